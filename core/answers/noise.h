@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How noisy a lift, a device and an athlete are from day to day: from the log's own repeat tests,
+// else published.
+#pragma once
+
+#include "core/answers/reading.h"
+#include "core/model/answer.h"
+#include "core/model/session.h"
+#include "core/stats/repeats.h"
+
+#include <span>
+#include <vector>
+
+namespace slopebook::answers {
+
+/// Two sessions of one athlete and lift, the second marked as a repeat test of the first.
+struct RepeatPair {
+    LiftSession first, second;
+};
+
+/// The sessions that say they repeat another of the same list, oldest first. Pairs on different
+/// devices left out.
+std::vector<RepeatPair> repeatPairs(std::span<const LiftSession> sessions);
+
+struct NoiseAtLoad {
+    Mass load;
+    stats::TypicalError error; ///< m/s, of velocities seen at that load
+};
+
+struct LiftNoise {
+    std::vector<RepeatPair> used;
+    std::vector<NoiseAtLoad> atLoads;         ///< loads with two pairs or more
+    std::optional<stats::TypicalError> oneRm; ///< kg, of estimated 1RM (mvt exact)
+    DayNoise day; ///< day-to-day part alone, within-day scatter taken off
+};
+
+/// From repeat tests of one lift and device. NoRepeatTests with fewer than two pairs.
+Answer<LiftNoise> liftNoise(const Lift& lift, const Answer<Mvt>& mvt,
+                            std::span<const RepeatPair> pairs, double level = 0.95);
+
+/// The athlete's own (two pairs or more), else the log's for the lift, else the published default
+/// (SD m/s, source), else none.
+DayNoise chooseDayNoise(const Answer<LiftNoise>& athlete, const Answer<LiftNoise>& log,
+                        const std::optional<std::pair<double, std::string>>& published);
+
+} // namespace slopebook::answers

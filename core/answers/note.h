@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Remarks that go with an answer: a code and figures that a window can word in its own language,
+// and the plain English wording that commands use.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace slopebook::answers {
+
+struct Note {
+    enum class Kind {
+        TwoPointLine,        ///< no inference
+        PointsBend,          ///< {p}
+        FarFromLine,         ///< {load, velocity, studentised}
+        ExtrapolatedFar,     ///< {reach}
+        ExtrapolatedVeryFar, ///< {reach}
+        SlopeUncertain,      ///< {g}
+        MvtSdUnknown,        ///< {}
+        MvtKind,             ///< {}
+        DifferentDevices,    ///< {}
+        DeviceCorrected,     ///< {bias}
+        DayNoiseSource,      ///< {te}
+        SmallestSource,      ///< {m}
+        UnequalVariances,    ///< {f, p}
+        MvtCancels,          ///< {u |1/b1 - 1/b2|}
+        ImplausiblePoint,    ///< {load, velocity}
+        NoOverlap,           ///< {}
+        LevelNot95,          ///< {level}
+        Other
+    };
+    Kind kind = Kind::Other;
+    std::vector<double> figures;
+    std::string text; ///< plain English
+};
+
+} // namespace slopebook::answers

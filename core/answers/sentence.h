@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The one sentence that leads a comparison, first as its parts (so that a window can word them in
+// its own language), then in plain English.
+#pragma once
+
+#include "core/answers/comparison.h"
+
+#include <string>
+#include <vector>
+
+namespace slopebook::answers {
+
+/// Neighbouring loads that share a reading.
+struct Clause {
+    Reading reading = Reading::Unclear;
+    double fromLoad = 0, toLoad = 0;              ///< kg
+    double smallestChange = 0, largestChange = 0; ///< m/s, of the estimates in it
+    bool beyondSmallest = false, withinSmallest = false;
+};
+
+struct SentenceParts {
+    std::vector<Clause> clauses; ///< by load, over the loads inside what both sessions cover
+    bool noOverlap = false;
+    std::optional<OneRmChange> oneRm; ///< absent: no figure, see oneRmReason
+    std::string oneRmReason;
+    double reachFrom = 0, reachTo = 0; ///< said wherever below 0.80
+};
+
+SentenceParts sentenceParts(const Comparison& comparison);
+
+/// "Faster from 40 to 65 kg (by 0.05 to 0.09 m/s); no clear change above; estimated max held: -0.8
+/// kg (-3.9 to +2.3)."
+std::string sentence(const SentenceParts& parts);
+
+/// Fixed decimals, no locale, a proper minus as '-', never "-0.00".
+std::string fixed(double value, int decimals);
+/// The same with its sign always: "+2.3", "-0.8", "0.0".
+std::string signedFixed(double value, int decimals);
+
+} // namespace slopebook::answers

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which minimal-velocity threshold an estimate uses.
+#pragma once
+
+#include "core/model/answer.h"
+#include "core/model/lift.h"
+#include "core/model/session.h"
+
+#include <span>
+
+namespace slopebook::answers {
+
+/// The athlete's own (mean of the velocities at singles flagged as true maxima, their SD where
+/// there are two or more), else the lift's own (the coach's, or the published default). maxima are
+/// the LiftSession::maxima of all the athlete's sessions of the lift. Refused with the reason for a
+/// ballistic lift or where none is known.
+Answer<Mvt> chooseMvt(const Lift& lift, std::span<const Point> maxima);
+
+/// "athlete: mean of 2 true maxima", "coach: ...", "published: ...": the source as shown beside
+/// every estimate.
+std::string describe(const Mvt& mvt);
+
+} // namespace slopebook::answers

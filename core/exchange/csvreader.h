@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Reads CSV rows through libcsv: quotes, line breaks inside quotes, CRLF, BOM; knows the line each
+// row began on.
+#pragma once
+
+#include "core/model/errors.h"
+
+#include <filesystem>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace slopebook::exchange {
+
+struct CsvRow {
+    long line = 0; ///< the line of the file that the row begins on, from 1
+    std::vector<std::string> fields;
+};
+
+/// Hands over the rows of a UTF-8 text, empty lines left out. Throws BadInput (file, line) for NUL,
+/// UTF-16, text that is not UTF-8, a quote that never closes, a field over 1,000,000 bytes;
+/// LogError::Unavailable where the file cannot be read.
+void readCsv(const std::filesystem::path& file, char delimiter,
+             const std::function<void(const CsvRow&)>& row);
+
+} // namespace slopebook::exchange

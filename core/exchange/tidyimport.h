@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Tidy CSV (commands.md) into a log: whole or not at all; the same file twice adds nothing.
+#pragma once
+
+#include "core/log/log.h"
+#include "core/model/errors.h"
+
+#include <filesystem>
+#include <functional>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace slopebook::exchange {
+
+struct ImportSettings {
+    /// Column of the file for a tidy column, where the names differ: {"load_kg", "Gewicht"}.
+    std::map<std::string, std::string> columns;
+    /// --mvt LIFT=0.17: for lifts that are made, and for known ones (then as the coach's own).
+    std::map<std::string, double> mvt;
+    /// The published default of a lift that is made.
+    std::function<std::optional<Mvt>(const std::string& lift, VelocityKind kind)> publishedMvt;
+    bool dryRun = false; ///< read and check everything, write nothing
+};
+
+struct ImportReport {
+    int rows = 0;
+    int setsAdded = 0, repsAdded = 0, sessionsAdded = 0;
+    int setsAlreadyThere = 0;
+    std::vector<std::string> liftsMade, athletesMade, devicesMade, blocksMade;
+    std::vector<std::string> columnsNotUsed;
+    std::vector<std::string>
+        flagged; ///< taken, but worth a look: implausible speeds and loads, with their lines
+};
+
+/// All files in one transaction. Throws BadInput (file, line, column, found, expected), nothing
+/// written.
+ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
+                        const ImportSettings& settings);
+
+} // namespace slopebook::exchange

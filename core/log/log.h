@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The log: one SQLite file that holds everything. Reads give plain values; each write is one
+// transaction that is on disk when the call returns, or has not happened. Throws LogError, and
+// BadInput for a value that may not stand.
+#pragma once
+
+#include "core/model/ids.h"
+#include "core/model/people.h"
+#include "core/model/session.h"
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace slopebook::log {
+
+enum class Access { ReadWrite, ReadOnly };
+
+/// A set with its place: which session and lift, and its order there (from 1).
+struct PlacedSet {
+    SetId id{};
+    SessionId session{};
+    LiftId lift{};
+    int ordinal = 1;
+    Set set;
+    friend bool operator==(const PlacedSet&, const PlacedSet&) = default;
+};
+
+/// A session with all its sets, ordered by lift and ordinal.
+struct SessionRecord {
+    Stored<SessionId, SessionHead> head;
+    std::vector<PlacedSet> sets;
+    friend bool operator==(const SessionRecord&, const SessionRecord&) = default;
+};
+
+/// One line of the history: a session and lift with its points, and what it is filed under.
+struct Filter {
+    std::optional<AthleteId> athlete;
+    std::optional<LiftId> lift;
+};
+
+class Log {
+public:
+    /// Makes a new log; the file must not exist.
+    static Log create(const std::filesystem::path& file);
+    /// Opens a log, first checking its header; migrates an older one when it may be written.
+    static Log open(const std::filesystem::path& file, Access access = Access::ReadWrite);
+
+    Log(Log&&) noexcept;
+    Log& operator=(Log&&) noexcept;
+    ~Log();
+
+    const std::filesystem::path& file() const;
+    Access access() const;
+
+    // What is there, each list in the order a coach expects: names alphabetically, days by date.
+    std::vector<Stored<AthleteId, Athlete>> athletes() const;
+    std::vector<Stored<LiftId, Lift>> lifts() const;
+    std::vector<Stored<DeviceId, Device>> devices() const;
+    std::vector<Stored<BlockId, Block>> blocks() const;
+    std::vector<Stored<SessionId, SessionHead>> sessions(AthleteId athlete) const;
+    SessionRecord session(SessionId session) const;
+    std::vector<PlacedSet> sets(SessionId session, LiftId lift) const;
+    PlacedSet set(SetId id) const;
+    /// Check loads of an athlete and lift, ascending.
+    std::vector<Mass> checkLoads(AthleteId athlete, LiftId lift) const;
+    /// Lifts that an athlete has sets of.
+    std::vector<LiftId> liftsOf(AthleteId athlete) const;
+
+    /// Sessions of one lift with their points, by athlete, date and ordinal, verified against their
+    /// checksums. One ordered scan. A session whose sets are all excluded is there with no points.
+    std::vector<LiftSession> liftSessions(const Filter& filter) const;
+    /// The same, handed over one at a time, so that nothing but one session is held.
+    void scan(const Filter& filter, const std::function<void(const LiftSession&)>& visit) const;
+
+    // Writes. An add with an id given back by a remove restores exactly what was there (undo).
+    AthleteId add(const Athlete& athlete, std::optional<AthleteId> id = {});
+    LiftId add(const Lift& lift, std::optional<LiftId> id = {});
+    DeviceId add(const Device& device, std::optional<DeviceId> id = {});
+    BlockId add(const Block& block, std::optional<BlockId> id = {});
+    SessionId add(const SessionHead& session, std::optional<SessionId> id = {});
+    /// Appends a set (ordinal: the next one) or, with ordinal and id given, puts it back where it
+    /// was.
+    SetId add(SessionId session, LiftId lift, const Set& set, std::optional<int> ordinal = {},
+              std::optional<SetId> id = {});
+    void change(AthleteId id, const Athlete& athlete);
+    void change(LiftId id,
+                const Lift& lift); ///< a changed point rule rewrites the stored points of the lift
+    void change(DeviceId id, const Device& device);
+    void change(BlockId id, const Block& block);
+    void change(SessionId id, const SessionHead& session);
+    void change(SetId id, const Set& set);
+    void remove(AthleteId id); ///< Conflict while sessions of the athlete exist
+    void remove(LiftId id);
+    void remove(DeviceId id);
+    void remove(BlockId id);
+    void remove(SessionId id); ///< with its sets
+    void remove(SetId id);     ///< the ordinals of the others stay
+    void setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads);
+
+    /// Everything that work writes goes in as one transaction, or, when it throws, not at all.
+    void together(const std::function<void()>& work);
+
+    /// Rises with every commit by any program: another window's write is seen by comparing it.
+    long dataVersion() const;
+
+    /// Everything found wrong: SQLite's own check, foreign keys, checksums, stored points against
+    /// their reps. Empty: whole and sound.
+    std::vector<std::string> check() const;
+
+    /// A verified copy: online backup to a temporary name beside target, checked, synced, renamed.
+    /// target must not exist.
+    void backup(const std::filesystem::path& target) const;
+
+    /// The layout's version that this program writes.
+    static int newestVersion();
+
+private:
+    struct Impl;
+    explicit Log(std::unique_ptr<Impl> impl);
+    std::unique_ptr<Impl> m_impl;
+};
+
+} // namespace slopebook::log

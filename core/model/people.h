@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Who is tested, with what, and in which stretch of training.
+#pragma once
+
+#include "core/model/date.h"
+#include "core/model/mass.h"
+
+#include <optional>
+#include <string>
+
+namespace slopebook {
+
+struct Athlete {
+    std::string name;
+    std::string note;
+    friend bool operator==(const Athlete&, const Athlete&) = default;
+};
+
+struct Device {
+    std::string name;
+    std::string note;
+    friend bool operator==(const Device&, const Device&) = default;
+};
+
+/// A training block, first to last day inclusive.
+struct Block {
+    std::string name;
+    Date first{};
+    Date last{};
+    std::optional<Mass> ceiling; ///< the heaviest load that was at hand
+    std::string note;
+    friend bool operator==(const Block&, const Block&) = default;
+};
+
+} // namespace slopebook

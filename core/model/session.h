@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One athlete's test day as the coach writes it down, and the one rule that says what of it counts.
+#pragma once
+
+#include "core/model/date.h"
+#include "core/model/ids.h"
+#include "core/model/lift.h"
+#include "core/model/mass.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace slopebook {
+
+/// One repetition: its velocity in m/s, of the lift's own kind.
+struct Rep {
+    double velocity = 0;
+    std::string excluded; ///< the reason; empty when the rep counts
+    friend bool operator==(const Rep&, const Rep&) = default;
+};
+
+/// One load lifted for one or more reps.
+struct Set {
+    Mass load;
+    bool trueMaximum = false; ///< a successful true maximum (1RM)
+    std::string excluded;     ///< the reason; empty when the set counts
+    std::string note;
+    std::vector<Rep> reps;
+    friend bool operator==(const Set&, const Set&) = default;
+};
+
+/// What a session is, without its sets. An athlete's sessions of one day are numbered 1, 2, ...
+struct SessionHead {
+    AthleteId athlete{};
+    Date date{};
+    int ordinal = 1;
+    std::optional<DeviceId> device;
+    std::string place;
+    std::optional<Mass> bodyMass;
+    std::optional<SessionId>
+        repeatOf; ///< a repeat test of that session: same conditions, within days
+    std::string note;
+    friend bool operator==(const SessionHead&, const SessionHead&) = default;
+};
+
+/// The set's point: velocity of its fastest counting rep, or the mean of its counting reps.
+/// Nothing when the set is excluded or no rep counts. The only rule that decides what counts:
+/// chart, table, page, statistics and export all ask it.
+std::optional<double> pointVelocity(const Set& set, PointRule rule);
+
+/// One counting set as statistics see it.
+struct Point {
+    double load = 0;     ///< kg
+    double velocity = 0; ///< m/s
+    int set = 0;         ///< the set's order in its session and lift, from 1
+    friend bool operator==(const Point&, const Point&) = default;
+};
+
+/// One lift of one session: what the questions of core/answers are asked of.
+struct LiftSession {
+    SessionId session{};
+    AthleteId athlete{};
+    LiftId lift{};
+    Date date{};
+    int ordinal = 1; ///< among the athlete's sessions that hold this lift on that day: DATE#2 is 2
+    std::optional<DeviceId> device;
+    std::optional<Mass> bodyMass;
+    std::optional<SessionId> repeatOf;
+    std::vector<Point> points; ///< counting sets, in order of entry
+    std::vector<Point>
+        maxima; ///< those of them flagged as true maxima and made of one counting rep
+    std::optional<Mass> measuredOneRm; ///< heaviest counting true maximum
+    friend bool operator==(const LiftSession&, const LiftSession&) = default;
+};
+
+/// "2026-03-14", or "2026-03-14#2" for the second of a day.
+std::string dateKey(Date date, int ordinal);
+
+/// The velocity that a set may hold: 0 < v < 10 m/s is stored; from 4 m/s on it is flagged for a
+/// look.
+constexpr double storableVelocityLimit = 10.0;
+constexpr double plausibleVelocityLimit = 4.0;
+/// The heaviest load that can be stored, and the one from which on it is flagged for a look.
+constexpr Mass storableLoadLimit{2'000'000};
+constexpr Mass plausibleLoadLimit{600'000};
+
+} // namespace slopebook

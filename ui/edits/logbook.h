@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The open log as the windows see it: reads go to log(), every change goes through one of the edits
+// below, each a QUndoCommand that is one transaction and is undone by another; changed() then says
+// what changed.
+#pragma once
+
+#include "core/log/log.h"
+
+#include <QObject>
+#include <QUndoStack>
+
+namespace slopebook::ui {
+
+class Logbook : public QObject {
+    Q_OBJECT
+public:
+    explicit Logbook(log::Log log, QObject* parent = nullptr);
+    ~Logbook() override;
+
+    const log::Log& log() const;
+    QUndoStack* undoStack();
+
+    // Each throws LogError or BadInput and then has changed nothing, on disk or in the undo stack.
+    AthleteId addAthlete(const Athlete& athlete);
+    LiftId addLift(const Lift& lift);
+    DeviceId addDevice(const Device& device);
+    BlockId addBlock(const Block& block);
+    SessionId addSession(const SessionHead& session);
+    SetId addSet(SessionId session, LiftId lift, const Set& set);
+    void changeAthlete(AthleteId id, const Athlete& athlete);
+    void changeLift(LiftId id, const Lift& lift);
+    void changeDevice(DeviceId id, const Device& device);
+    void changeBlock(BlockId id, const Block& block);
+    void changeSession(SessionId id, const SessionHead& session);
+    void changeSet(SetId id, const Set& set);
+    void removeBlock(BlockId id);
+    void removeSession(SessionId id);
+    void removeSet(SetId id);
+    void setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads);
+
+    /// Looks whether another program wrote to the log; emits changed() when it did. Called by a
+    /// timer of the shell.
+    void lookForOthersWrites();
+
+    /// For an import or a restore: work changes the log directly in one transaction; the undo stack
+    /// is cleared.
+    void applyOutsideUndo(const std::function<void(log::Log&)>& work);
+
+    enum class What { Athletes, Lifts, Devices, Blocks, Sessions, Sets, CheckLoads, Everything };
+    Q_ENUM(What)
+
+Q_SIGNALS:
+    /// session is 0 where the change is not about one session.
+    void changed(slopebook::ui::Logbook::What what, qint64 session);
+    /// A change made by undo or redo failed; the message is a sentence for the coach.
+    void failed(const QString& message);
+
+private:
+    struct Impl;
+    std::unique_ptr<Impl> m_impl;
+};
+
+} // namespace slopebook::ui
