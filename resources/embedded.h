@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Text files that are compiled into the program, so that it needs no folder of its own.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+namespace slopebook::resources {
+
+struct File {
+    std::string_view name; ///< without its folder
+    std::string_view text;
+};
+
+/// The log's layouts as numbered SQL, first to newest.
+std::span<const File> migrations();
+
+} // namespace slopebook::resources
