@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the window remembers from one run to the next: a plain value; only app touches QSettings.
+#pragma once
+
+#include <QByteArray>
+#include <QStringList>
+
+namespace slopebook::ui {
+
+struct Settings {
+    QByteArray geometry;    ///< QWidget::saveGeometry
+    QByteArray windowState; ///< QMainWindow::saveState
+    QStringList recentLogs; ///< newest first, at most ten
+    int page = 0;           ///< the task shown last
+    friend bool operator==(const Settings&, const Settings&) = default;
+};
+
+} // namespace slopebook::ui

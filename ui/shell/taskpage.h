@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What every task of the window is: a page about one athlete and lift that the shell keeps told.
+#pragma once
+
+#include "ui/edits/logbook.h"
+
+#include <QWidget>
+
+#include <optional>
+
+namespace slopebook::ui {
+
+/// A page is made with (Logbook&, QWidget* parent), shows nothing until it is told of an athlete
+/// and lift, reads the log through the logbook, and catches its own errors: no exception leaves a
+/// slot.
+class TaskPage : public QWidget {
+    Q_OBJECT
+public:
+    using QWidget::QWidget;
+
+    /// Shows that athlete and lift, read afresh. Called whenever the chooser changes; either may be
+    /// absent (a new log), then the page says what to do instead.
+    virtual void setAthleteAndLift(std::optional<AthleteId> athlete,
+                                   std::optional<LiftId> lift) = 0;
+    /// Something in the log changed. session is 0 where the change is not about one session. Called
+    /// for visible pages at once, for hidden ones when they are shown next.
+    virtual void refresh(Logbook::What what, SessionId session) = 0;
+
+Q_SIGNALS:
+    /// A short sentence for the shell's status area.
+    void message(const QString& text);
+    /// Asks the shell to show that session in the session form.
+    void sessionWanted(slopebook::SessionId session);
+    /// Asks the shell to show a comparison of two sessions.
+    void comparisonWanted(slopebook::SessionId from, slopebook::SessionId to);
+};
+
+/// Implemented by the page that compares: the shell hands over what comparisonWanted() asked for.
+class ComparesSessions {
+public:
+    virtual ~ComparesSessions() = default;
+    virtual void compareSessions(SessionId from, SessionId to) = 0;
+};
+
+/// Implemented by pages with something to print: the shell's Print, Preview and PDF actions call
+/// it.
+class Prints {
+public:
+    virtual ~Prints() = default;
+    virtual bool canPrint() const = 0;
+    virtual void print() = 0;
+    virtual void printPreview() = 0;
+    virtual void writePdf() = 0;
+};
+
+} // namespace slopebook::ui
