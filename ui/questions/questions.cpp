@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/questions/questions.h"
+
+#include "core/answers/published.h"
+#include "core/answers/threshold.h"
+#include "core/model/errors.h"
+
+#include <algorithm>
+#include <charconv>
+
+namespace slopebook::ui {
+
+namespace {
+
+template <class Id, class Value>
+Stored<Id, Value> pick(std::vector<Stored<Id, Value>> list, Id id, const char* what) {
+    for (auto& stored : list)
+        if (stored.id == id)
+            return std::move(stored);
+    throw LogError(LogError::Kind::Conflict,
+                   std::string("The ") + what + " is not in the log any more.");
+}
+
+// Repeat tests of a lift. Goes through the log one athlete at a time, so that an institute's log
+// is never held whole.
+std::vector<answers::RepeatPair> pairsOf(const log::Log& log, const log::Filter& filter,
+                                         std::optional<DeviceId> device) {
+    std::vector<answers::RepeatPair> pairs;
+    std::vector<LiftSession> ofOne;
+    const auto take = [&] {
+        if (std::ranges::any_of(ofOne, [](const auto& s) { return s.repeatOf.has_value(); }))
+            for (auto& pair : answers::repeatPairs(ofOne))
+                if (!device || pair.second.device == device)
+                    pairs.push_back(std::move(pair));
+        ofOne.clear();
+    };
+    log.scan(filter, [&](const LiftSession& session) {
+        if (!ofOne.empty() &&
+            (ofOne.front().athlete != session.athlete || ofOne.front().lift != session.lift))
+            take();
+        ofOne.push_back(session);
+    });
+    take();
+    return pairs;
+}
+
+std::vector<Point> maximaOf(std::span<const LiftSession> sessions) {
+    std::vector<Point> maxima;
+    for (const LiftSession& session : sessions)
+        maxima.insert(maxima.end(), session.maxima.begin(), session.maxima.end());
+    return maxima;
+}
+
+std::string keysOf(std::span<const LiftSession> sessions) {
+    std::string keys;
+    for (const LiftSession& session : sessions)
+        keys += (keys.empty() ? "" : ", ") + dateKey(session.date, session.ordinal);
+    return keys;
+}
+
+std::optional<DeviceId> sharedDevice(const LiftSession& from, const LiftSession& to) {
+    return from.device == to.device ? to.device : std::nullopt;
+}
+
+} // namespace
+
+Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
+    Background about{.athlete = pick(log.athletes(), athlete, "athlete"),
+                     .lift = pick(log.lifts(), lift, "lift"),
+                     .sessions = log.liftSessions({.athlete = athlete, .lift = lift}),
+                     .checkLoads = log.checkLoads(athlete, lift)};
+    about.mvt = answers::chooseMvt(about.lift.value, maximaOf(about.sessions));
+    return about;
+}
+
+Answer<LiftSession> sessionAt(std::span<const LiftSession> sessions, std::string_view key) {
+    const auto hash = key.find('#');
+    const auto date = parseIsoDate(key.substr(0, hash));
+    int ordinal = 1;
+    bool good = date.has_value();
+    if (hash != std::string_view::npos) {
+        const auto tail = key.substr(hash + 1);
+        const auto [end, error] = std::from_chars(tail.data(), tail.data() + tail.size(), ordinal);
+        good = good && error == std::errc{} && end == tail.data() + tail.size() && ordinal >= 1;
+    }
+    if (!good)
+        throw BadInput("\"" + std::string(key) + "\"",
+                       "a date such as 2026-03-14, or 2026-03-14#2 for the second of that day");
+    for (const LiftSession& session : sessions)
+        if (session.date == *date && session.ordinal == ordinal)
+            return session;
+    return NoAnswer{NoAnswer::Why::NoSuchSession,
+                    sessions.empty() ? "No session of this lift is in the log."
+                                     : "There is no session on " + std::string(key) +
+                                           ". Sessions of this lift: " + keysOf(sessions) + "."};
+}
+
+Answer<LiftSession> sessionOf(std::span<const LiftSession> sessions, SessionId id) {
+    for (const LiftSession& session : sessions)
+        if (session.session == id)
+            return session;
+    return NoAnswer{NoAnswer::Why::NoSuchSession, "That session does not hold this lift."};
+}
+
+Answer<answers::LiftNoise> noiseOf(const log::Log& log, LiftId lift,
+                                   std::optional<AthleteId> athlete, std::optional<DeviceId> device,
+                                   double level) {
+    const Lift& value = pick(log.lifts(), lift, "lift").value;
+    const auto mvt = athlete ? background(log, *athlete, lift).mvt : answers::chooseMvt(value, {});
+    return answers::liftNoise(value, mvt, pairsOf(log, {.athlete = athlete, .lift = lift}, device),
+                              level);
+}
+
+answers::DayNoise dayNoiseOf(const log::Log& log, const Background& about,
+                             std::optional<DeviceId> device) {
+    const Lift& lift = about.lift.value;
+    const auto own = answers::liftNoise(
+        lift, about.mvt,
+        pairsOf(log, {.athlete = about.athlete.id, .lift = about.lift.id}, device));
+    // The log's repeat tests are looked through only where the athlete's own do not suffice.
+    const Answer<answers::LiftNoise> all =
+        own ? Answer<answers::LiftNoise>(NoAnswer{})
+            : answers::liftNoise(lift, answers::chooseMvt(lift, {}),
+                                 pairsOf(log, {.athlete = {}, .lift = about.lift.id}, device));
+    std::optional<std::pair<double, std::string>> published;
+    if (const auto row = answers::published(lift.name, lift.kind); row && row->dayNoise)
+        published.emplace(*row->dayNoise, row->dayNoiseSource);
+    return answers::chooseDayNoise(own, all, published);
+}
+
+Answer<answers::Profile> profileOf(const Background& about, const LiftSession& session,
+                                   const AskSettings& settings) {
+    return answers::profile(about.lift.value, about.mvt, session, settings.level);
+}
+
+Answer<answers::Profile> profileOf(const log::Log& log, AthleteId athlete, LiftId lift,
+                                   SessionId session, const AskSettings& settings) {
+    const Background about = background(log, athlete, lift);
+    const auto found = sessionOf(about.sessions, session);
+    if (!found)
+        return found.why();
+    return profileOf(about, *found, settings);
+}
+
+namespace {
+
+using answers::Smallest;
+
+std::optional<Smallest> smallestVelocity(const Lift& lift,
+                                         const std::optional<answers::PublishedLift>& row) {
+    if (lift.smallestVelocity)
+        return Smallest{*lift.smallestVelocity, Smallest::Origin::Coach, "coach"};
+    if (row && row->smallestVelocity)
+        return Smallest{*row->smallestVelocity, Smallest::Origin::Published, row->smallestSource};
+    return std::nullopt;
+}
+
+// A published smallest change of the 1RM is a percentage of the earlier estimate.
+std::optional<Smallest> smallestOneRm(const Background& about, const LiftSession& from,
+                                      const std::optional<answers::PublishedLift>& row) {
+    if (about.lift.value.smallestOneRm)
+        return Smallest{*about.lift.value.smallestOneRm, Smallest::Origin::Coach, "coach"};
+    if (!row || !row->smallestOneRmPercent)
+        return std::nullopt;
+    const auto earlier = profileOf(about, from);
+    if (!earlier || !earlier->oneRm)
+        return std::nullopt;
+    return Smallest{*row->smallestOneRmPercent / 100 * earlier->oneRm->estimate,
+                    Smallest::Origin::Published, row->smallestSource};
+}
+
+} // namespace
+
+answers::ComparisonSettings comparisonSettings(const log::Log& log, const Background& about,
+                                               const LiftSession& from, const LiftSession& to,
+                                               const AskSettings& settings) {
+    const auto row = answers::published(about.lift.value.name, about.lift.value.kind);
+    return {.level = settings.level,
+            .variances = settings.variances,
+            .checkLoads = about.checkLoads,
+            .dayNoise = dayNoiseOf(log, about, sharedDevice(from, to)),
+            .smallestVelocity = smallestVelocity(about.lift.value, row),
+            .smallestOneRm = smallestOneRm(about, from, row),
+            .deviceBias = std::nullopt};
+}
+
+Answer<answers::Comparison> comparisonOf(const log::Log& log, const Background& about,
+                                         const LiftSession& from, const LiftSession& to,
+                                         const AskSettings& settings) {
+    return answers::compare(about.lift.value, about.mvt, from, to,
+                            comparisonSettings(log, about, from, to, settings));
+}
+
+Answer<answers::Comparison> comparisonOf(const log::Log& log, AthleteId athlete, LiftId lift,
+                                         SessionId from, SessionId to,
+                                         const AskSettings& settings) {
+    const Background about = background(log, athlete, lift);
+    const auto first = sessionOf(about.sessions, from);
+    if (!first)
+        return first.why();
+    const auto second = sessionOf(about.sessions, to);
+    if (!second)
+        return second.why();
+    return comparisonOf(log, about, *first, *second, settings);
+}
+
+Answer<answers::Follow> followOf(const log::Log& log, const Background& about, Mass load,
+                                 std::optional<SessionId> baseline, const AskSettings& settings) {
+    const auto& sessions = about.sessions;
+    const auto isBaseline = [&](const LiftSession& session) {
+        return baseline ? session.session == *baseline : bool(profileOf(about, session, settings));
+    };
+    const auto base = std::ranges::find_if(sessions, isBaseline);
+    if (base == sessions.end())
+        return NoAnswer{NoAnswer::Why::NoBaseline,
+                        baseline ? "The baseline session does not hold this lift."
+                                 : "No session of this lift has a line to start from."};
+    return answers::follow(about.lift.value, about.mvt, sessions, load,
+                           static_cast<std::size_t>(base - sessions.begin()),
+                           comparisonSettings(log, about, *base, sessions.back(), settings),
+                           settings.plateStep);
+}
+
+Answer<answers::Follow> followOf(const log::Log& log, AthleteId athlete, LiftId lift, Mass load,
+                                 std::optional<SessionId> baseline, const AskSettings& settings) {
+    return followOf(log, background(log, athlete, lift), load, baseline, settings);
+}
+
+std::optional<Block> blockOn(std::span<const Stored<BlockId, Block>> blocks, Date date) {
+    std::optional<Block> found;
+    for (const auto& stored : blocks) {
+        const Block& block = stored.value;
+        if (block.first <= date && date <= block.last && (!found || found->first <= block.first))
+            found = block;
+    }
+    return found;
+}
+
+} // namespace slopebook::ui
