@@ -1,2 +1,187 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/edits/logbook.h"
+
+#include "core/model/errors.h"
+#include "ui/edits/checkloadsedit.h"
+#include "ui/edits/sessionedits.h"
+#include "ui/edits/setedits.h"
+#include "ui/edits/valueedits.h"
+
+#include <utility>
+
+namespace slopebook::ui {
+
+struct Logbook::Impl {
+    Logbook& book;
+    log::Log log;
+    long seenVersion = 0;
+    bool stepBack = false; ///< the undo or redo under way failed and is to be taken back
+    EditHost host;
+    QUndoStack stack; // last: its edits go before the host that they know
+
+    Impl(Logbook& owner, log::Log opened)
+        : book(owner), log(std::move(opened)), seenVersion(log.dataVersion()),
+          host{log, [this](What what, qint64 session) { tell(what, session); },
+               [this](const QString& message) { Q_EMIT book.failed(message); },
+               [this] { stepBack = true; }} {}
+
+    /// Another window's write that came in unseen just before ours must not be hidden by ours.
+    template <class Work>
+    auto write(const Work& work) {
+        book.lookForOthersWrites();
+        return work();
+    }
+    void tell(What what, qint64 session) {
+        seenVersion = log.dataVersion();
+        Q_EMIT book.changed(what, session);
+    }
+    void push(Edit* edit, What what, qint64 session = 0) {
+        stack.push(edit);
+        tell(what, session);
+    }
+    template <class Id, class Value>
+    Id add(const Value& value, const QString& text) {
+        const Id id = write([&] { return log.add(value); });
+        push(new AddEdit<Id, Value>(host, text, id, value), whatOf(id));
+        return id;
+    }
+    template <class Id, class Value>
+    void change(Id id, const Value& value, const QString& text) {
+        const Value before = stored(log, id);
+        if (before == value)
+            return;
+        write([&] { log.change(id, value); });
+        push(new ChangeEdit<Id, Value>(host, text, id, before, value), whatOf(id));
+    }
+};
+
+Logbook::Logbook(log::Log log, QObject* parent)
+    : QObject(parent), m_impl(std::make_unique<Impl>(*this, std::move(log))) {
+    // A step that failed stays where it was in the stack: the edit knows that it still stands (or
+    // still does not) and passes the way back without touching the disk.
+    connect(&m_impl->stack, &QUndoStack::indexChanged, this, [this, last = 0](int index) mutable {
+        const int before = std::exchange(last, index);
+        if (!std::exchange(m_impl->stepBack, false))
+            return;
+        if (index < before)
+            m_impl->stack.redo();
+        else
+            m_impl->stack.undo();
+    });
+}
+
+Logbook::~Logbook() = default;
+
+const log::Log& Logbook::log() const {
+    return m_impl->log;
+}
+
+QUndoStack* Logbook::undoStack() {
+    return &m_impl->stack;
+}
+
+AthleteId Logbook::addAthlete(const Athlete& athlete) {
+    return m_impl->add<AthleteId>(athlete, tr("add athlete"));
+}
+
+LiftId Logbook::addLift(const Lift& lift) {
+    return m_impl->add<LiftId>(lift, tr("add lift"));
+}
+
+DeviceId Logbook::addDevice(const Device& device) {
+    return m_impl->add<DeviceId>(device, tr("add device"));
+}
+
+BlockId Logbook::addBlock(const Block& block) {
+    return m_impl->add<BlockId>(block, tr("add training block"));
+}
+
+SessionId Logbook::addSession(const SessionHead& session) {
+    const SessionId id = m_impl->write([&] { return m_impl->log.add(session); });
+    m_impl->push(new AddSessionEdit(m_impl->host, m_impl->log.session(id)), What::Sessions,
+                 raw(id));
+    return id;
+}
+
+SetId Logbook::addSet(SessionId session, LiftId lift, const Set& set) {
+    const SetId id = m_impl->write([&] { return m_impl->log.add(session, lift, set); });
+    m_impl->push(new AddSetEdit(m_impl->host, m_impl->log.set(id)), What::Sets, raw(session));
+    return id;
+}
+
+void Logbook::changeAthlete(AthleteId id, const Athlete& athlete) {
+    m_impl->change(id, athlete, tr("change athlete"));
+}
+
+void Logbook::changeLift(LiftId id, const Lift& lift) {
+    m_impl->change(id, lift, tr("change lift"));
+}
+
+void Logbook::changeDevice(DeviceId id, const Device& device) {
+    m_impl->change(id, device, tr("change device"));
+}
+
+void Logbook::changeBlock(BlockId id, const Block& block) {
+    m_impl->change(id, block, tr("change training block"));
+}
+
+void Logbook::changeSession(SessionId id, const SessionHead& session) {
+    const SessionHead before = m_impl->log.session(id).head.value;
+    if (before == session)
+        return;
+    m_impl->write([&] { m_impl->log.change(id, session); });
+    m_impl->push(new ChangeSessionEdit(m_impl->host, id, before, session), What::Sessions, raw(id));
+}
+
+void Logbook::changeSet(SetId id, const Set& set) {
+    const log::PlacedSet before = m_impl->log.set(id);
+    if (before.set == set)
+        return;
+    m_impl->write([&] { m_impl->log.change(id, set); });
+    m_impl->push(new ChangeSetEdit(m_impl->host, before, set), What::Sets, raw(before.session));
+}
+
+void Logbook::removeBlock(BlockId id) {
+    const Block before = stored(m_impl->log, id);
+    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->push(
+        new RemoveEdit<BlockId, Block>(m_impl->host, tr("remove training block"), id, before),
+        What::Blocks);
+}
+
+void Logbook::removeSession(SessionId id) {
+    log::SessionRecord before = m_impl->log.session(id);
+    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->push(new RemoveSessionEdit(m_impl->host, std::move(before)), What::Sessions, raw(id));
+}
+
+void Logbook::removeSet(SetId id) {
+    const log::PlacedSet before = m_impl->log.set(id);
+    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->push(new RemoveSetEdit(m_impl->host, before), What::Sets, raw(before.session));
+}
+
+void Logbook::setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads) {
+    const std::vector<Mass> before = m_impl->log.checkLoads(athlete, lift);
+    m_impl->write([&] { m_impl->log.setCheckLoads(athlete, lift, loads); });
+    const std::vector<Mass> after = m_impl->log.checkLoads(athlete, lift);
+    if (before == after)
+        return;
+    m_impl->push(new CheckLoadsEdit(m_impl->host, athlete, lift, before, after), What::CheckLoads);
+}
+
+void Logbook::lookForOthersWrites() {
+    const long version = m_impl->log.dataVersion();
+    if (version == m_impl->seenVersion)
+        return;
+    m_impl->seenVersion = version;
+    Q_EMIT changed(What::Everything, 0);
+}
+
+void Logbook::applyOutsideUndo(const std::function<void(log::Log&)>& work) {
+    m_impl->log.together([&] { work(m_impl->log); });
+    m_impl->stack.clear();
+    m_impl->tell(What::Everything, 0);
+}
+
+} // namespace slopebook::ui

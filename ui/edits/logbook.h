@@ -9,6 +9,9 @@
 #include <QObject>
 #include <QUndoStack>
 
+#include <functional>
+#include <memory>
+
 namespace slopebook::ui {
 
 class Logbook : public QObject {

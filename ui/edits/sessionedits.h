@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Edits of sessions. A session that goes takes its sets along and comes back with them.
+#pragma once
+
+#include "ui/edits/edit.h"
+
+namespace slopebook::ui {
+
+/// A session came into the log; undone by taking it out with all it holds by then.
+class AddSessionEdit final : public Edit {
+public:
+    AddSessionEdit(EditHost& host, log::SessionRecord added);
+
+protected:
+    void apply() override;
+    void takeBack() override;
+    Logbook::What what() const override { return Logbook::What::Sessions; }
+    qint64 session() const override { return raw(m_record.head.id); }
+
+private:
+    log::SessionRecord m_record;
+};
+
+/// A session was taken out; undone by putting it back whole.
+class RemoveSessionEdit final : public Edit {
+public:
+    RemoveSessionEdit(EditHost& host, log::SessionRecord removed);
+
+protected:
+    void apply() override;
+    void takeBack() override;
+    Logbook::What what() const override { return Logbook::What::Sessions; }
+    qint64 session() const override { return raw(m_record.head.id); }
+
+private:
+    log::SessionRecord m_record;
+};
+
+/// What a session is (not its sets) was changed.
+class ChangeSessionEdit final : public Edit {
+public:
+    ChangeSessionEdit(EditHost& host, SessionId id, SessionHead before, SessionHead after);
+
+protected:
+    void apply() override { turn(m_before, m_after); }
+    void takeBack() override { turn(m_after, m_before); }
+    Logbook::What what() const override { return Logbook::What::Sessions; }
+    qint64 session() const override { return raw(m_id); }
+
+private:
+    void turn(const SessionHead& from, const SessionHead& to);
+
+    SessionId m_id;
+    SessionHead m_before, m_after;
+};
+
+} // namespace slopebook::ui

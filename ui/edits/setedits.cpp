@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/edits/setedits.h"
+
+#include <QCoreApplication>
+
+namespace slopebook::ui {
+
+namespace {
+void putBack(log::Log& log, const log::PlacedSet& set) {
+    log.add(set.session, set.lift, set.set, set.ordinal, set.id);
+}
+
+void takeOut(log::Log& log, const log::PlacedSet& set) {
+    if (log.set(set.id) != set)
+        refuseChangedElsewhere();
+    log.remove(set.id);
+}
+
+QString changeText(const Set& before, const Set& after) {
+    if (before.excluded.empty() != after.excluded.empty())
+        return after.excluded.empty() ? QCoreApplication::translate("Edit", "include set")
+                                      : QCoreApplication::translate("Edit", "exclude set");
+    return QCoreApplication::translate("Edit", "change set");
+}
+} // namespace
+
+AddSetEdit::AddSetEdit(EditHost& host, log::PlacedSet added)
+    : Edit(host, QCoreApplication::translate("Edit", "add set")), m_set(std::move(added)) {}
+
+void AddSetEdit::apply() {
+    putBack(log(), m_set);
+}
+
+void AddSetEdit::takeBack() {
+    takeOut(log(), m_set);
+}
+
+RemoveSetEdit::RemoveSetEdit(EditHost& host, log::PlacedSet removed)
+    : Edit(host, QCoreApplication::translate("Edit", "remove set")), m_set(std::move(removed)) {}
+
+void RemoveSetEdit::apply() {
+    takeOut(log(), m_set);
+}
+
+void RemoveSetEdit::takeBack() {
+    putBack(log(), m_set);
+}
+
+ChangeSetEdit::ChangeSetEdit(EditHost& host, log::PlacedSet before, Set after)
+    : Edit(host, changeText(before.set, after)), m_before(std::move(before)),
+      m_after(std::move(after)) {}
+
+void ChangeSetEdit::turn(const Set& from, const Set& to) {
+    if (log().set(m_before.id).set != from)
+        refuseChangedElsewhere();
+    log().change(m_before.id, to);
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Edits of sets: load, reps, what is excluded, notes.
+#pragma once
+
+#include "ui/edits/edit.h"
+
+namespace slopebook::ui {
+
+class AddSetEdit final : public Edit {
+public:
+    AddSetEdit(EditHost& host, log::PlacedSet added);
+
+protected:
+    void apply() override;
+    void takeBack() override;
+    Logbook::What what() const override { return Logbook::What::Sets; }
+    qint64 session() const override { return raw(m_set.session); }
+
+private:
+    log::PlacedSet m_set;
+};
+
+class RemoveSetEdit final : public Edit {
+public:
+    RemoveSetEdit(EditHost& host, log::PlacedSet removed);
+
+protected:
+    void apply() override;
+    void takeBack() override;
+    Logbook::What what() const override { return Logbook::What::Sets; }
+    qint64 session() const override { return raw(m_set.session); }
+
+private:
+    log::PlacedSet m_set;
+};
+
+class ChangeSetEdit final : public Edit {
+public:
+    ChangeSetEdit(EditHost& host, log::PlacedSet before, Set after);
+
+protected:
+    void apply() override { turn(m_before.set, m_after); }
+    void takeBack() override { turn(m_after, m_before.set); }
+    Logbook::What what() const override { return Logbook::What::Sets; }
+    qint64 session() const override { return raw(m_before.session); }
+
+private:
+    void turn(const Set& from, const Set& to);
+
+    log::PlacedSet m_before;
+    Set m_after;
+};
+
+} // namespace slopebook::ui
