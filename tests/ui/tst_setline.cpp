@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The line a set is typed in, and the ladder's next load.
+#include "ui/entry/ladder.h"
+#include "ui/entry/setline.h"
+
+#include <QTest>
+
+using namespace slopebook;
+using namespace slopebook::ui;
+using namespace slopebook::literals;
+using Kind = LineProblem::Kind;
+
+namespace {
+std::u16string_view view(const QString& text) {
+    return {reinterpret_cast<const char16_t*>(text.utf16()), static_cast<std::size_t>(text.size())};
+}
+QString text(const std::u16string& s) {
+    return QString::fromStdU16String(s);
+}
+} // namespace
+
+class TestSetLine : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void aWholeSetInOneLine_data() {
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<qint64>("grams");
+        QTest::addColumn<QList<double>>("speeds");
+        const QList<double> three{0.92, 0.90, 0.88};
+        QTest::newRow("points and blanks") << "60 0.92 0.90 0.88" << qint64(60000) << three;
+        QTest::newRow("commas") << "60 0,92 0,90 0,88" << qint64(60000) << three;
+        QTest::newRow("both marks in one line") << "60 0,92 0.90 0,88" << qint64(60000) << three;
+        QTest::newRow("tabs, as pasted") << "60\t0.92\t0.90\t0.88" << qint64(60000) << three;
+        QTest::newRow("semicolons and commas") << "60;0,92;0,90;0,88" << qint64(60000) << three;
+        QTest::newRow("blanks around") << "   60  0.92 0.90   0.88  " << qint64(60000) << three;
+        QTest::newRow("no-break blanks")
+            << QString::fromUtf8("60\u00a00.92\u202f0.90 0.88") << qint64(60000) << three;
+        QTest::newRow("half a kilo") << "62,5 0.92 0.90 0.88" << qint64(62500) << three;
+        QTest::newRow("a comma is never a group mark")
+            << "1,250 0.92" << qint64(1250) << QList<double>{0.92};
+        QTest::newRow("leading mark") << "60 .92 ,90 .88" << qint64(60000) << three;
+        QTest::newRow("kg said") << "60kg 0.92 0.90 0.88" << qint64(60000) << three;
+        // 45 x 453.59237 g (the pound by agreement of 1959) = 20411.65665 g
+        QTest::newRow("pounds") << "45lb 1.2" << qint64(20412) << QList<double>{1.2};
+        QTest::newRow("no added load") << "0 1.4" << qint64(0) << QList<double>{1.4};
+        QTest::newRow("implausible, but storable")
+            << "60 9.2" << qint64(60000) << QList<double>{9.2};
+        QTest::newRow("implausible load") << "700 0.2" << qint64(700000) << QList<double>{0.2};
+    }
+    void aWholeSetInOneLine() {
+        QFETCH(QString, line);
+        QFETCH(qint64, grams);
+        QFETCH(QList<double>, speeds);
+        const ReadLine read = readSetLine(view(line));
+        QVERIFY(std::holds_alternative<TypedSet>(read));
+        const auto& set = std::get<TypedSet>(read);
+        QCOMPARE(set.load.grams, grams);
+        QCOMPARE(set.trueMaximum, false);
+        QCOMPARE(set.reps.size(), std::size_t(speeds.size()));
+        for (std::size_t i = 0; i < set.reps.size(); ++i) {
+            QCOMPARE(set.reps[i].velocity, speeds[qsizetype(i)]);
+            QCOMPARE(set.reps[i].leftOut, false);
+        }
+    }
+
+    void marksAndNotes() {
+        const auto maximum = std::get<TypedSet>(readSetLine(u"92,5! 0,18"));
+        QVERIFY(maximum.trueMaximum);
+        QCOMPARE(maximum.load.grams, qint64(92500));
+        const auto set = std::get<TypedSet>(readSetLine(u"60 0.92 0.71x 0.9X #  slipped; 2nd #1 "));
+        QCOMPARE(set.reps.size(), std::size_t(3));
+        QVERIFY(!set.reps[0].leftOut && set.reps[1].leftOut && set.reps[2].leftOut);
+        QCOMPARE(text(set.note), QStringLiteral("slipped; 2nd #1"));
+    }
+
+    void badLinesSayWhatAndWhere_data() {
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<int>("kind");
+        QTest::addColumn<QString>("offending");
+        const auto row = [](const char* name, const char* line, Kind kind, const char* offending) {
+            QTest::newRow(name) << QString::fromUtf8(line) << int(kind)
+                                << QString::fromUtf8(offending);
+        };
+        row("nothing", "", Kind::Empty, "");
+        row("blanks", "   ", Kind::Empty, "   ");
+        row("a note alone", "# hello", Kind::Empty, "# hello");
+        row("a load alone", "60", Kind::NoSpeeds, "");
+        row("a word for the load", "sixty 0.92", Kind::NotANumber, "sixty");
+        row("a word for a speed", "60 0.92 fast", Kind::NotANumber, "fast");
+        row("a sign", "60 -0.92", Kind::NotANumber, "-0.92");
+        row("a negative load", "-60 0.92", Kind::NotANumber, "-60");
+        row("an exponent", "60 9e-1", Kind::NotANumber, "9e-1");
+        row("not a number", "60 nan", Kind::NotANumber, "nan");
+        row("infinity", "60 inf", Kind::NotANumber, "inf");
+        row("an apostrophe as group mark", "1'000 0.92", Kind::NotANumber, "1'000");
+        row("group and decimal mark", "1.000,5 0.92", Kind::TwoMarks, "1.000,5");
+        row("two speeds run together", "60 0,92,0,90", Kind::TwoMarks, "0,92,0,90");
+        row("a comma and a blank", "60, 0.92", Kind::BareMark, "60,");
+        row("a mark alone", "60 .", Kind::BareMark, ".");
+        row("two tons", "2001 0.92", Kind::LoadTooHeavy, "2001");
+        row("a load of many digits", "99999999999999999999 0.92", Kind::LoadTooHeavy,
+            "99999999999999999999");
+        row("x behind the load", "60x 0.92", Kind::LoadMark, "60x");
+        row("! behind a speed", "60 0.92!", Kind::SpeedMark, "0.92!");
+        row("kg behind a speed", "0.92 60kg", Kind::SpeedMark, "60kg");
+        row("no speed", "60 0.92 0", Kind::SpeedZero, "0");
+        row("no speed, with a mark", "60 0,00", Kind::SpeedZero, "0,00");
+        row("faster than can be, with a mark", "60 12.5", Kind::SpeedTooFast, "12.5");
+        row("faster than can be, many digits", "60 92000", Kind::SpeedTooFast, "92000");
+        row("the load last", "0.92 0.90 60", Kind::SpeedsFirst, "0.92");
+        row("a maximum of three reps", "92.5! 0.18 0.17 0.16", Kind::MaximumHasReps, "0.17 0.16");
+    }
+    void badLinesSayWhatAndWhere() {
+        QFETCH(QString, line);
+        QFETCH(int, kind);
+        QFETCH(QString, offending);
+        const ReadLine read = readSetLine(view(line));
+        QVERIFY(std::holds_alternative<LineProblem>(read));
+        const auto& problem = std::get<LineProblem>(read);
+        QCOMPARE(int(problem.kind), kind);
+        QCOMPARE(line.mid(qsizetype(problem.where.start), qsizetype(problem.where.length)),
+                 offending);
+    }
+
+    void speedsWithoutTheirMarkAreAskedFor_data() {
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<QString>("meant");
+        QTest::newRow("hundredths") << "60 92"
+                                    << "60 0.92";
+        QTest::newRow("three of them") << "60 92 90 88"
+                                       << "60 0.92 0.90 0.88";
+        QTest::newRow("one among good ones") << "60 0,92 90 0,88"
+                                             << "60 0,92 0.90 0,88";
+        QTest::newRow("over one metre a second") << "40 112"
+                                                 << "40 1.12";
+        QTest::newRow("thousandths") << "60 920"
+                                     << "60 0.920";
+        QTest::newRow("thousandths over one") << "40 1123"
+                                              << "40 1.123";
+        QTest::newRow("left out") << "60 92 71x # slipped"
+                                  << "60 0.92 0.71x # slipped";
+        QTest::newRow("ten") << "60 10"
+                             << "60 0.10";
+    }
+    void speedsWithoutTheirMarkAreAskedFor() {
+        QFETCH(QString, line);
+        QFETCH(QString, meant);
+        const ReadLine read = readSetLine(view(line));
+        QVERIFY(std::holds_alternative<LineQuestion>(read));
+        const auto& question = std::get<LineQuestion>(read);
+        QCOMPARE(text(question.meant), meant);
+        QCOMPARE(question.typed.size(), question.proposed.size());
+        QVERIFY(std::holds_alternative<TypedSet>(readSetLine(question.meant)));
+    }
+
+    void cellsReadAlike() {
+        const auto reps = std::get<std::vector<TypedRep>>(readSpeeds(u"0,92; 0.71x"));
+        QCOMPARE(reps, (std::vector<TypedRep>{{0.92, false}, {0.71, true}}));
+        QVERIFY(std::holds_alternative<LineProblem>(readSpeeds(u"")));
+        QCOMPARE(text(std::get<LineQuestion>(readSpeeds(u"92")).meant), QStringLiteral("0.92"));
+        QCOMPARE(std::get<Mass>(readLoad(u" 62,5 ")), Mass{62500});
+        QCOMPARE(std::get<Mass>(readLoad(u"62.5 kg")), Mass{62500});
+        QVERIFY(std::holds_alternative<LineProblem>(readLoad(u"62 5")));
+        QVERIFY(std::holds_alternative<LineProblem>(readLoad(u"62!")));
+        QCOMPARE(readDecimal(u"0,17"), std::optional<double>(0.17));
+        QCOMPARE(readDecimal(u"1.000,5"), std::optional<double>());
+        QCOMPARE(readDecimal(u""), std::optional<double>());
+    }
+
+    void theLaddersNextLoad() {
+        const std::vector<Mass> last{40_kg, 50_kg, 60_kg, 60_kg, 65_kg};
+        QCOMPARE(nextLoad({}, last), std::optional(Mass{40_kg}));
+        QCOMPARE(nextLoad({}, {}), std::optional<Mass>());
+        const std::vector<Mass> today{40_kg, 50_kg};
+        QCOMPARE(nextLoad(today, last), std::optional(Mass{60_kg}));
+        QCOMPARE(nextLoad(today, {}), std::optional(Mass{60_kg}));
+        const std::vector<Mass> between{40_kg, 52.5_kg};
+        QCOMPARE(nextLoad(between, last), std::optional(Mass{60_kg}));
+        const std::vector<Mass> top{60_kg, 65_kg};
+        QCOMPARE(nextLoad(top, last), std::optional(Mass{70_kg}));
+        const std::vector<Mass> one{65_kg};
+        QCOMPARE(nextLoad(one, last), std::optional(Mass{70_kg})); // last time's rise
+        QCOMPARE(nextLoad(one, {}), std::optional<Mass>());
+        QCOMPARE(loadAfter(70_kg, top, last), std::optional(Mass{75_kg}));
+        QCOMPARE(loadBefore(60_kg, last), std::optional(Mass{50_kg}));
+        QCOMPARE(loadBefore(40_kg, last), std::optional<Mass>());
+    }
+};
+
+QTEST_APPLESS_MAIN(TestSetLine)
+#include "tst_setline.moc"
