@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a chart of load against velocity shows, as plain values: one entry a session.
+#pragma once
+
+#include "core/answers/profile.h"
+#include "core/model/session.h"
+#include "ui/charts/look.h"
+#include "ui/units.h"
+
+#include <QString>
+
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace slopebook::ui::charts {
+
+struct LinePoint {
+    double load = 0;       ///< kg
+    double velocity = 0;   ///< m/s
+    bool excluded = false; ///< drawn hollow
+    friend bool operator==(const LinePoint&, const LinePoint&) = default;
+};
+
+/// A straight line, solid from..to, dotted from..end beyond both ways.
+struct LineSegment {
+    double intercept = 0, slope = 0; ///< m/s, m/s per kg
+    double from = 0, to = 0;         ///< kg: lightest and heaviest load lifted
+    double start = 0, end = 0;       ///< kg: as far as it is drawn
+    double at(double load) const { return intercept + slope * load; }
+    friend bool operator==(const LineSegment&, const LineSegment&) = default;
+};
+
+struct BandPoint {
+    double load = 0, low = 0, high = 0;
+    friend bool operator==(const BandPoint&, const BandPoint&) = default;
+};
+
+struct OneRmMark {
+    double estimate = 0; ///< kg
+    std::optional<stats::Interval> interval{};
+    std::optional<double> measured{}; ///< kg: drawn beside, never instead
+    friend bool operator==(const OneRmMark&, const OneRmMark&) = default;
+};
+
+struct LineEntry {
+    QString key{};   ///< names the series: "points:KEY", "line:KEY", "beyond:KEY", "band:KEY"
+    QString label{}; ///< at the line's end
+    look::Role role{};
+    std::vector<LinePoint> points{};
+    std::optional<LineSegment> line{};
+    std::vector<BandPoint> band{};
+    std::optional<OneRmMark> oneRm{};
+    friend bool operator==(const LineEntry&, const LineEntry&) = default;
+};
+
+struct LineData {
+    std::vector<LineEntry> sessions{}; ///< in drawing order: oldest first
+    std::optional<double> mvt{};       ///< m/s
+    std::vector<double> checkLoads{};  ///< kg
+    QString velocityTitle{}; ///< of the axis; empty: "Velocity (m/s)" in the desktop's language
+    LoadUnit unit = LoadUnit::Kilograms;
+    friend bool operator==(const LineData&, const LineData&) = default;
+};
+
+/// What to show of a session's profile. withBand: the interval of the line and of its 1RM.
+struct Show {
+    bool band = true;
+    bool oneRm = true;
+};
+
+/// A profile as an entry. The line reaches from its lightest load to where it meets the MVT.
+LineEntry entryOf(const answers::Profile& profile, const QString& label, const look::Role& role,
+                  const Show& show = {});
+/// A session without a line (or not enough for one): its points alone.
+LineEntry entryOf(const LiftSession& session, const QString& label, const look::Role& role);
+/// What is drawn hollow: the point that an excluded set would have made by the lift's rule, and the
+/// excluded reps of sets that count.
+std::vector<LinePoint> excludedPoints(std::span<const Set> sets, PointRule rule);
+
+} // namespace slopebook::ui::charts

@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/charts/linefigure.h"
+
+#include <QGraphicsSceneResizeEvent>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui::charts {
+
+namespace {
+
+bool drawable(const LinePoint& p) {
+    return std::isfinite(p.load) && std::isfinite(p.velocity);
+}
+
+QList<QPointF> segment(const LineSegment& line, double from, double to, LoadUnit unit) {
+    if (!(to > from))
+        return {};
+    const QPointF a(inUnit(from, unit), line.at(from)), b(inUnit(to, unit), line.at(to));
+    if (!std::isfinite(a.x() + a.y() + b.x() + b.y()))
+        return {};
+    return {a, b};
+}
+
+} // namespace
+
+LineFigure::~LineFigure() {
+    for (Items& items : m_items)
+        dropItems(items);
+}
+
+LineFigure::Items LineFigure::makeItems() {
+    Items i;
+    i.upper = new QLineSeries(this);
+    i.lower = new QLineSeries(this);
+    i.band = new QAreaSeries(i.upper, i.lower);
+    i.below = new QLineSeries;
+    i.beyond = new QLineSeries;
+    i.line = new QLineSeries;
+    i.excluded = new QScatterSeries;
+    i.points = new QScatterSeries;
+    for (QAbstractSeries* s : std::initializer_list<QAbstractSeries*>{i.band, i.below, i.beyond,
+                                                                      i.line, i.excluded, i.points})
+        join(s);
+    const QScatterSeries* points = i.points;
+    const QScatterSeries* excluded = i.excluded;
+    connect(points, &QXYSeries::clicked, this,
+            [this, points](const QPointF& at) { clicked(points, at, false); });
+    connect(excluded, &QXYSeries::clicked, this,
+            [this, excluded](const QPointF& at) { clicked(excluded, at, true); });
+    return i;
+}
+
+void LineFigure::dropItems(Items& items) {
+    for (QAbstractSeries* s : std::initializer_list<QAbstractSeries*>{
+             items.band, items.below, items.beyond, items.line, items.excluded, items.points}) {
+        removeSeries(s);
+        delete s;
+    }
+    delete items.upper;
+    delete items.lower;
+}
+
+void LineFigure::setData(const LineData& data) {
+    if (data == m_data && !m_items.empty())
+        return;
+    const bool unitChanged = data.unit != m_data.unit;
+    m_data = data;
+    while (m_items.size() > data.sessions.size()) {
+        dropItems(m_items.back());
+        m_items.pop_back();
+    }
+    while (m_items.size() < data.sessions.size())
+        m_items.push_back(makeItems());
+    const double first = start();
+    for (std::size_t i = 0; i < data.sessions.size(); ++i) {
+        LineEntry entry = data.sessions[i];
+        // Every line begins where the lightest of them does, so that their names stand in a column.
+        if (entry.line && std::isfinite(first))
+            entry.line->start = first;
+        if (unitChanged || m_items[i].shown != entry)
+            show(m_items[i], entry);
+    }
+    m_highlight.reset();
+    setTitles(tr("Load (%1)").arg(unitName(data.unit)),
+              data.velocityTitle.isEmpty() ? tr("Velocity (m/s)") : data.velocityTitle);
+    rescale();
+    repaintLayers();
+}
+
+void LineFigure::show(Items& items, const LineEntry& entry) {
+    const bool dressed = items.shown && items.shown->role == entry.role;
+    items.shown = entry;
+    QList<QPointF> upper, lower, points, excluded;
+    for (const BandPoint& p : entry.band)
+        if (std::isfinite(p.load + p.low + p.high)) {
+            upper << QPointF(shown(p.load), p.high);
+            lower << QPointF(shown(p.load), p.low);
+        }
+    for (const LinePoint& p : entry.points)
+        if (drawable(p))
+            (p.excluded ? excluded : points) << QPointF(shown(p.load), p.velocity);
+    items.upper->replace(upper);
+    items.lower->replace(lower);
+    items.band->setVisible(!upper.isEmpty());
+    const auto part = [&](QLineSeries* s, double from, double to) {
+        s->replace(segment(*entry.line, from, to, m_data.unit));
+    };
+    for (QLineSeries* s : {items.below, items.line, items.beyond})
+        if (!entry.line)
+            s->replace(QList<QPointF>());
+    if (entry.line) {
+        part(items.below, entry.line->start, entry.line->from);
+        part(items.line, entry.line->from, entry.line->to);
+        part(items.beyond, entry.line->to, entry.line->end);
+    }
+    items.points->replace(points);
+    items.excluded->replace(excluded);
+    items.band->setObjectName("band:"_L1 + entry.key);
+    items.below->setObjectName("below:"_L1 + entry.key);
+    items.beyond->setObjectName("beyond:"_L1 + entry.key);
+    items.line->setObjectName("line:"_L1 + entry.key);
+    items.points->setObjectName("points:"_L1 + entry.key);
+    items.excluded->setObjectName("excluded:"_L1 + entry.key);
+    if (!dressed)
+        dress(items);
+}
+
+void LineFigure::dress() {
+    for (Items& items : m_items)
+        if (items.shown)
+            dress(items);
+}
+
+void LineFigure::dress(Items& items) {
+    const look::Role& role = items.shown->role;
+    const QColor c = look::colour(role, ground());
+    items.band->setPen(Qt::NoPen);
+    items.band->setBrush(look::bandBrush(role, ground()));
+    items.line->setPen(look::linePen(role, ground()));
+    items.below->setPen(look::beyondPen(role, ground()));
+    items.beyond->setPen(look::beyondPen(role, ground()));
+    const double size = look::markerSize(role) * 0.8 * textSize();
+    for (QScatterSeries* s : {items.points, items.excluded}) {
+        s->setMarkerShape(look::marker(role));
+        s->setMarkerSize(size);
+    }
+    items.points->setBrush(c);
+    items.points->setPen(QPen(ground().paper, ground().print ? 0.5 : 1.0));
+    items.excluded->setBrush(Qt::NoBrush);
+    items.excluded->setPen(QPen(c, ground().print ? 0.8 : 1.4));
+}
+
+void LineFigure::clicked(const QScatterSeries* series, const QPointF& at, bool excluded) {
+    for (std::size_t s = 0; s < m_items.size(); ++s) {
+        if (m_items[s].points != series && m_items[s].excluded != series)
+            continue;
+        const auto& points = m_data.sessions[s].points;
+        for (std::size_t p = 0; p < points.size(); ++p)
+            if (points[p].excluded == excluded && std::abs(shown(points[p].load) - at.x()) < 1e-6 &&
+                std::abs(points[p].velocity - at.y()) < 1e-9) {
+                Q_EMIT pointClicked({.session = static_cast<int>(s), .point = static_cast<int>(p)});
+                return;
+            }
+    }
+}
+
+void LineFigure::setHighlight(std::optional<PointRef> point) {
+    if (point &&
+        (point->session < 0 || point->session >= std::ssize(m_data.sessions) || point->point < 0 ||
+         point->point >=
+             std::ssize(m_data.sessions[static_cast<std::size_t>(point->session)].points)))
+        point.reset();
+    m_highlight = point;
+    repaintLayers();
+}
+
+double LineFigure::start() const {
+    double first = std::numeric_limits<double>::infinity();
+    for (const LineEntry& entry : m_data.sessions)
+        if (entry.line)
+            first = std::min(first, entry.line->from);
+    return first;
+}
+
+void LineFigure::rescale() {
+    double low = std::numeric_limits<double>::infinity(), high = -low, top = 0;
+    const auto reach = [&](double load) {
+        if (std::isfinite(load)) {
+            low = std::min(low, shown(load));
+            high = std::max(high, shown(load));
+        }
+    };
+    for (const LineEntry& entry : m_data.sessions) {
+        for (const LinePoint& p : entry.points)
+            if (drawable(p)) {
+                reach(p.load);
+                top = std::max(top, p.velocity);
+            }
+        if (entry.line) {
+            reach(entry.line->from);
+            reach(entry.line->end);
+            top =
+                std::max(top, entry.line->at(std::isfinite(start()) ? start() : entry.line->from));
+        }
+        // A whisker may be very long: it is cut at half the estimate again, and says so by an
+        // arrow.
+        if (entry.oneRm && entry.oneRm->interval)
+            reach(std::min(entry.oneRm->interval->high, 1.25 * entry.oneRm->estimate));
+        if (entry.oneRm && entry.oneRm->measured)
+            reach(*entry.oneRm->measured);
+    }
+    if (!std::isfinite(low) || top <= 0) {
+        setScales({.from = 0, .to = shown(100), .step = niceStep(shown(100), 6)},
+                  {.from = 0, .to = 1.5, .step = 0.25});
+        return;
+    }
+    if (high - low < 1e-6) {
+        low -= shown(10);
+        high += shown(10);
+    }
+    const double span = high - low;
+    const double width = std::max(120.0, size().width() - 6 * textSize());
+    const double room = std::min(labelRoom() / width, 0.35);
+    const Scale parts =
+        niceScale(low, high, static_cast<int>(std::clamp(width / (5 * textSize()), 3.0, 12.0)));
+    Scale x{.from = low - span * (room + 0.02) / (1 - room),
+            .to = high + span * 0.05,
+            .step = parts.step};
+    while (x.from <= -x.step) // no load is less than nothing: no such tick
+        x.step = niceStep(x.step * 2.2, 1);
+    const double height = std::max(80.0, size().height() - 5 * textSize());
+    const Scale y = niceScale(0, top * 1.06,
+                              static_cast<int>(std::clamp(height / (2.6 * textSize()), 3.0, 10.0)));
+    setScales(x, y);
+}
+
+void LineFigure::resizeEvent(QGraphicsSceneResizeEvent* event) {
+    Figure::resizeEvent(event);
+    rescale();
+}
+
+} // namespace slopebook::ui::charts

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The drawing of load against velocity: points, lines, bands, threshold, 1RM whiskers, check loads.
+#pragma once
+
+#include "ui/charts/figure.h"
+#include "ui/charts/linedata.h"
+
+#include <QAreaSeries>
+#include <QLineSeries>
+#include <QScatterSeries>
+
+#include <deque>
+
+namespace slopebook::ui::charts {
+
+/// A point of the figure: which session, and which of its points.
+struct PointRef {
+    int session = 0, point = 0;
+    friend bool operator==(const PointRef&, const PointRef&) = default;
+};
+
+class LineFigure : public Figure {
+    Q_OBJECT
+public:
+    LineFigure() = default;
+    ~LineFigure() override;
+
+    /// Shows the data; only what differs from what is shown is replaced. Points that are not finite
+    /// are left out.
+    void setData(const LineData& data);
+    const LineData& data() const { return m_data; }
+    void setHighlight(std::optional<PointRef> point);
+
+Q_SIGNALS:
+    void pointClicked(slopebook::ui::charts::PointRef point);
+
+protected:
+    void dress() override;
+    void paintUnder(QPainter& painter) override;
+    void paintOver(QPainter& painter) override;
+    void resizeEvent(QGraphicsSceneResizeEvent* event) override;
+
+private:
+    // Edges are declared beside the area that borrows them: they live as long as it does.
+    struct Items {
+        QLineSeries* upper = nullptr;
+        QLineSeries* lower = nullptr;
+        QAreaSeries* band = nullptr;
+        QLineSeries* below = nullptr;
+        QLineSeries* beyond = nullptr;
+        QLineSeries* line = nullptr;
+        QScatterSeries* excluded = nullptr;
+        QScatterSeries* points = nullptr;
+        std::optional<LineEntry> shown;
+    };
+    Items makeItems();
+    void dropItems(Items& items);
+    void show(Items& items, const LineEntry& entry);
+    void dress(Items& items);
+    void clicked(const QScatterSeries* series, const QPointF& at, bool excluded);
+    void rescale();
+    double labelRoom() const;
+    QStringList labels() const;
+    void paintLabels(QPainter& painter) const;
+    void paintOneRms(QPainter& painter) const;
+    void paintOneRm(QPainter& painter, const LineEntry& entry, double row) const;
+    double start() const;
+    double shown(double kilogram) const { return inUnit(kilogram, m_data.unit); }
+
+    LineData m_data;
+    std::deque<Items> m_items;
+    std::optional<PointRef> m_highlight;
+};
+
+} // namespace slopebook::ui::charts

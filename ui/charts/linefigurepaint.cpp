@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What Qt Charts does not draw: names at the lines' ends, the threshold, check loads, 1RM whiskers.
+#include "ui/charts/linefigure.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui::charts {
+
+namespace {
+
+struct Name {
+    const LineEntry* entry;
+    double wanted; ///< y of the line's end
+    double y;      ///< y of the name
+};
+
+// Pushes names apart to a least distance, keeping their order, inside top..bottom.
+void spread(std::vector<Name>& names, double distance, double top, double bottom) {
+    std::ranges::sort(names, {}, &Name::wanted);
+    double next = top;
+    for (Name& n : names) {
+        n.y = std::max(n.wanted, next);
+        next = n.y + distance;
+    }
+    double last = bottom;
+    for (auto n = names.rbegin(); n != names.rend(); ++n) {
+        n->y = std::min(n->y, last);
+        last = n->y - distance;
+    }
+}
+
+double firstVelocity(const LineEntry& entry, double start) {
+    if (entry.line)
+        return entry.line->at(std::isfinite(start) ? start : entry.line->from);
+    double load = std::numeric_limits<double>::infinity(), v = 0;
+    for (const LinePoint& p : entry.points)
+        if (p.load < load) {
+            load = p.load;
+            v = p.velocity;
+        }
+    return v;
+}
+
+} // namespace
+
+double LineFigure::labelRoom() const {
+    const QFontMetricsF metrics(textFont());
+    double widest = 0;
+    for (const LineEntry& entry : m_data.sessions)
+        if (!entry.label.isEmpty())
+            widest = std::max(widest, metrics.horizontalAdvance(entry.label));
+    return widest > 0 ? widest + 2.2 * textSize() : 0;
+}
+
+void LineFigure::paintUnder(QPainter& painter) {
+    const QRectF area = plot();
+    painter.setFont(textFont(0.9));
+    painter.setClipRect(area);
+    painter.setPen(look::checkLoadPen(ground()));
+    for (const double load : m_data.checkLoads) {
+        const double x = toPosition(shown(load), 0).x();
+        painter.setPen(look::checkLoadPen(ground()));
+        painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
+    }
+    if (m_data.mvt) {
+        const double y = toPosition(0, *m_data.mvt).y();
+        painter.setPen(look::thresholdPen(ground()));
+        painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
+    }
+    painter.setClipping(false);
+}
+
+void LineFigure::paintOver(QPainter& painter) {
+    const QRectF area = plot();
+    if (m_data.sessions.empty()) {
+        painter.setFont(textFont());
+        painter.setPen(ground().quiet);
+        painter.drawText(area, Qt::AlignCenter, tr("No sets yet"));
+        return;
+    }
+    painter.setFont(textFont(0.9));
+    for (const double load : m_data.checkLoads) {
+        const QPointF at(toPosition(shown(load), 0).x(), area.top());
+        if (area.left() <= at.x() && at.x() <= area.right())
+            paintLabel(painter, at, Qt::AlignHCenter, loadText(load, m_data.unit), ground(),
+                       ground().quiet);
+    }
+    if (m_data.mvt)
+        paintLabel(painter, toPosition(xAxis().min(), *m_data.mvt) + QPointF(textSize() * 0.4, 0),
+                   Qt::AlignBottom, tr("MVT %1 m/s").arg(number(*m_data.mvt, 2)), ground(),
+                   ground().ink);
+    paintOneRms(painter);
+    paintLabels(painter);
+    if (m_highlight) {
+        const LinePoint& p = m_data.sessions[static_cast<std::size_t>(m_highlight->session)]
+                                 .points[static_cast<std::size_t>(m_highlight->point)];
+        painter.setPen(look::highlightPen(ground()));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawEllipse(toPosition(shown(p.load), p.velocity), textSize() * 0.75,
+                            textSize() * 0.75);
+    }
+}
+
+void LineFigure::paintLabels(QPainter& painter) const {
+    const QRectF area = plot();
+    const double first = start();
+    std::vector<Name> names;
+    double left = std::numeric_limits<double>::infinity();
+    for (const LineEntry& entry : m_data.sessions) {
+        for (const LinePoint& p : entry.points)
+            if (std::isfinite(p.load))
+                left = std::min(left, shown(p.load));
+        if (entry.label.isEmpty() || (entry.points.empty() && !entry.line))
+            continue;
+        const double y = toPosition(0, firstVelocity(entry, first)).y();
+        names.push_back({.entry = &entry, .wanted = y, .y = y});
+    }
+    if (std::isfinite(first))
+        left = std::min(left, shown(first));
+    if (names.empty() || !std::isfinite(left))
+        return;
+    painter.setFont(textFont());
+    const QFontMetricsF metrics(painter.font());
+    const double distance = metrics.height() * 1.02;
+    // Where there are more names than room, the newest are named.
+    const auto most = static_cast<std::size_t>(std::max(1.0, area.height() / distance - 1));
+    if (names.size() > most)
+        names.erase(names.begin(), names.end() - static_cast<std::ptrdiff_t>(most));
+    spread(names, distance, area.top() + distance, area.bottom() - distance);
+    const double lineStart = toPosition(left, 0).x();
+    const double mark = textSize() * 0.75;
+    const double right = lineStart - textSize() * 0.9;
+    const double room = right - 1.6 * mark - area.left();
+    for (const Name& n : names) {
+        const QColor c = look::colour(n.entry->role, ground());
+        painter.setPen(QPen(c, ground().print ? 0.6 : 1.0));
+        painter.drawLine(QPointF(right, n.y), QPointF(lineStart - 0.2 * textSize(), n.wanted));
+        painter.fillPath(
+            look::markerPath(look::marker(n.entry->role), mark * look::markerSize(n.entry->role))
+                .translated(right - mark / 2, n.y),
+            c);
+        const QString text =
+            metrics.elidedText(n.entry->label, Qt::ElideRight, std::max(room, 3 * textSize()));
+        paintLabel(painter, QPointF(right - 1.5 * mark, n.y), Qt::AlignRight | Qt::AlignVCenter,
+                   text, ground(), ground().ink);
+    }
+}
+
+void LineFigure::paintOneRms(QPainter& painter) const {
+    std::vector<const LineEntry*> marked;
+    for (const LineEntry& entry : m_data.sessions)
+        if (entry.oneRm && std::isfinite(entry.oneRm->estimate))
+            marked.push_back(&entry);
+    constexpr std::size_t rows = 4; // more would climb into the lines; the table has them all
+    if (marked.size() > rows)
+        marked.erase(marked.begin(), marked.end() - rows);
+    painter.setFont(textFont(0.9));
+    double row = 0.75;
+    for (auto entry = marked.rbegin(); entry != marked.rend(); ++entry, row += 1.15)
+        paintOneRm(painter, **entry, row);
+}
+
+void LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double row) const {
+    const OneRmMark& mark = *entry.oneRm;
+    const QRectF area = plot();
+    const double y = area.bottom() - row * textSize();
+    const double x = toPosition(shown(mark.estimate), 0).x();
+    const QColor c = look::colour(entry.role, ground());
+    const double cap = 0.3 * textSize();
+    const QPen pen(c, ground().print ? 1.0 : 1.6);
+    if (m_data.mvt) {
+        painter.setPen(QPen(c, ground().print ? 0.5 : 0.8, Qt::DotLine));
+        painter.drawLine(QPointF(x, toPosition(0, *m_data.mvt).y()), QPointF(x, area.bottom()));
+    }
+    painter.setPen(pen);
+    double from = x, to = x;
+    if (mark.interval) {
+        from = std::max(area.left(), toPosition(shown(mark.interval->low), 0).x());
+        to = toPosition(shown(mark.interval->high), 0).x();
+        const bool cut = to > area.right();
+        to = std::min(to, area.right());
+        painter.drawLine(QPointF(from, y), QPointF(to, y));
+        painter.drawLine(QPointF(from, y - cap), QPointF(from, y + cap));
+        if (cut) {
+            painter.drawLine(QPointF(to - cap, y - cap), QPointF(to, y));
+            painter.drawLine(QPointF(to - cap, y + cap), QPointF(to, y));
+        } else {
+            painter.drawLine(QPointF(to, y - cap), QPointF(to, y + cap));
+        }
+    }
+    const double size = 0.7 * textSize();
+    painter.fillPath(look::markerPath(look::marker(entry.role), size).translated(x, y), c);
+    if (mark.measured) {
+        const double m = toPosition(shown(*mark.measured), 0).x();
+        painter.setPen(pen);
+        painter.drawLine(QPointF(m, y - 1.5 * cap), QPointF(m, y + 1.5 * cap));
+        painter.drawLine(QPointF(m - cap, y - 1.5 * cap), QPointF(m + cap, y - 1.5 * cap));
+        from = std::min(from, m);
+    }
+    const double shownEstimate = shown(mark.estimate);
+    QString text = tr("1RM %1 %2").arg(number(shownEstimate, 1), unitName(m_data.unit));
+    if (mark.interval)
+        text = tr("1RM %1 (%2) %3")
+                   .arg(number(shownEstimate, 1),
+                        rangeText({shown(mark.interval->low), shown(mark.interval->high)}, 1),
+                        unitName(m_data.unit));
+    paintLabel(painter, QPointF(from - 0.8 * textSize(), y), Qt::AlignRight | Qt::AlignVCenter,
+               text, ground(), ground().ink);
+}
+
+} // namespace slopebook::ui::charts
