@@ -1,17 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Keys of what the log holds. Each kind is its own type, so that one is never taken for another.
+// long long and not std::int64_t (a long here): signals carry keys, and Qt streams the former alone.
 #pragma once
 
 #include <cstdint>
 
 namespace slopebook {
 
-enum class AthleteId : std::int64_t {};
-enum class LiftId : std::int64_t {};
-enum class DeviceId : std::int64_t {};
-enum class BlockId : std::int64_t {};
-enum class SessionId : std::int64_t {};
-enum class SetId : std::int64_t {};
+enum class AthleteId : long long {};
+enum class LiftId : long long {};
+enum class DeviceId : long long {};
+enum class BlockId : long long {};
+enum class SessionId : long long {};
+enum class SetId : long long {};
 
 /// The bare number behind a key, for storage and display.
 template <class Id>
