@@ -15,4 +15,7 @@ struct File {
 /// The log's layouts as numbered SQL, first to newest.
 std::span<const File> migrations();
 
+/// published.csv, the defaults from the literature.
+std::span<const File> published();
+
 } // namespace slopebook::resources

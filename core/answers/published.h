@@ -7,6 +7,8 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace slopebook::answers {
 
@@ -21,10 +23,16 @@ struct PublishedLift {
     std::string smallestSource;
 };
 
+/// Reads a text laid out as resources/published.csv. Throws BadInput (line, column) for a value
+/// that is no figure, a kind that is none, or a figure without its source.
+std::vector<PublishedLift> parsePublished(std::string_view csv);
+
+/// The rows of resources/published.csv, in its order; "*" stands for any lift of that kind.
 std::span<const PublishedLift> publishedLifts();
 
-/// The row of that name (letter case aside) and velocity kind, else the row "*" of that kind with
-/// its noise and smallest changes only, else nothing.
+/// The row of that name (letter case aside) and velocity kind, its gaps in noise and smallest
+/// changes filled from the row "*" of that kind; without such a row, the row "*" itself, which has
+/// no MVT. Nothing where neither is there.
 std::optional<PublishedLift> published(const std::string& lift, VelocityKind kind);
 
 } // namespace slopebook::answers

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/answers/comparison.h"
+#include "core/answers/figures.h"
 
 #include <string>
 #include <vector>
@@ -31,10 +32,5 @@ SentenceParts sentenceParts(const Comparison& comparison);
 /// "Faster from 40 to 65 kg (by 0.05 to 0.09 m/s); no clear change above; estimated max held: -0.8
 /// kg (-3.9 to +2.3)."
 std::string sentence(const SentenceParts& parts);
-
-/// Fixed decimals, no locale, a proper minus as '-', never "-0.00".
-std::string fixed(double value, int decimals);
-/// The same with its sign always: "+2.3", "-0.8", "0.0".
-std::string signedFixed(double value, int decimals);
 
 } // namespace slopebook::answers

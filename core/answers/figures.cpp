@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/figures.h"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+
+namespace slopebook::answers {
+
+std::string fixed(double value, int decimals) {
+    if (!std::isfinite(value))
+        return "-";
+    std::array<char, 400> text{}; // the longest double has 309 digits before its point
+    const auto end = std::to_chars(text.data(), text.data() + text.size(), value,
+                                   std::chars_format::fixed, decimals);
+    std::string shown(text.data(), end.ptr);
+    if (shown.front() == '-' && shown.find_first_not_of("-0.") == std::string::npos)
+        shown.erase(0, 1);
+    return shown;
+}
+
+std::string signedFixed(double value, int decimals) {
+    const std::string shown = fixed(value, decimals);
+    const bool zero = shown.find_first_not_of("0.") == std::string::npos;
+    return zero || shown.front() == '-' ? shown : "+" + shown;
+}
+
+std::string loadText(double kilograms) {
+    std::string shown = fixed(kilograms, 3);
+    if (shown.find('.') == std::string::npos)
+        return shown;
+    shown.erase(shown.find_last_not_of('0') + 1);
+    if (shown.back() == '.')
+        shown.pop_back();
+    return shown;
+}
+
+std::string counted(int count, const std::string& noun) {
+    const bool consonantY = noun.ends_with('y') && !noun.ends_with("day");
+    const std::string many = noun == "maximum" || noun.ends_with(" maximum")
+                                 ? noun.substr(0, noun.size() - 2) + "a"
+                             : consonantY ? noun.substr(0, noun.size() - 1) + "ies"
+                                          : noun + "s";
+    return std::to_string(count) + " " + (count == 1 ? noun : many);
+}
+
+} // namespace slopebook::answers

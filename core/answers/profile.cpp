@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/profile.h"
+
+#include "core/answers/figures.h"
+#include "core/model/errors.h"
+
+#include <cmath>
+
+namespace slopebook::answers {
+
+namespace {
+
+// Scatter below this is rounding, not measurement: no device reads nanometres per second.
+constexpr double noScatter = 1e-9; // m/s
+constexpr double curvatureP = 0.05;
+
+void requireLevel(double level) {
+    if (!(level > 0.5 && level < 1))
+        throw BadInput(fixed(level, 4), "a confidence level between 0.5 and 1");
+}
+
+Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const stats::Line& line,
+                            double level) {
+    if (lift.ballistic)
+        return NoAnswer{NoAnswer::Why::BallisticLift,
+                        "a thrown or jumped lift is followed by velocity at load only"};
+    if (!mvt)
+        return mvt.why();
+    if (line.slope * (line.xMax - line.xMin) > -noScatter)
+        return NoAnswer{NoAnswer::Why::SlopeNotNegative,
+                        "speed does not fall as load rises, so no maximum can be read off"};
+    if (line.intercept <= mvt->value)
+        return NoAnswer{NoAnswer::Why::ThresholdAboveV0,
+                        "the line starts at V0 = " + fixed(line.intercept, 2) +
+                            " m/s, not above the MVT of " + fixed(mvt->value, 2) + " m/s"};
+    OneRm oneRm{.estimate = line.xMean + (mvt->value - line.yMean) / line.slope};
+    if (line.hasInference()) {
+        const auto exact = stats::inversePrediction(line, mvt->value, 0, level);
+        oneRm.estimate = exact.estimate;
+        oneRm.g = exact.g;
+        if (exact.shape == stats::Inverse::Shape::Bounded) {
+            oneRm.interval = exact.interval;
+            if (mvt->sd)
+                oneRm.withMvt =
+                    stats::inversePrediction(line, mvt->value, *mvt->sd * *mvt->sd, level).interval;
+        }
+    }
+    oneRm.reach = line.xMax / oneRm.estimate;
+    return oneRm;
+}
+
+std::vector<ProfilePoint> diagnosed(const LiftSession& session, const stats::Line& line,
+                                    const std::vector<double>& x, const std::vector<double>& y) {
+    const auto diagnostics = stats::diagnose(line, x, y);
+    std::vector<ProfilePoint> points;
+    points.reserve(x.size());
+    for (std::size_t i = 0; i < x.size(); ++i) {
+        points.push_back({.point = session.points[i],
+                          .residual = diagnostics[i].residual,
+                          .leverage = diagnostics[i].leverage,
+                          .studentised = diagnostics[i].studentised,
+                          .cook = diagnostics[i].cook});
+        if (line.s() < noScatter)
+            points.back().studentised.reset();
+    }
+    return points;
+}
+
+void noteOneRm(const OneRm& oneRm, const Profile& p, std::vector<Note>& notes) {
+    if (p.line.hasInference() && !oneRm.interval)
+        notes.push_back({Note::Kind::SlopeUncertain,
+                         {oneRm.g},
+                         "the slope is not certain enough to bound the estimate"});
+    const double beyond = oneRm.estimate - p.heaviest;
+    const std::string far = loadText(std::round(beyond * 10) / 10) +
+                            " kg beyond the heaviest load of " + loadText(p.heaviest) +
+                            " kg (reach " + fixed(oneRm.reach, 2) + ")";
+    if (oneRm.extrapolatedVeryFar())
+        notes.push_back({Note::Kind::ExtrapolatedVeryFar,
+                         {oneRm.reach, beyond},
+                         "the heaviest load is under half of the estimate, which lies " + far +
+                             ": read its interval first"});
+    else if (oneRm.extrapolatedFar())
+        notes.push_back({Note::Kind::ExtrapolatedFar,
+                         {oneRm.reach, beyond},
+                         "extrapolated far: the estimate lies " + far});
+    if (!p.mvt->sd)
+        notes.push_back({Note::Kind::MvtSdUnknown,
+                         {},
+                         p.mvt->origin == Mvt::Origin::Athlete
+                             ? "one true maximum has no SD: no interval with the MVT's own"
+                             : "the SD of the MVT is not known: no interval with it"});
+}
+
+void notePoints(const Profile& p, std::vector<Note>& notes) {
+    for (const ProfilePoint& each : p.points) {
+        const auto& [load, velocity, set] = each.point;
+        const std::string shown = fixed(velocity, 2) + " m/s at " + loadText(load) + " kg";
+        if (each.farFromLine())
+            notes.push_back({Note::Kind::FarFromLine,
+                             {load, velocity, *each.studentised},
+                             shown + " lies far from the line of the other points (studentised " +
+                                 fixed(*each.studentised, 1) + "): worth a look"});
+        if (velocity >= plausibleVelocityLimit || massFromKilograms(load) >= plausibleLoadLimit)
+            notes.push_back({Note::Kind::ImplausiblePoint,
+                             {load, velocity},
+                             shown + " is hard to believe: worth a look"});
+    }
+}
+
+std::vector<Note> notesOf(const Lift& lift, const Profile& p) {
+    std::vector<Note> notes;
+    if (!p.line.hasInference())
+        notes.push_back({Note::Kind::TwoPointLine,
+                         {},
+                         "two points make a line without intervals: it needs a third load"});
+    if (p.oneRm)
+        noteOneRm(*p.oneRm, p, notes);
+    if (p.oneRm && lift.kind == VelocityKind::Peak && p.mvt->origin != Mvt::Origin::Athlete)
+        notes.push_back({Note::Kind::MvtKind,
+                         {},
+                         "peak velocity at a maximum is no small steady figure: an MVT made for "
+                         "mean velocity does not hold for it"});
+    if (p.curvature && p.curvature->p < curvatureP && p.line.s() >= noScatter)
+        notes.push_back({Note::Kind::PointsBend,
+                         {p.curvature->p},
+                         "the points bend (p = " + fixed(p.curvature->p, 3) +
+                             "): a straight line misses their ends"});
+    notePoints(p, notes);
+    if (p.level != 0.95)
+        notes.push_back({Note::Kind::LevelNot95,
+                         {p.level},
+                         "intervals are at " + loadText(100 * p.level) + " %, not 95 %"});
+    return notes;
+}
+
+} // namespace
+
+Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
+                        double level) {
+    requireLevel(level);
+    if (session.points.empty())
+        return NoAnswer{NoAnswer::Why::NoPoints, "no set of this session counts"};
+    std::vector<double> x;
+    std::vector<double> y;
+    for (const Point& p : session.points) {
+        x.push_back(p.load);
+        y.push_back(p.velocity);
+    }
+    const auto line = stats::fitLine(x, y);
+    if (!line)
+        return NoAnswer{NoAnswer::Why::OneLoad,
+                        "every point is at " + loadText(x.front()) + " kg: a line needs two loads"};
+    Profile p{.session = session,
+              .level = level,
+              .line = *line,
+              .mvt = mvt ? std::optional(*mvt) : std::nullopt,
+              .oneRm = estimateOneRm(lift, mvt, *line, level),
+              .points = diagnosed(session, *line, x, y),
+              .curvature = stats::curvature(x, y),
+              .lightest = line->xMin,
+              .heaviest = line->xMax,
+              .notes = {}};
+    p.notes = notesOf(lift, p);
+    return p;
+}
+
+} // namespace slopebook::answers
