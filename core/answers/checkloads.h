@@ -12,29 +12,30 @@
 namespace slopebook::answers {
 
 struct Followed {
-    LiftSession session;
-    std::vector<double> seen; ///< m/s, points at that load (within half the smallest plate pair)
-    Answer<double> line;      ///< a + b L, m/s
-    std::optional<double> se;
-    std::optional<stats::Interval> interval; ///< of the line's mean
-    bool extrapolated = false;               ///< the load lies outside the session's loads
-    std::optional<ChangeAt> change;          ///< from the baseline session
+    LiftSession session = {};
+    std::vector<double> seen =
+        {};              ///< m/s, points at that load (within half the smallest plate pair)
+    Answer<double> line; ///< a + b L, m/s
+    std::optional<double> se = {};
+    std::optional<stats::Interval> interval = {}; ///< of the line's mean
+    bool extrapolated = false;                    ///< the load lies outside the session's loads
+    std::optional<ChangeAt> change = {};          ///< from the baseline session
     Answer<OneRm> oneRm;
 };
 
 struct Trend {
     double perWeek = 0; ///< m/s per week, of the line's values
-    std::optional<stats::Interval> interval;
+    std::optional<stats::Interval> interval = {};
     int sessions = 0;
 };
 
 struct Follow {
-    Mass load;
-    std::size_t baseline = 0;       ///< index into sessions
-    std::vector<Followed> sessions; ///< by date
+    Mass load = {};
+    std::size_t baseline = 0;            ///< index into sessions
+    std::vector<Followed> sessions = {}; ///< by date
     Answer<Trend> trend;
-    std::optional<double> smallestDetectable; ///< m/s, around the baseline
-    std::vector<Note> notes;
+    std::optional<double> smallestDetectable = {}; ///< m/s, around the baseline
+    std::vector<Note> notes = {};
 };
 
 /// sessions by date; baseline an index into them. plateStep: smallest plate pair (points within

@@ -15,7 +15,7 @@ namespace slopebook::answers {
 
 /// Two sessions of one athlete and lift, the second marked as a repeat test of the first.
 struct RepeatPair {
-    LiftSession first, second;
+    LiftSession first = {}, second = {};
 };
 
 /// The sessions that say they repeat another of the same list, oldest first. Pairs on different
@@ -23,15 +23,15 @@ struct RepeatPair {
 std::vector<RepeatPair> repeatPairs(std::span<const LiftSession> sessions);
 
 struct NoiseAtLoad {
-    Mass load;
+    Mass load = {};
     stats::TypicalError error; ///< m/s, of velocities seen at that load
 };
 
 struct LiftNoise {
-    std::vector<RepeatPair> used;
-    std::vector<NoiseAtLoad> atLoads;         ///< loads with two pairs or more
-    std::optional<stats::TypicalError> oneRm; ///< kg, of estimated 1RM (mvt exact)
-    DayNoise day; ///< day-to-day part alone, within-day scatter taken off
+    std::vector<RepeatPair> used = {};
+    std::vector<NoiseAtLoad> atLoads = {};         ///< loads with two pairs or more
+    std::optional<stats::TypicalError> oneRm = {}; ///< kg, of estimated 1RM (mvt exact)
+    DayNoise day = {}; ///< day-to-day part alone, within-day scatter taken off
 };
 
 /// From repeat tests of one lift and device. NoRepeatTests with fewer than two pairs.

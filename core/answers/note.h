@@ -30,8 +30,8 @@ struct Note {
         Other
     };
     Kind kind = Kind::Other;
-    std::vector<double> figures;
-    std::string text; ///< plain English
+    std::vector<double> figures = {};
+    std::string text = {}; ///< plain English
 };
 
 } // namespace slopebook::answers

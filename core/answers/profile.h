@@ -16,10 +16,10 @@ namespace slopebook::answers {
 struct OneRm {
     double estimate = 0; ///< kg
     double g = 0;        ///< Fieller's
-    std::optional<stats::Interval>
-        interval; ///< of the line alone; absent where it cannot be bounded
-    std::optional<stats::Interval>
-        withMvt;      ///< with the MVT's own SD; absent where that is unknown or unbounded
+    std::optional<stats::Interval> interval =
+        {}; ///< of the line alone; absent where it cannot be bounded
+    std::optional<stats::Interval> withMvt =
+        {};           ///< with the MVT's own SD; absent where that is unknown or unbounded
     double reach = 0; ///< heaviest load / estimate
     bool extrapolatedFar() const { return reach < farMark; }
     bool extrapolatedVeryFar() const { return reach < veryFarMark; }
@@ -32,23 +32,23 @@ struct ProfilePoint {
     Point point;
     double residual = 0; ///< m/s
     double leverage = 0;
-    std::optional<double> studentised; ///< externally
-    std::optional<double> cook;
+    std::optional<double> studentised = {}; ///< externally
+    std::optional<double> cook = {};
     bool farFromLine() const { return studentised && (*studentised > 4 || *studentised < -4); }
 };
 
 struct Profile {
-    LiftSession session;
+    LiftSession session = {};
     double level = 0.95;
     stats::Line line; ///< x in kg, y in m/s
-    std::optional<Mvt> mvt;
+    std::optional<Mvt> mvt = {};
     Answer<OneRm> oneRm;
-    std::vector<ProfilePoint> points;
-    std::optional<stats::Curvature> curvature;
+    std::vector<ProfilePoint> points = {};
+    std::optional<stats::Curvature> curvature = {};
     double lightest = 0, heaviest = 0;        ///< kg
     double l0() const { return line.root(); } ///< kg; NaN-free only for a falling line
     double area() const { return line.intercept * l0() / 2; }
-    std::vector<Note> notes;
+    std::vector<Note> notes = {};
 };
 
 /// No line: the reason. mvt: what chooseMvt said (an answer or why there is none).

@@ -13,14 +13,14 @@
 namespace slopebook::answers {
 
 struct PublishedLift {
-    std::string lift;
+    std::string lift = {};
     VelocityKind kind = VelocityKind::Mean;
-    std::optional<Mvt> mvt;
-    std::optional<double> dayNoise; ///< SD, m/s
-    std::string dayNoiseSource;
-    std::optional<double> smallestVelocity;     ///< m/s
-    std::optional<double> smallestOneRmPercent; ///< % of the earlier estimate
-    std::string smallestSource;
+    std::optional<Mvt> mvt = {};
+    std::optional<double> dayNoise = {}; ///< SD, m/s
+    std::string dayNoiseSource = {};
+    std::optional<double> smallestVelocity = {};     ///< m/s
+    std::optional<double> smallestOneRmPercent = {}; ///< % of the earlier estimate
+    std::string smallestSource = {};
 };
 
 /// Reads a text laid out as resources/published.csv. Throws BadInput (line, column) for a value

@@ -20,24 +20,24 @@ struct Smallest {
     enum class Origin { Squad, Coach, Published };
     double value = 0;
     Origin origin = Origin::Published;
-    std::string source; ///< "0.2 x SD of 12 athletes", "coach", a citation
+    std::string source = {}; ///< "0.2 x SD of 12 athletes", "coach", a citation
 };
 
 /// The day-to-day SD of a whole line, m/s, with its degrees of freedom, and where it came from.
 struct DayNoise {
     enum class Origin { Athlete, LogLift, Published, None };
-    stats::Variance variance; ///< (m/s)^2; df infinite where published
+    stats::Variance variance = {}; ///< (m/s)^2; df infinite where published
     Origin origin = Origin::None;
-    std::string source;
+    std::string source = {};
     int pairs = 0; ///< repeat tests behind it
 };
 
 /// A change with the interval its reading is made from.
 struct ReadChange {
     double change = 0;
-    stats::Interval interval;    ///< at the level
-    stats::Interval equivalence; ///< at 1 - 2 (1 - level): 90 % for 95 %
-    std::optional<Smallest> smallest;
+    stats::Interval interval = {};    ///< at the level
+    stats::Interval equivalence = {}; ///< at 1 - 2 (1 - level): 90 % for 95 %
+    std::optional<Smallest> smallest = {};
     Reading reading = Reading::NoFigure;
     bool beyondSmallest = false; ///< the interval also excludes m
     bool withinSmallest = false; ///< the equivalence interval lies inside -m..+m

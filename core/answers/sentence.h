@@ -20,10 +20,10 @@ struct Clause {
 };
 
 struct SentenceParts {
-    std::vector<Clause> clauses; ///< by load, over the loads inside what both sessions cover
+    std::vector<Clause> clauses = {}; ///< by load, over the loads inside what both sessions cover
     bool noOverlap = false;
-    std::optional<OneRmChange> oneRm; ///< absent: no figure, see oneRmReason
-    std::string oneRmReason;
+    std::optional<OneRmChange> oneRm = {}; ///< absent: no figure, see oneRmReason
+    std::string oneRmReason = {};
     double reachFrom = 0, reachTo = 0; ///< said wherever below 0.80
 };
 
