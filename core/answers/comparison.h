@@ -7,6 +7,7 @@
 #include "core/answers/reading.h"
 #include "core/stats/twolines.h"
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -17,10 +18,11 @@ struct ComparisonSettings {
     stats::Variances variances = stats::Variances::Pooled;
     std::vector<Mass> checkLoads = {};
     DayNoise dayNoise = {};
-    std::optional<Smallest> smallestVelocity = {}; ///< m/s
+    std::optional<Smallest> smallestVelocity = {}; ///< m/s, at loads that smallestAt leaves out
+    std::map<Mass, Smallest> smallestAt = {};      ///< m/s, where it differs by load
     std::optional<Smallest> smallestOneRm = {};    ///< kg
     /// Bias of the later session's device against the earlier one's, m/s, with its variance: taken
-    /// off.
+    /// off the later line; the variance enters the readings, not the intervals of the lines alone.
     std::optional<std::pair<double, stats::Variance>> deviceBias = {};
 };
 
@@ -43,7 +45,7 @@ struct Differs {
 };
 
 struct OneRmChange {
-    double estimate = 0;
+    double estimate = 0; ///< kg, with the MVT taken as exact
     std::optional<stats::Interval> interval =
         {};                ///< of the lines alone; absent where either cannot be bounded
     ReadChange read = {};  ///< NoFigure where the interval is absent
@@ -53,8 +55,8 @@ struct OneRmChange {
 
 struct Comparison {
     ComparisonSettings settings = {};
-    Profile from, to;
-    stats::TwoLines lines;
+    Profile from, to;              ///< each as it was measured
+    stats::TwoLines lines;         ///< the later one with the device's bias taken off
     std::vector<ChangeAt> at = {}; ///< by load
     std::vector<Differs> differs = {};
     std::optional<stats::TwoLines::Crossing> crossing = {};
@@ -63,9 +65,24 @@ struct Comparison {
     std::vector<Note> notes = {};
 };
 
-/// Refused with the reason: no line on a side, lines without inference, different athletes or
-/// lifts.
+/// Refused with the reason: no line on a side, a line without inference, one and the same session.
+/// Throws BadInput for sessions of different athletes or lifts, and for a level that is none.
 Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& from,
                            const LiftSession& to, const ComparisonSettings& settings);
+
+/// The change at any load, as in Comparison::at.
+ChangeAt changeAt(const Comparison& comparison, Mass load);
+
+/// The loads that both sessions cover; nothing where they do not overlap.
+struct CommonLoads {
+    double low = 0, high = 0; ///< kg
+};
+std::optional<CommonLoads> commonLoads(const Profile& from, const Profile& to);
+
+/// What the 1RM did, by the lines of the comparison; why there is no figure where a session has no
+/// 1RM. Adds a note where an interval cannot be bounded.
+Answer<OneRmChange> oneRmChange(const Profile& from, const Profile& to,
+                                const stats::TwoLines& lines, const ComparisonSettings& settings,
+                                std::vector<Note>& notes);
 
 } // namespace slopebook::answers

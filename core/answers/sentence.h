@@ -27,6 +27,8 @@ struct SentenceParts {
     double reachFrom = 0, reachTo = 0; ///< said wherever below 0.80
 };
 
+/// Clauses are made of Comparison::at inside the common loads; where it has fewer than two there,
+/// of the lightest and the heaviest common load too.
 SentenceParts sentenceParts(const Comparison& comparison);
 
 /// "Faster from 40 to 65 kg (by 0.05 to 0.09 m/s); no clear change above; estimated max held: -0.8

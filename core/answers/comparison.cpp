@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/comparison.h"
+
+#include "core/answers/comparisonnotes.h"
+#include "core/answers/sentence.h"
+#include "core/model/errors.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace slopebook::answers {
+
+namespace {
+
+void requireComparable(const LiftSession& from, const LiftSession& to) {
+    if (from.athlete != to.athlete)
+        throw BadInput("sessions of two athletes", "two sessions of one athlete");
+    if (from.lift != to.lift)
+        throw BadInput("sessions of two lifts", "two sessions of one lift");
+}
+
+NoAnswer inSession(const LiftSession& session, const NoAnswer& why) {
+    return {why.why, dateKey(session.date, session.ordinal) + ": " + why.reason};
+}
+
+Answer<Profile> inferredProfile(const Lift& lift, const Answer<Mvt>& mvt,
+                                const LiftSession& session, double level) {
+    auto found = profile(lift, mvt, session, level);
+    if (!found)
+        return inSession(session, found.why());
+    if (!found->line.hasInference())
+        return inSession(session, {NoAnswer::Why::NeedsThirdLoad,
+                                   "two points make a line without intervals, so no change can be "
+                                   "judged: it needs a third load"});
+    return found;
+}
+
+stats::Line lowered(stats::Line line, double by) {
+    line.yMean -= by;
+    line.intercept -= by;
+    return line;
+}
+
+std::optional<double> seenAt(const LiftSession& session, Mass load) {
+    double sum = 0;
+    int count = 0;
+    for (const Point& p : session.points)
+        if (massFromKilograms(p.load) == load) {
+            sum += p.velocity;
+            ++count;
+        }
+    if (count == 0)
+        return std::nullopt;
+    return sum / count;
+}
+
+/// Check loads, and loads that both sessions lifted.
+std::set<Mass> loadsToTell(const LiftSession& from, const LiftSession& to,
+                           const std::vector<Mass>& checkLoads) {
+    std::set<Mass> loads(checkLoads.begin(), checkLoads.end());
+    for (const Point& p : from.points)
+        if (const Mass load = massFromKilograms(p.load); seenAt(to, load))
+            loads.insert(load);
+    return loads;
+}
+
+/// What the readings add to the variance of D: two days, and the device's bias.
+stats::Variance beyondTheLines(const ComparisonSettings& settings) {
+    const stats::Variance& day = settings.dayNoise.variance;
+    stats::Variance extra;
+    if (settings.dayNoise.origin != DayNoise::Origin::None && day.value > 0)
+        extra = {2 * day.value, day.df};
+    if (settings.deviceBias)
+        extra = stats::sum(extra, settings.deviceBias->second);
+    return extra;
+}
+
+std::optional<Smallest> smallestFor(const ComparisonSettings& settings, Mass load) {
+    const auto own = settings.smallestAt.find(load);
+    return own != settings.smallestAt.end() ? own->second : settings.smallestVelocity;
+}
+
+std::vector<Differs> whereTheyDiffer(const Profile& from, const Profile& to,
+                                     const stats::TwoLines& lines, double level) {
+    const auto everywhere = lines.differs(level);
+    const double least = std::min(from.lightest, to.lightest);
+    const double most = std::max(from.heaviest, to.heaviest);
+    std::vector<Differs> found;
+    const auto add = [&](double low, double high, bool extrapolated) {
+        if (low < high)
+            for (const stats::Stretch& s : stats::clip(everywhere, low, high))
+                found.push_back({.stretch = s, .extrapolated = extrapolated});
+    };
+    if (const auto common = commonLoads(from, to)) {
+        add(least, common->low, true);
+        add(common->low, common->high, false);
+        add(common->high, most, true);
+    } else {
+        add(least, most, true);
+    }
+    return found;
+}
+
+} // namespace
+
+std::optional<CommonLoads> commonLoads(const Profile& from, const Profile& to) {
+    const CommonLoads common{.low = std::max(from.lightest, to.lightest),
+                             .high = std::min(from.heaviest, to.heaviest)};
+    if (common.low > common.high)
+        return std::nullopt;
+    return common;
+}
+
+ChangeAt changeAt(const Comparison& c, Mass load) {
+    const double level = c.settings.level;
+    const double x = kilograms(load);
+    const stats::Variance extra = beyondTheLines(c.settings);
+    const auto common = commonLoads(c.from, c.to);
+    return {.load = load,
+            .se = std::sqrt(c.lines.variance(x).value),
+            .interval = c.lines.interval(x, level),
+            .band = c.lines.band(x, level),
+            .readingBand = c.lines.band(x, level, extra),
+            .read = read(c.lines.difference(x), c.lines.interval(x, level, extra),
+                         c.lines.interval(x, equivalenceLevel(level), extra),
+                         smallestFor(c.settings, load)),
+            .extrapolated = !common || x < common->low || x > common->high,
+            .checkLoad = std::ranges::count(c.settings.checkLoads, load) > 0,
+            .seenFrom = seenAt(c.from.session, load),
+            .seenTo = seenAt(c.to.session, load)};
+}
+
+Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& from,
+                           const LiftSession& to, const ComparisonSettings& settings) {
+    requireComparable(from, to);
+    if (from.session == to.session)
+        return NoAnswer{NoAnswer::Why::Other, "one session is not compared with itself"};
+    auto first = inferredProfile(lift, mvt, from, settings.level);
+    if (!first)
+        return first.why();
+    auto second = inferredProfile(lift, mvt, to, settings.level);
+    if (!second)
+        return second.why();
+    const double bias = settings.deviceBias ? settings.deviceBias->first : 0;
+    const stats::TwoLines lines(first->line, lowered(second->line, bias), settings.variances);
+    std::vector<Note> notes;
+    auto oneRm = oneRmChange(*first, *second, lines, settings, notes);
+    Comparison c{.settings = settings,
+                 .from = std::move(*first),
+                 .to = std::move(*second),
+                 .lines = lines,
+                 .differs = {},
+                 .crossing = lines.crossing(settings.level),
+                 .oneRm = std::move(oneRm)};
+    c.differs = whereTheyDiffer(c.from, c.to, lines, settings.level);
+    for (const Mass load : loadsToTell(from, to, settings.checkLoads))
+        c.at.push_back(changeAt(c, load));
+    c.notes = comparisonNotes(c, std::move(notes));
+    c.sentence = sentence(sentenceParts(c));
+    return c;
+}
+
+} // namespace slopebook::answers

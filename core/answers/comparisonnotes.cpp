@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/comparisonnotes.h"
+
+#include "core/answers/figures.h"
+
+#include <cmath>
+#include <iterator>
+
+namespace slopebook::answers {
+
+namespace {
+
+constexpr double unequalP = 0.05;
+
+std::string origin(const Smallest& smallest) {
+    switch (smallest.origin) {
+    case Smallest::Origin::Squad:
+        return "squad: " + smallest.source;
+    case Smallest::Origin::Coach:
+        return "the coach's own";
+    case Smallest::Origin::Published:
+        return "published, not yours: " + smallest.source;
+    }
+    return smallest.source;
+}
+
+Note dayNoiseNote(const DayNoise& noise) {
+    const double te = std::sqrt(noise.variance.value);
+    const std::string shown =
+        "day-to-day SD of a whole line, " + fixed(te, 3) + " m/s, is part of every reading (";
+    switch (noise.origin) {
+    case DayNoise::Origin::Athlete:
+        return {Note::Kind::DayNoiseSource,
+                {te},
+                shown + "the athlete's own: " + counted(noise.pairs, "repeat test") + ")"};
+    case DayNoise::Origin::LogLift:
+        return {Note::Kind::DayNoiseSource,
+                {te},
+                shown + "this log's: " + counted(noise.pairs, "repeat test") + ")"};
+    case DayNoise::Origin::Published:
+        return {Note::Kind::DayNoiseSource,
+                {te},
+                shown + "published, not yours: " + noise.source + ")"};
+    case DayNoise::Origin::None:
+        break;
+    }
+    return {Note::Kind::DayNoiseSource,
+            {0},
+            "no day-to-day noise is known: the readings are made from these two days alone, which "
+            "calls too much a change"};
+}
+
+void noteDevices(const Comparison& c, std::vector<Note>& notes) {
+    if (c.settings.deviceBias) {
+        const auto& [bias, variance] = *c.settings.deviceBias;
+        notes.push_back({Note::Kind::DeviceCorrected,
+                         {bias, std::sqrt(variance.value)},
+                         "the later session's device reads " + signedFixed(bias, 3) +
+                             " m/s against the earlier one's: taken off, and its uncertainty (SE " +
+                             fixed(std::sqrt(variance.value), 3) + ") added to the readings"});
+        return;
+    }
+    const auto& from = c.from.session.device;
+    const auto& to = c.to.session.device;
+    if (from != to)
+        notes.push_back({Note::Kind::DifferentDevices,
+                         {},
+                         from && to ? "measured with different devices: part of the change may be "
+                                      "theirs"
+                                    : "the device of one session is not known: part of the change "
+                                      "may be the device's"});
+}
+
+void noteSmallest(const Comparison& c, std::vector<Note>& notes) {
+    if (!c.settings.smallestAt.empty())
+        notes.push_back({Note::Kind::SmallestSource,
+                         {},
+                         "smallest change that matters, by load: " +
+                             origin(c.settings.smallestAt.begin()->second)});
+    if (const auto& m = c.settings.smallestVelocity)
+        notes.push_back({Note::Kind::SmallestSource,
+                         {m->value},
+                         "smallest change of speed that matters" +
+                             std::string(c.settings.smallestAt.empty() ? "" : ", other loads") +
+                             ": " + fixed(m->value, 3) + " m/s (" + origin(*m) + ")"});
+    if (const auto& m = c.settings.smallestOneRm; m && c.oneRm)
+        notes.push_back({Note::Kind::SmallestSource,
+                         {m->value},
+                         "smallest change of the estimated max that matters: " +
+                             fixed(m->value, 1) + " kg (" + origin(*m) + ")"});
+}
+
+void noteVariances(const Comparison& c, std::vector<Note>& notes) {
+    const auto ratio = c.lines.varianceRatio();
+    if (!ratio || !(ratio->p < unequalP))
+        return;
+    const bool pooled = c.settings.variances == stats::Variances::Pooled;
+    notes.push_back({Note::Kind::UnequalVariances,
+                     {ratio->f, ratio->p},
+                     "the points of one day scatter more than the other's (F = " +
+                         fixed(ratio->f, 2) + ", p = " + fixed(ratio->p, 3) + "): " +
+                         (pooled ? "separate variances may be asked for"
+                                 : "each line has its own variance here")});
+}
+
+} // namespace
+
+std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOneRm) {
+    std::vector<Note> notes;
+    if (!commonLoads(c.from, c.to))
+        notes.push_back({Note::Kind::NoOverlap,
+                         {},
+                         "the sessions share no stretch of loads: every change by load is "
+                         "extrapolated"});
+    noteDevices(c, notes);
+    notes.push_back(dayNoiseNote(c.settings.dayNoise));
+    noteSmallest(c, notes);
+    noteVariances(c, notes);
+    notes.insert(notes.end(), std::make_move_iterator(ofTheOneRm.begin()),
+                 std::make_move_iterator(ofTheOneRm.end()));
+    if (c.settings.level != 0.95)
+        notes.push_back({Note::Kind::LevelNot95,
+                         {c.settings.level},
+                         "intervals are at " + loadText(100 * c.settings.level) + " %, not 95 %"});
+    return notes;
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The remarks that go with a comparison: where its noise and its smallest changes came from, what
+// to beware of.
+#pragma once
+
+#include "core/answers/comparison.h"
+
+#include <vector>
+
+namespace slopebook::answers {
+
+/// The notes of a comparison whose other parts are whole; of the 1RM: those that its change made.
+std::vector<Note> comparisonNotes(const Comparison& comparison, std::vector<Note> ofTheOneRm);
+
+} // namespace slopebook::answers

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/reading.h"
+
+#include <cmath>
+
+namespace slopebook::answers {
+
+std::string_view word(Reading reading) {
+    switch (reading) {
+    case Reading::Better:
+        return "better";
+    case Reading::Worse:
+        return "worse";
+    case Reading::Held:
+        return "held";
+    case Reading::Unclear:
+        return "unclear";
+    case Reading::NoFigure:
+        return "no figure";
+    }
+    return "";
+}
+
+namespace {
+bool finite(const stats::Interval& interval) {
+    return std::isfinite(interval.low) && std::isfinite(interval.high);
+}
+} // namespace
+
+ReadChange read(double change, const stats::Interval& interval, const stats::Interval& equivalence,
+                const std::optional<Smallest>& smallest, bool higherIsBetter) {
+    ReadChange read{
+        .change = change, .interval = interval, .equivalence = equivalence, .smallest = smallest};
+    if (!std::isfinite(change) || !finite(interval) || !finite(equivalence))
+        return read;
+    const bool up = interval.low > 0;
+    const bool down = interval.high < 0;
+    if (smallest) {
+        const double m = smallest->value;
+        read.beyondSmallest = interval.low > m || interval.high < -m;
+        read.withinSmallest = equivalence.low > -m && equivalence.high < m;
+    }
+    if (up || down)
+        read.reading = up == higherIsBetter ? Reading::Better : Reading::Worse;
+    else
+        read.reading = read.withinSmallest ? Reading::Held : Reading::Unclear;
+    return read;
+}
+
+} // namespace slopebook::answers

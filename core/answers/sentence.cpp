@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/sentence.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace slopebook::answers {
+
+namespace {
+
+/// The changes that the sentence tells of, by load.
+std::vector<ChangeAt> told(const Comparison& c, const CommonLoads& common) {
+    std::vector<ChangeAt> inside;
+    std::ranges::copy_if(c.at, std::back_inserter(inside),
+                         [](const ChangeAt& at) { return !at.extrapolated; });
+    if (inside.size() >= 2)
+        return inside;
+    for (const double end : {common.low, common.high}) {
+        const Mass load = massFromKilograms(end);
+        if (std::ranges::find(inside, load, &ChangeAt::load) == inside.end())
+            inside.push_back(changeAt(c, load));
+    }
+    std::ranges::sort(inside, {}, &ChangeAt::load);
+    return inside;
+}
+
+void add(std::vector<Clause>& clauses, const ChangeAt& at) {
+    const ReadChange& r = at.read;
+    const double load = kilograms(at.load);
+    if (clauses.empty() || clauses.back().reading != r.reading) {
+        clauses.push_back({.reading = r.reading,
+                           .fromLoad = load,
+                           .toLoad = load,
+                           .smallestChange = r.change,
+                           .largestChange = r.change,
+                           .beyondSmallest = r.beyondSmallest,
+                           .withinSmallest = r.withinSmallest});
+        return;
+    }
+    Clause& c = clauses.back();
+    c.toLoad = load;
+    c.smallestChange = std::min(c.smallestChange, r.change);
+    c.largestChange = std::max(c.largestChange, r.change);
+    c.beyondSmallest = c.beyondSmallest && r.beyondSmallest;
+    c.withinSmallest = c.withinSmallest && r.withinSmallest;
+}
+
+std::string join(const std::string& a, const std::string& b) {
+    return a == b ? a : a + " to " + b;
+}
+
+/// "at 50 kg", "from 40 to 65 kg"; unclear stretches at an end of others: "below", "above".
+std::string where(const std::vector<Clause>& clauses, std::size_t i) {
+    const Clause& c = clauses[i];
+    const bool single = c.fromLoad == c.toLoad;
+    const bool plain = c.reading == Reading::Unclear || c.reading == Reading::NoFigure;
+    if (plain && clauses.size() > 1 && i + 1 == clauses.size())
+        return "above";
+    if (plain && clauses.size() > 1 && i == 0)
+        return single ? "at " + loadText(c.fromLoad) + " kg"
+                      : "up to " + loadText(c.toLoad) + " kg";
+    if (single)
+        return "at " + loadText(c.fromLoad) + " kg";
+    return "from " + loadText(c.fromLoad) + " to " + loadText(c.toLoad) + " kg";
+}
+
+std::string byHowMuch(const Clause& c) {
+    const double a = std::abs(c.smallestChange);
+    const double b = std::abs(c.largestChange);
+    const std::string figures = join(fixed(std::min(a, b), 2), fixed(std::max(a, b), 2));
+    const std::string matters = c.beyondSmallest   ? ", more than the smallest change that matters"
+                                : c.withinSmallest ? ", less than the smallest change that matters"
+                                                   : "";
+    return " (by " + figures + " m/s" + matters + ")";
+}
+
+std::string clauseText(const std::vector<Clause>& clauses, std::size_t i) {
+    const Clause& c = clauses[i];
+    const std::string place = where(clauses, i);
+    switch (c.reading) {
+    case Reading::Better:
+        return "faster " + place + byHowMuch(c);
+    case Reading::Worse:
+        return "slower " + place + byHowMuch(c);
+    case Reading::Held:
+        return "speed held " + place + " (" +
+               join(signedFixed(c.smallestChange, 2), signedFixed(c.largestChange, 2)) + " m/s)";
+    case Reading::Unclear:
+        return "no clear change " + place;
+    case Reading::NoFigure:
+        return "no figure " + place;
+    }
+    return {};
+}
+
+std::string reachText(const SentenceParts& parts) {
+    const bool from = parts.reachFrom < OneRm::farMark;
+    const bool to = parts.reachTo < OneRm::farMark;
+    const std::string first = fixed(parts.reachFrom, 2);
+    const std::string second = fixed(parts.reachTo, 2);
+    if (from && to)
+        return first == second ? " (reach " + first + " both times: extrapolations)"
+                               : " (reach " + first + ", then " + second + ": extrapolations)";
+    if (from)
+        return " (the earlier one's reach " + first + ": an extrapolation)";
+    if (to)
+        return " (the later one's reach " + second + ": an extrapolation)";
+    return {};
+}
+
+std::string_view verdict(Reading reading) {
+    switch (reading) {
+    case Reading::Better:
+        return "estimated max up";
+    case Reading::Worse:
+        return "estimated max down";
+    case Reading::Held:
+        return "estimated max held";
+    case Reading::Unclear:
+    case Reading::NoFigure:
+        break;
+    }
+    return "no clear change of the estimated max";
+}
+
+std::string oneRmText(const SentenceParts& parts) {
+    if (!parts.oneRm)
+        return "no estimated max: " + parts.oneRmReason;
+    const ReadChange& r = parts.oneRm->read;
+    std::string text = std::string(verdict(r.reading)) + ": " + signedFixed(r.change, 1) + " kg (" +
+                       signedFixed(r.interval.low, 1) + " to " + signedFixed(r.interval.high, 1) +
+                       ")";
+    if (r.reading == Reading::Better || r.reading == Reading::Worse)
+        text += r.beyondSmallest   ? ", more than the smallest change that matters"
+                : r.withinSmallest ? ", less than the smallest change that matters"
+                                   : "";
+    return text + reachText(parts);
+}
+
+std::string loadsText(const SentenceParts& parts) {
+    if (parts.noOverlap)
+        return "the two sessions share no loads, so nothing is said by load";
+    if (parts.clauses.size() == 1 && parts.clauses.front().reading == Reading::Unclear &&
+        parts.clauses.front().fromLoad != parts.clauses.front().toLoad)
+        return "no clear change at any load from " + loadText(parts.clauses.front().fromLoad) +
+               " to " + loadText(parts.clauses.front().toLoad) + " kg";
+    std::string text;
+    for (std::size_t i = 0; i < parts.clauses.size(); ++i)
+        text += (i == 0 ? "" : "; ") + clauseText(parts.clauses, i);
+    return text;
+}
+
+} // namespace
+
+SentenceParts sentenceParts(const Comparison& c) {
+    SentenceParts parts;
+    if (const auto common = commonLoads(c.from, c.to)) {
+        for (const ChangeAt& at : told(c, *common))
+            add(parts.clauses, at);
+    } else {
+        parts.noOverlap = true;
+    }
+    if (!c.oneRm) {
+        parts.oneRmReason = c.oneRm.why().reason;
+        return parts;
+    }
+    if (c.oneRm->read.reading == Reading::NoFigure)
+        parts.oneRmReason = "a slope is not certain enough to bound its change";
+    else
+        parts.oneRm = *c.oneRm;
+    parts.reachFrom = c.from.oneRm->reach;
+    parts.reachTo = c.to.oneRm->reach;
+    return parts;
+}
+
+std::string sentence(const SentenceParts& parts) {
+    std::string text = loadsText(parts) + "; " + oneRmText(parts) + ".";
+    if (text.front() >= 'a' && text.front() <= 'z')
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    return text;
+}
+
+} // namespace slopebook::answers
