@@ -19,7 +19,7 @@ struct Line {
     double sxx = 0, sxy = 0, syy = 0; ///< centred sums of squares and products
     double xMin = 0, xMax = 0;
     double slope = 0, intercept = 0;
-    double rss = 0; ///< residual sum of squares
+    double rss = 0; ///< residual sum of squares; 0 where only rounding is left of it
     double r2 = 0;  ///< 1 where syy is zero
 
     /// n - 2; 0 where nothing can be inferred.
@@ -67,7 +67,7 @@ std::vector<PointDiagnostics> diagnose(const Line& line, std::span<const double>
 /// The t-test of a quadratic term added to the line.
 struct Curvature {
     double coefficient = 0; ///< of x^2
-    double t = 0;
+    double t = 0;           ///< infinite where a parabola fits exactly
     double df = 0;
     double p = 0;
 };

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Quantiles and tails of the distributions in use, by Boost.Math. df may be infinite (the normal
-// limit).
+// limit). Arguments outside their range throw std::domain_error.
 #pragma once
 
 namespace slopebook::stats {

@@ -17,7 +17,7 @@ struct TypicalError {
     Interval interval;         ///< by chi-square
     double meanDifference = 0; ///< second - first; 0 for more than two trials
     double grandMean = 0;
-    double cvPercent = 0; ///< 100 value / grandMean
+    double cvPercent = 0; ///< 100 value / grandMean; 0 where the mean is 0
     std::optional<double>
         cvLogPercent; ///< 100 (exp(TE of logs) - 1); nothing where a value is not positive
     double smallestDetectable() const; ///< 1.96 sqrt(2) value
@@ -42,7 +42,8 @@ struct Agreement {
     Interval lowerLimitInterval, upperLimitInterval; ///< limit -/+ t sqrt(3 sd^2 / n)
     double correlation = 0;
     /// Least-products (geometric mean) regression first = intercept + slope second, with
-    /// Fisher-type intervals (Ludbrook 1997; slope interval: Jolicoeur and Mosimann 1968).
+    /// Fisher-type intervals (Ludbrook 1997; slope interval: Jolicoeur and Mosimann 1968). Where
+    /// either device reads one constant: correlation 0, slope 1, intervals without ends.
     double slope = 0, intercept = 0;
     Interval slopeInterval, interceptInterval;
     bool proportional() const { return slopeInterval.low > 1 || slopeInterval.high < 1; }

@@ -14,6 +14,7 @@ enum class Variances {
     Separate ///< each line its own, df by Satterthwaite at each x
 };
 
+/// f is infinite (and p 0) where there is no scatter to test against and the lines differ.
 struct FTest {
     double f = 0, df1 = 0, df2 = 0, p = 0;
 };
@@ -23,8 +24,8 @@ struct Variance {
     double value = 0;
     double df = 0;
 };
-/// Sum of independent variances; df by Satterthwaite (1946), infinite-df parts and zero parts
-/// handled.
+/// Sum of independent variances; df by Satterthwaite (1946). A part of zero adds nothing, a part
+/// of infinite df is taken as known, a part of positive value needs df > 0.
 Variance sum(const Variance& a, const Variance& b);
 
 /// A stretch of x on which the difference is of one sign; ends may be infinite before they are
@@ -56,19 +57,24 @@ public:
     Interval band(double x, double level, const Variance& extra = {}) const;
 
     /// Where the interval of D(x) excludes zero (Johnson and Neyman 1936), over the whole axis;
-    /// pointwise, or with the simultaneous band (Potthoff 1964). At most two stretches, ordered.
+    /// pointwise, or with the simultaneous band (Potthoff 1964). Ordered; at most two stretches,
+    /// but for separate variances, whose moving df may cut out more. For every x it agrees with
+    /// interval() and band() without extra noise. Two perfect lines differ wherever they are apart
+    /// by more than rounding.
     std::vector<Stretch> differs(double level, bool simultaneous = false) const;
 
     /// x where the lines cross, with the Fieller interval of -c/d; nothing where d is zero.
-    /// interval absent where g >= 1.
+    /// interval absent where g >= 1, that is where the lines are not told from parallel. It is the
+    /// gap that differs() leaves, which for pooled variances is Fieller's with the covariance of c
+    /// and d.
     struct Crossing {
         double x = 0;
         std::optional<Interval> interval;
     };
     std::optional<Crossing> crossing(double level) const;
 
-    FTest parallel() const;   ///< H0: d = 0
-    FTest coincident() const; ///< H0: c = d = 0
+    FTest parallel() const;   ///< H0: d = 0; by the pooled model, whichever the variances
+    FTest coincident() const; ///< H0: c = d = 0; likewise
     /// Larger residual variance over the smaller, with its two-sided p; nothing where a line has no
     /// df.
     std::optional<FTest> varianceRatio() const;

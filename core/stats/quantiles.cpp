@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/stats/quantiles.h"
+
+#include <boost/math/distributions/chi_squared.hpp>
+#include <boost/math/distributions/fisher_f.hpp>
+#include <boost/math/distributions/normal.hpp>
+#include <boost/math/distributions/students_t.hpp>
+
+#include <cmath>
+
+namespace slopebook::stats {
+
+namespace {
+
+namespace bm = boost::math;
+// A tail too far out for a double is answered by infinity or zero; a wrong argument still throws.
+using Policy = bm::policies::policy<bm::policies::overflow_error<bm::policies::ignore_error>,
+                                    bm::policies::underflow_error<bm::policies::ignore_error>,
+                                    bm::policies::denorm_error<bm::policies::ignore_error>>;
+using StudentsT = bm::students_t_distribution<double, Policy>;
+using FisherF = bm::fisher_f_distribution<double, Policy>;
+using ChiSquared = bm::chi_squared_distribution<double, Policy>;
+using Normal = bm::normal_distribution<double, Policy>;
+
+double tUpperQuantile(double tail, double df) {
+    if (std::isinf(df))
+        return bm::quantile(bm::complement(Normal(), tail));
+    return bm::quantile(bm::complement(StudentsT(df), tail));
+}
+
+} // namespace
+
+double tQuantile(double p, double df) {
+    return p < 0.5 ? -tUpperQuantile(p, df) : tUpperQuantile(1 - p, df);
+}
+
+double tCritical(double level, double df) {
+    return tUpperQuantile((1 - level) / 2, df);
+}
+
+double tTwoSidedP(double t, double df) {
+    const double size = std::abs(t);
+    if (std::isinf(size))
+        return 0;
+    if (std::isinf(df))
+        return 2 * bm::cdf(bm::complement(Normal(), size));
+    return 2 * bm::cdf(bm::complement(StudentsT(df), size));
+}
+
+double fQuantile(double p, double df1, double df2) {
+    if (std::isinf(df2))
+        return bm::quantile(ChiSquared(df1), p) / df1;
+    return bm::quantile(FisherF(df1, df2), p);
+}
+
+double fTail(double f, double df1, double df2) {
+    if (std::isinf(f))
+        return 0;
+    if (std::isinf(df2))
+        return bm::cdf(bm::complement(ChiSquared(df1), f * df1));
+    return bm::cdf(bm::complement(FisherF(df1, df2), f));
+}
+
+double chiSquareQuantile(double p, double df) {
+    return bm::quantile(ChiSquared(df), p);
+}
+
+} // namespace slopebook::stats
