@@ -77,7 +77,7 @@ QString signedRangeText(const stats::Interval& interval, int decimals) {
         .arg(signedNumber(interval.low, decimals), signedNumber(interval.high, decimals));
 }
 
-QString dateText(Date date) {
+QString dayText(Date date) {
     const QDate day(static_cast<int>(date.year()),
                     static_cast<int>(static_cast<unsigned>(date.month())),
                     static_cast<int>(static_cast<unsigned>(date.day())));

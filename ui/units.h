@@ -31,8 +31,8 @@ QString loadText(double kilograms, LoadUnit unit = LoadUnit::Kilograms);
 QString rangeText(const stats::Interval& interval, int decimals);
 /// "−3.9 to +2.3".
 QString signedRangeText(const stats::Interval& interval, int decimals);
-/// "14 Mar 2026", in the desktop's language.
-QString dateText(Date date);
+/// A day written for reading: "14 Mar 2026", in the desktop's language.
+QString dayText(Date date);
 /// 0.95: "95 %".
 QString levelText(double level);
 
