@@ -1,0 +1,325 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/staging.h"
+
+#include "core/exchange/cells.h"
+#include "core/exchange/tidycolumns.h"
+#include "core/model/names.h"
+
+#include <algorithm>
+#include <array>
+
+namespace slopebook::exchange {
+
+namespace {
+
+constexpr std::size_t flagsShown = 100;
+
+constexpr const char* speedExpected =
+    "a speed in m/s above 0 and under 10, with a decimal point, such as 0.92";
+constexpr const char* loadExpected =
+    "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
+constexpr const char* bodyMassExpected = "a body mass in kg, with a decimal point, such as 81.4";
+
+std::uint64_t sessionKey(int athlete, Date date, int ordinal) {
+    const auto day = std::chrono::sys_days{date}.time_since_epoch().count() + (1 << 23);
+    return (static_cast<std::uint64_t>(athlete) << 44) | (static_cast<std::uint64_t>(day) << 20) |
+           static_cast<std::uint64_t>(ordinal);
+}
+
+std::uint64_t setKey(int session, int lift, int number) {
+    return (static_cast<std::uint64_t>(session) << 36) | (static_cast<std::uint64_t>(lift) << 20) |
+           static_cast<std::uint64_t>(number);
+}
+
+std::string quoted(const std::string& text) {
+    return "\"" + text + "\"";
+}
+
+} // namespace
+
+void NameList::known(const std::string& name) {
+    m_known.emplace(name, name);
+    m_knownFolded.emplace(foldCase(name), name);
+}
+
+int NameList::index(const std::string& name) {
+    if (m_lastAt >= 0 && m_last == name)
+        return m_lastAt;
+    m_last = name;
+    if (const auto it = m_at.find(name); it != m_at.end())
+        return m_lastAt = it->second;
+    const std::string key = foldCase(name);
+    if (!m_known.contains(name)) {
+        if (const auto known = m_knownFolded.find(key); known != m_knownFolded.end()) {
+            const int at = index(known->second);
+            m_last = name;
+            m_at.emplace(name, at);
+            return m_lastAt = at;
+        }
+        if (const auto it = m_foldedAt.find(key); it != m_foldedAt.end()) {
+            m_at.emplace(name, it->second);
+            return m_lastAt = it->second;
+        }
+    }
+    m_lastAt = static_cast<int>(m_names.size());
+    m_names.push_back(name);
+    m_at.emplace(name, m_lastAt);
+    m_foldedAt.emplace(key, m_lastAt);
+    return m_lastAt;
+}
+
+std::vector<std::string> Staging::readTidy(const std::filesystem::path& file,
+                                           const ColumnMap& columns) {
+    files.push_back(file);
+    std::optional<Table> table;
+    readCsv(file, ',', [&](const CsvRow& row) {
+        if (!table) {
+            table.emplace(file, row, tidyColumns, tidyRequired, columns);
+            return;
+        }
+        const Cells cells(*table, row);
+        if (!cells.blankRow())
+            takeRow(cells);
+    });
+    return table ? table->notUsed() : std::vector<std::string>{};
+}
+
+std::vector<std::string> Staging::readSessions(const std::filesystem::path& file) {
+    files.push_back(file);
+    // The columns of a session in a tidy row, so that one function reads both.
+    std::array<std::string_view, TidyCount> asTidy{};
+    for (const std::size_t column : {TidyDate, TidyAthlete, TidySession, TidyDevice, TidySite,
+                                     TidyBodyMass, TidyRepeatOf, TidySessionNote})
+        asTidy[column] = tidyColumns[column];
+    std::optional<Table> table;
+    readCsv(file, ',', [&](const CsvRow& row) {
+        if (!table) {
+            table.emplace(file, row, asTidy, 0, ColumnMap{});
+            return;
+        }
+        const Cells cells(*table, row);
+        if (!cells.blankRow())
+            takeHead(cells, session(cells));
+    });
+    return table ? table->notUsed() : std::vector<std::string>{};
+}
+
+void Staging::takeRow(const Cells& cells) {
+    ++rows;
+    const int sessionAt = session(cells);
+    takeHead(cells, sessionAt);
+    const Date date = sessions[static_cast<std::size_t>(sessionAt)].date;
+    takeBlock(cells, date);
+    const int liftAt = lift(cells);
+    takeRep(cells, set(cells, sessionAt, liftAt));
+}
+
+int Staging::session(const Cells& cells) {
+    const Date date = need(cells, TidyDate, cells.date(TidyDate),
+                           "a date written year-month-day, such as 2026-03-14");
+    const int athlete = athletes.index(cells.name(TidyAthlete));
+    const int ordinal = cells.count(TidySession).value_or(1);
+    const auto [it, isNew] = m_sessionAt.try_emplace(sessionKey(athlete, date, ordinal),
+                                                     static_cast<int>(sessions.size()));
+    if (isNew) {
+        sessions.push_back({.athlete = athlete,
+                            .date = date,
+                            .ordinal = ordinal,
+                            .place = here(cells),
+                            .device = {},
+                            .site = {},
+                            .repeatOf = {},
+                            .note = {},
+                            .bodyMass = {}});
+        if (date.year() < std::chrono::year{1950} || date.year() > std::chrono::year{2100})
+            flag(here(cells), "the date is " + isoDate(date));
+    }
+    return it->second;
+}
+
+void Staging::takeHead(const Cells& cells, int sessionAt) {
+    StagedSession& head = sessions[static_cast<std::size_t>(sessionAt)];
+    constexpr const char* of = "the session";
+    sayText(cells, TidyDevice, head.device, of);
+    sayText(cells, TidySite, head.site, of);
+    sayText(cells, TidyRepeatOf, head.repeatOf, of);
+    sayText(cells, TidySessionNote, head.note, of);
+    if (!cells.said(TidyBodyMass))
+        return;
+    const auto mass = cells.mass(TidyBodyMass, storableLoadLimit, bodyMassExpected);
+    if (mass->grams == 0)
+        cells.refuse(TidyBodyMass, bodyMassExpected);
+    say(cells, TidyBodyMass, head.bodyMass, *mass, writeKilograms, of);
+}
+
+int Staging::lift(const Cells& cells) {
+    const int at = liftNames.index(cells.name(TidyLift));
+    lifts.resize(liftNames.names().size());
+    StagedLift& held = lifts[static_cast<std::size_t>(at)];
+    held.name = liftNames.names()[static_cast<std::size_t>(at)];
+    if (!cells.said(TidyKind))
+        return at;
+    const auto kind = velocityKindFromWord(cells.raw(TidyKind));
+    if (!kind)
+        cells.refuse(TidyKind, "mean, propulsive or peak");
+    if (held.kind && held.kind->value != *kind)
+        cells.refuse(TidyKind, "\"" + std::string(word(held.kind->value)) + "\", as " +
+                                   lineOf(held.kind->place) + " says of " + held.name +
+                                   ": a lift is measured in one kind of velocity, because values "
+                                   "of different kinds are never put on one line");
+    if (!held.kind)
+        held.kind = {*kind, here(cells)};
+    return at;
+}
+
+StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
+    const int number = need(cells, TidySet, cells.count(TidySet), "the set's number, from 1 on");
+    const Mass load =
+        need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadExpected), loadExpected);
+    const auto [it, isNew] =
+        m_setAt.try_emplace(setKey(sessionAt, liftAt, number), static_cast<int>(sets.size()));
+    if (isNew) {
+        sets.push_back({.session = sessionAt,
+                        .lift = liftAt,
+                        .number = number,
+                        .load = {load, here(cells)},
+                        .maximum = {},
+                        .excluded = {},
+                        .notes = {},
+                        .reps = {}});
+        if (load >= plausibleLoadLimit)
+            flag(here(cells), "a load of " + writeKilograms(load) + " kg");
+    }
+    StagedSet& held = sets[static_cast<std::size_t>(it->second)];
+    if (held.load.value != load)
+        cells.refuse(TidyLoad, writeKilograms(held.load.value) + " kg, as " +
+                                   lineOf(held.load.place) +
+                                   " says of the same set: a set has one load");
+    if (const auto maximum = cells.flag(TidyMaximum))
+        say(
+            cells, TidyMaximum, held.maximum, *maximum,
+            [](bool yes) { return std::string(yes ? "1" : "0"); }, "the set");
+    sayText(cells, TidySetExcluded, held.excluded, "the set");
+    if (cells.said(TidyNote)) {
+        Said<std::string> note{cells.text(TidyNote), here(cells)};
+        if (std::ranges::none_of(held.notes, [&](const auto& n) { return n.value == note.value; }))
+            held.notes.push_back(std::move(note));
+    }
+    return held;
+}
+
+void Staging::takeRep(const Cells& cells, StagedSet& held) {
+    if (!cells.said(TidyRep) && !cells.said(TidyVelocity)) {
+        if (cells.said(TidyExcluded))
+            cells.refuse(TidyRep, "the number of the rep that is excluded");
+        return; // a set that was written down without a rep
+    }
+    const int number = need(cells, TidyRep, cells.count(TidyRep), "the rep's number, from 1 on");
+    const double velocity = need(
+        cells, TidyVelocity,
+        cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedExpected), speedExpected);
+    if (velocity >= plausibleVelocityLimit)
+        flag(here(cells), "a speed of " + writeNumber(velocity) + " m/s");
+    held.reps.push_back({.number = number,
+                         .excluded = text(cells.text(TidyExcluded)),
+                         .velocity = velocity,
+                         .place = here(cells)});
+}
+
+void Staging::takeBlock(const Cells& cells, Date date) {
+    if (!cells.said(TidyBlock))
+        return;
+    const std::string name = cells.name(TidyBlock);
+    if (name == m_lastBlock && date == m_lastBlockDay)
+        return;
+    m_lastBlock = name;
+    m_lastBlockDay = date;
+    if (m_blockDays[name].try_emplace(date, true).second)
+        blocks.push_back({name, date});
+}
+
+void Staging::finish() {
+    for (StagedSet& held : sets)
+        finishSet(held);
+    if (m_flagsLeftOut > 0)
+        flagged.push_back("and " + std::to_string(m_flagsLeftOut) + " more");
+}
+
+void Staging::finishSet(StagedSet& held) {
+    const auto number = [](const StagedRep& rep) { return rep.number; };
+    std::ranges::stable_sort(held.reps, {}, number);
+    const auto sameRep = [&](const StagedRep& a, const StagedRep& b) {
+        if (a.number != b.number)
+            return false;
+        // Two files of one import may overlap; within one file a rep stands once.
+        const bool same = a.velocity == b.velocity && a.excluded == b.excluded;
+        if (a.place.file == b.place.file || !same)
+            contradict(b.place, same ? "rep" : "velocity",
+                       "rep " + std::to_string(b.number) + " of the same set again (" +
+                           writeNumber(b.velocity) + " m/s)",
+                       "each rep once; " + lineOf(a.place) + " has it with " +
+                           writeNumber(a.velocity) + " m/s");
+        return true;
+    };
+    const auto again = std::ranges::unique(held.reps, sameRep);
+    held.reps.erase(again.begin(), again.end());
+}
+
+int Staging::text(const std::string& value) {
+    if (value.empty())
+        return 0;
+    const auto [it, isNew] = m_textAt.try_emplace(value, static_cast<int>(texts.size()));
+    if (isNew)
+        texts.push_back(value);
+    return it->second;
+}
+
+void Staging::flag(const Place& place, const std::string& what) {
+    if (flagged.size() >= flagsShown)
+        ++m_flagsLeftOut;
+    else
+        flagged.push_back(files.back().filename().string() + ", line " +
+                          std::to_string(place.line) + ": " + what);
+}
+
+Place Staging::here(const Cells& cells) const {
+    return {.file = static_cast<int>(files.size()) - 1, .line = cells.line()};
+}
+
+std::string Staging::lineOf(const Place& place) const {
+    const std::string line = "line " + std::to_string(place.line);
+    return files.size() == 1
+               ? line
+               : line + " of " + files[static_cast<std::size_t>(place.file)].filename().string();
+}
+
+void Staging::contradict(const Place& place, const char* column, const std::string& foundText,
+                         const std::string& expected) const {
+    throw BadInput({.file = files[static_cast<std::size_t>(place.file)].string(),
+                    .line = place.line,
+                    .column = column},
+                   foundText, expected);
+}
+
+template <class T, class Show>
+void Staging::say(const Cells& cells, std::size_t column, MaybeSaid<T>& held, const T& value,
+                  const Show& show, const char* of) {
+    if (held && held->value != value)
+        cells.refuse(column, show(held->value) + ", as " + lineOf(held->place) + " says of " + of);
+    if (!held)
+        held = {value, here(cells)};
+}
+
+void Staging::sayText(const Cells& cells, std::size_t column, MaybeSaid<std::string>& held,
+                      const char* of) {
+    if (!cells.said(column))
+        return;
+    const std::string value = cells.text(column);
+    if (held && held->value != value && column == TidyDevice)
+        cells.refuse(column, quoted(held->value) + ", as " + lineOf(held->place) +
+                                 " says of the same session: a session has one device (a column "
+                                 "session, 1 or 2, tells two sessions of a day apart)");
+    say(cells, column, held, value, quoted, of);
+}
+
+} // namespace slopebook::exchange

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What tidy files say, gathered before anything is written: rows of one set may stand anywhere, and
+// what contradicts itself is refused with both lines named.
+#pragma once
+
+#include "core/exchange/table.h"
+#include "core/model/lift.h"
+#include "core/model/session.h"
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+namespace slopebook::exchange {
+
+/// Where something was said: which of the files, which line.
+struct Place {
+    int file = 0;
+    long line = 0;
+};
+
+/// A value with the place that said it first.
+template <class T>
+struct Said {
+    T value{};
+    Place place;
+};
+template <class T>
+using MaybeSaid = std::optional<Said<T>>;
+
+struct StagedRep {
+    int number = 1;   ///< as the file numbers it
+    int excluded = 0; ///< index into Staging::texts
+    double velocity = 0;
+    Place place;
+};
+
+struct StagedSet {
+    int session = 0, lift = 0; ///< indices into Staging
+    int number = 1;
+    Said<Mass> load;
+    MaybeSaid<bool> maximum;
+    MaybeSaid<std::string> excluded;
+    std::vector<Said<std::string>> notes; ///< different ones, in the order of the file
+    std::vector<StagedRep> reps;          ///< by number once finish() has run
+};
+
+struct StagedSession {
+    int athlete = 0; ///< index into Staging
+    Date date{};
+    int ordinal = 1;
+    Place place;
+    MaybeSaid<std::string> device, site, repeatOf, note;
+    MaybeSaid<Mass> bodyMass;
+};
+
+struct StagedLift {
+    std::string name;
+    MaybeSaid<VelocityKind> kind;
+};
+
+/// A block that a row names, and the row's day.
+struct StagedBlock {
+    std::string name;
+    Date date{};
+};
+
+/// Names as first written, by index; a name that differs from an earlier one in letter case alone
+/// is that one.
+class NameList {
+public:
+    /// Index of the name; known() ones keep their own spelling.
+    int index(const std::string& name);
+    void known(const std::string& name);
+    const std::vector<std::string>& names() const { return m_names; }
+
+private:
+    std::vector<std::string> m_names;
+    std::unordered_map<std::string, std::string> m_known, m_knownFolded;
+    std::unordered_map<std::string, int> m_at, m_foldedAt;
+    std::string m_last; // rows come in runs
+    int m_lastAt = -1;
+};
+
+class Staging {
+public:
+    std::vector<std::filesystem::path> files;
+    std::vector<std::string> texts{std::string{}}; ///< reasons for excluding reps; 0 is none
+    NameList athletes, liftNames;
+    std::vector<StagedLift> lifts; ///< as liftNames
+    std::vector<StagedSession> sessions;
+    std::vector<StagedSet> sets;
+    std::vector<StagedBlock> blocks; ///< each block and day once
+    int rows = 0;
+    std::vector<std::string> flagged; ///< worth a look, with their lines
+
+    /// Reads a tidy file; returns its columns that were not used.
+    std::vector<std::string> readTidy(const std::filesystem::path& file, const ColumnMap& columns);
+    /// Reads a table of sessions (as exported) without their sets.
+    std::vector<std::string> readSessions(const std::filesystem::path& file);
+    /// Orders the reps of each set; refuses one that is there twice.
+    void finish();
+
+    /// "line 7", with the file's name where there are several.
+    std::string lineOf(const Place& place) const;
+    [[noreturn]] void contradict(const Place& place, const char* column, const std::string& found,
+                                 const std::string& expected) const;
+
+private:
+    void takeRow(const Cells& cells);
+    void takeHead(const Cells& cells, int session);
+    int lift(const Cells& cells);
+    int session(const Cells& cells);
+    StagedSet& set(const Cells& cells, int session, int lift);
+    void takeRep(const Cells& cells, StagedSet& set);
+    void finishSet(StagedSet& set);
+    void takeBlock(const Cells& cells, Date date);
+    int text(const std::string& text);
+    void flag(const Place& place, const std::string& what);
+    Place here(const Cells& cells) const;
+    template <class T, class Show>
+    void say(const Cells& cells, std::size_t column, MaybeSaid<T>& held, const T& value,
+             const Show& show, const char* of);
+    void sayText(const Cells& cells, std::size_t column, MaybeSaid<std::string>& held,
+                 const char* of);
+
+    std::unordered_map<std::string, int> m_textAt;
+    std::unordered_map<std::uint64_t, int> m_setAt, m_sessionAt;
+    std::map<std::string, std::map<Date, bool>> m_blockDays;
+    std::string m_lastBlock;
+    Date m_lastBlockDay{};
+    std::size_t m_flagsLeftOut = 0;
+};
+
+} // namespace slopebook::exchange

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/table.h"
+
+#include "core/exchange/cells.h"
+#include "core/model/names.h"
+
+#include <algorithm>
+
+namespace slopebook::exchange {
+
+std::optional<std::size_t> columnOf(std::span<const std::string> header, std::string_view name) {
+    if (const auto it = std::ranges::find(header, name); it != header.end())
+        return static_cast<std::size_t>(it - header.begin());
+    return findName(header, name);
+}
+
+namespace {
+
+std::string listed(std::span<const std::string> names) {
+    std::string list;
+    for (const std::string& name : names)
+        list += (list.empty() ? "" : ", ") + name;
+    return list;
+}
+
+} // namespace
+
+Table::Table(std::filesystem::path file, const CsvRow& header,
+             std::span<const std::string_view> known, std::size_t required,
+             const ColumnMap& columns)
+    : m_file(std::move(file)), m_width(header.fields.size()) {
+    std::vector<bool> used(m_width);
+    for (std::size_t i = 0; i < known.size(); ++i) {
+        const auto mapped = columns.find(std::string(known[i]));
+        const std::string name = mapped == columns.end() ? std::string(known[i]) : mapped->second;
+        const auto at = columnOf(header.fields, name);
+        const Where where{.file = m_file.string(), .line = header.line, .column = name};
+        if (!at && (i < required || mapped != columns.end())) {
+            const bool semicolons =
+                header.fields.size() == 1 && header.fields[0].find(';') != std::string::npos;
+            throw BadInput(where,
+                           semicolons ? "a header row with semicolons"
+                                      : "the columns " + listed(header.fields),
+                           semicolons ? "cells separated by commas, numbers with a decimal point"
+                                      : "a column named " + name);
+        }
+        if (at && std::ranges::count(header.fields, header.fields[*at]) > 1)
+            throw BadInput(where, "two columns of that name", "one");
+        if (at && used[*at])
+            throw BadInput(where, "a column that is used for another already",
+                           "each column of the file used once");
+        if (at)
+            used[*at] = true;
+        m_at.push_back(at);
+        m_names.push_back(name);
+    }
+    for (std::size_t i = 0; i < m_width; ++i)
+        if (!used[i])
+            m_notUsed.push_back(header.fields[i]);
+}
+
+Cells::Cells(const Table& table, const CsvRow& row) : m_table(table), m_row(row) {
+    if (row.fields.size() != table.m_width && !blankRow())
+        throw BadInput({.file = table.m_file.string(), .line = row.line, .column = {}},
+                       std::to_string(row.fields.size()) + " cells",
+                       std::to_string(table.m_width) +
+                           " as in the header row (a decimal comma, or a comma in a name that is "
+                           "not in quotes, makes one more)");
+}
+
+bool Cells::blankRow() const {
+    return std::ranges::all_of(m_row.fields, [](const auto& cell) { return cell.empty(); });
+}
+
+std::string_view Cells::raw(std::size_t column) const {
+    const auto at = m_table.m_at[column];
+    return at ? std::string_view(m_row.fields[*at]) : std::string_view{};
+}
+
+std::string Cells::text(std::size_t column) const {
+    return unguarded(raw(column));
+}
+
+std::string Cells::name(std::size_t column) const {
+    std::string value = text(column);
+    if (value.find_first_not_of(" \t\r\n") == std::string::npos)
+        refuse(column, "a name");
+    return value;
+}
+
+std::optional<double> Cells::number(std::size_t column, double low, double high, bool open,
+                                    const char* expected) const {
+    if (!said(column))
+        return std::nullopt;
+    const auto value = readNumber(raw(column));
+    const bool inside =
+        value && (open ? *value > low && *value < high : *value >= low && *value <= high);
+    if (!inside)
+        refuse(column, expected);
+    return value;
+}
+
+std::optional<Mass> Cells::mass(std::size_t column, Mass most, const char* expected) const {
+    const auto kg = number(column, 0, kilograms(most), false, expected);
+    return kg ? std::optional(massFromKilograms(*kg)) : std::nullopt;
+}
+
+std::optional<int> Cells::count(std::size_t column) const {
+    if (!said(column))
+        return std::nullopt;
+    const auto value = readCount(raw(column));
+    if (!value)
+        refuse(column, "a whole number from 1 on");
+    return value;
+}
+
+std::optional<Date> Cells::date(std::size_t column) const {
+    if (!said(column))
+        return std::nullopt;
+    const auto value = parseIsoDate(raw(column));
+    if (!value)
+        refuse(column, "a date written year-month-day, such as 2026-03-14");
+    return value;
+}
+
+std::optional<bool> Cells::flag(std::size_t column) const {
+    if (!said(column))
+        return std::nullopt;
+    if (raw(column) != "1" && raw(column) != "0")
+        refuse(column, "1, 0 or nothing");
+    return raw(column) == "1";
+}
+
+void Cells::refuse(std::size_t column, const std::string& expected) const {
+    refuse(column, found(raw(column)), expected);
+}
+
+void Cells::refuse(std::size_t column, const std::string& foundText,
+                   const std::string& expected) const {
+    throw BadInput(
+        {.file = m_table.m_file.string(), .line = m_row.line, .column = m_table.m_names[column]},
+        foundText, expected);
+}
+
+} // namespace slopebook::exchange

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The columns of tidy CSV and of the tables that go with it: one list for import and export.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <string_view>
+
+namespace slopebook::exchange {
+
+/// One row a rep (commands.md). The first tidyRequired must be there.
+enum Tidy : std::size_t {
+    TidyDate,
+    TidyAthlete,
+    TidyLift,
+    TidySet,
+    TidyLoad,
+    TidyRep,
+    TidyVelocity,
+    TidySession, ///< which of the athlete's sessions of that day; 1 where absent
+    TidyDevice,
+    TidyKind,
+    TidySite,
+    TidyBlock,
+    TidyBodyMass,
+    TidyMaximum,
+    TidyExcluded,    ///< why the rep does not count
+    TidySetExcluded, ///< why the whole set does not count
+    TidyNote,        ///< the set's
+    TidySessionNote,
+    TidyRepeatOf, ///< day of the session that this one repeats: 2026-03-14, or 2026-03-14#2
+    TidyCount
+};
+constexpr std::size_t tidyRequired = 7;
+constexpr std::array<std::string_view, TidyCount> tidyColumns{
+    "date",         "athlete",  "lift",         "set",      "load_kg",
+    "rep",          "velocity", "session",      "device",   "velocity_kind",
+    "place",        "block",    "body_mass_kg", "maximum",  "excluded",
+    "set_excluded", "note",     "session_note", "repeat_of"};
+
+/// Sessions without their sets: those that hold none, and what a row of a rep does not say.
+enum SessionColumn : std::size_t {
+    SessionDate,
+    SessionAthlete,
+    SessionNumber,
+    SessionDevice,
+    SessionSite,
+    SessionBodyMass,
+    SessionRepeatOf,
+    SessionNote,
+    SessionCount
+};
+constexpr std::size_t sessionRequired = 3;
+constexpr std::array<std::string_view, SessionCount> sessionColumns{
+    "date", "athlete", "session", "device", "place", "body_mass_kg", "repeat_of", "session_note"};
+
+enum AthleteColumn : std::size_t { AthleteName, AthleteNote, AthleteCount };
+constexpr std::array<std::string_view, AthleteCount> athleteColumns{"athlete", "athlete_note"};
+
+enum DeviceColumn : std::size_t { DeviceName, DeviceNote, DeviceCount };
+constexpr std::array<std::string_view, DeviceCount> deviceColumns{"device", "device_note"};
+
+enum BlockColumn : std::size_t {
+    BlockName,
+    BlockFirst,
+    BlockLast,
+    BlockCeiling,
+    BlockNote,
+    BlockCount
+};
+constexpr std::size_t blockRequired = 3;
+constexpr std::array<std::string_view, BlockCount> blockColumns{"block", "first_day", "last_day",
+                                                                "ceiling_kg", "block_note"};
+
+enum LiftColumn : std::size_t {
+    LiftName,
+    LiftPointRule,
+    LiftKind,
+    LiftBallistic,
+    LiftMvt,
+    LiftMvtSd,
+    LiftMvtOrigin,
+    LiftMvtSource,
+    LiftSmallestVelocity,
+    LiftSmallestOneRm,
+    LiftNote,
+    LiftCount
+};
+constexpr std::size_t liftRequired = 2;
+constexpr std::array<std::string_view, LiftCount> liftColumns{
+    "lift",       "point_rule", "velocity_kind",     "ballistic",       "mvt",      "mvt_sd",
+    "mvt_origin", "mvt_source", "smallest_velocity", "smallest_1rm_kg", "lift_note"};
+
+enum CheckLoadColumn : std::size_t { CheckAthlete, CheckLift, CheckLoad, CheckCount };
+constexpr std::array<std::string_view, CheckCount> checkLoadColumns{"athlete", "lift",
+                                                                    "check_load_kg"};
+
+} // namespace slopebook::exchange
