@@ -157,7 +157,7 @@ private:
             refuse(m_row.line, "a quote that never closes", "a closing quote (\") for the cell");
     }
 
-    [[noreturn]] void refuseParse() const {
+    [[noreturn]] void refuseParse() {
         if (csv_error(&m_parser.held) == CSV_EPARSE)
             refuse(m_row.line, "a quote (\") in the middle of a cell",
                    "the whole cell in quotes, and a quote inside it written twice");

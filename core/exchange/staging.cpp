@@ -31,7 +31,7 @@ std::uint64_t setKey(int session, int lift, int number) {
            static_cast<std::uint64_t>(number);
 }
 
-std::string quoted(const std::string& text) {
+std::string inQuotes(const std::string& text) {
     return "\"" + text + "\"";
 }
 
@@ -316,10 +316,10 @@ void Staging::sayText(const Cells& cells, std::size_t column, MaybeSaid<std::str
         return;
     const std::string value = cells.text(column);
     if (held && held->value != value && column == TidyDevice)
-        cells.refuse(column, quoted(held->value) + ", as " + lineOf(held->place) +
+        cells.refuse(column, inQuotes(held->value) + ", as " + lineOf(held->place) +
                                  " says of the same session: a session has one device (a column "
                                  "session, 1 or 2, tells two sessions of a day apart)");
-    say(cells, column, held, value, quoted, of);
+    say(cells, column, held, value, inQuotes, of);
 }
 
 } // namespace slopebook::exchange

@@ -31,6 +31,11 @@ Table::Table(std::filesystem::path file, const CsvRow& header,
     : m_file(std::move(file)), m_width(header.fields.size()) {
     std::vector<bool> used(m_width);
     for (std::size_t i = 0; i < known.size(); ++i) {
+        if (known[i].empty()) { // a place kept free
+            m_at.emplace_back();
+            m_names.emplace_back();
+            continue;
+        }
         const auto mapped = columns.find(std::string(known[i]));
         const std::string name = mapped == columns.end() ? std::string(known[i]) : mapped->second;
         const auto at = columnOf(header.fields, name);

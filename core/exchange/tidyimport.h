@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Tidy CSV (commands.md) into a log: whole or not at all; the same file twice adds nothing.
+// CSV into a log: tidy files (commands.md) and the tables that export writes beside them; whole or
+// not at all; the same file twice adds nothing. An import adds and fills in what is blank, it never
+// overwrites.
 #pragma once
 
 #include "core/log/log.h"
@@ -29,14 +31,24 @@ struct ImportReport {
     int setsAdded = 0, repsAdded = 0, sessionsAdded = 0;
     int setsAlreadyThere = 0;
     std::vector<std::string> liftsMade, athletesMade, devicesMade, blocksMade;
+    int checkLoadsAdded = 0;
+    std::vector<std::string>
+        filledIn; ///< what was there and was added to: "block Winter now to ..."
     std::vector<std::string> columnsNotUsed;
     std::vector<std::string>
         flagged; ///< taken, but worth a look: implausible speeds and loads, with their lines
+    bool addedNothing() const;
+    friend bool operator==(const ImportReport&, const ImportReport&) = default;
 };
 
-/// All files in one transaction. Throws BadInput (file, line, column, found, expected), nothing
-/// written.
+/// All files in one transaction, whichever order they stand in. What a file is, is told by its
+/// header (core/exchange/tidycolumns.h): reps, sessions, athletes, devices, lifts, blocks or check
+/// loads. Throws BadInput (file, line, column, found, expected), nothing written.
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
                         const ImportSettings& settings);
+
+/// "load_kg=Gewicht,velocity=v" as ImportSettings::columns. BadInput for anything else, or for a
+/// column that tidy CSV does not have.
+std::map<std::string, std::string> parseColumnMap(const std::string& text);
 
 } // namespace slopebook::exchange

@@ -1,0 +1,273 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The half of Merge that deals with rows: sessions, sets, reps.
+#include "core/exchange/merge.h"
+
+#include "core/exchange/cells.h"
+
+#include <algorithm>
+#include <numeric>
+#include <tuple>
+
+namespace slopebook::exchange {
+
+namespace {
+
+std::string setName(const Staging& staging, const StagedSet& set) {
+    const StagedSession& session = staging.sessions[static_cast<std::size_t>(set.session)];
+    return "set " + std::to_string(set.number) + " of " +
+           staging.lifts[static_cast<std::size_t>(set.lift)].name + " of " +
+           staging.athletes.names()[static_cast<std::size_t>(session.athlete)] + " on " +
+           dateKey(session.date, session.ordinal);
+}
+
+std::string joined(const std::vector<Said<std::string>>& notes) {
+    std::string text;
+    for (const auto& note : notes)
+        text += (text.empty() ? "" : "; ") + note.value;
+    return text;
+}
+
+Set asSet(const Staging& staging, const StagedSet& staged) {
+    Set set{.load = staged.load.value,
+            .trueMaximum = staged.maximum && staged.maximum->value,
+            .excluded = staged.excluded ? staged.excluded->value : std::string{},
+            .note = joined(staged.notes),
+            .reps = {}};
+    set.reps.reserve(staged.reps.size());
+    for (const StagedRep& rep : staged.reps)
+        set.reps.push_back({rep.velocity, staging.texts[static_cast<std::size_t>(rep.excluded)]});
+    return set;
+}
+
+// Indices of a list in the order of what key makes of its elements.
+template <class List, class Key>
+std::vector<std::size_t> ordered(const List& list, const Key& key) {
+    std::vector<std::size_t> order(list.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::sort(order, {}, [&](std::size_t i) { return key(list[i]); });
+    return order;
+}
+
+} // namespace
+
+Merge::Merge(log::Log& log, const ImportSettings& settings, ImportReport& report)
+    : m_log(log), m_settings(settings), m_report(report), m_athletes(log.athletes()),
+      m_lifts(log.lifts()), m_devices(log.devices()), m_blocks(log.blocks()) {}
+
+void Merge::rows(const Staging& staging) {
+    m_report.rows = staging.rows;
+    for (const std::string& name : staging.athletes.names())
+        m_athleteIds.push_back(athleteFor(name));
+    for (const StagedLift& staged : staging.lifts)
+        m_liftIds.push_back(liftFor(staged, staging));
+    blocksOf(staging);
+    sessions(staging);
+    repeats(staging);
+    sets(staging);
+}
+
+void Merge::sessions(const Staging& staging) {
+    m_sessionIds.resize(staging.sessions.size());
+    m_sessionWasThere.resize(staging.sessions.size());
+    const auto byDay = ordered(staging.sessions, [](const StagedSession& s) {
+        return std::tuple(s.athlete, s.date, s.ordinal);
+    });
+    for (const std::size_t i : byDay) {
+        const int before = m_report.sessionsAdded;
+        m_sessionIds[i] = sessionFor(staging, staging.sessions[i]);
+        m_sessionWasThere[i] = m_report.sessionsAdded == before;
+    }
+}
+
+auto Merge::sessionsOf(AthleteId athlete) -> std::map<SessionKey, Stored<SessionId, SessionHead>>& {
+    const auto [it, isNew] = m_sessions.try_emplace(athlete);
+    if (isNew)
+        for (auto& stored : m_log.sessions(athlete))
+            it->second.emplace(SessionKey{stored.value.date, stored.value.ordinal}, stored);
+    return it->second;
+}
+
+SessionId Merge::sessionFor(const Staging& staging, const StagedSession& staged) {
+    const AthleteId athlete = m_athleteIds[static_cast<std::size_t>(staged.athlete)];
+    auto& held = sessionsOf(athlete);
+    const SessionKey key{staged.date, staged.ordinal};
+    if (const auto it = held.find(key); it != held.end()) {
+        fillHead(staging, staged, it->second);
+        return it->second.id;
+    }
+    SessionHead head;
+    head.athlete = athlete;
+    head.date = staged.date;
+    head.ordinal = staged.ordinal;
+    if (staged.device)
+        head.device = deviceFor(staged.device->value);
+    if (staged.site)
+        head.place = staged.site->value;
+    if (staged.bodyMass)
+        head.bodyMass = staged.bodyMass->value;
+    if (staged.note)
+        head.note = staged.note->value;
+    const SessionId id = m_log.add(head);
+    held.emplace(key, Stored<SessionId, SessionHead>{id, head});
+    ++m_report.sessionsAdded;
+    return id;
+}
+
+std::string Merge::about(const Staging& staging, const StagedSession& session) const {
+    return "the session of " + staging.athletes.names()[static_cast<std::size_t>(session.athlete)] +
+           " on " + dateKey(session.date, session.ordinal);
+}
+
+void Merge::fillHead(const Staging& staging, const StagedSession& staged,
+                     Stored<SessionId, SessionHead>& held) {
+    SessionHead head = held.value;
+    const auto inLog = [&](const std::string& text) {
+        return text + ", as the log has for " + about(staging, staged);
+    };
+    if (staged.device) {
+        const DeviceId device = deviceFor(staged.device->value);
+        if (head.device && *head.device != device)
+            staging.contradict(staged.device->place, "device", found(staged.device->value),
+                               inLog(found(std::ranges::find(m_devices, *head.device,
+                                                             &Stored<DeviceId, Device>::id)
+                                               ->value.name)));
+        head.device = device;
+    }
+    if (staged.bodyMass) {
+        if (head.bodyMass && *head.bodyMass != staged.bodyMass->value)
+            staging.contradict(staged.bodyMass->place, "body_mass_kg",
+                               writeKilograms(staged.bodyMass->value) + " kg",
+                               inLog(writeKilograms(*head.bodyMass) + " kg"));
+        head.bodyMass = staged.bodyMass->value;
+    }
+    const auto fillText = [&](std::string& mine, const MaybeSaid<std::string>& theirs,
+                              const char* column) {
+        if (!theirs)
+            return;
+        if (!mine.empty() && mine != theirs->value)
+            staging.contradict(theirs->place, column, found(theirs->value), inLog(found(mine)));
+        mine = theirs->value;
+    };
+    fillText(head.place, staged.site, "place");
+    fillText(head.note, staged.note, "session_note");
+    if (head == held.value)
+        return;
+    m_log.change(held.id, head);
+    held.value = head;
+    m_report.filledIn.push_back(about(staging, staged) + ": device, place, body mass or note");
+}
+
+// After all sessions are there: a repeat may stand before what it repeats.
+void Merge::repeats(const Staging& staging) {
+    for (std::size_t i = 0; i < staging.sessions.size(); ++i) {
+        const StagedSession& staged = staging.sessions[i];
+        if (!staged.repeatOf)
+            continue;
+        const auto refuse = [&](const std::string& expected) {
+            staging.contradict(staged.repeatOf->place, "repeat_of", found(staged.repeatOf->value),
+                               expected);
+        };
+        const std::string& key = staged.repeatOf->value;
+        const auto hash = key.find('#');
+        const auto date = parseIsoDate(std::string_view(key).substr(0, hash));
+        const auto ordinal = hash == std::string::npos
+                                 ? std::optional(1)
+                                 : readCount(std::string_view(key).substr(hash + 1));
+        if (!date || !ordinal)
+            refuse("the day of a session, such as 2026-03-14, or 2026-03-14#2");
+        auto& ofAthlete = sessionsOf(m_athleteIds[static_cast<std::size_t>(staged.athlete)]);
+        const auto target = ofAthlete.find({*date, *ordinal});
+        if (target == ofAthlete.end() || target->second.id == m_sessionIds[i])
+            refuse("another session of the same athlete, in the files or in the log");
+        auto& held = ofAthlete.find({staged.date, staged.ordinal})->second;
+        if (held.value.repeatOf == target->second.id)
+            continue;
+        if (held.value.repeatOf)
+            refuse("the session that it repeats in the log");
+        held.value.repeatOf = target->second.id;
+        m_log.change(held.id, held.value);
+        if (m_sessionWasThere[i])
+            m_report.filledIn.push_back(about(staging, staged) + ": repeats " + key);
+    }
+}
+
+void Merge::sets(const Staging& staging) {
+    const auto inOrder = ordered(
+        staging.sets, [](const StagedSet& s) { return std::tuple(s.session, s.lift, s.number); });
+    int ofSession = -1;
+    std::vector<log::PlacedSet> held;
+    for (const std::size_t i : inOrder) {
+        const StagedSet& staged = staging.sets[i];
+        const auto at = static_cast<std::size_t>(staged.session);
+        if (staged.session != ofSession) {
+            ofSession = staged.session;
+            held = m_sessionWasThere[at] ? m_log.session(m_sessionIds[at]).sets
+                                         : std::vector<log::PlacedSet>{};
+        }
+        const LiftId lift = m_liftIds[static_cast<std::size_t>(staged.lift)];
+        const auto known = std::ranges::find_if(held, [&](const log::PlacedSet& placed) {
+            return placed.lift == lift && placed.ordinal == staged.number;
+        });
+        if (known == held.end())
+            newSet(staging, staged);
+        else
+            knownSet(staging, staged, *known);
+    }
+}
+
+void Merge::newSet(const Staging& staging, const StagedSet& staged) {
+    m_log.add(m_sessionIds[static_cast<std::size_t>(staged.session)],
+              m_liftIds[static_cast<std::size_t>(staged.lift)], asSet(staging, staged),
+              staged.number);
+    ++m_report.setsAdded;
+    m_report.repsAdded += static_cast<int>(staged.reps.size());
+}
+
+// What the file leaves blank says nothing against the log: a rep that was excluded in the program
+// after the file had been imported stays excluded.
+void Merge::knownSet(const Staging& staging, const StagedSet& staged, const log::PlacedSet& held) {
+    const auto inLog = [&](const std::string& text) {
+        return text + ", as the log has for " + setName(staging, staged);
+    };
+    const Set& set = held.set;
+    if (set.load != staged.load.value)
+        staging.contradict(staged.load.place, "load_kg", writeKilograms(staged.load.value) + " kg",
+                           inLog(writeKilograms(set.load) + " kg"));
+    if (staged.maximum && staged.maximum->value != set.trueMaximum)
+        staging.contradict(staged.maximum->place, "maximum", staged.maximum->value ? "1" : "0",
+                           inLog(set.trueMaximum ? "1" : "0"));
+    if (staged.excluded && staged.excluded->value != set.excluded)
+        staging.contradict(staged.excluded->place, "set_excluded", found(staged.excluded->value),
+                           inLog(found(set.excluded)));
+    Set grown = set;
+    const Set file = asSet(staging, staged);
+    for (std::size_t i = 0; i < file.reps.size(); ++i) {
+        if (i >= set.reps.size()) {
+            grown.reps.push_back(file.reps[i]);
+            continue;
+        }
+        const Rep& rep = set.reps[i];
+        if (rep.velocity != file.reps[i].velocity)
+            staging.contradict(staged.reps[i].place, "velocity",
+                               writeNumber(file.reps[i].velocity) + " m/s",
+                               inLog(writeNumber(rep.velocity) + " m/s"));
+        if (!file.reps[i].excluded.empty() && file.reps[i].excluded != rep.excluded)
+            staging.contradict(staged.reps[i].place, "excluded", found(file.reps[i].excluded),
+                               inLog(found(rep.excluded)));
+    }
+    if (!file.note.empty() && set.note.empty())
+        grown.note = file.note;
+    else if (!file.note.empty() && set.note != file.note)
+        m_report.flagged.push_back(staging.lineOf(staged.notes.front().place) +
+                                   ": another note than the log's, which stays (" +
+                                   setName(staging, staged) + ")");
+    ++m_report.setsAlreadyThere;
+    if (grown == set)
+        return;
+    m_log.change(held.id, grown);
+    m_report.repsAdded += static_cast<int>(grown.reps.size() - set.reps.size());
+    m_report.filledIn.push_back(setName(staging, staged) +
+                                (grown.reps.size() > set.reps.size() ? ": reps" : ": note"));
+}
+
+} // namespace slopebook::exchange

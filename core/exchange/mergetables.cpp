@@ -1,0 +1,303 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The half of Merge that deals with names: athletes, devices, lifts, blocks, check loads.
+#include "core/exchange/cells.h"
+#include "core/exchange/merge.h"
+#include "core/model/names.h"
+
+#include <algorithm>
+
+namespace slopebook::exchange {
+
+namespace {
+
+// The index of a name in a list of the log's: the equal one, else the one that differs in case.
+template <class Id, class Value>
+std::optional<std::size_t> named(const std::vector<Stored<Id, Value>>& list,
+                                 const std::string& name) {
+    std::vector<std::string> names;
+    names.reserve(list.size());
+    for (const auto& stored : list)
+        names.push_back(stored.value.name);
+    return findName(names, name);
+}
+
+template <class Id, class Value>
+Stored<Id, Value>* exact(std::vector<Stored<Id, Value>>& list, const std::string& name) {
+    const auto it = std::ranges::find(
+        list, name, [](const auto& stored) -> const std::string& { return stored.value.name; });
+    return it == list.end() ? nullptr : &*it;
+}
+
+[[noreturn]] void contradicts(const Where& where, const char* column, const std::string& found,
+                              const std::string& inLog, const std::string& of) {
+    throw BadInput({.file = where.file, .line = where.line, .column = column}, found,
+                   inLog + ", as the log has for " + of +
+                       " (an import adds, it does not overwrite: change it in the program)");
+}
+
+std::string kgText(double value) {
+    return writeNumber(value) + " kg";
+}
+
+std::string speedText(double value) {
+    return writeNumber(value) + " m/s";
+}
+
+} // namespace
+
+void Merge::tables(const Tables& tables) {
+    for (const auto& row : tables.athletes)
+        athlete(row);
+    for (const auto& row : tables.devices)
+        device(row);
+    for (const auto& row : tables.lifts)
+        lift(row);
+    const auto before = m_blocks;
+    for (const auto& row : tables.blocks)
+        block(row, before);
+}
+
+void Merge::athlete(const Row<Athlete>& row) {
+    Stored<AthleteId, Athlete>* held = exact(m_athletes, row.value.name);
+    if (!held) {
+        m_athletes.push_back({m_log.add(row.value), row.value});
+        m_report.athletesMade.push_back(row.value.name);
+    } else if (held->value.note.empty() && !row.value.note.empty()) {
+        held->value.note = row.value.note;
+        m_log.change(held->id, held->value);
+        m_report.filledIn.push_back("athlete " + row.value.name + ": note");
+    } else if (!row.value.note.empty() && held->value.note != row.value.note) {
+        contradicts(row.where, "athlete_note", found(row.value.note), found(held->value.note),
+                    row.value.name);
+    }
+}
+
+void Merge::device(const Row<Device>& row) {
+    Stored<DeviceId, Device>* held = exact(m_devices, row.value.name);
+    if (!held) {
+        m_devices.push_back({m_log.add(row.value), row.value});
+        m_report.devicesMade.push_back(row.value.name);
+    } else if (held->value.note.empty() && !row.value.note.empty()) {
+        held->value.note = row.value.note;
+        m_log.change(held->id, held->value);
+        m_report.filledIn.push_back("device " + row.value.name + ": note");
+    } else if (!row.value.note.empty() && held->value.note != row.value.note) {
+        contradicts(row.where, "device_note", found(row.value.note), found(held->value.note),
+                    row.value.name);
+    }
+}
+
+void Merge::lift(const Row<LiftRow>& row) {
+    if (Stored<LiftId, Lift>* held = exact(m_lifts, row.value.lift.name)) {
+        fillLift(row, *held);
+        return;
+    }
+    Lift made = row.value.lift;
+    if (row.value.publishedMvt && m_settings.publishedMvt)
+        made.mvt = m_settings.publishedMvt(made.name, made.kind);
+    m_lifts.push_back({m_log.add(made), made});
+    m_report.liftsMade.push_back(made.name);
+}
+
+void Merge::fillLift(const Row<LiftRow>& row, Stored<LiftId, Lift>& held) {
+    const Lift& file = row.value.lift;
+    Lift lift = held.value;
+    if (row.value.kindSaid && file.kind != lift.kind)
+        contradicts(row.where, "velocity_kind", std::string(word(file.kind)),
+                    std::string(word(lift.kind)), lift.name);
+    if (file.rule != lift.rule)
+        contradicts(row.where, "point_rule", std::string(word(file.rule)),
+                    std::string(word(lift.rule)), lift.name);
+    if (row.value.ballisticSaid && file.ballistic != lift.ballistic)
+        contradicts(row.where, "ballistic", file.ballistic ? "1" : "0", lift.ballistic ? "1" : "0",
+                    lift.name);
+    const auto fill = [&](auto& mine, const auto& theirs, const char* column, const auto& show) {
+        if (!theirs)
+            return;
+        if (mine && *mine != *theirs)
+            contradicts(row.where, column, show(*theirs), show(*mine), lift.name);
+        mine = theirs;
+    };
+    fill(lift.smallestVelocity, file.smallestVelocity, "smallest_velocity", speedText);
+    fill(lift.smallestOneRm, file.smallestOneRm, "smallest_1rm_kg", kgText);
+    fillMvt(row, lift);
+    if (!file.note.empty() && !lift.note.empty() && file.note != lift.note)
+        contradicts(row.where, "lift_note", found(file.note), found(lift.note), lift.name);
+    if (!file.note.empty())
+        lift.note = file.note;
+    if (lift == held.value)
+        return;
+    m_log.change(held.id, lift);
+    held.value = lift;
+    m_report.filledIn.push_back("lift " + lift.name + ": settings");
+}
+
+// The coach's own figure may take the place of a published default, which nobody stated.
+void Merge::fillMvt(const Row<LiftRow>& row, Lift& lift) {
+    std::optional<Mvt> said = row.value.lift.mvt;
+    if (row.value.publishedMvt && !lift.mvt && m_settings.publishedMvt)
+        said = m_settings.publishedMvt(lift.name, lift.kind);
+    if (!said || said == lift.mvt)
+        return;
+    const bool overDefault = lift.mvt && lift.mvt->origin == Mvt::Origin::Published &&
+                             said->origin == Mvt::Origin::Coach;
+    if (lift.mvt && !overDefault)
+        contradicts(row.where, "mvt", speedText(said->value), speedText(lift.mvt->value),
+                    lift.name);
+    lift.mvt = said;
+}
+
+void Merge::block(const Row<Block>& row, const std::vector<Stored<BlockId, Block>>& before) {
+    const Block& file = row.value;
+    const auto same = std::ranges::find_if(before, [&](const auto& stored) {
+        const Block& held = stored.value;
+        return held.name == file.name && held.first <= file.last && file.first <= held.last;
+    });
+    if (same == before.end()) {
+        m_blocks.push_back({m_log.add(file), file});
+        m_report.blocksMade.push_back(file.name);
+        return;
+    }
+    Block block = same->value;
+    if (file.ceiling && block.ceiling && *file.ceiling != *block.ceiling)
+        contradicts(row.where, "ceiling_kg", kgText(kilograms(*file.ceiling)),
+                    kgText(kilograms(*block.ceiling)), "block " + block.name);
+    if (!file.note.empty() && !block.note.empty() && file.note != block.note)
+        contradicts(row.where, "block_note", found(file.note), found(block.note),
+                    "block " + block.name);
+    block.first = std::min(block.first, file.first);
+    block.last = std::max(block.last, file.last);
+    if (file.ceiling)
+        block.ceiling = file.ceiling;
+    if (!file.note.empty())
+        block.note = file.note;
+    if (block == same->value)
+        return;
+    m_log.change(same->id, block);
+    std::ranges::find(m_blocks, same->id, &Stored<BlockId, Block>::id)->value = block;
+    m_report.filledIn.push_back("block " + block.name + " now from " + isoDate(block.first) +
+                                " to " + isoDate(block.last));
+}
+
+// Letter case has been settled by the staging, which knows the log's names.
+AthleteId Merge::athleteFor(const std::string& name) {
+    if (const auto* held = exact(m_athletes, name))
+        return held->id;
+    const Athlete made{.name = name, .note = {}};
+    m_athletes.push_back({m_log.add(made), made});
+    m_report.athletesMade.push_back(name);
+    return m_athletes.back().id;
+}
+
+DeviceId Merge::deviceFor(const std::string& name) {
+    if (const auto at = named(m_devices, name))
+        return m_devices[*at].id;
+    const Device made{.name = name, .note = {}};
+    m_devices.push_back({m_log.add(made), made});
+    m_report.devicesMade.push_back(name);
+    return m_devices.back().id;
+}
+
+LiftId Merge::liftFor(const StagedLift& staged, const Staging& staging) {
+    if (const auto* known = exact(m_lifts, staged.name)) {
+        const Lift& held = known->value;
+        if (staged.kind && staged.kind->value != held.kind)
+            staging.contradict(staged.kind->place, "velocity_kind",
+                               "\"" + std::string(word(staged.kind->value)) + "\"",
+                               "\"" + std::string(word(held.kind)) + "\", in which the log has " +
+                                   held.name +
+                                   ": values of different kinds are never put on one line "
+                                   "(import them as a lift of another name)");
+        return known->id;
+    }
+    Lift made;
+    made.name = staged.name;
+    made.kind = staged.kind ? staged.kind->value : VelocityKind::Mean;
+    if (m_settings.publishedMvt)
+        made.mvt = m_settings.publishedMvt(made.name, made.kind);
+    m_lifts.push_back({m_log.add(made), made});
+    m_report.liftsMade.push_back(made.name);
+    return m_lifts.back().id;
+}
+
+void Merge::blocksOf(const Staging& staging) {
+    for (const StagedBlock& staged : staging.blocks)
+        extendBlock(staged);
+}
+
+// The block of that name that holds the day, else the nearest of that name made longer.
+void Merge::extendBlock(const StagedBlock& staged) {
+    const auto away = [&](const Block& block) {
+        return std::max(
+            {0L, daysBetween(staged.date, block.first), daysBetween(block.last, staged.date)});
+    };
+    Stored<BlockId, Block>* nearest = nullptr;
+    for (auto& stored : m_blocks)
+        if (foldCase(stored.value.name) == foldCase(staged.name) &&
+            (!nearest || away(stored.value) < away(nearest->value)))
+            nearest = &stored;
+    if (!nearest) {
+        const Block made{.name = staged.name,
+                         .first = staged.date,
+                         .last = staged.date,
+                         .ceiling = {},
+                         .note = {}};
+        m_blocks.push_back({m_log.add(made), made});
+        m_report.blocksMade.push_back(made.name);
+        return;
+    }
+    if (away(nearest->value) == 0)
+        return;
+    nearest->value.first = std::min(nearest->value.first, staged.date);
+    nearest->value.last = std::max(nearest->value.last, staged.date);
+    m_log.change(nearest->id, nearest->value);
+    const bool known =
+        std::ranges::find(m_report.blocksMade, nearest->value.name) == m_report.blocksMade.end();
+    const std::string line = "block " + nearest->value.name + " now from ";
+    if (!known)
+        return;
+    std::erase_if(m_report.filledIn, [&](const auto& text) { return text.starts_with(line); });
+    m_report.filledIn.push_back(line + isoDate(nearest->value.first) + " to " +
+                                isoDate(nearest->value.last));
+}
+
+void Merge::thresholds() {
+    for (const auto& [name, value] : m_settings.mvt) {
+        const auto at = named(m_lifts, name);
+        if (!at)
+            throw BadInput("a threshold for \"" + name + "\"", "a lift of the files or of the log");
+        if (!(value > 0 && value < storableVelocityLimit))
+            throw BadInput("a threshold of " + writeNumber(value) + " m/s for " + name,
+                           "a speed in m/s above 0 and under 10, such as 0.17");
+        Stored<LiftId, Lift>& held = m_lifts[*at];
+        const Mvt mvt{.value = value, .sd = {}, .origin = Mvt::Origin::Coach, .source = "coach"};
+        if (held.value.mvt && held.value.mvt->origin == Mvt::Origin::Coach &&
+            held.value.mvt->value == value)
+            continue;
+        held.value.mvt = mvt;
+        m_log.change(held.id, held.value);
+        m_report.filledIn.push_back("lift " + held.value.name + ": MVT " + speedText(value));
+    }
+}
+
+void Merge::checkLoads(const Tables& tables) {
+    for (const auto& row : tables.checkLoads) {
+        const auto athlete = named(m_athletes, row.value.athlete);
+        const auto lift = named(m_lifts, row.value.lift);
+        if (!athlete || !lift)
+            throw BadInput({.file = row.where.file,
+                            .line = row.where.line,
+                            .column = athlete ? "lift" : "athlete"},
+                           found(athlete ? row.value.lift : row.value.athlete),
+                           "a name that the log or the files have");
+        std::vector<Mass> loads = m_log.checkLoads(m_athletes[*athlete].id, m_lifts[*lift].id);
+        if (std::ranges::find(loads, row.value.load) != loads.end())
+            continue;
+        loads.push_back(row.value.load);
+        std::ranges::sort(loads);
+        m_log.setCheckLoads(m_athletes[*athlete].id, m_lifts[*lift].id, loads);
+        ++m_report.checkLoadsAdded;
+    }
+}
+
+} // namespace slopebook::exchange
