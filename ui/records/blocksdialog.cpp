@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/records/blocksdialog.h"
+
+#include "ui/edits/valueedits.h"
+#include "ui/records/dateedit.h"
+#include "ui/records/listlayout.h"
+#include "ui/shell/format.h"
+
+#include <QDateEdit>
+#include <QHeaderView>
+#include <QLineEdit>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QTableWidget>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr int usualDays = 42; // six weeks, to begin with
+}
+
+BlockDialog::BlockDialog(Logbook& logbook, std::optional<BlockId> id, Date start, QWidget* parent)
+    : FormDialog(logbook, id ? tr("Change training block") : tr("Add training block"), parent),
+      m_id(id) {
+    const QDate first = qtDate(start);
+    const Block block = id ? stored(logbook.log(), *id)
+                           : Block{.first = start, .last = modelDate(first.addDays(usualDays - 1))};
+    m_name = addLine(tr("&Name"), text(block.name));
+    m_first = dateEdit(block.first);
+    addField(tr("&First day"), m_first);
+    m_last = dateEdit(block.last);
+    addField(tr("&Last day"), m_last);
+    m_ceiling =
+        addLine(tr("Load &ceiling, kg"), block.ceiling ? massText(*block.ceiling) : QString(),
+                tr("The heaviest load at hand in that block. Empty: no ceiling."));
+    m_note = addLine(tr("N&ote"), text(block.note));
+    finish();
+}
+
+void BlockDialog::save() {
+    Block block{.name = required(m_name, tr("Expected a name.")),
+                .first = modelDate(m_first->date()),
+                .last = modelDate(m_last->date()),
+                .ceiling = mass(m_ceiling, tr("Expected a load in kg, such as 40, or nothing.")),
+                .note = utf8(m_note->text().trimmed())};
+    if (block.last < block.first)
+        throw FieldProblem{m_last, tr("Expected a last day on or after the first.")};
+    if (m_id)
+        logbook().changeBlock(*m_id, block);
+    else
+        m_id = logbook().addBlock(block);
+}
+
+BlocksDialog::BlocksDialog(Logbook& logbook, Date today, QWidget* parent)
+    : QDialog(parent), m_logbook(logbook), m_today(today), m_table(new QTableWidget(0, 5)) {
+    setWindowTitle(tr("Training blocks"));
+    m_table->setAccessibleName(tr("Training blocks"));
+    m_table->setHorizontalHeaderLabels(
+        {tr("Block"), tr("First day"), tr("Last day"), tr("Ceiling, kg"), tr("Note")});
+    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->verticalHeader()->hide();
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setTabKeyNavigation(false);
+    auto* addButton = new QPushButton(tr("&Add…"));
+    auto* changeButton = new QPushButton(tr("&Change…"));
+    auto* removeButton = new QPushButton(tr("&Remove"));
+    layOutList(*this, m_table, {addButton, changeButton, removeButton});
+    resize(680, 340);
+    connect(addButton, &QPushButton::clicked, this, [this] { open(std::nullopt); });
+    connect(changeButton, &QPushButton::clicked, this, [this] {
+        if (const auto id = current())
+            open(id);
+    });
+    connect(m_table, &QTableWidget::itemActivated, this, [this] { open(current()); });
+    connect(removeButton, &QPushButton::clicked, this, &BlocksDialog::remove);
+    fill();
+}
+
+std::optional<BlockId> BlocksDialog::current() const {
+    const QTableWidgetItem* item = m_table->item(m_table->currentRow(), 0);
+    if (!item)
+        return std::nullopt;
+    return BlockId{item->data(Qt::UserRole).toLongLong()};
+}
+
+void BlocksDialog::fill() {
+    const auto blocks = m_logbook.log().blocks();
+    m_table->setRowCount(static_cast<int>(blocks.size()));
+    for (int row = 0; row < m_table->rowCount(); ++row) {
+        const auto& [id, block] = blocks[static_cast<std::size_t>(row)];
+        const QStringList cells{text(block.name), dateText(block.first), dateText(block.last),
+                                block.ceiling ? massText(*block.ceiling) : QString(),
+                                text(block.note)};
+        for (int column = 0; column < cells.size(); ++column)
+            m_table->setItem(row, column, new QTableWidgetItem(cells[column]));
+        m_table->item(row, 0)->setData(Qt::UserRole, qint64(raw(id)));
+    }
+    m_table->resizeColumnsToContents();
+}
+
+void BlocksDialog::open(std::optional<BlockId> id) {
+    BlockDialog dialog(m_logbook, id, m_today, this);
+    if (dialog.exec() == Accepted)
+        fill();
+}
+
+void BlocksDialog::remove() {
+    const auto id = current();
+    if (!id)
+        return;
+    try {
+        m_logbook.removeBlock(*id);
+        fill();
+    } catch (const std::exception& error) {
+        QMessageBox::warning(this, tr("Training block"), QString::fromUtf8(error.what()));
+    }
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Training blocks: the list, and the form for one.
+#pragma once
+
+#include "ui/records/formdialog.h"
+
+class QDateEdit;
+class QTableWidget;
+
+namespace slopebook::ui {
+
+class BlockDialog final : public FormDialog {
+    Q_OBJECT
+public:
+    /// Nothing in id: a new block that begins on start.
+    BlockDialog(Logbook& logbook, std::optional<BlockId> id, Date start, QWidget* parent);
+
+protected:
+    void save() override;
+
+private:
+    std::optional<BlockId> m_id;
+    QLineEdit* m_name;
+    QDateEdit* m_first;
+    QDateEdit* m_last;
+    QLineEdit* m_ceiling;
+    QLineEdit* m_note;
+};
+
+class BlocksDialog final : public QDialog {
+    Q_OBJECT
+public:
+    BlocksDialog(Logbook& logbook, Date today, QWidget* parent);
+
+private:
+    void fill();
+    void open(std::optional<BlockId> id);
+    void remove();
+    std::optional<BlockId> current() const;
+
+    Logbook& m_logbook;
+    Date m_today;
+    QTableWidget* m_table;
+};
+
+} // namespace slopebook::ui

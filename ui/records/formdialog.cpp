@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/records/formdialog.h"
+
+#include "core/model/errors.h"
+#include "ui/entry/setline.h"
+#include "ui/shell/format.h"
+
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+namespace slopebook::ui {
+
+FormDialog::FormDialog(Logbook& logbook, const QString& title, QWidget* parent)
+    : QDialog(parent), m_logbook(logbook), m_form(new QFormLayout), m_problem(new QLabel) {
+    setWindowTitle(title);
+    m_form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    m_form->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    auto* layout = new QVBoxLayout(this);
+    layout->addLayout(m_form);
+}
+
+void FormDialog::addField(const QString& label, QWidget* field, const QString& hint) {
+    QString name = label;
+    field->setAccessibleName(name.remove(QLatin1Char('&')));
+    field->setMinimumWidth(340);
+    m_form->addRow(label, field);
+    if (hint.isEmpty())
+        return;
+    auto* below = new QLabel(hint);
+    below->setWordWrap(true);
+    below->setForegroundRole(QPalette::PlaceholderText);
+    field->setAccessibleDescription(hint);
+    m_form->addRow(QString(), below);
+}
+
+QLineEdit* FormDialog::addLine(const QString& label, const QString& value, const QString& hint) {
+    auto* field = new QLineEdit(value);
+    addField(label, field, hint);
+    return field;
+}
+
+void FormDialog::finish() {
+    m_problem->setWordWrap(true);
+    m_problem->setVisible(false);
+    m_problem->setAccessibleName(tr("What is wrong"));
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    layout()->addWidget(m_problem);
+    layout()->addWidget(buttons);
+}
+
+void FormDialog::accept() {
+    try {
+        save();
+        QDialog::accept();
+    } catch (const FieldProblem& problem) {
+        refuse(problem.field, problem.expected);
+    } catch (const BadInput& error) {
+        refuse(nullptr,
+               tr("Found %1, expected %2.").arg(text(error.found()), text(error.expected())));
+    } catch (const std::exception& error) {
+        refuse(nullptr, QString::fromUtf8(error.what()));
+    }
+}
+
+void FormDialog::refuse(QWidget* field, const QString& why) {
+    m_problem->setText(QStringLiteral("\u26a0 ") + why);
+    m_problem->setVisible(true);
+    if (!field)
+        return;
+    field->setFocus();
+    if (auto* line = qobject_cast<QLineEdit*>(field))
+        line->selectAll();
+}
+
+std::string FormDialog::required(QLineEdit* field, const QString& expected) {
+    const QString typed = field->text().trimmed();
+    if (typed.isEmpty())
+        throw FieldProblem{field, expected};
+    return utf8(typed);
+}
+
+std::optional<double> FormDialog::decimal(QLineEdit* field, double low, double high,
+                                          const QString& expected) {
+    const std::u16string typed = field->text().trimmed().toStdU16String();
+    if (typed.empty())
+        return std::nullopt;
+    const auto value = readDecimal(typed);
+    if (!value || *value <= low || *value >= high)
+        throw FieldProblem{field, expected};
+    return value;
+}
+
+std::optional<Mass> FormDialog::mass(QLineEdit* field, const QString& expected) {
+    const std::u16string typed = field->text().trimmed().toStdU16String();
+    if (typed.empty())
+        return std::nullopt;
+    const auto value = readLoad(typed);
+    if (!std::holds_alternative<Mass>(value) || std::get<Mass>(value).grams == 0)
+        throw FieldProblem{field, expected};
+    return std::get<Mass>(value);
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/records/liftdialog.h"
+
+#include "core/answers/published.h"
+#include "ui/edits/valueedits.h"
+#include "ui/shell/format.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QCompleter>
+#include <QLineEdit>
+#include <QLocale>
+
+namespace slopebook::ui {
+
+namespace {
+QString optionalFigure(const std::optional<double>& value) {
+    return value ? QLocale().toString(*value, 'g', 6) : QString();
+}
+
+QStringList publishedNames() {
+    QStringList names;
+    for (const answers::PublishedLift& lift : answers::publishedLifts())
+        if (lift.lift != "*" && !names.contains(text(lift.lift)))
+            names << text(lift.lift);
+    return names;
+}
+} // namespace
+
+LiftDialog::LiftDialog(Logbook& logbook, std::optional<LiftId> id, QWidget* parent)
+    : FormDialog(logbook, id ? tr("Change lift") : tr("Add lift"), parent), m_id(id) {
+    if (id)
+        m_lift = stored(logbook.log(), *id);
+    build();
+    connectFields();
+    offerPublished();
+    fitToBallistic();
+}
+
+void LiftDialog::build() {
+    m_name = addLine(tr("&Name"), text(m_lift.name));
+    auto* completer = new QCompleter(publishedNames(), m_name);
+    completer->setCaseSensitivity(Qt::CaseInsensitive);
+    completer->setFilterMode(Qt::MatchContains);
+    m_name->setCompleter(completer);
+
+    m_kind = new QComboBox;
+    for (const auto kind : {VelocityKind::Mean, VelocityKind::Propulsive, VelocityKind::Peak})
+        m_kind->addItem(kindText(kind), static_cast<int>(kind));
+    m_kind->setCurrentIndex(m_kind->findData(static_cast<int>(m_lift.kind)));
+    addField(tr("&Measured as"), m_kind,
+             m_id ? tr("Changing this relabels the speeds that the log already holds.")
+                  : QString());
+
+    m_rule = new QComboBox;
+    m_rule->addItem(tr("the fastest rep of the set"), static_cast<int>(PointRule::Fastest));
+    m_rule->addItem(tr("the mean of the set's reps"), static_cast<int>(PointRule::Mean));
+    m_rule->setCurrentIndex(m_rule->findData(static_cast<int>(m_lift.rule)));
+    addField(tr("A set's &point"), m_rule);
+
+    m_ballistic = new QCheckBox(tr("thrown or jumped: a line, and no 1RM"));
+    m_ballistic->setChecked(m_lift.ballistic);
+    addField(tr("&Ballistic"), m_ballistic);
+
+    m_mvt = addLine(tr("MV&T, m/s"), m_lift.mvt ? optionalFigure(m_lift.mvt->value) : QString());
+    m_mvtSd = addLine(tr("Its S&D, m/s"), m_lift.mvt ? optionalFigure(m_lift.mvt->sd) : QString());
+    m_mvtSource =
+        addLine(tr("Its so&urce"), m_lift.mvt ? text(m_lift.mvt->source) : QString(),
+                tr("The minimal-velocity threshold: the speed at which the 1RM is lifted. "
+                   "An athlete's own true maxima come before it."));
+
+    m_smallestVelocity =
+        addLine(tr("Smallest change, m/&s"), optionalFigure(m_lift.smallestVelocity));
+    m_smallestOneRm = addLine(tr("Smallest change, &kg"), optionalFigure(m_lift.smallestOneRm),
+                              tr("The smallest changes that matter to you, of a speed and of the "
+                                 "1RM. Empty: published defaults, named as such."));
+    m_note = addLine(tr("N&ote"), text(m_lift.note));
+    finish();
+}
+
+void LiftDialog::connectFields() {
+    connect(m_name, &QLineEdit::textChanged, this, &LiftDialog::offerPublished);
+    connect(m_kind, &QComboBox::currentIndexChanged, this, &LiftDialog::offerPublished);
+    connect(m_ballistic, &QCheckBox::toggled, this, &LiftDialog::fitToBallistic);
+    for (QLineEdit* field : {m_mvt, m_mvtSd, m_mvtSource})
+        connect(field, &QLineEdit::textEdited, this, [this] { m_mvtIsOffered = false; });
+}
+
+VelocityKind LiftDialog::kind() const {
+    return static_cast<VelocityKind>(m_kind->currentData().toInt());
+}
+
+void LiftDialog::offerPublished() {
+    const auto row = answers::published(utf8(m_name->text().trimmed()), kind());
+    m_published = row ? row->mvt : std::nullopt;
+    m_smallestVelocity->setPlaceholderText(
+        row && row->smallestVelocity ? tr("published: %1").arg(number(*row->smallestVelocity, 3))
+                                     : QString());
+    m_smallestOneRm->setPlaceholderText(
+        row && row->smallestOneRmPercent
+            ? tr("published: %1 % of the estimate").arg(number(*row->smallestOneRmPercent, 1))
+            : QString());
+    const bool untouched = m_mvt->text().isEmpty() || m_mvtIsOffered;
+    if (m_id || !untouched)
+        return;
+    m_mvt->setText(m_published ? optionalFigure(m_published->value) : QString());
+    m_mvtSd->setText(m_published ? optionalFigure(m_published->sd) : QString());
+    m_mvtSource->setText(m_published ? text(m_published->source) : QString());
+    m_mvtIsOffered = m_published.has_value();
+}
+
+void LiftDialog::fitToBallistic() {
+    for (QLineEdit* field : {m_mvt, m_mvtSd, m_mvtSource, m_smallestOneRm})
+        field->setEnabled(!m_ballistic->isChecked());
+}
+
+std::optional<Mvt> LiftDialog::typedMvt() const {
+    const auto value =
+        decimal(m_mvt, 0, 2, tr("Expected a speed between 0 and 2 m/s, such as 0.17."));
+    if (!value)
+        return std::nullopt;
+    const Mvt typed{
+        .value = *value,
+        .sd = decimal(m_mvtSd, 0, 1, tr("Expected a spread in m/s, such as 0.03, or nothing.")),
+        .origin = Mvt::Origin::Coach,
+        .source = utf8(m_mvtSource->text().trimmed())};
+    const auto same = [&](const std::optional<Mvt>& known) {
+        return known && known->value == typed.value && known->sd == typed.sd &&
+               known->source == typed.source;
+    };
+    if (same(m_published))
+        return m_published;
+    if (same(m_lift.mvt))
+        return m_lift.mvt;
+    return typed;
+}
+
+void LiftDialog::save() {
+    Lift lift = m_lift;
+    lift.name = required(m_name, tr("Expected a name."));
+    lift.kind = kind();
+    lift.rule = static_cast<PointRule>(m_rule->currentData().toInt());
+    lift.ballistic = m_ballistic->isChecked();
+    lift.mvt = lift.ballistic ? std::nullopt : typedMvt();
+    lift.smallestVelocity = decimal(m_smallestVelocity, 0, 1,
+                                    tr("Expected a change in m/s, such as 0.05, or nothing."));
+    lift.smallestOneRm = lift.ballistic
+                             ? std::nullopt
+                             : decimal(m_smallestOneRm, 0, 100,
+                                       tr("Expected a change in kg, such as 2.5, or nothing."));
+    lift.note = utf8(m_note->text().trimmed());
+    if (m_id)
+        logbook().changeLift(*m_id, lift);
+    else
+        m_id = logbook().addLift(lift);
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// All details of a session that stands in the log.
+#pragma once
+
+#include "ui/records/formdialog.h"
+
+class QComboBox;
+class QDateEdit;
+
+namespace slopebook::ui {
+
+class SessionDialog final : public FormDialog {
+    Q_OBJECT
+public:
+    SessionDialog(Logbook& logbook, SessionId id, QWidget* parent);
+
+protected:
+    void save() override;
+
+private:
+    void buildDevice();
+    void buildRepeatOf();
+
+    SessionId m_id;
+    SessionHead m_head;
+    QDateEdit* m_date;
+    QComboBox* m_device;
+    QLineEdit* m_place;
+    QLineEdit* m_bodyMass;
+    QComboBox* m_repeatOf;
+    QLineEdit* m_note;
+};
+
+/// The number of a new session of that athlete on that day: one more than the day's last.
+int nextOrdinal(const log::Log& log, AthleteId athlete, Date date);
+
+} // namespace slopebook::ui

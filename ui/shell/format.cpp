@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/format.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <cmath>
+
+namespace slopebook::ui {
+
+QString text(const std::string& utf8) {
+    return QString::fromStdString(utf8);
+}
+
+std::string utf8(const QString& text) {
+    return text.toStdString();
+}
+
+QString massText(Mass mass) {
+    return loadNumber(kilograms(mass));
+}
+
+QString speedText(double velocity) {
+    const bool thirdDecimal = std::abs(velocity * 100 - std::round(velocity * 100)) > 0.05;
+    return number(velocity, thirdDecimal ? 3 : 2);
+}
+
+QString repsText(const Set& set) {
+    QStringList reps;
+    for (const Rep& rep : set.reps)
+        reps << speedText(rep.velocity) + (rep.excluded.empty() ? QString() : QStringLiteral("x"));
+    return reps.join(QLatin1Char(' '));
+}
+
+QDate qtDate(Date date) {
+    return {static_cast<int>(date.year()), static_cast<int>(static_cast<unsigned>(date.month())),
+            static_cast<int>(static_cast<unsigned>(date.day()))};
+}
+
+Date modelDate(const QDate& date) {
+    return Date{std::chrono::year{date.year()},
+                std::chrono::month{static_cast<unsigned>(date.month())},
+                std::chrono::day{static_cast<unsigned>(date.day())}};
+}
+
+QString kindText(VelocityKind kind) {
+    switch (kind) {
+    case VelocityKind::Mean:
+        return QCoreApplication::translate("format", "mean velocity");
+    case VelocityKind::Propulsive:
+        return QCoreApplication::translate("format", "mean propulsive velocity");
+    case VelocityKind::Peak:
+        return QCoreApplication::translate("format", "peak velocity");
+    }
+    return {};
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Values of core as the windows write them, in the form in which they may be typed back. Figures
+// that are only shown: ui/units.h.
+#pragma once
+
+#include "core/model/date.h"
+#include "core/model/lift.h"
+#include "core/model/session.h"
+#include "ui/units.h"
+
+#include <QDate>
+#include <QString>
+
+namespace slopebook::ui {
+
+QString text(const std::string& utf8);
+std::string utf8(const QString& text);
+
+/// "60", "62.5": kilograms, with the desktop's decimal mark.
+QString massText(Mass mass);
+/// "0.92", "0.925": m/s, two decimals, three where the third was typed.
+QString speedText(double velocity);
+/// The reps as they are typed: "0.92 0.90 0.88x".
+QString repsText(const Set& set);
+
+QDate qtDate(Date date);
+Date modelDate(const QDate& date);
+
+QString kindText(VelocityKind kind); ///< "mean velocity", ...
+
+} // namespace slopebook::ui
