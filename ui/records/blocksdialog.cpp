@@ -22,9 +22,11 @@ constexpr int usualDays = 42; // six weeks, to begin with
 BlockDialog::BlockDialog(Logbook& logbook, std::optional<BlockId> id, Date start, QWidget* parent)
     : FormDialog(logbook, id ? tr("Change training block") : tr("Add training block"), parent),
       m_id(id) {
-    const QDate first = qtDate(start);
-    const Block block = id ? stored(logbook.log(), *id)
-                           : Block{.first = start, .last = modelDate(first.addDays(usualDays - 1))};
+    Block block;
+    block.first = start;
+    block.last = modelDate(qtDate(start).addDays(usualDays - 1));
+    if (id)
+        block = stored(logbook.log(), *id);
     m_name = addLine(tr("&Name"), text(block.name));
     m_first = dateEdit(block.first);
     addField(tr("&First day"), m_first);
