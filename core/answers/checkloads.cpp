@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/checkloads.h"
+
+#include "core/answers/figures.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+namespace slopebook::answers {
+
+namespace {
+
+std::vector<double> seenNear(const LiftSession& session, Mass load, Mass plateStep) {
+    std::vector<double> seen;
+    for (const Point& p : session.points)
+        if (2 * std::llabs(massFromKilograms(p.load).grams - load.grams) <= plateStep.grams)
+            seen.push_back(p.velocity);
+    return seen;
+}
+
+Followed seenAndLine(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
+                     Mass load, const ComparisonSettings& settings, Mass plateStep) {
+    const auto found = profile(lift, mvt, session, settings.level);
+    Followed f{.session = session,
+               .seen = seenNear(session, load, plateStep),
+               .line = found ? Answer<double>(found->line.at(kilograms(load)))
+                             : Answer<double>(found.why()),
+               .oneRm = found ? found->oneRm : Answer<OneRm>(found.why())};
+    if (!found)
+        return f;
+    const double x = kilograms(load);
+    f.extrapolated = x < found->lightest || x > found->heaviest;
+    if (found->line.hasInference()) {
+        f.se = found->line.seAt(x);
+        f.interval = stats::meanInterval(found->line, x, settings.level);
+    }
+    return f;
+}
+
+/// The change at the load from the baseline to a session; nothing where they cannot be compared.
+std::optional<ChangeAt> changeFrom(const Lift& lift, const Answer<Mvt>& mvt,
+                                   const LiftSession& baseline, const LiftSession& session,
+                                   Mass load, ComparisonSettings settings) {
+    settings.checkLoads = {load};
+    if (baseline.device == session.device)
+        settings.deviceBias.reset();
+    const auto compared = compare(lift, mvt, baseline, session, settings);
+    if (!compared)
+        return std::nullopt;
+    return *std::ranges::find(compared->at, load, &ChangeAt::load);
+}
+
+Answer<Trend> trendOf(const std::vector<Followed>& sessions, double level) {
+    std::vector<double> weeks;
+    std::vector<double> velocities;
+    for (const Followed& f : sessions)
+        if (f.line && !f.extrapolated) {
+            weeks.push_back(
+                static_cast<double>(daysBetween(sessions.front().session.date, f.session.date)) /
+                7.0);
+            velocities.push_back(*f.line);
+        }
+    if (weeks.size() < 3)
+        return NoAnswer{NoAnswer::Why::TooFewSessions,
+                        "a trend needs three sessions that cover the load"};
+    const auto line = stats::fitLine(weeks, velocities);
+    if (!line)
+        return NoAnswer{NoAnswer::Why::TooFewSessions,
+                        "a trend needs sessions on more than one day"};
+    return Trend{.perWeek = line->slope,
+                 .interval = stats::slopeInterval(*line, level),
+                 .sessions = line->n};
+}
+
+std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
+    std::vector<Note> notes;
+    const Followed& base = f.sessions[f.baseline];
+    if (!base.line)
+        notes.push_back({Note::Kind::Other,
+                         {},
+                         "the baseline session has no line, so no change is judged: " +
+                             base.line.why().reason});
+    else if (!base.se)
+        notes.push_back({Note::Kind::TwoPointLine,
+                         {},
+                         "the baseline's line has two points, so no change can be judged: it needs "
+                         "a third load"});
+    const auto otherDevice = [&](const Followed& each) {
+        return each.session.device != base.session.device;
+    };
+    if (std::ranges::any_of(f.sessions, otherDevice))
+        notes.push_back(
+            {settings.deviceBias ? Note::Kind::DeviceCorrected : Note::Kind::DifferentDevices,
+             {},
+             settings.deviceBias
+                 ? "changes across devices have the device's bias taken off"
+                 : "some sessions were measured with another device than the baseline: "
+                   "part of their change may be the device's"});
+    if (std::ranges::any_of(f.sessions, &Followed::extrapolated))
+        notes.push_back({Note::Kind::Other,
+                         {},
+                         "sessions whose loads do not reach " + loadText(kilograms(f.load)) +
+                             " kg are shown as extrapolated and take no part in the trend"});
+    if (settings.dayNoise.origin == DayNoise::Origin::None)
+        notes.push_back({Note::Kind::DayNoiseSource,
+                         {0},
+                         "no day-to-day noise is known: no smallest detectable change is drawn"});
+    return notes;
+}
+
+} // namespace
+
+Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
+                      std::span<const LiftSession> sessions, Mass load, std::size_t baseline,
+                      const ComparisonSettings& settings, Mass plateStep) {
+    if (sessions.empty())
+        return NoAnswer{NoAnswer::Why::TooFewSessions, "no session of this lift"};
+    if (baseline >= sessions.size())
+        return NoAnswer{NoAnswer::Why::NoBaseline, "the baseline is none of the sessions"};
+    Follow f{.load = load, .baseline = baseline, .trend = NoAnswer{}};
+    for (std::size_t i = 0; i < sessions.size(); ++i) {
+        f.sessions.push_back(seenAndLine(lift, mvt, sessions[i], load, settings, plateStep));
+        if (i != baseline)
+            f.sessions.back().change =
+                changeFrom(lift, mvt, sessions[baseline], sessions[i], load, settings);
+    }
+    f.trend = trendOf(f.sessions, settings.level);
+    const auto& se = f.sessions[baseline].se;
+    // Hopkins 2000: 1.96 sqrt(2) TE, TE of a line's value: its scatter and the day together.
+    if (se && settings.dayNoise.origin != DayNoise::Origin::None)
+        f.smallestDetectable = 1.96 * std::sqrt(2 * (*se * *se + settings.dayNoise.variance.value));
+    f.notes = notesOf(f, settings);
+    return f;
+}
+
+} // namespace slopebook::answers

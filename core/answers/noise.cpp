@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/noise.h"
+
+#include "core/answers/figures.h"
+#include "core/answers/profile.h"
+#include "core/model/errors.h"
+#include "core/stats/twolines.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <map>
+#include <tuple>
+
+namespace slopebook::answers {
+
+namespace {
+
+using Means = std::map<Mass, double>;
+
+Means meansByLoad(const LiftSession& session) {
+    std::map<Mass, std::pair<double, int>> sums;
+    for (const Point& p : session.points) {
+        auto& [sum, count] = sums[massFromKilograms(p.load)];
+        sum += p.velocity;
+        ++count;
+    }
+    Means means;
+    for (const auto& [load, total] : sums)
+        means.emplace(load, total.first / total.second);
+    return means;
+}
+
+struct Columns {
+    std::vector<double> first, second;
+};
+
+std::vector<NoiseAtLoad> noiseByLoad(std::span<const RepeatPair> pairs, double level) {
+    std::map<Mass, Columns> byLoad;
+    for (const RepeatPair& pair : pairs) {
+        const Means second = meansByLoad(pair.second);
+        for (const auto& [load, velocity] : meansByLoad(pair.first))
+            if (const auto again = second.find(load); again != second.end()) {
+                byLoad[load].first.push_back(velocity);
+                byLoad[load].second.push_back(again->second);
+            }
+    }
+    std::vector<NoiseAtLoad> noise;
+    for (const auto& [load, columns] : byLoad)
+        if (const auto error = stats::typicalError(columns.first, columns.second, level))
+            noise.push_back({.load = load, .error = *error});
+    return noise;
+}
+
+std::optional<stats::TypicalError> noiseOfOneRm(const Lift& lift, const Answer<Mvt>& mvt,
+                                                std::span<const RepeatPair> pairs, double level) {
+    Columns columns;
+    for (const RepeatPair& pair : pairs) {
+        const auto first = profile(lift, mvt, pair.first);
+        const auto second = profile(lift, mvt, pair.second);
+        if (first && second && first->oneRm && second->oneRm) {
+            columns.first.push_back(first->oneRm->estimate);
+            columns.second.push_back(second->oneRm->estimate);
+        }
+    }
+    return stats::typicalError(columns.first, columns.second, level);
+}
+
+std::optional<stats::Line> lineOf(const LiftSession& session) {
+    std::vector<double> x;
+    std::vector<double> y;
+    for (const Point& p : session.points) {
+        x.push_back(p.load);
+        y.push_back(p.velocity);
+    }
+    return stats::fitLine(x, y);
+}
+
+/// How far a pair's lines lie apart where that is known best, and what of it the scatter about the
+/// two lines explains.
+struct Apart {
+    double squared = 0;     ///< (m/s)^2
+    stats::Variance within; ///< of the difference, from the scatter alone
+};
+
+std::optional<Apart> apart(const RepeatPair& pair) {
+    const auto first = lineOf(pair.first);
+    const auto second = lineOf(pair.second);
+    if (!first || !second || first->n + second->n <= 4)
+        return std::nullopt;
+    const stats::TwoLines lines(*first, *second);
+    // Var D = s2 (1/n1 + 1/n2 + (x-x1)^2/S1 + (x-x2)^2/S2) is least at this x.
+    const double x = (first->xMean / first->sxx + second->xMean / second->sxx) /
+                     (1 / first->sxx + 1 / second->sxx);
+    const double d = lines.difference(x);
+    return Apart{.squared = d * d, .within = lines.variance(x)};
+}
+
+/// E d^2 = 2 day variance + within; solved by moments, cut off at zero. df: Satterthwaite (1946) of
+/// mean d^2 (one df a pair) less the mean of the within parts (each on its own df).
+DayNoise dayPart(std::span<const RepeatPair> pairs) {
+    double between = 0;
+    double within = 0;
+    double withinSpread = 0;
+    int count = 0;
+    for (const RepeatPair& pair : pairs)
+        if (const auto a = apart(pair)) {
+            between += a->squared;
+            within += a->within.value;
+            withinSpread += a->within.value * a->within.value / a->within.df;
+            ++count;
+        }
+    DayNoise day{.pairs = count};
+    if (count < 2)
+        return day;
+    const double excess = between - within;
+    day.origin = DayNoise::Origin::LogLift;
+    day.source = counted(count, "repeat test");
+    day.variance = {0, static_cast<double>(count)};
+    if (excess > 0)
+        day.variance = {excess / 2 / count,
+                        excess * excess / (between * between / count + withinSpread)};
+    return day;
+}
+
+void requireOneLift(std::span<const RepeatPair> pairs) {
+    for (const RepeatPair& pair : pairs)
+        if (pair.first.lift != pairs.front().first.lift || pair.second.lift != pair.first.lift ||
+            pair.second.athlete != pair.first.athlete)
+            throw BadInput("repeat tests of several lifts or people",
+                           "pairs of one lift, each of one athlete");
+}
+
+} // namespace
+
+std::vector<RepeatPair> repeatPairs(std::span<const LiftSession> sessions) {
+    using Key = std::tuple<AthleteId, LiftId, SessionId>;
+    std::map<Key, const LiftSession*> byKey;
+    for (const LiftSession& s : sessions)
+        byKey.emplace(Key{s.athlete, s.lift, s.session}, &s);
+    std::vector<RepeatPair> pairs;
+    for (const LiftSession& s : sessions) {
+        if (!s.repeatOf || *s.repeatOf == s.session)
+            continue;
+        const auto first = byKey.find({s.athlete, s.lift, *s.repeatOf});
+        if (first == byKey.end() || first->second->device != s.device ||
+            first->second->points.empty() || s.points.empty())
+            continue;
+        pairs.push_back({.first = *first->second, .second = s});
+    }
+    std::ranges::stable_sort(pairs, {}, [](const RepeatPair& p) {
+        return std::tuple{p.first.date, p.first.ordinal, p.second.date, p.second.ordinal};
+    });
+    return pairs;
+}
+
+Answer<LiftNoise> liftNoise(const Lift& lift, const Answer<Mvt>& mvt,
+                            std::span<const RepeatPair> pairs, double level) {
+    requireOneLift(pairs);
+    if (pairs.size() < 2)
+        return NoAnswer{NoAnswer::Why::NoRepeatTests,
+                        pairs.empty() ? "no repeat test of this lift is marked as one"
+                                      : "one repeat test is too few: noise needs two or more"};
+    return LiftNoise{.used = {pairs.begin(), pairs.end()},
+                     .atLoads = noiseByLoad(pairs, level),
+                     .oneRm = noiseOfOneRm(lift, mvt, pairs, level),
+                     .day = dayPart(pairs)};
+}
+
+DayNoise chooseDayNoise(const Answer<LiftNoise>& athlete, const Answer<LiftNoise>& log,
+                        const std::optional<std::pair<double, std::string>>& published) {
+    for (const auto& [from, origin] : {std::pair{&athlete, DayNoise::Origin::Athlete},
+                                       std::pair{&log, DayNoise::Origin::LogLift}})
+        if (*from && (*from)->day.pairs >= 2) {
+            DayNoise chosen = (*from)->day;
+            chosen.origin = origin;
+            return chosen;
+        }
+    if (published)
+        return {.variance = {published->first * published->first,
+                             std::numeric_limits<double>::infinity()},
+                .origin = DayNoise::Origin::Published,
+                .source = published->second};
+    return {};
+}
+
+} // namespace slopebook::answers
