@@ -123,6 +123,32 @@ inline Points soapLine2() {
             {140, 277, 384, 341, 215, 180, 260, 361, 252, 422, 273, 410}};
 }
 
+/// R's ToothGrowth (Crampton 1947): dose and tooth length, ascorbic acid and orange juice.
+inline Points toothVc() {
+    return {{0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 1, 1, 1, 1, 1,
+             1,   1,   1,   1,   1,   2,   2,   2,   2,   2,   2, 2, 2, 2, 2},
+            {4.2,  11.5, 7.3,  5.8,  6.4,  10,   11.2, 11.2, 5.2,  7,
+             16.5, 16.5, 15.2, 17.3, 22.5, 17.3, 13.6, 14.5, 18.8, 15.5,
+             23.6, 18.5, 33.9, 25.5, 26.4, 32.5, 26.7, 21.5, 23.3, 29.5}};
+}
+inline Points toothOj() {
+    return {toothVc().x, {15.2, 21.5, 17.6, 9.7,  14.5, 10,   8.2,  9.4,  16.5, 9.7,
+                          19.7, 23.3, 23.6, 26.4, 20,   25.2, 25.8, 21.2, 14.5, 27.3,
+                          25.5, 26.4, 22.4, 24.5, 24.8, 30.9, 26.4, 27.3, 29.4, 23}};
+}
+
+/// R's mtcars (Henderson and Velleman 1981): weight and miles per gallon, automatic and manual.
+inline Points carsAutomatic() {
+    return {{3.215, 3.44, 3.46, 3.57, 3.19, 3.15, 3.44, 3.44, 4.07, 3.73, 3.78, 5.25, 5.424, 5.345,
+             2.465, 3.52, 3.435, 3.84, 3.845},
+            {21.4, 18.7, 18.1, 14.3, 24.4, 22.8, 19.2, 17.8, 16.4, 17.3, 15.2, 10.4, 10.4, 14.7,
+             21.5, 15.5, 15.2, 13.3, 19.2}};
+}
+inline Points carsManual() {
+    return {{2.62, 2.875, 2.32, 2.2, 1.615, 1.835, 1.935, 2.14, 1.513, 3.17, 2.77, 3.57, 2.78},
+            {21, 21, 22.8, 32.4, 30.4, 33.9, 27.3, 26, 30.4, 15.8, 19.7, 15, 21.4}};
+}
+
 /// A made ladder: loads in kg, speeds of the line a + b load with normal scatter.
 struct Recipe {
     double a = 1.6, b = -0.011, sd = 0.02;
@@ -159,6 +185,27 @@ inline std::vector<Points> madeLadders() {
         ladders.push_back(p);
     }
     return ladders;
+}
+
+/// Pairs of made ladders: unlike in points, loads, scatter and truth; every third pair the same.
+inline std::vector<std::pair<Points, Points>> madePairs() {
+    std::mt19937_64 random(20240612);
+    std::vector<std::pair<Points, Points>> pairs;
+    for (int i = 0; i < 40; ++i) {
+        Recipe first, second;
+        first.points = 3 + i % 6;
+        second.points = 3 + (i / 2) % 7;
+        first.sd = i % 2 == 0 ? 0.01 : 0.04;
+        second.sd = i % 5 == 0 ? 0.05 : 0.02;
+        second.from = first.from + 5 * (i % 3);
+        second.step = 8 + i % 5;
+        if (i % 3 != 0) {
+            second.a += 0.06 * (i % 4);
+            second.b -= 0.0015 * (i % 3);
+        }
+        pairs.emplace_back(make(first, random), make(second, random));
+    }
+    return pairs;
 }
 
 } // namespace slopebook::tests

@@ -55,6 +55,10 @@ void TstQuantiles::agreesWithR() {
         const double p = key[1].toDouble();
         const double df = key[2] == "Inf" ? infinity : key[2].toDouble();
         double found = 0;
+        if (key[0] == "f2.plain") {
+            CHECK_DIGITS(fQuantile(p, 2, df), it.value(), 5); // qf() as it is, see the script
+            continue;
+        }
         if (key[0] == "t")
             found = tQuantile(p, df);
         else if (key[0] == "f1")
@@ -67,9 +71,9 @@ void TstQuantiles::agreesWithR() {
             found = tTwoSidedP(p, df);
         else
             found = fTail(p, 2, df);
-        // R's own qt and qf stop at nine to ten digits here and there; tails below 1e-300 are nothing.
-        if (std::abs(it.value()) > 1e-300)
-            QVERIFY2(alike(found, it.value(), 9),
+        // Tails below 1e-300 are nothing; R's median of t is rounding.
+        if (std::abs(it.value()) > 1e-300 && !(key[0] == "t" && p == 0.5))
+            QVERIFY2(alike(found, it.value(), 10),
                      (it.key().toUtf8() + ": " + unlike(found, it.value())).constData());
     }
 }
