@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/plan.h"
+
+#include "core/answers/figures.h"
+#include "core/answers/restrictedflow.h"
+#include "core/model/errors.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace slopebook::answers {
+
+namespace {
+
+void validate(const PlanSettings& settings) {
+    if (settings.target) {
+        const Target& t = *settings.target;
+        const bool percent = t.kind == Target::Kind::Percent;
+        const double most = percent ? 120 : storableVelocityLimit;
+        for (const double value : {t.from, t.to})
+            if (!(value > 0 && value <= most))
+                throw BadInput(fixed(value, 2), percent
+                                                    ? "a share of the 1RM above 0 and up to 120 %"
+                                                    : "a velocity above 0 and under 10 m/s");
+    }
+    if (settings.lossPercent && !(*settings.lossPercent > 0 && *settings.lossPercent < 100))
+        throw BadInput(fixed(*settings.lossPercent, 1), "a velocity loss between 0 and 100 %");
+}
+
+const std::optional<stats::Interval>& widest(const OneRm& oneRm) {
+    return oneRm.withMvt ? oneRm.withMvt : oneRm.interval;
+}
+
+/// The target as kilograms on the line.
+Answer<stats::Interval> aimOf(const Profile& profile, const Target& target) {
+    double from = 0, to = 0;
+    if (target.kind == Target::Kind::Percent) {
+        if (!profile.oneRm)
+            return profile.oneRm.why();
+        from = profile.oneRm->estimate * target.from / 100;
+        to = profile.oneRm->estimate * target.to / 100;
+    } else {
+        if (!(profile.line.slope < 0))
+            return NoAnswer{NoAnswer::Why::SlopeNotNegative,
+                            "speed does not fall as load rises, so no load belongs to a speed"};
+        for (const double v : {target.from, target.to})
+            if (v >= profile.line.intercept)
+                return NoAnswer{NoAnswer::Why::Other,
+                                "the line starts at V0 = " + fixed(profile.line.intercept, 2) +
+                                    " m/s: " + fixed(v, 2) + " m/s is not reached at any load"};
+        from = (target.from - profile.line.intercept) / profile.line.slope;
+        to = (target.to - profile.line.intercept) / profile.line.slope;
+    }
+    return stats::Interval{std::min(from, to), std::max(from, to)};
+}
+
+void choose(Plan& plan, std::span<const BuiltLoad> built) {
+    const ExactMass low = nearestExactMass(plan.aim->low, MassUnit::Kilogram);
+    const ExactMass high = nearestExactMass(plan.aim->high, MassUnit::Kilogram);
+    plan.below = find(built, low, Side::Below);
+    plan.above = find(built, high, Side::Above);
+    if (plan.settings.target->from != plan.settings.target->to)
+        for (std::size_t i = 0; i < built.size(); ++i)
+            if (built[i].exact >= low && built[i].exact <= high)
+                plan.chosen.push_back(i);
+    if (!plan.chosen.empty())
+        return;
+    // one figure, or a window that no load falls into: the load beside it
+    const ExactMass middle{low.units + (high.units - low.units) / 2};
+    const ExactMass at = plan.settings.side == Side::Below   ? low
+                         : plan.settings.side == Side::Above ? high
+                                                             : middle;
+    auto found = find(built, at, plan.settings.side);
+    if (!found)
+        found = find(built, at, Side::Nearest);
+    plan.chosen.push_back(*found);
+}
+
+} // namespace
+
+std::optional<double> velocityLoss(std::span<const double> reps) {
+    if (reps.empty())
+        return std::nullopt;
+    const double fastest = *std::max_element(reps.begin(), reps.end());
+    return 100 * (fastest - reps.back()) / fastest;
+}
+
+PlannedLoad plannedLoad(const Profile& profile, const BuiltLoad& load,
+                        const PlanSettings& settings) {
+    const double kg = kilograms(load.exact);
+    PlannedLoad planned{.built = load, .velocity = profile.line.at(kg)};
+    planned.tested = kg >= profile.lightest && kg <= profile.heaviest;
+    if (profile.oneRm) {
+        planned.percent = 100 * kg / profile.oneRm->estimate;
+        if (const auto& interval = widest(*profile.oneRm); interval && interval->low > 0)
+            planned.percentInterval =
+                stats::Interval{100 * kg / interval->high, 100 * kg / interval->low};
+    }
+    if (profile.line.hasInference()) {
+        const double se = profile.line.seAt(kg);
+        const stats::Variance own{profile.line.s2() + se * se, profile.line.df()};
+        const auto& day = settings.dayNoise.variance;
+        const auto whole = stats::sum(own, {2 * day.value, day.df});
+        const double half = stats::tCritical(profile.level, whole.df) * std::sqrt(whole.value);
+        planned.prediction = stats::Interval{planned.velocity - half, planned.velocity + half};
+    }
+    if (settings.lossPercent)
+        planned.stop = stopVelocity(planned.velocity, *settings.lossPercent);
+    return planned;
+}
+
+Answer<Plan> plan(const Lift& lift, const Profile& profile, const PlanSettings& settings) {
+    validate(settings);
+    const auto built = buildableLoads(settings.equipment, settings.ceiling);
+    if (built.empty())
+        return NoAnswer{NoAnswer::Why::Other, "no load can be built under that ceiling"};
+    Plan plan{.lift = lift, .profile = profile, .settings = settings};
+    for (const BuiltLoad& load : built)
+        plan.loads.push_back(plannedLoad(profile, load, settings));
+    plan.percentWithMvt = profile.oneRm && profile.oneRm->withMvt;
+    if (settings.target) {
+        const auto aim = aimOf(profile, *settings.target);
+        if (!aim)
+            return aim.why();
+        plan.aim = *aim;
+        choose(plan, built);
+    }
+    const double heaviest = kilograms(built.back().exact);
+    const bool shortOf = plan.aim && heaviest < plan.aim->low;
+    if (profile.oneRm &&
+        (settings.restrictedFlow ||
+         (shortOf && heaviest >= profile.oneRm->estimate * restrictedFlowFrom / 100)))
+        plan.restrictedFlow = stats::Interval{profile.oneRm->estimate * restrictedFlowFrom / 100,
+                                              profile.oneRm->estimate * restrictedFlowTo / 100};
+    plan.cautions = cautionsOf(plan);
+    return plan;
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Restricted-flow training: its load window, and the cautions without which it is never shown.
+// Figures and lists follow Patterson et al. 2019 (Front Physiol 10:533) and the clinical
+// literature, from memory, in our own words; a clinician has to review them before they are relied
+// upon.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace slopebook::answers {
+
+/// The usual window, in % of 1RM (Patterson et al. 2019, from memory).
+constexpr double restrictedFlowFrom = 20;
+constexpr double restrictedFlowTo = 40;
+
+struct RestrictedFlowText {
+    std::string_view source;  ///< where it comes from and how far it was checked
+    std::string_view leading; ///< who decides and who sets the pressure
+    std::vector<std::string_view> usualPractice;
+    std::vector<std::string_view> screening;  ///< do not start without medical clearance with these
+    std::vector<std::string_view> stopAtOnce; ///< deflate and stop for these
+    std::vector<std::string_view> afterwards; ///< to medical care for these
+};
+
+/// The text, always shown whole wherever a restricted-flow load is shown.
+const RestrictedFlowText& restrictedFlowText();
+
+} // namespace slopebook::answers
