@@ -25,29 +25,35 @@ struct PlacedSet {
     SessionId session{};
     LiftId lift{};
     int ordinal = 1;
-    Set set;
+    Set set{};
     friend bool operator==(const PlacedSet&, const PlacedSet&) = default;
 };
 
 /// A session with all its sets, ordered by lift and ordinal.
 struct SessionRecord {
-    Stored<SessionId, SessionHead> head;
-    std::vector<PlacedSet> sets;
+    Stored<SessionId, SessionHead> head{};
+    std::vector<PlacedSet> sets{};
     friend bool operator==(const SessionRecord&, const SessionRecord&) = default;
 };
 
 /// One line of the history: a session and lift with its points, and what it is filed under.
 struct Filter {
-    std::optional<AthleteId> athlete;
-    std::optional<LiftId> lift;
+    std::optional<AthleteId> athlete{};
+    std::optional<LiftId> lift{};
 };
+
+struct Layout;
 
 class Log {
 public:
     /// Makes a new log; the file must not exist.
     static Log create(const std::filesystem::path& file);
-    /// Opens a log, first checking its header; migrates an older one when it may be written.
+    /// Opens a log, first checking its header; migrates an older one, after a backup. A file that
+    /// cannot be written is opened for reading: access() says so, and each write throws ReadOnly.
     static Log open(const std::filesystem::path& file, Access access = Access::ReadWrite);
+    /// The same under other layouts than this program's: how migrations are tested.
+    static Log create(const std::filesystem::path& file, const Layout& layout);
+    static Log open(const std::filesystem::path& file, Access access, const Layout& layout);
 
     Log(Log&&) noexcept;
     Log& operator=(Log&&) noexcept;
@@ -76,7 +82,10 @@ public:
     /// The same, handed over one at a time, so that nothing but one session is held.
     void scan(const Filter& filter, const std::function<void(const LiftSession&)>& visit) const;
 
-    // Writes. An add with an id given back by a remove restores exactly what was there (undo).
+    // Writes. An add with an id given back by a remove restores exactly what was there (undo); no
+    // key is ever given out twice. BadInput: a value that may not stand, a name that is taken.
+    // Conflict: what is referred to is gone, still in use (the message says by what), or there
+    // already.
     AthleteId add(const Athlete& athlete, std::optional<AthleteId> id = {});
     LiftId add(const Lift& lift, std::optional<LiftId> id = {});
     DeviceId add(const Device& device, std::optional<DeviceId> id = {});
@@ -118,8 +127,9 @@ public:
     /// The layout's version that this program writes.
     static int newestVersion();
 
+    struct Impl; ///< known to core/log's own sources only
+
 private:
-    struct Impl;
     explicit Log(std::unique_ptr<Impl> impl);
     std::unique_ptr<Impl> m_impl;
 };

@@ -27,23 +27,23 @@ std::optional<PointRule> pointRuleFromWord(std::string_view word);
 /// A minimal-velocity threshold (MVT) and where it came from.
 struct Mvt {
     enum class Origin { Athlete, Coach, Published };
-    double value = 0;         ///< m/s
-    std::optional<double> sd; ///< m/s; unknown when absent
+    double value = 0;           ///< m/s
+    std::optional<double> sd{}; ///< m/s; unknown when absent
     Origin origin = Origin::Coach;
-    std::string source; ///< a short citation, or the coach's own words
-    int count = 0;      ///< true maxima behind it (Origin::Athlete only)
+    std::string source{}; ///< a short citation, or the coach's own words
+    int count = 0;        ///< true maxima behind it (Origin::Athlete only)
     friend bool operator==(const Mvt&, const Mvt&) = default;
 };
 
 struct Lift {
-    std::string name;
+    std::string name{};
     VelocityKind kind = VelocityKind::Mean;
     PointRule rule = PointRule::Fastest;
-    bool ballistic = false;                 ///< thrown or jumped: has a line, and no 1RM
-    std::optional<Mvt> mvt;                 ///< Origin::Coach or Origin::Published
-    std::optional<double> smallestVelocity; ///< the coach's own smallest change that matters, m/s
-    std::optional<double> smallestOneRm;    ///< the same for the 1RM, kg
-    std::string note;
+    bool ballistic = false;                   ///< thrown or jumped: has a line, and no 1RM
+    std::optional<Mvt> mvt{};                 ///< Origin::Coach or Origin::Published
+    std::optional<double> smallestVelocity{}; ///< the coach's own smallest change that matters, m/s
+    std::optional<double> smallestOneRm{};    ///< the same for the 1RM, kg
+    std::string note{};
     friend bool operator==(const Lift&, const Lift&) = default;
 };
 

@@ -11,24 +11,24 @@
 namespace slopebook {
 
 struct Athlete {
-    std::string name;
-    std::string note;
+    std::string name{};
+    std::string note{};
     friend bool operator==(const Athlete&, const Athlete&) = default;
 };
 
 struct Device {
-    std::string name;
-    std::string note;
+    std::string name{};
+    std::string note{};
     friend bool operator==(const Device&, const Device&) = default;
 };
 
 /// A training block, first to last day inclusive.
 struct Block {
-    std::string name;
+    std::string name{};
     Date first{};
     Date last{};
-    std::optional<Mass> ceiling; ///< the heaviest load that was at hand
-    std::string note;
+    std::optional<Mass> ceiling{}; ///< the heaviest load that was at hand
+    std::string note{};
     friend bool operator==(const Block&, const Block&) = default;
 };
 

@@ -16,17 +16,17 @@ namespace slopebook {
 /// One repetition: its velocity in m/s, of the lift's own kind.
 struct Rep {
     double velocity = 0;
-    std::string excluded; ///< the reason; empty when the rep counts
+    std::string excluded{}; ///< the reason; empty when the rep counts
     friend bool operator==(const Rep&, const Rep&) = default;
 };
 
 /// One load lifted for one or more reps.
 struct Set {
-    Mass load;
+    Mass load{};
     bool trueMaximum = false; ///< a successful true maximum (1RM)
-    std::string excluded;     ///< the reason; empty when the set counts
-    std::string note;
-    std::vector<Rep> reps;
+    std::string excluded{};   ///< the reason; empty when the set counts
+    std::string note{};
+    std::vector<Rep> reps{};
     friend bool operator==(const Set&, const Set&) = default;
 };
 
@@ -35,12 +35,12 @@ struct SessionHead {
     AthleteId athlete{};
     Date date{};
     int ordinal = 1;
-    std::optional<DeviceId> device;
-    std::string place;
-    std::optional<Mass> bodyMass;
+    std::optional<DeviceId> device{};
+    std::string place{};
+    std::optional<Mass> bodyMass{};
     std::optional<SessionId>
-        repeatOf; ///< a repeat test of that session: same conditions, within days
-    std::string note;
+        repeatOf{}; ///< a repeat test of that session: same conditions, within days
+    std::string note{};
     friend bool operator==(const SessionHead&, const SessionHead&) = default;
 };
 
@@ -64,13 +64,13 @@ struct LiftSession {
     LiftId lift{};
     Date date{};
     int ordinal = 1; ///< among the athlete's sessions that hold this lift on that day: DATE#2 is 2
-    std::optional<DeviceId> device;
-    std::optional<Mass> bodyMass;
-    std::optional<SessionId> repeatOf;
-    std::vector<Point> points; ///< counting sets, in order of entry
+    std::optional<DeviceId> device{};
+    std::optional<Mass> bodyMass{};
+    std::optional<SessionId> repeatOf{};
+    std::vector<Point> points{}; ///< counting sets, in order of entry
     std::vector<Point>
-        maxima; ///< those of them flagged as true maxima and made of one counting rep
-    std::optional<Mass> measuredOneRm; ///< heaviest counting true maximum
+        maxima{}; ///< those of them flagged as true maxima and made of one counting rep
+    std::optional<Mass> measuredOneRm{}; ///< heaviest counting true maximum
     friend bool operator==(const LiftSession&, const LiftSession&) = default;
 };
 

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything that can be found wrong with a log, each finding a sentence.
+#include "core/log/impl.h"
+
+#include <map>
+
+namespace slopebook::log {
+
+namespace {
+constexpr std::size_t mostFindings = 200;
+
+/// What cannot even be read is a finding too.
+template <class Work>
+void findIn(std::vector<std::string>& findings, const Work& work) {
+    try {
+        work();
+    } catch (const LogError& error) {
+        if (error.kind() == LogError::Kind::Busy || error.kind() == LogError::Kind::Unavailable)
+            throw;
+        findings.emplace_back(error.what());
+    }
+}
+} // namespace
+
+std::vector<std::string> Log::check() const {
+    m_impl->settle();
+    std::vector<std::string> findings;
+    const Reading moment(m_impl->db);
+    findIn(findings, [&] { m_impl->checkStorage(findings); });
+    findIn(findings, [&] { m_impl->checkLists(findings); });
+    findIn(findings, [&] { m_impl->checkSessions(findings); });
+    findIn(findings, [&] { m_impl->checkKeys(findings); });
+    if (findings.size() > mostFindings) {
+        const auto more = findings.size() - mostFindings;
+        findings.resize(mostFindings);
+        findings.push_back("And " + std::to_string(more) + " more.");
+    }
+    return findings;
+}
+
+void Log::Impl::checkStorage(Findings& findings) {
+    Query whole(db, "PRAGMA integrity_check(100)");
+    while (whole.next())
+        if (const std::string found = whole.text(0); found != "ok")
+            findings.push_back("SQLite's own check finds: " + found + ".");
+    Query references(db, "PRAGMA foreign_key_check");
+    while (references.next())
+        findings.push_back("A row of " + references.text(0) + " refers to one of " +
+                           references.text(2) + " that is not there.");
+}
+
+void Log::Impl::checkSessions(Findings& findings) {
+    std::map<LiftId, PointRule> rules;
+    Query rows(db,
+               "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, "
+               "checksum, place, note FROM sessions ORDER BY athlete, day, ordinal");
+    while (rows.next())
+        findIn(findings, [&] {
+            const auto session = readHead(rows);
+            const auto sets = storedSets(session.id);
+            if (checksum(session, sets) != rows.integer(8) ||
+                lineChecksum(session, sets) != rows.integer(7))
+                findings.push_back(called(session.value) + " is not as it was written.");
+            for (const StoredSet& stored : sets) {
+                const LiftId lift = stored.placed.lift;
+                auto known = rules.find(lift);
+                if (known == rules.end())
+                    known = rules.emplace(lift, rule(lift)).first;
+                if (withPoint(stored.placed, known->second) != stored)
+                    findings.push_back("The point of set " + std::to_string(stored.placed.ordinal) +
+                                       " in " + called(session.value) +
+                                       " is not that of its reps.");
+            }
+        });
+}
+
+void Log::Impl::checkKeys(Findings& findings) {
+    Query rows(db, "SELECT kind FROM keys JOIN (SELECT 'athlete' AS k, max(id) AS m FROM athletes "
+                   "UNION ALL SELECT 'lift', max(id) FROM lifts "
+                   "UNION ALL SELECT 'device', max(id) FROM devices "
+                   "UNION ALL SELECT 'block', max(id) FROM blocks "
+                   "UNION ALL SELECT 'session', max(id) FROM sessions "
+                   "UNION ALL SELECT 'set', max(id) FROM sets) ON k = kind WHERE last < m");
+    while (rows.next())
+        findings.push_back("The last key given to a " + rows.text(0) +
+                           " is lower than one in use.");
+    Query count(db, "SELECT count(*) FROM keys");
+    count.next();
+    if (count.integer(0) != 6)
+        findings.push_back("The table of keys is not whole.");
+}
+
+} // namespace slopebook::log

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/log/checksum.h"
+
+#include <boost/crc.hpp>
+
+#include <bit>
+
+namespace slopebook::log {
+
+namespace {
+using Crc64 =
+    boost::crc_optimal<64, 0x42F0E1EBA9EA3693U, ~std::uint64_t{0}, ~std::uint64_t{0}, true, true>;
+
+void append(std::string& bytes, std::uint64_t value) {
+    char eight[8];
+    for (int i = 0; i < 8; ++i)
+        eight[i] = static_cast<char>(value >> (8 * i));
+    bytes.append(eight, sizeof eight);
+}
+} // namespace
+
+void Checksum::start(char what) {
+    m_bytes.assign(1, what);
+}
+
+Checksum& Checksum::add(std::int64_t value) {
+    append(m_bytes, static_cast<std::uint64_t>(value));
+    return *this;
+}
+
+Checksum& Checksum::add(double value) {
+    append(m_bytes, std::bit_cast<std::uint64_t>(value));
+    return *this;
+}
+
+Checksum& Checksum::add(std::string_view value) {
+    append(m_bytes, value.size());
+    m_bytes.append(value);
+    return *this;
+}
+
+Checksum& Checksum::add(Date value) {
+    return add((static_cast<int>(value.year()) * 100 +
+                static_cast<int>(static_cast<unsigned>(value.month()))) *
+                   100 +
+               static_cast<int>(static_cast<unsigned>(value.day())));
+}
+
+std::int64_t Checksum::value() const {
+    Crc64 crc;
+    crc.process_bytes(m_bytes.data(), m_bytes.size());
+    return std::bit_cast<std::int64_t>(std::uint64_t{crc.checksum()});
+}
+
+std::int64_t checksum(AthleteId id, const Athlete& athlete) {
+    return Checksum('A').add(id).add(athlete.name).add(athlete.note).value();
+}
+
+std::int64_t checksum(LiftId id, const Lift& lift) {
+    Checksum sum('L');
+    sum.add(id).add(lift.name).add(lift.kind).add(lift.rule).add(lift.ballistic);
+    sum.add(lift.mvt.has_value());
+    if (lift.mvt)
+        sum.add(lift.mvt->value).add(lift.mvt->sd).add(lift.mvt->origin).add(lift.mvt->source);
+    return sum.add(lift.smallestVelocity).add(lift.smallestOneRm).add(lift.note).value();
+}
+
+std::int64_t checksum(DeviceId id, const Device& device) {
+    return Checksum('D').add(id).add(device.name).add(device.note).value();
+}
+
+std::int64_t checksum(BlockId id, const Block& block) {
+    Checksum sum('B');
+    sum.add(id).add(block.name).add(block.first).add(block.last);
+    return sum.add(block.ceiling).add(block.note).value();
+}
+
+StoredSet withPoint(PlacedSet set, PointRule rule) {
+    StoredSet stored{.placed = std::move(set)};
+    stored.point = pointVelocity(stored.placed.set, rule);
+    if (stored.point)
+        for (const Rep& rep : stored.placed.set.reps)
+            stored.counting += rep.excluded.empty() ? 1 : 0;
+    return stored;
+}
+
+std::int64_t checksum(const Stored<SessionId, SessionHead>& head,
+                      const std::vector<StoredSet>& sets) {
+    const SessionHead& value = head.value;
+    Checksum sum('S');
+    sum.add(head.id).add(value.athlete).add(value.date).add(value.ordinal).add(value.device);
+    sum.add(value.bodyMass).add(value.repeatOf).add(value.place).add(value.note);
+    for (const StoredSet& stored : sets) {
+        const PlacedSet& placed = stored.placed;
+        sum.add(placed.lift).add(placed.ordinal).add(placed.id).add(placed.set.load);
+        sum.add(stored.point).add(stored.counting).add(placed.set.trueMaximum);
+        sum.add(placed.set.excluded).add(placed.set.note);
+        sum.add(static_cast<std::int64_t>(placed.set.reps.size()));
+        for (const Rep& rep : placed.set.reps)
+            sum.add(rep.velocity).add(rep.excluded);
+    }
+    return sum.value();
+}
+
+void LineChecksum::start(SessionId id, const SessionHead& head) {
+    m_checksum.start('P');
+    m_checksum.add(id).add(head.athlete).add(head.date).add(head.ordinal);
+    m_checksum.add(head.device).add(head.bodyMass).add(head.repeatOf);
+}
+
+std::int64_t lineChecksum(const Stored<SessionId, SessionHead>& head,
+                          const std::vector<StoredSet>& sets) {
+    LineChecksum sum;
+    sum.start(head.id, head.value);
+    for (const StoredSet& stored : sets) {
+        const PlacedSet& placed = stored.placed;
+        sum.add(placed.lift, placed.ordinal, placed.set.load, stored.point, placed.set.trueMaximum,
+                stored.counting);
+    }
+    return sum.value();
+}
+
+std::int64_t checksum(AthleteId athlete, const std::vector<std::pair<LiftId, Mass>>& loads) {
+    Checksum sum('C');
+    sum.add(athlete);
+    for (const auto& [lift, load] : loads)
+        sum.add(lift).add(load);
+    return sum.value();
+}
+
+} // namespace slopebook::log

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The 64-bit CRC by which the log notices that its content was damaged: what goes in, in which
+// order, and as which bytes. A change here is a change of the log's layout.
+#pragma once
+
+#include "core/log/log.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace slopebook::log {
+
+/// Collects values as bytes (integers and doubles little-endian, texts with their length, what is
+/// optional with a mark) and gives the CRC-64 of them all (ECMA-182, reflected, as in the .xz
+/// format).
+class Checksum {
+public:
+    /// what keeps rows of one kind from passing as rows of another.
+    explicit Checksum(char what) { start(what); }
+    void start(char what);
+
+    Checksum& add(std::int64_t value);
+    Checksum& add(double value);
+    Checksum& add(std::string_view value);
+    Checksum& add(Date value);
+    Checksum& add(const std::string& value) { return add(std::string_view(value)); }
+    Checksum& add(bool value) { return add(std::int64_t{value}); }
+    Checksum& add(int value) { return add(std::int64_t{value}); }
+    Checksum& add(Mass value) { return add(value.grams); }
+    template <class Id>
+    requires std::is_enum_v<Id> Checksum& add(Id id) { return add(static_cast<std::int64_t>(id)); }
+    template <class Value>
+    Checksum& add(const std::optional<Value>& value) {
+        m_bytes.push_back(value ? '\1' : '\0');
+        return value ? add(*value) : *this;
+    }
+
+    /// As SQLite stores it: the same 64 bits, signed.
+    std::int64_t value() const;
+
+private:
+    std::string m_bytes;
+};
+
+std::int64_t checksum(AthleteId id, const Athlete& athlete);
+std::int64_t checksum(LiftId id, const Lift& lift);
+std::int64_t checksum(DeviceId id, const Device& device);
+std::int64_t checksum(BlockId id, const Block& block);
+
+/// A set with what the log derives from its reps.
+struct StoredSet {
+    PlacedSet placed{};
+    std::optional<double> point{}; ///< m/s
+    int counting = 0;            ///< reps that the point is made of
+    friend bool operator==(const StoredSet&, const StoredSet&) = default;
+};
+
+/// The set's derived columns under the lift's rule.
+StoredSet withPoint(PlacedSet set, PointRule rule);
+
+/// Of a session with all its sets, in order of lift and ordinal.
+std::int64_t checksum(const Stored<SessionId, SessionHead>& head,
+                      const std::vector<StoredSet>& sets);
+
+/// Of what a line is made from: the head without its texts, then each set without its own.
+class LineChecksum {
+public:
+    LineChecksum() : m_checksum('P') {}
+    void start(SessionId id, const SessionHead& head);
+    void add(LiftId lift, int ordinal, Mass load, std::optional<double> point, bool maximum,
+             int counting) {
+        const auto flags = (std::int64_t{counting} << 2) | (maximum ? 2 : 0) | (point ? 1 : 0);
+        m_checksum.add(lift).add((std::int64_t{ordinal} << 32) | load.grams).add(flags);
+        m_checksum.add(point.value_or(0));
+    }
+    std::int64_t value() const { return m_checksum.value(); }
+
+private:
+    Checksum m_checksum;
+};
+std::int64_t lineChecksum(const Stored<SessionId, SessionHead>& head,
+                          const std::vector<StoredSet>& sets);
+
+/// Of an athlete's check loads, ordered by lift and load.
+std::int64_t checksum(AthleteId athlete, const std::vector<std::pair<LiftId, Mass>>& loads);
+
+} // namespace slopebook::log

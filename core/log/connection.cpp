@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/log/connection.h"
+
+#include "core/log/failure.h"
+#include "core/log/layout.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <sqlite3.h>
+
+#include <array>
+#include <chrono>
+#include <cstring>
+#include <thread>
+
+namespace slopebook::log {
+
+namespace {
+using Kind = LogError::Kind;
+
+// Short waits of changing length: SQLite's own timeout waits up to 0.1 s between two looks and so
+// loses for seconds against a program that writes without pause.
+int waitWhileBusy(void*, int waits) {
+    constexpr int mostWaits = 2000; // of a millisecond each, about
+    if (waits >= mostWaits)
+        return 0;
+    std::this_thread::sleep_for(std::chrono::microseconds(500 + waits * 7919 % 1000));
+    return 1;
+}
+
+int bigEndian(const unsigned char* four) {
+    return static_cast<int>((std::uint32_t{four[0]} << 24) | (std::uint32_t{four[1]} << 16) |
+                            (std::uint32_t{four[2]} << 8) | std::uint32_t{four[3]});
+}
+} // namespace
+
+Connection::Connection(std::filesystem::path file, Purpose purpose, int newestVersion)
+    : m_file(std::move(file)) {
+    openFile(purpose);
+    try {
+        harden();
+        if (purpose != Purpose::Fresh)
+            requireHeader(newestVersion);
+        configure(purpose);
+    } catch (...) {
+        fail();
+    }
+}
+
+Connection::~Connection() = default;
+
+void Connection::openFile(Purpose purpose) {
+    std::error_code error;
+    const auto status = std::filesystem::status(m_file, error);
+    if (!std::filesystem::exists(status))
+        throw LogError(Kind::Unavailable, "There is no file " + shown(m_file) + ".");
+    if (!std::filesystem::is_regular_file(status))
+        throw LogError(Kind::NotALog, shown(m_file) + " is not a file.");
+    // An absolute path is never taken for an address ("file:...") by SQLite.
+    m_file = std::filesystem::absolute(m_file);
+    try {
+        m_database = std::make_unique<SQLite::Database>(
+            m_file.string(),
+            purpose == Purpose::ReadOnly ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE);
+    } catch (const SQLite::Exception& e) {
+        throw sqliteFailure(e.getExtendedErrorCode(), 0, e.what(), m_file);
+    }
+    m_readOnly =
+        purpose == Purpose::ReadOnly || sqlite3_db_readonly(m_database->getHandle(), "main") == 1;
+}
+
+// Through SQLite's own file handle: opening and closing the file once more would drop the locks
+// that this process holds on it.
+Header Connection::readHeader() const {
+    sqlite3_file* handle = nullptr;
+    sqlite3_int64 size = 0;
+    std::array<unsigned char, 100> bytes{};
+    if (sqlite3_file_control(m_database->getHandle(), "main", SQLITE_FCNTL_FILE_POINTER,
+                             static_cast<void*>(&handle)) != SQLITE_OK ||
+        handle == nullptr || handle->pMethods == nullptr ||
+        handle->pMethods->xFileSize(handle, &size) != SQLITE_OK)
+        throw LogError(Kind::Unavailable, shown(m_file) + " could not be read.");
+    if (size < static_cast<sqlite3_int64>(bytes.size()))
+        return {};
+    if (handle->pMethods->xRead(handle, bytes.data(), static_cast<int>(bytes.size()), 0) !=
+        SQLITE_OK)
+        throw LogError(Kind::Unavailable, shown(m_file) + " could not be read.");
+    return {.sqlite = std::memcmp(bytes.data(), "SQLite format 3", 16) == 0,
+            .writeAhead = bytes[18] != 1 || bytes[19] != 1,
+            .applicationId = bigEndian(&bytes[68]),
+            .version = bigEndian(&bytes[60])};
+}
+
+void Connection::requireHeader(int newestVersion) const {
+    const Header header = readHeader();
+    if (!header.sqlite || header.applicationId != applicationId)
+        throw LogError(Kind::NotALog, shown(m_file) + " is not a Slopebook log.");
+    if (header.version > newestVersion)
+        throw LogError(Kind::Newer, shown(m_file) +
+                                        " was written by a newer Slopebook than this one (layout " +
+                                        std::to_string(header.version) + ", this one knows " +
+                                        std::to_string(newestVersion) + "). Update Slopebook.");
+    if (header.version < 1)
+        throw damagedLog(m_file, "its header holds no version");
+    if (header.writeAhead)
+        throw damagedLog(m_file, "another program changed how it is written (its journal mode)");
+}
+
+void Connection::harden() const {
+    sqlite3* const db = m_database->getHandle();
+    for (const auto& [option, on] : {std::pair{SQLITE_DBCONFIG_DEFENSIVE, 1},
+                                     {SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0},
+                                     {SQLITE_DBCONFIG_ENABLE_TRIGGER, 0},
+                                     {SQLITE_DBCONFIG_ENABLE_VIEW, 0},
+                                     {SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0},
+                                     {SQLITE_DBCONFIG_ENABLE_FTS3_TOKENIZER, 0},
+                                     {SQLITE_DBCONFIG_WRITABLE_SCHEMA, 0},
+                                     {SQLITE_DBCONFIG_DQS_DML, 0},
+                                     {SQLITE_DBCONFIG_DQS_DDL, 0},
+                                     {SQLITE_DBCONFIG_ENABLE_FKEY, 1}}) {
+        int now = -1;
+        if (sqlite3_db_config(db, option, on, &now) != SQLITE_OK || now != on)
+            throw LogError(Kind::Unavailable, "The SQLite library at hand refuses a safe setting.");
+    }
+    for (const auto& [limit, most] : {std::pair{SQLITE_LIMIT_LENGTH, 1'000'000},
+                                      {SQLITE_LIMIT_SQL_LENGTH, 100'000},
+                                      {SQLITE_LIMIT_COLUMN, 100},
+                                      {SQLITE_LIMIT_EXPR_DEPTH, 100},
+                                      {SQLITE_LIMIT_COMPOUND_SELECT, 10},
+                                      {SQLITE_LIMIT_FUNCTION_ARG, 10},
+                                      {SQLITE_LIMIT_ATTACHED, 0},
+                                      {SQLITE_LIMIT_LIKE_PATTERN_LENGTH, 100},
+                                      {SQLITE_LIMIT_VARIABLE_NUMBER, 100},
+                                      {SQLITE_LIMIT_TRIGGER_DEPTH, 10},
+                                      {SQLITE_LIMIT_WORKER_THREADS, 0}})
+        sqlite3_limit(db, limit, most);
+    sqlite3_busy_handler(db, waitWhileBusy, nullptr);
+}
+
+void Connection::configure(Purpose purpose) const {
+    execute("PRAGMA mmap_size = 0");
+    execute("PRAGMA cell_size_check = ON");
+    execute("PRAGMA temp_store = MEMORY");
+    execute(purpose == Purpose::Fresh ? "PRAGMA synchronous = EXTRA" : "PRAGMA synchronous = FULL");
+    if (m_readOnly)
+        execute("PRAGMA query_only = ON");
+    const auto is = [this](const char* pragma, std::string_view expected) {
+        return m_database->execAndGet(pragma).getString() == expected;
+    };
+    if (!is("PRAGMA foreign_keys", "1") || !is("PRAGMA journal_mode = DELETE", "delete"))
+        throw LogError(Kind::Unavailable, "The SQLite library at hand refuses a safe setting.");
+    if (!is("PRAGMA encoding", "UTF-8"))
+        throw damagedLog(m_file, "its text is not written as UTF-8");
+}
+
+bool Connection::inTransaction() const {
+    return sqlite3_get_autocommit(m_database->getHandle()) == 0;
+}
+
+void Connection::execute(const std::string& sql) const {
+    try {
+        m_database->exec(sql);
+    } catch (...) {
+        fail();
+    }
+}
+
+std::unique_ptr<SQLite::Statement> Connection::take(const char* sql) {
+    if (const auto idle = m_idle.find(sql); idle != m_idle.end() && idle->second)
+        return std::move(idle->second);
+    try {
+        return std::make_unique<SQLite::Statement>(*m_database, sql);
+    } catch (...) {
+        fail();
+    }
+}
+
+void Connection::giveBack(const char* sql, std::unique_ptr<SQLite::Statement> statement) noexcept {
+    try {
+        statement->tryReset();
+        statement->clearBindings();
+        m_idle.insert_or_assign(sql, std::move(statement));
+    } catch (...) {
+        statement.reset(); // made anew when next needed
+    }
+}
+
+void Connection::fail() const {
+    try {
+        throw;
+    } catch (const SQLite::Exception& e) {
+        throw sqliteFailure(e.getExtendedErrorCode(), sqlite3_system_errno(m_database->getHandle()),
+                            e.what(), m_file);
+    }
+}
+
+} // namespace slopebook::log

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One hardened SQLite connection: its header read before any SQL, nothing of the file trusted, its
+// statements prepared once. Every error of SQLite leaves here as a LogError.
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+
+namespace SQLite {
+class Database;
+class Statement;
+} // namespace SQLite
+
+namespace slopebook::log {
+
+/// What the first 100 bytes of a file say, read without any SQL.
+struct Header {
+    bool sqlite = false; ///< begins as every SQLite file does
+    bool writeAhead = false;
+    int applicationId = 0;
+    int version = 0; ///< user_version
+};
+
+class Connection {
+public:
+    /// Fresh: an empty file that this program has just made.
+    enum class Purpose { Fresh, ReadWrite, ReadOnly };
+
+    /// Opens and hardens. A file that turns out unwritable is open for reading only. Throws
+    /// LogError (NotALog, Newer, Damaged) by the header alone for anything that is no log.
+    Connection(std::filesystem::path file, Purpose purpose, int newestVersion);
+    ~Connection();
+    Connection(const Connection&) = delete;
+    Connection& operator=(const Connection&) = delete;
+
+    const std::filesystem::path& file() const { return m_file; }
+    bool readOnly() const { return m_readOnly; }
+    bool inTransaction() const;
+    SQLite::Database& database() const { return *m_database; }
+
+    /// Runs SQL without results.
+    void execute(const std::string& sql) const;
+
+    /// A prepared statement of that text, kept from earlier or new; given back when done with.
+    std::unique_ptr<SQLite::Statement> take(const char* sql);
+    void giveBack(const char* sql, std::unique_ptr<SQLite::Statement> statement) noexcept;
+
+    /// To be called while an exception is handled: throws it on, SQLite's as LogError.
+    [[noreturn]] void fail() const;
+
+private:
+    void openFile(Purpose purpose);
+    Header readHeader() const;
+    void requireHeader(int newestVersion) const;
+    void harden() const;
+    void configure(Purpose purpose) const;
+
+    std::filesystem::path m_file;
+    bool m_readOnly = false;
+    std::unique_ptr<SQLite::Database> m_database;
+    std::unordered_map<std::string_view, std::unique_ptr<SQLite::Statement>> m_idle;
+};
+
+} // namespace slopebook::log

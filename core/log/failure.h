@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What SQLite and the operating system report, as a LogError with a sentence for the coach.
+#pragma once
+
+#include "core/model/errors.h"
+
+#include <filesystem>
+#include <string>
+
+namespace slopebook::log {
+
+/// From SQLite's extended result code, the errno behind it (0 when none) and SQLite's own words.
+LogError sqliteFailure(int extendedCode, int systemError, const std::string& words,
+                       const std::filesystem::path& file);
+
+/// From errno after a call that was to do `what` with the file ("written", "renamed").
+LogError systemFailure(int systemError, const std::string& what, const std::filesystem::path& file);
+
+/// The sentence that says what to do with a damaged log.
+LogError damagedLog(const std::filesystem::path& file, const std::string& what);
+
+/// The file's name as it stands in sentences.
+std::string shown(const std::filesystem::path& file);
+
+} // namespace slopebook::log

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What stands behind a Log, shared by its sources: the connection, and the sessions whose checksums
+// are still to be written in the transaction under way.
+#pragma once
+
+#include "core/log/checksum.h"
+#include "core/log/connection.h"
+#include "core/log/failure.h"
+#include "core/log/log.h"
+#include "core/log/query.h"
+#include "core/log/transaction.h"
+
+#include <set>
+#include <type_traits>
+
+namespace slopebook::log {
+
+struct Log::Impl {
+    Impl(const std::filesystem::path& file, Connection::Purpose purpose, const Layout& layout);
+
+    Connection db;
+    int depth = 0;               ///< of the transactions under way
+    long commits = 0;            ///< of this log itself
+    std::set<SessionId> touched; ///< changed in this transaction, their checksums not yet written
+
+    /// Does the work as one transaction, or as a part of the one under way.
+    template <class Work>
+    auto write(const Work& work) {
+        Writing scope(db, depth);
+        if (scope.outermost())
+            touched.clear();
+        if constexpr (std::is_void_v<decltype(work())>) {
+            work();
+            finish(scope);
+        } else {
+            auto result = work();
+            finish(scope);
+            return result;
+        }
+    }
+    void finish(Writing& scope);
+
+    /// Before a session is changed: it must be as it was written, lest a new checksum hide damage.
+    void touch(SessionId session);
+    /// Writes the checksums of the sessions touched so far, so that they can be read and verified.
+    void settle();
+
+    /// Each kind's next key, never given out before; or the given one, noted as given out.
+    template <class Id>
+    Id key(const char* kind, std::optional<Id> id) {
+        return static_cast<Id>(
+            nextKey(kind, id ? std::optional(static_cast<std::int64_t>(*id)) : std::nullopt));
+    }
+    std::int64_t nextKey(const std::string& kind, std::optional<std::int64_t> given);
+
+    /// Throws: what was read is not what was written.
+    [[noreturn]] void damaged(const std::string& what) const;
+    /// "the session of Lane 3 on 2026-03-14".
+    std::string called(const SessionHead& head);
+    std::string athleteName(AthleteId id);
+    std::string liftName(LiftId id);
+
+    Stored<SessionId, SessionHead> head(SessionId id);
+    /// A session as it stands, unverified.
+    std::vector<StoredSet> storedSets(SessionId session);
+    std::vector<Rep> reps(SetId id);
+    PointRule rule(LiftId lift);
+    /// Throws LogError (Damaged) unless it is as it was written.
+    SessionRecord verified(const Stored<SessionId, SessionHead>& head, std::int64_t checksum);
+    void writeSet(const PlacedSet& placed);
+    void writeReps(SetId id, const std::vector<Rep>& reps);
+    std::vector<std::pair<LiftId, Mass>> allCheckLoads(AthleteId athlete);
+    bool checkLoadsSound(AthleteId athlete);
+    void sealCheckLoads(AthleteId athlete); ///< writes their checksum
+
+    // Parts of check(): each adds what it finds.
+    using Findings = std::vector<std::string>;
+    void checkStorage(Findings& findings);
+    void checkLists(Findings& findings);
+    void checkSessions(Findings& findings);
+    void checkKeys(Findings& findings);
+};
+
+/// A row of athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, checksum,
+/// place, note.
+Stored<SessionId, SessionHead> readHead(const Query& row);
+
+} // namespace slopebook::log

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/log/log.h"
+
+#include "core/log/copy.h"
+#include "core/log/durable.h"
+#include "core/log/impl.h"
+#include "core/log/layout.h"
+#include "core/log/migrate.h"
+
+namespace slopebook::log {
+
+namespace {
+/// A program that died while writing left its journal: taking that back needs a writer, once.
+void finishWhatWasLeft(const std::filesystem::path& file, const Layout& layout) {
+    std::error_code error;
+    const auto size = std::filesystem::file_size(file.string() + "-journal", error);
+    if (error || size == 0)
+        return;
+    try {
+        const Connection writer(file, Connection::Purpose::ReadWrite, layout.newest());
+    } catch (const LogError&) { // NOLINT(bugprone-empty-catch): opening for reading says it better
+    }
+}
+} // namespace
+
+Log::Impl::Impl(const std::filesystem::path& file, Connection::Purpose purpose,
+                const Layout& layout)
+    : db(file, purpose, layout.newest()) {}
+
+Log::Log(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
+Log::Log(Log&&) noexcept = default;
+Log& Log::operator=(Log&&) noexcept = default;
+Log::~Log() = default;
+
+Log Log::create(const std::filesystem::path& file) {
+    return create(file, Layout::ours());
+}
+
+Log Log::create(const std::filesystem::path& file, const Layout& layout) {
+    NewFile fresh(file);
+    {
+        Connection connection(fresh.path(), Connection::Purpose::Fresh, layout.newest());
+        connection.execute("BEGIN EXCLUSIVE");
+        connection.execute("PRAGMA application_id = " + std::to_string(applicationId));
+        runSteps(connection, layout, 0, layout.newest());
+        connection.execute("COMMIT");
+    }
+    fresh.giveName();
+    return open(file, Access::ReadWrite, layout);
+}
+
+Log Log::open(const std::filesystem::path& file, Access access) {
+    return open(file, access, Layout::ours());
+}
+
+Log Log::open(const std::filesystem::path& file, Access access, const Layout& layout) {
+    if (access == Access::ReadOnly)
+        finishWhatWasLeft(file, layout);
+    auto impl = std::make_unique<Impl>(file,
+                                       access == Access::ReadOnly ? Connection::Purpose::ReadOnly
+                                                                  : Connection::Purpose::ReadWrite,
+                                       layout);
+    bringUpToDate(impl->db, layout);
+    return Log(std::move(impl));
+}
+
+const std::filesystem::path& Log::file() const {
+    return m_impl->db.file();
+}
+
+Access Log::access() const {
+    return m_impl->db.readOnly() ? Access::ReadOnly : Access::ReadWrite;
+}
+
+void Log::together(const std::function<void()>& work) {
+    m_impl->write(work);
+}
+
+void Log::Impl::finish(Writing& scope) {
+    if (scope.outermost())
+        settle();
+    scope.commit();
+    if (scope.outermost())
+        ++commits;
+}
+
+long Log::dataVersion() const {
+    Query version(m_impl->db, "PRAGMA data_version");
+    version.next();
+    return static_cast<long>(version.integer(0)) + m_impl->commits;
+}
+
+void Log::backup(const std::filesystem::path& target) const {
+    copyVerified(m_impl->db, target);
+}
+
+int Log::newestVersion() {
+    return Layout::ours().newest();
+}
+
+std::int64_t Log::Impl::nextKey(const std::string& kind, std::optional<std::int64_t> given) {
+    if (given && *given <= 0)
+        throw BadInput("the key " + std::to_string(*given), "a key that the log gave out");
+    Query query(db,
+                "UPDATE keys SET last = CASE WHEN ?2 IS NULL THEN last + 1 ELSE max(last, ?2) END "
+                "WHERE kind = ?1 RETURNING last");
+    query.bind(1, kind);
+    query.bind(2, given);
+    if (!query.next())
+        damaged("its table of keys lacks one");
+    const std::int64_t last = query.integer(0);
+    query.run();
+    return given ? *given : last;
+}
+
+void Log::Impl::damaged(const std::string& what) const {
+    throw damagedLog(db.file(), what);
+}
+
+} // namespace slopebook::log

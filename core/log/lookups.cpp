@@ -1,0 +1,234 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Athletes, lifts, devices and blocks: one way to read, add, change and remove them.
+#include "core/log/impl.h"
+#include "core/log/tables.h"
+#include "core/log/validity.h"
+
+namespace slopebook::log {
+
+namespace {
+using Kind = LogError::Kind;
+
+/// Every row in order; wrong is told of each that is not as it was written, before it is passed on.
+template <class Id, class Wrong>
+std::vector<Stored<Id, typename Table<Id>::Value>> list(Log::Impl& impl, const Wrong& wrong) {
+    std::vector<Stored<Id, typename Table<Id>::Value>> all;
+    Query rows(impl.db, Table<Id>::select);
+    while (rows.next()) {
+        const auto id = rows.id<Id>(0);
+        auto value = Table<Id>::read(rows);
+        if (checksum(id, value) != rows.integer(1))
+            wrong(std::string("the entry of the ") + Table<Id>::one + " '" + value.name +
+                  "' is not as it was written");
+        all.push_back({id, std::move(value)});
+    }
+    return all;
+}
+
+template <class Id>
+std::vector<Stored<Id, typename Table<Id>::Value>> list(Log::Impl& impl) {
+    return list<Id>(impl, [&](const std::string& what) { impl.damaged(what); });
+}
+
+template <class Id>
+void requireThere(Log::Impl& impl, Id id) {
+    if (!Query(impl.db, Table<Id>::exists, id).next())
+        throw LogError(Kind::Conflict, std::string("That ") + Table<Id>::one +
+                                           " is not in the log any more. Nothing was changed.");
+}
+
+template <class Id>
+std::string nameOf(Log::Impl& impl, Id id) {
+    Query row(impl.db, Table<Id>::exists, id);
+    return row.next() ? row.text(0) : std::string(Table<Id>::one) + " " + std::to_string(raw(id));
+}
+
+template <class Id>
+void requireFreeName(Log::Impl& impl, std::optional<Id> id,
+                     const typename Table<Id>::Value& value) {
+    Query same(impl.db, Table<Id>::taken, id.value_or(Id{}), value.name);
+    std::string expected = std::string("a name that no other ") + Table<Id>::one + " has";
+    if constexpr (std::is_same_v<Id, BlockId>) {
+        same.bind(3, value.first);
+        expected = "a name and first day that no other block has";
+    }
+    if (same.next())
+        throw BadInput("'" + value.name + "' a second time", expected);
+}
+
+template <class Id>
+Id add(Log::Impl& impl, const typename Table<Id>::Value& value, std::optional<Id> id) {
+    requireValid(value);
+    return impl.write([&] {
+        if (id && Query(impl.db, Table<Id>::exists, *id).next())
+            throw LogError(Kind::Conflict, std::string("That ") + Table<Id>::one +
+                                               " is in the log already. Nothing was changed.");
+        requireFreeName(impl, id, value);
+        const Id given = impl.key(Table<Id>::one, id);
+        Query insert(impl.db, Table<Id>::insert);
+        const int fields = Table<Id>::bind(insert, value);
+        insert.bind(fields + 1, checksum(given, value));
+        insert.bind(fields + 2, given);
+        insert.run();
+        return given;
+    });
+}
+
+template <class Id>
+void change(Log::Impl& impl, Id id, const typename Table<Id>::Value& value) {
+    requireThere(impl, id);
+    requireFreeName(impl, std::optional(id), value);
+    Query update(impl.db, Table<Id>::update);
+    const int fields = Table<Id>::bind(update, value);
+    update.bind(fields + 1, checksum(id, value));
+    update.bind(fields + 2, id);
+    update.run();
+}
+
+template <class Id>
+void requireUnused(Log::Impl& impl, Id id, const char* countSql, const char* what) {
+    Query count(impl.db, countSql, id);
+    count.next();
+    const auto uses = count.integer(0);
+    if (uses > 0)
+        throw LogError(Kind::Conflict,
+                       "'" + nameOf(impl, id) + "' still has " + std::to_string(uses) + " " + what +
+                           (uses == 1 ? "" : "s") + " in the log. Nothing was removed.");
+}
+
+template <class Id>
+void erase(Log::Impl& impl, Id id) {
+    requireThere(impl, id);
+    Query(impl.db, Table<Id>::erase, id).run();
+}
+
+void rewritePoints(Log::Impl& impl, LiftId lift, PointRule rule) {
+    std::vector<PlacedSet> sets;
+    {
+        Query rows(impl.db, "SELECT session, ordinal, id, excluded FROM sets WHERE lift = ?", lift);
+        while (rows.next()) {
+            PlacedSet placed{.id = rows.id<SetId>(2),
+                             .session = rows.id<SessionId>(0),
+                             .lift = lift,
+                             .ordinal = rows.small(1)};
+            placed.set.excluded = rows.text(3);
+            sets.push_back(std::move(placed));
+        }
+    }
+    for (PlacedSet& placed : sets) {
+        impl.touch(placed.session);
+        placed.set.reps = impl.reps(placed.id);
+        const StoredSet stored = withPoint(std::move(placed), rule);
+        Query(impl.db,
+              "UPDATE sets SET point = ?, counting = ? WHERE session = ? AND lift = ? AND "
+              "ordinal = ?",
+              stored.point, stored.counting, stored.placed.session, lift, stored.placed.ordinal)
+            .run();
+    }
+}
+} // namespace
+
+std::vector<Stored<AthleteId, Athlete>> Log::athletes() const {
+    return list<AthleteId>(*m_impl);
+}
+std::vector<Stored<LiftId, Lift>> Log::lifts() const {
+    return list<LiftId>(*m_impl);
+}
+std::vector<Stored<DeviceId, Device>> Log::devices() const {
+    return list<DeviceId>(*m_impl);
+}
+std::vector<Stored<BlockId, Block>> Log::blocks() const {
+    return list<BlockId>(*m_impl);
+}
+
+AthleteId Log::add(const Athlete& athlete, std::optional<AthleteId> id) {
+    return m_impl->write([&] {
+        const AthleteId given = log::add(*m_impl, athlete, id);
+        m_impl->sealCheckLoads(given);
+        return given;
+    });
+}
+LiftId Log::add(const Lift& lift, std::optional<LiftId> id) {
+    return log::add(*m_impl, lift, id);
+}
+DeviceId Log::add(const Device& device, std::optional<DeviceId> id) {
+    return log::add(*m_impl, device, id);
+}
+BlockId Log::add(const Block& block, std::optional<BlockId> id) {
+    return log::add(*m_impl, block, id);
+}
+
+void Log::change(AthleteId id, const Athlete& athlete) {
+    requireValid(athlete);
+    m_impl->write([&] { log::change(*m_impl, id, athlete); });
+}
+void Log::change(LiftId id, const Lift& lift) {
+    requireValid(lift);
+    m_impl->write([&] {
+        requireThere(*m_impl, id);
+        const PointRule before = m_impl->rule(id);
+        log::change(*m_impl, id, lift);
+        if (before != lift.rule)
+            rewritePoints(*m_impl, id, lift.rule);
+    });
+}
+void Log::change(DeviceId id, const Device& device) {
+    requireValid(device);
+    m_impl->write([&] { log::change(*m_impl, id, device); });
+}
+void Log::change(BlockId id, const Block& block) {
+    requireValid(block);
+    m_impl->write([&] { log::change(*m_impl, id, block); });
+}
+
+void Log::remove(AthleteId id) {
+    m_impl->write([&] {
+        requireUnused(*m_impl, id, "SELECT count(*) FROM sessions WHERE athlete = ?", "session");
+        requireUnused(*m_impl, id, "SELECT count(*) FROM check_loads WHERE athlete = ?",
+                      "check load");
+        erase(*m_impl, id);
+    });
+}
+void Log::remove(LiftId id) {
+    m_impl->write([&] {
+        requireUnused(*m_impl, id, "SELECT count(*) FROM sets WHERE lift = ?", "set");
+        requireUnused(*m_impl, id, "SELECT count(*) FROM check_loads WHERE lift = ?", "check load");
+        erase(*m_impl, id);
+    });
+}
+void Log::remove(DeviceId id) {
+    m_impl->write([&] {
+        requireUnused(*m_impl, id, "SELECT count(*) FROM sessions WHERE device = ?", "session");
+        erase(*m_impl, id);
+    });
+}
+void Log::remove(BlockId id) {
+    m_impl->write([&] { erase(*m_impl, id); });
+}
+
+std::string Log::Impl::athleteName(AthleteId id) {
+    return nameOf(*this, id);
+}
+std::string Log::Impl::liftName(LiftId id) {
+    return nameOf(*this, id);
+}
+
+PointRule Log::Impl::rule(LiftId lift) {
+    Query row(db, "SELECT rule FROM lifts WHERE id = ?", lift);
+    if (row.next())
+        if (const auto rule = pointRuleFromWord(row.text(0)))
+            return *rule;
+    damaged("the lift '" + liftName(lift) + "' has no rule for its points");
+}
+
+void Log::Impl::checkLists(Findings& findings) {
+    const auto wrong = [&](const std::string& what) { findings.push_back(what + "."); };
+    for (const auto& athlete : list<AthleteId>(*this, wrong))
+        if (!checkLoadsSound(athlete.id))
+            wrong("the check loads of '" + athlete.value.name + "' are not as they were written");
+    list<LiftId>(*this, wrong);
+    list<DeviceId>(*this, wrong);
+    list<BlockId>(*this, wrong);
+}
+
+} // namespace slopebook::log

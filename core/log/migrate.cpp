@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/log/migrate.h"
+
+#include "core/log/backups.h"
+#include "core/log/copy.h"
+#include "core/log/failure.h"
+#include "core/log/query.h"
+#include "core/log/transaction.h"
+
+namespace slopebook::log {
+
+namespace {
+int versionOf(Connection& connection) {
+    Query version(connection, "PRAGMA user_version");
+    version.next();
+    return version.small(0);
+}
+
+void requireReferences(Connection& connection) {
+    if (Query(connection, "PRAGMA foreign_key_check").next())
+        throw damagedLog(connection.file(), "something in it refers to what is not there");
+}
+
+void migrate(Connection& connection, const Layout& layout, int from) {
+    const auto copy = copyBeforeMigration(connection.file(), from);
+    makeFolder(copy.parent_path());
+    copyVerified(connection, copy);
+    // Tables can only be rebuilt while references are not enforced; they are checked at the end.
+    connection.execute("PRAGMA foreign_keys = OFF");
+    try {
+        int depth = 0;
+        Writing scope(connection, depth);
+        // Another program may have done it since.
+        if (const int now = versionOf(connection); now < layout.newest()) {
+            runSteps(connection, layout, now, layout.newest());
+            requireReferences(connection);
+        }
+        scope.commit();
+    } catch (...) {
+        connection.execute("PRAGMA foreign_keys = ON");
+        throw;
+    }
+    connection.execute("PRAGMA foreign_keys = ON");
+}
+} // namespace
+
+std::filesystem::path copyBeforeMigration(const std::filesystem::path& log, int version) {
+    const auto name = "layout-" + std::to_string(version);
+    const auto folder = backupFolder(log);
+    auto path = folder / (name + log.extension().string());
+    for (int number = 2; std::filesystem::exists(path); ++number)
+        path = folder / (name + "-" + std::to_string(number) + log.extension().string());
+    return path;
+}
+
+void bringUpToDate(Connection& connection, const Layout& layout) {
+    const int version = versionOf(connection);
+    requireLayout(connection, layout, version);
+    if (version == layout.newest())
+        return;
+    if (connection.readOnly())
+        throw LogError(LogError::Kind::ReadOnly,
+                       shown(connection.file()) + " was made by an older Slopebook and must be "
+                                                  "brought up to date, but it cannot be written. "
+                                                  "Copy it to where it can.");
+    migrate(connection, layout, version);
+    requireLayout(connection, layout, layout.newest());
+}
+
+} // namespace slopebook::log

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One use of a prepared statement: bind, step, read. Given back to its connection when it ends.
+#pragma once
+
+#include "core/log/connection.h"
+#include "core/model/date.h"
+#include "core/model/mass.h"
+
+#include <cstdint>
+#include <optional>
+#include <type_traits>
+
+namespace slopebook::log {
+
+class Query {
+public:
+    /// sql must be a literal: statements are kept by it.
+    Query(Connection& connection, const char* sql);
+    template <class... Values>
+    Query(Connection& connection, const char* sql, const Values&... values)
+        : Query(connection, sql) {
+        int index = 0;
+        (bind(++index, values), ...);
+    }
+    ~Query();
+    Query(const Query&) = delete;
+    Query& operator=(const Query&) = delete;
+
+    /// Binds the parameter, counted from 1.
+    void bind(int index, std::int64_t value);
+    void bind(int index, double value);
+    void bind(int index, const std::string& value);
+    void bind(int index, Date value) { bind(index, isoDate(value)); }
+    void bind(int index, bool value) { bind(index, std::int64_t{value}); }
+    void bind(int index, int value) { bind(index, std::int64_t{value}); }
+    void bind(int index, Mass value) { bind(index, value.grams); }
+    template <class Id>
+    requires std::is_enum_v<Id>
+    void bind(int index, Id id) { bind(index, static_cast<std::int64_t>(id)); }
+    template <class Value>
+    void bind(int index, const std::optional<Value>& value) {
+        if (value)
+            bind(index, *value);
+        else
+            bindNull(index);
+    }
+
+    /// Steps to the next row; false after the last.
+    bool next();
+    /// For what has no rows to read; gives the number of rows changed.
+    int run();
+    /// To bind anew and step from the start.
+    void again();
+
+    // The row's columns, counted from 0.
+    bool null(int column) const;
+    std::int64_t integer(int column) const;
+    double real(int column) const;
+    std::string text(int column) const;
+    /// Throws LogError (Damaged) when no date stands there.
+    Date date(int column) const;
+    bool flag(int column) const { return integer(column) != 0; }
+    int small(int column) const { return static_cast<int>(integer(column)); }
+    Mass mass(int column) const { return Mass{integer(column)}; }
+    template <class Id>
+    Id id(int column) const {
+        return static_cast<Id>(integer(column));
+    }
+    std::optional<double> optionalReal(int column) const;
+    std::optional<Mass> optionalMass(int column) const;
+    template <class Id>
+    std::optional<Id> optionalId(int column) const {
+        return null(column) ? std::nullopt : std::optional<Id>(id<Id>(column));
+    }
+
+private:
+    void bindNull(int index);
+
+    Connection& m_connection;
+    const char* m_sql;
+    std::unique_ptr<SQLite::Statement> m_statement;
+};
+
+} // namespace slopebook::log

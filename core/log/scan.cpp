@@ -1,0 +1,228 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// All lines of the log in one ordered pass: sessions in their order, and beside them the sets,
+// followed row by row and sought anew only where the two orders part.
+#include "core/log/impl.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <sqlite3.h>
+
+#include <algorithm>
+
+namespace slopebook::log {
+
+namespace {
+/// A statement read through SQLite's C interface: the millions of columns of a scan are worth it.
+class Rows {
+public:
+    Rows(const Connection& connection, const char* sql) : m_connection(connection) {
+        sqlite3_stmt* statement = nullptr;
+        require(
+            sqlite3_prepare_v2(connection.database().getHandle(), sql, -1, &statement, nullptr));
+        m_statement.reset(statement);
+    }
+    void bind(std::int64_t value) {
+        sqlite3_reset(m_statement.get());
+        require(sqlite3_bind_int64(m_statement.get(), 1, value));
+    }
+    bool next() {
+        const int result = sqlite3_step(m_statement.get());
+        if (result == SQLITE_ROW)
+            return true;
+        if (result != SQLITE_DONE)
+            require(result);
+        return false;
+    }
+    std::int64_t integer(int column) const {
+        return sqlite3_column_int64(m_statement.get(), column);
+    }
+    int small(int column) const { return static_cast<int>(integer(column)); }
+    double real(int column) const { return sqlite3_column_double(m_statement.get(), column); }
+    bool null(int column) const {
+        return sqlite3_column_type(m_statement.get(), column) == SQLITE_NULL;
+    }
+    std::string_view text(int column) const {
+        const void* bytes = sqlite3_column_text(m_statement.get(), column);
+        return {static_cast<const char*>(bytes),
+                static_cast<std::size_t>(sqlite3_column_bytes(m_statement.get(), column))};
+    }
+
+private:
+    void require(int result) const {
+        sqlite3* const db = m_connection.database().getHandle();
+        if (result != SQLITE_OK)
+            throw sqliteFailure(sqlite3_extended_errcode(db), sqlite3_system_errno(db),
+                                sqlite3_errmsg(db), m_connection.file());
+    }
+    struct Finalize {
+        void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
+    };
+    const Connection& m_connection;
+    std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
+};
+
+constexpr const char* everySession =
+    "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum "
+    "FROM sessions ORDER BY athlete, day, ordinal";
+constexpr const char* oneAthletes =
+    "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum "
+    "FROM sessions WHERE athlete = ? ORDER BY day, ordinal";
+
+/// The sets in their own order, moved to where they are wanted.
+class SetRows {
+public:
+    explicit SetRows(const Connection& connection)
+        : m_rows(connection, "SELECT session, lift, ordinal, load_g, point, maximum, counting "
+                             "FROM sets WHERE session >= ? ORDER BY session, lift, ordinal") {}
+    /// Whether a row of that session is at hand, its first one.
+    bool seek(std::int64_t session) {
+        if (!m_at || m_session != session) {
+            m_rows.bind(session);
+            next();
+        }
+        return m_at && m_session == session;
+    }
+    bool next() {
+        m_at = m_rows.next();
+        const auto before = m_session;
+        if (m_at)
+            m_session = m_rows.integer(0);
+        return m_at && m_session == before;
+    }
+    const Rows& row() const { return m_rows; }
+
+private:
+    Rows m_rows;
+    bool m_at = false;
+    std::int64_t m_session = 0;
+};
+
+class Scan {
+public:
+    Scan(Log::Impl& impl, const Filter& filter,
+         const std::function<void(const LiftSession&)>& visit)
+        : m_impl(impl), m_lift(filter.lift), m_visit(visit),
+          m_sessions(impl.db, filter.athlete ? oneAthletes : everySession), m_sets(impl.db) {
+        if (filter.athlete)
+            m_sessions.bind(raw(*filter.athlete));
+    }
+    void run() {
+        while (m_sessions.next()) {
+            readHead();
+            readSets();
+            if (m_sum.value() != m_sessions.integer(7))
+                m_impl.damaged(m_impl.called(m_head) + " is not as it was written");
+            for (std::size_t i = 0; i < m_found; ++i)
+                m_visit(m_lines[i]);
+        }
+    }
+
+private:
+    void readHead() {
+        const auto date = parseIsoDate(m_sessions.text(1));
+        if (!date)
+            m_impl.damaged("it holds a date that is none");
+        const AthleteId athlete{m_sessions.integer(0)};
+        if (athlete != m_head.athlete || *date != m_head.date)
+            m_ofDay.clear();
+        m_id = SessionId{m_sessions.integer(3)};
+        m_head.athlete = athlete;
+        m_head.date = *date;
+        m_head.ordinal = m_sessions.small(2);
+        m_head.device.reset();
+        m_head.bodyMass.reset();
+        m_head.repeatOf.reset();
+        if (!m_sessions.null(4))
+            m_head.device = DeviceId{m_sessions.integer(4)};
+        if (!m_sessions.null(5))
+            m_head.bodyMass = Mass{m_sessions.integer(5)};
+        if (!m_sessions.null(6))
+            m_head.repeatOf = SessionId{m_sessions.integer(6)};
+    }
+
+    void readSets() {
+        m_sum.start(m_id, m_head);
+        m_found = 0;
+        if (!m_sets.seek(raw(m_id)))
+            return;
+        do {
+            const Rows& row = m_sets.row();
+            const LiftId lift{row.integer(1)};
+            const int ordinal = row.small(2);
+            const Mass load{row.integer(3)};
+            const auto point = row.null(4) ? std::nullopt : std::optional<double>(row.real(4));
+            const bool maximum = row.integer(5) != 0;
+            const int counting = row.small(6);
+            m_sum.add(lift, ordinal, load, point, maximum, counting);
+            if (!m_lift || lift == *m_lift)
+                take(lift, ordinal, load, point, maximum, counting);
+        } while (m_sets.next());
+    }
+
+    void take(LiftId lift, int ordinal, Mass load, std::optional<double> point, bool maximum,
+              int counting) {
+        if (m_found == 0 || m_lines[m_found - 1].lift != lift)
+            begin(lift);
+        if (!point)
+            return;
+        LiftSession& line = m_lines[m_found - 1];
+        line.points.push_back({.load = kilograms(load), .velocity = *point, .set = ordinal});
+        if (!maximum)
+            return;
+        if (counting == 1)
+            line.maxima.push_back(line.points.back());
+        line.measuredOneRm = std::max(line.measuredOneRm, std::optional(load));
+    }
+
+    void begin(LiftId lift) {
+        if (m_lines.size() == m_found)
+            m_lines.emplace_back();
+        LiftSession& line = m_lines[m_found++];
+        line.session = m_id;
+        line.athlete = m_head.athlete;
+        line.lift = lift;
+        line.date = m_head.date;
+        line.ordinal = countOfDay(lift);
+        line.device = m_head.device;
+        line.bodyMass = m_head.bodyMass;
+        line.repeatOf = m_head.repeatOf;
+        line.points.clear();
+        line.maxima.clear();
+        line.measuredOneRm.reset();
+    }
+
+    /// How many sessions of the athlete and day have held this lift so far, this one included.
+    int countOfDay(LiftId lift) {
+        const auto found = std::ranges::find(m_ofDay, lift, &std::pair<LiftId, int>::first);
+        if (found != m_ofDay.end())
+            return ++found->second;
+        m_ofDay.emplace_back(lift, 1);
+        return 1;
+    }
+
+    Log::Impl& m_impl;
+    std::optional<LiftId> m_lift;
+    const std::function<void(const LiftSession&)>& m_visit;
+    Rows m_sessions;
+    SetRows m_sets;
+    SessionId m_id{};
+    SessionHead m_head;
+    LineChecksum m_sum;
+    std::vector<LiftSession> m_lines; ///< kept between sessions for the room that they hold
+    std::size_t m_found = 0;
+    std::vector<std::pair<LiftId, int>> m_ofDay;
+};
+} // namespace
+
+void Log::scan(const Filter& filter, const std::function<void(const LiftSession&)>& visit) const {
+    m_impl->settle();
+    const Reading moment(m_impl->db);
+    Scan(*m_impl, filter, visit).run();
+}
+
+std::vector<LiftSession> Log::liftSessions(const Filter& filter) const {
+    std::vector<LiftSession> all;
+    scan(filter, [&](const LiftSession& one) { all.push_back(one); });
+    return all;
+}
+
+} // namespace slopebook::log

@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sessions as heads and whole, their checksums, and what hangs on an athlete: check loads.
+#include "core/log/impl.h"
+#include "core/log/validity.h"
+
+#include <algorithm>
+
+namespace slopebook::log {
+
+namespace {
+using Kind = LogError::Kind;
+
+LogError gone(const char* what) {
+    return {Kind::Conflict,
+            std::string("That ") + what + " is not in the log any more. Nothing was changed."};
+}
+
+void requireReferences(Log::Impl& impl, const SessionHead& session, std::optional<SessionId> id) {
+    if (!Query(impl.db, "SELECT 1 FROM athletes WHERE id = ?", session.athlete).next())
+        throw gone("athlete");
+    if (session.device &&
+        !Query(impl.db, "SELECT 1 FROM devices WHERE id = ?", *session.device).next())
+        throw gone("device");
+    if (!session.repeatOf)
+        return;
+    const SessionHead first = impl.head(*session.repeatOf).value;
+    if (first.athlete != session.athlete)
+        throw BadInput("a repeat of " + impl.called(first), "a session of the same athlete");
+    if (id && (session.repeatOf == id || first.repeatOf == id))
+        throw BadInput("a repeat of itself", "another session of the same athlete");
+}
+
+void requireFreeOrdinal(Log::Impl& impl, const SessionHead& session, std::optional<SessionId> id) {
+    if (!Query(impl.db,
+               "SELECT 1 FROM sessions WHERE athlete = ? AND day = ? AND ordinal = ? AND id <> ?",
+               session.athlete, session.date, session.ordinal, id.value_or(SessionId{}))
+             .next())
+        return;
+    Query free(impl.db, "SELECT max(ordinal) + 1 FROM sessions WHERE athlete = ? AND day = ?",
+               session.athlete, session.date);
+    free.next();
+    throw LogError(Kind::Conflict, "There is a session " + std::to_string(session.ordinal) +
+                                       " of " + impl.athleteName(session.athlete) + " on " +
+                                       isoDate(session.date) + " already; " +
+                                       std::to_string(free.integer(0)) + " is free.");
+}
+
+void bindHead(Query& query, const SessionHead& session, SessionId id) {
+    int index = 0;
+    const auto bind = [&](const auto& value) { query.bind(++index, value); };
+    bind(session.athlete);
+    bind(session.date);
+    bind(session.ordinal);
+    bind(session.device);
+    bind(session.bodyMass);
+    bind(session.repeatOf);
+    bind(session.place);
+    bind(session.note);
+    bind(id);
+}
+} // namespace
+
+Stored<SessionId, SessionHead> readHead(const Query& row) {
+    return {row.id<SessionId>(3),
+            {.athlete = row.id<AthleteId>(0),
+             .date = row.date(1),
+             .ordinal = row.small(2),
+             .device = row.optionalId<DeviceId>(4),
+             .place = row.text(9),
+             .bodyMass = row.optionalMass(5),
+             .repeatOf = row.optionalId<SessionId>(6),
+             .note = row.text(10)}};
+}
+
+std::string Log::Impl::called(const SessionHead& session) {
+    return "the session of " + athleteName(session.athlete) + " on " +
+           dateKey(session.date, session.ordinal);
+}
+
+Stored<SessionId, SessionHead> Log::Impl::head(SessionId id) {
+    Query row(db,
+              "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, "
+              "checksum, place, note FROM sessions WHERE id = ?",
+              id);
+    if (!row.next())
+        throw gone("session");
+    return readHead(row);
+}
+
+SessionRecord Log::Impl::verified(const Stored<SessionId, SessionHead>& head,
+                                  std::int64_t written) {
+    std::vector<StoredSet> sets = storedSets(head.id);
+    if (checksum(head, sets) != written)
+        damaged(called(head.value) + " is not as it was written");
+    SessionRecord record{.head = head};
+    record.sets.reserve(sets.size());
+    for (StoredSet& stored : sets)
+        record.sets.push_back(std::move(stored.placed));
+    return record;
+}
+
+void Log::Impl::touch(SessionId session) {
+    if (touched.contains(session))
+        return;
+    Query row(db, "SELECT checksum FROM sessions WHERE id = ?", session);
+    if (!row.next())
+        throw gone("session");
+    verified(head(session), row.integer(0));
+    touched.insert(session);
+}
+
+void Log::Impl::settle() {
+    for (const SessionId id : touched) {
+        if (!Query(db, "SELECT 1 FROM sessions WHERE id = ?", id).next())
+            continue; // removed since
+        const auto session = head(id);
+        const auto sets = storedSets(id);
+        Query(db, "UPDATE sessions SET line_checksum = ?, checksum = ? WHERE id = ?",
+              lineChecksum(session, sets), checksum(session, sets), id)
+            .run();
+    }
+    touched.clear();
+}
+
+std::vector<Stored<SessionId, SessionHead>> Log::sessions(AthleteId athlete) const {
+    m_impl->settle();
+    const Reading moment(m_impl->db);
+    std::vector<Stored<SessionId, SessionHead>> all;
+    Query rows(m_impl->db,
+               "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, "
+               "checksum, place, note FROM sessions WHERE athlete = ? ORDER BY day, ordinal",
+               athlete);
+    while (rows.next())
+        all.push_back(m_impl->verified(readHead(rows), rows.integer(8)).head);
+    return all;
+}
+
+SessionRecord Log::session(SessionId session) const {
+    m_impl->settle();
+    const Reading moment(m_impl->db);
+    Query row(m_impl->db, "SELECT checksum FROM sessions WHERE id = ?", session);
+    if (!row.next())
+        throw LogError(Kind::Conflict, "That session is not in the log any more.");
+    return m_impl->verified(m_impl->head(session), row.integer(0));
+}
+
+SessionId Log::add(const SessionHead& session, std::optional<SessionId> id) {
+    requireValid(session);
+    return m_impl->write([&] {
+        Impl& impl = *m_impl;
+        if (id && Query(impl.db, "SELECT 1 FROM sessions WHERE id = ?", *id).next())
+            throw LogError(Kind::Conflict,
+                           "That session is in the log already. Nothing was changed.");
+        requireReferences(impl, session, id);
+        requireFreeOrdinal(impl, session, id);
+        const SessionId given = impl.key("session", id);
+        Query insert(impl.db, "INSERT INTO sessions (athlete, day, ordinal, device, body_mass_g, "
+                              "repeat_of, place, note, id, line_checksum, checksum) "
+                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, 0, 0)");
+        bindHead(insert, session, given);
+        insert.run();
+        impl.touched.insert(given);
+        return given;
+    });
+}
+
+void Log::change(SessionId id, const SessionHead& session) {
+    requireValid(session);
+    m_impl->write([&] {
+        Impl& impl = *m_impl;
+        impl.touch(id);
+        requireReferences(impl, session, id);
+        requireFreeOrdinal(impl, session, id);
+        Query other(impl.db, "SELECT 1 FROM sessions WHERE repeat_of = ? AND athlete <> ?", id,
+                    session.athlete);
+        if (other.next())
+            throw LogError(Kind::Conflict, "Another session is a repeat of this one; both must be "
+                                           "of the same athlete. Nothing was changed.");
+        Query update(impl.db, "UPDATE sessions SET athlete = ?, day = ?, ordinal = ?, device = ?, "
+                              "body_mass_g = ?, repeat_of = ?, place = ?, note = ? WHERE id = ?");
+        bindHead(update, session, id);
+        update.run();
+    });
+}
+
+void Log::remove(SessionId id) {
+    m_impl->write([&] {
+        Impl& impl = *m_impl;
+        impl.head(id);
+        Query repeat(impl.db, "SELECT day, ordinal FROM sessions WHERE repeat_of = ?", id);
+        if (repeat.next())
+            throw LogError(Kind::Conflict, "The session of " +
+                                               dateKey(repeat.date(0), repeat.small(1)) +
+                                               " is a repeat of this one. Nothing was removed.");
+        Query(impl.db, "DELETE FROM reps WHERE set_id IN (SELECT id FROM sets WHERE session = ?)",
+              id)
+            .run();
+        Query(impl.db, "DELETE FROM sets WHERE session = ?", id).run();
+        Query(impl.db, "DELETE FROM sessions WHERE id = ?", id).run();
+        impl.touched.erase(id);
+    });
+}
+
+std::vector<std::pair<LiftId, Mass>> Log::Impl::allCheckLoads(AthleteId athlete) {
+    std::vector<std::pair<LiftId, Mass>> loads;
+    Query rows(db, "SELECT lift, load_g FROM check_loads WHERE athlete = ? ORDER BY lift, load_g",
+               athlete);
+    while (rows.next())
+        loads.emplace_back(rows.id<LiftId>(0), rows.mass(1));
+    return loads;
+}
+
+bool Log::Impl::checkLoadsSound(AthleteId athlete) {
+    Query row(db, "SELECT loads_checksum FROM athletes WHERE id = ?", athlete);
+    return !row.next() || row.integer(0) == checksum(athlete, allCheckLoads(athlete));
+}
+
+void Log::Impl::sealCheckLoads(AthleteId athlete) {
+    Query(db, "UPDATE athletes SET loads_checksum = ? WHERE id = ?",
+          checksum(athlete, allCheckLoads(athlete)), athlete)
+        .run();
+}
+
+std::vector<Mass> Log::checkLoads(AthleteId athlete, LiftId lift) const {
+    const Reading moment(m_impl->db);
+    if (!m_impl->checkLoadsSound(athlete))
+        m_impl->damaged("the check loads of " + m_impl->athleteName(athlete) +
+                        " are not as they were written");
+    std::vector<Mass> loads;
+    for (const auto& [of, load] : m_impl->allCheckLoads(athlete))
+        if (of == lift)
+            loads.push_back(load);
+    return loads;
+}
+
+void Log::setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads) {
+    std::ranges::for_each(loads, requireStorableLoad);
+    m_impl->write([&] {
+        Impl& impl = *m_impl;
+        if (!Query(impl.db, "SELECT 1 FROM athletes WHERE id = ?", athlete).next())
+            throw gone("athlete");
+        if (!Query(impl.db, "SELECT 1 FROM lifts WHERE id = ?", lift).next())
+            throw gone("lift");
+        if (!impl.checkLoadsSound(athlete))
+            impl.damaged("the check loads of " + impl.athleteName(athlete) +
+                         " are not as they were written");
+        Query(impl.db, "DELETE FROM check_loads WHERE athlete = ? AND lift = ?", athlete, lift)
+            .run();
+        for (const Mass load : loads)
+            Query(impl.db,
+                  "INSERT OR IGNORE INTO check_loads (athlete, lift, load_g) VALUES (?, ?, ?)",
+                  athlete, lift, load)
+                .run();
+        impl.sealCheckLoads(athlete);
+    });
+}
+
+} // namespace slopebook::log

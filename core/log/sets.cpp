@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sets and their reps.
+#include "core/log/impl.h"
+#include "core/log/validity.h"
+
+#include <algorithm>
+
+namespace slopebook::log {
+
+namespace {
+using Kind = LogError::Kind;
+
+/// Where a set stands, without what is in it.
+PlacedSet place(Log::Impl& impl, SetId id) {
+    Query row(impl.db, "SELECT session, lift, ordinal FROM sets WHERE id = ?", id);
+    if (!row.next())
+        throw LogError(Kind::Conflict, "That set is not in the log any more.");
+    return {.id = id,
+            .session = row.id<SessionId>(0),
+            .lift = row.id<LiftId>(1),
+            .ordinal = row.small(2)};
+}
+
+void requireFree(Log::Impl& impl, const PlacedSet& placed, std::optional<SetId> id) {
+    if (!Query(impl.db, "SELECT 1 FROM lifts WHERE id = ?", placed.lift).next())
+        throw LogError(Kind::Conflict,
+                       "That lift is not in the log any more. Nothing was changed.");
+    if (placed.ordinal < 1)
+        throw BadInput("set number " + std::to_string(placed.ordinal),
+                       "1 for the first set of a lift");
+    const bool taken =
+        Query(impl.db, "SELECT 1 FROM sets WHERE session = ? AND lift = ? AND ordinal = ?",
+              placed.session, placed.lift, placed.ordinal)
+            .next() ||
+        (id && Query(impl.db, "SELECT 1 FROM sets WHERE id = ?", *id).next());
+    if (taken)
+        throw LogError(Kind::Conflict, "Set " + std::to_string(placed.ordinal) +
+                                           " is in the log already. Nothing was changed.");
+}
+
+int nextOrdinal(Log::Impl& impl, SessionId session, LiftId lift) {
+    Query last(impl.db,
+               "SELECT ifnull(max(ordinal), 0) + 1 FROM sets WHERE session = ? AND lift = ?",
+               session, lift);
+    last.next();
+    return last.small(0);
+}
+} // namespace
+
+std::vector<Rep> Log::Impl::reps(SetId id) {
+    std::vector<Rep> reps;
+    Query rows(db, "SELECT velocity, excluded FROM reps WHERE set_id = ? ORDER BY ordinal", id);
+    while (rows.next())
+        reps.push_back({.velocity = rows.real(0), .excluded = rows.text(1)});
+    return reps;
+}
+
+std::vector<StoredSet> Log::Impl::storedSets(SessionId session) {
+    std::vector<StoredSet> sets;
+    Query rows(db,
+               "SELECT lift, ordinal, load_g, point, maximum, counting, id, excluded, note "
+               "FROM sets WHERE session = ? ORDER BY lift, ordinal",
+               session);
+    while (rows.next()) {
+        const auto id = rows.id<SetId>(6);
+        sets.push_back({.placed = {.id = id,
+                                   .session = session,
+                                   .lift = rows.id<LiftId>(0),
+                                   .ordinal = rows.small(1),
+                                   .set = {.load = rows.mass(2),
+                                           .trueMaximum = rows.flag(4),
+                                           .excluded = rows.text(7),
+                                           .note = rows.text(8),
+                                           .reps = reps(id)}},
+                        .point = rows.optionalReal(3),
+                        .counting = rows.small(5)});
+    }
+    return sets;
+}
+
+void Log::Impl::writeSet(const PlacedSet& placed) {
+    const StoredSet stored = withPoint(placed, rule(placed.lift));
+    const Set& set = placed.set;
+    Query(db,
+          "INSERT INTO sets (session, lift, ordinal, load_g, point, maximum, counting, id, "
+          "excluded, note) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+          placed.session, placed.lift, placed.ordinal, set.load, stored.point, set.trueMaximum,
+          stored.counting, placed.id, set.excluded, set.note)
+        .run();
+    writeReps(placed.id, set.reps);
+}
+
+void Log::Impl::writeReps(SetId id, const std::vector<Rep>& reps) {
+    int ordinal = 0;
+    for (const Rep& rep : reps)
+        Query(db, "INSERT INTO reps (set_id, ordinal, velocity, excluded) VALUES (?, ?, ?, ?)", id,
+              ++ordinal, rep.velocity, rep.excluded)
+            .run();
+}
+
+std::vector<PlacedSet> Log::sets(SessionId session, LiftId lift) const {
+    std::vector<PlacedSet> all = this->session(session).sets;
+    std::erase_if(all, [&](const PlacedSet& placed) { return placed.lift != lift; });
+    return all;
+}
+
+PlacedSet Log::set(SetId id) const {
+    m_impl->settle();
+    const Reading moment(m_impl->db);
+    const auto record = session(place(*m_impl, id).session);
+    const auto found = std::ranges::find(record.sets, id, &PlacedSet::id);
+    if (found == record.sets.end())
+        m_impl->damaged(m_impl->called(record.head.value) + " lacks one of its sets");
+    return *found;
+}
+
+std::vector<LiftId> Log::liftsOf(AthleteId athlete) const {
+    std::vector<LiftId> lifts;
+    Query rows(m_impl->db,
+               "SELECT id FROM lifts WHERE id IN (SELECT sets.lift FROM sessions JOIN sets ON "
+               "sets.session = sessions.id WHERE sessions.athlete = ?) "
+               "ORDER BY name COLLATE NOCASE, name",
+               athlete);
+    while (rows.next())
+        lifts.push_back(rows.id<LiftId>(0));
+    return lifts;
+}
+
+SetId Log::add(SessionId session, LiftId lift, const Set& set, std::optional<int> ordinal,
+               std::optional<SetId> id) {
+    requireValid(set);
+    return m_impl->write([&] {
+        m_impl->touch(session);
+        PlacedSet placed{.session = session, .lift = lift, .set = set};
+        placed.ordinal = ordinal ? *ordinal : nextOrdinal(*m_impl, session, lift);
+        requireFree(*m_impl, placed, id);
+        placed.id = m_impl->key("set", id);
+        m_impl->writeSet(placed);
+        return placed.id;
+    });
+}
+
+void Log::change(SetId id, const Set& set) {
+    requireValid(set);
+    m_impl->write([&] {
+        Impl& impl = *m_impl;
+        PlacedSet placed = place(impl, id);
+        impl.touch(placed.session);
+        placed.set = set;
+        const StoredSet stored = withPoint(placed, impl.rule(placed.lift));
+        Query(impl.db, "DELETE FROM reps WHERE set_id = ?", id).run();
+        Query(impl.db,
+              "UPDATE sets SET load_g = ?, point = ?, maximum = ?, counting = ?, excluded = ?, "
+              "note = ? WHERE id = ?",
+              set.load, stored.point, set.trueMaximum, stored.counting, set.excluded, set.note, id)
+            .run();
+        impl.writeReps(id, set.reps);
+    });
+}
+
+void Log::remove(SetId id) {
+    m_impl->write([&] {
+        const PlacedSet placed = place(*m_impl, id);
+        m_impl->touch(placed.session);
+        Query(m_impl->db, "DELETE FROM reps WHERE set_id = ?", id).run();
+        Query(m_impl->db, "DELETE FROM sets WHERE id = ?", id).run();
+    });
+}
+
+} // namespace slopebook::log

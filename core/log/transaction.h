@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Scopes on a connection: what is read in one is of one moment, what is written in one stands or
+// falls together.
+#pragma once
+
+#include "core/log/connection.h"
+
+namespace slopebook::log {
+
+/// Begins when made, unless a transaction is open already, and ends with the scope.
+class Reading {
+public:
+    explicit Reading(Connection& connection);
+    ~Reading();
+    Reading(const Reading&) = delete;
+    Reading& operator=(const Reading&) = delete;
+
+private:
+    Connection& m_connection;
+    bool m_mine = false;
+};
+
+/// Begins when made, inside another one as a part of it, and is taken back unless committed.
+class Writing {
+public:
+    /// depth: how many of them are open on the connection, kept by its owner.
+    Writing(Connection& connection, int& depth);
+    ~Writing();
+    Writing(const Writing&) = delete;
+    Writing& operator=(const Writing&) = delete;
+
+    bool outermost() const { return m_level == 1; }
+    void commit();
+
+private:
+    Connection& m_connection;
+    int& m_depth;
+    int m_level;
+    bool m_committed = false;
+};
+
+} // namespace slopebook::log

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What may stand in the log. Each throws BadInput with what was found and what was expected.
+#pragma once
+
+#include "core/log/log.h"
+
+namespace slopebook::log {
+
+void requireValid(const Athlete& athlete);
+void requireValid(const Device& device);
+void requireValid(const Block& block);
+void requireValid(const Lift& lift);
+void requireValid(const SessionHead& session);
+void requireValid(const Set& set);
+void requireStorableLoad(Mass load);
+
+/// Text that the log takes: UTF-8 without NUL, at most 100,000 bytes.
+bool storableText(const std::string& text);
+
+} // namespace slopebook::log
