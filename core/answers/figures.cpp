@@ -36,11 +36,11 @@ std::string loadText(double kilograms) {
 }
 
 std::string counted(int count, const std::string& noun) {
-    const bool consonantY = noun.ends_with('y') && !noun.ends_with("day");
-    const std::string many = noun == "maximum" || noun.ends_with(" maximum")
-                                 ? noun.substr(0, noun.size() - 2) + "a"
-                             : consonantY ? noun.substr(0, noun.size() - 1) + "ies"
-                                          : noun + "s";
+    std::string many = noun;
+    if (noun.ends_with("maximum"))
+        many.replace(many.size() - 2, 2, "a");
+    else
+        many += 's';
     return std::to_string(count) + " " + (count == 1 ? noun : many);
 }
 
