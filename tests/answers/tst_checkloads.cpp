@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/checkloads.h"
+#include "tests/answers/builders.h"
+#include "tests/answers/checking.h"
+
+#include <QtTest>
+
+#include <limits>
+
+using namespace slopebook;
+using namespace slopebook::answers;
+using Why = NoAnswer::Why;
+
+namespace {
+const Mass sixty = massFromKilograms(60);
+const Mass step = massFromKilograms(2.5);
+
+/// v = 1.6 - L/100 moved by, with a scatter that leaves the line where it is.
+LiftSession week(int id, double by) {
+    return tests::session(id, {{40, 1.2 + by + 0.01},
+                               {60, 1.0 + by - 0.01},
+                               {80, 0.8 + by - 0.01},
+                               {100, 0.6 + by + 0.01}});
+}
+
+ComparisonSettings withNoise(double te) {
+    return {.dayNoise = {.variance = {te * te, std::numeric_limits<double>::infinity()},
+                         .origin = DayNoise::Origin::Published,
+                         .source = "a paper"}};
+}
+
+Follow followed(const std::vector<LiftSession>& sessions, std::size_t baseline = 0,
+                const ComparisonSettings& settings = withNoise(0.02), Mass load = sixty) {
+    return *follow(tests::benchPull(), tests::coachMvt(0.3, 0.04), sessions, load, baseline,
+                   settings, step);
+}
+} // namespace
+
+class TestCheckLoads : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void series();
+    void trend();
+    void trendNeedsThree();
+    void seenIsWithinHalfAPair();
+    void beyondTheLoads();
+    void poorSessions();
+    void poorBaseline();
+    void smallestDetectable();
+    void devices();
+    void refusals();
+};
+
+void TestCheckLoads::series() {
+    const std::vector sessions{week(1, 0), week(2, 0.02), week(3, 0.07)};
+    const Follow f = followed(sessions, 1);
+    QCOMPARE(f.sessions.size(), std::size_t(3));
+    QCOMPARE(f.baseline, std::size_t(1));
+    CHECK_NEAR(*f.sessions[2].line, 1.07, 1e-12);
+    QCOMPARE(f.sessions[2].seen, std::vector<double>{1.06});
+    QVERIFY(!f.sessions[1].change);
+    CHECK_NEAR(f.sessions[0].change->read.change, -0.02, 1e-12);
+    CHECK_NEAR(f.sessions[2].change->read.change, 0.05, 1e-12);
+    // The change is compare's own.
+    auto settings = withNoise(0.02);
+    settings.checkLoads = {sixty};
+    const auto c =
+        compare(tests::benchPull(), tests::coachMvt(0.3, 0.04), sessions[1], sessions[2], settings);
+    QVERIFY(f.sessions[2].change->read.interval == c->at[1].read.interval);
+    QVERIFY(f.sessions[2].oneRm);
+    CHECK_NEAR(f.sessions[2].oneRm->estimate, 137, 1e-10);
+    // By hand: residuals +-0.01, s2 = 0.0004 / 2; at 60 kg 1/4 + 10^2 / 2000 = 0.3.
+    const double se = std::sqrt(0.0002 * 0.3);
+    CHECK_NEAR(*f.sessions[0].se, se, 1e-15);
+    CHECK_NEAR(f.sessions[0].interval->high - 1.0, 4.302652730 * se, 1e-10);
+}
+
+void TestCheckLoads::trend() {
+    // 0, 0.02, 0.07 a week apart: slope 0.035 a week by hand; residuals 0.005 -0.01 0.005, s2 =
+    // 0.00015, SE = sqrt(0.00015 / 2), t(.975, 1) = 12.706205.
+    const Follow f = followed({week(1, 0), week(2, 0.02), week(3, 0.07)});
+    QVERIFY(f.trend);
+    CHECK_NEAR(f.trend->perWeek, 0.035, 1e-12);
+    CHECK_NEAR(f.trend->interval->high - 0.035, 12.706205 * std::sqrt(0.00015 / 2), 1e-8);
+    QCOMPARE(f.trend->sessions, 3);
+}
+
+void TestCheckLoads::trendNeedsThree() {
+    const Follow two = followed({week(1, 0), week(2, 0.02)});
+    QVERIFY(!two.trend && two.trend.why().why == Why::TooFewSessions);
+    std::vector oneDay{week(1, 0), week(2, 0.02), week(3, 0.07)};
+    for (int i = 0; i < 3; ++i) {
+        oneDay[static_cast<std::size_t>(i)].date = tests::dayNumber(7);
+        oneDay[static_cast<std::size_t>(i)].ordinal = i + 1;
+    }
+    QVERIFY(!followed(oneDay).trend);
+}
+
+void TestCheckLoads::seenIsWithinHalfAPair() {
+    auto session = tests::session(
+        1, {{40, 1.2}, {58.7, 0.99}, {58.75, 1.01}, {61.25, 0.98}, {61.3, 0.97}, {80, 0.8}});
+    QCOMPARE(followed({session}).sessions[0].seen, (std::vector<double>{1.01, 0.98}));
+}
+
+void TestCheckLoads::beyondTheLoads() {
+    const std::vector sessions{week(1, 0), tests::session(2, {{20, 1.41}, {30, 1.3}, {40, 1.19}}),
+                               week(3, 0.02), week(4, 0.03)};
+    const Follow f = followed(sessions);
+    QVERIFY(f.sessions[1].extrapolated);
+    QVERIFY(f.sessions[1].change->extrapolated);
+    QVERIFY(!f.sessions[0].extrapolated);
+    QCOMPARE(f.trend->sessions, 3);
+    QVERIFY(hasNote(f.notes, Note::Kind::Other));
+}
+
+void TestCheckLoads::poorSessions() {
+    const Follow f = followed({week(1, 0), tests::session(2, {}), tests::session(3, {{60, 1.1}}),
+                               tests::session(4, {{60, 1.0}, {80, 0.8}})});
+    QVERIFY(!f.sessions[1].line && f.sessions[1].line.why().why == Why::NoPoints);
+    QVERIFY(!f.sessions[2].line && f.sessions[2].line.why().why == Why::OneLoad);
+    QCOMPARE(f.sessions[2].seen, std::vector<double>{1.1});
+    QVERIFY(!f.sessions[2].oneRm);
+    // Two points: a line, and nothing to judge it by.
+    CHECK_NEAR(*f.sessions[3].line, 1.0, 1e-12);
+    QVERIFY(!f.sessions[3].se && !f.sessions[3].interval && !f.sessions[3].change);
+    QVERIFY(f.sessions[3].oneRm);
+}
+
+void TestCheckLoads::poorBaseline() {
+    const std::vector none{tests::session(1, {{60, 1.1}}), week(2, 0)};
+    const Follow f = followed(none);
+    QVERIFY(!f.sessions[1].change);
+    QVERIFY(hasNote(f.notes, Note::Kind::Other));
+    QVERIFY(!f.smallestDetectable);
+    const Follow two = followed({tests::session(1, {{60, 1.0}, {80, 0.8}}), week(2, 0)});
+    QVERIFY(hasNote(two.notes, Note::Kind::TwoPointLine));
+}
+
+void TestCheckLoads::smallestDetectable() {
+    // Hopkins 2000: 1.96 sqrt(2) TE; TE^2 = 0.02^2 + the line's own 0.0002 x 0.3.
+    const Follow f = followed({week(1, 0), week(2, 0.02)});
+    CHECK_NEAR(*f.smallestDetectable, 2.771859 * std::sqrt(0.0004 + 0.00006), 1e-7);
+    const Follow unknown = followed({week(1, 0), week(2, 0.02)}, 0, {});
+    QVERIFY(!unknown.smallestDetectable);
+    QVERIFY(hasNote(unknown.notes, Note::Kind::DayNoiseSource));
+}
+
+void TestCheckLoads::devices() {
+    std::vector sessions{week(1, 0), week(2, 0.02), week(3, 0.07)};
+    sessions[2].device = DeviceId{2};
+    QVERIFY(hasNote(followed(sessions).notes, Note::Kind::DifferentDevices));
+    auto settings = withNoise(0.02);
+    settings.deviceBias = {{0.03, {0.0001, 10}}};
+    const Follow f = followed(sessions, 0, settings);
+    QVERIFY(hasNote(f.notes, Note::Kind::DeviceCorrected));
+    // Taken off where the device is another one, and there alone.
+    CHECK_NEAR(f.sessions[1].change->read.change, 0.02, 1e-12);
+    CHECK_NEAR(f.sessions[2].change->read.change, 0.04, 1e-12);
+}
+
+void TestCheckLoads::refusals() {
+    const auto ask = [](const std::vector<LiftSession>& sessions, std::size_t baseline) {
+        return follow(tests::benchPull(), tests::coachMvt(0.3), sessions, sixty, baseline, {},
+                      step);
+    };
+    QVERIFY(ask({}, 0).why().why == Why::TooFewSessions);
+    QVERIFY(ask({week(1, 0)}, 1).why().why == Why::NoBaseline);
+    QVERIFY(ask({week(1, 0)}, 0));
+}
+
+QTEST_APPLESS_MAIN(TestCheckLoads)
+#include "tst_checkloads.moc"

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/smallest.h"
+#include "tests/answers/builders.h"
+#include "tests/answers/checking.h"
+
+#include <QtTest>
+
+using namespace slopebook;
+using namespace slopebook::answers;
+
+namespace {
+LiftSession of(int athlete, int id, const std::vector<std::pair<double, double>>& points) {
+    auto s = tests::session(id, points);
+    s.athlete = AthleteId{athlete};
+    return s;
+}
+} // namespace
+
+class TestSmallest : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void order();
+    void eightAthletes();
+    void latestOfEach();
+    void latestOneRms();
+    void ofALift();
+};
+
+void TestSmallest::order() {
+    // SD of 2 4 4 4 5 5 7 9: squares sum to 32 about a mean of 5, sample SD sqrt(32/7).
+    const std::vector<double> eight{2, 4, 4, 4, 5, 5, 7, 9};
+    const std::pair published{0.06, std::string("a paper")};
+    const auto squad = chooseSmallest(eight, 0.05, published);
+    QVERIFY(squad->origin == Smallest::Origin::Squad);
+    CHECK_NEAR(squad->value, 0.2 * std::sqrt(32.0 / 7), 1e-15);
+    QCOMPARE(squad->source, std::string("0.2 x SD of 8 athletes"));
+    const auto coach = chooseSmallest({}, 0.05, published);
+    QVERIFY(coach->origin == Smallest::Origin::Coach);
+    QCOMPARE(coach->value, 0.05);
+    const auto last = chooseSmallest({}, {}, published);
+    QVERIFY(last->origin == Smallest::Origin::Published);
+    QCOMPARE(last->source, std::string("a paper"));
+    QVERIFY(!chooseSmallest({}, {}, {}));
+}
+
+void TestSmallest::eightAthletes() {
+    const std::vector<double> seven{2, 4, 4, 4, 5, 5, 7};
+    QVERIFY(chooseSmallest(seven, 0.05, {})->origin == Smallest::Origin::Coach);
+    // A squad without any spread says nothing.
+    const std::vector<double> alike(8, 0.5);
+    QVERIFY(chooseSmallest(alike, 0.05, {})->origin == Smallest::Origin::Coach);
+}
+
+void TestSmallest::latestOfEach() {
+    SquadLatest squad;
+    squad.add(of(1, 5, {{60, 1.0}, {60, 1.1}, {80, 0.8}}));
+    squad.add(of(1, 3, {{60, 0.9}, {70, 0.85}})); // earlier, though it comes later
+    squad.add(of(2, 1, {{60, 0.7}}));
+    const auto at60 = squad.atLoad(massFromKilograms(60));
+    QCOMPARE(at60.size(), std::size_t(2));
+    CHECK_NEAR(at60[0], 1.05, 1e-15);
+    QCOMPARE(at60[1], 0.7);
+    QCOMPARE(squad.atLoad(massFromKilograms(70)), std::vector<double>{0.85});
+    QVERIFY(squad.atLoad(massFromKilograms(75)).empty());
+    QCOMPARE(squad.loads().size(), std::size_t(3));
+}
+
+void TestSmallest::latestOneRms() {
+    Lift lift = tests::benchPull();
+    lift.mvt = tests::coachMvt(0.25);
+    SquadLatest squad;
+    squad.add(of(1, 1, {{32, 1.0}, {64, 0.75}, {96, 0.5}}));
+    squad.add(of(1, 2, {{32, 1.25}, {64, 1.0}, {96, 0.75}}));
+    squad.add(of(1, 3, {{32, 1.25}}));                       // no line: the one before stands
+    squad.add(of(2, 1, {{32, 0.5}, {64, 0.75}, {96, 1.0}})); // rises: no 1RM
+    squad.add(of(3, 1, {{32, 1.0}, {64, 0.75}, {96, 0.5}}));
+    auto own = of(3, 2, {});
+    own.maxima = {{100, 0.5, 1}}; // athlete 3 has an MVT of their own
+    squad.add(own);
+    const auto values = squad.oneRms(lift);
+    QCOMPARE(values.size(), std::size_t(2));
+    CHECK_NEAR(values[0], 160, 1e-10); // v = 1.5 - L/128 at 0.25
+    CHECK_NEAR(values[1], 96, 1e-10);
+    lift.ballistic = true;
+    QVERIFY(squad.oneRms(lift).empty());
+}
+
+void TestSmallest::ofALift() {
+    Lift lift = tests::benchPull();
+    lift.mvt = tests::coachMvt(0.25);
+    SquadLatest squad;
+    // Seven people's lines and an eighth's point: 64 kg is lifted by eight.
+    for (int i = 0; i < 7; ++i) {
+        const double up = 0.01 * i;
+        squad.add(of(i, 1, {{32, 1.25 + up}, {64, 1.0 + up}, {96, 0.75 + up}}));
+    }
+    squad.add(of(7, 1, {{64, 1.07}}));
+    const auto changes = smallestChanges(lift, squad, 150.0);
+    QCOMPARE(changes.at.size(), std::size_t(1));
+    // 0.00 to 0.07 in steps of 0.01: sample SD 0.01 sqrt(6), as n (n + 1) / 12 = 8 x 9 / 12 = 6.
+    CHECK_NEAR(changes.at.at(massFromKilograms(64)).value, 0.2 * 0.01 * std::sqrt(6.0), 1e-14);
+    QVERIFY(changes.velocity->origin == Smallest::Origin::Published);
+    // Seven have a 1RM: published, 3.9 % of the earlier estimate.
+    QVERIFY(changes.oneRm->origin == Smallest::Origin::Published);
+    CHECK_NEAR(changes.oneRm->value, 0.039 * 150, 1e-12);
+    QVERIFY(!smallestChanges(lift, squad, {}).oneRm);
+    lift.smallestVelocity = 0.04;
+    lift.smallestOneRm = 2.5;
+    const auto coach = smallestChanges(lift, squad, 150.0);
+    QCOMPARE(coach.velocity->value, 0.04);
+    QCOMPARE(coach.oneRm->value, 2.5);
+    QVERIFY(coach.oneRm->origin == Smallest::Origin::Coach);
+    // An eighth line: their spread, 128 kg per m/s times that of the speeds.
+    squad.add(of(7, 2, {{32, 1.32}, {64, 1.07}, {96, 0.82}}));
+    const auto all = smallestChanges(lift, squad, 150.0);
+    QVERIFY(all.oneRm->origin == Smallest::Origin::Squad);
+    CHECK_NEAR(all.oneRm->value, 0.2 * 1.28 * std::sqrt(6.0), 1e-9);
+}
+
+QTEST_APPLESS_MAIN(TestSmallest)
+#include "tst_smallest.moc"
