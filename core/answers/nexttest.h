@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The test that would settle it: ladders of loads that the plates allow, judged before anybody
+// lifts by the interval that they can be expected to give.
+#pragma once
+
+#include "core/answers/comparison.h"
+#include "core/answers/plates.h"
+#include "core/answers/profile.h"
+#include "core/answers/reading.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace slopebook::answers {
+
+/// The scatter of an athlete's points about their lines, pooled over sessions.
+struct AthleteScatter {
+    double s = 0; ///< m/s
+    double df = 0;
+    int sessions = 0;
+};
+/// From every session with three counting points or more; nothing where there is none.
+std::optional<AthleteScatter> pooledScatter(std::span<const LiftSession> sessions);
+
+/// What the interval of the coming test will be made with.
+enum class ScatterKnown {
+    Own,    ///< its own scatter alone, as a profile does
+    Pooled, ///< its own and the athlete's earlier sessions'
+    Known   ///< the athlete's scatter taken as known: the most that more history can give
+};
+
+/// The SD of a set's point when sets of repsNow reps are replaced by sets of repsNext: s holds what
+/// reps average out (repSd, the SD of one rep about its set) and what they do not. Mean: repSd^2/r;
+/// fastest: the variance of the largest of r normal values (Teichroew 1956, by integration here).
+double scatterForReps(double s, double repSd, PointRule rule, int repsNow, int repsNext);
+
+struct NextTestSettings {
+    int steps = 5; ///< sets at their loads, 2 to 8
+    Equipment equipment = {};
+    std::optional<ExactMass> ceiling = {};
+    /// No load above this share of the estimated 1RM, nor above both the low end of its interval
+    /// and the heaviest load lifted; without an estimate, none above the heaviest load lifted.
+    double heaviestPercent = 90;
+    std::vector<Mass> checkLoads = {};
+    AthleteScatter scatter = {};
+    ScatterKnown known = ScatterKnown::Own;
+    DayNoise dayNoise = {};
+    bool withMvt = false; ///< the MVT's own SD in the 1RM's interval
+};
+
+/// A change at a check load from the profile's session to the coming test.
+struct ChangeForecast {
+    Mass load{};
+    double halfWidth = 0; ///< m/s, of the lines alone
+    double reading = 0;   ///< m/s, with day-to-day noise: what a reading will be made from
+};
+
+struct LadderForecast {
+    enum class Kind { BestForOneRm, BestForChange, TwoExtremes, Even, SameAsLast };
+    Kind kind = Kind::Even;
+    std::vector<BuiltLoad> loads = {};        ///< ascending, with repeats
+    std::optional<double> oneRm = {};         ///< expected half-width, kg; absent where unbounded
+    std::vector<ChangeForecast> changes = {}; ///< by check load
+    int distinct = 0;                         ///< two cannot show whether the points bend
+    double heaviestPercent = 0;               ///< of the estimated 1RM; 0 without one
+    double worstChange() const; ///< the largest half-width of the lines alone; infinite without any
+};
+
+struct CeilingPoint {
+    BuiltLoad ceiling = {};
+    double percent = 0;              ///< of the estimated 1RM; 0 without one
+    std::optional<double> best = {}; ///< half-width of the best ladder under it; kg, or m/s
+    std::optional<double> even = {}; ///< of an evenly spaced one from the lightest load
+    bool withinCeiling = true;       ///< can be had today
+};
+
+struct NextTest {
+    NextTestSettings settings = {};
+    bool byOneRm = true; ///< ranked by the 1RM's half-width, else by worstChange()
+    std::vector<LadderForecast> ladders = {}; ///< best first
+    std::optional<double> oneRmNow = {};      ///< half-width of the profile's own interval, kg
+    /// Two extremes against the best: half-width ratio, 1 or more.
+    std::optional<double> twoExtremesRatio = {};
+    std::vector<CeilingPoint> curve = {}; ///< by ceiling
+    double cap = 0;                       ///< kg: the heaviest load that the settings allow
+};
+
+/// The line is expected where the profile has it. Refused with the reason: no scatter known, under
+/// two loads to choose from. Throws BadInput for settings that may not stand.
+Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settings);
+
+/// What is needed to turn an unclear change clear.
+struct RepeatsQuestion {
+    stats::Variance earlier; ///< of the earlier test's value (line alone)
+    stats::Variance later;   ///< of one later test's value; shares its df with earlier
+    stats::Variance day;     ///< of one day
+    double smallest = 0;     ///< the smallest change that matters
+    double level = 0.95;
+    double power = 0.80;
+    int most = 20;
+};
+
+/// Number of later tests (1: as it is), or of tests on each side, until the chance of a clear
+/// reading reaches the power. Absent: not within `most`.
+struct Repeats {
+    std::optional<int> changeLater = {}, changeBoth = {}; ///< if the change truly is `smallest`
+    std::optional<int> heldLater = {}, heldBoth = {};     ///< if there truly is none
+    double chanceNow = 0; ///< of better or worse, one test on each side, a true change of smallest
+    double chanceHeldNow = 0; ///< of held, with no true change
+};
+Repeats repeatsToSettle(const RepeatsQuestion& question);
+
+/// The question of a comparison at a load; nothing where no smallest change is known.
+std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& comparison, Mass load);
+
+} // namespace slopebook::answers
