@@ -54,6 +54,7 @@ private slots:
     void expected_half_width_agrees_with_simulation();
     void expected_change_agrees_with_simulation();
     void scatter_known_and_own();
+    void two_points_with_an_outside_error();
     void two_extremes_are_the_best_for_a_far_target();
     void nothing_where_nothing_can_be();
     void eight_steps_are_quick();
@@ -217,6 +218,15 @@ void TestDesign::scatter_known_and_own() {
             const double expected = r[QStringLiteral("ratio %1 %2").arg(before).arg(fresh)];
             QVERIFY(tests::digitsAgreed(expectedScatter(1, before, fresh, 0.95)->s, expected) > 6);
         }
+}
+
+void TestDesign::two_points_with_an_outside_error() {
+    // Published-values section 3: 40 kg at 1.00, 80 kg at 0.50, MVT 0.17, each speed with SD 0.03:
+    // 1RM 106.4 kg, SE 4.2873 kg (delta method, which Fieller's becomes as t goes to 0).
+    const std::vector<double> loads{40, 80};
+    const ExpectedScatter scatter{1e-6, 0.03, infinite};
+    const double se = inverseHalfWidth(-0.0125, 106.4, 0, spread(loads), scatter) / scatter.t;
+    QVERIFY(std::abs(se - 4.2873) < 5e-5);
 }
 
 void TestDesign::two_extremes_are_the_best_for_a_far_target() {
