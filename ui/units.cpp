@@ -62,7 +62,7 @@ QString loadNumber(double kilograms, LoadUnit unit) {
     return number(value, decimals);
 }
 
-QString loadText(double kilograms, LoadUnit unit) {
+QString loadWithUnit(double kilograms, LoadUnit unit) {
     return loadNumber(kilograms, unit) + QChar(QChar::Nbsp) + unitName(unit);
 }
 
@@ -77,7 +77,7 @@ QString signedRangeText(const stats::Interval& interval, int decimals) {
         .arg(signedNumber(interval.low, decimals), signedNumber(interval.high, decimals));
 }
 
-QString dayText(Date date) {
+QString dateText(Date date) {
     const QDate day(static_cast<int>(date.year()),
                     static_cast<int>(static_cast<unsigned>(date.month())),
                     static_cast<int>(static_cast<unsigned>(date.day())));

@@ -26,13 +26,13 @@ QString signedNumber(double value, int decimals);
 /// A load without needless zeros: "60", "72.5", "1.25".
 QString loadNumber(double kilograms, LoadUnit unit = LoadUnit::Kilograms);
 /// The same with its unit: "72.5 kg".
-QString loadText(double kilograms, LoadUnit unit = LoadUnit::Kilograms);
+QString loadWithUnit(double kilograms, LoadUnit unit = LoadUnit::Kilograms);
 /// "84.1 to 96.0".
 QString rangeText(const stats::Interval& interval, int decimals);
 /// "−3.9 to +2.3".
 QString signedRangeText(const stats::Interval& interval, int decimals);
 /// A day written for reading: "14 Mar 2026", in the desktop's language.
-QString dayText(Date date);
+QString dateText(Date date);
 /// 0.95: "95 %".
 QString levelText(double level);
 

@@ -89,7 +89,7 @@ void LineFigure::paintOver(QPainter& painter) {
     for (const double load : m_data.checkLoads) {
         const QPointF at(toPosition(shown(load), 0).x(), area.top());
         if (area.left() <= at.x() && at.x() <= area.right())
-            paintLabel(painter, at, Qt::AlignHCenter, loadText(load, m_data.unit), ground(),
+            paintLabel(painter, at, Qt::AlignHCenter, loadWithUnit(load, m_data.unit), ground(),
                        ground().quiet);
     }
     if (m_data.mvt)
@@ -204,13 +204,15 @@ void LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double ro
         painter.drawLine(QPointF(m - cap, y - 1.5 * cap), QPointF(m + cap, y - 1.5 * cap));
         from = std::min(from, m);
     }
-    const double shownEstimate = shown(mark.estimate);
-    QString text = tr("1RM %1 %2").arg(number(shownEstimate, 1), unitName(m_data.unit));
+    const QString unit = unitName(m_data.unit);
+    QString text = tr("est. 1RM %1 %2").arg(number(shown(mark.estimate), 1), unit);
     if (mark.interval)
-        text = tr("1RM %1 (%2) %3")
-                   .arg(number(shownEstimate, 1),
-                        rangeText({shown(mark.interval->low), shown(mark.interval->high)}, 1),
-                        unitName(m_data.unit));
+        text =
+            tr("est. 1RM %1 (%2) %3")
+                .arg(number(shown(mark.estimate), 1),
+                     rangeText({shown(mark.interval->low), shown(mark.interval->high)}, 1), unit);
+    if (mark.measured)
+        text += tr(", lifted %1").arg(loadNumber(*mark.measured, m_data.unit));
     paintLabel(painter, QPointF(from - 0.8 * textSize(), y), Qt::AlignRight | Qt::AlignVCenter,
                text, ground(), ground().ink);
 }

@@ -1,0 +1,302 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/charts/changefigure.h"
+
+#include <QFontMetricsF>
+#include <QGraphicsSceneResizeEvent>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui::charts {
+
+namespace {
+
+bool drawable(const ChangePoint& p) {
+    return std::isfinite(p.load + p.change + p.interval.low + p.interval.high + p.band.low +
+                         p.band.high);
+}
+
+} // namespace
+
+ChangeFigure::ChangeFigure()
+    : m_interval(new QAreaSeries(&m_upper, &m_lower)), m_bandUpper(new QLineSeries),
+      m_bandLower(new QLineSeries), m_below(new QLineSeries), m_inside(new QLineSeries),
+      m_beyond(new QLineSeries) {
+    m_interval->setObjectName(u"interval"_s);
+    m_bandUpper->setObjectName(u"band upper"_s);
+    m_bandLower->setObjectName(u"band lower"_s);
+    m_below->setObjectName(u"change below"_s);
+    m_inside->setObjectName(u"change"_s);
+    m_beyond->setObjectName(u"change beyond"_s);
+    for (QAbstractSeries* s : std::initializer_list<QAbstractSeries*>{
+             m_interval, m_bandUpper, m_bandLower, m_below, m_inside, m_beyond})
+        join(s);
+    dress();
+    setData({});
+}
+
+ChangeFigure::~ChangeFigure() {
+    removeSeries(m_interval);
+    delete m_interval;
+}
+
+void ChangeFigure::setData(const ChangeData& data) {
+    m_data = data;
+    m_highlight.reset();
+    QList<QPointF> upper, lower, bandUpper, bandLower, below, inside, beyond;
+    for (const ChangePoint& p : data.along) {
+        if (!drawable(p))
+            continue;
+        const double x = shown(p.load);
+        upper << QPointF(x, p.interval.high);
+        lower << QPointF(x, p.interval.low);
+        bandUpper << QPointF(x, p.band.high);
+        bandLower << QPointF(x, p.band.low);
+        const QPointF change(x, p.change);
+        if (!data.common || p.load <= data.common->from)
+            below << change;
+        if (data.common && p.load >= data.common->from && p.load <= data.common->to)
+            inside << change;
+        if (data.common && p.load >= data.common->to)
+            beyond << change;
+    }
+    m_upper.replace(upper);
+    m_lower.replace(lower);
+    m_interval->setVisible(!upper.isEmpty());
+    m_bandUpper->replace(bandUpper);
+    m_bandLower->replace(bandLower);
+    m_below->replace(below);
+    m_inside->replace(inside);
+    m_beyond->replace(beyond);
+    setTitles(tr("Load (%1)").arg(unitName(data.unit)), tr("Change of velocity (m/s)"));
+    makeRoomForKey();
+    rescale();
+    repaintLayers();
+}
+
+void ChangeFigure::setHighlight(std::optional<int> reading) {
+    if (reading && (*reading < 0 || *reading >= std::ssize(m_data.readings)))
+        reading.reset();
+    m_highlight = reading;
+    repaintLayers();
+}
+
+void ChangeFigure::dress() {
+    m_interval->setPen(Qt::NoPen);
+    m_interval->setBrush(look::changeIntervalBrush(ground()));
+    for (QLineSeries* s : {m_bandUpper, m_bandLower})
+        s->setPen(look::changeBandPen(ground()));
+    m_inside->setPen(look::changePen(ground()));
+    for (QLineSeries* s : {m_below, m_beyond})
+        s->setPen(look::changeBeyondPen(ground()));
+    makeRoomForKey();
+}
+
+void ChangeFigure::rescale() {
+    double low = 0, high = 0, first = std::numeric_limits<double>::infinity(), last = -first;
+    const auto reach = [&](double v) {
+        if (std::isfinite(v)) {
+            low = std::min(low, v);
+            high = std::max(high, v);
+        }
+    };
+    for (const ChangePoint& p : m_data.along) {
+        if (!drawable(p))
+            continue;
+        first = std::min(first, shown(p.load));
+        last = std::max(last, shown(p.load));
+        // Bands open wide beyond the loads of both; there the axis does not follow them.
+        if (!m_data.common || (p.load >= m_data.common->from && p.load <= m_data.common->to)) {
+            reach(p.band.low);
+            reach(p.band.high);
+        }
+        reach(p.change);
+    }
+    for (const ChangeReading& r : m_data.readings) {
+        reach(r.interval.low);
+        reach(r.interval.high);
+    }
+    if (m_data.smallest) {
+        reach(1.3 * *m_data.smallest);
+        reach(-1.3 * *m_data.smallest);
+    }
+    if (!std::isfinite(first)) {
+        setScales({.from = 0, .to = shown(100), .step = niceStep(shown(100), 6)},
+                  {.from = -0.2, .to = 0.2, .step = 0.1});
+        return;
+    }
+    if (high - low < 1e-6) {
+        high += 0.1;
+        low -= 0.1;
+    }
+    if (last - first < 1e-6) {
+        last += shown(10);
+        first -= shown(10);
+    }
+    const double width = std::max(120.0, size().width() - 6 * textSize());
+    const double height = std::max(60.0, size().height() - 8 * textSize());
+    const double margin = (last - first) * 0.06;
+    const int parts = static_cast<int>(std::clamp(width / (5 * textSize()), 3.0, 12.0));
+    const int rows = static_cast<int>(std::clamp(height / (2.4 * textSize()), 3.0, 8.0));
+    // Room above for the readings' words.
+    const double room = (high - low) * std::min(0.5, 1.6 * textSize() / height);
+    Scale y{.from = low - 0.4 * room, .to = high + room, .step = niceStep(high - low, rows)};
+    setScales({.from = first - margin, .to = last + margin, .step = niceStep(last - first, parts)},
+              y);
+}
+
+void ChangeFigure::resizeEvent(QGraphicsSceneResizeEvent* event) {
+    Figure::resizeEvent(event);
+    makeRoomForKey();
+    rescale();
+}
+
+void ChangeFigure::makeRoomForKey() {
+    const double height =
+        m_data.along.empty() ? 0 : keyHeight(key(), textFont(0.9), size().width() - 8 * unit());
+    QMargins m = margins();
+    m.setTop(static_cast<int>(std::ceil(height + 6 * unit())));
+    if (m != margins())
+        setMargins(m);
+}
+
+std::vector<KeyEntry> ChangeFigure::key() const {
+    const look::Ground g = ground();
+    const QString level = levelText(m_data.level);
+    const auto line = [](const QPen& pen) {
+        return [pen](QPainter& p, const QRectF& box) {
+            p.setPen(pen);
+            p.drawLine(QPointF(box.left(), box.center().y()),
+                       QPointF(box.right(), box.center().y()));
+        };
+    };
+    const auto fill = [](const QBrush& brush) {
+        return [brush](QPainter& p, const QRectF& box) {
+            p.fillRect(box.adjusted(0, 2, 0, -2), brush);
+        };
+    };
+    std::vector<KeyEntry> entries{
+        {tr("change (later − earlier)"), line(look::changePen(g))},
+        {tr("%1, these two days only, load by load").arg(level),
+         fill(look::changeIntervalBrush(g))},
+        {tr("%1, all loads at once").arg(level), line(look::changeBandPen(g))},
+        {tr("reading: %1 with day-to-day noise").arg(level), [g](QPainter& p, const QRectF& box) {
+             const QPointF c = box.center();
+             p.setPen(look::readingPen(g));
+             p.drawLine(QPointF(c.x(), box.top()), QPointF(c.x(), box.bottom()));
+             for (const double y : {box.top(), box.bottom()})
+                 p.drawLine(QPointF(c.x() - 3, y), QPointF(c.x() + 3, y));
+             p.setBrush(g.ink);
+             p.drawEllipse(c, 2.4, 2.4);
+         }}};
+    if (m_data.smallest)
+        entries.push_back({tr("below the smallest change that matters (±%1 m/s)")
+                               .arg(number(*m_data.smallest, 3)),
+                           fill(look::smallestBrush(g))});
+    if (!m_data.differs.empty())
+        entries.push_back({tr("lines differ, load by load"), [g](QPainter& p, const QRectF& box) {
+                               p.fillRect(QRectF(box.left(), box.center().y() - 2, box.width(), 4),
+                                          look::changeColour(g));
+                           }});
+    const auto outside = [this](const ChangePoint& p) {
+        return !m_data.common || p.load < m_data.common->from || p.load > m_data.common->to;
+    };
+    if (std::ranges::any_of(m_data.along, outside))
+        entries.push_back({tr("beyond the loads of both"), fill(look::beyondBrush(g))});
+    return entries;
+}
+
+void ChangeFigure::paintUnder(QPainter& painter) {
+    const QRectF area = plot();
+    painter.setClipRect(area);
+    const auto x = [this](double load) { return toPosition(shown(load), 0).x(); };
+    const double zero = toPosition(0, 0).y();
+    if (m_data.smallest) {
+        const double a = toPosition(0, *m_data.smallest).y(), b = 2 * zero - a;
+        painter.fillRect(QRectF(area.left(), a, area.width(), b - a),
+                         look::smallestBrush(ground()));
+        painter.setPen(look::smallestPen(ground()));
+        for (const double y : {a, b})
+            painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
+    }
+    if (!m_data.along.empty()) {
+        const QBrush hatch = look::beyondBrush(ground());
+        if (m_data.common) {
+            painter.fillRect(QRectF(QPointF(area.left(), area.top()),
+                                    QPointF(x(m_data.common->from), area.bottom())),
+                             hatch);
+            painter.fillRect(QRectF(QPointF(x(m_data.common->to), area.top()),
+                                    QPointF(area.right(), area.bottom())),
+                             hatch);
+        } else {
+            painter.fillRect(area, hatch);
+        }
+    }
+    painter.setPen(look::zeroPen(ground()));
+    painter.drawLine(QPointF(area.left(), zero), QPointF(area.right(), zero));
+    for (const LoadRange& d : m_data.differs)
+        painter.fillRect(
+            QRectF(x(d.from), area.bottom() - 4 * unit(), x(d.to) - x(d.from), 4 * unit()),
+            look::changeColour(ground()));
+    painter.setClipping(false);
+}
+
+void ChangeFigure::paintOver(QPainter& painter) {
+    const QRectF area = plot();
+    if (m_data.along.empty()) {
+        painter.setFont(textFont());
+        painter.setPen(ground().quiet);
+        painter.drawText(area, Qt::AlignCenter, tr("Nothing to compare yet"));
+        return;
+    }
+    paintKey(painter, key(), textFont(0.9),
+             QRectF(4 * unit(), 3 * unit(), size().width() - 8 * unit(), area.top()), ground().ink);
+    const double zero = toPosition(0, 0).y();
+    painter.setFont(textFont(0.9));
+    const QPointF side(area.left() + 4 * unit(), zero);
+    if (zero - area.top() > 1.5 * textSize())
+        paintLabel(painter, side - QPointF(0, 2 * unit()), Qt::AlignBottom, tr("faster"), ground(),
+                   ground().quiet);
+    if (area.bottom() - zero > 1.5 * textSize())
+        paintLabel(painter, side + QPointF(0, 2 * unit()), Qt::AlignTop, tr("slower"), ground(),
+                   ground().quiet);
+    paintReadings(painter);
+}
+
+void ChangeFigure::paintReadings(QPainter& painter) const {
+    const QRectF area = plot();
+    const double cap = 0.35 * textSize();
+    painter.setFont(textFont(0.9));
+    const QFontMetricsF metrics(painter.font());
+    double wordEnd = area.left();
+    for (std::size_t i = 0; i < m_data.readings.size(); ++i) {
+        const ChangeReading& r = m_data.readings[i];
+        if (!std::isfinite(r.load + r.change + r.interval.low + r.interval.high))
+            continue;
+        const QPointF at = toPosition(shown(r.load), r.change);
+        const double top = toPosition(0, r.interval.high).y();
+        const double bottom = toPosition(0, r.interval.low).y();
+        painter.setPen(look::readingPen(ground()));
+        painter.drawLine(QPointF(at.x(), top), QPointF(at.x(), bottom));
+        for (const double y : {top, bottom})
+            painter.drawLine(QPointF(at.x() - cap, y), QPointF(at.x() + cap, y));
+        painter.setBrush(r.reading == answers::Reading::Unclear ? ground().paper : ground().ink);
+        painter.drawEllipse(at, 0.28 * textSize(), 0.28 * textSize());
+        if (m_highlight && *m_highlight == static_cast<int>(i)) {
+            painter.setPen(look::highlightPen(ground()));
+            painter.setBrush(Qt::NoBrush);
+            painter.drawEllipse(at, 0.75 * textSize(), 0.75 * textSize());
+        }
+        // Words that would run into each other are left to the table.
+        const double half = metrics.horizontalAdvance(r.word) / 2;
+        if (at.x() - half >= wordEnd && at.x() + half <= area.right()) {
+            paintLabel(painter, QPointF(at.x(), area.top() + 1), Qt::AlignHCenter, r.word, ground(),
+                       ground().ink);
+            wordEnd = at.x() + half + 0.5 * textSize();
+        }
+    }
+}
+
+} // namespace slopebook::ui::charts

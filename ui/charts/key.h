@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The key of a figure: what each way of drawing means, in rows that wrap to the figure's width.
+#pragma once
+
+#include <QFont>
+#include <QPainter>
+#include <QString>
+
+#include <functional>
+#include <vector>
+
+namespace slopebook::ui::charts {
+
+struct KeyEntry {
+    QString text;
+    std::function<void(QPainter&, const QRectF&)>
+        sample; ///< painted into a box of the text's height
+};
+
+/// Height that the key takes at that width.
+double keyHeight(const std::vector<KeyEntry>& entries, const QFont& font, double width);
+void paintKey(QPainter& painter, const std::vector<KeyEntry>& entries, const QFont& font,
+              const QRectF& box, const QColor& ink);
+
+} // namespace slopebook::ui::charts

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/wording.h"
+
+#include "core/model/session.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+// lupdate reads the names of such functions through this context.
+struct Wording {
+    Q_DECLARE_TR_FUNCTIONS(Wording)
+};
+
+QString plain(const std::string& utf8) {
+    return QString::fromStdString(utf8);
+}
+
+QString repeatTests(int pairs) {
+    return Wording::tr("%n repeat tests", nullptr, pairs);
+}
+
+} // namespace
+
+QString asSentence(QString text) {
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
+QString readingWord(answers::Reading reading) {
+    switch (reading) {
+    case answers::Reading::Better:
+        return Wording::tr("better");
+    case answers::Reading::Worse:
+        return Wording::tr("worse");
+    case answers::Reading::Held:
+        return Wording::tr("held");
+    case answers::Reading::Unclear:
+        return Wording::tr("unclear");
+    case answers::Reading::NoFigure:
+        break;
+    }
+    return Wording::tr("no figure");
+}
+
+QString readingText(const answers::ReadChange& read, int decimals) {
+    const QString word = readingWord(read.reading);
+    const bool changed =
+        read.reading == answers::Reading::Better || read.reading == answers::Reading::Worse;
+    if (!changed || !read.smallest)
+        return word;
+    const QString m = number(read.smallest->value, decimals);
+    if (read.beyondSmallest)
+        return Wording::tr("%1, by more than %2").arg(word, m);
+    if (read.withinSmallest)
+        return Wording::tr("%1, by less than %2").arg(word, m);
+    return word;
+}
+
+QString mvtText(const Mvt& mvt) {
+    QString source = plain(mvt.source);
+    switch (mvt.origin) {
+    case Mvt::Origin::Athlete:
+        source = mvt.count == 1
+                     ? Wording::tr("the athlete's own: one true maximum")
+                     : Wording::tr("the athlete's own: mean of %n true maxima", nullptr, mvt.count);
+        break;
+    case Mvt::Origin::Coach:
+        source = source.isEmpty() ? Wording::tr("the coach's own")
+                                  : Wording::tr("the coach's own: %1").arg(source);
+        break;
+    case Mvt::Origin::Published:
+        source = Wording::tr("published, not yours: %1").arg(source);
+        break;
+    }
+    if (mvt.sd)
+        return Wording::tr("%1 m/s (SD %2; %3)")
+            .arg(number(mvt.value, 2), number(*mvt.sd, 2), source);
+    return Wording::tr("%1 m/s (%2)").arg(number(mvt.value, 2), source);
+}
+
+QString smallestOrigin(const answers::Smallest& smallest) {
+    switch (smallest.origin) {
+    case answers::Smallest::Origin::Squad:
+        return Wording::tr("squad: %1").arg(plain(smallest.source));
+    case answers::Smallest::Origin::Coach:
+        return Wording::tr("the coach's own");
+    case answers::Smallest::Origin::Published:
+        break;
+    }
+    return Wording::tr("published, not yours: %1").arg(plain(smallest.source));
+}
+
+QString dayNoiseText(const answers::DayNoise& noise) {
+    const QString sd = number(std::sqrt(noise.variance.value), 3);
+    switch (noise.origin) {
+    case answers::DayNoise::Origin::Athlete:
+        return Wording::tr("SD %1 m/s (the athlete's own: %2)").arg(sd, repeatTests(noise.pairs));
+    case answers::DayNoise::Origin::LogLift:
+        return Wording::tr("SD %1 m/s (this log's: %2)").arg(sd, repeatTests(noise.pairs));
+    case answers::DayNoise::Origin::Published:
+        return Wording::tr("SD %1 m/s (published, not yours: %2)").arg(sd, plain(noise.source));
+    case answers::DayNoise::Origin::None:
+        break;
+    }
+    return Wording::tr("not known: the readings are made from these two days alone, which calls "
+                       "too much a change");
+}
+
+QString noAnswerText(const NoAnswer& why) {
+    switch (why.why) {
+    case NoAnswer::Why::NoPoints:
+        return Wording::tr("No set of this session counts.");
+    case NoAnswer::Why::NoThreshold:
+        return Wording::tr("No minimal-velocity threshold (MVT) is known for this lift. Set one "
+                           "with the lift.");
+    case NoAnswer::Why::BallisticLift:
+        return Wording::tr("A thrown or jumped lift is followed by velocity at load only.");
+    default:
+        break; // these carry a day or figures
+    }
+    QString text = asSentence(plain(why.reason));
+    if (!text.isEmpty() && !text.endsWith(u'.'))
+        text += u'.';
+    return text;
+}
+
+QString noteText(const answers::Note& note, LoadUnit unit) {
+    using Kind = answers::Note::Kind;
+    const auto& f = note.figures;
+    const auto figure = [&f](std::size_t i, int decimals) { return number(f[i], decimals); };
+    const auto has = [&f](std::size_t count) { return f.size() >= count; };
+    const auto point = [&] {
+        return Wording::tr("%1 m/s at %2").arg(figure(1, 2), loadWithUnit(f[0], unit));
+    };
+    if (note.kind == Kind::PointsBend && has(1))
+        return Wording::tr("The points bend (p = %1): a straight line misses their ends.")
+            .arg(figure(0, 3));
+    if (note.kind == Kind::FarFromLine && has(3))
+        return Wording::tr("%1 lies far from the line of the other points (studentised %2): worth "
+                           "a look.")
+            .arg(point(), figure(2, 1));
+    if (note.kind == Kind::ImplausiblePoint && has(2))
+        return Wording::tr("%1 is hard to believe: worth a look.").arg(point());
+    if (note.kind == Kind::ExtrapolatedFar && has(2))
+        return Wording::tr("Extrapolated far: the estimated 1RM lies %1 beyond the heaviest load "
+                           "(reach %2).")
+            .arg(loadWithUnit(std::round(f[1] * 10) / 10, unit), figure(0, 2));
+    if (note.kind == Kind::ExtrapolatedVeryFar && has(2))
+        return Wording::tr("The heaviest load is under half of the estimated 1RM, which lies %1 "
+                           "beyond it (reach %2): read its interval first.")
+            .arg(loadWithUnit(std::round(f[1] * 10) / 10, unit), figure(0, 2));
+    if (note.kind == Kind::SlopeUncertain)
+        return Wording::tr("The slope is not certain enough to bound the estimate.");
+    if (note.kind == Kind::NoOverlap)
+        return Wording::tr("The sessions share no stretch of loads: every change by load is "
+                           "extrapolated.");
+    if (note.kind == Kind::TwoPointLine)
+        return Wording::tr("Two points make a line without intervals: it needs a third load.");
+    if (note.kind == Kind::LevelNot95 && has(1))
+        return Wording::tr("Intervals are at %1, not 95 %.").arg(levelText(f[0]));
+    QString text = asSentence(plain(note.text));
+    if (!text.isEmpty() && !text.endsWith(u'.'))
+        text += u'.';
+    return text;
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the windows and the page say of an answer: readings, the leading sentence, notes, sources,
+// reasons. The one place of these words in ui, ready for translation; English as in core/answers.
+#pragma once
+
+#include "core/answers/comparison.h"
+#include "core/answers/sentence.h"
+#include "core/model/lift.h"
+#include "ui/units.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace slopebook::ui {
+
+/// "better", "worse", "held", "unclear", "no figure".
+QString readingWord(answers::Reading reading);
+/// The same with what the smallest change adds: "better, by more than ±0.03".
+QString readingText(const answers::ReadChange& read, int decimals);
+
+/// The sentence that leads a comparison.
+QString sentenceText(const answers::SentenceParts& parts, LoadUnit unit = LoadUnit::Kilograms);
+QString sentenceText(const answers::Comparison& comparison, LoadUnit unit = LoadUnit::Kilograms);
+
+QString noteText(const answers::Note& note, LoadUnit unit = LoadUnit::Kilograms);
+/// Why there is no answer, as a sentence.
+QString noAnswerText(const NoAnswer& why);
+
+/// "0.45 m/s (SD 0.04; published: ...)".
+QString mvtText(const Mvt& mvt);
+/// Where a smallest change came from: "the coach's own".
+QString smallestOrigin(const answers::Smallest& smallest);
+/// "SD 0.030 m/s (published, not yours: ...)".
+QString dayNoiseText(const answers::DayNoise& noise);
+
+/// The first letter as a capital.
+QString asSentence(QString text);
+
+} // namespace slopebook::ui
