@@ -18,4 +18,7 @@ std::span<const File> migrations();
 /// published.csv, the defaults from the literature.
 std::span<const File> published();
 
+/// testkinds.csv, the tests of the battery that the program knows.
+std::span<const File> testKinds();
+
 } // namespace slopebook::resources

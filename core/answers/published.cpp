@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/published.h"
 
+#include "core/answers/embeddedcsv.h"
 #include "core/model/errors.h"
 #include "resources/embedded.h"
 
-#include <csv.h>
-
 #include <algorithm>
+#include <array>
 #include <charconv>
-#include <memory>
 
 namespace slopebook::answers {
 
@@ -38,30 +37,6 @@ enum Column {
 };
 
 using Row = std::vector<std::string>;
-
-std::vector<Row> rowsOf(std::string_view text) {
-    struct Reader {
-        std::vector<Row> rows;
-        Row row;
-    } reader;
-    csv_parser parser;
-    if (csv_init(&parser, CSV_STRICT | CSV_APPEND_NULL) != 0)
-        throw std::bad_alloc();
-    const std::unique_ptr<csv_parser, void (*)(csv_parser*)> freed(&parser, csv_free);
-    const auto field = [](void* data, std::size_t size, void* to) {
-        static_cast<Reader*>(to)->row.emplace_back(static_cast<const char*>(data), size);
-    };
-    const auto rowEnd = [](int, void* to) {
-        auto& r = *static_cast<Reader*>(to);
-        r.rows.push_back(std::move(r.row));
-        r.row.clear();
-    };
-    if (csv_parse(&parser, text.data(), text.size(), field, rowEnd, &reader) != text.size() ||
-        csv_fini(&parser, field, rowEnd, &reader) != 0)
-        throw BadInput({"published.csv", static_cast<long>(reader.rows.size()) + 1, ""},
-                       "a stray quote", "CSV");
-    return std::move(reader.rows);
-}
 
 /// One row, with its place for messages.
 class Cells {
@@ -134,7 +109,7 @@ std::optional<PublishedLift> rowOf(std::string_view name, VelocityKind kind) {
 } // namespace
 
 std::vector<PublishedLift> parsePublished(std::string_view csv) {
-    const std::vector<Row> rows = rowsOf(csv);
+    const std::vector<Row> rows = csvRows(csv, "published.csv");
     if (rows.empty() || !std::ranges::equal(rows.front(), columns, {}, {},
                                             [](const char* c) { return std::string_view(c); }))
         throw BadInput({"published.csv", 1, ""}, "another header row",

@@ -25,6 +25,9 @@ struct NoAnswer {
         NoBaseline,
         TooFewSessions,
         NoRepeatTests,
+        NotTested,   ///< no attempt on that day
+        NotPossible, ///< written down as not possible, with its reason
+        NoBodyMass,  ///< the session has no body mass
         Other
     };
     Why why = Why::Other;

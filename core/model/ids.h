@@ -13,6 +13,7 @@ enum class DeviceId : long long {};
 enum class BlockId : long long {};
 enum class SessionId : long long {};
 enum class SetId : long long {};
+enum class TestKindId : long long {};
 
 /// The bare number behind a key, for storage and display.
 template <class Id>

@@ -1,0 +1,267 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/batterycomparison.h"
+
+#include "core/answers/figures.h"
+#include "core/answers/smallest.h"
+#include "core/stats/repeats.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+
+namespace slopebook::answers {
+
+namespace {
+
+std::optional<TestNoiseUsed> noiseOf(const std::vector<RepeatedTest>& pairs,
+                                     TestNoiseUsed::Origin origin, const std::string& whose) {
+    std::vector<double> first;
+    std::vector<double> second;
+    for (const RepeatedTest& pair : pairs) {
+        first.push_back(pair.first);
+        second.push_back(pair.second);
+    }
+    const auto error = stats::typicalError(first, second);
+    if (!error || !(error->value > 0))
+        return std::nullopt;
+    return TestNoiseUsed{.te = error->value,
+                         .df = error->df,
+                         .origin = origin,
+                         .source = whose + counted(static_cast<int>(pairs.size()), "repeat test")};
+}
+
+/// The latest session that has the test, else the latest that says why not.
+SeenTest seen(const Stored<TestKindId, TestKind>& kind, const TestDays& days, BodySide side) {
+    SeenTest found;
+    for (const BatterySession& session : days.sessions) {
+        auto value = testValue(kind, session, side);
+        const bool tells = value || value.why().why != NoAnswer::Why::NotTested;
+        if (value || (tells && !found.value))
+            found = {.value = std::move(value),
+                     .session = session.session,
+                     .date = session.date,
+                     .context = session.battery.context};
+    }
+    return found;
+}
+
+std::optional<Smallest> smallestOf(const Stored<TestKindId, TestKind>& kind, BodySide side,
+                                   const SquadTests& squad) {
+    const TestKind& k = kind.value;
+    std::optional<std::pair<double, std::string>> published;
+    if (k.smallest && !k.smallestSource.empty())
+        published.emplace(*k.smallest, k.smallestSource);
+    return chooseSmallest(squad.latest(kind.id, side), published ? std::nullopt : k.smallest,
+                          published);
+}
+
+void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, double level) {
+    const auto& before = test.before.value;
+    const auto& after = test.after.value;
+    if (!before || !after) {
+        const bool both = !before && !after;
+        test.noReading = (both      ? "on both sides "
+                          : !before ? "before: "
+                                    : "after: ") +
+                         (before ? after : before).why().reason;
+        return;
+    }
+    const double change = after->value - before->value;
+    test.change = change;
+    test.percent = 100 * change / before->value;
+    test.context = contextChanges(test.before.context, test.after.context);
+    test.noise =
+        testNoise(test.kind, test.side, athlete, squad, (before->value + after->value) / 2);
+    if (!test.noise) {
+        test.read.change = change;
+        test.read.smallest = smallestOf(test.kind, test.side, squad);
+        test.noReading = "no typical error is known: repeat the test, or give the test one";
+        return;
+    }
+    test.read =
+        read(change, changeInterval(change, test.noise->te, test.noise->df, level),
+             changeInterval(change, test.noise->te, test.noise->df, equivalenceLevel(level)),
+             smallestOf(test.kind, test.side, squad), test.kind.value.higherIsBetter);
+}
+
+void addForest(BatteryComparison& battery, const std::string& label, const ReadChange& change,
+               bool higherIsBetter, bool flagged) {
+    if (!change.smallest) {
+        battery.notDrawn.push_back(label + ": no smallest change that matters is known");
+        return;
+    }
+    const double m = change.smallest->value * (higherIsBetter ? 1 : -1);
+    const double a = change.interval.low / m;
+    const double b = change.interval.high / m;
+    battery.forest.push_back({.label = label,
+                              .change = change.change / m,
+                              .interval = {std::min(a, b), std::max(a, b)},
+                              .reading = change.reading,
+                              .flagged = flagged});
+}
+
+LeftRight leftRightOf(const TestChange& left, const TestChange& right) {
+    const auto of = [&](const SeenTest& l, const SeenTest& r) -> Answer<Asymmetry> {
+        if (!l.value)
+            return NoAnswer{l.value.why().why, "left " + l.value.why().reason};
+        if (!r.value)
+            return NoAnswer{r.value.why().why, "right " + r.value.why().reason};
+        return asymmetry(l.value->value, r.value->value, left.kind.value.higherIsBetter);
+    };
+    return {.kind = left.kind,
+            .before = of(left.before, right.before),
+            .after = of(left.after, right.after)};
+}
+
+void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, TestKind>> kinds,
+                std::span<const Stored<LiftId, Lift>> lifts, const TestDays& days) {
+    for (const BatterySession& session : days.sessions)
+        for (const Gap& gap : session.battery.gaps) {
+            std::string what;
+            for (const auto& kind : kinds)
+                if (gap.kind == kind.id)
+                    what = testLabel(kind.value, gap.side);
+            for (const auto& lift : lifts)
+                if (gap.lift == lift.id)
+                    what = lift.value.name +
+                           (gap.side == BodySide::Both ? "" : ", " + std::string(word(gap.side)));
+            battery.missing.push_back(
+                {.label = days.label, .date = session.date, .what = what, .reason = gap.reason});
+        }
+}
+
+void addContextNotes(BatteryComparison& battery) {
+    std::vector<ContextChange> told;
+    for (const TestChange& test : battery.tests)
+        for (const ContextChange& change : test.context)
+            if (std::find(told.begin(), told.end(), change) == told.end()) {
+                told.push_back(change);
+                battery.notes.push_back(
+                    {.kind = Note::Kind::Other,
+                     .figures = {},
+                     .text =
+                         "The " + change.what + " changed (" + change.before + ", then " +
+                         change.after +
+                         "): a difference may be its doing. Tests over that change are marked."});
+            }
+}
+
+} // namespace
+
+stats::Interval changeInterval(double change, double te, double df, double level) {
+    const double half = stats::tCritical(level, df) * std::numbers::sqrt2 * te;
+    return {change - half, change + half};
+}
+
+std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind, BodySide side,
+                                       AthleteId athlete, const SquadTests& squad, double value) {
+    using Origin = TestNoiseUsed::Origin;
+    if (auto own =
+            noiseOf(squad.repeats(kind.id, side, athlete), Origin::Athlete, "the athlete's own, "))
+        return own;
+    if (auto log = noiseOf(squad.repeats(kind.id, side), Origin::Log, "this log's, "))
+        return log;
+    const auto& given = kind.value.noise;
+    if (!given)
+        return std::nullopt;
+    return TestNoiseUsed{.te = given->percent ? given->value / 100 * value : given->value,
+                         .df = std::numeric_limits<double>::infinity(),
+                         .origin = Origin::Kind,
+                         .source = given->source};
+}
+
+std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after) {
+    std::vector<ContextChange> changes;
+    const auto look = [&](const char* what, const std::string& a, const std::string& b) {
+        if (!a.empty() && !b.empty() && a != b)
+            changes.push_back({what, a, b});
+    };
+    look("surface", before.surface, after.surface);
+    look("device", before.device, after.device);
+    look("footwear", before.footwear, after.footwear);
+    look("technique", before.technique, after.technique);
+    return changes;
+}
+
+BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> kinds,
+                                 AthleteId athlete, const TestDays& from, const TestDays& to,
+                                 const SquadTests& squad,
+                                 std::span<const Stored<LiftId, Lift>> lifts, double level) {
+    BatteryComparison battery{.level = level, .fromLabel = from.label, .toLabel = to.label};
+    for (const auto& kind : kinds) {
+        const auto sides = sidesOf(kind.value);
+        const std::size_t first = battery.tests.size();
+        bool anything = false;
+        for (const BodySide side : sides) {
+            TestChange test{.kind = kind, .side = side};
+            test.before = seen(kind, from, side);
+            test.after = seen(kind, to, side);
+            anything = anything || test.before.session || test.after.session;
+            readTest(test, athlete, squad, level);
+            battery.tests.push_back(std::move(test));
+        }
+        if (!anything) {
+            battery.tests.resize(first);
+            continue;
+        }
+        if (kind.value.twoSided)
+            battery.leftRight.push_back(
+                leftRightOf(battery.tests[first], battery.tests[first + 1]));
+    }
+    for (const TestChange& test : battery.tests) {
+        const std::string label = testLabel(test.kind.value, test.side);
+        if (test.noReading.empty())
+            addForest(battery, label, test.read, test.kind.value.higherIsBetter,
+                      !test.context.empty());
+        else
+            battery.notDrawn.push_back(label + ": " + test.noReading);
+    }
+    addMissing(battery, kinds, lifts, from);
+    addMissing(battery, kinds, lifts, to);
+    addContextNotes(battery);
+    return battery;
+}
+
+void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& comparison) {
+    for (const ChangeAt& at : comparison.at)
+        if (at.checkLoad)
+            addForest(battery, lift.name + ", speed at " + loadText(kilograms(at.load)) + " kg",
+                      at.read, true, at.extrapolated);
+    const std::string label = lift.name + ", estimated 1RM";
+    if (!comparison.oneRm)
+        battery.notDrawn.push_back(label + ": " + comparison.oneRm.why().reason);
+    else if (comparison.oneRm->read.reading == Reading::NoFigure)
+        battery.notDrawn.push_back(label + ": the change cannot be bounded");
+    else
+        addForest(battery, label, comparison.oneRm->read, true, false);
+}
+
+std::string testLabel(const TestKind& kind, BodySide side) {
+    return side == BodySide::Both ? kind.name : kind.name + ", " + std::string(word(side));
+}
+
+std::string sentence(const TestChange& change) {
+    const TestKind& kind = change.kind.value;
+    const std::string label = testLabel(kind, change.side);
+    if (!change.change)
+        return label + ": no figure, " + change.noReading + ".";
+    const int d = kind.decimals;
+    std::string text = label + ": " + std::string(word(change.read.reading)) + ", " +
+                       signedFixed(*change.change, d) + " " + kind.unit;
+    if (!change.noReading.empty())
+        return text + "; " + change.noReading + ".";
+    text += " (" + signedFixed(change.read.interval.low, d) + " to " +
+            signedFixed(change.read.interval.high, d) + ")";
+    if (change.read.beyondSmallest)
+        text += ", by more than " + fixed(change.read.smallest->value, d) + " " + kind.unit;
+    return text + (change.context.empty() ? "." : "; the context changed.");
+}
+
+std::string describe(const Asymmetry& asymmetry) {
+    if (asymmetry.better == BodySide::Both)
+        return "even";
+    return std::string(word(asymmetry.better)) + " by " + fixed(asymmetry.percent, 1) + " %";
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// All tests of two dates or two blocks side by side: before, after, change with its interval,
+// reading, left against right, and the figures of the forest plot.
+#pragma once
+
+#include "core/answers/comparison.h"
+#include "core/answers/squadtests.h"
+
+#include <string>
+#include <vector>
+
+namespace slopebook::answers {
+
+/// The typical error that a change of a test is read with, in the test's unit.
+struct TestNoiseUsed {
+    enum class Origin { Athlete, Log, Kind };
+    double te = 0;
+    double df = 0; ///< infinite where it is a published or the coach's figure
+    Origin origin = Origin::Kind;
+    std::string source = {};
+};
+
+/// The athlete's own repeat tests (two pairs or more), else the log's, else the kind's own figure
+/// (published or the coach's), else nothing. value: what a percentage is taken of.
+std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind, BodySide side,
+                                       AthleteId athlete, const SquadTests& squad, double value);
+
+/// change -/+ t sqrt(2) TE on TE's df (Hopkins 2000; Swinton et al. 2018).
+stats::Interval changeInterval(double change, double te, double df, double level);
+
+/// One side of a comparison: a date or a block, and its sessions by date.
+struct TestDays {
+    std::string label = {};
+    std::vector<BatterySession> sessions = {};
+};
+
+/// A test as it was on one side of the comparison: of the latest session that has it.
+struct SeenTest {
+    Answer<TestValue> value = NoAnswer{NoAnswer::Why::NotTested, "not tested"};
+    std::optional<SessionId> session = {};
+    std::optional<Date> date = {};
+    TestContext context = {};
+};
+
+/// "surface", "turf", "boards".
+struct ContextChange {
+    std::string what = {}, before = {}, after = {};
+    friend bool operator==(const ContextChange&, const ContextChange&) = default;
+};
+/// What differs between two contexts; what is not written down on a side does not count.
+std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after);
+
+struct TestChange {
+    Stored<TestKindId, TestKind> kind = {};
+    BodySide side = BodySide::Both;
+    SeenTest before = {}, after = {};
+    std::optional<double> change = {}, percent = {}; ///< both there
+    std::optional<TestNoiseUsed> noise = {};
+    ReadChange read = {};
+    std::string noReading = {}; ///< why there is no reading; empty where there is one
+    std::vector<ContextChange> context = {};
+};
+
+/// Left against right of one test.
+struct LeftRight {
+    Stored<TestKindId, TestKind> kind = {};
+    Answer<Asymmetry> before = NoAnswer{}, after = NoAnswer{};
+};
+
+/// One line of the forest plot. Everything in units of the smallest change that matters, turned so
+/// that right is better.
+struct ForestRow {
+    std::string label = {};
+    double change = 0;
+    stats::Interval interval = {};
+    Reading reading = Reading::NoFigure;
+    bool flagged = false; ///< the context changed, or a figure is extrapolated
+};
+
+struct MissingTest {
+    std::string label = {}; ///< of the date or block
+    Date date = {};
+    std::string what = {}; ///< the test or lift, with its side
+    std::string reason = {};
+};
+
+struct BatteryComparison {
+    double level = 0.95;
+    std::string fromLabel = {}, toLabel = {};
+    std::vector<TestChange> tests = {};
+    std::vector<LeftRight> leftRight = {};
+    std::vector<ForestRow> forest = {};
+    std::vector<std::string> notDrawn = {}; ///< "Single hop, left: no smallest change is known"
+    std::vector<MissingTest> missing = {};
+    std::vector<Note> notes = {};
+};
+
+/// liftName: for gaps that are about a lift. Tests that neither side has, or has as a gap, are left
+/// out.
+BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> kinds,
+                                 AthleteId athlete, const TestDays& from, const TestDays& to,
+                                 const SquadTests& squad,
+                                 std::span<const Stored<LiftId, Lift>> lifts, double level = 0.95);
+
+/// Puts a lift's check loads and 1RM into the forest plot of the battery.
+void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& comparison);
+
+/// "Single hop for distance, left".
+std::string testLabel(const TestKind& kind, BodySide side);
+/// "Single hop for distance, left: better, +0.12 m (+0.03 to +0.21), by more than 0.04 m."
+std::string sentence(const TestChange& change);
+/// "left by 7.1 %", "even".
+std::string describe(const Asymmetry& asymmetry);
+
+} // namespace slopebook::answers

@@ -1,0 +1,350 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Tests of the battery: values, asymmetry, changes with their intervals, readings, the forest plot.
+// Sources beside each check; published-values.md sections 7 and 8 where no other is named.
+#include "core/answers/batterycomparison.h"
+#include "core/answers/testkinds.h"
+#include "core/model/errors.h"
+#include "tests/support/rscript.h"
+
+#include <QTest>
+
+#include <cmath>
+#include <limits>
+#include <random>
+
+using namespace slopebook;
+using namespace slopebook::answers;
+using namespace slopebook::literals;
+using Kind = Stored<TestKindId, TestKind>;
+
+namespace {
+
+Kind kind(const char* name, TestFormula formula = TestFormula::Value, bool twoSided = false) {
+    return {TestKindId{1},
+            {.name = name,
+             .unit = "m",
+             .higherIsBetter = true,
+             .twoSided = twoSided,
+             .rule = AttemptRule::Best,
+             .attempts = 3,
+             .formula = formula,
+             .decimals = 2,
+             .noise = {},
+             .smallest = {},
+             .smallestSource = {},
+             .note = {}}};
+}
+
+Attempt attempt(double value, BodySide side = BodySide::Both, std::optional<double> contact = {}) {
+    return {.side = side, .value = value, .contact = contact, .note = {}, .excluded = {}};
+}
+
+Date day(int number) {
+    return std::chrono::year{2026} / 3 / std::chrono::day(static_cast<unsigned>(number));
+}
+
+BatterySession session(int id, std::vector<Attempt> attempts, int athlete = 1) {
+    BatterySession s;
+    s.session = SessionId{id};
+    s.athlete = AthleteId{athlete};
+    s.date = day(id % 28 + 1);
+    if (!attempts.empty())
+        s.battery.tests = {{TestKindId{1}, std::move(attempts)}};
+    return s;
+}
+
+} // namespace
+
+class TestBattery : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    /// g t^2 / 8 with g = 9.80665 (table of section 7).
+    void jumpHeight() {
+        const double table[][2] = {{0.30, 0.110325},
+                                   {0.40, 0.196133},
+                                   {0.50, 0.306458},
+                                   {0.55, 0.370814},
+                                   {0.60, 0.441299}};
+        for (const auto& row : table) {
+            const auto height =
+                attemptValue(kind("jump", TestFormula::FlightHeight).value, attempt(row[0]), {});
+            QVERIFY(std::abs(*height - row[1]) < 5e-7);
+        }
+    }
+    /// t 0.50 s, contact 0.20 s: 1.53229 (section 7).
+    void reactiveStrength() {
+        const auto a = attempt(0.50, BodySide::Both, 0.20);
+        QVERIFY(std::abs(*attemptValue(kind("d", TestFormula::FlightRsi).value, a, {}) - 1.53229) <
+                5e-6);
+        const auto h = attempt(0.306458, BodySide::Both, 0.20);
+        QVERIFY(std::abs(*attemptValue(kind("d", TestFormula::HeightRsi).value, h, {}) - 1.53229) <
+                5e-6);
+    }
+    void perBodyMass() {
+        const auto k = kind("pull", TestFormula::PerBodyMass).value;
+        QCOMPARE(*attemptValue(k, attempt(2400), 80_kg), 30.0);
+        const auto none = attemptValue(k, attempt(2400), {});
+        QVERIFY(!none && none.why().why == NoAnswer::Why::NoBodyMass);
+    }
+
+    /// a = 20, b = 25: percent difference 20 % (section 7); for times the shorter is the better.
+    void sides() {
+        QCOMPARE(asymmetry(20, 25, true), (Asymmetry{20, BodySide::Right}));
+        QCOMPARE(asymmetry(25, 20, true), (Asymmetry{20, BodySide::Left}));
+        QCOMPARE(asymmetry(2.0, 2.5, false), (Asymmetry{25, BodySide::Left}));
+        QCOMPARE(asymmetry(2, 2, true), (Asymmetry{0, BodySide::Both}));
+        QCOMPARE(QString::fromStdString(describe(asymmetry(1.9, 2.0, true))),
+                 QStringLiteral("right by 5.0 %"));
+    }
+
+    void bestAndMean() {
+        Kind k = kind("hop");
+        auto s = session(1, {attempt(1.80), attempt(1.95), attempt(1.86)});
+        s.battery.tests[0].attempts.push_back(attempt(9));
+        s.battery.tests[0].attempts.back().excluded = "tape moved";
+        const auto best = testValue(k, s, BodySide::Both);
+        QCOMPARE(best->value, 1.95);
+        QCOMPARE(best->counted, 3);
+        QVERIFY(std::abs(best->mean - 1.87) < 1e-12);
+        // SD by hand: deviations -0.07, 0.08, -0.01.
+        QVERIFY(std::abs(*best->sd - std::sqrt(0.0114 / 2)) < 1e-12);
+        k.value.rule = AttemptRule::Mean;
+        QVERIFY(std::abs(testValue(k, s, BodySide::Both)->value - 1.87) < 1e-12);
+        k.value.rule = AttemptRule::Best;
+        k.value.higherIsBetter = false;
+        QCOMPARE(testValue(k, s, BodySide::Both)->value, 1.80);
+    }
+
+    void gapIsAFact() {
+        const Kind k = kind("hop", TestFormula::Value, true);
+        auto s = session(1, {attempt(1.8, BodySide::Left)});
+        s.battery.gaps = {{TestKindId{1}, {}, BodySide::Right, "sore knee"}};
+        QVERIFY(testValue(k, s, BodySide::Left));
+        const auto right = testValue(k, s, BodySide::Right);
+        QVERIFY(!right && right.why().why == NoAnswer::Why::NotPossible);
+        QCOMPARE(right.why().reason, std::string("not possible: sore knee"));
+        QVERIFY(testValue(k, session(2, {}), BodySide::Left).why().why == NoAnswer::Why::NotTested);
+    }
+
+    /// Swinton et al. 2018 (formulas from memory) on Hopkins' data: change +6, TE 2.889637: half
+    /// width 2.756346 at 50 %, 8.009664 at 95 % (section 8; z of three and four digits, so to
+    /// 1e-3); Hopkins: t(.975, 4) x SD = 11.346119.
+    void publishedIntervals() {
+        const double te = 2.889637;
+        const double infinite = std::numeric_limits<double>::infinity();
+        const auto half = changeInterval(6, te, infinite, 0.50);
+        QVERIFY(std::abs(half.high - 6 - 2.756346) < 1e-3);
+        const auto full = changeInterval(6, te, infinite, 0.95);
+        QVERIFY(std::abs(6 - full.low - 8.009664) < 1e-3);
+        QVERIFY(std::abs(changeInterval(6, te, 4, 0.95).high - 6 - 11.346119) < 1e-5);
+    }
+
+    void againstR() {
+        if (!tests::haveR())
+            QSKIP("R IS NOT INSTALLED: changes of tests not compared with it");
+        std::mt19937 random(5);
+        std::normal_distribution<double> spread(2, 0.2), noise(0, 0.06);
+        for (int round = 0; round < 10; ++round) {
+            const Kind k = kind("hop");
+            SquadTests squad(std::span(&k, 1));
+            QByteArray input;
+            const int pairs = 2 + round;
+            for (int i = 0; i < pairs; ++i) {
+                const double truth = spread(random);
+                const double a = truth + noise(random);
+                const double b = truth + noise(random);
+                squad.add(session(100 + 2 * i, {attempt(a)}, 50 + i));
+                auto again = session(101 + 2 * i, {attempt(b)}, 50 + i);
+                again.repeatOf = SessionId{100 + 2 * i};
+                squad.add(again);
+                input +=
+                    QByteArray::number(a, 'g', 17) + ' ' + QByteArray::number(b, 'g', 17) + '\n';
+            }
+            const double before = spread(random);
+            const double after = spread(random);
+            input += QByteArray::number(before, 'g', 17) + ' ' +
+                     QByteArray::number(after, 'g', 17) + '\n';
+            const double level = round % 2 ? 0.95 : 0.90;
+            const auto r =
+                tests::runR(QStringLiteral("battery.R"), {QString::number(level)}, input);
+            const auto battery = compareBattery(
+                std::span(&k, 1), AthleteId{1}, {"first", {session(1, {attempt(before)})}},
+                {"second", {session(2, {attempt(after)})}}, squad, {}, level);
+            QCOMPARE(battery.tests.size(), std::size_t(1));
+            const TestChange& test = battery.tests[0];
+            QVERIFY(test.noise && test.noise->origin == TestNoiseUsed::Origin::Log);
+            QVERIFY(tests::digitsAgreed(test.noise->te, r[QStringLiteral("te")]) > 10);
+            QCOMPARE(test.noise->df, r[QStringLiteral("df")]);
+            QVERIFY(tests::digitsAgreed(test.read.interval.low, r[QStringLiteral("low")]) > 9);
+            QVERIFY(tests::digitsAgreed(test.read.interval.high, r[QStringLiteral("high")]) > 9);
+            QVERIFY(tests::digitsAgreed(*test.percent, r[QStringLiteral("percent")]) > 9);
+        }
+    }
+
+    /// Ross et al. 2002: single hop SEM 4.61 cm: MDC95 12.778 cm (section 7). A change of 12.7 cm
+    /// is unclear, one of 12.9 cm is better.
+    void readings() {
+        Kind k = kind("hop");
+        k.value.noise = TestNoise{0.0461, false, "Ross 2002"};
+        k.value.smallest = 0.04;
+        const SquadTests squad(std::span(&k, 1));
+        const auto read = [&](double after, bool higher = true) {
+            k.value.higherIsBetter = higher;
+            return compareBattery(std::span(&k, 1), AthleteId{1},
+                                  {"a", {session(1, {attempt(1.8)})}},
+                                  {"b", {session(2, {attempt(after)})}}, squad, {})
+                .tests[0];
+        };
+        QCOMPARE(read(1.8 + 0.127).read.reading, Reading::Unclear);
+        QCOMPARE(read(1.8 + 0.129).read.reading, Reading::Better);
+        QCOMPARE(read(1.8 - 0.129).read.reading, Reading::Worse);
+        QCOMPARE(read(1.8 - 0.129, false).read.reading, Reading::Better);
+        QVERIFY(!read(1.8 + 0.129).read.beyondSmallest);
+        QVERIFY(read(1.8 + 0.17).read.beyondSmallest);
+        // Held needs a smallest change that the noise can resolve: 1.645 sqrt(2) TE under m.
+        k.value.noise->value = 0.01;
+        QCOMPARE(read(1.8 + 0.01).read.reading, Reading::Held);
+        QCOMPARE(QString::fromStdString(sentence(read(1.8 + 0.1))),
+                 QStringLiteral("hop: better, +0.10 m (+0.07 to +0.13), by more than 0.04 m."));
+        k.value.noise.reset();
+        const auto none = read(2.0);
+        QCOMPARE(none.read.reading, Reading::NoFigure);
+        QVERIFY(none.noReading.find("no typical error") != std::string::npos);
+    }
+
+    /// Percent noise is of the mean of both; the athlete's own repeats come first; the squad's
+    /// spread gives the smallest change from 8 athletes on.
+    void noiseAndSmallest() {
+        Kind k = kind("pull");
+        k.value.noise = TestNoise{5, true, "published"};
+        k.value.smallest = 77;
+        SquadTests squad(std::span(&k, 1));
+        const auto test = [&] {
+            return compareBattery(std::span(&k, 1), AthleteId{1},
+                                  {"a", {session(1, {attempt(2000)})}},
+                                  {"b", {session(2, {attempt(2400)})}}, squad, {})
+                .tests[0];
+        };
+        QVERIFY(std::abs(test().noise->te - 110) < 1e-9);
+        QCOMPARE(test().read.smallest->value, 77.0);
+        QCOMPARE(test().read.smallest->origin, Smallest::Origin::Coach);
+        double sum = 0;
+        for (int i = 0; i < 8; ++i) {
+            squad.add(session(10 + i, {attempt(2000 + 100 * i)}, 10 + i));
+            sum += 100.0 * 100 * (i - 3.5) * (i - 3.5);
+        }
+        QCOMPARE(test().read.smallest->origin, Smallest::Origin::Squad);
+        QVERIFY(std::abs(test().read.smallest->value - 0.2 * std::sqrt(sum / 7)) < 1e-9);
+        const double repeated[][2] = {{2000, 2030}, {2100, 2090}, {2050, 2080}};
+        for (int i = 0; i < 3; ++i) {
+            squad.add(session(40 + 2 * i, {attempt(repeated[i][0])}));
+            auto again = session(41 + 2 * i, {attempt(repeated[i][1])});
+            again.repeatOf = SessionId{40 + 2 * i};
+            squad.add(again);
+        }
+        // Differences 30, -10, 30: SD 23.094, TE 16.330, df 2.
+        QCOMPARE(test().noise->origin, TestNoiseUsed::Origin::Athlete);
+        QVERIFY(std::abs(test().noise->te - std::sqrt(1600.0 / 3 / 2)) < 1e-9);
+        QCOMPARE(test().noise->df, 2.0);
+    }
+
+    void sideBySide() {
+        Kind k = kind("hop", TestFormula::Value, true);
+        k.value.noise = TestNoise{0.02, false, "x"};
+        k.value.smallest = 0.05;
+        auto a = session(1, {attempt(1.8, BodySide::Left), attempt(2.0, BodySide::Right)});
+        auto later = session(2, {attempt(1.9, BodySide::Left)});
+        auto b = session(3, {attempt(1.95, BodySide::Left)});
+        b.battery.gaps = {{TestKindId{1}, {}, BodySide::Right, "sore ankle"},
+                          {{}, LiftId{4}, BodySide::Both, "no heavy plates"}};
+        a.battery.context.surface = later.battery.context.surface = "boards";
+        b.battery.context.surface = "grass";
+        const Stored<LiftId, Lift> lift{LiftId{4}, {.name = "Bench pull"}};
+        const SquadTests squad(std::span(&k, 1));
+        auto battery = compareBattery(std::span(&k, 1), AthleteId{1}, {"block 1", {a, later}},
+                                      {"block 2", {b}}, squad, std::span(&lift, 1));
+        QCOMPARE(battery.tests.size(), std::size_t(2));
+        const TestChange& left = battery.tests[0];
+        QVERIFY(std::abs(*left.change - 0.05) < 1e-12); // from the block's latest, 1.9
+        QCOMPARE(left.before.date, later.date);
+        QCOMPARE(left.context.size(), std::size_t(1));
+        QCOMPARE(left.context[0], (ContextChange{"surface", "boards", "grass"}));
+        const TestChange& right = battery.tests[1];
+        QVERIFY(!right.change);
+        QCOMPARE(right.noReading, std::string("after: not possible: sore ankle"));
+        QCOMPARE(battery.leftRight.size(), std::size_t(1));
+        QVERIFY(std::abs(battery.leftRight[0].before->percent - 5) < 1e-9); // 1.9 of 2.0
+        QVERIFY(!battery.leftRight[0].after);
+        QCOMPARE(battery.missing.size(), std::size_t(2));
+        QCOMPARE(battery.missing[1].what, std::string("Bench pull"));
+        QCOMPARE(battery.forest.size(), std::size_t(1));
+        const ForestRow& row = battery.forest[0];
+        QVERIFY(row.flagged);
+        QVERIFY(std::abs(row.change - 1) < 1e-9);
+        // 1.959964 sqrt(2) 0.02 / 0.05
+        QVERIFY(std::abs(row.interval.high - 1 - 1.1087231) < 1e-6);
+        QCOMPARE(battery.notDrawn.size(), std::size_t(1));
+        QCOMPARE(battery.notes.size(), std::size_t(1));
+    }
+
+    /// In the forest plot right is better, whichever way the test counts.
+    void forestTurnsTimes() {
+        Kind k = kind("timed hop");
+        k.value.higherIsBetter = false;
+        k.value.noise = TestNoise{0.06, false, "x"};
+        k.value.smallest = 0.05;
+        const SquadTests squad(std::span(&k, 1));
+        const auto battery =
+            compareBattery(std::span(&k, 1), AthleteId{1}, {"a", {session(1, {attempt(2.1)})}},
+                           {"b", {session(2, {attempt(1.9)})}}, squad, {});
+        QVERIFY(std::abs(battery.forest[0].change - 4) < 1e-9);
+        QVERIFY(battery.forest[0].interval.low < battery.forest[0].interval.high);
+        QCOMPARE(battery.forest[0].reading, Reading::Better);
+    }
+
+    void builtIn() {
+        QVERIFY(builtInTestKinds().size() >= 8);
+        for (const TestKind& one : builtInTestKinds())
+            validate(one);
+        // Section 7: SEM 4.61, 11.17, 17.74 cm; 6 m hop 0.06 s; throw 0.173 m.
+        QCOMPARE(builtInTestKind("single hop for distance")->noise->value, 0.0461);
+        QCOMPARE(builtInTestKind("Triple hop for distance")->noise->value, 0.1117);
+        QCOMPARE(builtInTestKind("Crossover hop for distance")->noise->value, 0.1774);
+        QCOMPARE(builtInTestKind("6 m timed hop")->noise->value, 0.06);
+        QVERIFY(!builtInTestKind("6 m timed hop")->higherIsBetter);
+        QCOMPARE(builtInTestKind("Seated medicine-ball throw")->noise->value, 0.173);
+        QVERIFY(!builtInTestKind("nothing like it"));
+    }
+    void builtInRefused() {
+        const std::string head =
+            "name,unit,better,sides,rule,attempts,formula,decimals,typical_error,typical_error_in,"
+            "typical_error_source,smallest,smallest_source,note\n";
+        QVERIFY(parseTestKinds(head).empty());
+        QVERIFY_EXCEPTION_THROWN(parseTestKinds("name\n"), BadInput);
+        QVERIFY_EXCEPTION_THROWN(
+            parseTestKinds(head + "a,m,higher,one,best,3,value,2,0.1,unit,,,,\n"), BadInput);
+        QVERIFY_EXCEPTION_THROWN(parseTestKinds(head + "a,m,upwards,one,best,3,value,2,,,,,,\n"),
+                                 BadInput);
+        QVERIFY_EXCEPTION_THROWN(parseTestKinds(head + "a,m,higher,one,best,0,value,2,,,,,,\n"),
+                                 BadInput);
+    }
+
+    void refusedAttempts() {
+        const auto hop = kind("hop", TestFormula::Value, true).value;
+        QVERIFY_EXCEPTION_THROWN(validate(attempt(0, BodySide::Left), hop), BadInput);
+        QVERIFY_EXCEPTION_THROWN(validate(attempt(1.8), hop), BadInput);
+        QVERIFY_EXCEPTION_THROWN(validate(attempt(1.8, BodySide::Left, 0.2), hop), BadInput);
+        QVERIFY_EXCEPTION_THROWN(validate(attempt(std::nan(""), BodySide::Left), hop), BadInput);
+        validate(attempt(1.8, BodySide::Left), hop);
+        const auto drop = kind("drop", TestFormula::FlightRsi).value;
+        QVERIFY_EXCEPTION_THROWN(validate(attempt(0.5), drop), BadInput);
+        validate(attempt(0.5, BodySide::Both, 0.2), drop);
+        Battery battery;
+        battery.gaps = {{TestKindId{1}, {}, BodySide::Both, " "}};
+        QVERIFY_EXCEPTION_THROWN(validate(battery), BadInput);
+        battery.gaps = {{{}, {}, BodySide::Both, "why"}};
+        QVERIFY_EXCEPTION_THROWN(validate(battery), BadInput);
+    }
+};
+QTEST_APPLESS_MAIN(TestBattery)
+#include "tst_battery.moc"
