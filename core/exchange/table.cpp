@@ -16,6 +16,8 @@ std::optional<std::size_t> columnOf(std::span<const std::string> header, std::st
 
 namespace {
 
+constexpr std::size_t textLimit = 100'000; // what the log keeps, and its guard
+
 std::string listed(std::span<const std::string> names) {
     std::string list;
     for (const std::string& name : names)
@@ -83,12 +85,14 @@ std::string_view Cells::raw(std::size_t column) const {
 }
 
 std::string Cells::text(std::size_t column) const {
+    if (raw(column).size() > textLimit)
+        refuse(column, "text of at most 100,000 bytes");
     return unguarded(raw(column));
 }
 
 std::string Cells::name(std::size_t column) const {
     std::string value = text(column);
-    if (value.find_first_not_of(" \t\r\n") == std::string::npos)
+    if (value.find_first_not_of(" \t\r\n\f\v") == std::string::npos)
         refuse(column, "a name");
     return value;
 }

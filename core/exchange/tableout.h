@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One table written twice at once: as a CSV file and as a sheet of a workbook.
+#pragma once
+
+#include "core/model/date.h"
+#include "core/model/mass.h"
+
+#include <filesystem>
+#include <fstream>
+#include <memory>
+#include <span>
+#include <string>
+#include <string_view>
+#include <variant>
+
+struct lxw_workbook;
+struct lxw_worksheet;
+struct lxw_format;
+
+namespace slopebook::exchange {
+
+/// Blank, text, a number, a weight in kg, a whole number, a day.
+using Cell = std::variant<std::monostate, std::string, double, Mass, int, Date>;
+
+/// A workbook under way; whole on disk once close() has returned.
+class Workbook {
+public:
+    explicit Workbook(std::filesystem::path file);
+    ~Workbook(); ///< drops what was not closed
+    Workbook(const Workbook&) = delete;
+    Workbook& operator=(const Workbook&) = delete;
+    void close(); ///< LogError where it cannot be written
+
+private:
+    friend class SheetOut;
+    std::filesystem::path m_file;
+    lxw_workbook* m_book = nullptr;
+    lxw_format* m_bold = nullptr;
+    lxw_format* m_day = nullptr;
+};
+
+/// A sheet; goes on in a further one ("reps 2") where a sheet of a workbook is full.
+class SheetOut {
+public:
+    SheetOut(Workbook& book, std::string name, std::span<const std::string_view> columns);
+    void row(std::span<const Cell> cells);
+
+private:
+    void begin();
+    void write(unsigned column, const Cell& cell);
+    Workbook& m_book;
+    std::string m_name;
+    std::span<const std::string_view> m_columns;
+    lxw_worksheet* m_sheet = nullptr;
+    unsigned m_row = 0;
+    int m_sheets = 0;
+};
+
+/// A CSV file: comma, decimal point, UTF-8, LF.
+class CsvOut {
+public:
+    CsvOut(std::filesystem::path file, std::span<const std::string_view> columns);
+    void row(std::span<const Cell> cells);
+    void close(); ///< LogError where it cannot be written
+
+private:
+    std::filesystem::path m_file;
+    std::ofstream m_out;
+    std::string m_line;
+};
+
+/// Both of them, folder/name.csv and a sheet called name.
+class TableOut {
+public:
+    TableOut(const std::filesystem::path& folder, Workbook& book, const std::string& name,
+             std::span<const std::string_view> columns);
+    void row(std::span<const Cell> cells);
+    void close();
+
+private:
+    CsvOut m_csv;
+    SheetOut m_sheet;
+};
+
+} // namespace slopebook::exchange

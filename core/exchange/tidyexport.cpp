@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/tidyexport.h"
+
+#include "core/exchange/tableout.h"
+#include "core/exchange/tidycolumns.h"
+#include "core/model/errors.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <unistd.h>
+
+namespace slopebook::exchange {
+
+namespace {
+
+constexpr std::array<std::string_view, 7> pointColumns{
+    "date", "athlete", "lift", "session", "set", "load_kg", "point_velocity"};
+
+template <class T>
+Cell orBlank(const std::optional<T>& value) {
+    return value ? Cell(*value) : Cell();
+}
+
+template <class Id, class Value>
+std::map<Id, Value> byId(const std::vector<Stored<Id, Value>>& list) {
+    std::map<Id, Value> map;
+    for (const auto& stored : list)
+        map.emplace(stored.id, stored.value);
+    return map;
+}
+
+// Writes one log's tables into one folder.
+class Exporter {
+public:
+    Exporter(const log::Log& log, const std::filesystem::path& folder)
+        : m_log(log), m_folder(folder), m_book(folder / "log.xlsx"), m_athletes(log.athletes()),
+          m_lifts(byId(log.lifts())), m_devices(byId(log.devices())), m_blocks(log.blocks()) {}
+
+    void write() {
+        people();
+        lifts();
+        blocks();
+        sessions();
+        checkLoads();
+        m_book.close();
+    }
+
+private:
+    void people() {
+        TableOut athletes(m_folder, m_book, "athletes", athleteColumns);
+        for (const auto& stored : m_athletes)
+            athletes.row(std::array<Cell, 2>{stored.value.name, stored.value.note});
+        athletes.close();
+        TableOut devices(m_folder, m_book, "devices", deviceColumns);
+        for (const auto& [id, device] : m_devices)
+            devices.row(std::array<Cell, 2>{device.name, device.note});
+        devices.close();
+    }
+
+    void lifts() {
+        TableOut table(m_folder, m_book, "lifts", liftColumns);
+        for (const auto& [id, lift] : m_lifts) {
+            std::array<Cell, LiftCount> row;
+            row[LiftName] = lift.name;
+            row[LiftPointRule] = std::string(word(lift.rule));
+            row[LiftKind] = std::string(word(lift.kind));
+            row[LiftBallistic] = lift.ballistic ? 1 : 0;
+            if (lift.mvt) {
+                row[LiftMvt] = lift.mvt->value;
+                row[LiftMvtSd] = orBlank(lift.mvt->sd);
+                row[LiftMvtOrigin] =
+                    std::string(lift.mvt->origin == Mvt::Origin::Published ? "published" : "coach");
+                row[LiftMvtSource] = lift.mvt->source;
+            }
+            row[LiftSmallestVelocity] = orBlank(lift.smallestVelocity);
+            row[LiftSmallestOneRm] = orBlank(lift.smallestOneRm);
+            row[LiftNote] = lift.note;
+            table.row(row);
+        }
+        table.close();
+    }
+
+    void blocks() {
+        TableOut table(m_folder, m_book, "blocks", blockColumns);
+        for (const auto& [id, block] : m_blocks) {
+            std::array<Cell, BlockCount> row;
+            row[BlockName] = block.name;
+            row[BlockFirst] = block.first;
+            row[BlockLast] = block.last;
+            row[BlockCeiling] = orBlank(block.ceiling);
+            row[BlockNote] = block.note;
+            table.row(row);
+        }
+        table.close();
+    }
+
+    void sessions() {
+        TableOut heads(m_folder, m_book, "sessions", sessionColumns);
+        TableOut reps(m_folder, m_book, "reps", tidyColumns);
+        SheetOut points(m_book, "points", pointColumns);
+        for (const auto& athlete : m_athletes) {
+            const auto ofAthlete = m_log.sessions(athlete.id);
+            const auto byKey = byId(ofAthlete);
+            for (const auto& stored : ofAthlete) {
+                heads.row(headRow(athlete.value.name, stored.value, byKey));
+                for (const log::PlacedSet& placed : m_log.session(stored.id).sets) {
+                    setRows(reps, athlete.value.name, stored.value, byKey, placed);
+                    point(points, athlete.value.name, stored.value, placed);
+                }
+            }
+        }
+        heads.close();
+        reps.close();
+    }
+
+    using Heads = std::map<SessionId, SessionHead>;
+
+    std::array<Cell, SessionCount> headRow(const std::string& athlete, const SessionHead& head,
+                                           const Heads& heads) const {
+        std::array<Cell, SessionCount> row;
+        row[SessionDate] = head.date;
+        row[SessionAthlete] = athlete;
+        row[SessionNumber] = head.ordinal;
+        if (head.device)
+            row[SessionDevice] = m_devices.at(*head.device).name;
+        row[SessionSite] = head.place;
+        row[SessionBodyMass] = orBlank(head.bodyMass);
+        if (head.repeatOf) {
+            const SessionHead& repeated = heads.at(*head.repeatOf);
+            row[SessionRepeatOf] = dateKey(repeated.date, repeated.ordinal);
+        }
+        row[SessionNote] = head.note;
+        return row;
+    }
+
+    // One row a rep; a set without reps is a row with no rep and no velocity.
+    void setRows(TableOut& table, const std::string& athlete, const SessionHead& head,
+                 const Heads& heads, const log::PlacedSet& placed) {
+        const auto session = headRow(athlete, head, heads);
+        const Lift& lift = m_lifts.at(placed.lift);
+        std::array<Cell, TidyCount> row;
+        row[TidyDate] = head.date;
+        row[TidyAthlete] = athlete;
+        row[TidyLift] = lift.name;
+        row[TidySet] = placed.ordinal;
+        row[TidyLoad] = placed.set.load;
+        row[TidySession] = head.ordinal;
+        row[TidyDevice] = session[SessionDevice];
+        row[TidyKind] = std::string(word(lift.kind));
+        row[TidySite] = head.place;
+        row[TidyBlock] = blockName(head.date);
+        row[TidyBodyMass] = session[SessionBodyMass];
+        if (placed.set.trueMaximum)
+            row[TidyMaximum] = 1;
+        row[TidySetExcluded] = placed.set.excluded;
+        row[TidyNote] = placed.set.note;
+        row[TidySessionNote] = head.note;
+        row[TidyRepeatOf] = session[SessionRepeatOf];
+        if (placed.set.reps.empty())
+            table.row(row);
+        for (std::size_t i = 0; i < placed.set.reps.size(); ++i) {
+            row[TidyRep] = static_cast<int>(i) + 1;
+            row[TidyVelocity] = placed.set.reps[i].velocity;
+            row[TidyExcluded] = placed.set.reps[i].excluded;
+            table.row(row);
+        }
+    }
+
+    void point(SheetOut& sheet, const std::string& athlete, const SessionHead& head,
+               const log::PlacedSet& placed) {
+        const Lift& lift = m_lifts.at(placed.lift);
+        if (const auto velocity = pointVelocity(placed.set, lift.rule))
+            sheet.row(std::array<Cell, 7>{head.date, athlete, lift.name, head.ordinal,
+                                          placed.ordinal, placed.set.load, *velocity});
+    }
+
+    Cell blockName(Date date) const {
+        Cell name;
+        for (const auto& [id, block] : m_blocks) // by date: the latest begun stays
+            if (block.first <= date && date <= block.last)
+                name = block.name;
+        return name;
+    }
+
+    void checkLoads() {
+        TableOut table(m_folder, m_book, "check_loads", checkLoadColumns);
+        for (const auto& athlete : m_athletes)
+            for (const auto& [id, lift] : m_lifts)
+                for (const Mass load : m_log.checkLoads(athlete.id, id))
+                    table.row(std::array<Cell, CheckCount>{athlete.value.name, lift.name, load});
+        table.close();
+    }
+
+    const log::Log& m_log;
+    const std::filesystem::path& m_folder;
+    Workbook m_book;
+    std::vector<Stored<AthleteId, Athlete>> m_athletes;
+    std::map<LiftId, Lift> m_lifts;
+    std::map<DeviceId, Device> m_devices;
+    std::vector<Stored<BlockId, Block>> m_blocks;
+};
+
+// A folder under another name, gone again unless it has been moved to its own.
+class FolderUnderWay {
+public:
+    explicit FolderUnderWay(const std::filesystem::path& target)
+        : m_path(target.string() + ".part" + std::to_string(::getpid())) {
+        std::error_code error;
+        if (!std::filesystem::create_directories(m_path, error) || error)
+            throw LogError(LogError::Kind::Unavailable,
+                           "The folder \"" + m_path.string() + "\" cannot be made.");
+    }
+    ~FolderUnderWay() {
+        std::error_code ignored;
+        std::filesystem::remove_all(m_path, ignored);
+    }
+    FolderUnderWay(const FolderUnderWay&) = delete;
+    FolderUnderWay& operator=(const FolderUnderWay&) = delete;
+    const std::filesystem::path& path() const { return m_path; }
+    void moveTo(const std::filesystem::path& target) {
+        std::error_code error;
+        std::filesystem::rename(m_path, target, error);
+        if (error)
+            throw LogError(LogError::Kind::Unavailable,
+                           "The folder \"" + target.string() + "\" cannot be written.");
+    }
+
+private:
+    std::filesystem::path m_path;
+};
+
+} // namespace
+
+std::vector<std::filesystem::path> exportTables(const log::Log& log,
+                                                const std::filesystem::path& folder) {
+    const std::filesystem::path target = (folder / "").parent_path(); // without a slash at the end
+    std::error_code error;
+    if (std::filesystem::exists(target, error) && !std::filesystem::is_empty(target, error))
+        throw BadInput("\"" + target.string() + "\", which is there already",
+                       "a folder that does not exist yet, or is empty");
+    FolderUnderWay underWay(target);
+    Exporter(log, underWay.path()).write();
+    underWay.moveTo(target);
+    std::vector<std::filesystem::path> files;
+    for (const auto& entry : std::filesystem::directory_iterator(target))
+        files.push_back(entry.path());
+    std::ranges::sort(files);
+    return files;
+}
+
+} // namespace slopebook::exchange

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The whole log as CSV, one file a table, that importTidy takes back to an equal log, and as a
+// workbook.
+#pragma once
+
+#include "core/log/log.h"
+
+#include <filesystem>
+#include <vector>
+
+namespace slopebook::exchange {
+
+/// Writes folder/{athletes,devices,lifts,blocks,sessions,reps,check_loads}.csv and
+/// folder/log.xlsx, and returns the files. The folder must not exist, or be empty: BadInput. It is
+/// written under another name beside it and renamed, so that it is whole or not there; LogError
+/// where that fails.
+std::vector<std::filesystem::path> exportTables(const log::Log& log,
+                                                const std::filesystem::path& folder);
+
+} // namespace slopebook::exchange
