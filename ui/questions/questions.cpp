@@ -2,11 +2,13 @@
 #include "ui/questions/questions.h"
 
 #include "core/answers/published.h"
+#include "core/answers/smallest.h"
 #include "core/answers/threshold.h"
 #include "core/model/errors.h"
 
 #include <algorithm>
 #include <charconv>
+#include <map>
 
 namespace slopebook::ui {
 
@@ -44,6 +46,15 @@ std::vector<answers::RepeatPair> pairsOf(const log::Log& log, const log::Filter&
     return pairs;
 }
 
+// The spread of the squad is asked for only where there is a squad.
+answers::SquadLatest squadOf(const log::Log& log, LiftId lift) {
+    answers::SquadLatest squad;
+    if (std::ssize(log.athletes()) >= answers::squadNeeded)
+        log.scan({.athlete = {}, .lift = lift},
+                 [&](const LiftSession& session) { squad.add(session); });
+    return squad;
+}
+
 std::vector<Point> maximaOf(std::span<const LiftSession> sessions) {
     std::vector<Point> maxima;
     for (const LiftSession& session : sessions)
@@ -71,6 +82,29 @@ Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
                      .checkLoads = log.checkLoads(athlete, lift)};
     about.mvt = answers::chooseMvt(about.lift.value, maximaOf(about.sessions));
     return about;
+}
+
+void eachBackground(const log::Log& log, const log::Filter& filter,
+                    const std::function<void(const Background&)>& visit) {
+    const auto lifts = log.lifts();
+    for (const auto& athlete : log.athletes()) {
+        if (filter.athlete && *filter.athlete != athlete.id)
+            continue;
+        std::map<LiftId, std::vector<LiftSession>> byLift;
+        log.scan({.athlete = athlete.id, .lift = filter.lift},
+                 [&](const LiftSession& session) { byLift[session.lift].push_back(session); });
+        for (const auto& lift : lifts) {
+            const auto found = byLift.find(lift.id);
+            if (found == byLift.end())
+                continue;
+            Background about{.athlete = athlete,
+                             .lift = lift,
+                             .sessions = std::move(found->second),
+                             .checkLoads = log.checkLoads(athlete.id, lift.id)};
+            about.mvt = answers::chooseMvt(lift.value, maximaOf(about.sessions));
+            visit(about);
+        }
+    }
 }
 
 Answer<LiftSession> sessionAt(std::span<const LiftSession> sessions, std::string_view key) {
@@ -142,45 +176,21 @@ Answer<answers::Profile> profileOf(const log::Log& log, AthleteId athlete, LiftI
     return profileOf(about, *found, settings);
 }
 
-namespace {
-
-using answers::Smallest;
-
-std::optional<Smallest> smallestVelocity(const Lift& lift,
-                                         const std::optional<answers::PublishedLift>& row) {
-    if (lift.smallestVelocity)
-        return Smallest{*lift.smallestVelocity, Smallest::Origin::Coach, "coach"};
-    if (row && row->smallestVelocity)
-        return Smallest{*row->smallestVelocity, Smallest::Origin::Published, row->smallestSource};
-    return std::nullopt;
-}
-
-// A published smallest change of the 1RM is a percentage of the earlier estimate.
-std::optional<Smallest> smallestOneRm(const Background& about, const LiftSession& from,
-                                      const std::optional<answers::PublishedLift>& row) {
-    if (about.lift.value.smallestOneRm)
-        return Smallest{*about.lift.value.smallestOneRm, Smallest::Origin::Coach, "coach"};
-    if (!row || !row->smallestOneRmPercent)
-        return std::nullopt;
-    const auto earlier = profileOf(about, from);
-    if (!earlier || !earlier->oneRm)
-        return std::nullopt;
-    return Smallest{*row->smallestOneRmPercent / 100 * earlier->oneRm->estimate,
-                    Smallest::Origin::Published, row->smallestSource};
-}
-
-} // namespace
-
 answers::ComparisonSettings comparisonSettings(const log::Log& log, const Background& about,
                                                const LiftSession& from, const LiftSession& to,
                                                const AskSettings& settings) {
-    const auto row = answers::published(about.lift.value.name, about.lift.value.kind);
+    std::optional<double> earlier; // what a published percentage is taken of
+    if (const auto profile = profileOf(about, from, settings); profile && profile->oneRm)
+        earlier = profile->oneRm->estimate;
+    auto smallest =
+        answers::smallestChanges(about.lift.value, squadOf(log, about.lift.id), earlier);
     return {.level = settings.level,
             .variances = settings.variances,
             .checkLoads = about.checkLoads,
             .dayNoise = dayNoiseOf(log, about, sharedDevice(from, to)),
-            .smallestVelocity = smallestVelocity(about.lift.value, row),
-            .smallestOneRm = smallestOneRm(about, from, row),
+            .smallestVelocity = std::move(smallest.velocity),
+            .smallestAt = std::move(smallest.at),
+            .smallestOneRm = std::move(smallest.oneRm),
             .deviceBias = std::nullopt};
 }
 

@@ -9,6 +9,7 @@
 #include "core/answers/noise.h"
 #include "core/log/log.h"
 
+#include <functional>
 #include <optional>
 #include <span>
 #include <string>
@@ -36,6 +37,10 @@ struct Background {
 
 /// Throws LogError (Conflict) where the log has no such athlete or lift.
 Background background(const log::Log& log, AthleteId athlete, LiftId lift);
+
+/// Goes through the log's athletes and lifts that have sessions, by name; one at a time is held.
+void eachBackground(const log::Log& log, const log::Filter& filter,
+                    const std::function<void(const Background&)>& visit);
 
 /// The session that a key names: "2026-03-14", or "2026-03-14#2" for the second of that day that
 /// holds the lift. NoSuchSession with the dates there are; BadInput where the key is none.

@@ -1,0 +1,292 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/answersjson.h"
+
+#include "app/commands/ask.h"
+#include "core/answers/threshold.h"
+
+#include <cmath>
+
+namespace slopebook::app {
+
+using namespace answers;
+
+namespace {
+
+std::optional<double> whereKnown(bool known, double value) {
+    return known ? std::optional(value) : std::nullopt;
+}
+
+void lineJson(Json& json, const Profile& profile) {
+    const stats::Line& line = profile.line;
+    const bool inferred = line.hasInference();
+    const bool falls = line.slope < 0;
+    json.field("n", line.n)
+        .field("distinct_loads", line.distinct)
+        .field("lightest", profile.lightest)
+        .field("heaviest", profile.heaviest)
+        .field("v0", line.intercept)
+        .field("v0_se", whereKnown(inferred, line.interceptSe()))
+        .field("slope", line.slope)
+        .field("slope_se", whereKnown(inferred, line.slopeSe()))
+        .field("residual_sd", whereKnown(inferred, line.s()))
+        .field("df", line.df())
+        .field("r2", line.r2)
+        .field("l0", falls ? std::optional(profile.l0()) : std::nullopt)
+        .field("area", falls ? std::optional(profile.area()) : std::nullopt);
+}
+
+void mvtJson(Json& json, const std::optional<Mvt>& mvt) {
+    json.key("mvt");
+    if (!mvt) {
+        json.null();
+        return;
+    }
+    json.object()
+        .field("value", mvt->value)
+        .field("sd", mvt->sd)
+        .field("source", describe(*mvt))
+        .endObject();
+}
+
+void pointsJson(Json& json, const Profile& profile) {
+    json.key("points").array();
+    for (const ProfilePoint& each : profile.points)
+        json.object()
+            .field("load", each.point.load)
+            .field("velocity", each.point.velocity)
+            .field("set", each.point.set)
+            .field("residual", each.residual)
+            .field("leverage", each.leverage)
+            .field("studentised", each.studentised)
+            .field("cook", each.cook)
+            .endObject();
+    json.endArray();
+}
+
+void changeJson(Json& json, const ChangeAt& at) {
+    json.object()
+        .field("load", kilograms(at.load))
+        .field("change", at.read.change)
+        .field("se", at.se)
+        .ends("low", "high", at.interval)
+        .ends("band_low", "band_high", at.band)
+        .ends("reading_low", "reading_high", at.read.interval)
+        .field("smallest", at.read.smallest ? std::optional(at.read.smallest->value) : std::nullopt)
+        .field("reading", word(at.read.reading))
+        .field("extrapolated", at.extrapolated)
+        .endObject();
+}
+
+void differsJson(Json& json, const std::vector<Differs>& differs) {
+    json.key("differs").array();
+    for (const Differs& each : differs)
+        json.object()
+            .field("from_load", each.stretch.from)
+            .field("to_load", each.stretch.to)
+            .field("direction", each.stretch.sign > 0 ? "faster" : "slower")
+            .field("extrapolated", each.extrapolated)
+            .endObject();
+    json.endArray();
+}
+
+void testJson(Json& json, const char* name, const stats::FTest& test) {
+    json.key(name)
+        .object()
+        .field("f", test.f)
+        .field("df1", test.df1)
+        .field("df2", test.df2)
+        .field("p", test.p)
+        .endObject();
+}
+
+void oneRmChangeJson(Json& json, const Answer<OneRmChange>& change) {
+    json.key("one_rm_change").object();
+    if (change)
+        json.field("estimate", change->estimate)
+            .ends("low", "high", change->interval)
+            .ends("reading_low", "reading_high",
+                  change->interval ? std::optional(change->read.interval) : std::nullopt)
+            .field("smallest", change->read.smallest
+                                   ? std::optional(change->read.smallest->value)
+                                   : std::nullopt)
+            .field("reading", word(change->read.reading));
+    else
+        json.field("reason", change.why().reason);
+    json.endObject();
+}
+
+} // namespace
+
+void oneRmJson(Json& json, const Answer<OneRm>& oneRm, double level,
+               const std::optional<Mass>& measured) {
+    json.object();
+    if (oneRm)
+        json.field("estimate", oneRm->estimate)
+            .ends("low", "high", oneRm->interval)
+            .ends("with_mvt_low", "with_mvt_high", oneRm->withMvt)
+            .field("level", level)
+            .field("reach", oneRm->reach)
+            .field("measured", measured ? std::optional(kilograms(*measured)) : std::nullopt);
+    else
+        json.field("reason", oneRm.why().reason);
+    json.endObject();
+}
+
+void profileJson(Json& json, const log::Log& log, const ui::Background& about,
+                 const Profile& profile) {
+    const LiftSession& session = profile.session;
+    json.object()
+        .field("athlete", about.athlete.value.name)
+        .field("lift", about.lift.value.name)
+        .field("date", dateKey(session.date, session.ordinal))
+        .field("velocity_kind", word(about.lift.value.kind))
+        .field("device", deviceName(log, session));
+    lineJson(json, profile);
+    mvtJson(json, profile.mvt);
+    json.key("one_rm");
+    oneRmJson(json, profile.oneRm, profile.level, session.measuredOneRm);
+    pointsJson(json, profile);
+    notesJson(json, profile.notes);
+    json.endObject();
+}
+
+void comparisonJson(Json& json, const log::Log& log, const ui::Background& about,
+                    const Comparison& comparison) {
+    json.object()
+        .field("athlete", about.athlete.value.name)
+        .field("lift", about.lift.value.name)
+        .field("level", comparison.settings.level);
+    json.key("from");
+    profileJson(json, log, about, comparison.from);
+    json.key("to");
+    profileJson(json, log, about, comparison.to);
+    json.field("residual_sd", std::sqrt(comparison.lines.s2())).field("df", comparison.lines.df());
+    json.key("at").array();
+    for (const ChangeAt& at : comparison.at)
+        changeJson(json, at);
+    json.endArray();
+    differsJson(json, comparison.differs);
+    json.key("crossing");
+    if (const auto& crossing = comparison.crossing)
+        json.object()
+            .field("load", crossing->x)
+            .ends("low", "high", crossing->interval)
+            .endObject();
+    else
+        json.null();
+    testJson(json, "parallel", comparison.lines.parallel());
+    testJson(json, "coincident", comparison.lines.coincident());
+    oneRmChangeJson(json, comparison.oneRm);
+    json.field("sentence", comparison.sentence);
+    notesJson(json, comparison.notes);
+    json.endObject();
+}
+
+namespace {
+
+void followedJson(Json& json, const Followed& each, double level) {
+    json.object().field("date", dateKey(each.session.date, each.session.ordinal));
+    json.key("seen").array();
+    for (const double velocity : each.seen)
+        json.value(velocity);
+    json.endArray();
+    json.field("line", each.line ? std::optional(*each.line) : std::nullopt)
+        .field("se", each.se)
+        .ends("low", "high", each.interval)
+        .field("extrapolated", each.extrapolated);
+    json.key("change");
+    if (each.change)
+        changeJson(json, *each.change);
+    else
+        json.null();
+    json.key("one_rm");
+    oneRmJson(json, each.oneRm, level, each.session.measuredOneRm);
+    json.endObject();
+}
+
+void trendJson(Json& json, const Answer<Trend>& trend) {
+    json.key("trend").object();
+    if (trend)
+        json.field("per_week", trend->perWeek)
+            .ends("low", "high", trend->interval)
+            .field("sessions", trend->sessions);
+    else
+        json.field("reason", trend.why().reason);
+    json.endObject();
+}
+
+void typicalErrorJson(Json& json, const stats::TypicalError& error) {
+    json.field("typical_error", error.value)
+        .ends("low", "high", error.interval)
+        .field("df", error.df)
+        .field("smallest_detectable", error.smallestDetectable())
+        .field("cv_percent", error.cvPercent)
+        .field("cv_log_percent", error.cvLogPercent);
+}
+
+const char* originWord(DayNoise::Origin origin) {
+    switch (origin) {
+    case DayNoise::Origin::Athlete:
+        return "athlete";
+    case DayNoise::Origin::LogLift:
+        return "log";
+    case DayNoise::Origin::Published:
+        return "published";
+    case DayNoise::Origin::None:
+        return "none";
+    }
+    return "";
+}
+
+} // namespace
+
+void followJson(Json& json, const ui::Background& about, const Follow& follow, double level) {
+    const LiftSession& baseline = follow.sessions.at(follow.baseline).session;
+    json.object()
+        .field("athlete", about.athlete.value.name)
+        .field("lift", about.lift.value.name)
+        .field("load", kilograms(follow.load))
+        .field("level", level)
+        .field("baseline", dateKey(baseline.date, baseline.ordinal))
+        .field("smallest_detectable", follow.smallestDetectable);
+    trendJson(json, follow.trend);
+    json.key("sessions").array();
+    for (const Followed& each : follow.sessions)
+        followedJson(json, each, level);
+    json.endArray();
+    notesJson(json, follow.notes);
+    json.endObject();
+}
+
+void dayNoiseJson(Json& json, const DayNoise& noise) {
+    json.object()
+        .field("sd", std::sqrt(noise.variance.value))
+        .field("df", noise.variance.df)
+        .field("origin", originWord(noise.origin))
+        .field("source", noise.source)
+        .field("pairs", noise.pairs)
+        .endObject();
+}
+
+void noiseJson(Json& json, const LiftNoise& noise) {
+    json.field("pairs", static_cast<int>(noise.used.size()));
+    json.key("at").array();
+    for (const NoiseAtLoad& each : noise.atLoads) {
+        json.object().field("load", kilograms(each.load));
+        typicalErrorJson(json, each.error);
+        json.endObject();
+    }
+    json.endArray();
+    json.key("one_rm");
+    if (noise.oneRm) {
+        json.object();
+        typicalErrorJson(json, *noise.oneRm);
+        json.endObject();
+    } else {
+        json.null();
+    }
+    json.key("day");
+    dayNoiseJson(json, noise.day);
+}
+
+} // namespace slopebook::app

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The answers as JSON: the keys of commands.md are a contract, in their order.
+#pragma once
+
+#include "app/commands/json.h"
+#include "core/answers/checkloads.h"
+#include "core/answers/comparison.h"
+#include "core/answers/noise.h"
+#include "ui/questions/questions.h"
+
+#include <optional>
+#include <string>
+
+namespace slopebook::app {
+
+void profileJson(Json& json, const log::Log& log, const ui::Background& about,
+                 const answers::Profile& profile);
+void comparisonJson(Json& json, const log::Log& log, const ui::Background& about,
+                    const answers::Comparison& comparison);
+void followJson(Json& json, const ui::Background& about, const answers::Follow& follow,
+                double level);
+/// {"estimate", ...}, or {"reason"} where there is no 1RM.
+void oneRmJson(Json& json, const Answer<answers::OneRm>& oneRm, double level,
+               const std::optional<Mass>& measured);
+void noiseJson(Json& json, const answers::LiftNoise& noise);
+void dayNoiseJson(Json& json, const answers::DayNoise& noise);
+
+} // namespace slopebook::app

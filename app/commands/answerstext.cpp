@@ -1,0 +1,301 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/answerstext.h"
+
+#include "app/commands/ask.h"
+#include "app/commands/texttable.h"
+#include "core/answers/figures.h"
+#include "core/answers/sentence.h"
+#include "core/answers/threshold.h"
+
+#include <cmath>
+
+namespace slopebook::app {
+
+using namespace answers;
+
+namespace {
+
+using Align = TextTable::Align;
+
+std::string shown(const std::optional<double>& value, int decimals) {
+    return value ? fixed(*value, decimals) : std::string("-");
+}
+
+std::string shownInterval(const std::optional<stats::Interval>& held, int decimals) {
+    return held ? interval(*held, decimals) : std::string("-");
+}
+
+std::string keyOf(const LiftSession& session) {
+    return dateKey(session.date, session.ordinal);
+}
+
+std::string lineText(const Profile& profile) {
+    const stats::Line& line = profile.line;
+    const auto se = [&](double value, int decimals) {
+        return line.hasInference() ? " (SE " + fixed(value, decimals) + ")" : std::string();
+    };
+    std::string text =
+        "Line       " + counted(line.n, "point") + " at " + counted(line.distinct, "load") + ", " +
+        loadRange(profile.lightest, profile.heaviest) + " kg\n" + "  V0       " +
+        fixed(line.intercept, 3) + " m/s" + se(line.interceptSe(), 3) + "\n" + "  Slope    " +
+        fixed(line.slope, 5) + " m/s per kg" + se(line.slopeSe(), 5) + "\n" + "  R2       " +
+        fixed(line.r2, 4) + "\n";
+    if (line.hasInference())
+        text += "  Scatter  " + fixed(line.s(), 4) + " m/s (residual SD, " +
+                fixed(line.df(), 0) + " degrees of freedom)\n";
+    if (line.slope < 0)
+        text += "  L0       " + fixed(profile.l0(), 1) + " kg; area under the line " +
+                fixed(profile.area(), 1) + " kg m/s\n";
+    return text;
+}
+
+std::string maximumText(const Profile& profile) {
+    std::string text;
+    if (profile.mvt) {
+        text += "MVT        " + fixed(profile.mvt->value, 3) + " m/s";
+        if (profile.mvt->sd)
+            text += " (SD " + fixed(*profile.mvt->sd, 3) + ")";
+        text += ", " + describe(*profile.mvt) + "\n";
+    }
+    if (!profile.oneRm)
+        return text + "1RM        no estimate: " + profile.oneRm.why().reason + "\n";
+    const OneRm& oneRm = *profile.oneRm;
+    text += "1RM        " + fixed(oneRm.estimate, 1) + " kg estimated";
+    if (oneRm.interval)
+        text += ", " + percent(profile.level) + " interval " + interval(*oneRm.interval, 1) + " kg";
+    text += ", reach " + fixed(oneRm.reach, 2) + "\n";
+    if (oneRm.withMvt)
+        text += "           " + interval(*oneRm.withMvt, 1) + " kg with the MVT's own SD\n";
+    return text;
+}
+
+std::string pointsText(const Profile& profile) {
+    TextTable table({{"Set"}, {"Load kg"}, {"Speed m/s"}, {"Residual"}, {"Leverage"},
+                     {"Studentised"}, {"Cook"}});
+    for (const ProfilePoint& each : profile.points)
+        table.row({std::to_string(each.point.set), loadText(each.point.load),
+                   fixed(each.point.velocity, 3), signedFixed(each.residual, 4),
+                   fixed(each.leverage, 3), shown(each.studentised, 2), shown(each.cook, 3)});
+    return table.text();
+}
+
+} // namespace
+
+std::string oneRmText(const Answer<OneRm>& oneRm) {
+    if (!oneRm)
+        return "none: " + oneRm.why().reason;
+    return fixed(oneRm->estimate, 1) + " kg" +
+           (oneRm->interval ? " (" + interval(*oneRm->interval, 1) + ")" : std::string());
+}
+
+std::string profileText(const log::Log& log, const ui::Background& about, const Profile& profile,
+                        const std::string& which) {
+    const LiftSession& session = profile.session;
+    std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
+                       keyOf(session) + (which.empty() ? "" : " (" + which + ")") + "\n";
+    text += "Speed      " + std::string(word(about.lift.value.kind)) + " velocity, " +
+            (about.lift.value.rule == PointRule::Fastest ? "fastest rep" : "mean of the reps") +
+            " of each set";
+    if (const auto device = deviceName(log, session))
+        text += ", " + *device;
+    text += "\n" + lineText(profile) + maximumText(profile);
+    if (session.measuredOneRm)
+        text += "Measured   " + loadText(kilograms(*session.measuredOneRm)) + " kg lifted\n";
+    text += "\n" + pointsText(profile);
+    if (const std::string notes = notesText(profile.notes); !notes.empty())
+        text += "\n" + notes;
+    return text + "\n" + caution;
+}
+
+namespace {
+
+std::string sidesText(const log::Log& log, const Comparison& c) {
+    TextTable table({{"", Align::Left}, {keyOf(c.from.session)}, {keyOf(c.to.session)}});
+    const auto both = [&](const std::string& title, const auto& tell) {
+        table.row({title, tell(c.from), tell(c.to)});
+    };
+    both("Device", [&](const Profile& p) { return deviceName(log, p.session).value_or("-"); });
+    both("Points", [](const Profile& p) { return std::to_string(p.line.n); });
+    both("Loads, kg", [](const Profile& p) { return loadRange(p.lightest, p.heaviest); });
+    both("V0, m/s", [](const Profile& p) { return fixed(p.line.intercept, 3); });
+    both("Slope, m/s per kg", [](const Profile& p) { return fixed(p.line.slope, 5); });
+    both("Scatter, m/s", [](const Profile& p) { return fixed(p.line.s(), 4); });
+    both("Estimated 1RM, kg",
+         [](const Profile& p) { return p.oneRm ? fixed(p.oneRm->estimate, 1) : "-"; });
+    both("  its interval", [](const Profile& p) {
+        return p.oneRm ? shownInterval(p.oneRm->interval, 1) : std::string("-");
+    });
+    both("  with the MVT's SD", [](const Profile& p) {
+        return p.oneRm ? shownInterval(p.oneRm->withMvt, 1) : std::string("-");
+    });
+    both("  reach", [](const Profile& p) { return p.oneRm ? fixed(p.oneRm->reach, 2) : "-"; });
+    both("Measured 1RM, kg", [](const Profile& p) {
+        return p.session.measuredOneRm ? loadText(kilograms(*p.session.measuredOneRm)) : "-";
+    });
+    return table.text();
+}
+
+std::string readingText(const ReadChange& read) {
+    return std::string(word(read.reading)) +
+           (read.beyondSmallest ? ", by more than m" : "");
+}
+
+std::string changesText(const Comparison& c) {
+    TextTable table({{"Load kg"},
+                     {"Change m/s"},
+                     {percent(c.settings.level) + " interval"},
+                     {"These two days only"},
+                     {"Band"},
+                     {"m"},
+                     {"Reading", Align::Left},
+                     {"", Align::Left}});
+    for (const ChangeAt& at : c.at) {
+        std::string remark = at.checkLoad ? "check load" : "";
+        if (at.extrapolated)
+            remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
+        table.row({loadText(kilograms(at.load)), signedFixed(at.read.change, 3),
+                   signedInterval(at.read.interval, 3), signedInterval(at.interval, 3),
+                   signedInterval(at.readingBand, 3),
+                   at.read.smallest ? fixed(at.read.smallest->value, 3) : "-",
+                   readingText(at.read), remark});
+    }
+    if (table.empty())
+        return "No check load is set, and no load was lifted on both days.\n";
+    return table.text() +
+           "The interval and the band (all loads at once) hold day-to-day noise; 'these two days "
+           "only' does\nnot. m: the smallest change that matters.\n";
+}
+
+std::string linesText(const Comparison& c) {
+    std::string text;
+    for (const Differs& each : c.differs)
+        text += std::string("These two days only: ") +
+                (each.stretch.sign > 0 ? "faster" : "slower") + " from " +
+                fixed(each.stretch.from, 1) + " to " + fixed(each.stretch.to, 1) + " kg" +
+                (each.extrapolated ? " (extrapolated)" : "") + "\n";
+    if (c.crossing)
+        text += "The lines cross at " + fixed(c.crossing->x, 1) + " kg" +
+                (c.crossing->interval ? " (" + interval(*c.crossing->interval, 1) + ")"
+                                      : " (no interval: they are not told from parallel)") +
+                "\n";
+    const auto test = [](const char* what, const stats::FTest& f) {
+        return std::string(what) + "F(" + fixed(f.df1, 0) + ", " + fixed(f.df2, 0) +
+               ") = " + fixed(f.f, 2) + ", " + pValue(f.p) + "\n";
+    };
+    return text + test("Parallel lines:  ", c.lines.parallel()) +
+           test("One common line: ", c.lines.coincident());
+}
+
+std::string oneRmChangeText(const Comparison& c) {
+    if (!c.oneRm)
+        return "Change of the 1RM: no figure: " + c.oneRm.why().reason + "\n";
+    const OneRmChange& change = *c.oneRm;
+    std::string text = "Change of the estimated 1RM: " + signedFixed(change.estimate, 1) + " kg";
+    if (change.interval)
+        text += " (" + signedInterval(change.read.interval, 1) + "; these two days only " +
+                signedInterval(*change.interval, 1) + ")";
+    text += ", " + readingText(change.read);
+    if (change.read.smallest)
+        text += " (m " + fixed(change.read.smallest->value, 1) + " kg)";
+    text += "\n";
+    if (change.measured)
+        text += "Change of the measured 1RM:  " + signedFixed(*change.measured, 1) + " kg\n";
+    return text;
+}
+
+} // namespace
+
+std::string comparisonText(const log::Log& log, const ui::Background& about, const Comparison& c) {
+    std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
+                       keyOf(c.from.session) + " against " + keyOf(c.to.session) + "\n\n" +
+                       c.sentence + "\n\n" + sidesText(log, c) + "\n" + changesText(c) + "\n" +
+                       linesText(c) + oneRmChangeText(c);
+    if (c.from.mvt)
+        text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " + describe(*c.from.mvt) + "\n";
+    if (const std::string notes = notesText(c.notes); !notes.empty())
+        text += "\n" + notes;
+    return text + "\n" + caution;
+}
+
+std::string followText(const ui::Background& about, const Follow& follow, double level) {
+    TextTable table({{"Date", Align::Left},
+                     {"Seen m/s"},
+                     {"Line m/s"},
+                     {percent(level) + " interval"},
+                     {"Change"},
+                     {"Its interval"},
+                     {"Reading", Align::Left},
+                     {"1RM kg"},
+                     {"", Align::Left}});
+    for (std::size_t i = 0; i < follow.sessions.size(); ++i) {
+        const Followed& each = follow.sessions[i];
+        std::string seen;
+        for (const double velocity : each.seen)
+            seen += (seen.empty() ? "" : " ") + fixed(velocity, 3);
+        std::string remark = i == follow.baseline ? "baseline" : "";
+        if (each.extrapolated)
+            remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
+        if (!each.line)
+            remark += std::string(remark.empty() ? "" : ", ") + each.line.why().reason;
+        table.row({keyOf(each.session), seen,
+                   each.line ? fixed(*each.line, 3) : "-", shownInterval(each.interval, 3),
+                   each.change ? signedFixed(each.change->read.change, 3) : "",
+                   each.change ? signedInterval(each.change->read.interval, 3) : "",
+                   each.change ? readingText(each.change->read) : "",
+                   each.oneRm ? fixed(each.oneRm->estimate, 1) : "-", remark});
+    }
+    std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
+                       loadText(kilograms(follow.load)) + " kg through the season\n\n" +
+                       table.text() + "\n";
+    if (follow.trend)
+        text += "Trend " + signedFixed(follow.trend->perWeek, 4) + " m/s per week" +
+                (follow.trend->interval
+                     ? " (" + signedInterval(*follow.trend->interval, 4) + ")"
+                     : std::string()) +
+                ", " + counted(follow.trend->sessions, "session") + "\n";
+    else
+        text += "No trend: " + follow.trend.why().reason + "\n";
+    if (follow.smallestDetectable)
+        text += "Smallest detectable change " + fixed(*follow.smallestDetectable, 3) + " m/s\n";
+    return text + notesText(follow.notes);
+}
+
+std::string dayNoiseText(const DayNoise& noise) {
+    switch (noise.origin) {
+    case DayNoise::Origin::None:
+        return "no day-to-day noise is known";
+    case DayNoise::Origin::Published:
+        return fixed(std::sqrt(noise.variance.value), 4) +
+               " m/s day to day (published, not yours: " + noise.source + ")";
+    case DayNoise::Origin::Athlete:
+    case DayNoise::Origin::LogLift:
+        break;
+    }
+    return fixed(std::sqrt(noise.variance.value), 4) + " m/s day to day, from " +
+           counted(noise.pairs, "repeat test");
+}
+
+std::string noiseText(const LiftNoise& noise) {
+    TextTable table({{"Load kg"},
+                     {"Pairs"},
+                     {"Typical error m/s"},
+                     {"95 % interval"},
+                     {"CV %"},
+                     {"Smallest detectable m/s"}});
+    for (const NoiseAtLoad& each : noise.atLoads)
+        table.row({loadText(kilograms(each.load)), fixed(each.error.df + 1, 0),
+                   fixed(each.error.value, 4), interval(each.error.interval, 4),
+                   fixed(each.error.cvPercent, 1), fixed(each.error.smallestDetectable(), 3)});
+    std::string text = table.empty() ? std::string() : table.text();
+    if (noise.oneRm)
+        text += "Estimated 1RM: typical error " + fixed(noise.oneRm->value, 2) + " kg (" +
+                interval(noise.oneRm->interval, 2) + "), smallest detectable change " +
+                fixed(noise.oneRm->smallestDetectable(), 1) + " kg\n";
+    text += "Whole line: " + dayNoiseText(noise.day) + "\n";
+    std::string used;
+    for (const RepeatPair& pair : noise.used)
+        used += (used.empty() ? "" : ", ") + keyOf(pair.first) + " and " + keyOf(pair.second);
+    return text + "Repeat tests used: " + used + "\n";
+}
+
+} // namespace slopebook::app

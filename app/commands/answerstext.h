@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The answers as plain text for the terminal: aligned tables, units, the decimals that fit.
+#pragma once
+
+#include "core/answers/checkloads.h"
+#include "core/answers/comparison.h"
+#include "core/answers/noise.h"
+#include "ui/questions/questions.h"
+
+#include <string>
+
+namespace slopebook::app {
+
+/// which: a remark on the session, such as "latest"; may be empty.
+std::string profileText(const log::Log& log, const ui::Background& about,
+                        const answers::Profile& profile, const std::string& which);
+std::string comparisonText(const log::Log& log, const ui::Background& about,
+                           const answers::Comparison& comparison);
+std::string followText(const ui::Background& about, const answers::Follow& follow, double level);
+std::string noiseText(const answers::LiftNoise& noise);
+/// "0.012 m/s day to day (published, not yours: ...)".
+std::string dayNoiseText(const answers::DayNoise& noise);
+/// "88.3 kg (84.1 to 93.9)", or why there is none.
+std::string oneRmText(const Answer<answers::OneRm>& oneRm);
+
+} // namespace slopebook::app

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/ask.h"
+
+#include "app/commands/commands.h"
+#include "core/answers/figures.h"
+#include "core/exchange/cells.h"
+#include "core/model/errors.h"
+#include "core/model/names.h"
+
+#include <cstdio>
+
+namespace slopebook::app {
+
+using answers::fixed;
+using answers::signedFixed;
+
+const char* const caution =
+    "Caution: loads are estimates, not clearance to lift. Near-maximal lifts need a competent\n"
+    "spotter or safeties, and a coach's eye. Pain, illness or return from injury: a qualified\n"
+    "practitioner decides. Local rules come first.\n";
+
+namespace {
+
+constexpr std::size_t namesListed = 40;
+
+template <class Id, class Value>
+Stored<Id, Value> named(const std::vector<Stored<Id, Value>>& list, const std::string& name,
+                        const std::string& what) {
+    std::vector<std::string> names;
+    names.reserve(list.size());
+    for (const auto& stored : list)
+        names.push_back(stored.value.name);
+    if (const auto at = findName(names, name))
+        return list[*at];
+    std::string known;
+    for (std::size_t i = 0; i < names.size() && i < namesListed; ++i)
+        known += (i == 0 ? "" : ", ") + names[i];
+    if (names.size() > namesListed)
+        known += " and " + std::to_string(names.size() - namesListed) + " more";
+    throw BadInput("the " + what + " \"" + name + "\"",
+                   names.empty() ? "a log that has one: this one has no " + what + " yet"
+                                 : "one of: " + known);
+}
+
+} // namespace
+
+Stored<AthleteId, Athlete> athleteNamed(const log::Log& log, const std::string& name) {
+    return named(log.athletes(), name, "athlete");
+}
+
+Stored<LiftId, Lift> liftNamed(const log::Log& log, const std::string& name) {
+    return named(log.lifts(), name, "lift");
+}
+
+ui::Background background(const log::Log& log, const About& about) {
+    return ui::background(log, athleteNamed(log, about.athlete).id, liftNamed(log, about.lift).id);
+}
+
+Mass massFromOption(const std::string& text) {
+    const auto kg = exchange::readNumber(text);
+    if (!kg || *kg < 0 || *kg > kilograms(storableLoadLimit))
+        throw BadInput("the load " + exchange::found(text),
+                       "kilograms from 0 to 2000 with a decimal point, such as 62.5");
+    return massFromKilograms(*kg);
+}
+
+int sayNoAnswer(const About& about, const NoAnswer& why) {
+    if (about.json)
+        print(Json()
+                  .object()
+                  .field("athlete", about.athlete)
+                  .field("lift", about.lift)
+                  .field("reason", why.reason)
+                  .endObject()
+                  .text());
+    else
+        print("No answer: " + why.reason + "\n");
+    return exitNoAnswer;
+}
+
+void print(const std::string& text) {
+    if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size() ||
+        std::fflush(stdout) != 0)
+        throw LogError(LogError::Kind::Unavailable, "Standard output cannot be written.");
+}
+
+std::optional<std::string> deviceName(const log::Log& log, const LiftSession& session) {
+    if (session.device)
+        for (const auto& device : log.devices())
+            if (device.id == *session.device)
+                return device.value.name;
+    return std::nullopt;
+}
+
+std::string loadRange(double lightest, double heaviest) {
+    return answers::loadText(lightest) + " to " + answers::loadText(heaviest);
+}
+
+std::string interval(const stats::Interval& held, int decimals) {
+    return fixed(held.low, decimals) + " to " + fixed(held.high, decimals);
+}
+
+std::string signedInterval(const stats::Interval& held, int decimals) {
+    return signedFixed(held.low, decimals) + " to " + signedFixed(held.high, decimals);
+}
+
+std::string pValue(double p) {
+    return p < 0.0001 ? "p < 0.0001" : "p = " + fixed(p, 4);
+}
+
+std::string notesText(const std::vector<answers::Note>& notes) {
+    std::string text;
+    for (const auto& note : notes)
+        text += "  - " + note.text + "\n";
+    return text.empty() ? text : "Notes:\n" + text;
+}
+
+void notesJson(Json& json, const std::vector<answers::Note>& notes) {
+    json.key("notes").array();
+    for (const auto& note : notes)
+        json.value(note.text);
+    json.endArray();
+}
+
+std::string percent(double level) {
+    return answers::loadText(level * 100) + " %";
+}
+
+} // namespace slopebook::app

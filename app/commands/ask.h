@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the commands share: opening the log, finding what a name or a date means, and saying that a
+// question has no answer.
+#pragma once
+
+#include "app/commands/json.h"
+#include "ui/questions/questions.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+
+namespace slopebook::app {
+
+/// The options of a question about one athlete and lift.
+struct About {
+    std::filesystem::path log;
+    std::string athlete, lift;
+    bool json = false;
+};
+
+/// By name: exactly, then letter case aside. BadInput lists the names that there are.
+Stored<AthleteId, Athlete> athleteNamed(const log::Log& log, const std::string& name);
+Stored<LiftId, Lift> liftNamed(const log::Log& log, const std::string& name);
+
+ui::Background background(const log::Log& log, const About& about);
+
+/// A finite number above 0 with a decimal point; BadInput otherwise.
+Mass massFromOption(const std::string& text);
+
+/// Prints the reason, as text or as {"athlete", "lift", "reason"}; the exit status to end with.
+int sayNoAnswer(const About& about, const NoAnswer& why);
+
+void print(const std::string& text); ///< to standard output; LogError where that fails
+
+/// "Encoder A", or nothing where the session names none.
+std::optional<std::string> deviceName(const log::Log& log, const LiftSession& session);
+
+/// "40", "62.5"; "40 to 90".
+std::string loadRange(double lightest, double heaviest);
+std::string interval(const stats::Interval& interval, int decimals);
+std::string signedInterval(const stats::Interval& interval, int decimals);
+std::string pValue(double p);
+/// "Notes:" and one a line; nothing where there are none.
+std::string notesText(const std::vector<answers::Note>& notes);
+void notesJson(Json& json, const std::vector<answers::Note>& notes);
+/// "95 %".
+std::string percent(double level);
+
+/// The caution that goes with every estimate.
+extern const char* const caution;
+
+} // namespace slopebook::app

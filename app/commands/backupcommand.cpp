@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/ask.h"
+#include "app/commands/commands.h"
+
+#include <memory>
+
+namespace slopebook::app {
+
+namespace {
+
+struct Options {
+    std::filesystem::path log, target;
+};
+
+int run(const Options& options) {
+    log::Log::open(options.log, log::Access::ReadOnly).backup(options.target);
+    print("Backed up, and the copy checked: " + options.target.string() + "\n");
+    return exitDone;
+}
+
+} // namespace
+
+void addBackup(CLI::App& app, int& exit) {
+    auto* command = app.add_subcommand("backup", "A verified copy of the log in a new file");
+    const auto options = std::make_shared<Options>();
+    command->add_option("LOG", options->log, "The log")->required();
+    command->add_option("FILE", options->target, "The copy; must not exist")->required();
+    command->callback([options, &exit] { exit = run(*options); });
+}
+
+} // namespace slopebook::app

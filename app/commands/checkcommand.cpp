@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/ask.h"
+#include "app/commands/commands.h"
+
+#include <memory>
+
+namespace slopebook::app {
+
+namespace {
+
+int run(const std::filesystem::path& file) {
+    const log::Log log = log::Log::open(file, log::Access::ReadOnly);
+    const auto findings = log.check();
+    if (findings.empty()) {
+        print("Whole and sound: " + file.string() + "\n");
+        return exitDone;
+    }
+    std::string text = "Not sound: " + file.string() + "\n";
+    for (const std::string& finding : findings)
+        text += "  - " + finding + "\n";
+    print(text);
+    return exitNoAnswer;
+}
+
+} // namespace
+
+void addCheck(CLI::App& app, int& exit) {
+    auto* command = app.add_subcommand("check", "Whether the log is whole and sound, or what is not");
+    const auto file = std::make_shared<std::filesystem::path>();
+    command->add_option("LOG", *file, "The log")->required();
+    command->callback([file, &exit] { exit = run(*file); });
+}
+
+} // namespace slopebook::app

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The commands: each adds itself to the command line and, when it is asked for, runs and sets the
+// exit status.
+#pragma once
+
+#include <CLI/CLI.hpp>
+
+namespace slopebook::app {
+
+constexpr int exitDone = 0;
+constexpr int exitNoAnswer = 1; ///< the question has no answer; the reason is on standard output
+constexpr int exitBad = 2;      ///< bad use or bad input; the message is on standard error
+
+void addImport(CLI::App& app, int& exit);
+void addExport(CLI::App& app, int& exit);
+void addList(CLI::App& app, int& exit);
+void addProfile(CLI::App& app, int& exit);
+void addCompare(CLI::App& app, int& exit);
+void addFollow(CLI::App& app, int& exit);
+void addNoise(CLI::App& app, int& exit);
+void addCheck(CLI::App& app, int& exit);
+void addBackup(CLI::App& app, int& exit);
+
+} // namespace slopebook::app

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/answersjson.h"
+#include "app/commands/answerstext.h"
+#include "app/commands/ask.h"
+#include "app/commands/commands.h"
+#include "app/commands/pdf.h"
+
+#include <memory>
+
+namespace slopebook::app {
+
+namespace {
+
+struct Options : About {
+    std::string from, to;
+    std::filesystem::path pdf;
+};
+
+int run(const Options& options) {
+    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    const ui::Background about = background(log, options);
+    const auto from = ui::sessionAt(about.sessions, options.from);
+    if (!from)
+        return sayNoAnswer(options, from.why());
+    const auto to = ui::sessionAt(about.sessions, options.to);
+    if (!to)
+        return sayNoAnswer(options, to.why());
+    const auto comparison = ui::comparisonOf(log, about, *from, *to);
+    if (!comparison)
+        return sayNoAnswer(options, comparison.why());
+    if (!options.pdf.empty())
+        writePdf(log, about, *comparison, options.pdf);
+    if (options.json) {
+        Json json;
+        comparisonJson(json, log, about, *comparison);
+        print(json.text());
+    } else {
+        print(comparisonText(log, about, *comparison));
+    }
+    return exitDone;
+}
+
+} // namespace
+
+void addCompare(CLI::App& app, int& exit) {
+    auto* command = app.add_subcommand("compare", "Two sessions of a lift: what changed");
+    const auto options = std::make_shared<Options>();
+    command->add_option("LOG", options->log, "The log")->required();
+    command->add_option("--athlete", options->athlete, "The athlete's name")->required();
+    command->add_option("--lift", options->lift, "The lift's name")->required();
+    command->add_option("--from", options->from, "Day of the earlier session")->required();
+    command->add_option("--to", options->to, "Day of the later session")->required();
+    command->add_flag("--json", options->json, "JSON with all digits");
+    command->add_option("--pdf", options->pdf, "Writes the comparison as one page to this file");
+    command->callback([options, &exit] { exit = run(*options); });
+}
+
+} // namespace slopebook::app

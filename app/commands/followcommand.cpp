@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/answersjson.h"
+#include "app/commands/answerstext.h"
+#include "app/commands/ask.h"
+#include "app/commands/commands.h"
+
+#include <memory>
+
+namespace slopebook::app {
+
+namespace {
+
+struct Options : About {
+    std::string load, baseline;
+};
+
+int run(const Options& options) {
+    const Mass load = massFromOption(options.load);
+    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    const ui::Background about = background(log, options);
+    std::optional<SessionId> baseline;
+    if (!options.baseline.empty()) {
+        const auto session = ui::sessionAt(about.sessions, options.baseline);
+        if (!session)
+            return sayNoAnswer(options, session.why());
+        baseline = session->session;
+    }
+    const ui::AskSettings settings;
+    const auto follow = ui::followOf(log, about, load, baseline, settings);
+    if (!follow)
+        return sayNoAnswer(options, follow.why());
+    if (options.json) {
+        Json json;
+        followJson(json, about, *follow, settings.level);
+        print(json.text());
+    } else {
+        print(followText(about, *follow, settings.level));
+    }
+    return exitDone;
+}
+
+} // namespace
+
+void addFollow(CLI::App& app, int& exit) {
+    auto* command = app.add_subcommand("follow", "One load through the season");
+    const auto options = std::make_shared<Options>();
+    command->add_option("LOG", options->log, "The log")->required();
+    command->add_option("--athlete", options->athlete, "The athlete's name")->required();
+    command->add_option("--lift", options->lift, "The lift's name")->required();
+    command->add_option("--load", options->load, "The load in kg")->required();
+    command->add_option("--baseline", options->baseline,
+                        "Day of the session to count from; the first with a line where left out");
+    command->add_flag("--json", options->json, "JSON with all digits");
+    command->callback([options, &exit] { exit = run(*options); });
+}
+
+} // namespace slopebook::app

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The comparison as one page of PDF, painted without a display.
+#pragma once
+
+#include "core/answers/comparison.h"
+#include "ui/questions/questions.h"
+
+#include <filesystem>
+
+namespace slopebook::app {
+
+/// Throws LogError where the file cannot be written.
+void writePdf(const log::Log& log, const ui::Background& about,
+              const answers::Comparison& comparison, const std::filesystem::path& file);
+
+} // namespace slopebook::app
