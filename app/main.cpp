@@ -1,4 +1,64 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-int main() {
-    return 0;
+#include "app/commands/commands.h"
+#include "app/window.h"
+#include "core/model/errors.h"
+
+#include <csignal>
+#include <cstdio>
+#include <exception>
+#include <filesystem>
+#include <new>
+#include <optional>
+
+namespace {
+
+using namespace slopebook;
+
+// With no command this opens the window; each command sets the exit status when it runs.
+int run(int argc, char** argv) {
+    CLI::App app{"Slopebook: a load-velocity log and profile for strength coaches.\n"
+                 "With no command it opens the window.",
+                 "slopebook"};
+    app.set_version_flag("--version", SLOPEBOOK_VERSION);
+    std::filesystem::path log;
+    app.add_option("LOG", log, "The log to open in the window");
+    int exit = app::exitDone;
+    app::addImport(app, exit);
+    app::addExport(app, exit);
+    app::addList(app, exit);
+    app::addProfile(app, exit);
+    app::addCompare(app, exit);
+    app::addFollow(app, exit);
+    app::addNoise(app, exit);
+    app::addCheck(app, exit);
+    app::addBackup(app, exit);
+    app.require_subcommand(0, 1);
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        return app.exit(error) == 0 ? app::exitDone : app::exitBad;
+    }
+    if (!app.get_subcommands().empty())
+        return exit;
+    return app::openWindow(argc, argv, log.empty() ? std::nullopt : std::optional(log));
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+#ifdef SIGXFSZ
+    std::signal(SIGXFSZ, SIG_IGN); // a full quota is then an error of writing, not the end
+#endif
+    try {
+        return run(argc, argv);
+    } catch (const BadInput& error) {
+        std::fprintf(stderr, "slopebook: %s\n", error.what());
+    } catch (const LogError& error) {
+        std::fprintf(stderr, "slopebook: %s\n", error.what());
+    } catch (const std::bad_alloc&) {
+        std::fputs("slopebook: there is not enough memory for this.\n", stderr);
+    } catch (const std::exception& error) {
+        std::fprintf(stderr, "slopebook: %s\n", error.what());
+    }
+    return app::exitBad;
 }

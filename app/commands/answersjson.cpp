@@ -106,9 +106,8 @@ void oneRmChangeJson(Json& json, const Answer<OneRmChange>& change) {
             .ends("low", "high", change->interval)
             .ends("reading_low", "reading_high",
                   change->interval ? std::optional(change->read.interval) : std::nullopt)
-            .field("smallest", change->read.smallest
-                                   ? std::optional(change->read.smallest->value)
-                                   : std::nullopt)
+            .field("smallest", change->read.smallest ? std::optional(change->read.smallest->value)
+                                                     : std::nullopt)
             .field("reading", word(change->read.reading));
     else
         json.field("reason", change.why().reason);

@@ -34,15 +34,15 @@ std::string lineText(const Profile& profile) {
     const auto se = [&](double value, int decimals) {
         return line.hasInference() ? " (SE " + fixed(value, decimals) + ")" : std::string();
     };
-    std::string text =
-        "Line       " + counted(line.n, "point") + " at " + counted(line.distinct, "load") + ", " +
-        loadRange(profile.lightest, profile.heaviest) + " kg\n" + "  V0       " +
-        fixed(line.intercept, 3) + " m/s" + se(line.interceptSe(), 3) + "\n" + "  Slope    " +
-        fixed(line.slope, 5) + " m/s per kg" + se(line.slopeSe(), 5) + "\n" + "  R2       " +
-        fixed(line.r2, 4) + "\n";
+    std::string text = "Line       " + counted(line.n, "point") + " at " +
+                       counted(line.distinct, "load") + ", " +
+                       loadRange(profile.lightest, profile.heaviest) + " kg\n" + "  V0       " +
+                       fixed(line.intercept, 3) + " m/s" + se(line.interceptSe(), 3) + "\n" +
+                       "  Slope    " + fixed(line.slope, 5) + " m/s per kg" +
+                       se(line.slopeSe(), 5) + "\n" + "  R2       " + fixed(line.r2, 4) + "\n";
     if (line.hasInference())
-        text += "  Scatter  " + fixed(line.s(), 4) + " m/s (residual SD, " +
-                fixed(line.df(), 0) + " degrees of freedom)\n";
+        text += "  Scatter  " + fixed(line.s(), 4) + " m/s (residual SD, " + fixed(line.df(), 0) +
+                " degrees of freedom)\n";
     if (line.slope < 0)
         text += "  L0       " + fixed(profile.l0(), 1) + " kg; area under the line " +
                 fixed(profile.area(), 1) + " kg m/s\n";
@@ -70,8 +70,13 @@ std::string maximumText(const Profile& profile) {
 }
 
 std::string pointsText(const Profile& profile) {
-    TextTable table({{"Set"}, {"Load kg"}, {"Speed m/s"}, {"Residual"}, {"Leverage"},
-                     {"Studentised"}, {"Cook"}});
+    TextTable table({{"Set"},
+                     {"Load kg"},
+                     {"Speed m/s"},
+                     {"Residual"},
+                     {"Leverage"},
+                     {"Studentised"},
+                     {"Cook"}});
     for (const ProfilePoint& each : profile.points)
         table.row({std::to_string(each.point.set), loadText(each.point.load),
                    fixed(each.point.velocity, 3), signedFixed(each.residual, 4),
@@ -136,8 +141,7 @@ std::string sidesText(const log::Log& log, const Comparison& c) {
 }
 
 std::string readingText(const ReadChange& read) {
-    return std::string(word(read.reading)) +
-           (read.beyondSmallest ? ", by more than m" : "");
+    return std::string(word(read.reading)) + (read.beyondSmallest ? ", by more than m" : "");
 }
 
 std::string changesText(const Comparison& c) {
@@ -156,8 +160,8 @@ std::string changesText(const Comparison& c) {
         table.row({loadText(kilograms(at.load)), signedFixed(at.read.change, 3),
                    signedInterval(at.read.interval, 3), signedInterval(at.interval, 3),
                    signedInterval(at.readingBand, 3),
-                   at.read.smallest ? fixed(at.read.smallest->value, 3) : "-",
-                   readingText(at.read), remark});
+                   at.read.smallest ? fixed(at.read.smallest->value, 3) : "-", readingText(at.read),
+                   remark});
     }
     if (table.empty())
         return "No check load is set, and no load was lifted on both days.\n";
@@ -237,8 +241,8 @@ std::string followText(const ui::Background& about, const Follow& follow, double
             remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
         if (!each.line)
             remark += std::string(remark.empty() ? "" : ", ") + each.line.why().reason;
-        table.row({keyOf(each.session), seen,
-                   each.line ? fixed(*each.line, 3) : "-", shownInterval(each.interval, 3),
+        table.row({keyOf(each.session), seen, each.line ? fixed(*each.line, 3) : "-",
+                   shownInterval(each.interval, 3),
                    each.change ? signedFixed(each.change->read.change, 3) : "",
                    each.change ? signedInterval(each.change->read.interval, 3) : "",
                    each.change ? readingText(each.change->read) : "",
@@ -249,9 +253,8 @@ std::string followText(const ui::Background& about, const Follow& follow, double
                        table.text() + "\n";
     if (follow.trend)
         text += "Trend " + signedFixed(follow.trend->perWeek, 4) + " m/s per week" +
-                (follow.trend->interval
-                     ? " (" + signedInterval(*follow.trend->interval, 4) + ")"
-                     : std::string()) +
+                (follow.trend->interval ? " (" + signedInterval(*follow.trend->interval, 4) + ")"
+                                        : std::string()) +
                 ", " + counted(follow.trend->sessions, "session") + "\n";
     else
         text += "No trend: " + follow.trend.why().reason + "\n";

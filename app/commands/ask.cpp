@@ -79,8 +79,7 @@ int sayNoAnswer(const About& about, const NoAnswer& why) {
 }
 
 void print(const std::string& text) {
-    if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size() ||
-        std::fflush(stdout) != 0)
+    if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size() || std::fflush(stdout) != 0)
         throw LogError(LogError::Kind::Unavailable, "Standard output cannot be written.");
 }
 

@@ -25,7 +25,8 @@ int run(const std::filesystem::path& file) {
 } // namespace
 
 void addCheck(CLI::App& app, int& exit) {
-    auto* command = app.add_subcommand("check", "Whether the log is whole and sound, or what is not");
+    auto* command =
+        app.add_subcommand("check", "Whether the log is whole and sound, or what is not");
     const auto file = std::make_shared<std::filesystem::path>();
     command->add_option("LOG", *file, "The log")->required();
     command->callback([file, &exit] { exit = run(*file); });

@@ -57,7 +57,8 @@ void addText(TextTable& table, const Names& names, const ui::Background& about,
         row.push_back(oneRm ? fixed(oneRm->estimate, 1) : "-");
         row.push_back(oneRm && oneRm->interval ? interval(*oneRm->interval, 1) : "-");
     }
-    row.push_back(session.measuredOneRm ? answers::loadText(kilograms(*session.measuredOneRm)) : "");
+    row.push_back(session.measuredOneRm ? answers::loadText(kilograms(*session.measuredOneRm))
+                                        : "");
     table.row(std::move(row));
 }
 

@@ -52,8 +52,8 @@ std::string text(const Group& group) {
         title += ", " + *group.device;
     if (group.noise)
         return title + "\n" + noiseText(*group.noise) + "\n";
-    return title + "\nNo noise of its own: " + group.noise.why().reason + "\nIn use: " +
-           dayNoiseText(publishedNoise(group.lift.value)) + "\n\n";
+    return title + "\nNo noise of its own: " + group.noise.why().reason +
+           "\nIn use: " + dayNoiseText(publishedNoise(group.lift.value)) + "\n\n";
 }
 
 void json(Json& out, const Group& group) {

@@ -18,9 +18,9 @@ int run(const Options& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     const ui::Background about = background(log, options);
     std::string which;
-    Answer<LiftSession> session = NoAnswer{NoAnswer::Why::NoSuchSession,
-                                           about.athlete.value.name + " has no session of " +
-                                               about.lift.value.name + "."};
+    Answer<LiftSession> session =
+        NoAnswer{NoAnswer::Why::NoSuchSession,
+                 about.athlete.value.name + " has no session of " + about.lift.value.name + "."};
     if (!options.session.empty()) {
         session = ui::sessionAt(about.sessions, options.session);
     } else if (!about.sessions.empty()) {
@@ -46,13 +46,15 @@ int run(const Options& options) {
 } // namespace
 
 void addProfile(CLI::App& app, int& exit) {
-    auto* command = app.add_subcommand("profile", "One session of a lift: its line and estimated 1RM");
+    auto* command =
+        app.add_subcommand("profile", "One session of a lift: its line and estimated 1RM");
     const auto options = std::make_shared<Options>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
     command->add_option("--lift", options->lift, "The lift's name")->required();
-    command->add_option("--session", options->session,
-                        "Day of the session, 2026-03-14 or 2026-03-14#2; the latest where left out");
+    command->add_option(
+        "--session", options->session,
+        "Day of the session, 2026-03-14 or 2026-03-14#2; the latest where left out");
     command->add_flag("--json", options->json, "JSON with all digits");
     command->callback([options, &exit] { exit = run(*options); });
 }

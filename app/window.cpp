@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window.h"
+
+#include "app/commands/commands.h"
+#include "ui/shell/run.h"
+
+#include <QApplication>
+#include <QDate>
+#include <QSettings>
+#include <QStandardPaths>
+
+#include <cstdio>
+
+namespace slopebook::app {
+
+namespace {
+
+ui::Settings readSettings() {
+    const QSettings store;
+    return {.geometry = store.value(QLatin1String("window/geometry")).toByteArray(),
+            .windowState = store.value(QLatin1String("window/state")).toByteArray(),
+            .recentLogs = store.value(QLatin1String("logs/recent")).toStringList(),
+            .page = store.value(QLatin1String("window/page"), 0).toInt()};
+}
+
+void keepSettings(const ui::Settings& settings) {
+    QSettings store;
+    store.setValue(QLatin1String("window/geometry"), settings.geometry);
+    store.setValue(QLatin1String("window/state"), settings.windowState);
+    store.setValue(QLatin1String("logs/recent"), settings.recentLogs);
+    store.setValue(QLatin1String("window/page"), settings.page);
+}
+
+Date today() {
+    const QDate date = QDate::currentDate();
+    return Date{std::chrono::year{date.year()},
+                std::chrono::month{static_cast<unsigned>(date.month())},
+                std::chrono::day{static_cast<unsigned>(date.day())}};
+}
+
+// Beside the program in a build, else where it was installed.
+std::filesystem::path sampleLog() {
+    const std::filesystem::path here = QCoreApplication::applicationDirPath().toStdString();
+    for (const auto& file :
+         {here / "../sample_db/sample.slopebook", here / "../share/slopebook/sample.slopebook"})
+        if (std::filesystem::exists(file))
+            return file;
+    return {};
+}
+
+bool haveDisplay() {
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+} // namespace
+
+int openWindow(int& argc, char** argv, const std::optional<std::filesystem::path>& log) {
+    if (!haveDisplay()) {
+        std::fputs("slopebook: there is no display to open the window on (neither DISPLAY nor "
+                   "WAYLAND_DISPLAY is set).\n\"slopebook --help\" lists the commands that need "
+                   "none.\n",
+                   stderr);
+        return exitBad;
+    }
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("slopebook"));
+    QApplication::setOrganizationName(QStringLiteral("slopebook"));
+    QApplication::setApplicationVersion(QStringLiteral(SLOPEBOOK_VERSION));
+    QApplication::setApplicationDisplayName(QStringLiteral("Slopebook"));
+    const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
+                         QStringLiteral("/slopebook");
+    return ui::runWindow(application, log,
+                         {.settings = readSettings(),
+                          .keepSettings = keepSettings,
+                          .today = today,
+                          .sampleLog = sampleLog(),
+                          .dataFolder = data.toStdString()});
+}
+
+} // namespace slopebook::app
