@@ -1,0 +1,147 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Makes the demo's CSV files: a rowing squad whose boathouse weights room lost its heavy plates to a
+# flood for a winter block. The committed files are the truth; this documents how they came about.
+#
+#   Rscript --vanilla sample_db/make_sample.R sample_db
+#
+# Known lines (V0, 1RM and the speed there), a shift of the whole line from day to day, scatter from
+# set to set and from rep to rep; fixed seed. Every name is invented.
+folder <- commandArgs(trailingOnly = TRUE)[1]
+set.seed(20251201, kind = "Mersenne-Twister", normal.kind = "Inversion", sample.kind = "Rejection")
+
+day_sd <- 0.010 # m/s, of a whole line from day to day
+set_sd <- 0.010 # m/s, of a set about its line
+rep_sd <- 0.008 # m/s, of a rep about its set
+ceiling_kg <- 70
+
+tests <- data.frame(
+  date = as.Date(c("2025-09-22", "2025-09-25", "2025-12-01", "2026-02-16", "2026-05-04")),
+  block = c("Autumn", "Autumn", "Autumn", "Winter flood", "Spring"),
+  place = c("Boathouse weights room", "Boathouse weights room", "Boathouse weights room",
+            "Boat bay, dry end", "Boathouse weights room"),
+  note = c("", "", "", "Flood: no plate over 10 kg, 70 kg is all there is", "Heavy plates are back"),
+  repeats = c(NA, 1, NA, NA, NA))
+
+squad <- data.frame(
+  athlete = c("Ada", "Bela", "Cora", "Dov", "Edda", "Finn"),
+  mass = c(71.4, 92.6, 74.8, 88.1, 68.9, 95.3),
+  later = c(0, 1, 0, 1, 0, 1)) # days: the second crew tests a day later
+
+# Per athlete and lift: V0 and 1RM in the autumn, the speed at the 1RM, and the change of V0 and of
+# the 1RM from one test to the next. Cora's bench pull is the story: V0 up, 1RM held.
+plan <- rbind(
+  data.frame(lift = "Bench pull", v_max = 0.52, athlete = squad$athlete,
+             v0 = c(1.42, 1.48, 1.40, 1.45, 1.38, 1.50), max = c(72, 101, 82, 95, 70, 104),
+             v0_gain = c(0.02, 0.03, 0.13, 0.01, 0.04, -0.03), max_gain = c(1.5, 2, 0, 1, 2.5, -3)),
+  data.frame(lift = "Back squat", v_max = 0.26, athlete = squad$athlete,
+             v0 = c(1.30, 1.36, 1.28, 1.33, 1.26, 1.38), max = c(98, 148, 108, 140, 94, 155),
+             v0_gain = c(0.03, -0.02, 0.05, 0.02, 0.06, 0.00), max_gain = c(0, -6, 2, -2, 4, -5)),
+  data.frame(lift = "Hex-bar deadlift", v_max = 0.25, athlete = squad$athlete,
+             v0 = c(1.18, 1.24, 1.16, 1.22, 1.15, 1.26), max = c(132, 188, 142, 180, 128, 196),
+             v0_gain = c(0.02, 0.01, 0.06, 0.03, 0.05, -0.04), max_gain = c(2, -4, 1, 0, 5, -8)))
+share <- c(0, 0, 0.15, 0.7, 1) # of the gain that is there at each test
+
+ladder_for <- function(max, ceiling) {
+  loads <- 2.5 * round(max * c(0.42, 0.52, 0.62, 0.72, 0.82, 0.90, 0.95) / 2.5)
+  if (is.finite(ceiling)) # light loads only, evenly up to the ceiling
+    loads <- seq(30, ceiling, by = 10)
+  unique(loads[loads <= ceiling])
+}
+
+reps_at <- function(fraction) if (fraction < 0.6) 3 else if (fraction < 0.85) 2 else 1
+
+# (athlete, lift, test) in which a successful true maximum was lifted after the ladder.
+maxima <- list(c("Bela", "Back squat", 1), c("Bela", "Back squat", 5), c("Dov", "Back squat", 3),
+               c("Dov", "Bench pull", 5), c("Finn", "Hex-bar deadlift", 3),
+               c("Finn", "Hex-bar deadlift", 5), c("Ada", "Hex-bar deadlift", 3))
+has_max <- function(a, l, t) any(vapply(maxima, function(m) all(m == c(a, l, t)), TRUE))
+
+# Reps and sets that do not count, with the coach's reason.
+bad_reps <- list(list("Ada", "Bench pull", 1, 2, 3, -0.17, "missed the groove"),
+                 list("Dov", "Back squat", 2, 3, 1, -0.22, "stepped back under the bar"),
+                 list("Edda", "Hex-bar deadlift", 3, 1, 2, 0.31, "string slipped off the bar"),
+                 list("Finn", "Bench pull", 4, 2, 1, -0.14, "hip off the bench"),
+                 list("Cora", "Back squat", 5, 4, 2, -0.19, "cut short of depth"))
+bad_sets <- list(list("Bela", "Bench pull", 2, 4, "15 kg plate on one side only"),
+                 list("Edda", "Back squat", 4, 5, "sore knee, stopped"))
+find_bad <- function(list_of, key) {
+  for (bad in list_of) if (all(unlist(bad[seq_along(key)]) == unlist(key))) return(bad)
+  NULL
+}
+
+rows <- list()
+for (t in seq_len(nrow(tests))) for (i in seq_len(nrow(squad))) {
+  who <- squad$athlete[i]
+  date <- tests$date[t] + squad$later[i]
+  body <- round(squad$mass[i] + rnorm(1, 0, 0.5), 1)
+  for (p in which(plan$athlete == who)) {
+    lift <- plan$lift[p]
+    v0 <- plan$v0[p] + share[t] * plan$v0_gain[p]
+    max <- plan$max[p] + share[t] * plan$max_gain[p]
+    ceiling <- if (tests$block[t] == "Winter flood") ceiling_kg else Inf
+    loads <- ladder_for(plan$max[p], ceiling)
+    kinds <- rep(FALSE, length(loads))
+    if (has_max(who, lift, t)) {
+      loads <- c(loads, 2.5 * floor(max / 2.5))
+      kinds <- c(kinds, TRUE)
+    }
+    day <- rnorm(1, 0, day_sd)
+    for (s in seq_along(loads)) {
+      line <- v0 - (v0 - plan$v_max[p]) / max * loads[s]
+      middle <- line + day + rnorm(1, 0, set_sd)
+      n <- if (kinds[s]) 1 else reps_at(loads[s] / max)
+      out_set <- find_bad(bad_sets, list(who, lift, t, s))
+      for (r in seq_len(n)) {
+        v <- middle + rnorm(1, 0, rep_sd) - 0.004 * (r - 1)
+        out_rep <- find_bad(bad_reps, list(who, lift, t, s, r))
+        if (!is.null(out_rep)) v <- v + out_rep[[6]]
+        rows[[length(rows) + 1]] <- data.frame(
+          date = format(date), athlete = who, lift = lift, set = s, load_kg = loads[s], rep = r,
+          velocity = sprintf("%.2f", v),
+          device = if (who == "Finn" && t == 5) "Encoder 2" else "Encoder 1",
+          place = tests$place[t], block = tests$block[t], body_mass_kg = body,
+          maximum = if (kinds[s]) "1" else "",
+          excluded = if (is.null(out_rep)) "" else out_rep[[7]],
+          set_excluded = if (is.null(out_set)) "" else out_set[[5]],
+          session_note = tests$note[t],
+          repeat_of = if (is.na(tests$repeats[t])) "" else
+            format(tests$date[tests$repeats[t]] + squad$later[i]))
+      }
+    }
+  }
+}
+
+save_csv <- function(table, name) {
+  cell <- function(x) {
+    text <- ifelse(is.na(x), "", as.character(x))
+    ifelse(grepl('[",]', text), paste0('"', gsub('"', '""', text), '"'), text)
+  }
+  lines <- do.call(paste, c(lapply(table, cell), sep = ","))
+  writeLines(c(paste(names(table), collapse = ","), lines), file.path(folder, name), sep = "\n")
+}
+
+save_csv(do.call(rbind, rows), "reps.csv")
+
+save_csv(data.frame(
+  block = c("Autumn", "Winter flood", "Spring"),
+  first_day = c("2025-09-15", "2025-12-08", "2026-02-23"),
+  last_day = c("2025-12-07", "2026-02-22", "2026-05-17"),
+  ceiling_kg = c(NA, ceiling_kg, NA),
+  block_note = c("All plates, two squad sessions a week",
+                 "Flood in the weights room: light plates only, lifted fast",
+                 "Heavy plates back, racing season begins")), "blocks.csv")
+
+save_csv(data.frame(
+  lift = c("Bench pull", "Back squat", "Hex-bar deadlift"),
+  point_rule = "fastest", velocity_kind = "mean", ballistic = 0,
+  mvt = c(NA, NA, 0.25), mvt_sd = c(NA, NA, 0.03),
+  mvt_origin = c("published", "published", "coach"),
+  mvt_source = c("", "", "own squad, singles of two seasons"),
+  smallest_velocity = c(0.05, NA, NA), smallest_1rm_kg = c(5, NA, NA),
+  lift_note = c("Chest on the bench, bar to the underside", "To the box at knee height",
+                "High handles")), "lifts.csv")
+
+loads <- list("Bench pull" = c(40, 60), "Back squat" = c(50, 70), "Hex-bar deadlift" = c(60, 70))
+save_csv(do.call(rbind, lapply(squad$athlete, function(a) do.call(rbind, lapply(
+  names(loads), function(l) data.frame(athlete = a, lift = l, check_load_kg = loads[[l]]))))),
+  "check_loads.csv")

@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything that tidy import refuses: the line, the column, what was found, what was expected, and
+// that nothing was written.
+#include "tests/exchange/csvfiles.h"
+
+#include <QTest>
+
+using namespace slopebook;
+using namespace slopebook::exchange;
+using tests::CsvFiles;
+using tests::import;
+using tests::tidyHeader;
+
+class TestTidyRefusals : public QObject {
+    Q_OBJECT
+
+    static void addCell(const char* name, const char* row, const char* column, const char* found,
+                        const char* expected) {
+        add(name, tidyHeader + "2026-03-14,Lane 3,Squat,1,40,1,1.1\n" + row + "\n", 3, column,
+            found, expected);
+    }
+    static void add(const char* name, const std::string& text, int line, const char* column,
+                    const char* found, const char* expected) {
+        QTest::newRow(name) << QByteArray::fromStdString(text) << line << QByteArray(column)
+                            << QByteArray(found) << QByteArray(expected);
+    }
+    static void columns() {
+        QTest::addColumn<QByteArray>("text");
+        QTest::addColumn<int>("line");
+        QTest::addColumn<QByteArray>("column");
+        QTest::addColumn<QByteArray>("foundPart");
+        QTest::addColumn<QByteArray>("expectedPart");
+    }
+    static void refuses(log::Log& log, const CsvFiles& files) {
+        QFETCH(QByteArray, text);
+        QFETCH(int, line);
+        QFETCH(QByteArray, column);
+        QFETCH(QByteArray, foundPart);
+        QFETCH(QByteArray, expectedPart);
+        const auto athletes = log.athletes();
+        const auto lifts = log.lifts();
+        try {
+            import(files, log, text.toStdString());
+            QFAIL("taken");
+        } catch (const BadInput& error) {
+            QVERIFY2(QByteArray(error.what()).contains("reps.csv"), error.what());
+            QCOMPARE(error.where().line, long(line));
+            QCOMPARE(QByteArray::fromStdString(error.where().column), column);
+            QVERIFY2(QByteArray::fromStdString(error.found()).contains(foundPart), error.what());
+            QVERIFY2(QByteArray::fromStdString(error.expected()).contains(expectedPart),
+                     error.what());
+        }
+        QVERIFY(log.athletes() == athletes);
+        QVERIFY(log.lifts() == lifts);
+    }
+
+private Q_SLOTS:
+    void refusesACell_data() {
+        columns();
+        const char* speed = "above 0 and under 10, with a decimal point";
+        addCell("a decimal comma", "2026-03-14,Lane 3,Squat,2,60,1,\"0,92\"", "velocity",
+                "\"0,92\"", speed);
+        addCell("centimetres a second", "2026-03-14,Lane 3,Squat,2,60,1,92", "velocity", "\"92\"",
+                speed);
+        addCell("ten", "2026-03-14,Lane 3,Squat,2,60,1,10", "velocity", "\"10\"", speed);
+        addCell("nought", "2026-03-14,Lane 3,Squat,2,60,1,0", "velocity", "\"0\"", speed);
+        addCell("below nought", "2026-03-14,Lane 3,Squat,2,60,1,-0.5", "velocity", "\"-0.5\"",
+                speed);
+        addCell("nan", "2026-03-14,Lane 3,Squat,2,60,1,nan", "velocity", "\"nan\"", speed);
+        addCell("inf", "2026-03-14,Lane 3,Squat,2,60,1,inf", "velocity", "\"inf\"", speed);
+        addCell("hex", "2026-03-14,Lane 3,Squat,2,60,1,0x1", "velocity", "\"0x1\"", speed);
+        addCell("a unit", "2026-03-14,Lane 3,Squat,2,60,1,0.9 m/s", "velocity", "\"0.9 m/s\"",
+                speed);
+        addCell("no speed", "2026-03-14,Lane 3,Squat,2,60,1,", "velocity", "nothing", speed);
+        addCell("no rep", "2026-03-14,Lane 3,Squat,2,60,,1.0", "rep", "nothing", "rep's number");
+        addCell("rep nought", "2026-03-14,Lane 3,Squat,2,60,0,1.0", "rep", "\"0\"", "from 1 on");
+        addCell("half a rep", "2026-03-14,Lane 3,Squat,2,60,1.5,1.0", "rep", "\"1.5\"", "from 1");
+        addCell("no set", "2026-03-14,Lane 3,Squat,,60,1,1.0", "set", "nothing", "set's number");
+        addCell("no load", "2026-03-14,Lane 3,Squat,2,,1,1.0", "load_kg", "nothing", "kg from 0");
+        addCell("a load below nought", "2026-03-14,Lane 3,Squat,2,-5,1,1.0", "load_kg", "\"-5\"",
+                "kg from 0");
+        addCell("a load past belief", "2026-03-14,Lane 3,Squat,2,2001,1,1.0", "load_kg", "\"2001\"",
+                "to 2000");
+        addCell("no date", ",Lane 3,Squat,2,60,1,1.0", "date", "nothing", "2026-03-14");
+        addCell("a date the other way", "14.03.2026,Lane 3,Squat,2,60,1,1.0", "date",
+                "\"14.03.2026\"", "year-month-day");
+        addCell("a day that is none", "2026-02-30,Lane 3,Squat,2,60,1,1.0", "date",
+                "\"2026-02-30\"", "year-month-day");
+        addCell("no athlete", "2026-03-14,,Squat,2,60,1,1.0", "athlete", "nothing", "a name");
+        addCell("a blank lift", "2026-03-14,Lane 3,\"  \",2,60,1,1.0", "lift", "\"  \"", "a name");
+        addCell("a decimal comma without quotes", "2026-03-14,Lane 3,Squat,2,60,1,0,92", "",
+                "8 cells", "7 as in the header");
+        addCell("a cell too few", "2026-03-14,Lane 3,Squat,2,60,1", "", "6 cells", "7");
+    }
+    void refusesACell() {
+        const CsvFiles files;
+        auto log = files.newLog();
+        refuses(log, files);
+    }
+
+    void refusesAnOptionalCell_data() {
+        columns();
+        const auto cell = [](const char* name, const char* column, const char* value,
+                             const char* expected) {
+            add(name,
+                "date,athlete,lift,set,load_kg,rep,velocity," + std::string(column) +
+                    "\n2026-03-14,Lane 3,Squat,1,40,1,1.1," + value + "\n",
+                2, column, value, expected);
+        };
+        cell("a kind that is none", "velocity_kind", "average", "mean, propulsive or peak");
+        cell("a body mass of nought", "body_mass_kg", "0", "body mass in kg");
+        cell("a body mass in words", "body_mass_kg", "heavy", "body mass in kg");
+        cell("maximum yes", "maximum", "yes", "1, 0 or nothing");
+        cell("session nought", "session", "0", "from 1 on");
+        cell("a repeat of no session", "repeat_of", "2026-03-01", "another session");
+        cell("a repeat of itself", "repeat_of", "2026-03-14", "another session");
+        cell("a repeat of no date", "repeat_of", "last week", "2026-03-14");
+        add("an excluded rep without a number",
+            "date,athlete,lift,set,load_kg,rep,velocity,excluded\n"
+            "2026-03-14,Lane 3,Squat,1,40,,,slipped\n",
+            2, "rep", "nothing", "number of the rep");
+    }
+    void refusesAnOptionalCell() {
+        const CsvFiles files;
+        auto log = files.newLog();
+        refuses(log, files);
+    }
+
+    void refusesAHeader_data() {
+        columns();
+        add("a column missing", "date,athlete,lift,set,load_kg,rep\n", 1, "velocity",
+            "date, athlete", "a column named velocity");
+        add("semicolons", "date;athlete;lift;set;load_kg;rep;velocity\n", 1, "date", "semicolons",
+            "commas");
+        add("a column twice", "date,athlete,lift,set,load_kg,rep,velocity,velocity\n", 1,
+            "velocity", "two columns", "one");
+        add("nothing at all", "", 1, "", "an empty file", "header row");
+        add("something else", "a,b,c\n1,2,3\n", 1, "date", "a, b, c", "a column named date");
+    }
+    void refusesAHeader() {
+        const CsvFiles files;
+        auto log = files.newLog();
+        refuses(log, files);
+    }
+
+    // Both lines are named: the second as the place, the first in what was expected.
+    void refusesAContradiction_data() {
+        columns();
+        addCell("a rep twice", "2026-03-14,Lane 3,Squat,1,40,1,1.1", "rep", "rep 1", "line 2");
+        addCell("a rep with two speeds", "2026-03-14,Lane 3,Squat,1,40,1,1.2", "velocity",
+                "1.2 m/s", "line 2 has it with 1.1");
+        addCell("two loads for one set", "2026-03-14,Lane 3,Squat,1,42.5,2,1.1", "load_kg", "42.5",
+                "40 kg, as line 2");
+        const auto two = [](const char* name, const char* column, const char* first,
+                            const char* second, const char* expected) {
+            add(name,
+                "date,athlete,lift,set,load_kg,rep,velocity," + std::string(column) +
+                    "\n2026-03-14,Lane 3,Squat,1,40,1,1.1," + first +
+                    "\n2026-03-14,Lane 3,Squat,1,40,2,1.1," + second + "\n",
+                3, column, second, expected);
+        };
+        two("two devices in one session", "device", "Encoder 1", "Encoder 2",
+            "\"Encoder 1\", as line 2");
+        two("two kinds of velocity", "velocity_kind", "mean", "peak", "\"mean\", as line 2");
+        two("two places", "place", "Hall", "Shed", "\"Hall\", as line 2");
+        two("two body masses", "body_mass_kg", "80", "81", "80, as line 2");
+        two("a maximum and none", "maximum", "1", "0", "1, as line 2");
+        two("two reasons for one set", "set_excluded", "knee", "hip", "\"knee\", as line 2");
+        two("two session notes", "session_note", "dry", "wet", "\"dry\", as line 2");
+    }
+    void refusesAContradiction() {
+        const CsvFiles files;
+        auto log = files.newLog();
+        refuses(log, files);
+    }
+
+    void refusesWhatTheLogContradicts_data() {
+        columns();
+        const std::string header = "date,athlete,lift,set,load_kg,rep,velocity,";
+        const auto row = [&](const char* name, const char* column, const char* cells,
+                             const char* found, const char* expected, const char* extra = "note") {
+            add(name, header + extra + "\n2026-03-14,Lane 3,Squat," + cells + "\n", 2, column,
+                found, expected);
+        };
+        row("another speed", "velocity", "1,40,1,1.2,", "1.2 m/s", "1.1 m/s, as the log has");
+        row("another load", "load_kg", "1,50,1,1.1,", "50 kg", "40 kg, as the log has for set 1");
+        row("another device", "device", "1,40,1,1.1,Encoder 2", "Encoder 2", "\"Encoder 1\"",
+            "device");
+        row("another body mass", "body_mass_kg", "1,40,1,1.1,82", "82 kg", "81 kg", "body_mass_kg");
+        row("another place", "place", "1,40,1,1.1,Shed", "Shed", "\"Hall\"", "place");
+        row("a maximum", "maximum", "1,40,1,1.1,1", "1", "0, as the log has", "maximum");
+        row("an excluded rep", "excluded", "1,40,1,1.1,slipped", "slipped", "nothing", "excluded");
+        row("an excluded set", "set_excluded", "1,40,1,1.1,knee", "knee", "nothing",
+            "set_excluded");
+        row("another kind", "velocity_kind", "9,40,1,1.1,peak", "peak",
+            "\"mean\", in which the log has Squat", "velocity_kind");
+    }
+    void refusesWhatTheLogContradicts() {
+        const CsvFiles files;
+        auto log = files.newLog();
+        import(files, log,
+               "date,athlete,lift,set,load_kg,rep,velocity,device,body_mass_kg,place\n"
+               "2026-03-14,Lane 3,Squat,1,40,1,1.1,Encoder 1,81,Hall\n");
+        refuses(log, files);
+    }
+
+    void refusesATableThatTheLogContradicts_data() {
+        columns();
+        add("another point rule", "lift,point_rule\nSquat,mean\n", 2, "point_rule", "mean",
+            "fastest");
+        add("another kind", "lift,point_rule,velocity_kind\nSquat,fastest,peak\n", 2,
+            "velocity_kind", "peak", "mean");
+        add("another smallest change", "lift,point_rule,smallest_velocity\nSquat,fastest,0.04\n", 2,
+            "smallest_velocity", "0.04", "0.05");
+        add("another threshold", "lift,point_rule,mvt,mvt_origin\nSquat,fastest,0.3,coach\n", 2,
+            "mvt", "0.3", "0.25");
+        add("another ceiling",
+            "block,first_day,last_day,ceiling_kg\nWinter,2026-01-01,2026-02-01,"
+            "80\n",
+            2, "ceiling_kg", "80 kg", "70 kg");
+        add("a block that ends before it begins",
+            "block,first_day,last_day\nSpring,2026-03-02,2026-03-01\n", 2, "last_day", "2026-03-01",
+            "not before the first");
+        add("a check load of nobody's", "athlete,lift,check_load_kg\nNobody,Squat,40\n", 2,
+            "athlete", "Nobody", "a name that the log");
+        add("an MVT source without a value",
+            "lift,point_rule,mvt,mvt_source\nSnatch,fastest,,a paper\n", 2, "mvt", "nothing",
+            "a speed");
+    }
+    void refusesATableThatTheLogContradicts() {
+        const CsvFiles files;
+        auto log = files.newLog();
+        Lift lift;
+        lift.name = "Squat";
+        lift.smallestVelocity = 0.05;
+        lift.mvt =
+            Mvt{.value = 0.25, .sd = {}, .origin = Mvt::Origin::Coach, .source = "own squad"};
+        log.add(lift);
+        const auto day = [](unsigned month) {
+            return Date{std::chrono::year{2026}, std::chrono::month{month}, std::chrono::day{1}};
+        };
+        log.add(Block{.name = "Winter",
+                      .first = day(1),
+                      .last = day(2),
+                      .ceiling = Mass{70'000},
+                      .note = {}});
+        refuses(log, files);
+    }
+};
+
+QTEST_APPLESS_MAIN(TestTidyRefusals)
+#include "tst_tidyrefusals.moc"

@@ -1,0 +1,66 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Which room may include which: fails on an include that breaks the table. Rooms and table as in
+# DEVELOPERS.md.
+set -eu
+cd "$(dirname "$0")/.."
+
+broken=0
+
+# room FOLDER ALLOWED...: includes of the project ("...") must begin with one of ALLOWED or FOLDER.
+room() {
+    folder=$1
+    shift
+    [ -d "$folder" ] || return 0
+    pattern="$folder/"
+    for allowed in "$@"; do pattern="$pattern|$allowed/"; done
+    bad=$(grep -rnE --include='*.h' --include='*.cpp' '^[[:space:]]*#[[:space:]]*include[[:space:]]*"' "$folder" |
+        grep -vE "include[[:space:]]*\"($pattern)" | grep -vE 'include[[:space:]]*"[^"/]*\.moc"' || true)
+    if [ -n "$bad" ]; then
+        echo "$folder may include only: $folder $*" >&2
+        echo "$bad" >&2
+        broken=1
+    fi
+}
+
+# never FOLDER PATTERN WHY: no include of the folder may match.
+never() {
+    [ -d "$1" ] || return 0
+    bad=$(grep -rnE --include='*.h' --include='*.cpp' "^[[:space:]]*#[[:space:]]*include[[:space:]]*[<\"]($2)" "$1" || true)
+    if [ -n "$bad" ]; then
+        echo "$1: $3" >&2
+        echo "$bad" >&2
+        broken=1
+    fi
+}
+
+# only_in FOLDERS PATTERN WHY: the include may stand in those folders' sources alone.
+only_in() {
+    bad=$(grep -rnE --include='*.h' --include='*.cpp' "^[[:space:]]*#[[:space:]]*include[[:space:]]*<($2)" core ui app |
+        grep -vE "^($1)/[^:]*\.cpp:" || true)
+    if [ -n "$bad" ]; then
+        echo "$3" >&2
+        echo "$bad" >&2
+        broken=1
+    fi
+}
+
+room core/model
+room core/stats
+room core/traces core/stats
+room core/answers core/model core/stats resources
+room core/log core/model resources
+room core/exchange core/model core/log
+room ui core
+room app ui core resources
+
+never core 'Q[A-Z]|Qt' "core has no Qt at all"
+never core/model 'Eigen|boost|SQLiteCpp|sqlite3|csv\.h|xlsxwriter' "core/model: the standard library only"
+never core/stats 'SQLiteCpp|sqlite3|csv\.h|xlsxwriter' "core/stats: Eigen and Boost.Math only"
+never core/answers 'SQLiteCpp|sqlite3|xlsxwriter' "core/answers knows no file"
+never ui 'CLI/|SQLiteCpp|sqlite3' "ui: core and Qt only"
+only_in 'core/log' 'SQLiteCpp|sqlite3' "SQLite appears in core/log's sources only"
+only_in 'core/exchange' 'xlsxwriter' "libxlsxwriter appears in core/exchange's sources only"
+
+[ $broken -eq 0 ] && echo "Every include keeps to its room."
+exit $broken
