@@ -30,6 +30,8 @@ public:
     BlockId addBlock(const Block& block);
     SessionId addSession(const SessionHead& session);
     SetId addSet(SessionId session, LiftId lift, const Set& set);
+    /// All of them or none, and one step of undo. sets must not be empty.
+    std::vector<SetId> addSets(SessionId session, LiftId lift, const std::vector<Set>& sets);
     void changeAthlete(AthleteId id, const Athlete& athlete);
     void changeLift(LiftId id, const Lift& lift);
     void changeDevice(DeviceId id, const Device& device);
