@@ -191,7 +191,11 @@ void Logbook::lookForOthersWrites() {
     Q_EMIT changed(What::Everything, 0);
 }
 
-void Logbook::applyOutsideUndo(const std::function<void(log::Log&)>& work) {
+void Logbook::applyOutsideUndo(const std::function<void(log::Log&)>& work, bool dryRun) {
+    if (dryRun) {
+        work(m_impl->log);
+        return;
+    }
     m_impl->log.together([&] { work(m_impl->log); });
     m_impl->stack.clear();
     m_impl->tell(What::Everything, 0);

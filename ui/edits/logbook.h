@@ -48,8 +48,8 @@ public:
     void lookForOthersWrites();
 
     /// For an import or a restore: work changes the log directly in one transaction; the undo stack
-    /// is cleared.
-    void applyOutsideUndo(const std::function<void(log::Log&)>& work);
+    /// is cleared. A dry run promises to write nothing: the stack stays, and nothing is said.
+    void applyOutsideUndo(const std::function<void(log::Log&)>& work, bool dryRun = false);
 
     enum class What { Athletes, Lifts, Devices, Blocks, Sessions, Sets, CheckLoads, Everything };
     Q_ENUM(What)
