@@ -41,8 +41,8 @@ void addEditMenu(QMenuBar& bar, Actions& a) {
     QMenu& menu = *bar.addMenu(tr("&Edit"));
     a.undo = add(menu, tr("&Undo"), QKeySequence::Undo);
     a.redo = add(menu, tr("&Redo"));
-    a.redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z),
-                          QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    a.redo->setShortcuts(
+        {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu.addSeparator();
     a.editSet = add(menu, tr("&Leave out, note…"), QKeySequence(Qt::CTRL | Qt::Key_E));
     a.removeSet = add(menu, tr("Re&move set"), QKeySequence(Qt::CTRL | Qt::Key_Delete));
@@ -86,10 +86,9 @@ void addHelpMenu(QMenuBar& bar, Actions& a) {
 } // namespace
 
 QList<QAction*> Actions::needLog() const {
-    QList<QAction*> all{backUp,     closeLog,      editSet,      removeSet,     addAthlete,
-                        changeAthlete, addLift,    changeLift,   checkLoads,    devices,
-                        blocks,     newSession,    details,      removeSession, typeSet,
-                        findAthlete, findLift};
+    QList<QAction*> all{backUp,  closeLog,      editSet,    removeSet,   addAthlete, changeAthlete,
+                        addLift, changeLift,    checkLoads, devices,     blocks,     newSession,
+                        details, removeSession, typeSet,    findAthlete, findLift};
     return all + tasks;
 }
 

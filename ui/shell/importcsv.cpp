@@ -4,6 +4,7 @@
 #include "core/answers/published.h"
 #include "ui/shell/openlog.h"
 
+#include <QCoreApplication>
 #include <QDialogButtonBox>
 #include <QFileInfo>
 #include <QLabel>
@@ -96,20 +97,20 @@ void ImportDialog::look() {
     try {
         const exchange::ImportReport report = run(true);
         m_canImport = report.setsAdded > 0 || report.sessionsAdded > 0;
-        m_title->setText(
-            m_canImport
-                ? tr("%1 can go into the log, whole or not at all. An import is not undone by Undo: "
-                     "a backup beforehand is the way back.")
-                      .arg(names.join(QStringLiteral(", ")))
-                : tr("%1 holds nothing that the log does not have.")
-                      .arg(names.join(QStringLiteral(", "))));
+        m_title->setText(m_canImport ? tr("%1 can go into the log, whole or not at all. An import "
+                                          "is not undone by Undo: "
+                                          "a backup beforehand is the way back.")
+                                           .arg(names.join(QStringLiteral(", ")))
+                                     : tr("%1 holds nothing that the log does not have.")
+                                           .arg(names.join(QStringLiteral(", "))));
         m_report->setPlainText(reportText(report));
     } catch (const std::exception& error) {
         m_canImport = false;
-        m_title->setText(tr("%1 cannot be taken in; nothing was written. Expected: UTF-8 CSV with a "
-                            "header row date,athlete,lift,set,load_kg,rep,velocity and one row a "
-                            "rep. A workbook comes in saved as CSV.")
-                             .arg(names.join(QStringLiteral(", "))));
+        m_title->setText(
+            tr("%1 cannot be taken in; nothing was written. Expected: UTF-8 CSV with a "
+               "header row date,athlete,lift,set,load_kg,rep,velocity and one row a "
+               "rep. A workbook comes in saved as CSV.")
+                .arg(names.join(QStringLiteral(", "))));
         m_report->setPlainText(QString::fromUtf8(error.what()));
     }
     m_import->setEnabled(m_canImport);

@@ -24,7 +24,8 @@ QString damageIn(const log::Log& log) {
     const std::vector<std::string> found = log.check();
     if (found.empty())
         return {};
-    return tr("This log is damaged (%1 found, the first: %2). What still reads is shown; go back to "
+    return tr("This log is damaged (%1 found, the first: %2). What still reads is shown; go back "
+              "to "
               "a backup before anything is added.")
         .arg(found.size())
         .arg(QString::fromStdString(found.front()));
@@ -47,9 +48,10 @@ OpenedLog openLog(const std::filesystem::path& file) {
                              error.kind() == LogError::Kind::Unavailable;
         if (!mayRead || !std::filesystem::exists(file))
             throw;
-        const QString why = error.kind() == LogError::Kind::Damaged
-                                ? QString::fromStdString(error.what())
-                                : tr("This log can only be read: nothing typed here would be kept.");
+        const QString why =
+            error.kind() == LogError::Kind::Damaged
+                ? QString::fromStdString(error.what())
+                : tr("This log can only be read: nothing typed here would be kept.");
         return wrap(log::Log::open(file, log::Access::ReadOnly), why);
     }
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Opens and makes logs for the window, and says what is the matter with one that opens all the same.
+// Opens and makes logs for the window, and says what is the matter with one that opens all the
+// same.
 #pragma once
 
 #include "ui/edits/logbook.h"

@@ -23,10 +23,11 @@ WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
     QFont large = title->font();
     large.setPointSizeF(large.pointSizeF() * 2);
     title->setFont(large);
-    auto* job = new QLabel(tr("Type a ladder of loads and bar speeds, see its line and the estimated "
-                              "1RM with an honest interval, compare it with last time's, print the "
-                              "page. Everything is kept in one file, your log; what you type is on "
-                              "disk at once."));
+    auto* job =
+        new QLabel(tr("Type a ladder of loads and bar speeds, see its line and the estimated "
+                      "1RM with an honest interval, compare it with last time's, print the "
+                      "page. Everything is kept in one file, your log; what you type is on "
+                      "disk at once."));
     job->setWordWrap(true);
     m_problem->setWordWrap(true);
     m_problem->setObjectName(QStringLiteral("welcomeProblem"));

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/workspace.h"
 
-#include "ui/compare/comparepage.h"
 #include "ui/entry/entrypage.h"
-#include "ui/history/historypage.h"
 #include "ui/profile/profilepage.h"
 #include "ui/records/athletedialog.h"
 #include "ui/records/blocksdialog.h"
@@ -11,6 +9,7 @@
 #include "ui/records/devicesdialog.h"
 #include "ui/records/liftdialog.h"
 #include "ui/shell/format.h"
+#include "ui/shell/importcsv.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/namecombo.h"
 
@@ -30,7 +29,7 @@ constexpr int lookEvery = 2000; // ms: how soon another window's write is seen
 }
 
 QStringList Workspace::taskNames() {
-    return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison")};
+    return {tr("Session"), tr("Profile")};
 }
 
 Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent)
@@ -80,8 +79,6 @@ void Workspace::buildTasks() {
     m_entry = new EntryPage(*m_logbook, m_today);
     addTask(m_entry);
     addTask(new ProfilePage(*m_logbook, nullptr));
-    addTask(new HistoryPage(*m_logbook, nullptr));
-    addTask(new ComparePage(*m_logbook, nullptr));
     m_tabs->tabBar()->setAccessibleName(tr("Tasks"));
 }
 
@@ -241,6 +238,16 @@ void Workspace::keepDevices() {
 
 void Workspace::keepBlocks() {
     guarded([this] { BlocksDialog(*m_logbook, m_today(), this).exec(); });
+}
+
+void Workspace::importCsv(const QStringList& files) {
+    guarded([&] {
+        std::vector<std::filesystem::path> paths;
+        for (const QString& file : files)
+            paths.push_back(pathOf(file));
+        if (ImportDialog(*m_logbook, std::move(paths), this).exec() == QDialog::Accepted)
+            Q_EMIT message(tr("Imported."));
+    });
 }
 
 } // namespace slopebook::ui

@@ -45,6 +45,7 @@ public:
     void setCheckLoads();
     void keepDevices();
     void keepBlocks();
+    void importCsv(const QStringList& files);
 
 Q_SIGNALS:
     void message(const QString& text);
