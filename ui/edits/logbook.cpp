@@ -70,7 +70,9 @@ Logbook::Logbook(log::Log log, QObject* parent)
     });
 }
 
-Logbook::~Logbook() = default;
+Logbook::~Logbook() {
+    m_impl->stack.disconnect(); // it says that it is empty now, to those who may be going too
+}
 
 const log::Log& Logbook::log() const {
     return m_impl->log;

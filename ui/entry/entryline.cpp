@@ -94,6 +94,7 @@ void EntryLine::say(const QString& words, bool isHelp) {
     type.setBold(!isHelp);
     m_answer->setFont(type);
     m_edit->setAccessibleDescription(words);
+    m_words = words;
 }
 
 void EntryLine::showHelp() {
@@ -112,7 +113,7 @@ void EntryLine::showProblem(const QString& why) {
 }
 
 QString EntryLine::answer() const {
-    return m_answer->text();
+    return m_words;
 }
 
 void EntryLine::ask(const QString& question, QStringList meant) {

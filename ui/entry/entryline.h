@@ -56,6 +56,7 @@ private:
     Take m_take;
     SetEdit* m_edit;
     QLabel* m_answer;
+    QString m_words; ///< of the answer, without its mark
     std::vector<Mass> m_today, m_lastTime;
     QStringList m_meant; ///< lines as probably meant, while a question stands
 };

@@ -18,6 +18,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace slopebook::ui {
 
 namespace {
@@ -179,10 +181,16 @@ void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optiona
     reload();
 }
 
-void EntryPage::refresh(Logbook::What what, SessionId) {
+void EntryPage::refresh(Logbook::What what, SessionId session) {
     using What = Logbook::What;
     if (what == What::Sessions || what == What::Devices || what == What::Everything)
         m_bar->reload();
+    // A session that comes (back) while none is shown is the one to show: undo of a removal.
+    if (what == What::Sessions && !m_bar->session() && m_athlete) {
+        const auto all = m_logbook.log().sessions(*m_athlete);
+        if (std::any_of(all.begin(), all.end(), [&](const auto& one) { return one.id == session; }))
+            m_bar->setSession(session);
+    }
     reload();
 }
 

@@ -128,23 +128,34 @@ std::optional<SessionId> SessionBar::latestToday() const {
 }
 
 void SessionBar::reload() {
+    const auto before = m_session;
     fillDevices();
-    setSession(m_session);
+    fillSessions();
+    if (m_session)
+        showHead(m_logbook.log().session(*m_session).head.value);
+    else if (before)
+        showNew();
+    fitButtons();
+    if (before != m_session)
+        Q_EMIT sessionChanged();
 }
 
 void SessionBar::setSession(std::optional<SessionId> session) {
-    const bool other = session != m_session;
+    const auto before = m_session;
     m_session = session;
     fillSessions();
-    if (m_session) {
+    if (m_session)
         showHead(m_logbook.log().session(*m_session).head.value);
-    } else if (other || m_place->text().isEmpty()) {
+    else
         showNew();
-    }
+    fitButtons();
+    if (before != m_session)
+        Q_EMIT sessionChanged();
+}
+
+void SessionBar::fitButtons() {
     m_start->setVisible(!m_session);
     m_details->setVisible(m_session.has_value());
-    if (other)
-        Q_EMIT sessionChanged();
 }
 
 void SessionBar::fillSessions() {
@@ -274,7 +285,6 @@ void SessionBar::chosen(int index) {
 
 void SessionBar::beginNew() {
     setSession(std::nullopt);
-    showNew();
     m_date->setFocus(Qt::TabFocusReason);
 }
 

@@ -23,7 +23,8 @@ public:
     SessionBar(Logbook& logbook, std::function<Date()> today, QWidget* parent = nullptr);
 
     void setAthlete(std::optional<AthleteId> athlete);
-    /// Reads sessions and devices afresh; keeps the session that is shown where it still stands.
+    /// Reads sessions and devices afresh; keeps the session that is shown where it still stands,
+    /// and what is typed for a new one.
     void reload();
     std::optional<SessionId> session() const { return m_session; }
     void setSession(std::optional<SessionId> session);
@@ -49,6 +50,7 @@ private:
     void fillDevices();
     void showHead(const SessionHead& head);
     void showNew();
+    void fitButtons();
     SessionHead typedHead() const;
     void commit();
     void addDevice();

@@ -202,25 +202,25 @@ charts::LineEntry ProfilePage::entryOf(const LineRow& row, const look::Role& rol
 
 void ProfilePage::showChart() {
     try {
-        charts::LineData data;
+        charts::LineData shown;
         m_drawn.clear();
         if (m_about && m_athlete && m_lift) {
             const QString kind = kindText(m_about->lift.value.kind);
-            data.velocityTitle = tr("%1 (m/s)").arg(kind.left(1).toUpper() + kind.mid(1));
+            shown.velocityTitle = tr("%1 (m/s)").arg(kind.left(1).toUpper() + kind.mid(1));
             if (m_about->mvt)
-                data.mvt = m_about->mvt->value;
+                shown.mvt = m_about->mvt->value;
             for (const Mass load : m_about->checkLoads)
-                data.checkLoads.push_back(kilograms(load));
+                shown.checkLoads.push_back(kilograms(load));
             for (int row = m_lines->rowCount(); row-- > 0;) {
                 const auto role = m_lines->roleOf(row);
                 if (!role)
                     continue;
                 const LineRow& line = m_lines->rows()[static_cast<std::size_t>(row)];
-                data.sessions.push_back(entryOf(line, *role));
+                shown.sessions.push_back(entryOf(line, *role));
                 m_drawn.push_back(line.session.session);
             }
         }
-        m_chart->setData(data);
+        m_chart->setData(shown);
         highlight();
     } catch (const std::exception& error) {
         Q_EMIT message(QString::fromUtf8(error.what()));

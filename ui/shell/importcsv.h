@@ -23,6 +23,7 @@ QString reportText(const exchange::ImportReport& report);
 /// takes them in.
 class ImportDialog final : public QDialog {
     Q_OBJECT
+    Q_PROPERTY(QString reportText READ text)
 public:
     ImportDialog(Logbook& logbook, std::vector<std::filesystem::path> files, QWidget* parent);
     void accept() override;

@@ -14,6 +14,8 @@
 #include <QStackedWidget>
 #include <QStatusBar>
 
+#include <utility>
+
 namespace slopebook::ui {
 
 namespace {
@@ -91,7 +93,7 @@ void MainWindow::adopt(OpenedLog opened) {
 
 void MainWindow::closeLogFile() {
     m_surroundings.settings = settings();
-    delete m_workspace;
+    delete std::exchange(m_workspace, nullptr);
     m_stack->setCurrentWidget(m_welcome);
     setWindowTitle(tr("Slopebook"));
     fillRecent();
@@ -137,7 +139,7 @@ void MainWindow::fillRecent() {
 
 void MainWindow::fitActions() {
     for (QAction* action : m_actions.needLog())
-        action->setEnabled(m_workspace);
+        action->setEnabled(m_workspace != nullptr);
     m_actions.openSample->setVisible(!m_surroundings.sampleLog.empty());
     if (!m_workspace) {
         m_actions.undo->setEnabled(false);

@@ -7,7 +7,6 @@
 #include "ui/shell/run.h"
 
 #include <QMainWindow>
-#include <QPointer>
 
 class QStackedWidget;
 
@@ -62,7 +61,7 @@ private:
     Actions m_actions;
     QStackedWidget* m_stack;
     WelcomePage* m_welcome;
-    QPointer<Workspace> m_workspace;
+    Workspace* m_workspace = nullptr;
 };
 
 } // namespace slopebook::ui

@@ -51,7 +51,8 @@ Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* par
 }
 
 Workspace::~Workspace() {
-    // The pages know the logbook: they go first.
+    // The pages know the logbook: they go first, and nobody is told of it.
+    m_tabs->disconnect(this);
     delete m_tabs;
 }
 
