@@ -70,7 +70,9 @@ Logbook::Logbook(log::Log log, QObject* parent)
     });
 }
 
-Logbook::~Logbook() = default;
+Logbook::~Logbook() {
+    m_impl->stack.disconnect(); // it says that it is empty now, to those who may be going too
+}
 
 const log::Log& Logbook::log() const {
     return m_impl->log;
@@ -104,9 +106,22 @@ SessionId Logbook::addSession(const SessionHead& session) {
 }
 
 SetId Logbook::addSet(SessionId session, LiftId lift, const Set& set) {
-    const SetId id = m_impl->write([&] { return m_impl->log.add(session, lift, set); });
-    m_impl->push(new AddSetEdit(m_impl->host, m_impl->log.set(id)), What::Sets, raw(session));
-    return id;
+    return addSets(session, lift, {set}).front();
+}
+
+std::vector<SetId> Logbook::addSets(SessionId session, LiftId lift, const std::vector<Set>& sets) {
+    std::vector<SetId> ids;
+    std::vector<log::PlacedSet> placed;
+    m_impl->write([&] {
+        m_impl->log.together([&] {
+            for (const Set& set : sets) {
+                ids.push_back(m_impl->log.add(session, lift, set));
+                placed.push_back(m_impl->log.set(ids.back()));
+            }
+        });
+    });
+    m_impl->push(new AddSetsEdit(m_impl->host, std::move(placed)), What::Sets, raw(session));
+    return ids;
 }
 
 void Logbook::changeAthlete(AthleteId id, const Athlete& athlete) {
@@ -178,7 +193,11 @@ void Logbook::lookForOthersWrites() {
     Q_EMIT changed(What::Everything, 0);
 }
 
-void Logbook::applyOutsideUndo(const std::function<void(log::Log&)>& work) {
+void Logbook::applyOutsideUndo(const std::function<void(log::Log&)>& work, bool dryRun) {
+    if (dryRun) {
+        work(m_impl->log);
+        return;
+    }
     m_impl->log.together([&] { work(m_impl->log); });
     m_impl->stack.clear();
     m_impl->tell(What::Everything, 0);

@@ -30,6 +30,8 @@ public:
     BlockId addBlock(const Block& block);
     SessionId addSession(const SessionHead& session);
     SetId addSet(SessionId session, LiftId lift, const Set& set);
+    /// All of them or none, and one step of undo. sets must not be empty.
+    std::vector<SetId> addSets(SessionId session, LiftId lift, const std::vector<Set>& sets);
     void changeAthlete(AthleteId id, const Athlete& athlete);
     void changeLift(LiftId id, const Lift& lift);
     void changeDevice(DeviceId id, const Device& device);
@@ -46,8 +48,8 @@ public:
     void lookForOthersWrites();
 
     /// For an import or a restore: work changes the log directly in one transaction; the undo stack
-    /// is cleared.
-    void applyOutsideUndo(const std::function<void(log::Log&)>& work);
+    /// is cleared. A dry run promises to write nothing: the stack stays, and nothing is said.
+    void applyOutsideUndo(const std::function<void(log::Log&)>& work, bool dryRun = false);
 
     enum class What { Athletes, Lifts, Devices, Blocks, Sessions, Sets, CheckLoads, Everything };
     Q_ENUM(What)

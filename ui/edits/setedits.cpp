@@ -24,15 +24,23 @@ QString changeText(const Set& before, const Set& after) {
 }
 } // namespace
 
-AddSetEdit::AddSetEdit(EditHost& host, log::PlacedSet added)
-    : Edit(host, QCoreApplication::translate("Edit", "add set")), m_set(std::move(added)) {}
+AddSetsEdit::AddSetsEdit(EditHost& host, std::vector<log::PlacedSet> added)
+    : Edit(host, added.size() == 1 ? QCoreApplication::translate("Edit", "add set")
+                                   : QCoreApplication::translate("Edit", "add sets")),
+      m_sets(std::move(added)) {}
 
-void AddSetEdit::apply() {
-    putBack(log(), m_set);
+void AddSetsEdit::apply() {
+    log().together([this] {
+        for (const log::PlacedSet& set : m_sets)
+            putBack(log(), set);
+    });
 }
 
-void AddSetEdit::takeBack() {
-    takeOut(log(), m_set);
+void AddSetsEdit::takeBack() {
+    log().together([this] {
+        for (const log::PlacedSet& set : m_sets)
+            takeOut(log(), set);
+    });
 }
 
 RemoveSetEdit::RemoveSetEdit(EditHost& host, log::PlacedSet removed)

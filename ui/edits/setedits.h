@@ -6,18 +6,19 @@
 
 namespace slopebook::ui {
 
-class AddSetEdit final : public Edit {
+/// Sets typed or pasted at once, all of one session and lift.
+class AddSetsEdit final : public Edit {
 public:
-    AddSetEdit(EditHost& host, log::PlacedSet added);
+    AddSetsEdit(EditHost& host, std::vector<log::PlacedSet> added);
 
 protected:
     void apply() override;
     void takeBack() override;
     Logbook::What what() const override { return Logbook::What::Sets; }
-    qint64 session() const override { return raw(m_set.session); }
+    qint64 session() const override { return raw(m_sets.front().session); }
 
 private:
-    log::PlacedSet m_set;
+    std::vector<log::PlacedSet> m_sets;
 };
 
 class RemoveSetEdit final : public Edit {

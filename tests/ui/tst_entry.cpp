@@ -1,0 +1,349 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The session form by keys alone: a ladder goes in, table and chart hold it, the log keeps it.
+#include "tests/log/builders.h"
+#include "ui/entry/entryline.h"
+#include "ui/entry/entrypage.h"
+
+#include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QScatterSeries>
+#include <QTableView>
+
+#include <memory>
+
+using namespace slopebook;
+using namespace slopebook::test;
+using namespace slopebook::ui;
+
+namespace {
+
+constexpr Date today = day(2026, 3, 14);
+
+template <class Series>
+Series* named(const charts::LineChart& chart, const QString& name) {
+    for (QAbstractSeries* series : chart.figure().series())
+        if (series->objectName() == name)
+            return qobject_cast<Series*>(series);
+    return nullptr;
+}
+
+} // namespace
+
+class TestEntry : public QObject {
+    Q_OBJECT
+
+    Folder m_folder;
+    int m_files = 0;
+    std::filesystem::path m_path;
+    Season m_season;
+    std::unique_ptr<Logbook> m_book;
+    std::unique_ptr<EntryPage> m_page;
+    std::unique_ptr<QAbstractItemModelTester> m_setTester, m_ladderTester;
+
+    QLineEdit* line() const { return m_page->findChild<QLineEdit*>(QStringLiteral("setLine")); }
+    QString answer() const {
+        return m_page->findChild<QLabel*>(QStringLiteral("setAnswer"))->text();
+    }
+    QString headline() const { return m_page->findChild<QLabel*>(QStringLiteral("oneRm"))->text(); }
+    void type(const QString& text) const {
+        QTest::keyClicks(line(), text);
+        QTest::keyClick(line(), Qt::Key_Return);
+    }
+    QString cell(int row, int column) const {
+        return m_page->sets().index(row, column).data().toString();
+    }
+    void openPage() {
+        m_book = std::make_unique<Logbook>(log::Log::open(m_path));
+        m_page = std::make_unique<EntryPage>(*m_book, [] { return today; });
+        m_setTester = std::make_unique<QAbstractItemModelTester>(
+            &m_page->sets(), QAbstractItemModelTester::FailureReportingMode::QtTest);
+        m_ladderTester = std::make_unique<QAbstractItemModelTester>(
+            &m_page->ladder(), QAbstractItemModelTester::FailureReportingMode::QtTest);
+        connect(m_book.get(), &Logbook::changed, m_page.get(),
+                [this](Logbook::What what, qint64 session) {
+                    m_page->refresh(what, SessionId{session});
+                });
+        m_page->setAthleteAndLift(m_season.lane3, m_season.pull);
+        m_page->resize(1200, 600);
+        m_page->show();
+        QVERIFY(QTest::qWaitForWindowExposed(m_page.get()));
+        m_page->focusLine();
+    }
+    void closePage() {
+        m_setTester.reset();
+        m_ladderTester.reset();
+        m_page.reset();
+        m_book.reset();
+    }
+    std::vector<Set> setsOnDisk() const {
+        const log::Log log = log::Log::open(m_path, log::Access::ReadOnly);
+        std::vector<Set> sets;
+        for (const auto& session : log.sessions(m_season.lane3))
+            if (session.value.date == today)
+                for (const auto& placed : log.sets(session.id, m_season.pull))
+                    sets.push_back(placed.set);
+        return sets;
+    }
+
+private Q_SLOTS:
+    void init() {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("nan|NaN")));
+        m_path = m_folder.path(("entry" + std::to_string(m_files++)).c_str());
+        log::Log log = log::Log::create(m_path);
+        m_season = fillSeason(log);
+        log = log::Log::open(m_path);
+        openPage();
+    }
+    void cleanup() { closePage(); }
+
+    void aWholeLadderByKeysStandsInTableChartAndLog() {
+        type(QStringLiteral("40 1.14 1.12 1.10"));
+        type(QStringLiteral("50 0,99 0,97 0,98"));
+        type(QStringLiteral("60\t0.86\t0.85\t0.84"));
+        type(QStringLiteral("70 0.71 0.70 0.69"));
+        type(QStringLiteral("77.5 0.60 0.59"));
+        type(QStringLiteral("85! 0.48"));
+        QCOMPARE(setsOnDisk().size(), 6U);
+        QCOMPARE(m_page->sets().rowCount(), 6);
+        QCOMPARE(cell(0, SetModel::Load), QStringLiteral("40"));
+        QCOMPARE(cell(0, SetModel::Reps), QStringLiteral("1.14 1.12 1.10"));
+        QCOMPARE(cell(0, SetModel::PointOf), QStringLiteral("1.14"));
+        QCOMPARE(cell(1, SetModel::PointOf), QStringLiteral("0.99"));
+        QCOMPARE(cell(5, SetModel::Load), QStringLiteral("85!"));
+
+        const QString key = QString::number(raw(*m_page->session()));
+        auto* points = named<QScatterSeries>(m_page->chart(), QStringLiteral("points:") + key);
+        QVERIFY(points);
+        const QList<QPointF> expected{{40, 1.14}, {50, 0.99},   {60, 0.86},
+                                      {70, 0.71}, {77.5, 0.60}, {85, 0.48}};
+        QCOMPARE(points->points(), expected);
+        QVERIFY(m_page->chart().data().sessions.back().oneRm.has_value());
+        QVERIFY(!m_page->chart().data().sessions.back().band.empty());
+        QVERIFY(headline().contains(QStringLiteral("kg")));
+
+        closePage();
+        openPage();
+        QCOMPARE(m_page->sets().rowCount(), 6);
+        QCOMPARE(cell(4, SetModel::Reps), QStringLiteral("0.60 0.59"));
+        QVERIFY(named<QScatterSeries>(m_page->chart(), QStringLiteral("points:") + key));
+        const std::vector<Set> sets = setsOnDisk();
+        QCOMPARE(sets.front(), ladderSet(40, {1.14, 1.12, 1.10}));
+        QVERIFY(sets.back().trueMaximum);
+    }
+
+    void whatIsMissingIsSaid() {
+        QVERIFY(!headline().isEmpty());
+        type(QStringLiteral("40 1.14"));
+        QVERIFY(headline().contains(QStringLiteral("no figure")));
+        type(QStringLiteral("60 0.86"));
+        QVERIFY(headline().contains(QStringLiteral("no interval")));
+        bool said = false;
+        for (const QLabel* label : m_page->findChildren<QLabel*>())
+            said = said || label->text().contains(QStringLiteral("needs a third load"));
+        QVERIFY(said);
+        type(QStringLiteral("70 0.70"));
+        QVERIFY(headline().contains(QStringLiteral("95 %")));
+    }
+
+    void badInputIsAnsweredInPlace_data() {
+        QTest::addColumn<QString>("typed");
+        QTest::addColumn<QString>("selected");
+        QTest::addColumn<QString>("says");
+        QTest::newRow("a word") << "60 0.92 fast"
+                                << "fast"
+                                << "expected a number";
+        QTest::newRow("two marks") << "60 0,92,0,90"
+                                   << "0,92,0,90"
+                                   << "one decimal mark";
+        QTest::newRow("no speed") << "60 0.92 0"
+                                  << "0"
+                                  << "above 0";
+        QTest::newRow("load last") << "0.92 0.90 60"
+                                   << "0.92"
+                                   << "load first";
+        QTest::newRow("load alone") << "60"
+                                    << ""
+                                    << "speeds";
+        QTest::newRow("nothing") << ""
+                                 << ""
+                                 << "Expected a load";
+    }
+    void badInputIsAnsweredInPlace() {
+        QFETCH(QString, typed);
+        QFETCH(QString, selected);
+        QFETCH(QString, says);
+        type(typed);
+        QVERIFY2(answer().contains(says), qPrintable(answer()));
+        QCOMPARE(line()->text(), typed);
+        QCOMPARE(line()->selectedText(), selected);
+        QVERIFY(setsOnDisk().empty());
+        QCOMPARE(m_page->sets().rowCount(), 0);
+        QVERIFY(!m_page->session()); // no empty session is left behind either
+    }
+
+    void ninetyTwoIsAskedForAndNeverAssumed() {
+        type(QStringLiteral("60 92 0.90"));
+        QVERIFY2(answer().contains(QStringLiteral("0.92 m/s?")), qPrintable(answer()));
+        QCOMPARE(line()->selectedText(), QStringLiteral("92"));
+        QVERIFY(setsOnDisk().empty());
+        QTest::keyClick(line(), Qt::Key_Return);
+        QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(60, {0.92, 0.90})});
+        QVERIFY(line()->text().isEmpty());
+    }
+
+    void theQuestionCanBeDeclined() {
+        type(QStringLiteral("60 92"));
+        QTest::keyClick(line(), Qt::Key_Escape);
+        QVERIFY(!answer().contains(QStringLiteral("0.92 m/s?")));
+        QCOMPARE(line()->text(), QStringLiteral("60 92"));
+        QTest::keyClick(line(), Qt::Key_Return); // asks again
+        QVERIFY(setsOnDisk().empty());
+        line()->setText(QString());
+        type(QStringLiteral("60 0.29"));
+        QCOMPARE(setsOnDisk().size(), 1U);
+    }
+
+    void anotherLineTypedAfterTheQuestionIsTakenAsTyped() {
+        type(QStringLiteral("60 92"));
+        line()->selectAll();
+        type(QStringLiteral("70 0.70"));
+        QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(70, {0.70})});
+    }
+
+    void theImplausibleIsTakenAndFlagged() {
+        type(QStringLiteral("60 9.2"));
+        QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(60, {9.2})});
+        QVERIFY2(answer().contains(QStringLiteral("flagged")), qPrintable(answer()));
+        QVERIFY(cell(0, SetModel::Remarks).contains(QStringLiteral("have a look")));
+        type(QStringLiteral("700 0.2"));
+        QVERIFY(cell(1, SetModel::Remarks).contains(QStringLiteral("700")));
+    }
+
+    void upPutsTheNextLoadThere() {
+        // The athlete's last session of the lift has 40, 60, 70 (left out) and 82.5.
+        QTest::keyClick(line(), Qt::Key_Up);
+        QCOMPARE(line()->text(), QStringLiteral("40 "));
+        type(QStringLiteral("1.1"));
+        QTest::keyClick(line(), Qt::Key_Up);
+        QCOMPARE(line()->text(), QStringLiteral("60 "));
+        QTest::keyClick(line(), Qt::Key_Up);
+        QCOMPARE(line()->text(), QStringLiteral("70 "));
+        QTest::keyClick(line(), Qt::Key_Down);
+        QCOMPARE(line()->text(), QStringLiteral("60 "));
+        const auto* next = m_page->findChild<QLabel*>(QStringLiteral("nextLoad"));
+        QVERIFY(next->text().contains(QStringLiteral("60 kg")));
+        QCOMPARE(m_page->ladder().rowCount(), 4);
+        QCOMPARE(m_page->ladder().nextRow(), 1);
+    }
+
+    void leftOutAtEntryStaysWithItsReason() {
+        type(QStringLiteral("60 0.90 0.55x # slipped"));
+        const auto sets = setsOnDisk();
+        QCOMPARE(sets.at(0).reps.at(1).excluded, "slipped");
+        QCOMPARE(sets.at(0).note, "slipped");
+        QCOMPARE(cell(0, SetModel::Reps), QStringLiteral("0.90 0.55x"));
+        const auto& points = m_page->chart().data().sessions.back().points;
+        QCOMPARE(points.size(), 2U);
+        QVERIFY(points.back().excluded);
+    }
+
+    void cellsAreEditedInPlaceAndUndone() {
+        type(QStringLiteral("60 0.90 0.88"));
+        auto* table = m_page->findChild<QTableView*>(QStringLiteral("sets"));
+        const auto edit = [&](int column, const QString& text) {
+            table->setCurrentIndex(table->model()->index(0, column));
+            table->edit(table->currentIndex());
+            auto* editor = table->findChild<QLineEdit*>();
+            QVERIFY(editor);
+            editor->selectAll();
+            QTest::keyClicks(editor, text);
+            QTest::keyClick(editor, Qt::Key_Return);
+        };
+        edit(SetModel::Load, QStringLiteral("62,5"));
+        QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(62.5, {0.90, 0.88})});
+        edit(SetModel::Reps, QStringLiteral("0.91 0.88 0.87"));
+        QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(62.5, {0.91, 0.88, 0.87})});
+        m_book->undoStack()->undo();
+        m_book->undoStack()->undo();
+        QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(60, {0.90, 0.88})});
+        QCOMPARE(cell(0, SetModel::Load), QStringLiteral("60"));
+    }
+
+    void aBadCellStaysOpenAndSaysWhy() {
+        type(QStringLiteral("60 0.90 0.88"));
+        auto* table = m_page->findChild<QTableView*>(QStringLiteral("sets"));
+        table->setCurrentIndex(table->model()->index(0, SetModel::Reps));
+        table->edit(table->currentIndex());
+        auto* editor = table->findChild<QLineEdit*>();
+        QVERIFY(editor);
+        editor->selectAll();
+        QTest::keyClicks(editor, QStringLiteral("fast"));
+        QTest::keyClick(editor, Qt::Key_Return);
+        QVERIFY2(answer().contains(QStringLiteral("fast")), qPrintable(answer()));
+        QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(60, {0.90, 0.88})});
+        editor->selectAll();
+        QTest::keyClicks(editor, QStringLiteral("92"));
+        QTest::keyClick(editor, Qt::Key_Return);
+        QCOMPARE(editor->text(), QStringLiteral("0.92"));
+        QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(60, {0.90, 0.88})});
+        QTest::keyClick(editor, Qt::Key_Return);
+        QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(60, {0.92})});
+    }
+
+    void linesPastedGoInTogetherOrNotAtAll() {
+        QApplication::clipboard()->setText(QStringLiteral("40\t1.1\t1.0\n60\t0.9\n70\tfast\n"));
+        QTest::keySequence(line(), QKeySequence::Paste);
+        QVERIFY2(answer().contains(QStringLiteral("Line 3")), qPrintable(answer()));
+        QVERIFY(setsOnDisk().empty());
+        QApplication::clipboard()->setText(
+            QStringLiteral("40\t1.1\t1.0\r\n60\t0.9\r\n70\t0.7\r\n"));
+        QTest::keySequence(line(), QKeySequence::Paste);
+        QCOMPARE(setsOnDisk().size(), 3U);
+        const int steps = m_book->undoStack()->index();
+        m_book->undoStack()->undo();
+        QVERIFY(setsOnDisk().empty());
+        QCOMPARE(m_book->undoStack()->index(), steps - 1);
+    }
+
+    void enterGoesThroughTheSessionRow() {
+        m_page->beginSession();
+        QWidget* focus = m_page->focusWidget();
+        for (int i = 0; i < 4; ++i) {
+            QVERIFY(focus);
+            if (focus->objectName() == QLatin1String("bodyMass"))
+                QTest::keyClicks(focus, QStringLiteral("81,5"));
+            QTest::keyClick(focus, Qt::Key_Return);
+            focus = m_page->focusWidget();
+        }
+        QVERIFY(m_page->session());
+        const SessionHead head = m_book->log().session(*m_page->session()).head.value;
+        QCOMPARE(head.date, today);
+        QCOMPARE(head.bodyMass, std::optional(Mass{81'500}));
+        QCOMPARE(focus, static_cast<QWidget*>(line()));
+    }
+
+    void aBadBodyMassStartsNothing() {
+        m_page->beginSession();
+        auto* mass = m_page->findChild<QLineEdit*>(QStringLiteral("bodyMass"));
+        QTest::keyClicks(mass, QStringLiteral("heavy"));
+        QTest::keyClick(mass, Qt::Key_Return);
+        QVERIFY(!m_page->session());
+        QVERIFY2(answer().contains(QStringLiteral("heavy")), qPrintable(answer()));
+    }
+
+    void removingTheSessionAndUndoBringsItBack() {
+        type(QStringLiteral("60 0.90 0.88"));
+        m_page->removeSession();
+        QVERIFY(!m_page->session());
+        QVERIFY(setsOnDisk().empty());
+        m_book->undoStack()->undo();
+        QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(60, {0.90, 0.88})});
+    }
+};
+
+QTEST_MAIN(TestEntry)
+#include "tst_entry.moc"

@@ -1,0 +1,324 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window by keys alone, its welcome page, and what it says of logs that are not as they should
+// be.
+#include "tests/log/builders.h"
+#include "ui/charts/linechart.h"
+#include "ui/entry/entrypage.h"
+#include "ui/shell/mainwindow.h"
+#include "ui/shell/messagebar.h"
+#include "ui/shell/namecombo.h"
+#include "ui/shell/welcomepage.h"
+#include "ui/shell/workspace.h"
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QComboBox>
+#include <QDialog>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMimeData>
+#include <QTabWidget>
+#include <QTimer>
+
+#include <functional>
+
+using namespace slopebook;
+using namespace slopebook::test;
+using namespace slopebook::ui;
+
+namespace {
+
+constexpr Date today = day(2026, 3, 14);
+
+QString qt(const std::filesystem::path& path) {
+    return QString::fromStdString(path.string());
+}
+
+/// Calls work with the next modal dialog that opens, once it is there.
+void inNextDialog(const std::function<void(QWidget*)>& work, int tries = 200) {
+    QTimer::singleShot(20, qApp, [work, tries] {
+        if (QWidget* dialog = QApplication::activeModalWidget())
+            work(dialog);
+        else if (tries > 0)
+            inNextDialog(work, tries - 1);
+    });
+}
+
+/// Types into a dialog as hands do: each text into the field that has the focus, Tab between.
+std::function<void(QWidget*)> typing(const QStringList& fields) {
+    return [fields](QWidget* dialog) {
+        for (qsizetype i = 0; i < fields.size(); ++i) {
+            if (i > 0)
+                QTest::keyClick(dialog->focusWidget(), Qt::Key_Tab);
+            QTest::keyClicks(dialog->focusWidget(), fields[i]);
+        }
+        QTest::keyClick(dialog->focusWidget(), Qt::Key_Return);
+    };
+}
+
+} // namespace
+
+class TestMainWindow : public QObject {
+    Q_OBJECT
+
+    Folder m_folder;
+    std::optional<Settings> m_kept;
+
+    Surroundings surroundings(const Settings& settings = {}) {
+        Surroundings s;
+        s.settings = settings;
+        s.keepSettings = [this](const Settings& kept) { m_kept = kept; };
+        s.today = [] { return today; };
+        return s;
+    }
+    std::filesystem::path seasonFile(const char* name) {
+        const auto path = m_folder.path(name);
+        if (!std::filesystem::exists(path)) {
+            log::Log log = log::Log::create(path);
+            fillSeason(log);
+        }
+        return path;
+    }
+    static void show(MainWindow& window) {
+        window.show();
+        window.activateWindow();
+        QVERIFY(QTest::qWaitForWindowExposed(&window));
+    }
+
+private Q_SLOTS:
+    void init() { QTest::failOnWarning(QRegularExpression(QStringLiteral("nan|NaN"))); }
+
+    void aNewLogAnAthleteALiftAndALadderByKeysAlone() {
+        MainWindow window(surroundings());
+        show(window);
+        const auto path = m_folder.path("by-keys.slopebook");
+        inNextDialog([&](QWidget* dialog) {
+            auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
+            QVERIFY(name);
+            name->selectAll();
+            QTest::keyClicks(name, qt(path));
+            QTest::keyClick(name, Qt::Key_Return);
+        });
+        QTest::keySequence(&window, QKeySequence::New);
+        QTRY_VERIFY(window.workspace());
+        QVERIFY(std::filesystem::exists(path));
+
+        inNextDialog(typing({QStringLiteral("Stroke seat")}));
+        QTest::keyClick(&window, Qt::Key_A, Qt::ControlModifier | Qt::ShiftModifier);
+        QTRY_VERIFY(window.workspace()->athlete());
+        inNextDialog(typing({QStringLiteral("Bench pull")}));
+        QTest::keyClick(&window, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
+        QTRY_VERIFY(window.workspace()->lift());
+
+        QTest::keyClick(&window, Qt::Key_L, Qt::ControlModifier);
+        auto* line = window.findChild<QLineEdit*>(QStringLiteral("setLine"));
+        QCOMPARE(window.focusWidget(), static_cast<QWidget*>(line));
+        for (const char* set : {"40 1.10 1.12", "60 0,86 0,88", "70 0.74", "80 0.61"}) {
+            QTest::keyClicks(line, QString::fromLatin1(set));
+            QTest::keyClick(line, Qt::Key_Return);
+        }
+        QTest::keySequence(&window, QKeySequence::Undo);
+        QTest::keyClick(&window, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+
+        const log::Log log = log::Log::open(path, log::Access::ReadOnly);
+        QCOMPARE(log.athletes().at(0).value.name, "Stroke seat");
+        const Lift lift = log.lifts().at(0).value;
+        QCOMPARE(lift.name, "Bench pull");
+        QVERIFY(lift.mvt.has_value()); // from the published table, by its name
+        QCOMPARE(lift.mvt->origin, Mvt::Origin::Published);
+        const auto sessions = log.liftSessions({});
+        QCOMPARE(sessions.size(), 1U);
+        QCOMPARE(sessions.at(0).date, today);
+        QCOMPARE(sessions.at(0).points.size(), 4U);
+        QCOMPARE(sessions.at(0).points.at(1).velocity, 0.88);
+    }
+
+    void everyTaskShowsTheLogAndHasItsKey() {
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        show(window);
+        QVERIFY(window.workspace());
+        for (int task = 0; task < window.actions().tasks.size(); ++task) {
+            QTest::keyClick(&window, static_cast<Qt::Key>(Qt::Key_1 + task), Qt::ControlModifier);
+            QCOMPARE(window.workspace()->task(), task);
+            QVERIFY(!window.grab().isNull());
+        }
+    }
+
+    void theChooserFindsByAnyPartOfAName() {
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        show(window);
+        auto* combo = window.findChild<NameCombo*>(QStringLiteral("athlete"));
+        QCOMPARE(combo->currentText(), QStringLiteral("Lane 3"));
+        QTest::keySequence(&window, QKeySequence::Find);
+        QTest::keyClicks(combo->lineEdit(), QStringLiteral("seat"));
+        QTest::keyClick(combo->lineEdit(), Qt::Key_Return);
+        QCOMPARE(combo->currentText(), QStringLiteral("Stroke seat"));
+        QTest::keySequence(&window, QKeySequence::Find);
+        QTest::keyClicks(combo->lineEdit(), QStringLiteral("nobody"));
+        QTest::keyClick(combo->lineEdit(), Qt::Key_Return);
+        QCOMPARE(combo->currentText(), QStringLiteral("Stroke seat"));
+    }
+
+    void everyControlHasAName() {
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        show(window);
+        for (int task = 0; task < window.actions().tasks.size(); ++task) {
+            window.workspace()->showTask(task);
+            for (const QWidget* widget : window.findChildren<QWidget*>()) {
+                if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible())
+                    continue;
+                const auto* button = qobject_cast<const QAbstractButton*>(widget);
+                const bool inner = widget->objectName().startsWith(QLatin1String("qt_")) ||
+                                   qobject_cast<const QTabWidget*>(widget) ||
+                                   (widget->parentWidget() &&
+                                    (qobject_cast<QComboBox*>(widget->parentWidget()) ||
+                                     widget->parentWidget()->inherits("QAbstractSpinBox")));
+                QVERIFY2(inner || !widget->accessibleName().isEmpty() ||
+                             (button && !button->text().isEmpty()),
+                         widget->metaObject()->className());
+            }
+        }
+    }
+
+    void theWelcomePageOpensRecentLogs() {
+        Settings settings;
+        settings.recentLogs = {qt(seasonFile("season.slopebook")),
+                               qt(m_folder.path("gone.slopebook"))};
+        MainWindow window(surroundings(settings));
+        show(window);
+        QVERIFY(!window.workspace());
+        auto* recent = window.welcome().findChild<QListWidget*>();
+        QCOMPARE(recent->count(), 1); // what is gone is not offered
+        recent->setFocus();
+        recent->setCurrentRow(0);
+        QTest::keyClick(recent, Qt::Key_Return);
+        QVERIFY(window.workspace());
+        QTest::keyClick(&window, Qt::Key_W, Qt::ControlModifier);
+        QVERIFY(!window.workspace());
+        QVERIFY(window.welcome().isVisible());
+    }
+
+    void theSampleIsOpenedAsACopy() {
+        Surroundings s = surroundings();
+        s.sampleLog = seasonFile("season.slopebook");
+        s.dataFolder = m_folder.path("data");
+        MainWindow window(s);
+        window.openSample();
+        QVERIFY(window.workspace());
+        QCOMPARE(window.workspace()->logbook().log().file().parent_path(), s.dataFolder);
+        window.workspace()->logbook().addAthlete({.name = "Cox", .note = {}});
+        QCOMPARE(log::Log::open(s.sampleLog).athletes().size(), 2U);
+    }
+
+    void whatIsNoLogIsRefusedInTheWindow() {
+        const auto path = m_folder.path("notes.txt");
+        QFile file(qt(path));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("not a log at all, but long enough to have a header of a hundred bytes: "
+                   "0123456789012345678901234567890123456789");
+        file.close();
+        MainWindow window(surroundings());
+        show(window);
+        window.openLogFile(qt(path));
+        QVERIFY(!window.workspace());
+        QVERIFY(!window.welcome().problem().isEmpty());
+        window.openLogFile(qt(m_folder.path("missing.slopebook")));
+        QVERIFY(!window.workspace());
+        // With a log open, the refusal stands in its bar and the log stays open.
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        QVERIFY(window.welcome().problem().isEmpty());
+        window.openLogFile(qt(path));
+        QVERIFY(window.workspace());
+        QVERIFY(!window.workspace()->bar().text().isEmpty());
+    }
+
+    void aDamagedLogOpensWithABar() {
+        const auto path = m_folder.path("damaged.slopebook");
+        std::filesystem::copy_file(seasonFile("season.slopebook"), path);
+        QFile file(qt(path));
+        QVERIFY(file.open(QIODevice::ReadWrite));
+        const QByteArray content = file.readAll();
+        const qsizetype at = content.indexOf("boathouse"); // a session's place
+        QVERIFY(at > 0);
+        file.seek(at);
+        file.write("boatHOUSE");
+        file.close();
+        MainWindow window(surroundings());
+        window.openLogFile(qt(path));
+        show(window);
+        QVERIFY(window.workspace());
+        QVERIFY(window.workspace()->bar().isVisible());
+        QVERIFY2(window.workspace()->bar().text().contains(QStringLiteral("damaged")),
+                 qPrintable(window.workspace()->bar().text()));
+    }
+
+    void anotherWindowsWriteShowsItself() {
+        MainWindow window(surroundings());
+        const auto path = m_folder.path("shared.slopebook");
+        std::filesystem::copy_file(seasonFile("season.slopebook"), path);
+        window.openLogFile(qt(path));
+        show(window);
+        log::Log other = log::Log::open(path);
+        other.add(Athlete{.name = "Bow seat", .note = {}});
+        auto* combo = window.findChild<NameCombo*>(QStringLiteral("athlete"));
+        QTRY_COMPARE_WITH_TIMEOUT(combo->count(), 3, 10000);
+    }
+
+    void droppedFilesOpen() {
+        MainWindow window(surroundings());
+        show(window);
+        QMimeData data;
+        data.setUrls({QUrl::fromLocalFile(qt(seasonFile("season.slopebook")))});
+        QDragEnterEvent enter(QPoint(50, 50), Qt::CopyAction, &data, Qt::LeftButton,
+                              Qt::NoModifier);
+        QCoreApplication::sendEvent(&window, &enter);
+        QVERIFY(enter.isAccepted());
+        QDropEvent drop(QPointF(50, 50), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(&window, &drop);
+        QVERIFY(window.workspace());
+    }
+
+    void csvIsToldOfFirstAndThenTakenIn() {
+        const auto table = m_folder.path("spring.csv");
+        QFile file(qt(table));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("date,athlete,lift,set,load_kg,rep,velocity,mood\n"
+                   "2026-03-01,Cox,Bench pull,1,40,1,1.12,fine\n"
+                   "2026-03-01,Cox,Bench pull,2,60,1,0.85,fine\n");
+        file.close();
+        MainWindow window(surroundings());
+        window.createLogFile(qt(m_folder.path("imported.slopebook")));
+        show(window);
+        QString told;
+        inNextDialog([&](QWidget* dialog) {
+            told = dialog->property("reportText").toString();
+            QTest::keyClick(dialog, Qt::Key_Return);
+        });
+        window.importFiles({qt(table)});
+        QVERIFY2(told.contains(QStringLiteral("mood")), qPrintable(told));
+        QCOMPARE(window.workspace()->logbook().log().liftSessions({}).size(), 1U);
+        QVERIFY(window.workspace()->athlete());
+    }
+
+    void whatWasSetIsKeptWhenTheWindowCloses() {
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        show(window);
+        window.workspace()->showTask(1);
+        window.close();
+        QVERIFY(m_kept.has_value());
+        QCOMPARE(m_kept->page, 1);
+        QCOMPARE(m_kept->recentLogs, QStringList{qt(seasonFile("season.slopebook"))});
+        MainWindow again(surroundings(*m_kept));
+        again.openLogFile(m_kept->recentLogs.front());
+        QCOMPARE(again.workspace()->task(), 1);
+    }
+};
+
+QTEST_MAIN(TestMainWindow)
+#include "tst_mainwindow.moc"

@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/entry/entryline.h"
+
+#include "ui/entry/ladder.h"
+#include "ui/entry/setwords.h"
+#include "ui/shell/format.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QRegularExpression>
+#include <QVBoxLayout>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr int longestLine = 400;
+}
+
+bool SetEdit::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride && text().isEmpty()) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo))
+            return false;
+    }
+    return QLineEdit::event(event);
+}
+
+void SetEdit::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) {
+        Q_EMIT stepped(event->key() == Qt::Key_Up ? 1 : -1);
+        return;
+    }
+    if (event->key() == Qt::Key_Escape) {
+        Q_EMIT escaped();
+        return;
+    }
+    if (event->matches(QKeySequence::Paste)) {
+        const QStringList lines = QApplication::clipboard()->text().split(
+            QRegularExpression(QStringLiteral("[\r\n]+")), Qt::SkipEmptyParts);
+        if (lines.size() > 1) {
+            Q_EMIT pasted(lines);
+            return;
+        }
+    }
+    QLineEdit::keyPressEvent(event);
+}
+
+EntryLine::EntryLine(Take take, QWidget* parent)
+    : QWidget(parent), m_take(std::move(take)), m_edit(new SetEdit), m_answer(new QLabel) {
+    m_edit->setObjectName(QStringLiteral("setLine"));
+    m_edit->setAccessibleName(tr("Set: load, then the reps' speeds"));
+    m_edit->setPlaceholderText(tr("60 0.92 0.90 0.88"));
+    m_edit->setMaxLength(longestLine);
+    m_edit->setClearButtonEnabled(true);
+    m_edit->setMinimumHeight(42);
+    QFont large = m_edit->font();
+    large.setPointSizeF(large.pointSizeF() * 1.5);
+    m_edit->setFont(large);
+    m_answer->setObjectName(QStringLiteral("setAnswer"));
+    m_answer->setWordWrap(true);
+    m_answer->setAccessibleName(tr("Answer to the typed line"));
+    // Two lines are kept free, so that an answer does not push the page about.
+    m_answer->setMinimumHeight(2 * m_answer->fontMetrics().lineSpacing());
+    m_answer->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(2);
+    layout->addWidget(m_edit);
+    layout->addWidget(m_answer);
+    setFocusProxy(m_edit);
+    connect(m_edit, &QLineEdit::returnPressed, this, &EntryLine::submit);
+    connect(m_edit, &QLineEdit::textEdited, this, &EntryLine::showHelp);
+    connect(m_edit, &SetEdit::stepped, this, &EntryLine::step);
+    connect(m_edit, &SetEdit::pasted, this, &EntryLine::submitLines);
+    connect(m_edit, &SetEdit::escaped, this, [this] {
+        if (m_meant.isEmpty())
+            m_edit->clear();
+        showHelp();
+    });
+    showHelp();
+}
+
+void EntryLine::setLoads(std::vector<Mass> today, std::vector<Mass> lastTime) {
+    m_today = std::move(today);
+    m_lastTime = std::move(lastTime);
+}
+
+void EntryLine::say(const QString& words, bool isHelp) {
+    m_answer->setText(isHelp ? words : QStringLiteral("\u26a0 ") + words);
+    m_answer->setForegroundRole(isHelp ? QPalette::PlaceholderText : QPalette::WindowText);
+    QFont type = font();
+    type.setBold(!isHelp);
+    m_answer->setFont(type);
+    m_edit->setAccessibleDescription(words);
+    m_words = words;
+}
+
+void EntryLine::showHelp() {
+    m_meant.clear();
+    say(tr("Load in kg, then each rep's speed in m/s, Enter.  Up: the next load.  ! after the "
+           "load: "
+           "a true maximum.  x after a speed: leave that rep out.  # begins a note."),
+        true);
+}
+
+void EntryLine::showProblem(const QString& why) {
+    if (why.isEmpty())
+        showHelp();
+    else
+        say(why, false);
+}
+
+QString EntryLine::answer() const {
+    return m_words;
+}
+
+void EntryLine::ask(const QString& question, QStringList meant) {
+    say(question, false);
+    m_meant = std::move(meant);
+}
+
+void EntryLine::submit() {
+    submitLines(m_meant.isEmpty() ? QStringList{m_edit->text()} : QStringList(m_meant));
+}
+
+void EntryLine::submitLines(const QStringList& lines) {
+    std::vector<Set> sets;
+    QStringList meant;
+    QString question;
+    for (qsizetype i = 0; i < lines.size(); ++i) {
+        const QString& line = lines[i];
+        const QString place =
+            lines.size() > 1 ? tr("Line %1 of what was pasted: ").arg(i + 1) : QString();
+        const ReadLine read = readSetLine(view(line));
+        if (const auto* problem = std::get_if<LineProblem>(&read)) {
+            say(place + problemText(*problem, line), false);
+            m_meant.clear();
+            if (lines.size() == 1) {
+                m_edit->setSelection(static_cast<int>(problem->where.start),
+                                     static_cast<int>(problem->where.length));
+            }
+            return;
+        }
+        if (const auto* asked = std::get_if<LineQuestion>(&read)) {
+            meant << QString::fromStdU16String(asked->meant);
+            if (question.isEmpty()) {
+                question = place + questionText(*asked);
+                if (lines.size() == 1)
+                    m_edit->setSelection(static_cast<int>(asked->where.start),
+                                         static_cast<int>(asked->where.length));
+            }
+            continue;
+        }
+        meant << line;
+        sets.push_back(setFromTyped(std::get<TypedSet>(read)));
+    }
+    if (!question.isEmpty()) {
+        ask(question, meant);
+        return;
+    }
+    const QString why = m_take(sets);
+    if (!why.isEmpty()) {
+        say(why, false);
+        return;
+    }
+    m_edit->clear();
+    showHelp();
+    for (const Set& set : sets)
+        if (const QString flags = flagText(set); !flags.isEmpty())
+            say(tr("Taken, and flagged for a look: %1").arg(flags), false);
+}
+
+void EntryLine::step(int direction) {
+    const QString typed = m_edit->text().trimmed();
+    std::optional<Mass> load;
+    if (typed.isEmpty()) {
+        load = direction > 0     ? nextLoad(m_today, m_lastTime)
+               : m_today.empty() ? std::nullopt
+                                 : std::optional(m_today.back());
+    } else {
+        const auto from = readLoad(view(typed));
+        if (!std::holds_alternative<Mass>(from))
+            return; // speeds are there already: the keys would only lose them
+        load = direction > 0 ? loadAfter(std::get<Mass>(from), m_today, m_lastTime)
+                             : loadBefore(std::get<Mass>(from), m_lastTime);
+    }
+    if (load)
+        m_edit->setText(massText(*load) + QLatin1Char(' '));
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The line that sets are typed in, with its answer below it: help, what is wrong, or a question.
+#pragma once
+
+#include "core/model/session.h"
+
+#include <QLineEdit>
+
+#include <functional>
+#include <vector>
+
+class QLabel;
+
+namespace slopebook::ui {
+
+/// A line edit whose up and down keys step along the ladder, whose paste may hold several lines,
+/// and which leaves undo to the log while it is empty.
+class SetEdit final : public QLineEdit {
+    Q_OBJECT
+public:
+    using QLineEdit::QLineEdit;
+
+Q_SIGNALS:
+    void stepped(int direction); ///< +1: heavier
+    void pasted(const QStringList& lines);
+    void escaped();
+
+protected:
+    bool event(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+};
+
+class EntryLine final : public QWidget {
+    Q_OBJECT
+public:
+    /// Puts sets on disk, all or none; the sentence that says why they could not be, or nothing.
+    using Take = std::function<QString(const std::vector<Set>&)>;
+
+    explicit EntryLine(Take take, QWidget* parent = nullptr);
+
+    SetEdit* edit() const { return m_edit; }
+    /// Loads of today (in order of entry) and of last time, for the up and down keys.
+    void setLoads(std::vector<Mass> today, std::vector<Mass> lastTime);
+    /// A sentence below the line: something else of the page went wrong.
+    void showProblem(const QString& why);
+    void showHelp();
+    QString answer() const;
+
+private:
+    void submit();
+    void submitLines(const QStringList& lines);
+    void step(int direction);
+    void ask(const QString& question, QStringList meant);
+    void say(const QString& words, bool isHelp);
+
+    Take m_take;
+    SetEdit* m_edit;
+    QLabel* m_answer;
+    QString m_words; ///< of the answer, without its mark
+    std::vector<Mass> m_today, m_lastTime;
+    QStringList m_meant; ///< lines as probably meant, while a question stands
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,326 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/entry/entrypage.h"
+
+#include "ui/entry/entryline.h"
+#include "ui/entry/figurespanel.h"
+#include "ui/entry/sessionbar.h"
+#include "ui/entry/setdelegate.h"
+#include "ui/entry/setdialog.h"
+#include "ui/records/sessiondialog.h"
+#include "ui/shell/format.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr int rowHeight = 32; // fits a finger
+
+QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
+    auto* table = new QTableView;
+    table->setModel(model);
+    table->setAccessibleName(name);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setSelectionMode(QAbstractItemView::SingleSelection);
+    table->setTabKeyNavigation(false);
+    table->setWordWrap(false);
+    table->verticalHeader()->setDefaultSectionSize(rowHeight);
+    table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table->horizontalHeader()->setHighlightSections(false);
+    return table;
+}
+
+QWidget* column(QLabel* title, QWidget* table, QLayout* below) {
+    auto* box = new QWidget;
+    auto* layout = new QVBoxLayout(box);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    layout->addWidget(title);
+    layout->addWidget(table, 1);
+    if (below)
+        layout->addLayout(below);
+    return box;
+}
+} // namespace
+
+EntryPage::EntryPage(Logbook& logbook, std::function<Date()> today, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook) {
+    build(today);
+    connectParts();
+    setAthleteAndLift(std::nullopt, std::nullopt);
+}
+
+void EntryPage::build(const std::function<Date()>& today) {
+    m_bar = new SessionBar(m_logbook, today);
+    m_line = new EntryLine([this](const std::vector<Set>& sets) { return take(sets); });
+    m_next = new QLabel;
+    m_next->setObjectName(QStringLiteral("nextLoad"));
+    m_next->setAccessibleName(tr("Next load"));
+    m_next->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_next->setMinimumWidth(210);
+    m_next->setMargin(6);
+    QFont large = m_next->font();
+    large.setPointSizeF(large.pointSizeF() * 1.5);
+    m_next->setFont(large);
+
+    auto* typing = new QHBoxLayout;
+    typing->addWidget(m_line, 1);
+    typing->addWidget(m_next);
+    auto* split = new QSplitter(Qt::Horizontal);
+    split->setChildrenCollapsible(false);
+    split->addWidget(buildTables());
+    split->addWidget(buildPicture());
+    split->setStretchFactor(0, 0);
+    split->setStretchFactor(1, 1);
+    split->setSizes({590, 670});
+    auto* layout = new QVBoxLayout(this);
+    layout->setSpacing(6);
+    layout->addWidget(m_bar);
+    layout->addLayout(typing);
+    layout->addWidget(split, 1);
+}
+
+QWidget* EntryPage::buildTables() {
+    m_sets = new SetModel(
+        [this](SetId id, const Set& set) -> QString {
+            try {
+                m_logbook.changeSet(id, set);
+                return {};
+            } catch (const std::exception& error) {
+                return QString::fromUtf8(error.what());
+            }
+        },
+        this);
+    m_ladder = new LadderModel(this);
+    m_setTable = tableOf(m_sets, tr("Sets of this session"));
+    m_setTable->setObjectName(QStringLiteral("sets"));
+    m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
+    m_setTable->horizontalHeader()->setStretchLastSection(true);
+    m_setTable->setColumnWidth(SetModel::Load, 66);
+    m_setTable->setColumnWidth(SetModel::Reps, 138);
+    m_setTable->setColumnWidth(SetModel::PointOf, 50);
+    m_ladderTable = tableOf(m_ladder, tr("The ladder of last time"));
+    m_ladderTable->verticalHeader()->hide();
+    m_ladderTable->setColumnHidden(LadderModel::Reps, true);
+    m_ladderTable->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_setTitle = new QLabel(tr("T&his session"));
+    m_setTitle->setBuddy(m_setTable);
+    m_ladderTitle = new QLabel;
+    m_setButton = new QPushButton(tr("L&eave out, note…"));
+    m_setButton->setToolTip(tr("What counts of the selected set, and why not (Ctrl+E)"));
+    m_removeButton = new QPushButton(tr("Re&move set"));
+    for (QPushButton* button : {m_setButton, m_removeButton})
+        button->setMinimumHeight(rowHeight);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_setButton);
+    buttons->addWidget(m_removeButton);
+    buttons->addStretch();
+
+    auto* tables = new QSplitter(Qt::Horizontal);
+    tables->setChildrenCollapsible(false);
+    tables->addWidget(column(m_setTitle, m_setTable, buttons));
+    tables->addWidget(column(m_ladderTitle, m_ladderTable, nullptr));
+    tables->setSizes({430, 150});
+    tables->setStretchFactor(0, 1);
+    return tables;
+}
+
+QWidget* EntryPage::buildPicture() {
+    m_chart = new charts::LineChart;
+    m_chart->setAccessibleName(tr("Chart of load and velocity"));
+    m_figures = new FiguresPanel;
+    auto* box = new QWidget;
+    auto* layout = new QVBoxLayout(box);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_chart, 1);
+    layout->addWidget(m_figures);
+    return box;
+}
+
+void EntryPage::connectParts() {
+    connect(m_bar, &SessionBar::sessionChanged, this, &EntryPage::reload);
+    connect(m_bar, &SessionBar::started, this, &EntryPage::focusLine);
+    connect(m_bar, &SessionBar::detailsWanted, this, &EntryPage::openDetails);
+    connect(m_bar, &SessionBar::problem, m_line, &EntryLine::showProblem);
+    connect(m_sets, &SetModel::refused, m_line, &EntryLine::showProblem);
+    connect(static_cast<SetDelegate*>(m_setTable->itemDelegate()), &SetDelegate::problem, m_line,
+            &EntryLine::showProblem);
+    connect(m_setTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &EntryPage::highlight);
+    connect(m_chart, &charts::LineChart::pointClicked, this, [this](charts::PointRef point) {
+        for (int row = 0; m_view && row < m_sets->rowCount(); ++row)
+            if (m_view->pointOfRow(row) == point.point &&
+                point.session + 1 == int(m_view->chart.sessions.size()))
+                m_setTable->selectRow(row);
+    });
+    connect(m_setButton, &QPushButton::clicked, this, &EntryPage::openSet);
+    connect(m_removeButton, &QPushButton::clicked, this, &EntryPage::removeSet);
+}
+
+std::optional<SessionId> EntryPage::session() const {
+    return m_bar->session();
+}
+
+void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
+    const bool otherAthlete = athlete != m_athlete;
+    m_athlete = athlete;
+    m_lift = lift;
+    if (otherAthlete)
+        m_bar->setAthlete(athlete);
+    m_line->setEnabled(athlete && lift);
+    m_line->showHelp();
+    reload();
+}
+
+void EntryPage::refresh(Logbook::What what, SessionId session) {
+    using What = Logbook::What;
+    if (what == What::Sessions || what == What::Devices || what == What::Everything)
+        m_bar->reload();
+    // A session that comes (back) while none is shown is the one to show: undo of a removal.
+    if (what == What::Sessions && !m_bar->session() && m_athlete) {
+        const auto all = m_logbook.log().sessions(*m_athlete);
+        if (std::any_of(all.begin(), all.end(), [&](const auto& one) { return one.id == session; }))
+            m_bar->setSession(session);
+    }
+    reload();
+}
+
+void EntryPage::showSession(SessionId session) {
+    m_bar->setSession(session);
+}
+
+void EntryPage::reload() {
+    try {
+        if (!m_athlete || !m_lift) {
+            showNothing(!m_athlete ? tr("No athlete yet: add one (Ctrl+Shift+A).")
+                                   : tr("No lift yet: add one (Ctrl+Shift+L)."));
+            return;
+        }
+        show(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session()));
+    } catch (const std::exception& error) {
+        showNothing(QString::fromUtf8(error.what()));
+    }
+}
+
+void EntryPage::showNothing(const QString& why) {
+    m_view.reset();
+    m_sets->setRows({});
+    m_ladder->setSteps({}, {});
+    m_ladderTitle->setText(tr("Last time"));
+    m_next->clear();
+    m_figures->clear();
+    m_chart->setData({});
+    m_line->showProblem(why);
+}
+
+void EntryPage::show(const SessionView& view) {
+    const auto kept = currentSet();
+    m_view = view;
+    m_sets->setRows(view.rows);
+    m_ladder->setSteps(view.ladder, view.next);
+    m_ladderTitle->setText(view.last ? tr("Last time, %1").arg(dayText(view.last->date))
+                                     : tr("No earlier session"));
+    m_next->setText(view.next ? tr("Next load %1 kg").arg(massText(*view.next)) : QString());
+    m_line->setLoads(view.loadsToday(), view.loadsLast());
+    m_chart->setData(view.chart);
+    m_figures->show(view.about, view.session, view.profile);
+    m_chart->setSpokenText(m_figures->sentence());
+    if (const int row = view.last ? m_ladder->nextRow() : -1; row >= 0)
+        m_ladderTable->scrollTo(m_ladder->index(row, 0));
+    if (kept && m_sets->rowOf(*kept) >= 0)
+        m_setTable->selectRow(m_sets->rowOf(*kept));
+    highlight();
+}
+
+QString EntryPage::take(const std::vector<Set>& sets) {
+    try {
+        if (!m_athlete || !m_lift)
+            return tr("Choose an athlete and a lift first.");
+        const auto session = m_bar->session() ? m_bar->session() : m_bar->start();
+        if (!session)
+            return m_line->answer();
+        const auto ids = m_logbook.addSets(*session, *m_lift, sets);
+        if (const int row = m_sets->rowOf(ids.back()); row >= 0) {
+            m_setTable->selectRow(row);
+            m_setTable->scrollTo(m_sets->index(row, 0));
+        }
+        return {};
+    } catch (const std::exception& error) {
+        return QString::fromUtf8(error.what());
+    }
+}
+
+std::optional<SetId> EntryPage::currentSet() const {
+    const QModelIndex current = m_setTable->currentIndex();
+    if (!current.isValid())
+        return std::nullopt;
+    return m_sets->row(current.row()).placed.id;
+}
+
+void EntryPage::highlight() {
+    const bool any = m_setTable->currentIndex().isValid();
+    m_setButton->setEnabled(any);
+    m_removeButton->setEnabled(any);
+    std::optional<charts::PointRef> point;
+    if (m_view && any)
+        if (const auto at = m_view->pointOfRow(m_setTable->currentIndex().row()))
+            point = charts::PointRef{int(m_view->chart.sessions.size()) - 1, *at};
+    m_chart->setHighlight(point);
+}
+
+void EntryPage::beginSession() {
+    m_bar->beginNew();
+}
+
+void EntryPage::openDetails() {
+    if (!m_bar->session())
+        return;
+    SessionDialog dialog(m_logbook, *m_bar->session(), this);
+    dialog.exec();
+}
+
+void EntryPage::removeSession() {
+    if (!m_bar->session())
+        return;
+    try {
+        m_logbook.removeSession(*m_bar->session());
+        Q_EMIT message(tr("Session removed. Ctrl+Z brings it back with its sets."));
+    } catch (const std::exception& error) {
+        m_line->showProblem(QString::fromUtf8(error.what()));
+    }
+}
+
+void EntryPage::openSet() {
+    const auto set = currentSet();
+    if (!set)
+        return;
+    SetDialog dialog(m_logbook, *set, this);
+    dialog.exec();
+}
+
+void EntryPage::removeSet() {
+    const auto set = currentSet();
+    if (!set)
+        return;
+    try {
+        m_logbook.removeSet(*set);
+        Q_EMIT message(tr("Set removed. Ctrl+Z brings it back."));
+    } catch (const std::exception& error) {
+        m_line->showProblem(QString::fromUtf8(error.what()));
+    }
+}
+
+void EntryPage::focusLine() {
+    m_line->edit()->setFocus(Qt::ShortcutFocusReason);
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The session form: one line a set, the sets beside last time's ladder, the chart that follows.
+#pragma once
+
+#include "ui/charts/linechart.h"
+#include "ui/entry/sessionview.h"
+#include "ui/shell/taskpage.h"
+
+class QLabel;
+class QTableView;
+class QPushButton;
+
+namespace slopebook::ui {
+
+class EntryLine;
+class FiguresPanel;
+class SessionBar;
+
+class EntryPage final : public TaskPage {
+    Q_OBJECT
+public:
+    EntryPage(Logbook& logbook, std::function<Date()> today, QWidget* parent = nullptr);
+
+    void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void refresh(Logbook::What what, SessionId session) override;
+    void showSession(SessionId session);
+
+    // For the shell's actions.
+    void beginSession();
+    void openDetails();
+    void removeSession();
+    void openSet();
+    void removeSet();
+    void focusLine();
+
+    const charts::LineChart& chart() const { return *m_chart; }
+    const SetModel& sets() const { return *m_sets; }
+    const LadderModel& ladder() const { return *m_ladder; }
+    std::optional<SessionId> session() const;
+
+private:
+    void build(const std::function<Date()>& today);
+    QWidget* buildTables();
+    QWidget* buildPicture();
+    void connectParts();
+    void reload();
+    void show(const SessionView& view);
+    void showNothing(const QString& why);
+    QString take(const std::vector<Set>& sets);
+    void highlight();
+    std::optional<SetId> currentSet() const;
+
+    Logbook& m_logbook;
+    std::optional<AthleteId> m_athlete;
+    std::optional<LiftId> m_lift;
+    std::optional<SessionView> m_view;
+    SessionBar* m_bar;
+    EntryLine* m_line;
+    QLabel* m_next;
+    SetModel* m_sets;
+    LadderModel* m_ladder;
+    QTableView* m_setTable;
+    QTableView* m_ladderTable;
+    QLabel* m_setTitle;
+    QLabel* m_ladderTitle;
+    QPushButton* m_setButton;
+    QPushButton* m_removeButton;
+    FiguresPanel* m_figures;
+    charts::LineChart* m_chart;
+};
+
+} // namespace slopebook::ui

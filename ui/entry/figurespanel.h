@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a session's line says, in figures: estimated 1RM first, and what is missing.
+#pragma once
+
+#include "ui/questions/questions.h"
+
+#include <QWidget>
+
+class QLabel;
+
+namespace slopebook::ui {
+
+class FiguresPanel final : public QWidget {
+    Q_OBJECT
+public:
+    explicit FiguresPanel(QWidget* parent = nullptr);
+
+    /// session: absent while no set of the lift stands in the session.
+    void show(const Background& about, const std::optional<LiftSession>& session,
+              const std::optional<Answer<answers::Profile>>& profile);
+    void clear();
+    /// The estimate as one sentence, for the chart's screen reader.
+    QString sentence() const;
+
+private:
+    void showOneRm(const answers::Profile& profile);
+    void showLine(const answers::Profile& profile);
+    void say(const QString& headline, const QString& detail, bool muted);
+
+    QLabel* m_headline;
+    QLabel* m_detail;
+    QLabel* m_line;
+    QLabel* m_notes;
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,291 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/entry/sessionbar.h"
+
+#include "core/model/errors.h"
+#include "ui/entry/setwords.h"
+#include "ui/records/dateedit.h"
+#include "ui/records/devicesdialog.h"
+#include "ui/records/sessiondialog.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalBlocker>
+
+#include <algorithm>
+#include <array>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr int addDeviceItem = -1; // no device of a log has this key
+
+void addLabelled(QHBoxLayout* row, const QString& label, QWidget* field, int stretch) {
+    auto* caption = new QLabel(label);
+    caption->setBuddy(field);
+    QString name = label;
+    field->setAccessibleName(name.remove(QLatin1Char('&')));
+    field->setMinimumHeight(34);
+    row->addWidget(caption);
+    row->addWidget(field, stretch);
+}
+} // namespace
+
+SessionBar::SessionBar(Logbook& logbook, std::function<Date()> today, QWidget* parent)
+    : QWidget(parent), m_logbook(logbook), m_today(std::move(today)) {
+    build();
+    connectFields();
+    setAthlete(std::nullopt);
+}
+
+void SessionBar::build() {
+    m_sessions = new QComboBox;
+    m_sessions->setObjectName(QStringLiteral("sessions"));
+    m_sessions->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_date = dateEdit(m_today());
+    m_device = new QComboBox;
+    m_device->setMinimumContentsLength(9);
+    m_place = new QLineEdit;
+    m_bodyMass = new QLineEdit;
+    m_bodyMass->setObjectName(QStringLiteral("bodyMass"));
+    m_bodyMass->setMaximumWidth(84);
+    m_start = new QPushButton(tr("Sta&rt"));
+    m_start->setObjectName(QStringLiteral("startSession"));
+    m_start->setToolTip(tr("Start this session (Enter in the last field does the same)"));
+    m_details = new QPushButton(tr("Detai&ls…"));
+    m_details->setToolTip(tr("Repeat test, note and the rest of this session"));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    addLabelled(row, tr("&Session"), m_sessions, 2);
+    addLabelled(row, tr("&Date"), m_date, 0);
+    addLabelled(row, tr("De&vice"), m_device, 2);
+    addLabelled(row, tr("&Place"), m_place, 2);
+    addLabelled(row, tr("&Body mass, kg"), m_bodyMass, 0);
+    for (QPushButton* button : {m_start, m_details}) {
+        button->setMinimumHeight(34);
+        row->addWidget(button);
+    }
+}
+
+void SessionBar::connectFields() {
+    connect(m_sessions, &QComboBox::activated, this, &SessionBar::chosen);
+    connect(m_device, &QComboBox::activated, this, [this] {
+        if (m_device->currentData() == addDeviceItem)
+            addDevice();
+        commit();
+    });
+    connect(m_date, &QDateEdit::editingFinished, this, &SessionBar::commit);
+    connect(m_place, &QLineEdit::editingFinished, this, &SessionBar::commit);
+    connect(m_bodyMass, &QLineEdit::editingFinished, this, &SessionBar::commit);
+    connect(m_start, &QPushButton::clicked, this, &SessionBar::start);
+    connect(m_details, &QPushButton::clicked, this, &SessionBar::detailsWanted);
+    for (QWidget* field : std::array<QWidget*, 4>{m_date, m_device, m_place, m_bodyMass})
+        field->installEventFilter(this);
+}
+
+bool SessionBar::eventFilter(QObject* field, QEvent* event) {
+    if (event->type() != QEvent::KeyPress)
+        return QWidget::eventFilter(field, event);
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key != Qt::Key_Return && key != Qt::Key_Enter)
+        return QWidget::eventFilter(field, event);
+    goOn(field);
+    return true;
+}
+
+void SessionBar::goOn(QObject* from) {
+    const std::array<QWidget*, 4> order{m_date, m_device, m_place, m_bodyMass};
+    const auto at = std::find(order.begin(), order.end(), from);
+    if (at + 1 != order.end()) {
+        (*(at + 1))->setFocus(Qt::TabFocusReason);
+        return;
+    }
+    if (!m_session) {
+        start();
+        return;
+    }
+    commit();
+    Q_EMIT started();
+}
+
+void SessionBar::setAthlete(std::optional<AthleteId> athlete) {
+    m_athlete = athlete;
+    setEnabled(athlete.has_value());
+    fillDevices();
+    setSession(latestToday());
+}
+
+std::optional<SessionId> SessionBar::latestToday() const {
+    std::optional<SessionId> latest;
+    if (m_athlete)
+        for (const auto& session : m_logbook.log().sessions(*m_athlete))
+            if (session.value.date == m_today())
+                latest = session.id;
+    return latest;
+}
+
+void SessionBar::reload() {
+    const auto before = m_session;
+    fillDevices();
+    fillSessions();
+    if (m_session)
+        showHead(m_logbook.log().session(*m_session).head.value);
+    else if (before)
+        showNew();
+    fitButtons();
+    if (before != m_session)
+        Q_EMIT sessionChanged();
+}
+
+void SessionBar::setSession(std::optional<SessionId> session) {
+    const auto before = m_session;
+    m_session = session;
+    fillSessions();
+    if (m_session)
+        showHead(m_logbook.log().session(*m_session).head.value);
+    else
+        showNew();
+    fitButtons();
+    if (before != m_session)
+        Q_EMIT sessionChanged();
+}
+
+void SessionBar::fitButtons() {
+    m_start->setVisible(!m_session);
+    m_details->setVisible(m_session.has_value());
+}
+
+void SessionBar::fillSessions() {
+    const QSignalBlocker quiet(m_sessions);
+    m_sessions->clear();
+    m_sessions->addItem(tr("New session"));
+    auto sessions = m_athlete ? m_logbook.log().sessions(*m_athlete)
+                              : std::vector<Stored<SessionId, SessionHead>>{};
+    std::reverse(sessions.begin(), sessions.end());
+    bool found = false;
+    for (const auto& session : sessions) {
+        QString label = dayText(session.value.date);
+        if (session.value.ordinal > 1)
+            label += QStringLiteral(" #%1").arg(session.value.ordinal);
+        m_sessions->addItem(label, qint64(raw(session.id)));
+        if (m_session != session.id)
+            continue;
+        found = true;
+        m_sessions->setCurrentIndex(m_sessions->count() - 1);
+    }
+    if (!found)
+        m_session.reset();
+}
+
+void SessionBar::fillDevices() {
+    const QSignalBlocker quiet(m_device);
+    const QVariant kept = m_device->currentData();
+    m_device->clear();
+    m_device->addItem(tr("not noted"));
+    for (const auto& device : m_logbook.log().devices())
+        m_device->addItem(text(device.value.name), qint64(raw(device.id)));
+    m_device->addItem(tr("Add device…"), addDeviceItem);
+    m_device->setCurrentIndex(std::max(0, kept.isValid() ? m_device->findData(kept) : 0));
+}
+
+void SessionBar::showHead(const SessionHead& head) {
+    m_filling = true;
+    m_date->setDate(qtDate(head.date));
+    m_device->setCurrentIndex(
+        head.device ? std::max(0, m_device->findData(qint64(raw(*head.device)))) : 0);
+    m_place->setText(text(head.place));
+    m_bodyMass->setText(head.bodyMass ? massText(*head.bodyMass) : QString());
+    m_bodyMass->setPlaceholderText(QString());
+    m_filling = false;
+}
+
+void SessionBar::showNew() {
+    SessionHead head;
+    head.date = m_today();
+    std::optional<Mass> lastMass;
+    const auto sessions = m_athlete ? m_logbook.log().sessions(*m_athlete)
+                                    : std::vector<Stored<SessionId, SessionHead>>{};
+    for (const auto& session : sessions) {
+        head.device = session.value.device;
+        head.place = session.value.place;
+        if (session.value.bodyMass)
+            lastMass = session.value.bodyMass;
+    }
+    showHead(head);
+    m_bodyMass->setPlaceholderText(lastMass ? massText(*lastMass) : QString());
+}
+
+SessionHead SessionBar::typedHead() const {
+    SessionHead head;
+    if (m_session)
+        head = m_logbook.log().session(*m_session).head.value;
+    head.athlete = *m_athlete;
+    const Date date = modelDate(m_date->date());
+    if (!m_session || date != head.date)
+        head.ordinal = nextOrdinal(m_logbook.log(), *m_athlete, date);
+    head.date = date;
+    const QVariant device = m_device->currentData();
+    head.device = device.isValid() && device != addDeviceItem
+                      ? std::optional(DeviceId{device.toLongLong()})
+                      : std::nullopt;
+    head.place = utf8(m_place->text().trimmed());
+    head.bodyMass.reset();
+    if (const QString typed = m_bodyMass->text().trimmed(); !typed.isEmpty()) {
+        const auto mass = readLoad(view(typed));
+        if (!std::holds_alternative<Mass>(mass) || std::get<Mass>(mass).grams == 0) {
+            throw BadInput(utf8(tr("a body mass of %1").arg(typed)),
+                           utf8(tr("kilograms, such as 74.5, or nothing")));
+        }
+        head.bodyMass = std::get<Mass>(mass);
+    }
+    return head;
+}
+
+std::optional<SessionId> SessionBar::start() {
+    if (!m_athlete)
+        return std::nullopt;
+    try {
+        const SessionId made = m_logbook.addSession(typedHead());
+        setSession(made);
+        Q_EMIT started();
+        return made;
+    } catch (const std::exception& error) {
+        Q_EMIT problem(QString::fromUtf8(error.what()));
+        return std::nullopt;
+    }
+}
+
+void SessionBar::commit() {
+    if (m_filling || !m_session || !m_athlete)
+        return;
+    try {
+        m_logbook.changeSession(*m_session, typedHead());
+    } catch (const std::exception& error) {
+        Q_EMIT problem(QString::fromUtf8(error.what()));
+    }
+}
+
+void SessionBar::addDevice() {
+    DeviceDialog dialog(m_logbook, std::nullopt, this);
+    const bool added = dialog.exec() == QDialog::Accepted;
+    fillDevices();
+    m_device->setCurrentIndex(added ? m_device->findData(qint64(raw(dialog.id()))) : 0);
+}
+
+void SessionBar::chosen(int index) {
+    const QVariant session = m_sessions->itemData(index);
+    if (session.isValid())
+        setSession(SessionId{session.toLongLong()});
+    else
+        beginNew();
+}
+
+void SessionBar::beginNew() {
+    setSession(std::nullopt);
+    m_date->setFocus(Qt::TabFocusReason);
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One row: which session, and what it is. For a new one each Enter goes on, the last one starts it.
+#pragma once
+
+#include "ui/edits/logbook.h"
+
+#include <QWidget>
+
+#include <functional>
+#include <optional>
+
+class QComboBox;
+class QDateEdit;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace slopebook::ui {
+
+class SessionBar final : public QWidget {
+    Q_OBJECT
+public:
+    SessionBar(Logbook& logbook, std::function<Date()> today, QWidget* parent = nullptr);
+
+    void setAthlete(std::optional<AthleteId> athlete);
+    /// Reads sessions and devices afresh; keeps the session that is shown where it still stands,
+    /// and what is typed for a new one.
+    void reload();
+    std::optional<SessionId> session() const { return m_session; }
+    void setSession(std::optional<SessionId> session);
+    /// The fields of a new session, focus on the first.
+    void beginNew();
+    /// Makes the session that stands in the fields; nothing, and the reason below them, where that
+    /// cannot be.
+    std::optional<SessionId> start();
+
+Q_SIGNALS:
+    void sessionChanged();
+    void started();
+    void detailsWanted();
+    void problem(const QString& why);
+
+protected:
+    bool eventFilter(QObject* field, QEvent* event) override;
+
+private:
+    void build();
+    void connectFields();
+    void fillSessions();
+    void fillDevices();
+    void showHead(const SessionHead& head);
+    void showNew();
+    void fitButtons();
+    SessionHead typedHead() const;
+    void commit();
+    void addDevice();
+    void chosen(int index);
+    void goOn(QObject* from);
+    std::optional<SessionId> latestToday() const;
+
+    Logbook& m_logbook;
+    std::function<Date()> m_today;
+    std::optional<AthleteId> m_athlete;
+    std::optional<SessionId> m_session;
+    bool m_filling = false;
+    QComboBox* m_sessions;
+    QDateEdit* m_date;
+    QComboBox* m_device;
+    QLineEdit* m_place;
+    QLineEdit* m_bodyMass;
+    QPushButton* m_start;
+    QPushButton* m_details;
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/entry/sessionview.h"
+
+#include "ui/entry/ladder.h"
+#include "ui/shell/format.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <tuple>
+
+namespace slopebook::ui {
+
+namespace {
+
+QString titleOf(VelocityKind kind) {
+    const QString words = kindText(kind);
+    return QCoreApplication::translate("sessionview", "%1 (m/s)")
+        .arg(words.left(1).toUpper() + words.mid(1));
+}
+
+/// The latest session of the lift before the given place in time; before the first set of a new
+/// session that is the athlete's latest.
+std::optional<LiftSession> lastBefore(const Background& about, std::optional<SessionId> session,
+                                      const std::optional<SessionHead>& head) {
+    std::optional<LiftSession> last;
+    for (const LiftSession& one : about.sessions) {
+        if (session == one.session)
+            break;
+        if (head && one.date > head->date)
+            break;
+        last = one;
+    }
+    return last;
+}
+
+void readRows(SessionView& view, const std::vector<log::PlacedSet>& sets, PointRule rule) {
+    for (const log::PlacedSet& placed : sets) {
+        SetRow row{placed, pointVelocity(placed.set, rule), {}};
+        if (view.profile && *view.profile)
+            for (const answers::ProfilePoint& point : (*view.profile)->points)
+                if (point.point.set == placed.ordinal && point.farFromLine())
+                    row.farFromLine = point.studentised;
+        view.rows.push_back(std::move(row));
+    }
+}
+
+void readChart(SessionView& view) {
+    using look::Role;
+    charts::LineData& chart = view.chart;
+    chart.velocityTitle = titleOf(view.about.lift.value.kind);
+    if (view.about.mvt)
+        chart.mvt = view.about.mvt->value;
+    for (const Mass load : view.about.checkLoads)
+        chart.checkLoads.push_back(kilograms(load));
+    const int count = view.last && view.session ? 2 : 1;
+    if (view.last) {
+        const auto profile = profileOf(view.about, *view.last);
+        const Role role{Role::Kind::Session, 0, count};
+        const QString label = dayText(view.last->date);
+        chart.sessions.push_back(
+            profile ? charts::entryOf(*profile, label, role, {.band = false, .oneRm = false})
+                    : charts::entryOf(*view.last, label, role));
+    }
+    if (!view.session)
+        return;
+    const Role role{Role::Kind::Session, count - 1, count};
+    const QString label = dayText(view.session->date);
+    charts::LineEntry entry = view.profile && *view.profile
+                                  ? charts::entryOf(**view.profile, label, role)
+                                  : charts::entryOf(*view.session, label, role);
+    std::vector<Set> sets;
+    for (const SetRow& row : view.rows)
+        sets.push_back(row.placed.set);
+    for (const auto& hollow : charts::excludedPoints(sets, view.about.lift.value.rule))
+        entry.points.push_back(hollow);
+    chart.sessions.push_back(std::move(entry));
+}
+
+} // namespace
+
+std::vector<Mass> SessionView::loadsToday() const {
+    std::vector<Mass> loads;
+    for (const SetRow& row : rows)
+        loads.push_back(row.placed.set.load);
+    return loads;
+}
+
+std::vector<Mass> SessionView::loadsLast() const {
+    std::vector<Mass> loads;
+    for (const LadderModel::Step& step : ladder)
+        loads.push_back(step.set.load);
+    return loads;
+}
+
+std::optional<int> SessionView::pointOfRow(int row) const {
+    if (!session || row < 0 || row >= static_cast<int>(rows.size()))
+        return std::nullopt;
+    const auto& placed = rows[static_cast<std::size_t>(row)].placed;
+    for (std::size_t i = 0; i < session->points.size(); ++i)
+        if (session->points[i].set == placed.ordinal)
+            return static_cast<int>(i);
+    return std::nullopt;
+}
+
+SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
+                        std::optional<SessionId> session) {
+    SessionView view;
+    view.about = background(log, athlete, lift);
+    const PointRule rule = view.about.lift.value.rule;
+    std::optional<SessionHead> head;
+    if (session) {
+        head = log.session(*session).head.value;
+        if (const auto found = sessionOf(view.about.sessions, *session)) {
+            view.session = *found;
+            view.profile = profileOf(view.about, *found);
+        }
+        readRows(view, log.sets(*session, lift), rule);
+    }
+    view.last = lastBefore(view.about, session, head);
+    if (view.last)
+        for (const log::PlacedSet& placed : log.sets(view.last->session, lift))
+            view.ladder.push_back({placed.set, pointVelocity(placed.set, rule)});
+    view.next = nextLoad(view.loadsToday(), view.loadsLast());
+    readChart(view);
+    return view;
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything the session form shows of one session and lift, read from the log in one go.
+#pragma once
+
+#include "ui/charts/linedata.h"
+#include "ui/entry/laddermodel.h"
+#include "ui/entry/setmodel.h"
+#include "ui/questions/questions.h"
+
+#include <optional>
+#include <vector>
+
+namespace slopebook::ui {
+
+struct SessionView {
+    Background about;
+    std::optional<LiftSession> session; ///< absent while it holds no set of the lift
+    std::optional<Answer<answers::Profile>> profile;
+    std::vector<SetRow> rows;
+    std::optional<LiftSession> last; ///< the athlete's session of the lift before it
+    std::vector<LadderModel::Step> ladder;
+    std::optional<Mass> next; ///< what to put on the bar now
+    charts::LineData chart;
+
+    std::vector<Mass> loadsToday() const;
+    std::vector<Mass> loadsLast() const;
+    /// Which point of the chart a row is; nothing where it is not drawn as one of its own.
+    std::optional<int> pointOfRow(int row) const;
+};
+
+/// session: absent before it is started; then `last` is the athlete's latest. Throws LogError.
+SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
+                        std::optional<SessionId> session);
+
+} // namespace slopebook::ui

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/entry/setdelegate.h"
+
+#include "ui/entry/setmodel.h"
+
+#include <QKeyEvent>
+#include <QLineEdit>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr char columnProperty[] = "column";
+}
+
+SetDelegate::SetDelegate(const SetModel& model, QObject* parent)
+    : QStyledItemDelegate(parent), m_model(model) {}
+
+QWidget* SetDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,
+                                   const QModelIndex& index) const {
+    auto* line = new QLineEdit(parent);
+    line->setProperty(columnProperty, index.column());
+    line->setFrame(false);
+    line->setAutoFillBackground(true);
+    line->setAccessibleName(
+        index.model()->headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString());
+    return line;
+}
+
+bool SetDelegate::eventFilter(QObject* editor, QEvent* event) {
+    auto* line = qobject_cast<QLineEdit*>(editor);
+    if (!line || event->type() != QEvent::KeyPress)
+        return QStyledItemDelegate::eventFilter(editor, event);
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key != Qt::Key_Return && key != Qt::Key_Enter && key != Qt::Key_Tab)
+        return QStyledItemDelegate::eventFilter(editor, event);
+    const auto refused = m_model.refusal(line->property(columnProperty).toInt(), line->text());
+    if (!refused) {
+        Q_EMIT problem(QString());
+        return QStyledItemDelegate::eventFilter(editor, event);
+    }
+    // Offered in the cell itself and selected: the next Enter takes it.
+    if (refused->meant)
+        line->setText(*refused->meant);
+    line->selectAll();
+    Q_EMIT problem(refused->why);
+    return true;
+}
+
+} // namespace slopebook::ui

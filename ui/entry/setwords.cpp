@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/entry/setwords.h"
+
+#include "ui/shell/format.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+namespace slopebook::ui {
+
+namespace {
+QString tr(const char* words) {
+    return QCoreApplication::translate("setwords", words);
+}
+
+QString expected(LineProblem::Kind kind) {
+    using Kind = LineProblem::Kind;
+    switch (kind) {
+    case Kind::Empty:
+        return tr("Expected a load in kg, then the reps' speeds in m/s: 60 0.92 0.90 0.88.");
+    case Kind::NotANumber:
+        return tr("Found %1, expected a number such as 62.5 or 0,92: digits and one decimal mark.");
+    case Kind::TwoMarks:
+        return tr("Found %1, expected one decimal mark: the comma is a decimal mark too, and there "
+                  "are no marks for thousands. Blanks go between numbers.");
+    case Kind::BareMark:
+        return tr("Found %1, expected digits after the decimal mark. Blanks go between numbers.");
+    case Kind::LoadTooHeavy:
+        return tr("Found a load of %1, expected at most 2000 kg.");
+    case Kind::LoadMark:
+        return tr(
+            "Found %1, expected the load alone: an x leaves out a rep and follows its speed.");
+    case Kind::SpeedMark:
+        return tr(
+            "Found %1 among the speeds, expected a speed in m/s. The load stands first, and a "
+            "! for a true maximum follows it: 92.5! 0.18.");
+    case Kind::NoSpeeds:
+        return tr("Expected the reps' speeds in m/s after the load: 60 0.92 0.90 0.88.");
+    case Kind::SpeedZero:
+        return tr("Found %1, expected a speed above 0. A rep that did not go up has none: leave it "
+                  "out and say so in a note (# missed).");
+    case Kind::SpeedTooFast:
+        return tr("Found %1, expected a speed under 10 m/s, such as 0.92.");
+    case Kind::SpeedsFirst:
+        return tr("Found %1 in the load's place, expected the load first, then the speeds: "
+                  "60 0.92 0.90.");
+    case Kind::MaximumHasReps:
+        return tr("Found %1 after the first rep of a true maximum, expected one rep: 92.5! 0.18.");
+    }
+    return {};
+}
+} // namespace
+
+std::u16string_view view(const QString& text) {
+    return {reinterpret_cast<const char16_t*>(text.utf16()), static_cast<std::size_t>(text.size())};
+}
+
+QString problemText(const LineProblem& problem, const QString& line) {
+    const QString words = expected(problem.kind);
+    if (!words.contains(QLatin1String("%1")))
+        return words;
+    const QString found = line.mid(static_cast<qsizetype>(problem.where.start),
+                                   static_cast<qsizetype>(problem.where.length));
+    return words.arg(QStringLiteral("\u201c%1\u201d").arg(found.left(24)));
+}
+
+QString questionText(const LineQuestion& question) {
+    QStringList typed, proposed;
+    for (const std::u16string& piece : question.typed)
+        typed << QString::fromStdU16String(piece);
+    for (const std::u16string& piece : question.proposed)
+        proposed << QString::fromStdU16String(piece);
+    return tr("%1 m/s? Found %2, expected a speed under 10 m/s. Enter takes it as %1; Esc leaves "
+              "it "
+              "for you to correct.")
+        .arg(proposed.join(QLatin1Char(' ')), typed.join(QLatin1Char(' ')));
+}
+
+Set setFromTyped(const TypedSet& typed) {
+    Set set;
+    set.load = typed.load;
+    set.trueMaximum = typed.trueMaximum;
+    set.note = utf8(QString::fromStdU16String(typed.note));
+    set.reps = repsFromTyped(typed.reps, {});
+    for (Rep& rep : set.reps)
+        if (!rep.excluded.empty() && !set.note.empty())
+            rep.excluded = set.note;
+    return set;
+}
+
+std::vector<Rep> repsFromTyped(const std::vector<TypedRep>& typed, const std::vector<Rep>& before) {
+    std::vector<Rep> reps;
+    for (std::size_t i = 0; i < typed.size(); ++i) {
+        Rep rep{typed[i].velocity, {}};
+        if (typed[i].leftOut) {
+            const bool hasReason = i < before.size() && !before[i].excluded.empty();
+            rep.excluded = hasReason ? before[i].excluded : utf8(tr("no reason given"));
+        }
+        // A speed that was only shown rounded stays as it was.
+        if (i < before.size() && std::abs(before[i].velocity - rep.velocity) < 0.0005)
+            rep.velocity = before[i].velocity;
+        reps.push_back(std::move(rep));
+    }
+    return reps;
+}
+
+QString flagText(const Set& set) {
+    QStringList flags;
+    if (set.load >= plausibleLoadLimit)
+        flags << tr("%1 kg?").arg(massText(set.load));
+    for (const Rep& rep : set.reps)
+        if (rep.velocity >= plausibleVelocityLimit)
+            flags << tr("%1 m/s?").arg(speedText(rep.velocity));
+    return flags.join(QLatin1Char(' '));
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything the menus offer, with its words and keys; what is done is connected by the window.
+#pragma once
+
+#include <QAction>
+#include <QList>
+
+class QMainWindow;
+class QMenu;
+class QUndoStack;
+
+namespace slopebook::ui {
+
+struct Actions {
+    QAction *newLog, *openLog, *openSample, *importCsv, *backUp, *print, *preview, *pdf, *closeLog,
+        *quit;
+    QAction *undo, *redo, *editSet, *removeSet;
+    QAction *addAthlete, *changeAthlete, *addLift, *changeLift, *checkLoads, *devices, *blocks,
+        *newSession, *details, *removeSession;
+    QList<QAction*> tasks; ///< one a task, in the order of the tabs
+    QAction *typeSet, *findAthlete, *findLift;
+    QAction *help, *cautions, *about;
+    QMenu* recent;
+
+    /// Those that need an open log.
+    QList<QAction*> needLog() const;
+};
+
+/// Makes the actions and the menu bar; taskNames become the Go menu.
+Actions makeActions(QMainWindow& window, const QStringList& taskNames);
+
+/// The keys of all actions that have one, as lines "keys<TAB>words", for the help page.
+QStringList keysOf(const QMainWindow& window);
+
+} // namespace slopebook::ui

@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/mainwindow.h"
+
+#include "ui/shell/messagebar.h"
+#include "ui/shell/welcomepage.h"
+#include "ui/shell/workspace.h"
+
+#include <QCloseEvent>
+#include <QDir>
+#include <QDropEvent>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMimeData>
+#include <QStackedWidget>
+#include <QStatusBar>
+
+#include <utility>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr int mostRecent = 10;
+constexpr int messageShown = 10000; // ms
+constexpr QSize firstSize{1240, 680};
+} // namespace
+
+MainWindow::MainWindow(Surroundings surroundings)
+    : m_surroundings(std::move(surroundings)),
+      m_actions(makeActions(*this, Workspace::taskNames())), m_stack(new QStackedWidget),
+      m_welcome(new WelcomePage(!m_surroundings.sampleLog.empty())) {
+    setWindowTitle(tr("Slopebook"));
+    setAcceptDrops(true);
+    m_stack->addWidget(m_welcome);
+    setCentralWidget(m_stack);
+    statusBar()->setAccessibleName(tr("Messages"));
+    resize(firstSize);
+    restoreGeometry(m_surroundings.settings.geometry);
+    restoreState(m_surroundings.settings.windowState);
+    connectLogActions();
+    connectRecordActions();
+    connectGoAndHelp();
+    fillRecent();
+    fitActions();
+}
+
+void MainWindow::open(const std::function<OpenedLog()>& opener) {
+    try {
+        adopt(opener());
+    } catch (const std::exception& error) {
+        trouble(QString::fromUtf8(error.what()));
+    }
+}
+
+void MainWindow::openLogFile(const QString& file) {
+    open([&] { return openLog(pathOf(QFileInfo(file).absoluteFilePath())); });
+}
+
+void MainWindow::createLogFile(const QString& file) {
+    open([&] { return createLog(pathOf(QFileInfo(file).absoluteFilePath())); });
+}
+
+void MainWindow::openSample() {
+    open([&] {
+        const auto copy = m_surroundings.dataFolder / m_surroundings.sampleLog.filename();
+        if (!std::filesystem::exists(copy)) {
+            std::filesystem::create_directories(m_surroundings.dataFolder);
+            log::Log::open(m_surroundings.sampleLog, log::Access::ReadOnly).backup(copy);
+        }
+        return openLog(copy);
+    });
+}
+
+void MainWindow::adopt(OpenedLog opened) {
+    auto* fresh = new Workspace(std::move(opened), m_surroundings.today);
+    delete m_workspace;
+    m_workspace = fresh;
+    m_stack->addWidget(fresh);
+    m_stack->setCurrentWidget(fresh);
+    connect(fresh, &Workspace::message, this, &MainWindow::say);
+    connect(fresh, &Workspace::taskChanged, this, &MainWindow::fitActions);
+    fresh->showTask(m_surroundings.settings.page);
+    connectUndo();
+    const QString file = nameOf(fresh->logbook().log().file());
+    remember(file);
+    setWindowTitle(tr("%1 \u2013 Slopebook").arg(QFileInfo(file).completeBaseName()));
+    m_welcome->showProblem(QString());
+    fitActions();
+    if (!fresh->athlete())
+        fresh->focusAthlete();
+    else
+        m_actions.typeSet->trigger();
+}
+
+void MainWindow::closeLogFile() {
+    m_surroundings.settings = settings();
+    delete std::exchange(m_workspace, nullptr);
+    m_stack->setCurrentWidget(m_welcome);
+    setWindowTitle(tr("Slopebook"));
+    fillRecent();
+    fitActions();
+}
+
+void MainWindow::importFiles(const QStringList& files) {
+    if (!m_workspace || files.isEmpty())
+        return;
+    m_workspace->importCsv(files);
+}
+
+void MainWindow::say(const QString& message) {
+    statusBar()->showMessage(message, messageShown);
+}
+
+void MainWindow::trouble(const QString& message) {
+    if (m_workspace)
+        m_workspace->bar().showText(message);
+    else
+        m_welcome->showProblem(message);
+}
+
+void MainWindow::remember(const QString& file) {
+    QStringList& recent = m_surroundings.settings.recentLogs;
+    recent.removeAll(file);
+    recent.prepend(file);
+    recent = recent.mid(0, mostRecent);
+    fillRecent();
+}
+
+void MainWindow::fillRecent() {
+    m_welcome->setRecent(m_surroundings.settings.recentLogs);
+    m_actions.recent->clear();
+    for (const QString& file : m_surroundings.settings.recentLogs) {
+        if (!QFileInfo::exists(file))
+            continue;
+        QAction* action = m_actions.recent->addAction(QDir::toNativeSeparators(file));
+        connect(action, &QAction::triggered, this, [this, file] { openLogFile(file); });
+    }
+    m_actions.recent->setEnabled(!m_actions.recent->isEmpty());
+}
+
+void MainWindow::fitActions() {
+    for (QAction* action : m_actions.needLog())
+        action->setEnabled(m_workspace != nullptr);
+    m_actions.openSample->setVisible(!m_surroundings.sampleLog.empty());
+    if (!m_workspace) {
+        m_actions.undo->setEnabled(false);
+        m_actions.redo->setEnabled(false);
+    }
+    auto* prints = m_workspace ? dynamic_cast<Prints*>(m_workspace->currentPage()) : nullptr;
+    for (QAction* action : {m_actions.print, m_actions.preview, m_actions.pdf})
+        action->setEnabled(prints != nullptr);
+}
+
+Settings MainWindow::settings() const {
+    Settings now = m_surroundings.settings;
+    now.geometry = saveGeometry();
+    now.windowState = saveState();
+    if (m_workspace)
+        now.page = m_workspace->task();
+    return now;
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (m_surroundings.keepSettings)
+        m_surroundings.keepSettings(settings());
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    for (const QUrl& url : event->mimeData()->urls())
+        if (url.isLocalFile()) {
+            event->acceptProposedAction();
+            return;
+        }
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    QStringList tables;
+    for (const QUrl& url : event->mimeData()->urls()) {
+        if (!url.isLocalFile())
+            continue;
+        if (QFileInfo(url.toLocalFile())
+                .suffix()
+                .compare(QLatin1String("csv"), Qt::CaseInsensitive) == 0) {
+            tables << url.toLocalFile();
+        } else {
+            openLogFile(url.toLocalFile());
+        }
+    }
+    if (!tables.isEmpty() && !m_workspace)
+        trouble(tr("A CSV file goes into a log: open one, or make a new one, then drop it again."));
+    importFiles(tables);
+    event->acceptProposedAction();
+}
+
+} // namespace slopebook::ui

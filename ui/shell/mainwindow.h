@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window: menus, the welcome page or the open log, messages, what is remembered.
+#pragma once
+
+#include "ui/shell/actions.h"
+#include "ui/shell/openlog.h"
+#include "ui/shell/run.h"
+
+#include <QMainWindow>
+
+class QStackedWidget;
+
+namespace slopebook::ui {
+
+class WelcomePage;
+class Workspace;
+
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+public:
+    explicit MainWindow(Surroundings surroundings);
+
+    /// Opens or makes a log; what goes wrong is said in the window, and what was open stays open.
+    void openLogFile(const QString& file);
+    void createLogFile(const QString& file);
+    void openSample();
+    void importFiles(const QStringList& files);
+    void closeLogFile();
+
+    const Actions& actions() const { return m_actions; }
+    /// Nothing while the welcome page is shown.
+    Workspace* workspace() const { return m_workspace; }
+    WelcomePage& welcome() { return *m_welcome; }
+    /// What would be remembered if the window closed now.
+    Settings settings() const;
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    void connectLogActions();
+    void connectRecordActions();
+    void connectGoAndHelp();
+    void connectUndo();
+    void open(const std::function<OpenedLog()>& opener);
+    void adopt(OpenedLog opened);
+    void fitActions();
+    void fillRecent();
+    void remember(const QString& file);
+    void say(const QString& message);
+    void trouble(const QString& message);
+    void askNew();
+    void askOpen();
+    void askImport();
+    void askBackUp();
+    void showAbout();
+
+    Surroundings m_surroundings;
+    Actions m_actions;
+    QStackedWidget* m_stack;
+    WelcomePage* m_welcome;
+    Workspace* m_workspace = nullptr;
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the menus of the window do.
+#include "ui/entry/entrypage.h"
+#include "ui/shell/cautions.h"
+#include "ui/shell/helpdialog.h"
+#include "ui/shell/mainwindow.h"
+#include "ui/shell/messagebar.h"
+#include "ui/shell/welcomepage.h"
+#include "ui/shell/workspace.h"
+
+#include <QApplication>
+#include <QFileDialog>
+#include <QLibraryInfo>
+#include <QMessageBox>
+#include <QStandardPaths>
+#include <QUndoStack>
+
+namespace slopebook::ui {
+
+namespace {
+QString suffix() {
+    return QStringLiteral(".slopebook");
+}
+
+QString logFilter() {
+    return MainWindow::tr("Logs (*.slopebook);;All files (*)");
+}
+
+QString startFolder() {
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+} // namespace
+
+void MainWindow::connectLogActions() {
+    connect(m_actions.newLog, &QAction::triggered, this, &MainWindow::askNew);
+    connect(m_actions.openLog, &QAction::triggered, this, &MainWindow::askOpen);
+    connect(m_actions.openSample, &QAction::triggered, this, &MainWindow::openSample);
+    connect(m_actions.importCsv, &QAction::triggered, this, &MainWindow::askImport);
+    connect(m_actions.backUp, &QAction::triggered, this, &MainWindow::askBackUp);
+    connect(m_actions.closeLog, &QAction::triggered, this, &MainWindow::closeLogFile);
+    connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
+    const auto prints = [this](auto what) {
+        return [this, what] {
+            auto* page = m_workspace ? dynamic_cast<Prints*>(m_workspace->currentPage()) : nullptr;
+            if (page && page->canPrint())
+                (page->*what)();
+            else if (page)
+                say(tr("There is nothing to print yet."));
+        };
+    };
+    connect(m_actions.print, &QAction::triggered, this, prints(&Prints::print));
+    connect(m_actions.preview, &QAction::triggered, this, prints(&Prints::printPreview));
+    connect(m_actions.pdf, &QAction::triggered, this, prints(&Prints::writePdf));
+    connect(m_welcome, &WelcomePage::sampleWanted, this, &MainWindow::openSample);
+    connect(m_welcome, &WelcomePage::newWanted, this, &MainWindow::askNew);
+    connect(m_welcome, &WelcomePage::openWanted, this, &MainWindow::askOpen);
+    connect(m_welcome, &WelcomePage::importWanted, this, &MainWindow::askImport);
+    connect(m_welcome, &WelcomePage::recentWanted, this, &MainWindow::openLogFile);
+}
+
+void MainWindow::connectRecordActions() {
+    const auto inWorkspace = [this](QAction* action, auto what) {
+        connect(action, &QAction::triggered, this, [this, what] {
+            if (m_workspace)
+                (m_workspace->*what)();
+        });
+    };
+    inWorkspace(m_actions.addAthlete, &Workspace::addAthlete);
+    inWorkspace(m_actions.changeAthlete, &Workspace::changeAthlete);
+    inWorkspace(m_actions.addLift, &Workspace::addLift);
+    inWorkspace(m_actions.changeLift, &Workspace::changeLift);
+    inWorkspace(m_actions.checkLoads, &Workspace::setCheckLoads);
+    inWorkspace(m_actions.devices, &Workspace::keepDevices);
+    inWorkspace(m_actions.blocks, &Workspace::keepBlocks);
+    inWorkspace(m_actions.findAthlete, &Workspace::focusAthlete);
+    inWorkspace(m_actions.findLift, &Workspace::focusLift);
+    const auto inEntry = [this](QAction* action, auto what) {
+        connect(action, &QAction::triggered, this, [this, what] {
+            if (!m_workspace)
+                return;
+            m_workspace->showTask(0);
+            (m_workspace->entry().*what)();
+        });
+    };
+    inEntry(m_actions.editSet, &EntryPage::openSet);
+    inEntry(m_actions.removeSet, &EntryPage::removeSet);
+    inEntry(m_actions.newSession, &EntryPage::beginSession);
+    inEntry(m_actions.details, &EntryPage::openDetails);
+    inEntry(m_actions.removeSession, &EntryPage::removeSession);
+    inEntry(m_actions.typeSet, &EntryPage::focusLine);
+}
+
+void MainWindow::connectGoAndHelp() {
+    for (qsizetype i = 0; i < m_actions.tasks.size(); ++i)
+        connect(m_actions.tasks[i], &QAction::triggered, this, [this, i] {
+            if (m_workspace)
+                m_workspace->showTask(static_cast<int>(i));
+        });
+    connect(m_actions.help, &QAction::triggered, this,
+            [this] { HelpDialog(keysOf(*this), this).exec(); });
+    connect(m_actions.cautions, &QAction::triggered, this,
+            [this] { QMessageBox::information(this, tr("Cautions"), fullCautions()); });
+    connect(m_actions.about, &QAction::triggered, this, &MainWindow::showAbout);
+    connect(m_actions.undo, &QAction::triggered, this, [this] {
+        if (m_workspace)
+            m_workspace->logbook().undoStack()->undo();
+    });
+    connect(m_actions.redo, &QAction::triggered, this, [this] {
+        if (m_workspace)
+            m_workspace->logbook().undoStack()->redo();
+    });
+}
+
+void MainWindow::connectUndo() {
+    QUndoStack* stack = m_workspace->logbook().undoStack();
+    const auto fit = [this, stack] {
+        m_actions.undo->setEnabled(stack->canUndo());
+        m_actions.redo->setEnabled(stack->canRedo());
+        m_actions.undo->setText(tr("&Undo %1").arg(stack->undoText()).trimmed());
+        m_actions.redo->setText(tr("&Redo %1").arg(stack->redoText()).trimmed());
+    };
+    connect(stack, &QUndoStack::indexChanged, this, fit);
+    fit();
+}
+
+void MainWindow::askNew() {
+    const QString file = QFileDialog::getSaveFileName(
+        this, tr("New log"), startFolder() + QStringLiteral("/squad") + suffix(), logFilter(),
+        nullptr, QFileDialog::DontConfirmOverwrite);
+    if (!file.isEmpty())
+        createLogFile(QFileInfo(file).suffix().isEmpty() ? file + suffix() : file);
+}
+
+void MainWindow::askOpen() {
+    const QString file =
+        QFileDialog::getOpenFileName(this, tr("Open a log"), startFolder(), logFilter());
+    if (!file.isEmpty())
+        openLogFile(file);
+}
+
+void MainWindow::askImport() {
+    if (!m_workspace) {
+        askNew(); // CSV goes into a log: where it is to be kept comes first
+        if (!m_workspace)
+            return;
+    }
+    importFiles(QFileDialog::getOpenFileNames(this, tr("Import CSV"), startFolder(),
+                                              tr("CSV (*.csv *.txt);;All files (*)")));
+}
+
+void MainWindow::askBackUp() {
+    if (!m_workspace)
+        return;
+    const QString file = QFileDialog::getSaveFileName(
+        this, tr("Back up to"), startFolder() + QStringLiteral("/backup") + suffix(), logFilter(),
+        nullptr, QFileDialog::DontConfirmOverwrite);
+    if (file.isEmpty())
+        return;
+    try {
+        m_workspace->logbook().log().backup(pathOf(file));
+        say(tr("Backed up, and the copy checked: %1").arg(file));
+    } catch (const std::exception& error) {
+        trouble(QString::fromUtf8(error.what()));
+    }
+}
+
+void MainWindow::showAbout() {
+    QMessageBox::about(
+        this, tr("About Slopebook"),
+        tr("<h3>Slopebook %1</h3><p>Load-velocity lines, estimated 1RM with an honest interval, "
+           "and "
+           "what changed between sessions.</p><p>Free software under the GNU General Public "
+           "License, "
+           "version 3 or later, without any warranty.</p><p>Made with Qt %2 and Qt Charts (GPL 3), "
+           "Eigen (MPL 2), Boost.Math (BSL 1.0), SQLite (public domain), SQLiteCpp (MIT), libcsv "
+           "(LGPL 2.1).</p><p>%3</p>")
+            .arg(QApplication::applicationVersion(), QLibraryInfo::version().toString(),
+                 fullCautions()));
+}
+
+} // namespace slopebook::ui

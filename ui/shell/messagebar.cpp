@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/messagebar.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+
+namespace slopebook::ui {
+
+MessageBar::MessageBar(QWidget* parent) : QFrame(parent), m_label(new QLabel) {
+    setFrameShape(QFrame::StyledPanel);
+    setBackgroundRole(QPalette::ToolTipBase);
+    setForegroundRole(QPalette::ToolTipText);
+    setAutoFillBackground(true);
+    m_label->setWordWrap(true);
+    m_label->setForegroundRole(QPalette::ToolTipText);
+    m_label->setObjectName(QStringLiteral("barText"));
+    m_label->setAccessibleName(tr("Message"));
+    auto* close = new QPushButton(tr("Dismiss"));
+    close->setFlat(true);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(10, 4, 4, 4);
+    layout->addWidget(m_label, 1);
+    layout->addWidget(close);
+    connect(close, &QPushButton::clicked, this, &QWidget::hide);
+    hide();
+}
+
+void MessageBar::showText(const QString& text) {
+    m_label->setText(text.isEmpty() ? QString() : QStringLiteral("\u26a0 ") + text);
+    setVisible(!text.isEmpty());
+}
+
+QString MessageBar::text() const {
+    return m_label->text();
+}
+
+} // namespace slopebook::ui

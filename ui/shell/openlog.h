@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Opens and makes logs for the window, and says what is the matter with one that opens all the
+// same.
+#pragma once
+
+#include "ui/edits/logbook.h"
+
+#include <filesystem>
+#include <memory>
+
+namespace slopebook::ui {
+
+struct OpenedLog {
+    std::unique_ptr<Logbook> logbook;
+    QString notice; ///< read-only, damaged: for the bar over the pages; empty where all is well
+};
+
+/// Opens for writing, else, where that cannot be, for reading. Throws LogError for what is no log.
+OpenedLog openLog(const std::filesystem::path& file);
+/// Makes a new log; the file must not exist. Throws LogError.
+OpenedLog createLog(const std::filesystem::path& file);
+
+std::filesystem::path pathOf(const QString& file);
+QString nameOf(const std::filesystem::path& file);
+
+} // namespace slopebook::ui

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the window shows while no log is open.
+#pragma once
+
+#include <QWidget>
+
+class QLabel;
+class QListWidget;
+class QPushButton;
+
+namespace slopebook::ui {
+
+class WelcomePage final : public QWidget {
+    Q_OBJECT
+public:
+    explicit WelcomePage(bool hasSample, QWidget* parent = nullptr);
+
+    void setRecent(const QStringList& files);
+    /// Why a log could not be opened; empty clears it.
+    void showProblem(const QString& why);
+    QString problem() const;
+
+Q_SIGNALS:
+    void sampleWanted();
+    void newWanted();
+    void openWanted();
+    void importWanted();
+    void recentWanted(const QString& file);
+
+private:
+    QWidget* buildButtons(bool hasSample);
+
+    QLabel* m_problem;
+    QLabel* m_recentTitle;
+    QListWidget* m_recent;
+};
+
+} // namespace slopebook::ui

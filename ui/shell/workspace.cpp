@@ -1,0 +1,254 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/workspace.h"
+
+#include "ui/entry/entrypage.h"
+#include "ui/profile/profilepage.h"
+#include "ui/records/athletedialog.h"
+#include "ui/records/blocksdialog.h"
+#include "ui/records/checkloadsdialog.h"
+#include "ui/records/devicesdialog.h"
+#include "ui/records/liftdialog.h"
+#include "ui/shell/format.h"
+#include "ui/shell/importcsv.h"
+#include "ui/shell/messagebar.h"
+#include "ui/shell/namecombo.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTabBar>
+#include <QTabWidget>
+#include <QTimer>
+#include <QVBoxLayout>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr int lookEvery = 2000; // ms: how soon another window's write is seen
+}
+
+QStringList Workspace::taskNames() {
+    return {tr("Session"), tr("Profile")};
+}
+
+Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent)
+    : QWidget(parent), m_logbook(std::move(opened.logbook)), m_today(std::move(today)),
+      m_athlete(new NameCombo), m_lift(new NameCombo), m_bar(new MessageBar),
+      m_tabs(new QTabWidget) {
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(buildChooser());
+    layout->addWidget(m_bar);
+    layout->addWidget(m_tabs, 1);
+    buildTasks();
+    connectParts();
+    m_bar->showText(opened.notice);
+    guarded([this] {
+        fillAthletes();
+        fillLifts();
+    });
+    tellPages();
+}
+
+Workspace::~Workspace() {
+    // The pages know the logbook: they go first, and nobody is told of it.
+    m_tabs->disconnect(this);
+    delete m_tabs;
+}
+
+QWidget* Workspace::buildChooser() {
+    auto* row = new QWidget;
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    const auto add = [&](const QString& label, const QString& name, NameCombo* combo) {
+        auto* caption = new QLabel(label);
+        caption->setBuddy(combo);
+        combo->setAccessibleName(name);
+        combo->lineEdit()->setAccessibleName(name);
+        layout->addWidget(caption);
+        layout->addWidget(combo, 1);
+    };
+    add(tr("&Athlete"), tr("Athlete"), m_athlete);
+    add(tr("Li&ft"), tr("Lift"), m_lift);
+    m_athlete->setObjectName(QStringLiteral("athlete"));
+    m_lift->setObjectName(QStringLiteral("lift"));
+    layout->addStretch(1);
+    return row;
+}
+
+void Workspace::buildTasks() {
+    m_entry = new EntryPage(*m_logbook, m_today);
+    addTask(m_entry);
+    addTask(new ProfilePage(*m_logbook, nullptr));
+    m_tabs->tabBar()->setAccessibleName(tr("Tasks"));
+}
+
+void Workspace::addTask(TaskPage* page) {
+    const int at = m_tabs->addTab(page, taskNames().at(m_tabs->count()));
+    m_tabs->setTabToolTip(at, tr("Ctrl+%1").arg(at + 1));
+    connect(page, &TaskPage::message, this, &Workspace::message);
+    connect(page, &TaskPage::sessionWanted, this, [this](SessionId session) {
+        m_entry->showSession(session);
+        showTask(m_tabs->indexOf(m_entry));
+    });
+    connect(page, &TaskPage::comparisonWanted, this, [this](SessionId from, SessionId to) {
+        for (int i = 0; i < m_tabs->count(); ++i)
+            if (auto* comparing = dynamic_cast<ComparesSessions*>(m_tabs->widget(i))) {
+                showTask(i);
+                comparing->compareSessions(from, to);
+            }
+    });
+}
+
+void Workspace::connectParts() {
+    connect(m_athlete, &NameCombo::chosenChanged, this, &Workspace::tellPages);
+    connect(m_lift, &NameCombo::chosenChanged, this, &Workspace::tellPages);
+    connect(m_tabs, &QTabWidget::currentChanged, this, [this](int task) {
+        catchUp(currentPage());
+        Q_EMIT taskChanged(task);
+    });
+    connect(m_logbook.get(), &Logbook::changed, this, &Workspace::changed);
+    connect(m_logbook.get(), &Logbook::failed, m_bar, &MessageBar::showText);
+    auto* look = new QTimer(this);
+    connect(look, &QTimer::timeout, this,
+            [this] { guarded([this] { m_logbook->lookForOthersWrites(); }); });
+    look->start(lookEvery);
+}
+
+void Workspace::guarded(const std::function<void()>& work) {
+    try {
+        work();
+    } catch (const std::exception& error) {
+        m_bar->showText(QString::fromUtf8(error.what()));
+    }
+}
+
+int Workspace::task() const {
+    return m_tabs->currentIndex();
+}
+
+void Workspace::showTask(int task) {
+    m_tabs->setCurrentIndex(task);
+}
+
+TaskPage* Workspace::currentPage() const {
+    return qobject_cast<TaskPage*>(m_tabs->currentWidget());
+}
+
+std::optional<AthleteId> Workspace::athlete() const {
+    const auto key = m_athlete->chosen();
+    return key ? std::optional(AthleteId{*key}) : std::nullopt;
+}
+
+std::optional<LiftId> Workspace::lift() const {
+    const auto key = m_lift->chosen();
+    return key ? std::optional(LiftId{*key}) : std::nullopt;
+}
+
+void Workspace::fillAthletes() {
+    std::vector<std::pair<qint64, QString>> names;
+    for (const auto& athlete : m_logbook->log().athletes())
+        names.emplace_back(raw(athlete.id), text(athlete.value.name));
+    m_athlete->setNames(names);
+}
+
+void Workspace::fillLifts() {
+    std::vector<std::pair<qint64, QString>> names;
+    for (const auto& lift : m_logbook->log().lifts())
+        names.emplace_back(raw(lift.id), text(lift.value.name));
+    m_lift->setNames(names);
+}
+
+void Workspace::tellPages() {
+    for (int i = 0; i < m_tabs->count(); ++i)
+        m_behind.insert(qobject_cast<TaskPage*>(m_tabs->widget(i)));
+    catchUp(currentPage());
+    // The session form always follows: a session asked for from another page is shown in it.
+    catchUp(m_entry);
+}
+
+void Workspace::catchUp(TaskPage* page) {
+    if (!page || m_behind.erase(page) == 0)
+        return;
+    guarded([&] { page->setAthleteAndLift(athlete(), lift()); });
+}
+
+void Workspace::changed(Logbook::What what, qint64 session) {
+    using What = Logbook::What;
+    guarded([&] {
+        if (what == What::Athletes || what == What::Everything)
+            fillAthletes();
+        if (what == What::Lifts || what == What::Everything)
+            fillLifts();
+    });
+    for (int i = 0; i < m_tabs->count(); ++i) {
+        auto* page = qobject_cast<TaskPage*>(m_tabs->widget(i));
+        if (page == currentPage() || page == m_entry)
+            guarded([&] { page->refresh(what, SessionId{session}); });
+        else
+            m_behind.insert(page);
+    }
+}
+
+void Workspace::focusAthlete() {
+    m_athlete->setFocus(Qt::ShortcutFocusReason);
+    m_athlete->lineEdit()->selectAll();
+}
+
+void Workspace::focusLift() {
+    m_lift->setFocus(Qt::ShortcutFocusReason);
+    m_lift->lineEdit()->selectAll();
+}
+
+void Workspace::addAthlete() {
+    AthleteDialog dialog(*m_logbook, std::nullopt, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_athlete->choose(raw(dialog.id()));
+}
+
+void Workspace::changeAthlete() {
+    guarded([this] {
+        if (athlete())
+            AthleteDialog(*m_logbook, athlete(), this).exec();
+    });
+}
+
+void Workspace::addLift() {
+    LiftDialog dialog(*m_logbook, std::nullopt, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_lift->choose(raw(dialog.id()));
+}
+
+void Workspace::changeLift() {
+    guarded([this] {
+        if (lift())
+            LiftDialog(*m_logbook, lift(), this).exec();
+    });
+}
+
+void Workspace::setCheckLoads() {
+    guarded([this] {
+        if (athlete() && lift())
+            CheckLoadsDialog(*m_logbook, *athlete(), *lift(), this).exec();
+    });
+}
+
+void Workspace::keepDevices() {
+    guarded([this] { DevicesDialog(*m_logbook, this).exec(); });
+}
+
+void Workspace::keepBlocks() {
+    guarded([this] { BlocksDialog(*m_logbook, m_today(), this).exec(); });
+}
+
+void Workspace::importCsv(const QStringList& files) {
+    guarded([&] {
+        std::vector<std::filesystem::path> paths;
+        for (const QString& file : files)
+            paths.push_back(pathOf(file));
+        if (ImportDialog(*m_logbook, std::move(paths), this).exec() == QDialog::Accepted)
+            Q_EMIT message(tr("Imported."));
+    });
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// An open log in the window: the chooser of athlete and lift, the bar, and one tab a task.
+#pragma once
+
+#include "ui/shell/openlog.h"
+#include "ui/shell/taskpage.h"
+
+#include <QWidget>
+
+#include <functional>
+#include <set>
+
+class QTabWidget;
+
+namespace slopebook::ui {
+
+class EntryPage;
+class MessageBar;
+class NameCombo;
+
+class Workspace final : public QWidget {
+    Q_OBJECT
+public:
+    Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent = nullptr);
+    ~Workspace() override;
+
+    static QStringList taskNames();
+
+    Logbook& logbook() { return *m_logbook; }
+    EntryPage& entry() { return *m_entry; }
+    MessageBar& bar() { return *m_bar; }
+    int task() const;
+    void showTask(int task);
+    TaskPage* currentPage() const;
+    std::optional<AthleteId> athlete() const;
+    std::optional<LiftId> lift() const;
+    void focusAthlete();
+    void focusLift();
+
+    // The record dialogs, for the shell's actions.
+    void addAthlete();
+    void changeAthlete();
+    void addLift();
+    void changeLift();
+    void setCheckLoads();
+    void keepDevices();
+    void keepBlocks();
+    void importCsv(const QStringList& files);
+
+Q_SIGNALS:
+    void message(const QString& text);
+    void taskChanged(int task);
+
+private:
+    QWidget* buildChooser();
+    void buildTasks();
+    void connectParts();
+    void addTask(TaskPage* page);
+    void fillAthletes();
+    void fillLifts();
+    void tellPages();
+    void changed(Logbook::What what, qint64 session);
+    void catchUp(TaskPage* page);
+    void guarded(const std::function<void()>& work);
+
+    std::unique_ptr<Logbook> m_logbook;
+    std::function<Date()> m_today;
+    NameCombo* m_athlete;
+    NameCombo* m_lift;
+    MessageBar* m_bar;
+    QTabWidget* m_tabs;
+    EntryPage* m_entry = nullptr;
+    std::set<TaskPage*> m_behind; ///< hidden pages that have not heard of a change or a choice yet
+};
+
+} // namespace slopebook::ui
