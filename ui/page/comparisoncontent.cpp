@@ -23,7 +23,7 @@ struct Page {
     Q_DECLARE_TR_FUNCTIONS(Page)
 };
 
-constexpr double smallSize = 7, textSize = 8, chartTextSize = 7;
+constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74, figureGap = 6;
 
 void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.text(titleText(h), pageFont(13, true));
@@ -33,7 +33,7 @@ void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
 }
 
 void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {
-    const double label = 64, each = (flow.width() - label) / 2;
+    const double label = labelWidth, each = (flow.width() - label) / 2;
     std::vector<std::vector<Cell>> rows;
     for (const DayRow& row : dayRows(c, h))
         rows.push_back({{.text = row.label, .quiet = true}, {row.from}, {row.to}});
@@ -48,7 +48,7 @@ void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {
 template <class Figure, class Data>
 Block figureBlock(const Data& data, double width, double height) {
     return {.height = height,
-            .before = 6,
+            .before = figureGap,
             .paint = [data, width, height](QPainter& p, const QPointF& at) {
                 Figure figure;
                 figure.setGround(look::paperGround());
@@ -74,7 +74,7 @@ charts::LineData lineData(const Comparison& c, const PageHeader& h) {
 }
 
 void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
-    flow.heading(Page::tr("By load: what the lines say"));
+    flow.heading(Page::tr("By load: what the lines say, m/s"));
     std::vector<std::vector<Cell>> rows;
     for (const LoadRow& r : loadRows(c, h.unit))
         rows.push_back({{.text = r.load, .bold = true},
@@ -86,23 +86,21 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
                         {r.smallest},
                         {.text = r.reading, .bold = true}});
     const QString level = levelText(c.settings.level);
+    const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
     const double w = flow.width() / 512;
-    flow.table({{58 * w},
+    flow.table({{44 * w},
+                {40 * w, Qt::AlignRight},
+                {40 * w, Qt::AlignRight},
                 {46 * w, Qt::AlignRight},
-                {46 * w, Qt::AlignRight},
+                {86 * w, Qt::AlignRight},
+                {86 * w, Qt::AlignRight},
                 {52 * w, Qt::AlignRight},
-                {92 * w, Qt::AlignRight},
-                {92 * w, Qt::AlignRight},
-                {50 * w, Qt::AlignRight},
-                {76 * w}},
-               {{.text = Page::tr("Load, %1").arg(unitName(h.unit)), .bold = true},
-                {.text = Page::tr("Before, m/s"), .bold = true},
-                {.text = Page::tr("After, m/s"), .bold = true},
-                {.text = Page::tr("Change, m/s"), .bold = true},
-                {.text = Page::tr("%1 with day-to-day noise").arg(level), .bold = true},
-                {.text = Page::tr("%1, these two days only").arg(level), .bold = true},
-                {.text = Page::tr("Smallest that matters"), .bold = true},
-                {.text = Page::tr("Reading"), .bold = true}},
+                {118 * w}},
+               {head(Page::tr("Load, %1").arg(unitName(h.unit))), head(Page::tr("Before")),
+                head(Page::tr("After")), head(Page::tr("Change")),
+                head(Page::tr("%1, with day-to-day noise").arg(level)),
+                head(Page::tr("%1, these two days only").arg(level)),
+                head(Page::tr("Smallest that matters")), head(Page::tr("Reading"))},
                rows, pageFont(textSize));
     const QStringList marks = loadMarks(c);
     if (!marks.isEmpty())
@@ -110,38 +108,37 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
 }
 
 void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h) {
-    flow.heading(Page::tr("1RM"));
-    if (!c.from.oneRm && !c.to.oneRm && !c.from.session.measuredOneRm &&
-        !c.to.session.measuredOneRm) {
-        flow.text(noAnswerText(c.from.oneRm.why()), pageFont(textSize));
-        return;
-    }
+    flow.heading(Page::tr("1RM, %1").arg(unitName(h.unit)));
     std::vector<std::vector<Cell>> rows;
     for (const OneRmRow& r : oneRmRows(c, h.unit))
-        rows.push_back({{r.label},
+        rows.push_back({{.text = r.label, .bold = r.strong},
                         {.text = r.from, .bold = r.strong, .quiet = r.fromQuiet},
                         {.text = r.to, .bold = r.strong, .quiet = r.toQuiet},
-                        {.text = r.change, .bold = r.strong}});
-    const double w = flow.width() / 512;
-    flow.table({{150 * w},
-                {100 * w, Qt::AlignRight},
-                {100 * w, Qt::AlignRight},
-                {162 * w, Qt::AlignRight}},
-               {{.text = unitName(h.unit), .bold = true},
-                {.text = dateText(c.from.session.date), .bold = true},
-                {.text = dateText(c.to.session.date), .bold = true},
-                {.text = Page::tr("Change"), .bold = true}},
-               rows, pageFont(textSize));
+                        {.text = r.change, .bold = r.strong},
+                        {.text = r.reading, .bold = r.strong}});
+    if (!rows.empty()) {
+        const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
+        const double w = flow.width() / 512;
+        flow.table({{168 * w},
+                    {78 * w, Qt::AlignRight},
+                    {78 * w, Qt::AlignRight},
+                    {78 * w, Qt::AlignRight},
+                    {110 * w}},
+                   {{},
+                    head(dateText(c.from.session.date)),
+                    head(dateText(c.to.session.date)),
+                    head(Page::tr("Change")),
+                    head(Page::tr("Reading"))},
+                   rows, pageFont(textSize));
+    }
     for (const QString& line : oneRmRemarks(c, h.unit))
-        flow.text(line, pageFont(textSize), 1);
+        flow.text(line, pageFont(smallSize), 1);
 }
 
-void addTexts(Flow& flow, const QString& title, const QStringList& lines) {
-    if (lines.isEmpty())
-        return;
-    flow.heading(title);
-    for (const QString& line : lines)
-        flow.text(line, pageFont(smallSize), 1);
+void addTexts(std::vector<std::vector<Cell>>& rows, const QString& title,
+              const QStringList& lines) {
+    for (qsizetype i = 0; i < lines.size(); ++i)
+        rows.push_back({{.text = i == 0 ? title : QString(), .bold = true}, {lines[i]}});
 }
 
 void addRest(Flow& flow, const Comparison& c, const PageHeader& h) {
@@ -149,12 +146,39 @@ void addRest(Flow& flow, const Comparison& c, const PageHeader& h) {
         addByLoad(flow, c, h);
     if (h.parts.oneRm)
         addOneRm(flow, c, h);
-    addTexts(flow, Page::tr("To beware of"), remarks(c, h));
+    std::vector<std::vector<Cell>> rows;
+    addTexts(rows, Page::tr("To beware of"), remarks(c, h));
     if (h.parts.method)
-        addTexts(flow, Page::tr("How it was computed"), methodLines(c, h));
-    addTexts(flow, Page::tr("Where the figures behind the readings come from"),
-             sourceLines(c, h.unit));
-    addTexts(flow, Page::tr("Caution"), {fullCautions()});
+        addTexts(rows, Page::tr("Computed"), methodLines(c, h));
+    addTexts(rows, Page::tr("Sources"), sourceLines(c, h.unit));
+    addTexts(rows, Page::tr("Caution"), {fullCautions()});
+    flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, pageFont(smallSize), 7);
+}
+
+void addFigures(Flow& flow, const Comparison& c, const PageHeader& h, double height, bool beside) {
+    const auto lines = [&](double w, double high) {
+        return figureBlock<charts::LineFigure>(lineData(c, h), w, high);
+    };
+    const auto change = [&](double w, double high) {
+        return figureBlock<charts::ChangeFigure>(charts::changeOf(c, h.unit), w, high);
+    };
+    const double w = flow.width();
+    if (!beside) {
+        const double share = h.parts.lineChart && h.parts.changeChart ? 0.53 : 0.5;
+        if (h.parts.lineChart)
+            flow.add(lines(w, height * share));
+        if (h.parts.changeChart)
+            flow.add(change(w, height * (1 - share)));
+        return;
+    }
+    const double left = w * 0.5, gap = 4;
+    Block both = lines(left - gap, height);
+    both.paint = [first = both.paint, second = change(w - left - gap, height).paint, left,
+                  gap](QPainter& p, const QPointF& at) {
+        first(p, at);
+        second(p, at + QPointF(left + gap, 0));
+    };
+    flow.add(std::move(both));
 }
 
 } // namespace
@@ -162,21 +186,19 @@ void addRest(Flow& flow, const Comparison& c, const PageHeader& h) {
 void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
     addHead(flow, c, h);
     addDays(flow, c, h);
-    // What the charts may take so that all stands on one page; beyond that they keep a good size.
+    // Charts take the room that the rest leaves on one page: one above the other where both get a
+    // good height, else side by side; where even that is too little, they go on to a next page.
+    constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 150, mostBeside = 230;
     Flow rest = flow;
     addRest(rest, c, h);
-    constexpr double least = 285, most = 430, lines = 0.53;
-    const int charts = (h.parts.lineChart ? 1 : 0) + (h.parts.changeChart ? 1 : 0);
-    const double left = flow.room() - rest.height() - 6 * charts - 1;
-    const double whole = charts == 2 ? 1 : lines;
-    double height = std::clamp(left, least * whole, most * whole) / whole;
-    if (left < least * whole)
-        height = 0.85 * most;
-    if (h.parts.lineChart)
-        flow.add(figureBlock<charts::LineFigure>(lineData(c, h), flow.width(), height * lines));
-    if (h.parts.changeChart)
-        flow.add(figureBlock<charts::ChangeFigure>(charts::changeOf(c, h.unit), flow.width(),
-                                                   height * (1 - lines)));
+    const double left = flow.room() - rest.height() - figureGap - 1;
+    const bool two = h.parts.lineChart && h.parts.changeChart;
+    if (left - figureGap >= leastStacked || !two)
+        addFigures(flow, c, h, std::clamp(left - figureGap, leastStacked, mostStacked), false);
+    else if (left >= leastBeside)
+        addFigures(flow, c, h, std::min(left, mostBeside), true);
+    else
+        addFigures(flow, c, h, 0.85 * mostStacked, false);
     addRest(flow, c, h);
 }
 

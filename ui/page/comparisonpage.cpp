@@ -22,7 +22,7 @@ struct Page {
     Q_DECLARE_TR_FUNCTIONS(Page)
 };
 
-constexpr double margin = 40, foot = 14, footSize = 7; // points
+constexpr double margin = 36, foot = 14, footSize = 7; // points
 
 QString deviceName(const std::vector<Stored<DeviceId, Device>>& devices,
                    std::optional<DeviceId> id) {

@@ -42,9 +42,10 @@ QString loadsOf(const Profile& p, LoadUnit unit) {
 }
 
 QString bodyMass(const Profile& p, LoadUnit unit) {
-    return p.session.bodyMass ? number(ui::inUnit(kilograms(*p.session.bodyMass), unit), 1) +
-                                    QChar(QChar::Nbsp) + unitName(unit)
-                              : QString();
+    if (!p.session.bodyMass)
+        return {};
+    return Page::tr("body mass %1 %2")
+        .arg(number(ui::inUnit(kilograms(*p.session.bodyMass), unit), 1), unitName(unit));
 }
 
 QString estimate(const Profile& p, LoadUnit unit) {
@@ -67,9 +68,9 @@ QString reach(const Profile& p) {
         return none;
     const QString figure = number(p.oneRm->reach, 2);
     if (p.oneRm->extrapolatedVeryFar())
-        return Page::tr("%1, extrapolated very far").arg(figure);
+        return Page::tr("%1, very far").arg(figure);
     if (p.oneRm->extrapolatedFar())
-        return Page::tr("%1, extrapolated far").arg(figure);
+        return Page::tr("%1, far").arg(figure);
     return figure;
 }
 
@@ -98,17 +99,17 @@ QString sessionName(const Profile& profile) {
 }
 
 std::vector<DayRow> dayRows(const Comparison& c, const PageHeader& h) {
+    const auto joined = [](const QString& a, const QString& b) {
+        return a.isEmpty() || b.isEmpty() ? shownOrNone(a + b) : a + ", "_L1 + b;
+    };
     std::vector<DayRow> rows{
         {Page::tr("Block"), shownOrNone(h.from.block), shownOrNone(h.to.block)},
-        {Page::tr("Measured with"), shownOrNone(h.from.device), shownOrNone(h.to.device)},
-        {Page::tr("Ladder"), loadsOf(c.from, h.unit), loadsOf(c.to, h.unit)}};
-    const auto addIfAny = [&rows](const QString& label, const QString& from, const QString& to) {
-        if (!from.isEmpty() || !to.isEmpty())
-            rows.push_back({label, shownOrNone(from), shownOrNone(to)});
-    };
-    addIfAny(Page::tr("Body mass"), bodyMass(c.from, h.unit), bodyMass(c.to, h.unit));
-    addIfAny(Page::tr("Place"), h.from.place, h.to.place);
-    addIfAny(Page::tr("Note"), h.from.note, h.to.note);
+        {Page::tr("Measured with"), joined(h.from.device, h.from.place),
+         joined(h.to.device, h.to.place)},
+        {Page::tr("Ladder"), joined(loadsOf(c.from, h.unit), bodyMass(c.from, h.unit)),
+         joined(loadsOf(c.to, h.unit), bodyMass(c.to, h.unit))}};
+    if (!h.from.note.isEmpty() || !h.to.note.isEmpty())
+        rows.push_back({Page::tr("Note"), shownOrNone(h.from.note), shownOrNone(h.to.note)});
     return rows;
 }
 
@@ -147,50 +148,50 @@ QStringList loadMarks(const Comparison& c) {
 std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
     const QString level = levelText(c.settings.level);
     const auto far = [](const Profile& p) { return p.oneRm && p.oneRm->extrapolatedVeryFar(); };
-    const bool changed = static_cast<bool>(c.oneRm);
-    const auto shown = [unit](double kg) {
+    const auto signedLoad = [unit](double kg) {
         return signedNumber(ui::inUnit(kg, unit), loadDecimals);
     };
+    const auto signedRange = [unit](const stats::Interval& kg) {
+        return signedRangeText(inUnit(kg, unit), loadDecimals);
+    };
+    const answers::OneRmChange* change = c.oneRm ? &*c.oneRm : nullptr;
+    const bool bounded = change && change->interval;
     std::vector<OneRmRow> rows;
     if (c.from.oneRm || c.to.oneRm) {
-        rows.push_back({.label = Page::tr("Estimated 1RM"),
-                        .from = estimate(c.from, unit),
-                        .to = estimate(c.to, unit),
-                        .change = changed ? shown(c.oneRm->read.change) : none,
-                        .strong = true,
-                        .fromQuiet = far(c.from),
-                        .toQuiet = far(c.to)});
-        const bool bounded = changed && c.oneRm->interval;
-        rows.push_back(
-            {.label = Page::tr("%1 of the line; change: these two days only").arg(level),
-             .from = interval(ofLine(c.from), unit),
-             .to = interval(ofLine(c.to), unit),
-             .change =
-                 bounded ? signedRangeText(inUnit(*c.oneRm->interval, unit), loadDecimals) : none});
-        rows.push_back(
-            {.label = Page::tr("%1 with the MVT's SD; change: with day-to-day noise").arg(level),
-             .from = interval(withMvt(c.from), unit),
-             .to = interval(withMvt(c.to), unit),
-             .change = bounded ? signedRangeText(inUnit(c.oneRm->read.interval, unit), loadDecimals)
-                               : none});
-        if (changed) {
-            QString smallest = none;
-            if (const auto& m = c.oneRm->read.smallest)
-                smallest = number(ui::inUnit(m->value, unit), loadDecimals);
-            rows.push_back({.label = Page::tr("Smallest change that matters"), .change = smallest});
-            rows.push_back({.label = Page::tr("Reading"),
-                            .change = readingWord(c.oneRm->read.reading),
-                            .strong = true});
-        }
+        OneRmRow first{.label = Page::tr("Estimated 1RM"),
+                       .from = estimate(c.from, unit),
+                       .to = estimate(c.to, unit),
+                       .change = change ? signedLoad(change->read.change) : none,
+                       .strong = true,
+                       .fromQuiet = far(c.from),
+                       .toQuiet = far(c.to)};
+        if (change)
+            first.reading = readingWord(change->read.reading);
+        rows.push_back(first);
+        OneRmRow noisy{
+            .label = Page::tr("%1 with the MVT's SD; change: with day-to-day noise").arg(level),
+            .from = interval(withMvt(c.from), unit),
+            .to = interval(withMvt(c.to), unit),
+            .change = bounded ? signedRange(change->read.interval) : none};
+        if (change && change->read.smallest)
+            noisy.reading =
+                Page::tr("smallest that matters %1")
+                    .arg(number(ui::inUnit(change->read.smallest->value, unit), loadDecimals));
+        rows.push_back(noisy);
+        rows.push_back({.label = Page::tr("%1 of the line; change: these two days only").arg(level),
+                        .from = interval(ofLine(c.from), unit),
+                        .to = interval(ofLine(c.to), unit),
+                        .change = bounded ? signedRange(*change->interval) : none});
         rows.push_back({.label = Page::tr("Reach (heaviest load / estimate)"),
                         .from = reach(c.from),
                         .to = reach(c.to)});
     }
     if (c.from.session.measuredOneRm || c.to.session.measuredOneRm)
-        rows.push_back({.label = Page::tr("Measured 1RM (a true maximum lifted)"),
-                        .from = measured(c.from, unit),
-                        .to = measured(c.to, unit),
-                        .change = changed && c.oneRm->measured ? shown(*c.oneRm->measured) : none});
+        rows.push_back(
+            {.label = Page::tr("Measured 1RM (a true maximum lifted)"),
+             .from = measured(c.from, unit),
+             .to = measured(c.to, unit),
+             .change = change && change->measured ? signedLoad(*change->measured) : none});
     return rows;
 }
 

@@ -16,12 +16,12 @@ QString sessionName(const answers::Profile& profile);
 
 /// What the two sessions were: block, device, body mass, loads.
 struct DayRow {
-    QString label, from, to;
+    QString label{}, from{}, to{};
 };
 std::vector<DayRow> dayRows(const answers::Comparison& comparison, const PageHeader& header);
 
 struct LoadRow {
-    QString load, from, to, change, readingInterval, twoDays, smallest, reading;
+    QString load{}, from{}, to{}, change{}, readingInterval{}, twoDays{}, smallest{}, reading{};
 };
 /// One row a load of Comparison::at. A load is marked "*" beyond the loads of both, "†" as a check
 /// load.
@@ -30,7 +30,7 @@ std::vector<LoadRow> loadRows(const answers::Comparison& comparison, LoadUnit un
 QStringList loadMarks(const answers::Comparison& comparison);
 
 struct OneRmRow {
-    QString label, from, to, change;
+    QString label{}, from{}, to{}, change{}, reading{};
     bool strong = false;                     ///< the row that is read first
     bool fromQuiet = false, toQuiet = false; ///< far from any load lifted: in grey
 };

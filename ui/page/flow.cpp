@@ -67,8 +67,6 @@ QStringList wrapped(const QString& text, const QFont& font, double width) {
             lines << paragraph.mid(line.textStart(), line.textLength()).trimmed();
         }
         layout.endLayout();
-        if (paragraph.isEmpty())
-            lines << QString();
     }
     return lines;
 }
@@ -150,6 +148,8 @@ std::vector<Block> Flow::row(const std::vector<Column>& columns, const std::vect
 
 void Flow::table(const std::vector<Column>& columns, const std::vector<Cell>& head,
                  const std::vector<std::vector<Cell>>& rows, const QFont& font, double before) {
+    if (rows.empty())
+        return;
     const double w = width();
     auto top = std::make_shared<Block>();
     {

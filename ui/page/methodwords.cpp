@@ -67,26 +67,24 @@ QStringList methodLines(const Comparison& c, const PageHeader& h) {
     const QString level = levelText(c.settings.level);
     const QString other = levelText(answers::equivalenceLevel(c.settings.level));
     QStringList lines;
-    lines << Page::tr("Each session has one least-squares line of velocity on load through its "
-                      "counting sets (%1 of each set). %2. %3.")
-                 .arg(h.rule == PointRule::Fastest ? Page::tr("the fastest rep")
-                                                   : Page::tr("the mean of the reps"),
+    lines << Page::tr("One least-squares line of velocity on load a session (%1 of each counting "
+                      "set). %2. %3.")
+                 .arg(h.rule == PointRule::Fastest ? Page::tr("fastest rep")
+                                                   : Page::tr("mean of the reps"),
                       lineOf(c.from, h.unit), lineOf(c.to, h.unit));
     lines << (c.settings.variances == stats::Variances::Pooled
-                  ? Page::tr("The change is the difference of both lines in one model with one "
-                             "residual variance (%1 degrees of freedom).")
+                  ? Page::tr("Change: both lines in one model, one residual variance (%1 df).")
                         .arg(number(c.lines.df(), 0))
-                  : Page::tr("The change is the difference of both lines, each with its own "
-                             "residual variance (degrees of freedom by Satterthwaite).")) +
-                 u' ' + testText(Page::tr("Parallel lines"), c.lines.parallel()) + "; "_L1 +
-                 testText(Page::tr("one line for both"), c.lines.coincident()) + u'.';
-    lines << Page::tr("The band over all loads is Working and Hotelling's (1929). The estimated "
-                      "1RM is the load at which a line reaches the MVT, with Fieller's interval "
-                      "(1954); its change has its interval by variance recovery (Zou and Donner "
-                      "2008).");
-    lines << Page::tr("Readings: better or worse where the %1 interval with day-to-day noise "
-                      "leaves out zero; held where the %2 interval lies within the smallest change "
-                      "that matters; else unclear.")
+                  : Page::tr("Change: both lines, each with its own residual variance "
+                             "(Satterthwaite's df).")) +
+                 u' ' + testText(Page::tr("Parallel"), c.lines.parallel()) + "; "_L1 +
+                 testText(Page::tr("one line for both"), c.lines.coincident()) + ". "_L1 +
+                 Page::tr("Band over all loads: Working and Hotelling 1929.");
+    lines << Page::tr("Estimated 1RM: the load at which a line reaches the MVT; interval: Fieller "
+                      "1954; of the change: variance recovery, Zou and Donner 2008.");
+    lines << Page::tr("Better or worse: the %1 interval with day-to-day noise leaves out zero. "
+                      "Held: the %2 interval lies within the smallest change that matters. Else "
+                      "unclear.")
                  .arg(level, other);
     return lines;
 }
@@ -94,9 +92,8 @@ QStringList methodLines(const Comparison& c, const PageHeader& h) {
 QStringList sourceLines(const Comparison& c, LoadUnit unit) {
     QStringList lines;
     if (c.from.mvt)
-        lines << Page::tr("Minimal-velocity threshold (MVT): %1.").arg(mvtText(*c.from.mvt));
-    lines
-        << Page::tr("Day-to-day noise of a whole line: %1.").arg(dayNoiseText(c.settings.dayNoise));
+        lines << Page::tr("MVT (minimal-velocity threshold): %1.").arg(mvtText(*c.from.mvt));
+    lines << Page::tr("Day-to-day noise: %1.").arg(dayNoiseText(c.settings.dayNoise));
     if (!c.settings.smallestAt.empty())
         lines << Page::tr("Smallest change of speed that matters, by load: %1.")
                      .arg(smallestOrigin(c.settings.smallestAt.begin()->second));
@@ -109,7 +106,6 @@ QStringList sourceLines(const Comparison& c, LoadUnit unit) {
     if (const auto& m = c.settings.smallestOneRm; m && c.oneRm)
         lines << Page::tr("Smallest change of the estimated 1RM that matters: %1 %2 (%3).")
                      .arg(number(inUnit(m->value, unit), 1), unitName(unit), smallestOrigin(*m));
-    lines << Page::tr("Level of the intervals: %1.").arg(levelText(c.settings.level));
     return lines;
 }
 
