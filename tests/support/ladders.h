@@ -39,15 +39,16 @@ inline LiftSession ladder(int session, Date date,
 
 /// Faster at the light loads, the estimate held: the usual story of a light block.
 inline LiftSession autumn() {
-    LiftSession s = ladder(1, day(2025, 10, 4), {{30, 1.27}, {40, 1.11}, {50, 0.99}, {60, 0.85},
-                                                {70, 0.73}, {80, 0.58}});
+    LiftSession s =
+        ladder(1, day(2025, 10, 4),
+               {{30, 1.27}, {40, 1.11}, {50, 0.99}, {60, 0.85}, {70, 0.73}, {80, 0.58}});
     s.bodyMass = Mass{78'400};
     s.measuredOneRm = Mass{90'000};
     return s;
 }
 inline LiftSession winter() {
-    LiftSession s = ladder(
-        2, day(2026, 1, 17), {{30, 1.38}, {40, 1.22}, {50, 1.05}, {60, 0.89}, {70, 0.74}});
+    LiftSession s =
+        ladder(2, day(2026, 1, 17), {{30, 1.38}, {40, 1.22}, {50, 1.05}, {60, 0.89}, {70, 0.74}});
     s.bodyMass = Mass{79'100};
     return s;
 }

@@ -212,8 +212,7 @@ private Q_SLOTS:
         const QString file = pdf(test::usualComparison(), header());
         const QString stem = m_folder.filePath(u"grey"_s);
         run(u"pdftoppm"_s, {u"-r"_s, u"60"_s, u"-gray"_s, file, stem});
-        const QStringList images =
-            QDir(m_folder.path()).entryList({u"grey*.pgm"_s}, QDir::Files);
+        const QStringList images = QDir(m_folder.path()).entryList({u"grey*.pgm"_s}, QDir::Files);
         QCOMPARE(images.size(), 1);
         const QImage image(m_folder.filePath(images[0]));
         int dark = 0;
@@ -226,8 +225,8 @@ private Q_SLOTS:
 
     void whatCannotBeWrittenSaysSo() {
         const auto c = test::usualComparison();
-        QVERIFY_THROWS_EXCEPTION(
-            LogError, writeComparisonPdf(c, header(), "/nonexistent-folder/page.pdf"));
+        QVERIFY_THROWS_EXCEPTION(LogError,
+                                 writeComparisonPdf(c, header(), "/nonexistent-folder/page.pdf"));
         // What was there stays.
         const QString file = m_folder.filePath(u"folder.pdf"_s);
         QVERIFY(QDir().mkdir(file));

@@ -159,12 +159,13 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
             quiet << 1;
         if (r.toQuiet)
             quiet << 2;
-        rows.push_back(
-            {.cells = {r.label, r.from, r.to, r.change}, .strong = r.strong, .quiet = quiet});
+        rows.push_back({.cells = {r.label, r.from, r.to, r.change, r.reading},
+                        .strong = r.strong,
+                        .quiet = quiet});
     }
-    m_oneRm->setTable(
-        {unit, dateText(c.from.session.date), dateText(c.to.session.date), tr("Change")},
-        std::move(rows), 1, 4);
+    m_oneRm->setTable({unit, dateText(c.from.session.date), dateText(c.to.session.date),
+                       tr("Change"), tr("Reading")},
+                      std::move(rows), 1, 4);
     QStringList notes = page::loadMarks(c);
     notes << page::oneRmRemarks(c, header.unit) << page::remarks(c, header)
           << page::sourceLines(c, header.unit) << page::methodLines(c, header);
