@@ -70,7 +70,7 @@ void ChangeFigure::setData(const ChangeData& data) {
     m_below->replace(below);
     m_inside->replace(inside);
     m_beyond->replace(beyond);
-    setTitles(tr("Load (%1)").arg(unitName(data.unit)), tr("Change of velocity (m/s)"));
+    setTitles(tr("Load (%1)").arg(unitName(data.unit)), tr("Change (m/s)"));
     makeRoomForKey();
     rescale();
     repaintLayers();
@@ -178,11 +178,11 @@ std::vector<KeyEntry> ChangeFigure::key() const {
         };
     };
     std::vector<KeyEntry> entries{
-        {tr("change (later − earlier)"), line(look::changePen(g))},
-        {tr("%1, these two days only, load by load").arg(level),
-         fill(look::changeIntervalBrush(g))},
+        {tr("change, later − earlier"), line(look::changePen(g))},
+        {tr("%1, these two days only").arg(level), fill(look::changeIntervalBrush(g))},
         {tr("%1, all loads at once").arg(level), line(look::changeBandPen(g))},
-        {tr("reading: %1 with day-to-day noise").arg(level), [g](QPainter& p, const QRectF& box) {
+        {tr("%1 with day-to-day noise: the reading").arg(level),
+         [g](QPainter& p, const QRectF& box) {
              const QPointF c = box.center();
              p.setPen(look::readingPen(g));
              p.drawLine(QPointF(c.x(), box.top()), QPointF(c.x(), box.bottom()));
@@ -192,11 +192,10 @@ std::vector<KeyEntry> ChangeFigure::key() const {
              p.drawEllipse(c, 2.4, 2.4);
          }}};
     if (m_data.smallest)
-        entries.push_back({tr("below the smallest change that matters (±%1 m/s)")
-                               .arg(number(*m_data.smallest, 3)),
+        entries.push_back({tr("smallest that matters, ±%1").arg(number(*m_data.smallest, 3)),
                            fill(look::smallestBrush(g))});
     if (!m_data.differs.empty())
-        entries.push_back({tr("lines differ, load by load"), [g](QPainter& p, const QRectF& box) {
+        entries.push_back({tr("lines differ"), [g](QPainter& p, const QRectF& box) {
                                p.fillRect(QRectF(box.left(), box.center().y() - 2, box.width(), 4),
                                           look::changeColour(g));
                            }});
@@ -204,7 +203,9 @@ std::vector<KeyEntry> ChangeFigure::key() const {
         return !m_data.common || p.load < m_data.common->from || p.load > m_data.common->to;
     };
     if (std::ranges::any_of(m_data.along, outside))
-        entries.push_back({tr("beyond the loads of both"), fill(look::beyondBrush(g))});
+        entries.push_back({tr("beyond the loads of both"), [g](QPainter& p, const QRectF& box) {
+                               look::hatch(p, box.adjusted(0, 1, 0, -1), g);
+                           }});
     return entries;
 }
 
@@ -222,17 +223,10 @@ void ChangeFigure::paintUnder(QPainter& painter) {
             painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
     }
     if (!m_data.along.empty()) {
-        const QBrush hatch = look::beyondBrush(ground());
-        if (m_data.common) {
-            painter.fillRect(QRectF(QPointF(area.left(), area.top()),
-                                    QPointF(x(m_data.common->from), area.bottom())),
-                             hatch);
-            painter.fillRect(QRectF(QPointF(x(m_data.common->to), area.top()),
-                                    QPointF(area.right(), area.bottom())),
-                             hatch);
-        } else {
-            painter.fillRect(area, hatch);
-        }
+        const double from = m_data.common ? x(m_data.common->from) : area.right();
+        const double to = m_data.common ? x(m_data.common->to) : area.right();
+        look::hatch(painter, QRectF(area.topLeft(), QPointF(from, area.bottom())), ground());
+        look::hatch(painter, QRectF(QPointF(to, area.top()), area.bottomRight()), ground());
     }
     painter.setPen(look::zeroPen(ground()));
     painter.drawLine(QPointF(area.left(), zero), QPointF(area.right(), zero));

@@ -3,14 +3,24 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QContextMenuEvent>
 #include <QEvent>
+#include <QFileDialog>
 #include <QFontInfo>
+#include <QMenu>
+#include <QMessageBox>
 #include <QSaveFile>
 #include <QSvgGenerator>
 
 #include <cmath>
 
+using namespace Qt::Literals::StringLiterals;
+
 namespace slopebook::ui::charts {
+
+namespace {
+constexpr QSizeF pictureSize(480, 300); // points
+} // namespace
 
 ChartView::ChartView(Figure* figure, QWidget* parent)
     : QChartView(figure, parent), m_figure(figure) {
@@ -42,6 +52,28 @@ void ChartView::followDesktop() {
     m_figure->setTextSize(QFontInfo(font()).pixelSize());
     m_figure->setGround(look::screenGround(palette()));
     setBackgroundBrush(palette().color(QPalette::Base));
+}
+
+void ChartView::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    menu.addAction(tr("&Copy the picture"), this, [this] { copyToClipboard(pictureSize); });
+    menu.addAction(tr("Save as &PNG…"), this, [this] { savePicture(false); });
+    menu.addAction(tr("Save as &SVG…"), this, [this] { savePicture(true); });
+    menu.exec(event->globalPos());
+}
+
+void ChartView::savePicture(bool vectors) {
+    const QString ending = vectors ? u".svg"_s : u".png"_s;
+    QString file =
+        QFileDialog::getSaveFileName(this, tr("Save the picture"), tr("chart") + ending,
+                                     vectors ? tr("Drawings (*.svg)") : tr("Pictures (*.png)"));
+    if (file.isEmpty())
+        return;
+    const bool good =
+        vectors ? writeSvg(file, pictureSize, accessibleName()) : writePng(file, pictureSize);
+    if (!good)
+        QMessageBox::warning(this, tr("Save the picture"),
+                             tr("%1 could not be written.").arg(file));
 }
 
 void ChartView::paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const {

@@ -31,10 +31,13 @@ public:
 
 protected:
     void changeEvent(QEvent* event) override;
+    /// Copy the picture, or save it as PNG or SVG.
+    void contextMenuEvent(QContextMenuEvent* event) override;
     virtual std::unique_ptr<Figure> paperFigure() const = 0;
 
 private:
     void followDesktop();
+    void savePicture(bool vectors);
     Figure* m_figure;
 };
 

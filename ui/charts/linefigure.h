@@ -60,9 +60,9 @@ private:
     void clicked(const QScatterSeries* series, const QPointF& at, bool excluded);
     void rescale();
     double labelRoom() const;
-    QStringList labels() const;
     void paintLabels(QPainter& painter) const;
     void paintOneRms(QPainter& painter) const;
+    QStringList oneRmTexts(const OneRmMark& mark) const;
     void paintOneRm(QPainter& painter, const LineEntry& entry, double row) const;
     double start() const;
     double shown(double kilogram) const { return inUnit(kilogram, m_data.unit); }

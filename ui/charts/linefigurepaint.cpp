@@ -162,9 +162,32 @@ void LineFigure::paintOneRms(QPainter& painter) const {
     if (marked.size() > rows)
         marked.erase(marked.begin(), marked.end() - rows);
     painter.setFont(textFont(0.9));
+    if (m_data.mvt)
+        for (const LineEntry* entry : marked) {
+            const QPointF at = toPosition(shown(entry->oneRm->estimate), *m_data.mvt);
+            painter.setPen(
+                QPen(look::colour(entry->role, ground()), ground().print ? 0.5 : 0.8, Qt::DotLine));
+            painter.drawLine(at, QPointF(at.x(), plot().bottom()));
+        }
     double row = 0.75;
     for (auto entry = marked.rbegin(); entry != marked.rend(); ++entry, row += 1.15)
         paintOneRm(painter, **entry, row);
+}
+
+QStringList LineFigure::oneRmTexts(const OneRmMark& mark) const {
+    const QString unit = unitName(m_data.unit);
+    const QString estimate = number(shown(mark.estimate), 1);
+    QString figures = tr("%1 %2").arg(estimate, unit);
+    if (mark.interval)
+        figures =
+            tr("%1 (%2) %3")
+                .arg(estimate,
+                     rangeText({shown(mark.interval->low), shown(mark.interval->high)}, 1), unit);
+    const QString named = tr("est. 1RM %1").arg(figures);
+    QStringList texts;
+    if (mark.measured)
+        texts << tr("%1, lifted %2").arg(named, loadNumber(*mark.measured, m_data.unit));
+    return texts << named << figures << estimate;
 }
 
 void LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double row) const {
@@ -175,10 +198,6 @@ void LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double ro
     const QColor c = look::colour(entry.role, ground());
     const double cap = 0.3 * textSize();
     const QPen pen(c, ground().print ? 1.0 : 1.6);
-    if (m_data.mvt) {
-        painter.setPen(QPen(c, ground().print ? 0.5 : 0.8, Qt::DotLine));
-        painter.drawLine(QPointF(x, toPosition(0, *m_data.mvt).y()), QPointF(x, area.bottom()));
-    }
     painter.setPen(pen);
     double from = x, to = x;
     if (mark.interval) {
@@ -204,17 +223,14 @@ void LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double ro
         painter.drawLine(QPointF(m - cap, y - 1.5 * cap), QPointF(m + cap, y - 1.5 * cap));
         from = std::min(from, m);
     }
-    const QString unit = unitName(m_data.unit);
-    QString text = tr("est. 1RM %1 %2").arg(number(shown(mark.estimate), 1), unit);
-    if (mark.interval)
-        text =
-            tr("est. 1RM %1 (%2) %3")
-                .arg(number(shown(mark.estimate), 1),
-                     rangeText({shown(mark.interval->low), shown(mark.interval->high)}, 1), unit);
-    if (mark.measured)
-        text += tr(", lifted %1").arg(loadNumber(*mark.measured, m_data.unit));
-    paintLabel(painter, QPointF(from - 0.8 * textSize(), y), Qt::AlignRight | Qt::AlignVCenter,
-               text, ground(), ground().ink);
+    const double right = from - 0.8 * textSize();
+    const QFontMetricsF metrics(painter.font());
+    for (const QString& text : oneRmTexts(mark)) // the longest that has room
+        if (metrics.horizontalAdvance(text) < right - area.left()) {
+            paintLabel(painter, QPointF(right, y), Qt::AlignRight | Qt::AlignVCenter, text,
+                       ground(), ground().ink);
+            break;
+        }
 }
 
 } // namespace slopebook::ui::charts

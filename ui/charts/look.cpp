@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/look.h"
 
+#include <QPainter>
 #include <QPainterPath>
 #include <QPolygonF>
 
@@ -209,8 +210,19 @@ QBrush smallestBrush(const Ground& ground) {
 QPen smallestPen(const Ground& ground) {
     return pen(ground.quiet, ground.print ? 0.5 : 0.8, {3, 2});
 }
-QBrush beyondBrush(const Ground& ground) {
-    return {faded(ground.ink, ground.dark ? 0.30 : 0.22), Qt::BDiagPattern};
+void hatch(QPainter& painter, const QRectF& area, const Ground& ground) {
+    if (area.width() <= 0 || area.height() <= 0)
+        return;
+    painter.save();
+    painter.setClipRect(area, Qt::IntersectClip);
+    painter.setPen(pen(faded(ground.ink, ground.dark ? 0.35 : 0.28), ground.print ? 0.3 : 0.8));
+    const double step = ground.print ? 4 : 7;
+    // Anchored at the origin, so that neighbouring areas continue each other.
+    const double first = std::floor((area.left() + area.top()) / step) * step;
+    for (double c = first; c <= area.right() + area.bottom(); c += step)
+        painter.drawLine(QPointF(c - area.top(), area.top()),
+                         QPointF(c - area.bottom(), area.bottom()));
+    painter.restore();
 }
 QPen zeroPen(const Ground& ground) {
     return pen(ground.ink, ground.print ? 0.7 : 1.0);

@@ -53,7 +53,8 @@ QPen changeBandPen(const Ground& ground);
 QPen readingPen(const Ground& ground);
 QBrush smallestBrush(const Ground& ground);
 QPen smallestPen(const Ground& ground);
-QBrush beyondBrush(const Ground& ground);
+/// Hatching, painted as lines so that it stays crisp on paper.
+void hatch(QPainter& painter, const QRectF& area, const Ground& ground);
 QPen zeroPen(const Ground& ground);
 
 QPen thresholdPen(const Ground& ground);

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/ladders.h"
+#include "ui/compare/comparepage.h"
+#include "ui/page/comparisonwords.h"
+#include "ui/wording.h"
+
+#include <QAbstractItemModelTester>
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace slopebook;
+using namespace slopebook::ui;
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+struct Written {
+    QTemporaryDir folder;
+    Logbook book{log::Log::create((folder.path() + u"/a.slopebook"_s).toStdString())};
+    AthleteId athlete = book.addAthlete({.name = "Wren", .note = {}});
+    LiftId lift = book.addLift(test::benchPull());
+    std::vector<SessionId> sessions;
+
+    explicit Written(const std::vector<LiftSession>& ladders = {test::autumn(), test::winter()}) {
+        for (const LiftSession& s : ladders) {
+            SessionHead head;
+            head.athlete = athlete;
+            head.date = s.date;
+            sessions.push_back(book.addSession(head));
+            for (const Point& p : s.points) {
+                Set set;
+                set.load = massFromKilograms(p.load);
+                set.reps = {{.velocity = p.velocity, .excluded = {}}};
+                book.addSet(sessions.back(), lift, set);
+            }
+        }
+        book.setCheckLoads(athlete, lift, {Mass{40'000}, Mass{75'000}});
+    }
+};
+
+QStringList rowOf(const QAbstractItemModel* model, int row) {
+    QStringList cells;
+    for (int c = 0; c < model->columnCount(); ++c)
+        cells << model->index(row, c).data().toString();
+    return cells;
+}
+
+QString ascii(QString text) {
+    return text.replace(QChar(0x2212), u'-').replace(QChar(QChar::Nbsp), u' ');
+}
+
+} // namespace
+
+class TestCompareView : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void init() { QTest::failOnWarning(QRegularExpression(u"nan|NaN|QPainter"_s)); }
+
+    void theWindowSaysWhatTheCommandsSay_data() {
+        QTest::addColumn<int>("which");
+        QTest::addRow("faster at light loads") << 0;
+        QTest::addRow("slower") << 1;
+        QTest::addRow("no shared loads") << 2;
+        QTest::addRow("far extrapolated") << 3;
+        QTest::addRow("the same ladder again") << 4;
+    }
+    void theWindowSaysWhatTheCommandsSay() {
+        QFETCH(int, which);
+        LiftSession from = test::autumn(), to = test::winter();
+        if (which == 1)
+            std::swap(from, to);
+        if (which == 2)
+            to = test::ladder(2, to.date, {{85, 0.55}, {90, 0.5}, {95, 0.41}});
+        if (which == 3)
+            to = test::ladder(2, to.date, {{20, 1.42}, {25, 1.38}, {30, 1.30}, {35, 1.24}});
+        if (which == 4) {
+            const auto id = to.session;
+            to = from;
+            to.session = id;
+        }
+        const auto c = test::usualComparison(from, to);
+        QCOMPARE(ascii(sentenceText(c)), QString::fromStdString(c.sentence));
+    }
+
+    void theNewestTwoAreComparedAtOnce() {
+        Written w;
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        QVERIFY(page.canPrint());
+        const auto answer =
+            comparisonOf(w.book.log(), w.athlete, w.lift, w.sessions[0], w.sessions[1]);
+        QVERIFY(answer);
+        QCOMPARE(page.view().sentence(), sentenceText(*answer));
+        QCOMPARE(page.view().changeChart().accessibleName(), page.view().sentence());
+        QCOMPARE(page.view().lineChart().data().sessions.size(), std::size_t{2});
+        const auto rows = page::loadRows(*answer, LoadUnit::Kilograms);
+        QCOMPARE(page.view().byLoad()->rowCount(), static_cast<int>(rows.size()));
+        const QAbstractItemModelTester first(const_cast<QAbstractItemModel*>(page.view().byLoad()));
+        const QAbstractItemModelTester second(const_cast<QAbstractItemModel*>(page.view().oneRm()));
+        for (std::size_t i = 0; i < rows.size(); ++i)
+            QCOMPARE(rowOf(page.view().byLoad(), static_cast<int>(i)),
+                     (QStringList{rows[i].load, rows[i].from, rows[i].to, rows[i].change,
+                                  rows[i].readingInterval, rows[i].smallest, rows[i].reading}));
+        QVERIFY(page.view().oneRm()->rowCount() >= 4);
+        QVERIFY(page.view().notes().contains(u"MVT"_s));
+    }
+
+    void theOrderOfChoosingDoesNotTurnTheChange() {
+        Written w;
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        const QString sentence = page.view().sentence();
+        page.compareSessions(w.sessions[1], w.sessions[0]);
+        QCOMPARE(page.view().sentence(), sentence);
+    }
+
+    void levelAndScatterChangeTheIntervals() {
+        Written w;
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        const QString usual = rowOf(page.view().byLoad(), 0)[4];
+        QComboBox *level = nullptr, *scatter = nullptr;
+        for (QComboBox* box : page.findChildren<QComboBox*>()) {
+            if (box->accessibleName().startsWith(u"Level"_s))
+                level = box;
+            if (box->accessibleName().startsWith(u"Scatter"_s))
+                scatter = box;
+        }
+        QVERIFY(level && scatter);
+        level->setCurrentIndex(0);
+        const QString narrower = rowOf(page.view().byLoad(), 0)[4];
+        QVERIFY(narrower != usual);
+        scatter->setCurrentIndex(1);
+        QVERIFY(rowOf(page.view().byLoad(), 0)[4] != narrower);
+        QVERIFY(page.view().notes().contains(u"Satterthwaite"_s));
+    }
+
+    void noAnswerGivesTheReasonInPlace() {
+        Written w({test::ladder(1, test::day(2026, 1, 5), {{40, 1.1}, {60, 0.8}}),
+                   test::ladder(2, test::day(2026, 2, 5), {{40, 1.1}, {50, 0.95}, {60, 0.8}})});
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        QVERIFY(!page.canPrint());
+        QVERIFY2(page.view().sentence().contains(u"third load"_s),
+                 qPrintable(page.view().sentence()));
+        QCOMPARE(page.view().byLoad()->rowCount(), 0);
+        QCOMPARE(page.view().lineChart().data().sessions.size(), std::size_t{2});
+    }
+
+    void oneSessionIsTooFew() {
+        Written w({test::autumn()});
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        QVERIFY(!page.canPrint());
+        QVERIFY(page.view().sentence().contains(u"two sessions"_s));
+        page.setAthleteAndLift(std::nullopt, std::nullopt);
+        QVERIFY(page.view().sentence().contains(u"Choose"_s));
+        page.print(); // nothing to print: nothing happens
+    }
+
+    void writesItsPage() {
+        Written w;
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        const QString file = w.folder.filePath(u"page.pdf"_s);
+        page.writePdfTo(file.toStdString());
+        QFile written(file);
+        QVERIFY(written.open(QIODevice::ReadOnly));
+        QCOMPARE(written.read(5), QByteArray("%PDF-"));
+    }
+
+    void aNewSetIsSeenAfterRefresh() {
+        Written w;
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        const QString before = page.view().sentence();
+        Set set;
+        set.load = Mass{80'000};
+        set.reps = {{.velocity = 0.70, .excluded = {}}};
+        w.book.addSet(w.sessions[1], w.lift, set);
+        page.refresh(Logbook::What::Sets, w.sessions[1]);
+        QVERIFY(page.view().sentence() != before);
+    }
+};
+
+QTEST_MAIN(TestCompareView)
+#include "tst_compareview.moc"

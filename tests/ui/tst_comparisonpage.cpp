@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/errors.h"
+#include "tests/support/ladders.h"
+#include "ui/page/comparisonpage.h"
+#include "ui/page/comparisonwords.h"
+#include "ui/shell/cautions.h"
+#include "ui/wording.h"
+
+#include <QDir>
+#include <QImage>
+#include <QPainter>
+#include <QPrinter>
+#include <QProcess>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace slopebook;
+using namespace slopebook::ui;
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+QString run(const QString& program, const QStringList& arguments) {
+    QProcess process;
+    process.start(program, arguments);
+    process.waitForFinished();
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+// Text as it reads, wherever its lines were broken.
+QString flat(QString text) {
+    return text.replace(QChar(QChar::Nbsp), u' ').simplified();
+}
+
+PageHeader header() {
+    return {.athlete = u"Wren"_s,
+            .lift = u"Bench pull"_s,
+            .from = {.block = u"Autumn base"_s, .device = u"Line A"_s, .place = u"Boathouse"_s},
+            .to = {.block = u"Winter, light plates only"_s,
+                   .device = u"Line A"_s,
+                   .place = u"Boathouse"_s,
+                   .note = u"missed the groove on set 2"_s}};
+}
+
+} // namespace
+
+class TestComparisonPage : public QObject {
+    Q_OBJECT
+
+    QTemporaryDir m_folder;
+    QString pdf(const answers::Comparison& c, const PageHeader& h) {
+        const QString file = m_folder.filePath(u"page.pdf"_s);
+        writeComparisonPdf(c, h, file.toStdString());
+        return file;
+    }
+    static int pages(const QString& file) {
+        const QString info = run(u"pdfinfo"_s, {file});
+        return QRegularExpression(u"Pages:\\s+(\\d+)"_s).match(info).captured(1).toInt();
+    }
+    static QString textOf(const QString& file, bool rows = false) {
+        QStringList arguments{file, u"-"_s};
+        if (rows)
+            arguments.prepend(u"-layout"_s);
+        return run(u"pdftotext"_s, arguments);
+    }
+
+private Q_SLOTS:
+    void initTestCase() {
+        if (QStandardPaths::findExecutable(u"pdftotext"_s).isEmpty())
+            QSKIP("PDFTOTEXT IS NOT INSTALLED: the page is not read back (poppler-utils)");
+    }
+
+    void theUsualComparisonIsOnePage_data() {
+        QTest::addColumn<bool>("letter");
+        QTest::addColumn<QString>("size");
+        QTest::addRow("A4") << false << u"595 x 842 pts (A4)"_s;
+        QTest::addRow("Letter") << true << u"612 x 792 pts (letter)"_s;
+    }
+    void theUsualComparisonIsOnePage() {
+        QFETCH(bool, letter);
+        QFETCH(QString, size);
+        PageHeader h = header();
+        h.paper = letter ? Paper::Letter : Paper::A4;
+        const QString file = pdf(test::usualComparison(), h);
+        QCOMPARE(pages(file), 1);
+        QVERIFY2(run(u"pdfinfo"_s, {file}).contains(size), qPrintable(run(u"pdfinfo"_s, {file})));
+        QVERIFY(QFileInfo(file).size() > 5000);
+    }
+
+    void everythingIsReadBack() {
+        const auto c = test::usualComparison();
+        const PageHeader h = header();
+        const QString file = pdf(c, h);
+        const QString text = flat(textOf(file)), rows = flat(textOf(file, true));
+        const auto has = [](const QString& in, const QString& wanted) {
+            if (!in.contains(flat(wanted)))
+                qWarning().noquote() << "not on the page:" << wanted;
+            return in.contains(flat(wanted));
+        };
+        QVERIFY(has(text, sentenceText(c)));
+        QVERIFY(has(text, page::titleText(h)));
+        for (const page::LoadRow& r : page::loadRows(c, LoadUnit::Kilograms))
+            QVERIFY(has(rows, QStringList{r.load, r.from, r.to, r.change, r.readingInterval,
+                                          r.twoDays, r.smallest}
+                                  .join(u' ')));
+        for (const page::OneRmRow& r : page::oneRmRows(c, LoadUnit::Kilograms))
+            for (const QString& cell : {r.from, r.to, r.change})
+                QVERIFY(has(rows, cell));
+        for (const auto& row : page::dayRows(c, h))
+            QVERIFY(has(text, row.to));
+        for (const QStringList& lines :
+             {page::methodLines(c, h), page::sourceLines(c, h.unit), page::remarks(c, h),
+              page::oneRmRemarks(c, h.unit), page::loadMarks(c), QStringList{fullCautions()}}) {
+            QVERIFY(!lines.isEmpty());
+            for (const QString& line : lines)
+                QVERIFY(has(text, line));
+        }
+    }
+
+    void fontsAreEmbedded() {
+        const QStringList lines =
+            run(u"pdffonts"_s, {pdf(test::usualComparison(), header())}).split(u'\n');
+        QVERIFY(lines.size() > 2);
+        int fonts = 0;
+        for (const QString& line : lines.mid(2)) {
+            if (line.trimmed().isEmpty())
+                continue;
+            ++fonts;
+            // columns: ... emb sub uni
+            QVERIFY2(QRegularExpression(u"\\syes\\s+yes\\s+(yes|no)\\s"_s).match(line).hasMatch(),
+                     qPrintable(line));
+        }
+        QVERIFY(fonts > 0);
+    }
+
+    void longDataGoesOnWithNothingLost() {
+        LiftSession from = test::autumn(), to = test::winter();
+        auto settings = test::usualSettings();
+        settings.checkLoads.clear();
+        for (int kg = 21; kg <= 100; ++kg)
+            settings.checkLoads.push_back(Mass{kg * 1000});
+        const Lift lift = test::benchPull();
+        const auto c = *answers::compare(lift, *lift.mvt, from, to, settings);
+        PageHeader h = header();
+        QString note;
+        for (int i = 0; i < 300; ++i)
+            note += u"word%1 "_s.arg(i);
+        h.to.note = note;
+        h.from.note = QString(400, u'x'); // no place to break it
+        const QString file = pdf(c, h);
+        QVERIFY(pages(file) >= 2);
+        const QString rows = flat(textOf(file, true));
+        for (const page::LoadRow& r : page::loadRows(c, h.unit))
+            QVERIFY2(rows.contains(flat(QStringList{r.load, r.from, r.to, r.change}.join(u' '))),
+                     qPrintable(r.load));
+        const QString text = textOf(file);
+        for (int i = 0; i < 300; ++i)
+            QVERIFY2(text.contains(u"word%1"_s.arg(i)), qPrintable(QString::number(i)));
+        QCOMPARE(text.count(u'x') >= 400, true);
+        QVERIFY(flat(text).contains(flat(fullCautions())));
+        QVERIFY(text.contains(u"page 2 of"_s));
+        // The head of the table comes again.
+        QVERIFY(text.count(u"Smallest that"_s) >= 2);
+    }
+
+    void choicesOfWhatToPrintChangeIt() {
+        const auto c = test::usualComparison();
+        PageHeader h = header();
+        h.parts = {.lineChart = false,
+                   .changeChart = false,
+                   .byLoad = false,
+                   .oneRm = false,
+                   .method = false};
+        const QString text = flat(textOf(pdf(c, h)));
+        QVERIFY(!text.contains(u"By load"_s));
+        QVERIFY(!text.contains(u"Reach (heaviest"_s));
+        QVERIFY(!text.contains(u"How it was computed"_s));
+        QVERIFY(!text.contains(u"Load (kg)"_s));
+        QVERIFY(text.contains(flat(sentenceText(c))));
+        QVERIFY(text.contains(flat(fullCautions())));
+        h.parts.byLoad = true;
+        QVERIFY(flat(textOf(pdf(c, h))).contains(u"By load"_s));
+        h.parts.lineChart = true;
+        QVERIFY(flat(textOf(pdf(c, h))).contains(u"Load (kg)"_s));
+    }
+
+    void poundsAreNamed() {
+        PageHeader h = header();
+        h.unit = LoadUnit::Pounds;
+        const auto c = test::usualComparison();
+        const QString text = flat(textOf(pdf(c, h)));
+        QVERIFY(text.contains(u"Load, lb"_s));
+        // 40 kg / 0.45359237 = 88.2 lb
+        QVERIFY(text.contains(u"88.2"_s));
+        QVERIFY(text.contains(flat(sentenceText(c, LoadUnit::Pounds))));
+    }
+
+    void withoutAOneRmTheReasonStands() {
+        Lift lift = test::benchPull();
+        lift.ballistic = true;
+        const auto c = *answers::compare(
+            lift,
+            NoAnswer{NoAnswer::Why::BallisticLift,
+                     "a thrown or jumped lift is followed by velocity at load only"},
+            test::autumn(), test::winter(), test::usualSettings());
+        const QString text = flat(textOf(pdf(c, header())));
+        QVERIFY(text.contains(u"followed by velocity at load only"_s));
+    }
+
+    void greyKeepsTheTwoSessionsApart() {
+        const QString file = pdf(test::usualComparison(), header());
+        const QString stem = m_folder.filePath(u"grey"_s);
+        run(u"pdftoppm"_s, {u"-r"_s, u"60"_s, u"-gray"_s, file, stem});
+        const QStringList images = QDir(m_folder.path()).entryList({u"grey*.pgm"_s}, QDir::Files);
+        QCOMPARE(images.size(), 1);
+        const QImage image(m_folder.filePath(images[0]));
+        int dark = 0;
+        for (int y = 0; y < image.height(); ++y)
+            for (int x = 0; x < image.width(); ++x)
+                dark += qGray(image.pixel(x, y)) < 128 ? 1 : 0;
+        QVERIFY(dark > 2000); // not blank
+        QCOMPARE(qGray(image.pixel(2, 2)), 255);
+    }
+
+    void whatCannotBeWrittenSaysSo() {
+        const auto c = test::usualComparison();
+        QVERIFY_THROWS_EXCEPTION(LogError,
+                                 writeComparisonPdf(c, header(), "/nonexistent-folder/page.pdf"));
+        // What was there stays.
+        const QString file = m_folder.filePath(u"folder.pdf"_s);
+        QVERIFY(QDir().mkdir(file));
+        QVERIFY_THROWS_EXCEPTION(LogError, writeComparisonPdf(c, header(), file.toStdString()));
+        QVERIFY(QFileInfo(file).isDir());
+        QCOMPARE(QDir(m_folder.path()).entryList({u"folder.pdf*"_s}).size(), 1);
+    }
+
+    void thePrinterPaintsTheSamePages() {
+        QPrinter printer(QPrinter::HighResolution);
+        const QString file = m_folder.filePath(u"printer.pdf"_s);
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        printer.setOutputFileName(file);
+        printer.setPageSize(QPageSize(QPageSize::A4));
+        QVERIFY(paintComparison(printer, test::usualComparison(), header()));
+        QCOMPARE(flat(textOf(file)), flat(textOf(pdf(test::usualComparison(), header()))));
+    }
+};
+
+QTEST_MAIN(TestComparisonPage)
+#include "tst_comparisonpage.moc"

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The printed comparison of two sessions: one page for the usual one, more where it needs them. The
+// same painting serves preview, printer and PDF, always black on white. Needs a QApplication (the
+// offscreen platform will do).
+#pragma once
+
+#include "core/answers/comparison.h"
+#include "ui/page/flow.h"
+#include "ui/questions/questions.h"
+#include "ui/units.h"
+
+#include <QPagedPaintDevice>
+
+#include <filesystem>
+
+namespace slopebook::ui {
+
+enum class Paper { A4, Letter };
+
+/// What a session was filed under; empty where unknown.
+struct PageDay {
+    QString block{}, device{}, place{}, note{};
+    friend bool operator==(const PageDay&, const PageDay&) = default;
+};
+
+/// Which parts are printed. Sentence, cautions and sources always are.
+struct PageParts {
+    bool lineChart = true;
+    bool changeChart = true;
+    bool byLoad = true;
+    bool oneRm = true;
+    bool method = true;
+    friend bool operator==(const PageParts&, const PageParts&) = default;
+};
+
+struct PageHeader {
+    QString athlete{}, lift{};
+    VelocityKind kind = VelocityKind::Mean;
+    PointRule rule = PointRule::Fastest;
+    PageDay from{}, to{};
+    Paper paper = Paper::A4; ///< of a PDF; a printer has its own
+    LoadUnit unit = LoadUnit::Kilograms;
+    PageParts parts{};
+    friend bool operator==(const PageHeader&, const PageHeader&) = default;
+};
+
+/// What the log knows of the two sessions. Throws LogError.
+PageHeader pageHeader(const log::Log& log, const Background& about,
+                      const answers::Comparison& comparison);
+
+/// The pages laid out for a paper, in points.
+class ComparisonPages {
+public:
+    ComparisonPages(const answers::Comparison& comparison, const PageHeader& header,
+                    const QSizeF& paper);
+    int count() const { return static_cast<int>(m_pages.size()); }
+    /// Paints page 0, 1, ... with the paper's corner at (0, 0).
+    void paint(QPainter& painter, int page) const;
+
+private:
+    page::Flow m_flow;
+    std::vector<std::vector<page::Flow::Placed>> m_pages;
+    QString m_foot;
+    QSizeF m_paper;
+};
+
+/// Paints all pages on a printer, a preview or a PDF, at the device's own page size. False where
+/// the device cannot be painted on.
+bool paintComparison(QPagedPaintDevice& device, const answers::Comparison& comparison,
+                     const PageHeader& header);
+
+/// Writes the PDF under a temporary name beside file, then renames it: file is whole or what it
+/// was. Throws LogError.
+void writeComparisonPdf(const answers::Comparison& comparison, const PageHeader& header,
+                        const std::filesystem::path& file);
+
+} // namespace slopebook::ui
