@@ -149,10 +149,15 @@ void Merge::fillMvt(const Row<LiftRow>& row, Lift& lift) {
 
 void Merge::block(const Row<Block>& row, const std::vector<Stored<BlockId, Block>>& before) {
     const Block& file = row.value;
-    const auto same = std::ranges::find_if(before, [&](const auto& stored) {
-        const Block& held = stored.value;
-        return held.name == file.name && held.first <= file.last && file.first <= held.last;
+    // The block of that name and first day, else one of that name that it overlaps.
+    auto same = std::ranges::find_if(before, [&](const auto& stored) {
+        return stored.value.name == file.name && stored.value.first == file.first;
     });
+    if (same == before.end())
+        same = std::ranges::find_if(before, [&](const auto& stored) {
+            const Block& held = stored.value;
+            return held.name == file.name && held.first <= file.last && file.first <= held.last;
+        });
     if (same == before.end()) {
         m_blocks.push_back({m_log.add(file), file});
         m_report.blocksMade.push_back(file.name);

@@ -227,7 +227,7 @@ void EntryPage::show(const SessionView& view) {
     m_view = view;
     m_sets->setRows(view.rows);
     m_ladder->setSteps(view.ladder, view.next);
-    m_ladderTitle->setText(view.last ? tr("Last time, %1").arg(dayText(view.last->date))
+    m_ladderTitle->setText(view.last ? tr("Last time, %1").arg(dateText(view.last->date))
                                      : tr("No earlier session"));
     m_next->setText(view.next ? tr("Next load %1 kg").arg(massText(*view.next)) : QString());
     m_line->setLoads(view.loadsToday(), view.loadsLast());

@@ -167,7 +167,7 @@ void SessionBar::fillSessions() {
     std::reverse(sessions.begin(), sessions.end());
     bool found = false;
     for (const auto& session : sessions) {
-        QString label = dayText(session.value.date);
+        QString label = dateText(session.value.date);
         if (session.value.ordinal > 1)
             label += QStringLiteral(" #%1").arg(session.value.ordinal);
         m_sessions->addItem(label, qint64(raw(session.id)));

@@ -57,7 +57,7 @@ void readChart(SessionView& view) {
     if (view.last) {
         const auto profile = profileOf(view.about, *view.last);
         const Role role{Role::Kind::Session, 0, count};
-        const QString label = dayText(view.last->date);
+        const QString label = dateText(view.last->date);
         chart.sessions.push_back(
             profile ? charts::entryOf(*profile, label, role, {.band = false, .oneRm = false})
                     : charts::entryOf(*view.last, label, role));
@@ -65,7 +65,7 @@ void readChart(SessionView& view) {
     if (!view.session)
         return;
     const Role role{Role::Kind::Session, count - 1, count};
-    const QString label = dayText(view.session->date);
+    const QString label = dateText(view.session->date);
     charts::LineEntry entry = view.profile && *view.profile
                                   ? charts::entryOf(**view.profile, label, role)
                                   : charts::entryOf(*view.session, label, role);

@@ -103,8 +103,8 @@ QString LinesModel::figure(const LineRow& row, int column) const {
     switch (column) {
     case Day:
         return session.ordinal > 1
-                   ? QStringLiteral("%1 #%2").arg(dayText(session.date)).arg(session.ordinal)
-                   : dayText(session.date);
+                   ? QStringLiteral("%1 #%2").arg(dateText(session.date)).arg(session.ordinal)
+                   : dateText(session.date);
     case Count:
         return QString::number(session.points.size());
     case Measured:

@@ -186,7 +186,7 @@ int ProfilePage::currentLine() const {
 }
 
 charts::LineEntry ProfilePage::entryOf(const LineRow& row, const look::Role& role) const {
-    const QString label = dayText(row.session.date);
+    const QString label = dateText(row.session.date);
     // One band at most: the newest session's, so that overlays stay legible.
     const bool newest = role.index + 1 == role.count;
     charts::LineEntry entry =
@@ -261,7 +261,7 @@ void ProfilePage::showPoints() {
         m_points->setRows(std::move(counting));
         for (int column = 0; column < PointsModel::Remarks; ++column)
             m_pointTable->resizeColumnToContents(column);
-        m_pointTitle->setText(tr("Points of %1").arg(dayText(line.session.date)));
+        m_pointTitle->setText(tr("Points of %1").arg(dateText(line.session.date)));
         m_figures->show(*m_about, line.session, line.profile);
         m_chart->setSpokenText(m_figures->sentence());
         highlight();

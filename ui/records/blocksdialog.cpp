@@ -92,7 +92,7 @@ void BlocksDialog::fill() {
     m_table->setRowCount(static_cast<int>(blocks.size()));
     for (int row = 0; row < m_table->rowCount(); ++row) {
         const auto& [id, block] = blocks[static_cast<std::size_t>(row)];
-        const QStringList cells{text(block.name), dayText(block.first), dayText(block.last),
+        const QStringList cells{text(block.name), dateText(block.first), dateText(block.last),
                                 block.ceiling ? massText(*block.ceiling) : QString(),
                                 text(block.note)};
         for (int column = 0; column < cells.size(); ++column)

@@ -45,7 +45,7 @@ void SessionDialog::buildRepeatOf() {
     for (const auto& session : sessions) {
         if (session.id == m_id)
             continue;
-        QString label = dayText(session.value.date);
+        QString label = dateText(session.value.date);
         if (session.value.ordinal > 1)
             label += QStringLiteral(" #%1").arg(session.value.ordinal);
         m_repeatOf->addItem(label, qint64(raw(session.id)));

@@ -2,6 +2,7 @@
 #include "ui/shell/namecombo.h"
 
 #include <QCompleter>
+#include <QFocusEvent>
 #include <QLineEdit>
 #include <QSignalBlocker>
 
