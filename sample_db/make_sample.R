@@ -7,7 +7,7 @@
 # Known lines (V0, 1RM and the speed there), a shift of the whole line from day to day, scatter from
 # set to set and from rep to rep; fixed seed. Every name is invented.
 folder <- commandArgs(trailingOnly = TRUE)[1]
-set.seed(20251201, kind = "Mersenne-Twister", normal.kind = "Inversion", sample.kind = "Rejection")
+set.seed(13, kind = "Mersenne-Twister", normal.kind = "Inversion", sample.kind = "Rejection")
 
 day_sd <- 0.010 # m/s, of a whole line from day to day
 set_sd <- 0.010 # m/s, of a set about its line
@@ -41,11 +41,14 @@ plan <- rbind(
              v0_gain = c(0.02, 0.01, 0.06, 0.03, 0.05, -0.04), max_gain = c(2, -4, 1, 0, 5, -8)))
 share <- c(0, 0, 0.15, 0.7, 1) # of the gain that is there at each test
 
-ladder_for <- function(max, ceiling) {
-  loads <- 2.5 * round(max * c(0.42, 0.52, 0.62, 0.72, 0.82, 0.90, 0.95) / 2.5)
-  if (is.finite(ceiling)) # light loads only, evenly up to the ceiling
-    loads <- seq(30, ceiling, by = 10)
-  unique(loads[loads <= ceiling])
+# Round loads up to 95 % of the 1RM; light loads only, evenly up to the ceiling, where there is one.
+ladder_for <- function(lift, max, ceiling) {
+  if (is.finite(ceiling)) return(seq(30, ceiling, by = 10))
+  step <- if (max > 110) 20 else 10
+  start <- switch(lift, "Bench pull" = if (max > 90) 40 else 30, "Back squat" = step / 2 + 40, 50)
+  start <- 10 * floor(start / 10)
+  loads <- c(seq(start, 0.84 * max, by = step), 5 * round(max * c(0.89, 0.95) / 5))
+  unique(loads)
 }
 
 reps_at <- function(fraction) if (fraction < 0.6) 3 else if (fraction < 0.85) 2 else 1
@@ -79,7 +82,7 @@ for (t in seq_len(nrow(tests))) for (i in seq_len(nrow(squad))) {
     v0 <- plan$v0[p] + share[t] * plan$v0_gain[p]
     max <- plan$max[p] + share[t] * plan$max_gain[p]
     ceiling <- if (tests$block[t] == "Winter flood") ceiling_kg else Inf
-    loads <- ladder_for(plan$max[p], ceiling)
+    loads <- ladder_for(lift, plan$max[p], ceiling)
     kinds <- rep(FALSE, length(loads))
     if (has_max(who, lift, t)) {
       loads <- c(loads, 2.5 * floor(max / 2.5))
@@ -141,7 +144,7 @@ save_csv(data.frame(
   lift_note = c("Chest on the bench, bar to the underside", "To the box at knee height",
                 "High handles")), "lifts.csv")
 
-loads <- list("Bench pull" = c(40, 60), "Back squat" = c(50, 70), "Hex-bar deadlift" = c(60, 70))
+loads <- list("Bench pull" = c(40, 60), "Back squat" = c(50, 70), "Hex-bar deadlift" = c(50, 70))
 save_csv(do.call(rbind, lapply(squad$athlete, function(a) do.call(rbind, lapply(
   names(loads), function(l) data.frame(athlete = a, lift = l, check_load_kg = loads[[l]]))))),
   "check_loads.csv")

@@ -8,6 +8,7 @@
 #include "core/answers/threshold.h"
 
 #include <cmath>
+#include <map>
 
 namespace slopebook::app {
 
@@ -278,7 +279,7 @@ std::string dayNoiseText(const DayNoise& noise) {
            counted(noise.pairs, "repeat test");
 }
 
-std::string noiseText(const LiftNoise& noise) {
+std::string noiseText(const log::Log& log, const LiftNoise& noise) {
     TextTable table({{"Load kg"},
                      {"Pairs"},
                      {"Typical error m/s"},
@@ -295,10 +296,14 @@ std::string noiseText(const LiftNoise& noise) {
                 interval(noise.oneRm->interval, 2) + "), smallest detectable change " +
                 fixed(noise.oneRm->smallestDetectable(), 1) + " kg\n";
     text += "Whole line: " + dayNoiseText(noise.day) + "\n";
-    std::string used;
+    std::map<AthleteId, std::string> names;
+    for (const auto& athlete : log.athletes())
+        names[athlete.id] = athlete.value.name;
+    text += "Repeat tests used:\n";
     for (const RepeatPair& pair : noise.used)
-        used += (used.empty() ? "" : ", ") + keyOf(pair.first) + " and " + keyOf(pair.second);
-    return text + "Repeat tests used: " + used + "\n";
+        text += "  " + names[pair.first.athlete] + ", " + keyOf(pair.first) + " and " +
+                keyOf(pair.second) + "\n";
+    return text;
 }
 
 } // namespace slopebook::app

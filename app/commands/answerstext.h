@@ -17,7 +17,7 @@ std::string profileText(const log::Log& log, const ui::Background& about,
 std::string comparisonText(const log::Log& log, const ui::Background& about,
                            const answers::Comparison& comparison);
 std::string followText(const ui::Background& about, const answers::Follow& follow, double level);
-std::string noiseText(const answers::LiftNoise& noise);
+std::string noiseText(const log::Log& log, const answers::LiftNoise& noise);
 /// "0.012 m/s day to day (published, not yours: ...)".
 std::string dayNoiseText(const answers::DayNoise& noise);
 /// "88.3 kg (84.1 to 93.9)", or why there is none.

@@ -46,12 +46,12 @@ std::vector<Group> groups(const log::Log& log, const Stored<LiftId, Lift>& lift)
     return found;
 }
 
-std::string text(const Group& group) {
+std::string text(const log::Log& log, const Group& group) {
     std::string title = group.lift.value.name;
     if (group.device)
         title += ", " + *group.device;
     if (group.noise)
-        return title + "\n" + noiseText(*group.noise) + "\n";
+        return title + "\n" + noiseText(log, *group.noise) + "\n";
     return title + "\nNo noise of its own: " + group.noise.why().reason +
            "\nIn use: " + dayNoiseText(publishedNoise(group.lift.value)) + "\n\n";
 }
@@ -85,7 +85,7 @@ int run(const Options& options) {
     for (const auto& lift : lifts)
         for (const Group& group : groups(log, lift)) {
             answered = answered || bool(group.noise);
-            shown += text(group);
+            shown += text(log, group);
             json(out, group);
         }
     out.endArray().endObject();

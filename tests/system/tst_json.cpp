@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The JSON of profile and compare is a contract (commands.md): every key, its order and its type,
+// nulls where there is no figure, numbers in the shortest digits that read back the same.
+#include "tests/system/program.h"
+
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonObject>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <charconv>
+
+using slopebook::tests::Ran;
+using slopebook::tests::runProgram;
+
+namespace {
+
+// What a key holds. n: number, s: text, b: yes or no, o: object, a: array; ? or null.
+using Shape = QList<std::pair<const char*, const char*>>;
+
+const Shape profileShape{{"athlete", "s"},
+                         {"lift", "s"},
+                         {"date", "s"},
+                         {"velocity_kind", "s"},
+                         {"device", "s?"},
+                         {"n", "n"},
+                         {"distinct_loads", "n"},
+                         {"lightest", "n"},
+                         {"heaviest", "n"},
+                         {"v0", "n"},
+                         {"v0_se", "n?"},
+                         {"slope", "n"},
+                         {"slope_se", "n?"},
+                         {"residual_sd", "n?"},
+                         {"df", "n"},
+                         {"r2", "n"},
+                         {"l0", "n?"},
+                         {"area", "n?"},
+                         {"mvt", "o?"},
+                         {"one_rm", "o"},
+                         {"points", "a"},
+                         {"notes", "a"}};
+const Shape mvtShape{{"value", "n"}, {"sd", "n?"}, {"source", "s"}};
+const Shape oneRmShape{{"estimate", "n"},      {"low", "n?"},           {"high", "n?"},
+                       {"with_mvt_low", "n?"}, {"with_mvt_high", "n?"}, {"level", "n"},
+                       {"reach", "n"},         {"measured", "n?"}};
+const Shape pointShape{{"load", "n"},     {"velocity", "n"},     {"set", "n"},  {"residual", "n"},
+                       {"leverage", "n"}, {"studentised", "n?"}, {"cook", "n?"}};
+const Shape compareShape{{"athlete", "s"},
+                         {"lift", "s"},
+                         {"level", "n"},
+                         {"from", "o"},
+                         {"to", "o"},
+                         {"residual_sd", "n"},
+                         {"df", "n"},
+                         {"at", "a"},
+                         {"differs", "a"},
+                         {"crossing", "o?"},
+                         {"parallel", "o"},
+                         {"coincident", "o"},
+                         {"one_rm_change", "o"},
+                         {"sentence", "s"},
+                         {"notes", "a"}};
+const Shape atShape{{"load", "n"},      {"change", "n"},      {"se", "n"},
+                    {"low", "n"},       {"high", "n"},        {"band_low", "n"},
+                    {"band_high", "n"}, {"reading_low", "n"}, {"reading_high", "n"},
+                    {"smallest", "n?"}, {"reading", "s"},     {"extrapolated", "b"}};
+const Shape differsShape{
+    {"from_load", "n"}, {"to_load", "n"}, {"direction", "s"}, {"extrapolated", "b"}};
+const Shape crossingShape{{"load", "n"}, {"low", "n?"}, {"high", "n?"}};
+const Shape testShape{{"f", "n"}, {"df1", "n"}, {"df2", "n"}, {"p", "n"}};
+const Shape changeShape{{"estimate", "n"},     {"low", "n?"},          {"high", "n?"},
+                        {"reading_low", "n?"}, {"reading_high", "n?"}, {"smallest", "n?"},
+                        {"reading", "s"}};
+const Shape reasonShape{{"reason", "s"}};
+
+bool fits(const QJsonValue& value, const char* type) {
+    if (type[1] == '?' && value.isNull())
+        return true;
+    switch (type[0]) {
+    case 'n':
+        return value.isDouble();
+    case 's':
+        return value.isString();
+    case 'b':
+        return value.isBool();
+    case 'o':
+        return value.isObject();
+    default:
+        return value.isArray();
+    }
+}
+
+// Qt sorts the keys of an object, so that their order is looked up in the text: a key of the object
+// stands at the depth at which its first key stands.
+QStringList keysInOrder(const QByteArray& text, int depth) {
+    QStringList keys;
+    const QRegularExpression key(QStringLiteral("^ {%1}\"([^\"]+)\": ").arg(2 * depth),
+                                 QRegularExpression::MultilineOption);
+    for (auto it = key.globalMatch(QString::fromUtf8(text)); it.hasNext();)
+        keys << it.next().captured(1);
+    return keys;
+}
+
+QStringList keysOf(const Shape& shape) {
+    QStringList keys;
+    for (const auto& [key, type] : shape)
+        keys << QString::fromUtf8(key);
+    return keys;
+}
+
+void verify(const QJsonValue& value, const Shape& shape) {
+    const QJsonObject object = value.toObject();
+    QStringList expected = keysOf(shape);
+    expected.sort();
+    QStringList keys = object.keys();
+    keys.sort();
+    QCOMPARE(keys, expected);
+    for (const auto& [key, type] : shape)
+        QVERIFY2(fits(object[QLatin1String(key)], type), key);
+}
+
+void verifyEach(const QJsonValue& array, const Shape& shape) {
+    for (const QJsonValue& value : array.toArray())
+        verify(value, shape);
+}
+
+void verifyProfile(const QJsonValue& value) {
+    verify(value, profileShape);
+    const QJsonObject profile = value.toObject();
+    if (!profile[QLatin1String("mvt")].isNull())
+        verify(profile[QLatin1String("mvt")], mvtShape);
+    const QJsonObject oneRm = profile[QLatin1String("one_rm")].toObject();
+    verify(oneRm, oneRm.contains(QLatin1String("reason")) ? reasonShape : oneRmShape);
+    verifyEach(profile[QLatin1String("points")], pointShape);
+    for (const QJsonValue& note : profile[QLatin1String("notes")].toArray())
+        QVERIFY(note.isString());
+}
+
+void verifyDigits(const QByteArray& text) {
+    const QRegularExpression number(QStringLiteral("(?<=[:\\[] |^)\\s*(-?[0-9][-+.0-9eE]*),?$"),
+                                    QRegularExpression::MultilineOption);
+    int numbers = 0;
+    for (auto it = number.globalMatch(QString::fromUtf8(text)); it.hasNext();) {
+        const QByteArray shown = it.next().captured(1).toUtf8();
+        double value = 0;
+        const auto read = std::from_chars(shown.begin(), shown.end(), value);
+        QVERIFY2(read.ec == std::errc{} && read.ptr == shown.end(), shown);
+        char shortest[64];
+        const auto end = std::to_chars(shortest, shortest + sizeof shortest, value).ptr;
+        QCOMPARE(shown, QByteArray(shortest, end - shortest));
+        ++numbers;
+    }
+    QVERIFY(numbers > 20);
+    QVERIFY(!text.contains("nan") && !text.contains("inf,"));
+}
+
+} // namespace
+
+class TestJson : public QObject {
+    Q_OBJECT
+
+    QTemporaryDir m_folder;
+
+    static QStringList about(const char* command, const QString& log, const char* athlete,
+                             const char* lift) {
+        return {QString::fromUtf8(command),  log,
+                QStringLiteral("--athlete"), QString::fromUtf8(athlete),
+                QStringLiteral("--lift"),    QString::fromUtf8(lift),
+                QStringLiteral("--json")};
+    }
+    QString logOf(const char* name, const QByteArray& rows) {
+        const QString csv = m_folder.filePath(QString::fromUtf8(name) + QStringLiteral(".csv"));
+        QFile file(csv);
+        if (!file.open(QIODevice::WriteOnly))
+            qFatal("cannot write");
+        file.write("date,athlete,lift,set,load_kg,rep,velocity\n" + rows);
+        file.close();
+        const QString log = m_folder.filePath(QString::fromUtf8(name));
+        const Ran ran = runProgram({QStringLiteral("import"), log, csv});
+        if (ran.exit != 0)
+            qFatal("%s", ran.err.constData());
+        return log;
+    }
+
+private Q_SLOTS:
+    void profileKeepsItsContract() {
+        const Ran ran = runProgram(
+            about("profile", QStringLiteral(SLOPEBOOK_SAMPLE_LOG), "Cora", "Bench pull"));
+        QVERIFY2(ran.exit == 0, ran.err);
+        verifyProfile(ran.json());
+        QCOMPARE(keysInOrder(ran.out, 1), keysOf(profileShape));
+        verifyDigits(ran.out);
+        QVERIFY(ran.json()[QLatin1String("points")].toArray().size() > 4);
+    }
+
+    void compareKeepsItsContract() {
+        const Ran ran = runProgram(
+            about("compare", QStringLiteral(SLOPEBOOK_SAMPLE_LOG), "Cora", "Bench pull") +
+            QStringList{QStringLiteral("--from"), QStringLiteral("2025-12-01"),
+                        QStringLiteral("--to"), QStringLiteral("2026-05-04")});
+        QVERIFY2(ran.exit == 0, ran.err);
+        const QJsonObject json = ran.json();
+        verify(json, compareShape);
+        QCOMPARE(keysInOrder(ran.out, 1), keysOf(compareShape));
+        verifyProfile(json[QLatin1String("from")]);
+        verifyProfile(json[QLatin1String("to")]);
+        verifyEach(json[QLatin1String("at")], atShape);
+        verifyEach(json[QLatin1String("differs")], differsShape);
+        if (!json[QLatin1String("crossing")].isNull())
+            verify(json[QLatin1String("crossing")], crossingShape);
+        verify(json[QLatin1String("parallel")], testShape);
+        verify(json[QLatin1String("coincident")], testShape);
+        verify(json[QLatin1String("one_rm_change")], changeShape);
+        QVERIFY(!json[QLatin1String("at")].toArray().isEmpty());
+        verifyDigits(ran.out);
+    }
+
+    void twoPointsHaveNoIntervals() {
+        const QString log = logOf("two", "2026-03-14,Ada,Bench pull,1,40,1,1.1\n"
+                                         "2026-03-14,Ada,Bench pull,2,60,1,0.9\n");
+        const Ran ran = runProgram(about("profile", log, "Ada", "Bench pull"));
+        QVERIFY2(ran.exit == 0, ran.err);
+        verifyProfile(ran.json());
+        for (const char* key : {"v0_se", "slope_se", "residual_sd", "device"})
+            QVERIFY2(ran.json()[QLatin1String(key)].isNull(), key);
+        const QJsonObject oneRm = ran.json()[QLatin1String("one_rm")].toObject();
+        for (const char* key : {"low", "high", "with_mvt_low", "with_mvt_high", "measured"})
+            QVERIFY2(oneRm[QLatin1String(key)].isNull(), key);
+        QVERIFY(!ran.json()[QLatin1String("notes")].toArray().isEmpty());
+    }
+
+    void aRisingLineHasNoMaximum() {
+        const QString log = logOf("rising", "2026-03-14,Ada,Odd lift,1,40,1,0.9\n"
+                                            "2026-03-14,Ada,Odd lift,2,50,1,1.0\n"
+                                            "2026-03-14,Ada,Odd lift,3,60,1,1.2\n");
+        const Ran ran = runProgram(about("profile", log, "Ada", "Odd lift"));
+        QVERIFY2(ran.exit == 0, ran.err);
+        verifyProfile(ran.json());
+        for (const char* key : {"l0", "area", "mvt"})
+            QVERIFY2(ran.json()[QLatin1String(key)].isNull(), key);
+        verify(ran.json()[QLatin1String("one_rm")], reasonShape);
+    }
+
+    void anUncertainSlopeHasNoEnds() {
+        const QString log = logOf("loose", "2026-03-14,Ada,Bench pull,1,40,1,1.1\n"
+                                           "2026-03-14,Ada,Bench pull,2,50,1,0.7\n"
+                                           "2026-03-14,Ada,Bench pull,3,60,1,1.0\n"
+                                           "2026-04-14,Ada,Bench pull,1,40,1,1.1\n"
+                                           "2026-04-14,Ada,Bench pull,2,50,1,1.0\n"
+                                           "2026-04-14,Ada,Bench pull,3,60,1,0.91\n");
+        const Ran profile =
+            runProgram(about("profile", log, "Ada", "Bench pull") +
+                       QStringList{QStringLiteral("--session"), QStringLiteral("2026-03-14")});
+        QVERIFY2(profile.exit == 0, profile.err);
+        const QJsonObject oneRm = profile.json()[QLatin1String("one_rm")].toObject();
+        QVERIFY(oneRm[QLatin1String("estimate")].isDouble());
+        QVERIFY(oneRm[QLatin1String("low")].isNull() && oneRm[QLatin1String("high")].isNull());
+        const Ran compare =
+            runProgram(about("compare", log, "Ada", "Bench pull") +
+                       QStringList{QStringLiteral("--from"), QStringLiteral("2026-03-14"),
+                                   QStringLiteral("--to"), QStringLiteral("2026-04-14")});
+        QVERIFY2(compare.exit == 0, compare.err);
+        const QJsonObject change = compare.json()[QLatin1String("one_rm_change")].toObject();
+        verify(change, changeShape);
+        QVERIFY(change[QLatin1String("low")].isNull());
+        QCOMPARE(change[QLatin1String("reading")].toString(), QStringLiteral("no figure"));
+    }
+
+    void namesAreWrittenWhole() {
+        const QString log = logOf(
+            "names", "2026-03-14,\"A \"\"quoted\"\" \\ name\t\xC3\xA4\",Bench pull,1,40,1,1.1\n"
+                     "2026-03-14,\"A \"\"quoted\"\" \\ name\t\xC3\xA4\",Bench pull,2,60,1,0.9\n");
+        const Ran ran = runProgram({QStringLiteral("list"), log, QStringLiteral("--json")});
+        QCOMPARE(ran.json()[QLatin1String("sessions")]
+                     .toArray()
+                     .at(0)
+                     .toObject()[QLatin1String("athlete")]
+                     .toString(),
+                 QStringLiteral("A \"quoted\" \\ name\t\u00E4"));
+    }
+};
+
+QTEST_APPLESS_MAIN(TestJson)
+#include "tst_json.moc"

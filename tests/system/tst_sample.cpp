@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The built sample log against figures that R makes of the committed CSV (tests/reference/sample.R
+// says how a change is approved), and the story that the demo tells.
+#include "tests/system/program.h"
+
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonObject>
+#include <QTest>
+
+#include <cmath>
+
+using namespace slopebook::tests;
+
+namespace {
+
+const QString sample = QStringLiteral(SLOPEBOOK_SAMPLE_LOG);
+
+QMap<QString, double> committed() {
+    QFile file(QStringLiteral(SLOPEBOOK_TEST_DATA "/sample_figures.txt"));
+    QMap<QString, double> figures;
+    if (!file.open(QIODevice::ReadOnly))
+        return figures;
+    for (const QByteArray& line : file.readAll().split('\n'))
+        if (const qsizetype space = line.lastIndexOf(' '); space > 0)
+            figures.insert(QString::fromUtf8(line.left(space)), line.mid(space + 1).toDouble());
+    return figures;
+}
+
+QJsonObject compare(const char* athlete, const char* lift, const char* from, const char* to) {
+    const Ran ran =
+        runProgram({QStringLiteral("compare"), sample, QStringLiteral("--athlete"),
+                    QString::fromUtf8(athlete), QStringLiteral("--lift"), QString::fromUtf8(lift),
+                    QStringLiteral("--from"), QString::fromUtf8(from), QStringLiteral("--to"),
+                    QString::fromUtf8(to), QStringLiteral("--json")});
+    return ran.exit == 0 ? ran.json() : QJsonObject{};
+}
+
+} // namespace
+
+class TestSample : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void holdsWhatTheCsvHolds() {
+        const auto figures = committed();
+        const Ran ran = runProgram({QStringLiteral("list"), sample, QStringLiteral("--json")});
+        QVERIFY2(ran.exit == 0, ran.err);
+        const QJsonArray sessions = ran.json()[QLatin1String("sessions")].toArray();
+        QCOMPARE(sessions.size(), qsizetype(6 * 3 * 5));
+        qsizetype compared = 0;
+        for (const QJsonValue& value : sessions) {
+            const QJsonObject session = value.toObject();
+            const QJsonObject oneRm = session[QLatin1String("one_rm")].toObject();
+            const auto text = [&](const char* key) {
+                return session[QLatin1String(key)].toString();
+            };
+            const QString key = text("athlete") + QLatin1Char('|') + text("lift") +
+                                QLatin1Char('|') + text("date") + QLatin1Char('|');
+            const auto same = [&](const char* name, const QJsonValue& found, double tolerance) {
+                const QString full = key + QString::fromUtf8(name);
+                QVERIFY2(figures.contains(full), qPrintable(full));
+                ++compared;
+                const double expected = figures[full];
+                QVERIFY2(std::abs(found.toDouble(std::nan("")) - expected) <=
+                             tolerance * std::abs(expected),
+                         qPrintable(QStringLiteral("%1: %2, expected %3")
+                                        .arg(full)
+                                        .arg(found.toDouble(), 0, 'g', 15)
+                                        .arg(expected, 0, 'g', 15)));
+            };
+            for (const char* name : {"n", "v0", "slope", "r2"})
+                same(name, session[QLatin1String(name)], 1e-9);
+            same("one_rm", oneRm[QLatin1String("estimate")], 1e-9);
+            same("low", oneRm[QLatin1String("low")], 1e-8); // R: by uniroot
+            same("high", oneRm[QLatin1String("high")], 1e-8);
+        }
+        QCOMPARE(compared, figures.size());
+    }
+
+    // The demo's story: after the flood and back under heavy plates, Cora is faster at the light
+    // loads, and her estimated 1RM is held.
+    void tellsItsStory() {
+        const QJsonObject story = compare("Cora", "Bench pull", "2025-12-01", "2026-05-04");
+        QVERIFY(!story.isEmpty());
+        const QJsonArray at = story[QLatin1String("at")].toArray();
+        QVERIFY(at.size() >= 4);
+        const auto reading = [](const QJsonValue& value) {
+            return value.toObject()[QLatin1String("reading")].toString();
+        };
+        QCOMPARE(reading(at[0]), QStringLiteral("better"));
+        QCOMPARE(reading(at[1]), QStringLiteral("better"));
+        QVERIFY(reading(at[at.size() - 1]) != QStringLiteral("better"));
+        QCOMPARE(reading(story[QLatin1String("one_rm_change")]), QStringLiteral("held"));
+        const QString sentence = story[QLatin1String("sentence")].toString();
+        QVERIFY2(sentence.startsWith(QLatin1String("Faster from")) &&
+                     sentence.contains(QLatin1String("held")),
+                 qPrintable(sentence));
+    }
+
+    void theLightBlockSaysHowFarItReaches() {
+        const QJsonObject winter = compare("Bela", "Back squat", "2025-12-02", "2026-02-17");
+        QVERIFY(!winter.isEmpty());
+        const QJsonObject to = winter[QLatin1String("to")].toObject();
+        QCOMPARE(to[QLatin1String("heaviest")].toDouble(), 70.0); // all there was
+        QVERIFY(to[QLatin1String("one_rm")].toObject()[QLatin1String("reach")].toDouble() < 0.8);
+        QVERIFY(winter[QLatin1String("sentence")].toString().contains(QLatin1String("reach")));
+    }
+
+    void knowsItsOwnNoise() {
+        const Ran ran = runProgram({QStringLiteral("noise"), sample, QStringLiteral("--json")});
+        QCOMPARE(ran.exit, 0);
+        const QJsonArray lifts = ran.json()[QLatin1String("lifts")].toArray();
+        QCOMPARE(lifts.size(), qsizetype(3));
+        for (const QJsonValue& lift : lifts) {
+            QCOMPARE(lift.toObject()[QLatin1String("pairs")].toInt(), 6);
+            QCOMPARE(lift.toObject()[QLatin1String("device")].toString(),
+                     QStringLiteral("Encoder 1"));
+        }
+    }
+
+    void isWholeAndSound() { QCOMPARE(runProgram({QStringLiteral("check"), sample}).exit, 0); }
+};
+
+QTEST_APPLESS_MAIN(TestSample)
+#include "tst_sample.moc"
