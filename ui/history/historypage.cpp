@@ -160,10 +160,10 @@ std::vector<SessionId> HistoryPage::chosen() const {
 
 // The chosen sessions, else the newest few.
 void HistoryPage::showChart() {
-    charts::LineData data;
-    data.unit = m_unit;
+    charts::LineData lines;
+    lines.unit = m_unit;
     if (!m_about) {
-        m_chart->setData(data);
+        m_chart->setData(lines);
         return;
     }
     std::vector<SessionId> sessions = chosen();
@@ -181,16 +181,16 @@ void HistoryPage::showChart() {
         const look::Role role{.index = i, .count = count};
         const bool bands = count <= 2;
         if (const auto profile = profileOf(*m_about, *session))
-            data.sessions.push_back(charts::entryOf(*profile, dateText(session->date), role,
+            lines.sessions.push_back(charts::entryOf(*profile, dateText(session->date), role,
                                                     {.band = bands, .oneRm = bands}));
         else
-            data.sessions.push_back(charts::entryOf(*session, dateText(session->date), role));
+            lines.sessions.push_back(charts::entryOf(*session, dateText(session->date), role));
     }
     if (m_about->mvt)
-        data.mvt = m_about->mvt->value;
+        lines.mvt = m_about->mvt->value;
     for (const Mass load : m_about->checkLoads)
-        data.checkLoads.push_back(kilograms(load));
-    m_chart->setData(data);
+        lines.checkLoads.push_back(kilograms(load));
+    m_chart->setData(lines);
     m_chart->setSpokenText(tr("Lines of %1 sessions; their figures are in the table.").arg(count));
 }
 
