@@ -58,9 +58,9 @@ QString readingText(const answers::ReadChange& read, int decimals) {
         return word;
     const QString m = number(read.smallest->value, decimals);
     if (read.beyondSmallest)
-        return Wording::tr("%1, by more than %2").arg(word, m);
+        return Wording::tr("%1, by over %2").arg(word, m);
     if (read.withinSmallest)
-        return Wording::tr("%1, by less than %2").arg(word, m);
+        return Wording::tr("%1, by under %2").arg(word, m);
     return word;
 }
 

@@ -15,7 +15,7 @@ namespace slopebook::ui {
 
 /// "better", "worse", "held", "unclear", "no figure".
 QString readingWord(answers::Reading reading);
-/// The same with what the smallest change adds: "better, by more than ±0.03".
+/// The same with what the smallest change adds: "better, by over 0.03".
 QString readingText(const answers::ReadChange& read, int decimals);
 
 /// The sentence that leads a comparison.

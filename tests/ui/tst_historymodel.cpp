@@ -159,7 +159,7 @@ private Q_SLOTS:
 
     void aHundredThousandRowsAreTakenAtOnce() {
         std::vector<HistoryRow> rows(100'000);
-        for (std::size_t i = 0; i < rows.size(); ++i) {
+        for (unsigned i = 0; i < rows.size(); ++i) {
             rows[i].session = SessionId{static_cast<long long>(i)};
             rows[i].date = test::day(1990 + static_cast<int>(i % 30), 1 + i % 12, 1 + i % 28);
             rows[i].n = static_cast<int>(i);

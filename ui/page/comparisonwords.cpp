@@ -168,17 +168,16 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
         if (change)
             first.reading = readingWord(change->read.reading);
         rows.push_back(first);
-        OneRmRow noisy{
-            .label = Page::tr("%1 with the MVT's SD; change: with day-to-day noise").arg(level),
-            .from = interval(withMvt(c.from), unit),
-            .to = interval(withMvt(c.to), unit),
-            .change = bounded ? signedRange(change->read.interval) : none};
+        OneRmRow noisy{.label = Page::tr("%1 incl. the MVT's SD; change incl. noise").arg(level),
+                       .from = interval(withMvt(c.from), unit),
+                       .to = interval(withMvt(c.to), unit),
+                       .change = bounded ? signedRange(change->read.interval) : none};
         if (change && change->read.smallest)
             noisy.reading =
                 Page::tr("smallest that matters %1")
                     .arg(number(ui::inUnit(change->read.smallest->value, unit), loadDecimals));
         rows.push_back(noisy);
-        rows.push_back({.label = Page::tr("%1 of the line; change: these two days only").arg(level),
+        rows.push_back({.label = Page::tr("%1 of the line; change of two days only").arg(level),
                         .from = interval(ofLine(c.from), unit),
                         .to = interval(ofLine(c.to), unit),
                         .change = bounded ? signedRange(*change->interval) : none});

@@ -51,6 +51,8 @@ QFont pageFont(double size, bool bold) {
     font.setPixelSize(std::max(1, static_cast<int>(std::lround(size))));
     font.setBold(bold);
     font.setHintingPreference(QFont::PreferNoHinting);
+    // Any spacing of letters keeps ligatures out: text copied or searched for is then as written.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.01);
     return font;
 }
 
