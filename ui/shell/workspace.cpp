@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/workspace.h"
 
+#include "ui/compare/comparepage.h"
 #include "ui/entry/entrypage.h"
+#include "ui/history/historypage.h"
 #include "ui/profile/profilepage.h"
 #include "ui/records/athletedialog.h"
 #include "ui/records/blocksdialog.h"
@@ -29,7 +31,7 @@ constexpr int lookEvery = 2000; // ms: how soon another window's write is seen
 }
 
 QStringList Workspace::taskNames() {
-    return {tr("Session"), tr("Profile")};
+    return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison")};
 }
 
 Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent)
@@ -80,6 +82,8 @@ void Workspace::buildTasks() {
     m_entry = new EntryPage(*m_logbook, m_today);
     addTask(m_entry);
     addTask(new ProfilePage(*m_logbook, nullptr));
+    addTask(new HistoryPage(*m_logbook, nullptr));
+    addTask(new ComparePage(*m_logbook, nullptr));
     m_tabs->tabBar()->setAccessibleName(tr("Tasks"));
 }
 
