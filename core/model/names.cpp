@@ -21,7 +21,7 @@ unsigned folded(unsigned c) {
         return (c & 1u) ? c + 1 : c;
     if (c == 0x178)
         return 0xFF;
-    if (c >= 0x391 && c <= 0x3A9)
+    if (c >= 0x391 && c <= 0x3AB)
         return c + 0x20;
     if (c >= 0x410 && c <= 0x42F)
         return c + 0x20;

@@ -166,23 +166,33 @@ public:
         std::ranges::sort(m_lines);
         std::string all;
         for (const auto& text : m_lines)
-            all += text.str() + "\n";
+            all += text + "\n";
         return all;
     }
 
 private:
-    struct Line : std::ostringstream {
-        friend bool operator<(const Line& a, const Line& b) { return a.str() < b.str(); }
+    // One line of the tale, told when it goes out of scope.
+    class Line {
+    public:
+        explicit Line(std::vector<std::string>& lines) : m_lines(lines) { m_out.precision(17); }
+        ~Line() { m_lines.push_back(m_out.str()); }
+        Line(const Line&) = delete;
+        Line& operator=(const Line&) = delete;
+        template <class T>
+        Line& operator<<(const T& part) {
+            m_out << part;
+            return *this;
+        }
+
+    private:
+        std::vector<std::string>& m_lines;
+        std::ostringstream m_out;
     };
-    std::ostringstream& line() {
-        m_lines.emplace_back();
-        m_lines.back().precision(17);
-        return m_lines.back();
-    }
+    Line line() { return Line(m_lines); }
     static std::string q(const std::string& text) { return "<" + text + "> "; }
 
     void tell(const Lift& lift) {
-        auto& out = line();
+        auto out = line();
         out << "lift " << q(lift.name) << word(lift.kind) << word(lift.rule) << lift.ballistic;
         if (lift.mvt)
             out << " mvt " << lift.mvt->value << " " << lift.mvt->sd.value_or(-1) << " "
@@ -212,7 +222,7 @@ private:
     }
 
     void tell(const std::string& when, const log::PlacedSet& placed) {
-        auto& out = line();
+        auto out = line();
         out << when << q(m_lifts[placed.lift]) << placed.ordinal << " " << placed.set.load.grams
             << " " << placed.set.trueMaximum << q(placed.set.excluded) << q(placed.set.note);
         for (const Rep& rep : placed.set.reps)
@@ -222,7 +232,7 @@ private:
     const log::Log& m_log;
     std::map<DeviceId, std::string> m_devices;
     std::map<LiftId, std::string> m_lifts;
-    std::vector<Line> m_lines;
+    std::vector<std::string> m_lines;
 };
 
 std::string tell(const log::Log& log) {
