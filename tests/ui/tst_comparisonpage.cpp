@@ -33,6 +33,11 @@ QString flat(QString text) {
     return text.replace(QChar(QChar::Nbsp), u' ').simplified();
 }
 
+// The same without hyphens, which pdftotext takes away at a line's end.
+QString squeezed(QString text) {
+    return flat(std::move(text)).remove(u' ').remove(u'-');
+}
+
 PageHeader header() {
     return {.athlete = u"Wren"_s,
             .lift = u"Bench pull"_s,
@@ -94,9 +99,10 @@ private Q_SLOTS:
         const QString file = pdf(c, h);
         const QString text = flat(textOf(file)), rows = flat(textOf(file, true));
         const auto has = [](const QString& in, const QString& wanted) {
-            if (!in.contains(flat(wanted)))
+            const bool there = squeezed(in).contains(squeezed(wanted));
+            if (!there)
                 qWarning().noquote() << "not on the page:" << wanted;
-            return in.contains(flat(wanted));
+            return there;
         };
         QVERIFY(has(text, sentenceText(c)));
         QVERIFY(has(text, page::titleText(h)));
@@ -128,7 +134,7 @@ private Q_SLOTS:
                 continue;
             ++fonts;
             // columns: ... emb sub uni
-            QVERIFY2(QRegularExpression(u"\\syes\\s+yes\\s+(yes|no)\\s"_s).match(line).hasMatch(),
+            QVERIFY2(QRegularExpression(u"Identity-H\\s+yes\\s"_s).match(line).hasMatch(),
                      qPrintable(line));
         }
         QVERIFY(fonts > 0);
@@ -158,10 +164,10 @@ private Q_SLOTS:
         for (int i = 0; i < 300; ++i)
             QVERIFY2(text.contains(u"word%1"_s.arg(i)), qPrintable(QString::number(i)));
         QCOMPARE(text.count(u'x') >= 400, true);
-        QVERIFY(flat(text).contains(flat(fullCautions())));
+        QVERIFY(squeezed(text).contains(squeezed(fullCautions())));
         QVERIFY(text.contains(u"page 2 of"_s));
         // The head of the table comes again.
-        QVERIFY(text.count(u"Smallest that"_s) >= 2);
+        QVERIFY(rows.count(u"Before After Change"_s) >= 2);
     }
 
     void choicesOfWhatToPrintChangeIt() {
@@ -178,7 +184,7 @@ private Q_SLOTS:
         QVERIFY(!text.contains(u"How it was computed"_s));
         QVERIFY(!text.contains(u"Load (kg)"_s));
         QVERIFY(text.contains(flat(sentenceText(c))));
-        QVERIFY(text.contains(flat(fullCautions())));
+        QVERIFY(squeezed(text).contains(squeezed(fullCautions())));
         h.parts.byLoad = true;
         QVERIFY(flat(textOf(pdf(c, h))).contains(u"By load"_s));
         h.parts.lineChart = true;

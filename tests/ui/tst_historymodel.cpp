@@ -196,6 +196,8 @@ private Q_SLOTS:
         HistoryPage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         page.show();
+        page.activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(&page));
         QSignalSpy wanted(&page, &TaskPage::sessionWanted);
         page.table()->setFocus();
         page.table()->selectRow(1);
@@ -207,6 +209,7 @@ private Q_SLOTS:
         QCOMPARE(wanted[0][0].value<SessionId>(), w.sessions[0]);
         page.table()->selectAll();
         QCOMPARE(page.chosen(), w.sessions); // by date, whatever the table's order
+        QVERIFY(page.table()->hasFocus());
         QTest::keySequence(page.table(), QKeySequence::Copy);
         QCOMPARE(QGuiApplication::clipboard()->text().count(u'\n'), 2);
     }

@@ -138,12 +138,19 @@ void ChangeFigure::rescale() {
     const double width = std::max(120.0, size().width() - 6 * textSize());
     const double height = std::max(60.0, size().height() - 8 * textSize());
     const double margin = (last - first) * 0.06;
+    // Room on the left for the words that say which way is which.
+    const QFontMetricsF metrics(textFont(0.9));
+    const double words =
+        std::max(metrics.horizontalAdvance(tr("faster")), metrics.horizontalAdvance(tr("slower"))) +
+        textSize();
+    const double share = std::min(0.3, words / width);
+    const double left = (last - first + margin) * share / (1 - share);
     const int parts = static_cast<int>(std::clamp(width / (5 * textSize()), 3.0, 12.0));
     const int rows = static_cast<int>(std::clamp(height / (2.4 * textSize()), 3.0, 8.0));
     // Room above for the readings' words.
     const double room = (high - low) * std::min(0.5, 1.6 * textSize() / height);
     Scale y{.from = low - 0.4 * room, .to = high + room, .step = niceStep(high - low, rows)};
-    setScales({.from = first - margin, .to = last + margin, .step = niceStep(last - first, parts)},
+    setScales({.from = first - left, .to = last + margin, .step = niceStep(last - first, parts)},
               y);
 }
 

@@ -223,8 +223,8 @@ void LineFigure::rescale() {
         high += shown(10);
     }
     const double span = high - low;
-    const double width = std::max(120.0, size().width() - 6 * textSize());
-    const double room = std::min(labelRoom() / width, 0.35);
+    const double width = std::max(100.0, size().width() - 7.5 * textSize());
+    const double room = std::min(labelRoom() / width, 0.4);
     const Scale parts =
         niceScale(low, high, static_cast<int>(std::clamp(width / (5 * textSize()), 3.0, 12.0)));
     Scale x{.from = low - span * (room + 0.02) / (1 - room),

@@ -56,7 +56,7 @@ double LineFigure::labelRoom() const {
     for (const LineEntry& entry : m_data.sessions)
         if (!entry.label.isEmpty())
             widest = std::max(widest, metrics.horizontalAdvance(entry.label));
-    return widest > 0 ? widest + 2.2 * textSize() : 0;
+    return widest > 0 ? widest + 2.6 * textSize() : 0;
 }
 
 void LineFigure::paintUnder(QPainter& painter) {

@@ -92,10 +92,10 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
                 {40 * w, Qt::AlignRight},
                 {40 * w, Qt::AlignRight},
                 {46 * w, Qt::AlignRight},
-                {86 * w, Qt::AlignRight},
-                {86 * w, Qt::AlignRight},
-                {52 * w, Qt::AlignRight},
-                {118 * w}},
+                {84 * w, Qt::AlignRight},
+                {84 * w, Qt::AlignRight},
+                {58 * w, Qt::AlignRight},
+                {116 * w}},
                {head(Page::tr("Load, %1").arg(unitName(h.unit))), head(Page::tr("Before")),
                 head(Page::tr("After")), head(Page::tr("Change")),
                 head(Page::tr("%1, with day-to-day noise").arg(level)),
@@ -119,9 +119,9 @@ void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h) {
     if (!rows.empty()) {
         const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
         const double w = flow.width() / 512;
-        flow.table({{168 * w},
-                    {78 * w, Qt::AlignRight},
-                    {78 * w, Qt::AlignRight},
+        flow.table({{176 * w},
+                    {74 * w, Qt::AlignRight},
+                    {74 * w, Qt::AlignRight},
                     {78 * w, Qt::AlignRight},
                     {110 * w}},
                    {{},
