@@ -11,13 +11,16 @@
 #include "ui/shell/workspace.h"
 
 #include <QAbstractButton>
+#include <QAbstractScrollArea>
 #include <QApplication>
 #include <QComboBox>
 #include <QDialog>
 #include <QFile>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QMenuBar>
 #include <QMimeData>
 #include <QTabWidget>
 #include <QTimer>
@@ -54,7 +57,9 @@ std::function<void(QWidget*)> typing(const QStringList& fields) {
                 QTest::keyClick(dialog->focusWidget(), Qt::Key_Tab);
             QTest::keyClicks(dialog->focusWidget(), fields[i]);
         }
-        QTest::keyClick(dialog->focusWidget(), Qt::Key_Return);
+        // The first Enter may only close the list of names that a field offers.
+        for (int i = 0; i < 2 && dialog->isVisible(); ++i)
+            QTest::keyClick(dialog->focusWidget(), Qt::Key_Return);
     };
 }
 
@@ -81,10 +86,23 @@ class TestMainWindow : public QObject {
         }
         return path;
     }
+    /// One picture a task, to be looked at, where SLOPEBOOK_PICTURES names a folder.
+    static void keepPictures(MainWindow& window, const QString& name) {
+        const QString folder = qEnvironmentVariable("SLOPEBOOK_PICTURES");
+        for (int task = 0; !folder.isEmpty() && task < window.actions().tasks.size(); ++task) {
+            window.workspace()->showTask(task);
+            QTest::qWait(100);
+            QVERIFY(window.grab().save(QStringLiteral("%1/%2-%3.png").arg(folder, name).arg(task)));
+        }
+    }
     static void show(MainWindow& window) {
         window.show();
+        activate(window);
+    }
+    /// Also after a dialog: shortcuts go to the active window.
+    static void activate(MainWindow& window) {
         window.activateWindow();
-        QVERIFY(QTest::qWaitForWindowExposed(&window));
+        QVERIFY(QTest::qWaitForWindowActive(&window));
     }
 
 private Q_SLOTS:
@@ -99,18 +117,22 @@ private Q_SLOTS:
             QVERIFY(name);
             name->selectAll();
             QTest::keyClicks(name, qt(path));
-            QTest::keyClick(name, Qt::Key_Return);
+            for (int i = 0; i < 4 && dialog->isVisible(); ++i)
+                QTest::keyClick(i % 2 == 0 ? static_cast<QWidget*>(name) : dialog, Qt::Key_Return);
         });
         QTest::keySequence(&window, QKeySequence::New);
         QTRY_VERIFY(window.workspace());
         QVERIFY(std::filesystem::exists(path));
 
+        activate(window);
         inNextDialog(typing({QStringLiteral("Stroke seat")}));
         QTest::keyClick(&window, Qt::Key_A, Qt::ControlModifier | Qt::ShiftModifier);
         QTRY_VERIFY(window.workspace()->athlete());
+        activate(window);
         inNextDialog(typing({QStringLiteral("Bench pull")}));
         QTest::keyClick(&window, Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
         QTRY_VERIFY(window.workspace()->lift());
+        activate(window);
 
         QTest::keyClick(&window, Qt::Key_L, Qt::ControlModifier);
         auto* line = window.findChild<QLineEdit*>(QStringLiteral("setLine"));
@@ -123,7 +145,8 @@ private Q_SLOTS:
         QTest::keyClick(&window, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
 
         const log::Log log = log::Log::open(path, log::Access::ReadOnly);
-        QCOMPARE(log.athletes().at(0).value.name, "Stroke seat");
+        QCOMPARE(QString::fromStdString(log.athletes().at(0).value.name),
+                 QStringLiteral("Stroke seat"));
         const Lift lift = log.lifts().at(0).value;
         QCOMPARE(lift.name, "Bench pull");
         QVERIFY(lift.mvt.has_value()); // from the published table, by its name
@@ -145,6 +168,35 @@ private Q_SLOTS:
             QCOMPARE(window.workspace()->task(), task);
             QVERIFY(!window.grab().isNull());
         }
+    }
+
+    void keysReachTheirActionsWhileALineIsTyped() {
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        show(window);
+        auto* line = window.findChild<QLineEdit*>(QStringLiteral("setLine"));
+        line->setFocus();
+        const Actions& actions = window.actions();
+        int keys = 0;
+        for (const QAction* action : window.menuBar()->findChildren<QAction*>()) {
+            if (action->shortcut().isEmpty() || action == actions.undo || action == actions.redo)
+                continue;
+            const QKeyCombination combination = action->shortcut()[0];
+            line->setText(QStringLiteral("60 0.92"));
+            QKeyEvent asked(QEvent::ShortcutOverride, combination.key(),
+                            combination.keyboardModifiers());
+            asked.ignore();
+            QCoreApplication::sendEvent(line, &asked);
+            QVERIFY2(!asked.isAccepted(), qPrintable(action->text()));
+            ++keys;
+        }
+        QVERIFY(keys > 12);
+        // With nothing typed, undo and redo are the log's.
+        line->clear();
+        QKeyEvent undo(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier);
+        undo.ignore();
+        QCoreApplication::sendEvent(line, &undo);
+        QVERIFY(!undo.isAccepted());
     }
 
     void theChooserFindsByAnyPartOfAName() {
@@ -177,12 +229,57 @@ private Q_SLOTS:
                                    qobject_cast<const QTabWidget*>(widget) ||
                                    (widget->parentWidget() &&
                                     (qobject_cast<QComboBox*>(widget->parentWidget()) ||
+                                     qobject_cast<QAbstractScrollArea*>(widget->parentWidget()) ||
                                      widget->parentWidget()->inherits("QAbstractSpinBox")));
-                QVERIFY2(inner || !widget->accessibleName().isEmpty() ||
-                             (button && !button->text().isEmpty()),
-                         widget->metaObject()->className());
+                QVERIFY2(
+                    inner || !widget->accessibleName().isEmpty() ||
+                        (button && !button->text().isEmpty()),
+                    qPrintable(QStringLiteral("%1 %2 in %3")
+                                   .arg(QLatin1String(widget->metaObject()->className()),
+                                        widget->objectName(),
+                                        QLatin1String(
+                                            widget->parentWidget()->metaObject()->className()))));
             }
         }
+    }
+
+    void theWindowFollowsADarkDesktop() {
+        const QPalette light = QApplication::palette();
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        window.resize(1280, 720);
+        show(window);
+        for (int task = 0; task < window.actions().tasks.size(); ++task)
+            window.workspace()->showTask(task);
+        QPalette dark(QColor(0x23, 0x26, 0x29));
+        dark.setColor(QPalette::Base, QColor(0x1b, 0x1e, 0x20));
+        dark.setColor(QPalette::AlternateBase, QColor(0x23, 0x26, 0x29));
+        dark.setColor(QPalette::Text, QColor(0xe8, 0xe8, 0xe8));
+        dark.setColor(QPalette::WindowText, QColor(0xe8, 0xe8, 0xe8));
+        dark.setColor(QPalette::ButtonText, QColor(0xe8, 0xe8, 0xe8));
+        dark.setColor(QPalette::PlaceholderText, QColor(0xa0, 0xa0, 0xa0));
+        QApplication::setPalette(dark);
+        QCoreApplication::processEvents();
+        for (const auto* chart : window.findChildren<charts::LineChart*>()) {
+            QVERIFY(chart->figure().ground().dark);
+            QVERIFY(chart->figure().ground().ink.lightness() > 150);
+        }
+        keepPictures(window, QStringLiteral("dark"));
+        QApplication::setPalette(light);
+        QCoreApplication::processEvents();
+        for (const auto* chart : window.findChildren<charts::LineChart*>())
+            QVERIFY(!chart->figure().ground().dark);
+    }
+
+    void aSmallWindowCutsNothingOff() {
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        show(window);
+        window.resize(853, 480); // 1280 x 720 at a scale of 1.5
+        QCoreApplication::processEvents();
+        QVERIFY2(window.width() <= 853 && window.height() <= 480,
+                 qPrintable(QStringLiteral("%1 x %2").arg(window.width()).arg(window.height())));
+        keepPictures(window, QStringLiteral("small"));
     }
 
     void theWelcomePageOpensRecentLogs() {
