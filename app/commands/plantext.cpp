@@ -57,13 +57,14 @@ std::vector<std::size_t> rowsOf(const Plan& plan) {
 std::string loadsText(const PlanOut& out) {
     using Align = TextTable::Align;
     const Plan& plan = out.plan;
-    TextTable table({{""},
-                     {"load (" + std::string(word(plan.settings.unit)) + ")"},
-                     {"put on", Align::Left},
-                     {"% of est. 1RM"},
-                     {"% by relation"},
-                     {"fastest rep (m/s)"},
-                     {"stop at"}});
+    TextTable table(
+        std::vector<TextTable::Column>{{""},
+                                       {"load (" + std::string(word(plan.settings.unit)) + ")"},
+                                       {"put on", Align::Left},
+                                       {"% of est. 1RM"},
+                                       {"% by relation"},
+                                       {"fastest rep (m/s)"},
+                                       {"stop at"}});
     const auto related = out.related();
     for (const std::size_t i : rowsOf(plan)) {
         const PlannedLoad& load = plan.loads[i];
@@ -194,7 +195,8 @@ std::string nextText(const PlanOut& out) {
     if (next->twoExtremesRatio)
         text += "Two extremes against the best ladder: " + fixed(*next->twoExtremesRatio, 2) +
                 " times the half-width\n";
-    TextTable curve({{"ceiling (" + std::string(word(unit)) + ")"}, {"best"}, {"even steps"}});
+    TextTable curve(std::vector<TextTable::Column>{
+        {"ceiling (" + std::string(word(unit)) + ")"}, {"best"}, {"even steps"}});
     for (const CeilingPoint& point : next->curve) {
         const auto figure = [&](const std::optional<double>& value) {
             return !value          ? std::string("unbounded")

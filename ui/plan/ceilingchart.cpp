@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plan/ceilingchart.h"
 
+#include <QPainter>
+
 #include <algorithm>
+#include <limits>
 
 using namespace Qt::Literals::StringLiterals;
 

@@ -58,8 +58,8 @@ QVariant PlanLadderModel::data(const QModelIndex& index, int role) const {
         return cell(index.row(), index.column());
     case Qt::TextAlignmentRole:
         return QVariant(index.column() == Name || index.column() == Loads
-                            ? Qt::AlignLeft | Qt::AlignVCenter
-                            : Qt::AlignRight | Qt::AlignVCenter);
+                            ? (Qt::AlignLeft | Qt::AlignVCenter).toInt()
+                            : (Qt::AlignRight | Qt::AlignVCenter).toInt());
     case Qt::ToolTipRole:
         return ladder.distinct < 3
                    ? QVariant(tr("Two loads cannot show whether the points bend, and one slip of a "

@@ -67,8 +67,8 @@ QVariant PlanModel::data(const QModelIndex& index, int role) const {
         return {};
     case Qt::TextAlignmentRole:
         return QVariant(index.column() == Load || index.column() == Stop
-                            ? Qt::AlignRight | Qt::AlignVCenter
-                            : Qt::AlignLeft | Qt::AlignVCenter);
+                            ? (Qt::AlignRight | Qt::AlignVCenter).toInt()
+                            : (Qt::AlignLeft | Qt::AlignVCenter).toInt());
     case Qt::ToolTipRole:
         return m_plan->loads[static_cast<std::size_t>(index.row())].tested
                    ? QVariant()

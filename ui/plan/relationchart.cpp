@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plan/relationchart.h"
 
+#include <QPainter>
+
 #include <algorithm>
+#include <limits>
 
 using namespace Qt::Literals::StringLiterals;
 
