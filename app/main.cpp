@@ -30,6 +30,7 @@ int run(int argc, char** argv) {
     app::addCompare(app, exit);
     app::addFollow(app, exit);
     app::addNoise(app, exit);
+    app::addPlan(app, exit);
     app::addCheck(app, exit);
     app::addBackup(app, exit);
     app.require_subcommand(0, 1);

@@ -18,6 +18,7 @@ void addProfile(CLI::App& app, int& exit);
 void addCompare(CLI::App& app, int& exit);
 void addFollow(CLI::App& app, int& exit);
 void addNoise(CLI::App& app, int& exit);
+void addPlan(CLI::App& app, int& exit);
 void addCheck(CLI::App& app, int& exit);
 void addBackup(CLI::App& app, int& exit);
 

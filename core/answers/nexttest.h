@@ -113,5 +113,10 @@ Repeats repeatsToSettle(const RepeatsQuestion& question);
 
 /// The question of a comparison at a load; nothing where no smallest change is known.
 std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& comparison, Mass load);
+/// The question of a change from the profile's session to a test by that ladder.
+std::optional<RepeatsQuestion> repeatsQuestion(const Profile& profile,
+                                               const NextTestSettings& settings,
+                                               const LadderForecast& ladder, Mass load,
+                                               double smallest);
 
 } // namespace slopebook::answers

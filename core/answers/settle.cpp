@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/nexttest.h"
 #include "core/model/errors.h"
+#include "core/stats/design.h"
 #include "core/stats/power.h"
 
 #include <algorithm>
@@ -61,6 +62,31 @@ std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& comparison, Mas
                            .day = comparison.settings.dayNoise.variance,
                            .smallest = smallest->value,
                            .level = comparison.settings.level};
+}
+
+std::optional<RepeatsQuestion> repeatsQuestion(const Profile& profile,
+                                               const NextTestSettings& settings,
+                                               const LadderForecast& ladder, Mass load,
+                                               double smallest) {
+    if (!(smallest > 0) || !(settings.scatter.df > 0) || ladder.distinct < 2)
+        return std::nullopt;
+    std::vector<double> kg;
+    for (const BuiltLoad& each : ladder.loads)
+        kg.push_back(kilograms(each.exact));
+    const stats::Spread x = stats::spread(kg);
+    const double s2 = settings.scatter.s * settings.scatter.s;
+    const double df = profile.line.df() + std::max(0, x.n - 2);
+    if (!(df > 0))
+        return std::nullopt;
+    const auto at = [&](double n, double mean, double sxx) {
+        const double off = kilograms(load) - mean;
+        return stats::Variance{s2 * (1 / n + off * off / sxx), df};
+    };
+    return RepeatsQuestion{.earlier = at(profile.line.n, profile.line.xMean, profile.line.sxx),
+                           .later = at(x.n, x.mean, x.sxx),
+                           .day = settings.dayNoise.variance,
+                           .smallest = smallest,
+                           .level = profile.level};
 }
 
 } // namespace slopebook::answers

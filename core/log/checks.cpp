@@ -28,6 +28,7 @@ std::vector<std::string> Log::check() const {
     const Reading moment(m_impl->db);
     findIn(findings, [&] { m_impl->checkStorage(findings); });
     findIn(findings, [&] { m_impl->checkLists(findings); });
+    findIn(findings, [&] { m_impl->checkEquipment(findings); });
     findIn(findings, [&] { m_impl->checkSessions(findings); });
     findIn(findings, [&] { m_impl->checkKeys(findings); });
     if (findings.size() > mostFindings) {
@@ -79,6 +80,7 @@ void Log::Impl::checkKeys(Findings& findings) {
                    "UNION ALL SELECT 'lift', max(id) FROM lifts "
                    "UNION ALL SELECT 'device', max(id) FROM devices "
                    "UNION ALL SELECT 'block', max(id) FROM blocks "
+                   "UNION ALL SELECT 'equipment', max(id) FROM equipment "
                    "UNION ALL SELECT 'session', max(id) FROM sessions "
                    "UNION ALL SELECT 'set', max(id) FROM sets) ON k = kind WHERE last < m");
     while (rows.next())
@@ -86,7 +88,7 @@ void Log::Impl::checkKeys(Findings& findings) {
                            " is lower than one in use.");
     Query count(db, "SELECT count(*) FROM keys");
     count.next();
-    if (count.integer(0) != 6)
+    if (count.integer(0) != 7)
         findings.push_back("The table of keys is not whole.");
 }
 

@@ -75,6 +75,21 @@ std::int64_t checksum(BlockId id, const Block& block) {
     return sum.add(block.ceiling).add(block.note).value();
 }
 
+std::int64_t checksum(EquipmentId id, const Equipment& equipment) {
+    Checksum sum('E');
+    sum.add(id).add(equipment.name).add(equipment.ceiling).add(equipment.note);
+    sum.add(static_cast<std::int64_t>(equipment.bars.size()));
+    for (const Bar& bar : equipment.bars)
+        sum.add(bar.name).add(bar.mass).add(bar.unit);
+    sum.add(static_cast<std::int64_t>(equipment.plates.size()));
+    for (const Plate& plate : equipment.plates)
+        sum.add(plate.mass).add(plate.pairs).add(plate.unit);
+    sum.add(static_cast<std::int64_t>(equipment.fixed.size()));
+    for (const FixedMass& fixed : equipment.fixed)
+        sum.add(fixed.name).add(fixed.mass).add(fixed.use).add(fixed.unit);
+    return sum.value();
+}
+
 StoredSet withPoint(PlacedSet set, PointRule rule) {
     StoredSet stored{.placed = std::move(set)};
     stored.point = pointVelocity(stored.placed.set, rule);

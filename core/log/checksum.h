@@ -29,6 +29,7 @@ public:
     Checksum& add(bool value) { return add(std::int64_t{value}); }
     Checksum& add(int value) { return add(std::int64_t{value}); }
     Checksum& add(Mass value) { return add(value.grams); }
+    Checksum& add(ExactMass value) { return add(value.units); }
     template <class Id>
     requires std::is_enum_v<Id> Checksum& add(Id id) { return add(static_cast<std::int64_t>(id)); }
     template <class Value>
@@ -48,12 +49,13 @@ std::int64_t checksum(AthleteId id, const Athlete& athlete);
 std::int64_t checksum(LiftId id, const Lift& lift);
 std::int64_t checksum(DeviceId id, const Device& device);
 std::int64_t checksum(BlockId id, const Block& block);
+std::int64_t checksum(EquipmentId id, const Equipment& equipment);
 
 /// A set with what the log derives from its reps.
 struct StoredSet {
     PlacedSet placed{};
     std::optional<double> point{}; ///< m/s
-    int counting = 0;            ///< reps that the point is made of
+    int counting = 0;              ///< reps that the point is made of
     friend bool operator==(const StoredSet&, const StoredSet&) = default;
 };
 

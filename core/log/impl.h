@@ -77,6 +77,7 @@ struct Log::Impl {
     using Findings = std::vector<std::string>;
     void checkStorage(Findings& findings);
     void checkLists(Findings& findings);
+    void checkEquipment(Findings& findings);
     void checkSessions(Findings& findings);
     void checkKeys(Findings& findings);
 };

@@ -4,6 +4,7 @@
 // BadInput for a value that may not stand.
 #pragma once
 
+#include "core/model/equipment.h"
 #include "core/model/ids.h"
 #include "core/model/people.h"
 #include "core/model/session.h"
@@ -67,6 +68,7 @@ public:
     std::vector<Stored<LiftId, Lift>> lifts() const;
     std::vector<Stored<DeviceId, Device>> devices() const;
     std::vector<Stored<BlockId, Block>> blocks() const;
+    std::vector<Stored<EquipmentId, Equipment>> equipment() const;
     std::vector<Stored<SessionId, SessionHead>> sessions(AthleteId athlete) const;
     SessionRecord session(SessionId session) const;
     std::vector<PlacedSet> sets(SessionId session, LiftId lift) const;
@@ -90,6 +92,7 @@ public:
     LiftId add(const Lift& lift, std::optional<LiftId> id = {});
     DeviceId add(const Device& device, std::optional<DeviceId> id = {});
     BlockId add(const Block& block, std::optional<BlockId> id = {});
+    EquipmentId add(const Equipment& equipment, std::optional<EquipmentId> id = {});
     SessionId add(const SessionHead& session, std::optional<SessionId> id = {});
     /// Appends a set (ordinal: the next one) or, with ordinal and id given, puts it back where it
     /// was.
@@ -100,12 +103,14 @@ public:
                 const Lift& lift); ///< a changed point rule rewrites the stored points of the lift
     void change(DeviceId id, const Device& device);
     void change(BlockId id, const Block& block);
+    void change(EquipmentId id, const Equipment& equipment);
     void change(SessionId id, const SessionHead& session);
     void change(SetId id, const Set& set);
     void remove(AthleteId id); ///< Conflict while sessions of the athlete exist
     void remove(LiftId id);
     void remove(DeviceId id);
     void remove(BlockId id);
+    void remove(EquipmentId id);
     void remove(SessionId id); ///< with its sets
     void remove(SetId id);     ///< the ordinals of the others stay
     void setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads);

@@ -4,6 +4,7 @@
 
 #include "core/log/connection.h"
 #include "core/model/date.h"
+#include "core/model/exactmass.h"
 #include "core/model/mass.h"
 
 #include <cstdint>
@@ -34,6 +35,7 @@ public:
     void bind(int index, bool value) { bind(index, std::int64_t{value}); }
     void bind(int index, int value) { bind(index, std::int64_t{value}); }
     void bind(int index, Mass value) { bind(index, value.grams); }
+    void bind(int index, ExactMass value) { bind(index, value.units); }
     template <class Id>
     requires std::is_enum_v<Id>
     void bind(int index, Id id) { bind(index, static_cast<std::int64_t>(id)); }

@@ -124,6 +124,16 @@ void requireValid(const Lift& lift) {
     requireText(lift.note, "note");
 }
 
+void requireValid(const Equipment& equipment) {
+    requireName(equipment.name, "the set of equipment");
+    requireText(equipment.note, "note");
+    for (const Bar& bar : equipment.bars)
+        requireText(bar.name, "name");
+    for (const FixedMass& fixed : equipment.fixed)
+        requireText(fixed.name, "name");
+    validate(equipment);
+}
+
 void requireValid(const SessionHead& session) {
     requireDate(session.date, "the day of the session");
     if (session.ordinal < 1)

@@ -10,6 +10,7 @@ void requireValid(const Athlete& athlete);
 void requireValid(const Device& device);
 void requireValid(const Block& block);
 void requireValid(const Lift& lift);
+void requireValid(const Equipment& equipment);
 void requireValid(const SessionHead& session);
 void requireValid(const Set& set);
 void requireStorableLoad(Mass load);

@@ -11,6 +11,7 @@ enum class AthleteId : long long {};
 enum class LiftId : long long {};
 enum class DeviceId : long long {};
 enum class BlockId : long long {};
+enum class EquipmentId : long long {};
 enum class SessionId : long long {};
 enum class SetId : long long {};
 enum class TestKindId : long long {};

@@ -98,6 +98,10 @@ BlockId Logbook::addBlock(const Block& block) {
     return m_impl->add<BlockId>(block, tr("add training block"));
 }
 
+EquipmentId Logbook::addEquipment(const Equipment& equipment) {
+    return m_impl->add<EquipmentId>(equipment, tr("add set of equipment"));
+}
+
 SessionId Logbook::addSession(const SessionHead& session) {
     const SessionId id = m_impl->write([&] { return m_impl->log.add(session); });
     m_impl->push(new AddSessionEdit(m_impl->host, m_impl->log.session(id)), What::Sessions,
@@ -140,6 +144,10 @@ void Logbook::changeBlock(BlockId id, const Block& block) {
     m_impl->change(id, block, tr("change training block"));
 }
 
+void Logbook::changeEquipment(EquipmentId id, const Equipment& equipment) {
+    m_impl->change(id, equipment, tr("change set of equipment"));
+}
+
 void Logbook::changeSession(SessionId id, const SessionHead& session) {
     const SessionHead before = m_impl->log.session(id).head.value;
     if (before == session)
@@ -162,6 +170,14 @@ void Logbook::removeBlock(BlockId id) {
     m_impl->push(
         new RemoveEdit<BlockId, Block>(m_impl->host, tr("remove training block"), id, before),
         What::Blocks);
+}
+
+void Logbook::removeEquipment(EquipmentId id) {
+    const Equipment before = stored(m_impl->log, id);
+    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->push(new RemoveEdit<EquipmentId, Equipment>(m_impl->host, tr("remove set of equipment"),
+                                                        id, before),
+                 What::Equipment);
 }
 
 void Logbook::removeSession(SessionId id) {

@@ -28,6 +28,7 @@ public:
     LiftId addLift(const Lift& lift);
     DeviceId addDevice(const Device& device);
     BlockId addBlock(const Block& block);
+    EquipmentId addEquipment(const Equipment& equipment);
     SessionId addSession(const SessionHead& session);
     SetId addSet(SessionId session, LiftId lift, const Set& set);
     /// All of them or none, and one step of undo. sets must not be empty.
@@ -36,9 +37,11 @@ public:
     void changeLift(LiftId id, const Lift& lift);
     void changeDevice(DeviceId id, const Device& device);
     void changeBlock(BlockId id, const Block& block);
+    void changeEquipment(EquipmentId id, const Equipment& equipment);
     void changeSession(SessionId id, const SessionHead& session);
     void changeSet(SetId id, const Set& set);
     void removeBlock(BlockId id);
+    void removeEquipment(EquipmentId id);
     void removeSession(SessionId id);
     void removeSet(SetId id);
     void setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads);
@@ -51,7 +54,17 @@ public:
     /// is cleared. A dry run promises to write nothing: the stack stays, and nothing is said.
     void applyOutsideUndo(const std::function<void(log::Log&)>& work, bool dryRun = false);
 
-    enum class What { Athletes, Lifts, Devices, Blocks, Sessions, Sets, CheckLoads, Everything };
+    enum class What {
+        Athletes,
+        Lifts,
+        Devices,
+        Blocks,
+        Equipment,
+        Sessions,
+        Sets,
+        CheckLoads,
+        Everything
+    };
     Q_ENUM(What)
 
 Q_SIGNALS:

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Edits of what stands on its own in the log: athletes, lifts, devices, training blocks.
+// Edits of what stands on its own in the log: athletes, lifts, devices, training blocks,
+// sets of equipment.
 #pragma once
 
 #include "ui/edits/edit.h"
@@ -16,6 +17,9 @@ inline Device stored(const log::Log& log, DeviceId id) {
 inline Block stored(const log::Log& log, BlockId id) {
     return valueOf(log.blocks(), id);
 }
+inline Equipment stored(const log::Log& log, EquipmentId id) {
+    return valueOf(log.equipment(), id);
+}
 inline Lift stored(const log::Log& log, LiftId id) {
     return valueOf(log.lifts(), id);
 }
@@ -27,6 +31,9 @@ constexpr Logbook::What whatOf(DeviceId) {
 }
 constexpr Logbook::What whatOf(BlockId) {
     return Logbook::What::Blocks;
+}
+constexpr Logbook::What whatOf(EquipmentId) {
+    return Logbook::What::Equipment;
 }
 constexpr Logbook::What whatOf(LiftId) {
     return Logbook::What::Lifts;

@@ -4,6 +4,7 @@
 #include "ui/compare/comparepage.h"
 #include "ui/entry/entrypage.h"
 #include "ui/history/historypage.h"
+#include "ui/plan/planpage.h"
 #include "ui/profile/profilepage.h"
 #include "ui/records/athletedialog.h"
 #include "ui/records/blocksdialog.h"
@@ -33,7 +34,7 @@ constexpr int messageShown = 10000; // ms
 } // namespace
 
 QStringList Workspace::taskNames() {
-    return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison")};
+    return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison"), tr("Plan")};
 }
 
 Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent)
@@ -101,6 +102,7 @@ void Workspace::buildTasks() {
     addTask(new ProfilePage(*m_logbook, nullptr));
     addTask(new HistoryPage(*m_logbook, nullptr));
     addTask(new ComparePage(*m_logbook, nullptr));
+    addTask(new PlanPage(*m_logbook, nullptr));
     m_tabs->tabBar()->setAccessibleName(tr("Tasks"));
 }
 

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/history.h"
+
+#include "core/answers/figures.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace slopebook::answers {
+
+namespace {
+
+constexpr int fewestSessions = 3;
+
+Answer<BorrowedOneRm> oneRmOf(const Lift& lift, const Answer<Mvt>& mvt,
+                              const stats::UncertainLine& line, double df, double level) {
+    if (lift.ballistic)
+        return NoAnswer{NoAnswer::Why::BallisticLift,
+                        "a thrown or jumped lift is followed by velocity at load only"};
+    if (!mvt)
+        return mvt.why();
+    if (!(line.slope < 0))
+        return NoAnswer{NoAnswer::Why::SlopeNotNegative,
+                        "speed does not fall as load rises, so no maximum can be read off"};
+    if (line.intercept <= mvt->value)
+        return NoAnswer{NoAnswer::Why::ThresholdAboveV0, "the line starts under the MVT"};
+    const auto exact = stats::inversePrediction(line, mvt->value, 0, df, level);
+    BorrowedOneRm oneRm{.estimate = exact.estimate};
+    if (exact.shape == stats::Inverse::Shape::Bounded) {
+        oneRm.interval = exact.interval;
+        if (mvt->sd)
+            oneRm.withMvt =
+                stats::inversePrediction(line, mvt->value, *mvt->sd * *mvt->sd, df, level).interval;
+    }
+    return oneRm;
+}
+
+/// (shrunken - common) / (own - common) at the middle of the session's loads.
+std::optional<double> ownShareOf(const LiftSession& session, const stats::UncertainLine& shrunken,
+                                 const stats::UncertainLine& common) {
+    std::vector<double> x, y;
+    for (const Point& point : session.points) {
+        x.push_back(point.load);
+        y.push_back(point.velocity);
+    }
+    const auto own = stats::fitLine(x, y);
+    if (!own)
+        return std::nullopt;
+    const double off = own->yMean - common.at(own->xMean);
+    if (std::abs(off) < 1e-12)
+        return std::nullopt;
+    return std::clamp((shrunken.at(own->xMean) - common.at(own->xMean)) / off, 0.0, 1.0);
+}
+
+} // namespace
+
+const BorrowedLine* History::of(SessionId session) const {
+    const auto found = std::ranges::find_if(
+        lines, [&](const BorrowedLine& each) { return each.session.session == session; });
+    return found == lines.end() ? nullptr : &*found;
+}
+
+Answer<History> borrow(const Lift& lift, const Answer<Mvt>& mvt,
+                       std::span<const LiftSession> sessions, double level) {
+    std::vector<stats::GroupPoints> groups;
+    History history{.level = level};
+    for (const LiftSession& session : sessions) {
+        if (session.points.empty())
+            continue;
+        stats::GroupPoints& group = groups.emplace_back();
+        for (const Point& point : session.points) {
+            group.x.push_back(point.load);
+            group.y.push_back(point.velocity);
+        }
+        history.lines.push_back({.session = session});
+    }
+    if (static_cast<int>(groups.size()) < fewestSessions)
+        return NoAnswer{NoAnswer::Why::TooFewSessions,
+                        "a history to borrow from needs three sessions of the lift; there " +
+                            std::string(groups.size() == 1 ? "is " : "are ") +
+                            counted(static_cast<int>(groups.size()), "session")};
+    const auto model = stats::fitMixedLine(groups);
+    if (!model)
+        return NoAnswer{
+            NoAnswer::Why::TooFewSessions,
+            "the sessions hold too few loads to borrow from: two of them need two loads, "
+            "and points must scatter about the lines"};
+    history.model = *model;
+    history.df = model->points - model->groups - 1;
+    for (std::size_t i = 0; i < history.lines.size(); ++i) {
+        BorrowedLine& each = history.lines[i];
+        each.line = model->lines[i];
+        each.oneRm = oneRmOf(lift, mvt, each.line, history.df, level);
+        each.ownShare = ownShareOf(each.session, each.line, model->fixed);
+    }
+    return history;
+}
+
+} // namespace slopebook::answers

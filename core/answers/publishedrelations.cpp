@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/publishedrelations.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace slopebook::answers {
+
+namespace {
+
+constexpr std::array<PublishedRelation, 5> all{
+    {{"Bench press", VelocityKind::Propulsive, 112.33, -73.501, 8.4326, 3.56,
+      "Gonzalez-Badillo and Sanchez-Medina 2010, coefficients from memory"},
+     {"Bench press", VelocityKind::Mean, 113.02, -75.865, 7.5786, 3.77,
+      "Gonzalez-Badillo and Sanchez-Medina 2010, coefficients from memory"},
+     {"Bench pull", VelocityKind::Propulsive, 147.94, -104.182, 18.5797, std::nullopt,
+      "Sanchez-Medina et al. 2014, coefficients from memory"},
+     {"Full squat", VelocityKind::Propulsive, 117.0, -50.71, -5.961, std::nullopt,
+      "Sanchez-Medina et al. 2017, coefficients from memory"},
+     {"Full squat", VelocityKind::Mean, 116.3, -46.31, -12.87, std::nullopt,
+      "Sanchez-Medina et al. 2017, coefficients from memory"}}};
+
+bool sameName(std::string_view a, std::string_view b) {
+    const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
+    return std::ranges::equal(a, b, [&](char x, char y) { return lower(x) == lower(y); });
+}
+
+} // namespace
+
+std::span<const PublishedRelation> publishedRelations() {
+    return all;
+}
+
+std::optional<PublishedRelation> publishedRelation(std::string_view lift, VelocityKind kind) {
+    const auto found = std::ranges::find_if(
+        all, [&](const auto& each) { return each.kind == kind && sameName(each.lift, lift); });
+    return found == all.end() ? std::nullopt : std::optional(*found);
+}
+
+double velocityAt(const PublishedRelation& r, double percent) {
+    // of the two roots the one on the falling branch: -c1 - sqrt for either sign of c2
+    const double root = std::sqrt(r.c1 * r.c1 - 4 * r.c2 * (r.c0 - percent));
+    return 2 * (r.c0 - percent) / (-r.c1 + root);
+}
+
+} // namespace slopebook::answers

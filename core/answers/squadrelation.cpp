@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/squadrelation.h"
+
+#include "core/answers/figures.h"
+
+#include <set>
+
+namespace slopebook::answers {
+
+namespace {
+constexpr int fewestAthletes = 3;
+constexpr std::size_t fewestPoints = 6;
+} // namespace
+
+stats::Interval SquadRelation::predicted(double velocity) const {
+    return stats::predictionInterval(used(), velocity, level);
+}
+
+std::string SquadRelation::name() const {
+    return "the squad's own relation (" + counted(athletes, "athlete") + ", " +
+           counted(static_cast<int>(points.size()), "point") + ")";
+}
+
+Answer<SquadRelation> squadRelation(const Lift& lift, std::span<const LiftSession> sessions,
+                                    double level) {
+    if (lift.ballistic)
+        return NoAnswer{NoAnswer::Why::BallisticLift,
+                        "a thrown or jumped lift has no 1RM to take shares of"};
+    SquadRelation relation{.level = level};
+    std::set<AthleteId> athletes;
+    std::vector<double> velocity, percent;
+    for (const LiftSession& session : sessions) {
+        if (!session.measuredOneRm || session.measuredOneRm->grams <= 0 || session.points.empty())
+            continue;
+        athletes.insert(session.athlete);
+        ++relation.sessions;
+        for (const Point& point : session.points) {
+            relation.points.push_back({session.athlete, point.velocity,
+                                       100 * point.load / kilograms(*session.measuredOneRm)});
+            velocity.push_back(point.velocity);
+            percent.push_back(relation.points.back().percent);
+        }
+    }
+    relation.athletes = static_cast<int>(athletes.size());
+    const auto linear = stats::fitParabola(velocity, percent, 1);
+    if (relation.athletes < fewestAthletes || relation.points.size() < fewestPoints || !linear)
+        return NoAnswer{NoAnswer::Why::TooFewSessions,
+                        "a squad's relation needs sessions with a measured 1RM of at least three "
+                        "athletes and six points; there are " +
+                            counted(relation.athletes, "athlete") + " and " +
+                            counted(static_cast<int>(relation.points.size()), "point")};
+    relation.linear = *linear;
+    relation.quadratic = stats::fitParabola(velocity, percent, 2);
+    return relation;
+}
+
+std::vector<RelatedLoad> relatedLoads(const Plan& plan, const SquadRelation& relation) {
+    std::vector<RelatedLoad> all;
+    for (const PlannedLoad& load : plan.loads)
+        all.push_back({relation.used().at(load.velocity), relation.predicted(load.velocity)});
+    return all;
+}
+
+std::vector<RelatedLoad> relatedLoads(const Plan& plan, const PublishedRelation& relation) {
+    std::vector<RelatedLoad> all;
+    for (const PlannedLoad& load : plan.loads)
+        all.push_back({relation.percentAt(load.velocity), {}});
+    return all;
+}
+
+Caution relationCaution(const std::string& name) {
+    return {Caution::Kind::GroupRelation,
+            {},
+            "shares of the 1RM marked so are by " + name +
+                ", not by this athlete's own line: people differ"};
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sets of equipment: a row each, and its pieces in the order in which the coach listed them.
+#include "core/log/impl.h"
+#include "core/log/validity.h"
+
+namespace slopebook::log {
+
+namespace {
+using Kind = LogError::Kind;
+
+MassUnit unitOf(const Query& row, int column) {
+    return massUnitFromWord(row.text(column)).value_or(MassUnit::Kilogram);
+}
+
+void readPieces(Log::Impl& impl, EquipmentId id, Equipment& equipment) {
+    Query rows(impl.db,
+               "SELECT kind, name, mass_10ng, unit, pairs FROM equipment_pieces "
+               "WHERE equipment = ? ORDER BY ordinal",
+               id);
+    while (rows.next()) {
+        const std::string kind = rows.text(0);
+        const ExactMass mass{rows.integer(2)};
+        if (kind == "bar")
+            equipment.bars.push_back({.name = rows.text(1), .mass = mass, .unit = unitOf(rows, 3)});
+        else if (kind == "plate")
+            equipment.plates.push_back(
+                {.mass = mass, .pairs = rows.small(4), .unit = unitOf(rows, 3)});
+        else
+            equipment.fixed.push_back(
+                {.name = rows.text(1),
+                 .mass = mass,
+                 .use = kind == "added" ? FixedMass::Use::Added : FixedMass::Use::Alone,
+                 .unit = unitOf(rows, 3)});
+    }
+}
+
+/// Every set by name; wrong is told of each that is not as it was written.
+template <class Wrong>
+std::vector<Stored<EquipmentId, Equipment>> listed(Log::Impl& impl, const Wrong& wrong) {
+    std::vector<Stored<EquipmentId, Equipment>> all;
+    Query rows(impl.db, "SELECT id, checksum, name, ceiling_10ng, note FROM equipment "
+                        "ORDER BY name COLLATE NOCASE, name");
+    while (rows.next()) {
+        const auto id = rows.id<EquipmentId>(0);
+        Equipment equipment{.name = rows.text(2), .note = rows.text(4)};
+        if (!rows.null(3))
+            equipment.ceiling = ExactMass{rows.integer(3)};
+        readPieces(impl, id, equipment);
+        if (checksum(id, equipment) != rows.integer(1))
+            wrong("the set of equipment '" + equipment.name + "' is not as it was written");
+        all.push_back({id, std::move(equipment)});
+    }
+    return all;
+}
+
+bool isThere(Log::Impl& impl, EquipmentId id) {
+    return Query(impl.db, "SELECT 1 FROM equipment WHERE id = ?", id).next();
+}
+
+void requireThere(Log::Impl& impl, EquipmentId id) {
+    if (!isThere(impl, id))
+        throw LogError(Kind::Conflict, "That set of equipment is not in the log any more. Nothing "
+                                       "was changed.");
+}
+
+void requireFreeName(Log::Impl& impl, EquipmentId id, const std::string& name) {
+    if (Query(impl.db, "SELECT 1 FROM equipment WHERE id <> ? AND name = ?", id, name).next())
+        throw BadInput("'" + name + "' a second time", "a name that no other set of equipment has");
+}
+
+void writePieces(Log::Impl& impl, EquipmentId id, const Equipment& equipment) {
+    int ordinal = 0;
+    const auto write = [&](const char* kind, const std::string& name, ExactMass mass, MassUnit unit,
+                           std::optional<int> pairs) {
+        Query(impl.db,
+              "INSERT INTO equipment_pieces (equipment, ordinal, kind, name, mass_10ng, unit, "
+              "pairs) VALUES (?, ?, ?, ?, ?, ?, ?)",
+              id, ++ordinal, std::string(kind), name, mass, std::string(word(unit)), pairs)
+            .run();
+    };
+    for (const Bar& bar : equipment.bars)
+        write("bar", bar.name, bar.mass, bar.unit, {});
+    for (const Plate& plate : equipment.plates)
+        write("plate", {}, plate.mass, plate.unit, plate.pairs);
+    for (const FixedMass& fixed : equipment.fixed)
+        write(fixed.use == FixedMass::Use::Added ? "added" : "alone", fixed.name, fixed.mass,
+              fixed.unit, {});
+}
+
+void erasePieces(Log::Impl& impl, EquipmentId id) {
+    Query(impl.db, "DELETE FROM equipment_pieces WHERE equipment = ?", id).run();
+}
+} // namespace
+
+std::vector<Stored<EquipmentId, Equipment>> Log::equipment() const {
+    const Reading moment(m_impl->db);
+    return listed(*m_impl, [&](const std::string& what) { m_impl->damaged(what); });
+}
+
+EquipmentId Log::add(const Equipment& equipment, std::optional<EquipmentId> id) {
+    requireValid(equipment);
+    return m_impl->write([&] {
+        if (id && isThere(*m_impl, *id))
+            throw LogError(Kind::Conflict, "That set of equipment is in the log already. Nothing "
+                                           "was changed.");
+        requireFreeName(*m_impl, id.value_or(EquipmentId{}), equipment.name);
+        const EquipmentId given = m_impl->key("equipment", id);
+        Query(m_impl->db,
+              "INSERT INTO equipment (id, name, ceiling_10ng, note, checksum) VALUES (?, ?, ?, ?, "
+              "?)",
+              given, equipment.name, equipment.ceiling, equipment.note, checksum(given, equipment))
+            .run();
+        writePieces(*m_impl, given, equipment);
+        return given;
+    });
+}
+
+void Log::change(EquipmentId id, const Equipment& equipment) {
+    requireValid(equipment);
+    m_impl->write([&] {
+        requireThere(*m_impl, id);
+        requireFreeName(*m_impl, id, equipment.name);
+        erasePieces(*m_impl, id);
+        Query(
+            m_impl->db,
+            "UPDATE equipment SET name = ?, ceiling_10ng = ?, note = ?, checksum = ? WHERE id = ?",
+            equipment.name, equipment.ceiling, equipment.note, checksum(id, equipment), id)
+            .run();
+        writePieces(*m_impl, id, equipment);
+    });
+}
+
+void Log::remove(EquipmentId id) {
+    m_impl->write([&] {
+        requireThere(*m_impl, id);
+        erasePieces(*m_impl, id);
+        Query(m_impl->db, "DELETE FROM equipment WHERE id = ?", id).run();
+    });
+}
+
+void Log::Impl::checkEquipment(Findings& findings) {
+    listed(*this, [&](const std::string& what) { findings.push_back(what + "."); });
+}
+
+} // namespace slopebook::log

@@ -1,0 +1,298 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/errors.h"
+#include "ui/page/plancard.h"
+#include "ui/plan/equipmentdialog.h"
+#include "ui/plan/laddermodel.h"
+#include "ui/plan/nexttestpane.h"
+#include "ui/plan/planpage.h"
+
+#include <QAbstractItemModelTester>
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPdfWriter>
+#include <QProcess>
+#include <QStandardPaths>
+#include <QTabWidget>
+#include <QTableView>
+#include <QTableWidget>
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace slopebook;
+using namespace slopebook::ui;
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+Equipment gym() {
+    return {.name = "gym",
+            .bars = {{.name = "bar", .mass = exactMass(Mass{20'000})}},
+            .plates = parsePlates("25x2,20x1,10x1,5x1,2.5x1,1.25x1", MassUnit::Kilogram)};
+}
+
+/// A log with one athlete, one lift, two sessions, a set of equipment and a check load.
+struct World {
+    QTemporaryDir folder;
+    Logbook book;
+    AthleteId athlete{};
+    LiftId lift{};
+    EquipmentId equipment{};
+
+    World()
+        : book(log::Log::create(std::filesystem::path(folder.path().toStdString()) /
+                                "season.slopebook")) {
+        athlete = book.addAthlete(Athlete{.name = "Lane 3"});
+        lift = book.addLift(Lift{
+            .name = "Bench pull",
+            .mvt =
+                Mvt{.value = 0.17, .sd = {}, .origin = Mvt::Origin::Coach, .source = "own tests"},
+            .smallestVelocity = 0.05});
+        // Sessions A and B of published-values.md section 10.3.
+        const double loads[] = {40, 60, 80, 100, 110, 120};
+        const double speeds[2][6] = {{1.22, 1.00, 0.79, 0.57, 0.47, 0.35},
+                                     {1.27, 1.07, 0.84, 0.64, 0.52, 0.43}};
+        for (int s = 0; s < 2; ++s) {
+            const SessionId session = book.addSession(
+                SessionHead{.athlete = athlete,
+                            .date = Date{std::chrono::year{2026}, std::chrono::month{1},
+                                         std::chrono::day{static_cast<unsigned>(10 + 7 * s)}}});
+            for (int i = 0; i < 6; ++i) {
+                Set set;
+                set.load = massFromKilograms(loads[i]);
+                set.reps = {{.velocity = speeds[s][i], .excluded = {}}};
+                book.addSet(session, lift, set);
+            }
+        }
+        book.setCheckLoads(athlete, lift, {Mass{60'000}});
+        equipment = book.addEquipment(gym());
+    }
+};
+
+QString sentenceOf(const PlanPage& page) {
+    for (const QLabel* label : page.findChildren<QLabel*>())
+        if (label->font().bold() && label->wordWrap())
+            return label->text();
+    return {};
+}
+
+QString cautionsOf(const PlanPage& page) {
+    for (const QLabel* label : page.findChildren<QLabel*>())
+        if (label->accessibleName() == u"Cautions"_s)
+            return label->text();
+    return {};
+}
+
+} // namespace
+
+class TestPlanPage : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void initTestCase() { QTest::failOnWarning(QRegularExpression(u"[nN]a[nN]"_s)); }
+    void saysWhatIsMissing();
+    void plansFromTheLatestSession();
+    void theTableAnswersToTheForm();
+    void poundsAreShown();
+    void badNumbersAreSaid();
+    void restrictedFlowComesWithItsText();
+    void theNextTestIsRanked();
+    void equipmentIsEditedAndUndone();
+    void theDialogReadsMasses();
+    void theDialogSaysWhatIsWrong();
+    void theCardHoldsEverything();
+    void theCardIsNeverCut();
+};
+
+void TestPlanPage::saysWhatIsMissing() {
+    World world;
+    PlanPage page(world.book);
+    QVERIFY(sentenceOf(page).contains(u"athlete"_s));
+    QVERIFY(!page.canPrint());
+    world.book.removeEquipment(world.equipment);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    QVERIFY(sentenceOf(page).contains(u"equipment"_s));
+    const LiftId other = world.book.addLift(Lift{.name = "Squat"});
+    page.setAthleteAndLift(world.athlete, other);
+    QVERIFY(sentenceOf(page).contains(u"No session"_s));
+}
+
+void TestPlanPage::plansFromTheLatestSession() {
+    World world;
+    PlanPage page(world.book);
+    new QAbstractItemModelTester(const_cast<PlanModel*>(&page.loads()),
+                                 QAbstractItemModelTester::FailureReportingMode::QtTest, &page);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    QVERIFY(page.canPrint());
+    const auto& plan = *page.loads().plan();
+    // Section 10.3, column B: 1RM 143.845391477; 70 % is 100.69 kg.
+    QVERIFY(std::abs(plan.aim->low - 0.7 * 143.845391477) < 1e-6);
+    QCOMPARE(plan.chosen.size(), std::size_t{1});
+    const int row = static_cast<int>(plan.chosen[0]);
+    QCOMPARE(page.loads().index(row, PlanModel::Load).data().toString(), u"100 kg"_s);
+    QCOMPARE(page.loads().index(row, PlanModel::PerSide).data().toString(), u"25 + 10 + 5 kg"_s);
+    QCOMPARE(page.loads().index(row, PlanModel::Chosen).data().toString(), u"●"_s);
+    // 0.8 x 0.635684211
+    QCOMPARE(page.loads().index(row, PlanModel::Stop).data().toString(), u"0.51 m/s"_s);
+    QVERIFY(cautionsOf(page).contains(u"not clearance to lift"_s));
+}
+
+void TestPlanPage::theTableAnswersToTheForm() {
+    World world;
+    PlanPage page(world.book);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    auto* from = page.findChildren<QLineEdit*>()[1];
+    QCOMPARE(from->accessibleName(), u"Aim, from"_s);
+    from->selectAll();
+    QTest::keyClicks(from, u"80"_s);
+    QVERIFY(std::abs(page.loads().plan()->aim->low - 0.8 * 143.845391477) < 1e-6);
+    auto* aim = page.findChildren<QComboBox*>()[2];
+    aim->setCurrentIndex(2); // a speed
+    from->selectAll();
+    QTest::keyClicks(from, u"0,64"_s); // either decimal mark
+    QVERIFY(std::abs(page.loads().plan()->aim->low - (1.697789473684 - 0.64) / 0.010621052632) <
+            1e-5);
+    aim->setCurrentIndex(0); // every load
+    QVERIFY(page.loads().plan()->chosen.empty());
+    QVERIFY(!page.canPrint());
+}
+
+void TestPlanPage::poundsAreShown() {
+    World world;
+    PlanPage page(world.book);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    auto* unit = page.findChildren<QComboBox*>()[4];
+    unit->setCurrentIndex(1);
+    const int row = static_cast<int>(page.loads().plan()->chosen[0]);
+    QCOMPARE(page.loads().index(row, PlanModel::Load).data().toString(), u"220.46 lb"_s);
+}
+
+void TestPlanPage::badNumbersAreSaid() {
+    World world;
+    PlanPage page(world.book);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    auto* from = page.findChildren<QLineEdit*>()[1];
+    from->selectAll();
+    QTest::keyClicks(from, u"abc"_s);
+    QVERIFY(sentenceOf(page).contains(u"abc"_s));
+    QVERIFY(!page.canPrint());
+    from->selectAll();
+    QTest::keyClicks(from, u"500"_s); // more than 120 %
+    QVERIFY(!page.canPrint());
+}
+
+void TestPlanPage::restrictedFlowComesWithItsText() {
+    World world;
+    PlanPage page(world.book);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    QVERIFY(!cautionsOf(page).contains(u"occlusion"_s));
+    page.findChildren<QCheckBox*>()[0]->setChecked(true);
+    QVERIFY(cautionsOf(page).contains(u"measured occlusion pressure"_s));
+    QVERIFY(cautionsOf(page).contains(u"thrombosis"_s));
+}
+
+void TestPlanPage::theNextTestIsRanked() {
+    World world;
+    PlanPage page(world.book);
+    page.resize(1100, 700);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    auto* tabs = page.findChild<QTabWidget*>();
+    auto* pane = page.findChild<NextTestPane*>();
+    QVERIFY(!pane->nextTest()); // asked only when it is looked at
+    tabs->setCurrentWidget(pane);
+    QVERIFY(pane->nextTest());
+    auto* model = pane->findChild<PlanLadderModel*>();
+    QAbstractItemModelTester tester(model, QAbstractItemModelTester::FailureReportingMode::QtTest);
+    QVERIFY(model->rowCount() >= 5);
+    QCOMPARE(model->columnCount(), int(PlanLadderModel::FirstCheckLoad) + 1);
+    QCOMPARE(model->index(0, PlanLadderModel::Name).data().toString(), u"best for the 1RM"_s);
+    QVERIFY(model->index(0, PlanLadderModel::OneRm).data().toString().startsWith(u"± "_s));
+    auto* chart = pane->findChild<charts::CeilingChart*>();
+    QVERIFY(!chart->figure().data().curve.empty());
+    QVERIFY(!chart->grab().isNull());
+}
+
+void TestPlanPage::equipmentIsEditedAndUndone() {
+    World world;
+    Equipment changed = gym();
+    changed.name = "boathouse";
+    changed.ceiling = exactMass(Mass{60'000});
+    world.book.changeEquipment(world.equipment, changed);
+    QVERIFY(world.book.log().equipment()[0].value == changed);
+    world.book.undoStack()->undo();
+    QVERIFY(world.book.log().equipment()[0].value == gym());
+    world.book.undoStack()->redo();
+    world.book.removeEquipment(world.equipment);
+    QVERIFY(world.book.log().equipment().empty());
+    world.book.undoStack()->undo();
+    QVERIFY(world.book.log().equipment()[0].value == changed);
+    QCOMPARE(world.book.log().equipment()[0].id, world.equipment);
+    QVERIFY_EXCEPTION_THROWN(world.book.addEquipment(changed), BadInput); // the name is taken
+}
+
+void TestPlanPage::theDialogReadsMasses() {
+    EquipmentDialog dialog(gym());
+    QVERIFY(dialog.equipment() == gym());
+    const auto [mass, unit] = readMassWithUnit(u" 45 LB "_s, u"the bar"_s);
+    QCOMPARE(mass.units, 45 * unitsPerPound);
+    QVERIFY(unit == MassUnit::Pound);
+    QCOMPARE(readMassWithUnit(u"2,5"_s, {}).first, exactMass(Mass{2500}));
+    QCOMPARE(readMassWithUnit(u"2.5kg"_s, {}).first, exactMass(Mass{2500}));
+    for (const QString& bad : {u""_s, u"-5"_s, u"1.2.3"_s, u"0"_s, u"heavy"_s})
+        QVERIFY_EXCEPTION_THROWN(readMassWithUnit(bad, u"the bar"_s), BadInput);
+    // a typed row makes room for the next
+    auto* plates = dialog.findChildren<QTableWidget*>()[1];
+    const int rows = plates->rowCount();
+    plates->setItem(rows - 1, 0, new QTableWidgetItem(u"0,5"_s));
+    plates->setItem(rows - 1, 1, new QTableWidgetItem(u"3"_s));
+    QCOMPARE(plates->rowCount(), rows + 1);
+    QCOMPARE(dialog.equipment().plates.back().pairs, 3);
+}
+
+void TestPlanPage::theDialogSaysWhatIsWrong() {
+    Equipment nameless = gym();
+    nameless.name.clear();
+    EquipmentDialog dialog(nameless);
+    dialog.accept();
+    QCOMPARE(dialog.result(), int(QDialog::Rejected));
+    bool said = false;
+    for (const QLabel* label : dialog.findChildren<QLabel*>())
+        said = said ||
+               (label->accessibleName() == u"What is wrong"_s && label->text().contains(u"name"_s));
+    QVERIFY(said);
+}
+
+void TestPlanPage::theCardHoldsEverything() {
+    if (QStandardPaths::findExecutable(u"pdftotext"_s).isEmpty())
+        QSKIP("PDFTOTEXT IS NOT INSTALLED: the card's text is not read back");
+    World world;
+    PlanPage page(world.book);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    const QString file = world.folder.filePath(u"card.pdf"_s);
+    page.writePdfTo(std::filesystem::path(file.toStdString()));
+    QProcess reader;
+    reader.start(u"pdftotext"_s, {u"-layout"_s, file, u"-"_s});
+    QVERIFY(reader.waitForFinished());
+    const QString read = QString::fromUtf8(reader.readAllStandardOutput());
+    for (const QString& must :
+         {u"Lane 3"_s, u"Bench pull"_s, u"100 kg"_s, u"3 sets"_s, u"25 + 10 + 5 kg"_s,
+          u"bar 20 kg"_s, u"0.64 m/s"_s, u"0.51 m/s"_s, u"80 %"_s, u"not clearance to lift"_s})
+        QVERIFY2(read.contains(must), qPrintable(must + u" in\n"_s + read));
+    QVERIFY_EXCEPTION_THROWN(
+        page.writePdfTo(world.folder.filePath(u"no/such/card.pdf"_s).toStdString()), LogError);
+}
+
+void TestPlanPage::theCardIsNeverCut() {
+    World world;
+    PlanPage page(world.book);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    PlanCard card{.athlete = u"Lane 3"_s, .lift = u"Bench pull"_s, .plan = *page.loads().plan()};
+    QCOMPARE(planCardPages(card, QSizeF(595, 842)), 1);
+    for (std::size_t i = 0; i < card.plan.loads.size(); ++i)
+        card.plan.chosen.push_back(i);
+    for (const QSizeF& paper : {QSizeF(595, 842), QSizeF(612, 792)})
+        QVERIFY(planCardPages(card, paper) > 5);
+}
+
+QTEST_MAIN(TestPlanPage)
+#include "tst_planpage.moc"

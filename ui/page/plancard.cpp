@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/page/plancard.h"
+
+#include "core/model/errors.h"
+#include "ui/page/flow.h"
+#include "ui/plan/planwords.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFontMetricsF>
+#include <QPdfWriter>
+#include <QPrinter>
+#include <QSaveFile>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+struct Card {
+    Q_DECLARE_TR_FUNCTIONS(Card)
+};
+
+constexpr double margin = 40, foot = 14, footSize = 8; // points
+constexpr double titleSize = 24, loadSize = 40, putOnSize = 22, textSize = 14, cautionSize = 11;
+
+QString workText(const PlanCard& card) {
+    const QString sets = card.sets == 1 ? Card::tr("1 set") : Card::tr("%1 sets").arg(card.sets);
+    return card.reps > 0 ? Card::tr("%1 of %2").arg(sets).arg(card.reps) : sets;
+}
+
+/// One load: the figure that is read first is the largest.
+void addLoad(page::Flow& flow, const PlanCard& card, const answers::PlannedLoad& load) {
+    flow.text(
+        Card::tr("%1   %2").arg(planwords::loadText(load.built.exact, card.unit), workText(card)),
+        page::pageFont(loadSize, true), 14, true);
+    const QString bar = planwords::barText(load.built);
+    const QString putOn = planwords::perSideText(load.built);
+    flow.text(bar.isEmpty() ? putOn : Card::tr("%1, each side: %2").arg(bar, putOn),
+              page::pageFont(putOnSize), 2, true);
+    if (load.percent)
+        flow.text(Card::tr("%1 of the estimated 1RM").arg(planwords::percentText(load)),
+                  page::pageFont(textSize), 4, true);
+    flow.text(Card::tr("Fastest rep expected: %1").arg(planwords::speedText(load)),
+              page::pageFont(textSize), 2, load.stop.has_value());
+    if (load.stop)
+        flow.text(
+            Card::tr("End the set at %1, or at %2 % of the day's own fastest rep")
+                .arg(planwords::stopText(load), number(100 - *card.plan.settings.lossPercent, 0)),
+            page::pageFont(textSize, true), 2);
+}
+
+/// Room to write down what was done.
+void addWriteIn(page::Flow& flow, const PlanCard& card) {
+    std::vector<std::vector<page::Cell>> rows;
+    for (const std::size_t i : card.plan.chosen)
+        for (int set = 1; set <= card.sets; ++set)
+            rows.push_back(
+                {{.text = QString::number(set)},
+                 {.text = planwords::loadText(card.plan.loads[i].built.exact, card.unit)},
+                 {.text = u"…………"_s},
+                 {.text = u"…………"_s},
+                 {.text = u"…………"_s}});
+    const double part = flow.width() / 5;
+    flow.table({{.width = part * 0.6},
+                {.width = part * 1.1},
+                {.width = part * 1.1},
+                {.width = part * 1.1},
+                {.width = part * 1.1}},
+               {{.text = Card::tr("Set"), .bold = true},
+                {.text = Card::tr("Load"), .bold = true},
+                {.text = Card::tr("Fastest"), .bold = true},
+                {.text = Card::tr("Last"), .bold = true},
+                {.text = Card::tr("Reps"), .bold = true}},
+               rows, page::pageFont(textSize), 18);
+}
+
+page::Flow flowOf(const PlanCard& card, const QSizeF& paper) {
+    page::Flow flow(paper, margin, foot);
+    flow.text(Card::tr("%1: %2").arg(card.athlete, card.lift), page::pageFont(titleSize, true));
+    flow.text(Card::tr("From the test of %1; equipment: %2")
+                  .arg(dateText(card.plan.profile.session.date),
+                       QString::fromStdString(card.plan.settings.equipment.name)),
+              page::pageFont(cautionSize), 2);
+    for (const std::size_t i : card.plan.chosen)
+        addLoad(flow, card, card.plan.loads[i]);
+    addWriteIn(flow, card);
+    bool first = true;
+    for (const QString& caution : planwords::cautionTexts(card.plan.cautions)) {
+        flow.text(caution, page::pageFont(cautionSize), first ? 16 : 3);
+        first = false;
+    }
+    if (card.plan.restrictedFlow) {
+        flow.text(Card::tr("Restricted-flow training"), page::pageFont(cautionSize, true), 8, true);
+        for (const QString& paragraph : planwords::restrictedFlowTexts())
+            flow.text(paragraph, page::pageFont(cautionSize), 3);
+    }
+    return flow;
+}
+
+void paintPage(QPainter& painter, const page::Flow& flow,
+               const std::vector<page::Flow::Placed>& blocks, const QSizeF& paper,
+               const QString& footText) {
+    for (const auto& [top, block] : blocks) {
+        painter.save();
+        block->paint(painter, QPointF(flow.margin(), top));
+        painter.restore();
+    }
+    const QFont font = page::pageFont(footSize);
+    painter.setFont(font);
+    painter.setPen(QColor(0x55, 0x55, 0x55));
+    painter.drawText(QPointF(margin, paper.height() - margin - 2),
+                     QFontMetricsF(font).elidedText(footText, Qt::ElideMiddle, flow.width()));
+}
+
+[[noreturn]] void fail(const std::filesystem::path& file, const QString& why) {
+    throw LogError(LogError::Kind::Unavailable,
+                   "The PDF " + file.string() + " could not be written: " + why.toStdString() +
+                       ". Nothing is there that was not there before.");
+}
+
+} // namespace
+
+int planCardPages(const PlanCard& card, const QSizeF& paper) {
+    return static_cast<int>(flowOf(card, paper).pages().size());
+}
+
+bool paintPlanCard(QPagedPaintDevice& device, const PlanCard& card) {
+    if (auto* printer = dynamic_cast<QPrinter*>(&device))
+        printer->setFullPage(true);
+    else
+        device.setPageMargins(QMarginsF());
+    const QSizeF paper = device.pageLayout().fullRect(QPageLayout::Point).size();
+    const page::Flow flow = flowOf(card, paper);
+    const auto pages = flow.pages();
+    QPainter painter;
+    if (!painter.begin(&device))
+        return false;
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    bool good = true;
+    for (std::size_t i = 0; i < pages.size() && good; ++i) {
+        if (i > 0)
+            good = device.newPage();
+        painter.save();
+        painter.scale(device.logicalDpiX() / 72.0, device.logicalDpiY() / 72.0);
+        paintPage(painter, flow, pages[i], paper,
+                  Card::tr("%1, %2: page %3 of %4")
+                      .arg(card.athlete, card.lift)
+                      .arg(i + 1)
+                      .arg(pages.size()));
+        painter.restore();
+    }
+    return painter.end() && good;
+}
+
+void writePlanCardPdf(const PlanCard& card, const std::filesystem::path& file) {
+    QSaveFile out(QFile::decodeName(file.c_str()));
+    if (!out.open(QIODevice::WriteOnly))
+        fail(file, out.errorString());
+    {
+        QPdfWriter pdf(&out);
+        pdf.setPageSize(QPageSize(card.paper));
+        pdf.setResolution(1200);
+        pdf.setTitle(card.athlete + u": "_s + card.lift);
+        pdf.setCreator(u"Slopebook"_s);
+        if (!paintPlanCard(pdf, card)) {
+            out.cancelWriting();
+            fail(file, Card::tr("it could not be painted"));
+        }
+    }
+    if (!out.commit())
+        fail(file, out.errorString());
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The card for the bar: what to lift, what to put on, how fast, when to stop, and the cautions, in
+// type that is read from the floor. Black on white, never cut: what does not fit goes on the next
+// page.
+#pragma once
+
+#include "core/answers/plan.h"
+#include "ui/units.h"
+
+#include <QPageSize>
+#include <QPagedPaintDevice>
+#include <QString>
+
+#include <filesystem>
+
+namespace slopebook::ui {
+
+struct PlanCard {
+    QString athlete{}, lift{};
+    answers::Plan plan; ///< its chosen loads are printed, lightest first
+    LoadUnit unit = LoadUnit::Kilograms;
+    int sets = 3;
+    int reps = 0;                                ///< 0: until the stop speed
+    QPageSize::PageSizeId paper = QPageSize::A4; ///< of a PDF; a printer has its own
+};
+
+/// Paints all pages at the device's own page size. False where the device cannot be painted on.
+bool paintPlanCard(QPagedPaintDevice& device, const PlanCard& card);
+
+/// Writes the PDF under a temporary name beside file, then renames it. Throws LogError.
+void writePlanCardPdf(const PlanCard& card, const std::filesystem::path& file);
+
+/// How many pages the card takes on a paper of that size in points.
+int planCardPages(const PlanCard& card, const QSizeF& paper);
+
+} // namespace slopebook::ui

@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/plan/planform.h"
+
+#include "core/model/errors.h"
+#include "ui/entry/setline.h"
+#include "ui/plan/equipmentdialog.h"
+#include "ui/shell/format.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+enum Aim { Everything, PercentAim, SpeedAim };
+
+std::optional<double> readField(const QLineEdit* field, const QString& what) {
+    const QString typed = field->text().trimmed();
+    if (typed.isEmpty())
+        return std::nullopt;
+    const auto value = readDecimal(std::u16string_view(
+        reinterpret_cast<const char16_t*>(typed.utf16()), static_cast<std::size_t>(typed.size())));
+    if (!value)
+        throw BadInput("\"" + utf8(typed) + "\"", "a number for " + utf8(what));
+    return value;
+}
+
+} // namespace
+
+PlanForm::PlanForm(QWidget* parent)
+    : QWidget(parent), m_session(new QComboBox), m_equipment(new QComboBox),
+      m_new(new QPushButton(tr("Ne&w…"))), m_change(new QPushButton(tr("Chan&ge…"))),
+      m_remove(new QPushButton(tr("Re&move"))), m_ceiling(new QLineEdit), m_aim(new QComboBox),
+      m_from(new QLineEdit), m_to(new QLineEdit), m_side(new QComboBox), m_loss(new QLineEdit),
+      m_sets(new QSpinBox), m_reps(new QSpinBox), m_unit(new QComboBox),
+      m_restricted(new QCheckBox(tr("Restricted-&flow window"))),
+      m_history(new QCheckBox(tr("&Borrow from earlier sessions"))), m_aimUnit(new QLabel) {
+    build();
+    connectFields();
+    fitFields();
+}
+
+void PlanForm::build() {
+    m_aim->addItems({tr("Every load"), tr("Share of the 1RM"), tr("Speed of the fastest rep")});
+    m_aim->setCurrentIndex(PercentAim);
+    m_from->setText(u"70"_s);
+    m_from->setAccessibleName(tr("Aim, from"));
+    m_to->setAccessibleName(tr("Aim, to"));
+    m_to->setPlaceholderText(tr("to (window)"));
+    m_side->addItem(tr("nearest"), static_cast<int>(answers::Side::Nearest));
+    m_side->addItem(tr("at most"), static_cast<int>(answers::Side::Below));
+    m_side->addItem(tr("at least"), static_cast<int>(answers::Side::Above));
+    m_loss->setText(u"20"_s);
+    m_loss->setPlaceholderText(tr("none"));
+    m_ceiling->setPlaceholderText(tr("none beside the set's own"));
+    m_sets->setRange(1, 20);
+    m_sets->setValue(3);
+    m_reps->setRange(0, 50);
+    m_reps->setSpecialValueText(tr("by speed"));
+    m_unit->addItem(unitName(LoadUnit::Kilograms));
+    m_unit->addItem(unitName(LoadUnit::Pounds));
+
+    auto* form = new QFormLayout(this);
+    form->addRow(tr("&Session of the line"), m_session);
+    form->addRow(tr("E&quipment"), m_equipment);
+    auto* buttons = new QHBoxLayout;
+    for (QPushButton* button : {m_new, m_change, m_remove})
+        buttons->addWidget(button);
+    form->addRow(QString(), buttons);
+    form->addRow(tr("Ceiling toda&y"), m_ceiling);
+    form->addRow(tr("&Aim at"), m_aim);
+    auto* window = new QHBoxLayout;
+    window->addWidget(m_from);
+    window->addWidget(m_to);
+    window->addWidget(m_aimUnit);
+    form->addRow(tr("Fro&m, to"), window);
+    form->addRow(tr("&Load"), m_side);
+    form->addRow(tr("Stop after l&osing (%)"), m_loss);
+    form->addRow(tr("Sets"), m_sets);
+    form->addRow(tr("Reps"), m_reps);
+    form->addRow(tr("Show loads &in"), m_unit);
+    form->addRow(m_restricted);
+    form->addRow(m_history);
+    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+}
+
+void PlanForm::connectFields() {
+    for (QComboBox* box : {m_session, m_equipment, m_aim, m_side, m_unit})
+        connect(box, &QComboBox::currentIndexChanged, this, [this] {
+            fitFields();
+            Q_EMIT changed();
+        });
+    for (QLineEdit* field : {m_ceiling, m_from, m_to, m_loss})
+        connect(field, &QLineEdit::textEdited, this, &PlanForm::changed);
+    for (QSpinBox* box : {m_sets, m_reps})
+        connect(box, &QSpinBox::valueChanged, this, &PlanForm::changed);
+    for (QCheckBox* box : {m_restricted, m_history})
+        connect(box, &QCheckBox::toggled, this, &PlanForm::changed);
+    connect(m_new, &QPushButton::clicked, this, &PlanForm::newEquipmentWanted);
+    connect(m_change, &QPushButton::clicked, this, [this] {
+        if (const auto id = equipmentId())
+            Q_EMIT changeEquipmentWanted(*id);
+    });
+    connect(m_remove, &QPushButton::clicked, this, [this] {
+        if (const auto id = equipmentId())
+            Q_EMIT removeEquipmentWanted(*id);
+    });
+}
+
+void PlanForm::fitFields() {
+    const int aim = m_aim->currentIndex();
+    for (QWidget* field : std::initializer_list<QWidget*>{m_from, m_to, m_side})
+        field->setEnabled(aim != Everything);
+    m_aimUnit->setText(aim == SpeedAim ? tr("m/s") : u"%"_s);
+    m_change->setEnabled(equipmentId().has_value());
+    m_remove->setEnabled(equipmentId().has_value());
+}
+
+std::optional<EquipmentId> PlanForm::equipmentId() const {
+    if (m_equipment->currentIndex() < 0)
+        return std::nullopt;
+    return EquipmentId{m_equipment->currentData().toLongLong()};
+}
+
+void PlanForm::setSessions(const std::vector<LiftSession>& sessions) {
+    const QSignalBlocker quiet(m_session);
+    const QVariant before = m_session->currentData();
+    m_session->clear();
+    for (auto session = sessions.rbegin(); session != sessions.rend(); ++session)
+        m_session->addItem(
+            session->ordinal > 1
+                ? tr("%1 (no. %2)").arg(dateText(session->date)).arg(session->ordinal)
+                : dateText(session->date),
+            qlonglong{raw(session->session)});
+    const int at = before.isValid() ? m_session->findData(before) : -1;
+    m_session->setCurrentIndex(at >= 0 ? at : (m_session->count() > 0 ? 0 : -1));
+}
+
+void PlanForm::setEquipment(const std::vector<Stored<EquipmentId, Equipment>>& equipment) {
+    {
+        const QSignalBlocker quiet(m_equipment);
+        const QVariant before = m_equipment->currentData();
+        m_equipment->clear();
+        for (const auto& each : equipment)
+            m_equipment->addItem(text(each.value.name), qlonglong{raw(each.id)});
+        const int at = before.isValid() ? m_equipment->findData(before) : -1;
+        m_equipment->setCurrentIndex(at >= 0 ? at : (m_equipment->count() > 0 ? 0 : -1));
+    }
+    fitFields();
+}
+
+void PlanForm::chooseEquipment(EquipmentId id) {
+    m_equipment->setCurrentIndex(m_equipment->findData(qlonglong{raw(id)}));
+}
+
+PlanChoice PlanForm::choice() const {
+    PlanChoice choice;
+    if (m_session->currentIndex() >= 0)
+        choice.session = SessionId{m_session->currentData().toLongLong()};
+    choice.equipment = equipmentId();
+    if (!m_ceiling->text().trimmed().isEmpty())
+        choice.ceiling = readMassWithUnit(m_ceiling->text(), tr("the ceiling")).first;
+    if (m_aim->currentIndex() != Everything)
+        if (const auto from = readField(m_from, tr("the aim")))
+            choice.target = answers::Target{.kind = m_aim->currentIndex() == SpeedAim
+                                                        ? answers::Target::Kind::Velocity
+                                                        : answers::Target::Kind::Percent,
+                                            .from = *from,
+                                            .to = readField(m_to, tr("the aim")).value_or(*from)};
+    choice.side = static_cast<answers::Side>(m_side->currentData().toInt());
+    choice.lossPercent = readField(m_loss, tr("the velocity loss"));
+    choice.restrictedFlow = m_restricted->isChecked();
+    choice.history = m_history->isChecked();
+    choice.unit = m_unit->currentIndex() == 1 ? LoadUnit::Pounds : LoadUnit::Kilograms;
+    choice.sets = m_sets->value();
+    choice.reps = m_reps->value();
+    return choice;
+}
+
+} // namespace slopebook::ui

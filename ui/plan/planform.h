@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the coach sets for a plan: session, equipment, ceiling, aim, stop, sets, unit.
+#pragma once
+
+#include "core/answers/plan.h"
+#include "core/log/log.h"
+#include "ui/units.h"
+
+#include <QWidget>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSpinBox;
+
+namespace slopebook::ui {
+
+/// The form's fields as values.
+struct PlanChoice {
+    std::optional<SessionId> session = {};
+    std::optional<EquipmentId> equipment = {};
+    std::optional<ExactMass> ceiling = {};
+    std::optional<answers::Target> target = {};
+    answers::Side side = answers::Side::Nearest;
+    std::optional<double> lossPercent = {};
+    bool restrictedFlow = false;
+    bool history = false; ///< the line that borrows from the athlete's sessions, beside
+    LoadUnit unit = LoadUnit::Kilograms;
+    int sets = 3; ///< for the card
+    int reps = 0; ///< for the card; 0: by the stop speed
+};
+
+class PlanForm : public QWidget {
+    Q_OBJECT
+public:
+    explicit PlanForm(QWidget* parent = nullptr);
+
+    /// Newest first; the chosen one stays chosen where it is still there.
+    void setSessions(const std::vector<LiftSession>& sessions);
+    void setEquipment(const std::vector<Stored<EquipmentId, Equipment>>& equipment);
+    void chooseEquipment(EquipmentId id);
+    /// Throws BadInput for a field that holds no number.
+    PlanChoice choice() const;
+
+Q_SIGNALS:
+    void changed();
+    void newEquipmentWanted();
+    void changeEquipmentWanted(slopebook::EquipmentId id);
+    void removeEquipmentWanted(slopebook::EquipmentId id);
+
+private:
+    void build();
+    void connectFields();
+    void fitFields();
+    std::optional<EquipmentId> equipmentId() const;
+
+    QComboBox* m_session;
+    QComboBox* m_equipment;
+    QPushButton* m_new;
+    QPushButton* m_change;
+    QPushButton* m_remove;
+    QLineEdit* m_ceiling;
+    QComboBox* m_aim;
+    QLineEdit* m_from;
+    QLineEdit* m_to;
+    QComboBox* m_side;
+    QLineEdit* m_loss;
+    QSpinBox* m_sets;
+    QSpinBox* m_reps;
+    QComboBox* m_unit;
+    QCheckBox* m_restricted;
+    QCheckBox* m_history;
+    QLabel* m_aimUnit;
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,276 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/plan/planpage.h"
+
+#include "core/model/errors.h"
+#include "ui/plan/equipmentdialog.h"
+#include "ui/plan/nexttestpane.h"
+#include "ui/plan/planwords.h"
+#include "ui/plan/relationpane.h"
+#include "ui/shell/format.h"
+#include "ui/wording.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QMessageBox>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QTabWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+QScrollArea* scrolled(QWidget* inside) {
+    auto* area = new QScrollArea;
+    area->setWidget(inside);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    return area;
+}
+
+} // namespace
+
+// No exception crosses the event loop: it is told where the answer would stand.
+template <class Work>
+void PlanPage::atTheEdge(const Work& work) {
+    try {
+        work();
+    } catch (const std::exception& error) {
+        showReason(QString::fromUtf8(error.what()));
+    }
+}
+
+PlanPage::PlanPage(Logbook& logbook, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_form(new PlanForm), m_tabs(new QTabWidget),
+      m_sentence(new QLabel), m_table(new QTableView), m_model(new PlanModel(this)),
+      m_cautions(new QLabel), m_borrowed(new QLabel), m_next(new NextTestPane),
+      m_relations(new RelationPane) {
+    build();
+    connectParts();
+    ask();
+}
+
+void PlanPage::build() {
+    for (QLabel* label : {m_sentence, m_cautions, m_borrowed}) {
+        label->setWordWrap(true);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    }
+    QFont strong = m_sentence->font();
+    strong.setBold(true);
+    m_sentence->setFont(strong);
+    m_cautions->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_cautions->setAccessibleName(tr("Cautions"));
+    m_table->setModel(m_model);
+    m_table->setAccessibleName(tr("Loads that can be built"));
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->verticalHeader()->hide();
+    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->setTabKeyNavigation(false);
+
+    auto* split = new QSplitter(Qt::Vertical);
+    split->addWidget(m_table);
+    split->addWidget(scrolled(m_cautions));
+    split->setStretchFactor(0, 3);
+    split->setStretchFactor(1, 2);
+    auto* loads = new QWidget;
+    auto* column = new QVBoxLayout(loads);
+    column->addWidget(m_sentence);
+    column->addWidget(m_borrowed);
+    column->addWidget(split, 1);
+    m_tabs->addTab(loads, tr("&Loads"));
+    m_tabs->addTab(m_next, tr("Ne&xt test"));
+    m_tabs->addTab(m_relations, tr("S&quad"));
+
+    auto* both = new QSplitter;
+    both->addWidget(scrolled(m_form));
+    both->addWidget(m_tabs);
+    both->setStretchFactor(1, 1);
+    both->setSizes({330, 800});
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(both);
+}
+
+void PlanPage::connectParts() {
+    connect(m_form, &PlanForm::changed, this, [this] { ask(); });
+    connect(m_form, &PlanForm::newEquipmentWanted, this, [this] { editEquipment({}); });
+    connect(m_form, &PlanForm::changeEquipmentWanted, this,
+            [this](EquipmentId id) { editEquipment(id); });
+    connect(m_form, &PlanForm::removeEquipmentWanted, this,
+            [this](EquipmentId id) { removeEquipment(id); });
+    connect(m_next, &NextTestPane::fieldsChanged, this,
+            [this] { atTheEdge([this] { askNextTest(); }); });
+    connect(m_relations, &RelationPane::useChanged, this, [this] { ask(); });
+    connect(m_tabs, &QTabWidget::currentChanged, this, [this] {
+        atTheEdge([this] {
+            askNextTest();
+            readRelations();
+        });
+    });
+}
+
+void PlanPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
+    m_athlete = athlete;
+    m_lift = lift;
+    atTheEdge([this] { read(); });
+    ask();
+}
+
+void PlanPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
+    setAthleteAndLift(m_athlete, m_lift);
+}
+
+void PlanPage::read() {
+    m_about.reset();
+    m_equipment = m_logbook.log().equipment();
+    m_form->setEquipment(m_equipment);
+    if (m_athlete && m_lift)
+        m_about = background(m_logbook.log(), *m_athlete, *m_lift);
+    m_form->setSessions(m_about ? m_about->sessions : std::vector<LiftSession>{});
+    readRelations();
+}
+
+// Goes through the whole log: only while it is looked at, or used.
+void PlanPage::readRelations() {
+    if (!m_about || (m_tabs->currentWidget() != m_relations && m_relations->name().empty()))
+        return;
+    const Lift& lift = m_about->lift.value;
+    m_relations->setRelations(
+        answers::squadRelation(lift, m_logbook.log().liftSessions({.lift = m_about->lift.id})),
+        answers::publishedRelation(lift.name, lift.kind));
+}
+
+void PlanPage::ask() {
+    m_profile.reset();
+    atTheEdge([this] {
+        m_choice = m_form->choice();
+        if (!m_about)
+            return showReason(tr("Choose an athlete and a lift."));
+        if (!m_choice.session)
+            return showReason(tr("No session of this lift yet: test first, then plan."));
+        const auto session = sessionOf(m_about->sessions, *m_choice.session);
+        if (!session)
+            return showReason(asSentence(noAnswerText(session.why())));
+        const auto profile = profileOf(*m_about, *session);
+        if (!profile)
+            return showReason(asSentence(noAnswerText(profile.why())));
+        const auto equipment = std::ranges::find_if(
+            m_equipment, [this](const auto& each) { return each.id == m_choice.equipment; });
+        if (equipment == m_equipment.end())
+            return showReason(tr("Make a set of equipment first: the bars and plates at hand."));
+        auto settings = planSettings(m_logbook.log(), *m_about, *session, equipment->value);
+        settings.target = m_choice.target;
+        settings.lossPercent = m_choice.lossPercent;
+        settings.ceiling = m_choice.ceiling;
+        settings.side = m_choice.side;
+        settings.restrictedFlow = m_choice.restrictedFlow;
+        settings.unit = m_choice.unit == LoadUnit::Pounds ? MassUnit::Pound : MassUnit::Kilogram;
+        m_profile = *profile;
+        const auto plan = answers::plan(m_about->lift.value, *profile, settings);
+        if (!plan)
+            showReason(asSentence(noAnswerText(plan.why())));
+        else
+            showPlan(*plan);
+        askNextTest();
+    });
+}
+
+void PlanPage::askNextTest() {
+    if (m_tabs->currentWidget() != m_next)
+        return;
+    const auto equipment = std::ranges::find_if(
+        m_equipment, [this](const auto& each) { return each.id == m_choice.equipment; });
+    if (!m_about || !m_profile || equipment == m_equipment.end())
+        return m_next->showReason(m_sentence->text());
+    m_next->ask({.log = &m_logbook.log(),
+                 .about = &*m_about,
+                 .profile = &*m_profile,
+                 .equipment = equipment->value,
+                 .ceiling = m_choice.ceiling,
+                 .unit = m_choice.unit});
+}
+
+void PlanPage::showReason(const QString& reason) {
+    m_model->setPlan(std::nullopt, m_choice.unit);
+    m_sentence->setText(reason);
+    m_cautions->clear();
+    m_borrowed->clear();
+    if (m_tabs->currentWidget() == m_next)
+        m_next->showReason(reason);
+}
+
+void PlanPage::showPlan(const answers::Plan& plan) {
+    m_model->setPlan(plan, m_choice.unit, m_relations->related(plan));
+    m_table->resizeColumnsToContents();
+    m_borrowed->setVisible(m_choice.history);
+    m_borrowed->setText(
+        m_choice.history
+            ? planwords::borrowedText(answers::borrow(plan.lift, m_about->mvt, m_about->sessions),
+                                      plan.profile, m_choice.unit)
+            : QString());
+    QStringList chosen;
+    for (const std::size_t i : plan.chosen)
+        chosen << planwords::loadText(plan.loads[i].built.exact, m_choice.unit);
+    if (!plan.aim)
+        m_sentence->setText(tr("Every load of this set of equipment."));
+    else if (plan.aim->low == plan.aim->high)
+        m_sentence->setText(
+            tr("The aim is %1; to be built: %2.")
+                .arg(loadWithUnit(std::round(plan.aim->low * 10) / 10, m_choice.unit),
+                     chosen.join(u", "_s)));
+    else
+        m_sentence->setText(
+            tr("The aim is %1 to %2; to be built: %3.")
+                .arg(loadNumber(std::round(plan.aim->low * 10) / 10, m_choice.unit),
+                     loadWithUnit(std::round(plan.aim->high * 10) / 10, m_choice.unit),
+                     chosen.join(u", "_s)));
+    QStringList cautions = planwords::cautionTexts(plan.cautions);
+    if (const std::string name = m_relations->name(); !name.empty())
+        cautions << planwords::cautionTexts({answers::relationCaution(name)});
+    if (plan.restrictedFlow)
+        cautions << planwords::restrictedFlowTexts();
+    m_cautions->setText(cautions.join(u"\n"_s));
+    if (!plan.chosen.empty())
+        m_table->scrollTo(m_model->index(static_cast<int>(plan.chosen.front()), 0),
+                          QAbstractItemView::PositionAtCenter);
+}
+
+void PlanPage::editEquipment(std::optional<EquipmentId> id) {
+    try {
+        Equipment before;
+        for (const auto& each : m_equipment)
+            if (each.id == id)
+                before = each.value;
+        EquipmentDialog dialog(before, this);
+        if (dialog.exec() != QDialog::Accepted)
+            return;
+        if (id)
+            m_logbook.changeEquipment(*id, dialog.equipment());
+        else
+            id = m_logbook.addEquipment(dialog.equipment());
+        read();
+        m_form->chooseEquipment(*id);
+        ask();
+    } catch (const std::exception& error) {
+        QMessageBox::warning(this, tr("Set of equipment"), QString::fromUtf8(error.what()));
+    }
+}
+
+void PlanPage::removeEquipment(EquipmentId id) {
+    try {
+        m_logbook.removeEquipment(id);
+        Q_EMIT message(tr("Removed; undo brings it back."));
+        read();
+        ask();
+    } catch (const std::exception& error) {
+        QMessageBox::warning(this, tr("Set of equipment"), QString::fromUtf8(error.what()));
+    }
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What next: loads from the plates at hand, the test that would settle it, and the card for the
+// bar.
+#pragma once
+
+#include "ui/page/plancard.h"
+#include "ui/plan/planform.h"
+#include "ui/plan/planmodel.h"
+#include "ui/questions/planquestions.h"
+#include "ui/shell/taskpage.h"
+
+#include <filesystem>
+
+class QLabel;
+class QTableView;
+class QTabWidget;
+
+namespace slopebook::ui {
+
+class NextTestPane;
+class RelationPane;
+
+class PlanPage : public TaskPage, public Prints {
+    Q_OBJECT
+public:
+    explicit PlanPage(Logbook& logbook, QWidget* parent = nullptr);
+
+    void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void refresh(Logbook::What what, SessionId session) override;
+
+    bool canPrint() const override;
+    void print() override;
+    void printPreview() override;
+    void writePdf() override;
+    /// Without asking for a name. Throws LogError; canPrint() must hold.
+    void writePdfTo(const std::filesystem::path& file) const;
+
+    const PlanModel& loads() const { return *m_model; }
+
+private:
+    void build();
+    void connectParts();
+    void read();
+    void ask();
+    void askNextTest();
+    void readRelations();
+    void showReason(const QString& reason);
+    void showPlan(const answers::Plan& plan);
+    void editEquipment(std::optional<EquipmentId> id);
+    void removeEquipment(EquipmentId id);
+    PlanCard card() const;
+    template <class Work>
+    void atTheEdge(const Work& work);
+
+    Logbook& m_logbook;
+    std::optional<AthleteId> m_athlete;
+    std::optional<LiftId> m_lift;
+    std::optional<Background> m_about;
+    std::vector<Stored<EquipmentId, Equipment>> m_equipment;
+    std::optional<answers::Profile> m_profile;
+    PlanChoice m_choice;
+
+    PlanForm* m_form;
+    QTabWidget* m_tabs;
+    QLabel* m_sentence;
+    QTableView* m_table;
+    PlanModel* m_model;
+    QLabel* m_cautions;
+    QLabel* m_borrowed;
+    NextTestPane* m_next;
+    RelationPane* m_relations;
+};
+
+} // namespace slopebook::ui

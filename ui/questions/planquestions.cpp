@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/questions/planquestions.h"
+
+#include <algorithm>
+
+namespace slopebook::ui {
+
+namespace {
+
+std::vector<double> countingReps(const Set& set) {
+    std::vector<double> reps;
+    if (set.excluded.empty())
+        for (const Rep& rep : set.reps)
+            if (rep.excluded.empty())
+                reps.push_back(rep.velocity);
+    return reps;
+}
+
+} // namespace
+
+answers::PlanSettings planSettings(const log::Log& log, const Background& about,
+                                   const LiftSession& session, const Equipment& equipment) {
+    answers::PlanSettings settings;
+    settings.equipment = equipment;
+    settings.dayNoise = dayNoiseOf(log, about, session.device);
+    return settings;
+}
+
+answers::NextTestSettings nextTestSettings(const log::Log& log, const Background& about,
+                                           const LiftSession& session, const Equipment& equipment) {
+    answers::NextTestSettings settings;
+    settings.equipment = equipment;
+    settings.checkLoads = about.checkLoads;
+    settings.dayNoise = dayNoiseOf(log, about, session.device);
+    if (const auto scatter = answers::pooledScatter(about.sessions))
+        settings.scatter = *scatter;
+    return settings;
+}
+
+std::vector<SettledAt> settledAt(const log::Log& log, const Background& about,
+                                 const answers::Profile& profile, const answers::NextTest& next,
+                                 const answers::LadderForecast& ladder) {
+    std::vector<SettledAt> all;
+    const auto smallest =
+        comparisonSettings(log, about, profile.session, profile.session).smallestVelocity;
+    if (!smallest || !(smallest->value > 0))
+        return all;
+    for (const answers::ChangeForecast& change : ladder.changes)
+        if (const auto question = answers::repeatsQuestion(profile, next.settings, ladder,
+                                                           change.load, smallest->value))
+            all.push_back({change.load, *smallest, answers::repeatsToSettle(*question)});
+    return all;
+}
+
+std::optional<double> repSd(const log::Log& log, const Background& about) {
+    std::vector<double> first, second;
+    for (const LiftSession& session : about.sessions)
+        for (const log::PlacedSet& placed : log.sets(session.session, about.lift.id))
+            if (const auto reps = countingReps(placed.set); reps.size() >= 2) {
+                first.push_back(reps[0]);
+                second.push_back(reps[1]);
+            }
+    if (first.size() < 3)
+        return std::nullopt;
+    const auto error = stats::typicalError(first, second);
+    return error ? std::optional(error->value) : std::nullopt;
+}
+
+int repsOf(const log::Log& log, const LiftSession& session) {
+    std::vector<std::size_t> counts;
+    for (const log::PlacedSet& placed : log.sets(session.session, session.lift))
+        if (const auto reps = countingReps(placed.set); !reps.empty())
+            counts.push_back(reps.size());
+    if (counts.empty())
+        return 1;
+    std::nth_element(counts.begin(),
+                     counts.begin() + static_cast<std::ptrdiff_t>(counts.size() / 2), counts.end());
+    return static_cast<int>(counts[counts.size() / 2]);
+}
+
+} // namespace slopebook::ui

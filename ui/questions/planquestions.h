@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The questions of a plan as they are asked of a log: what the plan and the next test need to know
+// of the athlete, gathered alike for the window, the card and the command. No Qt in here.
+#pragma once
+
+#include "core/answers/nexttest.h"
+#include "core/answers/plan.h"
+#include "ui/questions/questions.h"
+
+#include <optional>
+#include <vector>
+
+namespace slopebook::ui {
+
+/// Settings for a plan from that session: the equipment and the day-to-day noise in place, the rest
+/// for the asker to fill in.
+answers::PlanSettings planSettings(const log::Log& log, const Background& about,
+                                   const LiftSession& session, const Equipment& equipment);
+
+/// Settings for the next test after that session: equipment, check loads, day noise, and the
+/// athlete's scatter over all sessions of the lift.
+answers::NextTestSettings nextTestSettings(const log::Log& log, const Background& about,
+                                           const LiftSession& session, const Equipment& equipment);
+
+/// At each check load: how many tests would make a change of the smallest that matters clear, if
+/// the next test were that ladder.
+struct SettledAt {
+    Mass load{};
+    answers::Smallest smallest = {};
+    answers::Repeats repeats = {};
+};
+/// Empty where no smallest change is known, or no interval can be expected.
+std::vector<SettledAt> settledAt(const log::Log& log, const Background& about,
+                                 const answers::Profile& profile, const answers::NextTest& next,
+                                 const answers::LadderForecast& ladder);
+
+/// The SD of one rep about its set, from the first two counting reps of the athlete's sets of the
+/// lift (typical error of the pair); nothing with under three such sets.
+std::optional<double> repSd(const log::Log& log, const Background& about);
+
+/// The usual number of counting reps in a set of that session (the median), at least 1.
+int repsOf(const log::Log& log, const LiftSession& session);
+
+} // namespace slopebook::ui
