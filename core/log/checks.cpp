@@ -30,6 +30,7 @@ std::vector<std::string> Log::check() const {
     findIn(findings, [&] { m_impl->checkLists(findings); });
     findIn(findings, [&] { m_impl->checkEquipment(findings); });
     findIn(findings, [&] { m_impl->checkSessions(findings); });
+    findIn(findings, [&] { m_impl->checkBatteries(findings); });
     findIn(findings, [&] { m_impl->checkKeys(findings); });
     if (findings.size() > mostFindings) {
         const auto more = findings.size() - mostFindings;
@@ -81,6 +82,7 @@ void Log::Impl::checkKeys(Findings& findings) {
                    "UNION ALL SELECT 'device', max(id) FROM devices "
                    "UNION ALL SELECT 'block', max(id) FROM blocks "
                    "UNION ALL SELECT 'equipment', max(id) FROM equipment "
+                   "UNION ALL SELECT 'test', max(id) FROM tests "
                    "UNION ALL SELECT 'session', max(id) FROM sessions "
                    "UNION ALL SELECT 'set', max(id) FROM sets) ON k = kind WHERE last < m");
     while (rows.next())
@@ -88,7 +90,7 @@ void Log::Impl::checkKeys(Findings& findings) {
                            " is lower than one in use.");
     Query count(db, "SELECT count(*) FROM keys");
     count.next();
-    if (count.integer(0) != 7)
+    if (count.integer(0) != 8)
         findings.push_back("The table of keys is not whole.");
 }
 

@@ -90,6 +90,16 @@ std::int64_t checksum(EquipmentId id, const Equipment& equipment) {
     return sum.value();
 }
 
+std::int64_t checksum(TestKindId id, const TestKind& kind) {
+    Checksum sum('K');
+    sum.add(id).add(kind.name).add(kind.unit).add(kind.higherIsBetter).add(kind.twoSided);
+    sum.add(kind.rule).add(kind.attempts).add(kind.formula).add(kind.decimals);
+    sum.add(kind.noise.has_value());
+    if (kind.noise)
+        sum.add(kind.noise->value).add(kind.noise->percent).add(kind.noise->source);
+    return sum.add(kind.smallest).add(kind.smallestSource).add(kind.note).value();
+}
+
 StoredSet withPoint(PlacedSet set, PointRule rule) {
     StoredSet stored{.placed = std::move(set)};
     stored.point = pointVelocity(stored.placed.set, rule);

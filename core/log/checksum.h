@@ -50,6 +50,9 @@ std::int64_t checksum(LiftId id, const Lift& lift);
 std::int64_t checksum(DeviceId id, const Device& device);
 std::int64_t checksum(BlockId id, const Block& block);
 std::int64_t checksum(EquipmentId id, const Equipment& equipment);
+std::int64_t checksum(TestKindId id, const TestKind& kind);
+/// Of a session's context, attempts and gaps in order.
+std::int64_t checksum(SessionId session, const Battery& battery);
 
 /// A set with what the log derives from its reps.
 struct StoredSet {

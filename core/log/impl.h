@@ -67,6 +67,9 @@ struct Log::Impl {
     PointRule rule(LiftId lift);
     /// Throws LogError (Damaged) unless it is as it was written.
     SessionRecord verified(const Stored<SessionId, SessionHead>& head, std::int64_t checksum);
+    /// Throws LogError (Damaged) unless it is as it was written.
+    Battery verifiedBattery(SessionId session);
+    void eraseBattery(SessionId session);
     void writeSet(const PlacedSet& placed);
     void writeReps(SetId id, const std::vector<Rep>& reps);
     std::vector<std::pair<LiftId, Mass>> allCheckLoads(AthleteId athlete);
@@ -79,6 +82,7 @@ struct Log::Impl {
     void checkLists(Findings& findings);
     void checkEquipment(Findings& findings);
     void checkSessions(Findings& findings);
+    void checkBatteries(Findings& findings);
     void checkKeys(Findings& findings);
 };
 

@@ -4,6 +4,7 @@
 // BadInput for a value that may not stand.
 #pragma once
 
+#include "core/model/battery.h"
 #include "core/model/equipment.h"
 #include "core/model/ids.h"
 #include "core/model/people.h"
@@ -30,10 +31,11 @@ struct PlacedSet {
     friend bool operator==(const PlacedSet&, const PlacedSet&) = default;
 };
 
-/// A session with all its sets, ordered by lift and ordinal.
+/// A session with all its sets, ordered by lift and ordinal, and its battery.
 struct SessionRecord {
     Stored<SessionId, SessionHead> head{};
     std::vector<PlacedSet> sets{};
+    Battery battery{};
     friend bool operator==(const SessionRecord&, const SessionRecord&) = default;
 };
 
@@ -69,6 +71,7 @@ public:
     std::vector<Stored<DeviceId, Device>> devices() const;
     std::vector<Stored<BlockId, Block>> blocks() const;
     std::vector<Stored<EquipmentId, Equipment>> equipment() const;
+    std::vector<Stored<TestKindId, TestKind>> testKinds() const;
     std::vector<Stored<SessionId, SessionHead>> sessions(AthleteId athlete) const;
     SessionRecord session(SessionId session) const;
     std::vector<PlacedSet> sets(SessionId session, LiftId lift) const;
@@ -84,6 +87,14 @@ public:
     /// The same, handed over one at a time, so that nothing but one session is held.
     void scan(const Filter& filter, const std::function<void(const LiftSession&)>& visit) const;
 
+    /// The other tests of a session, verified against their checksum.
+    Battery battery(SessionId session) const;
+    /// Every session of an athlete by date, with what battery it has.
+    std::vector<BatterySession> batteries(AthleteId athlete) const;
+    /// The same of one or all athletes, by athlete and date, handed over one at a time.
+    void scanBatteries(std::optional<AthleteId> athlete,
+                       const std::function<void(const BatterySession&)>& visit) const;
+
     // Writes. An add with an id given back by a remove restores exactly what was there (undo); no
     // key is ever given out twice. BadInput: a value that may not stand, a name that is taken.
     // Conflict: what is referred to is gone, still in use (the message says by what), or there
@@ -93,6 +104,7 @@ public:
     DeviceId add(const Device& device, std::optional<DeviceId> id = {});
     BlockId add(const Block& block, std::optional<BlockId> id = {});
     EquipmentId add(const Equipment& equipment, std::optional<EquipmentId> id = {});
+    TestKindId add(const TestKind& kind, std::optional<TestKindId> id = {});
     SessionId add(const SessionHead& session, std::optional<SessionId> id = {});
     /// Appends a set (ordinal: the next one) or, with ordinal and id given, puts it back where it
     /// was.
@@ -104,6 +116,8 @@ public:
     void change(DeviceId id, const Device& device);
     void change(BlockId id, const Block& block);
     void change(EquipmentId id, const Equipment& equipment);
+    /// Conflict where attempts exist and its formula or its sides change.
+    void change(TestKindId id, const TestKind& kind);
     void change(SessionId id, const SessionHead& session);
     void change(SetId id, const Set& set);
     void remove(AthleteId id); ///< Conflict while sessions of the athlete exist
@@ -111,8 +125,11 @@ public:
     void remove(DeviceId id);
     void remove(BlockId id);
     void remove(EquipmentId id);
-    void remove(SessionId id); ///< with its sets
+    void remove(TestKindId id);
+    void remove(SessionId id); ///< with its sets and its battery
     void remove(SetId id);     ///< the ordinals of the others stay
+    /// Puts a session's battery in place of what it had; tests without attempts are left out.
+    void setBattery(SessionId session, const Battery& battery);
     void setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads);
 
     /// Everything that work writes goes in as one transaction, or, when it throws, not at all.

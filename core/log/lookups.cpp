@@ -2,6 +2,7 @@
 // Athletes, lifts, devices and blocks: one way to read, add, change and remove them.
 #include "core/log/impl.h"
 #include "core/log/tables.h"
+#include "core/log/testtable.h"
 #include "core/log/validity.h"
 
 namespace slopebook::log {
@@ -141,6 +142,10 @@ std::vector<Stored<BlockId, Block>> Log::blocks() const {
     return list<BlockId>(*m_impl);
 }
 
+std::vector<Stored<TestKindId, TestKind>> Log::testKinds() const {
+    return list<TestKindId>(*m_impl);
+}
+
 AthleteId Log::add(const Athlete& athlete, std::optional<AthleteId> id) {
     return m_impl->write([&] {
         const AthleteId given = log::add(*m_impl, athlete, id);
@@ -156,6 +161,10 @@ DeviceId Log::add(const Device& device, std::optional<DeviceId> id) {
 }
 BlockId Log::add(const Block& block, std::optional<BlockId> id) {
     return log::add(*m_impl, block, id);
+}
+
+TestKindId Log::add(const TestKind& kind, std::optional<TestKindId> id) {
+    return log::add(*m_impl, kind, id);
 }
 
 void Log::change(AthleteId id, const Athlete& athlete) {
@@ -181,6 +190,19 @@ void Log::change(BlockId id, const Block& block) {
     m_impl->write([&] { log::change(*m_impl, id, block); });
 }
 
+void Log::change(TestKindId id, const TestKind& kind) {
+    requireValid(kind);
+    m_impl->write([&] {
+        requireThere(*m_impl, id);
+        for (const auto& held : list<TestKindId>(*m_impl))
+            if (held.id == id &&
+                (held.value.formula != kind.formula || held.value.twoSided != kind.twoSided))
+                requireUnused(*m_impl, id, "SELECT count(*) FROM attempts WHERE test = ?",
+                              "attempt");
+        log::change(*m_impl, id, kind);
+    });
+}
+
 void Log::remove(AthleteId id) {
     m_impl->write([&] {
         requireUnused(*m_impl, id, "SELECT count(*) FROM sessions WHERE athlete = ?", "session");
@@ -193,6 +215,7 @@ void Log::remove(LiftId id) {
     m_impl->write([&] {
         requireUnused(*m_impl, id, "SELECT count(*) FROM sets WHERE lift = ?", "set");
         requireUnused(*m_impl, id, "SELECT count(*) FROM check_loads WHERE lift = ?", "check load");
+        requireUnused(*m_impl, id, "SELECT count(*) FROM gaps WHERE lift = ?", "gap");
         erase(*m_impl, id);
     });
 }
@@ -204,6 +227,14 @@ void Log::remove(DeviceId id) {
 }
 void Log::remove(BlockId id) {
     m_impl->write([&] { erase(*m_impl, id); });
+}
+
+void Log::remove(TestKindId id) {
+    m_impl->write([&] {
+        requireUnused(*m_impl, id, "SELECT count(*) FROM attempts WHERE test = ?", "attempt");
+        requireUnused(*m_impl, id, "SELECT count(*) FROM gaps WHERE test = ?", "gap");
+        erase(*m_impl, id);
+    });
 }
 
 std::string Log::Impl::athleteName(AthleteId id) {
@@ -229,6 +260,7 @@ void Log::Impl::checkLists(Findings& findings) {
     list<LiftId>(*this, wrong);
     list<DeviceId>(*this, wrong);
     list<BlockId>(*this, wrong);
+    list<TestKindId>(*this, wrong);
 }
 
 } // namespace slopebook::log

@@ -141,7 +141,9 @@ SessionRecord Log::session(SessionId session) const {
     Query row(m_impl->db, "SELECT checksum FROM sessions WHERE id = ?", session);
     if (!row.next())
         throw LogError(Kind::Conflict, "That session is not in the log any more.");
-    return m_impl->verified(m_impl->head(session), row.integer(0));
+    SessionRecord record = m_impl->verified(m_impl->head(session), row.integer(0));
+    record.battery = m_impl->verifiedBattery(session);
+    return record;
 }
 
 SessionId Log::add(const SessionHead& session, std::optional<SessionId> id) {
@@ -196,6 +198,7 @@ void Log::remove(SessionId id) {
               id)
             .run();
         Query(impl.db, "DELETE FROM sets WHERE session = ?", id).run();
+        impl.eraseBattery(id);
         Query(impl.db, "DELETE FROM sessions WHERE id = ?", id).run();
         impl.touched.erase(id);
     });

@@ -134,6 +134,16 @@ void requireValid(const Equipment& equipment) {
     validate(equipment);
 }
 
+void requireValid(const TestKind& kind) {
+    requireName(kind.name, "the test");
+    validate(kind);
+    requireText(kind.unit, "unit");
+    if (kind.noise)
+        requireText(kind.noise->source, "source");
+    requireText(kind.smallestSource, "source");
+    requireText(kind.note, "note");
+}
+
 void requireValid(const SessionHead& session) {
     requireDate(session.date, "the day of the session");
     if (session.ordinal < 1)

@@ -11,6 +11,7 @@ void requireValid(const Device& device);
 void requireValid(const Block& block);
 void requireValid(const Lift& lift);
 void requireValid(const Equipment& equipment);
+void requireValid(const TestKind& kind);
 void requireValid(const SessionHead& session);
 void requireValid(const Set& set);
 void requireStorableLoad(Mass load);

@@ -2,6 +2,7 @@
 #include "ui/edits/logbook.h"
 
 #include "core/model/errors.h"
+#include "ui/edits/batteryedit.h"
 #include "ui/edits/checkloadsedit.h"
 #include "ui/edits/sessionedits.h"
 #include "ui/edits/setedits.h"
@@ -126,6 +127,31 @@ std::vector<SetId> Logbook::addSets(SessionId session, LiftId lift, const std::v
     });
     m_impl->push(new AddSetsEdit(m_impl->host, std::move(placed)), What::Sets, raw(session));
     return ids;
+}
+
+TestKindId Logbook::addTestKind(const TestKind& kind) {
+    return m_impl->add<TestKindId>(kind, tr("add test"));
+}
+
+void Logbook::changeTestKind(TestKindId id, const TestKind& kind) {
+    m_impl->change(id, kind, tr("change test"));
+}
+
+void Logbook::removeTestKind(TestKindId id) {
+    const TestKind before = stored(m_impl->log, id);
+    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->push(new RemoveEdit<TestKindId, TestKind>(m_impl->host, tr("remove test"), id, before),
+                 What::Tests);
+}
+
+void Logbook::setBattery(SessionId session, const Battery& battery, const QString& text) {
+    const Battery before = m_impl->log.battery(session);
+    m_impl->write([&] { m_impl->log.setBattery(session, battery); });
+    const Battery after = m_impl->log.battery(session);
+    if (before == after)
+        return;
+    m_impl->push(new BatteryEdit(m_impl->host, text, session, before, after), What::Battery,
+                 raw(session));
 }
 
 void Logbook::changeAthlete(AthleteId id, const Athlete& athlete) {

@@ -29,6 +29,7 @@ public:
     DeviceId addDevice(const Device& device);
     BlockId addBlock(const Block& block);
     EquipmentId addEquipment(const Equipment& equipment);
+    TestKindId addTestKind(const TestKind& kind);
     SessionId addSession(const SessionHead& session);
     SetId addSet(SessionId session, LiftId lift, const Set& set);
     /// All of them or none, and one step of undo. sets must not be empty.
@@ -38,12 +39,16 @@ public:
     void changeDevice(DeviceId id, const Device& device);
     void changeBlock(BlockId id, const Block& block);
     void changeEquipment(EquipmentId id, const Equipment& equipment);
+    void changeTestKind(TestKindId id, const TestKind& kind);
     void changeSession(SessionId id, const SessionHead& session);
     void changeSet(SetId id, const Set& set);
     void removeBlock(BlockId id);
     void removeEquipment(EquipmentId id);
+    void removeTestKind(TestKindId id);
     void removeSession(SessionId id);
     void removeSet(SetId id);
+    /// text: what the undo menu calls it. Does nothing where the battery is as it was.
+    void setBattery(SessionId session, const Battery& battery, const QString& text);
     void setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads);
 
     /// Looks whether another program wrote to the log; emits changed() when it did. Called by a
@@ -60,8 +65,10 @@ public:
         Devices,
         Blocks,
         Equipment,
+        Tests,
         Sessions,
         Sets,
+        Battery,
         CheckLoads,
         Everything
     };

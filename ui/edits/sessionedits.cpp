@@ -11,6 +11,8 @@ void putBack(log::Log& log, const log::SessionRecord& record) {
         log.add(record.head.value, record.head.id);
         for (const log::PlacedSet& set : record.sets)
             log.add(set.session, set.lift, set.set, set.ordinal, set.id);
+        if (!record.battery.empty())
+            log.setBattery(record.head.id, record.battery);
     });
 }
 

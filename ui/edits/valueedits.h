@@ -20,6 +20,9 @@ inline Block stored(const log::Log& log, BlockId id) {
 inline Equipment stored(const log::Log& log, EquipmentId id) {
     return valueOf(log.equipment(), id);
 }
+inline TestKind stored(const log::Log& log, TestKindId id) {
+    return valueOf(log.testKinds(), id);
+}
 inline Lift stored(const log::Log& log, LiftId id) {
     return valueOf(log.lifts(), id);
 }
@@ -34,6 +37,9 @@ constexpr Logbook::What whatOf(BlockId) {
 }
 constexpr Logbook::What whatOf(EquipmentId) {
     return Logbook::What::Equipment;
+}
+constexpr Logbook::What whatOf(TestKindId) {
+    return Logbook::What::Tests;
 }
 constexpr Logbook::What whatOf(LiftId) {
     return Logbook::What::Lifts;
