@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/batterycsv.h"
+
+#include "core/exchange/batterycolumns.h"
+
+#include <algorithm>
+
+namespace slopebook::exchange {
+
+namespace {
+
+template <std::size_t N, class Take>
+std::vector<std::string> readRows(const std::filesystem::path& file,
+                                  const std::array<std::string_view, N>& known,
+                                  std::size_t required, const Take& take) {
+    std::optional<Table> table;
+    readCsv(file, ',', [&](const CsvRow& row) {
+        if (!table) {
+            table.emplace(file, row, known, required, ColumnMap{});
+            return;
+        }
+        const Cells cells(*table, row);
+        if (!cells.blankRow())
+            take(cells, Where{.file = file.string(), .line = row.line, .column = {}});
+    });
+    return table ? table->notUsed() : std::vector<std::string>{};
+}
+
+bool hasAll(const std::vector<std::string>& header, std::initializer_list<std::string_view> names) {
+    return std::ranges::all_of(names,
+                               [&](auto name) { return columnOf(header, name).has_value(); });
+}
+
+/// One of two words; blank is the second.
+bool oneOf(const Cells& cells, std::size_t column, std::string_view yes, std::string_view no) {
+    if (!cells.said(column) || cells.raw(column) == no)
+        return false;
+    if (cells.raw(column) != yes)
+        cells.refuse(column, std::string(yes) + " or " + std::string(no));
+    return true;
+}
+
+TestKind readTest(const Cells& cells) {
+    constexpr const char* positive = "a number above 0, such as 0.05";
+    TestKind kind;
+    kind.name = cells.name(TestName);
+    kind.unit = cells.name(TestUnit);
+    kind.higherIsBetter = !oneOf(cells, TestBetter, "lower", "higher");
+    kind.twoSided = oneOf(cells, TestSides, "two", "one");
+    if (cells.said(TestRule))
+        kind.rule = need(cells, TestRule, attemptRuleFromWord(cells.raw(TestRule)), "best or mean");
+    kind.attempts = cells.count(TestPlanned).value_or(3);
+    if (cells.said(TestFormulaWord))
+        kind.formula =
+            need(cells, TestFormulaWord, testFormulaFromWord(cells.raw(TestFormulaWord)),
+                 "value, flight height, height rsi, flight rsi or per body mass");
+    if (const auto decimals = cells.number(TestDecimals, 0, 4, false, "0 to 4"))
+        kind.decimals = static_cast<int>(*decimals);
+    if (const auto error = cells.number(TestError, 0, largestTestValue, true, positive))
+        kind.noise = TestNoise{.value = *error,
+                               .percent = oneOf(cells, TestErrorIn, "percent", "unit"),
+                               .source = cells.name(TestErrorSource)};
+    kind.smallest = cells.number(TestSmallest, 0, largestTestValue, true, positive);
+    kind.smallestSource = cells.text(TestSmallestSource);
+    kind.note = cells.text(TestNote);
+    return kind;
+}
+
+void fill(const Cells& cells, std::size_t column, std::string& held) {
+    const std::string said = cells.text(column);
+    if (said.empty() || said == held)
+        return;
+    if (!held.empty())
+        cells.refuse(column, "\"" + held + "\", as an earlier row of this session says");
+    held = said;
+}
+
+Attempt readAttempt(const Cells& cells) {
+    constexpr const char* expected = "a value above 0; where the test was not possible, the reason "
+                                     "under not_possible and nothing here";
+    constexpr const char* contact = "a contact time in s above 0 and under 10";
+    Attempt attempt;
+    if (cells.said(AttemptSide))
+        attempt.side = need(cells, AttemptSide, bodySideFromWord(cells.raw(AttemptSide)),
+                            "left, right, both or nothing");
+    attempt.value = need(cells, AttemptValue,
+                         cells.number(AttemptValue, 0, largestTestValue, true, expected), expected);
+    attempt.contact = cells.number(AttemptContact, 0, longestContactTime, true, contact);
+    attempt.note = cells.text(AttemptNote);
+    attempt.excluded = cells.text(AttemptExcluded);
+    return attempt;
+}
+
+void takeMissing(const Cells& cells, const Where& where, StagedBattery& session) {
+    StagedBattery::Missing missing{.test = cells.text(AttemptTest),
+                                   .lift = cells.text(AttemptLift),
+                                   .side = BodySide::Both,
+                                   .reason = cells.text(AttemptNotPossible),
+                                   .where = where};
+    if (missing.test.empty() == missing.lift.empty())
+        cells.refuse(AttemptNotPossible, "a test or a lift that it is about, one of them");
+    if (cells.said(AttemptValue))
+        cells.refuse(AttemptValue, "no value where the test was not possible");
+    if (cells.said(AttemptSide))
+        missing.side = need(cells, AttemptSide, bodySideFromWord(cells.raw(AttemptSide)),
+                            "left, right, both or nothing");
+    session.missing.push_back(std::move(missing));
+}
+
+} // namespace
+
+bool isTestsHeader(const std::vector<std::string>& header) {
+    return hasAll(header, {"test", "unit", "better"});
+}
+
+bool isAttemptsHeader(const std::vector<std::string>& header) {
+    return hasAll(header, {"date", "athlete", "test", "value"});
+}
+
+std::vector<std::string> BatteryTables::readTests(const std::filesystem::path& file) {
+    return readRows(file, testColumns, testRequired, [&](const Cells& cells, const Where& where) {
+        TestKind kind = readTest(cells);
+        try {
+            validate(kind);
+        } catch (const BadInput& bad) {
+            throw BadInput(where, bad.found(), bad.expected());
+        }
+        tests.push_back({std::move(kind), where});
+    });
+}
+
+std::vector<std::string> BatteryTables::readAttempts(const std::filesystem::path& file) {
+    constexpr const char* dateExpected = "a date written year-month-day, such as 2026-03-14";
+    return readRows(
+        file, attemptColumns, attemptRequired, [&](const Cells& cells, const Where& where) {
+            const std::string athlete = cells.name(AttemptAthlete);
+            const Date date = need(cells, AttemptDate, cells.date(AttemptDate), dateExpected);
+            const int ordinal = cells.count(AttemptSession).value_or(1);
+            // Rows of one session mostly stand together.
+            auto at = std::find_if(sessions.rbegin(), sessions.rend(), [&](const auto& s) {
+                return s.date == date && s.ordinal == ordinal && s.athlete == athlete;
+            });
+            StagedBattery& session =
+                at != sessions.rend()
+                    ? *at
+                    : sessions.emplace_back(StagedBattery{.athlete = athlete,
+                                                          .date = date,
+                                                          .ordinal = ordinal,
+                                                          .where = where,
+                                                          .context = {},
+                                                          .tests = {},
+                                                          .missing = {}});
+            fill(cells, AttemptSurface, session.context.surface);
+            fill(cells, AttemptDevice, session.context.device);
+            fill(cells, AttemptFootwear, session.context.footwear);
+            fill(cells, AttemptTechnique, session.context.technique);
+            if (cells.said(AttemptNotPossible)) {
+                takeMissing(cells, where, session);
+                return;
+            }
+            if (!cells.said(AttemptTest) && !cells.said(AttemptValue) && !cells.said(AttemptLift))
+                return; // a context alone
+            const std::string name = cells.name(AttemptTest);
+            auto test = std::ranges::find(session.tests, name, &StagedBattery::Test::name);
+            if (test == session.tests.end())
+                test = session.tests.insert(test, {.name = name, .attempts = {}, .where = where});
+            test->attempts.push_back(readAttempt(cells));
+        });
+}
+
+} // namespace slopebook::exchange

@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Brings the battery of CSV files into a log.
+#include "core/exchange/batterycsv.h"
+
+#include <algorithm>
+#include <map>
+
+namespace slopebook::exchange {
+
+namespace {
+
+class Merging {
+public:
+    Merging(log::Log& log, const KnownTest& known)
+        : m_log(log), m_known(known), m_kinds(log.testKinds()), m_athletes(log.athletes()),
+          m_lifts(log.lifts()) {}
+
+    void test(const BatteryTables::TestRow& row) {
+        const auto held = find(m_kinds, row.kind.name);
+        if (held == m_kinds.end()) {
+            make(row.kind);
+            return;
+        }
+        TestKind same = row.kind;
+        same.name = held->value.name;
+        if (held->value != same)
+            throw BadInput(row.where, "the test \"" + row.kind.name + "\" told otherwise",
+                           "that test as the log has it");
+    }
+
+    void session(const StagedBattery& staged) {
+        const AthleteId athlete = athleteFor(staged.athlete);
+        const SessionId id = sessionFor(athlete, staged);
+        const Battery before = m_log.battery(id);
+        Battery battery = before;
+        fillContext(battery.context, staged);
+        for (const auto& test : staged.tests)
+            attempts(battery, test);
+        for (const auto& missing : staged.missing)
+            gap(battery, missing);
+        if (battery == before)
+            return;
+        try {
+            m_log.setBattery(id, battery);
+        } catch (const BadInput& bad) {
+            throw BadInput(staged.where, bad.found(), bad.expected());
+        }
+        if (battery.context != before.context)
+            ++m_report.contextsFilled;
+    }
+
+    BatteryReport report() const { return m_report; }
+
+private:
+    template <class Id, class Value>
+    static auto find(std::vector<Stored<Id, Value>>& list, const std::string& name) {
+        const auto lower = [](char c) {
+            return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
+        };
+        auto exact = std::ranges::find_if(list, [&](const auto& s) { return s.value.name == name; });
+        if (exact != list.end())
+            return exact;
+        return std::ranges::find_if(list, [&](const auto& s) {
+            return std::ranges::equal(s.value.name, name, {}, lower, lower);
+        });
+    }
+
+    const Stored<TestKindId, TestKind>& make(const TestKind& kind) {
+        m_kinds.push_back({m_log.add(kind), kind});
+        m_report.testsMade.push_back(kind.name);
+        return m_kinds.back();
+    }
+
+    const Stored<TestKindId, TestKind>& kindFor(const std::string& name, const Where& where) {
+        if (const auto held = find(m_kinds, name); held != m_kinds.end())
+            return *held;
+        if (const auto known = m_known ? m_known(name) : std::nullopt)
+            return make(*known);
+        throw BadInput(where, "the test \"" + name + "\"",
+                       "a test of the log, one that the program knows, or a file of tests that "
+                       "explains it");
+    }
+
+    AthleteId athleteFor(const std::string& name) {
+        if (const auto held = find(m_athletes, name); held != m_athletes.end())
+            return held->id;
+        const Athlete athlete{.name = name};
+        m_athletes.push_back({m_log.add(athlete), athlete});
+        m_report.athletesMade.push_back(name);
+        return m_athletes.back().id;
+    }
+
+    SessionId sessionFor(AthleteId athlete, const StagedBattery& staged) {
+        const auto [known, isNew] = m_sessions.try_emplace(athlete);
+        if (isNew)
+            for (const auto& held : m_log.sessions(athlete))
+                known->second.emplace(std::pair{held.value.date, held.value.ordinal}, held.id);
+        const std::pair key{staged.date, staged.ordinal};
+        if (const auto held = known->second.find(key); held != known->second.end())
+            return held->second;
+        SessionHead head;
+        head.athlete = athlete;
+        head.date = staged.date;
+        head.ordinal = staged.ordinal;
+        const SessionId id = m_log.add(head);
+        known->second.emplace(key, id);
+        ++m_report.sessionsAdded;
+        return id;
+    }
+
+    static void fillContext(TestContext& held, const StagedBattery& staged) {
+        const auto fill = [&](std::string& text, const std::string& said, const char* column) {
+            if (said.empty() || said == text)
+                return;
+            if (!text.empty())
+                throw BadInput({staged.where.file, staged.where.line, column}, "\"" + said + "\"",
+                               "\"" + text + "\", as the log has it");
+            text = said;
+        };
+        fill(held.surface, staged.context.surface, "surface");
+        fill(held.device, staged.context.device, "test_device");
+        fill(held.footwear, staged.context.footwear, "footwear");
+        fill(held.technique, staged.context.technique, "technique");
+    }
+
+    void attempts(Battery& battery, const StagedBattery::Test& test) {
+        const auto& kind = kindFor(test.name, test.where);
+        for (const Attempt& attempt : test.attempts)
+            try {
+                validate(attempt, kind.value);
+            } catch (const BadInput& bad) {
+                throw BadInput(test.where, bad.found(), bad.expected());
+            }
+        const auto held = std::ranges::find(battery.tests, kind.id, &TestAttempts::kind);
+        if (held == battery.tests.end()) {
+            battery.tests.push_back({kind.id, test.attempts});
+            m_report.attemptsAdded += static_cast<int>(test.attempts.size());
+        } else if (held->attempts == test.attempts) {
+            m_report.attemptsAlreadyThere += static_cast<int>(test.attempts.size());
+        } else {
+            throw BadInput(test.where, "other attempts of \"" + test.name + "\"",
+                           "the attempts of that session as the log has them");
+        }
+    }
+
+    void gap(Battery& battery, const StagedBattery::Missing& missing) {
+        Gap gap{.kind = {}, .lift = {}, .side = missing.side, .reason = missing.reason};
+        if (!missing.test.empty()) {
+            gap.kind = kindFor(missing.test, missing.where).id;
+        } else {
+            const auto lift = find(m_lifts, missing.lift);
+            if (lift == m_lifts.end())
+                throw BadInput(missing.where, "the lift \"" + missing.lift + "\"",
+                               "a lift of the log");
+            gap.lift = lift->id;
+        }
+        if (std::ranges::find(battery.gaps, gap) != battery.gaps.end())
+            return;
+        battery.gaps.push_back(std::move(gap));
+        ++m_report.gapsAdded;
+    }
+
+    log::Log& m_log;
+    const KnownTest& m_known;
+    std::vector<Stored<TestKindId, TestKind>> m_kinds;
+    std::vector<Stored<AthleteId, Athlete>> m_athletes;
+    std::vector<Stored<LiftId, Lift>> m_lifts;
+    std::map<AthleteId, std::map<std::pair<Date, int>, SessionId>> m_sessions;
+    BatteryReport m_report;
+};
+
+} // namespace
+
+BatteryReport mergeBattery(log::Log& log, const BatteryTables& tables, const KnownTest& known) {
+    Merging merging(log, known);
+    for (const auto& row : tables.tests)
+        merging.test(row);
+    for (const auto& session : tables.sessions)
+        merging.session(session);
+    return merging.report();
+}
+
+} // namespace slopebook::exchange
