@@ -62,20 +62,9 @@ enum AttemptColumn : std::size_t {
     AttemptCount
 };
 constexpr std::size_t attemptRequired = AttemptValue + 1;
-constexpr std::array<std::string_view, AttemptCount> attemptColumns{"date",
-                                                                    "athlete",
-                                                                    "test",
-                                                                    "value",
-                                                                    "session",
-                                                                    "lift",
-                                                                    "side",
-                                                                    "contact_s",
-                                                                    "not_possible",
-                                                                    "excluded",
-                                                                    "attempt_note",
-                                                                    "surface",
-                                                                    "test_device",
-                                                                    "footwear",
-                                                                    "technique"};
+constexpr std::array<std::string_view, AttemptCount> attemptColumns{
+    "date",         "athlete", "test",        "value",        "session",
+    "lift",         "side",    "contact_s",   "not_possible", "excluded",
+    "attempt_note", "surface", "test_device", "footwear",     "technique"};
 
 } // namespace slopebook::exchange

@@ -51,9 +51,8 @@ TestKind readTest(const Cells& cells) {
         kind.rule = need(cells, TestRule, attemptRuleFromWord(cells.raw(TestRule)), "best or mean");
     kind.attempts = cells.count(TestPlanned).value_or(3);
     if (cells.said(TestFormulaWord))
-        kind.formula =
-            need(cells, TestFormulaWord, testFormulaFromWord(cells.raw(TestFormulaWord)),
-                 "value, flight height, height rsi, flight rsi or per body mass");
+        kind.formula = need(cells, TestFormulaWord, testFormulaFromWord(cells.raw(TestFormulaWord)),
+                            "value, flight height, height rsi, flight rsi or per body mass");
     if (const auto decimals = cells.number(TestDecimals, 0, 4, false, "0 to 4"))
         kind.decimals = static_cast<int>(*decimals);
     if (const auto error = cells.number(TestError, 0, largestTestValue, true, positive))
@@ -140,16 +139,15 @@ std::vector<std::string> BatteryTables::readAttempts(const std::filesystem::path
             auto at = std::find_if(sessions.rbegin(), sessions.rend(), [&](const auto& s) {
                 return s.date == date && s.ordinal == ordinal && s.athlete == athlete;
             });
-            StagedBattery& session =
-                at != sessions.rend()
-                    ? *at
-                    : sessions.emplace_back(StagedBattery{.athlete = athlete,
-                                                          .date = date,
-                                                          .ordinal = ordinal,
-                                                          .where = where,
-                                                          .context = {},
-                                                          .tests = {},
-                                                          .missing = {}});
+            StagedBattery& session = at != sessions.rend()
+                                         ? *at
+                                         : sessions.emplace_back(StagedBattery{.athlete = athlete,
+                                                                               .date = date,
+                                                                               .ordinal = ordinal,
+                                                                               .where = where,
+                                                                               .context = {},
+                                                                               .tests = {},
+                                                                               .missing = {}});
             fill(cells, AttemptSurface, session.context.surface);
             fill(cells, AttemptDevice, session.context.device);
             fill(cells, AttemptFootwear, session.context.footwear);

@@ -61,8 +61,8 @@ struct BatteryReport {
 /// The test of that name that the program knows, for names that neither log nor files explain.
 using KnownTest = std::function<std::optional<TestKind>(const std::string&)>;
 
-/// Inside a transaction of the caller's. Athletes and sessions that are not there are made. BadInput
-/// for a test that nobody explains, and for what contradicts the log.
+/// Inside a transaction of the caller's. Athletes and sessions that are not there are made.
+/// BadInput for a test that nobody explains, and for what contradicts the log.
 BatteryReport mergeBattery(log::Log& log, const BatteryTables& tables, const KnownTest& known);
 
 } // namespace slopebook::exchange

@@ -57,7 +57,8 @@ private:
         const auto lower = [](char c) {
             return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
         };
-        auto exact = std::ranges::find_if(list, [&](const auto& s) { return s.value.name == name; });
+        auto exact =
+            std::ranges::find_if(list, [&](const auto& s) { return s.value.name == name; });
         if (exact != list.end())
             return exact;
         return std::ranges::find_if(list, [&](const auto& s) {

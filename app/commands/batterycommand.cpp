@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// slopebook battery: all tests of two dates or two blocks side by side.
+#include "app/commands/ask.h"
+#include "app/commands/commands.h"
+#include "app/commands/texttable.h"
+#include "core/answers/figures.h"
+#include "ui/page/batteryprint.h"
+#include "ui/questions/batterytable.h"
+
+#include <QGuiApplication>
+
+#include <memory>
+
+namespace slopebook::app {
+
+void paintOffscreen(const std::function<void()>& work); // pdf.cpp
+
+namespace {
+
+using answers::TestChange;
+
+struct Options : About {
+    std::string from, to;
+    std::filesystem::path csv, pdf;
+};
+
+std::string seenText(const answers::SeenTest& seen, const TestKind& kind) {
+    return seen.value ? answers::fixed(seen.value->value, kind.decimals) : seen.value.why().reason;
+}
+
+std::string testsText(const answers::BatteryComparison& battery) {
+    using Align = TextTable::Align;
+    TextTable table({{"test", Align::Left},
+                     {"unit", Align::Left},
+                     {"before", Align::Right},
+                     {"after", Align::Right},
+                     {"change", Align::Right},
+                     {"%", Align::Right},
+                     {percent(battery.level), Align::Right},
+                     {"TE", Align::Right},
+                     {"reading", Align::Left}});
+    for (const TestChange& test : battery.tests) {
+        const TestKind& kind = test.kind.value;
+        const int d = kind.decimals;
+        const bool figure = test.noReading.empty();
+        table.row({answers::testLabel(kind, test.side), kind.unit, seenText(test.before, kind),
+                   seenText(test.after, kind),
+                   test.change ? answers::signedFixed(*test.change, d) : "",
+                   test.percent ? answers::signedFixed(*test.percent, 1) : "",
+                   figure ? signedInterval(test.read.interval, d) : "",
+                   test.noise ? answers::fixed(test.noise->te, d) : "",
+                   std::string(answers::word(test.read.reading)) +
+                       (test.context.empty() ? "" : " (context changed)")});
+    }
+    return table.empty() ? "No test of the battery was done on either side.\n" : table.text();
+}
+
+std::string restText(const ui::BatteryAnswer& answer) {
+    const auto& battery = answer.battery;
+    std::string text;
+    if (!battery.leftRight.empty()) {
+        text += "\nLeft and right (the better side, and by how much of it):\n";
+        for (const auto& row : battery.leftRight)
+            text += "  " + row.kind.value.name + ": " +
+                    (row.before ? answers::describe(*row.before) : row.before.why().reason) +
+                    ", then " +
+                    (row.after ? answers::describe(*row.after) : row.after.why().reason) + "\n";
+    }
+    if (!battery.missing.empty()) {
+        text += "\nNot possible:\n";
+        for (const auto& missing : battery.missing)
+            text += "  " + isoDate(missing.date) + "  " + missing.what + ": " + missing.reason + "\n";
+    }
+    if (!answer.lifts.empty()) {
+        text += "\nLifts:\n";
+        for (const auto& lift : answer.lifts)
+            text += "  " + lift.lift.value.name + ": " +
+                    (lift.comparison ? lift.comparison->sentence : lift.comparison.why().reason) +
+                    "\n";
+    }
+    return text + notesText(battery.notes);
+}
+
+std::string batteryText(const ui::BatteryAnswer& answer) {
+    return answer.athlete.value.name + ": all tests from " + answer.battery.fromLabel + " to " +
+           answer.battery.toLabel + "\n\n" + testsText(answer.battery) + restText(answer) + "\n" +
+           caution + "\n";
+}
+
+void seenJson(Json& json, const char* name, const answers::SeenTest& seen) {
+    json.key(name).object();
+    if (seen.value)
+        json.field("value", seen.value->value)
+            .field("attempts", seen.value->counted)
+            .field("best", seen.value->best)
+            .field("mean", seen.value->mean)
+            .field("sd", seen.value->sd);
+    else
+        json.field("reason", seen.value.why().reason);
+    json.field("date", seen.date ? std::optional(isoDate(*seen.date)) : std::nullopt);
+    json.endObject();
+}
+
+void testJson(Json& json, const TestChange& test) {
+    json.object();
+    json.field("test", test.kind.value.name)
+        .field("side", std::string(word(test.side)))
+        .field("unit", test.kind.value.unit)
+        .field("higher_is_better", test.kind.value.higherIsBetter);
+    seenJson(json, "from", test.before);
+    seenJson(json, "to", test.after);
+    json.field("change", test.change).field("change_percent", test.percent);
+    json.ends("low", "high",
+              test.noReading.empty() ? std::optional(test.read.interval) : std::nullopt);
+    json.key("typical_error");
+    if (test.noise)
+        json.object()
+            .field("value", test.noise->te)
+            .field("df", test.noise->df)
+            .field("source", test.noise->source)
+            .endObject();
+    else
+        json.null();
+    json.key("smallest");
+    if (test.read.smallest)
+        json.object()
+            .field("value", test.read.smallest->value)
+            .field("source", test.read.smallest->source)
+            .endObject();
+    else
+        json.null();
+    json.field("reading", std::string(answers::word(test.read.reading)))
+        .field("reason", test.noReading.empty() ? std::nullopt : std::optional(test.noReading));
+    json.key("context_changed").array();
+    for (const auto& change : test.context)
+        json.object()
+            .field("what", change.what)
+            .field("from", change.before)
+            .field("to", change.after)
+            .endObject();
+    json.endArray().endObject();
+}
+
+void asymmetryJson(Json& json, const char* name, const Answer<answers::Asymmetry>& asymmetry) {
+    json.key(name).object();
+    if (asymmetry)
+        json.field("percent", asymmetry->percent)
+            .field("better", std::string(word(asymmetry->better)));
+    else
+        json.field("reason", asymmetry.why().reason);
+    json.endObject();
+}
+
+std::string batteryJson(const ui::BatteryAnswer& answer) {
+    const auto& battery = answer.battery;
+    Json json;
+    json.object();
+    json.field("athlete", answer.athlete.value.name)
+        .field("level", battery.level)
+        .field("from", battery.fromLabel)
+        .field("to", battery.toLabel);
+    json.key("tests").array();
+    for (const TestChange& test : battery.tests)
+        testJson(json, test);
+    json.endArray().key("left_right").array();
+    for (const auto& row : battery.leftRight) {
+        json.object().field("test", row.kind.value.name);
+        asymmetryJson(json, "from", row.before);
+        asymmetryJson(json, "to", row.after);
+        json.endObject();
+    }
+    json.endArray().key("forest").array();
+    for (const auto& row : battery.forest) {
+        json.object().field("label", row.label).field("change", row.change);
+        json.ends("low", "high", row.interval);
+        json.field("reading", std::string(answers::word(row.reading)))
+            .field("flagged", row.flagged)
+            .endObject();
+    }
+    json.endArray().key("missing").array();
+    for (const auto& missing : battery.missing)
+        json.object()
+            .field("date", isoDate(missing.date))
+            .field("what", missing.what)
+            .field("reason", missing.reason)
+            .endObject();
+    json.endArray().key("lifts").array();
+    for (const auto& lift : answer.lifts)
+        json.object()
+            .field("lift", lift.lift.value.name)
+            .field("sentence", lift.comparison ? std::optional(lift.comparison->sentence)
+                                               : std::nullopt)
+            .field("reason", lift.comparison ? std::nullopt
+                                             : std::optional(lift.comparison.why().reason))
+            .endObject();
+    json.endArray();
+    notesJson(json, battery.notes);
+    json.endObject();
+    return json.text();
+}
+
+int run(const Options& options) {
+    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    const auto athlete = athleteNamed(log, options.athlete);
+    const auto answer = ui::batteryOf(log, athlete.id, ui::batterySide(log, options.from),
+                                      ui::batterySide(log, options.to));
+    if (!answer)
+        return sayNoAnswer(options, answer.why());
+    if (!options.csv.empty())
+        ui::writeBatteryCsv(*answer, options.csv);
+    if (!options.pdf.empty())
+        paintOffscreen([&] { ui::writeBatteryPdf(*answer, ui::Paper::A4, options.pdf); });
+    print(options.json ? batteryJson(*answer) : batteryText(*answer));
+    return exitDone;
+}
+
+} // namespace
+
+void addBattery(CLI::App& app, int& exit) {
+    auto* command = app.add_subcommand(
+        "battery", "All tests of two dates or two blocks: what changed, left and right");
+    const auto options = std::make_shared<Options>();
+    command->add_option("LOG", options->log, "The log")->required();
+    command->add_option("--athlete", options->athlete, "The athlete's name")->required();
+    command->add_option("--from", options->from, "A day, or the name of a block")->required();
+    command->add_option("--to", options->to, "A later day, or the name of a block")->required();
+    command->add_flag("--json", options->json, "JSON with all digits");
+    command->add_option("--csv", options->csv, "Writes the comparison as CSV to this file");
+    command->add_option("--pdf", options->pdf, "Writes the printed page to this file");
+    command->callback([options, &exit] { exit = run(*options); });
+}
+
+} // namespace slopebook::app

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The line that attempts are typed in.
+#include "ui/battery/attemptline.h"
+
+#include <QTest>
+
+using namespace slopebook;
+using namespace slopebook::ui;
+
+namespace {
+
+TestKind kind(bool twoSided, TestFormula formula = TestFormula::Value) {
+    TestKind k;
+    k.name = "Hop";
+    k.unit = "m";
+    k.twoSided = twoSided;
+    k.formula = formula;
+    return k;
+}
+
+TypedAttempts typed(const char16_t* line, const TestKind& k) {
+    const auto read = readAttemptLine(line, k);
+    if (const auto* problem = std::get_if<AttemptProblem>(&read)) {
+        qWarning("problem %d at %d", int(problem->kind), int(problem->start));
+        return {};
+    }
+    return std::get<TypedAttempts>(read);
+}
+
+} // namespace
+
+class TestAttemptLine : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void plainValues() {
+        const auto t = typed(u"1.82 1,90;1.88", kind(false));
+        QCOMPARE(t.attempts.size(), std::size_t(3));
+        QCOMPARE(t.attempts[1].value, 1.9);
+        QCOMPARE(t.attempts[1].side, BodySide::Both);
+    }
+    void sides() {
+        const auto t = typed(u"L 1.82 1.9 r1.75", kind(true));
+        QCOMPARE(t.attempts.size(), std::size_t(3));
+        QCOMPARE(t.attempts[1].side, BodySide::Left);
+        QCOMPARE(t.attempts[2].side, BodySide::Right);
+        QCOMPARE(t.attempts[2].value, 1.75);
+    }
+    void contactTime() {
+        const auto t = typed(u"0,512/0,204 0.5/0.2", kind(false, TestFormula::FlightRsi));
+        QCOMPARE(t.attempts.size(), std::size_t(2));
+        QCOMPARE(t.attempts[0].value, 0.512);
+        QCOMPARE(t.attempts[0].contact, 0.204);
+    }
+    void leftOutWithItsReason() {
+        const auto t = typed(u"1.82 1.95x # on the line", kind(false));
+        QCOMPARE(t.attempts[0].excluded, std::string());
+        QCOMPARE(t.attempts[0].note, std::string());
+        QCOMPARE(t.attempts[1].excluded, std::string("on the line"));
+    }
+    void noteOfAll() {
+        const auto t = typed(u"1.82 1.95 # wet floor", kind(false));
+        QCOMPARE(t.attempts[0].note, std::string("wet floor"));
+        QCOMPARE(t.attempts[1].note, std::string("wet floor"));
+    }
+    void notPossible() {
+        const auto t = typed(u"L 1.82 R - # sore knee", kind(true));
+        QCOMPARE(t.attempts.size(), std::size_t(1));
+        QCOMPARE(t.notPossible, std::vector{BodySide::Right});
+        QCOMPARE(t.reason, std::string("sore knee"));
+        QCOMPARE(typed(u"- # no box", kind(false)).notPossible, std::vector{BodySide::Both});
+    }
+    void refused_data() {
+        using Kind = AttemptProblem::Kind;
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<bool>("twoSided");
+        QTest::addColumn<int>("formula");
+        QTest::addColumn<int>("problem");
+        const int value = int(TestFormula::Value);
+        const int rsi = int(TestFormula::FlightRsi);
+        QTest::newRow("nothing") << "  " << false << value << int(Kind::Empty);
+        QTest::newRow("a word") << "1.8 far" << false << value << int(Kind::NotANumber);
+        QTest::newRow("group marks") << "1.250,5" << false << value << int(Kind::NotANumber);
+        QTest::newRow("zero") << "0" << false << value << int(Kind::NotPositive);
+        QTest::newRow("side missing") << "1.8" << true << value << int(Kind::SideMissing);
+        QTest::newRow("side too many") << "L 1.8" << false << value << int(Kind::NoSides);
+        QTest::newRow("contact missing") << "0.5" << false << rsi << int(Kind::NoContact);
+        QTest::newRow("contact too many") << "0.5/0.2" << false << value << int(Kind::ExtraContact);
+        QTest::newRow("no reason") << "1.8x" << false << value << int(Kind::NoReason);
+        QTest::newRow("gap without reason") << "-" << false << value << int(Kind::NoReason);
+        QTest::newRow("side alone") << "L 1.8 R" << true << value << int(Kind::SideAlone);
+    }
+    void refused() {
+        QFETCH(QString, line);
+        QFETCH(bool, twoSided);
+        QFETCH(int, formula);
+        QFETCH(int, problem);
+        const auto read = readAttemptLine(line.toStdU16String(),
+                                          kind(twoSided, static_cast<TestFormula>(formula)));
+        QVERIFY(std::holds_alternative<AttemptProblem>(read));
+        QCOMPARE(int(std::get<AttemptProblem>(read).kind), problem);
+    }
+};
+QTEST_APPLESS_MAIN(TestAttemptLine)
+#include "tst_attemptline.moc"

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How the attempts' form is laid out.
+#include "ui/battery/attemptsview.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTableView>
+
+namespace slopebook::ui {
+
+namespace {
+
+QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
+    auto* table = new QTableView;
+    table->setModel(model);
+    table->setAccessibleName(name);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setSelectionMode(QAbstractItemView::SingleSelection);
+    table->setTabKeyNavigation(false);
+    table->verticalHeader()->hide();
+    table->horizontalHeader()->setHighlightSections(false);
+    table->horizontalHeader()->setStretchLastSection(true);
+    return table;
+}
+
+QHBoxLayout* rowIn(QWidget* widget) {
+    auto* layout = new QHBoxLayout(widget);
+    layout->setContentsMargins(0, 0, 0, 0);
+    return layout;
+}
+
+void addNamed(QHBoxLayout* layout, const QString& label, QWidget* field, int stretch) {
+    auto* caption = new QLabel(label);
+    caption->setBuddy(field);
+    QString name = label;
+    field->setAccessibleName(name.remove(QLatin1Char('&')));
+    layout->addWidget(caption);
+    layout->addWidget(field, stretch);
+}
+
+} // namespace
+
+QWidget* AttemptsView::buildSession() {
+    auto* row = new QWidget;
+    auto* layout = rowIn(row);
+    m_session = new QComboBox;
+    m_session->setObjectName(QStringLiteral("session"));
+    m_session->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_newSession = new QPushButton(tr("&New session today"));
+    addNamed(layout, tr("&Session"), m_session, 0);
+    layout->addWidget(m_newSession);
+    layout->addStretch(1);
+    m_trace = new QPushButton(tr("From a &trace..."));
+    layout->addWidget(m_trace);
+    return row;
+}
+
+QWidget* AttemptsView::buildContext() {
+    auto* row = new QWidget;
+    row->setToolTip(tr("What a comparison rests on: where it changed, the comparison says so."));
+    auto* layout = rowIn(row);
+    m_surface = new QLineEdit;
+    m_device = new QLineEdit;
+    m_footwear = new QLineEdit;
+    m_technique = new QLineEdit;
+    addNamed(layout, tr("S&urface"), m_surface, 1);
+    addNamed(layout, tr("&Device"), m_device, 1);
+    addNamed(layout, tr("F&ootwear"), m_footwear, 1);
+    addNamed(layout, tr("Techni&que"), m_technique, 1);
+    return row;
+}
+
+QWidget* AttemptsView::buildLine() {
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* row = new QWidget;
+    auto* layout = rowIn(row);
+    m_test = new QComboBox;
+    m_test->setObjectName(QStringLiteral("test"));
+    m_tests = new QPushButton(tr("Tests..."));
+    m_line = new QLineEdit;
+    m_line->setObjectName(QStringLiteral("attempts"));
+    m_line->setMinimumHeight(34);
+    addNamed(layout, tr("T&est"), m_test, 0);
+    layout->addWidget(m_tests);
+    addNamed(layout, tr("&Attempts"), m_line, 1);
+    m_answer = new QLabel;
+    m_answer->setWordWrap(true);
+    m_answer->setAccessibleName(tr("Answer to what was typed"));
+    column->addWidget(row);
+    column->addWidget(m_answer);
+    return box;
+}
+
+QWidget* AttemptsView::buildTables() {
+    m_attempts = new TextTable(this);
+    m_values = new TextTable(this);
+    m_attemptTable = tableOf(m_attempts, tr("Attempts"));
+    m_valueTable = tableOf(m_values, tr("Values of the day"));
+    auto* split = new QSplitter;
+    split->setChildrenCollapsible(false);
+    split->addWidget(m_attemptTable);
+    split->addWidget(m_valueTable);
+    split->setSizes({560, 560});
+    return split;
+}
+
+QWidget* AttemptsView::buildButtons() {
+    auto* row = new QWidget;
+    auto* layout = rowIn(row);
+    m_leaveOut = new QPushButton(tr("&Leave out or take in again..."));
+    m_remove = new QPushButton(tr("&Remove"));
+    layout->addWidget(m_leaveOut);
+    layout->addWidget(m_remove);
+    layout->addStretch(1);
+    return row;
+}
+
+} // namespace slopebook::ui

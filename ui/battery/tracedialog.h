@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A force or displacement trace from a CSV file: the curve with what was found on it, marks that can
+// be moved, the figures, and the way into the session.
+#pragma once
+
+#include "core/exchange/tracecsv.h"
+#include "core/model/battery.h"
+#include "core/traces/analysis.h"
+#include "ui/battery/traceview.h"
+#include "ui/compare/texttable.h"
+
+#include <QDialog>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QTableView;
+
+namespace slopebook::ui {
+
+class TraceDialog final : public QDialog {
+    Q_OBJECT
+public:
+    explicit TraceDialog(QWidget* parent = nullptr);
+
+    /// Reads the file with its likely columns and shows it; what goes wrong is said in the dialog.
+    void openFile(const QString& file);
+    void setKind(traces::TraceKind kind);
+    TraceView& view() { return *m_view; }
+    const TextTable& figures() const { return *m_figures; }
+    QString said() const;
+    void showEvent(std::size_t event);
+    std::size_t events() const { return m_analysis ? m_analysis->events() : 0; }
+
+Q_SIGNALS:
+    /// An attempt for that built-in test: the coach has accepted it.
+    void attemptAccepted(const slopebook::TestKind& kind, const slopebook::Attempt& attempt);
+    /// Speeds of all reps (m/s) of that velocity kind, as text for the session form.
+    void speedsAccepted(const QString& speeds);
+
+private:
+    using QDialog::showEvent;
+    QWidget* buildChoices();
+    QWidget* buildBelow();
+    void connectParts();
+    void chooseFile();
+    void readFile();
+    void analyse();
+    void showFigures();
+    void fillAccept();
+    void accepted();
+    void say(const QString& words, bool problem);
+
+    QString m_file;
+    exchange::TraceFile m_layout;
+    std::optional<traces::Trace> m_trace;
+    std::optional<traces::Analysis> m_analysis;
+    std::size_t m_event = 0;
+    QLabel* m_fileName;
+    QPushButton* m_choose;
+    QComboBox* m_kind;
+    QComboBox* m_time;
+    QComboBox* m_value;
+    QComboBox* m_events;
+    TraceView* m_view;
+    QLabel* m_said;
+    TextTable* m_figures;
+    QTableView* m_table;
+    QComboBox* m_accept;
+    QPushButton* m_take;
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/page/batteryprint.h"
+
+#include "core/model/errors.h"
+#include "ui/battery/forestchart.h"
+#include "ui/page/batterywords.h"
+#include "ui/shell/cautions.h"
+#include "ui/shell/format.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFontMetricsF>
+#include <QPdfWriter>
+#include <QPrinter>
+#include <QSaveFile>
+
+namespace slopebook::ui {
+
+namespace {
+
+constexpr double margin = 36, foot = 14, footSize = 7; // points
+constexpr double smallSize = 7, textSize = 8, labelWidth = 74;
+
+QString tr(const char* words) {
+    return QCoreApplication::translate("BatteryPage", words);
+}
+
+QString titleText(const BatteryAnswer& answer) {
+    return tr("%1: all tests, %2 to %3")
+        .arg(text(answer.athlete.value.name), text(answer.battery.fromLabel),
+             text(answer.battery.toLabel));
+}
+
+page::Cell strong(const QString& text) {
+    return {.text = text, .bold = true};
+}
+
+void addTests(page::Flow& flow, const BatteryAnswer& answer) {
+    flow.heading(tr("Tests"));
+    std::vector<std::vector<page::Cell>> rows;
+    for (const page::BatteryRow& r : page::batteryRows(answer.battery))
+        rows.push_back({strong(r.test), {r.before}, {r.after}, {r.change}, {r.percent},
+                        {r.interval}, {r.error}, strong(r.reading)});
+    const double w = flow.width() / 512;
+    flow.table({{150 * w},
+                {58 * w, Qt::AlignRight},
+                {58 * w, Qt::AlignRight},
+                {46 * w, Qt::AlignRight},
+                {38 * w, Qt::AlignRight},
+                {84 * w, Qt::AlignRight},
+                {34 * w, Qt::AlignRight},
+                {44 * w}},
+               {strong(tr("Test (unit)")), strong(tr("Before")), strong(tr("After")),
+                strong(tr("Change")), strong(tr("%")),
+                strong(tr("%1 interval").arg(levelText(answer.battery.level))),
+                strong(tr("TE")), strong(tr("Reading"))},
+               rows, page::pageFont(textSize));
+}
+
+void addForest(page::Flow& flow, const BatteryAnswer& answer) {
+    const auto& rows = answer.battery.forest;
+    if (rows.empty())
+        return;
+    const double size = 7;
+    // A very long list goes down to tighter rows before it takes a page of its own.
+    const double height = std::min(forestHeight(rows.size(), size), flow.room() * 0.8);
+    const double width = flow.width();
+    flow.add({.height = height,
+              .before = 8,
+              .paint = [rows, width, height, size](QPainter& painter, const QPointF& at) {
+                  painter.setFont(page::pageFont(size));
+                  paintForest(painter, QRectF(at, QSizeF(width, height)), rows,
+                              look::paperGround(), size);
+              }});
+}
+
+void addLists(page::Flow& flow, const BatteryAnswer& answer) {
+    const auto table = [&](const QString& heading, const QStringList& head,
+                           const std::vector<double>& widths,
+                           const std::vector<QStringList>& lines) {
+        if (lines.empty())
+            return;
+        flow.heading(heading);
+        std::vector<page::Column> columns;
+        for (const double width : widths)
+            columns.push_back({flow.width() * width});
+        std::vector<page::Cell> headCells;
+        for (const QString& cell : head)
+            headCells.push_back(strong(cell));
+        std::vector<std::vector<page::Cell>> rows;
+        for (const QStringList& line : lines) {
+            rows.emplace_back();
+            for (const QString& cell : line)
+                rows.back().push_back({cell});
+        }
+        flow.table(columns, headCells, rows, page::pageFont(textSize));
+    };
+    table(tr("Left and right: the better side, and by how much of it"),
+          {tr("Test"), text(answer.battery.fromLabel), text(answer.battery.toLabel)},
+          {0.4, 0.3, 0.3}, page::leftRightRows(answer.battery));
+    table(tr("What was missing"), {tr("Day"), tr("Side"), tr("Test or lift"), tr("Why")},
+          {0.15, 0.2, 0.35, 0.3}, page::missingRows(answer.battery));
+    const QStringList lifts = page::liftSentences(answer);
+    if (lifts.isEmpty())
+        return;
+    flow.heading(tr("Lifts"));
+    for (const QString& line : lifts)
+        flow.text(line, page::pageFont(9), 2);
+}
+
+void addRest(page::Flow& flow, const BatteryAnswer& answer) {
+    std::vector<std::vector<page::Cell>> rows;
+    const auto add = [&](const QString& title, const QStringList& lines) {
+        for (qsizetype i = 0; i < lines.size(); ++i)
+            rows.push_back({strong(i == 0 ? title : QString()), {lines[i]}});
+    };
+    add(tr("To beware of"), page::batteryNotes(answer.battery));
+    add(tr("Computed"),
+        {tr("Interval: change \u00b1 t \u221a2 TE on the degrees of freedom of TE, the typical "
+            "error. Better or worse: the interval excludes zero; held: the interval of two "
+            "one-sided tests lies inside the smallest change that matters; else unclear.")});
+    add(tr("Sources"), page::batterySources(answer.battery));
+    add(tr("Caution"), {fullCautions()});
+    flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, page::pageFont(smallSize), 7);
+}
+
+[[noreturn]] void fail(const std::filesystem::path& file, const QString& why) {
+    throw LogError(LogError::Kind::Unavailable,
+                   "The PDF " + file.string() + " could not be written: " + utf8(why) +
+                       ". Nothing is there that was not there before.");
+}
+
+} // namespace
+
+BatteryPages::BatteryPages(const BatteryAnswer& answer, const QSizeF& paper)
+    : m_flow(paper, margin, foot), m_foot(titleText(answer)), m_paper(paper) {
+    m_flow.text(text(answer.athlete.value.name), page::pageFont(13, true));
+    m_flow.text(tr("All tests from %1 to %2")
+                    .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
+                page::pageFont(9), 1);
+    m_flow.text(page::batterySummary(answer.battery), page::pageFont(10, true), 6);
+    if (!answer.battery.tests.empty())
+        addTests(m_flow, answer);
+    addForest(m_flow, answer);
+    addLists(m_flow, answer);
+    addRest(m_flow, answer);
+    m_pages = m_flow.pages();
+}
+
+void BatteryPages::paint(QPainter& painter, int page) const {
+    for (const auto& [top, block] : m_pages.at(static_cast<std::size_t>(page))) {
+        painter.save();
+        block->paint(painter, QPointF(m_flow.margin(), top));
+        painter.restore();
+    }
+    const QFont font = page::pageFont(footSize);
+    const QFontMetricsF metrics(font);
+    const QString number = tr("page %1 of %2").arg(page + 1).arg(count());
+    const double room = m_flow.width() - metrics.horizontalAdvance(number) - 12;
+    const double y = m_paper.height() - margin - 2;
+    painter.setFont(font);
+    painter.setPen(look::paperGround().quiet);
+    painter.drawText(QPointF(margin, y), metrics.elidedText(m_foot, Qt::ElideMiddle, room));
+    painter.drawText(QPointF(m_paper.width() - margin - metrics.horizontalAdvance(number), y),
+                     number);
+}
+
+bool paintBattery(QPagedPaintDevice& device, const BatteryAnswer& answer) {
+    // Our own margins are wider than what printers cannot reach.
+    if (auto* printer = dynamic_cast<QPrinter*>(&device))
+        printer->setFullPage(true);
+    else
+        device.setPageMargins(QMarginsF());
+    const BatteryPages pages(answer, device.pageLayout().fullRect(QPageLayout::Point).size());
+    QPainter painter;
+    if (!painter.begin(&device))
+        return false;
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    bool good = true;
+    for (int i = 0; i < pages.count() && good; ++i) {
+        if (i > 0)
+            good = device.newPage();
+        painter.save();
+        painter.scale(device.logicalDpiX() / 72.0, device.logicalDpiY() / 72.0);
+        pages.paint(painter, i);
+        painter.restore();
+    }
+    return painter.end() && good;
+}
+
+void writeBatteryPdf(const BatteryAnswer& answer, Paper paper, const std::filesystem::path& file) {
+    QSaveFile out(QFile::decodeName(file.c_str()));
+    if (!out.open(QIODevice::WriteOnly))
+        fail(file, out.errorString());
+    {
+        QPdfWriter pdf(&out);
+        pdf.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+        pdf.setResolution(1200);
+        pdf.setTitle(titleText(answer));
+        pdf.setCreator(QStringLiteral("Slopebook"));
+        if (!paintBattery(pdf, answer)) {
+            out.cancelWriting();
+            fail(file, tr("it could not be painted"));
+        }
+    }
+    if (!out.commit())
+        fail(file, out.errorString());
+}
+
+} // namespace slopebook::ui

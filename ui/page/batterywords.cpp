@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/page/batterywords.h"
+
+#include "ui/shell/format.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace slopebook::ui::page {
+
+namespace {
+
+QString tr(const char* words) {
+    return QCoreApplication::translate("BatteryPage", words);
+}
+
+const QString dash = QStringLiteral("\u2013");
+
+QString seenText(const answers::SeenTest& seen, const TestKind& kind) {
+    if (seen.value)
+        return number(seen.value->value, kind.decimals);
+    return text(seen.value.why().reason);
+}
+
+QString asymmetryText(const Answer<answers::Asymmetry>& asymmetry) {
+    return asymmetry ? text(answers::describe(*asymmetry)) : text(asymmetry.why().reason);
+}
+
+QString readingText(const answers::TestChange& test) {
+    QString words = QString::fromUtf8(answers::word(test.read.reading).data());
+    if (test.read.beyondSmallest)
+        words += QStringLiteral(" > m");
+    if (!test.context.empty())
+        words += QStringLiteral(" *");
+    return words;
+}
+
+} // namespace
+
+std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
+    std::vector<BatteryRow> rows;
+    for (const answers::TestChange& test : battery.tests) {
+        const TestKind& kind = test.kind.value;
+        const int d = kind.decimals;
+        BatteryRow row{.test = text(answers::testLabel(kind, test.side)) + QStringLiteral(" (") +
+                               text(kind.unit) + QLatin1Char(')'),
+                       .before = seenText(test.before, kind),
+                       .after = seenText(test.after, kind),
+                       .change = test.change ? signedNumber(*test.change, d) : dash,
+                       .percent = test.percent ? signedNumber(*test.percent, 1) : dash,
+                       .interval = test.noReading.empty() ? signedRangeText(test.read.interval, d)
+                                                          : dash,
+                       .error = test.noise ? number(test.noise->te, d) : dash,
+                       .reading = readingText(test),
+                       .remark = text(test.noReading),
+                       .noFigure = !test.noReading.empty()};
+        for (const auto& change : test.context)
+            row.remark += (row.remark.isEmpty() ? QString() : QStringLiteral("; ")) +
+                          tr("%1: %2, then %3").arg(text(change.what), text(change.before), text(change.after));
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery) {
+    std::vector<QStringList> rows;
+    for (const answers::LeftRight& row : battery.leftRight)
+        rows.push_back({text(row.kind.value.name), asymmetryText(row.before),
+                        asymmetryText(row.after)});
+    return rows;
+}
+
+std::vector<QStringList> missingRows(const answers::BatteryComparison& battery) {
+    std::vector<QStringList> rows;
+    for (const answers::MissingTest& missing : battery.missing)
+        rows.push_back({dayText(missing.date), text(missing.label), text(missing.what),
+                        text(missing.reason)});
+    return rows;
+}
+
+QStringList liftSentences(const BatteryAnswer& answer) {
+    QStringList lines;
+    for (const BatteryLift& lift : answer.lifts)
+        lines << text(lift.lift.value.name) + QStringLiteral(": ") +
+                     (lift.comparison ? text(lift.comparison->sentence)
+                                      : text(lift.comparison.why().reason));
+    return lines;
+}
+
+QString batterySummary(const answers::BatteryComparison& battery) {
+    using answers::Reading;
+    constexpr std::array order{Reading::Better, Reading::Worse, Reading::Held, Reading::Unclear,
+                               Reading::NoFigure};
+    QStringList parts;
+    for (const Reading reading : order) {
+        QStringList names;
+        for (const answers::TestChange& test : battery.tests)
+            if (test.read.reading == reading)
+                names << text(answers::testLabel(test.kind.value, test.side));
+        if (!names.isEmpty())
+            parts << tr("%1: %2").arg(QString::fromUtf8(answers::word(reading).data()),
+                                      names.join(QStringLiteral(", ")));
+    }
+    if (parts.isEmpty())
+        return tr("No test of the battery was done on either side.");
+    QString line = parts.join(QStringLiteral(". ")) + QLatin1Char('.');
+    line[0] = line[0].toUpper();
+    return line;
+}
+
+QStringList batteryNotes(const answers::BatteryComparison& battery) {
+    QStringList lines;
+    for (const auto& note : battery.notes)
+        lines << text(note.text);
+    const bool flagged = std::any_of(battery.tests.begin(), battery.tests.end(),
+                                     [](const auto& test) { return !test.context.empty(); });
+    if (flagged)
+        lines << tr("* compared over a changed context.");
+    if (std::any_of(battery.tests.begin(), battery.tests.end(),
+                    [](const auto& test) { return test.read.beyondSmallest; }))
+        lines << tr("> m: by more than the smallest change that matters.");
+    if (!battery.notDrawn.empty()) {
+        QStringList names;
+        for (const auto& one : battery.notDrawn)
+            names << text(one);
+        lines << tr("Not in the chart: %1.").arg(names.join(QStringLiteral("; ")));
+    }
+    return lines;
+}
+
+QStringList batterySources(const answers::BatteryComparison& battery) {
+    QStringList lines;
+    const auto add = [&](const QString& line) {
+        if (!lines.contains(line))
+            lines << line;
+    };
+    for (const answers::TestChange& test : battery.tests) {
+        const TestKind& kind = test.kind.value;
+        if (test.noise)
+            add(tr("%1: typical error %2 %3, %4")
+                    .arg(text(kind.name), number(test.noise->te, kind.decimals), text(kind.unit),
+                         text(test.noise->source)));
+        if (test.read.smallest)
+            add(tr("%1: smallest change that matters %2 %3, %4")
+                    .arg(text(kind.name), number(test.read.smallest->value, kind.decimals),
+                         text(kind.unit), text(test.read.smallest->source)));
+    }
+    return lines;
+}
+
+} // namespace slopebook::ui::page
