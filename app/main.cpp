@@ -31,6 +31,8 @@ int run(int argc, char** argv) {
     app::addFollow(app, exit);
     app::addNoise(app, exit);
     app::addPlan(app, exit);
+    app::addBattery(app, exit);
+    app::addTrace(app, exit);
     app::addCheck(app, exit);
     app::addBackup(app, exit);
     app.require_subcommand(0, 1);

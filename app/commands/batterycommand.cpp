@@ -2,18 +2,15 @@
 // slopebook battery: all tests of two dates or two blocks side by side.
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "app/commands/offscreen.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
 #include "ui/page/batteryprint.h"
 #include "ui/questions/batterytable.h"
 
-#include <QGuiApplication>
-
 #include <memory>
 
 namespace slopebook::app {
-
-void paintOffscreen(const std::function<void()>& work); // pdf.cpp
 
 namespace {
 
@@ -69,7 +66,8 @@ std::string restText(const ui::BatteryAnswer& answer) {
     if (!battery.missing.empty()) {
         text += "\nNot possible:\n";
         for (const auto& missing : battery.missing)
-            text += "  " + isoDate(missing.date) + "  " + missing.what + ": " + missing.reason + "\n";
+            text +=
+                "  " + isoDate(missing.date) + "  " + missing.what + ": " + missing.reason + "\n";
     }
     if (!answer.lifts.empty()) {
         text += "\nLifts:\n";
@@ -188,10 +186,10 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
     for (const auto& lift : answer.lifts)
         json.object()
             .field("lift", lift.lift.value.name)
-            .field("sentence", lift.comparison ? std::optional(lift.comparison->sentence)
-                                               : std::nullopt)
-            .field("reason", lift.comparison ? std::nullopt
-                                             : std::optional(lift.comparison.why().reason))
+            .field("sentence",
+                   lift.comparison ? std::optional(lift.comparison->sentence) : std::nullopt)
+            .field("reason",
+                   lift.comparison ? std::nullopt : std::optional(lift.comparison.why().reason))
             .endObject();
     json.endArray();
     notesJson(json, battery.notes);

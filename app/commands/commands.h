@@ -19,6 +19,8 @@ void addCompare(CLI::App& app, int& exit);
 void addFollow(CLI::App& app, int& exit);
 void addNoise(CLI::App& app, int& exit);
 void addPlan(CLI::App& app, int& exit);
+void addBattery(CLI::App& app, int& exit);
+void addTrace(CLI::App& app, int& exit);
 void addCheck(CLI::App& app, int& exit);
 void addBackup(CLI::App& app, int& exit);
 

@@ -3,6 +3,7 @@
 #include "app/commands/commands.h"
 #include "core/answers/figures.h"
 #include "core/answers/published.h"
+#include "core/answers/testkinds.h"
 #include "core/exchange/cells.h"
 #include "core/exchange/tidyimport.h"
 #include "core/model/errors.h"
@@ -46,6 +47,18 @@ std::string listed(const std::string& title, const std::vector<std::string>& ent
     return list.empty() ? list : title + list + "\n";
 }
 
+std::string batteryReport(const exchange::BatteryReport& r) {
+    std::string text;
+    if (r.attemptsAdded + r.gapsAdded > 0)
+        text += "Of the battery: " + counted(r.attemptsAdded, "attempt") + ", " +
+                counted(r.gapsAdded, "test") + " not possible" +
+                (r.sessionsAdded > 0 ? ", " + counted(r.sessionsAdded, "new session") : "") + ".\n";
+    if (r.attemptsAlreadyThere > 0)
+        text += "Already there: " + counted(r.attemptsAlreadyThere, "attempt") + ".\n";
+    return text + listed("New tests: ", r.testsMade) +
+           listed("New athletes by their tests: ", r.athletesMade);
+}
+
 std::string report(const exchange::ImportReport& r, bool dryRun) {
     std::string text = counted(r.rows, "row") + " read.\n";
     if (r.addedNothing())
@@ -60,6 +73,7 @@ std::string report(const exchange::ImportReport& r, bool dryRun) {
             listed("New devices: ", r.devicesMade) + listed("New training blocks: ", r.blocksMade);
     if (r.checkLoadsAdded > 0)
         text += "New check loads: " + std::to_string(r.checkLoadsAdded) + "\n";
+    text += batteryReport(r.battery);
     text += listed("Columns not used: ", r.columnsNotUsed);
     for (const std::string& line : r.filledIn)
         text += "Filled in: " + line + "\n";
@@ -106,6 +120,7 @@ int run(const Options& options) {
         const auto row = answers::published(lift, kind);
         return row ? row->mvt : std::optional<Mvt>();
     };
+    settings.knownTest = [](const std::string& test) { return answers::builtInTestKind(test); };
     settings.dryRun = options.dryRun;
     LogToFill target(options.log, options.dryRun);
     const auto done = exchange::importTidy(target.log(), options.files, settings);

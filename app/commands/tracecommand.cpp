@@ -21,9 +21,8 @@ struct Options {
 
 [[noreturn]] void refuse(const Options& options, const traces::Fault& fault,
                          const exchange::TraceColumns& columns) {
-    const long line = fault.sample && *fault.sample < columns.lines.size()
-                          ? columns.lines[*fault.sample]
-                          : 0;
+    const long line =
+        fault.sample && *fault.sample < columns.lines.size() ? columns.lines[*fault.sample] : 0;
     throw BadInput({options.file.string(), line, {}}, fault.what,
                    "evenly sampled times in s, 100 Hz to 10 kHz");
 }
@@ -76,9 +75,9 @@ int run(const Options& options) {
         throw BadInput("--kind \"" + options.kind + "\"", "isometric, jump or lift");
     const auto layout = exchange::traceFile(options.file);
     const auto [time, value] = exchange::likelyColumns(layout);
-    const auto columns = exchange::readTrace(options.file, layout,
-                                             options.time.empty() ? time : options.time,
-                                             options.value.empty() ? value : options.value);
+    const auto columns =
+        exchange::readTrace(options.file, layout, options.time.empty() ? time : options.time,
+                            options.value.empty() ? value : options.value);
     auto trace = traces::makeTrace(columns.times, columns.values);
     if (const auto* fault = std::get_if<traces::Fault>(&trace))
         refuse(options, *fault, columns);

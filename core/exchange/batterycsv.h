@@ -56,6 +56,8 @@ struct BatteryReport {
     int attemptsAdded = 0, gapsAdded = 0, contextsFilled = 0, sessionsAdded = 0;
     int attemptsAlreadyThere = 0;
     std::vector<std::string> testsMade, athletesMade;
+    bool addedNothing() const;
+    friend bool operator==(const BatteryReport&, const BatteryReport&) = default;
 };
 
 /// The test of that name that the program knows, for names that neither log nor files explain.

@@ -172,6 +172,11 @@ private:
 
 } // namespace
 
+bool BatteryReport::addedNothing() const {
+    return attemptsAdded == 0 && gapsAdded == 0 && contextsFilled == 0 && sessionsAdded == 0 &&
+           testsMade.empty() && athletesMade.empty();
+}
+
 BatteryReport mergeBattery(log::Log& log, const BatteryTables& tables, const KnownTest& known) {
     Merging merging(log, known);
     for (const auto& row : tables.tests)

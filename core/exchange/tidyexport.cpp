@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/tidyexport.h"
 
+#include "core/exchange/batterycolumns.h"
 #include "core/exchange/tableout.h"
 #include "core/exchange/tidycolumns.h"
 #include "core/model/errors.h"
@@ -43,6 +44,8 @@ public:
         blocks();
         sessions();
         checkLoads();
+        tests();
+        attempts();
         m_book.close();
     }
 
@@ -190,6 +193,81 @@ private:
                 for (const Mass load : m_log.checkLoads(athlete.id, id))
                     table.row(std::array<Cell, CheckCount>{athlete.value.name, lift.name, load});
         table.close();
+    }
+
+    void tests() {
+        TableOut table(m_folder, m_book, "tests", testColumns);
+        for (const auto& stored : m_log.testKinds()) {
+            const TestKind& kind = stored.value;
+            std::array<Cell, TestCount> row;
+            row[TestName] = kind.name;
+            row[TestUnit] = kind.unit;
+            row[TestBetter] = std::string(kind.higherIsBetter ? "higher" : "lower");
+            row[TestSides] = std::string(kind.twoSided ? "two" : "one");
+            row[TestRule] = std::string(word(kind.rule));
+            row[TestPlanned] = kind.attempts;
+            row[TestFormulaWord] = std::string(word(kind.formula));
+            row[TestDecimals] = kind.decimals;
+            if (kind.noise) {
+                row[TestError] = kind.noise->value;
+                row[TestErrorIn] = std::string(kind.noise->percent ? "percent" : "unit");
+                row[TestErrorSource] = kind.noise->source;
+            }
+            row[TestSmallest] = orBlank(kind.smallest);
+            row[TestSmallestSource] = kind.smallestSource;
+            row[TestNote] = kind.note;
+            table.row(row);
+        }
+        table.close();
+    }
+
+    void attempts() {
+        const auto kinds = byId(m_log.testKinds());
+        TableOut table(m_folder, m_book, "attempts", attemptColumns);
+        for (const auto& athlete : m_athletes)
+            for (const BatterySession& session : m_log.batteries(athlete.id)) {
+                std::array<Cell, AttemptCount> head;
+                head[AttemptDate] = session.date;
+                head[AttemptAthlete] = athlete.value.name;
+                head[AttemptSession] = session.ordinal;
+                head[AttemptSurface] = session.battery.context.surface;
+                head[AttemptDevice] = session.battery.context.device;
+                head[AttemptFootwear] = session.battery.context.footwear;
+                head[AttemptTechnique] = session.battery.context.technique;
+                batteryRows(table, head, session.battery, kinds);
+            }
+        table.close();
+    }
+
+    // One row an attempt, one a gap; a context with neither is a row of its own.
+    void batteryRows(TableOut& table, const std::array<Cell, AttemptCount>& head,
+                     const Battery& battery, const std::map<TestKindId, TestKind>& kinds) {
+        const auto side = [](BodySide of) {
+            return of == BodySide::Both ? Cell() : Cell(std::string(word(of)));
+        };
+        for (const TestAttempts& test : battery.tests)
+            for (const Attempt& attempt : test.attempts) {
+                auto row = head;
+                row[AttemptTest] = kinds.at(test.kind).name;
+                row[AttemptValue] = attempt.value;
+                row[AttemptSide] = side(attempt.side);
+                row[AttemptContact] = orBlank(attempt.contact);
+                row[AttemptExcluded] = attempt.excluded;
+                row[AttemptNote] = attempt.note;
+                table.row(row);
+            }
+        for (const Gap& gap : battery.gaps) {
+            auto row = head;
+            if (gap.kind)
+                row[AttemptTest] = kinds.at(*gap.kind).name;
+            if (gap.lift)
+                row[AttemptLift] = m_lifts.at(*gap.lift).name;
+            row[AttemptSide] = side(gap.side);
+            row[AttemptNotPossible] = gap.reason;
+            table.row(row);
+        }
+        if (battery.tests.empty() && battery.gaps.empty() && !battery.empty())
+            table.row(head);
     }
 
     const log::Log& m_log;

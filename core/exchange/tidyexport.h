@@ -10,7 +10,7 @@
 
 namespace slopebook::exchange {
 
-/// Writes folder/{athletes,devices,lifts,blocks,sessions,reps,check_loads}.csv and
+/// Writes folder/{athletes,devices,lifts,blocks,sessions,reps,check_loads,tests,attempts}.csv and
 /// folder/log.xlsx, and returns the files. The folder must not exist, or be empty: BadInput. It is
 /// written under another name beside it and renamed, so that it is whole or not there; LogError
 /// where that fails.

@@ -44,6 +44,18 @@ FileKind kindOf(const std::filesystem::path& file, const ImportSettings& setting
     return mapped ? FileKind::Reps : fileKind(header);
 }
 
+/// False where the file is none of the battery's.
+bool readBattery(const std::filesystem::path& file, BatteryTables& battery, ImportReport& report) {
+    const auto header = headerOf(file);
+    if (isTestsHeader(header))
+        noteNotUsed(report, battery.readTests(file));
+    else if (isAttemptsHeader(header))
+        noteNotUsed(report, battery.readAttempts(file));
+    else
+        return false;
+    return true;
+}
+
 void tellNames(const log::Log& log, const Tables& tables, Staging& staging) {
     for (const auto& stored : log.athletes())
         staging.athletes.known(stored.value.name);
@@ -60,15 +72,18 @@ void tellNames(const log::Log& log, const Tables& tables, Staging& staging) {
 bool ImportReport::addedNothing() const {
     return setsAdded == 0 && repsAdded == 0 && sessionsAdded == 0 && checkLoadsAdded == 0 &&
            liftsMade.empty() && athletesMade.empty() && devicesMade.empty() && blocksMade.empty() &&
-           filledIn.empty();
+           filledIn.empty() && battery.addedNothing();
 }
 
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
                         const ImportSettings& settings) {
     ImportReport report;
     Tables tables;
+    BatteryTables battery;
     std::vector<std::pair<std::filesystem::path, FileKind>> ofSessions;
     for (const auto& file : files) {
+        if (readBattery(file, battery, report))
+            continue;
         const FileKind kind = kindOf(file, settings);
         if (kind == FileKind::Reps || kind == FileKind::Sessions)
             ofSessions.emplace_back(file, kind);
@@ -89,6 +104,7 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
             merge.rows(staging);
             merge.thresholds();
             merge.checkLoads(tables);
+            report.battery = mergeBattery(log, battery, settings.knownTest);
             if (settings.dryRun)
                 throw DryRunDone{};
         });

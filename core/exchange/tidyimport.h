@@ -4,6 +4,7 @@
 // overwrites.
 #pragma once
 
+#include "core/exchange/batterycsv.h"
 #include "core/log/log.h"
 #include "core/model/errors.h"
 
@@ -23,6 +24,8 @@ struct ImportSettings {
     std::map<std::string, double> mvt;
     /// The published default of a lift that is made.
     std::function<std::optional<Mvt>(const std::string& lift, VelocityKind kind)> publishedMvt;
+    /// A test of the battery that the program knows, where neither log nor files explain it.
+    KnownTest knownTest;
     bool dryRun = false; ///< read and check everything, write nothing
 };
 
@@ -37,13 +40,15 @@ struct ImportReport {
     std::vector<std::string> columnsNotUsed;
     std::vector<std::string>
         flagged; ///< taken, but worth a look: implausible speeds and loads, with their lines
+    BatteryReport battery;
     bool addedNothing() const;
     friend bool operator==(const ImportReport&, const ImportReport&) = default;
 };
 
 /// All files in one transaction, whichever order they stand in. What a file is, is told by its
-/// header (core/exchange/tidycolumns.h): reps, sessions, athletes, devices, lifts, blocks or check
-/// loads. Throws BadInput (file, line, column, found, expected), nothing written.
+/// header (core/exchange/tidycolumns.h): reps, sessions, athletes, devices, lifts, blocks, check
+/// loads, tests or attempts of the battery. Throws BadInput (file, line, column, found, expected),
+/// nothing written.
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
                         const ImportSettings& settings);
 

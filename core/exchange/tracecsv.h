@@ -15,8 +15,8 @@ struct TraceFile {
     long firstLine = 1;               ///< of the first row of numbers
 };
 
-/// Lines before the first row of numbers are a header (the last of them) and remarks. BadInput where
-/// no row holds two numbers in the first 200 lines.
+/// Lines before the first row of numbers are a header (the last of them) and remarks. BadInput
+/// where no row holds two numbers in the first 200 lines.
 TraceFile traceFile(const std::filesystem::path& file);
 
 struct TraceColumns {

@@ -20,8 +20,8 @@ std::vector<Figure> told(const IsometricFigures& f) {
         list.push_back({"force_" + ms + "ms_n", "force at " + ms + " ms, gross", "N", w.force, 0});
         list.push_back(
             {"net_force_" + ms + "ms_n", "force at " + ms + " ms, net", "N", w.netForce, 0});
-        list.push_back({"rfd_0_" + ms + "ms_n_per_s", "rate of force development 0 to " + ms + " ms",
-                        "N/s", w.rfd, 0});
+        list.push_back({"rfd_0_" + ms + "ms_n_per_s",
+                        "rate of force development 0 to " + ms + " ms", "N/s", w.rfd, 0});
         list.push_back(
             {"impulse_0_" + ms + "ms_ns", "impulse, net, 0 to " + ms + " ms", "N s", w.impulse, 2});
     }
@@ -29,9 +29,8 @@ std::vector<Figure> told(const IsometricFigures& f) {
 }
 
 std::vector<Figure> told(const JumpFigures& f) {
-    std::vector<Figure> list{
-        {"flight_time_s", "flight time", "s", f.flightTime, 3},
-        {"flight_height_m", "height by flight time", "m", f.flightHeight, 3}};
+    std::vector<Figure> list{{"flight_time_s", "flight time", "s", f.flightTime, 3},
+                             {"flight_height_m", "height by flight time", "m", f.flightHeight, 3}};
     const auto add = [&](const char* key, const char* name, const char* unit,
                          const std::optional<double>& value, int decimals) {
         if (value)

@@ -88,9 +88,11 @@ private Q_SLOTS:
         QTest::newRow("zero") << QByteArray("2026-03-14,Lane 3,Hop,0,left") << "above 0";
         QTest::newRow("no such date") << QByteArray("2026-02-30,Lane 3,Hop,1.8,left") << "date";
         QTest::newRow("no such side") << QByteArray("2026-03-14,Lane 3,Hop,1.8,middle") << "left";
-        QTest::newRow("a side is missing") << QByteArray("2026-03-14,Lane 3,Hop,1.8,") << "left or right";
+        QTest::newRow("a side is missing")
+            << QByteArray("2026-03-14,Lane 3,Hop,1.8,") << "left or right";
         QTest::newRow("no contact time") << QByteArray("2026-03-14,Lane 3,Drop,0.5,") << "contact";
-        QTest::newRow("an unknown test") << QByteArray("2026-03-14,Lane 3,Leap,1.8,") << "a test of the log";
+        QTest::newRow("an unknown test")
+            << QByteArray("2026-03-14,Lane 3,Leap,1.8,") << "a test of the log";
     }
     void refused() {
         QFETCH(QByteArray, row);
@@ -117,16 +119,16 @@ private Q_SLOTS:
         log.together([&] { mergeBattery(log, read(folder, attempts), {}); });
         QByteArray other = attempts;
         other.replace("1.82", "1.83");
-        QVERIFY_EXCEPTION_THROWN(
-            log.together([&] { mergeBattery(log, read(folder, other), {}); }), BadInput);
+        QVERIFY_EXCEPTION_THROWN(log.together([&] { mergeBattery(log, read(folder, other), {}); }),
+                                 BadInput);
     }
 
     void knownTests() {
         const Folder folder;
         Log log = Log::create(folder.path("x.slopebook"));
         BatteryTables tables;
-        tables.readAttempts(folder.write(
-            "a.csv", "date,athlete,test,value\n2026-03-14,Lane 3,throw,4.2\n"));
+        tables.readAttempts(
+            folder.write("a.csv", "date,athlete,test,value\n2026-03-14,Lane 3,throw,4.2\n"));
         const KnownTest known = [](const std::string& name) -> std::optional<TestKind> {
             if (name != "throw")
                 return {};
@@ -153,13 +155,14 @@ private Q_SLOTS:
         QTest::addColumn<double>("second");
         QTest::newRow("comma with header") << QByteArray("time,force\n0,1\n0.001,2.5\n") << "time"
                                            << "force" << 2.5;
-        QTest::newRow("value first") << QByteArray("Force (N),Time (s)\n1,0\n2.5,0.001\n")
-                                     << "Time (s)" << "Force (N)" << 2.5;
+        QTest::newRow("value first")
+            << QByteArray("Force (N),Time (s)\n1,0\n2.5,0.001\n") << "Time (s)"
+            << "Force (N)" << 2.5;
         QTest::newRow("semicolon, decimal comma, remarks above")
             << QByteArray("made by a plate\n\nt;left;right\n0,000;1,0;7\n0,001;2,5;8\n") << "t"
             << "left" << 2.5;
-        QTest::newRow("tab without a header") << QByteArray("0\t1\n0.001\t2.5\n") << "1" << "2"
-                                              << 2.5;
+        QTest::newRow("tab without a header") << QByteArray("0\t1\n0.001\t2.5\n") << "1"
+                                              << "2" << 2.5;
     }
     void traceFiles() {
         QFETCH(QByteArray, text);

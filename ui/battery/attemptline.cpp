@@ -76,8 +76,7 @@ public:
     std::optional<AttemptProblem> finish(std::u16string_view note, std::size_t end) {
         if (m_sideAlone)
             return problem(Kind::SideAlone, m_sidePiece);
-        const std::string reason =
-            QStringView(note).trimmed().toString().toStdString();
+        const std::string reason = QStringView(note).trimmed().toString().toStdString();
         bool leftOut = false;
         for (Attempt& attempt : typed.attempts)
             leftOut = leftOut || !attempt.excluded.empty();

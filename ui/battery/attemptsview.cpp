@@ -246,9 +246,9 @@ void AttemptsView::askReason() {
         return;
     }
     bool given = false;
-    const QString reason = QInputDialog::getText(this, tr("Leave the attempt out"),
-                                                 tr("Why does it not count?"), QLineEdit::Normal,
-                                                 {}, &given);
+    const QString reason =
+        QInputDialog::getText(this, tr("Leave the attempt out"), tr("Why does it not count?"),
+                              QLineEdit::Normal, {}, &given);
     if (given && !reason.trimmed().isEmpty())
         leaveOut(reason.trimmed());
 }
@@ -325,13 +325,14 @@ void AttemptsView::showAttempts() {
                 if (gap.lift == lift.id)
                     what = text(lift.value.name);
             m_rows.push_back({std::nullopt, g});
-            rows.push_back({.cells = {what, sideText(gap.side), {}, {}, tr("not possible"),
-                                      text(gap.reason)}});
+            rows.push_back(
+                {.cells = {
+                     what, sideText(gap.side), {}, {}, tr("not possible"), text(gap.reason)}});
         }
     }
-    m_attempts->setTable({tr("Test"), tr("Side"), tr("No."), tr("As read"), tr("Value"),
-                          tr("Remark")},
-                         std::move(rows), 2, 5);
+    m_attempts->setTable(
+        {tr("Test"), tr("Side"), tr("No."), tr("As read"), tr("Value"), tr("Remark")},
+        std::move(rows), 2, 5);
     m_attemptTable->resizeColumnsToContents();
 }
 
@@ -342,9 +343,9 @@ void AttemptsView::showValues() {
             for (const auto& kind : m_kinds)
                 if (auto row = valueRow(kind, one))
                     rows.push_back(std::move(*row));
-    m_values->setTable({tr("Test"), tr("Value"), tr("Left"), tr("Right"), tr("Better side"),
-                        tr("Attempts")},
-                       std::move(rows), 1, 4);
+    m_values->setTable(
+        {tr("Test"), tr("Value"), tr("Left"), tr("Right"), tr("Better side"), tr("Attempts")},
+        std::move(rows), 1, 4);
     m_valueTable->resizeColumnsToContents();
 }
 

@@ -39,7 +39,8 @@ QString lineHelp(const TestKind& kind) {
     switch (kind.formula) {
     case TestFormula::Value:
         what = tr("values in %1").arg(text(kind.unit));
-        example = kind.twoSided ? QStringLiteral("L 1.82 1.90 R 1.75") : QStringLiteral("3.42 3.51");
+        example =
+            kind.twoSided ? QStringLiteral("L 1.82 1.90 R 1.75") : QStringLiteral("3.42 3.51");
         break;
     case TestFormula::FlightHeight:
         what = tr("flight times in s");
@@ -132,8 +133,8 @@ std::optional<TextTable::Row> valueRow(const Stored<TestKindId, TestKind>& kind,
     if (!any)
         return std::nullopt;
     if (kind.value.twoSided && values.size() == 2)
-        row.cells[4] = text(answers::describe(
-            answers::asymmetry(values[0], values[1], kind.value.higherIsBetter)));
+        row.cells[4] = text(
+            answers::describe(answers::asymmetry(values[0], values[1], kind.value.higherIsBetter)));
     row.cells[5] = counts.join(QStringLiteral("; "));
     return row;
 }

@@ -249,9 +249,9 @@ void BeforeAfterView::ask() {
 
 void BeforeAfterView::showReason(const QString& reason) {
     m_summary->setText(reason);
-    for (QWidget* part : std::initializer_list<QWidget*>{
-             m_lifts, m_forest, m_testTable, m_leftRightTitle, m_leftRightTable, m_missingTitle,
-             m_missingTable, m_notes})
+    for (QWidget* part :
+         std::initializer_list<QWidget*>{m_lifts, m_forest, m_testTable, m_leftRightTitle,
+                                         m_leftRightTable, m_missingTitle, m_missingTable, m_notes})
         part->hide();
     for (QPushButton* button : {m_preview, m_print, m_pdf, m_csv})
         button->setEnabled(false);
@@ -288,9 +288,9 @@ void BeforeAfterView::show(const BatteryAnswer& answer) {
         table->setTable(head, std::move(made), 9, 9);
         return !lines.empty();
     };
-    const bool sides = fill(m_leftRight,
-                            {tr("Test"), text(battery.fromLabel), text(battery.toLabel)},
-                            page::leftRightRows(battery));
+    const bool sides =
+        fill(m_leftRight, {tr("Test"), text(battery.fromLabel), text(battery.toLabel)},
+             page::leftRightRows(battery));
     const bool gaps =
         fill(m_missing, {tr("Day"), tr("Side of the comparison"), tr("Test or lift"), tr("Why")},
              page::missingRows(battery));

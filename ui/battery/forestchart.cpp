@@ -15,10 +15,10 @@ namespace slopebook::ui {
 
 namespace {
 
-constexpr double rowUnits = 1.9;   // of text height
-constexpr double axisUnits = 3.6;  // ticks and title
-constexpr double headUnits = 1.6;  // "worse" and "better"
-constexpr double widestSpan = 12;  // units either way; what lies beyond is cut and says so
+constexpr double rowUnits = 1.9;  // of text height
+constexpr double axisUnits = 3.6; // ticks and title
+constexpr double headUnits = 1.6; // "worse" and "better"
+constexpr double widestSpan = 12; // units either way; what lies beyond is cut and says so
 
 QString readingText(const answers::ForestRow& row) {
     QString words = QString::fromUtf8(answers::word(row.reading).data());
@@ -59,8 +59,8 @@ Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows,
     frame.step = scale.step;
     frame.decimals = scale.decimals();
     label = std::min(label, target.width() * 0.45);
-    frame.plot = target.adjusted(label + textSize, headUnits * textSize,
-                                 -(reading + textSize), -axisUnits * textSize);
+    frame.plot = target.adjusted(label + textSize, headUnits * textSize, -(reading + textSize),
+                                 -axisUnits * textSize);
     frame.rowHeight = frame.plot.height() / std::max<double>(1, static_cast<double>(rows.size()));
     return frame;
 }
@@ -68,9 +68,9 @@ Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows,
 void paintGround(QPainter& painter, const Frame& frame, const look::Ground& ground,
                  double textSize) {
     const QFontMetricsF metrics(painter.font(), painter.device());
-    painter.fillRect(QRectF(QPointF(frame.x(-1), frame.plot.top()),
-                            QPointF(frame.x(1), frame.plot.bottom())),
-                     ground.grid);
+    painter.fillRect(
+        QRectF(QPointF(frame.x(-1), frame.plot.top()), QPointF(frame.x(1), frame.plot.bottom())),
+        ground.grid);
     painter.setPen(QPen(ground.quiet, textSize / 14));
     painter.drawLine(frame.plot.bottomLeft(), frame.plot.bottomRight());
     const auto ticks = std::lround((frame.to - frame.from) / frame.step);
@@ -82,9 +82,9 @@ void paintGround(QPainter& painter, const Frame& frame, const look::Ground& grou
                          QPointF(x, frame.plot.bottom() + textSize / 3));
         painter.setPen(ground.ink);
         const QString label = number(value, frame.decimals);
-        painter.drawText(QPointF(x - metrics.horizontalAdvance(label) / 2,
-                                 frame.plot.bottom() + textSize * 1.5),
-                         label);
+        painter.drawText(
+            QPointF(x - metrics.horizontalAdvance(label) / 2, frame.plot.bottom() + textSize * 1.5),
+            label);
     }
     painter.setPen(QPen(ground.ink, textSize / 8));
     painter.drawLine(QPointF(frame.x(0), frame.plot.top()),
@@ -92,15 +92,17 @@ void paintGround(QPainter& painter, const Frame& frame, const look::Ground& grou
     painter.setPen(ground.quiet);
     const QString title =
         ForestChart::tr("change, in units of the smallest change that matters (grey: smaller)");
-    painter.drawText(QRectF(frame.plot.left() - frame.plot.width(), frame.plot.bottom() + 2 * textSize,
-                            3 * frame.plot.width(), 1.5 * textSize),
+    painter.drawText(QRectF(frame.plot.left() - frame.plot.width(),
+                            frame.plot.bottom() + 2 * textSize, 3 * frame.plot.width(),
+                            1.5 * textSize),
                      Qt::AlignHCenter | Qt::AlignTop, title);
     const double head = frame.plot.top() - headUnits * textSize;
     painter.drawText(QRectF(frame.plot.left(), head, frame.plot.width() / 2, headUnits * textSize),
-                     Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("\u2190 ") + ForestChart::tr("worse"));
-    painter.drawText(QRectF(frame.plot.center().x(), head, frame.plot.width() / 2,
-                            headUnits * textSize),
-                     Qt::AlignRight | Qt::AlignVCenter, ForestChart::tr("better") + QStringLiteral(" \u2192"));
+                     Qt::AlignLeft | Qt::AlignVCenter,
+                     QStringLiteral("\u2190 ") + ForestChart::tr("worse"));
+    painter.drawText(
+        QRectF(frame.plot.center().x(), head, frame.plot.width() / 2, headUnits * textSize),
+        Qt::AlignRight | Qt::AlignVCenter, ForestChart::tr("better") + QStringLiteral(" \u2192"));
 }
 
 void paintRow(QPainter& painter, const Frame& frame, std::size_t at, const answers::ForestRow& row,
@@ -172,7 +174,8 @@ void ForestChart::setRows(std::vector<answers::ForestRow> rows) {
     m_rows = std::move(rows);
     QStringList said;
     for (const auto& row : m_rows)
-        said << tr("%1: %2 units, %3").arg(text(row.label), signedNumber(row.change, 1), readingText(row));
+        said << tr("%1: %2 units, %3")
+                    .arg(text(row.label), signedNumber(row.change, 1), readingText(row));
     setAccessibleDescription(said.join(QStringLiteral("; ")));
     updateGeometry();
     update();
@@ -190,8 +193,8 @@ void ForestChart::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const look::Ground ground = look::screenGround(palette());
     painter.fillRect(rect(), ground.paper);
-    const double height = std::min<double>(rect().height() - 8,
-                                           forestHeight(m_rows.size(), textSize()));
+    const double height =
+        std::min<double>(rect().height() - 8, forestHeight(m_rows.size(), textSize()));
     paintForest(painter, QRectF(8, 4, rect().width() - 16, height), m_rows, ground, textSize());
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A force or displacement trace from a CSV file: the curve with what was found on it, marks that can
-// be moved, the figures, and the way into the session.
+// A force or displacement trace from a CSV file: the curve with what was found on it, marks that
+// can be moved, the figures, and the way into the session.
 #pragma once
 
 #include "core/exchange/tracecsv.h"

@@ -171,9 +171,8 @@ void TraceView::paintCurve(QPainter& painter) const {
     // Of each pixel's samples the lowest and the highest, so that no spike is lost.
     for (std::size_t i = first; i < past; i += stride) {
         const std::size_t end = std::min(past, i + stride);
-        const auto [low, high] =
-            std::minmax_element(trace.values.begin() + static_cast<long>(i),
-                                trace.values.begin() + static_cast<long>(end));
+        const auto [low, high] = std::minmax_element(trace.values.begin() + static_cast<long>(i),
+                                                     trace.values.begin() + static_cast<long>(end));
         const double x = xOf(trace.timeOf(static_cast<double>(i)));
         line << QPointF(x, yOf(low < high ? *low : *high));
         if (stride > 1)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A trace drawn with its marks, which mouse and keys move: Tab goes to the next mark, left and right
-// move it by a sample (with Shift by ten), plus and minus zoom.
+// A trace drawn with its marks, which mouse and keys move: Tab goes to the next mark, left and
+// right move it by a sample (with Shift by ten), plus and minus zoom.
 #pragma once
 
 #include "core/traces/analysis.h"

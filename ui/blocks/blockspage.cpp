@@ -67,8 +67,9 @@ void BlocksPage::build() {
     split->addWidget(m_blockTable);
     split->addWidget(below);
     auto* head = new QHBoxLayout;
-    auto* legend = new QLabel(tr("Filled mark: session. Hollow: something was not possible. Lid on a "
-                                 "block: a load ceiling."));
+    auto* legend =
+        new QLabel(tr("Filled mark: session. Hollow: something was not possible. Lid on a "
+                      "block: a load ceiling."));
     legend->setForegroundRole(QPalette::PlaceholderText);
     head->addWidget(legend, 1);
     head->addWidget(m_keep);
@@ -173,16 +174,19 @@ void BlocksPage::showBlocks() {
             }
         if (i == count) {
             if (sessions > 0)
-                rows.push_back({.cells = {tr("outside any block"), {}, {}, {},
+                rows.push_back({.cells = {tr("outside any block"),
+                                          {},
+                                          {},
+                                          {},
                                           QString::number(sessions),
-                                          missing.join(QStringLiteral("; ")), {}}});
+                                          missing.join(QStringLiteral("; ")),
+                                          {}}});
             break;
         }
         const Block& block = m_blocks[static_cast<std::size_t>(i)].value;
         blocks.push_back(block);
         rows.push_back({.cells = {text(block.name), dayText(block.first), dayText(block.last),
-                                  block.ceiling ? massText(*block.ceiling) + tr(" kg")
-                                                : tr("none"),
+                                  block.ceiling ? massText(*block.ceiling) + tr(" kg") : tr("none"),
                                   QString::number(sessions), missing.join(QStringLiteral("; ")),
                                   text(block.note)},
                         .explanation = text(block.note)});

@@ -87,8 +87,7 @@ QRectF Timeline::barOf(int block) const {
 }
 
 QPointF Timeline::markOf(int session) const {
-    const double y =
-        4 + lineHeight() * (1.5 + m_lanes * (barUnits + 0.3) + markUnits / 2);
+    const double y = 4 + lineHeight() * (1.5 + m_lanes * (barUnits + 0.3) + markUnits / 2);
     return {x(daysBetween(*m_first, m_sessions[static_cast<std::size_t>(session)].date)) +
                 0.5 * (x(1) - x(0)),
             y};
@@ -110,7 +109,8 @@ void Timeline::paintEvent(QPaintEvent*) {
     const double size = lineHeight() * 0.35;
     for (int i = 0; i < static_cast<int>(m_sessions.size()); ++i) {
         painter.setPen(QPen(ground.ink, 1.6));
-        painter.setBrush(m_sessions[static_cast<std::size_t>(i)].missing ? ground.paper : ground.ink);
+        painter.setBrush(m_sessions[static_cast<std::size_t>(i)].missing ? ground.paper
+                                                                         : ground.ink);
         painter.drawEllipse(markOf(i), size, size);
     }
 }
@@ -157,8 +157,8 @@ void Timeline::paintBar(QPainter& painter, int block) const {
                          metrics.elidedText(words, Qt::ElideRight, inside.width()));
     };
     line(0, text(shown.name));
-    line(1, shown.ceiling ? tr("no load over %1 kg").arg(massText(*shown.ceiling))
-                          : text(shown.note));
+    line(1,
+         shown.ceiling ? tr("no load over %1 kg").arg(massText(*shown.ceiling)) : text(shown.note));
 }
 
 void Timeline::mousePressEvent(QMouseEvent* event) {

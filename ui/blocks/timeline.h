@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A plain timeline: training blocks as bars with their load ceilings, an athlete's sessions as marks
-// below, hollow where something was not possible.
+// A plain timeline: training blocks as bars with their load ceilings, an athlete's sessions as
+// marks below, hollow where something was not possible.
 #pragma once
 
 #include "core/model/people.h"

@@ -39,8 +39,14 @@ void addTests(page::Flow& flow, const BatteryAnswer& answer) {
     flow.heading(tr("Tests"));
     std::vector<std::vector<page::Cell>> rows;
     for (const page::BatteryRow& r : page::batteryRows(answer.battery))
-        rows.push_back({strong(r.test), {r.before}, {r.after}, {r.change}, {r.percent},
-                        {r.interval}, {r.error}, strong(r.reading)});
+        rows.push_back({strong(r.test),
+                        {r.before},
+                        {r.after},
+                        {r.change},
+                        {r.percent},
+                        {r.interval},
+                        {r.error},
+                        strong(r.reading)});
     const double w = flow.width() / 512;
     flow.table({{150 * w},
                 {58 * w, Qt::AlignRight},
@@ -52,8 +58,8 @@ void addTests(page::Flow& flow, const BatteryAnswer& answer) {
                 {44 * w}},
                {strong(tr("Test (unit)")), strong(tr("Before")), strong(tr("After")),
                 strong(tr("Change")), strong(tr("%")),
-                strong(tr("%1 interval").arg(levelText(answer.battery.level))),
-                strong(tr("TE")), strong(tr("Reading"))},
+                strong(tr("%1 interval").arg(levelText(answer.battery.level))), strong(tr("TE")),
+                strong(tr("Reading"))},
                rows, page::pageFont(textSize));
 }
 
@@ -69,8 +75,8 @@ void addForest(page::Flow& flow, const BatteryAnswer& answer) {
               .before = 8,
               .paint = [rows, width, height, size](QPainter& painter, const QPointF& at) {
                   painter.setFont(page::pageFont(size));
-                  paintForest(painter, QRectF(at, QSizeF(width, height)), rows,
-                              look::paperGround(), size);
+                  paintForest(painter, QRectF(at, QSizeF(width, height)), rows, look::paperGround(),
+                              size);
               }});
 }
 

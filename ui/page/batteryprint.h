@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The printed page of two dates or blocks: tests, forest plot, left and right, what was missing, the
-// lifts' sentences. Black on white; greys tell it all. Needs a QApplication (offscreen will do).
+// The printed page of two dates or blocks: tests, forest plot, left and right, what was missing,
+// the lifts' sentences. Black on white; greys tell it all. Needs a QApplication (offscreen will
+// do).
 #pragma once
 
 #include "ui/page/comparisonpage.h"

@@ -51,15 +51,16 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
                        .after = seenText(test.after, kind),
                        .change = test.change ? signedNumber(*test.change, d) : dash,
                        .percent = test.percent ? signedNumber(*test.percent, 1) : dash,
-                       .interval = test.noReading.empty() ? signedRangeText(test.read.interval, d)
-                                                          : dash,
+                       .interval =
+                           test.noReading.empty() ? signedRangeText(test.read.interval, d) : dash,
                        .error = test.noise ? number(test.noise->te, d) : dash,
                        .reading = readingText(test),
                        .remark = text(test.noReading),
                        .noFigure = !test.noReading.empty()};
         for (const auto& change : test.context)
             row.remark += (row.remark.isEmpty() ? QString() : QStringLiteral("; ")) +
-                          tr("%1: %2, then %3").arg(text(change.what), text(change.before), text(change.after));
+                          tr("%1: %2, then %3")
+                              .arg(text(change.what), text(change.before), text(change.after));
         rows.push_back(std::move(row));
     }
     return rows;
@@ -68,16 +69,16 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
 std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery) {
     std::vector<QStringList> rows;
     for (const answers::LeftRight& row : battery.leftRight)
-        rows.push_back({text(row.kind.value.name), asymmetryText(row.before),
-                        asymmetryText(row.after)});
+        rows.push_back(
+            {text(row.kind.value.name), asymmetryText(row.before), asymmetryText(row.after)});
     return rows;
 }
 
 std::vector<QStringList> missingRows(const answers::BatteryComparison& battery) {
     std::vector<QStringList> rows;
     for (const answers::MissingTest& missing : battery.missing)
-        rows.push_back({dayText(missing.date), text(missing.label), text(missing.what),
-                        text(missing.reason)});
+        rows.push_back(
+            {dayText(missing.date), text(missing.label), text(missing.what), text(missing.reason)});
     return rows;
 }
 

@@ -14,7 +14,7 @@ namespace slopebook::ui::page {
 
 struct BatteryRow {
     QString test{}, before{}, after{}, change{}, percent{}, interval{}, error{}, reading{};
-    QString remark{};     ///< sources and what changed in the context
+    QString remark{}; ///< sources and what changed in the context
     bool noFigure = false;
 };
 std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery);

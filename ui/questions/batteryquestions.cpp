@@ -66,7 +66,8 @@ bool sameName(std::string_view a, std::string_view b) {
 Answer<BatteryAnswer> batteryOf(const log::Log& log, AthleteId athlete, const BatterySide& from,
                                 const BatterySide& to, const AskSettings& settings) {
     if (from == to)
-        return NoAnswer{NoAnswer::Why::Other, "Both sides are the same: choose two dates or blocks."};
+        return NoAnswer{NoAnswer::Why::Other,
+                        "Both sides are the same: choose two dates or blocks."};
     BatteryAnswer answer;
     for (const auto& stored : log.athletes())
         if (stored.id == athlete)
@@ -84,8 +85,8 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, AthleteId athlete, const Ba
     answers::SquadTests squad(kinds);
     if (!kinds.empty())
         log.scanBatteries({}, [&](const BatterySession& session) { squad.add(session); });
-    answer.battery = answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(),
-                                             settings.level);
+    answer.battery =
+        answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(), settings.level);
     answer.lifts = liftsOf(log, athlete, before, after, settings);
     for (const BatteryLift& lift : answer.lifts)
         if (lift.comparison)
@@ -104,8 +105,9 @@ BatterySide batterySide(const log::Log& log, const std::string& text) {
     std::string names;
     for (const auto& block : blocks)
         names += (names.empty() ? "" : ", ") + block.value.name;
-    throw BadInput("\"" + text + "\"", "a date such as 2026-03-14" +
-                                           (names.empty() ? std::string() : ", or a block: " + names));
+    throw BadInput("\"" + text + "\"",
+                   "a date such as 2026-03-14" +
+                       (names.empty() ? std::string() : ", or a block: " + names));
 }
 
 std::vector<BlockSession> seasonOf(const log::Log& log, AthleteId athlete) {

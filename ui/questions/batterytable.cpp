@@ -106,9 +106,10 @@ std::string liftLines(const BatteryLift& lift) {
     for (const answers::ChangeAt& at : c.at) {
         const double load = kilograms(at.load);
         if (at.checkLoad)
-            lines += liftLine(lift.lift.value.name + ", speed at " + answers::loadText(load) + " kg",
-                              "m/s", c.from.line.at(load), c.to.line.at(load), c, at.read,
-                              at.extrapolated ? "beyond the loads of both sessions" : "");
+            lines +=
+                liftLine(lift.lift.value.name + ", speed at " + answers::loadText(load) + " kg",
+                         "m/s", c.from.line.at(load), c.to.line.at(load), c, at.read,
+                         at.extrapolated ? "beyond the loads of both sessions" : "");
     }
     if (c.oneRm && c.from.oneRm && c.to.oneRm)
         lines += liftLine(lift.lift.value.name + ", estimated 1RM", "kg", c.from.oneRm->estimate,

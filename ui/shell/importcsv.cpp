@@ -2,6 +2,7 @@
 #include "ui/shell/importcsv.h"
 
 #include "core/answers/published.h"
+#include "core/answers/testkinds.h"
 #include "ui/shell/openlog.h"
 
 #include <QCoreApplication>
@@ -42,6 +43,11 @@ QString reportText(const exchange::ImportReport& report) {
     addNames(lines, tr("New lifts: %1"), report.liftsMade);
     addNames(lines, tr("New devices: %1"), report.devicesMade);
     addNames(lines, tr("New training blocks: %1"), report.blocksMade);
+    if (report.battery.attemptsAdded + report.battery.gapsAdded > 0)
+        lines << tr("Of the battery: %1 attempts, %2 tests not possible")
+                     .arg(report.battery.attemptsAdded)
+                     .arg(report.battery.gapsAdded);
+    addNames(lines, tr("New tests: %1"), report.battery.testsMade);
     addNames(lines, tr("Columns not used: %1"), report.columnsNotUsed);
     if (!report.flagged.empty()) {
         lines << QString() << tr("Taken, and worth a look:");
@@ -84,6 +90,7 @@ exchange::ImportReport ImportDialog::run(bool dryRun) {
         const auto row = answers::published(lift, kind);
         return row ? row->mvt : std::nullopt;
     };
+    settings.knownTest = [](const std::string& test) { return answers::builtInTestKind(test); };
     exchange::ImportReport report;
     m_logbook.applyOutsideUndo(
         [&](log::Log& log) { report = exchange::importTidy(log, m_files, settings); }, dryRun);
@@ -96,7 +103,7 @@ void ImportDialog::look() {
         names << QFileInfo(nameOf(file)).fileName();
     try {
         const exchange::ImportReport report = run(true);
-        m_canImport = report.setsAdded > 0 || report.sessionsAdded > 0;
+        m_canImport = !report.addedNothing();
         m_title->setText(m_canImport ? tr("%1 can go into the log, whole or not at all. An import "
                                           "is not undone by Undo: "
                                           "a backup beforehand is the way back.")

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/workspace.h"
 
+#include "ui/battery/batterypage.h"
+#include "ui/blocks/blockspage.h"
 #include "ui/compare/comparepage.h"
 #include "ui/entry/entrypage.h"
 #include "ui/history/historypage.h"
@@ -34,7 +36,8 @@ constexpr int messageShown = 10000; // ms
 } // namespace
 
 QStringList Workspace::taskNames() {
-    return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison"), tr("Plan")};
+    return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison"),
+            tr("Battery"), tr("Plan"),    tr("Blocks")};
 }
 
 Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent)
@@ -102,7 +105,9 @@ void Workspace::buildTasks() {
     addTask(new ProfilePage(*m_logbook, nullptr));
     addTask(new HistoryPage(*m_logbook, nullptr));
     addTask(new ComparePage(*m_logbook, nullptr));
+    addTask(new BatteryPage(*m_logbook, m_today));
     addTask(new PlanPage(*m_logbook, nullptr));
+    addTask(new BlocksPage(*m_logbook, m_today));
     m_tabs->tabBar()->setAccessibleName(tr("Tasks"));
 }
 

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands/offscreen.h"
+
+#include <QApplication>
+
+namespace slopebook::app {
+
+void paintOffscreen(const std::function<void()>& work) {
+    if (QApplication::instance()) {
+        work();
+        return;
+    }
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    char name[] = "slopebook";
+    char* arguments[] = {name, nullptr};
+    int count = 1;
+    const QApplication application(count, arguments);
+    work();
+}
+
+} // namespace slopebook::app
