@@ -20,8 +20,7 @@ std::vector<double> seenNear(const LiftSession& session, Mass load, Mass plateSt
 }
 
 Followed seenAndLine(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
-                     Mass load, const ComparisonSettings& settings, Mass plateStep,
-                     const std::map<DeviceId, DeviceBias>& biases) {
+                     Mass load, const ComparisonSettings& settings, Mass plateStep) {
     const auto found = profile(lift, mvt, session, settings.level);
     Followed f{.session = session,
                .seen = seenNear(session, load, plateStep),
@@ -127,7 +126,8 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
 
 Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
                       std::span<const LiftSession> sessions, Mass load, std::size_t baseline,
-                      const ComparisonSettings& settings, Mass plateStep) {
+                      const ComparisonSettings& settings, Mass plateStep,
+                      const std::map<DeviceId, DeviceBias>& biases) {
     if (sessions.empty())
         return NoAnswer{NoAnswer::Why::TooFewSessions, "no session of this lift"};
     if (baseline >= sessions.size())
