@@ -38,13 +38,22 @@ Followed seenAndLine(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession
     return f;
 }
 
+std::optional<DeviceBias> biasAgainst(const LiftSession& baseline, const LiftSession& session,
+                                      const ComparisonSettings& settings,
+                                      const std::map<DeviceId, DeviceBias>& biases) {
+    if (baseline.device == session.device)
+        return std::nullopt;
+    if (session.device)
+        if (const auto own = biases.find(*session.device); own != biases.end())
+            return own->second;
+    return settings.deviceBias;
+}
+
 /// The change at the load from the baseline to a session; nothing where they cannot be compared.
 std::optional<ChangeAt> changeFrom(const Lift& lift, const Answer<Mvt>& mvt,
                                    const LiftSession& baseline, const LiftSession& session,
                                    Mass load, ComparisonSettings settings) {
     settings.checkLoads = {load};
-    if (baseline.device == session.device)
-        settings.deviceBias.reset();
     const auto compared = compare(lift, mvt, baseline, session, settings);
     if (!compared)
         return std::nullopt;
@@ -59,7 +68,7 @@ Answer<Trend> trendOf(const std::vector<Followed>& sessions, double level) {
             weeks.push_back(
                 static_cast<double>(daysBetween(sessions.front().session.date, f.session.date)) /
                 7.0);
-            velocities.push_back(*f.line);
+            velocities.push_back(*f.line - f.bias.value_or(0));
         }
     if (weeks.size() < 3)
         return NoAnswer{NoAnswer::Why::TooFewSessions,
@@ -89,14 +98,18 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
     const auto otherDevice = [&](const Followed& each) {
         return each.session.device != base.session.device;
     };
-    if (std::ranges::any_of(f.sessions, otherDevice))
-        notes.push_back(
-            {settings.deviceBias ? Note::Kind::DeviceCorrected : Note::Kind::DifferentDevices,
-             {},
-             settings.deviceBias
-                 ? "changes across devices have the device's bias taken off"
-                 : "some sessions were measured with another device than the baseline: "
-                   "part of their change may be the device's"});
+    const auto corrected = [&](const Followed& each) { return each.bias.has_value(); };
+    if (std::ranges::any_of(f.sessions, corrected))
+        notes.push_back({Note::Kind::DeviceCorrected,
+                         {},
+                         "changes across devices and the trend have the device's bias taken off"});
+    if (std::ranges::any_of(f.sessions, [&](const Followed& each) {
+            return otherDevice(each) && !corrected(each);
+        }))
+        notes.push_back({Note::Kind::DifferentDevices,
+                         {},
+                         "some sessions were measured with another device than the baseline: part "
+                         "of their change, and of the trend, may be the device's"});
     if (std::ranges::any_of(f.sessions, &Followed::extrapolated))
         notes.push_back({Note::Kind::Other,
                          {},
@@ -113,7 +126,8 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
 
 Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
                       std::span<const LiftSession> sessions, Mass load, std::size_t baseline,
-                      const ComparisonSettings& settings, Mass plateStep) {
+                      const ComparisonSettings& settings, Mass plateStep,
+                      const std::map<DeviceId, DeviceBias>& biases) {
     if (sessions.empty())
         return NoAnswer{NoAnswer::Why::TooFewSessions, "no session of this lift"};
     if (baseline >= sessions.size())
@@ -121,9 +135,13 @@ Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
     Follow f{.load = load, .baseline = baseline, .trend = NoAnswer{}};
     for (std::size_t i = 0; i < sessions.size(); ++i) {
         f.sessions.push_back(seenAndLine(lift, mvt, sessions[i], load, settings, plateStep));
+        ComparisonSettings own = settings;
+        own.deviceBias = biasAgainst(sessions[baseline], sessions[i], settings, biases);
+        if (own.deviceBias)
+            f.sessions.back().bias = own.deviceBias->first;
         if (i != baseline)
             f.sessions.back().change =
-                changeFrom(lift, mvt, sessions[baseline], sessions[i], load, settings);
+                changeFrom(lift, mvt, sessions[baseline], sessions[i], load, std::move(own));
     }
     f.trend = trendOf(f.sessions, settings.level);
     const auto& se = f.sessions[baseline].se;

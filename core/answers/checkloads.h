@@ -5,6 +5,7 @@
 
 #include "core/answers/comparison.h"
 
+#include <map>
 #include <optional>
 #include <span>
 #include <vector>
@@ -18,8 +19,11 @@ struct Followed {
     Answer<double> line; ///< a + b L, m/s
     std::optional<double> se = {};
     std::optional<stats::Interval> interval = {}; ///< of the line's mean
-    bool extrapolated = false;                    ///< the load lies outside the session's loads
-    std::optional<ChangeAt> change = {};          ///< from the baseline session
+    /// The device's bias against the baseline's: taken off in change and trend, not in seen and
+    /// line.
+    std::optional<double> bias = {};
+    bool extrapolated = false;           ///< the load lies outside the session's loads
+    std::optional<ChangeAt> change = {}; ///< from the baseline session
     Answer<OneRm> oneRm;
 };
 
@@ -39,9 +43,11 @@ struct Follow {
 };
 
 /// sessions by date; baseline an index into them. plateStep: smallest plate pair (points within
-/// half of it are at the load).
+/// half of it are at the load). biases: what a device reads against the baseline's; a session on
+/// another device than these uses settings.deviceBias, where there is one.
 Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
                       std::span<const LiftSession> sessions, Mass load, std::size_t baseline,
-                      const ComparisonSettings& settings, Mass plateStep);
+                      const ComparisonSettings& settings, Mass plateStep,
+                      const std::map<DeviceId, DeviceBias>& biases = {});
 
 } // namespace slopebook::answers

@@ -13,6 +13,9 @@
 
 namespace slopebook::answers {
 
+/// What one device reads against another, m/s, with its variance.
+using DeviceBias = std::pair<double, stats::Variance>;
+
 struct ComparisonSettings {
     double level = 0.95;
     stats::Variances variances = stats::Variances::Pooled;
@@ -23,7 +26,8 @@ struct ComparisonSettings {
     std::optional<Smallest> smallestOneRm = {};    ///< kg
     /// Bias of the later session's device against the earlier one's, m/s, with its variance: taken
     /// off the later line; the variance enters the readings, not the intervals of the lines alone.
-    std::optional<std::pair<double, stats::Variance>> deviceBias = {};
+    std::optional<DeviceBias> deviceBias = {};
+    std::vector<Note> ofTheDevice = {}; ///< what is to be said of that bias, in the notes
 };
 
 struct ChangeAt {

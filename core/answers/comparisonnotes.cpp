@@ -58,6 +58,7 @@ void noteDevices(const Comparison& c, std::vector<Note>& notes) {
                          "the later session's device reads " + signedFixed(bias, 3) +
                              " m/s against the earlier one's: taken off, and its uncertainty (SE " +
                              fixed(std::sqrt(variance.value), 3) + ") added to the readings"});
+        notes.insert(notes.end(), c.settings.ofTheDevice.begin(), c.settings.ofTheDevice.end());
         return;
     }
     const auto& from = c.from.session.device;

@@ -171,7 +171,7 @@ DayNoise chooseDayNoise(const Answer<LiftNoise>& athlete, const Answer<LiftNoise
                         const std::optional<std::pair<double, std::string>>& published) {
     for (const auto& [from, origin] : {std::pair{&athlete, DayNoise::Origin::Athlete},
                                        std::pair{&log, DayNoise::Origin::LogLift}})
-        if (*from && (*from)->day.pairs >= 2) {
+        if (*from && (*from)->day.pairs >= pairsNeeded) {
             DayNoise chosen = (*from)->day;
             chosen.origin = origin;
             return chosen;

@@ -38,8 +38,12 @@ struct LiftNoise {
 Answer<LiftNoise> liftNoise(const Lift& lift, const Answer<Mvt>& mvt,
                             std::span<const RepeatPair> pairs, double level = 0.95);
 
-/// The athlete's own (two pairs or more), else the log's for the lift, else the published default
-/// (SD m/s, source), else none.
+/// So many repeat tests must stand behind a day-to-day SD before readings use it: with two, better
+/// or worse is said of nothing in up to 5.6 % of cases (tests/README.md, 'Truth of the readings').
+constexpr int pairsNeeded = 3;
+
+/// The athlete's own (pairsNeeded pairs or more), else the log's for the lift, else the published
+/// default (SD m/s, source), else none.
 DayNoise chooseDayNoise(const Answer<LiftNoise>& athlete, const Answer<LiftNoise>& log,
                         const std::optional<std::pair<double, std::string>>& published);
 

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/questions/questions.h"
 
-#include "core/answers/published.h"
-#include "core/answers/smallest.h"
 #include "core/answers/threshold.h"
 #include "core/model/errors.h"
+#include "ui/questions/liftcontext.h"
 
 #include <algorithm>
 #include <charconv>
@@ -46,15 +45,6 @@ std::vector<answers::RepeatPair> pairsOf(const log::Log& log, const log::Filter&
     return pairs;
 }
 
-// The spread of the squad is asked for only where there is a squad.
-answers::SquadLatest squadOf(const log::Log& log, LiftId lift) {
-    answers::SquadLatest squad;
-    if (std::ssize(log.athletes()) >= answers::squadNeeded)
-        log.scan({.athlete = {}, .lift = lift},
-                 [&](const LiftSession& session) { squad.add(session); });
-    return squad;
-}
-
 std::vector<Point> maximaOf(std::span<const LiftSession> sessions) {
     std::vector<Point> maxima;
     for (const LiftSession& session : sessions)
@@ -67,10 +57,6 @@ std::string keysOf(std::span<const LiftSession> sessions) {
     for (const LiftSession& session : sessions)
         keys += (keys.empty() ? "" : ", ") + dateKey(session.date, session.ordinal);
     return keys;
-}
-
-std::optional<DeviceId> sharedDevice(const LiftSession& from, const LiftSession& to) {
-    return from.device == to.device ? to.device : std::nullopt;
 }
 
 } // namespace
@@ -147,19 +133,7 @@ Answer<answers::LiftNoise> noiseOf(const log::Log& log, LiftId lift,
 
 answers::DayNoise dayNoiseOf(const log::Log& log, const Background& about,
                              std::optional<DeviceId> device) {
-    const Lift& lift = about.lift.value;
-    const auto own = answers::liftNoise(
-        lift, about.mvt,
-        pairsOf(log, {.athlete = about.athlete.id, .lift = about.lift.id}, device));
-    // The log's repeat tests are looked through only where the athlete's own do not suffice.
-    const Answer<answers::LiftNoise> all =
-        own ? Answer<answers::LiftNoise>(NoAnswer{})
-            : answers::liftNoise(lift, answers::chooseMvt(lift, {}),
-                                 pairsOf(log, {.athlete = {}, .lift = about.lift.id}, device));
-    std::optional<std::pair<double, std::string>> published;
-    if (const auto row = answers::published(lift.name, lift.kind); row && row->dayNoise)
-        published.emplace(*row->dayNoise, row->dayNoiseSource);
-    return answers::chooseDayNoise(own, all, published);
+    return dayNoiseOf(liftContext(log, about.lift.id), about, device);
 }
 
 Answer<answers::Profile> profileOf(const Background& about, const LiftSession& session,
@@ -179,19 +153,7 @@ Answer<answers::Profile> profileOf(const log::Log& log, AthleteId athlete, LiftI
 answers::ComparisonSettings comparisonSettings(const log::Log& log, const Background& about,
                                                const LiftSession& from, const LiftSession& to,
                                                const AskSettings& settings) {
-    std::optional<double> earlier; // what a published percentage is taken of
-    if (const auto profile = profileOf(about, from, settings); profile && profile->oneRm)
-        earlier = profile->oneRm->estimate;
-    auto smallest =
-        answers::smallestChanges(about.lift.value, squadOf(log, about.lift.id), earlier);
-    return {.level = settings.level,
-            .variances = settings.variances,
-            .checkLoads = about.checkLoads,
-            .dayNoise = dayNoiseOf(log, about, sharedDevice(from, to)),
-            .smallestVelocity = std::move(smallest.velocity),
-            .smallestAt = std::move(smallest.at),
-            .smallestOneRm = std::move(smallest.oneRm),
-            .deviceBias = std::nullopt};
+    return comparisonSettings(liftContext(log, about.lift.id), about, from, to, settings);
 }
 
 Answer<answers::Comparison> comparisonOf(const log::Log& log, const Background& about,
@@ -225,10 +187,13 @@ Answer<answers::Follow> followOf(const log::Log& log, const Background& about, M
         return NoAnswer{NoAnswer::Why::NoBaseline,
                         baseline ? "The baseline session does not hold this lift."
                                  : "No session of this lift has a line to start from."};
+    const LiftContext context = liftContext(log, about.lift.id);
+    // Of one device against itself: what other devices read is told apart for each.
     return answers::follow(about.lift.value, about.mvt, sessions, load,
                            static_cast<std::size_t>(base - sessions.begin()),
-                           comparisonSettings(log, about, *base, sessions.back(), settings),
-                           settings.plateStep);
+                           comparisonSettings(context, about, *base, *base, settings),
+                           settings.plateStep,
+                           biasesAgainst(context, *base, sessions, settings.level));
 }
 
 Answer<answers::Follow> followOf(const log::Log& log, AthleteId athlete, LiftId lift, Mass load,

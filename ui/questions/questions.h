@@ -58,7 +58,9 @@ Answer<answers::LiftNoise> noiseOf(const log::Log& log, LiftId lift,
                                    std::optional<AthleteId> athlete = {},
                                    std::optional<DeviceId> device = {}, double level = 0.95);
 
-/// The settings with which two sessions are compared; change a field before asking to ask
+/// The settings with which two sessions are compared: check loads, day-to-day noise, smallest
+/// changes (the squad's, the coach's, published), the bias between their devices where the log
+/// holds days with both; change a field before asking to ask
 /// otherwise.
 answers::ComparisonSettings comparisonSettings(const log::Log& log, const Background& about,
                                                const LiftSession& from, const LiftSession& to,

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/agreement.h"
+
+#include "core/answers/figures.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+#include <tuple>
+
+namespace slopebook::answers {
+
+namespace {
+
+using Day = std::tuple<AthleteId, LiftId, Date>;
+
+std::map<Day, std::vector<const LiftSession*>> byDay(std::span<const LiftSession> sessions,
+                                                     DeviceId device) {
+    std::map<Day, std::vector<const LiftSession*>> days;
+    for (const LiftSession& s : sessions)
+        if (s.device == device && !s.points.empty())
+            days[{s.athlete, s.lift, s.date}].push_back(&s);
+    for (auto& [day, list] : days)
+        std::ranges::stable_sort(list, {}, &LiftSession::ordinal);
+    return days;
+}
+
+bool repeats(const LiftSession& a, const LiftSession& b) {
+    return a.repeatOf == b.session || b.repeatOf == a.session;
+}
+
+/// Indices of the points at each load, in order of entry.
+std::map<Mass, std::vector<std::size_t>> byLoad(const LiftSession& session) {
+    std::map<Mass, std::vector<std::size_t>> loads;
+    for (std::size_t i = 0; i < session.points.size(); ++i)
+        loads[massFromKilograms(session.points[i].load)].push_back(i);
+    return loads;
+}
+
+stats::Variance varianceOfBias(const AgreementStudy& study) {
+    const stats::Agreement& a = study.figures;
+    const stats::Variance plain{a.biasSe * a.biasSe, a.n - 1.0};
+    std::map<std::tuple<AthleteId, Date>, double> sums;
+    for (const PairedSet& set : study.sets)
+        sums[{set.athlete, set.date}] += set.difference() - a.bias;
+    const auto k = static_cast<double>(sums.size());
+    if (k < 3)
+        return plain;
+    double squares = 0;
+    for (const auto& [cluster, sum] : sums)
+        squares += sum * sum;
+    const stats::Variance clustered{squares / a.n / a.n * k / (k - 1), k - 1};
+    const auto half = [&](const stats::Variance& v) {
+        return stats::tCritical(study.level, v.df) * std::sqrt(v.value);
+    };
+    return half(clustered) > half(plain) ? clustered : plain;
+}
+
+std::vector<Note> notesOf(const AgreementStudy& study) {
+    std::vector<Note> notes;
+    const auto say = [&](std::string text) {
+        notes.push_back({Note::Kind::Other, {}, std::move(text)});
+    };
+    if (study.figures.proportional())
+        say("the devices differ in proportion (least-products slope " +
+            fixed(study.figures.slope, 3) +
+            ", its interval leaves out 1): one bias for all speeds is too simple");
+    if (study.unpaired > 0)
+        say(counted(study.unpaired, "set") + " of one device has no partner and is left out");
+    if (study.biasVariance.df < study.figures.n - 1)
+        say("sets of one session resemble each other: the interval of the bias that comparisons "
+            "use counts sessions, not sets");
+    return notes;
+}
+
+} // namespace
+
+std::vector<DevicePair> devicePairs(std::span<const LiftSession> sessions, DeviceId first,
+                                    DeviceId second) {
+    std::vector<DevicePair> pairs;
+    if (first == second)
+        return pairs;
+    const auto ones = byDay(sessions, first);
+    const auto others = byDay(sessions, second);
+    for (const auto& [day, list] : ones) {
+        const auto there = others.find(day);
+        if (there == others.end())
+            continue;
+        for (std::size_t i = 0; i < std::min(list.size(), there->second.size()); ++i) {
+            DevicePair pair{.first = *list[i], .second = *there->second[i]};
+            if (!repeats(pair.first, pair.second) && !pairedSets(pair).empty())
+                pairs.push_back(std::move(pair));
+        }
+    }
+    std::ranges::stable_sort(pairs, {}, [](const DevicePair& p) {
+        return std::tuple{p.first.date, p.first.athlete, p.first.ordinal};
+    });
+    return pairs;
+}
+
+std::vector<PairedSet> pairedSets(const DevicePair& pair) {
+    std::vector<PairedSet> sets;
+    const auto others = byLoad(pair.second);
+    const auto join = [&](std::size_t i, std::size_t j) {
+        const Point& a = pair.first.points[i];
+        sets.push_back({.athlete = pair.first.athlete,
+                        .date = pair.first.date,
+                        .load = a.load,
+                        .first = a.velocity,
+                        .second = pair.second.points[j].velocity});
+    };
+    for (const auto& [load, mine] : byLoad(pair.first)) {
+        const auto there = others.find(load);
+        if (there == others.end())
+            continue;
+        const auto& theirs = there->second;
+        if (mine.size() == 1 && theirs.size() == 1) {
+            join(mine.front(), theirs.front());
+            continue;
+        }
+        for (const std::size_t i : mine)
+            for (const std::size_t j : theirs)
+                if (pair.first.points[i].set == pair.second.points[j].set)
+                    join(i, j);
+    }
+    return sets;
+}
+
+Answer<AgreementStudy> agreementStudy(DeviceId first, DeviceId second,
+                                      std::span<const DevicePair> pairs, double level) {
+    AgreementStudy study{.first = first, .second = second, .level = level};
+    std::set<AthleteId> athletes;
+    std::vector<double> x, y;
+    for (const DevicePair& pair : pairs) {
+        const auto sets = pairedSets(pair);
+        study.sessions.push_back(pair);
+        athletes.insert(pair.first.athlete);
+        study.unpaired += static_cast<int>(pair.first.points.size() + pair.second.points.size() -
+                                           2 * sets.size());
+        for (const PairedSet& set : sets) {
+            x.push_back(set.first);
+            y.push_back(set.second);
+            study.sets.push_back(set);
+        }
+    }
+    study.athletes = static_cast<int>(athletes.size());
+    if (pairs.empty())
+        return NoAnswer{NoAnswer::Why::TooFewSessions,
+                        "no day has a session of this lift on each of the two devices, with the "
+                        "same loads"};
+    const auto figures = stats::agreement(x, y, level);
+    if (!figures)
+        return NoAnswer{NoAnswer::Why::TooFewSessions,
+                        counted(static_cast<int>(x.size()), "set") +
+                            " seen by both devices: agreement needs three or more"};
+    study.figures = *figures;
+    study.biasVariance = varianceOfBias(study);
+    study.notes = notesOf(study);
+    return study;
+}
+
+std::optional<std::pair<double, stats::Variance>> biasOf(const AgreementStudy& study,
+                                                         std::optional<DeviceId> earlier,
+                                                         std::optional<DeviceId> later) {
+    if (earlier == study.second && later == study.first)
+        return std::pair{study.figures.bias, study.biasVariance};
+    if (earlier == study.first && later == study.second)
+        return std::pair{-study.figures.bias, study.biasVariance};
+    return std::nullopt;
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/squad.h"
+
+#include "core/answers/figures.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <set>
+#include <tuple>
+
+namespace slopebook::answers {
+
+namespace {
+
+bool within(const LiftSession& session, const Period& period) {
+    return period.first <= session.date && session.date <= period.last;
+}
+
+bool makesIntervals(const LiftSession& session) {
+    std::vector<double> x, y;
+    for (const Point& p : session.points) {
+        x.push_back(p.load);
+        y.push_back(p.velocity);
+    }
+    const auto line = stats::fitLine(x, y);
+    return line && line->hasInference();
+}
+
+/// One athlete's two sessions and what compare said of them.
+struct Compared {
+    const SquadMember* member = nullptr;
+    std::optional<LiftSession> from = {}, to = {};
+    Answer<Comparison> comparison = NoAnswer{};
+};
+
+NoAnswer noSession(const Period& period) {
+    return {NoAnswer::Why::NoSuchSession, "no session of this lift in " + period.name};
+}
+
+Compared comparedIn(const Lift& lift, const SquadMember& member, const Period& from,
+                    const Period& to, const std::vector<Mass>& loads, const SettingsOf& settingsOf,
+                    double level) {
+    Compared c{.member = &member,
+               .from = sessionFor(member.sessions, from),
+               .to = sessionFor(member.sessions, to)};
+    if (!c.from || !c.to) {
+        c.comparison = noSession(c.from ? to : from);
+        return c;
+    }
+    ComparisonSettings settings = settingsOf(member, *c.from, *c.to);
+    settings.level = level;
+    settings.checkLoads = loads;
+    c.comparison = compare(lift, member.mvt, *c.from, *c.to, settings);
+    return c;
+}
+
+SquadRow rowOf(const Compared& c) {
+    SquadRow row{.athlete = c.member->athlete, .name = c.member->name, .from = c.from, .to = c.to};
+    if (!c.comparison) {
+        row.read = c.comparison.why();
+        return row;
+    }
+    row.otherDevice = c.from->device != c.to->device;
+    row.correctedDevice = row.otherDevice && c.comparison->settings.deviceBias.has_value();
+    return row;
+}
+
+SquadRow rowAt(const Compared& c, Mass load) {
+    SquadRow row = rowOf(c);
+    if (!c.comparison)
+        return row;
+    const ChangeAt at = changeAt(*c.comparison, load);
+    row.extrapolated = at.extrapolated;
+    const bool own = std::ranges::count(c.member->checkLoads, load) > 0;
+    if (at.extrapolated && !own)
+        row.read = NoAnswer{NoAnswer::Why::Other, loadText(kilograms(load)) +
+                                                      " kg lies beyond the loads that both "
+                                                      "sessions cover"};
+    else
+        row.read = at.read;
+    return row;
+}
+
+SquadRow rowOfOneRm(const Compared& c) {
+    SquadRow row = rowOf(c);
+    if (!c.comparison)
+        return row;
+    const auto& change = c.comparison->oneRm;
+    if (!change)
+        row.read = change.why();
+    else if (change->read.reading == Reading::NoFigure)
+        row.read = NoAnswer{NoAnswer::Why::SlopeUncertain,
+                            "a slope is not certain enough to bound the change"};
+    else
+        row.read = change->read;
+    for (const Profile* p : {&c.comparison->from, &c.comparison->to})
+        row.extrapolated = row.extrapolated || (p->oneRm && p->oneRm->extrapolatedFar());
+    return row;
+}
+
+void sortRows(std::vector<SquadRow>& rows) {
+    const auto key = [](const SquadRow& row) {
+        const Reading reading = row.read ? row.read->reading : Reading::NoFigure;
+        return std::tuple{static_cast<int>(reading), row.read ? -std::abs(row.read->change) : 0.0,
+                          row.name};
+    };
+    std::ranges::stable_sort(rows, {}, key);
+}
+
+std::vector<Mass> loadsOf(std::span<const SquadMember> members) {
+    std::set<Mass> loads;
+    for (const SquadMember& member : members)
+        loads.insert(member.checkLoads.begin(), member.checkLoads.end());
+    return {loads.begin(), loads.end()};
+}
+
+std::vector<Note> notesOf(const Squad& squad) {
+    std::vector<Note> notes;
+    const auto say = [&](Note::Kind kind, std::string text) {
+        notes.push_back({kind, {}, std::move(text)});
+    };
+    int most = 0;
+    bool device = false, corrected = false;
+    for (const SquadPart& part : squad.parts) {
+        most = std::max(most, part.figures());
+        for (const SquadRow& row : part.rows) {
+            device = device || (row.read && row.otherDevice && !row.correctedDevice);
+            corrected = corrected || (row.read && row.correctedDevice);
+        }
+    }
+    const double byChance = (1 - squad.level) * most;
+    if (byChance >= 0.5)
+        say(Note::Kind::Other, "of " + std::to_string(most) + " athletes about " +
+                                   fixed(byChance, byChance < 2 ? 1 : 0) +
+                                   " can be expected to read better or worse by chance alone");
+    if (device)
+        say(Note::Kind::DifferentDevices, "some were measured with two devices: part of their "
+                                          "change may be the devices'");
+    if (corrected)
+        say(Note::Kind::DeviceCorrected, "changes across devices have the device's bias taken off "
+                                         "and its uncertainty added");
+    return notes;
+}
+
+} // namespace
+
+Period onDate(Date date, int withinDays) {
+    const std::chrono::sys_days day{date};
+    const std::chrono::days by{withinDays};
+    return {
+        .first = Date{day - by}, .last = Date{day + by}, .nearest = date, .name = isoDate(date)};
+}
+
+Period inBlock(const Block& block) {
+    return {.first = block.first, .last = block.last, .nearest = {}, .name = block.name};
+}
+
+std::optional<LiftSession> sessionFor(std::span<const LiftSession> sessions, const Period& period) {
+    const LiftSession* best = nullptr;
+    std::tuple<bool, long, Date, int> bestRank;
+    for (const LiftSession& session : sessions) {
+        if (!within(session, period) || session.points.empty())
+            continue;
+        const long away =
+            period.nearest ? std::labs(daysBetween(*period.nearest, session.date)) : 0;
+        const std::tuple rank{makesIntervals(session), -away, session.date, session.ordinal};
+        if (!best || bestRank < rank) {
+            best = &session;
+            bestRank = rank;
+        }
+    }
+    return best ? std::optional(*best) : std::nullopt;
+}
+
+int SquadPart::read(Reading reading) const {
+    return static_cast<int>(std::ranges::count_if(rows, [&](const SquadRow& row) {
+        return (row.read ? row.read->reading : Reading::NoFigure) == reading;
+    }));
+}
+
+int SquadPart::figures() const {
+    return static_cast<int>(rows.size()) - read(Reading::NoFigure);
+}
+
+Answer<Squad> squadChange(const Lift& lift, std::span<const SquadMember> members,
+                          const Period& from, const Period& to, const std::vector<Mass>& loads,
+                          const SettingsOf& settingsOf, double level) {
+    if (members.empty())
+        return NoAnswer{NoAnswer::Why::TooFewSessions, "no athlete has a session of this lift"};
+    const std::vector<Mass> asked = loads.empty() ? loadsOf(members) : loads;
+    std::vector<Compared> compared;
+    for (const SquadMember& member : members)
+        compared.push_back(comparedIn(lift, member, from, to, asked, settingsOf, level));
+    Squad squad{.from = from, .to = to, .level = level};
+    for (const Mass load : asked) {
+        squad.parts.push_back({.load = load});
+        for (const Compared& c : compared)
+            squad.parts.back().rows.push_back(rowAt(c, load));
+    }
+    if (!lift.ballistic) {
+        squad.parts.push_back({});
+        for (const Compared& c : compared)
+            squad.parts.back().rows.push_back(rowOfOneRm(c));
+    }
+    for (SquadPart& part : squad.parts)
+        sortRows(part.rows);
+    squad.notes = notesOf(squad);
+    return squad;
+}
+
+} // namespace slopebook::answers

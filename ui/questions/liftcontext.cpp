@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/questions/liftcontext.h"
+
+#include "core/answers/figures.h"
+#include "core/answers/published.h"
+#include "core/answers/threshold.h"
+#include "core/model/errors.h"
+
+#include <algorithm>
+#include <set>
+
+namespace slopebook::ui {
+
+namespace {
+
+std::vector<answers::RepeatPair> onDevice(std::vector<answers::RepeatPair> pairs,
+                                          std::optional<DeviceId> device) {
+    if (device)
+        std::erase_if(pairs, [&](const auto& pair) { return pair.second.device != device; });
+    return pairs;
+}
+
+/// The sessions of days on which the athlete was measured by more than one device.
+void addTwoDeviceDays(const std::vector<LiftSession>& ofOne, std::vector<LiftSession>& found) {
+    std::map<Date, std::set<DeviceId>> devices;
+    for (const LiftSession& session : ofOne)
+        if (session.device)
+            devices[session.date].insert(*session.device);
+    for (const LiftSession& session : ofOne)
+        if (session.device && devices[session.date].size() > 1)
+            found.push_back(session);
+}
+
+std::optional<std::pair<double, std::string>> publishedDayNoise(const Lift& lift) {
+    const auto row = answers::published(lift.name, lift.kind);
+    if (!row || !row->dayNoise)
+        return std::nullopt;
+    return std::pair{*row->dayNoise, row->dayNoiseSource};
+}
+
+/// The bias of the later device and what is to be said of it; nothing where there is no study.
+void correctDevices(const LiftContext& context, const LiftSession& from, const LiftSession& to,
+                    answers::ComparisonSettings& settings) {
+    if (!from.device || !to.device || from.device == to.device)
+        return;
+    const auto study = agreementOf(context, *from.device, *to.device, settings.level);
+    if (!study)
+        return;
+    settings.deviceBias = answers::biasOf(*study, from.device, to.device);
+    settings.ofTheDevice.push_back(
+        {answers::Note::Kind::Other,
+         {},
+         "the device's bias comes from " + answers::counted(study->figures.n, "set") + " of " +
+             answers::counted(study->athletes, "athlete") + " measured by both at once"});
+    if (study->figures.proportional())
+        settings.ofTheDevice.push_back(study->notes.front());
+}
+
+} // namespace
+
+LiftContext liftContext(const log::Log& log, LiftId lift) {
+    LiftContext context;
+    const auto lifts = log.lifts();
+    const auto here = std::ranges::find(lifts, lift, &Stored<LiftId, Lift>::id);
+    if (here == lifts.end())
+        throw LogError(LogError::Kind::Conflict, "The lift is not in the log any more.");
+    context.lift = *here;
+    answers::SquadLatest squad;
+    std::vector<LiftSession> ofOne;
+    const auto take = [&] {
+        if (std::ranges::any_of(ofOne, [](const auto& s) { return s.repeatOf.has_value(); }))
+            for (auto& pair : answers::repeatPairs(ofOne))
+                context.repeats.push_back(std::move(pair));
+        addTwoDeviceDays(ofOne, context.twoDevices);
+        ofOne.clear();
+    };
+    log.scan({.athlete = {}, .lift = lift}, [&](const LiftSession& session) {
+        if (!ofOne.empty() && ofOne.front().athlete != session.athlete)
+            take();
+        squad.add(session);
+        ofOne.push_back(session);
+    });
+    take();
+    context.smallest = answers::smallestChanges(context.lift.value, squad, std::nullopt);
+    return context;
+}
+
+answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about,
+                             std::optional<DeviceId> device) {
+    const Lift& lift = context.lift.value;
+    const auto own =
+        answers::liftNoise(lift, about.mvt, onDevice(answers::repeatPairs(about.sessions), device));
+    const bool enough = own && own->day.pairs >= answers::pairsNeeded;
+    const Answer<answers::LiftNoise> all =
+        enough ? Answer<answers::LiftNoise>(NoAnswer{})
+               : answers::liftNoise(lift, answers::chooseMvt(lift, {}),
+                                    onDevice(context.repeats, device));
+    return answers::chooseDayNoise(own, all, publishedDayNoise(lift));
+}
+
+std::vector<std::pair<DeviceId, DeviceId>> devicesCompared(const LiftContext& context) {
+    std::set<DeviceId> devices;
+    for (const LiftSession& session : context.twoDevices)
+        devices.insert(*session.device);
+    std::vector<std::pair<DeviceId, DeviceId>> pairs;
+    for (auto first = devices.begin(); first != devices.end(); ++first)
+        for (auto second = std::next(first); second != devices.end(); ++second)
+            if (!answers::devicePairs(context.twoDevices, *first, *second).empty())
+                pairs.emplace_back(*first, *second);
+    return pairs;
+}
+
+Answer<answers::AgreementStudy> agreementOf(const LiftContext& context, DeviceId first,
+                                            DeviceId second, double level) {
+    return answers::agreementStudy(first, second,
+                                   answers::devicePairs(context.twoDevices, first, second), level);
+}
+
+Answer<answers::AgreementStudy> agreementOf(const log::Log& log, LiftId lift, DeviceId first,
+                                            DeviceId second, double level) {
+    return agreementOf(liftContext(log, lift), first, second, level);
+}
+
+answers::ComparisonSettings comparisonSettings(const LiftContext& context, const Background& about,
+                                               const LiftSession& from, const LiftSession& to,
+                                               const AskSettings& settings) {
+    answers::SmallestChanges smallest = context.smallest;
+    if (!smallest.oneRm) // what is left is a published percentage of the earlier estimate
+        if (const auto earlier = profileOf(about, from, settings); earlier && earlier->oneRm)
+            smallest.oneRm =
+                answers::smallestChanges(context.lift.value, {}, earlier->oneRm->estimate).oneRm;
+    const auto device = from.device == to.device ? to.device : std::nullopt;
+    answers::ComparisonSettings made{.level = settings.level,
+                                     .variances = settings.variances,
+                                     .checkLoads = about.checkLoads,
+                                     .dayNoise = dayNoiseOf(context, about, device),
+                                     .smallestVelocity = std::move(smallest.velocity),
+                                     .smallestAt = std::move(smallest.at),
+                                     .smallestOneRm = std::move(smallest.oneRm)};
+    correctDevices(context, from, to, made);
+    return made;
+}
+
+std::map<DeviceId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
+                                                      const LiftSession& baseline,
+                                                      std::span<const LiftSession> sessions,
+                                                      double level) {
+    std::map<DeviceId, answers::DeviceBias> biases;
+    if (!baseline.device)
+        return biases;
+    std::set<DeviceId> others;
+    for (const LiftSession& session : sessions)
+        if (session.device && session.device != baseline.device)
+            others.insert(*session.device);
+    for (const DeviceId other : others)
+        if (const auto study = agreementOf(context, *baseline.device, other, level))
+            if (const auto bias = answers::biasOf(*study, baseline.device, other))
+                biases.emplace(other, *bias);
+    return biases;
+}
+
+Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
+                               const answers::Period& to, const std::vector<Mass>& loads,
+                               const AskSettings& settings) {
+    const LiftContext context = liftContext(log, lift);
+    std::vector<answers::SquadMember> members;
+    eachBackground(log, {.athlete = {}, .lift = lift}, [&](const Background& about) {
+        members.push_back({.athlete = about.athlete.id,
+                           .name = about.athlete.value.name,
+                           .sessions = about.sessions,
+                           .mvt = about.mvt,
+                           .checkLoads = about.checkLoads});
+    });
+    const answers::SettingsOf settingsOf = [&](const answers::SquadMember& member,
+                                               const LiftSession& first,
+                                               const LiftSession& second) {
+        const Background about{.athlete = {member.athlete, {.name = member.name}},
+                               .lift = context.lift,
+                               .sessions = member.sessions,
+                               .mvt = member.mvt,
+                               .checkLoads = member.checkLoads};
+        return comparisonSettings(context, about, first, second, settings);
+    };
+    return answers::squadChange(context.lift.value, members, from, to, loads, settingsOf,
+                                settings.level);
+}
+
+} // namespace slopebook::ui

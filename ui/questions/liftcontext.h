@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What all athletes' sessions of one lift say together: repeat tests, the squad's spread, days with
+// two devices. Gathered in one scan, then asked as often as is wanted.
+#pragma once
+
+#include "core/answers/agreement.h"
+#include "core/answers/smallest.h"
+#include "core/answers/squad.h"
+#include "ui/questions/questions.h"
+
+#include <map>
+#include <utility>
+#include <vector>
+
+namespace slopebook::ui {
+
+struct LiftContext {
+    Stored<LiftId, Lift> lift{};
+    std::vector<answers::RepeatPair> repeats{}; ///< of all athletes
+    std::vector<LiftSession> twoDevices{};      ///< of days that hold more than one device
+    answers::SmallestChanges smallest{};        ///< without what is a share of an earlier 1RM
+};
+
+/// Holds one athlete's sessions at a time. Throws LogError (Conflict) where the log has no such
+/// lift.
+LiftContext liftContext(const log::Log& log, LiftId lift);
+
+/// The day-to-day SD that comparisons of this athlete use, from repeat tests on that device (none
+/// named: on any): the athlete's own, else the log's, else published, else none.
+answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about,
+                             std::optional<DeviceId> device);
+
+/// Pairs of devices that measured the same sets of the lift, as their ids order them.
+std::vector<std::pair<DeviceId, DeviceId>> devicesCompared(const LiftContext& context);
+Answer<answers::AgreementStudy> agreementOf(const LiftContext& context, DeviceId first,
+                                            DeviceId second, double level = 0.95);
+Answer<answers::AgreementStudy> agreementOf(const log::Log& log, LiftId lift, DeviceId first,
+                                            DeviceId second, double level = 0.95);
+
+/// As comparisonSettings() of questions.h, without going through the log.
+answers::ComparisonSettings comparisonSettings(const LiftContext& context, const Background& about,
+                                               const LiftSession& from, const LiftSession& to,
+                                               const AskSettings& settings = {});
+
+/// What each other device of the sessions reads against the baseline's, where the log holds a
+/// study.
+std::map<DeviceId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
+                                                      const LiftSession& baseline,
+                                                      std::span<const LiftSession> sessions,
+                                                      double level);
+
+/// All athletes that have sessions of the lift. loads: those asked of everybody; empty: each
+/// athlete's check loads.
+Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
+                               const answers::Period& to, const std::vector<Mass>& loads = {},
+                               const AskSettings& settings = {});
+
+} // namespace slopebook::ui
