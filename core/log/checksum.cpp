@@ -19,6 +19,12 @@ void append(std::string& bytes, std::uint64_t value) {
 }
 } // namespace
 
+std::uint64_t crc64(std::string_view bytes) {
+    Crc64 crc;
+    crc.process_bytes(bytes.data(), bytes.size());
+    return crc.checksum();
+}
+
 void Checksum::start(char what) {
     m_bytes.assign(1, what);
 }
@@ -47,9 +53,7 @@ Checksum& Checksum::add(Date value) {
 }
 
 std::int64_t Checksum::value() const {
-    Crc64 crc;
-    crc.process_bytes(m_bytes.data(), m_bytes.size());
-    return std::bit_cast<std::int64_t>(std::uint64_t{crc.checksum()});
+    return std::bit_cast<std::int64_t>(crc64(m_bytes));
 }
 
 std::int64_t checksum(AthleteId id, const Athlete& athlete) {

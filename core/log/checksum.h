@@ -12,9 +12,11 @@
 
 namespace slopebook::log {
 
+/// The CRC-64 of ECMA-182, reflected, as the .xz format uses it.
+std::uint64_t crc64(std::string_view bytes);
+
 /// Collects values as bytes (integers and doubles little-endian, texts with their length, what is
-/// optional with a mark) and gives the CRC-64 of them all (ECMA-182, reflected, as in the .xz
-/// format).
+/// optional with a mark) and gives the CRC-64 of them all.
 class Checksum {
 public:
     /// what keeps rows of one kind from passing as rows of another.

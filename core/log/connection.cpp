@@ -188,9 +188,16 @@ void Connection::fail() const {
     try {
         throw;
     } catch (const SQLite::Exception& e) {
-        throw sqliteFailure(e.getExtendedErrorCode(), sqlite3_system_errno(m_database->getHandle()),
-                            e.what(), m_file);
+        throw sqliteFailure(e.getExtendedErrorCode(), systemError(), e.what(), m_file);
     }
+}
+
+int Connection::systemError() const {
+    sqlite3* const db = m_database->getHandle();
+    // What the file itself met; taking back what was written has overwritten the other by then.
+    int ofFile = 0;
+    sqlite3_file_control(db, "main", SQLITE_FCNTL_LAST_ERRNO, &ofFile);
+    return ofFile != 0 ? ofFile : sqlite3_system_errno(db);
 }
 
 } // namespace slopebook::log

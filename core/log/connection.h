@@ -50,6 +50,8 @@ public:
 
     /// To be called while an exception is handled: throws it on, SQLite's as LogError.
     [[noreturn]] void fail() const;
+    /// The errno behind SQLite's last input or output error; 0 when none is known.
+    int systemError() const;
 
 private:
     void openFile(Purpose purpose);

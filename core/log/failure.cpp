@@ -72,6 +72,9 @@ LogError sqliteFailure(int extendedCode, int systemError, const std::string& wor
             return full(file);
         if (systemError == EROFS || systemError == EACCES)
             return readOnly(file);
+        if (extendedCode == SQLITE_IOERR_WRITE || extendedCode == SQLITE_IOERR_FSYNC)
+            return {Kind::Unavailable, shown(file) + " could not be written: the disk is full, "
+                                                     "failing or gone. Nothing was changed."};
         return unavailable(file, words);
     default:
         return unavailable(file, words);

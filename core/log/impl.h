@@ -19,8 +19,10 @@ struct Log::Impl {
     Impl(const std::filesystem::path& file, Connection::Purpose purpose, const Layout& layout);
 
     Connection db;
-    int depth = 0;               ///< of the transactions under way
-    long commits = 0;            ///< of this log itself
+    int depth = 0;        ///< of the transactions under way
+    long commits = 0;     ///< of this log itself
+    bool salvage = false; ///< what is damaged is left out of lists
+    std::vector<std::string> leftOut;
     std::set<SessionId> touched; ///< changed in this transaction, their checksums not yet written
 
     /// Does the work as one transaction, or as a part of the one under way.
@@ -55,6 +57,25 @@ struct Log::Impl {
 
     /// Throws: what was read is not what was written.
     [[noreturn]] void damaged(const std::string& what) const;
+    /// The same, or when salvaging, noted and to be left out.
+    void leaveOut(const std::string& what);
+    /// Does work; damage that it meets is thrown on, or when salvaging, noted. Whether all went
+    /// well.
+    template <class Work>
+    bool salvaging(const Work& work) {
+        try {
+            work();
+            return true;
+        } catch (const LogError& error) {
+            if (!salvage || error.kind() != LogError::Kind::Damaged)
+                throw;
+            note(error.what());
+            return false;
+        }
+    }
+    /// The next row; when salvaging, none when it cannot be read.
+    bool next(Query& rows);
+    void note(const std::string& sentence);
     /// "the session of Lane 3 on 2026-03-14".
     std::string called(const SessionHead& head);
     std::string athleteName(AthleteId id);

@@ -7,6 +7,8 @@
 #include "core/log/layout.h"
 #include "core/log/migrate.h"
 
+#include <algorithm>
+
 namespace slopebook::log {
 
 namespace {
@@ -54,12 +56,12 @@ Log Log::open(const std::filesystem::path& file, Access access) {
 }
 
 Log Log::open(const std::filesystem::path& file, Access access, const Layout& layout) {
-    if (access == Access::ReadOnly)
+    const bool writing = access == Access::ReadWrite;
+    if (!writing)
         finishWhatWasLeft(file, layout);
-    auto impl = std::make_unique<Impl>(file,
-                                       access == Access::ReadOnly ? Connection::Purpose::ReadOnly
-                                                                  : Connection::Purpose::ReadWrite,
-                                       layout);
+    auto impl = std::make_unique<Impl>(
+        file, writing ? Connection::Purpose::ReadWrite : Connection::Purpose::ReadOnly, layout);
+    impl->salvage = access == Access::Salvage;
     bringUpToDate(impl->db, layout);
     return Log(std::move(impl));
 }
@@ -69,7 +71,13 @@ const std::filesystem::path& Log::file() const {
 }
 
 Access Log::access() const {
+    if (m_impl->salvage)
+        return Access::Salvage;
     return m_impl->db.readOnly() ? Access::ReadOnly : Access::ReadWrite;
+}
+
+std::vector<std::string> Log::leftOut() const {
+    return m_impl->leftOut;
 }
 
 void Log::together(const std::function<void()>& work) {
@@ -111,6 +119,20 @@ std::int64_t Log::Impl::nextKey(const std::string& kind, std::optional<std::int6
     const std::int64_t last = query.integer(0);
     query.run();
     return given ? *given : last;
+}
+
+void Log::Impl::note(const std::string& sentence) {
+    if (std::ranges::find(leftOut, sentence) == leftOut.end())
+        leftOut.push_back(sentence);
+}
+
+void Log::Impl::leaveOut(const std::string& what) {
+    salvaging([&] { damaged(what); });
+}
+
+bool Log::Impl::next(Query& rows) {
+    bool there = false;
+    return salvaging([&] { there = rows.next(); }) && there;
 }
 
 void Log::Impl::damaged(const std::string& what) const {

@@ -19,7 +19,8 @@
 
 namespace slopebook::log {
 
-enum class Access { ReadWrite, ReadOnly };
+/// Salvage: reading only, and lists leave out what is damaged instead of throwing (see leftOut).
+enum class Access { ReadWrite, ReadOnly, Salvage };
 
 /// A set with its place: which session and lift, and its order there (from 1).
 struct PlacedSet {
@@ -141,6 +142,9 @@ public:
     /// Everything found wrong: SQLite's own check, foreign keys, checksums, stored points against
     /// their reps. Empty: whole and sound.
     std::vector<std::string> check() const;
+
+    /// What lists and scans have left out so far under Access::Salvage, a sentence each.
+    std::vector<std::string> leftOut() const;
 
     /// A verified copy: online backup to a temporary name beside target, checked, synced, renamed.
     /// target must not exist.

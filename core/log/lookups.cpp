@@ -10,25 +10,28 @@ namespace slopebook::log {
 namespace {
 using Kind = LogError::Kind;
 
-/// Every row in order; wrong is told of each that is not as it was written, before it is passed on.
+/// Every row in order; wrong is told of each that is not as it was written, which is left out.
 template <class Id, class Wrong>
 std::vector<Stored<Id, typename Table<Id>::Value>> list(Log::Impl& impl, const Wrong& wrong) {
     std::vector<Stored<Id, typename Table<Id>::Value>> all;
     Query rows(impl.db, Table<Id>::select);
-    while (rows.next()) {
+    const auto take = [&] {
         const auto id = rows.id<Id>(0);
         auto value = Table<Id>::read(rows);
-        if (checksum(id, value) != rows.integer(1))
+        if (checksum(id, value) == rows.integer(1))
+            all.push_back({id, std::move(value)});
+        else
             wrong(std::string("the entry of the ") + Table<Id>::one + " '" + value.name +
                   "' is not as it was written");
-        all.push_back({id, std::move(value)});
-    }
+    };
+    while (impl.next(rows))
+        impl.salvaging(take);
     return all;
 }
 
 template <class Id>
 std::vector<Stored<Id, typename Table<Id>::Value>> list(Log::Impl& impl) {
-    return list<Id>(impl, [&](const std::string& what) { impl.damaged(what); });
+    return list<Id>(impl, [&](const std::string& what) { impl.leaveOut(what); });
 }
 
 template <class Id>

@@ -50,7 +50,7 @@ private:
     void require(int result) const {
         sqlite3* const db = m_connection.database().getHandle();
         if (result != SQLITE_OK)
-            throw sqliteFailure(sqlite3_extended_errcode(db), sqlite3_system_errno(db),
+            throw sqliteFailure(sqlite3_extended_errcode(db), m_connection.systemError(),
                                 sqlite3_errmsg(db), m_connection.file());
     }
     struct Finalize {
@@ -76,12 +76,14 @@ public:
     /// Whether a row of that session is at hand, its first one.
     bool seek(std::int64_t session) {
         if (!m_at || m_session != session) {
+            m_at = false;
             m_rows.bind(session);
             next();
         }
         return m_at && m_session == session;
     }
     bool next() {
+        m_at = false; // should the step fail
         m_at = m_rows.next();
         const auto before = m_session;
         if (m_at)
@@ -106,11 +108,16 @@ public:
             m_sessions.bind(raw(*filter.athlete));
     }
     void run() {
-        while (m_sessions.next()) {
+        const auto read = [&] {
             readHead();
             readSets();
             if (m_sum.value() != m_sessions.integer(7))
                 m_impl.damaged(m_impl.called(m_head) + " is not as it was written");
+        };
+        bool more = true;
+        while (m_impl.salvaging([&] { more = m_sessions.next(); }) && more) {
+            if (!m_impl.salvaging(read))
+                continue;
             for (std::size_t i = 0; i < m_found; ++i)
                 m_visit(m_lines[i]);
         }

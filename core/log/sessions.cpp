@@ -130,8 +130,9 @@ std::vector<Stored<SessionId, SessionHead>> Log::sessions(AthleteId athlete) con
                "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, "
                "checksum, place, note FROM sessions WHERE athlete = ? ORDER BY day, ordinal",
                athlete);
-    while (rows.next())
-        all.push_back(m_impl->verified(readHead(rows), rows.integer(8)).head);
+    while (m_impl->next(rows))
+        m_impl->salvaging(
+            [&] { all.push_back(m_impl->verified(readHead(rows), rows.integer(8)).head); });
     return all;
 }
 
@@ -226,10 +227,14 @@ void Log::Impl::sealCheckLoads(AthleteId athlete) {
 
 std::vector<Mass> Log::checkLoads(AthleteId athlete, LiftId lift) const {
     const Reading moment(m_impl->db);
-    if (!m_impl->checkLoadsSound(athlete))
-        m_impl->damaged("the check loads of " + m_impl->athleteName(athlete) +
-                        " are not as they were written");
     std::vector<Mass> loads;
+    const bool sound = m_impl->salvaging([&] {
+        if (!m_impl->checkLoadsSound(athlete))
+            m_impl->damaged("the check loads of " + m_impl->athleteName(athlete) +
+                            " are not as they were written");
+    });
+    if (!sound)
+        return loads;
     for (const auto& [of, load] : m_impl->allCheckLoads(athlete))
         if (of == lift)
             loads.push_back(load);

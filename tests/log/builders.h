@@ -5,6 +5,7 @@
 #include "core/log/log.h"
 #include "core/model/errors.h"
 
+#include <QDir>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -29,7 +30,11 @@ public:
     }
 
 private:
-    QTemporaryDir m_dir;
+    // In memory where there is such a folder: thousands of synced writes are not what most tests
+    // are about.
+    QTemporaryDir m_dir{std::filesystem::exists("/dev/shm")
+                            ? QStringLiteral("/dev/shm/slopebook-test-XXXXXX")
+                            : QDir::tempPath() + QStringLiteral("/slopebook-test-XXXXXX")};
 };
 
 /// What a small log holds, with the keys that it gave.

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A log's file as anyone else sees it: its bytes, and its tables through SQLite alone.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace slopebook::test {
+
+std::string readBytes(const std::filesystem::path& file);
+void writeBytes(const std::filesystem::path& file, const std::string& bytes);
+
+/// Runs SQL on the file with everything allowed; aborts the test program when SQLite refuses.
+void runSql(const std::filesystem::path& file, const std::string& sql);
+
+/// Begins a transaction, runs SQL that is more than a small cache holds, so that pages reach the
+/// file, and kills its own process.
+[[noreturn]] void dieInTransaction(const std::filesystem::path& file, const std::string& sql);
+
+/// Every row of every table but the given one, as text in a fixed order: two logs that hold the
+/// same give the same.
+std::vector<std::string> allRows(const std::filesystem::path& file,
+                                 const std::string& without = "keys");
+
+/// The names of everything in a folder, sorted.
+std::vector<std::string> namesIn(const std::filesystem::path& folder);
+
+} // namespace slopebook::test
