@@ -53,7 +53,8 @@ public:
 
 private:
     template <class Id, class Value>
-    static auto find(std::vector<Stored<Id, Value>>& list, const std::string& name) {
+    static typename std::vector<Stored<Id, Value>>::iterator
+    find(std::vector<Stored<Id, Value>>& list, const std::string& name) {
         const auto lower = [](char c) {
             return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
         };

@@ -24,12 +24,11 @@ Interval roots(double w, double d, double e, double root) {
 
 } // namespace
 
-Inverse inversePrediction(const Line& line, double y, double yVariance, const Scatter& scatter,
-                          double level) {
+Inverse inverseByCritical(const Line& line, double y, double yVariance, double s2, double t) {
     const double d = (y - line.yMean) / line.slope;
-    const double reach = tCritical(level, scatter.df) / std::abs(line.slope);
-    const double perX = scatter.s2 / line.sxx;
-    const double atMean = scatter.s2 / line.n + yVariance;
+    const double reach = t / std::abs(line.slope);
+    const double perX = s2 / line.sxx;
+    const double atMean = s2 / line.n + yVariance;
     Inverse inverse;
     inverse.estimate = line.xMean + d;
     inverse.g = reach * reach * perX;
@@ -52,6 +51,11 @@ Inverse inversePrediction(const Line& line, double y, double yVariance, const Sc
         inverse.shape = Inverse::Shape::Everything;
     }
     return inverse;
+}
+
+Inverse inversePrediction(const Line& line, double y, double yVariance, const Scatter& scatter,
+                          double level) {
+    return inverseByCritical(line, y, yVariance, scatter.s2, tCritical(level, scatter.df));
 }
 
 Inverse inversePrediction(const Line& line, double y, double yVariance, double level) {

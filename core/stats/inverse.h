@@ -30,6 +30,8 @@ struct Scatter {
 /// slope must not be zero, scatter.df > 0.
 Inverse inversePrediction(const Line& line, double y, double yVariance, const Scatter& scatter,
                           double level);
+/// The same for a given critical value t, for intervals whose df are not those of s2 alone.
+Inverse inverseByCritical(const Line& line, double y, double yVariance, double s2, double t);
 /// With the line's own scatter.
 Inverse inversePrediction(const Line& line, double y, double yVariance, double level);
 
