@@ -148,7 +148,7 @@ private Q_SLOTS:
         QCOMPARE(changed.count(), 4);
         for (const auto& arguments : changed)
             QCOMPARE(arguments.front().value<What>(), what);
-        VERIFY_SOUND(book.log());
+        QVERIFY(book.log().check().empty());
     }
 
     void aChangeToTheSameIsNoEdit() {

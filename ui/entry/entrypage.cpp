@@ -205,7 +205,7 @@ void EntryPage::reload() {
                                    : tr("No lift yet: add one (Ctrl+Shift+L)."));
             return;
         }
-        show(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session()));
+        showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session()));
     } catch (const std::exception& error) {
         showNothing(QString::fromUtf8(error.what()));
     }
@@ -222,7 +222,7 @@ void EntryPage::showNothing(const QString& why) {
     m_line->showProblem(why);
 }
 
-void EntryPage::show(const SessionView& view) {
+void EntryPage::showView(const SessionView& view) {
     const auto kept = currentSet();
     m_view = view;
     m_sets->setRows(view.rows);
@@ -232,7 +232,7 @@ void EntryPage::show(const SessionView& view) {
     m_next->setText(view.next ? tr("Next load %1 kg").arg(massText(*view.next)) : QString());
     m_line->setLoads(view.loadsToday(), view.loadsLast());
     m_chart->setData(view.chart);
-    m_figures->show(view.about, view.session, view.profile);
+    m_figures->showProfile(view.about, view.session, view.profile);
     m_chart->setSpokenText(m_figures->sentence());
     if (const int row = view.last ? m_ladder->nextRow() : -1; row >= 0)
         m_ladderTable->scrollTo(m_ladder->index(row, 0));

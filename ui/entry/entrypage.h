@@ -34,8 +34,8 @@ public:
     void focusLine();
 
     const charts::LineChart& chart() const { return *m_chart; }
-    const SetModel& sets() const { return *m_sets; }
-    const LadderModel& ladder() const { return *m_ladder; }
+    SetModel& sets() { return *m_sets; }
+    LadderModel& ladder() { return *m_ladder; }
     std::optional<SessionId> session() const;
 
 private:
@@ -44,7 +44,7 @@ private:
     QWidget* buildPicture();
     void connectParts();
     void reload();
-    void show(const SessionView& view);
+    void showView(const SessionView& view);
     void showNothing(const QString& why);
     QString take(const std::vector<Set>& sets);
     void highlight();

@@ -54,8 +54,8 @@ QString FiguresPanel::sentence() const {
     return m_headline->text() + QStringLiteral(". ") + m_line->text();
 }
 
-void FiguresPanel::show(const Background& about, const std::optional<LiftSession>& session,
-                        const std::optional<Answer<answers::Profile>>& profile) {
+void FiguresPanel::showProfile(const Background& about, const std::optional<LiftSession>& session,
+                               const std::optional<Answer<answers::Profile>>& profile) {
     clear();
     if (!session || !profile)
         return;

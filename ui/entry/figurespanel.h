@@ -16,8 +16,8 @@ public:
     explicit FiguresPanel(QWidget* parent = nullptr);
 
     /// session: absent while no set of the lift stands in the session.
-    void show(const Background& about, const std::optional<LiftSession>& session,
-              const std::optional<Answer<answers::Profile>>& profile);
+    void showProfile(const Background& about, const std::optional<LiftSession>& session,
+                     const std::optional<Answer<answers::Profile>>& profile);
     void clear();
     /// The estimate as one sentence, for the chart's screen reader.
     QString sentence() const;

@@ -36,7 +36,12 @@ bool SetDelegate::eventFilter(QObject* editor, QEvent* event) {
     const auto refused = m_model.refusal(line->property(columnProperty).toInt(), line->text());
     if (!refused) {
         Q_EMIT problem(QString());
-        return QStyledItemDelegate::eventFilter(editor, event);
+        if (key == Qt::Key_Tab)
+            return QStyledItemDelegate::eventFilter(editor, event);
+        // Not queued, as Qt would have it: what was typed is on disk when Enter returns.
+        Q_EMIT commitData(line);
+        Q_EMIT closeEditor(line);
+        return true;
     }
     // Offered in the cell itself and selected: the next Enter takes it.
     if (refused->meant)

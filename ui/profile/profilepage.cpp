@@ -262,7 +262,7 @@ void ProfilePage::showPoints() {
         for (int column = 0; column < PointsModel::Remarks; ++column)
             m_pointTable->resizeColumnToContents(column);
         m_pointTitle->setText(tr("Points of %1").arg(dateText(line.session.date)));
-        m_figures->show(*m_about, line.session, line.profile);
+        m_figures->showProfile(*m_about, line.session, line.profile);
         m_chart->setSpokenText(m_figures->sentence());
         highlight();
     } catch (const std::exception& error) {

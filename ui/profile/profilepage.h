@@ -25,7 +25,7 @@ public:
 
     const charts::LineChart& chart() const { return *m_chart; }
     LinesModel& lines() { return *m_lines; }
-    const PointsModel& points() const { return *m_points; }
+    PointsModel& points() { return *m_points; }
 
 protected:
     void changeEvent(QEvent* event) override;

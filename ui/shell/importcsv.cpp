@@ -67,13 +67,13 @@ void ImportDialog::build() {
     m_report->setAccessibleName(tr("What the files hold"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_import = buttons->addButton(tr("&Import"), QDialogButtonBox::AcceptRole);
-    m_import->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_title);
     layout->addWidget(m_report, 1);
     layout->addWidget(buttons);
+    m_import->setDefault(true); // only now does the dialog hear of it
     resize(640, 420);
 }
 

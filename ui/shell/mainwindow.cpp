@@ -85,9 +85,7 @@ void MainWindow::adopt(OpenedLog opened) {
     setWindowTitle(tr("%1 \u2013 Slopebook").arg(QFileInfo(file).completeBaseName()));
     m_welcome->showProblem(QString());
     fitActions();
-    if (!fresh->athlete())
-        fresh->focusAthlete();
-    else
+    if (fresh->task() == 0)
         m_actions.typeSet->trigger();
 }
 

@@ -15,6 +15,7 @@
 #include "ui/shell/messagebar.h"
 #include "ui/shell/namecombo.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -53,7 +54,10 @@ Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* par
 }
 
 Workspace::~Workspace() {
-    // The pages know the logbook: they go first, and nobody is told of it.
+    // A cell that is being edited is taken while all still stands. Then the pages, which know the
+    // logbook, go first, and nobody is told of it.
+    if (QWidget* focus = QApplication::focusWidget(); focus && isAncestorOf(focus))
+        focus->clearFocus();
     m_tabs->disconnect(this);
     delete m_tabs;
 }
