@@ -84,6 +84,15 @@ class TestMainWindow : public QObject {
         }
         return path;
     }
+    /// One picture a task, to be looked at, where SLOPEBOOK_PICTURES names a folder.
+    static void keepPictures(MainWindow& window, const QString& name) {
+        const QString folder = qEnvironmentVariable("SLOPEBOOK_PICTURES");
+        for (int task = 0; !folder.isEmpty() && task < window.actions().tasks.size(); ++task) {
+            window.workspace()->showTask(task);
+            QTest::qWait(100);
+            QVERIFY(window.grab().save(QStringLiteral("%1/%2-%3.png").arg(folder, name).arg(task)));
+        }
+    }
     static void show(MainWindow& window) {
         window.show();
         activate(window);
@@ -201,6 +210,45 @@ private Q_SLOTS:
                                             widget->parentWidget()->metaObject()->className()))));
             }
         }
+    }
+
+    void theWindowFollowsADarkDesktop() {
+        const QPalette light = QApplication::palette();
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        window.resize(1280, 720);
+        show(window);
+        for (int task = 0; task < window.actions().tasks.size(); ++task)
+            window.workspace()->showTask(task);
+        QPalette dark(QColor(0x23, 0x26, 0x29));
+        dark.setColor(QPalette::Base, QColor(0x1b, 0x1e, 0x20));
+        dark.setColor(QPalette::AlternateBase, QColor(0x23, 0x26, 0x29));
+        dark.setColor(QPalette::Text, QColor(0xe8, 0xe8, 0xe8));
+        dark.setColor(QPalette::WindowText, QColor(0xe8, 0xe8, 0xe8));
+        dark.setColor(QPalette::ButtonText, QColor(0xe8, 0xe8, 0xe8));
+        dark.setColor(QPalette::PlaceholderText, QColor(0xa0, 0xa0, 0xa0));
+        QApplication::setPalette(dark);
+        QCoreApplication::processEvents();
+        for (const auto* chart : window.findChildren<charts::LineChart*>()) {
+            QVERIFY(chart->figure().ground().dark);
+            QVERIFY(chart->figure().ground().ink.lightness() > 150);
+        }
+        keepPictures(window, QStringLiteral("dark"));
+        QApplication::setPalette(light);
+        QCoreApplication::processEvents();
+        for (const auto* chart : window.findChildren<charts::LineChart*>())
+            QVERIFY(!chart->figure().ground().dark);
+    }
+
+    void aSmallWindowCutsNothingOff() {
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        show(window);
+        window.resize(853, 480); // 1280 x 720 at a scale of 1.5
+        QCoreApplication::processEvents();
+        QVERIFY2(window.width() <= 853 && window.height() <= 480,
+                 qPrintable(QStringLiteral("%1 x %2").arg(window.width()).arg(window.height())));
+        keepPictures(window, QStringLiteral("small"));
     }
 
     void theWelcomePageOpensRecentLogs() {

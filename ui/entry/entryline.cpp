@@ -99,9 +99,8 @@ void EntryLine::say(const QString& words, bool isHelp) {
 
 void EntryLine::showHelp() {
     m_meant.clear();
-    say(tr("Load in kg, then each rep's speed in m/s, Enter.  Up: the next load.  ! after the "
-           "load: "
-           "a true maximum.  x after a speed: leave that rep out.  # begins a note."),
+    say(tr("Load in kg, each rep's speed in m/s, Enter.  Up: next load.  ! after the load: true "
+           "maximum.  x after a speed: left out.  # note."),
         true);
 }
 

@@ -24,6 +24,7 @@ namespace slopebook::ui {
 
 namespace {
 constexpr int rowHeight = 32; // fits a finger
+constexpr int lowPage = 480;  // under this height the chart comes before the smaller figures
 
 QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
     auto* table = new QTableView;
@@ -66,7 +67,7 @@ void EntryPage::build(const std::function<Date()>& today) {
     m_next->setObjectName(QStringLiteral("nextLoad"));
     m_next->setAccessibleName(tr("Next load"));
     m_next->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_next->setMinimumWidth(210);
+    m_next->setMinimumWidth(200);
     m_next->setMargin(6);
     QFont large = m_next->font();
     large.setPointSizeF(large.pointSizeF() * 1.5);
@@ -79,11 +80,12 @@ void EntryPage::build(const std::function<Date()>& today) {
     split->setChildrenCollapsible(false);
     split->addWidget(buildTables());
     split->addWidget(buildPicture());
-    split->setStretchFactor(0, 0);
-    split->setStretchFactor(1, 1);
-    split->setSizes({590, 670});
+    split->setStretchFactor(0, 45);
+    split->setStretchFactor(1, 55);
+    split->setSizes({560, 700});
     auto* layout = new QVBoxLayout(this);
     layout->setSpacing(6);
+    layout->setContentsMargins(8, 8, 8, 8);
     layout->addWidget(m_bar);
     layout->addLayout(typing);
     layout->addWidget(split, 1);
@@ -105,8 +107,8 @@ QWidget* EntryPage::buildTables() {
     m_setTable->setObjectName(QStringLiteral("sets"));
     m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
     m_setTable->horizontalHeader()->setStretchLastSection(true);
-    m_setTable->setColumnWidth(SetModel::Load, 66);
-    m_setTable->setColumnWidth(SetModel::Reps, 138);
+    m_setTable->setColumnWidth(SetModel::Load, 72);
+    m_setTable->setColumnWidth(SetModel::Reps, 130);
     m_setTable->setColumnWidth(SetModel::PointOf, 50);
     m_ladderTable = tableOf(m_ladder, tr("The ladder of last time"));
     m_ladderTable->verticalHeader()->hide();
@@ -129,8 +131,9 @@ QWidget* EntryPage::buildTables() {
     tables->setChildrenCollapsible(false);
     tables->addWidget(column(m_setTitle, m_setTable, buttons));
     tables->addWidget(column(m_ladderTitle, m_ladderTable, nullptr));
-    tables->setSizes({430, 150});
-    tables->setStretchFactor(0, 1);
+    tables->setSizes({410, 150});
+    tables->setStretchFactor(0, 3);
+    tables->setStretchFactor(1, 1);
     return tables;
 }
 
@@ -164,6 +167,11 @@ void EntryPage::connectParts() {
     });
     connect(m_setButton, &QPushButton::clicked, this, &EntryPage::openSet);
     connect(m_removeButton, &QPushButton::clicked, this, &EntryPage::removeSet);
+}
+
+void EntryPage::resizeEvent(QResizeEvent* event) {
+    TaskPage::resizeEvent(event);
+    m_figures->setCompact(height() < lowPage);
 }
 
 std::optional<SessionId> EntryPage::session() const {
@@ -232,7 +240,7 @@ void EntryPage::showView(const SessionView& view) {
     m_next->setText(view.next ? tr("Next load %1 kg").arg(massText(*view.next)) : QString());
     m_line->setLoads(view.loadsToday(), view.loadsLast());
     m_chart->setData(view.chart);
-    m_figures->showProfile(view.about, view.session, view.profile);
+    m_figures->showProfile(view.session, view.profile);
     m_chart->setSpokenText(m_figures->sentence());
     if (const int row = view.last ? m_ladder->nextRow() : -1; row >= 0)
         m_ladderTable->scrollTo(m_ladder->index(row, 0));

@@ -38,6 +38,9 @@ public:
     LadderModel& ladder() { return *m_ladder; }
     std::optional<SessionId> session() const;
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void build(const std::function<Date()>& today);
     QWidget* buildTables();

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/entry/figurespanel.h"
 
-#include "core/answers/threshold.h"
 #include "ui/shell/cautions.h"
 #include "ui/shell/format.h"
+#include "ui/wording.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -39,40 +39,49 @@ void FiguresPanel::say(const QString& headline, const QString& detail, bool mute
     m_headline->setText(headline);
     m_headline->setForegroundRole(muted ? QPalette::PlaceholderText : QPalette::WindowText);
     m_detail->setText(detail);
-    m_detail->setVisible(!detail.isEmpty());
+    fit();
+}
+
+void FiguresPanel::fit() {
+    m_detail->setVisible(!m_detail->text().isEmpty());
+    m_line->setVisible(!m_compact && !m_line->text().isEmpty());
+    m_notes->setVisible(!m_compact && !m_notes->text().isEmpty());
+}
+
+void FiguresPanel::setCompact(bool compact) {
+    if (compact == m_compact)
+        return;
+    m_compact = compact;
+    fit();
 }
 
 void FiguresPanel::clear() {
-    say(tr("Estimated 1RM: no sets yet"), QString(), true);
     m_line->clear();
-    m_line->setVisible(false);
     m_notes->clear();
-    m_notes->setVisible(false);
+    say(tr("Estimated 1RM: no sets yet"), QString(), true);
 }
 
 QString FiguresPanel::sentence() const {
     return m_headline->text() + QStringLiteral(". ") + m_line->text();
 }
 
-void FiguresPanel::showProfile(const Background& about, const std::optional<LiftSession>& session,
+void FiguresPanel::showProfile(const std::optional<LiftSession>& session,
                                const std::optional<Answer<answers::Profile>>& profile) {
     clear();
     if (!session || !profile)
         return;
     if (!*profile) {
-        say(tr("Estimated 1RM: no figure"), text(profile->why().reason), true);
+        say(tr("Estimated 1RM: no figure"), noAnswerText(profile->why()), true);
         return;
     }
     showOneRm(**profile);
     showLine(**profile);
-    if (about.lift.value.ballistic)
-        m_detail->setText(text((*profile)->oneRm.why().reason));
 }
 
 void FiguresPanel::showOneRm(const answers::Profile& profile) {
     QStringList detail;
     if (!profile.oneRm) {
-        say(tr("Estimated 1RM: no figure"), text(profile.oneRm.why().reason), true);
+        say(tr("Estimated 1RM: no figure"), noAnswerText(profile.oneRm.why()), true);
         return;
     }
     const answers::OneRm& oneRm = *profile.oneRm;
@@ -92,10 +101,8 @@ void FiguresPanel::showOneRm(const answers::Profile& profile) {
                   (oneRm.extrapolatedVeryFar() ? tr(", extrapolated very far")
                    : oneRm.extrapolatedFar()   ? tr(", extrapolated far")
                                                : QString());
-    if (profile.mvt) {
-        detail << tr("MVT %1 m/s (%2)")
-                      .arg(number(profile.mvt->value, 2), text(answers::describe(*profile.mvt)));
-    }
+    if (profile.mvt)
+        detail << tr("MVT %1").arg(mvtText(*profile.mvt));
     if (oneRm.withMvt)
         detail << tr("with the MVT's own spread %1").arg(rangeText(*oneRm.withMvt, 1));
     if (profile.session.measuredOneRm)
@@ -109,11 +116,10 @@ void FiguresPanel::showLine(const answers::Profile& profile) {
         tr("V0 %1 m/s").arg(number(line.intercept, 2)),
         tr("slope %1 m/s per kg").arg(signedNumber(line.slope, 4)),
         line.hasInference() ? tr("R\u00b2 %1").arg(number(line.r2, 3)) : QString(),
-        tr("%n point(s)", nullptr, line.n),
+        line.n == 1 ? tr("1 point") : tr("%1 points").arg(line.n),
         tr("%1 to %2 kg").arg(loadNumber(profile.lightest), loadNumber(profile.heaviest))};
     figures.removeAll(QString());
     m_line->setText(figures.join(QStringLiteral("  \u00b7  ")));
-    m_line->setVisible(true);
     QStringList notes;
     for (const answers::Note& note : profile.notes) {
         using Kind = answers::Note::Kind;
@@ -121,10 +127,10 @@ void FiguresPanel::showLine(const answers::Profile& profile) {
                                note.kind == Kind::ExtrapolatedFar ||
                                note.kind == Kind::ExtrapolatedVeryFar;
         if (!saidAbove)
-            notes << text(note.text);
+            notes << noteText(note);
     }
     m_notes->setText(notes.join(QLatin1Char(' ')));
-    m_notes->setVisible(!notes.isEmpty());
+    fit();
 }
 
 } // namespace slopebook::ui

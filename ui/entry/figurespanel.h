@@ -16,9 +16,12 @@ public:
     explicit FiguresPanel(QWidget* parent = nullptr);
 
     /// session: absent while no set of the lift stands in the session.
-    void showProfile(const Background& about, const std::optional<LiftSession>& session,
+    void showProfile(const std::optional<LiftSession>& session,
                      const std::optional<Answer<answers::Profile>>& profile);
     void clear();
+    /// In a low window only the estimate and the cautions are shown: the rest is on the Profile
+    /// tab.
+    void setCompact(bool compact);
     /// The estimate as one sentence, for the chart's screen reader.
     QString sentence() const;
 
@@ -26,11 +29,13 @@ private:
     void showOneRm(const answers::Profile& profile);
     void showLine(const answers::Profile& profile);
     void say(const QString& headline, const QString& detail, bool muted);
+    void fit();
 
     QLabel* m_headline;
     QLabel* m_detail;
     QLabel* m_line;
     QLabel* m_notes;
+    bool m_compact = false;
 };
 
 } // namespace slopebook::ui

@@ -47,11 +47,12 @@ void SessionBar::build() {
     m_sessions->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_date = dateEdit(m_today());
     m_device = new QComboBox;
-    m_device->setMinimumContentsLength(9);
+    m_device->setMinimumContentsLength(7);
     m_place = new QLineEdit;
+    m_place->setMinimumWidth(90);
     m_bodyMass = new QLineEdit;
     m_bodyMass->setObjectName(QStringLiteral("bodyMass"));
-    m_bodyMass->setMaximumWidth(84);
+    m_bodyMass->setMaximumWidth(64);
     m_start = new QPushButton(tr("Sta&rt"));
     m_start->setObjectName(QStringLiteral("startSession"));
     m_start->setToolTip(tr("Start this session (Enter in the last field does the same)"));
@@ -63,7 +64,9 @@ void SessionBar::build() {
     addLabelled(row, tr("&Date"), m_date, 0);
     addLabelled(row, tr("De&vice"), m_device, 2);
     addLabelled(row, tr("&Place"), m_place, 2);
-    addLabelled(row, tr("&Body mass, kg"), m_bodyMass, 0);
+    addLabelled(row, tr("&Body, kg"), m_bodyMass, 0);
+    m_bodyMass->setAccessibleName(tr("Body mass, kg"));
+    m_bodyMass->setToolTip(tr("Body mass, kg"));
     for (QPushButton* button : {m_start, m_details}) {
         button->setMinimumHeight(34);
         row->addWidget(button);

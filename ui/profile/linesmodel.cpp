@@ -2,6 +2,7 @@
 #include "ui/profile/linesmodel.h"
 
 #include "ui/shell/format.h"
+#include "ui/wording.h"
 
 #include <QIcon>
 #include <QPainter>
@@ -157,9 +158,9 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
         return index.column() == Day ? markerOf(index.row()) : QVariant();
     case Qt::ToolTipRole:
         if (!row.profile)
-            return text(row.profile.why().reason);
+            return noAnswerText(row.profile.why());
         if (!row.profile->oneRm)
-            return text(row.profile->oneRm.why().reason);
+            return noAnswerText(row.profile->oneRm.why());
         return {};
     case Qt::TextAlignmentRole:
         return int(Qt::AlignVCenter | (index.column() == Day ? Qt::AlignLeft : Qt::AlignRight));

@@ -19,6 +19,7 @@ namespace slopebook::ui {
 namespace {
 constexpr int rowHeight = 30;
 constexpr std::size_t shownAtFirst = 3;
+constexpr int lowPage = 480; // under this height chart and tables come before the smaller figures
 
 QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
     auto* table = new QTableView;
@@ -54,8 +55,9 @@ void ProfilePage::build() {
     split->addWidget(buildTables());
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
-    split->setSizes({320, 220});
+    split->setSizes({330, 210});
     auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(8, 8, 8, 8);
     layout->addWidget(m_empty);
     layout->addWidget(split, 1);
     layout->addWidget(m_figures);
@@ -114,6 +116,11 @@ void ProfilePage::changeEvent(QEvent* event) {
     TaskPage::changeEvent(event);
     if (event->type() == QEvent::PaletteChange)
         m_lines->setGround(look::screenGround(palette()));
+}
+
+void ProfilePage::resizeEvent(QResizeEvent* event) {
+    TaskPage::resizeEvent(event);
+    m_figures->setCompact(height() < lowPage);
 }
 
 void ProfilePage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
@@ -262,7 +269,7 @@ void ProfilePage::showPoints() {
         for (int column = 0; column < PointsModel::Remarks; ++column)
             m_pointTable->resizeColumnToContents(column);
         m_pointTitle->setText(tr("Points of %1").arg(dateText(line.session.date)));
-        m_figures->showProfile(*m_about, line.session, line.profile);
+        m_figures->showProfile(line.session, line.profile);
         m_chart->setSpokenText(m_figures->sentence());
         highlight();
     } catch (const std::exception& error) {

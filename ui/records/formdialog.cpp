@@ -13,6 +13,10 @@
 
 namespace slopebook::ui {
 
+namespace {
+constexpr int fieldWidth = 360;
+}
+
 FormDialog::FormDialog(Logbook& logbook, const QString& title, QWidget* parent)
     : QDialog(parent), m_logbook(logbook), m_form(new QFormLayout), m_problem(new QLabel) {
     setWindowTitle(title);
@@ -25,12 +29,13 @@ FormDialog::FormDialog(Logbook& logbook, const QString& title, QWidget* parent)
 void FormDialog::addField(const QString& label, QWidget* field, const QString& hint) {
     QString name = label;
     field->setAccessibleName(name.remove(QLatin1Char('&')));
-    field->setMinimumWidth(340);
+    field->setMinimumWidth(fieldWidth);
     m_form->addRow(label, field);
     if (hint.isEmpty())
         return;
     auto* below = new QLabel(hint);
     below->setWordWrap(true);
+    below->setMinimumWidth(fieldWidth);
     below->setForegroundRole(QPalette::PlaceholderText);
     field->setAccessibleDescription(hint);
     m_form->addRow(QString(), below);

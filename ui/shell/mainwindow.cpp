@@ -12,7 +12,6 @@
 #include <QMenu>
 #include <QMimeData>
 #include <QStackedWidget>
-#include <QStatusBar>
 
 #include <utility>
 
@@ -20,7 +19,6 @@ namespace slopebook::ui {
 
 namespace {
 constexpr int mostRecent = 10;
-constexpr int messageShown = 10000; // ms
 constexpr QSize firstSize{1240, 680};
 } // namespace
 
@@ -32,7 +30,6 @@ MainWindow::MainWindow(Surroundings surroundings)
     setAcceptDrops(true);
     m_stack->addWidget(m_welcome);
     setCentralWidget(m_stack);
-    statusBar()->setAccessibleName(tr("Messages"));
     resize(firstSize);
     restoreGeometry(m_surroundings.settings.geometry);
     restoreState(m_surroundings.settings.windowState);
@@ -76,7 +73,6 @@ void MainWindow::adopt(OpenedLog opened) {
     m_workspace = fresh;
     m_stack->addWidget(fresh);
     m_stack->setCurrentWidget(fresh);
-    connect(fresh, &Workspace::message, this, &MainWindow::say);
     connect(fresh, &Workspace::taskChanged, this, &MainWindow::fitActions);
     fresh->showTask(m_surroundings.settings.page);
     connectUndo();
@@ -105,7 +101,8 @@ void MainWindow::importFiles(const QStringList& files) {
 }
 
 void MainWindow::say(const QString& message) {
-    statusBar()->showMessage(message, messageShown);
+    if (m_workspace)
+        m_workspace->say(message);
 }
 
 void MainWindow::trouble(const QString& message) {

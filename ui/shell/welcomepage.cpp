@@ -46,6 +46,7 @@ WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
     auto* recent = new QVBoxLayout;
     recent->addWidget(m_recentTitle);
     recent->addWidget(m_recent, 1);
+    recent->addStretch(0);
     auto* columns = new QHBoxLayout;
     columns->setSpacing(32);
     columns->addWidget(buildButtons(hasSample), 1);
@@ -103,7 +104,7 @@ void WelcomePage::setRecent(const QStringList& files) {
         item->setData(Qt::UserRole, file);
         item->setToolTip(file);
     }
-    m_recentTitle->setText(m_recent->count() > 0 ? tr("&Recent logs") : tr("No recent logs"));
+    m_recentTitle->setVisible(m_recent->count() > 0);
     m_recent->setVisible(m_recent->count() > 0);
 }
 

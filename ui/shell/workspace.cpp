@@ -28,8 +28,9 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int lookEvery = 2000; // ms: how soon another window's write is seen
-}
+constexpr int lookEvery = 2000;     // ms: how soon another window's write is seen
+constexpr int messageShown = 10000; // ms
+} // namespace
 
 QStringList Workspace::taskNames() {
     return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison")};
@@ -37,9 +38,10 @@ QStringList Workspace::taskNames() {
 
 Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent)
     : QWidget(parent), m_logbook(std::move(opened.logbook)), m_today(std::move(today)),
-      m_athlete(new NameCombo), m_lift(new NameCombo), m_bar(new MessageBar),
-      m_tabs(new QTabWidget) {
+      m_athlete(new NameCombo), m_lift(new NameCombo), m_message(new QLabel),
+      m_messageEnd(new QTimer(this)), m_bar(new MessageBar), m_tabs(new QTabWidget) {
     auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(8, 6, 8, 8);
     layout->addWidget(buildChooser());
     layout->addWidget(m_bar);
     layout->addWidget(m_tabs, 1);
@@ -66,19 +68,30 @@ QWidget* Workspace::buildChooser() {
     auto* row = new QWidget;
     auto* layout = new QHBoxLayout(row);
     layout->setContentsMargins(0, 0, 0, 0);
-    const auto add = [&](const QString& label, const QString& name, NameCombo* combo) {
+    const auto add = [&](const QString& label, const QString& name, NameCombo* combo,
+                         const QString& addName, void (Workspace::*addOne)()) {
         auto* caption = new QLabel(label);
         caption->setBuddy(combo);
         combo->setAccessibleName(name);
         combo->lineEdit()->setAccessibleName(name);
         layout->addWidget(caption);
-        layout->addWidget(combo, 1);
+        layout->addWidget(combo, 3);
+        auto* button = new QPushButton(tr("Add…"));
+        button->setAccessibleName(addName);
+        button->setToolTip(addName);
+        button->setMinimumHeight(34);
+        connect(button, &QPushButton::clicked, this, addOne);
+        layout->addWidget(button);
+        layout->addSpacing(8);
     };
-    add(tr("&Athlete"), tr("Athlete"), m_athlete);
-    add(tr("Li&ft"), tr("Lift"), m_lift);
+    add(tr("&Athlete"), tr("Athlete"), m_athlete, tr("Add athlete"), &Workspace::addAthlete);
+    add(tr("Li&ft"), tr("Lift"), m_lift, tr("Add lift"), &Workspace::addLift);
     m_athlete->setObjectName(QStringLiteral("athlete"));
     m_lift->setObjectName(QStringLiteral("lift"));
-    layout->addStretch(1);
+    m_message->setWordWrap(true);
+    m_message->setAccessibleName(tr("Messages"));
+    m_message->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+    layout->addWidget(m_message, 3);
     return row;
 }
 
@@ -94,7 +107,7 @@ void Workspace::buildTasks() {
 void Workspace::addTask(TaskPage* page) {
     const int at = m_tabs->addTab(page, taskNames().at(m_tabs->count()));
     m_tabs->setTabToolTip(at, tr("Ctrl+%1").arg(at + 1));
-    connect(page, &TaskPage::message, this, &Workspace::message);
+    connect(page, &TaskPage::message, this, &Workspace::say);
     connect(page, &TaskPage::sessionWanted, this, [this](SessionId session) {
         m_entry->showSession(session);
         showTask(m_tabs->indexOf(m_entry));
@@ -117,10 +130,18 @@ void Workspace::connectParts() {
     });
     connect(m_logbook.get(), &Logbook::changed, this, &Workspace::changed);
     connect(m_logbook.get(), &Logbook::failed, m_bar, &MessageBar::showText);
+    m_messageEnd->setSingleShot(true);
+    m_messageEnd->setInterval(messageShown);
+    connect(m_messageEnd, &QTimer::timeout, m_message, &QLabel::clear);
     auto* look = new QTimer(this);
     connect(look, &QTimer::timeout, this,
             [this] { guarded([this] { m_logbook->lookForOthersWrites(); }); });
     look->start(lookEvery);
+}
+
+void Workspace::say(const QString& message) {
+    m_message->setText(message);
+    m_messageEnd->start();
 }
 
 void Workspace::guarded(const std::function<void()>& work) {
@@ -255,7 +276,7 @@ void Workspace::importCsv(const QStringList& files) {
         for (const QString& file : files)
             paths.push_back(pathOf(file));
         if (ImportDialog(*m_logbook, std::move(paths), this).exec() == QDialog::Accepted)
-            Q_EMIT message(tr("Imported."));
+            say(tr("Imported."));
     });
 }
 

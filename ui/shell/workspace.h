@@ -10,7 +10,9 @@
 #include <functional>
 #include <set>
 
+class QLabel;
 class QTabWidget;
+class QTimer;
 
 namespace slopebook::ui {
 
@@ -46,9 +48,10 @@ public:
     void keepDevices();
     void keepBlocks();
     void importCsv(const QStringList& files);
+    /// A short sentence beside the chooser, for a while.
+    void say(const QString& message);
 
 Q_SIGNALS:
-    void message(const QString& text);
     void taskChanged(int task);
 
 private:
@@ -67,6 +70,8 @@ private:
     std::function<Date()> m_today;
     NameCombo* m_athlete;
     NameCombo* m_lift;
+    QLabel* m_message;
+    QTimer* m_messageEnd;
     MessageBar* m_bar;
     QTabWidget* m_tabs;
     EntryPage* m_entry = nullptr;
