@@ -185,7 +185,7 @@ QString ComparePage::choiceText(const LiftSession& s) const {
         if (s.device && device.id == *s.device)
             parts << text(device.value.name);
     parts << (s.points.size() == 1 ? tr("1 point") : tr("%1 points").arg(s.points.size()));
-    return parts.join(" · "_L1);
+    return parts.join(u" · "_s);
 }
 
 void ComparePage::fillChoices() {

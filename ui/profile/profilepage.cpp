@@ -7,7 +7,7 @@
 #include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
-#include <QPushButton>
+#include <QShortcut>
 #include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -97,7 +97,11 @@ void ProfilePage::connectParts() {
     connect(m_lines, &LinesModel::shownChanged, this, &ProfilePage::showChart);
     connect(m_lineTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &ProfilePage::showPoints);
+    // Not activated(): some desktops send that at one click, which here only selects.
     connect(m_lineTable, &QTableView::doubleClicked, this, &ProfilePage::openCurrent);
+    auto* enter = new QShortcut(QKeySequence(Qt::Key_Return), m_lineTable);
+    enter->setContext(Qt::WidgetShortcut);
+    connect(enter, &QShortcut::activated, this, &ProfilePage::openCurrent);
     connect(m_pointTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &ProfilePage::highlight);
     connect(m_chart, &charts::LineChart::pointClicked, this, [this](charts::PointRef point) {
