@@ -16,9 +16,11 @@
 #include <QComboBox>
 #include <QDialog>
 #include <QFile>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QMenuBar>
 #include <QMimeData>
 #include <QTabWidget>
 #include <QTimer>
@@ -166,6 +168,35 @@ private Q_SLOTS:
             QCOMPARE(window.workspace()->task(), task);
             QVERIFY(!window.grab().isNull());
         }
+    }
+
+    void keysReachTheirActionsWhileALineIsTyped() {
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        show(window);
+        auto* line = window.findChild<QLineEdit*>(QStringLiteral("setLine"));
+        line->setFocus();
+        const Actions& actions = window.actions();
+        int keys = 0;
+        for (const QAction* action : window.menuBar()->findChildren<QAction*>()) {
+            if (action->shortcut().isEmpty() || action == actions.undo || action == actions.redo)
+                continue;
+            const QKeyCombination combination = action->shortcut()[0];
+            line->setText(QStringLiteral("60 0.92"));
+            QKeyEvent asked(QEvent::ShortcutOverride, combination.key(),
+                            combination.keyboardModifiers());
+            asked.ignore();
+            QCoreApplication::sendEvent(line, &asked);
+            QVERIFY2(!asked.isAccepted(), qPrintable(action->text()));
+            ++keys;
+        }
+        QVERIFY(keys > 12);
+        // With nothing typed, undo and redo are the log's.
+        line->clear();
+        QKeyEvent undo(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier);
+        undo.ignore();
+        QCoreApplication::sendEvent(line, &undo);
+        QVERIFY(!undo.isAccepted());
     }
 
     void theChooserFindsByAnyPartOfAName() {

@@ -14,6 +14,7 @@
 #include <QLabel>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QShortcut>
 #include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -118,8 +119,9 @@ QWidget* EntryPage::buildTables() {
     m_setTitle->setBuddy(m_setTable);
     m_ladderTitle = new QLabel;
     m_setButton = new QPushButton(tr("L&eave out, note…"));
-    m_setButton->setToolTip(tr("What counts of the selected set, and why not (Ctrl+E)"));
+    m_setButton->setToolTip(tr("What counts of the selected set, and why not (Ctrl+Shift+E)"));
     m_removeButton = new QPushButton(tr("Re&move set"));
+    m_removeButton->setToolTip(tr("Delete does the same in the table; Undo brings the set back"));
     for (QPushButton* button : {m_setButton, m_removeButton})
         button->setMinimumHeight(rowHeight);
     auto* buttons = new QHBoxLayout;
@@ -167,6 +169,9 @@ void EntryPage::connectParts() {
     });
     connect(m_setButton, &QPushButton::clicked, this, &EntryPage::openSet);
     connect(m_removeButton, &QPushButton::clicked, this, &EntryPage::removeSet);
+    auto* remove = new QShortcut(QKeySequence::Delete, m_setTable);
+    remove->setContext(Qt::WidgetShortcut);
+    connect(remove, &QShortcut::activated, this, &EntryPage::removeSet);
 }
 
 void EntryPage::resizeEvent(QResizeEvent* event) {

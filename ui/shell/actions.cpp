@@ -9,6 +9,7 @@
 namespace slopebook::ui {
 
 namespace {
+// Plain Ctrl with E, K, D or Delete moves and deletes in a line that is being typed: Shift as well.
 QString tr(const char* words) {
     return QCoreApplication::translate("actions", words);
 }
@@ -44,8 +45,8 @@ void addEditMenu(QMenuBar& bar, Actions& a) {
     a.redo->setShortcuts(
         {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu.addSeparator();
-    a.editSet = add(menu, tr("&Leave out, note…"), QKeySequence(Qt::CTRL | Qt::Key_E));
-    a.removeSet = add(menu, tr("Re&move set"), QKeySequence(Qt::CTRL | Qt::Key_Delete));
+    a.editSet = add(menu, tr("&Leave out, note…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E));
+    a.removeSet = add(menu, tr("Re&move set"));
 }
 
 void addRecordsMenu(QMenuBar& bar, Actions& a) {
@@ -55,10 +56,10 @@ void addRecordsMenu(QMenuBar& bar, Actions& a) {
     menu.addSeparator();
     a.addLift = add(menu, tr("Add &lift…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
     a.changeLift = add(menu, tr("Change li&ft…"));
-    a.checkLoads = add(menu, tr("Chec&k loads…"), QKeySequence(Qt::CTRL | Qt::Key_K));
+    a.checkLoads = add(menu, tr("Chec&k loads…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_K));
     menu.addSeparator();
     a.newSession = add(menu, tr("New &session"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
-    a.details = add(menu, tr("Session d&etails…"), QKeySequence(Qt::CTRL | Qt::Key_D));
+    a.details = add(menu, tr("Session d&etails…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
     a.removeSession = add(menu, tr("&Remove session"));
     menu.addSeparator();
     a.devices = add(menu, tr("&Devices…"));

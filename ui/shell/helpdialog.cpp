@@ -25,7 +25,7 @@ QString typedLine() {
         "note and the reason. It stays in the log and is drawn hollow.</li>"
         "<li><code>60 92</code>: the line asks whether 0.92 was meant; Enter says yes, Esc no.</li>"
         "<li>Several lines pasted from a spreadsheet go in at once, all or none.</li>"
-        "<li>F2 changes a cell of the table.</li></ul>");
+        "<li>In the table F2 changes a cell and Delete removes the set.</li></ul>");
 }
 
 QString method() {
