@@ -20,6 +20,8 @@ namespace {
 using answers::Comparison;
 using look::Role;
 
+constexpr int tablesWidth = 560;
+
 QTableView* tableView(QAbstractItemModel* model, const QString& name) {
     auto* view = new QTableView;
     view->setModel(model);
@@ -31,20 +33,22 @@ QTableView* tableView(QAbstractItemModel* model, const QString& name) {
     view->setWordWrap(true);
     view->verticalHeader()->hide();
     view->horizontalHeader()->setHighlightSections(false);
-    view->horizontalHeader()->setStretchLastSection(true);
     view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     return view;
 }
 
 // As high as its rows, so that the tables need no scroll bars of their own.
-void fitRows(QTableView* view) {
-    view->resizeColumnsToContents();
+void fitRows(QTableView* view, int wide) {
+    if (view->model()->columnCount() > wide) {
+        view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+        view->horizontalHeader()->setSectionResizeMode(wide, QHeaderView::Stretch);
+    }
     view->resizeRowsToContents();
     int height = view->horizontalHeader()->sizeHint().height() + 2 * view->frameWidth() + 2;
     for (int row = 0; row < view->model()->rowCount(); ++row)
         height += view->rowHeight(row);
     view->setMinimumHeight(std::min(height, 420));
-    view->setMaximumHeight(height + 18);
+    view->setMaximumHeight(height + 4);
 }
 
 QLabel* heading(const QString& text, QWidget* buddy) {
@@ -77,8 +81,9 @@ ComparisonView::ComparisonView(QWidget* parent)
     auto* splitter = new QSplitter(Qt::Horizontal);
     splitter->addWidget(buildCharts());
     splitter->addWidget(m_tables);
-    splitter->setStretchFactor(0, 5);
-    splitter->setStretchFactor(1, 5);
+    splitter->setStretchFactor(0, 1);
+    splitter->setStretchFactor(1, 0);
+    splitter->setSizes({tablesWidth, tablesWidth});
     splitter->setChildrenCollapsible(false);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -105,7 +110,7 @@ QWidget* ComparisonView::buildTables() {
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout(inside);
     layout->setContentsMargins(6, 0, 0, 0);
-    layout->addWidget(heading(tr("By &load: what the lines say"), m_byLoadView));
+    layout->addWidget(heading(tr("By &load: what the lines say, m/s"), m_byLoadView));
     layout->addWidget(m_byLoadView);
     layout->addWidget(heading(tr("1&RM"), m_oneRmView));
     layout->addWidget(m_oneRmView);
@@ -117,7 +122,9 @@ QWidget* ComparisonView::buildTables() {
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setMinimumWidth(420);
+    scroll->setMinimumWidth(380);
+    scroll->viewport()->setAutoFillBackground(false);
+    inside->setAutoFillBackground(false);
     return scroll;
 }
 
@@ -149,7 +156,7 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
         rows.push_back(
             {.cells = {r.load, r.from, r.to, r.change, r.readingInterval, r.smallest, r.reading},
              .explanation = tr("%1, these two days only: %2 m/s").arg(level, r.twoDays)});
-    m_byLoad->setTable({tr("Load, %1").arg(unit), tr("Before"), tr("After"), tr("Change, m/s"),
+    m_byLoad->setTable({tr("Load, %1").arg(unit), tr("Before"), tr("After"), tr("Change"),
                         tr("%1 with noise").arg(level), tr("Smallest"), tr("Reading")},
                        std::move(rows), 1, 6);
     rows.clear();
@@ -169,9 +176,12 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
     QStringList notes = page::loadMarks(c);
     notes << page::oneRmRemarks(c, header.unit) << page::remarks(c, header)
           << page::sourceLines(c, header.unit) << page::methodLines(c, header);
-    m_notes->setText(notes.join("\n"_L1));
-    fitRows(m_byLoadView);
-    fitRows(m_oneRmView);
+    QString html;
+    for (const QString& note : notes)
+        html += "<p style='margin-top:0; margin-bottom:5px'>"_L1 + note.toHtmlEscaped() + "</p>"_L1;
+    m_notes->setText(html);
+    fitRows(m_byLoadView, 6); // the reading
+    fitRows(m_oneRmView, 0);  // the row's name
 }
 
 void ComparisonView::showReason(const QString& reason, std::span<const LiftSession> sessions,

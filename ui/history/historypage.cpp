@@ -40,9 +40,11 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
     splitter->setStretchFactor(0, 3);
     splitter->setStretchFactor(1, 4);
     splitter->setChildrenCollapsible(false);
+    splitter->setSizes({250, 330});
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(top);
     layout->addWidget(splitter, 1);
+    setFocusProxy(m_table);
     connectTable();
     showRows();
 }
@@ -182,7 +184,7 @@ void HistoryPage::showChart() {
         const bool bands = count <= 2;
         if (const auto profile = profileOf(*m_about, *session))
             lines.sessions.push_back(charts::entryOf(*profile, dateText(session->date), role,
-                                                    {.band = bands, .oneRm = bands}));
+                                                     {.band = bands, .oneRm = bands}));
         else
             lines.sessions.push_back(charts::entryOf(*session, dateText(session->date), role));
     }
