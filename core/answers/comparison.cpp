@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <set>
 
 namespace slopebook::answers {
@@ -66,14 +67,48 @@ std::set<Mass> loadsToTell(const LiftSession& from, const LiftSession& to,
 }
 
 /// What the readings add to the variance of D: two days, and the device's bias.
-stats::Variance beyondTheLines(const ComparisonSettings& settings) {
+struct BeyondTheLines {
+    stats::Variance estimated; ///< its df by Satterthwaite
+    double known = 0;          ///< parts of infinite df
+};
+
+BeyondTheLines beyondTheLines(const ComparisonSettings& settings) {
+    std::vector<stats::Variance> parts;
     const stats::Variance& day = settings.dayNoise.variance;
-    stats::Variance extra;
-    if (settings.dayNoise.origin != DayNoise::Origin::None && day.value > 0)
-        extra = {2 * day.value, day.df};
+    if (settings.dayNoise.origin != DayNoise::Origin::None)
+        parts.push_back({2 * day.value, day.df});
     if (settings.deviceBias)
-        extra = stats::sum(extra, settings.deviceBias->second);
-    return extra;
+        parts.push_back(settings.deviceBias->second);
+    BeyondTheLines beyond;
+    for (const stats::Variance& part : parts)
+        if (std::isinf(part.df))
+            beyond.known += part.value;
+        else if (part.value > 0)
+            beyond.estimated = stats::sum(beyond.estimated, part);
+    return beyond;
+}
+
+stats::Interval widened(const stats::Interval& interval, double centre, double squared) {
+    if (squared == 0)
+        return interval;
+    const double half = std::hypot(interval.high - centre, std::sqrt(squared));
+    return {centre - half, centre + half};
+}
+
+constexpr double knownDf = std::numeric_limits<double>::infinity();
+
+/// Banerjee's rule: see ComparisonSettings.
+stats::Interval readingInterval(const stats::TwoLines& lines, double x, double level,
+                                const BeyondTheLines& beyond) {
+    const double z = stats::tCritical(level, knownDf);
+    return widened(lines.interval(x, level, beyond.estimated), lines.difference(x),
+                   z * z * beyond.known);
+}
+
+stats::Interval readingBand(const stats::TwoLines& lines, double x, double level,
+                            const BeyondTheLines& beyond) {
+    return widened(lines.band(x, level, beyond.estimated), lines.difference(x),
+                   2 * stats::fQuantile(level, 2, knownDf) * beyond.known);
 }
 
 std::optional<Smallest> smallestFor(const ComparisonSettings& settings, Mass load) {
@@ -115,15 +150,15 @@ std::optional<CommonLoads> commonLoads(const Profile& from, const Profile& to) {
 ChangeAt changeAt(const Comparison& c, Mass load) {
     const double level = c.settings.level;
     const double x = kilograms(load);
-    const stats::Variance extra = beyondTheLines(c.settings);
+    const BeyondTheLines beyond = beyondTheLines(c.settings);
     const auto common = commonLoads(c.from, c.to);
     return {.load = load,
             .se = std::sqrt(c.lines.variance(x).value),
             .interval = c.lines.interval(x, level),
             .band = c.lines.band(x, level),
-            .readingBand = c.lines.band(x, level, extra),
-            .read = read(c.lines.difference(x), c.lines.interval(x, level, extra),
-                         c.lines.interval(x, equivalenceLevel(level), extra),
+            .readingBand = readingBand(c.lines, x, level, beyond),
+            .read = read(c.lines.difference(x), readingInterval(c.lines, x, level, beyond),
+                         readingInterval(c.lines, x, equivalenceLevel(level), beyond),
                          smallestFor(c.settings, load)),
             .extrapolated = !common || x < common->low || x > common->high,
             .checkLoad = std::ranges::count(c.settings.checkLoads, load) > 0,

@@ -16,6 +16,12 @@ namespace slopebook::answers {
 /// What one device reads against another, m/s, with its variance.
 using DeviceBias = std::pair<double, stats::Variance>;
 
+/// How the readings' intervals are made. What the scatter about the lines and estimated variances
+/// of day and device say together has df by Satterthwaite (1946). A variance that is taken as known
+/// (published day-to-day noise: df infinite) is added with its own quantile, half-width^2 = t^2
+/// V_estimated + z^2 V_known, which holds at least its level whatever their ratio (Banerjee 1960,
+/// from memory). Satterthwaite's df for both together would say better or worse of nothing in up to
+/// 7.8 % of cases (tests/README.md, 'Truth of the readings').
 struct ComparisonSettings {
     double level = 0.95;
     stats::Variances variances = stats::Variances::Pooled;

@@ -3,6 +3,7 @@
 #include "core/answers/figures.h"
 
 #include <cmath>
+#include <limits>
 
 namespace slopebook::answers {
 
@@ -16,8 +17,12 @@ struct Side {
     stats::Scatter scatter; ///< of its points, pooled or its own
     Variance day;           ///< of the line as a whole from day to day, (m/s)^2
     Variance bias;          ///< of the device's bias that was taken off, (m/s)^2
+    double known = 0;       ///< of both, what is taken as known: not in day or bias
 
-    double wholeLine() const { return day.value + bias.value; }
+    /// Variance of y for Fieller's interval with critical value t: a known part goes with z.
+    double wholeLine(double t, double z) const {
+        return day.value + bias.value + known * (z / t) * (z / t);
+    }
 };
 
 /// Variance of the estimate from the scatter about the line, by the delta method.
@@ -41,13 +46,16 @@ std::vector<Side> sidesOf(const stats::TwoLines& lines, const ComparisonSettings
     const Variance day = settings.dayNoise.origin == DayNoise::Origin::None
                              ? Variance{}
                              : settings.dayNoise.variance;
-    return {{lines.first(), scatter(lines.first()), day, {}},
-            {lines.second(), scatter(lines.second()), day,
-             settings.deviceBias ? settings.deviceBias->second : Variance{}}};
+    const Variance bias = settings.deviceBias ? settings.deviceBias->second : Variance{};
+    const auto known = [](const Variance& v) { return std::isinf(v.df) ? v.value : 0; };
+    const auto estimated = [](const Variance& v) { return std::isinf(v.df) ? Variance{} : v; };
+    return {{lines.first(), scatter(lines.first()), estimated(day), {}, known(day)},
+            {lines.second(), scatter(lines.second()), estimated(day), estimated(bias),
+             known(day) + known(bias)}};
 }
 
-/// The degrees of freedom that the reading's Fieller intervals use. Pooled: one, of the whole
-/// variance of the change. Separate: each side its own.
+/// The degrees of freedom that the reading's Fieller intervals use, of what is estimated. Pooled:
+/// one, of the whole variance of the change. Separate: each side its own.
 std::vector<double> readingDf(const std::vector<Side>& sides, double mvt, bool pooled) {
     const Side& first = sides[0];
     const Side& second = sides[1];
@@ -56,12 +64,12 @@ std::vector<double> readingDf(const std::vector<Side>& sides, double mvt, bool p
         for (const Side& side : sides) {
             const Variance whole =
                 stats::sum(onTheLine(side.day, side.line), onTheLine(side.bias, side.line));
-            dfs.push_back(side.wholeLine() > 0 ? stats::sum(ofTheLine(side, mvt), whole).df
-                                               : side.scatter.df);
+            dfs.push_back(whole.value > 0 ? stats::sum(ofTheLine(side, mvt), whole).df
+                                          : side.scatter.df);
         }
         return dfs;
     }
-    if (!(second.wholeLine() > 0))
+    if (!(second.day.value + second.bias.value > 0))
         return {first.scatter.df, second.scatter.df};
     const Variance scatter{ofTheLine(first, mvt).value + ofTheLine(second, mvt).value,
                            first.scatter.df};
@@ -78,10 +86,12 @@ std::optional<stats::Interval> recovered(const std::vector<Side>& sides, double 
                                          const std::vector<double>& dfs, bool withDay,
                                          double level) {
     std::vector<stats::Inverse> each;
+    const double z = stats::tCritical(level, std::numeric_limits<double>::infinity());
     for (std::size_t i = 0; i < sides.size(); ++i) {
-        each.push_back(stats::inversePrediction(sides[i].line, mvt,
-                                                withDay ? sides[i].wholeLine() : 0,
-                                                {sides[i].scatter.s2, dfs[i]}, level));
+        each.push_back(stats::inversePrediction(
+            sides[i].line, mvt,
+            withDay ? sides[i].wholeLine(stats::tCritical(level, dfs[i]), z) : 0,
+            {sides[i].scatter.s2, dfs[i]}, level));
         if (each.back().shape != stats::Inverse::Shape::Bounded)
             return std::nullopt;
     }

@@ -120,9 +120,9 @@ void TestComparison::dayNoiseWidensTheReadingAlone() {
         QVERIFY(with->at[i].read.interval.low < with->at[i].interval.low);
         QVERIFY(with->at[i].readingBand.low < with->at[i].band.low);
     }
-    // By hand, at 60 kg: variance 0.005537305^2 + 2 x 0.025^2 = 0.00128066; Satterthwaite's df, the
-    // day's being infinite: 8 (0.00128066 / 0.00003066)^2 = 13956; t(.975) = 1.96013 there.
-    const double half = 1.96013 * std::sqrt(0.005537305 * 0.005537305 + 2 * 0.025 * 0.025);
+    // By hand, at 60 kg: the lines' SE 0.005537305 with t(.975, 8) = 2.306004, two days' known
+    // variance 2 x 0.025^2 with z = 1.959964 (Banerjee 1960, from memory).
+    const double half = std::hypot(2.306004 * 0.005537305, 1.959964 * std::sqrt(2.0) * 0.025);
     CHECK_NEAR(at(*with, 60).read.interval.low, 0.057192982 - half, 2e-6);
     CHECK_NEAR(at(*with, 60).read.interval.high, 0.057192982 + half, 2e-6);
     QVERIFY(with->oneRm->interval == without->oneRm->interval);

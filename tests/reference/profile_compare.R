@@ -137,12 +137,15 @@ compare <- function(id, d, p, checks) {
         put("low", r$d - t_of(r$df, level) * r$se); put("high", r$d + t_of(r$df, level) * r$se)
         w <- sqrt(2 * qf(level, 2, r$df)) * r$se
         put("band_low", r$d - w); put("band_high", r$d + w)
-        whole <- add(c(r$se^2, 2 * p$te^2, p$bias_variance), c(r$df, p$te_df, p$bias_df))
-        half <- t_of(whole[2], level) * sqrt(whole[1])
+        values <- c(r$se^2, 2 * p$te^2, p$bias_variance); dfs <- c(r$df, p$te_df, p$bias_df)
+        whole <- add(values[is.finite(dfs)], dfs[is.finite(dfs)])
+        known <- sum(values[!is.finite(dfs)])
+        half <- sqrt(qf(level, 1, whole[2]) * whole[1] + qchisq(level, 1) * known)
         put("reading_low", r$d - half); put("reading_high", r$d + half)
-        half <- t_of(whole[2], 1 - 2 * (1 - level)) * sqrt(whole[1])
+        one_sided <- 1 - 2 * (1 - level)
+        half <- sqrt(qf(one_sided, 1, whole[2]) * whole[1] + qchisq(one_sided, 1) * known)
         put("equivalence_low", r$d - half); put("equivalence_high", r$d + half)
-        w <- sqrt(2 * qf(level, 2, whole[2]) * whole[1])
+        w <- sqrt(2 * qf(level, 2, whole[2]) * whole[1] + qchisq(level, 2) * known)
         put("reading_band_low", r$d - w); put("reading_band_high", r$d + w)
         put("extrapolated", as.numeric(x < low || x > high))
     }
@@ -190,26 +193,32 @@ compare <- function(id, d, p, checks) {
             list(a = a, b = b, V = V, df = if (pooled) df else df.residual(own),
                  estimate = (p$mvt - a) / b + centre,
                  variance = c(t(gradient) %*% V %*% gradient),
-                 extra = p$te^2 + if (k == 2) p$bias_variance else 0)
+                 te = p$te^2, bias = if (k == 2) p$bias_variance else 0)
         }
         s <- list(side(1), side(2))
         say(id, "one_rm_change", s[[2]]$estimate - s[[1]]$estimate)
         say(id, "residue", p$mvt_sd * abs(1 / s[[1]]$b - 1 / s[[2]]$b))
         if (pooled) {
             of_day <- p$te^2 * (1 / s[[1]]$b^2 + 1 / s[[2]]$b^2)
-            whole <- add(c(s[[1]]$variance + s[[2]]$variance, of_day, p$bias_variance / s[[2]]$b^2),
-                         c(df, p$te_df, p$bias_df))
-            reading_df <- rep(whole[2], 2)
+            values <- c(s[[1]]$variance + s[[2]]$variance, of_day, p$bias_variance / s[[2]]$b^2)
+            dfs <- c(df, p$te_df, p$bias_df)
+            reading_df <- rep(add(values[is.finite(dfs)], dfs[is.finite(dfs)])[2], 2)
         } else {
-            reading_df <- sapply(1:2, function(k)
-                add(c(s[[k]]$variance, p$te^2 / s[[k]]$b^2,
-                      if (k == 2) p$bias_variance / s[[k]]$b^2 else 0),
-                    c(s[[k]]$df, p$te_df, p$bias_df))[2])
+            reading_df <- sapply(1:2, function(k) {
+                values <- c(s[[k]]$variance, s[[k]]$te / s[[k]]$b^2, s[[k]]$bias / s[[k]]$b^2)
+                dfs <- c(s[[k]]$df, p$te_df, p$bias_df)
+                add(values[is.finite(dfs)], dfs[is.finite(dfs)])[2]
+            })
         }
         recover <- function(name, level, dfs, with_day) {
-            f <- lapply(1:2, function(k) fieller(s[[k]]$a, s[[k]]$b, s[[k]]$V, p$mvt,
-                                                 if (with_day) s[[k]]$extra else 0, dfs[k], level,
-                                                 centre))
+            # a part that is known enters Fieller's equation with the normal quantile
+            factor <- function(df, own) if (is.finite(own)) 1 else qchisq(level, 1) / qf(level, 1, df)
+            f <- lapply(1:2, function(k) {
+                extra <- s[[k]]$te * factor(dfs[k], p$te_df) +
+                    s[[k]]$bias * factor(dfs[k], p$bias_df)
+                fieller(s[[k]]$a, s[[k]]$b, s[[k]]$V, p$mvt, if (with_day) extra else 0, dfs[k],
+                        level, centre)
+            })
             if (is.null(f[[1]]) || is.null(f[[2]])) {
                 say(id, paste0(name, "low"), NA); say(id, paste0(name, "high"), NA)
                 return(invisible())

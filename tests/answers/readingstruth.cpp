@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/answers/readingstruth.h"
+
+#include "core/answers/comparison.h"
+#include "core/answers/noise.h"
+#include "tests/answers/builders.h"
+
+#include <algorithm>
+#include <cmath>
+#include <random>
+
+namespace slopebook::tests {
+
+namespace {
+
+using namespace slopebook::answers;
+
+constexpr double v0 = 1.55, slope = -0.0125, scatter = 0.03; // m/s, m/s a kg, m/s
+constexpr double threshold = 0.30;
+
+class Player {
+public:
+    Player(const ReadingsCase& played, std::uint64_t seed) : m_case(played), m_random(seed) {
+        for (int i = 0; i < played.points; ++i)
+            m_loads.push_back(30 + 60.0 * i / (played.points - 1));
+        m_middle = massFromKilograms(60);
+        m_end = massFromKilograms(90);
+        // So large that held can be said of nothing now and then, at the ladder's end.
+        const double h = 2 * (1.0 / played.points + 0.25 / spread());
+        m_smallest = 3 * std::sqrt(scatter * scatter * h + 2 * played.daySd * played.daySd);
+        m_tallies = {{.question = "check load, middle"},
+                     {.question = "check load, end"},
+                     {.question = "estimated 1RM"}};
+    }
+
+    void run() {
+        ComparisonSettings settings{.checkLoads = {m_middle, m_end},
+                                    .dayNoise = dayNoise(),
+                                    .smallestVelocity = Smallest{m_smallest},
+                                    .smallestOneRm = Smallest{m_smallest / -slope}};
+        const LiftSession first = ladder(1, 0);
+        tell(*compare(benchPull(), m_mvt, first, ladder(2, 0), settings), &ReadingsTally::asked,
+             &ReadingsTally::falseChange, changed);
+        tell(*compare(benchPull(), m_mvt, first, ladder(3, m_smallest), settings), nullptr,
+             &ReadingsTally::falseHeld, held);
+    }
+
+    std::vector<ReadingsTally> tallies() const { return m_tallies; }
+
+private:
+    static bool changed(Reading r) { return r == Reading::Better || r == Reading::Worse; }
+    static bool held(Reading r) { return r == Reading::Held; }
+
+    void tell(const Comparison& c, long ReadingsTally::*asked, long ReadingsTally::*hits,
+              bool (*is)(Reading)) {
+        const Reading readings[]{changeAt(c, m_middle).read.reading,
+                                 changeAt(c, m_end).read.reading,
+                                 c.oneRm ? c.oneRm->read.reading : Reading::NoFigure};
+        for (std::size_t i = 0; i < m_tallies.size(); ++i) {
+            if (asked)
+                ++(m_tallies[i].*asked);
+            m_tallies[i].*hits += is(readings[i]) ? 1 : 0;
+        }
+    }
+
+    /// Sum of squares of a ladder that is one long.
+    double spread() const {
+        double sum = 0;
+        for (const double load : m_loads)
+            sum += (load - 60) * (load - 60) / 3600;
+        return sum;
+    }
+
+    LiftSession ladder(int id, double by) {
+        const double shift = by + m_case.daySd * m_normal(m_random);
+        std::vector<std::pair<double, double>> points;
+        for (const double load : m_loads)
+            points.emplace_back(load, v0 + slope * load + shift + scatter * m_normal(m_random));
+        return session(id, points);
+    }
+
+    DayNoise dayNoise() {
+        if (m_case.repeatTests == 0)
+            return chooseDayNoise(NoAnswer{}, NoAnswer{},
+                                  std::pair{m_case.daySd, std::string("known")});
+        std::vector<RepeatPair> pairs;
+        for (int i = 0; i < m_case.repeatTests; ++i) {
+            pairs.push_back({.first = ladder(2 * i, 0), .second = ladder(2 * i + 1, 0)});
+            pairs.back().second.repeatOf = pairs.back().first.session;
+        }
+        return chooseDayNoise(liftNoise(benchPull(), m_mvt, pairs), NoAnswer{}, std::nullopt);
+    }
+
+    const ReadingsCase m_case;
+    std::mt19937_64 m_random;
+    std::normal_distribution<double> m_normal;
+    std::vector<double> m_loads;
+    Mass m_middle, m_end;
+    double m_smallest = 0;
+    const Answer<Mvt> m_mvt = coachMvt(threshold);
+    std::vector<ReadingsTally> m_tallies;
+};
+
+} // namespace
+
+std::string ReadingsCase::name() const {
+    const std::string day = std::to_string(std::lround(1000 * daySd));
+    return std::to_string(points) + " points, day SD 0." +
+           std::string(3 - std::min<std::size_t>(3, day.size()), '0') + day + " m/s, " +
+           (repeatTests == 0 ? "known" : "from " + std::to_string(repeatTests) + " repeat tests");
+}
+
+std::vector<ReadingsCase> readingsCases() {
+    std::vector<ReadingsCase> cases;
+    for (const int points : {3, 5})
+        for (const double daySd : {0.0, 0.010, 0.025})
+            for (const int repeatTests : {0, 3, 4, 8, 20})
+                cases.push_back({.points = points, .daySd = daySd, .repeatTests = repeatTests});
+    return cases;
+}
+
+std::vector<ReadingsTally> playReadings(const ReadingsCase& played, long runs, std::uint64_t seed) {
+    Player player(played, seed);
+    for (long i = 0; i < runs; ++i)
+        player.run();
+    return player.tallies();
+}
+
+} // namespace slopebook::tests
