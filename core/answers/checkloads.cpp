@@ -79,7 +79,8 @@ Answer<Trend> trendOf(const std::vector<Followed>& sessions, double level) {
                         "a trend needs sessions on more than one day"};
     return Trend{.perWeek = line->slope,
                  .interval = stats::slopeInterval(*line, level),
-                 .sessions = line->n};
+                 .sessions = line->n,
+                 .start = line->at(0)};
 }
 
 std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {

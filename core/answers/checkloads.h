@@ -31,6 +31,7 @@ struct Trend {
     double perWeek = 0; ///< m/s per week, of the line's values
     std::optional<stats::Interval> interval = {};
     int sessions = 0;
+    double start = 0; ///< m/s, what it says of the first session's day
 };
 
 struct Follow {

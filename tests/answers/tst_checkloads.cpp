@@ -83,6 +83,7 @@ void TestCheckLoads::trend() {
     CHECK_NEAR(f.trend->perWeek, 0.035, 1e-12);
     CHECK_NEAR(f.trend->interval->high - 0.035, 12.706205 * std::sqrt(0.00015 / 2), 1e-8);
     QCOMPARE(f.trend->sessions, 3);
+    CHECK_NEAR(f.trend->start, 1.03 - 0.035, 1e-12); // through the mean, 1.03 in the second week
 }
 
 void TestCheckLoads::trendNeedsThree() {
@@ -156,6 +157,14 @@ void TestCheckLoads::devices() {
     // Taken off where the device is another one, and there alone.
     CHECK_NEAR(f.sessions[1].change->read.change, 0.02, 1e-12);
     CHECK_NEAR(f.sessions[2].change->read.change, 0.04, 1e-12);
+    QVERIFY(!f.sessions[1].bias && f.sessions[2].bias == 0.03);
+    // The trend as in trend(), with 0.04 in place of 0.07: 0.02 a week.
+    CHECK_NEAR(f.trend->perWeek, 0.02, 1e-12);
+    // What a device has of its own goes before the settings'.
+    const Follow own = *follow(tests::benchPull(), tests::coachMvt(0.3), sessions, sixty, 0,
+                               withNoise(0.02), step, {{DeviceId{2}, {0.01, {0.0001, 10}}}});
+    CHECK_NEAR(own.sessions[2].change->read.change, 0.06, 1e-12);
+    QVERIFY(!hasNote(own.notes, Note::Kind::DifferentDevices));
 }
 
 void TestCheckLoads::refusals() {

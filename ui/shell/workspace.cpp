@@ -13,6 +13,7 @@
 #include "ui/records/checkloadsdialog.h"
 #include "ui/records/devicesdialog.h"
 #include "ui/records/liftdialog.h"
+#include "ui/season/seasonpage.h"
 #include "ui/shell/format.h"
 #include "ui/shell/importcsv.h"
 #include "ui/shell/messagebar.h"
@@ -37,7 +38,7 @@ constexpr int messageShown = 10000; // ms
 
 QStringList Workspace::taskNames() {
     return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison"),
-            tr("Battery"), tr("Plan"),    tr("Blocks")};
+            tr("Season"),  tr("Battery"), tr("Plan"),    tr("Blocks")};
 }
 
 Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent)
@@ -105,6 +106,7 @@ void Workspace::buildTasks() {
     addTask(new ProfilePage(*m_logbook, nullptr));
     addTask(new HistoryPage(*m_logbook, nullptr));
     addTask(new ComparePage(*m_logbook, nullptr));
+    addTask(new SeasonPage(*m_logbook, nullptr));
     addTask(new BatteryPage(*m_logbook, m_today));
     addTask(new PlanPage(*m_logbook, nullptr));
     addTask(new BlocksPage(*m_logbook, m_today));

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/charts/plotframe.h"
+
+#include "core/model/date.h"
+#include "ui/units.h"
+
+#include <QFontDatabase>
+#include <QLocale>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui::charts {
+
+namespace {
+
+Date dateOf(int year, unsigned month) {
+    return Date{std::chrono::year{year}, std::chrono::month{month}, std::chrono::day{1}};
+}
+
+double dayOf(Date date) {
+    return static_cast<double>(std::chrono::sys_days{date}.time_since_epoch().count());
+}
+
+QPen line(const QColor& colour, const look::Ground& ground) {
+    return {colour, ground.print ? 0.5 : 1.0};
+}
+
+} // namespace
+
+QFont chartFont(double textSize, double scale, bool bold) {
+    QFont font;
+    font.setPixelSize(std::max(1, static_cast<int>(std::lround(textSize * scale))));
+    font.setBold(bold);
+    return font;
+}
+
+double PlotFrame::x(double value) const {
+    return area.left() + (value - from) / (to - from) * area.width();
+}
+
+double PlotFrame::yOf(double value) const {
+    return area.bottom() - (value - y.from) / (y.to - y.from) * area.height();
+}
+
+void PlotFrame::paintYAxis(QPainter& painter, const QString& title) const {
+    painter.setFont(chartFont(textSize));
+    const QFontMetricsF metrics(painter.font());
+    const double tolerance = y.step * 1e-6;
+    for (double v = std::ceil((y.from - tolerance) / y.step) * y.step; v <= y.to + tolerance;
+         v += y.step) {
+        const double at = yOf(v);
+        painter.setPen(line(ground.grid, ground));
+        painter.drawLine(QPointF(area.left(), at), QPointF(area.right(), at));
+        const QString label = number(v, y.decimals());
+        painter.setPen(ground.ink);
+        painter.drawText(QPointF(area.left() - 0.4 * textSize - metrics.horizontalAdvance(label),
+                                 at + metrics.ascent() / 2 - metrics.descent() / 2),
+                         label);
+    }
+    painter.save();
+    painter.translate(area.left() - yAxisRoom(textSize) + metrics.ascent(), area.center().y());
+    painter.rotate(-90);
+    painter.setPen(ground.ink);
+    painter.drawText(QPointF(-metrics.horizontalAdvance(title) / 2, 0), title);
+    painter.restore();
+}
+
+void PlotFrame::paintXAxis(QPainter& painter, const QString& title, double step) const {
+    painter.setFont(chartFont(textSize));
+    const QFontMetricsF metrics(painter.font());
+    const int decimals = Scale{.from = from, .to = to, .step = step}.decimals();
+    const double tolerance = step * 1e-6;
+    for (double v = std::ceil((from - tolerance) / step) * step; v <= to + tolerance; v += step) {
+        painter.setPen(line(ground.grid, ground));
+        painter.drawLine(QPointF(x(v), area.top()), QPointF(x(v), area.bottom()));
+        const QString label = number(v, decimals);
+        painter.setPen(ground.ink);
+        painter.drawText(QPointF(x(v) - metrics.horizontalAdvance(label) / 2,
+                                 area.bottom() + 0.3 * textSize + metrics.ascent()),
+                         label);
+    }
+    painter.drawText(QPointF(area.center().x() - metrics.horizontalAdvance(title) / 2,
+                             area.bottom() + 1.6 * textSize + metrics.ascent()),
+                     title);
+}
+
+void PlotFrame::paintMonths(QPainter& painter, bool label) const {
+    painter.setFont(chartFont(textSize));
+    const QFontMetricsF metrics(painter.font());
+    const double months = std::max(1e-9, (to - from) / 30.44);
+    const double each = area.width() / months;
+    const double need = metrics.horizontalAdvance(u"Mmm 2026"_s) + textSize;
+    int step = 60;
+    for (const int candidate : {1, 2, 3, 6, 12, 24})
+        if (each * candidate >= need) {
+            step = candidate;
+            break;
+        }
+    const QLocale locale;
+    const Date first{std::chrono::sys_days{std::chrono::days{static_cast<int>(from)}}};
+    for (int year = int(first.year()), month = 1; dayOf(dateOf(year, unsigned(month))) <= to;
+         month += step) {
+        year += (month - 1) / 12;
+        month = (month - 1) % 12 + 1;
+        const double day = dayOf(dateOf(year, unsigned(month)));
+        if (day < from || day > to)
+            continue;
+        painter.setPen(line(ground.grid, ground));
+        painter.drawLine(QPointF(x(day), area.top()), QPointF(x(day), area.bottom()));
+        if (!label)
+            continue;
+        const QString text = step >= 12 ? QString::number(year)
+                                        : locale.standaloneMonthName(month, QLocale::ShortFormat) +
+                                              u' ' + QString::number(year);
+        painter.setPen(ground.ink);
+        painter.drawText(QPointF(x(day) - metrics.horizontalAdvance(text) / 2,
+                                 area.bottom() + 0.3 * textSize + metrics.ascent()),
+                         text);
+    }
+}
+
+void PlotFrame::paintWhisker(QPainter& painter, double xValue, double low, double high) const {
+    const double cap = 0.3 * textSize;
+    const double at = x(xValue);
+    const double bottom = std::min(yOf(low), area.bottom()), top = std::max(yOf(high), area.top());
+    if (bottom < top)
+        return;
+    painter.drawLine(QPointF(at, top), QPointF(at, bottom));
+    for (const auto& [end, inside] : {std::pair{top, high <= y.to}, {bottom, low >= y.from}})
+        if (inside)
+            painter.drawLine(QPointF(at - cap, end), QPointF(at + cap, end));
+}
+
+void PlotFrame::paintOutline(QPainter& painter) const {
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(line(ground.quiet, ground));
+    painter.drawLine(area.bottomLeft(), area.bottomRight());
+    painter.drawLine(area.bottomLeft(), area.topLeft());
+}
+
+double yAxisRoom(double textSize) {
+    return 5.2 * textSize;
+}
+
+double xAxisRoom(double textSize, bool title) {
+    return (title ? 3.2 : 1.9) * textSize;
+}
+
+} // namespace slopebook::ui::charts

@@ -1,0 +1,269 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/season/seasonpage.h"
+
+#include "ui/season/seasonrows.h"
+#include "ui/shell/format.h"
+#include "ui/wording.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <map>
+
+namespace slopebook::ui {
+
+namespace {
+
+/// Check loads, then the loads lifted in most sessions.
+std::vector<std::pair<Mass, bool>> loadsToFollow(const Background& about) {
+    std::vector<std::pair<Mass, bool>> loads;
+    for (const Mass load : about.checkLoads)
+        loads.emplace_back(load, true);
+    std::map<Mass, int> lifted;
+    for (const LiftSession& session : about.sessions) {
+        std::map<Mass, bool> here;
+        for (const Point& p : session.points)
+            here[massFromKilograms(p.load)] = true;
+        for (const auto& [load, is] : here)
+            ++lifted[load];
+    }
+    std::vector<std::pair<Mass, int>> others;
+    for (const auto& each : lifted)
+        if (std::ranges::count(about.checkLoads, each.first) == 0)
+            others.push_back(each);
+    std::ranges::stable_sort(others,
+                             [](const auto& a, const auto& b) { return a.second > b.second; });
+    for (const auto& [load, count] : others)
+        loads.emplace_back(load, false);
+    return loads;
+}
+
+} // namespace
+
+SeasonPage::SeasonPage(Logbook& logbook, QWidget* parent) : TaskPage(parent), m_logbook(logbook) {
+    build();
+    connectParts();
+    showNothing(tr("Choose an athlete and a lift."));
+}
+
+QWidget* SeasonPage::buildChoices() {
+    m_loads = new QComboBox;
+    m_loads->setAccessibleName(tr("Load to follow"));
+    m_baselines = new QComboBox;
+    m_baselines->setAccessibleName(tr("Baseline session"));
+    m_useAsBaseline = new QPushButton(tr("Use the selected as &baseline"));
+    m_compare = new QPushButton(tr("&Compare it with the baseline"));
+    auto* box = new QWidget;
+    auto* row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    const auto add = [row](const QString& name, QComboBox* combo) {
+        auto* label = new QLabel(name);
+        label->setBuddy(combo);
+        row->addWidget(label);
+        row->addWidget(combo);
+    };
+    add(tr("&Load"), m_loads);
+    add(tr("Ba&seline"), m_baselines);
+    row->addStretch(1);
+    row->addWidget(m_useAsBaseline);
+    row->addWidget(m_compare);
+    return box;
+}
+
+void SeasonPage::build() {
+    m_chart = new SeasonChart;
+    m_chart->setToolTip(tr("Click a session to make it the baseline."));
+    m_table = new TextTable(this);
+    m_view = new QTableView;
+    m_view->setModel(m_table);
+    m_view->setObjectName(QStringLiteral("season"));
+    m_view->setAccessibleName(tr("Sessions, the load and the estimated 1RM"));
+    m_view->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_view->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_view->setTabKeyNavigation(false);
+    m_view->setWordWrap(false);
+    m_view->verticalHeader()->hide();
+    m_view->horizontalHeader()->setHighlightSections(false);
+    m_told = new QLabel;
+    m_notes = new QLabel;
+    for (QLabel* label : {m_told, m_notes}) {
+        label->setWordWrap(true);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    }
+    auto* split = new QSplitter(Qt::Vertical);
+    split->setChildrenCollapsible(false);
+    split->addWidget(m_chart);
+    split->addWidget(m_view);
+    split->setStretchFactor(0, 3);
+    split->setStretchFactor(1, 1);
+    split->setSizes({440, 180});
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(buildChoices());
+    layout->addWidget(m_told);
+    layout->addWidget(split, 1);
+    layout->addWidget(m_notes);
+}
+
+void SeasonPage::connectParts() {
+    connect(m_loads, &QComboBox::activated, this, [this] {
+        m_load = Mass{m_loads->currentData().toLongLong()};
+        ask();
+    });
+    connect(m_baselines, &QComboBox::activated, this,
+            [this] { setBaseline(SessionId{m_baselines->currentData().toLongLong()}); });
+    connect(m_chart, &SeasonChart::sessionClicked, this, [this](int session) {
+        if (session < int(m_chart->data().points.size()))
+            setBaseline(m_chart->data().points[std::size_t(session)].session);
+    });
+    connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &SeasonPage::sessionPicked);
+    connect(m_view, &QTableView::doubleClicked, this, [this](const QModelIndex& index) {
+        Q_EMIT sessionWanted(m_chart->data().points[std::size_t(index.row())].session);
+    });
+    connect(m_useAsBaseline, &QPushButton::clicked, this, [this] {
+        if (const auto row = currentRow())
+            setBaseline(m_chart->data().points[*row].session);
+    });
+    connect(m_compare, &QPushButton::clicked, this, [this] {
+        const auto row = currentRow();
+        const auto& data = m_chart->data();
+        if (row && data.baseline >= 0 && int(*row) != data.baseline)
+            Q_EMIT comparisonWanted(data.points[std::size_t(data.baseline)].session,
+                                    data.points[*row].session);
+    });
+}
+
+void SeasonPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
+    if (athlete != m_athlete || lift != m_lift) {
+        m_load.reset();
+        m_baseline.reset();
+    }
+    m_athlete = athlete;
+    m_lift = lift;
+    reload();
+}
+
+void SeasonPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
+    reload();
+}
+
+void SeasonPage::setBaseline(SessionId session) {
+    m_baseline = session;
+    ask();
+}
+
+void SeasonPage::reload() {
+    try {
+        m_about.reset();
+        if (!m_athlete || !m_lift) {
+            showNothing(tr("Choose an athlete and a lift."));
+            return;
+        }
+        m_about = background(m_logbook.log(), *m_athlete, *m_lift);
+        m_blocks = m_logbook.log().blocks();
+        m_devices = m_logbook.log().devices();
+        fillLoads();
+    } catch (const std::exception& error) {
+        showNothing(QString::fromUtf8(error.what()));
+        return;
+    }
+    ask();
+}
+
+void SeasonPage::fillLoads() {
+    m_loads->clear();
+    for (const auto& [load, check] : loadsToFollow(*m_about)) {
+        const QString shown = loadWithUnit(kilograms(load));
+        m_loads->addItem(check ? tr("%1 (check load)").arg(shown) : shown, qlonglong{load.grams});
+    }
+    const int kept = m_load ? m_loads->findData(qlonglong{m_load->grams}) : -1;
+    m_loads->setCurrentIndex(kept >= 0 ? kept : 0);
+    m_load.reset();
+    if (m_loads->count() > 0)
+        m_load = Mass{m_loads->currentData().toLongLong()};
+    m_loads->setEnabled(m_loads->count() > 0);
+}
+
+void SeasonPage::fillBaselines() {
+    m_baselines->clear();
+    for (const LiftSession& session : m_about->sessions)
+        m_baselines->addItem(text(dateKey(session.date, session.ordinal)),
+                             qlonglong{raw(session.session)});
+    m_baselines->setEnabled(m_baselines->count() > 0);
+}
+
+void SeasonPage::ask() {
+    if (!m_about)
+        return;
+    try {
+        fillBaselines();
+        if (!m_load) {
+            showNothing(tr("No sets of this lift yet: type the first on the Session tab."));
+            return;
+        }
+        if (m_baseline && !sessionOf(m_about->sessions, *m_baseline))
+            m_baseline.reset();
+        const auto follow = followOf(m_logbook.log(), *m_about, *m_load, m_baseline);
+        if (follow)
+            show(*follow);
+        else
+            showNothing(noAnswerText(follow.why()));
+    } catch (const std::exception& error) {
+        showNothing(QString::fromUtf8(error.what()));
+    }
+}
+
+void SeasonPage::show(const answers::Follow& follow) {
+    const double level = AskSettings{}.level;
+    m_chart->setData(seasonData(follow, m_blocks, m_about->lift.value.kind, level));
+    const auto row = currentRow();
+    m_table->setTable(seasonHeadings(), seasonRows(follow, m_blocks, m_devices), 3, 7);
+    m_view->resizeColumnsToContents();
+    m_baselines->setCurrentIndex(static_cast<int>(follow.baseline));
+    m_view->selectRow(row && *row < follow.sessions.size()
+                          ? static_cast<int>(*row)
+                          : static_cast<int>(follow.sessions.size()) - 1);
+    QStringList notes;
+    for (const answers::Note& note : follow.notes)
+        notes << noteText(note);
+    m_notes->setText(notes.join(QLatin1Char(' ')));
+    m_notes->setVisible(!notes.isEmpty());
+    m_told->setText(trendText(follow, level));
+    m_chart->setSpokenText(tr("Season of %1 at %2: %3")
+                               .arg(text(m_about->athlete.value.name),
+                                    loadWithUnit(kilograms(follow.load)), m_told->text()));
+    sessionPicked();
+}
+
+void SeasonPage::showNothing(const QString& why) {
+    m_chart->setData({});
+    m_table->setTable(seasonHeadings(), {}, 3, 7);
+    m_notes->hide();
+    m_told->setText(why);
+    m_chart->setSpokenText(why);
+    sessionPicked();
+}
+
+std::optional<std::size_t> SeasonPage::currentRow() const {
+    const QModelIndex index = m_view->currentIndex();
+    if (!index.isValid() || index.row() >= m_table->rowCount())
+        return std::nullopt;
+    return static_cast<std::size_t>(index.row());
+}
+
+void SeasonPage::sessionPicked() {
+    const auto row = currentRow();
+    m_chart->setRinged(row ? std::optional(static_cast<int>(*row)) : std::nullopt);
+    const bool other = row && int(*row) != m_chart->data().baseline;
+    m_useAsBaseline->setEnabled(other);
+    m_compare->setEnabled(other);
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One load of one athlete through the season: the chart, the trend, and the same figures in a
+// table.
+#pragma once
+
+#include "ui/compare/texttable.h"
+#include "ui/questions/questions.h"
+#include "ui/season/seasonchart.h"
+#include "ui/shell/taskpage.h"
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QTableView;
+
+namespace slopebook::ui {
+
+class SeasonPage final : public TaskPage {
+    Q_OBJECT
+public:
+    explicit SeasonPage(Logbook& logbook, QWidget* parent = nullptr);
+
+    void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void refresh(Logbook::What what, SessionId session) override;
+
+    const SeasonChart& chart() const { return *m_chart; }
+    const TextTable& table() const { return *m_table; }
+    void setBaseline(SessionId session);
+
+private:
+    QWidget* buildChoices();
+    void build();
+    void connectParts();
+    void reload();
+    void fillLoads();
+    void fillBaselines();
+    void ask();
+    void show(const answers::Follow& follow);
+    void showNothing(const QString& why);
+    void sessionPicked();
+    std::optional<std::size_t> currentRow() const;
+
+    Logbook& m_logbook;
+    std::optional<AthleteId> m_athlete;
+    std::optional<LiftId> m_lift;
+    std::optional<Background> m_about;
+    std::optional<Mass> m_load;
+    std::optional<SessionId> m_baseline;
+    std::vector<Stored<BlockId, Block>> m_blocks;
+    std::vector<Stored<DeviceId, Device>> m_devices;
+
+    QComboBox* m_loads;
+    QComboBox* m_baselines;
+    QPushButton* m_useAsBaseline;
+    QPushButton* m_compare;
+    SeasonChart* m_chart;
+    TextTable* m_table;
+    QTableView* m_view;
+    QLabel* m_told;
+    QLabel* m_notes;
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/season/seasonrows.h"
+
+#include "ui/questions/questions.h"
+#include "ui/shell/format.h"
+#include "ui/wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+struct SeasonRows {
+    Q_DECLARE_TR_FUNCTIONS(SeasonRows)
+};
+
+constexpr int speedDecimals = 3;
+constexpr int massDecimals = 1;
+
+QString dayText(const LiftSession& session) {
+    const QString day = dateText(session.date);
+    return session.ordinal > 1 ? SeasonRows::tr("%1 (%2nd)").arg(day).arg(session.ordinal) : day;
+}
+
+QString seenText(const answers::Followed& f) {
+    QStringList seen;
+    for (const double v : f.seen)
+        seen << number(v, 2);
+    return seen.join(u", "_s);
+}
+
+stats::Interval inUnits(const stats::Interval& interval, LoadUnit unit) {
+    return {inUnit(interval.low, unit), inUnit(interval.high, unit)};
+}
+
+QString deviceName(std::span<const Stored<DeviceId, Device>> devices, const LiftSession& session) {
+    for (const auto& device : devices)
+        if (device.id == session.device)
+            return text(device.value.name);
+    return {};
+}
+
+/// What a reader of one row should know beside its figures.
+QString explanation(const answers::Followed& f, const QString& device) {
+    QStringList said;
+    if (!device.isEmpty())
+        said << SeasonRows::tr("Device: %1").arg(device);
+    if (!f.line)
+        said << noAnswerText(f.line.why());
+    if (f.extrapolated)
+        said << SeasonRows::tr("The load lies beyond the session's loads: extrapolated.");
+    if (f.bias)
+        said << SeasonRows::tr("The device's bias against the baseline's, %1 m/s, is taken off in "
+                               "change, trend and chart.")
+                    .arg(signedNumber(*f.bias, speedDecimals));
+    if (!f.oneRm)
+        said << noAnswerText(f.oneRm.why());
+    return said.join(u'\n');
+}
+
+} // namespace
+
+QStringList seasonHeadings(LoadUnit unit) {
+    const QString mass = unitName(unit);
+    return {SeasonRows::tr("Day"),
+            SeasonRows::tr("Block"),
+            SeasonRows::tr("Seen (m/s)"),
+            SeasonRows::tr("From the line (m/s)"),
+            SeasonRows::tr("Interval"),
+            SeasonRows::tr("Change (m/s)"),
+            SeasonRows::tr("Interval, with day-to-day noise"),
+            SeasonRows::tr("Reading"),
+            SeasonRows::tr("Estimated 1RM (%1)").arg(mass),
+            SeasonRows::tr("Interval"),
+            SeasonRows::tr("Measured 1RM (%1)").arg(mass)};
+}
+
+std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
+                                       std::span<const Stored<BlockId, Block>> blocks,
+                                       std::span<const Stored<DeviceId, Device>> devices,
+                                       LoadUnit unit) {
+    std::vector<TextTable::Row> rows;
+    for (std::size_t i = 0; i < follow.sessions.size(); ++i) {
+        const answers::Followed& f = follow.sessions[i];
+        const auto block = blockOn(blocks, f.session.date);
+        const bool base = i == follow.baseline;
+        QStringList cells{dayText(f.session), block ? text(block->name) : QString(), seenText(f)};
+        cells << (f.line ? number(*f.line, speedDecimals) +
+                               (f.extrapolated ? SeasonRows::tr(" (extrapolated)") : QString())
+                         : u"–"_s);
+        cells << (f.interval ? rangeText(*f.interval, speedDecimals) : QString());
+        if (f.change)
+            cells << signedNumber(f.change->read.change, speedDecimals)
+                  << signedRangeText(f.change->read.interval, speedDecimals)
+                  << readingText(f.change->read, speedDecimals);
+        else
+            cells << QString() << QString() << (base ? SeasonRows::tr("baseline") : u"–"_s);
+        if (f.oneRm)
+            cells << number(inUnit(f.oneRm->estimate, unit), massDecimals) +
+                         (f.oneRm->extrapolatedFar() ? SeasonRows::tr(" (far)") : QString())
+                  << (f.oneRm->interval ? rangeText(inUnits(*f.oneRm->interval, unit), massDecimals)
+                                        : SeasonRows::tr("not bounded"));
+        else
+            cells << u"–"_s << QString();
+        cells << (f.session.measuredOneRm ? loadNumber(kilograms(*f.session.measuredOneRm), unit)
+                                          : QString());
+        TextTable::Row row{.cells = cells,
+                           .strong = base,
+                           .explanation = explanation(f, deviceName(devices, f.session))};
+        if (f.oneRm && f.oneRm->extrapolatedVeryFar())
+            row.quiet << 8;
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+QString trendText(const answers::Follow& follow, double level) {
+    if (!follow.trend)
+        return SeasonRows::tr("No trend: %1.")
+            .arg(QString::fromStdString(follow.trend.why().reason));
+    QString text = SeasonRows::tr("Trend over %1 sessions: %2 m/s a week")
+                       .arg(follow.trend->sessions)
+                       .arg(signedNumber(follow.trend->perWeek, speedDecimals));
+    if (follow.trend->interval)
+        text += SeasonRows::tr(" (%1 %2)")
+                    .arg(levelText(level), signedRangeText(*follow.trend->interval, speedDecimals));
+    return text + u'.';
+}
+
+} // namespace slopebook::ui

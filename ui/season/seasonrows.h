@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The season's figures as rows of a table and as sentences: the same figures that the chart shows.
+#pragma once
+
+#include "core/answers/checkloads.h"
+#include "core/model/people.h"
+#include "ui/compare/texttable.h"
+#include "ui/units.h"
+
+#include <span>
+
+namespace slopebook::ui {
+
+QStringList seasonHeadings(LoadUnit unit = LoadUnit::Kilograms);
+/// One row a session, in the sessions' order; the baseline's in bold.
+std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
+                                       std::span<const Stored<BlockId, Block>> blocks,
+                                       std::span<const Stored<DeviceId, Device>> devices,
+                                       LoadUnit unit = LoadUnit::Kilograms);
+
+/// "Trend over 5 sessions: +0.012 m/s a week (95 % −0.003 to +0.027).", or why there is none.
+QString trendText(const answers::Follow& follow, double level);
+
+} // namespace slopebook::ui
