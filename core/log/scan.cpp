@@ -156,11 +156,7 @@ private:
             const LiftId lift{row.integer(1)};
             const int ordinal = row.small(2);
             const Mass load{row.integer(3)};
-            std::optional<double> point = 0.0; // made full: GCC 12 doubts an empty one
-            if (row.null(4))
-                point.reset();
-            else
-                point = row.real(4);
+            const auto point = row.null(4) ? std::nullopt : std::optional<double>(row.real(4));
             const bool maximum = row.integer(5) != 0;
             const int counting = row.small(6);
             m_sum.add(lift, ordinal, load, point, maximum, counting);
