@@ -14,6 +14,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTableView>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -95,7 +96,7 @@ void AttemptsView::fillSessions() {
     m_session->blockSignals(true);
     m_session->clear();
     for (const BatterySession& one : m_sessions) {
-        QString label = dayText(one.date);
+        QString label = dateText(one.date);
         if (one.ordinal > 1)
             label += QStringLiteral(" #%1").arg(one.ordinal);
         std::size_t count = 0;

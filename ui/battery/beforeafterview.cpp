@@ -194,7 +194,7 @@ void BeforeAfterView::fillSides() {
             add(block.id, tr("block %1").arg(text(block.value.name)));
     for (auto s = sessions.rbegin(); s != sessions.rend(); ++s)
         if (m_sides.empty() || m_sides.back() != BatterySide(s->date))
-            add(s->date, dayText(s->date));
+            add(s->date, dateText(s->date));
     const auto choose = [&](QComboBox* box, const std::optional<BatterySide>& side) {
         const auto at = side ? std::find(m_sides.begin(), m_sides.end(), *side) : m_sides.end();
         box->setCurrentIndex(at == m_sides.end() ? -1 : static_cast<int>(at - m_sides.begin()));

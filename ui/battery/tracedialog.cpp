@@ -126,6 +126,7 @@ QWidget* TraceDialog::buildBelow() {
     caption->setBuddy(m_accept);
     m_accept->setAccessibleName(tr("Becomes"));
     m_take = new QPushButton(tr("&Accept"));
+    m_take->setObjectName(QStringLiteral("accept"));
     row->addWidget(caption);
     row->addWidget(m_accept);
     row->addWidget(m_take);
@@ -144,7 +145,7 @@ void TraceDialog::connectParts() {
     connect(m_value, &QComboBox::currentIndexChanged, this, &TraceDialog::readFile);
     connect(m_events, &QComboBox::currentIndexChanged, this, [this](int event) {
         if (event >= 0)
-            showEvent(static_cast<std::size_t>(event));
+            showTraceEvent(static_cast<std::size_t>(event));
     });
     connect(m_view, &TraceView::markMoved, this, [this](int mark, double time) {
         if (!m_analysis)
@@ -236,10 +237,10 @@ void TraceDialog::analyse() {
     for (std::size_t i = 0; i < m_analysis->events(); ++i)
         m_events->addItem(one.arg(i + 1));
     m_take->setEnabled(true);
-    showEvent(0);
+    showTraceEvent(0);
 }
 
-void TraceDialog::showEvent(std::size_t event) {
+void TraceDialog::showTraceEvent(std::size_t event) {
     m_event = event;
     m_view->show(m_analysis ? &*m_analysis : nullptr, event);
     showFigures();

@@ -29,7 +29,7 @@ public:
     TraceView& view() { return *m_view; }
     const TextTable& figures() const { return *m_figures; }
     QString said() const;
-    void showEvent(std::size_t event);
+    void showTraceEvent(std::size_t event);
     std::size_t events() const { return m_analysis ? m_analysis->events() : 0; }
 
 Q_SIGNALS:
@@ -39,7 +39,6 @@ Q_SIGNALS:
     void speedsAccepted(const QString& speeds);
 
 private:
-    using QDialog::showEvent;
     QWidget* buildChoices();
     QWidget* buildBelow();
     void connectParts();

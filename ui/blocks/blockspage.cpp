@@ -170,7 +170,7 @@ void BlocksPage::showBlocks() {
                 ++sessions;
                 const QString gap = whatWasMissing(session);
                 if (!gap.isEmpty())
-                    missing << dayText(session.date) + QStringLiteral(" ") + gap;
+                    missing << dateText(session.date) + QStringLiteral(" ") + gap;
             }
         if (i == count) {
             if (sessions > 0)
@@ -185,7 +185,7 @@ void BlocksPage::showBlocks() {
         }
         const Block& block = m_blocks[static_cast<std::size_t>(i)].value;
         blocks.push_back(block);
-        rows.push_back({.cells = {text(block.name), dayText(block.first), dayText(block.last),
+        rows.push_back({.cells = {text(block.name), dateText(block.first), dateText(block.last),
                                   block.ceiling ? massText(*block.ceiling) + tr(" kg") : tr("none"),
                                   QString::number(sessions), missing.join(QStringLiteral("; ")),
                                   text(block.note)},
@@ -193,7 +193,7 @@ void BlocksPage::showBlocks() {
     }
     for (const BlockSession& session : m_season) {
         const QString gap = whatWasMissing(session);
-        QString tip = dayText(session.date) + QStringLiteral(": ") + whatWas(session);
+        QString tip = dateText(session.date) + QStringLiteral(": ") + whatWas(session);
         if (!gap.isEmpty())
             tip += QStringLiteral("\n") + tr("not possible: ") + gap;
         marks.push_back({session.date, !session.gaps.empty(), tip});
@@ -222,7 +222,7 @@ void BlocksPage::showSessions() {
     for (const BlockSession& session : m_season) {
         if (row < 0 || !within(session, row))
             continue;
-        QString day = dayText(session.date);
+        QString day = dateText(session.date);
         if (session.ordinal > 1)
             day += QStringLiteral(" #%1").arg(session.ordinal);
         m_shown.push_back(session.session);

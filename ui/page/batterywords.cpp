@@ -78,7 +78,7 @@ std::vector<QStringList> missingRows(const answers::BatteryComparison& battery) 
     std::vector<QStringList> rows;
     for (const answers::MissingTest& missing : battery.missing)
         rows.push_back(
-            {dayText(missing.date), text(missing.label), text(missing.what), text(missing.reason)});
+            {dateText(missing.date), text(missing.label), text(missing.what), text(missing.reason)});
     return rows;
 }
 

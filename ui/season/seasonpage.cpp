@@ -133,10 +133,10 @@ void SeasonPage::connectParts() {
     });
     connect(m_compare, &QPushButton::clicked, this, [this] {
         const auto row = currentRow();
-        const auto& data = m_chart->data();
-        if (row && data.baseline >= 0 && int(*row) != data.baseline)
-            Q_EMIT comparisonWanted(data.points[std::size_t(data.baseline)].session,
-                                    data.points[*row].session);
+        const auto& shown = m_chart->data();
+        if (row && shown.baseline >= 0 && int(*row) != shown.baseline)
+            Q_EMIT comparisonWanted(shown.points[std::size_t(shown.baseline)].session,
+                                    shown.points[*row].session);
     });
 }
 

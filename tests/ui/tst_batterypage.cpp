@@ -1,0 +1,393 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The battery in the window: attempts typed by keys, kept, undone; two blocks side by side; the
+// printed page read back; traces with their marks; the season in blocks.
+#include "tests/log/builders.h"
+#include "tests/traces/knownmotion.h"
+#include "ui/battery/batterypage.h"
+#include "ui/battery/tracedialog.h"
+#include "ui/blocks/blockspage.h"
+#include "ui/page/batteryprint.h"
+#include "ui/questions/batterytable.h"
+
+#include <QAbstractItemModelTester>
+#include <QComboBox>
+#include <QFile>
+#include <QLineEdit>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QSignalSpy>
+#include <QStandardPaths>
+
+using namespace slopebook;
+using namespace slopebook::test;
+using namespace slopebook::ui;
+
+namespace {
+
+constexpr Date today = day(2026, 3, 14);
+
+QString cell(const TextTable& table, int row, int column) {
+    return table.index(row, column).data().toString();
+}
+
+int rowOf(const TextTable& table, const QString& starts) {
+    for (int row = 0; row < table.rowCount(); ++row)
+        if (cell(table, row, 0).startsWith(starts))
+            return row;
+    return -1;
+}
+
+void choose(QComboBox* box, const QString& text) {
+    const int at = box->findText(text);
+    QVERIFY2(at >= 0, qPrintable(text));
+    box->setCurrentIndex(at);
+}
+
+void type(QLineEdit* line, const QString& text) {
+    QTest::keyClicks(line, text);
+    QTest::keyClick(line, Qt::Key_Return);
+}
+
+Battery battery(TestKindId hop, TestKindId jump, double left, double right, double flight) {
+    Battery b;
+    b.context.surface = "boards";
+    b.tests = {
+        {hop, {{.side = BodySide::Left, .value = left}, {.side = BodySide::Right, .value = right}}},
+        {jump, {{.value = flight}, {.value = flight - 0.01}}}};
+    return b;
+}
+
+struct Squad {
+    Season season;
+    TestKindId hop{}, jump{};
+    SessionId spring{};
+    BlockId winter{}, later{};
+};
+
+/// Lane 3 before and after; the later session lies in another block, on another floor, and its
+/// right hop was not possible.
+Squad fill(log::Log& log) {
+    Squad s;
+    s.season = fillSeason(log);
+    TestKind hop;
+    hop.name = "Single hop";
+    hop.unit = "m";
+    hop.twoSided = true;
+    hop.noise = TestNoise{.value = 0.0461, .percent = false, .source = "a paper"};
+    hop.smallest = 0.05;
+    TestKind jump;
+    jump.name = "Jump";
+    jump.unit = "m";
+    jump.formula = TestFormula::FlightHeight;
+    jump.decimals = 3;
+    jump.noise = TestNoise{.value = 2.8, .percent = true, .source = "another"};
+    jump.smallest = 0.01;
+    s.hop = log.add(hop);
+    s.jump = log.add(jump);
+    s.winter =
+        log.add(Block{.name = "Autumn", .first = day(2025, 11, 1), .last = day(2025, 12, 1)});
+    s.later = log.add(Block{.name = "Spring", .first = day(2026, 3, 1), .last = day(2026, 3, 31)});
+    s.spring = log.add(SessionHead{.athlete = s.season.lane3, .date = day(2026, 3, 10)});
+    log.add(s.spring, s.season.pull, ladderSet(40, {1.20}));
+    log.add(s.spring, s.season.pull, ladderSet(60, {0.95}));
+    log.add(s.spring, s.season.pull, ladderSet(80, {0.60}));
+    log.setBattery(s.season.autumn, battery(s.hop, s.jump, 1.80, 2.00, 0.50));
+    Battery after = battery(s.hop, s.jump, 2.00, 2.05, 0.50);
+    after.context.surface = "concrete";
+    after.tests[0].attempts.pop_back();
+    after.gaps = {{.kind = s.hop, .lift = {}, .side = BodySide::Right, .reason = "sore ankle"}};
+    log.setBattery(s.spring, after);
+    return s;
+}
+
+QString pdfText(const QString& file, const QStringList& options = {}) {
+    QProcess process;
+    process.start(QStringLiteral("pdftotext"), options + QStringList{file, QStringLiteral("-")});
+    process.waitForFinished();
+    return QString::fromUtf8(process.readAllStandardOutput()).simplified();
+}
+
+} // namespace
+
+class TestBatteryPage : public QObject {
+    Q_OBJECT
+
+    Folder m_folder;
+
+    QString trace(const char* name, const std::function<double(double)>& f, double seconds) {
+        const QString file = QString::fromStdString(m_folder.path(name).string());
+        QFile out(file);
+        if (!out.open(QIODevice::WriteOnly))
+            qFatal("cannot write");
+        out.write("time,value\n");
+        const traces::Trace t = tests::sampled(f, seconds, 1000);
+        for (std::size_t i = 0; i < t.values.size(); ++i)
+            out.write(QByteArray::number(t.timeOf(double(i)), 'f', 6) + ',' +
+                      QByteArray::number(t.values[i], 'f', 4) + '\n');
+        return file;
+    }
+
+private Q_SLOTS:
+    void initTestCase() { QTest::failOnWarning(QRegularExpression(QStringLiteral("[Nn]a[Nn]"))); }
+
+    void attemptsAreTypedAndStay() {
+        const auto path = m_folder.path("typed.slopebook");
+        {
+            log::Log log = log::Log::create(path);
+            fill(log);
+            Logbook book(std::move(log));
+            BatteryPage page(book, [] { return today; });
+            page.setAthleteAndLift(AthleteId{1}, {});
+            AttemptsView& view = page.attempts();
+            QAbstractItemModelTester tester(&view.attempts());
+            choose(view.testBox(), QStringLiteral("Single hop"));
+            const int before = view.attempts().rowCount();
+            type(view.line(), QStringLiteral("L 2,01 R 1.99x # on the line"));
+            QCOMPARE(view.line()->text(), QString());
+            QCOMPARE(view.attempts().rowCount(), before + 2);
+            const int row = 2; // after the one attempt that was there
+            QCOMPARE(cell(view.attempts(), row, 1), QStringLiteral("right"));
+            QVERIFY(cell(view.attempts(), row, 5).contains(QStringLiteral("on the line")));
+            QCOMPARE(cell(view.values(), rowOf(view.values(), QStringLiteral("Single hop")), 2),
+                     QStringLiteral("2.01 m"));
+
+            // A built-in test that the log does not have yet comes in with its first attempt.
+            choose(view.testBox(), QStringLiteral("Drop jump, reactive strength"));
+            type(view.line(), QStringLiteral("0.5/0.2"));
+            QCOMPARE(cell(view.values(), rowOf(view.values(), QStringLiteral("Drop jump")), 1),
+                     QStringLiteral("1.53 m/s")); // 1.53229, published-values.md section 7
+            book.undoStack()->undo();
+            page.refresh(Logbook::What::Battery, SessionId{});
+            QCOMPARE(rowOf(view.values(), QStringLiteral("Drop jump")), -1);
+            book.undoStack()->redo();
+            page.refresh(Logbook::What::Battery, SessionId{});
+            QVERIFY(rowOf(view.values(), QStringLiteral("Drop jump")) >= 0);
+        }
+        log::Log log = log::Log::open(path);
+        VERIFY_SOUND(log);
+        const auto sessions = log.batteries(AthleteId{1});
+        QCOMPARE(sessions.back().battery.tests.size(), std::size_t(3));
+        QCOMPARE(sessions.back().battery.tests[0].attempts[1].value, 2.01);
+    }
+
+    void whatIsWrongIsSaidInPlace_data() {
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<QString>("says");
+        QTest::newRow("no side") << "1.8"
+                                 << "L or R";
+        QTest::newRow("a word") << "L far"
+                                << "number";
+        QTest::newRow("zero") << "L 0"
+                              << "above 0";
+        QTest::newRow("left out without a reason") << "L 1.8x"
+                                                   << "why";
+    }
+    void whatIsWrongIsSaidInPlace() {
+        QFETCH(QString, line);
+        QFETCH(QString, says);
+        const auto path = m_folder.path("wrong.slopebook");
+        std::filesystem::remove(path);
+        log::Log log = log::Log::create(path);
+        fill(log);
+        Logbook book(std::move(log));
+        AttemptsView view(book, [] { return today; });
+        view.setAthlete(AthleteId{1});
+        choose(view.testBox(), QStringLiteral("Single hop"));
+        const int before = view.attempts().rowCount();
+        type(view.line(), line);
+        QVERIFY2(view.answer().contains(says), qPrintable(view.answer()));
+        QCOMPARE(view.line()->text(), line);
+        QCOMPARE(view.attempts().rowCount(), before);
+        QVERIFY(!book.undoStack()->canUndo());
+    }
+
+    void attemptsAreLeftOutAndRemoved() {
+        const auto path = m_folder.path("leftout.slopebook");
+        log::Log log = log::Log::create(path);
+        fill(log);
+        Logbook book(std::move(log));
+        AttemptsView view(book, [] { return today; });
+        view.setAthlete(AthleteId{1});
+        view.selectAttempt(1);
+        view.leaveOut(QStringLiteral("early landing"));
+        QVERIFY(cell(view.attempts(), 1, 5).contains(QStringLiteral("early landing")));
+        QCOMPARE(cell(view.values(), rowOf(view.values(), QStringLiteral("Jump")), 1),
+                 QStringLiteral("0.294 m")); // g 0.49^2 / 8
+        view.selectAttempt(1);
+        view.leaveOut({});
+        QCOMPARE(cell(view.values(), rowOf(view.values(), QStringLiteral("Jump")), 1),
+                 QStringLiteral("0.306 m")); // published-values.md section 7
+        const int rows = view.attempts().rowCount();
+        view.selectAttempt(rows - 1); // the gap
+        view.removeSelected();
+        QCOMPARE(view.attempts().rowCount(), rows - 1);
+    }
+
+    void beforeAndAfter() {
+        const auto path = m_folder.path("compare.slopebook");
+        log::Log log = log::Log::create(path);
+        fill(log);
+        Logbook book(std::move(log));
+        BatteryPage page(book, [] { return today; });
+        page.setAthleteAndLift(AthleteId{1}, {});
+        BeforeAfterView& view = page.beforeAfter();
+        QVERIFY(page.canPrint());
+        choose(view.fromBox(), QStringLiteral("block Autumn"));
+        choose(view.toBox(), QStringLiteral("block Spring"));
+        const int left = rowOf(view.tests(), QStringLiteral("Single hop, left"));
+        QVERIFY(left >= 0);
+        QCOMPARE(cell(view.tests(), left, 3), QStringLiteral("+0.20"));
+        // 1.959964 sqrt(2) 0.0461 = 0.1278 (MDC95 of Ross et al. 2002, section 7)
+        QCOMPARE(cell(view.tests(), left, 5), QStringLiteral("+0.07 to +0.33"));
+        QVERIFY(cell(view.tests(), left, 7).startsWith(QStringLiteral("better")));
+        QVERIFY(cell(view.tests(), left, 8).contains(QStringLiteral("concrete")));
+        const int right = rowOf(view.tests(), QStringLiteral("Single hop, right"));
+        QCOMPARE(cell(view.tests(), right, 2), QStringLiteral("not possible: sore ankle"));
+        const int jump = rowOf(view.tests(), QStringLiteral("Jump"));
+        QVERIFY(cell(view.tests(), jump, 7).startsWith(QStringLiteral("unclear")));
+        QVERIFY2(view.summary().contains(QStringLiteral("Better: Single hop, left")),
+                 qPrintable(view.summary()));
+        QVERIFY(view.forest().rows().size() >= 2);
+        const QString csv = QString::fromStdString(batteryCsv(*view.answer()));
+        QVERIFY(csv.contains(QStringLiteral("Single hop,left,m,1.8,2025-11-03,2,2026-03-10,")));
+        QCOMPARE(csv.count(QLatin1Char('\n')), 1 + 3 + (csv.count(QStringLiteral("Bench"))));
+        // The same side twice is no comparison.
+        choose(view.toBox(), QStringLiteral("block Autumn"));
+        QVERIFY(!page.canPrint());
+        QVERIFY(view.summary().contains(QStringLiteral("same")));
+    }
+
+    void thePageIsReadBack() {
+        if (QStandardPaths::findExecutable(QStringLiteral("pdftotext")).isEmpty())
+            QSKIP("PDFTOTEXT IS NOT INSTALLED: the page is not read back (poppler-utils)");
+        const auto path = m_folder.path("page.slopebook");
+        log::Log log = log::Log::create(path);
+        const Squad s = fill(log);
+        const auto answer = batteryOf(log, s.season.lane3, s.winter, s.later);
+        QVERIFY(answer);
+        const auto file = m_folder.path("page.pdf");
+        writeBatteryPdf(*answer, Paper::A4, file);
+        const QString text = pdfText(QString::fromStdString(file.string()));
+        for (const char* expected :
+             {"Lane 3", "All tests from Autumn to Spring", "Single hop, left", "sore ankle",
+              "concrete", "smallest change that matters", "Bench pull", "page 1 of"})
+            QVERIFY2(text.contains(QString::fromUtf8(expected)), expected);
+        const QSizeF a4 = QPageSize(QPageSize::A4).size(QPageSize::Point);
+        QVERIFY(BatteryPages(*answer, a4).count() <= 2);
+        QVERIFY_EXCEPTION_THROWN(writeBatteryPdf(*answer, Paper::A4, "/nowhere/page.pdf"),
+                                 LogError);
+    }
+
+    void aSideWithoutSessionsSaysSo() {
+        const auto path = m_folder.path("empty.slopebook");
+        log::Log log = log::Log::create(path);
+        const Squad s = fill(log);
+        const auto answer = batteryOf(log, s.season.lane3, Date(day(2020, 1, 1)), s.later);
+        QVERIFY(!answer);
+        QVERIFY(answer.why().reason.find("2020-01-01") != std::string::npos);
+        QVERIFY_EXCEPTION_THROWN(batterySide(log, "Summer"), BadInput);
+        QVERIFY(batterySide(log, "spring") == BatterySide(s.later));
+    }
+
+    void aTraceBecomesAnAttempt() {
+        const auto path = m_folder.path("trace.slopebook");
+        log::Log log = log::Log::create(path);
+        const Squad s = fill(log);
+        Logbook book(std::move(log));
+        BatteryPage page(book, [] { return today; });
+        page.setAthleteAndLift(s.season.lane3, {});
+        const tests::HalfSinePush push;
+        TraceDialog* dialog = page.openTrace();
+        dialog->openFile(trace(
+            "push.csv", [&](double t) { return push.force(t); }, 4));
+        QCOMPARE(dialog->events(), std::size_t(1));
+        const TextTable& figures = dialog->figures();
+        const int peak = rowOf(figures, QStringLiteral("peak force, gross"));
+        QCOMPARE(cell(figures, peak, 1), QStringLiteral("2680")); // 780 + 1900
+        // A mark moved by keys: the figures follow.
+        const int to = rowOf(figures, QStringLiteral("onset to peak"));
+        const QString before = cell(figures, to, 1);
+        TraceView& view = dialog->view();
+        view.setCurrentMark(2);
+        QTest::keyClick(&view, Qt::Key_Right, Qt::ShiftModifier);
+        QVERIFY(cell(figures, to, 1) != before);
+        QVERIFY(std::abs(cell(figures, to, 1).toDouble() - before.toDouble() + 0.010) < 0.0011);
+        // And by the mouse.
+        const QPoint at = view.markPosition(2).toPoint();
+        QTest::mousePress(&view, Qt::LeftButton, {}, at);
+        QTest::mouseMove(&view, at + QPoint(5, 0));
+        QTest::mouseRelease(&view, Qt::LeftButton, {}, at + QPoint(5, 0));
+        auto* accept = dialog->findChild<QPushButton*>(QStringLiteral("accept"));
+        QVERIFY(accept);
+        accept->click();
+        const Battery battery = book.log().batteries(s.season.lane3).back().battery;
+        QCOMPARE(battery.tests.back().attempts.size(), std::size_t(1));
+        QVERIFY(std::abs(battery.tests.back().attempts[0].value - 2680) < 1);
+        dialog->close();
+    }
+
+    void repsBecomeSpeeds() {
+        TraceDialog dialog;
+        dialog.setKind(traces::TraceKind::Lift);
+        const tests::MinimumJerk jerk;
+        dialog.openFile(trace(
+            "lift.csv",
+            [&](double t) {
+                return jerk.position(t - 1) - jerk.position((t - 2.5) / 2) + jerk.position(t - 6);
+            },
+            9));
+        QCOMPARE(dialog.events(), std::size_t(2));
+        QSignalSpy speeds(&dialog, &TraceDialog::speedsAccepted);
+        dialog.findChild<QPushButton*>(QStringLiteral("accept"))->click();
+        QCOMPARE(speeds.count(), 1);
+        const QStringList given = speeds[0][0].toString().split(QLatin1Char(' '));
+        QCOMPARE(given.size(), 2);
+        QVERIFY(std::abs(given[0].toDouble() - 0.625) < 0.03); // 0.5 m in 0.8 s
+    }
+
+    void badTracesAreSaid() {
+        TraceDialog dialog;
+        const QString file = QString::fromStdString(m_folder.path("bad.csv").string());
+        QFile out(file);
+        QVERIFY(out.open(QIODevice::WriteOnly));
+        out.write("time,force\n");
+        for (int i = 0; i < 100; ++i)
+            out.write(QByteArray::number(i == 50 ? 0.0505 : i * 0.001) + ",800\n");
+        out.close();
+        dialog.openFile(file);
+        QVERIFY2(dialog.said().contains(QStringLiteral("Line 52")), qPrintable(dialog.said()));
+        QCOMPARE(dialog.events(), std::size_t(0));
+        dialog.openFile(QStringLiteral("/nowhere/at/all.csv"));
+        QVERIFY(dialog.said().startsWith(QStringLiteral("\u26a0")));
+    }
+
+    void theSeasonInBlocks() {
+        const auto path = m_folder.path("blocks.slopebook");
+        log::Log log = log::Log::create(path);
+        const Squad s = fill(log);
+        Logbook book(std::move(log));
+        BlocksPage page(book, [] { return today; });
+        page.resize(900, 600);
+        page.setAthleteAndLift(s.season.lane3, {});
+        const TextTable& blocks = page.blocks();
+        QCOMPARE(blocks.rowCount(), 3);
+        const int autumn = rowOf(blocks, QStringLiteral("Autumn"));
+        const int flood = rowOf(blocks, QStringLiteral("Flood winter"));
+        const int spring = rowOf(blocks, QStringLiteral("Spring"));
+        QCOMPARE(cell(blocks, autumn, 4), QStringLiteral("2"));
+        QCOMPARE(cell(blocks, flood, 4), QStringLiteral("0"));
+        QVERIFY(cell(blocks, flood, 3).startsWith(QStringLiteral("60")));
+        QVERIFY(cell(blocks, spring, 5).contains(QStringLiteral("sore ankle")));
+        page.selectBlock(spring);
+        QCOMPARE(page.sessions().rowCount(), 1);
+        QVERIFY(cell(page.sessions(), 0, 1).contains(QStringLiteral("Bench pull")));
+        QVERIFY(cell(page.sessions(), 0, 1).contains(QStringLiteral("Single hop")));
+        QCOMPARE(page.timeline().lanes(), 1);
+        QVERIFY(page.timeline().barOf(flood).left() > page.timeline().barOf(autumn).right());
+        book.addBlock(Block{.name = "Camp", .first = day(2026, 3, 8), .last = day(2026, 3, 12)});
+        page.refresh(Logbook::What::Blocks, SessionId{});
+        QCOMPARE(page.timeline().lanes(), 2); // overlapping blocks stand below each other
+    }
+};
+QTEST_MAIN(TestBatteryPage)
+#include "tst_batterypage.moc"
