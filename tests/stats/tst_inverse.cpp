@@ -289,6 +289,5 @@ void TstInverse::differenceWithPerfectPart() {
     QCOMPARE(differenceInterval(1, {1, 1}, 3, {3, 3}), (Interval{2, 2}));
 }
 
-Q_DECLARE_METATYPE(Points)
 QTEST_APPLESS_MAIN(TstInverse)
 #include "tst_inverse.moc"

@@ -414,6 +414,5 @@ void TstLine::perfectParabola() {
     QCOMPARE(bend->p, 0.0);
 }
 
-Q_DECLARE_METATYPE(Points)
 QTEST_APPLESS_MAIN(TstLine)
 #include "tst_line.moc"

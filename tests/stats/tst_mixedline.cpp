@@ -343,6 +343,5 @@ void TstMixedLine::noFit() {
     QVERIFY(!fitMixedLine(log));
 }
 
-Q_DECLARE_METATYPE(Log)
 QTEST_APPLESS_MAIN(TstMixedLine)
 #include "tst_mixedline.moc"
