@@ -22,9 +22,9 @@ struct SeasonRows {
 constexpr int speedDecimals = 3;
 constexpr int massDecimals = 1;
 
-QString dateText(const LiftSession& session) {
+QString dayText(const LiftSession& session) {
     const QString day = dateText(session.date);
-    return session.ordinal > 1 ? SeasonRows::tr("%1 (%2nd)").arg(day).arg(session.ordinal) : day;
+    return session.ordinal > 1 ? SeasonRows::tr("%1 #%2").arg(day).arg(session.ordinal) : day;
 }
 
 QString seenText(const answers::Followed& f) {
@@ -89,7 +89,7 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
         const answers::Followed& f = follow.sessions[i];
         const auto block = blockOn(blocks, f.session.date);
         const bool base = i == follow.baseline;
-        QStringList cells{dateText(f.session), block ? text(block->name) : QString(), seenText(f)};
+        QStringList cells{dayText(f.session), block ? text(block->name) : QString(), seenText(f)};
         cells << (f.line ? number(*f.line, speedDecimals) +
                                (f.extrapolated ? SeasonRows::tr(" (extrapolated)") : QString())
                          : u"–"_s);
