@@ -8,9 +8,8 @@ namespace slopebook::app {
 
 void writePdf(const log::Log& log, const ui::Background& about,
               const answers::Comparison& comparison, const std::filesystem::path& file) {
-    paintOffscreen([&] {
-        ui::writeComparisonPdf(comparison, ui::pageHeader(log, about, comparison), file);
-    });
+    paintOffscreen(
+        [&] { ui::writeComparisonPdf(comparison, ui::pageHeader(log, about, comparison), file); });
 }
 
 } // namespace slopebook::app

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Keys of what the log holds. Each kind is its own type, so that one is never taken for another.
-// long long and not std::int64_t (a long here): signals carry keys, and Qt streams the former alone.
+// long long and not std::int64_t (a long here): signals carry keys, and Qt streams the former
+// alone.
 #pragma once
 
 #include <cstdint>

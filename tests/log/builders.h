@@ -138,5 +138,6 @@ inline QStringList texts(const std::vector<std::string>& all) {
 #define VERIFY_SOUND(log)                                                                          \
     do {                                                                                           \
         const auto findings_ = (log).check();                                                      \
-        QVERIFY2(findings_.empty(), qPrintable(slopebook::test::texts(findings_).join('\n')));     \
+        QVERIFY2(findings_.empty(),                                                                \
+                 qPrintable(slopebook::test::texts(findings_).join(QLatin1Char('\n'))));           \
     } while (false)

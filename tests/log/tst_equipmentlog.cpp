@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/log/layout.h"
 #include "tests/log/builders.h"
 
 #include <QTest>
@@ -145,27 +146,13 @@ void TestEquipmentLog::damageIsNoticed() {
 
 void TestEquipmentLog::theFirstLayoutIsLedHere() {
     const Folder folder;
+    log::Layout first = log::Layout::ours();
+    first.steps.resize(1);
     {
-        auto log = log::Log::create(folder.path());
-        fillSeason(log);
+        auto log = log::Log::create(folder.path(), first);
+        log.add(Athlete{.name = "Ada"});
+        log.add(Athlete{.name = "Bela"});
     }
-    // back to the first layout by hand: what a log of the first version looks like
-    execute(folder.path(),
-            "DROP TABLE equipment_pieces; DROP TABLE equipment; DROP TABLE keys;"
-            "CREATE TABLE keys (\n"
-            "    -- The last key given out for a table: a key is never used again, so that an undo "
-            "finds its own.\n"
-            "    kind TEXT NOT NULL PRIMARY KEY CHECK (kind IN ('athlete', 'lift', 'device', "
-            "'block', 'session', 'set')),\n"
-            "    last INTEGER NOT NULL CHECK (last >= 0)\n"
-            ") STRICT, WITHOUT ROWID;"
-            "INSERT INTO keys SELECT 'athlete', max(id) FROM athletes;"
-            "INSERT INTO keys SELECT 'lift', max(id) FROM lifts;"
-            "INSERT INTO keys SELECT 'device', max(id) FROM devices;"
-            "INSERT INTO keys SELECT 'block', max(id) FROM blocks;"
-            "INSERT INTO keys SELECT 'session', max(id) FROM sessions;"
-            "INSERT INTO keys SELECT 'set', max(id) FROM sets;"
-            "PRAGMA user_version = 1");
     auto log = log::Log::open(folder.path());
     QVERIFY(log.check().empty());
     QVERIFY(log.equipment().empty());

@@ -104,7 +104,7 @@ void TestOpening::whatIsNoLogIsRefused_data() {
             "'velocity < 10', 'velocity < 99')");
     row("another text encoding", Kind::Damaged, [](const fs::path& file) {
         runSql(file, "PRAGMA encoding = 'UTF-16'; CREATE TABLE a (b); "
-                     "PRAGMA application_id = 1397506128; PRAGMA user_version = 1");
+                     "PRAGMA application_id = 1397506640; PRAGMA user_version = 1");
     });
 }
 

@@ -209,7 +209,7 @@ private Q_SLOTS:
                         "\"Roe, Kim \"\"K\"\"\",Landmine press,47.5\n"
                         "\"Roe, Kim \"\"K\"\"\",Landmine press,90\n");
         loadsFile.close();
-        const Ran imported = runProgram({QStringLiteral("import"), log, csv,
+        const Ran imported = runProgram({QStringLiteral("import"), log, csv, loads,
                                          QStringLiteral("--mvt"), lift + QStringLiteral("=0.3")});
         QVERIFY2(imported.exit == 0, imported.err);
         QVERIFY2(imported.out.contains("not used"), imported.out);

@@ -96,12 +96,12 @@ private Q_SLOTS:
         };
         squad.ladder(ada, day(1, 5), 1.5);
         QCOMPARE(origin(), answers::DayNoise::Origin::Published);
-        for (unsigned i = 0; i < 2; ++i) {
+        for (unsigned i = 0; i < 3; ++i) {
             const SessionId test = squad.ladder(bela, day(2, 1 + 7 * i), 1.5);
             squad.ladder(bela, day(2, 3 + 7 * i), 1.53 + 0.01 * i, test);
         }
         QCOMPARE(origin(), answers::DayNoise::Origin::LogLift);
-        for (unsigned i = 0; i < 2; ++i) {
+        for (unsigned i = 0; i < 3; ++i) {
             const SessionId test = squad.ladder(ada, day(2, 1 + 7 * i), 1.5);
             squad.ladder(ada, day(2, 3 + 7 * i), 1.53 + 0.01 * i, test);
         }
@@ -113,7 +113,7 @@ private Q_SLOTS:
         const AthleteId ada = squad.athlete("Ada");
         const DeviceId one = squad.log.add(Device{.name = "Encoder 1", .note = {}});
         const DeviceId two = squad.log.add(Device{.name = "Encoder 2", .note = {}});
-        for (unsigned i = 0; i < 2; ++i) {
+        for (unsigned i = 0; i < 3; ++i) {
             const SessionId test = squad.ladder(ada, day(2, 1 + 7 * i), 1.5, {}, one);
             squad.ladder(ada, day(2, 3 + 7 * i), 1.53, test, one);
         }

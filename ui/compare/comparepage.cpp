@@ -64,7 +64,7 @@ QWidget* ComparePage::buildChoices() {
     m_toBox->setAccessibleName(tr("Later session"));
     for (QComboBox* box : {m_fromBox, m_toBox}) {
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        box->setMinimumContentsLength(18);
+        box->setMinimumContentsLength(14);
         box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     }
     for (const double level : levels)

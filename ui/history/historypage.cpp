@@ -27,6 +27,7 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
     buildTable();
     m_find->setPlaceholderText(tr("Find a date, block or device"));
     m_find->setClearButtonEnabled(true);
+    m_find->setAccessibleName(tr("Find a session"));
     auto* findLabel = new QLabel(tr("&Find"));
     findLabel->setBuddy(m_find);
     m_says->setWordWrap(true);

@@ -77,8 +77,8 @@ std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery
 std::vector<QStringList> missingRows(const answers::BatteryComparison& battery) {
     std::vector<QStringList> rows;
     for (const answers::MissingTest& missing : battery.missing)
-        rows.push_back(
-            {dateText(missing.date), text(missing.label), text(missing.what), text(missing.reason)});
+        rows.push_back({dateText(missing.date), text(missing.label), text(missing.what),
+                        text(missing.reason)});
     return rows;
 }
 

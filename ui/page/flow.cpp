@@ -51,7 +51,8 @@ QFont pageFont(double size, bool bold) {
     font.setPixelSize(std::max(1, static_cast<int>(std::lround(size))));
     font.setBold(bold);
     font.setHintingPreference(QFont::PreferNoHinting);
-    // Any spacing of letters (a 64th is the least that counts) keeps ligatures out: text copied or searched for is then as written.
+    // Any spacing of letters (a 64th is the least that counts) keeps ligatures out: text copied or
+    // searched for is then as written.
     font.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
     return font;
 }

@@ -56,6 +56,8 @@ void NextTestPane::build() {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
+    m_sentence->setAccessibleName(tr("Which ladder to test with"));
+    m_settled->setAccessibleName(tr("What would settle what is unclear"));
     m_table->setModel(m_model);
     m_table->setAccessibleName(tr("Ladders for the next test, best first"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);

@@ -69,7 +69,10 @@ void PlanForm::build() {
     m_unit->addItem(unitName(LoadUnit::Kilograms));
     m_unit->addItem(unitName(LoadUnit::Pounds));
 
+    nameFields();
+
     auto* form = new QFormLayout(this);
+    form->setVerticalSpacing(4); // all rows stand in a window of 720 at a scale of 1.5
     form->addRow(tr("&Session of the line"), m_session);
     form->addRow(tr("E&quipment"), m_equipment);
     auto* buttons = new QHBoxLayout;
@@ -91,6 +94,18 @@ void PlanForm::build() {
     form->addRow(m_restricted);
     form->addRow(m_history);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+}
+
+void PlanForm::nameFields() {
+    m_session->setAccessibleName(tr("Session of the line"));
+    m_equipment->setAccessibleName(tr("Equipment"));
+    m_ceiling->setAccessibleName(tr("Ceiling today"));
+    m_aim->setAccessibleName(tr("Aim at"));
+    m_side->setAccessibleName(tr("Load: which side of the aim"));
+    m_loss->setAccessibleName(tr("Stop after losing, percent"));
+    m_sets->setAccessibleName(tr("Sets"));
+    m_reps->setAccessibleName(tr("Reps"));
+    m_unit->setAccessibleName(tr("Show loads in"));
 }
 
 void PlanForm::connectFields() {

@@ -52,6 +52,7 @@ Q_SIGNALS:
 
 private:
     void build();
+    void nameFields();
     void connectFields();
     void fitFields();
     std::optional<EquipmentId> equipmentId() const;

@@ -27,8 +27,9 @@ namespace slopebook::ui {
 
 namespace {
 
-QScrollArea* scrolled(QWidget* inside) {
+QScrollArea* scrolled(QWidget* inside, const QString& name) {
     auto* area = new QScrollArea;
+    area->setAccessibleName(name);
     area->setWidget(inside);
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
@@ -66,6 +67,8 @@ void PlanPage::build() {
     strong.setBold(true);
     m_sentence->setFont(strong);
     m_cautions->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_sentence->setAccessibleName(tr("What is planned"));
+    m_borrowed->setAccessibleName(tr("Borrowed from earlier sessions"));
     m_cautions->setAccessibleName(tr("Cautions"));
     m_table->setModel(m_model);
     m_table->setAccessibleName(tr("Loads that can be built"));
@@ -76,7 +79,7 @@ void PlanPage::build() {
 
     auto* split = new QSplitter(Qt::Vertical);
     split->addWidget(m_table);
-    split->addWidget(scrolled(m_cautions));
+    split->addWidget(scrolled(m_cautions, tr("Cautions")));
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
     auto* loads = new QWidget;
@@ -89,11 +92,12 @@ void PlanPage::build() {
     m_tabs->addTab(m_relations, tr("S&quad"));
 
     auto* both = new QSplitter;
-    both->addWidget(scrolled(m_form));
+    both->addWidget(scrolled(m_form, tr("What to plan")));
     both->addWidget(m_tabs);
     both->setStretchFactor(1, 1);
     both->setSizes({330, 800});
     auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(4, 4, 4, 4);
     layout->addWidget(both);
 }
 

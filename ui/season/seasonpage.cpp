@@ -93,6 +93,8 @@ void SeasonPage::build() {
     m_view->horizontalHeader()->setHighlightSections(false);
     m_told = new QLabel;
     m_notes = new QLabel;
+    m_told->setAccessibleName(tr("What the season says"));
+    m_notes->setAccessibleName(tr("Where the figures come from"));
     for (QLabel* label : {m_told, m_notes}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
