@@ -261,8 +261,7 @@ void Staging::finishSet(StagedSet& held) {
                            writeNumber(a.velocity) + " m/s");
         return true;
     };
-    const auto again = std::ranges::unique(held.reps, sameRep);
-    held.reps.erase(again.begin(), again.end());
+    held.reps.erase(std::unique(held.reps.begin(), held.reps.end(), sameRep), held.reps.end());
 }
 
 int Staging::text(const std::string& value) {

@@ -36,7 +36,7 @@ int countDistinct(std::span<const double> values) {
     if (values.size() > few) {
         std::vector<double> sorted(values.begin(), values.end());
         std::ranges::sort(sorted);
-        return static_cast<int>(std::ranges::unique(sorted).begin() - sorted.begin());
+        return static_cast<int>(std::unique(sorted.begin(), sorted.end()) - sorted.begin());
     }
     // The usual ladder: comparing in place costs less than a copy on the heap.
     int distinct = 0;

@@ -85,7 +85,7 @@ void PlanForm::build() {
     window->addWidget(m_from);
     window->addWidget(m_to);
     window->addWidget(m_aimUnit);
-    form->addRow(tr("Fro&m, to"), window);
+    form->addRow(tr("From, to"), window);
     form->addRow(tr("&Load"), m_side);
     form->addRow(tr("Stop after l&osing (%)"), m_loss);
     form->addRow(tr("Sets"), m_sets);

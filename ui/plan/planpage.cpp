@@ -13,6 +13,7 @@
 #include <QLabel>
 #include <QMessageBox>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QTabWidget>
 #include <QTableView>
@@ -33,6 +34,11 @@ QScrollArea* scrolled(QWidget* inside, const QString& name) {
     area->setWidget(inside);
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setMinimumWidth(inside->minimumSizeHint().width() +
+                          area->verticalScrollBar()->sizeHint().width());
+    area->viewport()->setAutoFillBackground(false);
+    inside->setAutoFillBackground(false);
     return area;
 }
 
@@ -74,6 +80,7 @@ void PlanPage::build() {
     m_table->setAccessibleName(tr("Loads that can be built"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->verticalHeader()->hide();
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->setTabKeyNavigation(false);
 
@@ -95,7 +102,8 @@ void PlanPage::build() {
     both->addWidget(scrolled(m_form, tr("What to plan")));
     both->addWidget(m_tabs);
     both->setStretchFactor(1, 1);
-    both->setSizes({330, 800});
+    both->setSizes({400, 800});
+    both->setChildrenCollapsible(false);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(4, 4, 4, 4);
     layout->addWidget(both);

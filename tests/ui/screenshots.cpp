@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Takes the pictures of the README: the program's own window on the sample log, each task once.
+//   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark]
+// Needs no display: QT_QPA_PLATFORM=offscreen.
+#include "ui/shell/mainwindow.h"
+#include "ui/shell/namecombo.h"
+#include "ui/shell/workspace.h"
+
+#include <QApplication>
+#include <QComboBox>
+#include <QDir>
+#include <QTest>
+#include <QTextStream>
+
+using namespace slopebook;
+using namespace slopebook::ui;
+
+namespace {
+
+Date today() {
+    return Date{std::chrono::year{2026}, std::chrono::month{5}, std::chrono::day{11}};
+}
+
+void choose(const QWidget& window, const QString& name, const QString& value) {
+    auto* combo = window.findChild<QComboBox*>(name);
+    if (combo == nullptr)
+        return;
+    const int at = combo->findText(value);
+    combo->setCurrentIndex(at);
+    Q_EMIT combo->activated(at);
+}
+
+void makeDark() {
+    QPalette dark(QColor(0x23, 0x26, 0x29));
+    dark.setColor(QPalette::Base, QColor(0x1b, 0x1e, 0x20));
+    dark.setColor(QPalette::AlternateBase, QColor(0x23, 0x26, 0x29));
+    for (const auto role : {QPalette::Text, QPalette::WindowText, QPalette::ButtonText})
+        dark.setColor(role, QColor(0xe8, 0xe8, 0xe8));
+    dark.setColor(QPalette::PlaceholderText, QColor(0xa0, 0xa0, 0xa0));
+    QApplication::setPalette(dark);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    QApplication application(argc, argv);
+    const QStringList arguments = application.arguments();
+    if (arguments.size() < 5) {
+        QTextStream(stderr) << "usage: slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark]\n";
+        return 2;
+    }
+    if (arguments.size() > 5)
+        makeDark();
+    Surroundings surroundings;
+    surroundings.today = today;
+    MainWindow window(surroundings);
+    window.openLogFile(arguments[1]);
+    if (window.workspace() == nullptr)
+        return 1;
+    window.resize(1280, 720);
+    window.show();
+    choose(window, QStringLiteral("athlete"), arguments[3]);
+    choose(window, QStringLiteral("lift"), arguments[4]);
+    const QDir folder(arguments[2]);
+    static const char* const names[] = {"session", "profile", "history", "comparison",
+                                        "season",  "battery", "plan",    "blocks"};
+    for (int task = 0; task < Workspace::taskNames().size(); ++task) {
+        window.workspace()->showTask(task);
+        QTest::qWait(200);
+        if (!window.grab().save(
+                folder.filePath(QLatin1String(names[task]) + QLatin1String(".png"))))
+            return 1;
+    }
+    return 0;
+}
