@@ -13,7 +13,6 @@
 #include <QLabel>
 #include <QMessageBox>
 #include <QScrollArea>
-#include <QScrollBar>
 #include <QSplitter>
 #include <QTabWidget>
 #include <QTableView>
@@ -34,9 +33,6 @@ QScrollArea* scrolled(QWidget* inside, const QString& name) {
     area->setWidget(inside);
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setMinimumWidth(inside->minimumSizeHint().width() +
-                          area->verticalScrollBar()->sizeHint().width());
     area->viewport()->setAutoFillBackground(false);
     inside->setAutoFillBackground(false);
     return area;
@@ -103,7 +99,6 @@ void PlanPage::build() {
     both->addWidget(m_tabs);
     both->setStretchFactor(1, 1);
     both->setSizes({400, 800});
-    both->setChildrenCollapsible(false);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(4, 4, 4, 4);
     layout->addWidget(both);
