@@ -39,10 +39,13 @@ QString qt(const std::filesystem::path& path) {
     return QString::fromStdString(path.string());
 }
 
-/// Calls work with the next modal dialog that opens, once it is there.
+/// Calls work with the next modal dialog that opens, once it is there and takes keys: a hand cannot
+/// type into a window before it is the active one.
 void inNextDialog(const std::function<void(QWidget*)>& work, int tries = 200) {
     QTimer::singleShot(20, qApp, [work, tries] {
-        if (QWidget* dialog = QApplication::activeModalWidget())
+        QWidget* dialog = QApplication::activeModalWidget();
+        const QWidget* focus = dialog ? dialog->focusWidget() : nullptr;
+        if (dialog && dialog->isActiveWindow() && focus && focus->hasFocus())
             work(dialog);
         else if (tries > 0)
             inNextDialog(work, tries - 1);
