@@ -183,7 +183,14 @@ void comparisonJson(Json& json, const log::Log& log, const ui::Background& about
 
 namespace {
 
-void followedJson(Json& json, const Followed& each, double level) {
+using Blocks = std::span<const Stored<BlockId, Block>>;
+
+std::optional<std::string> blockName(Blocks blocks, Date date) {
+    const auto block = ui::blockOn(blocks, date);
+    return block ? std::optional(block->name) : std::nullopt;
+}
+
+void followedJson(Json& json, const Followed& each, Blocks blocks, double level) {
     json.object().field("date", dateKey(each.session.date, each.session.ordinal));
     json.key("seen").array();
     for (const double velocity : each.seen)
@@ -192,7 +199,9 @@ void followedJson(Json& json, const Followed& each, double level) {
     json.field("line", each.line ? std::optional(*each.line) : std::nullopt)
         .field("se", each.se)
         .ends("low", "high", each.interval)
-        .field("extrapolated", each.extrapolated);
+        .field("extrapolated", each.extrapolated)
+        .field("device_bias", each.bias)
+        .field("block", blockName(blocks, each.session.date));
     json.key("change");
     if (each.change)
         changeJson(json, *each.change);
@@ -208,7 +217,8 @@ void trendJson(Json& json, const Answer<Trend>& trend) {
     if (trend)
         json.field("per_week", trend->perWeek)
             .ends("low", "high", trend->interval)
-            .field("sessions", trend->sessions);
+            .field("sessions", trend->sessions)
+            .field("start", trend->start);
     else
         json.field("reason", trend.why().reason);
     json.endObject();
@@ -239,7 +249,8 @@ const char* originWord(DayNoise::Origin origin) {
 
 } // namespace
 
-void followJson(Json& json, const ui::Background& about, const Follow& follow, double level) {
+void followJson(Json& json, const ui::Background& about, const Follow& follow,
+                std::span<const Stored<BlockId, Block>> blocks, double level) {
     const LiftSession& baseline = follow.sessions.at(follow.baseline).session;
     json.object()
         .field("athlete", about.athlete.value.name)
@@ -251,7 +262,17 @@ void followJson(Json& json, const ui::Background& about, const Follow& follow, d
     trendJson(json, follow.trend);
     json.key("sessions").array();
     for (const Followed& each : follow.sessions)
-        followedJson(json, each, level);
+        followedJson(json, each, blocks, level);
+    json.endArray();
+    json.key("blocks").array();
+    for (const auto& [id, block] : blocks)
+        json.object()
+            .field("name", block.name)
+            .field("first", isoDate(block.first))
+            .field("last", isoDate(block.last))
+            .field("ceiling",
+                   block.ceiling ? std::optional(kilograms(*block.ceiling)) : std::nullopt)
+            .endObject();
     json.endArray();
     notesJson(json, follow.notes);
     json.endObject();
@@ -267,8 +288,17 @@ void dayNoiseJson(Json& json, const DayNoise& noise) {
         .endObject();
 }
 
-void noiseJson(Json& json, const LiftNoise& noise) {
+void noiseJson(Json& json, const LiftNoise& noise,
+               const std::map<AthleteId, std::string>& athletes) {
     json.field("pairs", static_cast<int>(noise.used.size()));
+    json.key("used").array();
+    for (const RepeatPair& pair : noise.used)
+        json.object()
+            .field("athlete", athletes.at(pair.first.athlete))
+            .field("test", dateKey(pair.first.date, pair.first.ordinal))
+            .field("repeat", dateKey(pair.second.date, pair.second.ordinal))
+            .endObject();
+    json.endArray();
     json.key("at").array();
     for (const NoiseAtLoad& each : noise.atLoads) {
         json.object().field("load", kilograms(each.load));

@@ -8,7 +8,9 @@
 #include "core/answers/noise.h"
 #include "ui/questions/questions.h"
 
+#include <map>
 #include <optional>
+#include <span>
 #include <string>
 
 namespace slopebook::app {
@@ -18,11 +20,12 @@ void profileJson(Json& json, const log::Log& log, const ui::Background& about,
 void comparisonJson(Json& json, const log::Log& log, const ui::Background& about,
                     const answers::Comparison& comparison);
 void followJson(Json& json, const ui::Background& about, const answers::Follow& follow,
-                double level);
+                std::span<const Stored<BlockId, Block>> blocks, double level);
 /// {"estimate", ...}, or {"reason"} where there is no 1RM.
 void oneRmJson(Json& json, const Answer<answers::OneRm>& oneRm, double level,
                const std::optional<Mass>& measured);
-void noiseJson(Json& json, const answers::LiftNoise& noise);
+void noiseJson(Json& json, const answers::LiftNoise& noise,
+               const std::map<AthleteId, std::string>& athletes);
 void dayNoiseJson(Json& json, const answers::DayNoise& noise);
 
 } // namespace slopebook::app

@@ -222,8 +222,10 @@ std::string comparisonText(const log::Log& log, const ui::Background& about, con
     return text + "\n" + caution;
 }
 
-std::string followText(const ui::Background& about, const Follow& follow, double level) {
+std::string followText(const ui::Background& about, const Follow& follow,
+                       std::span<const Stored<BlockId, Block>> blocks, double level) {
     TextTable table({{"Date", Align::Left},
+                     {"Block", Align::Left},
                      {"Seen m/s"},
                      {"Line m/s"},
                      {percent(level) + " interval"},
@@ -231,6 +233,8 @@ std::string followText(const ui::Background& about, const Follow& follow, double
                      {"Its interval"},
                      {"Reading", Align::Left},
                      {"1RM kg"},
+                     {"Its interval"},
+                     {"Measured"},
                      {"", Align::Left}});
     for (std::size_t i = 0; i < follow.sessions.size(); ++i) {
         const Followed& each = follow.sessions[i];
@@ -242,12 +246,19 @@ std::string followText(const ui::Background& about, const Follow& follow, double
             remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
         if (!each.line)
             remark += std::string(remark.empty() ? "" : ", ") + each.line.why().reason;
-        table.row({keyOf(each.session), seen, each.line ? fixed(*each.line, 3) : "-",
-                   shownInterval(each.interval, 3),
+        if (each.bias)
+            remark += std::string(remark.empty() ? "" : ", ") + "device bias " +
+                      signedFixed(*each.bias, 3) + " taken off the change";
+        const auto block = ui::blockOn(blocks, each.session.date);
+        const auto& measured = each.session.measuredOneRm;
+        table.row({keyOf(each.session), block ? block->name : "", seen,
+                   each.line ? fixed(*each.line, 3) : "-", shownInterval(each.interval, 3),
                    each.change ? signedFixed(each.change->read.change, 3) : "",
                    each.change ? signedInterval(each.change->read.interval, 3) : "",
                    each.change ? readingText(each.change->read) : "",
-                   each.oneRm ? fixed(each.oneRm->estimate, 1) : "-", remark});
+                   each.oneRm ? fixed(each.oneRm->estimate, 1) : "-",
+                   each.oneRm ? shownInterval(each.oneRm->interval, 1) : "",
+                   measured ? loadText(kilograms(*measured)) : "", remark});
     }
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
                        loadText(kilograms(follow.load)) + " kg through the season\n\n" +
@@ -261,6 +272,10 @@ std::string followText(const ui::Background& about, const Follow& follow, double
         text += "No trend: " + follow.trend.why().reason + "\n";
     if (follow.smallestDetectable)
         text += "Smallest detectable change " + fixed(*follow.smallestDetectable, 3) + " m/s\n";
+    for (const auto& [id, block] : blocks)
+        text += "Block " + block.name + ", " + isoDate(block.first) + " to " + isoDate(block.last) +
+                (block.ceiling ? ", up to " + loadText(kilograms(*block.ceiling)) + " kg" : "") +
+                "\n";
     return text + notesText(follow.notes);
 }
 
@@ -285,11 +300,14 @@ std::string noiseText(const log::Log& log, const LiftNoise& noise) {
                      {"Typical error m/s"},
                      {"95 % interval"},
                      {"CV %"},
+                     {"CV % by logs"},
                      {"Smallest detectable m/s"}});
     for (const NoiseAtLoad& each : noise.atLoads)
         table.row({loadText(kilograms(each.load)), fixed(each.error.df + 1, 0),
                    fixed(each.error.value, 4), interval(each.error.interval, 4),
-                   fixed(each.error.cvPercent, 1), fixed(each.error.smallestDetectable(), 3)});
+                   fixed(each.error.cvPercent, 1),
+                   each.error.cvLogPercent ? fixed(*each.error.cvLogPercent, 1) : "-",
+                   fixed(each.error.smallestDetectable(), 3)});
     std::string text = table.empty() ? std::string() : table.text();
     if (noise.oneRm)
         text += "Estimated 1RM: typical error " + fixed(noise.oneRm->value, 2) + " kg (" +

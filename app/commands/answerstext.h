@@ -7,6 +7,7 @@
 #include "core/answers/noise.h"
 #include "ui/questions/questions.h"
 
+#include <span>
 #include <string>
 
 namespace slopebook::app {
@@ -16,7 +17,8 @@ std::string profileText(const log::Log& log, const ui::Background& about,
                         const answers::Profile& profile, const std::string& which);
 std::string comparisonText(const log::Log& log, const ui::Background& about,
                            const answers::Comparison& comparison);
-std::string followText(const ui::Background& about, const answers::Follow& follow, double level);
+std::string followText(const ui::Background& about, const answers::Follow& follow,
+                       std::span<const Stored<BlockId, Block>> blocks, double level);
 std::string noiseText(const log::Log& log, const answers::LiftNoise& noise);
 /// "0.012 m/s day to day (published, not yours: ...)".
 std::string dayNoiseText(const answers::DayNoise& noise);

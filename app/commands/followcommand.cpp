@@ -29,12 +29,13 @@ int run(const Options& options) {
     const auto follow = ui::followOf(log, about, load, baseline, settings);
     if (!follow)
         return sayNoAnswer(options, follow.why());
+    const auto blocks = log.blocks();
     if (options.json) {
         Json json;
-        followJson(json, about, *follow, settings.level);
+        followJson(json, about, *follow, blocks, settings.level);
         print(json.text());
     } else {
-        print(followText(about, *follow, settings.level));
+        print(followText(about, *follow, blocks, settings.level));
     }
     return exitDone;
 }

@@ -3,9 +3,9 @@
 #include "app/commands/answerstext.h"
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
-#include "core/answers/published.h"
+#include "ui/questions/liftcontext.h"
 
-#include <limits>
+#include <map>
 #include <memory>
 
 namespace slopebook::app {
@@ -18,56 +18,29 @@ struct Options {
     bool json = false;
 };
 
-// One lift as measured by one device (or by none that is named).
-struct Group {
-    Stored<LiftId, Lift> lift;
-    std::optional<std::string> device;
-    Answer<answers::LiftNoise> noise;
-};
+using Names = std::map<AthleteId, std::string>;
 
-answers::DayNoise publishedNoise(const Lift& lift) {
-    const auto row = answers::published(lift.name, lift.kind);
-    if (!row || !row->dayNoise)
-        return {};
-    return {.variance = {*row->dayNoise * *row->dayNoise, std::numeric_limits<double>::infinity()},
-            .origin = answers::DayNoise::Origin::Published,
-            .source = row->dayNoiseSource,
-            .pairs = 0};
-}
-
-// Devices never share their noise; a lift that no device repeated tells why it has none.
-std::vector<Group> groups(const log::Log& log, const Stored<LiftId, Lift>& lift) {
-    std::vector<Group> found;
-    for (const auto& device : log.devices())
-        if (auto noise = ui::noiseOf(log, lift.id, {}, device.id))
-            found.push_back({lift, device.value.name, std::move(noise)});
-    if (found.empty())
-        found.push_back({lift, std::nullopt, ui::noiseOf(log, lift.id)});
-    return found;
-}
-
-std::string text(const log::Log& log, const Group& group) {
-    std::string title = group.lift.value.name;
+std::string text(const log::Log& log, const ui::NoiseGroup& group) {
+    std::string title = group.lift.name;
     if (group.device)
-        title += ", " + *group.device;
+        title += ", " + group.deviceName;
+    const std::string inUse = "In use: " + dayNoiseText(group.inUse) + "\n";
     if (group.noise)
-        return title + "\n" + noiseText(log, *group.noise) + "\n";
-    return title + "\nNo noise of its own: " + group.noise.why().reason +
-           "\nIn use: " + dayNoiseText(publishedNoise(group.lift.value)) + "\n\n";
+        return title + "\n" + noiseText(log, *group.noise) + inUse + "\n";
+    return title + "\nNo noise of its own: " + group.noise.why().reason + "\n" + inUse + "\n";
 }
 
-void json(Json& out, const Group& group) {
+void json(Json& out, const ui::NoiseGroup& group, const Names& names) {
     out.object()
-        .field("lift", group.lift.value.name)
-        .field("velocity_kind", word(group.lift.value.kind))
-        .field("device", group.device);
-    if (group.noise) {
-        noiseJson(out, *group.noise);
-    } else {
+        .field("lift", group.lift.name)
+        .field("velocity_kind", word(group.lift.kind))
+        .field("device", group.device ? std::optional(group.deviceName) : std::nullopt);
+    if (group.noise)
+        noiseJson(out, *group.noise, names);
+    else
         out.field("reason", group.noise.why().reason);
-        out.key("day");
-        dayNoiseJson(out, publishedNoise(group.lift.value));
-    }
+    out.key("in_use");
+    dayNoiseJson(out, group.inUse);
     out.endObject();
 }
 
@@ -78,15 +51,18 @@ int run(const Options& options) {
         lifts = log.lifts();
     else
         lifts.push_back(liftNamed(log, options.lift));
+    Names names;
+    for (const auto& athlete : log.athletes())
+        names[athlete.id] = athlete.value.name;
     std::string shown;
     Json out;
     out.object().key("lifts").array();
     bool answered = false;
     for (const auto& lift : lifts)
-        for (const Group& group : groups(log, lift)) {
+        for (const ui::NoiseGroup& group : ui::noiseGroups(log, lift.id)) {
             answered = answered || bool(group.noise);
             shown += text(log, group);
-            json(out, group);
+            json(out, group, names);
         }
     out.endArray().endObject();
     if (lifts.empty())

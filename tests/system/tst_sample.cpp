@@ -115,7 +115,34 @@ private Q_SLOTS:
             QCOMPARE(lift.toObject()[QLatin1String("pairs")].toInt(), 6);
             QCOMPARE(lift.toObject()[QLatin1String("device")].toString(),
                      QStringLiteral("Encoder 1"));
+            QCOMPARE(lift.toObject()[QLatin1String("used")].toArray().size(), qsizetype(6));
+            const QJsonObject inUse = lift.toObject()[QLatin1String("in_use")].toObject();
+            QCOMPARE(inUse[QLatin1String("origin")].toString(), QStringLiteral("log"));
         }
+        const QByteArray text = runProgram({QStringLiteral("noise"), sample}).out;
+        for (const char* part : {"Encoder 1", "CV % by logs", "Repeat tests used", "In use: "})
+            QVERIFY2(text.contains(part), text);
+    }
+
+    void followsALoadThroughItsBlocks() {
+        const QStringList asked{QStringLiteral("follow"),    sample,
+                                QStringLiteral("--athlete"), QStringLiteral("Bela"),
+                                QStringLiteral("--lift"),    QStringLiteral("Back squat"),
+                                QStringLiteral("--load"),    QStringLiteral("60")};
+        const Ran ran = runProgram(asked + QStringList{QStringLiteral("--json")});
+        QCOMPARE(ran.exit, 0);
+        const QJsonObject follow = ran.json();
+        QVERIFY(follow[QLatin1String("blocks")].toArray().size() >= 2);
+        int inABlock = 0, withCeiling = 0;
+        for (const QJsonValue& session : follow[QLatin1String("sessions")].toArray())
+            inABlock += session.toObject()[QLatin1String("block")].isString() ? 1 : 0;
+        for (const QJsonValue& block : follow[QLatin1String("blocks")].toArray())
+            withCeiling += block.toObject()[QLatin1String("ceiling")].isDouble() ? 1 : 0;
+        QVERIFY(inABlock > 0);
+        QVERIFY(withCeiling > 0); // the winter without heavy plates
+        const QByteArray text = runProgram(asked).out;
+        for (const char* part : {"Its interval", "Measured", "Block ", "up to 70 kg"})
+            QVERIFY2(text.contains(part), text);
     }
 
     void isWholeAndSound() { QCOMPARE(runProgram({QStringLiteral("check"), sample}).exit, 0); }
