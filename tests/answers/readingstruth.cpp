@@ -53,8 +53,10 @@ private:
 
     void tell(const Comparison& c, long ReadingsTally::*asked, long ReadingsTally::*hits,
               bool (*is)(Reading)) {
-        const Reading readings[]{changeAt(c, m_middle).read.reading,
-                                 changeAt(c, m_end).read.reading,
+        const auto at = [&](Mass load) {
+            return std::ranges::find(c.at, load, &ChangeAt::load)->read.reading;
+        };
+        const Reading readings[]{at(m_middle), at(m_end),
                                  c.oneRm ? c.oneRm->read.reading : Reading::NoFigure};
         for (std::size_t i = 0; i < m_tallies.size(); ++i) {
             if (asked)
@@ -71,11 +73,14 @@ private:
         return sum;
     }
 
+    /// The later ladders lie one kilogram higher: figures at shared loads would only take time.
     LiftSession ladder(int id, double by) {
+        const double up = id > 1 ? 1 : 0;
         const double shift = by + m_case.daySd * m_normal(m_random);
         std::vector<std::pair<double, double>> points;
         for (const double load : m_loads)
-            points.emplace_back(load, v0 + slope * load + shift + scatter * m_normal(m_random));
+            points.emplace_back(load + up,
+                                v0 + slope * (load + up) + shift + scatter * m_normal(m_random));
         return session(id, points);
     }
 

@@ -12,7 +12,11 @@ using namespace slopebook::tests;
 
 namespace {
 constexpr double bound = 5; // per cent
+#ifdef NDEBUG
 constexpr long runs = 1500;
+#else
+constexpr long runs = 100; // a build without optimisation takes ten times as long for each
+#endif
 
 /// What counting may add: three standard errors of a share of 5 % in so many.
 double allowed(long asked) {
@@ -52,15 +56,15 @@ void TestReadingsTruth::errorRates() {
 
 // A rule that never spoke would pass the bounds: near its nominal rate it must speak.
 void TestReadingsTruth::bothAreSaidAtAll() {
-    const auto tallies = playReadings({.points = 5, .daySd = 0, .repeatTests = 0}, 4000, 3);
+    const auto tallies = playReadings({.points = 5, .daySd = 0, .repeatTests = 0}, 2 * runs, 3);
     for (const ReadingsTally& tally : tallies)
-        QVERIFY2(tally.changePercent() > 2.5, tally.question.c_str());
-    QVERIFY(tallies[0].falseHeld + tallies[1].falseHeld > 0);
+        QVERIFY2(tally.changePercent() > 1, tally.question.c_str());
+    QVERIFY(tallies[1].falseHeld > 0);
 }
 
 void TestReadingsTruth::twoRepeatTestsAreNotUsed() {
     // With two, no day-to-day noise is used at all here, and a day's shift is called a change.
-    const auto tallies = playReadings({.points = 5, .daySd = 0.025, .repeatTests = 2}, 1000, 4);
+    const auto tallies = playReadings({.points = 5, .daySd = 0.025, .repeatTests = 2}, 2 * runs, 4);
     QVERIFY(tallies[0].changePercent() > 10);
 }
 
