@@ -98,6 +98,48 @@ answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about
     return answers::chooseDayNoise(own, all, publishedDayNoise(lift));
 }
 
+std::vector<NoiseGroup> noiseGroups(const log::Log& log, LiftId lift,
+                                    std::optional<AthleteId> athlete, double level) {
+    const LiftContext context = liftContext(log, lift);
+    const Lift& value = context.lift.value;
+    std::set<std::optional<DeviceId>> devices;
+    for (const answers::RepeatPair& pair : context.repeats)
+        devices.insert(pair.second.device);
+    if (devices.empty())
+        devices.insert(std::nullopt);
+    std::optional<Background> about;
+    if (athlete)
+        about = background(log, *athlete, lift);
+    const auto names = log.devices();
+    std::vector<NoiseGroup> groups;
+    for (const auto& device : devices) {
+        const auto measured = [&](const std::vector<answers::RepeatPair>& all) {
+            auto pairs = all;
+            std::erase_if(pairs, [&](const auto& pair) { return pair.second.device != device; });
+            return pairs;
+        };
+        NoiseGroup group{.lift = value, .device = device};
+        for (const auto& each : names)
+            if (each.id == device)
+                group.deviceName = each.value.name;
+        group.noise = answers::liftNoise(value, answers::chooseMvt(value, {}),
+                                         measured(context.repeats), level);
+        group.inUse = answers::chooseDayNoise(NoAnswer{}, group.noise, publishedDayNoise(value));
+        groups.push_back(group);
+        if (!about)
+            continue;
+        const auto own = measured(answers::repeatPairs(about->sessions));
+        if (own.empty())
+            continue;
+        group.athlete = about->athlete.value.name;
+        const Answer<answers::LiftNoise> all = std::move(group.noise);
+        group.noise = answers::liftNoise(value, about->mvt, own, level);
+        group.inUse = answers::chooseDayNoise(group.noise, all, publishedDayNoise(value));
+        groups.push_back(std::move(group));
+    }
+    return groups;
+}
+
 std::vector<std::pair<DeviceId, DeviceId>> devicesCompared(const LiftContext& context) {
     std::set<DeviceId> devices;
     for (const LiftSession& session : context.twoDevices)

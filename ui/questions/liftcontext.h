@@ -30,6 +30,21 @@ LiftContext liftContext(const log::Log& log, LiftId lift);
 answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about,
                              std::optional<DeviceId> device);
 
+/// The noise of one lift as measured by one device, of all athletes or of one.
+struct NoiseGroup {
+    Lift lift{};
+    std::optional<DeviceId> device{}; ///< absent: sessions that name none
+    std::string deviceName{};
+    std::string athlete{}; ///< empty: all
+    Answer<answers::LiftNoise> noise = NoAnswer{};
+    answers::DayNoise inUse{}; ///< what readings use
+};
+
+/// One group for each device with repeat tests of the lift, then one for the athlete on each where
+/// there are tests of their own; where nobody was tested twice, one that says so.
+std::vector<NoiseGroup> noiseGroups(const log::Log& log, LiftId lift,
+                                    std::optional<AthleteId> athlete = {}, double level = 0.95);
+
 /// Pairs of devices that measured the same sets of the lift, as their ids order them.
 std::vector<std::pair<DeviceId, DeviceId>> devicesCompared(const LiftContext& context);
 Answer<answers::AgreementStudy> agreementOf(const LiftContext& context, DeviceId first,

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/page/pages.h"
+
+#include "core/model/errors.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFontMetricsF>
+#include <QPdfWriter>
+#include <QPrinter>
+#include <QSaveFile>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui::page {
+
+namespace {
+
+struct Pages {
+    Q_DECLARE_TR_FUNCTIONS(Pages)
+};
+
+constexpr double margin = 36, foot = 14, footSize = 7; // points
+
+Flow filled(const Print& print, const QSizeF& paper) {
+    Flow flow(paper, margin, foot);
+    print.fill(flow);
+    return flow;
+}
+
+void paintFoot(QPainter& painter, const QString& text, const QString& number, const QSizeF& paper) {
+    const QFont font = pageFont(footSize);
+    const QFontMetricsF metrics(font);
+    const double wide = metrics.horizontalAdvance(number);
+    const double y = paper.height() - margin - 2;
+    painter.setFont(font);
+    painter.setPen(QColor(0x55, 0x55, 0x55));
+    painter.drawText(
+        QPointF(margin, y),
+        metrics.elidedText(text, Qt::ElideMiddle, paper.width() - 2 * margin - wide - 12));
+    painter.drawText(QPointF(paper.width() - margin - wide, y), number);
+}
+
+[[noreturn]] void fail(const std::filesystem::path& file, const QString& why) {
+    throw LogError(LogError::Kind::Unavailable,
+                   "The PDF " + file.string() + " could not be written: " + why.toStdString() +
+                       ". Nothing is there that was not there before.");
+}
+
+} // namespace
+
+int pageCount(const Print& print, const QSizeF& paper) {
+    return static_cast<int>(filled(print, paper).pages().size());
+}
+
+bool paintPages(QPagedPaintDevice& device, const Print& print) {
+    // Our own margins are wider than what printers cannot reach.
+    if (auto* printer = dynamic_cast<QPrinter*>(&device))
+        printer->setFullPage(true);
+    else
+        device.setPageMargins(QMarginsF());
+    const QSizeF paper = device.pageLayout().fullRect(QPageLayout::Point).size();
+    const Flow flow = filled(print, paper);
+    const auto pages = flow.pages();
+    QPainter painter;
+    if (!painter.begin(&device))
+        return false;
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    bool good = true;
+    for (std::size_t i = 0; i < pages.size() && good; ++i) {
+        if (i > 0)
+            good = device.newPage();
+        painter.save();
+        painter.scale(device.logicalDpiX() / 72.0, device.logicalDpiY() / 72.0);
+        for (const auto& [top, block] : pages[i]) {
+            painter.save();
+            block->paint(painter, QPointF(flow.margin(), top));
+            painter.restore();
+        }
+        paintFoot(painter, print.foot, Pages::tr("page %1 of %2").arg(i + 1).arg(pages.size()),
+                  paper);
+        painter.restore();
+    }
+    return painter.end() && good;
+}
+
+void writePagesPdf(const Print& print, QPageSize::PageSizeId paper,
+                   const std::filesystem::path& file) {
+    QSaveFile out(QFile::decodeName(file.c_str()));
+    if (!out.open(QIODevice::WriteOnly))
+        fail(file, out.errorString());
+    {
+        QPdfWriter pdf(&out);
+        pdf.setPageSize(QPageSize(paper));
+        pdf.setResolution(1200);
+        pdf.setTitle(print.title);
+        pdf.setCreator(u"Slopebook"_s);
+        if (!paintPages(pdf, print)) {
+            out.cancelWriting();
+            fail(file, Pages::tr("it could not be painted"));
+        }
+    }
+    if (!out.commit())
+        fail(file, out.errorString());
+}
+
+} // namespace slopebook::ui::page
