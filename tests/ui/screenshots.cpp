@@ -62,8 +62,8 @@ int main(int argc, char** argv) {
     choose(window, QStringLiteral("athlete"), arguments[3]);
     choose(window, QStringLiteral("lift"), arguments[4]);
     const QDir folder(arguments[2]);
-    static const char* const names[] = {"session", "profile", "history", "comparison",
-                                        "season",  "battery", "plan",    "blocks"};
+    static const char* const names[] = {"session", "profile", "history", "comparison", "season",
+                                        "battery", "plan",    "blocks",  "squad",      "noise"};
     for (int task = 0; task < Workspace::taskNames().size(); ++task) {
         window.workspace()->showTask(task);
         QTest::qWait(200);

@@ -214,7 +214,7 @@ void SeasonPage::ask() {
             m_baseline.reset();
         const auto follow = followOf(m_logbook.log(), *m_about, *m_load, m_baseline);
         if (follow)
-            show(*follow);
+            showFollow(*follow);
         else
             showNothing(noAnswerText(follow.why()));
     } catch (const std::exception& error) {
@@ -222,7 +222,7 @@ void SeasonPage::ask() {
     }
 }
 
-void SeasonPage::show(const answers::Follow& follow) {
+void SeasonPage::showFollow(const answers::Follow& follow) {
     const double level = AskSettings{}.level;
     m_chart->setData(seasonData(follow, m_blocks, m_about->lift.value.kind, level));
     const auto row = currentRow();

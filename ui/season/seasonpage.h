@@ -35,7 +35,7 @@ private:
     void fillLoads();
     void fillBaselines();
     void ask();
-    void show(const answers::Follow& follow);
+    void showFollow(const answers::Follow& follow);
     void showNothing(const QString& why);
     void sessionPicked();
     std::optional<std::size_t> currentRow() const;

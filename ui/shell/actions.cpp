@@ -69,8 +69,12 @@ void addRecordsMenu(QMenuBar& bar, Actions& a) {
 void addGoMenu(QMenuBar& bar, Actions& a, const QStringList& taskNames) {
     QMenu& menu = *bar.addMenu(tr("&Go"));
     for (int i = 0; i < taskNames.size(); ++i) {
-        a.tasks << add(menu, QStringLiteral("&%1 %2").arg(i + 1).arg(taskNames[i]),
-                       QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + i)));
+        // The tenth has the 0.
+        const int digit = (i + 1) % 10;
+        const QString name = digit == 0 ? QStringLiteral("1&0 %1").arg(taskNames[i])
+                                        : QStringLiteral("&%1 %2").arg(digit).arg(taskNames[i]);
+        a.tasks << add(menu, name,
+                       QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_0 + digit)));
     }
     menu.addSeparator();
     a.typeSet = add(menu, tr("T&ype a set"), QKeySequence(Qt::CTRL | Qt::Key_L));

@@ -4,6 +4,7 @@
 #include "ui/battery/batterypage.h"
 #include "ui/blocks/blockspage.h"
 #include "ui/compare/comparepage.h"
+#include "ui/devices/noisepage.h"
 #include "ui/entry/entrypage.h"
 #include "ui/history/historypage.h"
 #include "ui/plan/planpage.h"
@@ -18,6 +19,7 @@
 #include "ui/shell/importcsv.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/namecombo.h"
+#include "ui/squad/squadpage.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -37,8 +39,8 @@ constexpr int messageShown = 10000; // ms
 } // namespace
 
 QStringList Workspace::taskNames() {
-    return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison"),
-            tr("Season"),  tr("Battery"), tr("Plan"),    tr("Blocks")};
+    return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison"), tr("Season"),
+            tr("Battery"), tr("Plan"),    tr("Blocks"),  tr("Squad"),      tr("Noise")};
 }
 
 Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent)
@@ -110,12 +112,14 @@ void Workspace::buildTasks() {
     addTask(new BatteryPage(*m_logbook, m_today));
     addTask(new PlanPage(*m_logbook, nullptr));
     addTask(new BlocksPage(*m_logbook, m_today));
+    addTask(new SquadPage(*m_logbook, nullptr));
+    addTask(new NoisePage(*m_logbook, nullptr));
     m_tabs->tabBar()->setAccessibleName(tr("Tasks"));
 }
 
 void Workspace::addTask(TaskPage* page) {
     const int at = m_tabs->addTab(page, taskNames().at(m_tabs->count()));
-    m_tabs->setTabToolTip(at, tr("Ctrl+%1").arg(at + 1));
+    m_tabs->setTabToolTip(at, tr("Ctrl+%1").arg((at + 1) % 10));
     connect(page, &TaskPage::message, this, &Workspace::say);
     connect(page, &TaskPage::sessionWanted, this, [this](SessionId session) {
         m_entry->showSession(session);

@@ -1,0 +1,375 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Season, squad and noise in the window: the same figures as core's answers, the baseline chosen by
+// a click, the squad on paper, and what is said where there is nothing to show.
+#include "core/model/errors.h"
+#include "tests/log/builders.h"
+#include "ui/devices/agreementview.h"
+#include "ui/devices/noisepage.h"
+#include "ui/devices/noiseview.h"
+#include "ui/questions/liftcontext.h"
+#include "ui/season/seasonpage.h"
+#include "ui/squad/periodchooser.h"
+#include "ui/squad/squadpage.h"
+#include "ui/wording.h"
+
+#include <QAbstractItemModelTester>
+#include <QComboBox>
+#include <QPdfWriter>
+#include <QProcess>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QStandardPaths>
+#include <QTableView>
+#include <QTest>
+
+#include <cmath>
+
+using namespace slopebook;
+using namespace slopebook::test;
+using namespace slopebook::ui;
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+/// Nine athletes with a check load of 60 kg, before and in a winter without heavy plates; the first
+/// tested four times, measured by two devices at once, and again within two days.
+struct Boathouse {
+    Folder folder;
+    Logbook book{log::Log::create(folder.path())};
+    LiftId lift{};
+    DeviceId left{}, right{};
+    std::vector<AthleteId> athletes{};
+    std::vector<SessionId> firsts{}; ///< of the first athlete, by date
+
+    Boathouse() {
+        lift = book.addLift({.name = "Bench pull",
+                             .mvt = Mvt{.value = 0.5, .sd = 0.04, .source = "own tests"},
+                             .smallestVelocity = 0.04});
+        left = book.addDevice({.name = "Left encoder"});
+        right = book.addDevice({.name = "Right encoder"});
+        book.addBlock({.name = "Autumn", .first = day(2025, 9, 1), .last = day(2025, 11, 30)});
+        book.addBlock({.name = "Flood",
+                       .first = day(2025, 12, 1),
+                       .last = day(2026, 2, 28),
+                       .ceiling = Mass{70'000}});
+        for (int i = 0; i < 9; ++i) {
+            athletes.push_back(book.addAthlete({.name = "Lane " + std::to_string(i + 1)}));
+            book.setCheckLoads(athletes.back(), lift, {Mass{60'000}});
+            if (i == 8)
+                break; // never tested
+            const auto id = ladder(athletes.back(), day(2025, 10, 1), 1.5 + 0.02 * i);
+            const double gain = i == 1 ? 0.25 : i == 2 ? -0.25 : 0.01;
+            const auto later = ladder(athletes.back(), day(2026, 1, 20), 1.5 + 0.02 * i + gain);
+            if (i == 0)
+                firsts = {id, later};
+        }
+        firsts.insert(firsts.begin() + 1, ladder(athletes[0], day(2025, 11, 2), 1.53));
+        firsts.push_back(ladder(athletes[0], day(2026, 2, 20), 1.56));
+        ladder(athletes[0], day(2025, 10, 3), 1.52, firsts[0]);
+        ladder(athletes[1], day(2025, 10, 3), 1.50, sessionsOf(1).front().session);
+        ladder(athletes[2], day(2025, 10, 3), 1.55, sessionsOf(2).front().session);
+        const double wobble[]{0.004, -0.006, 0.005, -0.002, 0.001};
+        SessionHead head{.athlete = athletes[3], .date = day(2025, 9, 10), .device = left};
+        ladderOf(head, 1.55, {});
+        head.ordinal = 2;
+        head.device = right;
+        ladderOf(head, 1.52, wobble);
+    }
+
+    std::vector<LiftSession> sessionsOf(int athlete) {
+        return book.log().liftSessions(
+            {.athlete = athletes[static_cast<std::size_t>(athlete)], .lift = lift});
+    }
+    SessionId ladder(AthleteId athlete, Date date, double v0,
+                     std::optional<SessionId> repeatOf = {}) {
+        return ladderOf({.athlete = athlete, .date = date, .device = left, .repeatOf = repeatOf},
+                        v0, {});
+    }
+    SessionId ladderOf(const SessionHead& head, double v0, std::span<const double> wobble) {
+        const SessionId id = book.addSession(head);
+        std::vector<Set> sets;
+        for (int i = 0; i < 5; ++i) {
+            const double load = 40 + 10 * i;
+            const double own = wobble.empty() ? 0.0 : wobble[static_cast<std::size_t>(i)];
+            sets.push_back(ladderSet(load, {v0 - 0.01 * load + (i % 2 == 0 ? 0.01 : -0.01) + own}));
+        }
+        book.addSets(id, lift, sets);
+        return id;
+    }
+};
+
+QString cell(const TextTable& table, int row, int column) {
+    return table.index(row, column).data().toString();
+}
+
+QString column(const TextTable& table, int at) {
+    QStringList cells;
+    for (int row = 0; row < table.rowCount(); ++row)
+        cells << cell(table, row, at);
+    return cells.join(u'|');
+}
+
+} // namespace
+
+class TestTrustPages : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void init() { QTest::failOnWarning(QRegularExpression(u"[nN][aA][nN]"_s)); }
+    void theSeasonIsCoresOwn();
+    void aClickChoosesTheBaseline();
+    void theSeasonWithoutSessions();
+    void theSquadIsCoresOwn();
+    void theSquadOnPaper();
+    void theSquadWithoutAnybody();
+    void noiseByLiftDeviceAndLoad();
+    void noiseThatIsPublished();
+    void agreementOfTwoDevices();
+    void comparisonsTakeTheBiasOff();
+    void noStudyNoCorrection();
+    void chartsArePaintedEmptyAndDark();
+};
+
+void TestTrustPages::theSeasonIsCoresOwn() {
+    Boathouse log;
+    SeasonPage page(log.book);
+    const QAbstractItemModelTester tester(const_cast<TextTable*>(&page.table()));
+    page.setAthleteAndLift(log.athletes[0], log.lift);
+    const auto follow = followOf(log.book.log(), log.athletes[0], log.lift, Mass{60'000});
+    QVERIFY(follow);
+    const SeasonData& shown = page.chart().data();
+    QCOMPARE(shown.points.size(), follow->sessions.size());
+    QCOMPARE(shown.baseline, 0);
+    QCOMPARE(shown.points[1].line, std::optional(*follow->sessions[1].line));
+    QCOMPARE(shown.points[1].interval, follow->sessions[1].interval);
+    QCOMPARE(shown.detectable, follow->smallestDetectable);
+    QCOMPARE(shown.spans.size(), std::size_t(2));
+    QCOMPARE(shown.spans[1].name, u"Flood"_s);
+    QCOMPARE(shown.spans[1].ceiling, u"up to 70\u00a0kg"_s);
+    QVERIFY(shown.trend && shown.trend->perWeek == follow->trend->perWeek);
+    QCOMPARE(page.table().rowCount(), int(follow->sessions.size()));
+    QCOMPARE(cell(page.table(), 0, 7), u"baseline"_s);
+    QCOMPARE(cell(page.table(), 4, 1), u"Flood"_s);
+    QCOMPARE(cell(page.table(), 4, 5), signedNumber(follow->sessions[4].change->read.change, 3));
+    QVERIFY(!page.chart().accessibleName().isEmpty());
+}
+
+void TestTrustPages::aClickChoosesTheBaseline() {
+    Boathouse log;
+    SeasonPage page(log.book);
+    page.resize(1000, 700);
+    page.setAthleteAndLift(log.athletes[0], log.lift);
+    page.show();
+    auto& chart = const_cast<SeasonChart&>(page.chart());
+    // Somewhere on the chart stands the third session's point: found as a finger finds it.
+    std::optional<QPoint> place;
+    const double text = QFontInfo(chart.font()).pixelSize();
+    for (int x = 0; x < chart.width() && !place; x += 4)
+        for (int y = 0; y < chart.height() && !place; y += 4)
+            if (seasonPointAt(chart.rect(), chart.data(), text, QPointF(x, y)) == 2)
+                place = QPoint(x, y);
+    QVERIFY(place);
+    QTest::mouseClick(&chart, Qt::LeftButton, {}, *place);
+    QCOMPARE(chart.data().baseline, 2);
+    QCOMPARE(cell(page.table(), 2, 7), u"baseline"_s);
+    QVERIFY(cell(page.table(), 0, 7) != u"baseline"_s);
+    // It stays when the log changes, and another athlete starts afresh.
+    page.refresh(Logbook::What::Sets, {});
+    QCOMPARE(chart.data().baseline, 2);
+    page.setAthleteAndLift(log.athletes[1], log.lift);
+    QCOMPARE(chart.data().baseline, 0);
+    QSignalSpy wanted(&page, &TaskPage::comparisonWanted);
+    for (auto* button : page.findChildren<QPushButton*>())
+        if (button->isEnabled() && button->text().contains(u"baseline"_s) &&
+            button->text().startsWith(u"&Compare"_s))
+            button->click();
+    QCOMPARE(wanted.size(), 1);
+}
+
+void TestTrustPages::theSeasonWithoutSessions() {
+    Boathouse log;
+    SeasonPage page(log.book);
+    page.setAthleteAndLift(log.athletes[8], log.lift);
+    QVERIFY(page.chart().data().points.empty());
+    QCOMPARE(page.table().rowCount(), 0);
+    page.setAthleteAndLift({}, {});
+    QVERIFY(page.chart().accessibleName().contains(u"Choose"_s));
+}
+
+void TestTrustPages::theSquadIsCoresOwn() {
+    Boathouse log;
+    SquadPage page(log.book);
+    const QAbstractItemModelTester tester(const_cast<TextTable*>(&page.table()));
+    page.setAthleteAndLift({}, log.lift);
+    QVERIFY(page.canPrint());
+    const auto& squad = *page.squad();
+    QCOMPARE(squad.from.name, std::string("Autumn"));
+    QCOMPARE(squad.to.name, std::string("Flood"));
+    QCOMPARE(squad.parts.size(), std::size_t(2));
+    QCOMPARE(column(page.table(), 0).left(13), u"Lane 2|Lane 3"_s);
+    QCOMPARE(cell(page.table(), 0, 6).left(6), u"better"_s);
+    QCOMPARE(cell(page.table(), 1, 6).left(5), u"worse"_s);
+    QCOMPARE(page.chart().data().rows.size(), std::size_t(8)); // one was never tested
+    QCOMPARE(page.chart().data().rows[0].change,
+             std::optional(squad.parts[0].rows[0].read->change));
+    page.showPart(1);
+    QVERIFY(page.chart().data().title.contains(u"1RM"_s));
+    // By dates: nobody was tested on that day.
+    page.to().chooseDate(day(2026, 5, 1), 3);
+    QCOMPARE(page.squad()->parts[0].figures(), 0);
+    QVERIFY(cell(page.table(), 0, 6)
+                .contains(u"no session of this lift in 2026-05-01"_s, Qt::CaseInsensitive));
+    page.to().chooseDate(day(2026, 1, 22), 3);
+    QCOMPARE(page.squad()->parts[0].figures(), 8);
+}
+
+void TestTrustPages::theSquadOnPaper() {
+    Boathouse log;
+    SquadPage page(log.book);
+    page.setAthleteAndLift({}, log.lift);
+    const auto file = log.folder.path("squad.pdf");
+    page.writePdfTo(file);
+    QVERIFY(std::filesystem::file_size(file) > 5000);
+    QVERIFY_EXCEPTION_THROWN(page.writePdfTo(log.folder.path("none/squad.pdf")), LogError);
+    if (QStandardPaths::findExecutable(u"pdftotext"_s).isEmpty())
+        QSKIP("PDFTOTEXT IS NOT INSTALLED: the page is not read back (poppler-utils)");
+    QProcess reader;
+    reader.start(u"pdftotext"_s, {u"-layout"_s, QString::fromStdString(file.string()), u"-"_s});
+    QVERIFY(reader.waitForFinished());
+    const QString paper = QString::fromUtf8(reader.readAllStandardOutput());
+    for (const auto& part : {u"Squad: Bench pull"_s, u"Lane 2"_s, u"better"_s, u"Estimated 1RM"_s,
+                             u"60 kg"_s, u"stands"_s, u"page 1 of"_s})
+        QVERIFY2(paper.contains(part), qPrintable(part + u" is not on the page"_s));
+}
+
+void TestTrustPages::theSquadWithoutAnybody() {
+    Boathouse log;
+    const LiftId other = log.book.addLift({.name = "Front squat"});
+    SquadPage page(log.book);
+    page.setAthleteAndLift({}, other);
+    QVERIFY(!page.canPrint());
+    QCOMPARE(page.table().rowCount(), 0);
+    page.setAthleteAndLift({}, {});
+    QVERIFY(!page.canPrint());
+}
+
+void TestTrustPages::noiseByLiftDeviceAndLoad() {
+    Boathouse log;
+    NoisePage page(log.book);
+    page.setAthleteAndLift(log.athletes[0], log.lift);
+    const TextTable& table = page.noise().noise();
+    const auto noise = noiseOf(log.book.log(), log.lift, {}, log.left);
+    QVERIFY(noise && noise->used.size() == 3);
+    QCOMPARE(cell(table, 0, 1), u"Left encoder"_s);
+    QCOMPARE(cell(table, 0, 3), u"40\u00a0kg"_s);
+    QCOMPARE(cell(table, 0, 5), number(noise->atLoads[0].error.value, 4));
+    QVERIFY(column(table, 3).contains(u"estimated 1RM"_s));
+    QVERIFY(column(table, 3).contains(u"in use"_s));
+    QVERIFY(column(table, 10).contains(u"this log's"_s, Qt::CaseInsensitive));
+    QCOMPARE(page.noise().repeats().rowCount(), 3);
+    QCOMPARE(cell(page.noise().repeats(), 0, 5), u"2"_s); // days between
+}
+
+void TestTrustPages::noiseThatIsPublished() {
+    Boathouse log;
+    log.book.addLift({.name = "Back squat"});
+    NoisePage page(log.book);
+    page.setAthleteAndLift({}, log.lift);
+    page.noise().setEveryLift(true);
+    const TextTable& table = page.noise().noise();
+    QVERIFY(column(table, 0).contains(u"Back squat"_s));
+    QVERIFY(column(table, 3).contains(u"no noise of its own"_s));
+    QVERIFY(column(table, 10).contains(u"published, not yours"_s, Qt::CaseInsensitive));
+}
+
+void TestTrustPages::agreementOfTwoDevices() {
+    Boathouse log;
+    NoisePage page(log.book);
+    page.setAthleteAndLift({}, log.lift);
+    const auto study = agreementOf(log.book.log(), log.lift, log.left, log.right);
+    QVERIFY(study);
+    QCOMPARE(study->figures.n, 5);
+    // By hand: 0.03 less the mean wobble of 0.0004.
+    QVERIFY(std::abs(study->figures.bias - 0.0296) < 1e-12);
+    const AgreementData& shown = page.agreement().chart().data();
+    QCOMPARE(shown.bias, study->figures.bias);
+    QCOMPARE(shown.sets.size(), std::size_t(5));
+    QCOMPARE(page.agreement().sets().rowCount(), 5);
+    QVERIFY(column(page.agreement().figures(), 0).contains(u"least products"_s));
+    QVERIFY(page.agreement().told().contains(u"Left encoder reads 0.030 m/s more"_s));
+    // A lift that two devices never saw together.
+    const LiftId other = log.book.addLift({.name = "Front squat"});
+    page.setAthleteAndLift({}, other);
+    QVERIFY(page.agreement().chart().data().sets.empty());
+    QVERIFY(page.agreement().told().contains(u"two devices at once"_s));
+}
+
+void TestTrustPages::comparisonsTakeTheBiasOff() {
+    Boathouse log;
+    const SessionId later = log.ladderOf(
+        {.athlete = log.athletes[0], .date = day(2026, 3, 3), .device = log.right}, 1.5, {});
+    const auto c = comparisonOf(log.book.log(), log.athletes[0], log.lift, log.firsts[0], later);
+    QVERIFY(c && c->settings.deviceBias);
+    QVERIFY(std::abs(c->settings.deviceBias->first + 0.0296) < 1e-12);
+    QCOMPARE(c->settings.deviceBias->second.df, 4.0);
+    QVERIFY(std::abs(answers::changeAt(*c, Mass{60'000}).read.change - 0.0296) < 1e-12);
+    bool told = false;
+    for (const auto& note : c->notes)
+        told = told || note.text.find("5 sets of 1 athlete") != std::string::npos;
+    QVERIFY(told);
+    // Followed through the season, each device has its own correction.
+    const auto follow = followOf(log.book.log(), log.athletes[0], log.lift, Mass{60'000});
+    QVERIFY(follow->sessions.back().bias && !follow->sessions.front().bias);
+    SeasonPage page(log.book);
+    page.setAthleteAndLift(log.athletes[0], log.lift);
+    QVERIFY(page.chart().data().points.back().corrected);
+}
+
+void TestTrustPages::noStudyNoCorrection() {
+    Boathouse log;
+    const DeviceId third = log.book.addDevice({.name = "Camera"});
+    const SessionId later = log.ladderOf(
+        {.athlete = log.athletes[0], .date = day(2026, 3, 3), .device = third}, 1.5, {});
+    const auto c = comparisonOf(log.book.log(), log.athletes[0], log.lift, log.firsts[0], later);
+    QVERIFY(c && !c->settings.deviceBias);
+    bool warned = false;
+    for (const auto& note : c->notes)
+        warned = warned || note.kind == answers::Note::Kind::DifferentDevices;
+    QVERIFY(warned);
+    QVERIFY(!agreementOf(log.book.log(), log.lift, log.left, third));
+}
+
+void TestTrustPages::chartsArePaintedEmptyAndDark() {
+    QImage image(600, 400, QImage::Format_ARGB32_Premultiplied);
+    QPainter painter(&image);
+    QPalette dark;
+    dark.setColor(QPalette::Base, QColor(0x20, 0x20, 0x20));
+    dark.setColor(QPalette::Text, Qt::white);
+    const look::Ground ground = look::screenGround(dark);
+    const QRectF whole(image.rect());
+    const auto inked = [&] {
+        int count = 0;
+        for (int y = 0; y < image.height(); y += 3)
+            for (int x = 0; x < image.width(); x += 3)
+                count += image.pixelColor(x, y).lightness() > 120;
+        return count;
+    };
+    image.fill(ground.paper);
+    paintSeason(painter, whole, {}, ground, 12);
+    paintSquadForest(painter, whole, {}, ground, 12);
+    paintAgreement(painter, whole, {}, ground, 12);
+    QVERIFY(inked() > 0);
+    // One session alone, and an athlete whose change is endless: no warning of a NaN.
+    SeasonPoint point{.day = 20000, .seen = {0.9}, .line = 0.9, .oneRm = 100};
+    paintSeason(painter, whole, {.points = {point}, .baseline = 0}, ground, 12, 0);
+    const SquadForest forest{
+        .rows = {{.name = u"Lane 1"_s,
+                  .change = 0.1,
+                  .interval = {-std::numeric_limits<double>::infinity(), 0.3}}},
+        .scale = {.from = -1, .to = 1, .step = 0.5}};
+    paintSquadForest(painter, whole, forest, ground, 12, 0);
+    const int before = inked();
+    QVERIFY(before > 50);
+}
+
+QTEST_MAIN(TestTrustPages)
+#include "tst_trustpages.moc"

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Noise and agreement in words and rows.
+#pragma once
+
+#include "core/answers/agreement.h"
+#include "core/model/people.h"
+#include "ui/compare/texttable.h"
+#include "ui/questions/liftcontext.h"
+#include "ui/units.h"
+
+#include <map>
+#include <span>
+
+namespace slopebook::ui {
+
+QStringList noiseHeadings(LoadUnit unit = LoadUnit::Kilograms);
+/// Lift, device, whose, at which load, pairs, typical error, interval, CV, smallest detectable.
+std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups,
+                                      LoadUnit unit = LoadUnit::Kilograms);
+
+QStringList repeatHeadings();
+/// The repeat tests behind the groups.
+std::vector<TextTable::Row> repeatRows(std::span<const NoiseGroup> groups,
+                                       const std::map<AthleteId, QString>& athletes);
+
+QStringList agreementHeadings();
+/// Bias, limits, least products and what comparisons take off, one figure a row.
+std::vector<TextTable::Row> agreementRows(const answers::AgreementStudy& study);
+
+QStringList pairedHeadings(const QString& first, const QString& second,
+                           LoadUnit unit = LoadUnit::Kilograms);
+std::vector<TextTable::Row> pairedRows(const answers::AgreementStudy& study,
+                                       const std::map<AthleteId, QString>& athletes,
+                                       LoadUnit unit = LoadUnit::Kilograms);
+
+/// "Left reads 0.020 m/s more than right (95 % 0.010 to 0.030); ...".
+QString agreementSentence(const answers::AgreementStudy& study, const QString& first,
+                          const QString& second);
+
+} // namespace slopebook::ui

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/devices/noiseview.h"
+
+#include "ui/devices/noiserows.h"
+#include "ui/shell/format.h"
+
+#include <QCheckBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace slopebook::ui {
+
+QTableView* textTableView(QAbstractItemModel* model, const QString& name) {
+    auto* view = new QTableView;
+    view->setModel(model);
+    view->setAccessibleName(name);
+    view->setSelectionBehavior(QAbstractItemView::SelectRows);
+    view->setSelectionMode(QAbstractItemView::SingleSelection);
+    view->setTabKeyNavigation(false); // Tab leaves the table
+    view->setWordWrap(false);
+    view->verticalHeader()->hide();
+    view->horizontalHeader()->setHighlightSections(false);
+    view->horizontalHeader()->setStretchLastSection(true);
+    return view;
+}
+
+NoiseView::NoiseView(Logbook& logbook, QWidget* parent) : QWidget(parent), m_logbook(logbook) {
+    build();
+    connect(m_every, &QCheckBox::toggled, this, &NoiseView::reload);
+}
+
+void NoiseView::build() {
+    m_every = new QCheckBox(tr("&Every lift"));
+    m_told = new QLabel;
+    m_told->setWordWrap(true);
+    m_told->setAccessibleName(tr("Notes"));
+    m_noise = new TextTable(this);
+    m_repeats = new TextTable(this);
+    m_noiseView = textTableView(m_noise, tr("Noise by lift, device and load"));
+    m_repeatView = textTableView(m_repeats, tr("Repeat tests used"));
+    auto* under = new QWidget;
+    auto* column = new QVBoxLayout(under);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* title = new QLabel(tr("&Repeat tests used"));
+    title->setBuddy(m_repeatView);
+    column->addWidget(title);
+    column->addWidget(m_repeatView, 1);
+    auto* split = new QSplitter(Qt::Vertical);
+    split->setChildrenCollapsible(false);
+    split->addWidget(m_noiseView);
+    split->addWidget(under);
+    split->setSizes({340, 160});
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_every);
+    layout->addWidget(split, 1);
+    layout->addWidget(m_told);
+}
+
+void NoiseView::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
+    m_athlete = athlete;
+    m_lift = lift;
+    reload();
+}
+
+void NoiseView::setEveryLift(bool every) {
+    m_every->setChecked(every);
+}
+
+void NoiseView::reload() {
+    try {
+        std::vector<NoiseGroup> groups;
+        for (const auto& lift : m_logbook.log().lifts())
+            if (m_every->isChecked() || lift.id == m_lift)
+                for (NoiseGroup& group : noiseGroups(m_logbook.log(), lift.id, m_athlete))
+                    groups.push_back(std::move(group));
+        std::map<AthleteId, QString> names;
+        for (const auto& athlete : m_logbook.log().athletes())
+            names[athlete.id] = text(athlete.value.name);
+        m_noise->setTable(noiseHeadings(), noiseRows(groups), 4, 10);
+        m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
+        m_noiseView->resizeColumnsToContents();
+        m_repeatView->resizeColumnsToContents();
+        m_told->setText(
+            groups.empty()
+                ? tr("Choose a lift, or every lift.")
+                : tr("A repeat test is marked in the session's details: same conditions, within a "
+                     "few days. Readings use the athlete's own day-to-day noise from %1 repeat "
+                     "tests on, else the log's from as many, else the published figure.")
+                      .arg(answers::pairsNeeded));
+    } catch (const std::exception& error) {
+        m_noise->setTable(noiseHeadings(), {}, 4, 10);
+        m_repeats->setTable(repeatHeadings(), {}, 5, 6);
+        m_told->setText(QString::fromUtf8(error.what()));
+    }
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Chooses a training block, or a date with the days around it that may stand in for it.
+#pragma once
+
+#include "core/answers/squad.h"
+#include "core/model/ids.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QDateEdit;
+class QSpinBox;
+
+namespace slopebook::ui {
+
+class PeriodChooser final : public QWidget {
+    Q_OBJECT
+public:
+    /// label: with its mnemonic; name: for screen readers.
+    PeriodChooser(const QString& label, const QString& name, QWidget* parent = nullptr);
+
+    /// Keeps what is chosen where it is still there.
+    void setBlocks(const std::vector<Stored<BlockId, Block>>& blocks);
+    void chooseBlock(std::size_t block);
+    void chooseDate(Date date, int withinDays);
+    answers::Period period() const;
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    bool onADate() const;
+    void fit();
+
+    std::vector<Stored<BlockId, Block>> m_blocks;
+    QComboBox* m_what;
+    QDateEdit* m_date;
+    QSpinBox* m_within;
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,339 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squad/squadpage.h"
+
+#include "ui/shell/format.h"
+#include "ui/squad/periodchooser.h"
+#include "ui/squad/squadprint.h"
+#include "ui/squad/squadrows.h"
+#include "ui/wording.h"
+
+#include <QComboBox>
+#include <QFile>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLocale>
+#include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrintPreviewDialog>
+#include <QPrinter>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSignalBlocker>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+/// First and last day that the lift was tested; nothing where it never was.
+std::optional<std::pair<Date, Date>> daysOf(const log::Log& log, LiftId lift) {
+    std::optional<std::pair<Date, Date>> days;
+    log.scan({.athlete = {}, .lift = lift}, [&](const LiftSession& session) {
+        if (!days)
+            days = std::pair{session.date, session.date};
+        days->first = std::min(days->first, session.date);
+        days->second = std::max(days->second, session.date);
+    });
+    return days;
+}
+
+} // namespace
+
+SquadPage::SquadPage(Logbook& logbook, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_from(new PeriodChooser(tr("&From"), tr("Earlier"))),
+      m_to(new PeriodChooser(tr("&To"), tr("Later"))) {
+    build();
+    connectParts();
+    showNothing(tr("Choose a lift."));
+}
+
+QWidget* SquadPage::buildChoices() {
+    m_part = new QComboBox;
+    m_part->setAccessibleName(tr("What is compared"));
+    m_part->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    auto* label = new QLabel(tr("&Shown"));
+    label->setBuddy(m_part);
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* periods = new QHBoxLayout;
+    periods->addWidget(m_from);
+    periods->addWidget(m_to);
+    periods->addStretch(1);
+    column->addLayout(periods);
+    auto* shown = new QHBoxLayout;
+    shown->addWidget(label);
+    shown->addWidget(m_part);
+    shown->addWidget(m_counts, 1);
+    column->addLayout(shown);
+    return box;
+}
+
+void SquadPage::build() {
+    m_chart = new SquadForestChart;
+    auto* scroll = new QScrollArea;
+    scroll->setWidget(m_chart);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    m_table = new TextTable(this);
+    m_view = new QTableView;
+    m_view->setModel(m_table);
+    m_view->setObjectName(u"squad"_s);
+    m_view->setAccessibleName(tr("Athletes and their changes"));
+    m_view->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_view->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_view->setTabKeyNavigation(false);
+    m_view->verticalHeader()->hide();
+    m_view->horizontalHeader()->setHighlightSections(false);
+    m_view->horizontalHeader()->setStretchLastSection(true);
+    m_counts = new QLabel;
+    m_counts->setAccessibleName(tr("Readings counted"));
+    m_notes = new QLabel;
+    m_notes->setAccessibleName(tr("Notes"));
+    for (QLabel* each : {m_counts, m_notes}) {
+        each->setWordWrap(true);
+        each->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    }
+    auto* split = new QSplitter(Qt::Horizontal);
+    split->setChildrenCollapsible(false);
+    split->addWidget(scroll);
+    split->addWidget(m_view);
+    split->setSizes({500, 720});
+    m_open = new QPushButton(tr("&Open this session"));
+    m_preview = new QPushButton(tr("Print pre&view…"));
+    m_print = new QPushButton(tr("&Print…"));
+    m_pdf = new QPushButton(tr("Save P&DF…"));
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_open);
+    buttons->addStretch(1);
+    for (QPushButton* button : {m_preview, m_print, m_pdf})
+        buttons->addWidget(button);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(buildChoices());
+    layout->addWidget(split, 1);
+    layout->addWidget(m_notes);
+    layout->addLayout(buttons);
+}
+
+void SquadPage::connectParts() {
+    for (PeriodChooser* chooser : {m_from, m_to})
+        connect(chooser, &PeriodChooser::changed, this, [this] {
+            if (!m_filling)
+                ask();
+        });
+    connect(m_part, &QComboBox::activated, this, &SquadPage::showPart);
+    connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex& index) {
+                m_chart->setRinged(index.isValid() ? std::optional(index.row()) : std::nullopt);
+                m_open->setEnabled(index.isValid());
+            });
+    connect(m_view, &QTableView::doubleClicked, this, &SquadPage::openCurrent);
+    connect(m_open, &QPushButton::clicked, this, &SquadPage::openCurrent);
+    connect(m_preview, &QPushButton::clicked, this, &SquadPage::printPreview);
+    connect(m_print, &QPushButton::clicked, this, &SquadPage::print);
+    connect(m_pdf, &QPushButton::clicked, this, &SquadPage::writePdf);
+}
+
+void SquadPage::setAthleteAndLift(std::optional<AthleteId> /*athlete*/,
+                                  std::optional<LiftId> lift) {
+    if (lift != m_lift)
+        m_chosen = false;
+    m_lift = lift;
+    reload();
+}
+
+void SquadPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
+    reload();
+}
+
+void SquadPage::reload() {
+    try {
+        if (!m_lift) {
+            showNothing(tr("Choose a lift."));
+            return;
+        }
+        for (const auto& lift : m_logbook.log().lifts())
+            if (lift.id == *m_lift)
+                m_value = lift.value;
+        m_filling = true;
+        const auto blocks = m_logbook.log().blocks();
+        m_from->setBlocks(blocks);
+        m_to->setBlocks(blocks);
+        if (!m_chosen)
+            chooseDefaults();
+        m_filling = false;
+    } catch (const std::exception& error) {
+        m_filling = false;
+        showNothing(QString::fromUtf8(error.what()));
+        return;
+    }
+    ask();
+}
+
+// The last two blocks that hold tests of the lift; without blocks, the first and the last test day.
+void SquadPage::chooseDefaults() {
+    const auto blocks = m_logbook.log().blocks();
+    const auto days = daysOf(m_logbook.log(), *m_lift);
+    if (!days)
+        return;
+    std::vector<std::size_t> used;
+    for (std::size_t i = 0; i < blocks.size(); ++i)
+        if (blocks[i].value.first <= days->second && days->first <= blocks[i].value.last)
+            used.push_back(i);
+    if (used.size() >= 2) {
+        m_from->chooseBlock(used[used.size() - 2]);
+        m_to->chooseBlock(used.back());
+    } else {
+        m_from->chooseDate(days->first, 14);
+        m_to->chooseDate(days->second, 14);
+    }
+    m_chosen = true;
+}
+
+void SquadPage::ask() {
+    if (!m_lift)
+        return;
+    try {
+        auto squad = squadOf(m_logbook.log(), *m_lift, m_from->period(), m_to->period());
+        if (!squad) {
+            showNothing(noAnswerText(squad.why()));
+            return;
+        }
+        m_squad = std::move(*squad);
+        fillParts();
+    } catch (const std::exception& error) {
+        showNothing(QString::fromUtf8(error.what()));
+    }
+}
+
+void SquadPage::fillParts() {
+    const QString kept = m_part->currentText();
+    m_part->clear();
+    for (const answers::SquadPart& part : m_squad->parts)
+        m_part->addItem(partName(part));
+    const int at = m_part->findText(kept);
+    if (m_squad->parts.empty()) {
+        showNothing(tr("No check load is set for this lift: nothing is followed in the squad."));
+        return;
+    }
+    m_part->setCurrentIndex(std::max(0, at));
+    m_part->setEnabled(true);
+    for (QPushButton* button : {m_preview, m_print, m_pdf})
+        button->setEnabled(true);
+    m_notes->setText(squadNotes(*m_squad).join(u' '));
+    m_notes->show();
+    showPart(m_part->currentIndex());
+}
+
+void SquadPage::showPart(int part) {
+    if (!m_squad || part < 0 || part >= static_cast<int>(m_squad->parts.size()))
+        return;
+    m_part->setCurrentIndex(part);
+    const answers::SquadPart& shown = m_squad->parts[static_cast<std::size_t>(part)];
+    m_table->setTable(squadHeadings(shown, m_squad->level), squadRows(shown), 3, 6);
+    m_view->resizeColumnsToContents();
+    m_chart->setData(squadForest(shown, m_squad->level));
+    m_counts->setText(tr("%1, %2 to %3: %4")
+                          .arg(partName(shown), text(m_squad->from.name), text(m_squad->to.name),
+                               partCounts(shown)));
+    m_chart->setSpokenText(m_counts->text());
+    m_open->setEnabled(false);
+}
+
+void SquadPage::showNothing(const QString& why) {
+    m_squad.reset();
+    m_part->clear();
+    m_part->setEnabled(false);
+    m_table->setTable({}, {}, 0, 0);
+    m_chart->setData({});
+    m_counts->setText(why);
+    m_chart->setSpokenText(why);
+    m_notes->hide();
+    for (QPushButton* button : {m_preview, m_print, m_pdf, m_open})
+        button->setEnabled(false);
+}
+
+void SquadPage::openCurrent() {
+    const int row = m_view->currentIndex().row();
+    if (!m_squad || row < 0 || m_part->currentIndex() < 0)
+        return;
+    const auto& rows = m_squad->parts[static_cast<std::size_t>(m_part->currentIndex())].rows;
+    const answers::SquadRow& shown = rows[static_cast<std::size_t>(row)];
+    if (const auto& session = shown.to ? shown.to : shown.from)
+        Q_EMIT sessionWanted(session->session);
+    else
+        Q_EMIT message(tr("%1 has no session of this lift in either.").arg(text(shown.name)));
+}
+
+QString SquadPage::liftTitle() const {
+    return m_value ? tr("%1 (%2)").arg(text(m_value->name), kindText(m_value->kind)) : QString();
+}
+
+void SquadPage::writePdfTo(const std::filesystem::path& file) const {
+    const bool letter = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+    page::writePagesPdf(squadPrint(*m_squad, liftTitle()),
+                        letter ? QPageSize::Letter : QPageSize::A4, file);
+}
+
+void SquadPage::writePdf() {
+    if (!canPrint())
+        return;
+    try {
+        QString name =
+            tr("Squad %1 %2 to %3")
+                .arg(text(m_value->name), text(m_squad->from.name), text(m_squad->to.name));
+        for (const QChar forbidden : u"/\\:*?\"<>|#"_s)
+            name.replace(forbidden, u'-');
+        const QString file = QFileDialog::getSaveFileName(
+            this, tr("Save the squad as PDF"), name + ".pdf"_L1, tr("PDF files (*.pdf)"));
+        if (file.isEmpty())
+            return;
+        writePdfTo(std::filesystem::path(QFile::encodeName(file).toStdString()));
+        Q_EMIT message(tr("Written: %1").arg(file));
+    } catch (const std::exception& error) {
+        QMessageBox::warning(this, tr("Save PDF"), QString::fromUtf8(error.what()));
+    }
+}
+
+void SquadPage::print() {
+    if (!canPrint())
+        return;
+    try {
+        QPrinter printer(QPrinter::HighResolution);
+        QPrintDialog dialog(&printer, this);
+        if (dialog.exec() != QDialog::Accepted)
+            return;
+        if (!page::paintPages(printer, squadPrint(*m_squad, liftTitle())))
+            QMessageBox::warning(this, tr("Print"), tr("The printer took nothing."));
+    } catch (const std::exception& error) {
+        QMessageBox::warning(this, tr("Print"), QString::fromUtf8(error.what()));
+    }
+}
+
+void SquadPage::printPreview() {
+    if (!canPrint())
+        return;
+    try {
+        QPrinter printer(QPrinter::HighResolution);
+        QPrintPreviewDialog dialog(&printer, this);
+        dialog.setWindowTitle(tr("The page as it is printed"));
+        dialog.resize(900, 680);
+        const page::Print shown = squadPrint(*m_squad, liftTitle());
+        connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
+                [&shown](QPrinter* target) { page::paintPages(*target, shown); });
+        dialog.exec();
+    } catch (const std::exception& error) {
+        QMessageBox::warning(this, tr("Print preview"), QString::fromUtf8(error.what()));
+    }
+}
+
+} // namespace slopebook::ui

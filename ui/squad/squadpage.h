@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The squad between two blocks or dates: a chart of the changes on one axis, the same in a table,
+// and both on paper.
+#pragma once
+
+#include "ui/compare/texttable.h"
+#include "ui/questions/liftcontext.h"
+#include "ui/shell/taskpage.h"
+#include "ui/squad/squadforest.h"
+
+#include <filesystem>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QTableView;
+
+namespace slopebook::ui {
+
+class PeriodChooser;
+
+class SquadPage final : public TaskPage, public Prints {
+    Q_OBJECT
+public:
+    explicit SquadPage(Logbook& logbook, QWidget* parent = nullptr);
+
+    void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void refresh(Logbook::What what, SessionId session) override;
+
+    bool canPrint() const override { return m_squad.has_value(); }
+    void print() override;
+    void printPreview() override;
+    void writePdf() override;
+    /// Without asking for a name. Throws LogError; canPrint() must hold.
+    void writePdfTo(const std::filesystem::path& file) const;
+
+    PeriodChooser& from() { return *m_from; }
+    PeriodChooser& to() { return *m_to; }
+    const std::optional<answers::Squad>& squad() const { return m_squad; }
+    const SquadForestChart& chart() const { return *m_chart; }
+    const TextTable& table() const { return *m_table; }
+    void showPart(int part);
+
+private:
+    QWidget* buildChoices();
+    void build();
+    void connectParts();
+    void reload();
+    void chooseDefaults();
+    void ask();
+    void fillParts();
+    void showNothing(const QString& why);
+    void openCurrent();
+    QString liftTitle() const;
+
+    Logbook& m_logbook;
+    std::optional<LiftId> m_lift;
+    std::optional<Lift> m_value;
+    bool m_chosen = false; ///< periods were chosen once
+    bool m_filling = false;
+    std::optional<answers::Squad> m_squad;
+
+    PeriodChooser* m_from;
+    PeriodChooser* m_to;
+    QComboBox* m_part;
+    QPushButton* m_preview;
+    QPushButton* m_print;
+    QPushButton* m_pdf;
+    QPushButton* m_open;
+    QLabel* m_counts;
+    QLabel* m_notes;
+    SquadForestChart* m_chart;
+    TextTable* m_table;
+    QTableView* m_view;
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The squad on paper: each question with its chart and its table.
+#pragma once
+
+#include "core/answers/squad.h"
+#include "ui/page/pages.h"
+#include "ui/units.h"
+
+namespace slopebook::ui {
+
+/// lift: its name with the velocity kind, as titles write it.
+page::Print squadPrint(const answers::Squad& squad, const QString& lift,
+                       LoadUnit unit = LoadUnit::Kilograms);
+
+} // namespace slopebook::ui
