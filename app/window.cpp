@@ -20,7 +20,8 @@ ui::Settings readSettings() {
     return {.geometry = store.value(QLatin1String("window/geometry")).toByteArray(),
             .windowState = store.value(QLatin1String("window/state")).toByteArray(),
             .recentLogs = store.value(QLatin1String("logs/recent")).toStringList(),
-            .page = store.value(QLatin1String("window/page"), 0).toInt()};
+            .page = store.value(QLatin1String("window/page"), 0).toInt(),
+            .language = store.value(QLatin1String("window/language")).toString()};
 }
 
 void keepSettings(const ui::Settings& settings) {
@@ -29,6 +30,7 @@ void keepSettings(const ui::Settings& settings) {
     store.setValue(QLatin1String("window/state"), settings.windowState);
     store.setValue(QLatin1String("logs/recent"), settings.recentLogs);
     store.setValue(QLatin1String("window/page"), settings.page);
+    store.setValue(QLatin1String("window/language"), settings.language);
 }
 
 Date today() {

@@ -2,6 +2,7 @@
 #include "app/commands/offscreen.h"
 
 #include <QApplication>
+#include <QLocale>
 
 namespace slopebook::app {
 
@@ -15,6 +16,7 @@ void paintOffscreen(const std::function<void()>& work) {
     char* arguments[] = {name, nullptr};
     int count = 1;
     const QApplication application(count, arguments);
+    QLocale::setDefault(QLocale::c()); // a page written by a command is English, as all it says
     work();
 }
 

@@ -37,7 +37,9 @@ void AttemptsView::guarded(const Work& work) {
     try {
         work();
     } catch (const BadInput& error) {
-        say(tr("Found %1, expected %2.").arg(text(error.found()), text(error.expected())), true);
+        say(AttemptsView::tr("Found %1, expected %2.")
+                .arg(text(error.found()), text(error.expected())),
+            true);
     } catch (const std::exception& error) {
         say(QString::fromUtf8(error.what()), true);
     }

@@ -10,9 +10,9 @@ namespace slopebook::ui {
 
 namespace {
 
-QString tr(const char* words) {
-    return QCoreApplication::translate("Attempts", words);
-}
+struct Attempts {
+    Q_DECLARE_TR_FUNCTIONS(Attempts)
+};
 
 /// A number as it was typed, with the desktop's decimal mark.
 QString plain(double value) {
@@ -26,7 +26,7 @@ QString plain(double value) {
 QString sideText(BodySide side) {
     if (side == BodySide::Both)
         return {};
-    return side == BodySide::Left ? tr("left") : tr("right");
+    return side == BodySide::Left ? Attempts::tr("left") : Attempts::tr("right");
 }
 
 QString testValueText(const TestKind& kind, double value) {
@@ -38,28 +38,28 @@ QString lineHelp(const TestKind& kind) {
     QString what;
     switch (kind.formula) {
     case TestFormula::Value:
-        what = tr("values in %1").arg(text(kind.unit));
+        what = Attempts::tr("values in %1").arg(text(kind.unit));
         example =
             kind.twoSided ? QStringLiteral("L 1.82 1.90 R 1.75") : QStringLiteral("3.42 3.51");
         break;
     case TestFormula::FlightHeight:
-        what = tr("flight times in s");
+        what = Attempts::tr("flight times in s");
         example = kind.twoSided ? QStringLiteral("L 0.38 R 0.36") : QStringLiteral("0.512 0.520");
         break;
     case TestFormula::HeightRsi:
-        what = tr("height in m / contact time in s");
+        what = Attempts::tr("height in m / contact time in s");
         example = QStringLiteral("0.31/0.204");
         break;
     case TestFormula::FlightRsi:
-        what = tr("flight time / contact time in s");
+        what = Attempts::tr("flight time / contact time in s");
         example = QStringLiteral("0.512/0.204");
         break;
     case TestFormula::PerBodyMass:
-        what = tr("force in N (the session needs a body mass)");
+        what = Attempts::tr("force in N (the session needs a body mass)");
         example = QStringLiteral("2140 2190");
         break;
     }
-    return tr("%1, Enter: %2   x after one leaves it out, # why   - # why: not possible")
+    return Attempts::tr("%1, Enter: %2   x after one leaves it out, # why   - # why: not possible")
         .arg(what, example);
 }
 
@@ -67,23 +67,25 @@ QString problemText(const AttemptProblem& problem, const TestKind& kind) {
     using Kind = AttemptProblem::Kind;
     switch (problem.kind) {
     case Kind::Empty:
-        return tr("Nothing typed.") + QLatin1Char(' ') + lineHelp(kind);
+        return Attempts::tr("Nothing typed.") + QLatin1Char(' ') + lineHelp(kind);
     case Kind::NotANumber:
-        return tr("A number was expected there, such as 1.82.");
+        return Attempts::tr("A number was expected there, such as 1.82.");
     case Kind::NotPositive:
-        return tr("A value above 0 was expected. What was not possible is no 0: type - # and why.");
+        return Attempts::tr(
+            "A value above 0 was expected. What was not possible is no 0: type - # and why.");
     case Kind::SideMissing:
-        return tr("This test has sides: type L or R before the attempts.");
+        return Attempts::tr("This test has sides: type L or R before the attempts.");
     case Kind::NoSides:
-        return tr("This test has no sides.");
+        return Attempts::tr("This test has no sides.");
     case Kind::NoContact:
-        return tr("Two numbers with a stroke between them were expected: ") + lineHelp(kind);
+        return Attempts::tr("Two numbers with a stroke between them were expected: ") +
+               lineHelp(kind);
     case Kind::ExtraContact:
-        return tr("One number an attempt was expected: this test takes no contact time.");
+        return Attempts::tr("One number an attempt was expected: this test takes no contact time.");
     case Kind::NoReason:
-        return tr("Type # and why at the end: it is kept with the attempt.");
+        return Attempts::tr("Type # and why at the end: it is kept with the attempt.");
     case Kind::SideAlone:
-        return tr("Attempts were expected after the side.");
+        return Attempts::tr("Attempts were expected after the side.");
     }
     return {};
 }
@@ -97,7 +99,7 @@ TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
     QString remark = text(attempt.note);
     TextTable::Row row;
     if (!attempt.excluded.empty()) {
-        remark = tr("left out: %1").arg(text(attempt.excluded));
+        remark = Attempts::tr("left out: %1").arg(text(attempt.excluded));
         row.quiet = {0, 1, 2, 3, 4, 5};
     }
     row.cells = {text(kind.name),
@@ -122,7 +124,7 @@ std::optional<TextTable::Row> valueRow(const Stored<TestKindId, TestKind>& kind,
         if (value) {
             any = true;
             row.cells[column] = testValueText(kind.value, value->value);
-            counts << tr("%1 of %2").arg(value->counted).arg(kind.value.attempts);
+            counts << Attempts::tr("%1 of %2").arg(value->counted).arg(kind.value.attempts);
             values.push_back(value->value);
         } else if (value.why().why != NoAnswer::Why::NotTested) {
             any = true;

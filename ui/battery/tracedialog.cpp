@@ -41,10 +41,12 @@ struct Speeds {
     const char* key;
 };
 constexpr Speeds speeds[] = {
-    {QT_TRANSLATE_NOOP("TraceDialog", "mean velocities to the session"), "mean_m_per_s"},
-    {QT_TRANSLATE_NOOP("TraceDialog", "mean propulsive velocities to the session"),
+    {QT_TRANSLATE_NOOP("slopebook::ui::TraceDialog", "mean velocities to the session"),
+     "mean_m_per_s"},
+    {QT_TRANSLATE_NOOP("slopebook::ui::TraceDialog", "mean propulsive velocities to the session"),
      "propulsive_m_per_s"},
-    {QT_TRANSLATE_NOOP("TraceDialog", "peak velocities to the session"), "peak_m_per_s"}};
+    {QT_TRANSLATE_NOOP("slopebook::ui::TraceDialog", "peak velocities to the session"),
+     "peak_m_per_s"}};
 
 std::optional<double> figureOf(const traces::Analysis& analysis, std::size_t event,
                                const char* key) {

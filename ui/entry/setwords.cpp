@@ -9,43 +9,50 @@
 namespace slopebook::ui {
 
 namespace {
-QString tr(const char* words) {
-    return QCoreApplication::translate("setwords", words);
-}
+struct SetWords {
+    Q_DECLARE_TR_FUNCTIONS(SetWords)
+};
 
 QString expected(LineProblem::Kind kind) {
     using Kind = LineProblem::Kind;
     switch (kind) {
     case Kind::Empty:
-        return tr("Expected a load in kg, then the reps' speeds in m/s: 60 0.92 0.90 0.88.");
+        return SetWords::tr(
+            "Expected a load in kg, then the reps' speeds in m/s: 60 0.92 0.90 0.88.");
     case Kind::NotANumber:
-        return tr("Found %1, expected a number such as 62.5 or 0,92: digits and one decimal mark.");
+        return SetWords::tr(
+            "Found %1, expected a number such as 62.5 or 0,92: digits and one decimal mark.");
     case Kind::TwoMarks:
-        return tr("Found %1, expected one decimal mark: the comma is a decimal mark too, and there "
-                  "are no marks for thousands. Blanks go between numbers.");
+        return SetWords::tr(
+            "Found %1, expected one decimal mark: the comma is a decimal mark too, and there "
+            "are no marks for thousands. Blanks go between numbers.");
     case Kind::BareMark:
-        return tr("Found %1, expected digits after the decimal mark. Blanks go between numbers.");
+        return SetWords::tr(
+            "Found %1, expected digits after the decimal mark. Blanks go between numbers.");
     case Kind::LoadTooHeavy:
-        return tr("Found a load of %1, expected at most 2000 kg.");
+        return SetWords::tr("Found a load of %1, expected at most 2000 kg.");
     case Kind::LoadMark:
-        return tr(
+        return SetWords::tr(
             "Found %1, expected the load alone: an x leaves out a rep and follows its speed.");
     case Kind::SpeedMark:
-        return tr(
+        return SetWords::tr(
             "Found %1 among the speeds, expected a speed in m/s. The load stands first, and a "
             "! for a true maximum follows it: 92.5! 0.18.");
     case Kind::NoSpeeds:
-        return tr("Expected the reps' speeds in m/s after the load: 60 0.92 0.90 0.88.");
+        return SetWords::tr("Expected the reps' speeds in m/s after the load: 60 0.92 0.90 0.88.");
     case Kind::SpeedZero:
-        return tr("Found %1, expected a speed above 0. A rep that did not go up has none: leave it "
-                  "out and say so in a note (# missed).");
+        return SetWords::tr(
+            "Found %1, expected a speed above 0. A rep that did not go up has none: leave it "
+            "out and say so in a note (# missed).");
     case Kind::SpeedTooFast:
-        return tr("Found %1, expected a speed under 10 m/s, such as 0.92.");
+        return SetWords::tr("Found %1, expected a speed under 10 m/s, such as 0.92.");
     case Kind::SpeedsFirst:
-        return tr("Found %1 in the load's place, expected the load first, then the speeds: "
-                  "60 0.92 0.90.");
+        return SetWords::tr(
+            "Found %1 in the load's place, expected the load first, then the speeds: "
+            "60 0.92 0.90.");
     case Kind::MaximumHasReps:
-        return tr("Found %1 after the first rep of a true maximum, expected one rep: 92.5! 0.18.");
+        return SetWords::tr(
+            "Found %1 after the first rep of a true maximum, expected one rep: 92.5! 0.18.");
     }
     return {};
 }
@@ -70,9 +77,10 @@ QString questionText(const LineQuestion& question) {
         typed << QString::fromStdU16String(piece);
     for (const std::u16string& piece : question.proposed)
         proposed << QString::fromStdU16String(piece);
-    return tr("%1 m/s? Found %2, expected a speed under 10 m/s. Enter takes it as %1; Esc leaves "
-              "it "
-              "for you to correct.")
+    return SetWords::tr(
+               "%1 m/s? Found %2, expected a speed under 10 m/s. Enter takes it as %1; Esc leaves "
+               "it "
+               "for you to correct.")
         .arg(proposed.join(QLatin1Char(' ')), typed.join(QLatin1Char(' ')));
 }
 
@@ -94,7 +102,7 @@ std::vector<Rep> repsFromTyped(const std::vector<TypedRep>& typed, const std::ve
         Rep rep{typed[i].velocity, {}};
         if (typed[i].leftOut) {
             const bool hasReason = i < before.size() && !before[i].excluded.empty();
-            rep.excluded = hasReason ? before[i].excluded : utf8(tr("no reason given"));
+            rep.excluded = hasReason ? before[i].excluded : utf8(SetWords::tr("no reason given"));
         }
         // A speed that was only shown rounded stays as it was.
         if (i < before.size() && std::abs(before[i].velocity - rep.velocity) < 0.0005)
@@ -107,10 +115,10 @@ std::vector<Rep> repsFromTyped(const std::vector<TypedRep>& typed, const std::ve
 QString flagText(const Set& set) {
     QStringList flags;
     if (set.load >= plausibleLoadLimit)
-        flags << tr("%1 kg?").arg(massText(set.load));
+        flags << SetWords::tr("%1 kg?").arg(massText(set.load));
     for (const Rep& rep : set.reps)
         if (rep.velocity >= plausibleVelocityLimit)
-            flags << tr("%1 m/s?").arg(speedText(rep.velocity));
+            flags << SetWords::tr("%1 m/s?").arg(speedText(rep.velocity));
     return flags.join(QLatin1Char(' '));
 }
 

@@ -21,12 +21,12 @@ namespace {
 constexpr double margin = 36, foot = 14, footSize = 7; // points
 constexpr double smallSize = 7, textSize = 8, labelWidth = 74;
 
-QString tr(const char* words) {
-    return QCoreApplication::translate("BatteryPage", words);
-}
+struct PrintWords {
+    Q_DECLARE_TR_FUNCTIONS(BatteryPrint)
+};
 
 QString titleText(const BatteryAnswer& answer) {
-    return tr("%1: all tests, %2 to %3")
+    return PrintWords::tr("%1: all tests, %2 to %3")
         .arg(text(answer.athlete.value.name), text(answer.battery.fromLabel),
              text(answer.battery.toLabel));
 }
@@ -36,7 +36,7 @@ page::Cell strong(const QString& text) {
 }
 
 void addTests(page::Flow& flow, const BatteryAnswer& answer) {
-    flow.heading(tr("Tests"));
+    flow.heading(PrintWords::tr("Tests"));
     std::vector<std::vector<page::Cell>> rows;
     for (const page::BatteryRow& r : page::batteryRows(answer.battery))
         rows.push_back({strong(r.test),
@@ -56,10 +56,11 @@ void addTests(page::Flow& flow, const BatteryAnswer& answer) {
                 {84 * w, Qt::AlignRight},
                 {34 * w, Qt::AlignRight},
                 {44 * w}},
-               {strong(tr("Test (unit)")), strong(tr("Before")), strong(tr("After")),
-                strong(tr("Change")), strong(tr("%")),
-                strong(tr("%1 interval").arg(levelText(answer.battery.level))), strong(tr("TE")),
-                strong(tr("Reading"))},
+               {strong(PrintWords::tr("Test (unit)")), strong(PrintWords::tr("Before")),
+                strong(PrintWords::tr("After")), strong(PrintWords::tr("Change")),
+                strong(PrintWords::tr("%")),
+                strong(PrintWords::tr("%1 interval").arg(levelText(answer.battery.level))),
+                strong(PrintWords::tr("TE")), strong(PrintWords::tr("Reading"))},
                rows, page::pageFont(textSize));
 }
 
@@ -101,15 +102,17 @@ void addLists(page::Flow& flow, const BatteryAnswer& answer) {
         }
         flow.table(columns, headCells, rows, page::pageFont(textSize));
     };
-    table(tr("Left and right: the better side, and by how much of it"),
-          {tr("Test"), text(answer.battery.fromLabel), text(answer.battery.toLabel)},
+    table(PrintWords::tr("Left and right: the better side, and by how much of it"),
+          {PrintWords::tr("Test"), text(answer.battery.fromLabel), text(answer.battery.toLabel)},
           {0.4, 0.3, 0.3}, page::leftRightRows(answer.battery));
-    table(tr("What was missing"), {tr("Day"), tr("Side"), tr("Test or lift"), tr("Why")},
+    table(PrintWords::tr("What was missing"),
+          {PrintWords::tr("Day"), PrintWords::tr("Side"), PrintWords::tr("Test or lift"),
+           PrintWords::tr("Why")},
           {0.15, 0.2, 0.35, 0.3}, page::missingRows(answer.battery));
     const QStringList lifts = page::liftSentences(answer);
     if (lifts.isEmpty())
         return;
-    flow.heading(tr("Lifts"));
+    flow.heading(PrintWords::tr("Lifts"));
     for (const QString& line : lifts)
         flow.text(line, page::pageFont(9), 2);
 }
@@ -120,13 +123,14 @@ void addRest(page::Flow& flow, const BatteryAnswer& answer) {
         for (qsizetype i = 0; i < lines.size(); ++i)
             rows.push_back({strong(i == 0 ? title : QString()), {lines[i]}});
     };
-    add(tr("To beware of"), page::batteryNotes(answer.battery));
-    add(tr("Computed"),
-        {tr("Interval: change \u00b1 t \u221a2 TE on the degrees of freedom of TE, the typical "
+    add(PrintWords::tr("To beware of"), page::batteryNotes(answer.battery));
+    add(PrintWords::tr("Computed"),
+        {PrintWords::tr(
+            "Interval: change \u00b1 t \u221a2 TE on the degrees of freedom of TE, the typical "
             "error. Better or worse: the interval excludes zero; held: the interval of two "
             "one-sided tests lies inside the smallest change that matters; else unclear.")});
-    add(tr("Sources"), page::batterySources(answer.battery));
-    add(tr("Caution"), {fullCautions()});
+    add(PrintWords::tr("Sources"), page::batterySources(answer.battery));
+    add(PrintWords::tr("Caution"), {fullCautions()});
     flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, page::pageFont(smallSize), 7);
 }
 
@@ -141,7 +145,7 @@ void addRest(page::Flow& flow, const BatteryAnswer& answer) {
 BatteryPages::BatteryPages(const BatteryAnswer& answer, const QSizeF& paper)
     : m_flow(paper, margin, foot), m_foot(titleText(answer)), m_paper(paper) {
     m_flow.text(text(answer.athlete.value.name), page::pageFont(13, true));
-    m_flow.text(tr("All tests from %1 to %2")
+    m_flow.text(PrintWords::tr("All tests from %1 to %2")
                     .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
                 page::pageFont(9), 1);
     m_flow.text(page::batterySummary(answer.battery), page::pageFont(10, true), 6);
@@ -161,7 +165,7 @@ void BatteryPages::paint(QPainter& painter, int page) const {
     }
     const QFont font = page::pageFont(footSize);
     const QFontMetricsF metrics(font);
-    const QString number = tr("page %1 of %2").arg(page + 1).arg(count());
+    const QString number = PrintWords::tr("page %1 of %2").arg(page + 1).arg(count());
     const double room = m_flow.width() - metrics.horizontalAdvance(number) - 12;
     const double y = m_paper.height() - margin - 2;
     painter.setFont(font);
@@ -206,7 +210,7 @@ void writeBatteryPdf(const BatteryAnswer& answer, Paper paper, const std::filesy
         pdf.setCreator(QStringLiteral("Slopebook"));
         if (!paintBattery(pdf, answer)) {
             out.cancelWriting();
-            fail(file, tr("it could not be painted"));
+            fail(file, PrintWords::tr("it could not be painted"));
         }
     }
     if (!out.commit())

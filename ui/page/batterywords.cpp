@@ -13,9 +13,9 @@ namespace slopebook::ui::page {
 
 namespace {
 
-QString tr(const char* words) {
-    return QCoreApplication::translate("BatteryPage", words);
-}
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(BatteryWords)
+};
 
 const QString dash = QStringLiteral("\u2013");
 
@@ -59,7 +59,7 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
                        .noFigure = !test.noReading.empty()};
         for (const auto& change : test.context)
             row.remark += (row.remark.isEmpty() ? QString() : QStringLiteral("; ")) +
-                          tr("%1: %2, then %3")
+                          Words::tr("%1: %2, then %3")
                               .arg(text(change.what), text(change.before), text(change.after));
         rows.push_back(std::move(row));
     }
@@ -102,11 +102,11 @@ QString batterySummary(const answers::BatteryComparison& battery) {
             if (test.read.reading == reading)
                 names << text(answers::testLabel(test.kind.value, test.side));
         if (!names.isEmpty())
-            parts << tr("%1: %2").arg(QString::fromUtf8(answers::word(reading).data()),
-                                      names.join(QStringLiteral(", ")));
+            parts << Words::tr("%1: %2").arg(QString::fromUtf8(answers::word(reading).data()),
+                                             names.join(QStringLiteral(", ")));
     }
     if (parts.isEmpty())
-        return tr("No test of the battery was done on either side.");
+        return Words::tr("No test of the battery was done on either side.");
     QString line = parts.join(QStringLiteral(". ")) + QLatin1Char('.');
     line[0] = line[0].toUpper();
     return line;
@@ -119,15 +119,15 @@ QStringList batteryNotes(const answers::BatteryComparison& battery) {
     const bool flagged = std::any_of(battery.tests.begin(), battery.tests.end(),
                                      [](const auto& test) { return !test.context.empty(); });
     if (flagged)
-        lines << tr("* compared over a changed context.");
+        lines << Words::tr("* compared over a changed context.");
     if (std::any_of(battery.tests.begin(), battery.tests.end(),
                     [](const auto& test) { return test.read.beyondSmallest; }))
-        lines << tr("> m: by more than the smallest change that matters.");
+        lines << Words::tr("> m: by more than the smallest change that matters.");
     if (!battery.notDrawn.empty()) {
         QStringList names;
         for (const auto& one : battery.notDrawn)
             names << text(one);
-        lines << tr("Not in the chart: %1.").arg(names.join(QStringLiteral("; ")));
+        lines << Words::tr("Not in the chart: %1.").arg(names.join(QStringLiteral("; ")));
     }
     return lines;
 }
@@ -141,11 +141,11 @@ QStringList batterySources(const answers::BatteryComparison& battery) {
     for (const answers::TestChange& test : battery.tests) {
         const TestKind& kind = test.kind.value;
         if (test.noise)
-            add(tr("%1: typical error %2 %3, %4")
+            add(Words::tr("%1: typical error %2 %3, %4")
                     .arg(text(kind.name), number(test.noise->te, kind.decimals), text(kind.unit),
                          text(test.noise->source)));
         if (test.read.smallest)
-            add(tr("%1: smallest change that matters %2 %3, %4")
+            add(Words::tr("%1: smallest change that matters %2 %3, %4")
                     .arg(text(kind.name), number(test.read.smallest->value, kind.decimals),
                          text(kind.unit), text(test.read.smallest->source)));
     }

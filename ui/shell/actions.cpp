@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/actions.h"
 
+#include "ui/shell/language.h"
+
 #include <QCoreApplication>
 #include <QMainWindow>
 #include <QMenu>
@@ -10,9 +12,9 @@ namespace slopebook::ui {
 
 namespace {
 // Plain Ctrl with E, K, D or Delete moves and deletes in a line that is being typed: Shift as well.
-QString tr(const char* words) {
-    return QCoreApplication::translate("actions", words);
-}
+struct Menu {
+    Q_DECLARE_TR_FUNCTIONS(Menus)
+};
 
 QAction* add(QMenu& menu, const QString& words, const QKeySequence& keys = {}) {
     QAction* action = menu.addAction(words);
@@ -21,53 +23,58 @@ QAction* add(QMenu& menu, const QString& words, const QKeySequence& keys = {}) {
 }
 
 void addLogMenu(QMenuBar& bar, Actions& a) {
-    QMenu& menu = *bar.addMenu(tr("&Log"));
-    a.newLog = add(menu, tr("&New log…"), QKeySequence::New);
-    a.openLog = add(menu, tr("&Open…"), QKeySequence::Open);
-    a.recent = menu.addMenu(tr("Open &recent"));
-    a.openSample = add(menu, tr("Open the &sample"));
+    QMenu& menu = *bar.addMenu(Menu::tr("&Log"));
+    a.newLog = add(menu, Menu::tr("&New log…"), QKeySequence::New);
+    a.openLog = add(menu, Menu::tr("&Open…"), QKeySequence::Open);
+    a.recent = menu.addMenu(Menu::tr("Open &recent"));
+    a.openSample = add(menu, Menu::tr("Open the &sample"));
     menu.addSeparator();
-    a.importCsv = add(menu, tr("&Import CSV…"), QKeySequence(Qt::CTRL | Qt::Key_I));
-    a.backUp = add(menu, tr("&Back up…"));
+    a.importCsv = add(menu, Menu::tr("&Import CSV…"), QKeySequence(Qt::CTRL | Qt::Key_I));
+    a.backUp = add(menu, Menu::tr("&Back up…"));
     menu.addSeparator();
-    a.print = add(menu, tr("&Print…"), QKeySequence::Print);
-    a.preview = add(menu, tr("Print pre&view…"));
-    a.pdf = add(menu, tr("Write P&DF…"));
+    a.print = add(menu, Menu::tr("&Print…"), QKeySequence::Print);
+    a.preview = add(menu, Menu::tr("Print pre&view…"));
+    a.pdf = add(menu, Menu::tr("Write P&DF…"));
     menu.addSeparator();
-    a.closeLog = add(menu, tr("&Close log"), QKeySequence(Qt::CTRL | Qt::Key_W));
-    a.quit = add(menu, tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q));
+    a.closeLog = add(menu, Menu::tr("&Close log"), QKeySequence(Qt::CTRL | Qt::Key_W));
+    a.quit = add(menu, Menu::tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q));
 }
 
 void addEditMenu(QMenuBar& bar, Actions& a) {
-    QMenu& menu = *bar.addMenu(tr("&Edit"));
-    a.undo = add(menu, tr("&Undo"), QKeySequence::Undo);
-    a.redo = add(menu, tr("&Redo"));
+    QMenu& menu = *bar.addMenu(Menu::tr("&Edit"));
+    a.undo = add(menu, Menu::tr("&Undo"), QKeySequence::Undo);
+    a.redo = add(menu, Menu::tr("&Redo"));
     a.redo->setShortcuts(
         {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     menu.addSeparator();
-    a.editSet = add(menu, tr("&Leave out, note…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E));
-    a.removeSet = add(menu, tr("Re&move set"));
+    a.editSet =
+        add(menu, Menu::tr("&Leave out, note…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E));
+    a.removeSet = add(menu, Menu::tr("Re&move set"));
 }
 
 void addRecordsMenu(QMenuBar& bar, Actions& a) {
-    QMenu& menu = *bar.addMenu(tr("Re&cords"));
-    a.addAthlete = add(menu, tr("Add &athlete…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A));
-    a.changeAthlete = add(menu, tr("&Change athlete…"));
+    QMenu& menu = *bar.addMenu(Menu::tr("Re&cords"));
+    a.addAthlete =
+        add(menu, Menu::tr("Add &athlete…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A));
+    a.changeAthlete = add(menu, Menu::tr("&Change athlete…"));
     menu.addSeparator();
-    a.addLift = add(menu, tr("Add &lift…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
-    a.changeLift = add(menu, tr("Change li&ft…"));
-    a.checkLoads = add(menu, tr("Chec&k loads…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_K));
+    a.addLift = add(menu, Menu::tr("Add &lift…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
+    a.changeLift = add(menu, Menu::tr("Change li&ft…"));
+    a.checkLoads =
+        add(menu, Menu::tr("Chec&k loads…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_K));
     menu.addSeparator();
-    a.newSession = add(menu, tr("New &session"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
-    a.details = add(menu, tr("Session d&etails…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
-    a.removeSession = add(menu, tr("&Remove session"));
+    a.newSession =
+        add(menu, Menu::tr("New &session"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
+    a.details =
+        add(menu, Menu::tr("Session d&etails…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
+    a.removeSession = add(menu, Menu::tr("&Remove session"));
     menu.addSeparator();
-    a.devices = add(menu, tr("&Devices…"));
-    a.blocks = add(menu, tr("&Training blocks…"), QKeySequence(Qt::CTRL | Qt::Key_B));
+    a.devices = add(menu, Menu::tr("&Devices…"));
+    a.blocks = add(menu, Menu::tr("&Training blocks…"), QKeySequence(Qt::CTRL | Qt::Key_B));
 }
 
 void addGoMenu(QMenuBar& bar, Actions& a, const QStringList& taskNames) {
-    QMenu& menu = *bar.addMenu(tr("&Go"));
+    QMenu& menu = *bar.addMenu(Menu::tr("&Go"));
     for (int i = 0; i < taskNames.size(); ++i) {
         // The tenth has the 0.
         const int digit = (i + 1) % 10;
@@ -77,16 +84,33 @@ void addGoMenu(QMenuBar& bar, Actions& a, const QStringList& taskNames) {
                        QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_0 + digit)));
     }
     menu.addSeparator();
-    a.typeSet = add(menu, tr("T&ype a set"), QKeySequence(Qt::CTRL | Qt::Key_L));
-    a.findAthlete = add(menu, tr("Find &athlete"), QKeySequence::Find);
-    a.findLift = add(menu, tr("Find li&ft"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_F));
+    a.typeSet = add(menu, Menu::tr("T&ype a set"), QKeySequence(Qt::CTRL | Qt::Key_L));
+    a.findAthlete = add(menu, Menu::tr("Find &athlete"), QKeySequence::Find);
+    a.findLift = add(menu, Menu::tr("Find li&ft"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_F));
+}
+
+QAction* addChoice(QActionGroup& group, QMenu& menu, const QString& words, const QVariant& data) {
+    QAction* action = group.addAction(words);
+    action->setCheckable(true);
+    action->setData(data);
+    menu.addAction(action);
+    return action;
+}
+
+void addViewMenu(QMenuBar& bar, Actions& a) {
+    QMenu& menu = *bar.addMenu(Menu::tr("&View"));
+    QMenu& languageMenu = *menu.addMenu(Menu::tr("&Language"));
+    a.languages = new QActionGroup(&bar);
+    addChoice(*a.languages, languageMenu, Menu::tr("As the &desktop"), QString());
+    for (const Language& one : languages())
+        addChoice(*a.languages, languageMenu, one.name, one.code);
 }
 
 void addHelpMenu(QMenuBar& bar, Actions& a) {
-    QMenu& menu = *bar.addMenu(tr("&Help"));
-    a.help = add(menu, tr("&Keys and method"), QKeySequence::HelpContents);
-    a.cautions = add(menu, tr("&Cautions"));
-    a.about = add(menu, tr("&About Slopebook"));
+    QMenu& menu = *bar.addMenu(Menu::tr("&Help"));
+    a.help = add(menu, Menu::tr("&Keys and method"), QKeySequence::HelpContents);
+    a.cautions = add(menu, Menu::tr("&Cautions"));
+    a.about = add(menu, Menu::tr("&About Slopebook"));
 }
 } // namespace
 
@@ -104,6 +128,7 @@ Actions makeActions(QMainWindow& window, const QStringList& taskNames) {
     addEditMenu(bar, actions);
     addRecordsMenu(bar, actions);
     addGoMenu(bar, actions, taskNames);
+    addViewMenu(bar, actions);
     addHelpMenu(bar, actions);
     return actions;
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QAction>
+#include <QActionGroup>
 #include <QList>
 
 class QMainWindow;
@@ -19,6 +20,7 @@ struct Actions {
         *newSession, *details, *removeSession;
     QList<QAction*> tasks; ///< one a task, in the order of the tabs
     QAction *typeSet, *findAthlete, *findLift;
+    QActionGroup* languages; ///< data(): the code to keep in the settings
     QAction *help, *cautions, *about;
     QMenu* recent;
 

@@ -16,9 +16,9 @@
 namespace slopebook::ui {
 
 namespace {
-QString tr(const char* words, int count = -1) {
-    return QCoreApplication::translate("importcsv", words, nullptr, count);
-}
+struct Report {
+    Q_DECLARE_TR_FUNCTIONS(ImportReport)
+};
 
 void addNames(QStringList& lines, const QString& what, const std::vector<std::string>& names) {
     if (names.empty())
@@ -32,25 +32,26 @@ void addNames(QStringList& lines, const QString& what, const std::vector<std::st
 
 QString reportText(const exchange::ImportReport& report) {
     QStringList lines;
-    lines << tr("Rows read: %1").arg(report.rows);
-    lines << tr("To be added: %1 sessions, %2 sets, %3 reps")
+    lines << Report::tr("Rows read: %1").arg(report.rows);
+    lines << Report::tr("To be added: %1 sessions, %2 sets, %3 reps")
                  .arg(report.sessionsAdded)
                  .arg(report.setsAdded)
                  .arg(report.repsAdded);
     if (report.setsAlreadyThere > 0)
-        lines << tr("Already in the log, left as they are: %1 sets").arg(report.setsAlreadyThere);
-    addNames(lines, tr("New athletes: %1"), report.athletesMade);
-    addNames(lines, tr("New lifts: %1"), report.liftsMade);
-    addNames(lines, tr("New devices: %1"), report.devicesMade);
-    addNames(lines, tr("New training blocks: %1"), report.blocksMade);
+        lines << Report::tr("Already in the log, left as they are: %1 sets")
+                     .arg(report.setsAlreadyThere);
+    addNames(lines, Report::tr("New athletes: %1"), report.athletesMade);
+    addNames(lines, Report::tr("New lifts: %1"), report.liftsMade);
+    addNames(lines, Report::tr("New devices: %1"), report.devicesMade);
+    addNames(lines, Report::tr("New training blocks: %1"), report.blocksMade);
     if (report.battery.attemptsAdded + report.battery.gapsAdded > 0)
-        lines << tr("Of the battery: %1 attempts, %2 tests not possible")
+        lines << Report::tr("Of the battery: %1 attempts, %2 tests not possible")
                      .arg(report.battery.attemptsAdded)
                      .arg(report.battery.gapsAdded);
-    addNames(lines, tr("New tests: %1"), report.battery.testsMade);
-    addNames(lines, tr("Columns not used: %1"), report.columnsNotUsed);
+    addNames(lines, Report::tr("New tests: %1"), report.battery.testsMade);
+    addNames(lines, Report::tr("Columns not used: %1"), report.columnsNotUsed);
     if (!report.flagged.empty()) {
-        lines << QString() << tr("Taken, and worth a look:");
+        lines << QString() << Report::tr("Taken, and worth a look:");
         for (const std::string& flag : report.flagged)
             lines << QStringLiteral("  ") + QString::fromStdString(flag);
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/mainwindow.h"
 
+#include "ui/entry/entrypage.h"
+#include "ui/shell/language.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/welcomepage.h"
 #include "ui/shell/workspace.h"
@@ -10,6 +12,7 @@
 #include <QDropEvent>
 #include <QFileInfo>
 #include <QMenu>
+#include <QMenuBar>
 #include <QMimeData>
 #include <QStackedWidget>
 
@@ -24,20 +27,62 @@ constexpr QSize firstSize{1240, 680};
 
 MainWindow::MainWindow(Surroundings surroundings)
     : m_surroundings(std::move(surroundings)),
-      m_actions(makeActions(*this, Workspace::taskNames())), m_stack(new QStackedWidget),
-      m_welcome(new WelcomePage(!m_surroundings.sampleLog.empty())) {
-    setWindowTitle(tr("Slopebook"));
+      m_translation(std::make_unique<Translation>(m_surroundings.settings.language)) {
     setAcceptDrops(true);
-    m_stack->addWidget(m_welcome);
-    setCentralWidget(m_stack);
+    build();
     resize(firstSize);
     restoreGeometry(m_surroundings.settings.geometry);
     restoreState(m_surroundings.settings.windowState);
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::build() {
+    setWindowTitle(tr("Slopebook"));
+    m_actions = makeActions(*this, Workspace::taskNames());
+    m_stack = new QStackedWidget;
+    m_welcome = new WelcomePage(!m_surroundings.sampleLog.empty());
+    m_stack->addWidget(m_welcome);
+    setCentralWidget(m_stack);
     connectLogActions();
     connectRecordActions();
     connectGoAndHelp();
+    connectView();
     fillRecent();
     fitActions();
+}
+
+void MainWindow::rebuild() {
+    m_surroundings.settings = settings();
+    std::optional<OpenedLog> opened;
+    std::optional<AthleteId> athlete;
+    std::optional<LiftId> lift;
+    std::optional<SessionId> session;
+    if (m_workspace) {
+        athlete = m_workspace->athlete();
+        lift = m_workspace->lift();
+        session = m_workspace->entry().session();
+        opened = m_workspace->giveUpLog();
+        m_workspace = nullptr; // goes with the stack
+    }
+    // Deleted when the menu that asked for this is done with.
+    setMenuBar(new QMenuBar);
+    build();
+    if (!opened)
+        return;
+    adopt(std::move(*opened));
+    m_workspace->choose(athlete, lift);
+    if (session)
+        m_workspace->entry().showSession(*session);
+}
+
+void MainWindow::speak(const QString& language) {
+    m_surroundings.settings.language = language;
+    m_translation.reset();
+    m_translation = std::make_unique<Translation>(language);
+    rebuild();
+    if (m_surroundings.keepSettings)
+        m_surroundings.keepSettings(settings());
 }
 
 void MainWindow::open(const std::function<OpenedLog()>& opener) {

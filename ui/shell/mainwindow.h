@@ -8,10 +8,13 @@
 
 #include <QMainWindow>
 
+#include <memory>
+
 class QStackedWidget;
 
 namespace slopebook::ui {
 
+class Translation;
 class WelcomePage;
 class Workspace;
 
@@ -19,6 +22,7 @@ class MainWindow final : public QMainWindow {
     Q_OBJECT
 public:
     explicit MainWindow(Surroundings surroundings);
+    ~MainWindow() override;
 
     /// Opens or makes a log; what goes wrong is said in the window, and what was open stays open.
     void openLogFile(const QString& file);
@@ -26,6 +30,9 @@ public:
     void openSample();
     void importFiles(const QStringList& files);
     void closeLogFile();
+    /// Speaks that language from now on; the open log, its undo and what is shown stay. Empty: as
+    /// the desktop.
+    void speak(const QString& language);
 
     const Actions& actions() const { return m_actions; }
     /// Nothing while the welcome page is shown.
@@ -43,7 +50,10 @@ private:
     void connectLogActions();
     void connectRecordActions();
     void connectGoAndHelp();
+    void connectView();
     void connectUndo();
+    void build();
+    void rebuild();
     void open(const std::function<OpenedLog()>& opener);
     void adopt(OpenedLog opened);
     void fitActions();
@@ -58,9 +68,10 @@ private:
     void showAbout();
 
     Surroundings m_surroundings;
-    Actions m_actions;
-    QStackedWidget* m_stack;
-    WelcomePage* m_welcome;
+    std::unique_ptr<Translation> m_translation; ///< before all that has words
+    Actions m_actions{};
+    QStackedWidget* m_stack = nullptr;
+    WelcomePage* m_welcome = nullptr;
     Workspace* m_workspace = nullptr;
 };
 

@@ -111,6 +111,14 @@ void MainWindow::connectGoAndHelp() {
     });
 }
 
+void MainWindow::connectView() {
+    for (QAction* action : m_actions.languages->actions()) {
+        const QString code = action->data().toString();
+        action->setChecked(code == m_surroundings.settings.language);
+        connect(action, &QAction::triggered, this, [this, code] { speak(code); });
+    }
+}
+
 void MainWindow::connectUndo() {
     QUndoStack* stack = m_workspace->logbook().undoStack();
     const auto fit = [this, stack] {

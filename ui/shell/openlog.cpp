@@ -12,9 +12,9 @@ namespace {
 // A check reads everything: a log over this size is checked by `slopebook check`.
 constexpr std::uintmax_t checkedAtOpening = 16'000'000;
 
-QString tr(const char* words) {
-    return QCoreApplication::translate("openlog", words);
-}
+struct Opening {
+    Q_DECLARE_TR_FUNCTIONS(OpenLog)
+};
 
 QString damageIn(const log::Log& log) {
     std::error_code unknown;
@@ -24,9 +24,10 @@ QString damageIn(const log::Log& log) {
     const std::vector<std::string> found = log.check();
     if (found.empty())
         return {};
-    return tr("This log is damaged (%1 found, the first: %2). What still reads is shown; go back "
-              "to "
-              "a backup before anything is added.")
+    return Opening::tr(
+               "This log is damaged (%1 found, the first: %2). What still reads is shown; go back "
+               "to "
+               "a backup before anything is added.")
         .arg(found.size())
         .arg(QString::fromStdString(found.front()));
 }
@@ -51,7 +52,7 @@ OpenedLog openLog(const std::filesystem::path& file) {
         const QString why =
             error.kind() == LogError::Kind::Damaged
                 ? QString::fromStdString(error.what())
-                : tr("This log can only be read: nothing typed here would be kept.");
+                : Opening::tr("This log can only be read: nothing typed here would be kept.");
         return wrap(log::Log::open(file, log::Access::ReadOnly), why);
     }
 }

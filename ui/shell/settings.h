@@ -12,6 +12,7 @@ struct Settings {
     QByteArray windowState; ///< QMainWindow::saveState
     QStringList recentLogs; ///< newest first, at most ten
     int page = 0;           ///< the task shown last
+    QString language;       ///< a code of ui/shell/language.h; empty: as the desktop
     friend bool operator==(const Settings&, const Settings&) = default;
 };
 

@@ -31,6 +31,8 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace slopebook::ui {
 
 namespace {
@@ -63,12 +65,28 @@ Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* par
 }
 
 Workspace::~Workspace() {
+    closeTasks();
+}
+
+OpenedLog Workspace::giveUpLog() {
+    closeTasks();
+    for (QObject* told : {static_cast<QObject*>(m_athlete), static_cast<QObject*>(m_lift),
+                          static_cast<QObject*>(m_logbook.get())})
+        told->disconnect(this);
+    for (QTimer* timer : findChildren<QTimer*>())
+        timer->stop();
+    return {std::move(m_logbook), m_bar->text()};
+}
+
+void Workspace::closeTasks() {
+    if (!m_tabs)
+        return;
     // A cell that is being edited is taken while all still stands. Then the pages, which know the
     // logbook, go first, and nobody is told of it.
     if (QWidget* focus = QApplication::focusWidget(); focus && isAncestorOf(focus))
         focus->clearFocus();
     m_tabs->disconnect(this);
-    delete m_tabs;
+    delete std::exchange(m_tabs, nullptr);
 }
 
 QWidget* Workspace::buildChooser() {
@@ -185,6 +203,13 @@ std::optional<AthleteId> Workspace::athlete() const {
 std::optional<LiftId> Workspace::lift() const {
     const auto key = m_lift->chosen();
     return key ? std::optional(LiftId{*key}) : std::nullopt;
+}
+
+void Workspace::choose(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
+    if (athlete)
+        m_athlete->choose(raw(*athlete));
+    if (lift)
+        m_lift->choose(raw(*lift));
 }
 
 void Workspace::fillAthletes() {

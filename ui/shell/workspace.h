@@ -25,6 +25,8 @@ class Workspace final : public QWidget {
 public:
     Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent = nullptr);
     ~Workspace() override;
+    /// Hands over the open log with its undo; the workspace is of no more use then.
+    OpenedLog giveUpLog();
 
     static QStringList taskNames();
 
@@ -36,6 +38,7 @@ public:
     TaskPage* currentPage() const;
     std::optional<AthleteId> athlete() const;
     std::optional<LiftId> lift() const;
+    void choose(std::optional<AthleteId> athlete, std::optional<LiftId> lift);
     void focusAthlete();
     void focusLift();
 
@@ -59,6 +62,7 @@ private:
     void buildTasks();
     void connectParts();
     void addTask(TaskPage* page);
+    void closeTasks();
     void fillAthletes();
     void fillLifts();
     void tellPages();
