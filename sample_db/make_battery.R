@@ -78,6 +78,7 @@ for (t in seq_along(days)) for (i in seq_len(nrow(squad))) {
   }
   day <- rnorm(1, 0, 0.08)
   for (k in 1:3) row(i, t, "Seated medicine-ball throw", now("throw") + day + rnorm(1, 0, 0.1))
+  if (sore) row(i, t, lift = "Jump squat", missing = "sore left knee")
   if (t == 4) {
     row(i, t, "Isometric pull, peak force", missing = "rig under water")
     row(i, t, "Isometric pull, peak force per body mass", missing = "rig under water")

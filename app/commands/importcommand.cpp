@@ -70,7 +70,8 @@ std::string report(const exchange::ImportReport& r, bool dryRun) {
     if (r.setsAlreadyThere > 0)
         text += "Already there: " + counted(r.setsAlreadyThere, "set") + ".\n";
     text += listed("New athletes: ", r.athletesMade) + listed("New lifts: ", r.liftsMade) +
-            listed("New devices: ", r.devicesMade) + listed("New training blocks: ", r.blocksMade);
+            listed("New devices: ", r.devicesMade) + listed("New training blocks: ", r.blocksMade) +
+            listed("New sets of equipment: ", r.equipmentMade);
     if (r.checkLoadsAdded > 0)
         text += "New check loads: " + std::to_string(r.checkLoadsAdded) + "\n";
     text += batteryReport(r.battery);

@@ -2,6 +2,7 @@
 #include "core/exchange/tidyexport.h"
 
 #include "core/exchange/batterycolumns.h"
+#include "core/exchange/equipmentcsv.h"
 #include "core/exchange/tableout.h"
 #include "core/exchange/tidycolumns.h"
 #include "core/model/errors.h"
@@ -46,6 +47,7 @@ public:
         checkLoads();
         tests();
         attempts();
+        equipment();
         m_book.close();
     }
 
@@ -236,6 +238,31 @@ private:
                 head[AttemptTechnique] = session.battery.context.technique;
                 batteryRows(table, head, session.battery, kinds);
             }
+        table.close();
+    }
+
+    // A mass in the unit in which it was typed has at most 14 digits, so a double keeps it exactly.
+    void equipment() {
+        TableOut table(m_folder, m_book, "equipment", equipmentColumns);
+        for (const auto& stored : m_log.equipment()) {
+            const Equipment& set = stored.value;
+            const auto piece = [&](const char* kind, ExactMass mass, MassUnit unit,
+                                   const Cell& pairs, const std::string& name) {
+                const bool whole = mass.units % unitsPerMilliPound == 0;
+                const MassUnit exact = whole ? unit : MassUnit::Kilogram;
+                table.row(std::array<Cell, EquipmentColumnCount>{
+                    set.name, std::string(kind), in(exact, mass), std::string(word(exact)), pairs,
+                    name, set.note});
+            };
+            for (const Bar& bar : set.bars)
+                piece("bar", bar.mass, bar.unit, {}, bar.name);
+            for (const Plate& plate : set.plates)
+                piece("plate", plate.mass, plate.unit, plate.pairs, {});
+            for (const FixedMass& fixed : set.fixed)
+                piece(word(fixed.use).data(), fixed.mass, fixed.unit, {}, fixed.name);
+            if (set.ceiling)
+                piece("ceiling", *set.ceiling, MassUnit::Kilogram, {}, {});
+        }
         table.close();
     }
 

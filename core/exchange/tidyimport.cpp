@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/tidyimport.h"
 
+#include "core/exchange/equipmentcsv.h"
 #include "core/exchange/merge.h"
 #include "core/exchange/staging.h"
 #include "core/exchange/tables.h"
@@ -72,7 +73,7 @@ void tellNames(const log::Log& log, const Tables& tables, Staging& staging) {
 bool ImportReport::addedNothing() const {
     return setsAdded == 0 && repsAdded == 0 && sessionsAdded == 0 && checkLoadsAdded == 0 &&
            liftsMade.empty() && athletesMade.empty() && devicesMade.empty() && blocksMade.empty() &&
-           filledIn.empty() && battery.addedNothing();
+           equipmentMade.empty() && filledIn.empty() && battery.addedNothing();
 }
 
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
@@ -80,10 +81,15 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
     ImportReport report;
     Tables tables;
     BatteryTables battery;
+    EquipmentTable equipment;
     std::vector<std::pair<std::filesystem::path, FileKind>> ofSessions;
     for (const auto& file : files) {
         if (readBattery(file, battery, report))
             continue;
+        if (isEquipmentHeader(headerOf(file))) {
+            noteNotUsed(report, equipment.read(file));
+            continue;
+        }
         const FileKind kind = kindOf(file, settings);
         if (kind == FileKind::Reps || kind == FileKind::Sessions)
             ofSessions.emplace_back(file, kind);
@@ -104,6 +110,7 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
             merge.rows(staging);
             merge.thresholds();
             merge.checkLoads(tables);
+            report.equipmentMade = mergeEquipment(log, equipment);
             report.battery = mergeBattery(log, battery, settings.knownTest);
             if (settings.dryRun)
                 throw DryRunDone{};

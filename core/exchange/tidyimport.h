@@ -33,7 +33,7 @@ struct ImportReport {
     int rows = 0;
     int setsAdded = 0, repsAdded = 0, sessionsAdded = 0;
     int setsAlreadyThere = 0;
-    std::vector<std::string> liftsMade, athletesMade, devicesMade, blocksMade;
+    std::vector<std::string> liftsMade, athletesMade, devicesMade, blocksMade, equipmentMade;
     int checkLoadsAdded = 0;
     std::vector<std::string>
         filledIn; ///< what was there and was added to: "block Winter now to ..."
@@ -47,8 +47,8 @@ struct ImportReport {
 
 /// All files in one transaction, whichever order they stand in. What a file is, is told by its
 /// header (core/exchange/tidycolumns.h): reps, sessions, athletes, devices, lifts, blocks, check
-/// loads, tests or attempts of the battery. Throws BadInput (file, line, column, found, expected),
-/// nothing written.
+/// loads, tests or attempts of the battery, sets of equipment. Throws BadInput (file, line, column,
+/// found, expected), nothing written.
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
                         const ImportSettings& settings);
 

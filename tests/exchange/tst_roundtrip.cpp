@@ -258,7 +258,7 @@ private Q_SLOTS:
             auto log = files.newLog();
             log.together([&] { Maker(seed).fill(log); });
             const auto written = exportTables(log, files.path("out"));
-            QCOMPARE(written.size(), std::size_t(10));
+            QCOMPARE(written.size(), std::size_t(11));
             auto back = files.newLog("back.slopebook");
             const auto report = importTidy(back, csvOf(written), {});
             QVERIFY2(report.columnsNotUsed.empty(), qPrintable(QString::number(seed)));
@@ -308,7 +308,7 @@ private Q_SLOTS:
         files.write("mine/note.txt", "keep me");
         QVERIFY_EXCEPTION_THROWN(exportTables(log, files.path("mine")), BadInput);
         QVERIFY(std::filesystem::exists(files.path("mine/note.txt")));
-        QCOMPARE(exportTables(log, files.path("out")).size(), std::size_t(10)); // an empty one
+        QCOMPARE(exportTables(log, files.path("out")).size(), std::size_t(11)); // an empty one
         QVERIFY_EXCEPTION_THROWN(exportTables(log, files.path("out/athletes.csv")), BadInput);
         QVERIFY_EXCEPTION_THROWN(exportTables(log, "/proc/none/here"), LogError);
         for (const auto& entry : std::filesystem::directory_iterator(files.path("")))

@@ -35,11 +35,12 @@ for (group in split(points, list(points$athlete, points$lift, points$date), drop
         cat(group$athlete[1], "|", group$lift[1], "|", group$date[1], "|", name, " ",
             sprintf("%.15g", value), "\n", sep = "")
     m <- lm(v ~ L, data = group)
-    mvt <- mvt_of(group$athlete[1], group$lift[1])
     say("n", nrow(group))
     say("v0", coef(m)[[1]])
     say("slope", coef(m)[[2]])
     say("r2", summary(m)$r.squared)
+    if (lifts$ballistic[lifts$lift == group$lift[1]] == "1") next # no 1RM
+    mvt <- mvt_of(group$athlete[1], group$lift[1])
     say("one_rm", (mvt - coef(m)[[1]]) / coef(m)[[2]])
     # Fieller's ends: where |line - mvt| is t of its standard error.
     t <- qt(0.975, df.residual(m))

@@ -46,7 +46,7 @@ private Q_SLOTS:
         const Ran ran = runProgram({QStringLiteral("list"), sample, QStringLiteral("--json")});
         QVERIFY2(ran.exit == 0, ran.err);
         const QJsonArray sessions = ran.json()[QLatin1String("sessions")].toArray();
-        QCOMPARE(sessions.size(), qsizetype(6 * 3 * 5));
+        QCOMPARE(sessions.size(), qsizetype(6 * 4 * 5 - 1)); // one with a sore knee
         qsizetype compared = 0;
         for (const QJsonValue& value : sessions) {
             const QJsonObject session = value.toObject();
@@ -70,6 +70,11 @@ private Q_SLOTS:
             };
             for (const char* name : {"n", "v0", "slope", "r2"})
                 same(name, session[QLatin1String(name)], 1e-9);
+            if (text("lift") == QLatin1String("Jump squat")) {
+                QVERIFY(oneRm[QLatin1String("reason")].toString().contains(
+                    QLatin1String("velocity at load only")));
+                continue;
+            }
             same("one_rm", oneRm[QLatin1String("estimate")], 1e-9);
             same("low", oneRm[QLatin1String("low")], 1e-8); // R: by uniroot
             same("high", oneRm[QLatin1String("high")], 1e-8);
@@ -110,7 +115,7 @@ private Q_SLOTS:
         const Ran ran = runProgram({QStringLiteral("noise"), sample, QStringLiteral("--json")});
         QCOMPARE(ran.exit, 0);
         const QJsonArray lifts = ran.json()[QLatin1String("lifts")].toArray();
-        QCOMPARE(lifts.size(), qsizetype(3));
+        QCOMPARE(lifts.size(), qsizetype(4));
         for (const QJsonValue& lift : lifts) {
             QCOMPARE(lift.toObject()[QLatin1String("pairs")].toInt(), 6);
             QCOMPARE(lift.toObject()[QLatin1String("device")].toString(),
