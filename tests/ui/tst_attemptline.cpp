@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The line that attempts are typed in.
+#include "ui/battery/attemptdoubt.h"
 #include "ui/battery/attemptline.h"
 
 #include <QTest>
@@ -98,6 +99,47 @@ private Q_SLOTS:
                                           kind(twoSided, static_cast<TestFormula>(formula)));
         QVERIFY(std::holds_alternative<AttemptProblem>(read));
         QCOMPARE(int(std::get<AttemptProblem>(read).kind), problem);
+    }
+
+    void unusualFiguresAreAskedAbout_data() {
+        QTest::addColumn<int>("formula");
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<bool>("doubtful");
+        QTest::addColumn<double>("perhaps"); // 0: nothing is proposed
+        const int flight = int(TestFormula::FlightHeight);
+        const int rsi = int(TestFormula::FlightRsi);
+        const int metres = int(TestFormula::Value);
+        QTest::newRow("a usual flight time") << flight << QStringLiteral("0.52") << false << 0.0;
+        QTest::newRow("a mark one place off")
+            << flight << QStringLiteral("0.52 5.38") << true << 0.538;
+        QTest::newRow("milliseconds") << flight << QStringLiteral("538") << true << 0.538;
+        QTest::newRow("nothing likely") << flight << QStringLiteral("1.2") << true << 0.0;
+        QTest::newRow("left out already")
+            << flight << QStringLiteral("5.38x # clap") << false << 0.0;
+        QTest::newRow("contact in ms") << rsi << QStringLiteral("0.5/204") << true << 0.204;
+        QTest::newRow("a hop in cm") << metres << QStringLiteral("195") << true << 1.95;
+        QTest::newRow("a hop in m") << metres << QStringLiteral("1.95") << false << 0.0;
+    }
+    void unusualFiguresAreAskedAbout() {
+        QFETCH(int, formula);
+        QFETCH(QString, line);
+        QFETCH(bool, doubtful);
+        QFETCH(double, perhaps);
+        const TestKind k = kind(false, TestFormula(formula));
+        const auto doubt = doubtOf(k, typed(line.toStdU16String().c_str(), k).attempts, {});
+        QCOMPARE(doubt.has_value(), doubtful);
+        if (doubt)
+            QCOMPARE(doubt->perhaps.value_or(0), perhaps);
+    }
+    void theAthletesOwnAttemptsSayWhatIsUsual() {
+        const TestKind k = kind(true);
+        auto earlier = typed(u"L 1.8 R 1.9", k).attempts;
+        earlier.push_back(typed(u"L 9x # a slip", k).attempts.front());
+        const auto doubt = doubtOf(k, typed(u"L 1.95 R 195", k).attempts, earlier);
+        QVERIFY(doubt);
+        QCOMPARE(doubt->attempt, std::size_t(1));
+        QCOMPARE(doubt->perhaps.value_or(0), 1.95);
+        QVERIFY(!doubtOf(k, typed(u"L 2.4 R 1.3", k).attempts, earlier));
     }
 };
 QTEST_APPLESS_MAIN(TestAttemptLine)

@@ -169,6 +169,28 @@ private Q_SLOTS:
             book.undoStack()->redo();
             page.refresh(Logbook::What::Battery, SessionId{});
             QVERIFY(rowOf(view.values(), QStringLiteral("Drop jump")) >= 0);
+
+            // A slip is asked about once; Enter again takes it as it stands.
+            choose(view.testBox(), QStringLiteral("Single hop"));
+            const int held = view.attempts().rowCount();
+            type(view.line(), QStringLiteral("L 205"));
+            QCOMPARE(view.attempts().rowCount(), held);
+            QVERIFY2(view.answer().contains(QStringLiteral("2.05")), qPrintable(view.answer()));
+            QTest::keyClick(view.line(), Qt::Key_Return);
+            QCOMPARE(view.attempts().rowCount(), held + 1);
+            // It is corrected in its row, and stays on its side.
+            view.selectAttempt(3);
+            QVERIFY(!view.changeSelected(QStringLiteral("2.0s5")));
+            QCOMPARE(cell(view.attempts(), 3, 3), QStringLiteral("205"));
+            view.selectAttempt(3);
+            QVERIFY(view.changeSelected(QStringLiteral("2,05 # read again")));
+            QCOMPARE(cell(view.attempts(), 3, 1), QStringLiteral("left"));
+            QCOMPARE(cell(view.attempts(), 3, 3), QStringLiteral("2.05"));
+            QCOMPARE(cell(view.attempts(), 3, 5), QStringLiteral("read again"));
+            book.undoStack()->undo();
+            book.undoStack()->undo();
+            page.refresh(Logbook::What::Battery, SessionId{});
+            QCOMPARE(view.attempts().rowCount(), held);
         }
         log::Log log = log::Log::open(path);
         VERIFY_SOUND(log);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the attempts' form is laid out.
 #include "ui/battery/attemptsview.h"
+#include "ui/shell/undoableedit.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -55,7 +56,7 @@ QWidget* AttemptsView::buildSession() {
     addNamed(layout, tr("&Session"), m_session, 0);
     layout->addWidget(m_newSession);
     layout->addStretch(1);
-    m_trace = new QPushButton(tr("From a &trace..."));
+    m_trace = new QPushButton(tr("From a &trace…"));
     layout->addWidget(m_trace);
     return row;
 }
@@ -83,8 +84,8 @@ QWidget* AttemptsView::buildLine() {
     auto* layout = rowIn(row);
     m_test = new QComboBox;
     m_test->setObjectName(QStringLiteral("test"));
-    m_tests = new QPushButton(tr("Tests..."));
-    m_line = new QLineEdit;
+    m_tests = new QPushButton(tr("Tests…"));
+    m_line = new UndoableEdit;
     m_line->setObjectName(QStringLiteral("attempts"));
     m_line->setMinimumHeight(34);
     addNamed(layout, tr("T&est"), m_test, 0);
@@ -114,8 +115,11 @@ QWidget* AttemptsView::buildTables() {
 QWidget* AttemptsView::buildButtons() {
     auto* row = new QWidget;
     auto* layout = rowIn(row);
-    m_leaveOut = new QPushButton(tr("&Leave out or take in again..."));
+    m_change = new QPushButton(tr("&Change…"));
+    m_change->setToolTip(tr("A double click on the attempt does the same"));
+    m_leaveOut = new QPushButton(tr("&Leave out or take in again…"));
     m_remove = new QPushButton(tr("&Remove"));
+    layout->addWidget(m_change);
     layout->addWidget(m_leaveOut);
     layout->addWidget(m_remove);
     layout->addStretch(1);

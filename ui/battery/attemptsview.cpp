@@ -2,6 +2,7 @@
 #include "ui/battery/attemptsview.h"
 
 #include "core/model/errors.h"
+#include "ui/battery/attemptdoubt.h"
 #include "ui/battery/attemptline.h"
 #include "ui/battery/attemptwords.h"
 #include "ui/battery/testdialog.h"
@@ -56,7 +57,12 @@ void AttemptsView::connectParts() {
         reload();
     });
     connect(m_line, &QLineEdit::returnPressed, this, &AttemptsView::submit);
-    connect(m_line, &QLineEdit::textEdited, this, [this] { say(help(), false); });
+    connect(m_line, &QLineEdit::textEdited, this, [this] {
+        m_askedAbout.clear();
+        say(help(), false);
+    });
+    connect(m_change, &QPushButton::clicked, this, &AttemptsView::askChange);
+    connect(m_attemptTable, &QTableView::doubleClicked, this, &AttemptsView::askChange);
     connect(m_leaveOut, &QPushButton::clicked, this, &AttemptsView::askReason);
     connect(m_remove, &QPushButton::clicked, this, &AttemptsView::removeSelected);
     connect(m_trace, &QPushButton::clicked, this, &AttemptsView::traceWanted);
@@ -149,6 +155,13 @@ void AttemptsView::newSession() {
     guarded([this] {
         if (!m_athlete)
             return;
+        // The day's lifts and jumps are one session: one that has no attempts yet is taken.
+        for (const BatterySession& one : m_sessions)
+            if (one.date == m_today() && one.battery.empty()) {
+                showSession(one.session);
+                takeContextOver(one.session);
+                return;
+            }
         SessionHead head;
         head.athlete = *m_athlete;
         head.date = m_today();
@@ -156,7 +169,25 @@ void AttemptsView::newSession() {
         const SessionId made = m_logbook.addSession(head);
         reload();
         showSession(made);
+        takeContextOver(made);
     });
+}
+
+// The newest context is the likely one; it is said, so that what differs is changed.
+void AttemptsView::takeContextOver(SessionId into) {
+    for (const BatterySession& one : m_sessions) {
+        if (one.session == into || one.battery.context == TestContext{})
+            continue;
+        Battery battery = m_logbook.log().battery(into);
+        battery.context = one.battery.context;
+        const QString day = dateText(one.date);
+        keep(battery, tr("take the context over"));
+        say(tr("Surface, device, footwear and technique are taken over from %1: change what "
+               "differs.")
+                .arg(day),
+            false);
+        return;
+    }
 }
 
 void AttemptsView::keep(const Battery& battery, const QString& text) {
@@ -217,6 +248,8 @@ void AttemptsView::submit() {
             return;
         }
         const auto& typed = std::get<TypedAttempts>(read);
+        if (!certain(kind, typed.attempts))
+            return;
         const TestKindId id = keyOf(kind);
         Battery battery = m_logbook.log().battery(*session());
         if (!typed.attempts.empty())
@@ -226,6 +259,26 @@ void AttemptsView::submit() {
         m_line->clear();
         keep(battery, typed.attempts.empty() ? tr("note a gap") : tr("add attempts"));
     });
+}
+
+bool AttemptsView::certain(const TestKind& kind, const std::vector<Attempt>& typed) {
+    if (m_askedAbout == m_line->text()) {
+        m_askedAbout.clear();
+        return true;
+    }
+    std::vector<Attempt> earlier;
+    for (const auto& held : m_kinds)
+        if (held.value.name == kind.name)
+            for (const BatterySession& one : m_sessions)
+                for (const TestAttempts& test : one.battery.tests)
+                    if (test.kind == held.id)
+                        earlier.insert(earlier.end(), test.attempts.begin(), test.attempts.end());
+    const auto doubt = doubtOf(kind, typed, earlier);
+    if (!doubt)
+        return true;
+    m_askedAbout = m_line->text();
+    say(doubtText(*doubt, !earlier.empty()), true);
+    return false;
 }
 
 std::optional<AttemptsView::Row> AttemptsView::selected() const {
@@ -265,6 +318,58 @@ void AttemptsView::leaveOut(const QString& reason) {
         battery.tests.at(*row->test).attempts.at(row->attempt).excluded = utf8(reason);
         keep(battery, reason.isEmpty() ? tr("include attempt") : tr("exclude attempt"));
     });
+}
+
+void AttemptsView::askChange() {
+    const auto row = selected();
+    if (!row || !row->test)
+        return;
+    const Battery battery = m_logbook.log().battery(session().value());
+    const TestAttempts& test = battery.tests[*row->test];
+    const auto* kind = kindOf(test.kind);
+    if (!kind)
+        return;
+    QString typed = attemptText(test.attempts[row->attempt]);
+    for (bool given = true; given;) {
+        typed = QInputDialog::getText(
+            this, tr("Change the attempt"),
+            tr("%1, attempt %2:").arg(text(kind->value.name)).arg(row->attempt + 1),
+            QLineEdit::Normal, typed, &given);
+        if (given && changeSelected(typed))
+            return;
+    }
+}
+
+bool AttemptsView::changeSelected(const QString& typed) {
+    bool changed = false;
+    guarded([&] {
+        const auto row = selected();
+        if (!row || !row->test)
+            return;
+        Battery battery = m_logbook.log().battery(session().value());
+        TestAttempts& test = battery.tests.at(*row->test);
+        Attempt& attempt = test.attempts.at(row->attempt);
+        TestKind kind = kindOf(test.kind)->value;
+        kind.twoSided = false; // the side stays
+        const auto read = readAttemptLine(typed.toStdU16String(), kind);
+        if (const auto* problem = std::get_if<AttemptProblem>(&read)) {
+            say(problemText(*problem, kind), true);
+            return;
+        }
+        const auto& attempts = std::get<TypedAttempts>(read).attempts;
+        if (attempts.size() != 1) {
+            say(tr("One attempt was expected."), true);
+            return;
+        }
+        Attempt now = attempts.front();
+        now.side = attempt.side;
+        changed = true;
+        if (now == attempt)
+            return;
+        attempt = now;
+        keep(battery, tr("change attempt"));
+    });
+    return changed;
 }
 
 void AttemptsView::removeSelected() {

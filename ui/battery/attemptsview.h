@@ -41,6 +41,9 @@ public:
     /// Leaves the selected attempt out (or takes it in again), for that reason.
     void leaveOut(const QString& reason);
     void removeSelected();
+    /// Writes the selected attempt anew as typed ("1.65", "0.48/0.2", "1.65 # note"); false where
+    /// that cannot be read, and it stays as it was.
+    bool changeSelected(const QString& typed);
 
 Q_SIGNALS:
     void message(const QString& text);
@@ -64,9 +67,13 @@ private:
     void showAttempts();
     void showValues();
     void newSession();
+    void takeContextOver(SessionId into);
     void keepContext();
     void submit();
     void askReason();
+    void askChange();
+    /// Asks once about typed attempts that are far from usual; true when they may be taken.
+    bool certain(const TestKind& kind, const std::vector<Attempt>& typed);
     void say(const QString& words, bool problem);
     QString help() const;
     TestKindId keyOf(const TestKind& kind);
@@ -100,6 +107,8 @@ private:
     TextTable* m_values;
     QTableView* m_attemptTable;
     QTableView* m_valueTable;
+    QString m_askedAbout; ///< a line whose figures were asked about: Enter again takes it
+    QPushButton* m_change;
     QPushButton* m_leaveOut;
     QPushButton* m_remove;
     QPushButton* m_trace;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/answers/battery.h"
+#include "ui/battery/attemptdoubt.h"
 #include "ui/battery/attemptline.h"
 #include "ui/compare/texttable.h"
 
@@ -12,6 +13,10 @@ QString sideText(BodySide side); ///< "left", "right", nothing for both
 /// What may be typed for that test.
 QString lineHelp(const TestKind& kind);
 QString problemText(const AttemptProblem& problem, const TestKind& kind);
+/// What is unusual and what may have been meant. knownAthlete: usual is the athlete's own.
+QString doubtText(const AttemptDoubt& doubt, bool knownAthlete);
+/// As it is typed, without its side: "1.65", "0.48/0.201", "1.65x # on the line".
+QString attemptText(const Attempt& attempt);
 /// Test, side, number, as read, value, remark.
 TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
                           const std::optional<Mass>& bodyMass, int number);

@@ -18,15 +18,6 @@ namespace {
 constexpr int longestLine = 400;
 }
 
-bool SetEdit::event(QEvent* event) {
-    if (event->type() == QEvent::ShortcutOverride && text().isEmpty()) {
-        const auto* key = static_cast<QKeyEvent*>(event);
-        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo))
-            return false;
-    }
-    return QLineEdit::event(event);
-}
-
 void SetEdit::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) {
         Q_EMIT stepped(event->key() == Qt::Key_Up ? 1 : -1);

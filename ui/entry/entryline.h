@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/session.h"
+#include "ui/shell/undoableedit.h"
 
 #include <QLineEdit>
 
@@ -15,10 +16,10 @@ namespace slopebook::ui {
 
 /// A line edit whose up and down keys step along the ladder, whose paste may hold several lines,
 /// and which leaves undo to the log while it is empty.
-class SetEdit final : public QLineEdit {
+class SetEdit final : public UndoableEdit {
     Q_OBJECT
 public:
-    using QLineEdit::QLineEdit;
+    using UndoableEdit::UndoableEdit;
 
 Q_SIGNALS:
     void stepped(int direction); ///< +1: heavier
@@ -26,7 +27,6 @@ Q_SIGNALS:
     void escaped();
 
 protected:
-    bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 };
 

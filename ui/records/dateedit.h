@@ -1,18 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A date field with a calendar, the same everywhere.
+// A date field, made in a word.
 #pragma once
 
+#include "ui/records/dayedit.h"
 #include "ui/shell/format.h"
-
-#include <QDateEdit>
 
 namespace slopebook::ui {
 
 inline QDateEdit* dateEdit(Date date) {
-    auto* edit = new QDateEdit(qtDate(date));
-    edit->setCalendarPopup(true);
-    edit->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
-    return edit;
+    return new DayEdit(date);
 }
 
 } // namespace slopebook::ui

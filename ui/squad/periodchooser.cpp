@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/periodchooser.h"
 
+#include "ui/records/dayedit.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
@@ -13,12 +14,10 @@
 namespace slopebook::ui {
 
 PeriodChooser::PeriodChooser(const QString& label, const QString& name, QWidget* parent)
-    : QWidget(parent), m_what(new QComboBox), m_date(new QDateEdit), m_within(new QSpinBox) {
+    : QWidget(parent), m_what(new QComboBox), m_date(new DayEdit), m_within(new QSpinBox) {
     m_what->setAccessibleName(name);
     m_what->addItem(tr("On or near a date"));
     m_date->setAccessibleName(tr("%1: date").arg(name));
-    m_date->setCalendarPopup(true);
-    m_date->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
     m_within->setAccessibleName(tr("%1: days around it").arg(name));
     m_within->setRange(0, 365);
     m_within->setValue(14);
