@@ -9,6 +9,7 @@
 #include "ui/shell/namecombo.h"
 #include "ui/shell/welcomepage.h"
 #include "ui/shell/workspace.h"
+#include "ui/squad/squadpage.h"
 
 #include <QAbstractButton>
 #include <QAbstractScrollArea>
@@ -172,6 +173,33 @@ private Q_SLOTS:
             QCOMPARE(window.workspace()->task(), task);
             QVERIFY(!window.grab().isNull());
         }
+    }
+
+    void aSessionOfAnotherAthleteIsOpenedUnderItsOwnName() {
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        show(window);
+        Workspace& work = *window.workspace();
+        const log::Log& log = work.logbook().log();
+        const auto other = log.athletes().at(1);
+        QVERIFY(work.athlete() != other.id);
+        const auto sessions = log.sessions(other.id);
+        auto* squad = window.findChild<SquadPage*>();
+        Q_EMIT squad->sessionWanted(sessions.front().id);
+        QCOMPARE(work.athlete(), std::optional(other.id));
+        QCOMPARE(work.task(), 0);
+        QCOMPARE(window.findChild<EntryPage*>()->session(), std::optional(sessions.front().id));
+    }
+
+    void aNameTypedIsFollowedByASet() {
+        MainWindow window(surroundings());
+        window.openLogFile(qt(seasonFile("season.slopebook")));
+        show(window);
+        auto* line = window.findChild<QLineEdit*>(QStringLiteral("setLine"));
+        window.actions().findAthlete->trigger();
+        QVERIFY(!line->hasFocus());
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+        QVERIFY(line->hasFocus());
     }
 
     void keysReachTheirActionsWhileALineIsTyped() {

@@ -63,6 +63,8 @@ void NameCombo::takeTyped() {
         setCurrentIndex(found);
     setEditText(itemText(currentIndex()));
     lineEdit()->selectAll();
+    if (found >= 0)
+        Q_EMIT entered();
 }
 
 void NameCombo::focusOutEvent(QFocusEvent* event) {

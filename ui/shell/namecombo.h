@@ -23,6 +23,7 @@ public:
 
 Q_SIGNALS:
     void chosenChanged();
+    void entered(); ///< a name was typed, with Enter
 
 protected:
     void focusOutEvent(QFocusEvent* event) override;

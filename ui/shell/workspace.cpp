@@ -139,11 +139,23 @@ void Workspace::addTask(TaskPage* page) {
     const int at = m_tabs->addTab(page, taskNames().at(m_tabs->count()));
     m_tabs->setTabToolTip(at, tr("Ctrl+%1").arg((at + 1) % 10));
     connect(page, &TaskPage::message, this, &Workspace::say);
-    connect(page, &TaskPage::sessionWanted, this, [this](SessionId session) {
+    connect(page, &TaskPage::sessionWanted, this, &Workspace::openSession);
+    connect(page, &TaskPage::comparisonWanted, this, &Workspace::openComparison);
+}
+
+// A page of many athletes may want a session of another than the chosen one: the next set must go
+// to whom it shows.
+void Workspace::openSession(SessionId session) {
+    guarded([&] {
+        m_athlete->choose(raw(m_logbook->log().session(session).head.value.athlete));
         m_entry->showSession(session);
         showTask(m_tabs->indexOf(m_entry));
     });
-    connect(page, &TaskPage::comparisonWanted, this, [this](SessionId from, SessionId to) {
+}
+
+void Workspace::openComparison(SessionId from, SessionId to) {
+    guarded([&] {
+        m_athlete->choose(raw(m_logbook->log().session(to).head.value.athlete));
         for (int i = 0; i < m_tabs->count(); ++i)
             if (auto* comparing = dynamic_cast<ComparesSessions*>(m_tabs->widget(i))) {
                 showTask(i);
@@ -152,9 +164,17 @@ void Workspace::addTask(TaskPage* page) {
     });
 }
 
+// After a choice what is typed next is a set, wherever the keys went before.
+void Workspace::focusEntry() {
+    if (currentPage() == m_entry && m_athlete->chosen() && m_lift->chosen())
+        m_entry->focusLine();
+}
+
 void Workspace::connectParts() {
     connect(m_athlete, &NameCombo::chosenChanged, this, &Workspace::tellPages);
     connect(m_lift, &NameCombo::chosenChanged, this, &Workspace::tellPages);
+    for (const NameCombo* combo : {m_athlete, m_lift})
+        connect(combo, &NameCombo::entered, this, &Workspace::focusEntry);
     connect(m_tabs, &QTabWidget::currentChanged, this, [this](int task) {
         catchUp(currentPage());
         Q_EMIT taskChanged(task);
@@ -271,6 +291,7 @@ void Workspace::addAthlete() {
     AthleteDialog dialog(*m_logbook, std::nullopt, this);
     if (dialog.exec() == QDialog::Accepted)
         m_athlete->choose(raw(dialog.id()));
+    focusEntry();
 }
 
 void Workspace::changeAthlete() {
@@ -284,6 +305,7 @@ void Workspace::addLift() {
     LiftDialog dialog(*m_logbook, std::nullopt, this);
     if (dialog.exec() == QDialog::Accepted)
         m_lift->choose(raw(dialog.id()));
+    focusEntry();
 }
 
 void Workspace::changeLift() {

@@ -63,6 +63,9 @@ private:
     void connectParts();
     void addTask(TaskPage* page);
     void closeTasks();
+    void openSession(SessionId session);
+    void openComparison(SessionId from, SessionId to);
+    void focusEntry();
     void fillAthletes();
     void fillLifts();
     void tellPages();

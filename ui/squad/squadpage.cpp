@@ -108,11 +108,14 @@ void SquadPage::build() {
     split->addWidget(scroll);
     split->addWidget(m_view);
     split->setSizes({500, 720});
-    m_open = new QPushButton(tr("&Open this session"));
+    m_compare = new QPushButton(tr("&Compare both sessions"));
+    m_compare->setToolTip(tr("A double click on the athlete does the same"));
+    m_open = new QPushButton(tr("&Open the later session"));
     m_preview = new QPushButton(tr("Print pre&view…"));
     m_print = new QPushButton(tr("&Print…"));
     m_pdf = new QPushButton(tr("Save P&DF…"));
     auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_compare);
     buttons->addWidget(m_open);
     buttons->addStretch(1);
     for (QPushButton* button : {m_preview, m_print, m_pdf})
@@ -134,9 +137,12 @@ void SquadPage::connectParts() {
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& index) {
                 m_chart->setRinged(index.isValid() ? std::optional(index.row()) : std::nullopt);
-                m_open->setEnabled(index.isValid());
+                const answers::SquadRow* row = currentRow();
+                m_open->setEnabled(row && (row->to || row->from));
+                m_compare->setEnabled(row && row->to && row->from);
             });
-    connect(m_view, &QTableView::doubleClicked, this, &SquadPage::openCurrent);
+    connect(m_view, &QTableView::doubleClicked, this, &SquadPage::compareCurrent);
+    connect(m_compare, &QPushButton::clicked, this, &SquadPage::compareCurrent);
     connect(m_open, &QPushButton::clicked, this, &SquadPage::openCurrent);
     connect(m_preview, &QPushButton::clicked, this, &SquadPage::printPreview);
     connect(m_print, &QPushButton::clicked, this, &SquadPage::print);
@@ -247,6 +253,7 @@ void SquadPage::showPart(int part) {
                                partCounts(shown)));
     m_chart->setSpokenText(m_counts->text());
     m_open->setEnabled(false);
+    m_compare->setEnabled(false);
 }
 
 void SquadPage::showNothing(const QString& why) {
@@ -258,20 +265,34 @@ void SquadPage::showNothing(const QString& why) {
     m_counts->setText(why);
     m_chart->setSpokenText(why);
     m_notes->hide();
-    for (QPushButton* button : {m_preview, m_print, m_pdf, m_open})
+    for (QPushButton* button : {m_preview, m_print, m_pdf, m_open, m_compare})
         button->setEnabled(false);
 }
 
-void SquadPage::openCurrent() {
+const answers::SquadRow* SquadPage::currentRow() const {
     const int row = m_view->currentIndex().row();
     if (!m_squad || row < 0 || m_part->currentIndex() < 0)
-        return;
+        return nullptr;
     const auto& rows = m_squad->parts[static_cast<std::size_t>(m_part->currentIndex())].rows;
-    const answers::SquadRow& shown = rows[static_cast<std::size_t>(row)];
-    if (const auto& session = shown.to ? shown.to : shown.from)
+    return &rows[static_cast<std::size_t>(row)];
+}
+
+void SquadPage::openCurrent() {
+    const answers::SquadRow* row = currentRow();
+    if (!row)
+        return;
+    if (const auto& session = row->to ? row->to : row->from)
         Q_EMIT sessionWanted(session->session);
     else
-        Q_EMIT message(tr("%1 has no session of this lift in either.").arg(text(shown.name)));
+        Q_EMIT message(tr("%1 has no session of this lift in either.").arg(text(row->name)));
+}
+
+void SquadPage::compareCurrent() {
+    const answers::SquadRow* row = currentRow();
+    if (row && row->from && row->to)
+        Q_EMIT comparisonWanted(row->from->session, row->to->session);
+    else
+        openCurrent();
 }
 
 QString SquadPage::liftTitle() const {

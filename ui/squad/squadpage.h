@@ -50,7 +50,9 @@ private:
     void ask();
     void fillParts();
     void showNothing(const QString& why);
+    const answers::SquadRow* currentRow() const;
     void openCurrent();
+    void compareCurrent();
     QString liftTitle() const;
 
     Logbook& m_logbook;
@@ -66,6 +68,7 @@ private:
     QPushButton* m_preview;
     QPushButton* m_print;
     QPushButton* m_pdf;
+    QPushButton* m_compare;
     QPushButton* m_open;
     QLabel* m_counts;
     QLabel* m_notes;
