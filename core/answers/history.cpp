@@ -2,6 +2,7 @@
 #include "core/answers/history.h"
 
 #include "core/answers/figures.h"
+#include "core/stats/openlines.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,9 +12,10 @@ namespace slopebook::answers {
 namespace {
 
 constexpr int fewestSessions = 3;
+constexpr double farthest = 10; // times the estimate: an end beyond it bounds nothing
 
 Answer<BorrowedOneRm> oneRmOf(const Lift& lift, const Answer<Mvt>& mvt,
-                              const stats::UncertainLine& line, double df, double level) {
+                              const stats::UncertainLine& line) {
     if (lift.ballistic)
         return NoAnswer{NoAnswer::Why::BallisticLift,
                         "a thrown or jumped lift is followed by velocity at load only"};
@@ -24,15 +26,15 @@ Answer<BorrowedOneRm> oneRmOf(const Lift& lift, const Answer<Mvt>& mvt,
                         "speed does not fall as load rises, so no maximum can be read off"};
     if (line.intercept <= mvt->value)
         return NoAnswer{NoAnswer::Why::ThresholdAboveV0, "the line starts under the MVT"};
-    const auto exact = stats::inversePrediction(line, mvt->value, 0, df, level);
-    BorrowedOneRm oneRm{.estimate = exact.estimate};
-    if (exact.shape == stats::Inverse::Shape::Bounded) {
-        oneRm.interval = exact.interval;
-        if (mvt->sd)
-            oneRm.withMvt =
-                stats::inversePrediction(line, mvt->value, *mvt->sd * *mvt->sd, df, level).interval;
-    }
-    return oneRm;
+    return BorrowedOneRm{.estimate = (mvt->value - line.intercept) / line.slope};
+}
+
+void bound(BorrowedOneRm& oneRm, const Mvt& mvt, const stats::OpenLines& open, double level) {
+    const double reach = farthest * oneRm.estimate;
+    oneRm.interval = stats::inverseInterval(open, mvt.value, 0, oneRm.estimate, reach, level);
+    if (oneRm.interval && mvt.sd)
+        oneRm.withMvt = stats::inverseInterval(open, mvt.value, *mvt.sd * *mvt.sd, oneRm.estimate,
+                                               reach, level);
 }
 
 /// (shrunken - common) / (own - common) at the middle of the session's loads.
@@ -61,7 +63,8 @@ const BorrowedLine* History::of(SessionId session) const {
 }
 
 Answer<History> borrow(const Lift& lift, const Answer<Mvt>& mvt,
-                       std::span<const LiftSession> sessions, double level) {
+                       std::span<const LiftSession> sessions, std::optional<SessionId> about,
+                       double level) {
     std::vector<stats::GroupPoints> groups;
     History history{.level = level};
     for (const LiftSession& session : sessions) {
@@ -86,11 +89,13 @@ Answer<History> borrow(const Lift& lift, const Answer<Mvt>& mvt,
             "the sessions hold too few loads to borrow from: two of them need two loads, "
             "and points must scatter about the lines"};
     history.model = *model;
-    history.df = model->points - model->groups - 1;
     for (std::size_t i = 0; i < history.lines.size(); ++i) {
         BorrowedLine& each = history.lines[i];
         each.line = model->lines[i];
-        each.oneRm = oneRmOf(lift, mvt, each.line, history.df, level);
+        each.oneRm = oneRmOf(lift, mvt, each.line);
+        if (each.oneRm && (!about || *about == each.session.session))
+            if (const auto open = stats::openLines(groups, i))
+                bound(*each.oneRm, *mvt, *open, level);
         each.ownShare = ownShareOf(each.session, each.line, model->fixed);
     }
     return history;

@@ -14,9 +14,11 @@
 namespace slopebook::answers {
 
 struct BorrowedOneRm {
-    double estimate = 0;                          ///< kg
-    std::optional<stats::Interval> interval = {}; ///< of the line; absent where unbounded
-    std::optional<stats::Interval> withMvt = {};  ///< with the MVT's own SD
+    double estimate = 0; ///< kg
+    /// Of the line, with what a few sessions leave open about how much lines vary between
+    /// sessions (stats::openLines); absent where unbounded or not asked for.
+    std::optional<stats::Interval> interval = {};
+    std::optional<stats::Interval> withMvt = {}; ///< with the MVT's own SD
 };
 
 /// One session as the athlete's history sees it.
@@ -32,14 +34,14 @@ struct BorrowedLine {
 struct History {
     stats::MixedLine model = {};
     std::vector<BorrowedLine> lines = {}; ///< by date; every session with a point
-    double df = 0; ///< of the intervals: points - sessions - 1, as nlme counts within groups
     double level = 0.95;
     const BorrowedLine* of(SessionId session) const;
 };
 
 /// Refused with the reason: fewer than three sessions with points, too few loads in them, no
-/// scatter.
+/// scatter. The 1RM's intervals are worked out for one session, or, where none is named, for all.
 Answer<History> borrow(const Lift& lift, const Answer<Mvt>& mvt,
-                       std::span<const LiftSession> sessions, double level = 0.95);
+                       std::span<const LiftSession> sessions, std::optional<SessionId> about = {},
+                       double level = 0.95);
 
 } // namespace slopebook::answers

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/mixedline.h"
 
-#include "core/stats/remldeviance.h"
+#include "core/stats/groupsums.h"
 
 #include <Eigen/Eigenvalues>
 #include <Eigen/LU>
@@ -12,59 +12,6 @@
 namespace slopebook::stats {
 
 namespace {
-
-/// u = (x - centre) / scale, in which all is computed.
-struct Frame {
-    double centre = 0;
-    double scale = 1;
-};
-
-double meanOf(const std::vector<double>& values) {
-    double sum = 0;
-    for (const double v : values)
-        sum += v;
-    return sum / static_cast<double>(values.size());
-}
-
-Frame frameOf(std::span<const GroupPoints> groups) {
-    double sum = 0, squares = 0, n = 0;
-    for (const GroupPoints& g : groups) {
-        sum += meanOf(g.x) * static_cast<double>(g.x.size());
-        n += static_cast<double>(g.x.size());
-    }
-    const double centre = sum / n;
-    for (const GroupPoints& g : groups)
-        for (const double x : g.x)
-            squares += (x - centre) * (x - centre);
-    return {centre, std::sqrt(squares / n)};
-}
-
-GroupSums sumsOf(const GroupPoints& group, const Frame& frame) {
-    GroupSums sums;
-    const double n = static_cast<double>(group.x.size());
-    if (const std::optional<Line> line = fitLine(group.x, group.y)) {
-        const double root = std::sqrt(line->sxx);
-        sums.r << std::sqrt(n), std::sqrt(n) * (line->xMean - frame.centre) / frame.scale, 0,
-            root / frame.scale;
-        sums.z << std::sqrt(n) * line->yMean, line->sxy / root;
-        sums.rss = line->rss;
-        return sums;
-    }
-    // One x only: the group has a level and no slope of its own.
-    const double yMean = meanOf(group.y);
-    sums.r << std::sqrt(n), std::sqrt(n) * (group.x.front() - frame.centre) / frame.scale, 0, 0;
-    sums.z << std::sqrt(n) * yMean, 0;
-    for (const double y : group.y)
-        sums.rss += (y - yMean) * (y - yMean);
-    return sums;
-}
-
-/// Coefficients about the frame's centre to those about zero; the same turn for covariances.
-Eigen::Matrix2d outOf(const Frame& frame) {
-    Eigen::Matrix2d turn;
-    turn << 1, -frame.centre / frame.scale, 0, 1 / frame.scale;
-    return turn;
-}
 
 LineCovariance covarianceOf(const Eigen::Matrix2d& m) {
     return {m(0, 0), m(0, 1), m(1, 1)};
@@ -130,42 +77,23 @@ MixedLine written(const RemlDeviance& deviance, const Eigen::Vector3d& theta, co
     const Eigen::SelfAdjointEigenSolver<Eigen::Matrix2d> solver(g);
     fit.singular = solver.eigenvalues()(0) <= 1e-8 * std::max(1.0, solver.eigenvalues()(1));
     for (std::size_t i = 0; i < at.weight.size(); ++i) {
-        const Eigen::Vector2d line = turn * (at.beta + g * at.leaning[i]);
-        const Eigen::Matrix2d own = g - g * at.weight[i] * g;
-        const Eigen::Matrix2d lent = Eigen::Matrix2d::Identity() - g * at.weight[i];
-        fit.lines.push_back({line(0), line(1), turned(own + lent * covariance * lent.transpose())});
-        fit.conditional.push_back(turned(own));
+        fit.lines.push_back(shrunkenLine(at, g, frame, i));
+        fit.conditional.push_back(turned(g - g * at.weight[i] * g));
     }
     return fit;
 }
 
 } // namespace
 
-std::optional<MixedLine> fitMixedLine(std::span<const GroupPoints> groups) {
-    if (groups.size() < 3 ||
-        std::ranges::any_of(groups, [](const GroupPoints& g) { return g.x.empty(); }))
+std::optional<MixedLine> fitMixedLine(std::span<const GroupPoints> points) {
+    auto groups = groupsOf(points);
+    if (!groups)
         return std::nullopt;
-    const Frame frame = frameOf(groups);
-    std::vector<GroupSums> sums;
-    int points = 0, free = 0, withSlope = 0;
-    double rss = 0;
-    for (const GroupPoints& group : groups) {
-        if (group.x.size() != group.y.size() || !(frame.scale > 0))
-            return std::nullopt;
-        sums.push_back(sumsOf(group, frame));
-        const bool sloped = sums.back().r(1, 1) > 0;
-        withSlope += sloped;
-        points += static_cast<int>(group.x.size());
-        free += static_cast<int>(group.x.size()) - (sloped ? 2 : 1);
-        rss += sums.back().rss;
-    }
-    if (withSlope < 2 || free < 1 || !(rss > 0))
-        return std::nullopt;
-    const std::vector<Eigen::Vector3d> starts = startsOf(sums, rss / free);
-    const RemlDeviance deviance(std::move(sums), points);
-    MixedLine fit = written(deviance, bestOf(deviance, starts), frame);
-    fit.groups = static_cast<int>(groups.size());
-    fit.points = points;
+    const std::vector<Eigen::Vector3d> starts = startsOf(groups->sums, groups->s2);
+    const RemlDeviance deviance(std::move(groups->sums), groups->points);
+    MixedLine fit = written(deviance, bestOf(deviance, starts), groups->frame);
+    fit.groups = static_cast<int>(points.size());
+    fit.points = groups->points;
     return fit;
 }
 

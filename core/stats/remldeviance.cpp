@@ -79,6 +79,30 @@ RemlDeviance::At RemlDeviance::at(const Eigen::Vector3d& theta) const {
     return at;
 }
 
+// squares is that of the left-overs about beta: sum z'Wz - beta' (sum R'Wz).
+double RemlDeviance::value(const Eigen::Matrix2d& g) const {
+    Eigen::Matrix2d information = Eigen::Matrix2d::Zero();
+    Eigen::Vector2d right = Eigen::Vector2d::Zero();
+    double determinants = 1, logDeterminants = 0, squares = 0;
+    for (const GroupSums& group : m_groups) {
+        const Eigen::Matrix2d spread =
+            Eigen::Matrix2d::Identity() + group.r * g * group.r.transpose();
+        determinants *= spread.determinant();
+        if (determinants > 1e100) {
+            logDeterminants += std::log(determinants);
+            determinants = 1;
+        }
+        const Eigen::Matrix2d lent = group.r.transpose() * spread.inverse();
+        information += lent * group.r;
+        right += lent * group.z;
+        squares += group.rss + group.z.dot(spread.inverse() * group.z);
+    }
+    squares -= right.dot(information.inverse() * right);
+    const double free = m_points - 2;
+    return logDeterminants + std::log(determinants) + std::log(information.determinant()) +
+           free * (1 + std::log(2 * std::numbers::pi * squares / free));
+}
+
 Eigen::Matrix3d RemlDeviance::curvature(const Eigen::Vector3d& theta) const {
     Eigen::Matrix3d curvature;
     for (int j = 0; j < 3; ++j) {

@@ -33,6 +33,8 @@ public:
         std::vector<Eigen::Vector2d> leaning; ///< R'(I + R G R')^-1 (z - R beta)
     };
     At at(const Eigen::Vector3d& theta) const;
+    /// The value alone, where the covariance between groups over s2 is g.
+    double value(const Eigen::Matrix2d& g) const;
     Eigen::Matrix3d curvature(const Eigen::Vector3d& theta) const;
 
     /// The minimum found from a start by Newton steps that leave saddles; theta.

@@ -87,7 +87,8 @@ void TestHistory::aLightSessionBorrows() {
     int rounds = 0;
     for (int round = 0; round < 150; ++round) {
         const Season made = season(random, 6);
-        const auto history = borrow(tests::benchPull(), tests::coachMvt(mvt), made.sessions);
+        const auto history = borrow(tests::benchPull(), tests::coachMvt(mvt), made.sessions,
+                                    made.sessions.back().session);
         const auto alone = profile(tests::benchPull(), tests::coachMvt(mvt), made.sessions.back());
         if (!history || !alone || !alone->oneRm)
             continue;
@@ -109,7 +110,8 @@ void TestHistory::intervalsHoldTheTruth() {
     int held = 0, rounds = 0;
     for (int round = 0; round < 200; ++round) {
         const Season made = season(random, 8);
-        const auto history = borrow(tests::benchPull(), tests::coachMvt(mvt), made.sessions);
+        const auto history = borrow(tests::benchPull(), tests::coachMvt(mvt), made.sessions,
+                                    made.sessions.back().session);
         if (!history)
             continue;
         const auto& oneRm = history->of(made.sessions.back().session)->oneRm;
@@ -119,9 +121,8 @@ void TestHistory::intervalsHoldTheTruth() {
         held += made.trueOneRm >= oneRm->interval->low && made.trueOneRm <= oneRm->interval->high;
     }
     QVERIFY(rounds > 150);
-    // Between-session variances are estimated from nine sessions and then taken as known, so the
-    // intervals are somewhat short of 95 %; under 80 % they would mislead.
-    QVERIFY2(held > 0.80 * rounds, qPrintable(QStringLiteral("%1 of %2").arg(held).arg(rounds)));
+    // 95 % of 200 with four standard errors of chance
+    QVERIFY2(held > 0.89 * rounds, qPrintable(QStringLiteral("%1 of %2").arg(held).arg(rounds)));
 }
 
 void TestHistory::everySessionWithPointsIsThere() {
@@ -137,7 +138,6 @@ void TestHistory::everySessionWithPointsIsThere() {
     QVERIFY(single && single->oneRm && !single->ownShare);
     QVERIFY(single->oneRm->withMvt);
     QVERIFY(single->oneRm->withMvt->high > single->oneRm->interval->high);
-    CHECK_NEAR(history->df, 4 * 6 + 4 + 1 - 6 - 1, 0);
 }
 
 void TestHistory::refusals() {

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What borrowing from the athlete's own history is worth: the error of the 1RM of a light-only
-// session, from its own line and from the borrowed one, over made-up athletes. Prints a table.
+// session, from its own line and from the borrowed one, over made-up athletes (how many: the
+// argument). Prints a table.
 #include "core/answers/history.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <cstdlib>
 #include <random>
 #include <vector>
 
@@ -15,7 +17,6 @@ using namespace slopebook::answers;
 namespace {
 
 constexpr double mvt = 0.30;
-constexpr int rounds = 2000;
 
 struct World {
     double betweenIntercept, betweenSlope; ///< SD of a session's line about the athlete's
@@ -51,7 +52,7 @@ struct Errors {
     }
 };
 
-void row(int history, double reach, const World& world, std::uint64_t seed) {
+void row(int history, double reach, const World& world, int rounds, std::uint64_t seed) {
     std::mt19937_64 random(seed);
     std::normal_distribution<double> z;
     const Lift lift{
@@ -72,7 +73,7 @@ void row(int history, double reach, const World& world, std::uint64_t seed) {
             sessions.push_back(sessionOf(i + 1, loads, a, b, world.scatter, random));
         }
         const auto alone = profile(lift, threshold, sessions.back());
-        const auto all = borrow(lift, threshold, sessions);
+        const auto all = borrow(lift, threshold, sessions, sessions.back().session);
         if (!alone || !alone->oneRm || !all || !all->lines.back().oneRm)
             continue;
         own.take(alone->oneRm->estimate, alone->oneRm->interval, truth);
@@ -87,7 +88,8 @@ void row(int history, double reach, const World& world, std::uint64_t seed) {
 
 } // namespace
 
-int main() {
+int main(int argc, char** argv) {
+    const int rounds = argc > 1 ? std::atoi(argv[1]) : 500;
     std::printf("1RM (kg) of a held-out session of light loads; %d made-up athletes a row\n",
                 rounds);
     std::printf("%58s %25s\n", "own line alone", "borrowing");
@@ -99,6 +101,6 @@ int main() {
     for (const World& world : worlds)
         for (const int history : {3, 5, 10})
             for (const double reach : {0.35, 0.5, 0.9})
-                row(history, reach, world, seed++);
+                row(history, reach, world, rounds, seed++);
     return 0;
 }
