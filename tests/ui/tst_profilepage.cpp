@@ -5,6 +5,8 @@
 #include "ui/shell/format.h"
 
 #include <QAbstractItemModelTester>
+#include <QCheckBox>
+#include <QLabel>
 #include <QSignalSpy>
 #include <QTableView>
 
@@ -136,6 +138,37 @@ private Q_SLOTS:
         m_page->setAthleteAndLift(std::nullopt, std::nullopt);
         QCOMPARE(m_page->lines().rowCount(), 0);
         QVERIFY(m_page->chart().data().sessions.empty());
+    }
+
+    void theBorrowedLineIsShownBeside() {
+        auto* box = m_page->findChild<QCheckBox*>();
+        QVERIFY(box);
+        const auto label = [this] {
+            for (QLabel* each : m_page->findChildren<QLabel*>())
+                if (each->accessibleName().startsWith(QStringLiteral("Borrowed")))
+                    return each;
+            return static_cast<QLabel*>(nullptr);
+        }();
+        QVERIFY(label);
+        const auto drawn = [this] {
+            for (const auto& entry : m_page->chart().data().sessions)
+                if (entry.key == QStringLiteral("borrowed"))
+                    return entry.line.has_value();
+            return false;
+        };
+        QVERIFY(box->isHidden()); // three sessions are needed
+        const SessionId third =
+            m_book->addSession({.athlete = m_season.lane3, .date = day(2026, 3, 1)});
+        for (const auto& [load, speed] : {std::pair{40.0, 1.14}, {50.0, 0.99}, {60.0, 0.86}})
+            m_book->addSet(third, m_season.pull, ladderSet(load, {speed}));
+        QVERIFY(!box->isHidden());
+        QVERIFY(!drawn());
+        QVERIFY2(label->text().contains(QStringLiteral("from this session alone")),
+                 qPrintable(label->text()));
+        box->setChecked(true);
+        QVERIFY(drawn());
+        box->setChecked(false);
+        QVERIFY(!drawn());
     }
 };
 

@@ -2,9 +2,12 @@
 #include "ui/profile/profilepage.h"
 
 #include "ui/entry/figurespanel.h"
+#include "ui/plan/planwords.h"
 #include "ui/shell/format.h"
 
+#include <QCheckBox>
 #include <QEvent>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QShortcut>
@@ -56,10 +59,20 @@ void ProfilePage::build() {
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
     split->setSizes({330, 210});
+    m_drawBorrowed = new QCheckBox(tr("Draw &borrowed line"));
+    m_borrowedText = new QLabel;
+    m_borrowedText->setWordWrap(true);
+    m_borrowedText->setAccessibleName(tr("Borrowed from earlier sessions"));
+    m_borrowedText->setTextInteractionFlags(Qt::TextSelectableByMouse |
+                                            Qt::TextSelectableByKeyboard);
+    auto* borrowed = new QHBoxLayout;
+    borrowed->addWidget(m_drawBorrowed);
+    borrowed->addWidget(m_borrowedText, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(8, 8, 8, 8);
     layout->addWidget(m_empty);
     layout->addWidget(split, 1);
+    layout->addLayout(borrowed);
     layout->addWidget(m_figures);
 }
 
@@ -94,6 +107,7 @@ QWidget* ProfilePage::buildTables() {
 }
 
 void ProfilePage::connectParts() {
+    connect(m_drawBorrowed, &QCheckBox::toggled, this, &ProfilePage::drawBorrowed);
     connect(m_lines, &LinesModel::shownChanged, this, &ProfilePage::showChart);
     connect(m_lineTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &ProfilePage::showPoints);
@@ -159,6 +173,9 @@ void ProfilePage::showNothing(const QString& why) {
     if (!m_lines->rows().empty())
         m_lines->setRows({});
     m_points->setRows({});
+    m_history.reset();
+    m_drawBorrowed->hide();
+    m_borrowedText->hide();
     m_pointTitle->clear();
     m_figures->clear();
     m_empty->setText(why);
@@ -230,6 +247,8 @@ void ProfilePage::showChart() {
                 shown.sessions.push_back(entryOf(line, *role));
                 m_drawn.push_back(line.session.session);
             }
+            if (auto borrowed = borrowedEntry())
+                shown.sessions.push_back(std::move(*borrowed));
         }
         m_chart->setData(shown);
         highlight();
@@ -274,11 +293,63 @@ void ProfilePage::showPoints() {
             m_pointTable->resizeColumnToContents(column);
         m_pointTitle->setText(tr("Points of %1").arg(dateText(line.session.date)));
         m_figures->showProfile(line.session, line.profile);
+        readBorrowed();
         m_chart->setSpokenText(m_figures->sentence());
         highlight();
     } catch (const std::exception& error) {
         Q_EMIT message(QString::fromUtf8(error.what()));
     }
+}
+
+// The current session's line as the athlete's own history sees it.
+void ProfilePage::readBorrowed() {
+    const LineRow& row = m_lines->rows()[static_cast<std::size_t>(currentLine())];
+    m_history =
+        answers::borrow(m_about->lift.value, m_about->mvt, m_about->sessions, row.session.session);
+    const bool there = *m_history && row.profile;
+    m_drawBorrowed->setVisible(there);
+    m_borrowedText->setVisible(there);
+    if (there)
+        m_borrowedText->setText(
+            planwords::borrowedText(*m_history, *row.profile, LoadUnit::Kilograms));
+    drawBorrowed();
+}
+
+// Beside the session's own line, so that one has to be on the chart.
+void ProfilePage::drawBorrowed() {
+    const int at = currentLine();
+    if (m_drawBorrowed->isChecked() && at >= 0 && !m_lines->roleOf(at))
+        m_lines->setShown(at, true); // draws
+    else
+        showChart();
+}
+
+/// Dotted, because nobody lifted on it; nothing where it is not asked for.
+std::optional<charts::LineEntry> ProfilePage::borrowedEntry() const {
+    const int at = currentLine();
+    if (!m_drawBorrowed->isChecked() || !m_history || !*m_history || at < 0)
+        return std::nullopt;
+    const LineRow& row = m_lines->rows()[static_cast<std::size_t>(at)];
+    const auto role = m_lines->roleOf(at);
+    const answers::BorrowedLine* line = (*m_history)->of(row.session.session);
+    if (!line || !row.profile || !role)
+        return std::nullopt;
+    const double from = row.profile->lightest;
+    charts::LineEntry entry{.key = QStringLiteral("borrowed"),
+                            .label = tr("borrowed, %1").arg(dateText(row.session.date)),
+                            .role = *role};
+    entry.line = charts::LineSegment{.intercept = line->line.intercept,
+                                     .slope = line->line.slope,
+                                     .from = from,
+                                     .to = from,
+                                     .start = from,
+                                     .end = row.profile->heaviest};
+    if (line->oneRm) {
+        entry.line->end = std::max(row.profile->heaviest, line->oneRm->estimate);
+        entry.oneRm =
+            charts::OneRmMark{.estimate = line->oneRm->estimate, .interval = line->oneRm->interval};
+    }
+    return entry;
 }
 
 void ProfilePage::highlight() {

@@ -2,12 +2,14 @@
 // The lines of chosen sessions on one chart, their figures, and the points of the selected one.
 #pragma once
 
+#include "core/answers/history.h"
 #include "ui/charts/linechart.h"
 #include "ui/profile/linesmodel.h"
 #include "ui/profile/pointsmodel.h"
 #include "ui/questions/questions.h"
 #include "ui/shell/taskpage.h"
 
+class QCheckBox;
 class QLabel;
 class QTableView;
 
@@ -41,6 +43,9 @@ private:
     void showPoints();
     void highlight();
     void openCurrent();
+    void readBorrowed();
+    void drawBorrowed();
+    std::optional<charts::LineEntry> borrowedEntry() const;
     void showNothing(const QString& why);
     int currentLine() const;
     charts::LineEntry entryOf(const LineRow& row, const look::Role& role) const;
@@ -58,6 +63,9 @@ private:
     QTableView* m_pointTable;
     QLabel* m_pointTitle;
     QLabel* m_empty;
+    QCheckBox* m_drawBorrowed;
+    QLabel* m_borrowedText;
+    std::optional<Answer<answers::History>> m_history; ///< about the session of the current row
 };
 
 } // namespace slopebook::ui
