@@ -2,7 +2,9 @@
 #include "app/commands/pdf.h"
 
 #include "app/commands/offscreen.h"
+#include "app/commands/planout.h"
 #include "ui/page/comparisonpage.h"
+#include "ui/page/plancard.h"
 
 namespace slopebook::app {
 
@@ -10,6 +12,22 @@ void writePdf(const log::Log& log, const ui::Background& about,
               const answers::Comparison& comparison, const std::filesystem::path& file) {
     paintOffscreen(
         [&] { ui::writeComparisonPdf(comparison, ui::pageHeader(log, about, comparison), file); });
+}
+
+void writeCard(const PlanOut& out, int sets, int reps, const std::filesystem::path& file) {
+    paintOffscreen([&] {
+        ui::writePlanCardPdf({.athlete = QString::fromStdString(out.athlete),
+                              .lift = QString::fromStdString(out.lift),
+                              .plan = out.plan,
+                              .related = out.related(),
+                              .relation = out.relationName(),
+                              .unit = out.plan.settings.unit == MassUnit::Pound
+                                          ? ui::LoadUnit::Pounds
+                                          : ui::LoadUnit::Kilograms,
+                              .sets = sets,
+                              .reps = reps},
+                             file);
+    });
 }
 
 } // namespace slopebook::app

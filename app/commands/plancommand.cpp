@@ -14,8 +14,9 @@ namespace {
 struct Options : About {
     std::string session, percent, velocity, loss, equipment, bar, plates, fixed, ceiling;
     std::string side = "nearest";
-    std::string relation;
-    int nextTest = 0;
+    std::string relation, onBar;
+    std::filesystem::path pdf;
+    int nextTest = 0, sets = 3, reps = 0;
     bool pounds = false, restrictedFlow = false, history = false;
 };
 
@@ -80,6 +81,19 @@ Equipment equipmentFrom(const Options& options, const log::Log& log) {
                                  : "--bar and --plates, or --equipment with one of: " + names);
 }
 
+/// The set with the bar of that name alone; as it is where none is named.
+Equipment onNamedBar(const Equipment& equipment, const std::string& name) {
+    std::string names;
+    for (std::size_t i = 0; i < equipment.bars.size(); ++i) {
+        if (equipment.bars[i].name == name)
+            return answers::onBar(equipment, i);
+        names += (names.empty() ? "" : ", ") + equipment.bars[i].name;
+    }
+    if (name.empty())
+        return equipment;
+    throw BadInput("the bar \"" + name + "\"", "one of: " + names);
+}
+
 answers::Side sideFrom(const std::string& text) {
     if (text == "below")
         return answers::Side::Below;
@@ -88,7 +102,8 @@ answers::Side sideFrom(const std::string& text) {
 
 answers::PlanSettings settingsFrom(const Options& options, const log::Log& log,
                                    const ui::Background& about, const LiftSession& session) {
-    auto settings = ui::planSettings(log, about, session, equipmentFrom(options, log));
+    auto settings = ui::planSettings(log, about, session,
+                                     onNamedBar(equipmentFrom(options, log), options.onBar));
     if (!options.percent.empty())
         settings.target = targetFrom(options.percent, answers::Target::Kind::Percent);
     else if (!options.velocity.empty())
@@ -119,7 +134,8 @@ void addParts(PlanOut& out, const Options& options, const log::Log& log,
                                  "no published equation is known for this lift and velocity kind"};
     }
     if (options.history)
-        out.history = answers::borrow(about.lift.value, about.mvt, about.sessions);
+        out.history = answers::borrow(about.lift.value, about.mvt, about.sessions,
+                                      out.plan.profile.session.session);
     if (options.nextTest > 0) {
         auto settings =
             ui::nextTestSettings(log, about, out.plan.profile.session, out.plan.settings.equipment);
@@ -153,6 +169,11 @@ int run(const Options& options) {
         return sayNoAnswer(options, plan.why());
     PlanOut out{.athlete = about.athlete.value.name, .lift = about.lift.value.name, .plan = *plan};
     addParts(out, options, log, about);
+    if (!options.pdf.empty()) {
+        if (out.plan.chosen.empty())
+            throw BadInput("no aim", "--percent or --velocity: a card is printed for chosen loads");
+        writeCard(out, options.sets, options.reps, options.pdf);
+    }
     if (options.json) {
         Json json;
         planJson(json, out);
@@ -188,6 +209,7 @@ void addPlan(CLI::App& app, int& exit) {
         ->needs(bar);
     command->add_option("--fixed", options->fixed, "Masses that stand on their own: 26,30")
         ->excludes(equipment);
+    command->add_option("--on", options->onBar, "The bar of the equipment that is lifted, by name");
     command->add_option("--ceiling", options->ceiling, "The heaviest load that may be used");
     command->add_option("--side", options->side, "Which load beside the aim")
         ->check(CLI::IsMember({"nearest", "below", "above"}));
@@ -203,6 +225,10 @@ void addPlan(CLI::App& app, int& exit) {
                       "The line that borrows from the athlete's own history, beside");
     command->add_option("--next-test", options->nextTest, "Rank ladders of so many steps, 2 to 8")
         ->check(CLI::Range(2, 8));
+    command->add_option("--pdf", options->pdf, "Writes the card for the bar to this file");
+    command->add_option("--sets", options->sets, "Sets on the card")->check(CLI::Range(1, 20));
+    command->add_option("--reps", options->reps, "Reps a set on the card; 0: until the stop speed")
+        ->check(CLI::Range(0, 50));
     command->add_flag("--json", options->json, "JSON with all digits");
     command->callback([options, &exit] { exit = run(*options); });
 }

@@ -7,6 +7,7 @@
 #include "core/answers/squadrelation.h"
 #include "ui/questions/planquestions.h"
 
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <vector>
@@ -29,6 +30,8 @@ struct PlanOut {
     std::string relationName() const;
 };
 
+/// The card for the bar as a PDF; throws LogError where it cannot be written.
+void writeCard(const PlanOut& out, int sets, int reps, const std::filesystem::path& file);
 std::string planText(const PlanOut& out);
 void planJson(Json& json, const PlanOut& out);
 

@@ -62,7 +62,7 @@ std::string loadsText(const PlanOut& out) {
                                        {"load (" + std::string(word(plan.settings.unit)) + ")"},
                                        {"put on", Align::Left},
                                        {"% of est. 1RM"},
-                                       {"% by relation"},
+                                       {out.published ? "% by published" : "% by squad"},
                                        {"fastest rep (m/s)"},
                                        {"stop at"}});
     const auto related = out.related();

@@ -160,6 +160,13 @@ std::vector<BuiltLoad> buildableLoads(const Equipment& equipment,
     return loads;
 }
 
+Equipment onBar(Equipment equipment, std::size_t bar) {
+    equipment.bars = {equipment.bars.at(bar)};
+    std::erase_if(equipment.fixed,
+                  [](const FixedMass& each) { return each.use == FixedMass::Use::Alone; });
+    return equipment;
+}
+
 std::optional<std::size_t> find(std::span<const BuiltLoad> loads, ExactMass target, Side side) {
     const auto above =
         std::lower_bound(loads.begin(), loads.end(), target,

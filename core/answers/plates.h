@@ -37,6 +37,10 @@ std::vector<BuiltLoad> buildableLoads(const Equipment& equipment,
                                       std::optional<ExactMass> ceiling = {});
 constexpr std::size_t mostLoads = 100'000;
 
+/// The set with one of its bars alone, and without the masses that are loads by themselves: what
+/// a lift on that bar is planned with. bar: an index into equipment.bars.
+Equipment onBar(Equipment equipment, std::size_t bar);
+
 enum class Side { Below, Above, Nearest };
 
 /// The heaviest load <= target, the lightest >= target, or the nearest (of two as near, the

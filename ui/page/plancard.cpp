@@ -4,6 +4,8 @@
 #include "core/model/errors.h"
 #include "ui/page/flow.h"
 #include "ui/plan/planwords.h"
+#include "ui/shell/format.h"
+#include "ui/wording.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -31,7 +33,8 @@ QString workText(const PlanCard& card) {
 }
 
 /// One load: the figure that is read first is the largest.
-void addLoad(page::Flow& flow, const PlanCard& card, const answers::PlannedLoad& load) {
+void addLoad(page::Flow& flow, const PlanCard& card, std::size_t at) {
+    const answers::PlannedLoad& load = card.plan.loads[at];
     flow.text(
         Card::tr("%1   %2").arg(planwords::loadText(load.built.exact, card.unit), workText(card)),
         page::pageFont(loadSize, true), 14, true);
@@ -42,6 +45,10 @@ void addLoad(page::Flow& flow, const PlanCard& card, const answers::PlannedLoad&
     if (load.percent)
         flow.text(Card::tr("%1 of the estimated 1RM").arg(planwords::percentText(load)),
                   page::pageFont(textSize), 4, true);
+    if (!card.related.empty())
+        flow.text(
+            Card::tr("%1 by %2").arg(planwords::relatedText(card.related[at]), text(card.relation)),
+            page::pageFont(cautionSize), 2, true);
     flow.text(Card::tr("Fastest rep expected: %1").arg(planwords::speedText(load)),
               page::pageFont(textSize), 2, load.stop.has_value());
     if (load.stop)
@@ -84,10 +91,13 @@ page::Flow flowOf(const PlanCard& card, const QSizeF& paper) {
                        QString::fromStdString(card.plan.settings.equipment.name)),
               page::pageFont(cautionSize), 2);
     for (const std::size_t i : card.plan.chosen)
-        addLoad(flow, card, card.plan.loads[i]);
+        addLoad(flow, card, i);
     addWriteIn(flow, card);
     bool first = true;
-    for (const QString& caution : planwords::cautionTexts(card.plan.cautions)) {
+    std::vector<answers::Caution> cautions = card.plan.cautions;
+    if (!card.related.empty())
+        cautions.push_back(answers::relationCaution(card.relation));
+    for (const QString& caution : planwords::cautionTexts(cautions)) {
         flow.text(caution, page::pageFont(cautionSize), first ? 16 : 3);
         first = false;
     }

@@ -4,7 +4,7 @@
 // page.
 #pragma once
 
-#include "core/answers/plan.h"
+#include "core/answers/squadrelation.h"
 #include "ui/units.h"
 
 #include <QPageSize>
@@ -18,6 +18,8 @@ namespace slopebook::ui {
 struct PlanCard {
     QString athlete{}, lift{};
     answers::Plan plan; ///< its chosen loads are printed, lightest first
+    std::vector<answers::RelatedLoad> related = {}; ///< one a load of the plan, where asked for
+    std::string relation = {};                      ///< what they are by
     LoadUnit unit = LoadUnit::Kilograms;
     int sets = 3;
     int reps = 0;                                ///< 0: until the stop speed

@@ -62,6 +62,7 @@ void NextTestPane::build() {
     m_table->setAccessibleName(tr("Ladders for the next test, best first"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
     m_table->setWordWrap(false);
     m_table->setTabKeyNavigation(false);
     auto* split = new QSplitter(Qt::Vertical);

@@ -4,6 +4,7 @@
 #include "core/model/errors.h"
 #include "ui/entry/setline.h"
 #include "ui/plan/equipmentdialog.h"
+#include "ui/plan/planwords.h"
 #include "ui/shell/format.h"
 
 #include <QCheckBox>
@@ -14,6 +15,8 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
+
+#include <algorithm>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -37,7 +40,7 @@ std::optional<double> readField(const QLineEdit* field, const QString& what) {
 } // namespace
 
 PlanForm::PlanForm(QWidget* parent)
-    : QWidget(parent), m_session(new QComboBox), m_equipment(new QComboBox),
+    : QWidget(parent), m_session(new QComboBox), m_equipment(new QComboBox), m_bar(new QComboBox),
       m_new(new QPushButton(tr("Ne&w…"))), m_change(new QPushButton(tr("Chan&ge…"))),
       m_remove(new QPushButton(tr("Re&move"))), m_ceiling(new QLineEdit), m_aim(new QComboBox),
       m_from(new QLineEdit), m_to(new QLineEdit), m_side(new QComboBox), m_loss(new QLineEdit),
@@ -74,11 +77,12 @@ void PlanForm::build() {
     auto* form = new QFormLayout(this);
     form->setVerticalSpacing(4); // all rows stand in a window of 720 at a scale of 1.5
     form->addRow(tr("&Session of the line"), m_session);
-    form->addRow(tr("E&quipment"), m_equipment);
+    form->addRow(tr("Equi&pment"), m_equipment);
     auto* buttons = new QHBoxLayout;
     for (QPushButton* button : {m_new, m_change, m_remove})
         buttons->addWidget(button);
     form->addRow(QString(), buttons);
+    form->addRow(tr("Bar"), m_bar);
     form->addRow(tr("Ceiling toda&y"), m_ceiling);
     form->addRow(tr("&Aim at"), m_aim);
     auto* window = new QHBoxLayout;
@@ -86,7 +90,7 @@ void PlanForm::build() {
     window->addWidget(m_to);
     window->addWidget(m_aimUnit);
     form->addRow(tr("From, to"), window);
-    form->addRow(tr("&Load"), m_side);
+    form->addRow(tr("Load"), m_side);
     form->addRow(tr("Stop after l&osing (%)"), m_loss);
     form->addRow(tr("Sets"), m_sets);
     form->addRow(tr("Reps"), m_reps);
@@ -99,6 +103,7 @@ void PlanForm::build() {
 void PlanForm::nameFields() {
     m_session->setAccessibleName(tr("Session of the line"));
     m_equipment->setAccessibleName(tr("Equipment"));
+    m_bar->setAccessibleName(tr("Bar"));
     m_ceiling->setAccessibleName(tr("Ceiling today"));
     m_aim->setAccessibleName(tr("Aim at"));
     m_side->setAccessibleName(tr("Load: which side of the aim"));
@@ -109,7 +114,8 @@ void PlanForm::nameFields() {
 }
 
 void PlanForm::connectFields() {
-    for (QComboBox* box : {m_session, m_equipment, m_aim, m_side, m_unit})
+    connect(m_equipment, &QComboBox::currentIndexChanged, this, &PlanForm::listBars);
+    for (QComboBox* box : {m_session, m_equipment, m_bar, m_aim, m_side, m_unit})
         connect(box, &QComboBox::currentIndexChanged, this, [this] {
             fitFields();
             Q_EMIT changed();
@@ -169,8 +175,27 @@ void PlanForm::setEquipment(const std::vector<Stored<EquipmentId, Equipment>>& e
             m_equipment->addItem(text(each.value.name), qlonglong{raw(each.id)});
         const int at = before.isValid() ? m_equipment->findData(before) : -1;
         m_equipment->setCurrentIndex(at >= 0 ? at : (m_equipment->count() > 0 ? 0 : -1));
+        m_known = equipment;
     }
+    listBars();
     fitFields();
+}
+
+// The bar that was chosen stays chosen where the set has one of that name. A set's first bar is the
+// likely one: the plates of a load differ from bar to bar, so a plan is for one of them.
+void PlanForm::listBars() {
+    const QSignalBlocker quiet(m_bar);
+    const QString before = m_bar->currentText();
+    m_bar->clear();
+    const auto id = equipmentId();
+    const auto set = std::ranges::find_if(m_known, [&](const auto& each) { return each.id == id; });
+    if (set != m_known.end())
+        for (std::size_t i = 0; i < set->value.bars.size(); ++i)
+            m_bar->addItem(planwords::barText(set->value.bars[i]), static_cast<int>(i));
+    if (set != m_known.end() && (m_bar->count() != 1 || !set->value.fixed.empty()))
+        m_bar->addItem(m_bar->count() > 0 ? tr("any, or none") : tr("none"));
+    m_bar->setCurrentIndex(std::max(0, m_bar->findText(before)));
+    m_bar->setEnabled(m_bar->count() > 1);
 }
 
 void PlanForm::chooseEquipment(EquipmentId id) {
@@ -182,6 +207,8 @@ PlanChoice PlanForm::choice() const {
     if (m_session->currentIndex() >= 0)
         choice.session = SessionId{m_session->currentData().toLongLong()};
     choice.equipment = equipmentId();
+    if (m_bar->currentData().isValid())
+        choice.bar = static_cast<std::size_t>(m_bar->currentData().toInt());
     if (!m_ceiling->text().trimmed().isEmpty())
         choice.ceiling = readMassWithUnit(m_ceiling->text(), tr("the ceiling")).first;
     if (m_aim->currentIndex() != Everything)

@@ -21,6 +21,8 @@ namespace slopebook::ui {
 struct PlanChoice {
     std::optional<SessionId> session = {};
     std::optional<EquipmentId> equipment = {};
+    std::optional<std::size_t> bar =
+        {}; ///< of the set of equipment; nothing: whatever makes a load
     std::optional<ExactMass> ceiling = {};
     std::optional<answers::Target> target = {};
     answers::Side side = answers::Side::Nearest;
@@ -55,10 +57,12 @@ private:
     void nameFields();
     void connectFields();
     void fitFields();
+    void listBars();
     std::optional<EquipmentId> equipmentId() const;
 
     QComboBox* m_session;
     QComboBox* m_equipment;
+    QComboBox* m_bar;
     QPushButton* m_new;
     QPushButton* m_change;
     QPushButton* m_remove;
@@ -74,6 +78,7 @@ private:
     QCheckBox* m_restricted;
     QCheckBox* m_history;
     QLabel* m_aimUnit;
+    std::vector<Stored<EquipmentId, Equipment>> m_known;
 };
 
 } // namespace slopebook::ui

@@ -10,11 +10,12 @@
 namespace slopebook::ui {
 
 void PlanModel::setPlan(std::optional<answers::Plan> plan, LoadUnit unit,
-                        std::vector<answers::RelatedLoad> related) {
+                        std::vector<answers::RelatedLoad> related, const QString& relation) {
     beginResetModel();
     m_plan = std::move(plan);
     m_unit = unit;
     m_related = std::move(related);
+    m_relation = relation;
     endResetModel();
 }
 
@@ -38,7 +39,7 @@ QString PlanModel::cell(int row, int column) const {
     case Load:
         return planwords::loadText(load.built.exact, m_unit);
     case PerSide:
-        return planwords::perSideText(load.built);
+        return planwords::putOnText(load.built, m_plan->settings.equipment);
     case Percent:
         return planwords::percentText(load);
     case Speed:
@@ -70,6 +71,8 @@ QVariant PlanModel::data(const QModelIndex& index, int role) const {
                             ? (Qt::AlignRight | Qt::AlignVCenter).toInt()
                             : (Qt::AlignLeft | Qt::AlignVCenter).toInt());
     case Qt::ToolTipRole:
+        if (index.column() == PerSide) // elided in a narrow window
+            return cell(index.row(), PerSide);
         return m_plan->loads[static_cast<std::size_t>(index.row())].tested
                    ? QVariant()
                    : QVariant(tr("Outside the loads of the test: the line drawn on"));
@@ -98,7 +101,7 @@ QVariant PlanModel::headerData(int section, Qt::Orientation orientation, int rol
     case Stop:
         return tr("Stop at");
     case Related:
-        return tr("1RM share of others");
+        return m_relation;
     default:
         return {};
     }

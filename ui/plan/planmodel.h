@@ -16,9 +16,9 @@ public:
     enum Column { Chosen, Load, PerSide, Percent, Speed, Stop, Related, ColumnCount };
     using QAbstractTableModel::QAbstractTableModel;
 
-    /// The plan's loads; empty without a plan.
+    /// The plan's loads; empty without a plan. relation: what names the shares of others.
     void setPlan(std::optional<answers::Plan> plan, LoadUnit unit,
-                 std::vector<answers::RelatedLoad> related = {});
+                 std::vector<answers::RelatedLoad> related = {}, const QString& relation = {});
     const std::optional<answers::Plan>& plan() const { return m_plan; }
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -33,6 +33,7 @@ private:
 
     std::optional<answers::Plan> m_plan;
     std::vector<answers::RelatedLoad> m_related;
+    QString m_relation;
     LoadUnit m_unit = LoadUnit::Kilograms;
 };
 

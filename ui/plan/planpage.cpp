@@ -16,6 +16,7 @@
 #include <QSplitter>
 #include <QTabWidget>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -76,8 +77,10 @@ void PlanPage::build() {
     m_table->setAccessibleName(tr("Loads that can be built"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->horizontalHeader()->setSectionResizeMode(PlanModel::PerSide, QHeaderView::Stretch);
+    m_table->horizontalHeader()->setMinimumSectionSize(24);
     m_table->setTabKeyNavigation(false);
 
     auto* split = new QSplitter(Qt::Vertical);
@@ -90,7 +93,7 @@ void PlanPage::build() {
     column->addWidget(m_sentence);
     column->addWidget(m_borrowed);
     column->addWidget(split, 1);
-    m_tabs->addTab(loads, tr("&Loads"));
+    m_tabs->addTab(loads, tr("Loa&ds"));
     m_tabs->addTab(m_next, tr("Ne&xt test"));
     m_tabs->addTab(m_relations, tr("S&quad"));
 
@@ -167,11 +170,10 @@ void PlanPage::ask() {
         const auto profile = profileOf(*m_about, *session);
         if (!profile)
             return showReason(asSentence(noAnswerText(profile.why())));
-        const auto equipment = std::ranges::find_if(
-            m_equipment, [this](const auto& each) { return each.id == m_choice.equipment; });
-        if (equipment == m_equipment.end())
+        const auto equipment = chosenEquipment();
+        if (!equipment)
             return showReason(tr("Make a set of equipment first: the bars and plates at hand."));
-        auto settings = planSettings(m_logbook.log(), *m_about, *session, equipment->value);
+        auto settings = planSettings(m_logbook.log(), *m_about, *session, *equipment);
         settings.target = m_choice.target;
         settings.lossPercent = m_choice.lossPercent;
         settings.ceiling = m_choice.ceiling;
@@ -188,17 +190,27 @@ void PlanPage::ask() {
     });
 }
 
+/// The set of equipment with the bar that is planned for.
+std::optional<Equipment> PlanPage::chosenEquipment() const {
+    const auto found = std::ranges::find_if(
+        m_equipment, [this](const auto& each) { return each.id == m_choice.equipment; });
+    if (found == m_equipment.end())
+        return std::nullopt;
+    return m_choice.bar && *m_choice.bar < found->value.bars.size()
+               ? answers::onBar(found->value, *m_choice.bar)
+               : found->value;
+}
+
 void PlanPage::askNextTest() {
     if (m_tabs->currentWidget() != m_next)
         return;
-    const auto equipment = std::ranges::find_if(
-        m_equipment, [this](const auto& each) { return each.id == m_choice.equipment; });
-    if (!m_about || !m_profile || equipment == m_equipment.end())
+    const auto equipment = chosenEquipment();
+    if (!m_about || !m_profile || !equipment)
         return m_next->showReason(m_sentence->text());
     m_next->ask({.log = &m_logbook.log(),
                  .about = &*m_about,
                  .profile = &*m_profile,
-                 .equipment = equipment->value,
+                 .equipment = *equipment,
                  .ceiling = m_choice.ceiling,
                  .unit = m_choice.unit});
 }
@@ -213,12 +225,12 @@ void PlanPage::showReason(const QString& reason) {
 }
 
 void PlanPage::showPlan(const answers::Plan& plan) {
-    m_model->setPlan(plan, m_choice.unit, m_relations->related(plan));
-    m_table->resizeColumnsToContents();
+    m_model->setPlan(plan, m_choice.unit, m_relations->related(plan), m_relations->heading());
     m_borrowed->setVisible(m_choice.history);
     m_borrowed->setText(
         m_choice.history
-            ? planwords::borrowedText(answers::borrow(plan.lift, m_about->mvt, m_about->sessions),
+            ? planwords::borrowedText(answers::borrow(plan.lift, m_about->mvt, m_about->sessions,
+                                                      plan.profile.session.session),
                                       plan.profile, m_choice.unit)
             : QString());
     QStringList chosen;
@@ -243,9 +255,21 @@ void PlanPage::showPlan(const answers::Plan& plan) {
     if (plan.restrictedFlow)
         cautions << planwords::restrictedFlowTexts();
     m_cautions->setText(cautions.join(u"\n"_s));
-    if (!plan.chosen.empty())
-        m_table->scrollTo(m_model->index(static_cast<int>(plan.chosen.front()), 0),
-                          QAbstractItemView::PositionAtCenter);
+    showChosen();
+}
+
+// The table has its height only once it is shown.
+void PlanPage::showChosen() {
+    QTimer::singleShot(0, m_table, [this] {
+        if (const auto& plan = m_model->plan(); plan && !plan->chosen.empty())
+            m_table->scrollTo(m_model->index(static_cast<int>(plan->chosen.front()), 0),
+                              QAbstractItemView::PositionAtCenter);
+    });
+}
+
+void PlanPage::showEvent(QShowEvent* event) {
+    TaskPage::showEvent(event);
+    showChosen();
 }
 
 void PlanPage::editEquipment(std::optional<EquipmentId> id) {

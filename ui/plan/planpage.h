@@ -37,6 +37,9 @@ public:
 
     const PlanModel& loads() const { return *m_model; }
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void build();
     void connectParts();
@@ -46,6 +49,8 @@ private:
     void readRelations();
     void showReason(const QString& reason);
     void showPlan(const answers::Plan& plan);
+    void showChosen();
+    std::optional<Equipment> chosenEquipment() const;
     void editEquipment(std::optional<EquipmentId> id);
     void removeEquipment(EquipmentId id);
     PlanCard card() const;

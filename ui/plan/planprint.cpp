@@ -2,6 +2,7 @@
 // The card for the bar goes out on paper: preview, printer, PDF.
 #include "core/model/errors.h"
 #include "ui/plan/planpage.h"
+#include "ui/plan/relationpane.h"
 #include "ui/shell/format.h"
 
 #include <QFile>
@@ -35,6 +36,8 @@ PlanCard PlanPage::card() const {
     PlanCard card{.athlete = text(m_about->athlete.value.name),
                   .lift = text(m_about->lift.value.name),
                   .plan = *m_model->plan(),
+                  .related = m_relations->related(*m_model->plan()),
+                  .relation = m_relations->name(),
                   .unit = m_choice.unit,
                   .sets = m_choice.sets,
                   .reps = m_choice.reps};

@@ -57,8 +57,18 @@ QString perSideText(const answers::BuiltLoad& load) {
 QString barText(const answers::BuiltLoad& load) {
     if (!load.bar)
         return {};
-    return (load.bar->name.empty() ? Plan::tr("bar") : text(load.bar->name)) + u' ' +
-           pieceText(load.bar->mass, load.bar->unit);
+    return barText(*load.bar);
+}
+
+QString barText(const Bar& bar) {
+    return (bar.name.empty() ? Plan::tr("bar") : text(bar.name)) + u' ' +
+           pieceText(bar.mass, bar.unit);
+}
+
+QString putOnText(const answers::BuiltLoad& load, const Equipment& equipment) {
+    const QString side = perSideText(load);
+    return equipment.bars.size() > 1 && load.bar ? Plan::tr("%1: %2").arg(barText(load), side)
+                                                 : side;
 }
 
 QString percentText(const answers::PlannedLoad& load) {

@@ -19,6 +19,9 @@ QString loadText(ExactMass mass, LoadUnit unit);
 QString perSideText(const answers::BuiltLoad& load);
 /// The bar or the mass that carries it: "bar 20 kg"; empty without a bar.
 QString barText(const answers::BuiltLoad& load);
+QString barText(const Bar& bar);
+/// What goes on each side; the bar before it where the set has several.
+QString putOnText(const answers::BuiltLoad& load, const Equipment& equipment);
 /// "73 % (71 to 75)"; empty without an estimated 1RM.
 QString percentText(const answers::PlannedLoad& load);
 /// "0.57 m/s (0.51 to 0.63)".

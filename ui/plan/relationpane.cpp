@@ -66,6 +66,11 @@ std::vector<answers::RelatedLoad> RelationPane::related(const answers::Plan& pla
     return {};
 }
 
+QString RelationPane::heading() const {
+    return m_use->currentIndex() == Squad ? tr("Of 1RM, by the squad's relation")
+                                          : tr("Of 1RM, by the published equation");
+}
+
 std::string RelationPane::name() const {
     if (m_use->currentIndex() == Squad && m_squad)
         return m_squad->name();

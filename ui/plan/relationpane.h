@@ -25,6 +25,8 @@ public:
     std::vector<answers::RelatedLoad> related(const answers::Plan& plan) const;
     /// Its name in plain English; empty where none is asked for.
     std::string name() const;
+    /// The same for the head of a column.
+    QString heading() const;
 
 Q_SIGNALS:
     void useChanged();
