@@ -355,6 +355,61 @@ private Q_SLOTS:
         dialog->close();
     }
 
+    /// A test of the coach's own, on one side, takes the figure that is selected.
+    void aTraceBecomesTheCoachsOwnTest() {
+        const auto path = m_folder.path("own.slopebook");
+        log::Log log = log::Log::create(path);
+        const Squad s = fill(log);
+        TestKind own;
+        own.name = "Calf push, early impulse";
+        own.unit = "N s";
+        own.twoSided = true;
+        log.add(own);
+        Logbook book(std::move(log));
+        BatteryPage page(book, [] { return today; });
+        page.setAthleteAndLift(s.season.lane3, {});
+        const tests::HalfSinePush push;
+        TraceDialog* dialog = page.openTrace();
+        dialog->openFile(trace(
+            "own.csv", [&](double t) { return push.force(t); }, 4));
+        QComboBox *into = nullptr, *side = nullptr;
+        for (auto* box : dialog->findChildren<QComboBox*>()) {
+            if (box->accessibleName() == QStringLiteral("Becomes"))
+                into = box;
+            if (box->accessibleName() == QStringLiteral("Side"))
+                side = box;
+        }
+        QVERIFY(into && side && side->isHidden());
+        const int at = into->findText(QStringLiteral("Calf push"), Qt::MatchContains);
+        QVERIFY(at >= 0);
+        into->setCurrentIndex(at);
+        QVERIFY(!side->isHidden());
+        side->setCurrentIndex(1);
+        auto* accept = dialog->findChild<QPushButton*>(QStringLiteral("accept"));
+        const auto kept = [&] {
+            std::size_t count = 0;
+            const auto sessions = book.log().batteries(s.season.lane3);
+            for (const auto& test : sessions.back().battery.tests)
+                count += test.attempts.size();
+            return count;
+        };
+        const std::size_t before = kept();
+        dialog->selectFigure(rowOf(dialog->figures(), QStringLiteral("peak force, gross")));
+        accept->click(); // newtons are no newton-seconds
+        QCOMPARE(kept(), before);
+        QVERIFY(dialog->said().contains(QStringLiteral("Select the figure")));
+        dialog->selectFigure(rowOf(dialog->figures(), QStringLiteral("impulse, net, 0 to 100 ms")));
+        accept->click();
+        QCOMPARE(kept(), before + 1);
+        const Attempt made =
+            book.log().batteries(s.season.lane3).back().battery.tests.back().attempts.back();
+        QVERIFY(made.side == BodySide::Right);
+        // from the onset at 10 N on, 0.1 s of the half sine
+        const double onset = push.reaches(10);
+        QVERIFY(std::abs(made.value - push.impulse(onset, onset + 0.1)) < 0.2);
+        dialog->close();
+    }
+
     void repsBecomeSpeeds() {
         TraceDialog dialog;
         dialog.setKind(traces::TraceKind::Lift);
@@ -409,8 +464,8 @@ private Q_SLOTS:
         QVERIFY(cell(blocks, spring, 5).contains(QStringLiteral("sore ankle")));
         page.selectBlock(spring);
         QCOMPARE(page.sessions().rowCount(), 1);
-        QVERIFY(cell(page.sessions(), 0, 1).contains(QStringLiteral("Bench pull")));
-        QVERIFY(cell(page.sessions(), 0, 1).contains(QStringLiteral("Single hop")));
+        QVERIFY(cell(page.sessions(), 0, 2).contains(QStringLiteral("Bench pull")));
+        QVERIFY(cell(page.sessions(), 0, 2).contains(QStringLiteral("Single hop")));
         QCOMPARE(page.timeline().lanes(), 1);
         QVERIFY(page.timeline().barOf(flood).left() > page.timeline().barOf(autumn).right());
         book.addBlock(Block{.name = "Camp", .first = day(2026, 3, 8), .last = day(2026, 3, 12)});

@@ -111,7 +111,7 @@ void AttemptsView::fillSessions() {
         for (const TestAttempts& test : one.battery.tests)
             count += test.attempts.size();
         if (count > 0)
-            label += tr(" - %n attempt(s)", nullptr, static_cast<int>(count));
+            label += count == 1 ? tr(", 1 attempt") : tr(", %1 attempts").arg(count);
         m_session->addItem(label, qint64(raw(one.session)));
     }
     const int at = held ? m_session->findData(qint64(raw(*held))) : -1;

@@ -2,16 +2,15 @@
 #include "ui/battery/batterypage.h"
 
 #include "ui/battery/tracedialog.h"
+#include "ui/questions/batteryquestions.h"
 
-#include <QClipboard>
-#include <QGuiApplication>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
 namespace slopebook::ui {
 
 BatteryPage::BatteryPage(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : TaskPage(parent), m_attempts(new AttemptsView(logbook, std::move(today))),
+    : TaskPage(parent), m_logbook(logbook), m_attempts(new AttemptsView(logbook, std::move(today))),
       m_beforeAfter(new BeforeAfterView(logbook)), m_tabs(new QTabWidget) {
     m_tabs->setDocumentMode(true);
     m_tabs->addTab(m_attempts, tr("Attempts of a session"));
@@ -47,13 +46,11 @@ TraceDialog* BatteryPage::openTrace() {
             [this](const TestKind& kind, const Attempt& attempt) {
                 m_attempts->addAttempts(kind, {attempt});
             });
-    connect(dialog, &TraceDialog::speedsAccepted, this, [this](const QString& speeds) {
-        QGuiApplication::clipboard()->setText(speeds);
-        Q_EMIT speedsFound(speeds);
-        Q_EMIT message(tr("Speeds are on the clipboard: on the Session tab type the load, then "
-                          "paste (%1)")
-                           .arg(speeds));
-    });
+    connect(dialog, &TraceDialog::speedsAccepted, this, &BatteryPage::speedsFound);
+    std::vector<TestKind> tests;
+    for (const OfferedTest& each : offeredTests(m_logbook.log()))
+        tests.push_back(each.kind);
+    dialog->setTests(std::move(tests));
     dialog->show();
     return dialog;
 }

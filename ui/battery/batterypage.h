@@ -32,9 +32,10 @@ public:
 
 Q_SIGNALS:
     /// Speeds of a trace's reps, as they would be typed after the load.
-    void speedsFound(const QString& speeds);
+    void speedsFound(const QString& speeds, slopebook::VelocityKind kind);
 
 private:
+    Logbook& m_logbook;
     AttemptsView* m_attempts;
     BeforeAfterView* m_beforeAfter;
     QTabWidget* m_tabs;

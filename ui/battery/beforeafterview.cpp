@@ -11,6 +11,7 @@
 #include <QFileDialog>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLocale>
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
@@ -44,6 +45,7 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
     table->horizontalHeader()->setHighlightSections(false);
     table->horizontalHeader()->setStretchLastSection(true);
     table->setWordWrap(false);
+    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
     return table;
 }
 
@@ -130,11 +132,11 @@ QWidget* BeforeAfterView::buildBody() {
     m_missingTitle = heading(tr("What was missing"), m_missingTable);
     m_forest = new ForestChart;
     layout->addWidget(m_summary);
-    layout->addWidget(m_lifts);
     layout->addWidget(m_forest);
     layout->addWidget(m_testTable);
     layout->addWidget(m_leftRightTitle);
     layout->addWidget(m_leftRightTable);
+    layout->addWidget(m_lifts);
     layout->addWidget(m_missingTitle);
     layout->addWidget(m_missingTable);
     layout->addWidget(m_notes);
@@ -345,7 +347,8 @@ void BeforeAfterView::writePdf() {
             tr("PDF (*.pdf)"));
         if (file.isEmpty())
             return;
-        writeBatteryPdf(*m_answer, Paper::A4, utf8(file));
+        const bool letter = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+        writeBatteryPdf(*m_answer, letter ? Paper::Letter : Paper::A4, utf8(file));
         Q_EMIT message(tr("Written: %1").arg(file));
     });
 }

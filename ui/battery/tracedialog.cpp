@@ -17,50 +17,11 @@
 
 namespace slopebook::ui {
 
-namespace {
-
 using traces::TraceKind;
 
-/// What a figure of a trace may become: a built-in test, made from these figures.
-struct Becomes {
-    TraceKind kind;
-    const char* test;
-    const char* value;
-    const char* contact; ///< or nothing
-};
-constexpr Becomes becomes[] = {
-    {TraceKind::Isometric, "Isometric pull, peak force", "peak_force_n", nullptr},
-    {TraceKind::Isometric, "Isometric pull, peak force per body mass", "peak_force_n", nullptr},
-    {TraceKind::Isometric, "Isometric pull, force at 100 ms", "force_100ms_n", nullptr},
-    {TraceKind::Isometric, "Isometric pull, rate 0 to 100 ms", "rfd_0_100ms_n_per_s", nullptr},
-    {TraceKind::Jump, "Countermovement jump", "flight_time_s", nullptr},
-    {TraceKind::Jump, "Drop jump, reactive strength", "flight_time_s", "contact_time_s"}};
-
-struct Speeds {
-    const char* label;
-    const char* key;
-};
-constexpr Speeds speeds[] = {
-    {QT_TRANSLATE_NOOP("slopebook::ui::TraceDialog", "mean velocities to the session"),
-     "mean_m_per_s"},
-    {QT_TRANSLATE_NOOP("slopebook::ui::TraceDialog", "mean propulsive velocities to the session"),
-     "propulsive_m_per_s"},
-    {QT_TRANSLATE_NOOP("slopebook::ui::TraceDialog", "peak velocities to the session"),
-     "peak_m_per_s"}};
-
-std::optional<double> figureOf(const traces::Analysis& analysis, std::size_t event,
-                               const char* key) {
-    const auto found = analysis.figures(event);
-    if (const auto* list = std::get_if<std::vector<traces::Figure>>(&found))
-        for (const traces::Figure& figure : *list)
-            if (figure.key == key)
-                return figure.value;
-    return std::nullopt;
-}
-
-} // namespace
-
-TraceDialog::TraceDialog(QWidget* parent) : QDialog(parent) {
+TraceDialog::TraceDialog(QWidget* parent)
+    : QDialog(parent),
+      m_tests(answers::builtInTestKinds().begin(), answers::builtInTestKinds().end()) {
     setWindowTitle(tr("From a trace"));
     m_view = new TraceView;
     m_said = new QLabel(tr("A CSV file with one row a sample: time in s, and force in N or "
@@ -118,6 +79,9 @@ QWidget* TraceDialog::buildBelow() {
     m_table->setModel(m_figures);
     m_table->setAccessibleName(tr("Figures of the trace"));
     m_table->setTabKeyNavigation(false);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setStretchLastSection(true);
     column->addWidget(m_table, 1);
@@ -131,6 +95,11 @@ QWidget* TraceDialog::buildBelow() {
     m_take->setObjectName(QStringLiteral("accept"));
     row->addWidget(caption);
     row->addWidget(m_accept);
+    m_side = new QComboBox;
+    m_side->addItem(tr("left"), static_cast<int>(BodySide::Left));
+    m_side->addItem(tr("right"), static_cast<int>(BodySide::Right));
+    m_side->setAccessibleName(tr("Side"));
+    row->addWidget(m_side);
     row->addWidget(m_take);
     row->addStretch(1);
     column->addLayout(row);
@@ -156,6 +125,7 @@ void TraceDialog::connectParts() {
         m_view->marksChanged();
         showFigures();
     });
+    connect(m_accept, &QComboBox::currentIndexChanged, this, &TraceDialog::fitAccept);
     connect(m_take, &QPushButton::clicked, this, &TraceDialog::accepted);
 }
 
@@ -268,54 +238,6 @@ void TraceDialog::showFigures() {
     }
     m_figures->setTable({tr("Figure"), tr("Value"), tr("Unit")}, std::move(rows), 1, 2);
     m_table->resizeColumnsToContents();
-}
-
-void TraceDialog::fillAccept() {
-    m_accept->clear();
-    const auto kind = static_cast<TraceKind>(m_kind->currentIndex());
-    for (const Becomes& one : becomes)
-        if (one.kind == kind)
-            m_accept->addItem(tr("an attempt of %1").arg(QString::fromUtf8(one.test)),
-                              QString::fromUtf8(one.test));
-    if (kind == TraceKind::Lift)
-        for (const Speeds& one : speeds)
-            m_accept->addItem(tr(one.label), QString::fromUtf8(one.key));
-}
-
-void TraceDialog::accepted() {
-    if (!m_analysis)
-        return;
-    const QByteArray chosen = m_accept->currentData().toString().toUtf8();
-    if (m_analysis->kind() == TraceKind::Lift) {
-        QStringList all;
-        for (std::size_t i = 0; i < m_analysis->events(); ++i)
-            if (const auto speed = figureOf(*m_analysis, i, chosen.constData()))
-                all << number(*speed, 3);
-        Q_EMIT speedsAccepted(all.join(QLatin1Char(' ')));
-        say(tr("Handed over: %1").arg(all.join(QLatin1Char(' '))), false);
-        return;
-    }
-    for (const Becomes& one : becomes) {
-        if (chosen != one.test)
-            continue;
-        const auto kind = answers::builtInTestKind(one.test);
-        const auto value = figureOf(*m_analysis, m_event, one.value);
-        std::optional<double> contact;
-        if (one.contact)
-            contact = figureOf(*m_analysis, m_event, one.contact);
-        if (!kind || !value || (one.contact && !contact)) {
-            say(tr("This trace does not give what that test needs (a jump without a contact before "
-                   "it has no contact time)."),
-                true);
-            return;
-        }
-        Q_EMIT attemptAccepted(*kind, {.side = BodySide::Both,
-                                       .value = *value,
-                                       .contact = contact,
-                                       .note = "from a trace",
-                                       .excluded = {}});
-        say(tr("Added to the session: %1").arg(text(kind->name)), false);
-    }
 }
 
 QString TraceDialog::said() const {

@@ -5,6 +5,7 @@
 
 #include "core/exchange/tracecsv.h"
 #include "core/model/battery.h"
+#include "core/model/lift.h"
 #include "core/traces/analysis.h"
 #include "ui/battery/traceview.h"
 #include "ui/compare/texttable.h"
@@ -30,13 +31,17 @@ public:
     const TextTable& figures() const { return *m_figures; }
     QString said() const;
     void showTraceEvent(std::size_t event);
+    /// The tests that an attempt can be for: the log's and the built-in ones.
+    void setTests(std::vector<TestKind> tests);
+    /// The figure of the table that a test of the coach's own takes.
+    void selectFigure(int row);
     std::size_t events() const { return m_analysis ? m_analysis->events() : 0; }
 
 Q_SIGNALS:
-    /// An attempt for that built-in test: the coach has accepted it.
+    /// An attempt for that test: the coach has accepted it.
     void attemptAccepted(const slopebook::TestKind& kind, const slopebook::Attempt& attempt);
     /// Speeds of all reps (m/s) of that velocity kind, as text for the session form.
-    void speedsAccepted(const QString& speeds);
+    void speedsAccepted(const QString& speeds, slopebook::VelocityKind kind);
 
 private:
     QWidget* buildChoices();
@@ -47,7 +52,11 @@ private:
     void analyse();
     void showFigures();
     void fillAccept();
+    void fitAccept();
     void accepted();
+    void acceptSpeeds();
+    void acceptAttempt(const TestKind& kind);
+    std::optional<double> selectedFigure(const std::string& unit) const;
     void say(const QString& words, bool problem);
 
     QString m_file;
@@ -55,6 +64,7 @@ private:
     std::optional<traces::Trace> m_trace;
     std::optional<traces::Analysis> m_analysis;
     std::size_t m_event = 0;
+    std::vector<TestKind> m_tests;
     QLabel* m_fileName;
     QPushButton* m_choose;
     QComboBox* m_kind;
@@ -66,6 +76,7 @@ private:
     TextTable* m_figures;
     QTableView* m_table;
     QComboBox* m_accept;
+    QComboBox* m_side;
     QPushButton* m_take;
 };
 

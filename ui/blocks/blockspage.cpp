@@ -24,10 +24,12 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     table->setSelectionMode(QAbstractItemView::SingleSelection);
     table->setTabKeyNavigation(false);
-    table->setWordWrap(false);
+    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
     table->verticalHeader()->hide();
     table->horizontalHeader()->setHighlightSections(false);
-    table->horizontalHeader()->setStretchLastSection(true);
+    // What was missing is read whole: it wraps rather than being cut.
+    QObject::connect(table->horizontalHeader(), &QHeaderView::sectionResized, table,
+                     &QTableView::resizeRowsToContents);
     return table;
 }
 
@@ -51,6 +53,15 @@ void BlocksPage::build() {
     m_blockTable = tableOf(m_blockRows, tr("Training blocks"));
     m_blockTable->setObjectName(QStringLiteral("blocks"));
     m_sessionTable = tableOf(m_sessionRows, tr("Sessions of the selected block"));
+    const auto share = [](QTableView* table, std::initializer_list<int> stretched) {
+        table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+        for (const int column : stretched)
+            table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
+    };
+    m_blockRows->setTable(blockColumns(), {}, 3, 5);
+    m_sessionRows->setTable(sessionColumns(), {}, 9, 9);
+    share(m_blockTable, {5, 6});
+    share(m_sessionTable, {1, 2});
     m_title = new QLabel;
     m_title->setBuddy(m_sessionTable);
     m_problem = new QLabel;
@@ -78,6 +89,15 @@ void BlocksPage::build() {
     layout->addWidget(m_problem);
     layout->addWidget(m_timeline);
     layout->addWidget(split, 1);
+}
+
+QStringList BlocksPage::blockColumns() {
+    return {tr("Block"),    tr("First day"),        tr("Last day"), tr("Load ceiling"),
+            tr("Sessions"), tr("What was missing"), tr("Note")};
+}
+
+QStringList BlocksPage::sessionColumns() {
+    return {tr("Day"), tr("Not possible, and why"), tr("Lifts and tests")};
 }
 
 void BlocksPage::connectParts() {
@@ -200,11 +220,8 @@ void BlocksPage::showBlocks() {
     }
     m_timeline->show(std::move(blocks), std::move(marks));
     const int made = static_cast<int>(rows.size());
-    m_blockRows->setTable({tr("Block"), tr("First day"), tr("Last day"), tr("Load ceiling"),
-                           tr("Sessions"), tr("What was missing"), tr("Note")},
-                          std::move(rows), 3, 5);
-    m_blockTable->resizeColumnsToContents();
-    m_blockTable->setColumnWidth(5, std::min(420, m_blockTable->columnWidth(5)));
+    m_blockRows->setTable(blockColumns(), std::move(rows), 3, 5);
+    m_blockTable->resizeRowsToContents();
     if (made > 0)
         m_blockTable->selectRow(held >= 0 && held < made ? held : made - 1);
     showSessions();
@@ -226,15 +243,14 @@ void BlocksPage::showSessions() {
         if (session.ordinal > 1)
             day += QStringLiteral(" #%1").arg(session.ordinal);
         m_shown.push_back(session.session);
-        rows.push_back({.cells = {day, whatWas(session), whatWasMissing(session)},
+        rows.push_back({.cells = {day, whatWasMissing(session), whatWas(session)},
                         .explanation = whatWasMissing(session)});
     }
     m_title->setText(!m_athlete     ? tr("Choose an athlete.")
                      : rows.empty() ? tr("No sessions in this block.")
                                     : tr("S&essions in it"));
-    m_sessionRows->setTable({tr("Day"), tr("Lifts and tests"), tr("Not possible, and why")},
-                            std::move(rows), 9, 9);
-    m_sessionTable->resizeColumnsToContents();
+    m_sessionRows->setTable(sessionColumns(), std::move(rows), 9, 9);
+    m_sessionTable->resizeRowsToContents();
 }
 
 } // namespace slopebook::ui

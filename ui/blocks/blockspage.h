@@ -31,6 +31,8 @@ public:
 private:
     void build();
     void connectParts();
+    static QStringList blockColumns();
+    static QStringList sessionColumns();
     void reload();
     void showBlocks();
     void showSessions();

@@ -95,6 +95,14 @@ void EntryLine::showHelp() {
         true);
 }
 
+void EntryLine::offerSpeeds(const QString& speeds) {
+    m_meant.clear();
+    m_edit->setText(QLatin1Char(' ') + speeds);
+    m_edit->setCursorPosition(0);
+    m_edit->setFocus();
+    say(tr("Speeds from a trace: type the load before them, then Enter."), false);
+}
+
 void EntryLine::showProblem(const QString& why) {
     if (why.isEmpty())
         showHelp();

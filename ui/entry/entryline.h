@@ -44,6 +44,9 @@ public:
     /// A sentence below the line: something else of the page went wrong.
     void showProblem(const QString& why);
     void showHelp();
+    /// Speeds that something else measured: they stand in the line, the cursor before them, for the
+    /// load to be typed and Enter.
+    void offerSpeeds(const QString& speeds);
     QString answer() const;
 
 private:

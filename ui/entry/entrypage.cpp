@@ -332,6 +332,23 @@ void EntryPage::removeSet() {
     }
 }
 
+void EntryPage::offerSpeeds(const QString& speeds, VelocityKind kind) {
+    if (!m_lift) {
+        m_line->showProblem(tr("Choose a lift first."));
+        return;
+    }
+    const auto lifts = m_logbook.log().lifts();
+    const auto lift = std::ranges::find(lifts, *m_lift, &Stored<LiftId, Lift>::id);
+    if (lift != lifts.end() && lift->value.kind != kind) {
+        m_line->showProblem(
+            tr("%1 is measured in %2; the trace's speeds are %3. Values of "
+               "different kinds are never put on one line.")
+                .arg(text(lift->value.name), kindText(lift->value.kind), kindText(kind)));
+        return;
+    }
+    m_line->offerSpeeds(speeds);
+}
+
 void EntryPage::focusLine() {
     m_line->edit()->setFocus(Qt::ShortcutFocusReason);
 }

@@ -25,6 +25,10 @@ public:
     void refresh(Logbook::What what, SessionId session) override;
     void showSession(SessionId session);
 
+    /// A set's speeds from a trace, put into the line for the coach to accept; refused where the
+    /// lift is measured in another kind of velocity.
+    void offerSpeeds(const QString& speeds, VelocityKind kind);
+
     // For the shell's actions.
     void beginSession();
     void openDetails();

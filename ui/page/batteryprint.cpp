@@ -35,27 +35,32 @@ page::Cell strong(const QString& text) {
     return {.text = text, .bold = true};
 }
 
+/// "not possible" without its reason, which stands whole under "What was missing".
+QString shortly(const QString& value) {
+    return value.section(QLatin1Char(':'), 0, 0);
+}
+
 void addTests(page::Flow& flow, const BatteryAnswer& answer) {
     flow.heading(PrintWords::tr("Tests"));
     std::vector<std::vector<page::Cell>> rows;
     for (const page::BatteryRow& r : page::batteryRows(answer.battery))
         rows.push_back({strong(r.test),
-                        {r.before},
-                        {r.after},
+                        {shortly(r.before)},
+                        {shortly(r.after)},
                         {r.change},
                         {r.percent},
                         {r.interval},
                         {r.error},
                         strong(r.reading)});
     const double w = flow.width() / 512;
-    flow.table({{150 * w},
-                {58 * w, Qt::AlignRight},
-                {58 * w, Qt::AlignRight},
-                {46 * w, Qt::AlignRight},
-                {38 * w, Qt::AlignRight},
-                {84 * w, Qt::AlignRight},
-                {34 * w, Qt::AlignRight},
-                {44 * w}},
+    flow.table({{144 * w},
+                {56 * w, Qt::AlignRight},
+                {56 * w, Qt::AlignRight},
+                {44 * w, Qt::AlignRight},
+                {36 * w, Qt::AlignRight},
+                {82 * w, Qt::AlignRight},
+                {32 * w, Qt::AlignRight},
+                {62 * w}},
                {strong(PrintWords::tr("Test (unit)")), strong(PrintWords::tr("Before")),
                 strong(PrintWords::tr("After")), strong(PrintWords::tr("Change")),
                 strong(PrintWords::tr("%")),

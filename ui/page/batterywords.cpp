@@ -107,9 +107,9 @@ QString batterySummary(const answers::BatteryComparison& battery) {
     }
     if (parts.isEmpty())
         return Words::tr("No test of the battery was done on either side.");
-    QString line = parts.join(QStringLiteral(". ")) + QLatin1Char('.');
-    line[0] = line[0].toUpper();
-    return line;
+    for (QString& part : parts)
+        part[0] = part[0].toUpper();
+    return parts.join(QStringLiteral(". ")) + QLatin1Char('.');
 }
 
 QStringList batteryNotes(const answers::BatteryComparison& battery) {

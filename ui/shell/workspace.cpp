@@ -127,7 +127,13 @@ void Workspace::buildTasks() {
     addTask(new HistoryPage(*m_logbook, nullptr));
     addTask(new ComparePage(*m_logbook, nullptr));
     addTask(new SeasonPage(*m_logbook, nullptr));
-    addTask(new BatteryPage(*m_logbook, m_today));
+    auto* battery = new BatteryPage(*m_logbook, m_today);
+    addTask(battery);
+    connect(battery, &BatteryPage::speedsFound, this,
+            [this](const QString& speeds, VelocityKind kind) {
+                showTask(m_tabs->indexOf(m_entry));
+                m_entry->offerSpeeds(speeds, kind);
+            });
     addTask(new PlanPage(*m_logbook, nullptr));
     addTask(new BlocksPage(*m_logbook, m_today));
     addTask(new SquadPage(*m_logbook, nullptr));
