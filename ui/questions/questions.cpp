@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/questions/questions.h"
 
+#include "core/answers/batterycomparison.h"
 #include "core/answers/threshold.h"
 #include "core/model/errors.h"
 #include "ui/questions/liftcontext.h"
@@ -156,11 +157,32 @@ answers::ComparisonSettings comparisonSettings(const log::Log& log, const Backgr
     return comparisonSettings(liftContext(log, about.lift.id), about, from, to, settings);
 }
 
+namespace {
+
+/// What differed about the place and the footwear; the battery's device and technique are those of
+/// its tests.
+void flagContext(const log::Log& log, answers::Comparison& comparison) {
+    for (const auto& change :
+         answers::contextChanges(log.battery(comparison.from.session.session).context,
+                                 log.battery(comparison.to.session.session).context))
+        if (change.what == "surface" || change.what == "footwear")
+            comparison.notes.push_back({answers::Note::Kind::Other,
+                                        {},
+                                        "the " + change.what + " changed (" + change.before +
+                                            ", then " + change.after +
+                                            "): part of the change may be its doing"});
+}
+
+} // namespace
+
 Answer<answers::Comparison> comparisonOf(const log::Log& log, const Background& about,
                                          const LiftSession& from, const LiftSession& to,
                                          const AskSettings& settings) {
-    return answers::compare(about.lift.value, about.mvt, from, to,
-                            comparisonSettings(log, about, from, to, settings));
+    auto comparison = answers::compare(about.lift.value, about.mvt, from, to,
+                                       comparisonSettings(log, about, from, to, settings));
+    if (comparison)
+        flagContext(log, *comparison);
+    return comparison;
 }
 
 Answer<answers::Comparison> comparisonOf(const log::Log& log, AthleteId athlete, LiftId lift,
