@@ -98,6 +98,11 @@ void PlanForm::build() {
     form->addRow(m_restricted);
     form->addRow(m_history);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows); // fields stay in sight in a narrow window
+    for (QComboBox* box : {m_session, m_equipment, m_bar, m_aim}) {
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(14);
+    }
 }
 
 void PlanForm::nameFields() {

@@ -13,6 +13,7 @@
 #include <QLabel>
 #include <QMessageBox>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QTabWidget>
 #include <QTableView>
@@ -98,7 +99,11 @@ void PlanPage::build() {
     m_tabs->addTab(m_relations, tr("S&quad"));
 
     auto* both = new QSplitter;
-    both->addWidget(scrolled(m_form, tr("What to plan")));
+    QScrollArea* form = scrolled(m_form, tr("What to plan"));
+    form->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    form->setMinimumWidth(m_form->minimumSizeHint().width() +
+                          form->verticalScrollBar()->sizeHint().width());
+    both->addWidget(form);
     both->addWidget(m_tabs);
     both->setStretchFactor(1, 1);
     both->setSizes({400, 800});
