@@ -81,7 +81,8 @@ QString dateText(Date date) {
     const QDate day(static_cast<int>(date.year()),
                     static_cast<int>(static_cast<unsigned>(date.month())),
                     static_cast<int>(static_cast<unsigned>(date.day())));
-    return QLocale().toString(day, u"d MMM yyyy"_s);
+    //: how a date is written, in QLocale's letters; German: d. MMM yyyy
+    return QLocale().toString(day, QCoreApplication::translate("Units", "d MMM yyyy"));
 }
 
 QString levelText(double level) {

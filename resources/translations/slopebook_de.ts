@@ -5,472 +5,500 @@
     <name>AgreementWords</name>
     <message>
         <source>No sets seen by both</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Sätze, die beide gemessen haben</translation>
     </message>
     <message>
         <source>Mean of %1 and %2 (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel von %1 und %2 (m/s)</translation>
     </message>
     <message>
         <source>%1 − %2 (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 − %2 (m/s)</translation>
     </message>
     <message>
         <source>bias</source>
-        <translation type="unfinished"></translation>
+        <translation>Bias</translation>
     </message>
     <message>
         <source>lower limit</source>
-        <translation type="unfinished"></translation>
+        <translation>untere Grenze</translation>
     </message>
     <message>
         <source>upper limit</source>
-        <translation type="unfinished"></translation>
+        <translation>obere Grenze</translation>
     </message>
 </context>
 <context>
     <name>Attempts</name>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>links</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>values in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Werte in %1</translation>
     </message>
     <message>
         <source>flight times in s</source>
-        <translation type="unfinished"></translation>
+        <translation>Flugzeiten in s</translation>
     </message>
     <message>
         <source>height in m / contact time in s</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe in m / Kontaktzeit in s</translation>
     </message>
     <message>
         <source>flight time / contact time in s</source>
-        <translation type="unfinished"></translation>
+        <translation>Flugzeit / Kontaktzeit in s</translation>
     </message>
     <message>
         <source>force in N (the session needs a body mass)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraft in N (die Einheit braucht eine Körpermasse)</translation>
     </message>
     <message>
         <source>%1, Enter: %2   x after one leaves it out, # why   - # why: not possible</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Enter: %2   x nach einem Wert schließt ihn aus, # Grund   - # Grund: nicht möglich</translation>
     </message>
     <message>
         <source>Nothing typed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts eingegeben.</translation>
     </message>
     <message>
         <source>A number was expected there, such as 1.82.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird eine Zahl erwartet, etwa 1,82.</translation>
     </message>
     <message>
         <source>A value above 0 was expected. What was not possible is no 0: type - # and why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Wert über 0 wird erwartet. Was nicht möglich war, ist keine 0: - # und den Grund eingeben.</translation>
     </message>
     <message>
         <source>This test has sides: type L or R before the attempts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Test hat Seiten: L oder R vor den Versuchen eingeben.</translation>
     </message>
     <message>
         <source>This test has no sides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Test hat keine Seiten.</translation>
     </message>
     <message>
         <source>Two numbers with a stroke between them were expected: </source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Zahlen mit einem Schrägstrich dazwischen werden erwartet: </translation>
     </message>
     <message>
         <source>One number an attempt was expected: this test takes no contact time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zahl je Versuch wird erwartet: Dieser Test hat keine Kontaktzeit.</translation>
     </message>
     <message>
         <source>Type # and why at the end: it is kept with the attempt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Ende # und den Grund eingeben: Er bleibt beim Versuch stehen.</translation>
     </message>
     <message>
         <source>Attempts were expected after the side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Seite werden Versuche erwartet.</translation>
     </message>
     <message>
         <source>left out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgeschlossen: %1</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 is far from this athlete&apos;s others (%2).</source>
+        <translation>%1 liegt weit von den übrigen Werten dieses Athleten (%2).</translation>
+    </message>
+    <message>
+        <source>%1 is outside what is usual (%2).</source>
+        <translation>%1 liegt außerhalb des Üblichen (%2).</translation>
+    </message>
+    <message>
+        <source>It stands for the contact time in s.</source>
+        <translation>Es steht für die Kontaktzeit in s.</translation>
+    </message>
+    <message>
+        <source>Is %1 meant?</source>
+        <translation>Ist %1 gemeint?</translation>
+    </message>
+    <message>
+        <source>Change it, or Enter again takes it as it stands.</source>
+        <translation>Ändern, oder noch einmal Enter: Dann gilt es, wie es dasteht.</translation>
     </message>
 </context>
 <context>
     <name>BatteryPrint</name>
     <message>
         <source>%1: all tests, %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: alle Tests, %2 bis %3</translation>
     </message>
     <message>
         <source>Tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Tests</translation>
     </message>
     <message>
         <source>Test (unit)</source>
-        <translation type="unfinished"></translation>
+        <translation>Test (Maßeinheit)</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation>%</translation>
     </message>
     <message>
         <source>%1 interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervall (%1)</translation>
     </message>
     <message>
         <source>TE</source>
-        <translation type="unfinished"></translation>
+        <translation>TE</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Left and right: the better side, and by how much of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und rechts: die bessere Seite und um wie viel</translation>
     </message>
     <message>
         <source>Test</source>
-        <translation type="unfinished"></translation>
+        <translation>Test</translation>
     </message>
     <message>
         <source>What was missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fehlte</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Side</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>Test or lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Test oder Übung</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>Lifts</source>
-        <translation type="unfinished"></translation>
+        <translation>Übungen</translation>
     </message>
     <message>
         <source>To beware of</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu beachten</translation>
     </message>
     <message>
         <source>Computed</source>
-        <translation type="unfinished"></translation>
+        <translation>Berechnung</translation>
     </message>
     <message>
         <source>Interval: change ± t ↢ TE on the degrees of freedom of TE, the typical error. Better or worse: the interval excludes zero; held: the interval of two one-sided tests lies inside the smallest change that matters; else unclear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervall: Änderung ± t ↢ TE mit den Freiheitsgraden von TE, dem typischen Messfehler. Besser oder schlechter: Das Intervall schließt die Null aus; gehalten: Das Intervall zweier einseitiger Tests liegt innerhalb der kleinsten bedeutsamen Änderung; sonst unklar.</translation>
     </message>
     <message>
         <source>Sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Quellen</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht</translation>
     </message>
     <message>
         <source>All tests from %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Tests von %1 bis %2</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>it could not be painted</source>
-        <translation type="unfinished"></translation>
+        <translation>die Seite ließ sich nicht zeichnen</translation>
     </message>
 </context>
 <context>
     <name>BatteryWords</name>
     <message>
         <source>%1: %2, then %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, dann %3</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>No test of the battery was done on either side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder vorher noch nachher wurde ein Test der Batterie gemacht.</translation>
     </message>
     <message>
         <source>* compared over a changed context.</source>
-        <translation type="unfinished"></translation>
+        <translation>* bei geänderten Bedingungen verglichen.</translation>
     </message>
     <message>
         <source>&gt; m: by more than the smallest change that matters.</source>
-        <translation type="unfinished"></translation>
+        <translation>&gt; m: um mehr als die kleinste bedeutsame Änderung.</translation>
     </message>
     <message>
         <source>Not in the chart: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht im Diagramm: %1.</translation>
     </message>
     <message>
         <source>%1: typical error %2 %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: typischer Messfehler %2 %3, %4</translation>
     </message>
     <message>
         <source>%1: smallest change that matters %2 %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: kleinste bedeutsame Änderung %2 %3, %4</translation>
     </message>
 </context>
 <context>
     <name>Card</name>
     <message>
         <source>1 set</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Satz</translation>
     </message>
     <message>
         <source>%1 sets</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Sätze</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zu %2</translation>
     </message>
     <message>
         <source>%1   %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1   %2</translation>
     </message>
     <message>
         <source>%1, each side: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, je Seite: %2</translation>
     </message>
     <message>
         <source>%1 of the estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 des geschätzten 1RM</translation>
     </message>
     <message>
         <source>Fastest rep expected: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnellste Wiederholung, erwartet: %1</translation>
     </message>
     <message>
         <source>End the set at %1, or at %2 % of the day&apos;s own fastest rep</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz beenden bei %1 oder bei %2 % der schnellsten Wiederholung des Tages</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>Fastest</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnellste</translation>
     </message>
     <message>
         <source>Last</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte</translation>
     </message>
     <message>
         <source>Reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>From the test of %1; equipment: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus dem Test vom %1; Ausrüstung: %2</translation>
     </message>
     <message>
         <source>Restricted-flow training</source>
-        <translation type="unfinished"></translation>
+        <translation>Training mit Blutflussrestriktion</translation>
     </message>
     <message>
         <source>%1, %2: page %3 of %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: Seite %3 von %4</translation>
     </message>
     <message>
         <source>it could not be painted</source>
-        <translation type="unfinished"></translation>
+        <translation>die Seite ließ sich nicht zeichnen</translation>
     </message>
 </context>
 <context>
     <name>Edit</name>
     <message>
         <source>set check loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüflasten festlegen</translation>
     </message>
     <message>
         <source>Redo failed (%1): %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederherstellen fehlgeschlagen (%1): %2</translation>
     </message>
     <message>
         <source>Undo failed (%1): %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängigmachen fehlgeschlagen (%1): %2</translation>
     </message>
     <message>
         <source>it has been changed by another window since</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes Fenster hat es inzwischen geändert</translation>
     </message>
     <message>
         <source>add session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit hinzufügen</translation>
     </message>
     <message>
         <source>remove session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit entfernen</translation>
     </message>
     <message>
         <source>change session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit ändern</translation>
     </message>
     <message>
         <source>include set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz wieder werten</translation>
     </message>
     <message>
         <source>exclude set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz ausschließen</translation>
     </message>
     <message>
         <source>change set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz ändern</translation>
     </message>
     <message>
         <source>add set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz hinzufügen</translation>
     </message>
     <message>
         <source>add sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze hinzufügen</translation>
     </message>
     <message>
         <source>remove set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz entfernen</translation>
     </message>
 </context>
 <context>
     <name>ImportReport</name>
     <message>
         <source>Rows read: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelesene Zeilen: %1</translation>
     </message>
     <message>
         <source>To be added: %1 sessions, %2 sets, %3 reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Kommt hinzu: %1 Einheiten, %2 Sätze, %3 Wiederholungen</translation>
     </message>
     <message>
         <source>Already in the log, left as they are: %1 sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon im Protokoll, bleibt unverändert: %1 Sätze</translation>
     </message>
     <message>
         <source>New athletes: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Athleten: %1</translation>
     </message>
     <message>
         <source>New lifts: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Übungen: %1</translation>
     </message>
     <message>
         <source>New devices: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Messgeräte: %1</translation>
     </message>
     <message>
         <source>New training blocks: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Trainingsblöcke: %1</translation>
     </message>
     <message>
         <source>Of the battery: %1 attempts, %2 tests not possible</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Testbatterie: %1 Versuche, %2 nicht mögliche Tests</translation>
     </message>
     <message>
         <source>New tests: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Tests: %1</translation>
     </message>
     <message>
         <source>Columns not used: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht verwendete Spalten: %1</translation>
     </message>
     <message>
         <source>Taken, and worth a look:</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernommen, aber einen Blick wert:</translation>
+    </message>
+    <message>
+        <source>New sets of equipment: %1</source>
+        <translation>Neue Ausrüstungen: %1</translation>
     </message>
 </context>
 <context>
     <name>Menus</name>
     <message>
         <source>&amp;Log</source>
-        <translation>&amp;Logbuch</translation>
+        <translation>&amp;Protokoll</translation>
     </message>
     <message>
         <source>&amp;New log…</source>
-        <translation>&amp;Neues Logbuch …</translation>
+        <translation>&amp;Neues Protokoll…</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation>Ö&amp;ffnen …</translation>
+        <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>Open the &amp;sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispie&amp;l öffnen</translation>
     </message>
     <message>
         <source>&amp;Import CSV…</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV &amp;importieren…</translation>
     </message>
     <message>
         <source>&amp;Back up…</source>
-        <translation type="unfinished"></translation>
+        <translation>Si&amp;cherung anlegen…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>Print pre&amp;view…</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck&amp;vorschau…</translation>
     </message>
     <message>
         <source>Write P&amp;DF…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;PDF schreiben…</translation>
     </message>
     <message>
         <source>&amp;Close log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll &amp;schließen</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -490,71 +518,71 @@
     </message>
     <message>
         <source>&amp;Leave out, note…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausschließen, Notiz…</translation>
     </message>
     <message>
         <source>Re&amp;move set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz &amp;entfernen</translation>
     </message>
     <message>
         <source>Re&amp;cords</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verwaltung</translation>
     </message>
     <message>
         <source>Add &amp;athlete…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neuer Athlet…</translation>
     </message>
     <message>
         <source>&amp;Change athlete…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Athlet ändern…</translation>
     </message>
     <message>
         <source>Add &amp;lift…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Ü&amp;bung…</translation>
     </message>
     <message>
         <source>Change li&amp;ft…</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung ände&amp;rn…</translation>
     </message>
     <message>
         <source>Chec&amp;k loads…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Prüflasten…</translation>
     </message>
     <message>
         <source>New &amp;session</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue &amp;Einheit</translation>
     </message>
     <message>
         <source>Session d&amp;etails…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Details der Einheit…</translation>
     </message>
     <message>
         <source>&amp;Remove session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit ent&amp;fernen</translation>
     </message>
     <message>
         <source>&amp;Devices…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Messgeräte…</translation>
     </message>
     <message>
         <source>&amp;Training blocks…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Trainingsblöcke…</translation>
     </message>
     <message>
         <source>&amp;Go</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gehe zu</translation>
     </message>
     <message>
         <source>T&amp;ype a set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz &amp;eingeben</translation>
     </message>
     <message>
         <source>Find &amp;athlete</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Athlet suchen</translation>
     </message>
     <message>
         <source>Find li&amp;ft</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;bung suchen</translation>
     </message>
     <message>
         <source>&amp;Help</source>
@@ -562,15 +590,15 @@
     </message>
     <message>
         <source>&amp;Keys and method</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tasten und Methode</translation>
     </message>
     <message>
         <source>&amp;Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorsichtshinweise</translation>
     </message>
     <message>
         <source>&amp;About Slopebook</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;ber Slopebook</translation>
     </message>
     <message>
         <source>&amp;View</source>
@@ -582,990 +610,990 @@
     </message>
     <message>
         <source>As the &amp;desktop</source>
-        <translation>Wie die Arbeits&amp;fläche</translation>
+        <translation>Wie der &amp;Desktop</translation>
     </message>
 </context>
 <context>
     <name>NoiseWords</name>
     <message>
         <source>none named</source>
-        <translation type="unfinished"></translation>
+        <translation>keins genannt</translation>
     </message>
     <message>
         <source>all athletes</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Athleten</translation>
     </message>
     <message>
         <source>whole line, from day to day (in use)</source>
-        <translation type="unfinished"></translation>
+        <translation>ganze Gerade, von Tag zu Tag (verwendet)</translation>
     </message>
     <message>
         <source>Lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung</translation>
     </message>
     <message>
         <source>Device</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgerät</translation>
     </message>
     <message>
         <source>Whose</source>
-        <translation type="unfinished"></translation>
+        <translation>Von wem</translation>
     </message>
     <message>
         <source>At</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei</translation>
     </message>
     <message>
         <source>Repeat tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungstests</translation>
     </message>
     <message>
         <source>Typical error (m/s; 1RM: %1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Typischer Messfehler (m/s; 1RM: %1)</translation>
     </message>
     <message>
         <source>95 % interval</source>
-        <translation type="unfinished"></translation>
+        <translation>95-%-Intervall</translation>
     </message>
     <message>
         <source>CV %</source>
-        <translation type="unfinished"></translation>
+        <translation>CV %</translation>
     </message>
     <message>
         <source>CV % by logs</source>
-        <translation type="unfinished"></translation>
+        <translation>CV % logarithmisch</translation>
     </message>
     <message>
         <source>Smallest detectable change</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste nachweisbare Änderung</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle</translation>
     </message>
     <message>
         <source>estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>geschätztes 1RM</translation>
     </message>
     <message>
         <source>no noise of its own: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>keine eigene Streuung: %1</translation>
     </message>
     <message>
         <source>Athlete</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet</translation>
     </message>
     <message>
         <source>Test</source>
-        <translation type="unfinished"></translation>
+        <translation>Test</translation>
     </message>
     <message>
         <source>Repeat test</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungstest</translation>
     </message>
     <message>
         <source>Days between</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage dazwischen</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwert</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>Interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervall</translation>
     </message>
     <message>
         <source>Sets seen by both</source>
-        <translation type="unfinished"></translation>
+        <translation>Von beiden gemessene Sätze</translation>
     </message>
     <message>
         <source>Athletes, sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Athleten, Einheiten</translation>
     </message>
     <message>
         <source>Bias (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bias (m/s)</translation>
     </message>
     <message>
         <source>Lower limit of agreement (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Untere Übereinstimmungsgrenze (m/s)</translation>
     </message>
     <message>
         <source>Upper limit of agreement (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Obere Übereinstimmungsgrenze (m/s)</translation>
     </message>
     <message>
         <source>SD of the differences (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>SD der Differenzen (m/s)</translation>
     </message>
     <message>
         <source>Proportion, least products (slope)</source>
-        <translation type="unfinished"></translation>
+        <translation>Proportion, kleinste Produkte (Steigung)</translation>
     </message>
     <message>
         <source>Intercept, least products (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Achsenabschnitt, kleinste Produkte (m/s)</translation>
     </message>
     <message>
         <source>Correlation</source>
-        <translation type="unfinished"></translation>
+        <translation>Korrelation</translation>
     </message>
     <message>
         <source>Bias that comparisons take off (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bias, den Vergleiche abziehen (m/s)</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Load (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Last (%1)</translation>
     </message>
     <message>
         <source>Mean (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel (m/s)</translation>
     </message>
     <message>
         <source>Difference (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Differenz (m/s)</translation>
     </message>
     <message>
         <source>%1 reads %2 m/s more than %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zeigt %2 m/s mehr an als %3</translation>
     </message>
     <message>
         <source>%1 reads %2 m/s less than %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zeigt %2 m/s weniger an als %3</translation>
     </message>
     <message>
         <source>No clear bias between %1 and %2: %3 m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein klarer Bias zwischen %1 und %2: %3 m/s</translation>
     </message>
     <message>
         <source> (%1 %2); of twenty sets about nineteen differ by %3.</source>
-        <translation type="unfinished"></translation>
+        <translation> (%1 %2); von zwanzig Sätzen unterscheiden sich etwa neunzehn um %3.</translation>
     </message>
 </context>
 <context>
     <name>OpenLog</name>
     <message>
         <source>This log is damaged (%1 found, the first: %2). What still reads is shown; go back to a backup before anything is added.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Protokoll ist beschädigt (%1 Fehler, der erste: %2). Was noch lesbar ist, wird gezeigt; vor jeder weiteren Eingabe auf eine Sicherung zurückgehen.</translation>
     </message>
     <message>
         <source>This log can only be read: nothing typed here would be kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Protokoll lässt sich nur lesen: Eingaben würden hier nicht gespeichert.</translation>
     </message>
 </context>
 <context>
     <name>Page</name>
     <message>
         <source>Change from %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung vom %1 zum %2</translation>
     </message>
     <message>
         <source>Earlier (■, dashed): %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Früher (■, gestrichelt): %1</translation>
     </message>
     <message>
         <source>Later (●, solid): %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Später (●, durchgezogen): %1</translation>
     </message>
     <message>
         <source>By load: what the lines say, m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Last: was die Geraden sagen, m/s</translation>
     </message>
     <message>
         <source>Load, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Last, %1</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>%1, with day-to-day noise</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, mit Tag-zu-Tag-Streuung</translation>
     </message>
     <message>
         <source>%1, these two days only</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, nur diese zwei Tage</translation>
     </message>
     <message>
         <source>Smallest that matters</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste bedeutsame</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>1RM, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>1RM, %1</translation>
     </message>
     <message>
         <source>To beware of</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu beachten</translation>
     </message>
     <message>
         <source>Computed</source>
-        <translation type="unfinished"></translation>
+        <translation>Berechnung</translation>
     </message>
     <message>
         <source>Sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Quellen</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht</translation>
     </message>
     <message>
         <source>%1: %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 bis %3</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>it could not be painted</source>
-        <translation type="unfinished"></translation>
+        <translation>die Seite ließ sich nicht zeichnen</translation>
     </message>
     <message>
         <source>%1 counting sets, %2 to %3 %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gewertete Sätze, %2 bis %3 %4</translation>
     </message>
     <message>
         <source>body mass %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpermasse %1 %2</translation>
     </message>
     <message>
         <source>%1; estimate %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; Schätzung %2</translation>
     </message>
     <message>
         <source>%1, very far</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, sehr weit</translation>
     </message>
     <message>
         <source>%1, far</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, weit</translation>
     </message>
     <message>
         <source>%1 · %2 (%3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2 (%3)</translation>
     </message>
     <message>
         <source>%1 (no. %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Nr. %2)</translation>
     </message>
     <message>
         <source>Block</source>
-        <translation type="unfinished"></translation>
+        <translation>Block</translation>
     </message>
     <message>
         <source>Measured with</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen mit</translation>
     </message>
     <message>
         <source>Ladder</source>
-        <translation type="unfinished"></translation>
+        <translation>Lastreihe</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>† check load.</source>
-        <translation type="unfinished"></translation>
+        <translation>† Prüflast.</translation>
     </message>
     <message>
         <source>* beyond the loads that both sessions lifted: extrapolated.</source>
-        <translation type="unfinished"></translation>
+        <translation>* jenseits der Lasten, die in beiden Einheiten gehoben wurden: extrapoliert.</translation>
     </message>
     <message>
         <source>Estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM</translation>
     </message>
     <message>
         <source>%1 incl. the MVT&apos;s SD; change incl. noise</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mit der SD der MVT; Änderung mit Streuung</translation>
     </message>
     <message>
         <source>smallest that matters %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinste bedeutsame %1</translation>
     </message>
     <message>
         <source>%1 of the line; change of two days only</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 der Gerade; Änderung nur dieser zwei Tage</translation>
     </message>
     <message>
         <source>Reach (heaviest load / estimate)</source>
-        <translation type="unfinished"></translation>
+        <translation>Reichweite (schwerste Last / Schätzung)</translation>
     </message>
     <message>
         <source>Measured 1RM (a true maximum lifted)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessenes 1RM (ein echtes Maximum gehoben)</translation>
     </message>
     <message>
         <source>The interval of each estimate includes the MVT&apos;s own SD; that of the change does not: both estimates use the same MVT, so it nearly cancels (what is left is %1 %2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Intervall jeder Schätzung enthält die SD der MVT, das der Änderung nicht: Beide Schätzungen verwenden dieselbe MVT, sodass sie sich fast aufhebt (es bleiben %1 %2).</translation>
     </message>
     <message>
         <source>No figure for the change: a slope is not certain enough to bound it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Angabe zur Änderung: Eine Steigung ist nicht sicher genug, um sie einzugrenzen.</translation>
     </message>
     <message>
         <source>%1: V0 %2 m/s, slope %3 m/s per %4, residual SD %5 m/s, R² %6, n %7</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: V0 %2 m/s, Steigung %3 m/s je %4, Residual-SD %5 m/s, R² %6, n %7</translation>
     </message>
     <message>
         <source>p &lt; %1</source>
-        <translation type="unfinished"></translation>
+        <translation>p &lt; %1</translation>
     </message>
     <message>
         <source>p = %1</source>
-        <translation type="unfinished"></translation>
+        <translation>p = %1</translation>
     </message>
     <message>
         <source>%1: F(%2, %3) = %4, %5</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: F(%2; %3) = %4, %5</translation>
     </message>
     <message>
         <source>One least-squares line of velocity on load a session (%1 of each counting set). %2. %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kleinste-Quadrate-Gerade der Geschwindigkeit über der Last je Einheit (%1 jedes gewerteten Satzes). %2. %3.</translation>
     </message>
     <message>
         <source>fastest rep</source>
-        <translation type="unfinished"></translation>
+        <translation>schnellste Wiederholung</translation>
     </message>
     <message>
         <source>mean of the reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel der Wiederholungen</translation>
     </message>
     <message>
         <source>Change: both lines in one model, one residual variance (%1 df).</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung: beide Geraden in einem Modell, eine Residualvarianz (%1 FG).</translation>
     </message>
     <message>
         <source>Change: both lines, each with its own residual variance (Satterthwaite&apos;s df).</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung: beide Geraden, jede mit eigener Residualvarianz (Freiheitsgrade nach Satterthwaite).</translation>
     </message>
     <message>
         <source>Parallel</source>
-        <translation type="unfinished"></translation>
+        <translation>Parallel</translation>
     </message>
     <message>
         <source>one line for both</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Gerade für beide</translation>
     </message>
     <message>
         <source>Band over all loads: Working and Hotelling 1929.</source>
-        <translation type="unfinished"></translation>
+        <translation>Band über alle Lasten: Working und Hotelling 1929.</translation>
     </message>
     <message>
         <source>Estimated 1RM: the load at which a line reaches the MVT; interval: Fieller 1954; of the change: variance recovery, Zou and Donner 2008.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM: die Last, bei der eine Gerade die MVT erreicht; Intervall: Fieller 1954; der Änderung: Varianzrückgewinnung, Zou und Donner 2008.</translation>
     </message>
     <message>
         <source>Better or worse: the %1 interval with day-to-day noise leaves out zero. Held: the %2 interval lies within the smallest change that matters. Else unclear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Besser oder schlechter: Das %1-Intervall mit Tag-zu-Tag-Streuung schließt die Null aus. Gehalten: Das %2-Intervall liegt innerhalb der kleinsten bedeutsamen Änderung. Sonst unklar.</translation>
     </message>
     <message>
         <source>MVT (minimal-velocity threshold): %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>MVT (minimale Geschwindigkeitsschwelle): %1.</translation>
     </message>
     <message>
         <source>Day-to-day noise: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag-zu-Tag-Streuung: %1.</translation>
     </message>
     <message>
         <source>Smallest change of speed that matters, by load: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste bedeutsame Geschwindigkeitsänderung, je Last: %1.</translation>
     </message>
     <message>
         <source>Smallest change of speed that matters: %1 m/s (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste bedeutsame Geschwindigkeitsänderung: %1 m/s (%2).</translation>
     </message>
     <message>
         <source>Smallest change of speed that matters, other loads: %1 m/s (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste bedeutsame Geschwindigkeitsänderung, übrige Lasten: %1 m/s (%2).</translation>
     </message>
     <message>
         <source>Smallest change of the estimated 1RM that matters: %1 %2 (%3).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste bedeutsame Änderung des geschätzten 1RM: %1 %2 (%3).</translation>
     </message>
 </context>
 <context>
     <name>Pages</name>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>it could not be painted</source>
-        <translation type="unfinished"></translation>
+        <translation>die Seite ließ sich nicht zeichnen</translation>
     </message>
 </context>
 <context>
     <name>Plan</name>
     <message>
         <source>no plates</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Scheiben</translation>
     </message>
     <message>
         <source>mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Stange</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m/s</translation>
     </message>
     <message>
         <source>Borrowing from the athlete&apos;s %1 sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestützt auf die %1 Einheiten des Athleten</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: estimated 1RM %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: geschätztes 1RM %2 %3</translation>
     </message>
     <message>
         <source> (%1 to %2)</source>
-        <translation type="unfinished"></translation>
+        <translation> (%1 bis %2)</translation>
     </message>
     <message>
         <source>; from this session alone %1</source>
-        <translation type="unfinished"></translation>
+        <translation>; allein aus dieser Einheit %1</translation>
     </message>
     <message>
         <source>Do not start without medical clearance with: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne ärztliche Freigabe nicht beginnen bei: %1</translation>
     </message>
     <message>
         <source>Stop and deflate at once for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sofort abbrechen und die Manschette entlüften bei: %1</translation>
     </message>
     <message>
         <source>To medical care for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>In ärztliche Behandlung bei: %1</translation>
     </message>
     <message>
         <source>Usual practice: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Praxis: %1</translation>
     </message>
     <message>
         <source>best for the 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>am besten für das 1RM</translation>
     </message>
     <message>
         <source>best for the check loads</source>
-        <translation type="unfinished"></translation>
+        <translation>am besten für die Prüflasten</translation>
     </message>
     <message>
         <source>two extremes</source>
-        <translation type="unfinished"></translation>
+        <translation>zwei Extreme</translation>
     </message>
     <message>
         <source>as last time</source>
-        <translation type="unfinished"></translation>
+        <translation>wie letztes Mal</translation>
     </message>
     <message>
         <source>even steps</source>
-        <translation type="unfinished"></translation>
+        <translation>gleiche Stufen</translation>
     </message>
     <message>
         <source>%1 (%2 sets)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 Sätze)</translation>
     </message>
     <message>
         <source>%1: a true change of %2 m/s is read as one with a chance of %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Eine wahre Änderung von %2 m/s wird mit einer Wahrscheinlichkeit von %3 als solche erkannt</translation>
     </message>
     <message>
         <source>; one test will do.</source>
-        <translation type="unfinished"></translation>
+        <translation>; ein Test genügt.</translation>
     </message>
     <message>
         <source>; %1 tests after the block, on separate days, make it 80 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>; %1 Tests nach dem Block, an verschiedenen Tagen, machen daraus 80 %.</translation>
     </message>
     <message>
         <source>; no number of later tests makes it 80 %, for the earlier test was done once: from now on test %1 times before and after.</source>
-        <translation type="unfinished"></translation>
+        <translation>; keine Zahl späterer Tests macht daraus 80 %, denn der frühere Test wurde nur einmal gemacht: von jetzt an vorher und nachher je %1-mal testen.</translation>
     </message>
     <message>
         <source>; not even 20 tests on each side make it 80 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>; auch je 20 Tests vorher und nachher machen daraus keine 80 %.</translation>
     </message>
     <message>
         <source>No change would be read as held by one test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bliebe alles gleich, würde schon ein Test das als gehalten erkennen.</translation>
     </message>
     <message>
         <source>No change would be read as held after %1 later tests.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bliebe alles gleich, würden %1 spätere Tests das als gehalten erkennen.</translation>
     </message>
     <message>
         <source>No change would be read as held by %1 tests on each side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bliebe alles gleich, würden je %1 Tests vorher und nachher das als gehalten erkennen.</translation>
     </message>
 </context>
 <context>
     <name>Season</name>
     <message>
         <source>%1 at %2 (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bei %2 (m/s)</translation>
     </message>
     <message>
         <source>up to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bis %1</translation>
     </message>
 </context>
 <context>
     <name>SeasonRows</name>
     <message>
         <source>%1 #%2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 #%2</translation>
     </message>
     <message>
         <source>Device: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgerät: %1</translation>
     </message>
     <message>
         <source>The load lies beyond the session&apos;s loads: extrapolated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Last liegt jenseits der Lasten dieser Einheit: extrapoliert.</translation>
     </message>
     <message>
         <source>The device&apos;s bias against the baseline&apos;s, %1 m/s, is taken off in change, trend and chart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bias des Messgeräts gegen das der Bezugseinheit, %1 m/s, ist in Änderung, Trend und Diagramm abgezogen.</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Block</source>
-        <translation type="unfinished"></translation>
+        <translation>Block</translation>
     </message>
     <message>
         <source>Seen (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Beobachtet (m/s)</translation>
     </message>
     <message>
         <source>From the line (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Geraden (m/s)</translation>
     </message>
     <message>
         <source>Interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervall</translation>
     </message>
     <message>
         <source>Change (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung (m/s)</translation>
     </message>
     <message>
         <source>Interval, with day-to-day noise</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervall mit Tag-zu-Tag-Streuung</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Estimated 1RM (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM (%1)</translation>
     </message>
     <message>
         <source>Measured 1RM (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessenes 1RM (%1)</translation>
     </message>
     <message>
         <source> (extrapolated)</source>
-        <translation type="unfinished"></translation>
+        <translation> (extrapoliert)</translation>
     </message>
     <message>
         <source>baseline</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezug</translation>
     </message>
     <message>
         <source> (far)</source>
-        <translation type="unfinished"></translation>
+        <translation> (weit)</translation>
     </message>
     <message>
         <source>not bounded</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht begrenzt</translation>
     </message>
     <message>
         <source>No trend: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Trend: %1.</translation>
     </message>
     <message>
         <source>Trend over %1 sessions: %2 m/s a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Trend über %1 Einheiten: %2 m/s je Woche</translation>
     </message>
     <message>
         <source> (%1 %2)</source>
-        <translation type="unfinished"></translation>
+        <translation> (%1 %2)</translation>
     </message>
 </context>
 <context>
     <name>SeasonWords</name>
     <message>
         <source>from the line, with its %1 interval</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Geraden, mit Intervall (%1)</translation>
     </message>
     <message>
         <source>seen at the load</source>
-        <translation type="unfinished"></translation>
+        <translation>bei der Last beobachtet</translation>
     </message>
     <message>
         <source>beyond the loads lifted; 1RM: reach below 0.80</source>
-        <translation type="unfinished"></translation>
+        <translation>jenseits der gehobenen Lasten; 1RM: Reichweite unter 0,80</translation>
     </message>
     <message>
         <source>smallest detectable change (±%1 m/s) around the baseline</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinste nachweisbare Änderung (±%1 m/s) um den Bezug</translation>
     </message>
     <message>
         <source>trend</source>
-        <translation type="unfinished"></translation>
+        <translation>Trend</translation>
     </message>
     <message>
         <source>measured 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessenes 1RM</translation>
     </message>
     <message>
         <source>baseline</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezug</translation>
     </message>
     <message>
         <source>Nothing to follow yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts zu verfolgen</translation>
     </message>
     <message>
         <source>1RM (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>1RM (%1)</translation>
     </message>
 </context>
 <context>
     <name>Sentence</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>at %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>bei %1 %2</translation>
     </message>
     <message>
         <source>from %1 to %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>von %1 bis %2 %3</translation>
     </message>
     <message>
         <source>above</source>
-        <translation type="unfinished"></translation>
+        <translation>darüber</translation>
     </message>
     <message>
         <source>up to %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>bis %1 %2</translation>
     </message>
     <message>
         <source>, more than the smallest change that matters</source>
-        <translation type="unfinished"></translation>
+        <translation>, mehr als die kleinste bedeutsame Änderung</translation>
     </message>
     <message>
         <source>, less than the smallest change that matters</source>
-        <translation type="unfinished"></translation>
+        <translation>, weniger als die kleinste bedeutsame Änderung</translation>
     </message>
     <message>
         <source> (by %1 m/s%2)</source>
-        <translation type="unfinished"></translation>
+        <translation> (um %1 m/s%2)</translation>
     </message>
     <message>
         <source>faster %1</source>
-        <translation type="unfinished"></translation>
+        <translation>schneller %1</translation>
     </message>
     <message>
         <source>slower %1</source>
-        <translation type="unfinished"></translation>
+        <translation>langsamer %1</translation>
     </message>
     <message>
         <source>speed held %1 (%2 m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit gehalten %1 (%2 m/s)</translation>
     </message>
     <message>
         <source>no clear change %1</source>
-        <translation type="unfinished"></translation>
+        <translation>keine klare Änderung %1</translation>
     </message>
     <message>
         <source>no figure %1</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Angabe %1</translation>
     </message>
     <message>
         <source>the two sessions share no loads, so nothing is said by load</source>
-        <translation type="unfinished"></translation>
+        <translation>die beiden Einheiten haben keine Lasten gemeinsam, daher keine Aussage je Last</translation>
     </message>
     <message>
         <source>no clear change at any load %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bei keiner Last eine klare Änderung %1</translation>
     </message>
     <message>
         <source>estimated max up</source>
-        <translation type="unfinished"></translation>
+        <translation>geschätztes Maximum gestiegen</translation>
     </message>
     <message>
         <source>estimated max down</source>
-        <translation type="unfinished"></translation>
+        <translation>geschätztes Maximum gesunken</translation>
     </message>
     <message>
         <source>estimated max held</source>
-        <translation type="unfinished"></translation>
+        <translation>geschätztes Maximum gehalten</translation>
     </message>
     <message>
         <source>no clear change of the estimated max</source>
-        <translation type="unfinished"></translation>
+        <translation>keine klare Änderung des geschätzten Maximums</translation>
     </message>
     <message>
         <source> (reach %1 both times: extrapolations)</source>
-        <translation type="unfinished"></translation>
+        <translation> (Reichweite beide Male %1: Extrapolationen)</translation>
     </message>
     <message>
         <source> (reach %1, then %2: extrapolations)</source>
-        <translation type="unfinished"></translation>
+        <translation> (Reichweite %1, dann %2: Extrapolationen)</translation>
     </message>
     <message>
         <source> (the earlier one&apos;s reach %1: an extrapolation)</source>
-        <translation type="unfinished"></translation>
+        <translation> (Reichweite der früheren Einheit %1: eine Extrapolation)</translation>
     </message>
     <message>
         <source> (the later one&apos;s reach %1: an extrapolation)</source>
-        <translation type="unfinished"></translation>
+        <translation> (Reichweite der späteren Einheit %1: eine Extrapolation)</translation>
     </message>
     <message>
         <source>no estimated max: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kein geschätztes Maximum: %1</translation>
     </message>
     <message>
         <source>%1: %2 %3 (%4 to %5)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 %3 (%4 bis %5)</translation>
     </message>
     <message>
         <source>%1; %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; %2.</translation>
     </message>
 </context>
 <context>
     <name>SetWords</name>
     <message>
         <source>Expected a load in kg, then the reps&apos; speeds in m/s: 60 0.92 0.90 0.88.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: eine Last in kg, dann die Geschwindigkeiten der Wiederholungen in m/s: 60 0,92 0,90 0,88.</translation>
     </message>
     <message>
         <source>Found %1, expected a number such as 62.5 or 0,92: digits and one decimal mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden, erwartet: eine Zahl wie 62.5 oder 0,92: Ziffern und ein Dezimalzeichen.</translation>
     </message>
     <message>
         <source>Found %1, expected one decimal mark: the comma is a decimal mark too, and there are no marks for thousands. Blanks go between numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden, erwartet: ein Dezimalzeichen. Auch der Punkt ist ein Dezimalzeichen, Tausendertrennzeichen gibt es nicht. Zwischen Zahlen stehen Leerzeichen.</translation>
     </message>
     <message>
         <source>Found %1, expected digits after the decimal mark. Blanks go between numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden, erwartet: Ziffern nach dem Dezimalzeichen. Zwischen Zahlen stehen Leerzeichen.</translation>
     </message>
     <message>
         <source>Found a load of %1, expected at most 2000 kg.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Last von %1 gefunden, erwartet: höchstens 2000 kg.</translation>
     </message>
     <message>
         <source>Found %1, expected the load alone: an x leaves out a rep and follows its speed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden, erwartet: nur die Last. Ein x schließt eine Wiederholung aus und steht hinter deren Geschwindigkeit.</translation>
     </message>
     <message>
         <source>Found %1 among the speeds, expected a speed in m/s. The load stands first, and a ! for a true maximum follows it: 92.5! 0.18.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 unter den Geschwindigkeiten gefunden, erwartet: eine Geschwindigkeit in m/s. Die Last steht vorn, ein ! für ein echtes Maximum dahinter: 92,5! 0,18.</translation>
     </message>
     <message>
         <source>Expected the reps&apos; speeds in m/s after the load: 60 0.92 0.90 0.88.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: nach der Last die Geschwindigkeiten der Wiederholungen in m/s: 60 0,92 0,90 0,88.</translation>
     </message>
     <message>
         <source>Found %1, expected a speed above 0. A rep that did not go up has none: leave it out and say so in a note (# missed).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden, erwartet: eine Geschwindigkeit über 0. Eine nicht gelungene Wiederholung hat keine: weglassen und in einer Notiz vermerken (# misslungen).</translation>
     </message>
     <message>
         <source>Found %1, expected a speed under 10 m/s, such as 0.92.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden, erwartet: eine Geschwindigkeit unter 10 m/s, etwa 0,92.</translation>
     </message>
     <message>
         <source>Found %1 in the load&apos;s place, expected the load first, then the speeds: 60 0.92 0.90.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 an der Stelle der Last gefunden, erwartet: erst die Last, dann die Geschwindigkeiten: 60 0,92 0,90.</translation>
     </message>
     <message>
         <source>Found %1 after the first rep of a true maximum, expected one rep: 92.5! 0.18.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach der ersten Wiederholung eines echten Maximums gefunden, erwartet: eine Wiederholung: 92,5! 0,18.</translation>
     </message>
     <message>
         <source>%1 m/s? Found %2, expected a speed under 10 m/s. Enter takes it as %1; Esc leaves it for you to correct.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m/s? %2 gefunden, erwartet: eine Geschwindigkeit unter 10 m/s. Enter übernimmt %1; Esc lässt die Eingabe zum Berichtigen stehen.</translation>
     </message>
     <message>
         <source>no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Grund angegeben</translation>
     </message>
     <message>
         <source>%1 kg?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kg?</translation>
     </message>
     <message>
         <source>%1 m/s?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m/s?</translation>
     </message>
 </context>
 <context>
     <name>SquadForestWords</name>
     <message>
         <source>change (later − earlier), %1 interval with day-to-day noise</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung (später − früher), Intervall (%1) mit Tag-zu-Tag-Streuung</translation>
     </message>
     <message>
         <source>below the smallest change that matters</source>
-        <translation type="unfinished"></translation>
+        <translation>unter der kleinsten bedeutsamen Änderung</translation>
     </message>
     <message>
         <source>extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>extrapoliert</translation>
     </message>
     <message>
         <source>Change of the estimated 1RM (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung des geschätzten 1RM (%1)</translation>
     </message>
     <message>
         <source>Change of speed at %1 (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeitsänderung bei %1 (m/s)</translation>
     </message>
     <message>
         <source>Nobody to compare yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch niemand zu vergleichen</translation>
     </message>
 </context>
 <context>
     <name>SquadPaper</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>the session nearest to %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>die Einheit, die dem %1 am nächsten liegt (%2)</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Squad: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kader: %1</translation>
     </message>
     <message>
         <source>Change from %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung von %1 zu %2</translation>
     </message>
     <message>
         <source>To beware of</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu beachten</translation>
     </message>
     <message>
         <source>Squad: %1, from %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Kader: %1, von %2 bis %3</translation>
     </message>
 </context>
 <context>
     <name>SquadRows</name>
     <message>
         <source>; extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>; extrapoliert</translation>
     </message>
     <message>
         <source>; far from any load</source>
-        <translation type="unfinished"></translation>
+        <translation>; weit von jeder Last</translation>
     </message>
     <message>
         <source>; device corrected</source>
-        <translation type="unfinished"></translation>
+        <translation>; Messgerät korrigiert</translation>
     </message>
     <message>
         <source>; two devices</source>
-        <translation type="unfinished"></translation>
+        <translation>; zwei Messgeräte</translation>
     </message>
     <message>
         <source>Estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM</translation>
     </message>
     <message>
         <source>%1 better, %2 worse, %3 held, %4 unclear, %5 without a figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 besser, %2 schlechter, %3 gehalten, %4 unklar, %5 ohne Angabe.</translation>
     </message>
     <message>
         <source>Athlete</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet</translation>
     </message>
     <message>
         <source>Earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Früher</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Später</translation>
     </message>
     <message>
         <source>Change (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung (%1)</translation>
     </message>
     <message>
         <source>%1 interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervall (%1)</translation>
     </message>
     <message>
         <source>Smallest that matters</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste bedeutsame</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Smallest change that matters: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste bedeutsame Änderung: %1</translation>
     </message>
     <message>
         <source>Of a block its last session that makes a line stands, of a date the nearest. Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size in each.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für einen Block steht seine letzte Einheit, die eine Gerade ergibt, für ein Datum die nächstgelegene. Die Befunde enthalten die Tag-zu-Tag-Streuung; die Zeilen sind nach besser, schlechter, gehalten, unklar geordnet und darin nach Größe.</translation>
     </message>
 </context>
 <context>
@@ -1573,3660 +1601,3705 @@
     <message>
         <source>%1 to %2</source>
         <extracomment>an interval: low to high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <extracomment>how a date is written, in QLocale&apos;s letters; German: d. MMM yyyy</extracomment>
+        <translation>d. MMM yyyy</translation>
     </message>
 </context>
 <context>
     <name>Wording</name>
     <message numerus="yes">
         <source>%n repeat tests</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Wiederholungstest</numerusform>
+            <numerusform>%n Wiederholungstests</numerusform>
         </translation>
     </message>
     <message>
         <source>better</source>
-        <translation type="unfinished"></translation>
+        <translation>besser</translation>
     </message>
     <message>
         <source>worse</source>
-        <translation type="unfinished"></translation>
+        <translation>schlechter</translation>
     </message>
     <message>
         <source>held</source>
-        <translation type="unfinished"></translation>
+        <translation>gehalten</translation>
     </message>
     <message>
         <source>unclear</source>
-        <translation type="unfinished"></translation>
+        <translation>unklar</translation>
     </message>
     <message>
         <source>no figure</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Angabe</translation>
     </message>
     <message>
         <source>%1, by over %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, um über %2</translation>
     </message>
     <message>
         <source>%1, by under %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, um unter %2</translation>
     </message>
     <message>
         <source>the athlete&apos;s own: one true maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>eigener Wert des Athleten: ein echtes Maximum</translation>
     </message>
     <message numerus="yes">
         <source>the athlete&apos;s own: mean of %n true maxima</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>eigener Wert des Athleten: ein echtes Maximum</numerusform>
+            <numerusform>eigener Wert des Athleten: Mittel aus %n echten Maxima</numerusform>
         </translation>
     </message>
     <message>
         <source>the coach&apos;s own</source>
-        <translation type="unfinished"></translation>
+        <translation>eigener Wert des Trainers</translation>
     </message>
     <message>
         <source>the coach&apos;s own: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eigener Wert des Trainers: %1</translation>
     </message>
     <message>
         <source>published, not yours: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>veröffentlicht, kein eigener Wert: %1</translation>
     </message>
     <message>
         <source>%1 m/s (SD %2; %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m/s (SD %2; %3)</translation>
     </message>
     <message>
         <source>%1 m/s (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m/s (%2)</translation>
     </message>
     <message>
         <source>squad: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kader: %1</translation>
     </message>
     <message>
         <source>SD %1 m/s (the athlete&apos;s own: %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>SD %1 m/s (eigener Wert des Athleten: %2)</translation>
     </message>
     <message>
         <source>SD %1 m/s (this log&apos;s: %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>SD %1 m/s (Wert dieses Protokolls: %2)</translation>
     </message>
     <message>
         <source>SD %1 m/s (published, not yours: %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>SD %1 m/s (veröffentlicht, kein eigener Wert: %2)</translation>
     </message>
     <message>
         <source>not known: the readings are made from these two days alone, which calls too much a change</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt: Die Befunde beruhen allein auf diesen zwei Tagen, was zu viel als Änderung ausgibt</translation>
     </message>
     <message>
         <source>No set of this session counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Satz dieser Einheit zählt.</translation>
     </message>
     <message>
         <source>No minimal-velocity threshold (MVT) is known for this lift. Set one with the lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Übung ist keine minimale Geschwindigkeitsschwelle (MVT) bekannt. Sie wird bei der Übung festgelegt.</translation>
     </message>
     <message>
         <source>A thrown or jumped lift is followed by velocity at load only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine geworfene oder gesprungene Übung wird nur über die Geschwindigkeit bei einer Last verfolgt.</translation>
     </message>
     <message>
         <source>%1 m/s at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m/s bei %2</translation>
     </message>
     <message>
         <source>The points bend (p = %1): a straight line misses their ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Punkte sind gekrümmt (p = %1): Eine Gerade verfehlt ihre Enden.</translation>
     </message>
     <message>
         <source>%1 lies far from the line of the other points (studentised %2): worth a look.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt weit von der Geraden der übrigen Punkte (studentisiert %2): einen Blick wert.</translation>
     </message>
     <message>
         <source>%1 is hard to believe: worth a look.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist kaum zu glauben: einen Blick wert.</translation>
     </message>
     <message>
         <source>Extrapolated far: the estimated 1RM lies %1 beyond the heaviest load (reach %2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Weit extrapoliert: Das geschätzte 1RM liegt %1 über der schwersten Last (Reichweite %2).</translation>
     </message>
     <message>
         <source>The heaviest load is under half of the estimated 1RM, which lies %1 beyond it (reach %2): read its interval first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die schwerste Last liegt unter der Hälfte des geschätzten 1RM, das %1 darüber liegt (Reichweite %2): zuerst das Intervall lesen.</translation>
     </message>
     <message>
         <source>The slope is not certain enough to bound the estimate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Steigung ist nicht sicher genug, um die Schätzung einzugrenzen.</translation>
     </message>
     <message>
         <source>The sessions share no stretch of loads: every change by load is extrapolated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheiten haben keinen Lastbereich gemeinsam: Jede Änderung je Last ist extrapoliert.</translation>
     </message>
     <message>
         <source>Two points make a line without intervals: it needs a third load.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Punkte ergeben eine Gerade ohne Intervalle: Es fehlt eine dritte Last.</translation>
     </message>
     <message>
         <source>Intervals are at %1, not 95 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Intervalle gelten für %1, nicht für 95 %.</translation>
     </message>
 </context>
 <context>
     <name>cautions</name>
     <message>
         <source>An estimate, not clearance to lift. Near-maximal lifts need a competent spotter or safeties, and a coach&apos;s eye. Pain, illness or return from injury: a qualified practitioner decides. Local rules come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Schätzung, keine Freigabe zum Heben. Hebungen nahe dem Maximum brauchen eine fachkundige sichernde Person oder Sicherheitsablagen und ein geschultes Trainerauge. Bei Schmerzen, Krankheit oder Rückkehr nach einer Verletzung entscheidet eine qualifizierte Fachperson. Örtliche Regeln gehen vor.</translation>
     </message>
     <message>
         <source>Loads are estimates, not clearance to lift. Near-maximal lifts need a competent spotter or safeties, and a coach&apos;s eye. Restricted-flow training needs screening for vascular, cardiac, clotting and pressure problems, and trained supervision. Pain, illness or return from injury: a qualified practitioner decides. Local rules come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lasten sind Schätzungen, keine Freigabe zum Heben. Hebungen nahe dem Maximum brauchen eine fachkundige sichernde Person oder Sicherheitsablagen und ein geschultes Trainerauge. Training mit Blutflussrestriktion braucht eine Voruntersuchung auf Gefäß-, Herz-, Gerinnungs- und Blutdruckprobleme und eine geschulte Aufsicht. Bei Schmerzen, Krankheit oder Rückkehr nach einer Verletzung entscheidet eine qualifizierte Fachperson. Örtliche Regeln gehen vor.</translation>
     </message>
 </context>
 <context>
     <name>format</name>
     <message>
         <source>mean velocity</source>
-        <translation type="unfinished"></translation>
+        <translation>mittlere Geschwindigkeit</translation>
     </message>
     <message>
         <source>mean propulsive velocity</source>
-        <translation type="unfinished"></translation>
+        <translation>mittlere propulsive Geschwindigkeit</translation>
     </message>
     <message>
         <source>peak velocity</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitzengeschwindigkeit</translation>
     </message>
 </context>
 <context>
     <name>sessionview</name>
     <message>
         <source>%1 (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (m/s)</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::AgreementView</name>
     <message>
         <source>Devices compared</source>
-        <translation type="unfinished"></translation>
+        <translation>Verglichene Messgeräte</translation>
     </message>
     <message>
         <source>What the devices differ by</source>
-        <translation type="unfinished"></translation>
+        <translation>Worin sich die Messgeräte unterscheiden</translation>
     </message>
     <message>
         <source>Figures of the agreement</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwerte der Übereinstimmung</translation>
     </message>
     <message>
         <source>Sets seen by both devices</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze, die beide Messgeräte gemessen haben</translation>
     </message>
     <message>
         <source>&amp;Devices</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Messgeräte</translation>
     </message>
     <message>
         <source>Choose a lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Übung wählen.</translation>
     </message>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2</translation>
     </message>
     <message>
         <source>No sets of this lift were measured by two devices at once. Enter the same sets as two sessions of one athlete and day, each with its device: then they are compared here, and comparisons across the two have the bias taken off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu dieser Übung gibt es keine Sätze, die zwei Messgeräte zugleich gemessen haben. Dieselben Sätze als zwei Einheiten desselben Athleten und Tages eingeben, jede mit ihrem Messgerät: Dann werden sie hier verglichen, und Vergleiche über beide hinweg ziehen den Bias ab.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::AthleteDialog</name>
     <message>
         <source>Change athlete</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet ändern</translation>
     </message>
     <message>
         <source>Add athlete</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Athlet</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>Expected a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: ein Name.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::AttemptsView</name>
     <message>
         <source>&amp;New session today</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neue Einheit heute</translation>
     </message>
     <message>
         <source>&amp;Session</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>From a &amp;trace...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einheit</translation>
     </message>
     <message>
         <source>What a comparison rests on: where it changed, the comparison says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf ein Vergleich beruht: Hat sich etwas geändert, sagt es der Vergleich.</translation>
     </message>
     <message>
         <source>S&amp;urface</source>
-        <translation type="unfinished"></translation>
+        <translation>Untergrun&amp;d</translation>
     </message>
     <message>
         <source>&amp;Device</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Messgerät</translation>
     </message>
     <message>
         <source>F&amp;ootwear</source>
-        <translation type="unfinished"></translation>
+        <translation>Schuhwer&amp;k</translation>
     </message>
     <message>
         <source>Techni&amp;que</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tests...</source>
-        <translation type="unfinished"></translation>
+        <translation>Te&amp;chnik</translation>
     </message>
     <message>
         <source>T&amp;est</source>
-        <translation type="unfinished"></translation>
+        <translation>Te&amp;st</translation>
     </message>
     <message>
         <source>&amp;Attempts</source>
-        <translation type="unfinished"></translation>
+        <translation>Ve&amp;rsuche</translation>
     </message>
     <message>
         <source>Answer to what was typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort auf die Eingabe</translation>
     </message>
     <message>
         <source>Attempts</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuche</translation>
     </message>
     <message>
         <source>Values of the day</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Leave out or take in again...</source>
-        <translation type="unfinished"></translation>
+        <translation>Tageswerte</translation>
     </message>
     <message>
         <source>&amp;Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Ent&amp;fernen</translation>
     </message>
     <message>
         <source>Found %1, expected %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden, erwartet: %2.</translation>
     </message>
     <message numerus="yes">
         <source> - %n attempt(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform> - %n Versuch</numerusform>
+            <numerusform> - %n Versuche</numerusform>
         </translation>
     </message>
     <message>
         <source>change context</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedingungen ändern</translation>
     </message>
     <message>
         <source>add attempts</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuche hinzufügen</translation>
     </message>
     <message>
         <source>Make a session first: New session today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst eine Einheit anlegen: Neue Einheit heute.</translation>
     </message>
     <message>
         <source>note a gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Lücke vermerken</translation>
     </message>
     <message>
         <source>Leave the attempt out</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuch ausschließen</translation>
     </message>
     <message>
         <source>Why does it not count?</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum zählt er nicht?</translation>
     </message>
     <message>
         <source>include attempt</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuch wieder werten</translation>
     </message>
     <message>
         <source>exclude attempt</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuch ausschließen</translation>
     </message>
     <message>
         <source>remove attempt</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuch entfernen</translation>
     </message>
     <message>
         <source>remove gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Lücke entfernen</translation>
     </message>
     <message>
         <source>a lift</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Übung</translation>
     </message>
     <message>
         <source>not possible</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht möglich</translation>
     </message>
     <message>
         <source>Test</source>
-        <translation type="unfinished"></translation>
+        <translation>Test</translation>
     </message>
     <message>
         <source>Side</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>As read</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelesen</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkung</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished"></translation>
+        <translation>Links</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechts</translation>
     </message>
     <message>
         <source>Better side</source>
-        <translation type="unfinished"></translation>
+        <translation>Bessere Seite</translation>
     </message>
     <message>
         <source>Choose an athlete.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Athleten wählen.</translation>
     </message>
     <message>
         <source>No session yet: make one with New session today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Einheit: mit Neue Einheit heute anlegen.</translation>
+    </message>
+    <message>
+        <source>From a &amp;trace…</source>
+        <translation>Messkurve &amp;lesen…</translation>
+    </message>
+    <message>
+        <source>Tests…</source>
+        <translation>Tests…</translation>
+    </message>
+    <message>
+        <source>&amp;Change…</source>
+        <translation>&amp;Ändern…</translation>
+    </message>
+    <message>
+        <source>A double click on the attempt does the same</source>
+        <translation>Ein Doppelklick auf den Versuch bewirkt dasselbe</translation>
+    </message>
+    <message>
+        <source>&amp;Leave out or take in again…</source>
+        <translation>Ausschl&amp;ießen oder wieder werten…</translation>
+    </message>
+    <message>
+        <source>take the context over</source>
+        <translation>Bedingungen übernehmen</translation>
+    </message>
+    <message>
+        <source>Surface, device, footwear and technique are taken over from %1: change what differs.</source>
+        <translation>Untergrund, Messgerät, Schuhwerk und Technik sind vom %1 übernommen: ändern, was abweicht.</translation>
+    </message>
+    <message>
+        <source>Change the attempt</source>
+        <translation>Versuch ändern</translation>
+    </message>
+    <message>
+        <source>%1, attempt %2:</source>
+        <translation>%1, Versuch %2:</translation>
+    </message>
+    <message>
+        <source>One attempt was expected.</source>
+        <translation>Ein Versuch wird erwartet.</translation>
+    </message>
+    <message>
+        <source>change attempt</source>
+        <translation>Versuch ändern</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::BatteryPage</name>
     <message>
         <source>Attempts of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuche einer Einheit</translation>
     </message>
     <message>
         <source>Before and after</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher und nachher</translation>
     </message>
     <message>
         <source>Speeds are on the clipboard: on the Session tab type the load, then paste (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeiten sind in der Zwischenablage: auf der Seite Einheit die Last eingeben, dann einfügen (%1)</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::BeforeAfterView</name>
     <message>
         <source>Choose an athlete.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Athleten wählen.</translation>
     </message>
     <message>
         <source>&amp;Before</source>
-        <translation type="unfinished"></translation>
+        <translation>V&amp;orher</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>&amp;After</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nachher</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher</translation>
     </message>
     <message>
         <source>Pre&amp;view...</source>
-        <translation type="unfinished"></translation>
+        <translation>Vors&amp;chau...</translation>
     </message>
     <message>
         <source>&amp;Print...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken...</translation>
     </message>
     <message>
         <source>P&amp;DF...</source>
-        <translation type="unfinished"></translation>
+        <translation>PD&amp;F...</translation>
     </message>
     <message>
         <source>&amp;CSV...</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;SV...</translation>
     </message>
     <message>
         <source>What the battery says</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Testbatterie sagt</translation>
     </message>
     <message>
         <source>What the lifts say</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Übungen sagen</translation>
     </message>
     <message>
         <source>Notes and sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise und Quellen</translation>
     </message>
     <message>
         <source>Tests before and after</source>
-        <translation type="unfinished"></translation>
+        <translation>Tests vorher und nachher</translation>
     </message>
     <message>
         <source>Left and right</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und rechts</translation>
     </message>
     <message>
         <source>What was missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fehlte</translation>
     </message>
     <message>
         <source>Left and right: the better side, and by how much of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und rechts: die bessere Seite und um wie viel</translation>
     </message>
     <message>
         <source>block %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Block %1</translation>
     </message>
     <message>
         <source>Two dates or two blocks with sessions are needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Daten oder zwei Blöcke mit Einheiten werden gebraucht.</translation>
     </message>
     <message>
         <source>Test (unit)</source>
-        <translation type="unfinished"></translation>
+        <translation>Test (Maßeinheit)</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation>%</translation>
     </message>
     <message>
         <source>%1 interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervall (%1)</translation>
     </message>
     <message>
         <source>Typical error</source>
-        <translation type="unfinished"></translation>
+        <translation>Typischer Messfehler</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkung</translation>
     </message>
     <message>
         <source>Test</source>
-        <translation type="unfinished"></translation>
+        <translation>Test</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Side of the comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite des Vergleichs</translation>
     </message>
     <message>
         <source>Test or lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Test oder Übung</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>The page could not be printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite konnte nicht gedruckt werden.</translation>
     </message>
     <message>
         <source>Write PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF schreiben</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben: %1</translation>
     </message>
     <message>
         <source>Write CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV schreiben</translation>
     </message>
     <message>
         <source>CSV (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV (*.csv)</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::BlockDialog</name>
     <message>
         <source>Change training block</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsblock ändern</translation>
     </message>
     <message>
         <source>Add training block</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Trainingsblock</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>&amp;First day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Erster Tag</translation>
     </message>
     <message>
         <source>&amp;Last day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Letzter Tag</translation>
     </message>
     <message>
         <source>Load &amp;ceiling, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Last&amp;grenze, kg</translation>
     </message>
     <message>
         <source>The heaviest load at hand in that block. Empty: no ceiling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die schwerste in diesem Block verfügbare Last. Leer: keine Grenze.</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>Expected a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: ein Name.</translation>
     </message>
     <message>
         <source>Expected a load in kg, such as 40, or nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: eine Last in kg, etwa 40, oder nichts.</translation>
     </message>
     <message>
         <source>Expected a last day on or after the first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: ein letzter Tag, der nicht vor dem ersten liegt.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::BlocksDialog</name>
     <message>
         <source>Training blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsblöcke</translation>
     </message>
     <message>
         <source>Block</source>
-        <translation type="unfinished"></translation>
+        <translation>Block</translation>
     </message>
     <message>
         <source>First day</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag</translation>
     </message>
     <message>
         <source>Last day</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Tag</translation>
     </message>
     <message>
         <source>Ceiling, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenze, kg</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>&amp;Add…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hinzufügen…</translation>
     </message>
     <message>
         <source>&amp;Change…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ändern…</translation>
     </message>
     <message>
         <source>&amp;Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen</translation>
     </message>
     <message>
         <source>Training block</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsblock</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::BlocksPage</name>
     <message>
         <source>Training blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsblöcke</translation>
     </message>
     <message>
         <source>Sessions of the selected block</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten des gewählten Blocks</translation>
     </message>
     <message>
         <source>Training &amp;blocks...</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsblö&amp;cke...</translation>
     </message>
     <message>
         <source>Filled mark: session. Hollow: something was not possible. Lid on a block: a load ceiling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefülltes Zeichen: Einheit. Hohl: etwas war nicht möglich. Deckel auf einem Block: eine Lastgrenze.</translation>
     </message>
     <message>
         <source>, left</source>
-        <translation type="unfinished"></translation>
+        <translation>, links</translation>
     </message>
     <message>
         <source>, right</source>
-        <translation type="unfinished"></translation>
+        <translation>, rechts</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>outside any block</source>
-        <translation type="unfinished"></translation>
+        <translation>außerhalb der Blöcke</translation>
     </message>
     <message>
         <source> kg</source>
-        <translation type="unfinished"></translation>
+        <translation> kg</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>not possible: </source>
-        <translation type="unfinished"></translation>
+        <translation>nicht möglich: </translation>
     </message>
     <message>
         <source>Block</source>
-        <translation type="unfinished"></translation>
+        <translation>Block</translation>
     </message>
     <message>
         <source>First day</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag</translation>
     </message>
     <message>
         <source>Last day</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Tag</translation>
     </message>
     <message>
         <source>Load ceiling</source>
-        <translation type="unfinished"></translation>
+        <translation>Lastgrenze</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>What was missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fehlte</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Choose an athlete.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Athleten wählen.</translation>
     </message>
     <message>
         <source>No sessions in this block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Einheiten in diesem Block.</translation>
     </message>
     <message>
         <source>S&amp;essions in it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einheiten darin</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Lifts and tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Übungen und Tests</translation>
     </message>
     <message>
         <source>Not possible, and why</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht möglich, und der Grund</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::CautionLabel</name>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsichtshinweise</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::CheckLoadsDialog</name>
     <message>
         <source>Check loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüflasten</translation>
     </message>
     <message>
         <source>&amp;Loads, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lasten, kg</translation>
     </message>
     <message>
         <source>The submaximal loads of %1&apos;s %2 to follow through the season, such as 40 60. Empty: none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die submaximalen Lasten (%1, %2), die über die Saison verfolgt werden, etwa 40 60. Leer: keine.</translation>
     </message>
     <message>
         <source>Found %1, expected loads in kg with blanks between them, such as 40 60 72.5.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden, erwartet: Lasten in kg mit Leerzeichen dazwischen, etwa 40 60 72,5.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::ComparePage</name>
     <message>
         <source>Print pre&amp;view…</source>
-        <translation type="unfinished"></translation>
+        <translation>Dru&amp;ckvorschau…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>Save P&amp;DF…</source>
-        <translation type="unfinished"></translation>
+        <translation>PD&amp;F speichern…</translation>
     </message>
     <message>
         <source>Pa&amp;rts</source>
-        <translation type="unfinished"></translation>
+        <translation>Tei&amp;le</translation>
     </message>
     <message>
         <source>Earlier session</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Einheit</translation>
     </message>
     <message>
         <source>Later session</source>
-        <translation type="unfinished"></translation>
+        <translation>Spätere Einheit</translation>
     </message>
     <message>
         <source>Level of the intervals</source>
-        <translation type="unfinished"></translation>
+        <translation>Niveau der Intervalle</translation>
     </message>
     <message>
         <source>one scatter for both days</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Streuung für beide Tage</translation>
     </message>
     <message>
         <source>each day its own scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>jeder Tag mit eigener Streuung</translation>
     </message>
     <message>
         <source>Scatter about the lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuung um die Geraden</translation>
     </message>
     <message>
         <source>&amp;Earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>F&amp;rüher</translation>
     </message>
     <message>
         <source>La&amp;ter</source>
-        <translation type="unfinished"></translation>
+        <translation>Spät&amp;er</translation>
     </message>
     <message>
         <source>Le&amp;vel</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Niveau</translation>
     </message>
     <message>
         <source>&amp;Scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Streuung</translation>
     </message>
     <message>
         <source>Chart of both &amp;lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm beider &amp;Geraden</translation>
     </message>
     <message>
         <source>Chart of the &amp;change</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm der &amp;Änderung</translation>
     </message>
     <message>
         <source>Table by l&amp;oad</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle je &amp;Last</translation>
     </message>
     <message>
         <source>&amp;1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;1RM</translation>
     </message>
     <message>
         <source>&amp;How it was computed</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Berechnung</translation>
     </message>
     <message>
         <source>What is printed beside the sentence, the sources and the cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Was neben der Aussage, den Quellen und den Vorsichtshinweisen gedruckt wird</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>Paper of the PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Papierformat des PDF</translation>
     </message>
     <message>
         <source>Paper o&amp;f the PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Papierf&amp;ormat</translation>
     </message>
     <message>
         <source>%1 (no. %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Nr. %2)</translation>
     </message>
     <message>
         <source>1 point</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Punkt</translation>
     </message>
     <message>
         <source>%1 points</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Punkte</translation>
     </message>
     <message>
         <source>Choose an athlete and a lift to compare two of their sessions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet und Übung wählen, um zwei ihrer Einheiten zu vergleichen.</translation>
     </message>
     <message>
         <source>A comparison needs two sessions of this lift with sets that count. The log holds %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Vergleich braucht zwei Einheiten dieser Übung mit gewerteten Sätzen. Das Protokoll enthält %1.</translation>
     </message>
     <message>
         <source>Save the comparison as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich als PDF speichern</translation>
     </message>
     <message>
         <source>PDF files (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF-Dateien (*.pdf)</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben: %1</translation>
     </message>
     <message>
         <source>Save PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF speichern</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <source>The printer took nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker hat nichts angenommen.</translation>
     </message>
     <message>
         <source>The page as it is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
     <message>
         <source>Print preview</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckvorschau</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::ComparisonView</name>
     <message>
         <source>Change by load</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung je Last</translation>
     </message>
     <message>
         <source>1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>1RM</translation>
     </message>
     <message>
         <source>&amp;Change by load</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung &amp;je Last</translation>
     </message>
     <message>
         <source>&amp;Both lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Be&amp;ide Geraden</translation>
     </message>
     <message>
         <source>By &amp;load: what the lines say, m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Last: was die Geraden sagen, &amp;m/s</translation>
     </message>
     <message>
         <source>1&amp;RM</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;1RM</translation>
     </message>
     <message>
         <source>To beware of, and where the figures come from</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu beachten ist und woher die Zahlen stammen</translation>
     </message>
     <message>
         <source>%1, these two days only: %2 m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, nur diese zwei Tage: %2 m/s</translation>
     </message>
     <message>
         <source>Load, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Last, %1</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>%1 with noise</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mit Streuung</translation>
     </message>
     <message>
         <source>Smallest</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::DeviceDialog</name>
     <message>
         <source>Change device</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgerät ändern</translation>
     </message>
     <message>
         <source>Add device</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Messgerät</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>Expected a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: ein Name.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::DevicesDialog</name>
     <message>
         <source>Devices</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgeräte</translation>
     </message>
     <message>
         <source>&amp;Add…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hinzufügen…</translation>
     </message>
     <message>
         <source>&amp;Change…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ändern…</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::EntryLine</name>
     <message>
         <source>Set: load, then the reps&apos; speeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz: Last, dann die Geschwindigkeiten der Wiederholungen</translation>
     </message>
     <message>
         <source>60 0.92 0.90 0.88</source>
-        <translation type="unfinished"></translation>
+        <translation>60 0,92 0,90 0,88</translation>
     </message>
     <message>
         <source>Answer to the typed line</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort auf die eingegebene Zeile</translation>
     </message>
     <message>
         <source>Load in kg, each rep&apos;s speed in m/s, Enter.  Up: next load.  ! after the load: true maximum.  x after a speed: left out.  # note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Last in kg, je Wdh. die Geschwindigkeit in m/s, Enter.  Auf: nächste Last.  ! nach der Last: echtes Maximum.  x nach einem Wert: ausgeschlossen.  # Notiz.</translation>
     </message>
     <message>
         <source>Line %1 of what was pasted: </source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile %1 des Eingefügten: </translation>
     </message>
     <message>
         <source>Taken, and flagged for a look: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernommen, aber einen Blick wert: %1</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::EntryPage</name>
     <message>
         <source>Next load</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Last</translation>
     </message>
     <message>
         <source>Sets of this session</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze dieser Einheit</translation>
     </message>
     <message>
         <source>The ladder of last time</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Lastreihe vom letzten Mal</translation>
     </message>
     <message>
         <source>T&amp;his session</source>
-        <translation type="unfinished"></translation>
+        <translation>Die&amp;se Einheit</translation>
     </message>
     <message>
         <source>L&amp;eave out, note…</source>
-        <translation type="unfinished"></translation>
+        <translation>Auss&amp;chließen, Notiz…</translation>
     </message>
     <message>
         <source>What counts of the selected set, and why not (Ctrl+Shift+E)</source>
-        <translation type="unfinished"></translation>
+        <translation>Was vom gewählten Satz zählt, und der Grund, wenn nicht (Strg+Umschalt+E)</translation>
     </message>
     <message>
         <source>Re&amp;move set</source>
-        <translation type="unfinished"></translation>
+        <translation>Sat&amp;z entfernen</translation>
     </message>
     <message>
         <source>Delete does the same in the table; Undo brings the set back</source>
-        <translation type="unfinished"></translation>
+        <translation>Entf bewirkt dasselbe in der Tabelle; Rückgängig holt den Satz zurück</translation>
     </message>
     <message>
         <source>Chart of load and velocity</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm von Last und Geschwindigkeit</translation>
     </message>
     <message>
         <source>No athlete yet: add one (Ctrl+Shift+A).</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Athlet: einen anlegen (Strg+Umschalt+A).</translation>
     </message>
     <message>
         <source>No lift yet: add one (Ctrl+Shift+L).</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Übung: eine anlegen (Strg+Umschalt+L).</translation>
     </message>
     <message>
         <source>Last time</source>
-        <translation type="unfinished"></translation>
+        <translation>Letztes Mal</translation>
     </message>
     <message>
         <source>Last time, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Letztes Mal, %1</translation>
     </message>
     <message>
         <source>No earlier session</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine frühere Einheit</translation>
     </message>
     <message>
         <source>Next load %1 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Last %1 kg</translation>
     </message>
     <message>
         <source>Choose an athlete and a lift first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst Athlet und Übung wählen.</translation>
     </message>
     <message>
         <source>Session removed. Ctrl+Z brings it back with its sets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit entfernt. Strg+Z holt sie mit ihren Sätzen zurück.</translation>
     </message>
     <message>
         <source>Set removed. Ctrl+Z brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz entfernt. Strg+Z holt ihn zurück.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::EquipmentDialog</name>
     <message>
         <source>Bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Stange</translation>
     </message>
     <message>
         <source>Mass with collars</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse mit Verschlüssen</translation>
     </message>
     <message>
         <source>Bars</source>
-        <translation type="unfinished"></translation>
+        <translation>Stangen</translation>
     </message>
     <message>
         <source>Mass of one plate</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse einer Scheibe</translation>
     </message>
     <message>
         <source>Pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Paare</translation>
     </message>
     <message>
         <source>Plates</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheiben</translation>
     </message>
     <message>
         <source>Dumbbell, kettlebell, …</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzhantel, Kettlebell, …</translation>
     </message>
     <message>
         <source>Mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>Masses on their own</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelgewichte</translation>
     </message>
     <message>
         <source>Vest, belt, band, …</source>
-        <translation type="unfinished"></translation>
+        <translation>Weste, Gürtel, Band, …</translation>
     </message>
     <message>
         <source>Masses added to any load</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte, die zu jeder Last hinzukommen</translation>
     </message>
     <message>
         <source>Set of equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>home, gym, travel</source>
-        <translation type="unfinished"></translation>
+        <translation>zu Hause, Kraftraum, unterwegs</translation>
     </message>
     <message>
         <source>&amp;Bars</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Stangen</translation>
     </message>
     <message>
         <source>&amp;Plates, in pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheiben, &amp;paarweise</translation>
     </message>
     <message>
         <source>Masses &amp;on their own</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einzelgewichte</translation>
     </message>
     <message>
         <source>Masses &amp;added to any load</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zusatzgewichte zu jeder Last</translation>
     </message>
     <message>
         <source>&amp;Ceiling</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lastgrenze</translation>
     </message>
     <message>
         <source>none: the heaviest load that may be used</source>
-        <translation type="unfinished"></translation>
+        <translation>keine: die schwerste Last, die verwendet werden darf</translation>
     </message>
     <message>
         <source>No&amp;te</source>
-        <translation type="unfinished"></translation>
+        <translation>No&amp;tiz</translation>
     </message>
     <message>
         <source>Masses are kg; write lb behind a number for pounds (45 lb). Both are kept exactly. A band counts with the pull you measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Massen in kg; für Pfund lb hinter die Zahl schreiben (45 lb). Beides wird genau gespeichert. Ein Band zählt mit dem gemessenen Zug.</translation>
     </message>
     <message>
         <source>What is wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht stimmt</translation>
     </message>
     <message>
         <source>the bar</source>
-        <translation type="unfinished"></translation>
+        <translation>die Stange</translation>
     </message>
     <message>
         <source>the plate</source>
-        <translation type="unfinished"></translation>
+        <translation>die Scheibe</translation>
     </message>
     <message>
         <source>the mass</source>
-        <translation type="unfinished"></translation>
+        <translation>die Masse</translation>
     </message>
     <message>
         <source>the ceiling</source>
-        <translation type="unfinished"></translation>
+        <translation>die Lastgrenze</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::FiguresPanel</name>
     <message>
         <source>Estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM</translation>
     </message>
     <message>
         <source>About the estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Schätzung</translation>
     </message>
     <message>
         <source>Figures of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwerte der Geraden</translation>
     </message>
     <message>
         <source>Notes on the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise zur Geraden</translation>
     </message>
     <message>
         <source>Estimated 1RM: no sets yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM: noch keine Sätze</translation>
     </message>
     <message>
         <source>Estimated 1RM: no figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM: keine Angabe</translation>
     </message>
     <message>
         <source>Estimated 1RM %1 kg, no interval</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM %1 kg, kein Intervall</translation>
     </message>
     <message>
         <source>Estimated 1RM %1 kg (%2), middle %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM %1 kg (%2), Mitte %3</translation>
     </message>
     <message>
         <source>Estimated 1RM %1 kg (%2: %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM %1 kg (%2: %3)</translation>
     </message>
     <message>
         <source>the interval needs a third load</source>
-        <translation type="unfinished"></translation>
+        <translation>dem Intervall fehlt eine dritte Last</translation>
     </message>
     <message>
         <source>reach %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Reichweite %1</translation>
     </message>
     <message>
         <source>, extrapolated very far</source>
-        <translation type="unfinished"></translation>
+        <translation>, sehr weit extrapoliert</translation>
     </message>
     <message>
         <source>, extrapolated far</source>
-        <translation type="unfinished"></translation>
+        <translation>, weit extrapoliert</translation>
     </message>
     <message>
         <source>MVT %1</source>
-        <translation type="unfinished"></translation>
+        <translation>MVT %1</translation>
     </message>
     <message>
         <source>with the MVT&apos;s own spread %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mit der Streuung der MVT selbst %1</translation>
     </message>
     <message>
         <source>measured 1RM %1 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessenes 1RM %1 kg</translation>
     </message>
     <message>
         <source>V0 %1 m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>V0 %1 m/s</translation>
     </message>
     <message>
         <source>slope %1 m/s per kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigung %1 m/s je kg</translation>
     </message>
     <message>
         <source>R² %1</source>
-        <translation type="unfinished"></translation>
+        <translation>R² %1</translation>
     </message>
     <message>
         <source>1 point</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Punkt</translation>
     </message>
     <message>
         <source>%1 points</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Punkte</translation>
     </message>
     <message>
         <source>%1 to %2 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2 kg</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::ForestChart</name>
     <message>
         <source>change, in units of the smallest change that matters (grey: smaller)</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung, in Vielfachen der kleinsten bedeutsamen Änderung (grau: kleiner)</translation>
     </message>
     <message>
         <source>worse</source>
-        <translation type="unfinished"></translation>
+        <translation>schlechter</translation>
     </message>
     <message>
         <source>better</source>
-        <translation type="unfinished"></translation>
+        <translation>besser</translation>
     </message>
     <message>
         <source>Changes of all tests in units of the smallest change that matters; the same figures stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen aller Tests in Vielfachen der kleinsten bedeutsamen Änderung; dieselben Zahlen stehen in der Tabelle</translation>
     </message>
     <message>
         <source>%1: %2 units, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2-fach, %3</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::FormDialog</name>
     <message>
         <source>What is wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht stimmt</translation>
     </message>
     <message>
         <source>Found %1, expected %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden, erwartet: %2.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::HelpDialog</name>
     <message>
         <source>&lt;h3&gt;One line a set&lt;/h3&gt;&lt;p&gt;&lt;code&gt;60 0.92 0.90 0.88&lt;/code&gt; and Enter: 60 kg and three reps. It is on disk when the line is empty again.&lt;/p&gt;&lt;ul&gt;&lt;li&gt;Point and comma are both the decimal mark; there are no marks for thousands. Blanks, tabs or ; go between the numbers.&lt;/li&gt;&lt;li&gt;Up puts the next load there: the ladder of last time, above its top the same rise again. Down steps back.&lt;/li&gt;&lt;li&gt;&lt;code&gt;92.5! 0.18&lt;/code&gt;: a successful true maximum, one rep.&lt;/li&gt;&lt;li&gt;&lt;code&gt;60 0.92 0.71x # slipped&lt;/code&gt;: the second rep is left out; what follows # is the note and the reason. It stays in the log and is drawn hollow.&lt;/li&gt;&lt;li&gt;&lt;code&gt;60 92&lt;/code&gt;: the line asks whether 0.92 was meant; Enter says yes, Esc no.&lt;/li&gt;&lt;li&gt;Several lines pasted from a spreadsheet go in at once, all or none.&lt;/li&gt;&lt;li&gt;In the table F2 changes a cell and Delete removes the set.&lt;/li&gt;&lt;/ul&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;h3&gt;Eine Zeile je Satz&lt;/h3&gt;&lt;p&gt;&lt;code&gt;60 0,92 0,90 0,88&lt;/code&gt; und Enter: 60 kg und drei Wiederholungen. Es ist gespeichert, sobald die Zeile wieder leer ist.&lt;/p&gt;&lt;ul&gt;&lt;li&gt;Punkt und Komma sind beide das Dezimalzeichen; Tausendertrennzeichen gibt es nicht. Zwischen den Zahlen stehen Leerzeichen, Tabulatoren oder ;.&lt;/li&gt;&lt;li&gt;Pfeil auf setzt die nächste Last ein: die Lastreihe vom letzten Mal, über deren Ende hinaus noch einmal dieselbe Steigerung. Pfeil ab geht zurück.&lt;/li&gt;&lt;li&gt;&lt;code&gt;92,5! 0,18&lt;/code&gt;: ein gelungenes echtes Maximum, eine Wiederholung.&lt;/li&gt;&lt;li&gt;&lt;code&gt;60 0,92 0,71x # weggerutscht&lt;/code&gt;: Die zweite Wiederholung ist ausgeschlossen; was auf # folgt, ist Notiz und Grund. Sie bleibt im Protokoll und wird hohl gezeichnet.&lt;/li&gt;&lt;li&gt;&lt;code&gt;60 92&lt;/code&gt;: Die Zeile fragt, ob 0,92 gemeint ist; Enter heißt ja, Esc nein.&lt;/li&gt;&lt;li&gt;Mehrere Zeilen, aus einer Tabelle eingefügt, werden auf einmal übernommen, alle oder keine.&lt;/li&gt;&lt;li&gt;In der Tabelle ändert F2 eine Zelle, und Entf entfernt den Satz.&lt;/li&gt;&lt;/ul&gt;</translation>
     </message>
     <message>
         <source>&lt;h3&gt;The method in plain words&lt;/h3&gt;&lt;p&gt;Each set gives one point: its fastest rep, or the mean of its reps, as the lift says. The &lt;b&gt;line&lt;/b&gt; is the ordinary least-squares regression of velocity on load through the session&apos;s points.&lt;/p&gt;&lt;p&gt;The &lt;b&gt;estimated 1RM&lt;/b&gt; is the load at which the line meets the minimal-velocity threshold (MVT): the athlete&apos;s own true maxima where there are any, else the coach&apos;s figure, else a published one. Its interval is Fieller&apos;s (1954; Draper and Smith, Applied Regression Analysis). &lt;b&gt;Reach&lt;/b&gt; is the heaviest load divided by that estimate: under 0.80 it is extrapolated far, under 0.50 the interval stands first. Individual estimates of free-weight maxima run high even with loads to 90 % (Banyard, Nosaka and Haff 2017).&lt;/p&gt;&lt;p&gt;A &lt;b&gt;comparison&lt;/b&gt; of two sessions takes both lines together, and adds the noise from day to day (Hopkins 2000), which one day&apos;s scatter does not show. A change is better or worse when its interval leaves out zero, held when it surely lies within the smallest change that matters, else unclear. Where lines differ is found as by Johnson and Neyman (1936); the change of 1RM as by Zou and Donner (2008).&lt;/p&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;h3&gt;Die Methode in einfachen Worten&lt;/h3&gt;&lt;p&gt;Jeder Satz ergibt einen Punkt: seine schnellste Wiederholung oder das Mittel seiner Wiederholungen, wie bei der Übung festgelegt. Die &lt;b&gt;Gerade&lt;/b&gt; ist die gewöhnliche Kleinste-Quadrate-Regression der Geschwindigkeit auf die Last durch die Punkte der Einheit.&lt;/p&gt;&lt;p&gt;Das &lt;b&gt;geschätzte 1RM&lt;/b&gt; ist die Last, bei der die Gerade die minimale Geschwindigkeitsschwelle (MVT) trifft: die eigenen echten Maxima des Athleten, wo es welche gibt, sonst der Wert des Trainers, sonst ein veröffentlichter. Sein Intervall ist das von Fieller (1954; Draper und Smith, Applied Regression Analysis). &lt;b&gt;Reichweite&lt;/b&gt; ist die schwerste Last geteilt durch diese Schätzung: Unter 0,80 ist weit extrapoliert, unter 0,50 steht das Intervall voran. Individuelle Schätzungen von Maxima mit freien Gewichten fallen selbst mit Lasten bis 90 % zu hoch aus (Banyard, Nosaka und Haff 2017).&lt;/p&gt;&lt;p&gt;Ein &lt;b&gt;Vergleich&lt;/b&gt; zweier Einheiten nimmt beide Geraden zusammen und rechnet die Tag-zu-Tag-Streuung hinzu (Hopkins 2000), die die Streuung eines einzelnen Tages nicht zeigt. Eine Änderung ist besser oder schlechter, wenn ihr Intervall die Null ausschließt, gehalten, wenn sie sicher innerhalb der kleinsten bedeutsamen Änderung liegt, sonst unklar. Wo sich Geraden unterscheiden, wird nach Johnson und Neyman (1936) bestimmt, die Änderung des 1RM nach Zou und Donner (2008).&lt;/p&gt;</translation>
     </message>
     <message>
         <source>Keys and method</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasten und Methode</translation>
     </message>
     <message>
         <source>&lt;h3&gt;Keys&lt;/h3&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;h3&gt;Tasten&lt;/h3&gt;</translation>
     </message>
     <message>
         <source>&lt;h3&gt;Cautions&lt;/h3&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;h3&gt;Vorsichtshinweise&lt;/h3&gt;</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::HistoryModel</name>
     <message>
         <source>%1 (no. %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Nr. %2)</translation>
     </message>
     <message>
         <source>%1 (no bound)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (unbegrenzt)</translation>
     </message>
     <message>
         <source>%1; estimate %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; Schätzung %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 far</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 weit</translation>
     </message>
     <message>
         <source>* outside the loads lifted that day: extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>* außerhalb der an diesem Tag gehobenen Lasten: extrapoliert</translation>
     </message>
     <message>
         <source>Heaviest load / estimated 1RM. Under %1 the estimate is extrapolated far.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerste Last / geschätztes 1RM. Unter %1 ist die Schätzung weit extrapoliert.</translation>
     </message>
     <message>
         <source>Day of the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag der Einheit</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Training block that the day lies in</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsblock, in dem der Tag liegt</translation>
     </message>
     <message>
         <source>Block</source>
-        <translation type="unfinished"></translation>
+        <translation>Block</translation>
     </message>
     <message>
         <source>What measured the bar speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Womit die Hantelgeschwindigkeit gemessen wurde</translation>
     </message>
     <message>
         <source>Device</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgerät</translation>
     </message>
     <message>
         <source>Sets that count</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewertete Sätze</translation>
     </message>
     <message>
         <source>n</source>
-        <translation type="unfinished"></translation>
+        <translation>n</translation>
     </message>
     <message>
         <source>Lightest and heaviest load</source>
-        <translation type="unfinished"></translation>
+        <translation>Leichteste und schwerste Last</translation>
     </message>
     <message>
         <source>Loads, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lasten, %1</translation>
     </message>
     <message>
         <source>Velocity at zero load, from the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit bei Last null, von der Geraden</translation>
     </message>
     <message>
         <source>V0, m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>V0, m/s</translation>
     </message>
     <message>
         <source>m/s per %1</source>
-        <translation type="unfinished"></translation>
+        <translation>m/s je %1</translation>
     </message>
     <message>
         <source>Slope</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigung</translation>
     </message>
     <message>
         <source>Share of the scatter that the line explains</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Streuung, den die Gerade erklärt</translation>
     </message>
     <message>
         <source>R²</source>
-        <translation type="unfinished"></translation>
+        <translation>R²</translation>
     </message>
     <message>
         <source>Estimated 1RM with the interval of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM mit dem Intervall der Geraden</translation>
     </message>
     <message>
         <source>Est. 1RM, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesch. 1RM, %1</translation>
     </message>
     <message>
         <source>Heaviest load / estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerste Last / geschätztes 1RM</translation>
     </message>
     <message>
         <source>Reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Reichweite</translation>
     </message>
     <message>
         <source>A true maximum that was lifted</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein echtes Maximum, das gehoben wurde</translation>
     </message>
     <message>
         <source>Lifted 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehobenes 1RM</translation>
     </message>
     <message>
         <source>Velocity that the line gives at the check load of %1, m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit von der Geraden bei der Prüflast %1, m/s</translation>
     </message>
     <message>
         <source>at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bei %1</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::HistoryPage</name>
     <message>
         <source>&amp;Open the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit ö&amp;ffnen</translation>
     </message>
     <message>
         <source>&amp;Copy the rows</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeilen kopieren</translation>
     </message>
     <message>
         <source>&amp;Delete the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit &amp;löschen</translation>
     </message>
     <message>
         <source>Com&amp;pare these two</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese beiden ver&amp;gleichen</translation>
     </message>
     <message>
         <source>Com&amp;pare with</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver&amp;gleichen mit</translation>
     </message>
     <message>
         <source>The session of %1 is deleted. Undo brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheit vom %1 ist gelöscht. Rückgängig holt sie zurück.</translation>
     </message>
     <message>
         <source>Delete the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit löschen</translation>
     </message>
     <message>
         <source>The session of %1 also holds sets of: %2. Delete all of it? Undo brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheit vom %1 enthält auch Sätze von: %2. Alles löschen? Rückgängig holt sie zurück.</translation>
     </message>
     <message>
         <source>Find a date, block or device</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum, Block oder Messgerät suchen</translation>
     </message>
     <message>
         <source>Find a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit suchen</translation>
     </message>
     <message>
         <source>&amp;Find</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Suchen</translation>
     </message>
     <message>
         <source>History of sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf der Einheiten</translation>
     </message>
     <message>
         <source>Choose an athlete and a lift to see their sessions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet und Übung wählen, um ihre Einheiten zu sehen.</translation>
     </message>
     <message>
         <source>No session of this lift yet. Enter one in the session form, or import.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Einheit dieser Übung. Auf der Seite Einheit eingeben oder importieren.</translation>
     </message>
     <message>
         <source>1 session.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Einheit.</translation>
     </message>
     <message>
         <source>%1 sessions.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Einheiten.</translation>
     </message>
     <message>
         <source>Enter opens one; choose several to lay their lines over each other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enter öffnet eine; mehrere wählen, um ihre Geraden übereinanderzulegen.</translation>
     </message>
     <message>
         <source>Lines of %1 sessions; their figures are in the table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geraden von %1 Einheiten; ihre Kennwerte stehen in der Tabelle.</translation>
     </message>
     <message>
         <source>%1 (no. %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Nr. %2)</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::ImportDialog</name>
     <message>
         <source>Import CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV importieren</translation>
     </message>
     <message>
         <source>What the files hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Dateien enthalten</translation>
     </message>
     <message>
         <source>&amp;Import</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Importieren</translation>
     </message>
     <message>
         <source>%1 can go into the log, whole or not at all. An import is not undone by Undo: a backup beforehand is the way back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann ins Protokoll, ganz oder gar nicht. Ein Import lässt sich nicht mit Rückgängig zurücknehmen: Zurück führt nur eine vorher angelegte Sicherung.</translation>
     </message>
     <message>
         <source>%1 holds nothing that the log does not have.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 enthält nichts, was das Protokoll nicht schon hat.</translation>
     </message>
     <message>
         <source>%1 cannot be taken in; nothing was written. Expected: UTF-8 CSV with a header row date,athlete,lift,set,load_kg,rep,velocity and one row a rep. A workbook comes in saved as CSV.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht übernommen werden; nichts wurde geschrieben. Erwartet: CSV in UTF-8 mit der Kopfzeile date,athlete,lift,set,load_kg,rep,velocity und einer Zeile je Wiederholung. Eine Arbeitsmappe vorher als CSV speichern.</translation>
     </message>
     <message>
         <source>The import failed; nothing was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Import ist fehlgeschlagen; nichts wurde geschrieben.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::LadderModel</name>
     <message>
         <source>next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nächste: %1</translation>
     </message>
     <message>
         <source>Load, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Last, kg</translation>
     </message>
     <message>
         <source>Reps, m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh., m/s</translation>
     </message>
     <message>
         <source>Point</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::LiftDialog</name>
     <message>
         <source>Change lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung ändern</translation>
     </message>
     <message>
         <source>Add lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Übung</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>&amp;Measured as</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gemessen als</translation>
     </message>
     <message>
         <source>Changing this relabels the speeds that the log already holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Änderung hier benennt die Geschwindigkeiten um, die das Protokoll schon enthält.</translation>
     </message>
     <message>
         <source>the fastest rep of the set</source>
-        <translation type="unfinished"></translation>
+        <translation>die schnellste Wiederholung des Satzes</translation>
     </message>
     <message>
         <source>the mean of the set&apos;s reps</source>
-        <translation type="unfinished"></translation>
+        <translation>das Mittel der Wiederholungen des Satzes</translation>
     </message>
     <message>
         <source>A set&apos;s &amp;point</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Punkt eines Satzes</translation>
     </message>
     <message>
         <source>thrown or jumped: a line, and no 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>geworfen oder gesprungen: eine Gerade, aber kein 1RM</translation>
     </message>
     <message>
         <source>&amp;Ballistic</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ballistisch</translation>
     </message>
     <message>
         <source>MV&amp;T, m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>MV&amp;T, m/s</translation>
     </message>
     <message>
         <source>Its S&amp;D, m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>Deren S&amp;D, m/s</translation>
     </message>
     <message>
         <source>Its so&amp;urce</source>
-        <translation type="unfinished"></translation>
+        <translation>Deren &amp;Quelle</translation>
     </message>
     <message>
         <source>The minimal-velocity threshold: the speed at which the 1RM is lifted. An athlete&apos;s own true maxima come before it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die minimale Geschwindigkeitsschwelle: die Geschwindigkeit, mit der das 1RM gehoben wird. Eigene echte Maxima eines Athleten gehen vor.</translation>
     </message>
     <message>
         <source>Smallest change, m/&amp;s</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Änderung, m/&amp;s</translation>
     </message>
     <message>
         <source>Smallest change, &amp;kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Änderung, &amp;kg</translation>
     </message>
     <message>
         <source>The smallest changes that matter to you, of a speed and of the 1RM. Empty: published defaults, named as such.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kleinsten Änderungen einer Geschwindigkeit und des 1RM, auf die es ankommt. Leer: veröffentlichte Vorgaben, als solche benannt.</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>published: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>veröffentlicht: %1</translation>
     </message>
     <message>
         <source>published: %1 % of the estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>veröffentlicht: %1 % der Schätzung</translation>
     </message>
     <message>
         <source>Expected a speed between 0 and 2 m/s, such as 0.17.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: eine Geschwindigkeit zwischen 0 und 2 m/s, etwa 0,17.</translation>
     </message>
     <message>
         <source>Expected a spread in m/s, such as 0.03, or nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: eine Streuung in m/s, etwa 0,03, oder nichts.</translation>
     </message>
     <message>
         <source>Expected a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: ein Name.</translation>
     </message>
     <message>
         <source>Expected a change in m/s, such as 0.05, or nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: eine Änderung in m/s, etwa 0,05, oder nichts.</translation>
     </message>
     <message>
         <source>Expected a change in kg, such as 2.5, or nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: eine Änderung in kg, etwa 2,5, oder nichts.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::LinesModel</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>1RM, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>1RM, kg</translation>
     </message>
     <message>
         <source>95 %, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>95 %, kg</translation>
     </message>
     <message>
         <source>Reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Reichweite</translation>
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen</translation>
     </message>
     <message>
         <source>V0, m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>V0, m/s</translation>
     </message>
     <message>
         <source>Slope</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigung</translation>
     </message>
     <message>
         <source>s, m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>s, m/s</translation>
     </message>
     <message>
         <source>R²</source>
-        <translation type="unfinished"></translation>
+        <translation>R²</translation>
     </message>
     <message>
         <source>Points</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte</translation>
     </message>
     <message>
         <source>Loads, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Lasten, kg</translation>
     </message>
     <message>
         <source>L0, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>L0, kg</translation>
     </message>
     <message>
         <source>Checked: on the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Angehakt: im Diagramm</translation>
     </message>
     <message>
         <source>Estimated 1RM; in brackets where reach is under half</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM; in Klammern, wenn die Reichweite unter der Hälfte liegt</translation>
     </message>
     <message>
         <source>Interval of the estimate from the line alone, 95 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervall der Schätzung allein aus der Geraden, 95 %</translation>
     </message>
     <message>
         <source>Heaviest load lifted / estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerste gehobene Last / geschätztes 1RM</translation>
     </message>
     <message>
         <source>Measured 1RM: the heaviest true maximum, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessenes 1RM: das schwerste echte Maximum, kg</translation>
     </message>
     <message>
         <source>Velocity at zero load</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit bei Last null</translation>
     </message>
     <message>
         <source>m/s per kg</source>
-        <translation type="unfinished"></translation>
+        <translation>m/s je kg</translation>
     </message>
     <message>
         <source>Residual SD of the points about the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Residual-SD der Punkte um die Gerade</translation>
     </message>
     <message>
         <source>Share of the spread that the line explains</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Streuung, den die Gerade erklärt</translation>
     </message>
     <message>
         <source>Sets that count</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewertete Sätze</translation>
     </message>
     <message>
         <source>Lightest to heaviest load</source>
-        <translation type="unfinished"></translation>
+        <translation>Leichteste bis schwerste Last</translation>
     </message>
     <message>
         <source>Load at zero velocity</source>
-        <translation type="unfinished"></translation>
+        <translation>Last bei Geschwindigkeit null</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::Logbook</name>
     <message>
         <source>add athlete</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet hinzufügen</translation>
     </message>
     <message>
         <source>add lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung hinzufügen</translation>
     </message>
     <message>
         <source>add device</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgerät hinzufügen</translation>
     </message>
     <message>
         <source>add training block</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsblock hinzufügen</translation>
     </message>
     <message>
         <source>add set of equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung hinzufügen</translation>
     </message>
     <message>
         <source>add test</source>
-        <translation type="unfinished"></translation>
+        <translation>Test hinzufügen</translation>
     </message>
     <message>
         <source>change test</source>
-        <translation type="unfinished"></translation>
+        <translation>Test ändern</translation>
     </message>
     <message>
         <source>remove test</source>
-        <translation type="unfinished"></translation>
+        <translation>Test entfernen</translation>
     </message>
     <message>
         <source>change athlete</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet ändern</translation>
     </message>
     <message>
         <source>change lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung ändern</translation>
     </message>
     <message>
         <source>change device</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgerät ändern</translation>
     </message>
     <message>
         <source>change training block</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsblock ändern</translation>
     </message>
     <message>
         <source>change set of equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung ändern</translation>
     </message>
     <message>
         <source>remove training block</source>
-        <translation type="unfinished"></translation>
+        <translation>Trainingsblock entfernen</translation>
     </message>
     <message>
         <source>remove set of equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung entfernen</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::MainWindow</name>
     <message>
         <source>Slopebook</source>
-        <translation type="unfinished"></translation>
+        <translation>Slopebook</translation>
     </message>
     <message>
         <source>%1 – Slopebook</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – Slopebook</translation>
     </message>
     <message>
         <source>A CSV file goes into a log: open one, or make a new one, then drop it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine CSV-Datei kommt in ein Protokoll: eins öffnen oder neu anlegen, dann die Datei noch einmal hierher ziehen.</translation>
     </message>
     <message>
         <source>Logs (*.slopebook);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokolle (*.slopebook);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>There is nothing to print yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts zu drucken.</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsichtshinweise</translation>
     </message>
     <message>
         <source>&amp;Undo %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 &amp;rückgängig machen</translation>
     </message>
     <message>
         <source>&amp;Redo %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 &amp;wiederherstellen</translation>
     </message>
     <message>
         <source>New log</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Protokoll</translation>
     </message>
     <message>
         <source>Open a log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll öffnen</translation>
     </message>
     <message>
         <source>Import CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV importieren</translation>
     </message>
     <message>
         <source>CSV (*.csv *.txt);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV (*.csv *.txt);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Back up to</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichern unter</translation>
     </message>
     <message>
         <source>Backed up, and the copy checked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert und die Kopie geprüft: %1</translation>
     </message>
     <message>
         <source>About Slopebook</source>
-        <translation type="unfinished"></translation>
+        <translation>Über Slopebook</translation>
     </message>
     <message>
         <source>&lt;h3&gt;Slopebook %1&lt;/h3&gt;&lt;p&gt;Load-velocity lines, estimated 1RM with an honest interval, and what changed between sessions.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later, without any warranty.&lt;/p&gt;&lt;p&gt;Made with Qt %2 and Qt Charts (GPL 3), Eigen (MPL 2), Boost.Math (BSL 1.0), SQLite (public domain), SQLiteCpp (MIT), libcsv (LGPL 2.1).&lt;/p&gt;&lt;p&gt;%3&lt;/p&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;h3&gt;Slopebook %1&lt;/h3&gt;&lt;p&gt;Last-Geschwindigkeits-Geraden, geschätztes 1RM mit ehrlichem Intervall und was sich zwischen Einheiten geändert hat.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne jede Gewährleistung.&lt;/p&gt;&lt;p&gt;Gemacht mit Qt %2 und Qt Charts (GPL 3), Eigen (MPL 2), Boost.Math (BSL 1.0), SQLite (gemeinfrei), SQLiteCpp (MIT), libcsv (LGPL 2.1).&lt;/p&gt;&lt;p&gt;%3&lt;/p&gt;</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::MessageBar</name>
     <message>
         <source>Message</source>
-        <translation type="unfinished"></translation>
+        <translation>Meldung</translation>
     </message>
     <message>
         <source>Dismiss</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausblenden</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::NameCombo</name>
     <message>
         <source>type to find</source>
-        <translation type="unfinished"></translation>
+        <translation>tippen zum Suchen</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keine</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::NextTestPane</name>
     <message>
         <source>as before</source>
-        <translation type="unfinished"></translation>
+        <translation>wie bisher</translation>
     </message>
     <message>
         <source>the test&apos;s own scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuung dieses Tests</translation>
     </message>
     <message>
         <source>with earlier tests&apos; scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Streuung früherer Tests</translation>
     </message>
     <message>
         <source>scatter taken as known</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuung als bekannt angenommen</translation>
     </message>
     <message>
         <source>What the interval is made with</source>
-        <translation type="unfinished"></translation>
+        <translation>Womit das Intervall gebildet wird</translation>
     </message>
     <message>
         <source>S&amp;teps</source>
-        <translation type="unfinished"></translation>
+        <translation>St&amp;ufen</translation>
     </message>
     <message>
         <source>Reps a set</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh. je Satz</translation>
     </message>
     <message>
         <source>&amp;Heaviest, of 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerste, vom &amp;1RM</translation>
     </message>
     <message>
         <source>I&amp;ntervals by</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervall-&amp;Quelle</translation>
     </message>
     <message>
         <source>Which ladder to test with</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit welcher Lastreihe testen</translation>
     </message>
     <message>
         <source>What would settle what is unclear</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Unklares klären würde</translation>
     </message>
     <message>
         <source>Ladders for the next test, best first</source>
-        <translation type="unfinished"></translation>
+        <translation>Lastreihen für den nächsten Test, beste zuerst</translation>
     </message>
     <message>
         <source>Too few sets of two reps to say what more reps would do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenige Sätze mit zwei Wiederholungen, um zu sagen, was mehr Wiederholungen brächten.</translation>
     </message>
     <message>
         <source>The best ladder can be expected to give the estimated 1RM to ± %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der besten Lastreihe ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 %2 genau liefert</translation>
     </message>
     <message>
         <source>No ladder of these loads can be expected to bound the estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Von keiner Lastreihe aus diesen Lasten ist zu erwarten, dass sie das geschätzte 1RM eingrenzt</translation>
     </message>
     <message>
         <source>The best ladder can be expected to give a change to ± %1 m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der besten Lastreihe ist zu erwarten, dass sie eine Änderung auf ± %1 m/s genau liefert</translation>
     </message>
     <message>
         <source> (this session&apos;s: ± %1 %2)</source>
-        <translation type="unfinished"></translation>
+        <translation> (diese Einheit: ± %1 %2)</translation>
     </message>
     <message>
         <source>Half the sets at the lightest and half at the heaviest load would give %1 times that, and could not show a bend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hälfte der Sätze mit der leichtesten und die Hälfte mit der schwersten Last ergäbe das %1-Fache davon und könnte keine Krümmung zeigen.</translation>
     </message>
     <message>
         <source>Scatter from %1 sessions: SD %2 m/s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuung aus %1 Einheiten: SD %2 m/s.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::NoisePage</name>
     <message>
         <source>From &amp;repeat tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus &amp;Wiederholungstests</translation>
     </message>
     <message>
         <source>Between de&amp;vices</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zwischen Messgeräten</translation>
     </message>
     <message>
         <source>Kinds of noise</source>
-        <translation type="unfinished"></translation>
+        <translation>Arten der Streuung</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::NoiseView</name>
     <message>
         <source>&amp;Every lift</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Jede Übung</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise</translation>
     </message>
     <message>
         <source>Noise by lift, device and load</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuung nach Übung, Messgerät und Last</translation>
     </message>
     <message>
         <source>Repeat tests used</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwendete Wiederholungstests</translation>
     </message>
     <message>
         <source>&amp;Repeat tests used</source>
-        <translation type="unfinished"></translation>
+        <translation>Ve&amp;rwendete Wiederholungstests</translation>
     </message>
     <message>
         <source>Choose a lift, or every lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Übung wählen, oder jede Übung.</translation>
     </message>
     <message>
         <source>A repeat test is marked in the session&apos;s details: same conditions, within a few days. Readings use the athlete&apos;s own day-to-day noise from %1 repeat tests on, else the log&apos;s from as many, else the published figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Wiederholungstest wird in den Details der Einheit angegeben: gleiche Bedingungen, innerhalb weniger Tage. Befunde verwenden ab %1 Wiederholungstests die eigene Tag-zu-Tag-Streuung des Athleten, sonst ab ebenso vielen die des Protokolls, sonst den veröffentlichten Wert.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::PeriodChooser</name>
     <message>
         <source>On or near a date</source>
-        <translation type="unfinished"></translation>
+        <translation>An oder nahe einem Datum</translation>
     </message>
     <message>
         <source>%1: date</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Datum</translation>
     </message>
     <message>
         <source>%1: days around it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Tage darum herum</translation>
     </message>
     <message>
         <source>± </source>
-        <translation type="unfinished"></translation>
+        <translation>± </translation>
     </message>
     <message>
         <source> days</source>
-        <translation type="unfinished"></translation>
+        <translation> Tage</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::PlanForm</name>
     <message>
         <source>Ne&amp;w…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neu…</translation>
     </message>
     <message>
         <source>Chan&amp;ge…</source>
-        <translation type="unfinished"></translation>
+        <translation>Än&amp;dern…</translation>
     </message>
     <message>
         <source>Re&amp;move</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen</translation>
     </message>
     <message>
         <source>Restricted-&amp;flow window</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fenster für Blutflussrestriktion</translation>
     </message>
     <message>
         <source>&amp;Borrow from earlier sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Einheiten &amp;mitnutzen</translation>
     </message>
     <message>
         <source>Every load</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Last</translation>
     </message>
     <message>
         <source>Share of the 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil am 1RM</translation>
     </message>
     <message>
         <source>Speed of the fastest rep</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschw. der schnellsten Wdh.</translation>
     </message>
     <message>
         <source>Aim, from</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel, von</translation>
     </message>
     <message>
         <source>Aim, to</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel, bis</translation>
     </message>
     <message>
         <source>to (window)</source>
-        <translation type="unfinished"></translation>
+        <translation>bis (Fenster)</translation>
     </message>
     <message>
         <source>nearest</source>
-        <translation type="unfinished"></translation>
+        <translation>nächstgelegene</translation>
     </message>
     <message>
         <source>at most</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens</translation>
     </message>
     <message>
         <source>at least</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne</translation>
     </message>
     <message>
         <source>none beside the set&apos;s own</source>
-        <translation type="unfinished"></translation>
+        <translation>nur die der Ausrüstung</translation>
     </message>
     <message>
         <source>by speed</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Geschw.</translation>
     </message>
     <message>
         <source>&amp;Session of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit der Ge&amp;raden</translation>
     </message>
     <message>
         <source>E&amp;quipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Au&amp;srüstung</translation>
     </message>
     <message>
         <source>Ceiling toda&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>Lastgren&amp;ze heute</translation>
     </message>
     <message>
         <source>&amp;Aim at</source>
-        <translation type="unfinished"></translation>
+        <translation>Z&amp;iel</translation>
     </message>
     <message>
         <source>From, to</source>
-        <translation type="unfinished"></translation>
+        <translation>Von, bis</translation>
     </message>
     <message>
         <source>&amp;Load</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Last</translation>
     </message>
     <message>
         <source>Stop after l&amp;osing (%)</source>
-        <translation type="unfinished"></translation>
+        <translation>St&amp;opp bei Verlust (%)</translation>
     </message>
     <message>
         <source>Sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze</translation>
     </message>
     <message>
         <source>Reps</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh.</translation>
     </message>
     <message>
         <source>Show loads &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translation>Ge&amp;wichte in</translation>
     </message>
     <message>
         <source>Session of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit der Geraden</translation>
     </message>
     <message>
         <source>Equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung</translation>
     </message>
     <message>
         <source>Ceiling today</source>
-        <translation type="unfinished"></translation>
+        <translation>Lastgrenze heute</translation>
     </message>
     <message>
         <source>Aim at</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel</translation>
     </message>
     <message>
         <source>Load: which side of the aim</source>
-        <translation type="unfinished"></translation>
+        <translation>Last: auf welcher Seite des Ziels</translation>
     </message>
     <message>
         <source>Stop after losing, percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp bei Geschwindigkeitsverlust, Prozent</translation>
     </message>
     <message>
         <source>Show loads in</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte in</translation>
     </message>
     <message>
         <source>m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>m/s</translation>
     </message>
     <message>
         <source>%1 (no. %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Nr. %2)</translation>
     </message>
     <message>
         <source>the ceiling</source>
-        <translation type="unfinished"></translation>
+        <translation>die Lastgrenze</translation>
     </message>
     <message>
         <source>the aim</source>
-        <translation type="unfinished"></translation>
+        <translation>das Ziel</translation>
     </message>
     <message>
         <source>the velocity loss</source>
-        <translation type="unfinished"></translation>
+        <translation>den Geschwindigkeitsverlust</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::PlanLadderModel</name>
     <message>
         <source>not bounded</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht begrenzt</translation>
     </message>
     <message>
         <source>± %1 (lines ± %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>± %1 (Geraden ± %2)</translation>
     </message>
     <message>
         <source>Two loads cannot show whether the points bend, and one slip of a set bends the whole line</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Lasten können nicht zeigen, ob die Punkte gekrümmt sind, und ein Ausrutscher in einem Satz verbiegt die ganze Gerade</translation>
     </message>
     <message>
         <source>#</source>
-        <translation type="unfinished"></translation>
+        <translation>#</translation>
     </message>
     <message>
         <source>Ladder</source>
-        <translation type="unfinished"></translation>
+        <translation>Lastreihe</translation>
     </message>
     <message>
         <source>Loads (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Lasten (%1)</translation>
     </message>
     <message>
         <source>Heaviest</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerste</translation>
     </message>
     <message>
         <source>Estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätztes 1RM</translation>
     </message>
     <message>
         <source>Change at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung bei %1</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::PlanModel</name>
     <message>
         <source>Outside the loads of the test: the line drawn on</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb der Lasten des Tests: die verlängerte Gerade</translation>
     </message>
     <message>
         <source>chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>gewählt</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>Put on (each side)</source>
-        <translation type="unfinished"></translation>
+        <translation>Auflegen (je Seite)</translation>
     </message>
     <message>
         <source>Of estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom gesch. 1RM</translation>
     </message>
     <message>
         <source>Fastest rep expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnellste Wdh. erwartet</translation>
     </message>
     <message>
         <source>Stop at</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp bei</translation>
     </message>
     <message>
         <source>1RM share of others</source>
-        <translation type="unfinished"></translation>
+        <translation>1RM-Anteil anderer</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::PlanPage</name>
     <message>
         <source>What is planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Was geplant ist</translation>
     </message>
     <message>
         <source>Borrowed from earlier sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestützt auf frühere Einheiten</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsichtshinweise</translation>
     </message>
     <message>
         <source>Loads that can be built</source>
-        <translation type="unfinished"></translation>
+        <translation>Lasten, die sich zusammenstellen lassen</translation>
     </message>
     <message>
         <source>&amp;Loads</source>
-        <translation type="unfinished"></translation>
+        <translation>Ma&amp;chbare Lasten</translation>
     </message>
     <message>
         <source>Ne&amp;xt test</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;ächster Test</translation>
     </message>
     <message>
         <source>S&amp;quad</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kader</translation>
     </message>
     <message>
         <source>What to plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu planen ist</translation>
     </message>
     <message>
         <source>Choose an athlete and a lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet und Übung wählen.</translation>
     </message>
     <message>
         <source>No session of this lift yet: test first, then plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Einheit dieser Übung: erst testen, dann planen.</translation>
     </message>
     <message>
         <source>Make a set of equipment first: the bars and plates at hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst eine Ausrüstung anlegen: die vorhandenen Stangen und Scheiben.</translation>
     </message>
     <message>
         <source>Every load of this set of equipment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Last mit dieser Ausrüstung.</translation>
     </message>
     <message>
         <source>The aim is %1; to be built: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel ist %1; zusammenzustellen: %2.</translation>
     </message>
     <message>
         <source>The aim is %1 to %2; to be built: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel ist %1 bis %2; zusammenzustellen: %3.</translation>
     </message>
     <message>
         <source>Set of equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung</translation>
     </message>
     <message>
         <source>Removed; undo brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt; Rückgängig holt sie zurück.</translation>
     </message>
     <message>
         <source>Save the card as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Karte als PDF speichern</translation>
     </message>
     <message>
         <source>PDF files (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF-Dateien (*.pdf)</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben: %1</translation>
     </message>
     <message>
         <source>Save PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF speichern</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <source>The printer took nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker hat nichts angenommen.</translation>
     </message>
     <message>
         <source>The card as it is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Karte, wie sie gedruckt wird</translation>
     </message>
     <message>
         <source>Print preview</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckvorschau</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::PointsModel</name>
     <message>
         <source>left out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgeschlossen: %1</translation>
     </message>
     <message>
         <source>far from its line: have a look</source>
-        <translation type="unfinished"></translation>
+        <translation>weit von der Geraden: bitte prüfen</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz</translation>
     </message>
     <message>
         <source>Load, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Last, kg</translation>
     </message>
     <message>
         <source>m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>m/s</translation>
     </message>
     <message>
         <source>Residual</source>
-        <translation type="unfinished"></translation>
+        <translation>Residuum</translation>
     </message>
     <message>
         <source>Leverage</source>
-        <translation type="unfinished"></translation>
+        <translation>Hebelwert</translation>
     </message>
     <message>
         <source>Studentised</source>
-        <translation type="unfinished"></translation>
+        <translation>Studentisiert</translation>
     </message>
     <message>
         <source>Cook</source>
-        <translation type="unfinished"></translation>
+        <translation>Cook</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkungen</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::ProfilePage</name>
     <message>
         <source>Choose an athlete and a lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet und Übung wählen.</translation>
     </message>
     <message>
         <source>Chart of the chosen sessions&apos; lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm der Geraden der gewählten Einheiten</translation>
     </message>
     <message>
         <source>What is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fehlt</translation>
     </message>
     <message>
         <source>Sessions and their lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten und ihre Geraden</translation>
     </message>
     <message>
         <source>Points of the selected session</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte der gewählten Einheit</translation>
     </message>
     <message>
         <source>Session&amp;s (checked: on the chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einheiten (angehakt: im Diagramm)</translation>
     </message>
     <message>
         <source>No sets of this lift yet: type the first on the Session tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Sätze dieser Übung: den ersten auf der Seite Einheit eingeben.</translation>
     </message>
     <message>
         <source>%1 (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (m/s)</translation>
     </message>
     <message>
         <source>Points of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte vom %1</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::RelationPane</name>
     <message>
         <source>not used</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht verwendet</translation>
     </message>
     <message>
         <source>the squad&apos;s own</source>
-        <translation type="unfinished"></translation>
+        <translation>die des Kaders</translation>
     </message>
     <message>
         <source>the published equation</source>
-        <translation type="unfinished"></translation>
+        <translation>die veröffentlichte Gleichung</translation>
     </message>
     <message>
         <source>&amp;Use in the table of loads</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Lasttabelle n&amp;utzen</translation>
     </message>
     <message>
         <source>The squad: %1 athletes, %2 points; one point scatters by %3 % of the 1RM about the curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kader: %1 Athleten, %2 Punkte; ein Punkt streut um %3 % des 1RM um die Kurve.</translation>
     </message>
     <message>
         <source>Published: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Veröffentlicht: %1.</translation>
     </message>
     <message>
         <source>No published equation is known for this lift and kind of velocity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Übung und Art der Geschwindigkeit ist keine veröffentlichte Gleichung bekannt.</translation>
     </message>
     <message>
         <source>People differ: such a share is of others, never of this athlete.</source>
-        <translation type="unfinished"></translation>
+        <translation>Menschen unterscheiden sich: Ein solcher Anteil gilt für andere, nie für diesen Athleten.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::SeasonPage</name>
     <message>
         <source>Choose an athlete and a lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet und Übung wählen.</translation>
     </message>
     <message>
         <source>Load to follow</source>
-        <translation type="unfinished"></translation>
+        <translation>Verfolgte Last</translation>
     </message>
     <message>
         <source>Baseline session</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezugseinheit</translation>
     </message>
     <message>
         <source>Use the selected as &amp;baseline</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählte als Be&amp;zug</translation>
     </message>
     <message>
         <source>&amp;Compare it with the baseline</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mit dem Bezug vergleichen</translation>
     </message>
     <message>
         <source>&amp;Load</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Last</translation>
     </message>
     <message>
         <source>Ba&amp;seline</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;ezug</translation>
     </message>
     <message>
         <source>Click a session to make it the baseline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klick auf eine Einheit macht sie zum Bezug.</translation>
     </message>
     <message>
         <source>Sessions, the load and the estimated 1RM</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten, die Last und das geschätzte 1RM</translation>
     </message>
     <message>
         <source>What the season says</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Saison sagt</translation>
     </message>
     <message>
         <source>Where the figures come from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher die Zahlen stammen</translation>
     </message>
     <message>
         <source>%1 (check load)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Prüflast)</translation>
     </message>
     <message>
         <source>No sets of this lift yet: type the first on the Session tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Sätze dieser Übung: den ersten auf der Seite Einheit eingeben.</translation>
     </message>
     <message>
         <source>Season of %1 at %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison von %1 bei %2: %3</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::SessionBar</name>
     <message>
         <source>Sta&amp;rt</source>
-        <translation type="unfinished"></translation>
+        <translation>Sta&amp;rten</translation>
     </message>
     <message>
         <source>Start this session (Enter in the last field does the same)</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Einheit starten (Enter im letzten Feld bewirkt dasselbe)</translation>
     </message>
     <message>
         <source>Detai&amp;ls…</source>
-        <translation type="unfinished"></translation>
+        <translation>Detai&amp;ls…</translation>
     </message>
     <message>
         <source>Repeat test, note and the rest of this session</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungstest, Notiz und übrige Angaben dieser Einheit</translation>
     </message>
     <message>
         <source>&amp;Session</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einheit</translation>
     </message>
     <message>
         <source>&amp;Date</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datum</translation>
     </message>
     <message>
         <source>De&amp;vice</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Messgerät</translation>
     </message>
     <message>
         <source>&amp;Place</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ort</translation>
     </message>
     <message>
         <source>&amp;Body, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Körper, kg</translation>
     </message>
     <message>
         <source>Body mass, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpermasse, kg</translation>
     </message>
     <message>
         <source>New session</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Einheit</translation>
     </message>
     <message>
         <source>not noted</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht vermerkt</translation>
     </message>
     <message>
         <source>Add device…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Messgerät…</translation>
     </message>
     <message>
         <source>a body mass of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Körpermasse von %1</translation>
     </message>
     <message>
         <source>kilograms, such as 74.5, or nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilogramm, etwa 74,5, oder nichts</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::SessionDialog</name>
     <message>
         <source>Session details</source>
-        <translation type="unfinished"></translation>
+        <translation>Details der Einheit</translation>
     </message>
     <message>
         <source>&amp;Date</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datum</translation>
     </message>
     <message>
         <source>&amp;Place</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ort</translation>
     </message>
     <message>
         <source>&amp;Body mass, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Körpermasse, kg</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Notiz</translation>
     </message>
     <message>
         <source>What may matter later: surface, footwear, sleep, soreness.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was später wichtig sein kann: Untergrund, Schuhwerk, Schlaf, Muskelkater.</translation>
     </message>
     <message>
         <source>not noted</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht vermerkt</translation>
     </message>
     <message>
         <source>De&amp;vice</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Messgerät</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>&amp;Repeat test of</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederholungstest von</translation>
     </message>
     <message>
         <source>Same conditions within a few days and no training effect expected: such pairs tell the noise of the test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Bedingungen innerhalb weniger Tage, kein Trainingseffekt zu erwarten: Solche Paare zeigen die Streuung des Tests.</translation>
     </message>
     <message>
         <source>Expected a body mass in kg, such as 74.5, or nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: eine Körpermasse in kg, etwa 74,5, oder nichts.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::SetDialog</name>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz</translation>
     </message>
     <message>
         <source>Set %1, %2 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz %1, %2 kg</translation>
     </message>
     <message>
         <source>&amp;Whole set</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ganzer Satz</translation>
     </message>
     <message>
         <source>counts</source>
-        <translation type="unfinished"></translation>
+        <translation>zählt</translation>
     </message>
     <message>
         <source>Rep &amp;%1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh. &amp;%1</translation>
     </message>
     <message>
         <source>Rep %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholung %1</translation>
     </message>
     <message>
         <source>%1 m/s counts</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m/s zählt</translation>
     </message>
     <message>
         <source>a successful true maximum (1RM)</source>
-        <translation type="unfinished"></translation>
+        <translation>ein gelungenes echtes Maximum (1RM)</translation>
     </message>
     <message>
         <source>&amp;Maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Maximum</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>reason for leaving it out</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund für das Ausschließen</translation>
     </message>
     <message>
         <source>%1: reason</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Grund</translation>
     </message>
     <message>
         <source>Expected a reason: it stays with what is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: ein Grund. Er bleibt bei dem, was ausgeschlossen ist.</translation>
     </message>
     <message>
         <source>Expected one rep in a true maximum; this set has %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: eine Wiederholung bei einem echten Maximum; dieser Satz hat %1.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::SetModel</name>
     <message>
         <source>true maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>echtes Maximum</translation>
     </message>
     <message>
         <source>left out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgeschlossen: %1</translation>
     </message>
     <message>
         <source>rep %1 left out: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh. %1 ausgeschlossen: %2</translation>
     </message>
     <message>
         <source>have a look: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bitte prüfen: %1</translation>
     </message>
     <message>
         <source>have a look: %1 residuals from its line</source>
-        <translation type="unfinished"></translation>
+        <translation>bitte prüfen: %1 Residuen neben der Geraden</translation>
     </message>
     <message>
         <source>Load, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Last, kg</translation>
     </message>
     <message>
         <source>Reps, m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>Wdh., m/s</translation>
     </message>
     <message>
         <source>Point</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkungen</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::SquadPage</name>
     <message>
         <source>&amp;From</source>
-        <translation type="unfinished"></translation>
+        <translation>V&amp;on</translation>
     </message>
     <message>
         <source>Earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Früher</translation>
     </message>
     <message>
         <source>&amp;To</source>
-        <translation type="unfinished"></translation>
+        <translation>Z&amp;u</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Später</translation>
     </message>
     <message>
         <source>Choose a lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Übung wählen.</translation>
     </message>
     <message>
         <source>What is compared</source>
-        <translation type="unfinished"></translation>
+        <translation>Was verglichen wird</translation>
     </message>
     <message>
         <source>&amp;Shown</source>
-        <translation type="unfinished"></translation>
+        <translation>An&amp;zeige</translation>
     </message>
     <message>
         <source>Athletes and their changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Athleten und ihre Änderungen</translation>
     </message>
     <message>
         <source>Readings counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde gezählt</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Open this session</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise</translation>
     </message>
     <message>
         <source>Print pre&amp;view…</source>
-        <translation type="unfinished"></translation>
+        <translation>Dru&amp;ckvorschau…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>Save P&amp;DF…</source>
-        <translation type="unfinished"></translation>
+        <translation>PD&amp;F speichern…</translation>
     </message>
     <message>
         <source>No check load is set for this lift: nothing is followed in the squad.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Übung ist keine Prüflast festgelegt: Im Kader wird nichts verfolgt.</translation>
     </message>
     <message>
         <source>%1, %2 to %3: %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, von %2 zu %3: %4</translation>
     </message>
     <message>
         <source>%1 has no session of this lift in either.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat in keinem der beiden Zeiträume eine Einheit dieser Übung.</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Squad %1 %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Kader %1 %2 bis %3</translation>
     </message>
     <message>
         <source>Save the squad as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Kader als PDF speichern</translation>
     </message>
     <message>
         <source>PDF files (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF-Dateien (*.pdf)</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben: %1</translation>
     </message>
     <message>
         <source>Save PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF speichern</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <source>The printer took nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker hat nichts angenommen.</translation>
     </message>
     <message>
         <source>The page as it is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
     <message>
         <source>Print preview</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckvorschau</translation>
+    </message>
+    <message>
+        <source>&amp;Compare both sessions</source>
+        <translation>Beide Einheiten verg&amp;leichen</translation>
+    </message>
+    <message>
+        <source>A double click on the athlete does the same</source>
+        <translation>Ein Doppelklick auf den Athleten bewirkt dasselbe</translation>
+    </message>
+    <message>
+        <source>&amp;Open the later session</source>
+        <translation>&amp;Spätere Einheit öffnen</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::TestDialog</name>
     <message>
         <source>Test</source>
-        <translation type="unfinished"></translation>
+        <translation>Test</translation>
     </message>
     <message>
         <source>New test</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Test</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>&amp;Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Maßeinheit</translation>
     </message>
     <message>
         <source>of the day&apos;s value: m, s, N, points</source>
-        <translation type="unfinished"></translation>
+        <translation>des Tageswerts: m, s, N, Punkte</translation>
     </message>
     <message>
         <source>higher</source>
-        <translation type="unfinished"></translation>
+        <translation>höher</translation>
     </message>
     <message>
         <source>lower</source>
-        <translation type="unfinished"></translation>
+        <translation>niedriger</translation>
     </message>
     <message>
         <source>&amp;Better is</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Besser ist</translation>
     </message>
     <message>
         <source>no sides</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Seiten</translation>
     </message>
     <message>
         <source>left and right apart</source>
-        <translation type="unfinished"></translation>
+        <translation>links und rechts getrennt</translation>
     </message>
     <message>
         <source>&amp;Sides</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Seiten</translation>
     </message>
     <message>
         <source>best attempt</source>
-        <translation type="unfinished"></translation>
+        <translation>bester Versuch</translation>
     </message>
     <message>
         <source>mean of the attempts</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel der Versuche</translation>
     </message>
     <message>
         <source>Value of the &amp;day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tageswert</translation>
     </message>
     <message>
         <source>&amp;Attempts planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplante &amp;Versuche</translation>
     </message>
     <message>
         <source>the number as it is read</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahl, wie abgelesen</translation>
     </message>
     <message>
         <source>jump height from flight time (s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprunghöhe aus der Flugzeit (s)</translation>
     </message>
     <message>
         <source>reactive strength from height (m) / contact time (s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Reaktivkraft aus Höhe (m) / Kontaktzeit (s)</translation>
     </message>
     <message>
         <source>reactive strength from flight time / contact time (s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Reaktivkraft aus Flugzeit / Kontaktzeit (s)</translation>
     </message>
     <message>
         <source>force (N) per kg of body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraft (N) je kg Körpermasse</translation>
     </message>
     <message>
         <source>&amp;Computed from</source>
-        <translation type="unfinished"></translation>
+        <translation>Bere&amp;chnet aus</translation>
     </message>
     <message>
         <source>D&amp;ecimals shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Nac&amp;hkommastellen</translation>
     </message>
     <message>
         <source>&amp;Typical error</source>
-        <translation type="unfinished"></translation>
+        <translation>T&amp;ypischer Messfehler</translation>
     </message>
     <message>
         <source>used until the log has two repeat tests of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>verwendet, bis das Protokoll zwei eigene Wiederholungstests hat</translation>
     </message>
     <message>
         <source>in the unit</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Maßeinheit</translation>
     </message>
     <message>
         <source>percent of the value</source>
-        <translation type="unfinished"></translation>
+        <translation>in Prozent des Werts</translation>
     </message>
     <message>
         <source>Typical error &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translation>Messfehler &amp;in</translation>
     </message>
     <message>
         <source>Where it comes &amp;from</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Woher er stammt</translation>
     </message>
     <message>
         <source>S&amp;mallest change that matters</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kleinste bedeutsame Änderung</translation>
     </message>
     <message>
         <source>in the unit; used until eight athletes have the test</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Maßeinheit; verwendet, bis acht Athleten den Test haben</translation>
     </message>
     <message>
         <source>Where that comes f&amp;rom</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohe&amp;r sie stammt</translation>
     </message>
     <message>
         <source>left empty: your own</source>
-        <translation type="unfinished"></translation>
+        <translation>leer: eigener Wert</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>Give the test a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Test einen Namen geben.</translation>
     </message>
     <message>
         <source>Give the unit of its value, such as m, s, N or points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Maßeinheit seines Werts angeben, etwa m, s, N oder Punkte.</translation>
     </message>
     <message>
         <source>A number above 0, such as 0.05, or nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zahl über 0, etwa 0,05, oder nichts.</translation>
     </message>
     <message>
         <source>Say where the typical error comes from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, woher der typische Messfehler stammt.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::TestsDialog</name>
     <message>
         <source>Tests of the battery</source>
-        <translation type="unfinished"></translation>
+        <translation>Tests der Batterie</translation>
     </message>
     <message>
         <source>Tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Tests</translation>
     </message>
     <message>
         <source>&amp;New...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neu...</translation>
     </message>
     <message>
         <source>&amp;Change...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ändern...</translation>
     </message>
     <message>
         <source>&amp;Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::Timeline</name>
     <message>
         <source>Timeline of training blocks; the same stands in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitleiste der Trainingsblöcke; dasselbe steht in der Tabelle</translation>
     </message>
     <message>
         <source>No blocks and no sessions yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Blöcke und keine Einheiten.</translation>
     </message>
     <message>
         <source>no load over %1 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Last über %1 kg</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::TraceDialog</name>
     <message>
         <source>From a trace</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer Messkurve</translation>
     </message>
     <message>
         <source>A CSV file with one row a sample: time in s, and force in N or displacement in m; 100 Hz to 10 kHz.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine CSV-Datei mit einer Zeile je Messpunkt: Zeit in s und Kraft in N oder Weg in m; 100 Hz bis 10 kHz.</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gefunden wurde</translation>
     </message>
     <message>
         <source>&amp;File...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei...</translation>
     </message>
     <message>
         <source>isometric push or pull</source>
-        <translation type="unfinished"></translation>
+        <translation>isometrisches Drücken oder Ziehen</translation>
     </message>
     <message>
         <source>jumps</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprünge</translation>
     </message>
     <message>
         <source>reps of a lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen einer Übung</translation>
     </message>
     <message>
         <source>&amp;Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Art</translation>
     </message>
     <message>
         <source>&amp;Time</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeit</translation>
     </message>
     <message>
         <source>&amp;Value</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wert</translation>
     </message>
     <message>
         <source>&amp;Shown</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;ngezeigt</translation>
     </message>
     <message>
         <source>Figures of the trace</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwerte der Messkurve</translation>
     </message>
     <message>
         <source>&amp;Becomes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wi&amp;rd zu</translation>
     </message>
     <message>
         <source>Becomes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird zu</translation>
     </message>
     <message>
         <source>&amp;Accept</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;bernehmen</translation>
     </message>
     <message>
         <source>Trace</source>
-        <translation type="unfinished"></translation>
+        <translation>Messkurve</translation>
     </message>
     <message>
         <source>CSV (*.csv *.txt *.tsv);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Line %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile %1: %2</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwert</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßeinheit</translation>
     </message>
     <message>
         <source>push %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anspannung %1</translation>
     </message>
     <message>
         <source>jump %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprung %1</translation>
     </message>
     <message>
         <source>rep %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholung %1</translation>
     </message>
     <message>
         <source>%1 samples at %2 Hz. Drag a mark, or Tab to it and use the arrow keys: the figures follow.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Messpunkte mit %2 Hz. Eine Marke ziehen oder mit Tab anwählen und mit den Pfeiltasten verschieben: Die Kennwerte folgen.</translation>
     </message>
     <message>
         <source>an attempt of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Versuch für %1</translation>
     </message>
     <message>
         <source>Handed over: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben: %1</translation>
     </message>
     <message>
         <source>This trace does not give what that test needs (a jump without a contact before it has no contact time).</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Messkurve liefert nicht, was der Test braucht (ein Sprung ohne Bodenkontakt davor hat keine Kontaktzeit).</translation>
     </message>
     <message>
         <source>Added to the session: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Einheit hinzugefügt: %1</translation>
     </message>
     <message>
         <source>mean velocities to the session</source>
-        <translation type="unfinished"></translation>
+        <translation>mittlere Geschwindigkeiten für die Einheit</translation>
     </message>
     <message>
         <source>mean propulsive velocities to the session</source>
-        <translation type="unfinished"></translation>
+        <translation>mittlere propulsive Geschwindigkeiten für die Einheit</translation>
     </message>
     <message>
         <source>peak velocities to the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Spitzengeschwindigkeiten für die Einheit</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::TraceView</name>
     <message>
         <source>Curve with marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurve mit Marken</translation>
     </message>
     <message>
         <source>Drag a mark, or Tab to it and move it with the arrow keys (Shift: ten samples). Wheel, plus and minus: zoom; 0: everything.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Marke ziehen oder mit Tab anwählen und mit den Pfeiltasten verschieben (Umschalt: zehn Messpunkte). Mausrad, Plus und Minus: Zoom; 0: alles.</translation>
     </message>
     <message>
         <source>No trace</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Messkurve</translation>
     </message>
     <message>
         <source>Mark %1 at %2 s</source>
-        <translation type="unfinished"></translation>
+        <translation>Marke %1 bei %2 s</translation>
     </message>
     <message>
         <source>Choose a file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei wählen.</translation>
     </message>
     <message>
         <source>time (s); displacement (m)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit (s); Weg (m)</translation>
     </message>
     <message>
         <source>time (s); force (N)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit (s); Kraft (N)</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::WelcomePage</name>
     <message>
         <source>&amp;Recent logs</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt geöffnete Protokolle</translation>
     </message>
     <message>
         <source>Slopebook</source>
-        <translation type="unfinished"></translation>
+        <translation>Slopebook</translation>
     </message>
     <message>
         <source>Type a ladder of loads and bar speeds, see its line and the estimated 1RM with an honest interval, compare it with last time&apos;s, print the page. Everything is kept in one file, your log; what you type is on disk at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Lastreihe mit Hantelgeschwindigkeiten eingeben, ihre Gerade und das geschätzte 1RM mit ehrlichem Intervall sehen, mit dem letzten Mal vergleichen, die Seite drucken. Alles liegt in einer Datei, dem Protokoll; was eingegeben ist, ist sofort gespeichert.</translation>
     </message>
     <message>
         <source>What went wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Was schiefging</translation>
     </message>
     <message>
         <source>Recent logs</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt geöffnete Protokolle</translation>
     </message>
     <message>
         <source>Open the &amp;sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispiel ö&amp;ffnen</translation>
     </message>
     <message>
         <source>A rowing squad, a flooded weights room: a copy to try on</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ruderkader, ein überfluteter Kraftraum: eine Kopie zum Ausprobieren</translation>
     </message>
     <message>
         <source>&amp;New log</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neues Protokoll</translation>
     </message>
     <message>
         <source>One file, where you choose</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei am gewählten Ort</translation>
     </message>
     <message>
         <source>&amp;Open a log</source>
-        <translation type="unfinished"></translation>
+        <translation>Proto&amp;koll öffnen</translation>
     </message>
     <message>
         <source>Or drop it on this window</source>
-        <translation type="unfinished"></translation>
+        <translation>Oder auf dieses Fenster ziehen</translation>
     </message>
     <message>
         <source>&amp;Import CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>CSV &amp;importieren</translation>
     </message>
     <message>
         <source>Date, athlete, lift, set, load, rep and velocity, one row a rep</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum, Athlet, Übung, Satz, Last, Wiederholung und Geschwindigkeit, eine Zeile je Wiederholung</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::Workspace</name>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>Profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Profil</translation>
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>Comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich</translation>
     </message>
     <message>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison</translation>
     </message>
     <message>
         <source>Battery</source>
-        <translation type="unfinished"></translation>
+        <translation>Testbatterie</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Blöcke</translation>
     </message>
     <message>
         <source>Squad</source>
-        <translation type="unfinished"></translation>
+        <translation>Kader</translation>
     </message>
     <message>
         <source>Noise</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuung</translation>
     </message>
     <message>
         <source>Add…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu…</translation>
     </message>
     <message>
         <source>&amp;Athlete</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;thlet</translation>
     </message>
     <message>
         <source>Athlete</source>
-        <translation type="unfinished"></translation>
+        <translation>Athlet</translation>
     </message>
     <message>
         <source>Add athlete</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Athlet</translation>
     </message>
     <message>
         <source>Li&amp;ft</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Übung</translation>
     </message>
     <message>
         <source>Lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Übung</translation>
     </message>
     <message>
         <source>Add lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Übung</translation>
     </message>
     <message>
         <source>Messages</source>
-        <translation type="unfinished"></translation>
+        <translation>Meldungen</translation>
     </message>
     <message>
         <source>Tasks</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgaben</translation>
     </message>
     <message>
         <source>Ctrl+%1</source>
-        <translation type="unfinished"></translation>
+        <translation>Strg+%1</translation>
     </message>
     <message>
         <source>Imported.</source>
-        <translation type="unfinished"></translation>
+        <translation>Importiert.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::charts::CeilingFigure</name>
     <message>
         <source>Heaviest load allowed (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerste erlaubte Last (%1)</translation>
     </message>
     <message>
         <source>Expected ± of the 1RM (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartetes ± des 1RM (%1)</translation>
     </message>
     <message>
         <source>Expected ± of the change (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartetes ± der Änderung (m/s)</translation>
     </message>
     <message>
         <source>today&apos;s ceiling</source>
-        <translation type="unfinished"></translation>
+        <translation>Lastgrenze heute</translation>
     </message>
     <message>
         <source>Nothing to show yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts zu zeigen</translation>
     </message>
     <message>
         <source>even steps</source>
-        <translation type="unfinished"></translation>
+        <translation>gleiche Stufen</translation>
     </message>
     <message>
         <source>best ladder</source>
-        <translation type="unfinished"></translation>
+        <translation>beste Lastreihe</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::charts::ChangeFigure</name>
     <message>
         <source>Load (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Last (%1)</translation>
     </message>
     <message>
         <source>Change (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung (m/s)</translation>
     </message>
     <message>
         <source>faster</source>
-        <translation type="unfinished"></translation>
+        <translation>schneller</translation>
     </message>
     <message>
         <source>slower</source>
-        <translation type="unfinished"></translation>
+        <translation>langsamer</translation>
     </message>
     <message>
         <source>change, later − earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung, später − früher</translation>
     </message>
     <message>
         <source>%1, these two days only</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, nur diese zwei Tage</translation>
     </message>
     <message>
         <source>%1, all loads at once</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, alle Lasten zugleich</translation>
     </message>
     <message>
         <source>%1 with day-to-day noise: the reading</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mit Tag-zu-Tag-Streuung: der Befund</translation>
     </message>
     <message>
         <source>smallest that matters, ±%1</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinste bedeutsame, ±%1</translation>
     </message>
     <message>
         <source>lines differ</source>
-        <translation type="unfinished"></translation>
+        <translation>Geraden verschieden</translation>
     </message>
     <message>
         <source>beyond the loads of both</source>
-        <translation type="unfinished"></translation>
+        <translation>jenseits der Lasten beider</translation>
     </message>
     <message>
         <source>Nothing to compare yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts zu vergleichen</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::charts::ChartView</name>
     <message>
         <source>&amp;Copy the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild &amp;kopieren</translation>
     </message>
     <message>
         <source>Save as &amp;PNG…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als &amp;PNG speichern…</translation>
     </message>
     <message>
         <source>Save as &amp;SVG…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als &amp;SVG speichern…</translation>
     </message>
     <message>
         <source>Save the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild speichern</translation>
     </message>
     <message>
         <source>chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm</translation>
     </message>
     <message>
         <source>Drawings (*.svg)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnungen (*.svg)</translation>
     </message>
     <message>
         <source>Pictures (*.png)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder (*.png)</translation>
     </message>
     <message>
         <source>%1 could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 konnte nicht geschrieben werden.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::charts::LineFigure</name>
     <message>
         <source>Load (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Last (%1)</translation>
     </message>
     <message>
         <source>Velocity (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit (m/s)</translation>
     </message>
     <message>
         <source>No sets yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Sätze</translation>
     </message>
     <message>
         <source>MVT %1 m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>MVT %1 m/s</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 (%2) %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) %3</translation>
     </message>
     <message>
         <source>est. 1RM %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gesch. 1RM %1</translation>
     </message>
     <message>
         <source>%1, lifted %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, gehoben %2</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::charts::RelationFigure</name>
     <message>
         <source>Velocity (m/s)</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit (m/s)</translation>
     </message>
     <message>
         <source>Share of the 1RM (%)</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil am 1RM (%)</translation>
     </message>
     <message>
         <source>Nothing to show yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts zu zeigen</translation>
     </message>
     <message>
         <source>the squad, curved</source>
-        <translation type="unfinished"></translation>
+        <translation>der Kader, gekrümmt</translation>
     </message>
     <message>
         <source>straight</source>
-        <translation type="unfinished"></translation>
+        <translation>gerade</translation>
     </message>
     <message>
         <source>published</source>
-        <translation type="unfinished"></translation>
+        <translation>veröffentlicht</translation>
     </message>
 </context>
 </TS>

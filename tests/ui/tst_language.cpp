@@ -95,7 +95,7 @@ private Q_SLOTS:
         {
             const Translation german(QStringLiteral("de"), QLocale(QStringLiteral("en_GB")));
             QCOMPARE(number(72.5, 1), QStringLiteral("72,5"));
-            QVERIFY(dateText(day(2026, 3, 14)).contains(QStringLiteral("März")));
+            QVERIFY(dateText(day(2026, 3, 14)).contains(QStringLiteral("14. März")));
         }
         {
             const Translation english(QStringLiteral("en"), QLocale(QStringLiteral("de_DE")));
@@ -117,7 +117,7 @@ private Q_SLOTS:
 
     void germanMenusAndButtons() {
         MainWindow window(surroundings(QStringLiteral("de")));
-        QCOMPARE(firstMenu(window), QStringLiteral("&Logbuch"));
+        QCOMPARE(firstMenu(window), QStringLiteral("&Protokoll"));
         QVERIFY(languageAction(window, QStringLiteral("de"))->isChecked());
         const QDialogButtonBox box(QDialogButtonBox::Cancel);
         QCOMPARE(box.button(QDialogButtonBox::Cancel)->text().remove(QLatin1Char('&')),
@@ -141,7 +141,7 @@ private Q_SLOTS:
         languageAction(window, QStringLiteral("de"))->trigger();
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
         QCoreApplication::processEvents();
-        QCOMPARE(firstMenu(window), QStringLiteral("&Logbuch"));
+        QCOMPARE(firstMenu(window), QStringLiteral("&Protokoll"));
         QCOMPARE(kept.value().language, QStringLiteral("de"));
         QVERIFY(window.workspace());
         QCOMPARE(window.workspace()->task(), 2);
