@@ -347,6 +347,10 @@
         <source>it could not be painted</source>
         <translation>die Seite ließ sich nicht zeichnen</translation>
     </message>
+    <message>
+        <source>%1 by %2</source>
+        <translation>%1 nach %2</translation>
+    </message>
 </context>
 <context>
     <name>Edit</name>
@@ -1899,13 +1903,6 @@
         <source>Found %1, expected %2.</source>
         <translation>%1 gefunden, erwartet: %2.</translation>
     </message>
-    <message numerus="yes">
-        <source> - %n attempt(s)</source>
-        <translation>
-            <numerusform> - %n Versuch</numerusform>
-            <numerusform> - %n Versuche</numerusform>
-        </translation>
-    </message>
     <message>
         <source>change context</source>
         <translation>Bedingungen ändern</translation>
@@ -2042,6 +2039,14 @@
         <source>change attempt</source>
         <translation>Versuch ändern</translation>
     </message>
+    <message>
+        <source>, 1 attempt</source>
+        <translation>, 1 Versuch</translation>
+    </message>
+    <message>
+        <source>, %1 attempts</source>
+        <translation>, %1 Versuche</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::BatteryPage</name>
@@ -2052,10 +2057,6 @@
     <message>
         <source>Before and after</source>
         <translation>Vorher und nachher</translation>
-    </message>
-    <message>
-        <source>Speeds are on the clipboard: on the Session tab type the load, then paste (%1)</source>
-        <translation>Geschwindigkeiten sind in der Zwischenablage: auf der Seite Einheit die Last eingeben, dann einfügen (%1)</translation>
     </message>
 </context>
 <context>
@@ -2694,6 +2695,10 @@
         <source>Taken, and flagged for a look: %1</source>
         <translation>Übernommen, aber einen Blick wert: %1</translation>
     </message>
+    <message>
+        <source>Speeds from a trace: type the load before them, then Enter.</source>
+        <translation>Geschwindigkeiten aus einer Messkurve: die Last davor eingeben, dann Enter.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::EntryPage</name>
@@ -2768,6 +2773,14 @@
     <message>
         <source>Set removed. Ctrl+Z brings it back.</source>
         <translation>Satz entfernt. Strg+Z holt ihn zurück.</translation>
+    </message>
+    <message>
+        <source>Choose a lift first.</source>
+        <translation>Erst eine Übung wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is measured in %2; the trace&apos;s speeds are %3. Values of different kinds are never put on one line.</source>
+        <translation>Gemessen wird bei %1: %2; die Messkurve liefert: %3. Werte verschiedener Art kommen nie auf eine Gerade.</translation>
     </message>
 </context>
 <context>
@@ -3866,10 +3879,6 @@
         <translation>Einheit der Ge&amp;raden</translation>
     </message>
     <message>
-        <source>E&amp;quipment</source>
-        <translation>Au&amp;srüstung</translation>
-    </message>
-    <message>
         <source>Ceiling toda&amp;y</source>
         <translation>Lastgren&amp;ze heute</translation>
     </message>
@@ -3880,10 +3889,6 @@
     <message>
         <source>From, to</source>
         <translation>Von, bis</translation>
-    </message>
-    <message>
-        <source>&amp;Load</source>
-        <translation>&amp;Last</translation>
     </message>
     <message>
         <source>Stop after l&amp;osing (%)</source>
@@ -3948,6 +3953,22 @@
     <message>
         <source>the velocity loss</source>
         <translation>den Geschwindigkeitsverlust</translation>
+    </message>
+    <message>
+        <source>Equi&amp;pment</source>
+        <translation>Au&amp;srüstung</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Stange</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>any, or none</source>
+        <translation>beliebig oder keine</translation>
     </message>
 </context>
 <context>
@@ -4019,10 +4040,6 @@
         <source>Stop at</source>
         <translation>Stopp bei</translation>
     </message>
-    <message>
-        <source>1RM share of others</source>
-        <translation>1RM-Anteil anderer</translation>
-    </message>
 </context>
 <context>
     <name>slopebook::ui::PlanPage</name>
@@ -4041,10 +4058,6 @@
     <message>
         <source>Loads that can be built</source>
         <translation>Lasten, die sich zusammenstellen lassen</translation>
-    </message>
-    <message>
-        <source>&amp;Loads</source>
-        <translation>Ma&amp;chbare Lasten</translation>
     </message>
     <message>
         <source>Ne&amp;xt test</source>
@@ -4121,6 +4134,10 @@
     <message>
         <source>Print preview</source>
         <translation>Druckvorschau</translation>
+    </message>
+    <message>
+        <source>Loa&amp;ds</source>
+        <translation>Ma&amp;chbare Lasten</translation>
     </message>
 </context>
 <context>
@@ -4204,6 +4221,18 @@
         <source>Points of %1</source>
         <translation>Punkte vom %1</translation>
     </message>
+    <message>
+        <source>Draw &amp;borrowed line</source>
+        <translation>Gestützte Gerade &amp;zeichnen</translation>
+    </message>
+    <message>
+        <source>Borrowed from earlier sessions</source>
+        <translation>Gestützt auf frühere Einheiten</translation>
+    </message>
+    <message>
+        <source>borrowed, %1</source>
+        <translation>gestützt, %1</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::RelationPane</name>
@@ -4238,6 +4267,14 @@
     <message>
         <source>People differ: such a share is of others, never of this athlete.</source>
         <translation>Menschen unterscheiden sich: Ein solcher Anteil gilt für andere, nie für diesen Athleten.</translation>
+    </message>
+    <message>
+        <source>Of 1RM, by the squad&apos;s relation</source>
+        <translation>Vom 1RM laut Kader</translation>
+    </message>
+    <message>
+        <source>Of 1RM, by the published equation</source>
+        <translation>Vom 1RM laut veröffentlichter Gleichung</translation>
     </message>
 </context>
 <context>
@@ -4926,10 +4963,6 @@
         <translation>ein Versuch für %1</translation>
     </message>
     <message>
-        <source>Handed over: %1</source>
-        <translation>Übergeben: %1</translation>
-    </message>
-    <message>
         <source>This trace does not give what that test needs (a jump without a contact before it has no contact time).</source>
         <translation>Diese Messkurve liefert nicht, was der Test braucht (ein Sprung ohne Bodenkontakt davor hat keine Kontaktzeit).</translation>
     </message>
@@ -4948,6 +4981,30 @@
     <message>
         <source>peak velocities to the session</source>
         <translation>Spitzengeschwindigkeiten für die Einheit</translation>
+    </message>
+    <message>
+        <source>the selected figure as an attempt of %1 (%2)</source>
+        <translation>den gewählten Kennwert als Versuch für %1 (%2)</translation>
+    </message>
+    <message>
+        <source>In the session form: %1. Type the load before them there.</source>
+        <translation>Auf der Seite Einheit: %1. Dort die Last davor eingeben.</translation>
+    </message>
+    <message>
+        <source>Select the figure in the table above that this test takes: one in %1.</source>
+        <translation>Oben in der Tabelle den Kennwert wählen, den dieser Test nimmt: einen in %1.</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
     </message>
 </context>
 <context>

@@ -18,14 +18,4 @@
         </translation>
     </message>
 </context>
-<context>
-    <name>slopebook::ui::AttemptsView</name>
-    <message numerus="yes">
-        <source> - %n attempt(s)</source>
-        <translation>
-            <numerusform> - %n attempt</numerusform>
-            <numerusform> - %n attempts</numerusform>
-        </translation>
-    </message>
-</context>
 </TS>
