@@ -152,18 +152,38 @@ ChangeAt changeAt(const Comparison& c, Mass load) {
     const double x = kilograms(load);
     const BeyondTheLines beyond = beyondTheLines(c.settings);
     const auto common = commonLoads(c.from, c.to);
-    return {.load = load,
-            .se = std::sqrt(c.lines.variance(x).value),
-            .interval = c.lines.interval(x, level),
-            .band = c.lines.band(x, level),
-            .readingBand = readingBand(c.lines, x, level, beyond),
-            .read = read(c.lines.difference(x), readingInterval(c.lines, x, level, beyond),
-                         readingInterval(c.lines, x, equivalenceLevel(level), beyond),
-                         smallestFor(c.settings, load)),
-            .extrapolated = !common || x < common->low || x > common->high,
-            .checkLoad = std::ranges::count(c.settings.checkLoads, load) > 0,
-            .seenFrom = seenAt(c.from.session, load),
-            .seenTo = seenAt(c.to.session, load)};
+    ChangeAt at{.load = load,
+                .se = std::sqrt(c.lines.variance(x).value),
+                .interval = c.lines.interval(x, level),
+                .band = c.lines.band(x, level),
+                .readingBand = readingBand(c.lines, x, level, beyond),
+                .read = read(c.lines.difference(x), readingInterval(c.lines, x, level, beyond),
+                             readingInterval(c.lines, x, equivalenceLevel(level), beyond),
+                             smallestFor(c.settings, load)),
+                .extrapolated = !common || x < common->low || x > common->high,
+                .checkLoad = std::ranges::count(c.settings.checkLoads, load) > 0,
+                .seenFrom = seenAt(c.from.session, load),
+                .seenTo = seenAt(c.to.session, load)};
+    if (at.read.reading == Reading::Unclear)
+        at.unsettled = repeatsQuestion(c, load);
+    return at;
+}
+
+std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& c, Mass load) {
+    const auto smallest = smallestFor(c.settings, load);
+    if (!smallest || !(smallest->value > 0))
+        return std::nullopt;
+    const auto at = [&](const stats::Line& line) {
+        const double off = kilograms(load) - line.xMean;
+        return stats::Variance{c.lines.s2() * (1.0 / line.n + off * off / line.sxx), c.lines.df()};
+    };
+    return RepeatsQuestion{.earlier = at(c.lines.first()),
+                           .later = at(c.lines.second()),
+                           .day = c.settings.dayNoise.variance,
+                           .standing = c.settings.deviceBias ? c.settings.deviceBias->second
+                                                             : stats::Variance{},
+                           .smallest = smallest->value,
+                           .level = c.settings.level};
 }
 
 Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& from,

@@ -5,6 +5,7 @@
 
 #include "core/answers/profile.h"
 #include "core/answers/reading.h"
+#include "core/answers/settle.h"
 #include "core/stats/twolines.h"
 
 #include <map>
@@ -46,6 +47,9 @@ struct ChangeAt {
     bool extrapolated = false;        ///< outside the loads that both sessions cover
     bool checkLoad = false;
     std::optional<double> seenFrom = {}, seenTo = {}; ///< mean velocity seen at exactly that load
+    /// Where the reading is unclear and a smallest change is known: the question of what would
+    /// settle it, m/s (repeatsToSettle answers it).
+    std::optional<RepeatsQuestion> unsettled = {};
 };
 
 /// Loads at which the lines differ, pointwise, from the lines alone.
@@ -60,7 +64,8 @@ struct OneRmChange {
         {};                ///< of the lines alone; absent where either cannot be bounded
     ReadChange read = {};  ///< NoFigure where the interval is absent
     double mvtResidue = 0; ///< u |1/b1 - 1/b2|, kg
-    std::optional<double> measured = {}; ///< change of the measured 1RM, kg
+    std::optional<double> measured = {};           ///< change of the measured 1RM, kg
+    std::optional<RepeatsQuestion> unsettled = {}; ///< as ChangeAt::unsettled, kg
 };
 
 struct Comparison {
@@ -82,6 +87,10 @@ Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftS
 
 /// The change at any load, as in Comparison::at.
 ChangeAt changeAt(const Comparison& comparison, Mass load);
+
+/// The question of what would make the change at a load clear, whatever its reading is; nothing
+/// where no smallest change is known. Both sides by the pooled scatter.
+std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& comparison, Mass load);
 
 /// The loads that both sessions cover; nothing where they do not overlap.
 struct CommonLoads {

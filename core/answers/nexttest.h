@@ -7,6 +7,7 @@
 #include "core/answers/plates.h"
 #include "core/answers/profile.h"
 #include "core/answers/reading.h"
+#include "core/answers/settle.h"
 
 #include <optional>
 #include <span>
@@ -90,29 +91,6 @@ struct NextTest {
 /// two loads to choose from. Throws BadInput for settings that may not stand.
 Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settings);
 
-/// What is needed to turn an unclear change clear.
-struct RepeatsQuestion {
-    stats::Variance earlier; ///< of the earlier test's value (line alone)
-    stats::Variance later;   ///< of one later test's value; shares its df with earlier
-    stats::Variance day;     ///< of one day
-    double smallest = 0;     ///< the smallest change that matters
-    double level = 0.95;
-    double power = 0.80;
-    int most = 20;
-};
-
-/// Number of later tests (1: as it is), or of tests on each side, until the chance of a clear
-/// reading reaches the power. Absent: not within `most`.
-struct Repeats {
-    std::optional<int> changeLater = {}, changeBoth = {}; ///< if the change truly is `smallest`
-    std::optional<int> heldLater = {}, heldBoth = {};     ///< if there truly is none
-    double chanceNow = 0; ///< of better or worse, one test on each side, a true change of smallest
-    double chanceHeldNow = 0; ///< of held, with no true change
-};
-Repeats repeatsToSettle(const RepeatsQuestion& question);
-
-/// The question of a comparison at a load; nothing where no smallest change is known.
-std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& comparison, Mass load);
 /// The question of a change from the profile's session to a test by that ladder.
 std::optional<RepeatsQuestion> repeatsQuestion(const Profile& profile,
                                                const NextTestSettings& settings,

@@ -2,6 +2,7 @@
 #include "core/answers/comparison.h"
 #include "core/answers/figures.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -15,8 +16,8 @@ using stats::Variance;
 struct Side {
     stats::Line line;
     stats::Scatter scatter; ///< of its points, pooled or its own
-    Variance day;           ///< of the line as a whole from day to day, (m/s)^2
-    Variance bias;          ///< of the device's bias that was taken off, (m/s)^2
+    Variance day = {};      ///< of the line as a whole from day to day, (m/s)^2
+    Variance bias = {};     ///< of the device's bias that was taken off, (m/s)^2
     double known = 0;       ///< of both, what is taken as known: not in day or bias
 
     /// Variance of y for Fieller's interval with critical value t: a known part goes with z.
@@ -99,6 +100,40 @@ std::optional<stats::Interval> recovered(const std::vector<Side>& sides, double 
                                      each[1].interval);
 }
 
+/// With day-to-day noise and the device's, never narrower than that of the two days alone
+/// (TwoLines::interval says why); nothing where either cannot be bounded.
+std::optional<stats::Interval> readingInterval(const std::vector<Side>& sides, double mvt,
+                                               bool pooled, double level) {
+    const auto noisy = recovered(sides, mvt, readingDf(sides, mvt, pooled), true, level);
+    const auto alone =
+        recovered(sides, mvt, {sides[0].scatter.df, sides[1].scatter.df}, false, level);
+    if (!noisy || !alone)
+        return std::nullopt;
+    return stats::Interval{std::min(noisy->low, alone->low), std::max(noisy->high, alone->high)};
+}
+
+/// In kg on each side; a day's variance is that of the two lines' mean.
+std::optional<RepeatsQuestion> questionOf(const stats::TwoLines& lines, double mvt,
+                                          const ComparisonSettings& settings) {
+    const auto& smallest = settings.smallestOneRm;
+    if (!smallest || !(smallest->value > 0))
+        return std::nullopt;
+    const auto ofLine = [&](const stats::Line& line) {
+        return ofTheLine({.line = line, .scatter = {lines.s2(), lines.df()}}, mvt);
+    };
+    const auto& day = settings.dayNoise.variance;
+    const double days =
+        (onTheLine(day, lines.first()).value + onTheLine(day, lines.second()).value) / 2;
+    return RepeatsQuestion{.earlier = ofLine(lines.first()),
+                           .later = ofLine(lines.second()),
+                           .day = {days, day.df},
+                           .standing = settings.deviceBias
+                                           ? onTheLine(settings.deviceBias->second, lines.second())
+                                           : Variance{},
+                           .smallest = smallest->value,
+                           .level = settings.level};
+}
+
 std::optional<double> measuredChange(const LiftSession& from, const LiftSession& to) {
     if (!from.measuredOneRm || !to.measuredOneRm)
         return std::nullopt;
@@ -133,9 +168,8 @@ Answer<OneRmChange> oneRmChange(const Profile& from, const Profile& to,
                        .measured = measuredChange(from.session, to.session)};
     const std::vector<double> alone{sides[0].scatter.df, sides[1].scatter.df};
     change.interval = recovered(sides, mvt, alone, false, settings.level);
-    const auto dfs = readingDf(sides, mvt, pooled);
-    const auto reading = recovered(sides, mvt, dfs, true, settings.level);
-    const auto equivalence = recovered(sides, mvt, dfs, true, equivalenceLevel(settings.level));
+    const auto reading = readingInterval(sides, mvt, pooled, settings.level);
+    const auto equivalence = readingInterval(sides, mvt, pooled, equivalenceLevel(settings.level));
     change.read.change = change.estimate;
     change.read.smallest = settings.smallestOneRm;
     if (change.interval && reading && equivalence)
@@ -144,6 +178,8 @@ Answer<OneRmChange> oneRmChange(const Profile& from, const Profile& to,
         notes.push_back({Note::Kind::SlopeUncertain,
                          {},
                          "a slope is not certain enough to bound the change of the estimated max"});
+    if (change.read.reading == Reading::Unclear)
+        change.unsettled = questionOf(lines, mvt, settings);
     noteTheThreshold(from, change.mvtResidue, notes);
     return change;
 }

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/settle.h"
+
+#include "core/answers/figures.h"
 #include "core/answers/nexttest.h"
 #include "core/model/errors.h"
 #include "core/stats/design.h"
@@ -11,13 +14,28 @@ namespace slopebook::answers {
 
 namespace {
 
-/// One later test value is averaged over `later` days, the earlier one over `earlier` days.
-stats::Variance changeVariance(const RepeatsQuestion& q, int earlier, int later) {
-    const double lines = q.earlier.value / earlier + q.later.value / later;
-    const stats::Variance days{q.day.value / earlier + q.day.value / later, q.day.df};
+/// How the tests of a change are laid out.
+struct Layout {
+    int earlier = 1; ///< days that the earlier value is the mean of
+    int later = 1;   ///< days of the later one
+    int sameDay = 1; ///< times the later ladder is lifted on each
+};
+
+stats::Variance changeVariance(const RepeatsQuestion& q, const Layout& layout) {
+    const int later = layout.later * layout.sameDay;
+    const double lines = q.earlier.value / layout.earlier + q.later.value / later;
+    const stats::Variance days{q.day.value / layout.earlier + q.day.value / layout.later, q.day.df};
     // every further test brings its own residual degrees of freedom to the pooled scatter
     const double per = q.earlier.df / 2;
-    return stats::sum({lines, q.earlier.df + per * (earlier + later - 2)}, days);
+    return stats::sum(stats::sum({lines, q.earlier.df + per * (layout.earlier + later - 2)}, days),
+                      q.standing);
+}
+
+/// The least that both need, where both can be had.
+std::optional<int> bothOf(const std::optional<int>& change, const std::optional<int>& held) {
+    if (!change || !held)
+        return std::nullopt;
+    return std::max(*change, *held);
 }
 
 } // namespace
@@ -25,43 +43,67 @@ stats::Variance changeVariance(const RepeatsQuestion& q, int earlier, int later)
 Repeats repeatsToSettle(const RepeatsQuestion& q) {
     if (!(q.smallest > 0))
         throw BadInput("a smallest change of zero", "a smallest change that matters above 0");
-    const auto change = [&](int earlier, int later) {
-        const auto v = changeVariance(q, earlier, later);
+    const auto change = [&](const Layout& layout) {
+        const auto v = changeVariance(q, layout);
         return v.value > 0 ? stats::tTestPower(q.smallest, std::sqrt(v.value), v.df, q.level) : 1.0;
     };
-    const auto held = [&](int earlier, int later) {
-        const auto v = changeVariance(q, earlier, later);
+    const auto held = [&](const Layout& layout) {
+        const auto v = changeVariance(q, layout);
         return v.value > 0 ? stats::equivalencePower(0, q.smallest, std::sqrt(v.value), v.df,
                                                      equivalenceLevel(q.level))
                            : 1.0;
     };
-    Repeats repeats;
-    repeats.chanceNow = change(1, 1);
-    repeats.chanceHeldNow = held(1, 1);
-    const auto fewest = [&](const auto& power, bool both) {
-        return stats::fewestRepeats([&](int r) { return power(both ? r : 1, r); }, q.power, q.most);
+    const auto later = [](int r) { return Layout{.later = r}; };
+    const auto both = [](int r) { return Layout{.earlier = r, .later = r}; };
+    const auto sameDay = [](int r) { return Layout{.sameDay = r}; };
+    const auto fewest = [&](const auto& power, const auto& layout, int most) {
+        return stats::fewestRepeats([&](int r) { return power(layout(r)); }, q.power, most);
     };
-    repeats.changeLater = fewest(change, false);
-    repeats.changeBoth = fewest(change, true);
-    repeats.heldLater = fewest(held, false);
-    repeats.heldBoth = fewest(held, true);
-    return repeats;
+    return {.changeLater = fewest(change, later, q.most),
+            .changeBoth = fewest(change, both, q.most),
+            .heldLater = fewest(held, later, q.most),
+            .heldBoth = fewest(held, both, q.most),
+            .changeSameDay = fewest(change, sameDay, q.mostSameDay),
+            .heldSameDay = fewest(held, sameDay, q.mostSameDay),
+            .chanceNow = change({}),
+            .chanceHeldNow = held({})};
 }
 
-std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& comparison, Mass load) {
-    const auto& smallest = comparison.settings.smallestVelocity;
-    if (!smallest || !(smallest->value > 0))
-        return std::nullopt;
-    const auto at = [&](const stats::Line& line) {
-        const double off = kilograms(load) - line.xMean;
-        return stats::Variance{comparison.lines.s2() * (1.0 / line.n + off * off / line.sxx),
-                               comparison.lines.df()};
-    };
-    return RepeatsQuestion{.earlier = at(comparison.lines.first()),
-                           .later = at(comparison.lines.second()),
-                           .day = comparison.settings.dayNoise.variance,
-                           .smallest = smallest->value,
-                           .level = comparison.settings.level};
+Settling settling(const Repeats& r) {
+    using By = Settling::By;
+    if (bothOf(r.changeLater, r.heldLater) == 1)
+        return {By::OneMore, 2};
+    for (const auto& [by, times] : {std::pair{By::SameDay, bothOf(r.changeSameDay, r.heldSameDay)},
+                                    std::pair{By::Later, bothOf(r.changeLater, r.heldLater)},
+                                    std::pair{By::BothSides, bothOf(r.changeBoth, r.heldBoth)}})
+        if (times)
+            return {by, *times};
+    return {};
+}
+
+std::string settlingText(const RepeatsQuestion& q, std::string_view unit, int decimals,
+                         double per) {
+    const Repeats repeats = repeatsToSettle(q);
+    const Settling least = settling(repeats);
+    const std::string times = std::to_string(least.times);
+    const std::string change = fixed(q.smallest * per, decimals) + " " + std::string(unit);
+    std::string text = "a true change of " + change + " was to be seen with a chance of " +
+                       fixed(100 * repeats.chanceNow, 0) + " %, none to be called held with " +
+                       fixed(100 * repeats.chanceHeldNow, 0) + " %; ";
+    switch (least.by) {
+    case Settling::By::SameDay:
+        return text + "the later ladder lifted " + times + " times on one day would settle it";
+    case Settling::By::Later:
+        return text + "the mean of " + times + " later tests on separate days would settle it";
+    case Settling::By::BothSides:
+        return text + "the earlier test was done once: from now on " + times +
+               " tests before and " + times + " after would settle such a change";
+    case Settling::By::OneMore:
+        return text + "one more later test, for the change seems to lie between none and that";
+    case Settling::By::Nothing:
+        break;
+    }
+    return text + "not even " + std::to_string(q.most) + " tests on each side would settle it";
 }
 
 std::optional<RepeatsQuestion> repeatsQuestion(const Profile& profile,

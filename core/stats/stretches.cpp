@@ -32,7 +32,8 @@ std::vector<Stretch> withoutScatter(const JohnsonNeyman& p) {
 class Statistic {
 public:
     Statistic(const TwoLines& lines, const std::function<double(double)>& critical2)
-        : m_lines(lines), m_critical2(critical2) {
+        : m_lines(lines), m_critical2(critical2), m_first2(critical2(lines.first().df())),
+          m_second2(critical2(lines.second().df())) {
         const double w1 = lines.first().s2() / lines.first().sxx;
         const double w2 = lines.second().s2() / lines.second().sxx;
         m_centre = (w1 * lines.first().xMean + w2 * lines.second().xMean) / (w1 + w2);
@@ -52,27 +53,29 @@ public:
     double scale() const { return m_scale; }
 
     double operator()(double u) const {
+        const Line& a = m_lines.first();
+        const Line& b = m_lines.second();
         if (std::abs(u) < 1 - 1e-9) {
             const double at = x(u);
-            const Variance v = m_lines.variance(at);
-            if (v.value > 0)
-                return std::abs(m_lines.difference(at)) / std::sqrt(v.value) - critical(v.df);
+            const auto variance = [at](const Line& line) {
+                return Variance{std::pow(line.seAt(at), 2), line.df()};
+            };
+            if (m_lines.variance(at).value > 0)
+                return judged(m_lines.difference(at), variance(a), variance(b));
         }
-        return limit();
+        // Far out only the slopes count.
+        return judged(m_lines.d(), {a.s2() / a.sxx, a.df()}, {b.s2() / b.sxx, b.df()});
     }
 
 private:
-    double critical(double df) const { return std::sqrt(m_critical2(df)); }
-    /// Far out only the slopes count.
-    double limit() const {
-        const Line& a = m_lines.first();
-        const Line& b = m_lines.second();
-        const Variance v = sum({a.s2() / a.sxx, a.df()}, {b.s2() / b.sxx, b.df()});
-        return std::abs(m_lines.d()) / std::sqrt(v.value) - critical(v.df);
+    double judged(double difference, const Variance& a, const Variance& b) const {
+        const double squared = squaredTogether({a, m_first2}, {b, m_second2}, m_critical2);
+        return (std::abs(difference) - std::sqrt(squared)) / std::sqrt(a.value + b.value);
     }
 
     const TwoLines& m_lines;
     const std::function<double(double)>& m_critical2;
+    double m_first2, m_second2; ///< critical values of each line alone, squared
     double m_centre = 0, m_scale = 1;
 };
 
@@ -161,6 +164,15 @@ std::vector<Stretch> stretchesOf(const JohnsonNeyman& p) {
     if (high < infinity)
         outside.push_back({high, infinity, signOf(p.d)});
     return outside;
+}
+
+double squaredTogether(const JudgedVariance& a, const JudgedVariance& b,
+                       const std::function<double(double)>& critical2) {
+    const Variance whole = sum(a.variance, b.variance);
+    if (!(whole.value > 0))
+        return 0;
+    return std::max({critical2(whole.df) * whole.value, a.critical2 * a.variance.value,
+                     b.critical2 * b.variance.value});
 }
 
 std::vector<Stretch> stretchesBySearch(const TwoLines& lines,

@@ -20,8 +20,19 @@ struct JohnsonNeyman {
 /// The stretches where D(x)^2 exceeds the squared half-width, by the roots of the quadratic.
 std::vector<Stretch> stretchesOf(const JohnsonNeyman& problem);
 
+/// Of two independent variances, with the square of the critical value that each goes with alone.
+struct JudgedVariance {
+    Variance variance;
+    double critical2 = 0;
+};
+/// Squared half-width from both: critical2 at Satterthwaite's df of their sum, but no less than
+/// either gives alone (TwoLines::interval says why).
+double squaredTogether(const JudgedVariance& a, const JudgedVariance& b,
+                       const std::function<double(double)>& critical2);
+
 /// The same where the critical value moves with x, because the degrees of freedom do (separate
-/// variances). critical2 gives the square of the critical value at a df. The axis is mapped on
+/// variances), as squaredTogether. critical2 gives the square of the critical value at a df. The
+/// axis is mapped on
 /// (-1, 1), the statistic searched on a grid that holds the crossing and its turning points, each
 /// change of sign then solved by Alefeld, Potra and Shi's algorithm 748.
 std::vector<Stretch> stretchesBySearch(const TwoLines& lines,

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <limits>
 
 namespace slopebook::stats {
@@ -33,6 +34,28 @@ Parts partsOf(const Line& first, const Line& second) {
     parts.h0 = 1.0 / first.n + 1.0 / second.n + gap * gap / (first.sxx + second.sxx);
     parts.perX2 = w1 + w2;
     return parts;
+}
+
+/// Variance of the line's mean at x over its residual variance.
+double perScatter(const Line& line, double x) {
+    const double off = x - line.xMean;
+    return 1.0 / line.n + off * off / line.sxx;
+}
+
+Variance varianceOf(const Line& line, double x) {
+    return {line.s2() * perScatter(line, x), line.df()};
+}
+
+std::function<double(double)> pointwise(double level) {
+    return [level](double df) {
+        const double t = tCritical(level, df);
+        return t * t;
+    };
+}
+
+/// Working and Hotelling's, of a line's two parameters.
+std::function<double(double)> overAll(double level) {
+    return [level](double df) { return 2 * fQuantile(level, 2, df); };
 }
 
 FTest fTest(double meanSquare, double s2, double df1, double df2) {
@@ -75,33 +98,40 @@ double TwoLines::difference(double x) const {
 }
 
 Variance TwoLines::variance(double x, const Variance& extra) const {
-    const double from1 = x - m_first.xMean, from2 = x - m_second.xMean;
-    const double h1 = 1.0 / m_first.n + from1 * from1 / m_first.sxx;
-    const double h2 = 1.0 / m_second.n + from2 * from2 / m_second.sxx;
     if (m_variances == Variances::Pooled)
-        return sum({m_s2 * (h1 + h2), m_df}, extra);
-    return sum(sum({m_first.s2() * h1, m_first.df()}, {m_second.s2() * h2, m_second.df()}), extra);
+        return sum({m_s2 * (perScatter(m_first, x) + perScatter(m_second, x)), m_df}, extra);
+    return sum(sum(varianceOf(m_first, x), varianceOf(m_second, x)), extra);
+}
+
+template <typename Critical2>
+double TwoLines::halfWidth(double x, const Variance& extra, const Critical2& critical2) const {
+    const Variance lines = variance(x);
+    double squared = 0;
+    if (m_variances == Variances::Separate)
+        squared = squaredTogether({varianceOf(m_first, x), critical2(m_first.df())},
+                                  {varianceOf(m_second, x), critical2(m_second.df())}, critical2);
+    else if (lines.value > 0)
+        squared = critical2(lines.df) * lines.value;
+    if (extra.value > 0) {
+        const Variance whole = sum(lines, extra);
+        squared = std::max(squared, critical2(whole.df) * whole.value);
+    }
+    return std::sqrt(squared);
 }
 
 Interval TwoLines::interval(double x, double level, const Variance& extra) const {
-    const Variance v = variance(x, extra);
-    const double half = v.value > 0 ? tCritical(level, v.df) * std::sqrt(v.value) : 0;
+    const double half = halfWidth(x, extra, pointwise(level));
     return {difference(x) - half, difference(x) + half};
 }
 
 Interval TwoLines::band(double x, double level, const Variance& extra) const {
-    const Variance v = variance(x, extra);
-    const double half = v.value > 0 ? std::sqrt(2 * fQuantile(level, 2, v.df) * v.value) : 0;
+    const double half = halfWidth(x, extra, overAll(level));
     return {difference(x) - half, difference(x) + half};
 }
 
 std::vector<Stretch> TwoLines::differs(double level, bool simultaneous) const {
-    const auto critical2 = [&](double df) {
-        if (simultaneous)
-            return 2 * fQuantile(level, 2, df);
-        const double t = tCritical(level, df);
-        return t * t;
-    };
+    const std::function<double(double)> critical2 =
+        simultaneous ? overAll(level) : pointwise(level);
     if (m_variances == Variances::Separate && m_s2 > 0)
         return stretchesBySearch(*this, critical2);
     const Parts parts = partsOf(m_first, m_second);

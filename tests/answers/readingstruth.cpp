@@ -2,12 +2,10 @@
 #include "tests/answers/readingstruth.h"
 
 #include "core/answers/comparison.h"
-#include "core/answers/noise.h"
-#include "tests/answers/builders.h"
+#include "tests/answers/madelog.h"
 
 #include <algorithm>
 #include <cmath>
-#include <random>
 
 namespace slopebook::tests {
 
@@ -15,19 +13,19 @@ namespace {
 
 using namespace slopebook::answers;
 
-constexpr double v0 = 1.55, slope = -0.0125, scatter = 0.03; // m/s, m/s a kg, m/s
 constexpr double threshold = 0.30;
 
 class Player {
 public:
-    Player(const ReadingsCase& played, std::uint64_t seed) : m_case(played), m_random(seed) {
+    Player(const ReadingsCase& played, std::uint64_t seed)
+        : m_case(played), m_made(played.daySd, seed) {
         for (int i = 0; i < played.points; ++i)
-            m_loads.push_back(30 + 60.0 * i / (played.points - 1));
+            m_truth.loads.push_back(30 + 60.0 * i / (played.points - 1));
         m_middle = massFromKilograms(60);
         m_end = massFromKilograms(90);
         // So large that held can be said of nothing now and then, at the ladder's end.
         const double h = 2 * (1.0 / played.points + 0.25 / spread());
-        m_smallest = 3 * std::sqrt(scatter * scatter * h + 2 * played.daySd * played.daySd);
+        m_smallest = 3 * std::sqrt(m_truth.sd * m_truth.sd * h + 2 * played.daySd * played.daySd);
         m_tallies = {{.question = "check load, middle"},
                      {.question = "check load, end"},
                      {.question = "estimated 1RM"}};
@@ -35,9 +33,9 @@ public:
 
     void run() {
         ComparisonSettings settings{.checkLoads = {m_middle, m_end},
-                                    .dayNoise = dayNoise(),
+                                    .dayNoise = m_made.dayNoise(m_case.repeatTests, m_truth, m_mvt),
                                     .smallestVelocity = Smallest{m_smallest},
-                                    .smallestOneRm = Smallest{m_smallest / -slope}};
+                                    .smallestOneRm = Smallest{m_smallest / -m_truth.slope}};
         const LiftSession first = ladder(1, 0);
         tell(*compare(benchPull(), m_mvt, first, ladder(2, 0), settings), &ReadingsTally::asked,
              &ReadingsTally::falseChange, changed);
@@ -68,38 +66,24 @@ private:
     /// Sum of squares of a ladder that is one long.
     double spread() const {
         double sum = 0;
-        for (const double load : m_loads)
+        for (const double load : m_truth.loads)
             sum += (load - 60) * (load - 60) / 3600;
         return sum;
     }
 
     /// The later ladders lie one kilogram higher: figures at shared loads would only take time.
     LiftSession ladder(int id, double by) {
-        const double up = id > 1 ? 1 : 0;
-        const double shift = by + m_case.daySd * m_normal(m_random);
-        std::vector<std::pair<double, double>> points;
-        for (const double load : m_loads)
-            points.emplace_back(load + up,
-                                v0 + slope * (load + up) + shift + scatter * m_normal(m_random));
-        return session(id, points);
-    }
-
-    DayNoise dayNoise() {
-        if (m_case.repeatTests == 0)
-            return chooseDayNoise(NoAnswer{}, NoAnswer{},
-                                  std::pair{m_case.daySd, std::string("known")});
-        std::vector<RepeatPair> pairs;
-        for (int i = 0; i < m_case.repeatTests; ++i) {
-            pairs.push_back({.first = ladder(2 * i, 0), .second = ladder(2 * i + 1, 0)});
-            pairs.back().second.repeatOf = pairs.back().first.session;
-        }
-        return chooseDayNoise(liftNoise(benchPull(), m_mvt, pairs), NoAnswer{}, std::nullopt);
+        TrueSession truth = m_truth;
+        truth.intercept += by;
+        if (id > 1)
+            for (double& load : truth.loads)
+                load += 1;
+        return m_made.draw(id, truth);
     }
 
     const ReadingsCase m_case;
-    std::mt19937_64 m_random;
-    std::normal_distribution<double> m_normal;
-    std::vector<double> m_loads;
+    MadeLog m_made;
+    TrueSession m_truth;
     Mass m_middle, m_end;
     double m_smallest = 0;
     const Answer<Mvt> m_mvt = coachMvt(threshold);

@@ -83,6 +83,8 @@ private slots:
     void badInput();
     void repeatsAgreeWithR();
     void repeatsOfAComparison();
+    void whatSettlesItEitherWay();
+    void unclearReadingsAskTheirQuestion();
 };
 
 void TestNextTest::scatterIsPooledOverSessions() {
@@ -355,24 +357,32 @@ void TestNextTest::repeatsAgreeWithR() {
         const RepeatsQuestion question{
             .earlier = {0.00030, 8}, .later = {0.00024, 8}, .day = {day, df}, .smallest = 0.05};
         const Repeats repeats = repeatsToSettle(question);
-        const auto check = [&](const char* kind, int both, std::optional<int> found) {
-            const auto key =
-                QStringLiteral("%1 %2 %3 %4").arg(QLatin1String(kind)).arg(both).arg(day).arg(df);
+        const auto check = [&](const char* kind, const char* how, std::optional<int> found) {
+            const auto key = QStringLiteral("%1 %2 %3 %4")
+                                 .arg(QLatin1String(kind), QLatin1String(how))
+                                 .arg(day)
+                                 .arg(df);
             QVERIFY2(r.contains(key), qPrintable(key));
             QVERIFY2(found ? *found == r[key] : std::isnan(r[key]), qPrintable(key));
             ++compared;
         };
-        check("change", 0, repeats.changeLater);
-        check("change", 1, repeats.changeBoth);
-        check("held", 0, repeats.heldLater);
-        check("held", 1, repeats.heldBoth);
+        check("change", "0", repeats.changeLater);
+        check("change", "1", repeats.changeBoth);
+        check("held", "0", repeats.heldLater);
+        check("held", "1", repeats.heldBoth);
+        check("change", "sameday", repeats.changeSameDay);
+        check("held", "sameday", repeats.heldSameDay);
+        RepeatsQuestion biased = question;
+        biased.standing = {0.0001, 12};
+        check("change", "standing", repeatsToSettle(biased).changeLater);
+        check("held", "standing", repeatsToSettle(biased).heldLater);
         const auto now = [&](const char* kind) {
             return r[QStringLiteral("%1 now %2 %3").arg(QLatin1String(kind)).arg(day).arg(df)];
         };
         CHECK_NEAR(repeats.chanceNow, now("change"), 1e-6);
         CHECK_NEAR(repeats.chanceHeldNow, now("held"), 1e-6);
     }
-    QCOMPARE(compared, 16);
+    QCOMPARE(compared, 32);
     QVERIFY_EXCEPTION_THROWN(repeatsToSettle({}), BadInput);
 }
 
@@ -392,6 +402,58 @@ void TestNextTest::repeatsOfAComparison() {
     CHECK_NEAR(std::sqrt(question->earlier.value + question->later.value), 0.005537305, 5e-10);
     CHECK_NEAR(question->earlier.df, 8.0, 0);
     CHECK_NEAR(question->day.value, 0.0004, 0);
+}
+
+// What the window and the commands say of an unclear change: by hand from the least of both needs.
+void TestNextTest::whatSettlesItEitherWay() {
+    using By = Settling::By;
+    QCOMPARE(settling({.changeLater = 1, .heldLater = 1}), (Settling{By::OneMore, 2}));
+    QCOMPARE(settling({.changeLater = 1, .heldLater = 3}), (Settling{By::Later, 3}));
+    QCOMPARE(settling({.changeLater = 4, .heldLater = 3, .changeSameDay = 2, .heldSameDay = 3}),
+             (Settling{By::SameDay, 3}));
+    QCOMPARE(settling({.changeLater = 4, .heldLater = 3, .changeSameDay = 2}),
+             (Settling{By::Later, 4}));
+    QCOMPARE(settling({.changeLater = 4, .changeBoth = 3, .heldBoth = 5}),
+             (Settling{By::BothSides, 5}));
+    QCOMPARE(settling({.changeLater = 4, .changeBoth = 3}), (Settling{By::Nothing, 0}));
+}
+
+void TestNextTest::unclearReadingsAskTheirQuestion() {
+    // A against itself with a hair's difference and loud days: unclear everywhere.
+    ComparisonSettings s{.checkLoads = {Mass{60'000}},
+                         .dayNoise = {.variance = {0.0016, 5}, .origin = DayNoise::Origin::Athlete},
+                         .smallestVelocity =
+                             Smallest{.value = 0.04, .origin = Smallest::Origin::Coach},
+                         .smallestAt = {{Mass{60'000}, Smallest{.value = 0.03}}},
+                         .smallestOneRm = Smallest{.value = 4, .origin = Smallest::Origin::Coach},
+                         .deviceBias = DeviceBias{0.001, {0.0001, 12}}};
+    const auto c = compare(tests::benchPull(), tests::coachMvt(0.17), sessionA(), sessionB(), s);
+    QVERIFY(c && c->oneRm);
+    const ChangeAt at = changeAt(*c, Mass{60'000});
+    QCOMPARE(at.read.reading, Reading::Unclear);
+    QVERIFY(at.unsettled);
+    CHECK_NEAR(at.unsettled->smallest, 0.03, 0); // the load's own
+    CHECK_NEAR(at.unsettled->standing.value, 0.0001, 0);
+    CHECK_NEAR(changeAt(*c, Mass{62'500}).unsettled->smallest, 0.04, 0);
+    // The later ladder's own part at the 1RM by the delta method (section 10.3: b, n, s of B are
+    // those of the line itself).
+    QCOMPARE(c->oneRm->read.reading, Reading::Unclear);
+    QVERIFY(c->oneRm->unsettled);
+    const auto& question = *c->oneRm->unsettled;
+    const auto& b = c->lines.second();
+    const double d = (0.17 - b.yMean) / b.slope;
+    CHECK_NEAR(question.later.value,
+               c->lines.s2() / (b.slope * b.slope) * (1.0 / b.n + d * d / b.sxx), 1e-12);
+    CHECK_NEAR(question.smallest, 4, 0);
+    CHECK_NEAR(question.standing.value, 0.0001 / (b.slope * b.slope), 1e-12);
+    QVERIFY(settlingText(question, "kg", 1).starts_with("a true change of 4.0 kg was to be seen"));
+    // A clear reading asks nothing.
+    s.dayNoise = {};
+    s.deviceBias.reset();
+    const auto clear =
+        compare(tests::benchPull(), tests::coachMvt(0.17), sessionA(), sessionB(), s);
+    QCOMPARE(changeAt(*clear, Mass{60'000}).read.reading, Reading::Better);
+    QVERIFY(!changeAt(*clear, Mass{60'000}).unsettled);
 }
 
 QTEST_APPLESS_MAIN(TestNextTest)

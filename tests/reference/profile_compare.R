@@ -120,12 +120,21 @@ compare <- function(id, d, p, checks) {
     D <- function(x) {
         if (pooled) {
             m <- summary(lm(v ~ G * I(L - x), data = d))$coefficients
-            return(list(d = m["G", 1], se = m["G", 2], df = df))
+            return(list(d = m["G", 1], se = m["G", 2], df = df, parts = NULL))
         }
         s1 <- summary(lm(v ~ I(L - x), data = one)); s2 <- summary(lm(v ~ I(L - x), data = two))
         v <- add(c(s1$coefficients[1, 2]^2, s2$coefficients[1, 2]^2), c(s1$df[2], s2$df[2]))
-        list(d = s2$coefficients[1, 1] - s1$coefficients[1, 1], se = sqrt(v[1]), df = v[2])
+        list(d = s2$coefficients[1, 1] - s1$coefficients[1, 1], se = sqrt(v[1]), df = v[2],
+             parts = list(c(s1$coefficients[1, 2]^2, s1$df[2]), c(s2$coefficients[1, 2]^2, s2$df[2])))
     }
+    # Squared half-width by crit(df) times the variance, with what is estimated beyond the lines in
+    # it; never less than the lines, or one of two lines of separate variances, give alone.
+    squared <- function(r, crit, beyond = NULL) {
+        all <- c(list(c(r$se^2, r$df)), r$parts, if (!is.null(beyond)) list(beyond))
+        max(sapply(all, function(v) if (v[1] > 0) crit(v[2]) * v[1] else 0))
+    }
+    point <- function(level) function(df) qf(level, 1, df)
+    band <- function(level) function(df) 2 * qf(level, 2, df)
     t_of <- function(df, level) qt((1 + level) / 2, df)
     loads <- sort(unique(c(checks, intersect(one$L, two$L))))
     low <- max(min(one$L), min(two$L)); high <- min(max(one$L), max(two$L))
@@ -134,18 +143,19 @@ compare <- function(id, d, p, checks) {
         put <- function(name, value) say(id, paste0("at", i, ".", name), value)
         x <- loads[i]; r <- D(x)
         put("load", x); put("change", r$d); put("se", r$se)
-        put("low", r$d - t_of(r$df, level) * r$se); put("high", r$d + t_of(r$df, level) * r$se)
-        w <- sqrt(2 * qf(level, 2, r$df)) * r$se
+        w <- sqrt(squared(r, point(level)))
+        put("low", r$d - w); put("high", r$d + w)
+        w <- sqrt(squared(r, band(level)))
         put("band_low", r$d - w); put("band_high", r$d + w)
         values <- c(r$se^2, 2 * p$te^2, p$bias_variance); dfs <- c(r$df, p$te_df, p$bias_df)
         whole <- add(values[is.finite(dfs)], dfs[is.finite(dfs)])
         known <- sum(values[!is.finite(dfs)])
-        half <- sqrt(qf(level, 1, whole[2]) * whole[1] + qchisq(level, 1) * known)
+        half <- sqrt(squared(r, point(level), whole) + qchisq(level, 1) * known)
         put("reading_low", r$d - half); put("reading_high", r$d + half)
         one_sided <- 1 - 2 * (1 - level)
-        half <- sqrt(qf(one_sided, 1, whole[2]) * whole[1] + qchisq(one_sided, 1) * known)
+        half <- sqrt(squared(r, point(one_sided), whole) + qchisq(one_sided, 1) * known)
         put("equivalence_low", r$d - half); put("equivalence_high", r$d + half)
-        w <- sqrt(2 * qf(level, 2, whole[2]) * whole[1] + qchisq(level, 2) * known)
+        w <- sqrt(squared(r, band(level), whole) + qchisq(level, 2) * known)
         put("reading_band_low", r$d - w); put("reading_band_high", r$d + w)
         put("extrapolated", as.numeric(x < low || x > high))
     }
@@ -155,8 +165,10 @@ compare <- function(id, d, p, checks) {
     significance <- function(x) {
         if (pooled) { r <- D(x); return(abs(r$d) / r$se - t_of(r$df, level)) }
         one_x <- c(1, x)
-        v <- add(c(one_x %*% V1 %*% one_x, one_x %*% V2 %*% one_x), c(df1, df2))
-        abs(sum(one_x * (coef(m2) - coef(m1)))) / sqrt(v[1]) - t_of(v[2], level)
+        v <- c(one_x %*% V1 %*% one_x, one_x %*% V2 %*% one_x)
+        r <- list(se = sqrt(sum(v)), df = add(v, c(df1, df2))[2],
+                  parts = list(c(v[1], df1), c(v[2], df2)))
+        abs(sum(one_x * (coef(m2) - coef(m1)))) / r$se - sqrt(squared(r, point(level))) / r$se
     }
     co <- coef(joint); V <- vcov(joint)[c("G", "L:G"), c("G", "L:G")]
     t2 <- qt((1 + level) / 2, df)^2
@@ -210,7 +222,7 @@ compare <- function(id, d, p, checks) {
                 add(values[is.finite(dfs)], dfs[is.finite(dfs)])[2]
             })
         }
-        recover <- function(name, level, dfs, with_day) {
+        recovered <- function(level, dfs, with_day) {
             # a part that is known enters Fieller's equation with the normal quantile
             factor <- function(df, own) if (is.finite(own)) 1 else qchisq(level, 1) / qf(level, 1, df)
             f <- lapply(1:2, function(k) {
@@ -219,17 +231,23 @@ compare <- function(id, d, p, checks) {
                 fieller(s[[k]]$a, s[[k]]$b, s[[k]]$V, p$mvt, if (with_day) extra else 0, dfs[k],
                         level, centre)
             })
-            if (is.null(f[[1]]) || is.null(f[[2]])) {
-                say(id, paste0(name, "low"), NA); say(id, paste0(name, "high"), NA)
-                return(invisible())
-            }
+            if (is.null(f[[1]]) || is.null(f[[2]])) return(c(NA, NA))
             e1 <- s[[1]]$estimate; e2 <- s[[2]]$estimate
-            say(id, paste0(name, "low"), e2 - e1 - sqrt((e2 - f[[2]][1])^2 + (f[[1]][2] - e1)^2))
-            say(id, paste0(name, "high"), e2 - e1 + sqrt((f[[2]][2] - e2)^2 + (e1 - f[[1]][1])^2))
+            c(e2 - e1 - sqrt((e2 - f[[2]][1])^2 + (f[[1]][2] - e1)^2),
+              e2 - e1 + sqrt((f[[2]][2] - e2)^2 + (e1 - f[[1]][1])^2))
         }
-        recover("one_rm_change.", level, c(s[[1]]$df, s[[2]]$df), FALSE)
-        recover("one_rm_change.reading_", level, reading_df, TRUE)
-        recover("one_rm_change.equivalence_", 1 - 2 * (1 - level), reading_df, TRUE)
+        alone <- function(level) recovered(level, c(s[[1]]$df, s[[2]]$df), FALSE)
+        # the reading's is never narrower than that of the two days alone
+        widest <- function(level) {
+            a <- alone(level); b <- recovered(level, reading_df, TRUE)
+            c(min(a[1], b[1]), max(a[2], b[2]))
+        }
+        tell <- function(name, ends) {
+            say(id, paste0(name, "low"), ends[1]); say(id, paste0(name, "high"), ends[2])
+        }
+        tell("one_rm_change.", alone(level))
+        tell("one_rm_change.reading_", widest(level))
+        tell("one_rm_change.equivalence_", widest(1 - 2 * (1 - level)))
     }
 }
 

@@ -30,8 +30,13 @@ for (id in unique(d$id)) {
   T <- qt((1 + level) / 2, df)
   welch <- function(at) {
     v1 <- s1 * h(l1, at); v2 <- s2 * h(l2, at)
-    list(v = v1 + v2, df = (v1 + v2)^2 / (v1^2 / f1 + v2^2 / f2))
+    list(v = v1 + v2, df = (v1 + v2)^2 / (v1^2 / f1 + v2^2 / f2), v1 = v1, v2 = v2)
   }
+  t2 <- function(df) qt((1 + level) / 2, df)^2
+  F2 <- function(df) 2 * qf(level, 2, df)
+  # Squared half-width: Satterthwaite's, but no less than one line's own part on its own df.
+  floored <- function(w, crit)
+    pmax(crit(w$df) * w$v, crit(f1) * w$v1, crit(f2) * w$v2)
   for (k in 1:4) {
     at <- c(min(x) - 10, mean(x), max(x), max(x) + 40)[k]
     put(id, paste0("at", k), at)
@@ -42,12 +47,18 @@ for (id in unique(d$id)) {
     put(id, paste0("bandHigh", k), D + sqrt(2 * qf(level, 2, df) * v))
     w <- welch(at)
     put(id, paste0("welchVar", k), w$v); put(id, paste0("welchDf", k), w$df)
-    put(id, paste0("welchLow", k), D - qt((1 + level) / 2, w$df) * sqrt(w$v))
-    put(id, paste0("welchBandLow", k), D - sqrt(2 * qf(level, 2, w$df) * w$v))
+    put(id, paste0("welchLow", k), D - sqrt(floored(w, t2)))
+    put(id, paste0("welchBandLow", k), D - sqrt(floored(w, F2)))
     # Day-to-day noise 2 x 0.015^2 on 7 df, added by Satterthwaite.
     n <- 2 * 0.015^2
     put(id, paste0("noisyDf", k), (v + n)^2 / (v^2 / df + n^2 / 7))
     put(id, paste0("noisyWelchDf", k), (w$v + n)^2 / (w$v^2 / w$df + n^2 / 7))
+    # Never narrower than without it.
+    noisy <- function(lines, v, df, crit)
+      sqrt(max(lines, crit((v + n)^2 / (v^2 / df + n^2 / 7)) * (v + n)))
+    put(id, paste0("noisyHigh", k), D + noisy(T^2 * v, v, df, t2))
+    put(id, paste0("noisyBandHigh", k), D + noisy(F2(df) * v, v, df, F2))
+    put(id, paste0("noisyWelchHigh", k), D + noisy(floored(w, t2), w$v, w$df, t2))
   }
   # Johnson and Neyman's quadratic, about the mean load so that its roots keep their digits.
   mid <- mean(x)
@@ -65,9 +76,9 @@ for (id in unique(d$id)) {
   # Fieller's interval of the crossing -c/d, with the covariance of c and d.
   g <- T^2 * Vbb / dd^2
   put(id, "crossing", -cc / dd); put(id, "crossingG", g)
-  # Separate variances: sign changes of |T| - t(df) between 2000 loads of a wide window.
+  # Separate variances: sign changes of |D| less its half-width between 2000 loads of a wide window.
   at <- seq(mid - 400, mid + 400, length.out = 2001)
-  f <- function(k) { w <- welch(k); abs(cc + dd * k) / sqrt(w$v) - qt((1 + level) / 2, w$df) }
+  f <- function(k) { w <- welch(k); abs(cc + dd * k) / sqrt(w$v) - sqrt(floored(w, t2) / w$v) }
   v <- f(at); k <- which(diff(sign(v)) != 0)
   put(id, "welchRoots", length(k))
   for (i in seq_along(k))

@@ -240,6 +240,9 @@ void TstTwoLines::agreesWithR() {
             same("welchBandLow" + k, welch.band(x, 0.95).low, 8, size);
             same("noisyDf" + k, lines.variance(x, noise).df);
             same("noisyWelchDf" + k, welch.variance(x, noise).df);
+            same("noisyHigh" + k, lines.interval(x, 0.95, noise).high, 9, size);
+            same("noisyBandHigh" + k, lines.band(x, 0.95, noise).high, 8, size);
+            same("noisyWelchHigh" + k, welch.interval(x, 0.95, noise).high, 9, size);
         }
         for (const bool simultaneous : {false, true}) {
             const QString kind = simultaneous ? "band" : "point";

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What would settle an unclear change: how many tests of the same ladder, on one day or on separate
+// days, until a change that matters, or none, would be said with a good chance.
+#pragma once
+
+#include "core/stats/twolines.h"
+
+#include <optional>
+#include <string>
+
+namespace slopebook::answers {
+
+/// What is needed to turn an unclear change clear. In one unit: m/s for a speed, kg for a 1RM.
+struct RepeatsQuestion {
+    stats::Variance earlier;       ///< of the earlier test's value (line alone)
+    stats::Variance later;         ///< of one later test's value; shares its df with earlier
+    stats::Variance day;           ///< of one day
+    stats::Variance standing = {}; ///< what no number of tests lessens: a device's bias
+    double smallest = 0;           ///< the smallest change that matters
+    double level = 0.95;
+    double power = 0.80;
+    int most = 20;       ///< tests of a side
+    int mostSameDay = 4; ///< times a ladder is lifted on one day
+};
+
+/// Number of later tests (1: as it is), or of tests on each side, until the chance of a clear
+/// reading reaches the power. Absent: not within `most`.
+struct Repeats {
+    std::optional<int> changeLater = {}, changeBoth = {}; ///< if the change truly is `smallest`
+    std::optional<int> heldLater = {}, heldBoth = {};     ///< if there truly is none
+    /// The later ladder so many times on its one day, the day's own noise with it.
+    std::optional<int> changeSameDay = {}, heldSameDay = {};
+    double chanceNow = 0; ///< of better or worse, one test on each side, a true change of smallest
+    double chanceHeldNow = 0; ///< of held, with no true change
+};
+/// Chances by the noncentral t, and for held by two one-sided tests (core/stats/power.h); df by
+/// Satterthwaite. Agrees with R (tests/reference/settle.R). Throws BadInput without a smallest
+/// change.
+Repeats repeatsToSettle(const RepeatsQuestion& question);
+
+/// The least work that settles a change whichever it is, one of `smallest` or none: each would then
+/// be said with the question's power.
+struct Settling {
+    enum class By {
+        SameDay,   ///< the later ladder `times` times on its day
+        Later,     ///< the mean of `times` later tests on separate days
+        BothSides, ///< `times` tests before and as many after
+        OneMore,   ///< one test each had the power already: the change is likely smaller than
+                   ///< smallest, or the chance was missed; one more later test
+        Nothing    ///< not within the question's most
+    };
+    By by = By::Nothing;
+    int times = 0;
+    friend bool operator==(const Settling&, const Settling&) = default;
+};
+Settling settling(const Repeats& repeats);
+
+/// Plain English for commands: "a true change of 0.060 m/s would be seen with a chance of 34 %; the
+/// mean of 3 later tests on separate days would settle it". unit: "m/s", "kg", and its decimals;
+/// per: what one of the question's units is in it.
+std::string settlingText(const RepeatsQuestion& question, std::string_view unit, int decimals,
+                         double per = 1);
+
+} // namespace slopebook::answers
