@@ -33,6 +33,9 @@ QString smallestOrigin(const answers::Smallest& smallest);
 /// "SD 0.030 m/s (published, not yours: ...)".
 QString dayNoiseText(const answers::DayNoise& noise);
 
+/// What would settle unclear changes, in one sentence.
+QString settlingText(const answers::Unsettled& unsettled, LoadUnit unit = LoadUnit::Kilograms);
+
 /// The first letter as a capital.
 QString asSentence(QString text);
 

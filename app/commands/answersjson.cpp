@@ -63,6 +63,47 @@ void pointsJson(Json& json, const Profile& profile) {
     json.endArray();
 }
 
+const char* word(Settling::By by) {
+    switch (by) {
+    case Settling::By::SameDay:
+        return "same day";
+    case Settling::By::Later:
+        return "later tests";
+    case Settling::By::BothSides:
+        return "tests on each side";
+    case Settling::By::OneMore:
+        return "one more later test";
+    case Settling::By::Nothing:
+        break;
+    }
+    return "nothing";
+}
+
+/// null where the reading is not unclear, or no smallest change is known.
+void settleJson(Json& json, const std::optional<RepeatsQuestion>& question) {
+    json.key("settle");
+    if (!question) {
+        json.null();
+        return;
+    }
+    const Repeats repeats = repeatsToSettle(*question);
+    const Settling least = settling(repeats);
+    json.object()
+        .field("smallest", question->smallest)
+        .field("power", question->power)
+        .field("chance_now", repeats.chanceNow)
+        .field("chance_held_now", repeats.chanceHeldNow)
+        .field("by", word(least.by))
+        .field("times", least.times)
+        .field("later_tests", repeats.changeLater)
+        .field("tests_on_each_side", repeats.changeBoth)
+        .field("same_day", repeats.changeSameDay)
+        .field("held_later_tests", repeats.heldLater)
+        .field("held_tests_on_each_side", repeats.heldBoth)
+        .field("held_same_day", repeats.heldSameDay)
+        .endObject();
+}
+
 void changeJson(Json& json, const ChangeAt& at) {
     json.object()
         .field("load", kilograms(at.load))
@@ -73,8 +114,9 @@ void changeJson(Json& json, const ChangeAt& at) {
         .ends("reading_low", "reading_high", at.read.interval)
         .field("smallest", at.read.smallest ? std::optional(at.read.smallest->value) : std::nullopt)
         .field("reading", word(at.read.reading))
-        .field("extrapolated", at.extrapolated)
-        .endObject();
+        .field("extrapolated", at.extrapolated);
+    settleJson(json, at.unsettled);
+    json.endObject();
 }
 
 void differsJson(Json& json, const std::vector<Differs>& differs) {
@@ -101,7 +143,7 @@ void testJson(Json& json, const char* name, const stats::FTest& test) {
 
 void oneRmChangeJson(Json& json, const Answer<OneRmChange>& change) {
     json.key("one_rm_change").object();
-    if (change)
+    if (change) {
         json.field("estimate", change->estimate)
             .ends("low", "high", change->interval)
             .ends("reading_low", "reading_high",
@@ -109,8 +151,10 @@ void oneRmChangeJson(Json& json, const Answer<OneRmChange>& change) {
             .field("smallest", change->read.smallest ? std::optional(change->read.smallest->value)
                                                      : std::nullopt)
             .field("reading", word(change->read.reading));
-    else
+        settleJson(json, change->unsettled);
+    } else {
         json.field("reason", change.why().reason);
+    }
     json.endObject();
 }
 

@@ -210,11 +210,33 @@ std::string oneRmChangeText(const Comparison& c) {
 
 } // namespace
 
+namespace {
+
+std::string unsettledText(const std::vector<Unsettled>& all) {
+    if (all.empty())
+        return {};
+    std::string text = "\nWhat would settle what is unclear:\n";
+    for (const Unsettled& each : all)
+        text += "  " + settlingText(each) + "\n";
+    return text;
+}
+
+/// Of the latest session whose change from the baseline is unclear.
+std::string unsettledText(const Follow& follow) {
+    for (auto each = follow.sessions.rbegin(); each != follow.sessions.rend(); ++each)
+        if (each->change && each->change->read.reading == Reading::Unclear)
+            return "What would settle the change of " + keyOf(each->session) + ":\n  " +
+                   settlingText(unsettled({follow.load}, each->change->unsettled)) + "\n";
+    return {};
+}
+
+} // namespace
+
 std::string comparisonText(const log::Log& log, const ui::Background& about, const Comparison& c) {
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
                        keyOf(c.from.session) + " against " + keyOf(c.to.session) + "\n\n" +
                        c.sentence + "\n\n" + sidesText(log, c) + "\n" + changesText(c) + "\n" +
-                       linesText(c) + oneRmChangeText(c);
+                       linesText(c) + oneRmChangeText(c) + unsettledText(unsettled(c));
     if (c.from.mvt)
         text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " + describe(*c.from.mvt) + "\n";
     if (const std::string notes = notesText(c.notes); !notes.empty())
@@ -272,6 +294,7 @@ std::string followText(const ui::Background& about, const Follow& follow,
         text += "No trend: " + follow.trend.why().reason + "\n";
     if (follow.smallestDetectable)
         text += "Smallest detectable change " + fixed(*follow.smallestDetectable, 3) + " m/s\n";
+    text += unsettledText(follow);
     for (const auto& [id, block] : blocks)
         text += "Block " + block.name + ", " + isoDate(block.first) + " to " + isoDate(block.last) +
                 (block.ceiling ? ", up to " + loadText(kilograms(*block.ceiling)) + " kg" : "") +

@@ -88,6 +88,9 @@ Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftS
 /// The change at any load, as in Comparison::at.
 ChangeAt changeAt(const Comparison& comparison, Mass load);
 
+/// What would settle each unclear reading, loads that the same would settle together; the 1RM last.
+std::vector<Unsettled> unsettled(const Comparison& comparison);
+
 /// The question of what would make the change at a load clear, whatever its reading is; nothing
 /// where no smallest change is known. Both sides by the pooled scatter.
 std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& comparison, Mass load);

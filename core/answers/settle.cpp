@@ -81,31 +81,6 @@ Settling settling(const Repeats& r) {
     return {};
 }
 
-std::string settlingText(const RepeatsQuestion& q, std::string_view unit, int decimals,
-                         double per) {
-    const Repeats repeats = repeatsToSettle(q);
-    const Settling least = settling(repeats);
-    const std::string times = std::to_string(least.times);
-    const std::string change = fixed(q.smallest * per, decimals) + " " + std::string(unit);
-    std::string text = "a true change of " + change + " was to be seen with a chance of " +
-                       fixed(100 * repeats.chanceNow, 0) + " %, none to be called held with " +
-                       fixed(100 * repeats.chanceHeldNow, 0) + " %; ";
-    switch (least.by) {
-    case Settling::By::SameDay:
-        return text + "the later ladder lifted " + times + " times on one day would settle it";
-    case Settling::By::Later:
-        return text + "the mean of " + times + " later tests on separate days would settle it";
-    case Settling::By::BothSides:
-        return text + "the earlier test was done once: from now on " + times +
-               " tests before and " + times + " after would settle such a change";
-    case Settling::By::OneMore:
-        return text + "one more later test, for the change seems to lie between none and that";
-    case Settling::By::Nothing:
-        break;
-    }
-    return text + "not even " + std::to_string(q.most) + " tests on each side would settle it";
-}
-
 std::optional<RepeatsQuestion> repeatsQuestion(const Profile& profile,
                                                const NextTestSettings& settings,
                                                const LadderForecast& ladder, Mass load,

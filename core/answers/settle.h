@@ -3,10 +3,12 @@
 // days, until a change that matters, or none, would be said with a good chance.
 #pragma once
 
+#include "core/model/mass.h"
 #include "core/stats/twolines.h"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace slopebook::answers {
 
@@ -55,10 +57,20 @@ struct Settling {
 };
 Settling settling(const Repeats& repeats);
 
-/// Plain English for commands: "a true change of 0.060 m/s would be seen with a chance of 34 %; the
-/// mean of 3 later tests on separate days would settle it". unit: "m/s", "kg", and its decimals;
-/// per: what one of the question's units is in it.
-std::string settlingText(const RepeatsQuestion& question, std::string_view unit, int decimals,
-                         double per = 1);
+/// Unclear changes that the same would settle.
+struct Unsettled {
+    std::vector<Mass> loads = {};    ///< ascending; none: of the estimated 1RM
+    double smallest = 0;             ///< m/s, or kg of a 1RM; 0: none is known
+    stats::Interval chance = {};     ///< of seeing a change of smallest, over the loads
+    stats::Interval chanceHeld = {}; ///< of calling none held
+    Settling settling = {};
+    int most = 0; ///< tests of a side that were looked at
+};
+/// Of one change; without a question (no smallest change is known) it says so by smallest 0.
+Unsettled unsettled(const std::vector<Mass>& loads, const std::optional<RepeatsQuestion>& question);
+
+/// Plain English for commands: "60 kg: a true change of 0.060 m/s would be seen with a chance of 34
+/// %, none be called held with 0 %; the mean of 3 later tests on separate days would settle it".
+std::string settlingText(const Unsettled& unsettled);
 
 } // namespace slopebook::answers

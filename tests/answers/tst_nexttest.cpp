@@ -446,7 +446,27 @@ void TestNextTest::unclearReadingsAskTheirQuestion() {
                c->lines.s2() / (b.slope * b.slope) * (1.0 / b.n + d * d / b.sxx), 1e-12);
     CHECK_NEAR(question.smallest, 4, 0);
     CHECK_NEAR(question.standing.value, 0.0001 / (b.slope * b.slope), 1e-12);
-    QVERIFY(settlingText(question, "kg", 1).starts_with("a true change of 4.0 kg was to be seen"));
+    const auto groups = unsettled(*c);
+    QVERIFY(groups.size() >= 2);
+    QVERIFY(groups.back().loads.empty());
+    const std::string said = settlingText(groups.back());
+    QVERIFY2(said.starts_with("estimated 1RM: a true change of 4.0 kg is seen with a chance of "),
+             said.c_str());
+    std::vector<Mass> told;
+    for (const Unsettled& group : groups)
+        told.insert(told.end(), group.loads.begin(), group.loads.end());
+    QCOMPARE(std::ptrdiff_t(told.size()), std::ranges::count_if(c->at, [](const ChangeAt& each) {
+                 return each.read.reading == Reading::Unclear;
+             }));
+    // Without a smallest change nothing can be held, and that is said.
+    s.smallestVelocity.reset();
+    s.smallestAt.clear();
+    const auto without =
+        compare(tests::benchPull(), tests::coachMvt(0.17), sessionA(), sessionB(), s);
+    const std::string none = settlingText(unsettled(*without).front());
+    QVERIFY2(none.find("no smallest change that matters is known") != std::string::npos,
+             none.c_str());
+    s.smallestVelocity = Smallest{.value = 0.04};
     // A clear reading asks nothing.
     s.dayNoise = {};
     s.deviceBias.reset();

@@ -174,6 +174,9 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
                        tr("Change"), tr("Reading")},
                       std::move(rows), 1, 4);
     QStringList notes = page::loadMarks(c);
+    QStringList settling = page::settlingLines(c, header.unit);
+    if (!settling.isEmpty())
+        notes << tr("What would settle what is unclear:") << settling;
     notes << page::oneRmRemarks(c, header.unit) << page::remarks(c, header)
           << page::sourceLines(c, header.unit) << page::methodLines(c, header);
     QString html;

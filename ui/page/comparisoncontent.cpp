@@ -147,6 +147,7 @@ void addRest(Flow& flow, const Comparison& c, const PageHeader& h) {
     if (h.parts.oneRm)
         addOneRm(flow, c, h);
     std::vector<std::vector<Cell>> rows;
+    addTexts(rows, Page::tr("Unclear"), settlingLines(c, h.unit));
     addTexts(rows, Page::tr("To beware of"), remarks(c, h));
     if (h.parts.method)
         addTexts(rows, Page::tr("Computed"), methodLines(c, h));

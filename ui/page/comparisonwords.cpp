@@ -208,4 +208,11 @@ QStringList oneRmRemarks(const Comparison& c, LoadUnit unit) {
     return lines;
 }
 
+QStringList settlingLines(const Comparison& c, LoadUnit unit) {
+    QStringList lines;
+    for (const answers::Unsettled& each : answers::unsettled(c))
+        lines << settlingText(each, unit);
+    return lines;
+}
+
 } // namespace slopebook::ui::page

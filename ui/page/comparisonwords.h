@@ -38,6 +38,9 @@ std::vector<OneRmRow> oneRmRows(const answers::Comparison& comparison, LoadUnit 
 /// What is to be said below the table: which interval holds the MVT's SD, why there is no figure.
 QStringList oneRmRemarks(const answers::Comparison& comparison, LoadUnit unit);
 
+/// What would settle each unclear reading.
+QStringList settlingLines(const answers::Comparison& comparison, LoadUnit unit);
+
 /// Notes of the comparison and of both sessions, each once, sources aside.
 QStringList remarks(const answers::Comparison& comparison, const PageHeader& header);
 /// Lines, model, tests.

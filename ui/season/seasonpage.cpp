@@ -95,7 +95,10 @@ void SeasonPage::build() {
     m_notes = new QLabel;
     m_told->setAccessibleName(tr("What the season says"));
     m_notes->setAccessibleName(tr("Where the figures come from"));
-    for (QLabel* label : {m_told, m_notes}) {
+    m_settling = new QLabel;
+    m_settling->setObjectName(QStringLiteral("settling"));
+    m_settling->setAccessibleName(tr("What would settle the selected session's change"));
+    for (QLabel* label : {m_told, m_settling, m_notes}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
@@ -110,6 +113,7 @@ void SeasonPage::build() {
     layout->addWidget(buildChoices());
     layout->addWidget(m_told);
     layout->addWidget(split, 1);
+    layout->addWidget(m_settling);
     layout->addWidget(m_notes);
 }
 
@@ -226,6 +230,9 @@ void SeasonPage::showFollow(const answers::Follow& follow) {
     const double level = AskSettings{}.level;
     m_chart->setData(seasonData(follow, m_blocks, m_about->lift.value.kind, level));
     const auto row = currentRow();
+    m_settlingTexts.clear();
+    for (const answers::Followed& each : follow.sessions)
+        m_settlingTexts << settlingOf(each);
     m_table->setTable(seasonHeadings(), seasonRows(follow, m_blocks, m_devices), 3, 7);
     m_view->resizeColumnsToContents();
     m_baselines->setCurrentIndex(static_cast<int>(follow.baseline));
@@ -248,6 +255,7 @@ void SeasonPage::showNothing(const QString& why) {
     m_chart->setData({});
     m_table->setTable(seasonHeadings(), {}, 3, 7);
     m_notes->hide();
+    m_settlingTexts.clear();
     m_told->setText(why);
     m_chart->setSpokenText(why);
     sessionPicked();
@@ -266,6 +274,9 @@ void SeasonPage::sessionPicked() {
     const bool other = row && int(*row) != m_chart->data().baseline;
     m_useAsBaseline->setEnabled(other);
     m_compare->setEnabled(other);
+    const QString settling = row ? m_settlingTexts.value(static_cast<qsizetype>(*row)) : QString();
+    m_settling->setText(settling);
+    m_settling->setVisible(!settling.isEmpty());
 }
 
 } // namespace slopebook::ui

@@ -57,6 +57,8 @@ private:
     TextTable* m_table;
     QTableView* m_view;
     QLabel* m_told;
+    QLabel* m_settling;          ///< of the selected session
+    QStringList m_settlingTexts; ///< by row
     QLabel* m_notes;
 };
 

@@ -46,8 +46,10 @@ QString deviceName(std::span<const Stored<DeviceId, Device>> devices, const Lift
 }
 
 /// What a reader of one row should know beside its figures.
-QString explanation(const answers::Followed& f, const QString& device) {
+QString explanation(const answers::Followed& f, const QString& device, LoadUnit unit) {
     QStringList said;
+    if (const QString settling = settlingOf(f, unit); !settling.isEmpty())
+        said << settling;
     if (!device.isEmpty())
         said << SeasonRows::tr("Device: %1").arg(device);
     if (!f.line)
@@ -64,6 +66,12 @@ QString explanation(const answers::Followed& f, const QString& device) {
 }
 
 } // namespace
+
+QString settlingOf(const answers::Followed& f, LoadUnit unit) {
+    if (!f.change || f.change->read.reading != answers::Reading::Unclear)
+        return {};
+    return settlingText(answers::unsettled({f.change->load}, f.change->unsettled), unit);
+}
 
 QStringList seasonHeadings(LoadUnit unit) {
     const QString mass = unitName(unit);
@@ -111,7 +119,7 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
                                           : QString());
         TextTable::Row row{.cells = cells,
                            .strong = base,
-                           .explanation = explanation(f, deviceName(devices, f.session))};
+                           .explanation = explanation(f, deviceName(devices, f.session), unit)};
         if (f.oneRm && f.oneRm->extrapolatedVeryFar())
             row.quiet << 8;
         rows.push_back(std::move(row));

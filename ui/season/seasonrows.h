@@ -18,6 +18,9 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
                                        std::span<const Stored<DeviceId, Device>> devices,
                                        LoadUnit unit = LoadUnit::Kilograms);
 
+/// What would settle a session's change from the baseline where it is unclear; else empty.
+QString settlingOf(const answers::Followed& session, LoadUnit unit = LoadUnit::Kilograms);
+
 /// "Trend over 5 sessions: +0.012 m/s a week (95 % −0.003 to +0.027).", or why there is none.
 QString trendText(const answers::Follow& follow, double level);
 
