@@ -66,14 +66,27 @@ const Shape compareShape{{"athlete", "s"},
 const Shape atShape{{"load", "n"},      {"change", "n"},      {"se", "n"},
                     {"low", "n"},       {"high", "n"},        {"band_low", "n"},
                     {"band_high", "n"}, {"reading_low", "n"}, {"reading_high", "n"},
-                    {"smallest", "n?"}, {"reading", "s"},     {"extrapolated", "b"}};
+                    {"smallest", "n?"}, {"reading", "s"},     {"extrapolated", "b"},
+                    {"settle", "o?"}};
 const Shape differsShape{
     {"from_load", "n"}, {"to_load", "n"}, {"direction", "s"}, {"extrapolated", "b"}};
 const Shape crossingShape{{"load", "n"}, {"low", "n?"}, {"high", "n?"}};
 const Shape testShape{{"f", "n"}, {"df1", "n"}, {"df2", "n"}, {"p", "n"}};
 const Shape changeShape{{"estimate", "n"},     {"low", "n?"},          {"high", "n?"},
                         {"reading_low", "n?"}, {"reading_high", "n?"}, {"smallest", "n?"},
-                        {"reading", "s"}};
+                        {"reading", "s"},      {"settle", "o?"}};
+const Shape settleShape{{"smallest", "n"},
+                        {"power", "n"},
+                        {"chance_now", "n"},
+                        {"chance_held_now", "n"},
+                        {"by", "s"},
+                        {"times", "n"},
+                        {"later_tests", "n?"},
+                        {"tests_on_each_side", "n?"},
+                        {"same_day", "n?"},
+                        {"held_later_tests", "n?"},
+                        {"held_tests_on_each_side", "n?"},
+                        {"held_same_day", "n?"}};
 const Shape reasonShape{{"reason", "s"}};
 
 bool fits(const QJsonValue& value, const char* type) {
@@ -216,6 +229,32 @@ private Q_SLOTS:
         verify(json[QLatin1String("one_rm_change")], changeShape);
         QVERIFY(!json[QLatin1String("at")].toArray().isEmpty());
         verifyDigits(ran.out);
+    }
+
+    // Ada's 30 kg is unclear (R: 0.026, 95 % -0.008 to 0.060, 90 % to 0.053, m 0.050); the rest is
+    // held.
+    void whatIsUnclearSaysWhatWouldSettleIt() {
+        const Ran ran =
+            runProgram(about("compare", QStringLiteral(SLOPEBOOK_SAMPLE_LOG), "Ada", "Bench pull") +
+                       QStringList{QStringLiteral("--from"), QStringLiteral("2025-12-01"),
+                                   QStringLiteral("--to"), QStringLiteral("2026-05-04")});
+        QVERIFY2(ran.exit == 0, ran.err);
+        const QJsonObject json = ran.json();
+        verifyEach(json[QLatin1String("at")], atShape);
+        int unclear = 0;
+        for (const QJsonValue& at : json[QLatin1String("at")].toArray()) {
+            const QJsonObject change = at.toObject();
+            const QJsonValue settle = change[QLatin1String("settle")];
+            if (change[QLatin1String("reading")].toString() != QLatin1String("unclear")) {
+                QVERIFY(settle.isNull());
+                continue;
+            }
+            ++unclear;
+            verify(settle, settleShape);
+            QCOMPARE(settle[QLatin1String("smallest")].toDouble(), 0.05);
+        }
+        QCOMPARE(unclear, 1);
+        QVERIFY(json[QLatin1String("one_rm_change")][QLatin1String("settle")].isNull());
     }
 
     void twoPointsHaveNoIntervals() {

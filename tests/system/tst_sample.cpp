@@ -111,6 +111,27 @@ private Q_SLOTS:
         QVERIFY(winter[QLatin1String("sentence")].toString().contains(QLatin1String("reach")));
     }
 
+    void unclearChangesSayWhatWouldSettleThem() {
+        const auto asked = [](const char* command, std::initializer_list<const char*> more) {
+            QStringList all{QLatin1String(command),      sample,
+                            QStringLiteral("--athlete"), QStringLiteral("Ada"),
+                            QStringLiteral("--lift"),    QStringLiteral("Bench pull")};
+            for (const char* each : more)
+                all << QLatin1String(each);
+            return runProgram(all).out;
+        };
+        const QByteArray compared =
+            asked("compare", {"--from", "2025-12-01", "--to", "2026-05-04"});
+        QVERIFY2(compared.contains("What would settle what is unclear:\n  30 kg: a true change of "
+                                   "0.050 m/s is seen with a chance of "),
+                 compared);
+        const QByteArray followed = asked("follow", {"--load", "30", "--baseline", "2025-12-01"});
+        QVERIFY2(followed.contains("What would settle the change of 2026-05-04:\n  30 kg: "),
+                 followed);
+        // Nothing is unclear: nothing is said.
+        QVERIFY(!asked("follow", {"--load", "50"}).contains("What would settle"));
+    }
+
     void knowsItsOwnNoise() {
         const Ran ran = runProgram({QStringLiteral("noise"), sample, QStringLiteral("--json")});
         QCOMPARE(ran.exit, 0);

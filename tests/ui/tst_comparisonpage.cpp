@@ -15,6 +15,8 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <algorithm>
+
 using namespace slopebook;
 using namespace slopebook::ui;
 using namespace Qt::Literals::StringLiterals;
@@ -122,6 +124,25 @@ private Q_SLOTS:
             for (const QString& line : lines)
                 QVERIFY(has(text, line));
         }
+    }
+
+    void unclearReadingsSayWhatWouldSettleThem() {
+        auto settings = test::usualSettings();
+        settings.dayNoise.variance.value = 0.1 * 0.1; // so loud that nothing is clear
+        const Lift lift = test::benchPull();
+        const auto c = *answers::compare(lift, *lift.mvt, test::autumn(), test::winter(), settings);
+        QVERIFY(std::ranges::all_of(c.at, [](const answers::ChangeAt& at) {
+            return at.read.reading == answers::Reading::Unclear;
+        }));
+        const QStringList lines = page::settlingLines(c, LoadUnit::Kilograms);
+        QVERIFY(lines.size() >= 2);
+        QVERIFY2(lines.first().contains(u"a true change of 0.030 m/s"_s),
+                 qPrintable(lines.first()));
+        QVERIFY(lines.last().startsWith(u"Estimated 1RM: a true change of 2.0 kg"_s));
+        const QString text = squeezed(flat(textOf(pdf(c, header()))));
+        for (const QString& line : lines)
+            QVERIFY2(text.contains(squeezed(line)), qPrintable(line));
+        QVERIFY(page::settlingLines(c, LoadUnit::Pounds).last().contains(u"4.4 lb"_s));
     }
 
     void fontsAreEmbedded() {

@@ -8,12 +8,14 @@
 #include "ui/devices/noiseview.h"
 #include "ui/questions/liftcontext.h"
 #include "ui/season/seasonpage.h"
+#include "ui/season/seasonrows.h"
 #include "ui/squad/periodchooser.h"
 #include "ui/squad/squadpage.h"
 #include "ui/wording.h"
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>
+#include <QLabel>
 #include <QPdfWriter>
 #include <QProcess>
 #include <QPushButton>
@@ -151,6 +153,15 @@ void TestTrustPages::theSeasonIsCoresOwn() {
     QCOMPARE(cell(page.table(), 4, 1), u"Flood"_s);
     QCOMPARE(cell(page.table(), 4, 5), signedNumber(follow->sessions[4].change->read.change, 3));
     QVERIFY(!page.chart().accessibleName().isEmpty());
+    // The selected session's change, where unclear, says what would settle it.
+    auto* view = page.findChild<QTableView*>(u"season"_s);
+    const auto* settling = page.findChild<QLabel*>(u"settling"_s);
+    QVERIFY(view && settling);
+    for (int row = 0; row < page.table().rowCount(); ++row) {
+        view->selectRow(row);
+        QCOMPARE(settling->text(), settlingOf(follow->sessions[std::size_t(row)]));
+        QCOMPARE(settling->text().isEmpty(), cell(page.table(), row, 7) != u"unclear"_s);
+    }
 }
 
 void TestTrustPages::aClickChoosesTheBaseline() {
