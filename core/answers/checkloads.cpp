@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/checkloads.h"
 
+#include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
 
 #include <algorithm>
@@ -116,7 +117,14 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
                          {},
                          "sessions whose loads do not reach " + loadText(kilograms(f.load)) +
                              " kg are shown as extrapolated and take no part in the trend"});
-    if (settings.dayNoise.origin == DayNoise::Origin::None)
+    const auto own = settings.smallestAt.find(f.load);
+    if (own != settings.smallestAt.end())
+        notes.push_back(smallestSpeedNote(own->second));
+    else if (settings.smallestVelocity)
+        notes.push_back(smallestSpeedNote(*settings.smallestVelocity));
+    if (settings.dayNoise.origin != DayNoise::Origin::None)
+        notes.push_back(dayNoiseNote(settings.dayNoise));
+    else
         notes.push_back({Note::Kind::DayNoiseSource,
                          {0},
                          "no day-to-day noise is known: no smallest detectable change is drawn"});

@@ -24,32 +24,6 @@ std::string origin(const Smallest& smallest) {
     return smallest.source;
 }
 
-Note dayNoiseNote(const DayNoise& noise) {
-    const double te = std::sqrt(noise.variance.value);
-    const std::string shown =
-        "day-to-day SD of a whole line, " + fixed(te, 3) + " m/s, is part of every reading (";
-    switch (noise.origin) {
-    case DayNoise::Origin::Athlete:
-        return {Note::Kind::DayNoiseSource,
-                {te},
-                shown + "the athlete's own: " + counted(noise.pairs, "repeat test") + ")"};
-    case DayNoise::Origin::LogLift:
-        return {Note::Kind::DayNoiseSource,
-                {te},
-                shown + "this log's: " + counted(noise.pairs, "repeat test") + ")"};
-    case DayNoise::Origin::Published:
-        return {Note::Kind::DayNoiseSource,
-                {te},
-                shown + "published, not yours: " + noise.source + ")"};
-    case DayNoise::Origin::None:
-        break;
-    }
-    return {Note::Kind::DayNoiseSource,
-            {0},
-            "no day-to-day noise is known: the readings are made from these two days alone, which "
-            "calls too much a change"};
-}
-
 void noteDevices(const Comparison& c, std::vector<Note>& notes) {
     if (c.settings.deviceBias) {
         const auto& [bias, variance] = *c.settings.deviceBias;
@@ -105,6 +79,39 @@ void noteVariances(const Comparison& c, std::vector<Note>& notes) {
 }
 
 } // namespace
+
+Note dayNoiseNote(const DayNoise& noise) {
+    const double te = std::sqrt(noise.variance.value);
+    const std::string shown =
+        "day-to-day SD of a whole line, " + fixed(te, 3) + " m/s, is part of every reading (";
+    switch (noise.origin) {
+    case DayNoise::Origin::Athlete:
+        return {Note::Kind::DayNoiseSource,
+                {te},
+                shown + "the athlete's own: " + counted(noise.pairs, "repeat test") + ")"};
+    case DayNoise::Origin::LogLift:
+        return {Note::Kind::DayNoiseSource,
+                {te},
+                shown + "this log's: " + counted(noise.pairs, "repeat test") + ")"};
+    case DayNoise::Origin::Published:
+        return {Note::Kind::DayNoiseSource,
+                {te},
+                shown + "published, not yours: " + noise.source + ")"};
+    case DayNoise::Origin::None:
+        break;
+    }
+    return {Note::Kind::DayNoiseSource,
+            {0},
+            "no day-to-day noise is known: the readings are made from these two days alone, which "
+            "calls too much a change"};
+}
+
+Note smallestSpeedNote(const Smallest& smallest) {
+    return {Note::Kind::SmallestSource,
+            {smallest.value},
+            "smallest change of speed that matters: " + fixed(smallest.value, 3) + " m/s (" +
+                origin(smallest) + ")"};
+}
 
 std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOneRm) {
     std::vector<Note> notes;

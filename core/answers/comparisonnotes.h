@@ -12,4 +12,9 @@ namespace slopebook::answers {
 /// The notes of a comparison whose other parts are whole; of the 1RM: those that its change made.
 std::vector<Note> comparisonNotes(const Comparison& comparison, std::vector<Note> ofTheOneRm);
 
+/// The day-to-day noise in the readings and where it comes from; that there is none.
+Note dayNoiseNote(const DayNoise& noise);
+/// The smallest change of speed that matters and where it comes from.
+Note smallestSpeedNote(const Smallest& smallest);
+
 } // namespace slopebook::answers
