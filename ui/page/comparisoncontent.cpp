@@ -147,7 +147,8 @@ void addRest(Flow& flow, const Comparison& c, const PageHeader& h) {
     if (h.parts.oneRm)
         addOneRm(flow, c, h);
     std::vector<std::vector<Cell>> rows;
-    addTexts(rows, Page::tr("Unclear"), settlingLines(c, h.unit));
+    if (const QStringList settling = settlingLines(c, h.unit); !settling.isEmpty())
+        addTexts(rows, Page::tr("Unclear"), {settling.join(u' ')}); // one paragraph takes less room
     addTexts(rows, Page::tr("To beware of"), remarks(c, h));
     if (h.parts.method)
         addTexts(rows, Page::tr("Computed"), methodLines(c, h));
@@ -189,7 +190,7 @@ void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
     addDays(flow, c, h);
     // Charts take the room that the rest leaves on one page: one above the other where both get a
     // good height, else side by side; where even that is too little, they go on to a next page.
-    constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 150, mostBeside = 230;
+    constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 130, mostBeside = 230;
     Flow rest = flow;
     addRest(rest, c, h);
     const double left = flow.room() - rest.height() - figureGap - 1;
