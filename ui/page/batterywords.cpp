@@ -2,6 +2,7 @@
 #include "ui/page/batterywords.h"
 
 #include "ui/shell/format.h"
+#include "ui/wording.h"
 
 #include <QCoreApplication>
 
@@ -30,7 +31,7 @@ QString asymmetryText(const Answer<answers::Asymmetry>& asymmetry) {
 }
 
 QString readingText(const answers::TestChange& test) {
-    QString words = QString::fromUtf8(answers::word(test.read.reading).data());
+    QString words = readingWord(test.read.reading);
     if (test.read.beyondSmallest)
         words += QStringLiteral(" > m");
     if (!test.context.empty())
@@ -86,8 +87,8 @@ QStringList liftSentences(const BatteryAnswer& answer) {
     QStringList lines;
     for (const BatteryLift& lift : answer.lifts)
         lines << text(lift.lift.value.name) + QStringLiteral(": ") +
-                     (lift.comparison ? text(lift.comparison->sentence)
-                                      : text(lift.comparison.why().reason));
+                     (lift.comparison ? sentenceText(*lift.comparison)
+                                      : noAnswerText(lift.comparison.why()));
     return lines;
 }
 
@@ -102,14 +103,15 @@ QString batterySummary(const answers::BatteryComparison& battery) {
             if (test.read.reading == reading)
                 names << text(answers::testLabel(test.kind.value, test.side));
         if (!names.isEmpty())
-            parts << Words::tr("%1: %2").arg(QString::fromUtf8(answers::word(reading).data()),
-                                             names.join(QStringLiteral(", ")));
+            parts << Words::tr("%1: %2").arg(readingWord(reading),
+                                             names.join(QStringLiteral("; ")));
     }
     if (parts.isEmpty())
         return Words::tr("No test of the battery was done on either side.");
+    // A reading a line: test names hold commas of their own.
     for (QString& part : parts)
         part[0] = part[0].toUpper();
-    return parts.join(QStringLiteral(". ")) + QLatin1Char('.');
+    return parts.join(QLatin1Char('\n'));
 }
 
 QStringList batteryNotes(const answers::BatteryComparison& battery) {
@@ -119,7 +121,8 @@ QStringList batteryNotes(const answers::BatteryComparison& battery) {
     const bool flagged = std::any_of(battery.tests.begin(), battery.tests.end(),
                                      [](const auto& test) { return !test.context.empty(); });
     if (flagged)
-        lines << Words::tr("* compared over a changed context.");
+        lines << Words::tr(
+            "* compared over a changed context: part of the change may be its doing.");
     if (std::any_of(battery.tests.begin(), battery.tests.end(),
                     [](const auto& test) { return test.read.beyondSmallest; }))
         lines << Words::tr("> m: by more than the smallest change that matters.");
