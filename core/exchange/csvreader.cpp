@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csvreader.h"
 
+#include "core/exchange/utf8watch.h"
+
 #include <csv.h>
 
 #include <cstdlib>
 #include <cstring>
 #include <exception>
-#include <fstream>
 #include <string_view>
 
 namespace slopebook::exchange {
@@ -14,12 +15,12 @@ namespace slopebook::exchange {
 namespace {
 
 constexpr std::size_t fieldLimit = 1'000'000; // bytes
-constexpr std::size_t pieceSize = 1 << 16;
+constexpr std::size_t slack = 1 << 17;        // what may be asked for beyond it
 
 // libcsv asks for the room of one field at a time: to refuse it is to bound the field, and with it
 // what a quote that never closes may swallow.
 void* boundedRealloc(void* held, std::size_t size) {
-    return size > fieldLimit + 2 * pieceSize ? nullptr : std::realloc(held, size);
+    return size > fieldLimit + slack ? nullptr : std::realloc(held, size);
 }
 
 // A parser of libcsv's that is freed again.
@@ -37,71 +38,33 @@ struct Parser {
     Parser& operator=(const Parser&) = delete;
 };
 
-// Says of a stream of bytes, piece by piece, where it stops being UTF-8 (Unicode 15, table 3-7).
-class Utf8Watch {
-public:
-    bool take(unsigned char byte) {
-        if (m_awaited == 0)
-            return begin(byte);
-        if (byte < m_low || byte > m_high)
-            return false;
-        m_low = 0x80;
-        m_high = 0xBF;
-        --m_awaited;
-        return true;
-    }
-    bool midCharacter() const { return m_awaited > 0; }
-
-private:
-    bool begin(unsigned char byte) {
-        if (byte < 0x80)
-            return true;
-        if (byte < 0xC2 || byte > 0xF4)
-            return false;
-        m_awaited = byte < 0xE0 ? 1 : byte < 0xF0 ? 2 : 3;
-        m_low = byte == 0xE0 ? 0xA0 : byte == 0xF0 ? 0x90 : 0x80;
-        m_high = byte == 0xED ? 0x9F : byte == 0xF4 ? 0x8F : 0xBF;
-        return true;
-    }
-    int m_awaited = 0;
-    unsigned char m_low = 0x80, m_high = 0xBF;
-};
-
 class Reader {
 public:
-    Reader(const std::filesystem::path& file, char delimiter,
-           const std::function<void(const CsvRow&)>& row)
-        : m_file(file), m_visit(row), m_parser(delimiter) {}
+    Reader(std::string file, char delimiter, const std::function<void(const CsvRow&)>& row)
+        : m_file(std::move(file)), m_visit(row), m_parser(delimiter) {}
 
-    void read() {
-        std::ifstream in(m_file, std::ios::binary);
-        std::string piece(pieceSize, '\0');
+    void read(const Source& source, Encoding encoding, const Progress& progress) {
         bool first = true;
-        while (in) {
-            in.read(piece.data(), static_cast<std::streamsize>(piece.size()));
-            std::string_view text(piece.data(), static_cast<std::size_t>(in.gcount()));
-            if (std::exchange(first, false))
-                text = withoutMark(text);
-            takePiece(text);
-        }
-        if (!in.eof())
-            throw LogError(LogError::Kind::Unavailable,
-                           "\"" + m_file.string() + "\" cannot be read.");
+        readPieces(
+            source, encoding,
+            [&](std::string_view text) {
+                if (std::exchange(first, false))
+                    refuseMark(text);
+                takePiece(text);
+            },
+            progress);
         finish();
     }
 
 private:
     [[noreturn]] void refuse(long line, std::string found, std::string expected) const {
-        throw BadInput({.file = m_file.string(), .line = line, .column = {}}, std::move(found),
+        throw BadInput({.file = m_file, .line = line, .column = {}}, std::move(found),
                        std::move(expected));
     }
 
-    std::string_view withoutMark(std::string_view text) const {
+    void refuseMark(std::string_view text) const {
         if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF"))
             refuse(1, "UTF-16 text", "UTF-8 (save the file as CSV UTF-8)");
-        if (text.starts_with("\xEF\xBB\xBF"))
-            text.remove_prefix(3);
-        return text;
     }
 
     // Hands libcsv one line of the file at a time: it does not count lines itself.
@@ -199,7 +162,7 @@ private:
         });
     }
 
-    const std::filesystem::path& m_file;
+    std::string m_file;
     const std::function<void(const CsvRow&)>& m_visit;
     Parser m_parser;
     Utf8Watch m_utf8;
@@ -214,8 +177,13 @@ private:
 } // namespace
 
 void readCsv(const std::filesystem::path& file, char delimiter,
-             const std::function<void(const CsvRow&)>& row) {
-    Reader(file, delimiter, row).read();
+             const std::function<void(const CsvRow&)>& row, const Progress& progress) {
+    readCsv(Source{.file = file, .text = {}}, Encoding::Utf8, delimiter, row, progress);
+}
+
+void readCsv(const Source& source, Encoding encoding, char delimiter,
+             const std::function<void(const CsvRow&)>& row, const Progress& progress) {
+    Reader(source.name(), delimiter, row).read(source, encoding, progress);
 }
 
 } // namespace slopebook::exchange

@@ -3,6 +3,7 @@
 // row began on.
 #pragma once
 
+#include "core/exchange/source.h"
 #include "core/model/errors.h"
 
 #include <filesystem>
@@ -21,6 +22,10 @@ struct CsvRow {
 /// UTF-16, text that is not UTF-8, a quote that never closes, a field over 1,000,000 bytes;
 /// LogError::Unavailable where the file cannot be read.
 void readCsv(const std::filesystem::path& file, char delimiter,
-             const std::function<void(const CsvRow&)>& row);
+             const std::function<void(const CsvRow&)>& row, const Progress& progress = {});
+
+/// The same of any source in an encoding that was found or told.
+void readCsv(const Source& source, Encoding encoding, char delimiter,
+             const std::function<void(const CsvRow&)>& row, const Progress& progress = {});
 
 } // namespace slopebook::exchange

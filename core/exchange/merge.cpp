@@ -20,25 +20,6 @@ std::string setName(const Staging& staging, const StagedSet& set) {
            dateKey(session.date, session.ordinal);
 }
 
-std::string joined(const std::vector<Said<std::string>>& notes) {
-    std::string text;
-    for (const auto& note : notes)
-        text += (text.empty() ? "" : "; ") + note.value;
-    return text;
-}
-
-Set asSet(const Staging& staging, const StagedSet& staged) {
-    Set set{.load = staged.load.value,
-            .trueMaximum = staged.maximum && staged.maximum->value,
-            .excluded = staged.excluded ? staged.excluded->value : std::string{},
-            .note = joined(staged.notes),
-            .reps = {}};
-    set.reps.reserve(staged.reps.size());
-    for (const StagedRep& rep : staged.reps)
-        set.reps.push_back({rep.velocity, staging.texts[static_cast<std::size_t>(rep.excluded)]});
-    return set;
-}
-
 // Indices of a list in the order of what key makes of its elements.
 template <class List, class Key>
 std::vector<std::size_t> ordered(const List& list, const Key& key) {
@@ -62,7 +43,7 @@ void Merge::rows(const Staging& staging) {
         m_liftIds.push_back(liftFor(staged, staging));
     blocksOf(staging);
     sessions(staging);
-    repeats(staging);
+    orRefuse([&] { repeats(staging); });
     sets(staging);
 }
 
@@ -74,7 +55,7 @@ void Merge::sessions(const Staging& staging) {
     });
     for (const std::size_t i : byDay) {
         const int before = m_report.sessionsAdded;
-        m_sessionIds[i] = sessionFor(staging, staging.sessions[i]);
+        orRefuse([&] { m_sessionIds[i] = sessionFor(staging, staging.sessions[i]); });
         m_sessionWasThere[i] = m_report.sessionsAdded == before;
     }
 }
@@ -196,9 +177,14 @@ void Merge::sets(const Staging& staging) {
         staging.sets, [](const StagedSet& s) { return std::tuple(s.session, s.lift, s.number); });
     int ofSession = -1;
     std::vector<log::PlacedSet> held;
+    std::int64_t done = 0;
     for (const std::size_t i : inOrder) {
+        if (done++ % 256 == 0)
+            tell(m_settings.progress, done, static_cast<std::int64_t>(inOrder.size()));
         const StagedSet& staged = staging.sets[i];
         const auto at = static_cast<std::size_t>(staged.session);
+        if (m_sessionIds[at] == SessionId{})
+            continue; // the session itself was refused
         if (staged.session != ofSession) {
             ofSession = staged.session;
             held = m_sessionWasThere[at] ? m_log.session(m_sessionIds[at]).sets
@@ -211,7 +197,7 @@ void Merge::sets(const Staging& staging) {
         if (known == held.end())
             newSet(staging, staged);
         else
-            knownSet(staging, staged, *known);
+            orRefuse([&] { knownSet(staging, staged, *known); });
     }
 }
 

@@ -7,6 +7,7 @@
 #include "core/exchange/tables.h"
 #include "core/exchange/tidyimport.h"
 
+#include <functional>
 #include <map>
 #include <string>
 #include <utility>
@@ -25,7 +26,21 @@ public:
     void thresholds();
     void checkLoads(const Tables& tables);
 
+    /// Where set: what of a row contradicts the log is handed to it, and the work goes on, for the
+    /// caller to take the transaction back; else it is thrown.
+    std::function<void(const BadInput&)> refused;
+
 private:
+    template <class Work>
+    void orRefuse(const Work& work) {
+        try {
+            work();
+        } catch (const BadInput& bad) {
+            if (!refused)
+                throw;
+            refused(bad);
+        }
+    }
     using SessionKey = std::pair<Date, int>;
 
     void athlete(const Row<Athlete>& row);

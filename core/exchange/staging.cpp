@@ -69,18 +69,21 @@ int NameList::index(const std::string& name) {
 }
 
 std::vector<std::string> Staging::readTidy(const std::filesystem::path& file,
-                                           const ColumnMap& columns) {
+                                           const ColumnMap& columns, const Progress& progress) {
     files.push_back(file);
     std::optional<Table> table;
-    readCsv(file, ',', [&](const CsvRow& row) {
-        if (!table) {
-            table.emplace(file, row, tidyColumns, tidyRequired, columns);
-            return;
-        }
-        const Cells cells(*table, row);
-        if (!cells.blankRow())
-            takeRow(cells);
-    });
+    readCsv(
+        file, ',',
+        [&](const CsvRow& row) {
+            if (!table) {
+                table.emplace(file, row, tidyColumns, tidyRequired, columns);
+                return;
+            }
+            const Cells cells(*table, row);
+            if (!cells.blankRow())
+                takeRow(cells);
+        },
+        progress);
     return table ? table->notUsed() : std::vector<std::string>{};
 }
 
@@ -240,7 +243,13 @@ void Staging::takeBlock(const Cells& cells, Date date) {
 
 void Staging::finish() {
     for (StagedSet& held : sets)
-        finishSet(held);
+        try {
+            finishSet(held);
+        } catch (const BadInput& bad) {
+            if (!refused)
+                throw;
+            refused(bad);
+        }
     if (m_flagsLeftOut > 0)
         flagged.push_back("and " + std::to_string(m_flagsLeftOut) + " more");
 }
@@ -262,6 +271,21 @@ void Staging::finishSet(StagedSet& held) {
         return true;
     };
     held.reps.erase(std::unique(held.reps.begin(), held.reps.end(), sameRep), held.reps.end());
+}
+
+Set asSet(const Staging& staging, const StagedSet& staged) {
+    std::string note;
+    for (const auto& each : staged.notes)
+        note += (note.empty() ? "" : "; ") + each.value;
+    Set set{.load = staged.load.value,
+            .trueMaximum = staged.maximum && staged.maximum->value,
+            .excluded = staged.excluded ? staged.excluded->value : std::string{},
+            .note = note,
+            .reps = {}};
+    set.reps.reserve(staged.reps.size());
+    for (const StagedRep& rep : staged.reps)
+        set.reps.push_back({rep.velocity, staging.texts[static_cast<std::size_t>(rep.excluded)]});
+    return set;
 }
 
 int Staging::text(const std::string& value) {

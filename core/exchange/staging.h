@@ -8,6 +8,7 @@
 #include "core/model/session.h"
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <optional>
 #include <string>
@@ -98,9 +99,15 @@ public:
     std::vector<std::string> flagged; ///< worth a look, with their lines
 
     /// Reads a tidy file; returns its columns that were not used.
-    std::vector<std::string> readTidy(const std::filesystem::path& file, const ColumnMap& columns);
+    std::vector<std::string> readTidy(const std::filesystem::path& file, const ColumnMap& columns,
+                                      const Progress& progress = {});
     /// Reads a table of sessions (as exported) without their sets.
     std::vector<std::string> readSessions(const std::filesystem::path& file);
+    /// The same by hand: begin() a file, then take() each of its rows as tidy cells.
+    void begin(const std::filesystem::path& file) { files.push_back(file); }
+    void take(const Cells& cells) { takeRow(cells); }
+    /// Where set: finish() hands what it refuses to it and goes on, instead of throwing.
+    std::function<void(const BadInput&)> refused;
     /// Orders the reps of each set; refuses one that is there twice.
     void finish();
 
@@ -134,5 +141,8 @@ private:
     Date m_lastBlockDay{};
     std::size_t m_flagsLeftOut = 0;
 };
+
+/// A staged set as the log keeps it.
+Set asSet(const Staging& staging, const StagedSet& staged);
 
 } // namespace slopebook::exchange

@@ -35,9 +35,10 @@ std::map<Id, Value> byId(const std::vector<Stored<Id, Value>>& list) {
 // Writes one log's tables into one folder.
 class Exporter {
 public:
-    Exporter(const log::Log& log, const std::filesystem::path& folder)
-        : m_log(log), m_folder(folder), m_book(folder / "log.xlsx"), m_athletes(log.athletes()),
-          m_lifts(byId(log.lifts())), m_devices(byId(log.devices())), m_blocks(log.blocks()) {}
+    Exporter(const log::Log& log, const std::filesystem::path& folder, const Progress& progress)
+        : m_log(log), m_folder(folder), m_progress(progress), m_book(folder / "log.xlsx"),
+          m_athletes(log.athletes()), m_lifts(byId(log.lifts())), m_devices(byId(log.devices())),
+          m_blocks(log.blocks()) {}
 
     void write() {
         people();
@@ -104,16 +105,22 @@ private:
         TableOut heads(m_folder, m_book, "sessions", sessionColumns);
         TableOut reps(m_folder, m_book, "reps", tidyColumns);
         SheetOut points(m_book, "points", pointColumns);
+        std::int64_t done = 0;
         for (const auto& athlete : m_athletes) {
             const auto ofAthlete = m_log.sessions(athlete.id);
+            std::int64_t ofThis = 0;
             const auto byKey = byId(ofAthlete);
             for (const auto& stored : ofAthlete) {
+                tell(m_progress,
+                     1000 * done + 1000 * ofThis++ / static_cast<std::int64_t>(ofAthlete.size()),
+                     1000 * static_cast<std::int64_t>(m_athletes.size()));
                 heads.row(headRow(athlete.value.name, stored.value, byKey));
                 for (const log::PlacedSet& placed : m_log.session(stored.id).sets) {
                     setRows(reps, athlete.value.name, stored.value, byKey, placed);
                     point(points, athlete.value.name, stored.value, placed);
                 }
             }
+            ++done;
         }
         heads.close();
         reps.close();
@@ -299,6 +306,7 @@ private:
 
     const log::Log& m_log;
     const std::filesystem::path& m_folder;
+    const Progress& m_progress;
     Workbook m_book;
     std::vector<Stored<AthleteId, Athlete>> m_athletes;
     std::map<LiftId, Lift> m_lifts;
@@ -337,15 +345,15 @@ private:
 
 } // namespace
 
-std::vector<std::filesystem::path> exportTables(const log::Log& log,
-                                                const std::filesystem::path& folder) {
+std::vector<std::filesystem::path>
+exportTables(const log::Log& log, const std::filesystem::path& folder, const Progress& progress) {
     const std::filesystem::path target = (folder / "").parent_path(); // without a slash at the end
     std::error_code error;
     if (std::filesystem::exists(target, error) && !std::filesystem::is_empty(target, error))
         throw BadInput("\"" + target.string() + "\", which is there already",
                        "a folder that does not exist yet, or is empty");
     FolderUnderWay underWay(target);
-    Exporter(log, underWay.path()).write();
+    Exporter(log, underWay.path(), progress).write();
     underWay.moveTo(target);
     std::vector<std::filesystem::path> files;
     for (const auto& entry : std::filesystem::directory_iterator(target))

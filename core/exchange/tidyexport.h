@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "core/model/progress.h"
 
 #include <filesystem>
 #include <vector>
@@ -13,8 +14,10 @@ namespace slopebook::exchange {
 /// Writes folder/{athletes,devices,lifts,blocks,sessions,reps,check_loads,tests,attempts}.csv and
 /// folder/log.xlsx, and returns the files. The folder must not exist, or be empty: BadInput. It is
 /// written under another name beside it and renamed, so that it is whole or not there; LogError
-/// where that fails.
+/// where that fails;
+/// Cancelled, with nothing left behind, where progress says to stop.
 std::vector<std::filesystem::path> exportTables(const log::Log& log,
-                                                const std::filesystem::path& folder);
+                                                const std::filesystem::path& folder,
+                                                const Progress& progress = {});
 
 } // namespace slopebook::exchange

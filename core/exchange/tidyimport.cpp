@@ -8,6 +8,7 @@
 #include "core/exchange/tidycolumns.h"
 
 #include <algorithm>
+#include <span>
 
 namespace slopebook::exchange {
 
@@ -98,14 +99,24 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
     }
     Staging staging;
     tellNames(log, tables, staging);
-    for (const auto& [file, kind] : ofSessions)
-        noteNotUsed(report, kind == FileKind::Reps ? staging.readTidy(file, settings.columns)
-                                                   : staging.readSessions(file));
+    const Progress reading = partOf(settings.progress, 0, 300);
+    int filesRead = 0;
+    for (const auto& [file, kind] : ofSessions) {
+        const Progress ofFile =
+            partOf(reading, 1000 * filesRead / static_cast<int>(ofSessions.size()),
+                   1000 * (filesRead + 1) / static_cast<int>(ofSessions.size()));
+        ++filesRead;
+        noteNotUsed(report, kind == FileKind::Reps
+                                ? staging.readTidy(file, settings.columns, ofFile)
+                                : staging.readSessions(file));
+    }
     staging.finish();
     report.flagged = staging.flagged;
+    ImportSettings merging = settings;
+    merging.progress = partOf(settings.progress, 300, 1000);
     try {
         log.together([&] {
-            Merge merge(log, settings, report);
+            Merge merge(log, merging, report);
             merge.tables(tables);
             merge.rows(staging);
             merge.thresholds();
@@ -118,6 +129,20 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
     } catch (const DryRunDone&) {
     }
     return report;
+}
+
+bool readsAsIs(const std::filesystem::path& file) {
+    try {
+        const auto header = headerOf(file);
+        if (isTestsHeader(header) || isAttemptsHeader(header) || isEquipmentHeader(header) ||
+            fileKind(header) != FileKind::Reps)
+            return true;
+        return std::ranges::all_of(
+            std::span(tidyColumns).first(tidyRequired),
+            [&](std::string_view name) { return columnOf(header, name).has_value(); });
+    } catch (const std::exception&) {
+        return false;
+    }
 }
 
 std::map<std::string, std::string> parseColumnMap(const std::string& text) {

@@ -7,6 +7,7 @@
 #include "core/exchange/batterycsv.h"
 #include "core/log/log.h"
 #include "core/model/errors.h"
+#include "core/model/progress.h"
 
 #include <filesystem>
 #include <functional>
@@ -19,14 +20,16 @@ namespace slopebook::exchange {
 
 struct ImportSettings {
     /// Column of the file for a tidy column, where the names differ: {"load_kg", "Gewicht"}.
-    std::map<std::string, std::string> columns;
+    std::map<std::string, std::string> columns{};
     /// --mvt LIFT=0.17: for lifts that are made, and for known ones (then as the coach's own).
-    std::map<std::string, double> mvt;
+    std::map<std::string, double> mvt{};
     /// The published default of a lift that is made.
-    std::function<std::optional<Mvt>(const std::string& lift, VelocityKind kind)> publishedMvt;
+    std::function<std::optional<Mvt>(const std::string& lift, VelocityKind kind)> publishedMvt{};
     /// A test of the battery that the program knows, where neither log nor files explain it.
-    KnownTest knownTest;
+    KnownTest knownTest{};
     bool dryRun = false; ///< read and check everything, write nothing
+    /// May stop the import: Cancelled is thrown then, and nothing was written.
+    Progress progress{};
 };
 
 struct ImportReport {
@@ -51,6 +54,10 @@ struct ImportReport {
 /// found, expected), nothing written.
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
                         const ImportSettings& settings);
+
+/// Whether importTidy() knows all the columns that it needs by their names: a file of our own or
+/// one written like it. False also for what cannot be read.
+bool readsAsIs(const std::filesystem::path& file);
 
 /// "load_kg=Gewicht,velocity=v" as ImportSettings::columns. BadInput for anything else, or for a
 /// column that tidy CSV does not have.

@@ -140,6 +140,7 @@ void Connection::configure(Purpose purpose) const {
     execute("PRAGMA mmap_size = 0");
     execute("PRAGMA cell_size_check = ON");
     execute("PRAGMA temp_store = MEMORY");
+    execute("PRAGMA cache_spill = OFF"); // a long import keeps no reader waiting before it commits
     execute(purpose == Purpose::Fresh ? "PRAGMA synchronous = EXTRA" : "PRAGMA synchronous = FULL");
     if (m_readOnly)
         execute("PRAGMA query_only = ON");

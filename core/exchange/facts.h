@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What can be found out about a table by reading it: how it is divided, what its columns hold, and
+// what of that could be read in two ways.
+#pragma once
+
+#include "core/exchange/csvreader.h"
+#include "core/exchange/shape.h"
+
+#include <array>
+#include <limits>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace slopebook::exchange {
+
+/// The numbers of a column under one decimal mark.
+struct NumberFacts {
+    long read = 0; ///< cells that are numbers under this mark
+    double low = std::numeric_limits<double>::infinity();
+    double high = -std::numeric_limits<double>::infinity();
+    /// Largest of the cells that are another number under the other mark.
+    double highOfTwofold = -std::numeric_limits<double>::infinity();
+};
+
+struct ColumnFacts {
+    std::string heading;                ///< "" where the table has no header row
+    std::vector<std::string> samples;   ///< the first three different cells
+    long said = 0;                      ///< cells that are not blank
+    std::array<NumberFacts, 2> numbers; ///< by Decimal
+    long twofold = 0;                   ///< cells that are two different numbers
+    std::string twofoldSample;
+    std::array<long, 3> dates{}; ///< cells that are days, by DateOrder
+    std::string dateSample;      ///< a cell that is two different days
+    std::string unit;            ///< behind the first number that has one
+    bool
+    isNumbers() const; ///< at least half of what is said are numbers under one mark or the other
+    bool isDates() const;
+};
+
+struct FileFacts {
+    Layout layout;
+    std::vector<ColumnFacts> columns;
+    std::vector<CsvRow> first; ///< rows after the header, at most firstShown
+    long rows = 0;             ///< with something in them, without the header
+    std::vector<std::string> headings() const;
+    /// "Gewicht", or "column 3".
+    std::string columnName(std::size_t at) const;
+};
+constexpr std::size_t firstShown = 50;
+
+/// What is told, the rest is found.
+struct LayoutTold {
+    std::optional<Encoding> encoding{};
+    std::optional<char> delimiter{};
+    std::optional<long> skip{};
+    std::optional<bool> header{};
+};
+
+/// Reads the whole table once. BadInput for what is no table (as readCsv) or has more than 500
+/// columns; LogError where it cannot be read.
+FileFacts lookAt(const Source& source, const LayoutTold& told = {}, const Progress& progress = {});
+
+} // namespace slopebook::exchange

@@ -1,0 +1,283 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/proposal.h"
+
+#include "core/exchange/headings.h"
+#include "core/model/session.h"
+
+#include <algorithm>
+#include <set>
+
+namespace slopebook::exchange {
+
+namespace {
+
+constexpr std::array<DateOrder, 3> orders{DateOrder::YearMonthDay, DateOrder::DayMonthYear,
+                                          DateOrder::MonthDayYear};
+
+const NumberFacts& under(const ColumnFacts& column, Decimal mark) {
+    return column.numbers[static_cast<std::size_t>(mark)];
+}
+
+// The largest number, under the mark that fits more cells; where both fit, the smaller reading.
+double highOf(const ColumnFacts& column) {
+    const NumberFacts& point = under(column, Decimal::Point);
+    const NumberFacts& comma = under(column, Decimal::Comma);
+    if (point.read != comma.read)
+        return point.read > comma.read ? point.high : comma.high;
+    return std::min(point.high, comma.high);
+}
+
+// The number from which on nothing of that role can be stored, in the column's unit.
+double limitOf(Tidy role, const Shape& shape) {
+    if (role == TidyVelocity)
+        return shape.speed == SpeedUnit::MetresPerSecond ? storableVelocityLimit
+                                                         : storableVelocityLimit * 100;
+    const MassUnit unit = role == TidyLoad ? shape.load : shape.bodyMass;
+    return unit == MassUnit::Pound ? pounds(storableLoadLimit) : kilograms(storableLoadLimit);
+}
+
+std::optional<Decimal> certainDecimal(const ColumnFacts& column, double limit) {
+    const NumberFacts& point = under(column, Decimal::Point);
+    const NumberFacts& comma = under(column, Decimal::Comma);
+    if (point.read != comma.read)
+        return point.read > comma.read ? Decimal::Point : Decimal::Comma;
+    if (column.twofold == 0)
+        return Decimal::Point; // the same under both
+    if (comma.highOfTwofold >= limit && point.highOfTwofold < limit)
+        return Decimal::Point;
+    if (point.highOfTwofold >= limit && comma.highOfTwofold < limit)
+        return Decimal::Comma;
+    return {};
+}
+
+std::optional<DateOrder> certainOrder(const ColumnFacts& column) {
+    const long most = std::ranges::max(column.dates);
+    std::optional<DateOrder> found;
+    for (const DateOrder order : orders)
+        if (most > 0 && column.dates[static_cast<std::size_t>(order)] == most) {
+            if (found && !column.dateSample.empty())
+                return {};
+            if (!found)
+                found = order;
+        }
+    return found;
+}
+
+std::optional<SpeedUnit> certainSpeed(const Shape& shape, const FileFacts& facts) {
+    std::optional<SpeedUnit> said;
+    bool slow = true;
+    for (const ColumnUse& use : shape.columns[TidyVelocity]) {
+        const ColumnFacts& column = facts.columns[use.at];
+        if (!said)
+            said = speedUnitOf(column.unit);
+        if (!said)
+            said = speedUnitOf(column.heading);
+        slow = slow && highOf(column) < storableVelocityLimit;
+    }
+    if (said)
+        return said;
+    // Speeds that m/s can hold would be no movement at all in cm/s; the other way round, 92 may be
+    // 0.92 m/s with its mark left out.
+    return slow && !shape.columns[TidyVelocity].empty() ? std::optional(SpeedUnit::MetresPerSecond)
+                                                        : std::nullopt;
+}
+
+struct Candidate {
+    std::size_t at = 0;
+    Tidy role = TidyDate;
+    std::optional<int> number{};
+};
+
+std::vector<Candidate> candidatesOf(const FileFacts& facts) {
+    std::vector<Candidate> found;
+    for (std::size_t i = 0; i < facts.columns.size(); ++i) {
+        const ColumnFacts& column = facts.columns[i];
+        const auto role = roleOfHeading(column.heading);
+        const auto number = numberOfHeading(column.heading);
+        if (!role && number && column.isNumbers() && column.heading == std::to_string(*number))
+            found.push_back({i, TidyVelocity, number}); // "1", "2", "3": speeds side by side
+        if (!role || column.said == 0 || (isMeasure(*role) && !column.isNumbers()) ||
+            (*role == TidyDate && !column.isDates()))
+            continue;
+        found.push_back({i, *role, number});
+    }
+    return found;
+}
+
+// Columns of speeds side by side: headings that differ by a number, over numbers with decimals.
+std::vector<ColumnUse> sideBySide(const std::vector<Candidate>& candidates,
+                                  const FileFacts& facts) {
+    for (const Tidy named : {TidyVelocity, TidyRep}) {
+        std::set<int> numbers;
+        std::vector<ColumnUse> uses;
+        std::optional<VelocityKind> kind;
+        for (const Candidate& c : candidates) {
+            const ColumnFacts& column = facts.columns[c.at];
+            if (c.role != named || !c.number || !column.isNumbers())
+                continue;
+            const auto ofColumn = kindOfHeading(column.heading);
+            if (!uses.empty() && ofColumn != kind)
+                continue; // another kind of velocity beside it
+            if (numbers.insert(*c.number).second)
+                uses.push_back({.at = c.at, .decimal = {}});
+            kind = ofColumn;
+        }
+        if (uses.size() >= 2)
+            return uses;
+    }
+    return {};
+}
+
+// Of several columns of speeds, mean velocity before the others.
+void takeOneSpeed(Shape& shape, const std::vector<Candidate>& candidates, const FileFacts& facts) {
+    const Candidate* chosen = nullptr;
+    const auto rank = [&](const Candidate& c) {
+        const auto kind = kindOfHeading(facts.columns[c.at].heading);
+        return !kind                               ? 1
+               : *kind == VelocityKind::Mean       ? 0
+               : *kind == VelocityKind::Propulsive ? 2
+                                                   : 3;
+    };
+    for (const Candidate& c : candidates)
+        if (c.role == TidyVelocity && (!chosen || rank(c) < rank(*chosen)))
+            chosen = &c;
+    if (chosen)
+        shape.columns[TidyVelocity] = {{.at = chosen->at, .decimal = {}}};
+}
+
+// Without headings: days are days; speeds are below 4, loads are the numbers before them.
+void proposeByValues(Shape& shape, const FileFacts& facts) {
+    std::vector<std::size_t> numbers;
+    for (std::size_t i = 0; i < facts.columns.size(); ++i) {
+        if (facts.columns[i].isNumbers())
+            numbers.push_back(i);
+        else if (facts.columns[i].isDates() && shape.columns[TidyDate].empty())
+            shape.columns[TidyDate] = {{.at = i, .decimal = {}}};
+    }
+    const auto isSpeed = [&](std::size_t i) {
+        const ColumnFacts& column = facts.columns[i];
+        const bool whole = std::ranges::all_of(column.samples, [](const std::string& cell) {
+            return cell.find_first_not_of("0123456789") == std::string::npos;
+        });
+        return highOf(column) < plausibleVelocityLimit && !whole;
+    };
+    const auto first = std::ranges::find_if(numbers, isSpeed);
+    if (first == numbers.end() || first == numbers.begin()) {
+        // All above: still a load with what may be speeds in cm/s behind it.
+        if (first == numbers.end() && numbers.size() >= 2 && shape.columns[TidyDate].empty()) {
+            shape.columns[TidyLoad] = {{.at = numbers[0], .decimal = {}}};
+            for (std::size_t k = 1; k < numbers.size(); ++k)
+                shape.columns[TidyVelocity].push_back({.at = numbers[k], .decimal = {}});
+        }
+    } else {
+        shape.columns[TidyLoad] = {{.at = *(first - 1), .decimal = {}}};
+        for (auto it = first; it != numbers.end() && isSpeed(*it); ++it)
+            shape.columns[TidyVelocity].push_back({.at = *it, .decimal = {}});
+    }
+    shape.rowIsSet = shape.columns[TidyVelocity].size() > 1;
+}
+
+void proposeUnits(Shape& shape, const FileFacts& facts) {
+    for (const auto& [role, unit] :
+         {std::pair{TidyLoad, &shape.load}, {TidyBodyMass, &shape.bodyMass}})
+        if (!shape.columns[role].empty()) {
+            const ColumnFacts& column = facts.columns[shape.columns[role][0].at];
+            const auto said = massUnitOf(column.unit);
+            *unit = said ? *said : massUnitOf(column.heading).value_or(MassUnit::Kilogram);
+        }
+    if (shape.columns[TidyVelocity].empty() || !shape.columns[TidyKind].empty())
+        return;
+    const ColumnFacts& column = facts.columns[shape.columns[TidyVelocity][0].at];
+    if (const auto kind = kindOfHeading(column.heading))
+        shape.fixed[TidyKind] = std::string(word(*kind));
+}
+
+} // namespace
+
+Shape propose(const FileFacts& facts) {
+    Shape shape;
+    shape.layout = facts.layout;
+    if (facts.layout.header) {
+        const auto candidates = candidatesOf(facts);
+        shape.columns[TidyVelocity] = sideBySide(candidates, facts);
+        shape.rowIsSet = !shape.columns[TidyVelocity].empty();
+        if (!shape.rowIsSet)
+            takeOneSpeed(shape, candidates, facts);
+        for (const Candidate& c : candidates) {
+            const bool sideways = shape.rowIsSet && c.role == TidyRep;
+            if (c.role != TidyVelocity && !sideways && shape.columns[c.role].empty())
+                shape.columns[c.role] = {{.at = c.at, .decimal = {}}};
+        }
+    } else {
+        proposeByValues(shape, facts);
+    }
+    proposeUnits(shape, facts);
+    settle(shape, facts);
+    return shape;
+}
+
+void settle(Shape& shape, const FileFacts& facts) {
+    if (!shape.dates && !shape.columns[TidyDate].empty())
+        shape.dates = certainOrder(facts.columns[shape.columns[TidyDate][0].at]);
+    if (!shape.speed)
+        shape.speed = certainSpeed(shape, facts);
+    for (const Tidy role : {TidyLoad, TidyVelocity, TidyBodyMass})
+        for (ColumnUse& use : shape.columns[role])
+            if (!use.decimal)
+                use.decimal = certainDecimal(facts.columns[use.at], limitOf(role, shape));
+}
+
+Shape fitted(const std::string& kept, const FileFacts& facts) {
+    const Shape before = parseShape(kept, facts.headings(), "what was remembered");
+    Shape shape = before;
+    shape.layout = facts.layout;
+    shape.dates.reset();
+    shape.speed.reset();
+    for (auto& uses : shape.columns)
+        for (ColumnUse& use : uses)
+            use.decimal.reset();
+    settle(shape, facts);
+    if (!shape.dates)
+        shape.dates = before.dates;
+    if (!shape.speed)
+        shape.speed = before.speed;
+    for (std::size_t role = 0; role < TidyCount; ++role)
+        for (std::size_t i = 0; i < shape.columns[role].size(); ++i)
+            if (!shape.columns[role][i].decimal)
+                shape.columns[role][i].decimal = before.columns[role][i].decimal;
+    return shape;
+}
+
+Shape worthKeeping(Shape shape) {
+    for (std::size_t role = 0; role < TidyCount; ++role)
+        if (role != TidyKind && role != TidyDevice && role != TidySite)
+            shape.fixed[role].clear();
+    return shape;
+}
+
+std::vector<Question> openQuestions(const Shape& shape, const FileFacts& facts) {
+    using About = Question::About;
+    std::vector<Question> open;
+    for (const Tidy role : neededRoles())
+        if (!shape.has(role))
+            open.push_back({About::Role, role, {}, {}});
+    if (!shape.columns[TidyDate].empty() && !shape.dates) {
+        const ColumnFacts& column = facts.columns[shape.columns[TidyDate][0].at];
+        open.push_back({About::DateOrder, TidyDate, shape.columns[TidyDate][0].at,
+                        !column.dateSample.empty() ? column.dateSample
+                        : !column.samples.empty()  ? column.samples[0]
+                                                   : std::string{}});
+    }
+    for (const Tidy role : {TidyLoad, TidyVelocity, TidyBodyMass})
+        for (const ColumnUse& use : shape.columns[role])
+            if (!use.decimal)
+                open.push_back({About::Decimal, role, use.at, facts.columns[use.at].twofoldSample});
+    if (!shape.columns[TidyVelocity].empty() && !shape.speed) {
+        const ColumnFacts& column = facts.columns[shape.columns[TidyVelocity][0].at];
+        open.push_back({About::SpeedUnit, TidyVelocity, shape.columns[TidyVelocity][0].at,
+                        column.samples.empty() ? std::string{} : column.samples[0]});
+    }
+    return open;
+}
+
+} // namespace slopebook::exchange

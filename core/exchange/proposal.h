@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a table probably is, to be looked at by the coach; and what only the coach can say.
+#pragma once
+
+#include "core/exchange/facts.h"
+#include "core/exchange/shape.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace slopebook::exchange {
+
+/// A shape by headings and values. Only what can be read in one way is filled in: a decimal mark,
+/// an order of day and month or a unit that the table leaves open stays open.
+Shape propose(const FileFacts& facts);
+
+/// Fills in what the facts leave only one way to read, for the roles as they are in the shape.
+void settle(Shape& shape, const FileFacts& facts);
+
+/// A shape that was kept (shapeText) for another table with these headings, for this one: its roles
+/// stand; its answers fill in only what this table leaves open; its layout is the one found.
+/// BadInput where it does not fit.
+Shape fitted(const std::string& kept, const FileFacts& facts);
+/// What is worth keeping of a shape: not whose session it was, nor when, what and how heavy.
+Shape worthKeeping(Shape shape);
+
+/// What has to be said before anything can be read.
+struct Question {
+    enum class About {
+        Role, ///< neither a column nor a value for all rows: date, athlete, lift, load, velocity
+        DateOrder, ///< day or month first
+        Decimal,   ///< comma or point
+        SpeedUnit  ///< m/s or cm/s
+    };
+    About about = About::Role;
+    Tidy role = TidyDate;
+    std::optional<std::size_t> column{}; ///< Decimal: which one
+    std::string sample{};                ///< a cell that can be read in two ways
+    friend bool operator==(const Question&, const Question&) = default;
+};
+std::vector<Question> openQuestions(const Shape& shape, const FileFacts& facts);
+
+} // namespace slopebook::exchange

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/shapedimport.h"
+
+#include "core/exchange/merge.h"
+#include "core/exchange/shaperows.h"
+#include "core/exchange/staging.h"
+
+#include <algorithm>
+
+namespace slopebook::exchange {
+
+namespace {
+
+struct TakeBack {}; // a transaction that is not to stand
+
+// Keeps what is refused, under the table's own names of its columns.
+class Refusals {
+public:
+    Refusals(ShapedReport& report, const ShapeRows& rows) : m_report(report), m_rows(rows) {}
+
+    void add(const BadInput& bad) {
+        Where where = bad.where();
+        for (std::size_t role = 0; role < TidyCount; ++role)
+            if (where.column == tidyColumns[role])
+                where.column = m_rows.columnName(static_cast<Tidy>(role));
+        if (where.line == 0 || where.line != m_lastLine)
+            ++m_report.rowsRefused;
+        m_lastLine = where.line;
+        if (m_report.refused.size() < refusalsKept)
+            m_report.refused.emplace_back(where, bad.found(), bad.expected());
+    }
+
+private:
+    ShapedReport& m_report;
+    const ShapeRows& m_rows;
+    long m_lastLine = -1;
+};
+
+// Goes through the rows of a table below its header.
+void readRows(const Source& source, const Shape& shape,
+              const std::function<void(const CsvRow&)>& visit, const Progress& progress) {
+    long toPass = shape.layout.skip + (shape.layout.header ? 1 : 0);
+    readCsv(
+        source, shape.layout.encoding, shape.layout.delimiter,
+        [&](const CsvRow& row) {
+            if (toPass > 0)
+                --toPass;
+            else if (std::ranges::any_of(row.fields,
+                                         [](const auto& cell) { return !cell.empty(); }))
+                visit(row);
+        },
+        progress);
+}
+
+void stage(Staging& staging, ShapeRows& rows, const Source& source, const Shape& shape,
+           ShapedReport& report, Refusals& refusals, const Progress& progress) {
+    const Table table(source.name(), ShapeRows::header(), tidyColumns, tidyRequired, ColumnMap{});
+    staging.begin(source.name());
+    const std::function<void(const CsvRow&)> takeTidy = [&](const CsvRow& tidy) {
+        staging.take(Cells(table, tidy));
+    };
+    try {
+        readRows(
+            source, shape,
+            [&](const CsvRow& row) {
+                ++report.rowsRead;
+                try {
+                    rows.take(row, takeTidy);
+                } catch (const BadInput& bad) {
+                    refusals.add(bad);
+                }
+            },
+            progress);
+    } catch (const BadInput& bad) { // of the text itself
+        refusals.add(bad);
+        report.wholeRead = false;
+    }
+    staging.refused = [&](const BadInput& bad) { refusals.add(bad); };
+    staging.finish();
+}
+
+std::vector<std::string> notUsed(const Shape& shape, const std::vector<std::string>& headings) {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < headings.size(); ++i) {
+        const bool used = std::ranges::any_of(shape.columns, [&](const auto& uses) {
+            return std::ranges::find(uses, i, &ColumnUse::at) != uses.end();
+        });
+        if (!used && !headings[i].empty())
+            names.push_back(headings[i]);
+    }
+    return names;
+}
+
+void tellNames(const log::Log& log, Staging& staging) {
+    for (const auto& stored : log.athletes())
+        staging.athletes.known(stored.value.name);
+    for (const auto& stored : log.lifts())
+        staging.liftNames.known(stored.value.name);
+}
+
+void merge(log::Log& log, const Staging& staging, const ImportSettings& settings,
+           ShapedReport& report, Refusals& refusals) {
+    try {
+        log.together([&] {
+            Merge merging(log, settings, report.report);
+            merging.refused = [&](const BadInput& bad) { refusals.add(bad); };
+            merging.rows(staging);
+            merging.thresholds();
+            report.intoLog = true;
+            if (settings.dryRun || !report.refused.empty())
+                throw TakeBack{};
+        });
+    } catch (const TakeBack&) {     // NOLINT(bugprone-empty-catch): that is what it is for
+    } catch (const BadInput& bad) { // what hides everything after it: a lift of another kind
+        refusals.add(bad);
+    }
+}
+
+} // namespace
+
+ShapedReport importShaped(log::Log& log, const Source& source, const Shape& shape,
+                          const std::vector<std::string>& headings,
+                          const ImportSettings& settings) {
+    ShapedReport report;
+    ShapeRows rows(shape, headings, source.name());
+    Refusals refusals(report, rows);
+    Staging staging;
+    tellNames(log, staging);
+    ImportSettings merging = settings;
+    merging.progress = partOf(settings.progress, 300, 1000);
+    stage(staging, rows, source, shape, report, refusals, partOf(settings.progress, 0, 300));
+    report.report.rows = staging.rows;
+    report.report.flagged = staging.flagged;
+    report.report.columnsNotUsed = notUsed(shape, headings);
+    if (report.refused.empty())
+        merge(log, staging, merging, report, refusals);
+    std::ranges::stable_sort(report.refused, {},
+                             [](const BadInput& bad) { return bad.where().line; });
+    return report;
+}
+
+std::vector<ReadRow> readFirst(const std::vector<CsvRow>& first, const Shape& shape,
+                               const std::vector<std::string>& headings, const std::string& name) {
+    ShapeRows rows(shape, headings, name);
+    std::vector<ReadRow> read;
+    for (const CsvRow& row : first) {
+        read.push_back({.found = row, .tidy = {}, .refused = {}});
+        try {
+            rows.take(row, [&](const CsvRow& tidy) { read.back().tidy.push_back(tidy); });
+        } catch (const BadInput& bad) {
+            read.back().refused = bad;
+        }
+    }
+    return read;
+}
+
+std::vector<Set> readSets(const Source& source, Shape shape,
+                          const std::vector<std::string>& headings) {
+    shape.fixed[TidyDate] = "2000-01-01"; // of no consequence: only sets are handed back
+    shape.fixed[TidyAthlete] = shape.fixed[TidyLift] = "-";
+    for (const Tidy role : {TidyDate, TidyAthlete, TidyLift})
+        shape.columns[role].clear();
+    ShapeRows rows(shape, headings, source.name());
+    Staging staging;
+    staging.begin(source.name());
+    const Table table(source.name(), ShapeRows::header(), tidyColumns, tidyRequired, ColumnMap{});
+    readRows(source, shape,
+             [&](const CsvRow& row) {
+                 rows.take(row, [&](const CsvRow& tidy) { staging.take(Cells(table, tidy)); });
+             },
+             {});
+    staging.finish();
+    std::vector<StagedSet> inOrder = staging.sets;
+    std::ranges::stable_sort(inOrder, {}, &StagedSet::number);
+    std::vector<Set> sets;
+    for (const StagedSet& staged : inOrder)
+        sets.push_back(asSet(staging, staged));
+    return sets;
+}
+
+} // namespace slopebook::exchange

@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/shaperows.h"
+
+#include "core/exchange/cells.h"
+#include "core/exchange/headings.h"
+#include "core/model/names.h"
+#include "core/model/session.h"
+
+#include <algorithm>
+#include <array>
+
+namespace slopebook::exchange {
+
+namespace {
+
+std::string decimalText(std::optional<Decimal> mark) {
+    return mark == Decimal::Comma ? "with a decimal comma" : "with a decimal point";
+}
+
+std::string dateText(std::optional<DateOrder> order) {
+    switch (order.value_or(DateOrder::YearMonthDay)) {
+    case DateOrder::DayMonthYear:
+        return "a date written day, month, year, such as 14.3.2026";
+    case DateOrder::MonthDayYear:
+        return "a date written month, day, year, such as 3/14/2026";
+    case DateOrder::YearMonthDay:
+        break;
+    }
+    return "a date written year, month, day, such as 2026-03-14";
+}
+
+constexpr std::array<std::string_view, 8> yes{"1", "yes", "y", "true", "x", "ja", "j", "wahr"};
+constexpr std::array<std::string_view, 7> no{"0", "no", "n", "false", "nein", "falsch", "-"};
+
+bool isAbove(Tidy role) {
+    return role == TidyDate || role == TidyAthlete || role == TidyLift || role == TidyLoad;
+}
+
+} // namespace
+
+ShapeRows::ShapeRows(const Shape& shape, std::vector<std::string> headings, std::string name)
+    : m_shape(shape), m_headings(std::move(headings)), m_name(std::move(name)) {
+    m_tidy.fields.resize(TidyCount);
+    checkFixed();
+}
+
+CsvRow ShapeRows::header() {
+    CsvRow row{.line = 1, .fields = {}};
+    for (const auto column : tidyColumns)
+        row.fields.emplace_back(column);
+    return row;
+}
+
+void ShapeRows::checkFixed() const {
+    const auto& fixed = m_shape.fixed;
+    if (m_shape.columns[TidyVelocity].empty())
+        throw BadInput({.file = m_name, .line = 0, .column = {}}, "no column of velocities",
+                       "one, or several side by side");
+    const auto refuseFixed = [&](Tidy role, const std::string& expected) {
+        throw BadInput({.file = m_name, .line = 0, .column = std::string(tidyColumns[role])},
+                       exchange::found(fixed[role]) + " for all rows", expected);
+    };
+    if (!fixed[TidyDate].empty() && !parseIsoDate(fixed[TidyDate]))
+        refuseFixed(TidyDate, dateText(DateOrder::YearMonthDay));
+    for (const Tidy role : {TidyLoad, TidyBodyMass})
+        if (!fixed[role].empty() && !readNumber(fixed[role]))
+            refuseFixed(role, "a weight in kg with a decimal point, such as 72.5");
+    if (!fixed[TidyKind].empty() && !velocityKindFromWord(fixed[TidyKind]))
+        refuseFixed(TidyKind, "mean, propulsive or peak");
+}
+
+std::string ShapeRows::columnName(Tidy role) const {
+    if (m_shape.columns[role].empty())
+        return std::string(tidyColumns[role]);
+    const std::size_t at = m_shape.columns[role].front().at;
+    return at < m_headings.size() && !m_headings[at].empty() ? m_headings[at]
+                                                             : "column " + std::to_string(at + 1);
+}
+
+void ShapeRows::refuse(const CsvRow& row, const std::string& column, std::string_view cell,
+                       const std::string& expected) const {
+    throw BadInput({.file = m_name, .line = row.line, .column = column}, exchange::found(cell),
+                   expected);
+}
+
+void ShapeRows::requireWidth(const CsvRow& row) const {
+    for (std::size_t i = m_headings.size(); i < row.fields.size(); ++i)
+        if (!row.fields[i].empty())
+            refuse(row, "column " + std::to_string(i + 1), row.fields[i],
+                   "no more than the " + std::to_string(m_headings.size()) +
+                       " cells of the header row (a decimal comma, or a comma in a name that is "
+                       "not in quotes, makes one more)");
+}
+
+std::string_view ShapeRows::cell(const CsvRow& row, Tidy role) const {
+    if (m_shape.columns[role].empty())
+        return {};
+    const std::size_t at = m_shape.columns[role].front().at;
+    return at < row.fields.size() ? std::string_view(row.fields[at]) : std::string_view{};
+}
+
+// What stands in the table for a role, or above it, or for all rows.
+std::string ShapeRows::headCell(const CsvRow& row, Tidy role) {
+    const std::string_view text = cell(row, role);
+    if (text.find_first_not_of(" \t") == std::string_view::npos) {
+        if (!m_shape.columns[role].empty() && m_shape.blankAsAbove && isAbove(role))
+            return m_above[role];
+        return m_shape.fixed[role];
+    }
+    std::string read = value(row, role, text);
+    if (isAbove(role))
+        m_above[role] = read;
+    return read;
+}
+
+std::string ShapeRows::value(const CsvRow& row, Tidy role, std::string_view text) const {
+    switch (role) {
+    case TidyDate:
+        return dayText(row, text);
+    case TidyLoad:
+    case TidyBodyMass:
+        return massText(row, role, text);
+    case TidyMaximum:
+        return yesOrNo(row, text);
+    case TidyKind:
+        return kindText(row, text);
+    case TidySet:
+    case TidyRep:
+    case TidySession: {
+        const auto number = readMarked(text, Decimal::Point);
+        const auto whole = number ? readCount(writeNumber(*number)) : std::nullopt;
+        if (!whole)
+            refuse(row, columnName(role), text, "a whole number from 1 on");
+        return std::to_string(*whole);
+    }
+    default:
+        return std::string(text);
+    }
+}
+
+std::string ShapeRows::dayText(const CsvRow& row, std::string_view text) const {
+    const auto date = readDate(text, m_shape.dates.value_or(DateOrder::YearMonthDay));
+    if (!date)
+        refuse(row, columnName(TidyDate), text, dateText(m_shape.dates));
+    return isoDate(*date);
+}
+
+std::string ShapeRows::massText(const CsvRow& row, Tidy role, std::string_view text) const {
+    const ColumnUse& use = m_shape.columns[role].front();
+    const MassUnit unit = role == TidyLoad ? m_shape.load : m_shape.bodyMass;
+    const WithUnit parts = splitUnit(text);
+    const auto number = readMarked(parts.number, use.decimal.value_or(Decimal::Point));
+    const bool otherUnit = !parts.unit.empty() && massUnitOf(parts.unit) != unit;
+    const double most =
+        unit == MassUnit::Pound ? pounds(storableLoadLimit) : kilograms(storableLoadLimit);
+    if (!number || otherUnit || *number < 0 || *number > most ||
+        (role == TidyBodyMass && *number == 0))
+        refuse(row, columnName(role), text,
+               std::string(role == TidyLoad ? "a load in " : "a body mass in ") +
+                   std::string(word(unit)) + " from 0 to " +
+                   (unit == MassUnit::Pound ? "4409 " : "2000 ") + decimalText(use.decimal));
+    const Mass mass =
+        unit == MassUnit::Pound ? massFromPounds(*number) : massFromKilograms(*number);
+    return writeKilograms(mass);
+}
+
+std::string ShapeRows::speedText(const CsvRow& row, const ColumnUse& use) const {
+    const std::string_view text =
+        use.at < row.fields.size() ? std::string_view(row.fields[use.at]) : std::string_view{};
+    if (text.find_first_not_of(" \t") == std::string_view::npos)
+        return {};
+    const bool centimetres = m_shape.speed == SpeedUnit::CentimetresPerSecond;
+    const WithUnit parts = splitUnit(text);
+    const auto number =
+        readMarked(parts.number, use.decimal.value_or(Decimal::Point), centimetres ? -2 : 0);
+    const bool otherUnit = !parts.unit.empty() && speedUnitOf(parts.unit) != m_shape.speed;
+    if (!number || otherUnit || !(*number > 0 && *number < storableVelocityLimit))
+        refuse(row,
+               use.at < m_headings.size() && !m_headings[use.at].empty()
+                   ? m_headings[use.at]
+                   : "column " + std::to_string(use.at + 1),
+               text,
+               std::string(centimetres ? "a speed in cm/s above 0 and under 1000 "
+                                       : "a speed in m/s above 0 and under 10 ") +
+                   decimalText(use.decimal));
+    return writeNumber(*number);
+}
+
+std::string ShapeRows::yesOrNo(const CsvRow& row, std::string_view text) const {
+    const std::string folded = foldCase(text);
+    if (std::ranges::find(yes, folded) != yes.end())
+        return "1";
+    if (std::ranges::find(no, folded) == no.end())
+        refuse(row, columnName(TidyMaximum), text, "yes or no, 1 or 0, or nothing");
+    return "0";
+}
+
+std::string ShapeRows::kindText(const CsvRow& row, std::string_view text) const {
+    if (velocityKindFromWord(text))
+        return std::string(text);
+    const auto kind = kindOfHeading(text);
+    if (!kind)
+        refuse(row, columnName(TidyKind), text, "mean, propulsive or peak");
+    return std::string(word(*kind));
+}
+
+auto ShapeRows::numbersOf() -> Numbers& {
+    std::string key;
+    for (const Tidy role : {TidyDate, TidyAthlete, TidyLift, TidySession}) {
+        key += foldCase(m_tidy.fields[role]);
+        key += '\n';
+    }
+    if (!m_last || key != m_key) {
+        m_key = std::move(key);
+        m_last = &m_numbers[m_key];
+    }
+    return *m_last;
+}
+
+void ShapeRows::take(const CsvRow& row, const std::function<void(const CsvRow&)>& visit) {
+    if (std::ranges::all_of(row.fields, [](const auto& text) { return text.empty(); }))
+        return;
+    requireWidth(row);
+    m_tidy.line = row.line;
+    for (std::size_t role = 0; role < TidyCount; ++role)
+        if (role != TidyVelocity)
+            m_tidy.fields[role] = headCell(row, static_cast<Tidy>(role));
+    for (const Tidy role : {TidyDate, TidyAthlete, TidyLift, TidyLoad})
+        if (m_tidy.fields[role].empty())
+            refuse(row, columnName(role), cell(row, role),
+                   role == TidyDate   ? dateText(m_shape.dates)
+                   : role == TidyLoad ? std::string("a load")
+                                      : std::string("a name"));
+    Numbers& numbers = numbersOf();
+    if (m_shape.rowIsSet)
+        takeSet(row, numbers, visit);
+    else
+        takeRep(row, numbers, visit);
+}
+
+void ShapeRows::takeSet(const CsvRow& row, Numbers& numbers,
+                        const std::function<void(const CsvRow&)>& visit) {
+    if (m_tidy.fields[TidySet].empty())
+        m_tidy.fields[TidySet] = std::to_string(++numbers.set);
+    int rep = 0;
+    std::vector<std::string> speeds;
+    for (const ColumnUse& use : m_shape.columns[TidyVelocity])
+        if (std::string speed = speedText(row, use); !speed.empty())
+            speeds.push_back(std::move(speed));
+    m_tidy.fields[TidyRep].clear();
+    m_tidy.fields[TidyVelocity].clear();
+    if (speeds.empty())
+        visit(m_tidy); // a set that was written down without a speed
+    for (std::string& speed : speeds) {
+        m_tidy.fields[TidyRep] = std::to_string(++rep);
+        m_tidy.fields[TidyVelocity] = std::move(speed);
+        visit(m_tidy);
+    }
+}
+
+void ShapeRows::takeRep(const CsvRow& row, Numbers& numbers,
+                        const std::function<void(const CsvRow&)>& visit) {
+    std::string& set = m_tidy.fields[TidySet];
+    std::string& rep = m_tidy.fields[TidyRep];
+    std::string speed = speedText(row, m_shape.columns[TidyVelocity].at(0));
+    const int said = rep.empty() ? 0 : readCount(rep).value_or(0);
+    if (set.empty()) {
+        const bool begins = numbers.set == 0 || numbers.load != m_tidy.fields[TidyLoad] ||
+                            (said > 0 && said <= numbers.rep);
+        if (begins) {
+            ++numbers.set;
+            numbers.rep = 0;
+        }
+        numbers.load = m_tidy.fields[TidyLoad];
+        numbers.rep = said > 0 ? said : numbers.rep + 1;
+        set = std::to_string(numbers.set);
+        rep = std::to_string(numbers.rep);
+    } else if (said == 0) {
+        rep = std::to_string(++numbers.repsOf[readCount(set).value_or(0)]);
+    }
+    if (speed.empty())
+        rep.clear();
+    m_tidy.fields[TidyVelocity] = std::move(speed);
+    visit(m_tidy);
+}
+
+} // namespace slopebook::exchange
