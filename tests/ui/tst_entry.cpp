@@ -242,6 +242,26 @@ private Q_SLOTS:
         QCOMPARE(m_page->ladder().nextRow(), 1);
     }
 
+    void aForgottenLoadIsAskedForAndNeverAssumed() {
+        type(QStringLiteral("1.12 1.08"));
+        QCOMPARE(setsOnDisk().size(), 0U);
+        QVERIFY(answer().contains(QStringLiteral("1.12")));
+        QVERIFY(answer().contains(QStringLiteral("40\u00a0kg"))); // where the ladder begins
+        QTest::keyClick(line(), Qt::Key_Escape);
+        QCOMPARE(line()->text(), QStringLiteral("1.12 1.08")); // to be corrected
+        QTest::keyClick(line(), Qt::Key_Return);
+        QTest::keyClick(line(), Qt::Key_Return);
+        QCOMPARE(setsOnDisk().size(), 1U);
+        QCOMPARE(setsOnDisk().at(0).load, Mass{40'000});
+        QCOMPARE(setsOnDisk().at(0).reps.size(), 2U);
+        // A light load that says it is one is one, and from then on needs no question.
+        type(QStringLiteral("2.5kg 1.08"));
+        QCOMPARE(setsOnDisk().at(1).load, Mass{2'500});
+        type(QStringLiteral("2.5 1.06"));
+        QCOMPARE(setsOnDisk().size(), 3U);
+        QCOMPARE(setsOnDisk().at(2).load, Mass{2'500});
+    }
+
     void leftOutAtEntryStaysWithItsReason() {
         type(QStringLiteral("60 0.90 0.55x # slipped"));
         const auto sets = setsOnDisk();

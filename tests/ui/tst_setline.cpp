@@ -38,7 +38,7 @@ private Q_SLOTS:
             << QString::fromUtf8("60\u00a00.92\u202f0.90 0.88") << qint64(60000) << three;
         QTest::newRow("half a kilo") << "62,5 0.92 0.90 0.88" << qint64(62500) << three;
         QTest::newRow("a comma is never a group mark")
-            << "1,250 0.92" << qint64(1250) << QList<double>{0.92};
+            << "61,250 0.92" << qint64(61250) << QList<double>{0.92};
         QTest::newRow("leading mark") << "60 .92 ,90 .88" << qint64(60000) << three;
         QTest::newRow("kg said") << "60kg 0.92 0.90 0.88" << qint64(60000) << three;
         // 45 x 453.59237 g (the pound by agreement of 1959) = 20411.65665 g
@@ -152,6 +152,36 @@ private Q_SLOTS:
         QCOMPARE(text(question.meant), meant);
         QCOMPARE(question.typed.size(), question.proposed.size());
         QVERIFY(std::holds_alternative<TypedSet>(readSetLine(question.meant)));
+    }
+
+    void aLoadLikeASpeedIsAskedFor() {
+        for (const QString& line : {QStringLiteral("1.12 1.08"), QStringLiteral("0,92 0,90 0,88"),
+                                    QStringLiteral("2 1.9"), QStringLiteral("1,250 0.92"),
+                                    QStringLiteral("0.92 0.90x # slow")}) {
+            const ReadLine read = readSetLine(view(line));
+            QVERIFY2(std::holds_alternative<LineQuestion>(read), qPrintable(line));
+            const auto& question = std::get<LineQuestion>(read);
+            QCOMPARE(int(question.kind), int(LineQuestion::Kind::Load));
+            QCOMPARE(question.where.start, 0U);
+            // Named as a load it is one.
+            QVERIFY(std::holds_alternative<TypedSet>(readSetLine(question.meant)));
+        }
+        for (const QString& line : {QStringLiteral("1.12kg 1.08"), QStringLiteral("2lb 1.9"),
+                                    QStringLiteral("4 1.9"), QStringLiteral("0 1.9")})
+            QVERIFY2(std::holds_alternative<TypedSet>(readSetLine(view(line))), qPrintable(line));
+    }
+
+    void bareLoadsAreInTheUnitAsked() {
+        const auto load = [](std::u16string_view line, MassUnit bare) {
+            return std::get<TypedSet>(readSetLine(line, bare)).load;
+        };
+        QCOMPARE(load(u"135 0.92", MassUnit::Pound), Mass{61'235});
+        QCOMPARE(load(u"60kg 0.92", MassUnit::Pound), Mass{60'000});
+        QCOMPARE(load(u"135lb 0.92", MassUnit::Kilogram), Mass{61'235});
+        QCOMPARE(load(u"60 0.92", MassUnit::Kilogram), Mass{60'000});
+        QCOMPARE(std::get<Mass>(readLoad(u"45", MassUnit::Pound)), Mass{20'412});
+        QCOMPARE(text(std::get<LineQuestion>(readSetLine(u"1.12 1.08", MassUnit::Pound)).meant),
+                 QStringLiteral("1.12lb 1.08"));
     }
 
     void cellsReadAlike() {

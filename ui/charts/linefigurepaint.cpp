@@ -142,14 +142,16 @@ void LineFigure::paintLabels(QPainter& painter) const {
         const QColor c = look::colour(n.entry->role, ground());
         painter.setPen(QPen(c, ground().print ? 0.6 : 1.0));
         painter.drawLine(QPointF(right, n.y), QPointF(lineStart - 0.2 * textSize(), n.wanted));
-        painter.fillPath(
-            look::markerPath(look::marker(n.entry->role), mark * look::markerSize(n.entry->role))
-                .translated(right - mark / 2, n.y),
-            c);
+        // The marker stands before the name, away from the points: it is a key, not a set.
         const QString text =
             metrics.elidedText(n.entry->label, Qt::ElideRight, std::max(room, 3 * textSize()));
-        paintLabel(painter, QPointF(right - 1.5 * mark, n.y), Qt::AlignRight | Qt::AlignVCenter,
-                   text, ground(), ground().ink);
+        const QRectF box =
+            paintLabel(painter, QPointF(right - 0.3 * mark, n.y), Qt::AlignRight | Qt::AlignVCenter,
+                       text, ground(), ground().ink);
+        painter.fillPath(
+            look::markerPath(look::marker(n.entry->role), mark * look::markerSize(n.entry->role))
+                .translated(box.left() - 0.8 * mark, n.y),
+            c);
     }
 }
 

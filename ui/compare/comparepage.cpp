@@ -104,7 +104,7 @@ QWidget* ComparePage::buildPrintButtons() {
         tr("What is printed beside the sentence, the sources and the cautions"));
     m_paperBox->addItem(u"A4"_s);
     m_paperBox->addItem(tr("Letter"));
-    m_paperBox->setCurrentIndex(QLocale().measurementSystem() == QLocale::ImperialUSSystem ? 1 : 0);
+    m_paperBox->setCurrentIndex(QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? 1 : 0);
     m_paperBox->setAccessibleName(tr("Paper of the PDF"));
     auto* buttons = new QWidget;
     auto* row = new QHBoxLayout(buttons);

@@ -12,6 +12,8 @@
 #include <QRegularExpression>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace slopebook::ui {
 
 namespace {
@@ -38,11 +40,13 @@ void SetEdit::keyPressEvent(QKeyEvent* event) {
     QLineEdit::keyPressEvent(event);
 }
 
-EntryLine::EntryLine(Take take, QWidget* parent)
-    : QWidget(parent), m_take(std::move(take)), m_edit(new SetEdit), m_answer(new QLabel) {
+EntryLine::EntryLine(Take take, LoadUnit unit, QWidget* parent)
+    : QWidget(parent), m_take(std::move(take)), m_unit(unit), m_edit(new SetEdit),
+      m_answer(new QLabel) {
     m_edit->setObjectName(QStringLiteral("setLine"));
     m_edit->setAccessibleName(tr("Set: load, then the reps' speeds"));
-    m_edit->setPlaceholderText(tr("60 0.92 0.90 0.88"));
+    m_edit->setPlaceholderText(unit == LoadUnit::Pounds ? QStringLiteral("135 0.92 0.90 0.88")
+                                                        : QStringLiteral("60 0.92 0.90 0.88"));
     m_edit->setMaxLength(longestLine);
     m_edit->setClearButtonEnabled(true);
     m_edit->setMinimumHeight(42);
@@ -90,8 +94,9 @@ void EntryLine::say(const QString& words, bool isHelp) {
 
 void EntryLine::showHelp() {
     m_meant.clear();
-    say(tr("Load in kg, each rep's speed in m/s, Enter.  Up: next load.  ! after the load: true "
-           "maximum.  x after a speed: left out.  # note."),
+    say(tr("Load in %1, each rep's speed in m/s, Enter.  Up: next load.  ! after the load: true "
+           "maximum.  x after a speed: left out.  # note.")
+            .arg(unitName(m_unit)),
         true);
 }
 
@@ -119,6 +124,11 @@ void EntryLine::ask(const QString& question, QStringList meant) {
     m_meant = std::move(meant);
 }
 
+bool EntryLine::isKnown(Mass load) const {
+    return std::find(m_today.begin(), m_today.end(), load) != m_today.end() ||
+           std::find(m_lastTime.begin(), m_lastTime.end(), load) != m_lastTime.end();
+}
+
 void EntryLine::submit() {
     submitLines(m_meant.isEmpty() ? QStringList{m_edit->text()} : QStringList(m_meant));
 }
@@ -131,9 +141,9 @@ void EntryLine::submitLines(const QStringList& lines) {
         const QString& line = lines[i];
         const QString place =
             lines.size() > 1 ? tr("Line %1 of what was pasted: ").arg(i + 1) : QString();
-        const ReadLine read = readSetLine(view(line));
+        ReadLine read = readSetLine(view(line), massUnit(m_unit));
         if (const auto* problem = std::get_if<LineProblem>(&read)) {
-            say(place + problemText(*problem, line), false);
+            say(place + problemText(*problem, line, m_unit), false);
             m_meant.clear();
             if (lines.size() == 1) {
                 m_edit->setSelection(static_cast<int>(problem->where.start),
@@ -141,10 +151,22 @@ void EntryLine::submitLines(const QStringList& lines) {
             }
             return;
         }
+        if (const auto* asked = std::get_if<LineQuestion>(&read);
+            asked && asked->kind == LineQuestion::Kind::Load) {
+            // A light load that has been lifted before needs no question.
+            ReadLine named = readSetLine(asked->meant);
+            if (const auto* set = std::get_if<TypedSet>(&named); set && isKnown(set->load))
+                read = std::move(named);
+        }
         if (const auto* asked = std::get_if<LineQuestion>(&read)) {
-            meant << QString::fromStdU16String(asked->meant);
+            const bool forgotten = asked->kind == LineQuestion::Kind::Load;
+            const auto next =
+                forgotten && lines.size() == 1 ? nextLoad(m_today, m_lastTime) : std::nullopt;
+            meant << (next ? massText(*next, m_unit) + unitName(m_unit) + QLatin1Char(' ') + line
+                           : QString::fromStdU16String(asked->meant));
             if (question.isEmpty()) {
-                question = place + questionText(*asked);
+                question = place + (forgotten ? forgottenLoadText(*asked, next, m_unit)
+                                              : questionText(*asked));
                 if (lines.size() == 1)
                     m_edit->setSelection(static_cast<int>(asked->where.start),
                                          static_cast<int>(asked->where.length));
@@ -166,7 +188,7 @@ void EntryLine::submitLines(const QStringList& lines) {
     m_edit->clear();
     showHelp();
     for (const Set& set : sets)
-        if (const QString flags = flagText(set); !flags.isEmpty())
+        if (const QString flags = flagText(set, m_unit); !flags.isEmpty())
             say(tr("Taken, and flagged for a look: %1").arg(flags), false);
 }
 
@@ -178,14 +200,14 @@ void EntryLine::step(int direction) {
                : m_today.empty() ? std::nullopt
                                  : std::optional(m_today.back());
     } else {
-        const auto from = readLoad(view(typed));
+        const auto from = readLoad(view(typed), massUnit(m_unit));
         if (!std::holds_alternative<Mass>(from))
             return; // speeds are there already: the keys would only lose them
         load = direction > 0 ? loadAfter(std::get<Mass>(from), m_today, m_lastTime)
                              : loadBefore(std::get<Mass>(from), m_lastTime);
     }
     if (load)
-        m_edit->setText(massText(*load) + QLatin1Char(' '));
+        m_edit->setText(massText(*load, m_unit) + QLatin1Char(' '));
 }
 
 } // namespace slopebook::ui

@@ -4,6 +4,7 @@
 
 #include "core/model/session.h"
 #include "ui/shell/undoableedit.h"
+#include "ui/units.h"
 
 #include <QLineEdit>
 
@@ -36,7 +37,8 @@ public:
     /// Puts sets on disk, all or none; the sentence that says why they could not be, or nothing.
     using Take = std::function<QString(const std::vector<Set>&)>;
 
-    explicit EntryLine(Take take, QWidget* parent = nullptr);
+    /// unit: of a load that names none, and of the loads that the arrow keys put there.
+    explicit EntryLine(Take take, LoadUnit unit = LoadUnit::Kilograms, QWidget* parent = nullptr);
 
     SetEdit* edit() const { return m_edit; }
     /// Loads of today (in order of entry) and of last time, for the up and down keys.
@@ -54,9 +56,11 @@ private:
     void submitLines(const QStringList& lines);
     void step(int direction);
     void ask(const QString& question, QStringList meant);
+    bool isKnown(Mass load) const;
     void say(const QString& words, bool isHelp);
 
     Take m_take;
+    LoadUnit m_unit;
     SetEdit* m_edit;
     QLabel* m_answer;
     QString m_words; ///< of the answer, without its mark

@@ -88,21 +88,25 @@ bool endsInMark(std::u16string_view text, std::u16string_view marks) {
 struct ReadLoadPiece {
     Mass load;
     bool maximum = false;
+    bool named = false; ///< says its unit, or that it is a maximum: surely a load
+    double typed = 0;
 };
 
-std::variant<ReadLoadPiece, LineProblem> loadOf(const Piece& piece) {
+std::variant<ReadLoadPiece, LineProblem> loadOf(const Piece& piece, MassUnit bare) {
     std::u16string_view text = piece.text;
     ReadLoadPiece result;
     result.maximum = takeSuffix(text, u"!");
-    const bool inPounds = takeSuffix(text, u"lb");
-    if (!inPounds)
-        takeSuffix(text, u"kg");
+    const bool saysPounds = takeSuffix(text, u"lb");
+    const bool saysKilograms = !saysPounds && takeSuffix(text, u"kg");
+    const bool inPounds = saysPounds || (!saysKilograms && bare == MassUnit::Pound);
+    result.named = result.maximum || saysPounds || saysKilograms;
     if (endsInMark(text, u"xX"))
         return LineProblem{Kind::LoadMark, piece.span()};
     const auto value = number(text);
     if (const Kind* kind = std::get_if<Kind>(&value))
         return LineProblem{*kind, piece.span()};
     const double typed = std::get<double>(value);
+    result.typed = typed;
     if (typed > 1e6)
         return LineProblem{Kind::LoadTooHeavy, piece.span()};
     result.load = inPounds ? massFromPounds(typed) : massFromKilograms(typed);
@@ -166,24 +170,36 @@ LineQuestion ask(ReadSpeedPieces read, std::u16string_view line) {
     return question;
 }
 
+/// A load that looks like a speed: taken only once it says that it is one.
+LineQuestion askLoad(const Piece& load, std::u16string_view line, MassUnit bare) {
+    LineQuestion question{.kind = LineQuestion::Kind::Load,
+                          .meant = std::u16string(line),
+                          .typed = {std::u16string(load.text)},
+                          .proposed = {},
+                          .where = load.span()};
+    question.meant.insert(load.start + load.text.size(), bare == MassUnit::Pound ? u"lb" : u"kg");
+    return question;
+}
+
 } // namespace
 
-ReadLine readSetLine(std::u16string_view line) {
+ReadLine readSetLine(std::u16string_view line, MassUnit bare) {
     const std::size_t hash = line.find(u'#');
     const std::vector<Piece> all = pieces(line.substr(0, hash));
     if (all.empty())
         return LineProblem{Kind::Empty, {0, line.size()}};
-    const auto load = loadOf(all.front());
+    const auto load = loadOf(all.front(), bare);
     if (const auto* problem = std::get_if<LineProblem>(&load))
         return *problem;
     if (all.size() == 1)
         return LineProblem{Kind::NoSpeeds, {line.size(), 0}};
-    const auto& [mass, maximum] = std::get<ReadLoadPiece>(load);
+    const auto& [mass, maximum, named, typed] = std::get<ReadLoadPiece>(load);
     ReadSpeedPieces read;
     for (std::size_t i = 1; i < all.size(); ++i)
         if (const auto problem = addSpeed(all[i], read))
             return *problem;
-    if (!read.asked.empty() && kilograms(mass) < plausibleVelocityLimit)
+    const bool likeSpeed = !named && typed > 0 && typed < plausibleVelocityLimit;
+    if (!read.asked.empty() && likeSpeed)
         return LineProblem{Kind::SpeedsFirst, all.front().span()};
     if (maximum && read.reps.size() > 1)
         return LineProblem{
@@ -191,6 +207,8 @@ ReadLine readSetLine(std::u16string_view line) {
             {all[2].start, all.back().start + all.back().text.size() - all[2].start}};
     if (!read.asked.empty())
         return ask(std::move(read), line);
+    if (likeSpeed)
+        return askLoad(all.front(), line, bare);
     TypedSet set{mass, maximum, std::move(read.reps), {}};
     if (hash != std::u16string_view::npos)
         set.note = trimmed(line.substr(hash + 1));
@@ -210,7 +228,7 @@ ReadSpeeds readSpeeds(std::u16string_view text) {
     return std::move(read.reps);
 }
 
-std::variant<Mass, LineProblem> readLoad(std::u16string_view text) {
+std::variant<Mass, LineProblem> readLoad(std::u16string_view text, MassUnit bare) {
     std::u16string joined(trimmed(text));
     if (joined.empty())
         return LineProblem{Kind::Empty, {0, text.size()}};
@@ -220,7 +238,7 @@ std::variant<Mass, LineProblem> readLoad(std::u16string_view text) {
             joined.erase(joined.size() - 3, 1);
     if (joined.ends_with(u"!"))
         return LineProblem{Kind::NotANumber, {0, text.size()}};
-    const auto load = loadOf({joined, 0});
+    const auto load = loadOf({joined, 0}, bare);
     if (const auto* problem = std::get_if<LineProblem>(&load))
         return LineProblem{problem->kind, {0, text.size()}};
     return std::get<ReadLoadPiece>(load).load;

@@ -2,15 +2,15 @@
 // The one line that a set is typed in: "60 0.92 0.90 0.88x #slipped". Load first, then the reps'
 // speeds. Knows neither widgets nor languages: what is wrong is a code with its place.
 //
-//     60 0,92 0,90    load in kg, speeds in m/s; ',' and '.' are both the decimal mark
+//     60 0,92 0,90    load, speeds in m/s; ',' and '.' are both the decimal mark
 //     60;0.92;0.90    between them: blanks, tabs or ';'
-//     132.3lb 0.92    a load in pounds
+//     132.3lb 0.92    a load in pounds; 60kg in kilograms; else in the unit of the window
 //     92.5! 0.18      '!' after the load: a successful true maximum, one rep
 //     60 0.92 0.71x   'x' after a speed: that rep is left out
 //     ... # text      the rest is the set's note, and the reason of the reps left out
 #pragma once
 
-#include "core/model/mass.h"
+#include "core/model/exactmass.h"
 
 #include <optional>
 #include <string>
@@ -62,9 +62,12 @@ struct LineProblem {
     friend bool operator==(const LineProblem&, const LineProblem&) = default;
 };
 
-/// Speeds typed without their decimal mark: 92 for 0.92. Never assumed: meant is the whole line as
-/// it was probably meant, to be asked for.
+/// Never assumed, to be asked for: speeds typed without their decimal mark (92 for 0.92; meant is
+/// the whole line as it was probably meant), or a load that looks like a speed (1.12 1.08: the load
+/// was forgotten; meant is the line as it is, its load with its unit).
 struct LineQuestion {
+    enum class Kind { Speeds, Load };
+    Kind kind = Kind::Speeds;
     std::u16string meant;
     std::vector<std::u16string> typed, proposed; ///< piece by piece: "92" and "0.92"
     Span where;                                  ///< the first of them
@@ -73,8 +76,8 @@ struct LineQuestion {
 
 using ReadLine = std::variant<TypedSet, LineProblem, LineQuestion>;
 
-/// Reads a whole line.
-ReadLine readSetLine(std::u16string_view line);
+/// Reads a whole line. bare: the unit of a load that names none.
+ReadLine readSetLine(std::u16string_view line, MassUnit bare = MassUnit::Kilogram);
 
 using ReadSpeeds = std::variant<std::vector<TypedRep>, LineProblem, LineQuestion>;
 
@@ -82,7 +85,8 @@ using ReadSpeeds = std::variant<std::vector<TypedRep>, LineProblem, LineQuestion
 ReadSpeeds readSpeeds(std::u16string_view text);
 
 /// Reads a load alone ("62,5", "132.3lb"), for cells and fields of loads and body masses.
-std::variant<Mass, LineProblem> readLoad(std::u16string_view text);
+std::variant<Mass, LineProblem> readLoad(std::u16string_view text,
+                                         MassUnit bare = MassUnit::Kilogram);
 
 /// Reads a plain number not below zero with either decimal mark; nothing for anything else.
 std::optional<double> readDecimal(std::u16string_view text);

@@ -13,12 +13,13 @@ struct SetWords {
     Q_DECLARE_TR_FUNCTIONS(SetWords)
 };
 
-QString expected(LineProblem::Kind kind) {
+QString expected(LineProblem::Kind kind, LoadUnit unit) {
     using Kind = LineProblem::Kind;
     switch (kind) {
     case Kind::Empty:
         return SetWords::tr(
-            "Expected a load in kg, then the reps' speeds in m/s: 60 0.92 0.90 0.88.");
+                   "Expected a load in %2, then the reps' speeds in m/s: 60 0.92 0.90 0.88.")
+            .replace(QLatin1String("%2"), unitName(unit));
     case Kind::NotANumber:
         return SetWords::tr(
             "Found %1, expected a number such as 62.5 or 0,92: digits and one decimal mark.");
@@ -30,7 +31,8 @@ QString expected(LineProblem::Kind kind) {
         return SetWords::tr(
             "Found %1, expected digits after the decimal mark. Blanks go between numbers.");
     case Kind::LoadTooHeavy:
-        return SetWords::tr("Found a load of %1, expected at most 2000 kg.");
+        return SetWords::tr("Found a load of %1, expected at most %2.")
+            .replace(QLatin1String("%2"), massWithUnit(storableLoadLimit, unit));
     case Kind::LoadMark:
         return SetWords::tr(
             "Found %1, expected the load alone: an x leaves out a rep and follows its speed.");
@@ -62,8 +64,8 @@ std::u16string_view view(const QString& text) {
     return {reinterpret_cast<const char16_t*>(text.utf16()), static_cast<std::size_t>(text.size())};
 }
 
-QString problemText(const LineProblem& problem, const QString& line) {
-    const QString words = expected(problem.kind);
+QString problemText(const LineProblem& problem, const QString& line, LoadUnit unit) {
+    const QString words = expected(problem.kind, unit);
     if (!words.contains(QLatin1String("%1")))
         return words;
     const QString found = line.mid(static_cast<qsizetype>(problem.where.start),
@@ -82,6 +84,19 @@ QString questionText(const LineQuestion& question) {
                "it "
                "for you to correct.")
         .arg(proposed.join(QLatin1Char(' ')), typed.join(QLatin1Char(' ')));
+}
+
+QString forgottenLoadText(const LineQuestion& question, std::optional<Mass> next, LoadUnit unit) {
+    const QString found = QString::fromStdU16String(question.typed.front());
+    if (!next)
+        return SetWords::tr(
+                   "A load of %1 %2? It looks like a speed. Enter takes it as the load; Esc "
+                   "leaves it for you to correct.")
+            .arg(found, unitName(unit));
+    return SetWords::tr("Was the load forgotten? Found %1 in its place. Enter takes the speeds at "
+                        "the next load, %2; Esc leaves it for you to correct. A load of %1 is "
+                        "written %1%3.")
+        .arg(found, massWithUnit(*next, unit), unitName(unit));
 }
 
 Set setFromTyped(const TypedSet& typed) {
@@ -112,10 +127,10 @@ std::vector<Rep> repsFromTyped(const std::vector<TypedRep>& typed, const std::ve
     return reps;
 }
 
-QString flagText(const Set& set) {
+QString flagText(const Set& set, LoadUnit unit) {
     QStringList flags;
     if (set.load >= plausibleLoadLimit)
-        flags << SetWords::tr("%1 kg?").arg(massText(set.load));
+        flags << SetWords::tr("%1?").arg(massWithUnit(set.load, unit));
     for (const Rep& rep : set.reps)
         if (rep.velocity >= plausibleVelocityLimit)
             flags << SetWords::tr("%1 m/s?").arg(speedText(rep.velocity));

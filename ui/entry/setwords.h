@@ -4,15 +4,21 @@
 
 #include "core/model/session.h"
 #include "ui/entry/setline.h"
+#include "ui/units.h"
 
 #include <QString>
+
+#include <optional>
 
 namespace slopebook::ui {
 
 /// "Found 60,: a comma is the decimal mark; put a blank between the numbers." line: what was typed.
-QString problemText(const LineProblem& problem, const QString& line);
+QString problemText(const LineProblem& problem, const QString& line,
+                    LoadUnit unit = LoadUnit::Kilograms);
 /// "92 means 0.92 m/s? Enter takes it so, Esc leaves it."
 QString questionText(const LineQuestion& question);
+/// Of a load that looks like a speed. next: the load that was probably forgotten.
+QString forgottenLoadText(const LineQuestion& question, std::optional<Mass> next, LoadUnit unit);
 
 /// The typed line as a set for the log; reps left out carry the note, or say that no reason was
 /// given.
@@ -21,7 +27,7 @@ Set setFromTyped(const TypedSet& typed);
 std::vector<Rep> repsFromTyped(const std::vector<TypedRep>& typed, const std::vector<Rep>& before);
 
 /// What of a set deserves a look: implausible speeds or loads. Empty where nothing does.
-QString flagText(const Set& set);
+QString flagText(const Set& set, LoadUnit unit = LoadUnit::Kilograms);
 
 std::u16string_view view(const QString& text);
 

@@ -228,6 +228,31 @@ void paintSpans(QPainter& painter, const Frames& f, const SeasonData& data) {
     }
 }
 
+/// The middle of the widest stretch of the plot without a session, for a word on the baseline; as
+/// near to the baseline's own day as any that has room.
+double freePlace(const PlotFrame& f, const SeasonData& data, double width) {
+    std::vector<double> taken{f.area.left()};
+    for (const SeasonPoint& p : data.points)
+        taken.push_back(f.x(p.day));
+    taken.push_back(f.area.right());
+    std::ranges::sort(taken);
+    const double own = f.x(data.points[static_cast<std::size_t>(data.baseline)].day);
+    const double room = width + 1.5 * f.textSize;
+    std::optional<double> nearest;
+    std::size_t widest = 1;
+    for (std::size_t i = 1; i < taken.size(); ++i) {
+        const double gap = taken[i] - taken[i - 1];
+        if (gap > taken[widest] - taken[widest - 1])
+            widest = i;
+        if (gap < room)
+            continue;
+        const double at = std::clamp(own, taken[i - 1] + room / 2, taken[i] - room / 2);
+        if (!nearest || std::abs(at - own) < std::abs(*nearest - own))
+            nearest = at;
+    }
+    return nearest.value_or((taken[widest] + taken[widest - 1]) / 2);
+}
+
 void paintBaseline(QPainter& painter, const PlotFrame& f, const SeasonData& data) {
     if (data.baseline < 0)
         return;
@@ -246,12 +271,12 @@ void paintBaseline(QPainter& painter, const PlotFrame& f, const SeasonData& data
     painter.setPen(look::zeroPen(f.ground));
     painter.drawLine(QPointF(f.area.left(), f.yOf(*base.line)),
                      QPointF(f.area.right(), f.yOf(*base.line)));
-    const QPointF at = f.at(base.day, *base.line);
     painter.setFont(charts::chartFont(f.textSize, 0.9));
-    const bool left = at.x() > f.area.center().x();
-    charts::paintLabel(painter, at + QPointF((left ? -0.7 : 0.7) * f.textSize, -0.4 * f.textSize),
-                       (left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom,
-                       SeasonWords::tr("baseline"), f.ground, f.ground.ink);
+    const QFontMetricsF metrics(painter.font());
+    const QString word = SeasonWords::tr("baseline");
+    const double x = freePlace(f, data, metrics.horizontalAdvance(word));
+    charts::paintLabel(painter, {x, f.yOf(*base.line) - 0.15 * f.textSize},
+                       Qt::AlignHCenter | Qt::AlignBottom, word, f.ground, f.ground.ink);
 }
 
 void paintTrend(QPainter& painter, const PlotFrame& f, const SeasonData& data) {

@@ -16,8 +16,24 @@ std::string utf8(const QString& text) {
     return text.toStdString();
 }
 
-QString massText(Mass mass) {
-    return loadNumber(kilograms(mass));
+QString massText(Mass mass, LoadUnit unit) {
+    if (unit == LoadUnit::Kilograms)
+        return loadNumber(kilograms(mass));
+    // A mass is kept in grams: within half a gram of a rounder figure is that figure.
+    const double shown = pounds(mass);
+    int decimals = 0;
+    while (decimals < 2 && massFromPounds(std::round(shown * std::pow(10, decimals)) /
+                                          std::pow(10, decimals)) != mass)
+        ++decimals;
+    return number(shown, decimals);
+}
+
+QString massWithUnit(Mass mass, LoadUnit unit) {
+    return massText(mass, unit) + QChar(QChar::Nbsp) + unitName(unit);
+}
+
+MassUnit massUnit(LoadUnit unit) {
+    return unit == LoadUnit::Pounds ? MassUnit::Pound : MassUnit::Kilogram;
 }
 
 QString speedText(double velocity) {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/model/date.h"
+#include "core/model/exactmass.h"
 #include "core/model/lift.h"
 #include "core/model/session.h"
 #include "ui/units.h"
@@ -16,8 +17,13 @@ namespace slopebook::ui {
 QString text(const std::string& utf8);
 std::string utf8(const QString& text);
 
-/// "60", "62.5": kilograms, with the desktop's decimal mark.
-QString massText(Mass mass);
+/// "60", "62.5", with the desktop's decimal mark; typed back it is the same mass to the gram in kg,
+/// to a hundredth of a pound in lb.
+QString massText(Mass mass, LoadUnit unit = LoadUnit::Kilograms);
+/// The same with its unit: "62.5 kg".
+QString massWithUnit(Mass mass, LoadUnit unit);
+/// The unit as core names it.
+MassUnit massUnit(LoadUnit unit);
 /// "0.92", "0.925": m/s, two decimals, three where the third was typed.
 QString speedText(double velocity);
 /// The reps as they are typed: "0.92 0.90 0.88x".

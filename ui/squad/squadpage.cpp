@@ -300,7 +300,7 @@ QString SquadPage::liftTitle() const {
 }
 
 void SquadPage::writePdfTo(const std::filesystem::path& file) const {
-    const bool letter = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+    const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
     page::writePagesPdf(squadPrint(*m_squad, liftTitle()),
                         letter ? QPageSize::Letter : QPageSize::A4, file);
 }
