@@ -97,7 +97,7 @@ void PlanForm::build() {
     form->addRow(tr("Show loads &in"), m_unit);
     form->addRow(m_restricted);
     form->addRow(m_history);
-    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form->setRowWrapPolicy(QFormLayout::WrapLongRows); // fields stay in sight in a narrow window
     for (QComboBox* box : {m_session, m_equipment, m_bar, m_aim}) {
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
