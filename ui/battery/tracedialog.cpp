@@ -12,6 +12,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QScreen>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -38,7 +39,7 @@ TraceDialog::TraceDialog(QWidget* parent)
     layout->addWidget(buttons);
     connectParts();
     fillAccept();
-    resize(980, 720);
+    resize(QSize(980, 720).boundedTo(screen()->availableSize()));
 }
 
 QWidget* TraceDialog::buildChoices() {
