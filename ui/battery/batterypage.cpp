@@ -47,6 +47,8 @@ TraceDialog* BatteryPage::openTrace() {
                 m_attempts->addAttempts(kind, {attempt});
             });
     connect(dialog, &TraceDialog::speedsAccepted, this, &BatteryPage::speedsFound);
+    // The load is typed in the session form next, which the dialog would cover.
+    connect(dialog, &TraceDialog::speedsAccepted, dialog, &QDialog::close);
     std::vector<TestKind> tests;
     for (const OfferedTest& each : offeredTests(m_logbook.log()))
         tests.push_back(each.kind);

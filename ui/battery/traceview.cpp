@@ -132,7 +132,10 @@ void TraceView::paintAxes(QPainter& painter) const {
     const QFontMetricsF metrics(font());
     const charts::Scale y = charts::niceScale(m_low, m_high, 6);
     const charts::Scale x{m_from, m_to, charts::niceStep(m_to - m_from, 8)};
-    for (double value = y.from; value <= y.to + y.step / 2; value += y.step) {
+    const double slack = y.step / 1000;
+    for (double value = y.from; value <= m_high + slack; value += y.step) {
+        if (value < m_low - slack) // the rounded scale may begin below the plot
+            continue;
         painter.setPen(QPen(ground.grid, 1));
         painter.drawLine(QPointF(plot().left(), yOf(value)), QPointF(plot().right(), yOf(value)));
         painter.setPen(ground.ink);
