@@ -9,6 +9,7 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QScrollArea>
 #include <QSpinBox>
 #include <QSplitter>
 #include <QTableView>
@@ -41,17 +42,19 @@ void NextTestPane::build() {
                        tr("scatter taken as known")});
     m_known->setAccessibleName(tr("What the interval is made with"));
     auto* row = new QHBoxLayout;
-    const auto add = [row](const QString& text, QWidget* field) {
+    auto* second = new QHBoxLayout; // the window may be narrow
+    const auto add = [](QHBoxLayout* to, const QString& text, QWidget* field) {
         auto* label = new QLabel(text);
         label->setBuddy(field);
-        row->addWidget(label);
-        row->addWidget(field);
+        to->addWidget(label);
+        to->addWidget(field);
     };
-    add(tr("S&teps"), m_steps);
-    add(tr("Reps a set"), m_reps);
-    add(tr("&Heaviest, of 1RM"), m_heaviest);
-    add(tr("I&ntervals by"), m_known);
+    add(row, tr("S&teps"), m_steps);
+    add(row, tr("Reps a set"), m_reps);
+    add(row, tr("&Heaviest, of 1RM"), m_heaviest);
+    add(second, tr("I&ntervals by"), m_known);
     row->addStretch(1);
+    second->addStretch(1);
     for (QLabel* label : {m_sentence, m_settled}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -70,11 +73,26 @@ void NextTestPane::build() {
     split->addWidget(m_chart);
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
-    auto* layout = new QVBoxLayout(this);
+    m_table->setMinimumHeight(130);
+    m_chart->setMinimumHeight(170);
+    split->setChildrenCollapsible(false);
+    auto* inside = new QWidget;
+    auto* layout = new QVBoxLayout(inside);
     layout->addLayout(row);
+    layout->addLayout(second);
     layout->addWidget(m_sentence);
     layout->addWidget(split, 1);
     layout->addWidget(m_settled);
+    auto* scroll = new QScrollArea;
+    scroll->setAccessibleName(tr("Next test"));
+    scroll->setWidget(inside);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->viewport()->setAutoFillBackground(false);
+    inside->setAutoFillBackground(false);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(scroll);
 }
 
 void NextTestPane::showReason(const QString& reason) {
