@@ -80,8 +80,9 @@ void PlanPage::build() {
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_table->horizontalHeader()->setSectionResizeMode(PlanModel::PerSide, QHeaderView::Stretch);
-    m_table->horizontalHeader()->setMinimumSectionSize(24);
+    // By the rows in sight: the plates of the heaviest loads would push the speeds out of view.
+    m_table->horizontalHeader()->setResizeContentsPrecision(0);
+    m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->setTabKeyNavigation(false);
 
     auto* split = new QSplitter(Qt::Vertical);
@@ -106,7 +107,7 @@ void PlanPage::build() {
     both->addWidget(form);
     both->addWidget(m_tabs);
     both->setStretchFactor(1, 1);
-    both->setSizes({400, 800});
+    both->setSizes({280, 900});
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(4, 4, 4, 4);
     layout->addWidget(both);
@@ -114,6 +115,8 @@ void PlanPage::build() {
 
 void PlanPage::connectParts() {
     connect(m_form, &PlanForm::changed, this, [this] { ask(); });
+    connect(m_table->verticalScrollBar(), &QScrollBar::valueChanged, m_table,
+            &QTableView::resizeColumnsToContents);
     connect(m_form, &PlanForm::newEquipmentWanted, this, [this] { editEquipment({}); });
     connect(m_form, &PlanForm::changeEquipmentWanted, this,
             [this](EquipmentId id) { editEquipment(id); });
@@ -269,6 +272,7 @@ void PlanPage::showChosen() {
         if (const auto& plan = m_model->plan(); plan && !plan->chosen.empty())
             m_table->scrollTo(m_model->index(static_cast<int>(plan->chosen.front()), 0),
                               QAbstractItemView::PositionAtCenter);
+        m_table->resizeColumnsToContents();
     });
 }
 
