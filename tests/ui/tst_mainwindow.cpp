@@ -303,15 +303,30 @@ private Q_SLOTS:
             QVERIFY(!chart->figure().ground().dark);
     }
 
+    void aSmallWindowCutsNothingOff_data() {
+        QTest::addColumn<QSize>("size");
+        QTest::newRow("1280 x 720 at a scale of 1.5") << QSize(853, 480);
+        QTest::newRow("1280 x 720 at a scale of 2") << QSize(640, 360);
+    }
     void aSmallWindowCutsNothingOff() {
+        QFETCH(QSize, size);
         MainWindow window(surroundings());
         window.openLogFile(qt(seasonFile("season.slopebook")));
         show(window);
-        window.resize(853, 480); // 1280 x 720 at a scale of 1.5
-        QCoreApplication::processEvents();
-        QVERIFY2(window.width() <= 853 && window.height() <= 480,
-                 qPrintable(QStringLiteral("%1 x %2").arg(window.width()).arg(window.height())));
-        keepPictures(window, QStringLiteral("small"));
+        window.resize(size);
+        for (int task = 0; task < window.actions().tasks.size(); ++task) {
+            window.workspace()->showTask(task);
+            QCoreApplication::processEvents();
+            QVERIFY2(
+                window.width() <= size.width() && window.height() <= size.height(),
+                qPrintable(QStringLiteral("%1 x %2").arg(window.width()).arg(window.height())));
+            // What does not fit is scrolled to: the page itself is never squeezed.
+            const TaskPage* page = window.workspace()->currentPage();
+            QVERIFY2(page->width() >= page->minimumSizeHint().width() &&
+                         page->height() >= page->minimumSizeHint().height(),
+                     qPrintable(QString::number(task)));
+        }
+        keepPictures(window, QStringLiteral("small%1").arg(size.width()));
     }
 
     void theWelcomePageOpensRecentLogs() {

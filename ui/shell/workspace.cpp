@@ -26,6 +26,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QTimer>
@@ -142,7 +143,15 @@ void Workspace::buildTasks() {
 }
 
 void Workspace::addTask(TaskPage* page) {
-    const int at = m_tabs->addTab(page, taskNames().at(m_tabs->count()));
+    // A window too small for the page (a small screen at a scale of 2) scrolls it: nothing is cut.
+    auto* area = new QScrollArea;
+    area->setWidget(page);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->viewport()->setAutoFillBackground(false);
+    page->setAutoFillBackground(false);
+    const int at = m_tabs->addTab(area, taskNames().at(m_tabs->count()));
     m_tabs->setTabToolTip(at, tr("Ctrl+%1").arg((at + 1) % 10));
     connect(page, &TaskPage::message, this, &Workspace::say);
     connect(page, &TaskPage::sessionWanted, this, &Workspace::openSession);
@@ -155,7 +164,7 @@ void Workspace::openSession(SessionId session) {
     guarded([&] {
         m_athlete->choose(raw(m_logbook->log().session(session).head.value.athlete));
         m_entry->showSession(session);
-        showTask(m_tabs->indexOf(m_entry));
+        showTask(0);
     });
 }
 
@@ -163,7 +172,7 @@ void Workspace::openComparison(SessionId from, SessionId to) {
     guarded([&] {
         m_athlete->choose(raw(m_logbook->log().session(to).head.value.athlete));
         for (int i = 0; i < m_tabs->count(); ++i)
-            if (auto* comparing = dynamic_cast<ComparesSessions*>(m_tabs->widget(i))) {
+            if (auto* comparing = dynamic_cast<ComparesSessions*>(pageAt(i))) {
                 showTask(i);
                 comparing->compareSessions(from, to);
             }
@@ -217,8 +226,13 @@ void Workspace::showTask(int task) {
     m_tabs->setCurrentIndex(task);
 }
 
+TaskPage* Workspace::pageAt(int task) const {
+    const auto* area = qobject_cast<QScrollArea*>(m_tabs->widget(task));
+    return area ? qobject_cast<TaskPage*>(area->widget()) : nullptr;
+}
+
 TaskPage* Workspace::currentPage() const {
-    return qobject_cast<TaskPage*>(m_tabs->currentWidget());
+    return pageAt(m_tabs->currentIndex());
 }
 
 std::optional<AthleteId> Workspace::athlete() const {
@@ -254,7 +268,7 @@ void Workspace::fillLifts() {
 
 void Workspace::tellPages() {
     for (int i = 0; i < m_tabs->count(); ++i)
-        m_behind.insert(qobject_cast<TaskPage*>(m_tabs->widget(i)));
+        m_behind.insert(pageAt(i));
     catchUp(currentPage());
     // The session form always follows: a session asked for from another page is shown in it.
     catchUp(m_entry);
@@ -275,7 +289,7 @@ void Workspace::changed(Logbook::What what, qint64 session) {
             fillLifts();
     });
     for (int i = 0; i < m_tabs->count(); ++i) {
-        auto* page = qobject_cast<TaskPage*>(m_tabs->widget(i));
+        auto* page = pageAt(i);
         if (page == currentPage() || page == m_entry)
             guarded([&] { page->refresh(what, SessionId{session}); });
         else

@@ -66,6 +66,7 @@ private:
     void openSession(SessionId session);
     void openComparison(SessionId from, SessionId to);
     void focusEntry();
+    TaskPage* pageAt(int task) const;
     void fillAthletes();
     void fillLifts();
     void tellPages();
