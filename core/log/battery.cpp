@@ -154,10 +154,12 @@ void Log::scanBatteries(std::optional<AthleteId> athlete,
                         const std::function<void(const BatterySession&)>& visit) const {
     const Reading moment(m_impl->db);
     Query rows(m_impl->db,
-               "SELECT id, athlete, day, ordinal, body_mass_g, repeat_of, battery_checksum "
-               "FROM sessions WHERE (?1 IS NULL OR athlete = ?1) "
-               "ORDER BY athlete, day, ordinal",
-               athlete);
+               athlete ? "SELECT id, athlete, day, ordinal, body_mass_g, repeat_of, "
+                         "battery_checksum FROM sessions WHERE athlete = ? ORDER BY day, ordinal"
+                       : "SELECT id, athlete, day, ordinal, body_mass_g, repeat_of, "
+                         "battery_checksum FROM sessions ORDER BY athlete, day, ordinal");
+    if (athlete)
+        rows.bind(1, *athlete);
     while (rows.next()) {
         BatterySession session{.session = rows.id<SessionId>(0),
                                .athlete = rows.id<AthleteId>(1),

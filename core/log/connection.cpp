@@ -58,9 +58,11 @@ void Connection::openFile(Purpose purpose) {
     // An absolute path is never taken for an address ("file:...") by SQLite.
     m_file = std::filesystem::absolute(m_file);
     try {
+        // A log belongs to one thread: SQLite need not lock at every column.
         m_database = std::make_unique<SQLite::Database>(
-            m_file.string(),
-            purpose == Purpose::ReadOnly ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE);
+            m_file.string(), SQLite::OPEN_NOMUTEX | (purpose == Purpose::ReadOnly
+                                                         ? SQLite::OPEN_READONLY
+                                                         : SQLite::OPEN_READWRITE));
     } catch (const SQLite::Exception& e) {
         throw sqliteFailure(e.getExtendedErrorCode(), 0, e.what(), m_file);
     }

@@ -73,6 +73,9 @@ public:
     std::vector<Stored<BlockId, Block>> blocks() const;
     std::vector<Stored<EquipmentId, Equipment>> equipment() const;
     std::vector<Stored<TestKindId, TestKind>> testKinds() const;
+    /// One of them, without reading the others. Conflict where it is not in the log any more.
+    Stored<AthleteId, Athlete> athlete(AthleteId id) const;
+    Stored<LiftId, Lift> lift(LiftId id) const;
     std::vector<Stored<SessionId, SessionHead>> sessions(AthleteId athlete) const;
     SessionRecord session(SessionId session) const;
     std::vector<PlacedSet> sets(SessionId session, LiftId lift) const;
@@ -154,6 +157,7 @@ public:
     static int newestVersion();
 
     struct Impl; ///< known to core/log's own sources only
+    Impl& impl() const { return *m_impl; }
 
 private:
     explicit Log(std::unique_ptr<Impl> impl);

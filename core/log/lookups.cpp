@@ -34,6 +34,20 @@ std::vector<Stored<Id, typename Table<Id>::Value>> list(Log::Impl& impl) {
     return list<Id>(impl, [&](const std::string& what) { impl.leaveOut(what); });
 }
 
+/// One row by its key; throws where it is not there or not as it was written.
+template <class Id>
+Stored<Id, typename Table<Id>::Value> oneOf(Log::Impl& impl, Id id) {
+    Query row(impl.db, Table<Id>::selectOne, id);
+    if (!row.next())
+        throw LogError(Kind::Conflict,
+                       std::string("That ") + Table<Id>::one + " is not in the log any more.");
+    auto value = Table<Id>::read(row);
+    if (checksum(id, value) != row.integer(1))
+        impl.damaged(std::string("the entry of the ") + Table<Id>::one + " '" + value.name +
+                     "' is not as it was written");
+    return {id, std::move(value)};
+}
+
 template <class Id>
 void requireThere(Log::Impl& impl, Id id) {
     if (!Query(impl.db, Table<Id>::exists, id).next())
@@ -143,6 +157,13 @@ std::vector<Stored<DeviceId, Device>> Log::devices() const {
 }
 std::vector<Stored<BlockId, Block>> Log::blocks() const {
     return list<BlockId>(*m_impl);
+}
+
+Stored<AthleteId, Athlete> Log::athlete(AthleteId id) const {
+    return oneOf(*m_impl, id);
+}
+Stored<LiftId, Lift> Log::lift(LiftId id) const {
+    return oneOf(*m_impl, id);
 }
 
 std::vector<Stored<TestKindId, TestKind>> Log::testKinds() const {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // All lines of the log in one ordered pass: sessions in their order, and beside them the sets,
 // followed row by row and sought anew only where the two orders part.
+#include "core/log/history.h"
 #include "core/log/impl.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -20,9 +21,14 @@ public:
             sqlite3_prepare_v2(connection.database().getHandle(), sql, -1, &statement, nullptr));
         m_statement.reset(statement);
     }
+    /// Binds the first parameter, to step from the start.
     void bind(std::int64_t value) {
         sqlite3_reset(m_statement.get());
         require(sqlite3_bind_int64(m_statement.get(), 1, value));
+    }
+    void bindSecond(const std::string& value) {
+        require(sqlite3_bind_text(m_statement.get(), 2, value.data(),
+                                  static_cast<int>(value.size()), SQLITE_TRANSIENT));
     }
     bool next() {
         const int result = sqlite3_step(m_statement.get());
@@ -66,6 +72,9 @@ constexpr const char* everySession =
 constexpr const char* oneAthletes =
     "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum "
     "FROM sessions WHERE athlete = ? ORDER BY day, ordinal";
+constexpr const char* oneDays =
+    "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum "
+    "FROM sessions WHERE athlete = ? AND day = ? ORDER BY ordinal";
 
 /// The sets in their own order, moved to where they are wanted.
 class SetRows {
@@ -106,6 +115,15 @@ public:
           m_sessions(impl.db, filter.athlete ? oneAthletes : everySession), m_sets(impl.db) {
         if (filter.athlete)
             m_sessions.bind(raw(*filter.athlete));
+    }
+    /// Of single days, each chosen by goTo() before run().
+    Scan(Log::Impl& impl, LiftId lift, const std::function<void(const LiftSession&)>& visit)
+        : m_impl(impl), m_lift(lift), m_visit(visit), m_sessions(impl.db, oneDays),
+          m_sets(impl.db) {}
+    void goTo(AthleteId athlete, const std::string& day) {
+        m_sessions.bind(raw(athlete));
+        m_sessions.bindSecond(day);
+        m_ofDay.clear();
     }
     void run() {
         const auto read = [&] {
@@ -229,6 +247,28 @@ void Log::scan(const Filter& filter, const std::function<void(const LiftSession&
 std::vector<LiftSession> Log::liftSessions(const Filter& filter) const {
     std::vector<LiftSession> all;
     scan(filter, [&](const LiftSession& one) { all.push_back(one); });
+    return all;
+}
+
+// A session's number among those of its day takes the others of that day to be known.
+std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
+                                      std::span<const SessionId> sessions) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const Reading moment(impl.db);
+    std::vector<LiftSession> all;
+    SessionId wanted{};
+    const std::function<void(const LiftSession&)> visit = [&](const LiftSession& one) {
+        if (one.session == wanted)
+            all.push_back(one);
+    };
+    Scan scan(impl, lift, visit);
+    for (const SessionId session : sessions) {
+        wanted = session;
+        const SessionHead head = impl.head(session).value;
+        scan.goTo(head.athlete, isoDate(head.date));
+        scan.run();
+    }
     return all;
 }
 

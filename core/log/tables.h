@@ -20,6 +20,8 @@ struct Table<AthleteId> {
     static constexpr const char* one = "athlete";
     static constexpr const char* select = "SELECT id, checksum, name, note FROM athletes "
                                           "ORDER BY name COLLATE NOCASE, name";
+    static constexpr const char* selectOne =
+        "SELECT id, checksum, name, note FROM athletes WHERE id = ?";
     static constexpr const char* exists = "SELECT name FROM athletes WHERE id = ?";
     static constexpr const char* taken = "SELECT 1 FROM athletes WHERE id <> ?1 AND name = ?2";
     static constexpr const char* insert =
@@ -106,6 +108,9 @@ struct Table<LiftId> {
     static constexpr const char* select =
         "SELECT id, checksum, name, kind, rule, ballistic, mvt, mvt_sd, mvt_origin, mvt_source, "
         "smallest_velocity, smallest_one_rm, note FROM lifts ORDER BY name COLLATE NOCASE, name";
+    static constexpr const char* selectOne =
+        "SELECT id, checksum, name, kind, rule, ballistic, mvt, mvt_sd, mvt_origin, mvt_source, "
+        "smallest_velocity, smallest_one_rm, note FROM lifts WHERE id = ?";
     static constexpr const char* exists = "SELECT name FROM lifts WHERE id = ?";
     static constexpr const char* taken = "SELECT 1 FROM lifts WHERE id <> ?1 AND name = ?2";
     static constexpr const char* insert =

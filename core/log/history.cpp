@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/log/history.h"
+
+#include "core/log/impl.h"
+#include "core/log/tables.h"
+#include "core/model/names.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <sqlite3.h>
+
+#include <algorithm>
+
+namespace slopebook::log {
+
+namespace {
+
+/// fold(text): lower case as names are compared.
+void fold(sqlite3_context* context, int /*count*/, sqlite3_value** values) {
+    const void* bytes = sqlite3_value_text(values[0]);
+    if (bytes == nullptr) {
+        sqlite3_result_null(context);
+        return;
+    }
+    const auto size = static_cast<std::size_t>(sqlite3_value_bytes(values[0]));
+    const std::string folded = foldCase({static_cast<const char*>(bytes), size});
+    sqlite3_result_text(context, folded.data(), static_cast<int>(folded.size()), SQLITE_TRANSIENT);
+}
+
+void teachToFold(const Connection& connection) {
+    sqlite3_stmt* known = nullptr;
+    const bool taught = sqlite3_prepare_v2(connection.database().getHandle(), "SELECT fold('')", -1,
+                                           &known, nullptr) == SQLITE_OK;
+    sqlite3_finalize(known);
+    if (taught) // again would make SQLite prepare every statement anew
+        return;
+    sqlite3_create_function_v2(connection.database().getHandle(), "fold", 1,
+                               SQLITE_UTF8 | SQLITE_DETERMINISTIC | SQLITE_DIRECTONLY, nullptr,
+                               fold, nullptr, nullptr, nullptr);
+}
+
+// The block that a day lies in: the latest begun, as blockOn() has it.
+constexpr const char* blockOfDay =
+    "(SELECT b.name FROM blocks AS b WHERE b.first_day <= s.day AND b.last_day >= s.day "
+    "ORDER BY b.first_day DESC, b.last_day DESC, b.name COLLATE NOCASE DESC, b.name DESC LIMIT 1)";
+constexpr const char* deviceName = "(SELECT name FROM devices WHERE id = s.device)";
+constexpr const char* athleteName = "(SELECT name FROM athletes WHERE id = s.athlete)";
+// Twelve characters a month, blanks after the shorter ones.
+constexpr const char* shownDay =
+    "(ltrim(substr(s.day, 9, 2), '0') || ' ' || rtrim(substr(:months, "
+    "12 * CAST(substr(s.day, 6, 2) AS INTEGER) - 11, 12)) || ' ' || substr(s.day, 1, 4))";
+constexpr int monthWidth = 12;
+
+std::string ofSets(const std::string& figure) {
+    return "(SELECT " + figure +
+           " FROM sets WHERE session = s.id AND lift = :lift AND point IS NOT NULL)";
+}
+
+std::string columnOf(HistoryColumn column) {
+    switch (column) {
+    case HistoryColumn::Athlete:
+        return std::string(athleteName) + " COLLATE NOCASE";
+    case HistoryColumn::Block:
+        return std::string(blockOfDay) + " COLLATE NOCASE";
+    case HistoryColumn::Device:
+        return std::string(deviceName) + " COLLATE NOCASE";
+    case HistoryColumn::Points:
+        return ofSets("count(*)");
+    case HistoryColumn::Loads:
+        return ofSets("max(load_g)");
+    case HistoryColumn::Measured:
+        return ofSets("max(CASE WHEN maximum THEN load_g END)");
+    case HistoryColumn::Day:
+        break;
+    }
+    return "s.day";
+}
+
+std::string orderSql(const HistoryQuestion& question) {
+    std::string sql = "SELECT s.id FROM sessions AS s WHERE EXISTS (SELECT 1 FROM sets WHERE "
+                      "session = s.id AND lift = :lift)";
+    if (question.athlete)
+        sql += " AND s.athlete = :athlete";
+    if (!question.find.empty()) {
+        sql += " AND (instr(s.day, :find)";
+        for (const std::string text : {shownDay, blockOfDay, deviceName, athleteName})
+            sql += " OR instr(fold(" + text + "), :find)";
+        sql += ")";
+    }
+    const std::string way = question.descending ? " DESC" : "";
+    sql += " ORDER BY " + columnOf(question.column) + way;
+    const std::string who = std::string(athleteName) + " COLLATE NOCASE, s.athlete";
+    if (question.column == HistoryColumn::Day)
+        return sql + ", " + who + ", s.ordinal" + way;
+    return sql + ", s.day DESC, " + who + ", s.ordinal DESC";
+}
+
+/// Pads by characters, as SQLite counts them.
+std::string padded(std::string text) {
+    const auto characters = std::ranges::count_if(
+        text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; });
+    if (characters < monthWidth)
+        text.append(static_cast<std::size_t>(monthWidth - characters), ' ');
+    return text;
+}
+
+} // namespace
+
+std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& question) {
+    Connection& db = log.impl().db;
+    log.impl().settle();
+    const Reading moment(db);
+    std::vector<SessionId> order;
+    try {
+        teachToFold(db);
+        SQLite::Statement rows(db.database(), orderSql(question));
+        rows.bind(":lift", raw(question.lift));
+        if (question.athlete)
+            rows.bind(":athlete", raw(*question.athlete));
+        if (!question.find.empty()) {
+            std::string months;
+            for (const std::string& month : question.months)
+                months += padded(month);
+            rows.bind(":months", months);
+            rows.bind(":find", foldCase(question.find));
+        }
+        while (rows.executeStep())
+            order.push_back(SessionId{rows.getColumn(0).getInt64()});
+    } catch (...) {
+        db.fail();
+    }
+    return order;
+}
+
+std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQuestion& question) {
+    Log::Impl& impl = log.impl();
+    const Reading moment(impl.db);
+    teachToFold(impl.db);
+    Query rows(impl.db,
+               "SELECT id, checksum, name, note FROM athletes "
+               "WHERE (?1 = '' OR instr(fold(name), ?1)) "
+               "AND (?2 IS NULL OR name > ?2 COLLATE NOCASE "
+               "OR (name = ?2 COLLATE NOCASE AND name > ?2)) "
+               "ORDER BY name COLLATE NOCASE, name LIMIT ?3",
+               foldCase(question.find), question.after, question.most);
+    std::vector<Stored<AthleteId, Athlete>> page;
+    while (impl.next(rows))
+        impl.salvaging([&] {
+            const auto id = rows.id<AthleteId>(0);
+            auto value = Table<AthleteId>::read(rows);
+            if (checksum(id, value) != rows.integer(1))
+                impl.damaged("the entry of the athlete '" + value.name +
+                             "' is not as it was written");
+            page.push_back({id, std::move(value)});
+        });
+    return page;
+}
+
+} // namespace slopebook::log

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sessions of one lift as a long table is filled with them: put in order and narrowed down by
+// SQLite, which gives keys alone, then read page by page.
+#pragma once
+
+#include "core/log/log.h"
+
+#include <array>
+#include <span>
+
+namespace slopebook::log {
+
+/// What of a session is in its own columns or near them, so that SQLite can order by it.
+enum class HistoryColumn { Day, Athlete, Block, Device, Points, Loads, Measured };
+
+struct HistoryQuestion {
+    LiftId lift{};
+    std::optional<AthleteId> athlete{}; ///< absent: everybody
+    HistoryColumn column = HistoryColumn::Day;
+    bool descending = true;
+    /// Letter case aside, a part of the day (2026-03-14, or 14 Mar 2026 with the months' names
+    /// below) or of the name of the athlete, of the block or of the device. Empty: all.
+    std::string find{};
+    std::array<std::string, 12> months{};
+};
+
+/// The sessions that hold a set of the lift. Where the column says the same of two, the newer comes
+/// first, then they stand in the order of the athletes' names. What is missing counts as least.
+/// Throws LogError.
+std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& question);
+
+/// One lift of those sessions, in their order, each verified against its checksum. Throws LogError:
+/// Conflict where one is gone. Those that do not hold the lift are left out.
+std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
+                                      std::span<const SessionId> sessions);
+
+/// A page of the athletes, as the whole list is ordered: those whose name holds a part, letter case
+/// aside, after that one (absent: from the first).
+struct AthletesQuestion {
+    std::string find{};
+    std::optional<std::string> after{}; ///< a name
+    int most = 100;
+};
+std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQuestion& question);
+
+} // namespace slopebook::log
