@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the log costs beside bare SQLite in the same run: slopebook_bench_log [SESSIONS ...]
+#include "core/answers/profile.h"
+#include "core/answers/threshold.h"
 #include "core/log/log.h"
+#include "core/stats/inverse.h"
 #include "core/stats/line.h"
-
-#include <sqlite3.h>
+#include "tests/bench/baresql.h"
+#include "tests/bench/biglog.h"
 
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
+#include <ctime>
 #include <filesystem>
 #include <random>
 #include <string>
@@ -18,14 +22,15 @@
 
 namespace {
 using namespace slopebook;
+using bench::BareSql;
+using bench::BareStatement;
 using Clock = std::chrono::steady_clock;
 namespace fs = std::filesystem;
 
 constexpr int setsEach = 6;
-constexpr int repsEach = 3;
-constexpr int sessionsAnAthlete = 25;
 constexpr int runs = 7;
 constexpr int durableWrites = 400;
+constexpr double level = 0.95;
 
 double milliseconds(Clock::time_point from) {
     return std::chrono::duration<double, std::milli>(Clock::now() - from).count();
@@ -43,168 +48,227 @@ double quantile(std::vector<double> values, double p) {
     return values[static_cast<std::size_t>(p * static_cast<double>(values.size() - 1))];
 }
 
+/// ms of the processor: what other programs do meanwhile is not in it.
+template <class Work>
+double worked(const Work& work) {
+    const auto now = [] {
+        timespec time{};
+        clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &time);
+        return static_cast<double>(time.tv_sec) * 1e3 + static_cast<double>(time.tv_nsec) / 1e6;
+    };
+    const double from = now();
+    work();
+    return now() - from;
+}
+
 template <class Work>
 double median(const Work& work) {
     std::vector<double> times;
     for (int i = 0; i < runs; ++i)
-        times.push_back(once(work));
+        times.push_back(worked(work));
     return quantile(times, 0.5);
 }
 
-Set ladderSet(int number, std::mt19937_64& random) {
-    std::uniform_real_distribution<double> noise(-0.02, 0.02);
-    Set set{.load = Mass{40'000 + 10'000 * number}};
-    for (int rep = 0; rep < repsEach; ++rep)
-        set.reps.push_back({.velocity = 1.3 - 0.12 * number + noise(random)});
-    return set;
-}
-
-/// Sessions in the order of an import: by day, so that neighbours in time are neighbours in the
-/// file and an athlete's sessions are not.
-void generate(log::Log& log, int sessions, int athletes) {
-    std::mt19937_64 random(20260314);
-    log.together([&] {
-        const LiftId lift = log.add(Lift{.name = "Bench pull"});
-        std::vector<AthleteId> squad;
-        for (int i = 0; i < athletes; ++i)
-            squad.push_back(log.add(Athlete{.name = "Athlete " + std::to_string(i + 1)}));
-        for (int i = 0; i < sessions; ++i) {
-            const auto date = Date{std::chrono::sys_days{std::chrono::year{1990} / 1 / 1} +
-                                   std::chrono::days{i / athletes}};
-            const SessionId session = log.add(SessionHead{
-                .athlete = squad[static_cast<std::size_t>(i % athletes)], .date = date});
-            for (int number = 0; number < setsEach; ++number)
-                log.add(session, lift, ladderSet(number, random));
-        }
-    });
-}
-
-sqlite3* bare(const fs::path& file) {
-    sqlite3* db = nullptr;
-    if (sqlite3_open(file.c_str(), &db) != SQLITE_OK)
-        std::abort();
-    return db;
-}
-
-double bareScan(sqlite3* db, const char* sql) {
-    sqlite3_stmt* statement = nullptr;
-    if (sqlite3_prepare_v2(db, sql, -1, &statement, nullptr) != SQLITE_OK)
-        std::abort();
+/// What the log itself reads, in the order it reads it, by SQLite alone.
+double bareScan(const BareSql& db, const char* sql) {
+    BareStatement rows(db, sql);
     double sum = 0;
-    while (sqlite3_step(statement) == SQLITE_ROW)
-        sum += static_cast<double>(sqlite3_column_int64(statement, 0) +
-                                   sqlite3_column_int64(statement, 1)) +
-               sqlite3_column_double(statement, 2);
-    sqlite3_finalize(statement);
+    while (rows.next())
+        sum += static_cast<double>(rows.integer(0) + rows.integer(1)) + rows.real(2);
     return sum;
 }
 
-double fitAll(const log::Log& log) {
-    std::vector<double> loads;
-    std::vector<double> velocities;
+double bareSessions(const BareSql& db) {
+    return bareScan(db, "SELECT athlete, id, ordinal, day, device, body_mass_g, repeat_of, "
+                        "line_checksum FROM sessions ORDER BY athlete, day, ordinal");
+}
+
+double bareSets(const BareSql& db) {
+    return bareScan(db, "SELECT session, load_g, point, lift, ordinal, maximum, counting FROM sets "
+                        "ORDER BY session, lift, ordinal");
+}
+
+double bareReps(const BareSql& db) {
+    return bareScan(db, "SELECT set_id, ordinal, velocity FROM reps ORDER BY set_id, ordinal");
+}
+
+/// Goes through the log athlete by athlete, the sessions of one at a time.
+template <class Work>
+void eachAthlete(const log::Log& log, const Work& work) {
+    std::vector<LiftSession> ofOne;
+    log.scan({}, [&](const LiftSession& session) {
+        if (!ofOne.empty() && ofOne.front().athlete != session.athlete) {
+            work(ofOne);
+            ofOne.clear();
+        }
+        ofOne.push_back(session);
+    });
+    work(ofOne);
+}
+
+/// The threshold of one lift, from the athlete's own maxima where there are any.
+Answer<Mvt> mvtOf(const Lift& lift, LiftId id, const std::vector<LiftSession>& sessions) {
+    std::vector<Point> maxima;
+    for (const LiftSession& session : sessions)
+        if (session.lift == id)
+            maxima.insert(maxima.end(), session.maxima.begin(), session.maxima.end());
+    return answers::chooseMvt(lift, maxima);
+}
+
+/// Asks work of each session with its lift's threshold.
+template <class Work>
+void eachSession(const log::Log& log, const Work& work) {
+    const auto lifts = log.lifts();
+    eachAthlete(log, [&](const std::vector<LiftSession>& sessions) {
+        for (const auto& lift : lifts) {
+            if (std::ranges::find(sessions, lift.id, &LiftSession::lift) == sessions.end())
+                continue;
+            const auto mvt = mvtOf(lift.value, lift.id, sessions);
+            for (const LiftSession& session : sessions)
+                if (session.lift == lift.id)
+                    work(lift.value, mvt, session);
+        }
+    });
+}
+
+/// Every line with its 1RM and Fieller's interval.
+double lines(const log::Log& log) {
+    std::vector<double> loads, velocities;
     double sum = 0;
-    log.scan({}, [&](const LiftSession& line) {
+    eachSession(log, [&](const Lift&, const Answer<Mvt>& mvt, const LiftSession& session) {
         loads.clear();
         velocities.clear();
-        for (const Point& point : line.points) {
+        for (const Point& point : session.points) {
             loads.push_back(point.load);
             velocities.push_back(point.velocity);
         }
-        if (const auto fitted = stats::fitLine(loads, velocities))
-            sum += fitted->slope;
+        const auto line = stats::fitLine(loads, velocities);
+        if (line && line->hasInference() && mvt)
+            sum += stats::inversePrediction(*line, mvt->value, 0, level).interval.low;
     });
+    return sum;
+}
+
+/// All that the profile page says of every session.
+double profiles(const log::Log& log) {
+    double sum = 0;
+    eachSession(log, [&](const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session) {
+        if (const auto profile = answers::profile(lift, mvt, session, level))
+            sum += profile->line.slope;
+    });
+    return sum;
+}
+
+/// All profiles of one athlete and lift.
+double page(const log::Log& log, AthleteId athlete, const Stored<LiftId, Lift>& lift) {
+    double sum = 0;
+    const auto sessions = log.liftSessions({.athlete = athlete, .lift = lift.id});
+    const auto mvt = mvtOf(lift.value, lift.id, sessions);
+    for (const LiftSession& session : sessions)
+        if (const auto profile = answers::profile(lift.value, mvt, session, level))
+            sum += profile->line.slope;
     return sum;
 }
 
 void compareReads(const fs::path& folder, int sessions) {
-    const int athletes = std::max(1, sessions / sessionsAnAthlete);
+    const bench::Institute institute{.sessions = sessions};
+    const int athlete = institute.athletes() / 2;
+    bench::Institute loneOne = institute;
+    loneOne.only = athlete;
     const fs::path file = folder / ("log" + std::to_string(sessions) + ".slopebook");
     const fs::path lone = folder / ("lone" + std::to_string(sessions) + ".slopebook");
-    double written = 0;
-    {
-        log::Log log = log::Log::create(file);
-        written = once([&] { generate(log, sessions, athletes); });
-        log::Log one = log::Log::create(lone);
-        generate(one, sessionsAnAthlete, 1);
-    }
+    const double written = worked([&] { bench::writeInstitute(file, institute); });
+    bench::writeInstitute(lone, loneOne);
     volatile double sink = 0;
-    sqlite3* const db = bare(file);
-    // A cache of the same size as the log's own.
-    const double sets =
-        median([&] { sink = sink + bareScan(db, "SELECT session, load_g, point FROM sets"); });
-    const double reps =
-        median([&] { sink = sink + bareScan(db, "SELECT set_id, ordinal, velocity FROM reps"); });
-    sqlite3_close(db);
+    double same = 0, reps = 0;
+    {
+        const BareSql db(file);
+        same = median([&] { sink = sink + bareSessions(db) + bareSets(db); });
+        reps = median([&] { sink = sink + bareReps(db); });
+    }
     const double opening = median([&] { log::Log::open(file); });
     const double openingLone = median([&] { log::Log::open(lone); });
     const log::Log log = log::Log::open(file);
     const log::Log one = log::Log::open(lone);
     const double scanned = median([&] { log.scan({}, [&](const LiftSession&) {}); });
-    const double fitted = median([&] { sink = sink + fitAll(log); });
-    const auto page = [&](const log::Log& of, AthleteId athlete) {
+    const double fitted = median([&] { sink = sink + lines(log); });
+    const double asked = worked([&] { sink = sink + profiles(log); });
+    const auto lift = log.lifts().at(static_cast<std::size_t>(0));
+    const auto pages = [&](const log::Log& of, AthleteId who) {
         return median([&] {
             for (int i = 0; i < 20; ++i)
-                sink = sink + static_cast<double>(
-                                  of.liftSessions({.athlete = athlete, .lift = LiftId{1}}).size());
+                sink = sink + page(of, who, lift);
         });
     };
-    const double pageHere = page(log, AthleteId{athletes / 2 + 1});
-    const double pageLone = page(one, AthleteId{1});
-    const double checked = once([&] { sink = sink + static_cast<double>(log.check().size()); });
+    const double pageHere = pages(log, AthleteId{athlete + 1});
+    const double pageLone = pages(one, AthleteId{1});
+    const double checked = worked([&] { sink = sink + static_cast<double>(log.check().size()); });
     const double kept = static_cast<double>(fs::file_size(file)) / 1048576;
     rusage usage{};
     getrusage(RUSAGE_SELF, &usage);
-    std::printf("%9d %8.1f %9.0f %9.1f %9.1f %8.2f %8.2f %8.2f %8.2f %8.2f %9.0f %7ld\n", sessions,
-                kept, sessions * setsEach / written, sets, reps, scanned / sets, fitted / sets,
-                fitted / reps, pageHere / pageLone, opening / openingLone, checked,
-                usage.ru_maxrss / 1024);
+    std::printf("| %9d | %7.1f | %8.0f | %8.1f | %8.1f | %5.2f | %5.2f | %5.2f | %5.2f | %5.2f | "
+                "%5.2f | %9.0f | %6ld |\n",
+                sessions, kept, 1000.0 * sessions * setsEach / written, same, reps, scanned / same,
+                fitted / same, fitted / reps, asked / same, pageHere / pageLone,
+                opening / openingLone, checked, usage.ru_maxrss / 1024);
     std::fflush(stdout);
 }
 
-void compareWrites(const fs::path& folder) {
-    log::Log log = log::Log::create(folder / "durable.slopebook");
-    generate(log, 200, 8);
-    sqlite3* const db = bare(folder / "bare.db");
-    sqlite3_exec(db,
-                 "PRAGMA journal_mode = DELETE; PRAGMA synchronous = FULL; "
-                 "CREATE TABLE sets (id INTEGER PRIMARY KEY, load INTEGER, velocity REAL)",
-                 nullptr, nullptr, nullptr);
+Set ladderSet(int number, std::mt19937_64& random) {
+    std::uniform_real_distribution<double> noise(-0.02, 0.02);
+    Set set{.load = Mass{40'000 + 10'000 * number}};
+    for (int rep = 0; rep < 3; ++rep)
+        set.reps.push_back({.velocity = 1.3 - 0.12 * number + noise(random)});
+    return set;
+}
+
+void compareWrites(const fs::path& folder, const fs::path& file) {
+    log::Log log = log::Log::open(file);
+    BareSql db(folder / "bare.db");
+    db.execute("PRAGMA journal_mode = DELETE; PRAGMA synchronous = FULL; "
+               "CREATE TABLE sets (id INTEGER PRIMARY KEY, load INTEGER, velocity REAL)");
     std::mt19937_64 random(7);
-    const SessionId session = log.sessions(AthleteId{3}).front().id;
-    std::vector<double> ours;
-    std::vector<double> bareOnes;
+    const LiftId lift = log.lifts().front().id;
+    const auto sessions = log.sessions(AthleteId{3});
+    std::vector<double> ours, bareOnes;
     for (int i = 0; i < durableWrites; ++i) {
         // A ladder's sets go to one session, then to the next.
-        const SessionId into{raw(session) + i / setsEach % 100};
+        const SessionId into =
+            sessions[static_cast<std::size_t>(i / setsEach) % sessions.size()].id;
         const Set set = ladderSet(i % setsEach, random);
-        bareOnes.push_back(once([&] {
-            sqlite3_exec(db, "INSERT INTO sets (load, velocity) VALUES (40000, 1.1)", nullptr,
-                         nullptr, nullptr);
-        }));
-        ours.push_back(once([&] { log.add(into, LiftId{1}, set); }));
+        bareOnes.push_back(
+            once([&] { db.execute("INSERT INTO sets (load, velocity) VALUES (40000, 1.1)"); }));
+        ours.push_back(once([&] { log.add(into, lift, set); }));
     }
-    sqlite3_close(db);
-    std::printf("durable entry of a set, ms: median %.2f, p99 %.2f; a bare insert: median %.2f, "
-                "p99 %.2f; ratio of medians %.2f\n",
+    std::printf("\ndurable entry of a set into that log, ms: median %.2f, p99 %.2f; a bare "
+                "insert: median %.2f, p99 %.2f; ratio of medians %.2f\n",
                 quantile(ours, 0.5), quantile(ours, 0.99), quantile(bareOnes, 0.5),
                 quantile(bareOnes, 0.99), quantile(ours, 0.5) / quantile(bareOnes, 0.5));
 }
 } // namespace
 
 int main(int count, char** arguments) {
-    const fs::path folder =
-        fs::temp_directory_path() / ("slopebook-bench-" + std::to_string(::getpid()));
-    fs::create_directories(folder);
-    std::printf(
-        " sessions      MiB    sets/s   sets ms   reps ms     scan    +fit  fit/reps     page "
-        "    open  check ms     MB\n");
-    if (count < 2)
-        compareReads(folder, 20'000);
+    std::vector<int> sizes;
     for (int i = 1; i < count; ++i)
-        compareReads(folder, std::atoi(arguments[i]));
-    std::printf("scan, +fit: times the bare scan of the sets (of the reps: fit/reps); page, open: "
-                "times the same on a log of one athlete\n");
-    compareWrites(folder);
+        sizes.push_back(std::atoi(arguments[i]));
+    if (sizes.empty())
+        sizes = {20'000};
+    if (*std::ranges::min_element(sizes) < 100) {
+        std::fputs("usage: slopebook_bench_log [SESSIONS ...], 100 or more of each\n", stderr);
+        return 2;
+    }
+    // In the folder at hand: what is measured is its disk.
+    const fs::path folder = fs::current_path() / ("slopebook-bench-" + std::to_string(::getpid()));
+    fs::create_directories(folder);
+    std::puts("| sessions | MiB | sets/s | bare scan, ms | bare reps, ms | scan | lines | "
+              "lines/reps | profiles | page | open | check, ms | MB |\n"
+              "|---|---|---|---|---|---|---|---|---|---|---|---|---|");
+    for (const int sessions : sizes)
+        compareReads(folder, sessions);
+    std::puts("scan, lines, profiles: times the bare ordered scan of sessions and sets "
+              "(lines/reps: of the reps); page, open: times the same on a log of that athlete "
+              "alone");
+    compareWrites(folder, folder / ("log" + std::to_string(sizes.back()) + ".slopebook"));
     fs::remove_all(folder);
     return 0;
 }

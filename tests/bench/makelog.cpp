@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Writes an institute's log, or one athlete's part of it (counted from 0):
+//   slopebook_make_log FILE SESSIONS [ATHLETE]
+#include "tests/bench/biglog.h"
+
+#include <cstdio>
+#include <cstdlib>
+#include <exception>
+
+int main(int count, char** arguments) {
+    if (count < 3 || count > 4 || std::atoi(arguments[2]) < 1) {
+        std::fputs("usage: slopebook_make_log FILE SESSIONS [ATHLETE]\n", stderr);
+        return 2;
+    }
+    try {
+        slopebook::bench::Institute institute{.sessions = std::atoi(arguments[2])};
+        if (count == 4)
+            institute.only = std::atoi(arguments[3]);
+        slopebook::bench::writeInstitute(arguments[1], institute);
+    } catch (const std::exception& error) {
+        std::fprintf(stderr, "%s\n", error.what());
+        return 1;
+    }
+    return 0;
+}
