@@ -102,7 +102,7 @@ answers::Side sideFrom(const std::string& text) {
 
 answers::PlanSettings settingsFrom(const Options& options, const log::Log& log,
                                    const ui::Background& about, const LiftSession& session) {
-    auto settings = ui::planSettings(log, about, session,
+    auto settings = ui::planSettings(ui::liftContext(log, about.lift.id), about, session,
                                      onNamedBar(equipmentFrom(options, log), options.onBar));
     if (!options.percent.empty())
         settings.target = targetFrom(options.percent, answers::Target::Kind::Percent);
@@ -137,13 +137,14 @@ void addParts(PlanOut& out, const Options& options, const log::Log& log,
         out.history = answers::borrow(about.lift.value, about.mvt, about.sessions,
                                       out.plan.profile.session.session);
     if (options.nextTest > 0) {
-        auto settings =
-            ui::nextTestSettings(log, about, out.plan.profile.session, out.plan.settings.equipment);
+        const ui::LiftContext context = ui::liftContext(log, about.lift.id);
+        auto settings = ui::nextTestSettings(context, about, out.plan.profile.session,
+                                             out.plan.settings.equipment);
         settings.ceiling = out.plan.settings.ceiling;
         settings.steps = options.nextTest;
         out.next = answers::nextTest(out.plan.profile, settings);
         if (*out.next)
-            out.settled = ui::settledAt(log, about, out.plan.profile, **out.next,
+            out.settled = ui::settledAt(context, about, out.plan.profile, **out.next,
                                         (*out.next)->ladders.front());
     }
 }

@@ -237,7 +237,10 @@ void BeforeAfterView::ask() {
                                  : tr("Choose an athlete."));
             return;
         }
-        auto answer = batteryOf(m_logbook.log(), *m_athlete, *from, *to);
+        auto answer = batteryOf(
+            m_logbook.log(),
+            [this](LiftId lift) -> const LiftContext& { return m_logbook.context(lift); },
+            *m_athlete, *from, *to);
         if (!answer) {
             showReason(text(answer.why().reason));
             return;

@@ -2,6 +2,7 @@
 #include "ui/compare/comparepage.h"
 
 #include "core/model/errors.h"
+#include "ui/questions/liftcontext.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -104,7 +105,8 @@ QWidget* ComparePage::buildPrintButtons() {
         tr("What is printed beside the sentence, the sources and the cautions"));
     m_paperBox->addItem(u"A4"_s);
     m_paperBox->addItem(tr("Letter"));
-    m_paperBox->setCurrentIndex(QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? 1 : 0);
+    m_paperBox->setCurrentIndex(
+        QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? 1 : 0);
     m_paperBox->setAccessibleName(tr("Paper of the PDF"));
     auto* buttons = new QWidget;
     auto* row = new QHBoxLayout(buttons);
@@ -266,9 +268,9 @@ void ComparePage::ask() {
             select(m_fromBox, m_from);
             select(m_toBox, m_to);
         }
-        const auto answer = from && to
-                                ? comparisonOf(m_logbook.log(), *m_about, *from, *to, asked())
-                                : Answer<answers::Comparison>(from ? to.why() : from.why());
+        const auto answer = from && to ? comparisonOf(m_logbook.log(), m_logbook.context(*m_lift),
+                                                      *m_about, *from, *to, asked())
+                                       : Answer<answers::Comparison>(from ? to.why() : from.why());
         if (answer) {
             m_comparison = *answer;
             m_view->show(*m_comparison, header());

@@ -87,7 +87,7 @@ void AgreementView::reload() {
             return;
         }
         m_devices = m_logbook.log().devices();
-        m_pairs = devicesCompared(liftContext(m_logbook.log(), *m_lift));
+        m_pairs = devicesCompared(m_logbook.context(*m_lift));
         for (const auto& [first, second] : m_pairs)
             m_which->addItem(tr("%1 and %2").arg(nameOf(first), nameOf(second)));
         m_which->setEnabled(!m_pairs.empty());
@@ -111,14 +111,15 @@ void AgreementView::ask() {
         return;
     try {
         const auto& [first, second] = m_pairs[static_cast<std::size_t>(at)];
-        const auto study = agreementOf(m_logbook.log(), *m_lift, first, second);
+        const auto study = agreementOf(m_logbook.context(*m_lift), first, second);
         if (!study) {
             showNothing(noAnswerText(study.why()));
             return;
         }
         std::map<AthleteId, QString> athletes;
-        for (const auto& athlete : m_logbook.log().athletes())
-            athletes[athlete.id] = text(athlete.value.name);
+        for (const answers::PairedSet& set : study->sets)
+            if (const auto [at, fresh] = athletes.try_emplace(set.athlete); fresh)
+                at->second = text(m_logbook.log().athlete(at->first).value.name);
         m_chart->setData(agreementData(*study, nameOf(first), nameOf(second)));
         m_figures->setTable(agreementHeadings(), agreementRows(*study), 1, 3);
         m_sets->setTable(pairedHeadings(nameOf(first), nameOf(second)),

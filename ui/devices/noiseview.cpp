@@ -74,11 +74,15 @@ void NoiseView::reload() {
         std::vector<NoiseGroup> groups;
         for (const auto& lift : m_logbook.log().lifts())
             if (m_every->isChecked() || lift.id == m_lift)
-                for (NoiseGroup& group : noiseGroups(m_logbook.log(), lift.id, m_athlete))
+                for (NoiseGroup& group :
+                     noiseGroups(m_logbook.log(), m_logbook.context(lift.id), m_athlete))
                     groups.push_back(std::move(group));
         std::map<AthleteId, QString> names;
-        for (const auto& athlete : m_logbook.log().athletes())
-            names[athlete.id] = text(athlete.value.name);
+        for (const NoiseGroup& group : groups)
+            if (group.noise)
+                for (const answers::RepeatPair& pair : group.noise->used)
+                    if (const auto [at, fresh] = names.try_emplace(pair.first.athlete); fresh)
+                        at->second = text(m_logbook.log().athlete(at->first).value.name);
         m_noise->setTable(noiseHeadings(), noiseRows(groups), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
         m_noiseView->resizeColumnsToContents();

@@ -7,7 +7,9 @@
 #include "ui/edits/sessionedits.h"
 #include "ui/edits/setedits.h"
 #include "ui/edits/valueedits.h"
+#include "ui/questions/liftcontext.h"
 
+#include <map>
 #include <utility>
 
 namespace slopebook::ui {
@@ -18,6 +20,8 @@ struct Logbook::Impl {
     long seenVersion = 0;
     bool stepBack = false; ///< the undo or redo under way failed and is to be taken back
     EditHost host;
+    std::map<LiftId, LiftContext> contexts;
+    long contextsVersion = 0;
     QUndoStack stack; // last: its edits go before the host that they know
 
     Impl(Logbook& owner, log::Log opened)
@@ -77,6 +81,17 @@ Logbook::~Logbook() {
 
 const log::Log& Logbook::log() const {
     return m_impl->log;
+}
+
+const LiftContext& Logbook::context(LiftId lift) const {
+    const long version = m_impl->log.dataVersion();
+    if (version != m_impl->contextsVersion)
+        m_impl->contexts.clear();
+    m_impl->contextsVersion = version;
+    const auto known = m_impl->contexts.find(lift);
+    if (known != m_impl->contexts.end())
+        return known->second;
+    return m_impl->contexts.emplace(lift, liftContext(m_impl->log, lift)).first->second;
 }
 
 QUndoStack* Logbook::undoStack() {

@@ -14,6 +14,8 @@
 
 namespace slopebook::ui {
 
+struct LiftContext;
+
 class Logbook : public QObject {
     Q_OBJECT
 public:
@@ -21,6 +23,9 @@ public:
     ~Logbook() override;
 
     const log::Log& log() const;
+    /// What all athletes' sessions of a lift say together, read anew only when the log has changed
+    /// since. Throws LogError. Good until the next call.
+    const LiftContext& context(LiftId lift) const;
     QUndoStack* undoStack();
 
     // Each throws LogError or BadInput and then has changed nothing, on disk or in the undo stack.

@@ -104,7 +104,7 @@ void NextTestPane::showReason(const QString& reason) {
 }
 
 void NextTestPane::ask(const Question& q) {
-    auto settings = nextTestSettings(*q.log, *q.about, q.profile->session, q.equipment);
+    auto settings = nextTestSettings(*q.context, *q.about, q.profile->session, q.equipment);
     settings.ceiling = q.ceiling;
     settings.steps = m_steps->value();
     settings.heaviestPercent = m_heaviest->value();
@@ -130,7 +130,7 @@ void NextTestPane::ask(const Question& q) {
     m_chart->setSpokenText(m_sentence->text());
     QStringList settled;
     for (const SettledAt& each :
-         settledAt(*q.log, *q.about, *q.profile, *next, next->ladders.front()))
+         settledAt(*q.context, *q.about, *q.profile, *next, next->ladders.front()))
         settled << planwords::settledText(each, q.unit);
     m_settled->setText(settled.join(u'\n'));
     m_settled->setVisible(!settled.isEmpty());

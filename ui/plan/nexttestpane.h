@@ -24,6 +24,7 @@ public:
     /// What is asked about; the pane asks anew when its own fields change.
     struct Question {
         const log::Log* log = nullptr;
+        const LiftContext* context = nullptr;
         const Background* about = nullptr;
         const answers::Profile* profile = nullptr;
         Equipment equipment = {};

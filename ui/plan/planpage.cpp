@@ -181,7 +181,7 @@ void PlanPage::ask() {
         const auto equipment = chosenEquipment();
         if (!equipment)
             return showReason(tr("Make a set of equipment first: the bars and plates at hand."));
-        auto settings = planSettings(m_logbook.log(), *m_about, *session, *equipment);
+        auto settings = planSettings(m_logbook.context(*m_lift), *m_about, *session, *equipment);
         settings.target = m_choice.target;
         settings.lossPercent = m_choice.lossPercent;
         settings.ceiling = m_choice.ceiling;
@@ -216,6 +216,7 @@ void PlanPage::askNextTest() {
     if (!m_about || !m_profile || !equipment)
         return m_next->showReason(m_sentence->text());
     m_next->ask({.log = &m_logbook.log(),
+                 .context = &m_logbook.context(*m_lift),
                  .about = &*m_about,
                  .profile = &*m_profile,
                  .equipment = *equipment,

@@ -3,6 +3,7 @@
 
 #include "core/answers/testkinds.h"
 #include "core/model/errors.h"
+#include "ui/questions/liftcontext.h"
 
 #include <algorithm>
 #include <map>
@@ -43,15 +44,17 @@ std::optional<LiftSession> lastIn(std::span<const LiftSession> sessions, const S
     return last;
 }
 
-std::vector<BatteryLift> liftsOf(const log::Log& log, AthleteId athlete, const Stretch& from,
-                                 const Stretch& to, const AskSettings& settings) {
+std::vector<BatteryLift> liftsOf(const log::Log& log, const ContextOf& contextOf, AthleteId athlete,
+                                 const Stretch& from, const Stretch& to,
+                                 const AskSettings& settings) {
     std::vector<BatteryLift> lifts;
     for (const LiftId id : log.liftsOf(athlete)) {
         const Background about = background(log, athlete, id);
         const auto before = lastIn(about.sessions, from);
         const auto after = lastIn(about.sessions, to);
         if (before && after)
-            lifts.push_back({about.lift, comparisonOf(log, about, *before, *after, settings)});
+            lifts.push_back(
+                {about.lift, comparisonOf(log, contextOf(id), about, *before, *after, settings)});
     }
     return lifts;
 }
@@ -65,13 +68,22 @@ bool sameName(std::string_view a, std::string_view b) {
 
 Answer<BatteryAnswer> batteryOf(const log::Log& log, AthleteId athlete, const BatterySide& from,
                                 const BatterySide& to, const AskSettings& settings) {
+    LiftContext context;
+    const ContextOf read = [&](LiftId lift) -> const LiftContext& {
+        context = liftContext(log, lift);
+        return context;
+    };
+    return batteryOf(log, read, athlete, from, to, settings);
+}
+
+Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf, AthleteId athlete,
+                                const BatterySide& from, const BatterySide& to,
+                                const AskSettings& settings) {
     if (from == to)
         return NoAnswer{NoAnswer::Why::Other,
                         "Both sides are the same: choose two dates or blocks."};
     BatteryAnswer answer;
-    for (const auto& stored : log.athletes())
-        if (stored.id == athlete)
-            answer.athlete = stored;
+    answer.athlete = log.athlete(athlete);
     const Stretch before = stretchOf(log, from);
     const Stretch after = stretchOf(log, to);
     const auto sessions = log.batteries(athlete);
@@ -87,7 +99,7 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, AthleteId athlete, const Ba
         log.scanBatteries({}, [&](const BatterySession& session) { squad.add(session); });
     answer.battery =
         answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(), settings.level);
-    answer.lifts = liftsOf(log, athlete, before, after, settings);
+    answer.lifts = liftsOf(log, contextOf, athlete, before, after, settings);
     for (const BatteryLift& lift : answer.lifts)
         if (lift.comparison)
             answers::addLift(answer.battery, lift.lift.value, *lift.comparison);

@@ -6,6 +6,7 @@
 #include "core/answers/batterycomparison.h"
 #include "ui/questions/questions.h"
 
+#include <functional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -21,6 +22,8 @@ struct BatteryLift {
     Answer<answers::Comparison> comparison = NoAnswer{};
 };
 
+struct LiftContext;
+
 struct BatteryAnswer {
     Stored<AthleteId, Athlete> athlete{};
     answers::BatteryComparison battery{};
@@ -30,6 +33,11 @@ struct BatteryAnswer {
 /// Where both sides are the same, or one holds no session: the reason.
 Answer<BatteryAnswer> batteryOf(const log::Log& log, AthleteId athlete, const BatterySide& from,
                                 const BatterySide& to, const AskSettings& settings = {});
+/// The same where what all athletes say of a lift is known already.
+using ContextOf = std::function<const LiftContext&(LiftId)>;
+Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf, AthleteId athlete,
+                                const BatterySide& from, const BatterySide& to,
+                                const AskSettings& settings = {});
 
 /// "2026-03-14" or the name of a block (letter case aside); BadInput lists the blocks.
 BatterySide batterySide(const log::Log& log, const std::string& text);

@@ -38,6 +38,17 @@ std::optional<std::pair<double, std::string>> publishedDayNoise(const Lift& lift
     return std::pair{*row->dayNoise, row->dayNoiseSource};
 }
 
+/// Asked of each device once: a squad's comparisons ask it again for every athlete.
+void readNoise(LiftContext& context) {
+    const Lift& lift = context.lift.value;
+    std::set<std::optional<DeviceId>> devices{std::nullopt};
+    for (const answers::RepeatPair& pair : context.repeats)
+        devices.insert(pair.second.device);
+    for (const auto& device : devices)
+        context.noise.emplace(device, answers::liftNoise(lift, answers::chooseMvt(lift, {}),
+                                                         onDevice(context.repeats, device)));
+}
+
 /// The bias of the later device and what is to be said of it; nothing where there is no study.
 void correctDevices(const LiftContext& context, const LiftSession& from, const LiftSession& to,
                     answers::ComparisonSettings& settings) {
@@ -56,15 +67,34 @@ void correctDevices(const LiftContext& context, const LiftSession& from, const L
         settings.ofTheDevice.push_back(study->notes.front());
 }
 
+/// Everybody who has sessions of the lift, by name; one ordered pass over the log.
+std::vector<answers::SquadMember> squadMembers(const log::Log& log,
+                                               const Stored<LiftId, Lift>& lift) {
+    std::map<AthleteId, std::vector<LiftSession>> sessions;
+    log.scan({.athlete = {}, .lift = lift.id},
+             [&](const LiftSession& session) { sessions[session.athlete].push_back(session); });
+    std::vector<answers::SquadMember> members;
+    for (auto& athlete : log.athletes()) {
+        const auto found = sessions.find(athlete.id);
+        if (found == sessions.end())
+            continue;
+        std::vector<Point> maxima;
+        for (const LiftSession& session : found->second)
+            maxima.insert(maxima.end(), session.maxima.begin(), session.maxima.end());
+        members.push_back({.athlete = athlete.id,
+                           .name = std::move(athlete.value.name),
+                           .sessions = std::move(found->second),
+                           .mvt = answers::chooseMvt(lift.value, maxima),
+                           .checkLoads = log.checkLoads(athlete.id, lift.id)});
+    }
+    return members;
+}
+
 } // namespace
 
 LiftContext liftContext(const log::Log& log, LiftId lift) {
     LiftContext context;
-    const auto lifts = log.lifts();
-    const auto here = std::ranges::find(lifts, lift, &Stored<LiftId, Lift>::id);
-    if (here == lifts.end())
-        throw LogError(LogError::Kind::Conflict, "The lift is not in the log any more.");
-    context.lift = *here;
+    context.lift = log.lift(lift);
     answers::SquadLatest squad;
     std::vector<LiftSession> ofOne;
     const auto take = [&] {
@@ -78,10 +108,15 @@ LiftContext liftContext(const log::Log& log, LiftId lift) {
         if (!ofOne.empty() && ofOne.front().athlete != session.athlete)
             take();
         squad.add(session);
+        if (!context.days)
+            context.days = std::pair{session.date, session.date};
+        context.days->first = std::min(context.days->first, session.date);
+        context.days->second = std::max(context.days->second, session.date);
         ofOne.push_back(session);
     });
     take();
     context.smallest = answers::smallestChanges(context.lift.value, squad, std::nullopt);
+    readNoise(context);
     return context;
 }
 
@@ -91,16 +126,19 @@ answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about
     const auto own =
         answers::liftNoise(lift, about.mvt, onDevice(answers::repeatPairs(about.sessions), device));
     const bool enough = own && own->day.pairs >= answers::pairsNeeded;
-    const Answer<answers::LiftNoise> all =
-        enough ? Answer<answers::LiftNoise>(NoAnswer{})
-               : answers::liftNoise(lift, answers::chooseMvt(lift, {}),
-                                    onDevice(context.repeats, device));
-    return answers::chooseDayNoise(own, all, publishedDayNoise(lift));
+    const auto all = context.noise.find(device);
+    if (enough || all == context.noise.end()) // nobody was tested twice on that device
+        return answers::chooseDayNoise(own, NoAnswer{}, publishedDayNoise(lift));
+    return answers::chooseDayNoise(own, all->second, publishedDayNoise(lift));
 }
 
 std::vector<NoiseGroup> noiseGroups(const log::Log& log, LiftId lift,
                                     std::optional<AthleteId> athlete, double level) {
-    const LiftContext context = liftContext(log, lift);
+    return noiseGroups(log, liftContext(log, lift), athlete, level);
+}
+
+std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& context,
+                                    std::optional<AthleteId> athlete, double level) {
     const Lift& value = context.lift.value;
     std::set<std::optional<DeviceId>> devices;
     for (const answers::RepeatPair& pair : context.repeats)
@@ -109,7 +147,7 @@ std::vector<NoiseGroup> noiseGroups(const log::Log& log, LiftId lift,
         devices.insert(std::nullopt);
     std::optional<Background> about;
     if (athlete)
-        about = background(log, *athlete, lift);
+        about = background(log, *athlete, context.lift.id);
     const auto names = log.devices();
     std::vector<NoiseGroup> groups;
     for (const auto& device : devices) {
@@ -201,18 +239,35 @@ std::map<DeviceId, answers::DeviceBias> biasesAgainst(const LiftContext& context
     return biases;
 }
 
+Answer<answers::Follow> followOf(const LiftContext& context, const Background& about, Mass load,
+                                 std::optional<SessionId> baseline, const AskSettings& settings) {
+    const auto& sessions = about.sessions;
+    const auto isBaseline = [&](const LiftSession& session) {
+        return baseline ? session.session == *baseline : bool(profileOf(about, session, settings));
+    };
+    const auto base = std::ranges::find_if(sessions, isBaseline);
+    if (base == sessions.end())
+        return NoAnswer{NoAnswer::Why::NoBaseline,
+                        baseline ? "The baseline session does not hold this lift."
+                                 : "No session of this lift has a line to start from."};
+    // Of one device against itself: what other devices read is told apart for each.
+    return answers::follow(about.lift.value, about.mvt, sessions, load,
+                           static_cast<std::size_t>(base - sessions.begin()),
+                           comparisonSettings(context, about, *base, *base, settings),
+                           settings.plateStep,
+                           biasesAgainst(context, *base, sessions, settings.level));
+}
+
 Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
                                const answers::Period& to, const std::vector<Mass>& loads,
                                const AskSettings& settings) {
-    const LiftContext context = liftContext(log, lift);
-    std::vector<answers::SquadMember> members;
-    eachBackground(log, {.athlete = {}, .lift = lift}, [&](const Background& about) {
-        members.push_back({.athlete = about.athlete.id,
-                           .name = about.athlete.value.name,
-                           .sessions = about.sessions,
-                           .mvt = about.mvt,
-                           .checkLoads = about.checkLoads});
-    });
+    return squadOf(log, liftContext(log, lift), from, to, loads, settings);
+}
+
+Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
+                               const answers::Period& from, const answers::Period& to,
+                               const std::vector<Mass>& loads, const AskSettings& settings) {
+    const std::vector<answers::SquadMember> members = squadMembers(log, context.lift);
     const answers::SettingsOf settingsOf = [&](const answers::SquadMember& member,
                                                const LiftSession& first,
                                                const LiftSession& second) {

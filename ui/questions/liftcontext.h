@@ -16,9 +16,12 @@ namespace slopebook::ui {
 
 struct LiftContext {
     Stored<LiftId, Lift> lift{};
-    std::vector<answers::RepeatPair> repeats{}; ///< of all athletes
-    std::vector<LiftSession> twoDevices{};      ///< of days that hold more than one device
-    answers::SmallestChanges smallest{};        ///< without what is a share of an earlier 1RM
+    std::vector<answers::RepeatPair> repeats{};  ///< of all athletes
+    std::vector<LiftSession> twoDevices{};       ///< of days that hold more than one device
+    std::optional<std::pair<Date, Date>> days{}; ///< first and last day that the lift was tested
+    /// The lift's noise from repeat tests on each device, and (no device) on any.
+    std::map<std::optional<DeviceId>, Answer<answers::LiftNoise>> noise{};
+    answers::SmallestChanges smallest{}; ///< without what is a share of an earlier 1RM
 };
 
 /// Holds one athlete's sessions at a time. Throws LogError (Conflict) where the log has no such
@@ -44,6 +47,8 @@ struct NoiseGroup {
 /// there are tests of their own; where nobody was tested twice, one that says so.
 std::vector<NoiseGroup> noiseGroups(const log::Log& log, LiftId lift,
                                     std::optional<AthleteId> athlete = {}, double level = 0.95);
+std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& context,
+                                    std::optional<AthleteId> athlete, double level = 0.95);
 
 /// Pairs of devices that measured the same sets of the lift, as their ids order them.
 std::vector<std::pair<DeviceId, DeviceId>> devicesCompared(const LiftContext& context);
@@ -57,6 +62,14 @@ answers::ComparisonSettings comparisonSettings(const LiftContext& context, const
                                                const LiftSession& from, const LiftSession& to,
                                                const AskSettings& settings = {});
 
+/// As those of questions.h, likewise.
+Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext& context,
+                                         const Background& about, const LiftSession& from,
+                                         const LiftSession& to, const AskSettings& settings = {});
+Answer<answers::Follow> followOf(const LiftContext& context, const Background& about, Mass load,
+                                 std::optional<SessionId> baseline = {},
+                                 const AskSettings& settings = {});
+
 /// What each other device of the sessions reads against the baseline's, where the log holds a
 /// study.
 std::map<DeviceId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
@@ -68,6 +81,10 @@ std::map<DeviceId, answers::DeviceBias> biasesAgainst(const LiftContext& context
 /// athlete's check loads.
 Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
                                const answers::Period& to, const std::vector<Mass>& loads = {},
+                               const AskSettings& settings = {});
+Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
+                               const answers::Period& from, const answers::Period& to,
+                               const std::vector<Mass>& loads = {},
                                const AskSettings& settings = {});
 
 } // namespace slopebook::ui

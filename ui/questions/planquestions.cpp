@@ -18,31 +18,31 @@ std::vector<double> countingReps(const Set& set) {
 
 } // namespace
 
-answers::PlanSettings planSettings(const log::Log& log, const Background& about,
+answers::PlanSettings planSettings(const LiftContext& context, const Background& about,
                                    const LiftSession& session, const Equipment& equipment) {
     answers::PlanSettings settings;
     settings.equipment = equipment;
-    settings.dayNoise = dayNoiseOf(log, about, session.device);
+    settings.dayNoise = dayNoiseOf(context, about, session.device);
     return settings;
 }
 
-answers::NextTestSettings nextTestSettings(const log::Log& log, const Background& about,
+answers::NextTestSettings nextTestSettings(const LiftContext& context, const Background& about,
                                            const LiftSession& session, const Equipment& equipment) {
     answers::NextTestSettings settings;
     settings.equipment = equipment;
     settings.checkLoads = about.checkLoads;
-    settings.dayNoise = dayNoiseOf(log, about, session.device);
+    settings.dayNoise = dayNoiseOf(context, about, session.device);
     if (const auto scatter = answers::pooledScatter(about.sessions))
         settings.scatter = *scatter;
     return settings;
 }
 
-std::vector<SettledAt> settledAt(const log::Log& log, const Background& about,
+std::vector<SettledAt> settledAt(const LiftContext& context, const Background& about,
                                  const answers::Profile& profile, const answers::NextTest& next,
                                  const answers::LadderForecast& ladder) {
     std::vector<SettledAt> all;
     const auto smallest =
-        comparisonSettings(log, about, profile.session, profile.session).smallestVelocity;
+        comparisonSettings(context, about, profile.session, profile.session).smallestVelocity;
     if (!smallest || !(smallest->value > 0))
         return all;
     for (const answers::ChangeForecast& change : ladder.changes)

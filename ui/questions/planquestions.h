@@ -5,7 +5,7 @@
 
 #include "core/answers/nexttest.h"
 #include "core/answers/plan.h"
-#include "ui/questions/questions.h"
+#include "ui/questions/liftcontext.h"
 
 #include <optional>
 #include <vector>
@@ -14,12 +14,12 @@ namespace slopebook::ui {
 
 /// Settings for a plan from that session: the equipment and the day-to-day noise in place, the rest
 /// for the asker to fill in.
-answers::PlanSettings planSettings(const log::Log& log, const Background& about,
+answers::PlanSettings planSettings(const LiftContext& context, const Background& about,
                                    const LiftSession& session, const Equipment& equipment);
 
 /// Settings for the next test after that session: equipment, check loads, day noise, and the
 /// athlete's scatter over all sessions of the lift.
-answers::NextTestSettings nextTestSettings(const log::Log& log, const Background& about,
+answers::NextTestSettings nextTestSettings(const LiftContext& context, const Background& about,
                                            const LiftSession& session, const Equipment& equipment);
 
 /// At each check load: how many tests would make a change of the smallest that matters clear, if
@@ -30,7 +30,7 @@ struct SettledAt {
     answers::Repeats repeats = {};
 };
 /// Empty where no smallest change is known, or no interval can be expected.
-std::vector<SettledAt> settledAt(const log::Log& log, const Background& about,
+std::vector<SettledAt> settledAt(const LiftContext& context, const Background& about,
                                  const answers::Profile& profile, const answers::NextTest& next,
                                  const answers::LadderForecast& ladder);
 

@@ -14,15 +14,6 @@ namespace slopebook::ui {
 
 namespace {
 
-template <class Id, class Value>
-Stored<Id, Value> pick(std::vector<Stored<Id, Value>> list, Id id, const char* what) {
-    for (auto& stored : list)
-        if (stored.id == id)
-            return std::move(stored);
-    throw LogError(LogError::Kind::Conflict,
-                   std::string("The ") + what + " is not in the log any more.");
-}
-
 // Repeat tests of a lift. Goes through the log one athlete at a time, so that an institute's log
 // is never held whole.
 std::vector<answers::RepeatPair> pairsOf(const log::Log& log, const log::Filter& filter,
@@ -63,8 +54,8 @@ std::string keysOf(std::span<const LiftSession> sessions) {
 } // namespace
 
 Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
-    Background about{.athlete = pick(log.athletes(), athlete, "athlete"),
-                     .lift = pick(log.lifts(), lift, "lift"),
+    Background about{.athlete = log.athlete(athlete),
+                     .lift = log.lift(lift),
                      .sessions = log.liftSessions({.athlete = athlete, .lift = lift}),
                      .checkLoads = log.checkLoads(athlete, lift)};
     about.mvt = answers::chooseMvt(about.lift.value, maximaOf(about.sessions));
@@ -126,7 +117,7 @@ Answer<LiftSession> sessionOf(std::span<const LiftSession> sessions, SessionId i
 Answer<answers::LiftNoise> noiseOf(const log::Log& log, LiftId lift,
                                    std::optional<AthleteId> athlete, std::optional<DeviceId> device,
                                    double level) {
-    const Lift& value = pick(log.lifts(), lift, "lift").value;
+    const Lift& value = log.lift(lift).value;
     const auto mvt = athlete ? background(log, *athlete, lift).mvt : answers::chooseMvt(value, {});
     return answers::liftNoise(value, mvt, pairsOf(log, {.athlete = athlete, .lift = lift}, device),
                               level);
@@ -178,8 +169,14 @@ void flagContext(const log::Log& log, answers::Comparison& comparison) {
 Answer<answers::Comparison> comparisonOf(const log::Log& log, const Background& about,
                                          const LiftSession& from, const LiftSession& to,
                                          const AskSettings& settings) {
+    return comparisonOf(log, liftContext(log, about.lift.id), about, from, to, settings);
+}
+
+Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext& context,
+                                         const Background& about, const LiftSession& from,
+                                         const LiftSession& to, const AskSettings& settings) {
     auto comparison = answers::compare(about.lift.value, about.mvt, from, to,
-                                       comparisonSettings(log, about, from, to, settings));
+                                       comparisonSettings(context, about, from, to, settings));
     if (comparison)
         flagContext(log, *comparison);
     return comparison;
@@ -200,22 +197,7 @@ Answer<answers::Comparison> comparisonOf(const log::Log& log, AthleteId athlete,
 
 Answer<answers::Follow> followOf(const log::Log& log, const Background& about, Mass load,
                                  std::optional<SessionId> baseline, const AskSettings& settings) {
-    const auto& sessions = about.sessions;
-    const auto isBaseline = [&](const LiftSession& session) {
-        return baseline ? session.session == *baseline : bool(profileOf(about, session, settings));
-    };
-    const auto base = std::ranges::find_if(sessions, isBaseline);
-    if (base == sessions.end())
-        return NoAnswer{NoAnswer::Why::NoBaseline,
-                        baseline ? "The baseline session does not hold this lift."
-                                 : "No session of this lift has a line to start from."};
-    const LiftContext context = liftContext(log, about.lift.id);
-    // Of one device against itself: what other devices read is told apart for each.
-    return answers::follow(about.lift.value, about.mvt, sessions, load,
-                           static_cast<std::size_t>(base - sessions.begin()),
-                           comparisonSettings(context, about, *base, *base, settings),
-                           settings.plateStep,
-                           biasesAgainst(context, *base, sessions, settings.level));
+    return followOf(liftContext(log, about.lift.id), about, load, baseline, settings);
 }
 
 Answer<answers::Follow> followOf(const log::Log& log, AthleteId athlete, LiftId lift, Mass load,

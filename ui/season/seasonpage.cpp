@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/season/seasonpage.h"
 
+#include "ui/questions/liftcontext.h"
 #include "ui/season/seasonrows.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
@@ -216,7 +217,7 @@ void SeasonPage::ask() {
         }
         if (m_baseline && !sessionOf(m_about->sessions, *m_baseline))
             m_baseline.reset();
-        const auto follow = followOf(m_logbook.log(), *m_about, *m_load, m_baseline);
+        const auto follow = followOf(m_logbook.context(*m_lift), *m_about, *m_load, m_baseline);
         if (follow)
             showFollow(*follow);
         else

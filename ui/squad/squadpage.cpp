@@ -31,22 +31,6 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
 
-namespace {
-
-/// First and last day that the lift was tested; nothing where it never was.
-std::optional<std::pair<Date, Date>> daysOf(const log::Log& log, LiftId lift) {
-    std::optional<std::pair<Date, Date>> days;
-    log.scan({.athlete = {}, .lift = lift}, [&](const LiftSession& session) {
-        if (!days)
-            days = std::pair{session.date, session.date};
-        days->first = std::min(days->first, session.date);
-        days->second = std::max(days->second, session.date);
-    });
-    return days;
-}
-
-} // namespace
-
 SquadPage::SquadPage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_from(new PeriodChooser(tr("&From"), tr("Earlier"))),
       m_to(new PeriodChooser(tr("&To"), tr("Later"))) {
@@ -188,7 +172,7 @@ void SquadPage::reload() {
 // The last two blocks that hold tests of the lift; without blocks, the first and the last test day.
 void SquadPage::chooseDefaults() {
     const auto blocks = m_logbook.log().blocks();
-    const auto days = daysOf(m_logbook.log(), *m_lift);
+    const auto days = m_logbook.context(*m_lift).days;
     if (!days)
         return;
     std::vector<std::size_t> used;
@@ -209,7 +193,8 @@ void SquadPage::ask() {
     if (!m_lift)
         return;
     try {
-        auto squad = squadOf(m_logbook.log(), *m_lift, m_from->period(), m_to->period());
+        auto squad =
+            squadOf(m_logbook.log(), m_logbook.context(*m_lift), m_from->period(), m_to->period());
         if (!squad) {
             showNothing(noAnswerText(squad.why()));
             return;
