@@ -35,10 +35,13 @@ FiguresPanel::FiguresPanel(QWidget* parent)
     clear();
 }
 
-void FiguresPanel::say(const QString& headline, const QString& detail, bool muted) {
-    m_headline->setText(headline);
-    m_headline->setForegroundRole(muted ? QPalette::PlaceholderText : QPalette::WindowText);
-    m_detail->setText(detail);
+// All at once: a label that comes and goes lays the whole page out anew.
+void FiguresPanel::say(const Words& words) {
+    m_headline->setText(words.headline);
+    m_headline->setForegroundRole(words.muted ? QPalette::PlaceholderText : QPalette::WindowText);
+    m_detail->setText(words.detail);
+    m_line->setText(words.line);
+    m_notes->setText(words.notes);
     fit();
 }
 
@@ -56,9 +59,7 @@ void FiguresPanel::setCompact(bool compact) {
 }
 
 void FiguresPanel::clear() {
-    m_line->clear();
-    m_notes->clear();
-    say(tr("Estimated 1RM: no sets yet"), QString(), true);
+    say({.headline = tr("Estimated 1RM: no sets yet")});
 }
 
 QString FiguresPanel::sentence() const {
@@ -67,34 +68,38 @@ QString FiguresPanel::sentence() const {
 
 void FiguresPanel::showProfile(const std::optional<LiftSession>& session,
                                const std::optional<Answer<answers::Profile>>& profile) {
-    clear();
     if (!session || !profile)
-        return;
-    if (!*profile) {
-        say(tr("Estimated 1RM: no figure"), noAnswerText(profile->why()), true);
-        return;
-    }
-    showOneRm(**profile);
-    showLine(**profile);
+        clear();
+    else if (!*profile)
+        say({.headline = tr("Estimated 1RM: no figure"), .detail = noAnswerText(profile->why())});
+    else
+        say(wordsOf(**profile));
 }
 
-void FiguresPanel::showOneRm(const answers::Profile& profile) {
-    QStringList detail;
+FiguresPanel::Words FiguresPanel::wordsOf(const answers::Profile& profile) {
+    Words words;
+    addOneRm(words, profile);
+    addLine(words, profile);
+    return words;
+}
+
+void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) {
     if (!profile.oneRm) {
-        say(tr("Estimated 1RM: no figure"), noAnswerText(profile.oneRm.why()), true);
+        words.headline = tr("Estimated 1RM: no figure");
+        words.detail = noAnswerText(profile.oneRm.why());
         return;
     }
+    QStringList detail;
     const answers::OneRm& oneRm = *profile.oneRm;
     const QString level = levelText(profile.level);
     const QString estimate = number(oneRm.estimate, 1);
     const QString interval = oneRm.interval ? rangeText(*oneRm.interval, 1) : QString();
-    QString headline;
     if (interval.isEmpty())
-        headline = tr("Estimated 1RM %1 kg, no interval").arg(estimate);
+        words.headline = tr("Estimated 1RM %1 kg, no interval").arg(estimate);
     else if (oneRm.extrapolatedVeryFar())
-        headline = tr("Estimated 1RM %1 kg (%2), middle %3").arg(interval, level, estimate);
+        words.headline = tr("Estimated 1RM %1 kg (%2), middle %3").arg(interval, level, estimate);
     else
-        headline = tr("Estimated 1RM %1 kg (%2: %3)").arg(estimate, level, interval);
+        words.headline = tr("Estimated 1RM %1 kg (%2: %3)").arg(estimate, level, interval);
     if (!profile.line.hasInference())
         detail << tr("the interval needs a third load");
     detail << tr("reach %1").arg(number(oneRm.reach, 2)) +
@@ -107,10 +112,11 @@ void FiguresPanel::showOneRm(const answers::Profile& profile) {
         detail << tr("with the MVT's own spread %1").arg(rangeText(*oneRm.withMvt, 1));
     if (profile.session.measuredOneRm)
         detail << tr("measured 1RM %1 kg").arg(massText(*profile.session.measuredOneRm));
-    say(headline, detail.join(QStringLiteral("  \u00b7  ")), oneRm.extrapolatedVeryFar());
+    words.detail = detail.join(QStringLiteral("  \u00b7  "));
+    words.muted = oneRm.extrapolatedVeryFar();
 }
 
-void FiguresPanel::showLine(const answers::Profile& profile) {
+void FiguresPanel::addLine(Words& words, const answers::Profile& profile) {
     const stats::Line& line = profile.line;
     QStringList figures{
         tr("V0 %1 m/s").arg(number(line.intercept, 2)),
@@ -119,7 +125,7 @@ void FiguresPanel::showLine(const answers::Profile& profile) {
         line.n == 1 ? tr("1 point") : tr("%1 points").arg(line.n),
         tr("%1 to %2 kg").arg(loadNumber(profile.lightest), loadNumber(profile.heaviest))};
     figures.removeAll(QString());
-    m_line->setText(figures.join(QStringLiteral("  \u00b7  ")));
+    words.line = figures.join(QStringLiteral("  \u00b7  "));
     QStringList notes;
     for (const answers::Note& note : profile.notes) {
         using Kind = answers::Note::Kind;
@@ -129,8 +135,7 @@ void FiguresPanel::showLine(const answers::Profile& profile) {
         if (!saidAbove)
             notes << noteText(note);
     }
-    m_notes->setText(notes.join(QLatin1Char(' ')));
-    fit();
+    words.notes = notes.join(QLatin1Char(' '));
 }
 
 } // namespace slopebook::ui

@@ -26,9 +26,14 @@ public:
     QString sentence() const;
 
 private:
-    void showOneRm(const answers::Profile& profile);
-    void showLine(const answers::Profile& profile);
-    void say(const QString& headline, const QString& detail, bool muted);
+    struct Words {
+        QString headline{}, detail{}, line{}, notes{};
+        bool muted = true;
+    };
+    static Words wordsOf(const answers::Profile& profile);
+    static void addOneRm(Words& words, const answers::Profile& profile);
+    static void addLine(Words& words, const answers::Profile& profile);
+    void say(const Words& words);
     void fit();
 
     QLabel* m_headline;
