@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/ladders.h"
 #include "ui/history/historypage.h"
+#include "ui/shell/format.h"
 
 #include <QAbstractItemModelTester>
 #include <QClipboard>
-#include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+
+#include <memory>
+#include <random>
+#include <variant>
 
 using namespace slopebook;
 using namespace slopebook::ui;
@@ -43,6 +47,25 @@ std::vector<Stored<BlockId, Block>> blocks() {
               .note = {}}}};
 }
 
+/// All rows at once, in the order given, whatever the column.
+HistorySource plainly(std::vector<HistoryRow> rows) {
+    const auto all = std::make_shared<std::vector<HistoryRow>>(std::move(rows));
+    return {.order =
+                [all](int, Qt::SortOrder) {
+                    std::vector<SessionId> order;
+                    for (const HistoryRow& row : *all)
+                        order.push_back(row.session);
+                    return order;
+                },
+            .rows =
+                [all](std::span<const SessionId> sessions) {
+                    std::vector<HistoryRow> page;
+                    for (const SessionId session : sessions)
+                        page.push_back(*std::ranges::find(*all, session, &HistoryRow::session));
+                    return page;
+                }};
+}
+
 QString cell(const HistoryModel& model, int row, int column) {
     return model.index(row, column).data().toString();
 }
@@ -71,6 +94,144 @@ struct Written {
     }
 };
 
+std::string asciiLower(std::string text) {
+    for (char& c : text)
+        if (c >= 'A' && c <= 'Z')
+            c = static_cast<char>(c + 32);
+    return text;
+}
+
+/// Made-up sessions of a few athletes with names that differ in letter case, with blocks that
+/// overlap, days with two sessions, sets left out, and another lift in between.
+struct RandomLog {
+    QTemporaryDir folder;
+    log::Log log = log::Log::create((folder.path() + u"/r.slopebook"_s).toStdString());
+    LiftId lift{}, otherLift{};
+    std::vector<AthleteId> athletes;
+    std::vector<DeviceId> devices;
+    std::mt19937 random{20260314};
+
+    RandomLog() {
+        log.together([this] { fill(); });
+    }
+    int below(int n) { return std::uniform_int_distribution<int>(0, n - 1)(random); }
+    void fill() {
+        lift = log.add(test::benchPull());
+        otherLift = log.add(Lift{.name = "Squat"});
+        for (const char* name : {"wren", "Änne", "Wren B", "ida", "Ida", "Zoë"})
+            athletes.push_back(log.add(Athlete{.name = name, .note = {}}));
+        for (const char* name : {"Encoder", "camera", "änker"})
+            devices.push_back(log.add(Device{.name = name, .note = {}}));
+        for (const auto& [name, first, last] :
+             {std::tuple{"Winter", test::day(2024, 12, 1), test::day(2025, 3, 1)},
+              {"camp", test::day(2025, 1, 10), test::day(2025, 1, 20)},
+              {"Windy spring", test::day(2025, 3, 2), test::day(2025, 6, 1)}})
+            log.add(Block{.name = name, .first = first, .last = last, .ceiling = {}, .note = {}});
+        for (const Mass load : {Mass{40'000}, Mass{60'000}})
+            m_checkLoads.push_back(load);
+        for (const AthleteId athlete : athletes)
+            log.setCheckLoads(athlete, lift, m_checkLoads);
+        for (int i = 0; i < 260; ++i)
+            addSession();
+    }
+    void addSession() {
+        SessionHead head;
+        head.athlete = athletes[static_cast<std::size_t>(below(6))];
+        head.date =
+            Date{std::chrono::sys_days{test::day(2024, 10, 1)} + std::chrono::days{below(270)}};
+        for (const auto& held : log.sessions(head.athlete))
+            if (held.value.date == head.date)
+                ++head.ordinal;
+        if (below(4) != 0)
+            head.device = devices[static_cast<std::size_t>(below(3))];
+        const SessionId session = log.add(head);
+        const int sets = below(6);
+        for (int i = 0; i < sets; ++i) {
+            Set set{.load = Mass{30'000 + 10'000 * below(6)}};
+            set.trueMaximum = below(12) == 0;
+            set.excluded = below(8) == 0 ? "slipped" : "";
+            set.reps = {{.velocity = 1.3 - 0.012 * kilograms(set.load) + 0.001 * below(60)}};
+            log.add(session, below(5) == 0 ? otherLift : lift, set);
+        }
+    }
+
+    using Key = std::variant<std::monostate, double, std::string>;
+    static Key keyOf(const HistoryRow& row, int column) {
+        const auto figure = [](const std::optional<double>& value) {
+            return value ? Key(*value) : Key();
+        };
+        const auto name = [](const QString& text) {
+            return text.isEmpty() ? Key() : Key(asciiLower(text.toStdString()));
+        };
+        switch (column) {
+        case HistoryModel::DateColumn:
+            return isoDate(row.date);
+        case HistoryModel::AthleteColumn:
+            return name(row.athlete);
+        case HistoryModel::BlockColumn:
+            return name(row.block);
+        case HistoryModel::DeviceColumn:
+            return name(row.device);
+        case HistoryModel::PointsColumn:
+            return double(row.n);
+        case HistoryModel::LoadsColumn:
+            return row.n > 0 ? Key(row.heaviest) : Key();
+        case HistoryModel::V0Column:
+            return figure(row.v0);
+        case HistoryModel::SlopeColumn:
+            return figure(row.slope);
+        case HistoryModel::R2Column:
+            return figure(row.r2);
+        case HistoryModel::OneRmColumn:
+            return row.oneRm ? Key(row.oneRm->estimate) : Key();
+        case HistoryModel::ReachColumn:
+            return row.oneRm ? Key(row.oneRm->reach) : Key();
+        case HistoryModel::MeasuredColumn:
+            return figure(row.measured);
+        default:
+            break;
+        }
+        const auto& at =
+            row.atCheckLoads[static_cast<std::size_t>(column - HistoryModel::FirstCheckLoad)];
+        return at ? Key(at->velocity) : Key();
+    }
+    std::vector<HistoryRow> plainly(bool everybody, const QString& find, int column,
+                                    Qt::SortOrder direction) const {
+        std::vector<HistoryRow> rows;
+        for (const AthleteId athlete : athletes)
+            if (everybody || athlete == athletes[1]) {
+                Background b = background(log, athlete, lift);
+                if (everybody)
+                    b.checkLoads.clear();
+                for (HistoryRow& row : historyRows(b, log.blocks(), log.devices()))
+                    if (find.isEmpty() || text(isoDate(row.date)).contains(find) ||
+                        dateText(row.date).contains(find, Qt::CaseInsensitive) ||
+                        row.athlete.contains(find, Qt::CaseInsensitive) ||
+                        row.block.contains(find, Qt::CaseInsensitive) ||
+                        row.device.contains(find, Qt::CaseInsensitive))
+                        rows.push_back(std::move(row));
+            }
+        std::ranges::sort(rows, [&](const HistoryRow& a, const HistoryRow& b) {
+            const Key first = keyOf(a, column), second = keyOf(b, column);
+            if (first != second)
+                return direction == Qt::AscendingOrder ? first < second : second < first;
+            if (a.date != b.date)
+                return b.date < a.date;
+            const auto who = [](const HistoryRow& row) {
+                return std::pair(asciiLower(row.athlete.toStdString()), raw(row.of));
+            };
+            if (who(a) != who(b))
+                return who(a) < who(b);
+            const bool up = column == HistoryModel::DateColumn && direction == Qt::AscendingOrder;
+            return up ? a.ordinal < b.ordinal : b.ordinal < a.ordinal;
+        });
+        return rows;
+    }
+
+private:
+    std::vector<Mass> m_checkLoads;
+};
+
 } // namespace
 
 class TestHistoryModel : public QObject {
@@ -83,7 +244,7 @@ private Q_SLOTS:
         const QAbstractItemModelTester tester(
             &model, QAbstractItemModelTester::FailureReportingMode::Fatal);
         const Background b = about();
-        model.setRows(historyRows(b, blocks(), {}), b.checkLoads, LoadUnit::Kilograms);
+        model.setSource(plainly(historyRows(b, blocks(), {})), b.checkLoads, LoadUnit::Kilograms);
         QCOMPARE(model.rowCount(), 4);
         QCOMPARE(model.columnCount(), HistoryModel::FirstCheckLoad + 2);
         QCOMPARE(cell(model, 0, HistoryModel::BlockColumn), u"Autumn base"_s);
@@ -105,7 +266,7 @@ private Q_SLOTS:
     void aSessionWithoutALineSaysWhy() {
         HistoryModel model;
         const Background b = about();
-        model.setRows(historyRows(b, blocks(), {}), b.checkLoads, LoadUnit::Kilograms);
+        model.setSource(plainly(historyRows(b, blocks(), {})), b.checkLoads, LoadUnit::Kilograms);
         for (const int row : {2, 3}) {
             QCOMPARE(cell(model, row, HistoryModel::V0Column), QString());
             QCOMPARE(cell(model, row, HistoryModel::OneRmColumn), QString());
@@ -117,36 +278,10 @@ private Q_SLOTS:
         QCOMPARE(cell(model, 3, HistoryModel::LoadsColumn), QString());
     }
 
-    void sortsByRawValues() {
-        HistoryModel model;
-        std::vector<HistoryRow> rows;
-        for (const double v : {9.0, 10.0, 100.0}) { // as text 9 would come last
-            HistoryRow row;
-            row.session = SessionId{static_cast<long long>(v)};
-            row.date = test::day(2026, 1, static_cast<unsigned>(v / 10 + 1));
-            row.n = static_cast<int>(v);
-            row.lightest = row.heaviest = v;
-            row.measured = v;
-            rows.push_back(row);
-        }
-        std::swap(rows[0], rows[2]);
-        model.setRows(rows, {}, LoadUnit::Kilograms);
-        QSortFilterProxyModel sorted;
-        sorted.setSourceModel(&model);
-        sorted.setSortRole(HistoryModel::SortRole);
-        for (const int column :
-             {int{HistoryModel::DateColumn}, int{HistoryModel::PointsColumn},
-              int{HistoryModel::LoadsColumn}, int{HistoryModel::MeasuredColumn}}) {
-            sorted.sort(column, Qt::AscendingOrder);
-            QCOMPARE(sorted.index(0, HistoryModel::PointsColumn).data().toString(), u"9"_s);
-            QCOMPARE(sorted.index(2, HistoryModel::PointsColumn).data().toString(), u"100"_s);
-        }
-    }
-
     void poundsAreShownAndKilogramsSorted() {
         HistoryModel model;
         const Background b = about();
-        model.setRows(historyRows(b, blocks(), {}), b.checkLoads, LoadUnit::Pounds);
+        model.setSource(plainly(historyRows(b, blocks(), {})), b.checkLoads, LoadUnit::Pounds);
         // 90 kg / 0.45359237 = 198.4 lb
         QCOMPARE(cell(model, 0, HistoryModel::MeasuredColumn), u"198.4"_s);
         QCOMPARE(
@@ -157,18 +292,67 @@ private Q_SLOTS:
                     .contains(u"88.2"_s)); // 40 kg
     }
 
-    void aHundredThousandRowsAreTakenAtOnce() {
-        std::vector<HistoryRow> rows(100'000);
-        for (unsigned i = 0; i < rows.size(); ++i) {
-            rows[i].session = SessionId{static_cast<long long>(i)};
-            rows[i].date = test::day(1990 + static_cast<int>(i % 30), 1 + i % 12, 1 + i % 28);
-            rows[i].n = static_cast<int>(i);
-        }
+    void aHundredThousandRowsAreReadAsTheyAreLookedAt() {
+        std::vector<SessionId> order(100'000);
+        for (std::size_t i = 0; i < order.size(); ++i)
+            order[i] = SessionId{static_cast<long long>(i) + 1};
+        std::size_t read = 0;
         HistoryModel model;
-        model.setRows(std::move(rows), {}, LoadUnit::Kilograms);
-        QCOMPARE(model.rowCount(), 100'000);
-        QCOMPARE(cell(model, 99'999, HistoryModel::PointsColumn), u"99999"_s);
+        const QAbstractItemModelTester tester(
+            &model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+        model.setSource({.order = [&](int, Qt::SortOrder) { return order; },
+                         .rows =
+                             [&](std::span<const SessionId> sessions) {
+                                 std::vector<HistoryRow> page(sessions.size());
+                                 for (std::size_t i = 0; i < page.size(); ++i) {
+                                     page[i].session = sessions[i];
+                                     page[i].date = test::day(2026, 1, 1);
+                                 }
+                                 read += page.size();
+                                 return page;
+                             }},
+                        {}, LoadUnit::Kilograms);
+        QCOMPARE(model.sessions(), order.size());
+        QTableView view;
+        view.setModel(&model);
+        view.resize(600, 400);
+        view.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&view));
+        QVERIFY(read < 1000);
+        view.scrollToBottom();
+        QTRY_VERIFY(model.rowCount() > int(HistoryModel::pageRows));
+        QVERIFY(read < 2000);
+        const int last = model.rowOf(SessionId{5000});
+        QCOMPARE(last, 4999);
+        QCOMPARE(model.row(last).session, SessionId{5000});
+        QVERIFY(read < 7000);
+        QCOMPARE(model.rowOf(SessionId{100'001}), -1);
     }
+
+    void aPageThatCannotBeReadEndsTheTable() {
+        int pages = 0;
+        HistoryModel model;
+        QSignalSpy failed(&model, &HistoryModel::failed);
+        model.setSource({.order = [](int, Qt::SortOrder) { return std::vector(250, SessionId{1}); },
+                         .rows =
+                             [&](std::span<const SessionId> sessions) {
+                                 if (++pages > 1)
+                                     throw LogError(LogError::Kind::Unavailable, "gone");
+                                 return std::vector<HistoryRow>(
+                                     sessions.size(), HistoryRow{.session = SessionId{1}});
+                             }},
+                        {}, LoadUnit::Kilograms);
+        QCOMPARE(model.rowCount(), int(HistoryModel::pageRows));
+        QVERIFY(model.canFetchMore({}));
+        model.fetchMore({});
+        QCOMPARE(failed.count(), 1);
+        QVERIFY(!model.canFetchMore({}));
+        QCOMPARE(model.rowCount(), int(HistoryModel::pageRows));
+    }
+
+    void ordersAndFindsAsAPlainListWould_data();
+    void ordersAndFindsAsAPlainListWould();
+    void everybodysSessionsAreShown();
 
     void thePageShowsDeletesAndTakesBack() {
         Written w;
@@ -223,6 +407,61 @@ private Q_SLOTS:
         QCOMPARE(page.table()->model()->rowCount(), 0);
     }
 };
+
+void TestHistoryModel::ordersAndFindsAsAPlainListWould_data() {
+    QTest::addColumn<bool>("everybody");
+    QTest::addColumn<QString>("find");
+    for (const bool everybody : {false, true})
+        for (const char* find : {"", "wi", "ÄNN", "2025-0", "dec 2024", "encoder", "nobody"})
+            QTest::addRow("%s, find '%s'", everybody ? "everybody" : "one athlete", find)
+                << everybody << QString::fromUtf8(find);
+}
+
+void TestHistoryModel::ordersAndFindsAsAPlainListWould() {
+    QFETCH(bool, everybody);
+    QFETCH(QString, find);
+    const RandomLog made;
+    const auto reader = std::make_shared<HistoryReader>(
+        made.log, made.lift, everybody ? std::nullopt : std::optional(made.athletes[1]), find);
+    for (int column = 0; column < HistoryModel::FirstCheckLoad + (everybody ? 0 : 2); ++column)
+        for (const auto direction : {Qt::AscendingOrder, Qt::DescendingOrder}) {
+            HistoryModel model;
+            model.setSource(sourceOf(reader), reader->checkLoads(), LoadUnit::Kilograms);
+            model.sort(column, direction);
+            while (model.canFetchMore({}))
+                model.fetchMore({});
+            const auto expected = made.plainly(everybody, find, column, direction);
+            QCOMPARE(model.rowCount(), int(expected.size()));
+            for (int row = 0; row < model.rowCount(); ++row) {
+                const auto& want = expected[static_cast<std::size_t>(row)];
+                QVERIFY2(model.row(row).session == want.session,
+                         qPrintable(u"column %1, row %2"_s.arg(column).arg(row)));
+                QCOMPARE(model.row(row).n, want.n);
+                QCOMPARE(model.row(row).athlete, want.athlete);
+                QCOMPARE(model.row(row).ordinal, want.ordinal);
+                QCOMPARE(model.row(row).block, want.block);
+                QCOMPARE(model.row(row).v0, want.v0);
+                QCOMPARE(model.row(row).oneRm.has_value(), want.oneRm.has_value());
+            }
+        }
+}
+
+void TestHistoryModel::everybodysSessionsAreShown() {
+    Written w;
+    const AthleteId other = w.book.addAthlete({.name = "Ida", .note = {}});
+    const SessionId theirs = w.book.addSession({.athlete = other, .date = test::day(2026, 4, 1)});
+    w.book.addSet(theirs, w.lift, {.load = Mass{60'000}, .reps = {{.velocity = 0.8}}});
+    HistoryPage page(w.book);
+    page.setAthleteAndLift(w.athlete, w.lift);
+    QCOMPARE(page.table()->model()->rowCount(), 2);
+    QVERIFY(page.table()->isColumnHidden(HistoryModel::AthleteColumn));
+    page.setEverybody(true);
+    QCOMPARE(page.table()->model()->rowCount(), 3);
+    QVERIFY(!page.table()->isColumnHidden(HistoryModel::AthleteColumn));
+    QCOMPARE(page.table()->model()->index(0, HistoryModel::AthleteColumn).data().toString(),
+             u"Ida"_s);
+    QCOMPARE(page.chart().data().sessions.size(), std::size_t{3});
+}
 
 QTEST_MAIN(TestHistoryModel)
 #include "tst_historymodel.moc"

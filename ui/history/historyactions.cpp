@@ -17,7 +17,8 @@ using namespace Qt::Literals::StringLiterals;
 namespace slopebook::ui {
 
 namespace {
-constexpr int mostOffered = 25; // sessions in the menu; any other pair is chosen in the table
+constexpr std::size_t mostOffered =
+    25; // sessions in the menu; any other pair is chosen in the table
 } // namespace
 
 void HistoryPage::openCurrent() {
@@ -43,27 +44,30 @@ void HistoryPage::showMenu(const QPoint& at) {
     menu.exec(m_table->viewport()->mapToGlobal(at));
 }
 
+// Only sessions of the same athlete are compared.
 void HistoryPage::addCompareActions(QMenu& menu, const std::vector<SessionId>& sessions) {
-    if (sessions.size() == 2) {
+    std::vector<const HistoryRow*> rows;
+    for (const SessionId session : sessions)
+        if (const int row = m_model->rowOf(session); row >= 0)
+            rows.push_back(&m_model->row(row));
+    if (rows.size() == 2 && rows[0]->of == rows[1]->of)
         menu.addAction(tr("Com&pare these two"), this,
                        [this, sessions] { Q_EMIT comparisonWanted(sessions[0], sessions[1]); });
+    if (rows.size() != 1 || !m_reader)
         return;
-    }
-    if (sessions.size() != 1 || m_about->sessions.size() < 2)
+    const HistoryRow& mine = *rows.front();
+    const auto all = m_reader->newest(mine.of, mostOffered + 1);
+    if (all.size() < 2)
         return;
     QMenu* others = menu.addMenu(tr("Com&pare with"));
-    const auto& all = m_about->sessions;
-    const auto mine = std::ranges::find(all, sessions.front(), &LiftSession::session);
-    int offered = 0;
-    for (auto other = all.rbegin(); other != all.rend() && offered < mostOffered; ++other) {
-        if (other->session == sessions.front())
+    for (const LiftSession& other : all) {
+        if (other.session == mine.session)
             continue;
-        ++offered;
         const bool later =
-            std::pair(other->date, other->ordinal) > std::pair(mine->date, mine->ordinal);
-        const SessionId from = later ? mine->session : other->session;
-        const SessionId to = later ? other->session : mine->session;
-        others->addAction(nameOf(other->session), this,
+            std::pair(other.date, other.ordinal) > std::pair(mine.date, mine.ordinal);
+        const SessionId from = later ? mine.session : other.session;
+        const SessionId to = later ? other.session : mine.session;
+        others->addAction(dayText(other.date, other.ordinal), this,
                           [this, from, to] { Q_EMIT comparisonWanted(from, to); });
     }
 }
@@ -104,15 +108,17 @@ void HistoryPage::askAndDelete(SessionId session) {
 // As a spreadsheet takes it: tabs between cells, the headings first.
 void HistoryPage::copyRows() const {
     QStringList lines, cells;
-    for (int c = 0; c < m_sorted->columnCount(); ++c)
-        cells << m_sorted->headerData(c, Qt::Horizontal).toString();
+    for (int c = 0; c < m_model->columnCount(); ++c)
+        if (!m_table->isColumnHidden(c))
+            cells << m_model->headerData(c, Qt::Horizontal).toString();
     lines << cells.join(u'\t');
     QModelIndexList rows = m_table->selectionModel()->selectedRows();
     std::ranges::sort(rows, {}, &QModelIndex::row);
     for (const QModelIndex& at : rows) {
         cells.clear();
-        for (int c = 0; c < m_sorted->columnCount(); ++c)
-            cells << at.siblingAtColumn(c).data().toString();
+        for (int c = 0; c < m_model->columnCount(); ++c)
+            if (!m_table->isColumnHidden(c))
+                cells << at.siblingAtColumn(c).data().toString();
         lines << cells.join(u'\t');
     }
     QGuiApplication::clipboard()->setText(lines.join(u'\n'));

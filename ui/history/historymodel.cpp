@@ -8,17 +8,109 @@
 #include <QGuiApplication>
 #include <QPalette>
 
+#include <algorithm>
+#include <exception>
+#include <iterator>
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
 
-void HistoryModel::setRows(std::vector<HistoryRow> rows, std::vector<Mass> checkLoads,
-                           LoadUnit unit) {
+void HistoryModel::setSource(HistorySource source, std::vector<Mass> checkLoads, LoadUnit unit) {
     beginResetModel();
-    m_rows = std::move(rows);
+    m_source = std::move(source);
     m_checkLoads = std::move(checkLoads);
     m_unit = unit;
+    std::exception_ptr wrong;
+    try {
+        readOrder();
+    } catch (...) {
+        wrong = std::current_exception();
+    }
     endResetModel();
+    if (wrong)
+        std::rethrow_exception(wrong);
+}
+
+void HistoryModel::readOrder() {
+    m_rows.clear();
+    m_order.clear();
+    if (!m_source.order)
+        return;
+    m_order = m_source.order(m_column, m_direction);
+    try {
+        m_rows = nextPage();
+    } catch (...) {
+        m_order.clear();
+        throw;
+    }
+}
+
+std::vector<HistoryRow> HistoryModel::nextPage() {
+    const std::size_t from = m_rows.size();
+    const std::size_t count = std::min(pageRows, m_order.size() - from);
+    auto page = m_source.rows(std::span(m_order).subspan(from, count));
+    // Where one does not hold the lift any more, the window is told of that change soon.
+    if (page.size() != count) {
+        const auto place =
+            m_order.erase(m_order.begin() + static_cast<std::ptrdiff_t>(from),
+                          m_order.begin() + static_cast<std::ptrdiff_t>(from + count));
+        std::vector<SessionId> left;
+        for (const HistoryRow& row : page)
+            left.push_back(row.session);
+        m_order.insert(place, left.begin(), left.end());
+    }
+    return page;
+}
+
+bool HistoryModel::canFetchMore(const QModelIndex& parent) const {
+    return !parent.isValid() && m_rows.size() < m_order.size();
+}
+
+void HistoryModel::fetchMore(const QModelIndex& parent) {
+    if (!canFetchMore(parent))
+        return;
+    std::vector<HistoryRow> page;
+    try {
+        page = nextPage();
+    } catch (const std::exception& error) {
+        m_order.resize(m_rows.size());
+        Q_EMIT failed(QString::fromUtf8(error.what()));
+        return;
+    }
+    if (page.empty())
+        return;
+    const int from = static_cast<int>(m_rows.size());
+    beginInsertRows({}, from, from + static_cast<int>(page.size()) - 1);
+    m_rows.insert(m_rows.end(), std::move_iterator(page.begin()), std::move_iterator(page.end()));
+    endInsertRows();
+}
+
+void HistoryModel::sort(int column, Qt::SortOrder order) {
+    if (column < 0 || (column == m_column && order == m_direction))
+        return;
+    m_column = column;
+    m_direction = order;
+    QString why;
+    beginResetModel();
+    try {
+        readOrder();
+    } catch (const std::exception& error) {
+        why = QString::fromUtf8(error.what());
+    }
+    endResetModel();
+    if (!why.isEmpty())
+        Q_EMIT failed(why);
+}
+
+int HistoryModel::rowOf(SessionId session) {
+    const auto found = std::ranges::find(m_order, session);
+    const auto at = static_cast<std::size_t>(found - m_order.begin());
+    if (found == m_order.end())
+        return -1;
+    while (m_rows.size() <= at && canFetchMore({}))
+        fetchMore({});
+    return at < m_rows.size() ? static_cast<int>(at) : -1;
 }
 
 int HistoryModel::rowCount(const QModelIndex& parent) const {
@@ -46,6 +138,8 @@ QString HistoryModel::shown(const HistoryRow& row, int column) const {
     case DateColumn:
         return row.ordinal > 1 ? tr("%1 (no. %2)").arg(dateText(row.date)).arg(row.ordinal)
                                : dateText(row.date);
+    case AthleteColumn:
+        return row.athlete;
     case BlockColumn:
         return row.block;
     case DeviceColumn:
@@ -99,6 +193,8 @@ QVariant HistoryModel::rawValue(const HistoryRow& row, int column) const {
     switch (column) {
     case DateColumn: // days, and within a day the order of testing
         return qtDate(row.date).toJulianDay() * 100 + row.ordinal;
+    case AthleteColumn:
+        return row.athlete;
     case BlockColumn:
         return row.block;
     case DeviceColumn:
@@ -178,6 +274,8 @@ QVariant HistoryModel::headerData(int section, Qt::Orientation orientation, int 
     switch (section) {
     case DateColumn:
         return tip ? tr("Day of the session") : tr("Date");
+    case AthleteColumn:
+        return tip ? tr("Who was tested") : tr("Athlete");
     case BlockColumn:
         return tip ? tr("Training block that the day lies in") : tr("Block");
     case DeviceColumn:

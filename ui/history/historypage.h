@@ -1,16 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Every session of an athlete and lift: the table, and the chosen ones' lines laid over each other.
+// Every session of a lift, of an athlete or of everybody: the table, and the chosen ones' lines
+// laid over each other.
 #pragma once
 
 #include "ui/charts/linechart.h"
-#include "ui/history/historymodel.h"
+#include "ui/history/historyreader.h"
 #include "ui/shell/taskpage.h"
 
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
-#include <QSortFilterProxyModel>
 #include <QTableView>
+#include <QTimer>
+
+class QComboBox;
 
 namespace slopebook::ui {
 
@@ -22,6 +25,8 @@ public:
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
     void setLoadUnit(LoadUnit unit);
+    /// Everybody's sessions of the lift, or the chosen athlete's.
+    void setEverybody(bool everybody);
 
     /// Takes the session out of the log, as one step that undo brings back. Throws LogError.
     void deleteSession(SessionId session);
@@ -33,6 +38,8 @@ public:
 
 private:
     void buildTable();
+    QLayout* buildTop();
+    void connectParts();
     void connectTable();
     void read();
     void showRows();
@@ -42,18 +49,24 @@ private:
     void askAndDelete(SessionId session);
     void openCurrent();
     void copyRows() const;
+    QString countText() const;
+    std::vector<SessionId> sessionsToDraw() const;
+    charts::LineData linesOf(const std::vector<SessionId>& sessions) const;
     QString nameOf(SessionId session) const;
+    QString nameOf(const Background& about) const;
+    static QString dayText(Date date, int ordinal);
 
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
-    std::optional<Background> m_about;
+    std::shared_ptr<HistoryReader> m_reader; ///< nothing while there is nothing to show
     LoadUnit m_unit = LoadUnit::Kilograms;
 
     HistoryModel* m_model;
-    QSortFilterProxyModel* m_sorted;
     QTableView* m_table;
+    QComboBox* m_whose;
     QLineEdit* m_find;
+    QTimer* m_findSoon;
     QLabel* m_says;
     charts::LineChart* m_chart;
 };

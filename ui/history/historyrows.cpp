@@ -34,9 +34,11 @@ std::vector<HistoryRow> historyRows(const Background& about,
     rows.reserve(about.sessions.size());
     for (const LiftSession& s : about.sessions) {
         HistoryRow row{.session = s.session,
+                       .of = s.athlete,
                        .date = s.date,
                        .ordinal = s.ordinal,
                        .n = static_cast<int>(s.points.size())};
+        row.athlete = text(about.athlete.value.name);
         if (const auto block = blockOn(blocks, s.date))
             row.block = text(block->name);
         for (const auto& device : devices)
