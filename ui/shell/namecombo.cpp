@@ -8,17 +8,27 @@
 
 namespace slopebook::ui {
 
-NameCombo::NameCombo(QWidget* parent) : QComboBox(parent) {
+NameCombo::NameCombo(QWidget* parent)
+    : QComboBox(parent), m_names(new NameModel(this)), m_matches(new NameModel(this)) {
     setEditable(true);
     setInsertPolicy(QComboBox::NoInsert);
+    setModel(m_names);
     setMinimumContentsLength(18);
+    setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     setMinimumHeight(34);
     setMaxVisibleItems(20);
-    completer()->setCompletionMode(QCompleter::PopupCompletion);
-    completer()->setFilterMode(Qt::MatchContains);
-    completer()->setCaseSensitivity(Qt::CaseInsensitive);
+    // The line's own, not the box's: that one would look for a match among the names read so far.
+    auto* completer = new QCompleter(m_matches, this);
+    completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
+    completer->setCaseSensitivity(Qt::CaseInsensitive);
+    lineEdit()->setCompleter(completer);
+    connect(lineEdit(), &QLineEdit::textEdited, m_matches, &NameModel::setFind);
+    connect(completer, qOverload<const QModelIndex&>(&QCompleter::activated), this,
+            [this](const QModelIndex& match) { choose(match.data(Qt::UserRole).toLongLong()); });
     connect(lineEdit(), &QLineEdit::returnPressed, this, &NameCombo::takeTyped);
-    connect(this, &QComboBox::currentIndexChanged, this, [this] {
+    connect(this, &QComboBox::currentIndexChanged, this, [this](int row) {
+        if (row + 1 == count()) // a key steps on from here
+            m_names->fetchMore({});
         if (chosen() == m_last)
             return;
         m_last = chosen();
@@ -26,14 +36,13 @@ NameCombo::NameCombo(QWidget* parent) : QComboBox(parent) {
     });
 }
 
-void NameCombo::setNames(const std::vector<std::pair<qint64, QString>>& names) {
+void NameCombo::setNames(NameSource source) {
     const auto kept = chosen();
     {
         const QSignalBlocker quiet(this);
-        clear();
-        for (const auto& [key, name] : names)
-            addItem(name, key);
-        const int at = kept ? findData(*kept) : -1;
+        m_matches->setSource(source);
+        m_names->setSource(std::move(source));
+        const int at = kept ? m_names->rowOf(*kept) : -1;
         setCurrentIndex(at >= 0 ? at : (count() > 0 ? 0 : -1));
     }
     setEnabled(count() > 0);
@@ -50,20 +59,30 @@ std::optional<qint64> NameCombo::chosen() const {
 }
 
 void NameCombo::choose(qint64 key) {
-    if (const int at = findData(key); at >= 0)
+    if (const int at = m_names->rowOf(key); at >= 0)
         setCurrentIndex(at);
 }
 
+// The name itself, letter case aside, else the first that holds what was typed.
 void NameCombo::takeTyped() {
     const QString typed = lineEdit()->text().trimmed();
-    int found = findText(typed, Qt::MatchFixedString);
-    if (found < 0 && !typed.isEmpty())
-        found = findText(typed, Qt::MatchContains);
-    if (found >= 0)
-        setCurrentIndex(found);
+    m_matches->setFind(typed);
+    std::optional<qint64> found;
+    for (int row = 0; !typed.isEmpty() && row < m_matches->rowCount(); ++row) {
+        const QModelIndex match = m_matches->index(row);
+        const bool whole = match.data().toString().compare(typed, Qt::CaseInsensitive) == 0;
+        if (whole || !found)
+            found = match.data(Qt::UserRole).toLongLong();
+        if (whole)
+            break;
+        if (row + 1 == m_matches->rowCount())
+            m_matches->fetchMore({});
+    }
+    if (found)
+        choose(*found);
     setEditText(itemText(currentIndex()));
     lineEdit()->selectAll();
-    if (found >= 0)
+    if (found)
         Q_EMIT entered();
 }
 

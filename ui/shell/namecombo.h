@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A choice among many names, found by typing any part of one.
+// A choice among many names, found by typing any part of one. Knows only the names that are looked
+// at.
 #pragma once
 
-#include <QComboBox>
+#include "ui/shell/namemodel.h"
 
-#include <optional>
-#include <utility>
-#include <vector>
+#include <QComboBox>
 
 namespace slopebook::ui {
 
@@ -15,8 +14,10 @@ class NameCombo final : public QComboBox {
 public:
     explicit NameCombo(QWidget* parent = nullptr);
 
-    /// Keeps the chosen one where it is still there, else takes the first.
-    void setNames(const std::vector<std::pair<qint64, QString>>& names);
+    /// Keeps the chosen one where it is still there, else takes the first. Throws what the source
+    /// throws.
+    void setNames(NameSource source);
+    void setNames(Names names) { setNames(sourceOf(std::move(names))); }
     std::optional<qint64> chosen() const;
     /// Says nothing where no such key is there.
     void choose(qint64 key);
@@ -31,6 +32,8 @@ protected:
 private:
     void takeTyped();
 
+    NameModel* m_names;
+    NameModel* m_matches; ///< of what is being typed
     std::optional<qint64> m_last;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/workspace.h"
 
+#include "core/log/history.h"
 #include "ui/battery/batterypage.h"
 #include "ui/blocks/blockspage.h"
 #include "ui/compare/comparepage.h"
@@ -253,17 +254,22 @@ void Workspace::choose(std::optional<AthleteId> athlete, std::optional<LiftId> l
 }
 
 void Workspace::fillAthletes() {
-    std::vector<std::pair<qint64, QString>> names;
-    for (const auto& athlete : m_logbook->log().athletes())
-        names.emplace_back(raw(athlete.id), text(athlete.value.name));
-    m_athlete->setNames(names);
+    m_athlete->setNames([this](const QString& find, const std::optional<QString>& after, int most) {
+        log::AthletesQuestion question{.find = utf8(find), .after = {}, .most = most};
+        if (after)
+            question.after = utf8(*after);
+        Names names;
+        for (const auto& athlete : log::athletes(m_logbook->log(), question))
+            names.emplace_back(raw(athlete.id), text(athlete.value.name));
+        return names;
+    });
 }
 
 void Workspace::fillLifts() {
-    std::vector<std::pair<qint64, QString>> names;
+    Names names;
     for (const auto& lift : m_logbook->log().lifts())
         names.emplace_back(raw(lift.id), text(lift.value.name));
-    m_lift->setNames(names);
+    m_lift->setNames(std::move(names));
 }
 
 void Workspace::tellPages() {
