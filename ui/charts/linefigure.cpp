@@ -119,6 +119,10 @@ void LineFigure::show(Items& items, const LineEntry& entry) {
     }
     items.points->replace(points);
     items.excluded->replace(excluded);
+    // What is empty is not painted: of fifty sessions that is most of what there is.
+    for (QXYSeries* s : std::initializer_list<QXYSeries*>{items.below, items.line, items.beyond,
+                                                          items.points, items.excluded})
+        s->setVisible(s->count() > 0);
     items.band->setObjectName("band:"_L1 + entry.key);
     items.below->setObjectName("below:"_L1 + entry.key);
     items.beyond->setObjectName("beyond:"_L1 + entry.key);
@@ -188,6 +192,7 @@ double LineFigure::start() const {
 
 void LineFigure::rescale() {
     double low = std::numeric_limits<double>::infinity(), high = -low, top = 0;
+    const double first = start();
     const auto reach = [&](double load) {
         if (std::isfinite(load)) {
             low = std::min(low, shown(load));
@@ -203,8 +208,7 @@ void LineFigure::rescale() {
         if (entry.line) {
             reach(entry.line->from);
             reach(entry.line->end);
-            top =
-                std::max(top, entry.line->at(std::isfinite(start()) ? start() : entry.line->from));
+            top = std::max(top, entry.line->at(std::isfinite(first) ? first : entry.line->from));
         }
         // A whisker may be very long: it is cut at half the estimate again, and says so by an
         // arrow.

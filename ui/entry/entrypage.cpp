@@ -15,6 +15,7 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <QShortcut>
+#include <QSpinBox>
 #include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -25,7 +26,8 @@ namespace slopebook::ui {
 
 namespace {
 constexpr int rowHeight = 32; // fits a finger
-constexpr int lowPage = 480;  // under this height the chart comes before the smaller figures
+constexpr int mostEarlier = 50;
+constexpr int lowPage = 480; // under this height the chart comes before the smaller figures
 
 QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
     auto* table = new QTableView;
@@ -128,6 +130,16 @@ QWidget* EntryPage::buildTables() {
     buttons->addWidget(m_setButton);
     buttons->addWidget(m_removeButton);
     buttons->addStretch();
+    m_earlier = new QSpinBox;
+    m_earlier->setObjectName(QStringLiteral("earlier"));
+    m_earlier->setRange(1, mostEarlier);
+    m_earlier->setMinimumHeight(rowHeight);
+    m_earlier->setAccessibleName(tr("Earlier sessions on the chart"));
+    m_earlier->setToolTip(tr("How many earlier sessions the chart shows beside this one"));
+    auto* earlierLabel = new QLabel(tr("Earl&ier"));
+    earlierLabel->setBuddy(m_earlier);
+    buttons->addWidget(earlierLabel);
+    buttons->addWidget(m_earlier);
 
     auto* tables = new QSplitter(Qt::Horizontal);
     tables->setChildrenCollapsible(false);
@@ -167,6 +179,7 @@ void EntryPage::connectParts() {
                 point.session + 1 == int(m_view->chart.sessions.size()))
                 m_setTable->selectRow(row);
     });
+    connect(m_earlier, &QSpinBox::valueChanged, this, &EntryPage::reload);
     connect(m_setButton, &QPushButton::clicked, this, &EntryPage::openSet);
     connect(m_removeButton, &QPushButton::clicked, this, &EntryPage::removeSet);
     auto* remove = new QShortcut(QKeySequence::Delete, m_setTable);
@@ -218,7 +231,8 @@ void EntryPage::reload() {
                                    : tr("No lift yet: add one (Ctrl+Shift+L)."));
             return;
         }
-        showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session()));
+        showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session(),
+                             m_earlier->value()));
     } catch (const std::exception& error) {
         showNothing(QString::fromUtf8(error.what()));
     }

@@ -9,6 +9,7 @@
 class QLabel;
 class QTableView;
 class QPushButton;
+class QSpinBox;
 
 namespace slopebook::ui {
 
@@ -72,6 +73,7 @@ private:
     QLabel* m_ladderTitle;
     QPushButton* m_setButton;
     QPushButton* m_removeButton;
+    QSpinBox* m_earlier;
     FiguresPanel* m_figures;
     charts::LineChart* m_chart;
 };

@@ -19,19 +19,15 @@ QString titleOf(VelocityKind kind) {
         .arg(words.left(1).toUpper() + words.mid(1));
 }
 
-/// The latest session of the lift before the given place in time; before the first set of a new
-/// session that is the athlete's latest.
-std::optional<LiftSession> lastBefore(const Background& about, std::optional<SessionId> session,
-                                      const std::optional<SessionHead>& head) {
-    std::optional<LiftSession> last;
-    for (const LiftSession& one : about.sessions) {
-        if (session == one.session)
-            break;
-        if (head && one.date > head->date)
-            break;
-        last = one;
-    }
-    return last;
+/// The sessions of the lift before the given place in time, the latest last; before the first set
+/// of a new session those are all.
+std::span<const LiftSession> sessionsBefore(const Background& about,
+                                            std::optional<SessionId> session,
+                                            const std::optional<SessionHead>& head) {
+    const auto end = std::ranges::find_if(about.sessions, [&](const LiftSession& one) {
+        return session == one.session || (head && one.date > head->date);
+    });
+    return {about.sessions.begin(), end};
 }
 
 void readRows(SessionView& view, const std::vector<log::PlacedSet>& sets, PointRule rule) {
@@ -45,7 +41,7 @@ void readRows(SessionView& view, const std::vector<log::PlacedSet>& sets, PointR
     }
 }
 
-void readChart(SessionView& view) {
+void readChart(SessionView& view, std::span<const LiftSession> before) {
     using look::Role;
     charts::LineData& chart = view.chart;
     chart.velocityTitle = titleOf(view.about.lift.value.kind);
@@ -53,14 +49,14 @@ void readChart(SessionView& view) {
         chart.mvt = view.about.mvt->value;
     for (const Mass load : view.about.checkLoads)
         chart.checkLoads.push_back(kilograms(load));
-    const int count = view.last && view.session ? 2 : 1;
-    if (view.last) {
-        const auto profile = profileOf(view.about, *view.last);
-        const Role role{Role::Kind::Session, 0, count};
-        const QString label = dateText(view.last->date);
+    const int count = static_cast<int>(before.size()) + (view.session ? 1 : 0);
+    for (const LiftSession& one : before) {
+        const auto profile = profileOf(view.about, one);
+        const Role role{Role::Kind::Session, static_cast<int>(chart.sessions.size()), count};
+        const QString label = dateText(one.date);
         chart.sessions.push_back(
             profile ? charts::entryOf(*profile, label, role, {.band = false, .oneRm = false})
-                    : charts::entryOf(*view.last, label, role));
+                    : charts::entryOf(one, label, role));
     }
     if (!view.session)
         return;
@@ -104,7 +100,7 @@ std::optional<int> SessionView::pointOfRow(int row) const {
 }
 
 SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
-                        std::optional<SessionId> session) {
+                        std::optional<SessionId> session, int earlier) {
     SessionView view;
     view.about = background(log, athlete, lift);
     const PointRule rule = view.about.lift.value.rule;
@@ -117,12 +113,14 @@ SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
         }
         readRows(view, log.sets(*session, lift), rule);
     }
-    view.last = lastBefore(view.about, session, head);
+    const auto before = sessionsBefore(view.about, session, head);
+    if (!before.empty())
+        view.last = before.back();
     if (view.last)
         for (const log::PlacedSet& placed : log.sets(view.last->session, lift))
             view.ladder.push_back({placed.set, pointVelocity(placed.set, rule)});
     view.next = nextLoad(view.loadsToday(), view.loadsLast());
-    readChart(view);
+    readChart(view, before.last(std::min(before.size(), static_cast<std::size_t>(earlier))));
     return view;
 }
 

@@ -28,8 +28,9 @@ struct SessionView {
     std::optional<int> pointOfRow(int row) const;
 };
 
-/// session: absent before it is started; then `last` is the athlete's latest. Throws LogError.
+/// session: absent before it is started; then `last` is the athlete's latest. earlier: how many
+/// sessions before it the chart shows, `last` the newest of them. Throws LogError.
 SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
-                        std::optional<SessionId> session);
+                        std::optional<SessionId> session, int earlier = 1);
 
 } // namespace slopebook::ui
