@@ -1,15 +1,41 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/log/checksum.h"
 
-#include <boost/crc.hpp>
-
+#include <array>
 #include <bit>
 
 namespace slopebook::log {
 
 namespace {
-using Crc64 =
-    boost::crc_optimal<64, 0x42F0E1EBA9EA3693U, ~std::uint64_t{0}, ~std::uint64_t{0}, true, true>;
+constexpr std::uint64_t reflectedPolynomial = 0xC96C5795D7870F42U;
+
+/// Of a byte alone, and of that byte with one to seven zero bytes after it.
+using Tables = std::array<std::array<std::uint64_t, 256>, 8>;
+
+constexpr Tables makeTables() {
+    Tables tables{};
+    for (std::uint64_t byte = 0; byte < 256; ++byte) {
+        std::uint64_t crc = byte;
+        for (int bit = 0; bit < 8; ++bit)
+            crc = (crc >> 1) ^ ((crc & 1U) != 0 ? reflectedPolynomial : 0);
+        tables[0][byte] = crc;
+    }
+    for (std::size_t zeros = 1; zeros < 8; ++zeros)
+        for (std::size_t byte = 0; byte < 256; ++byte) {
+            const std::uint64_t before = tables[zeros - 1][byte];
+            tables[zeros][byte] = tables[0][before & 0xFFU] ^ (before >> 8);
+        }
+    return tables;
+}
+
+constexpr Tables tables = makeTables();
+
+std::uint64_t eightBytes(const char* bytes) {
+    std::uint64_t value = 0;
+    for (int i = 7; i >= 0; --i)
+        value = (value << 8) | static_cast<unsigned char>(bytes[i]);
+    return value;
+}
 
 void append(std::string& bytes, std::uint64_t value) {
     char eight[8];
@@ -19,10 +45,20 @@ void append(std::string& bytes, std::uint64_t value) {
 }
 } // namespace
 
+// Eight bytes a step (slicing by 8: Kounavis and Berry 2005, from memory): a byte a step was a
+// third of the time of reading all lines.
 std::uint64_t crc64(std::string_view bytes) {
-    Crc64 crc;
-    crc.process_bytes(bytes.data(), bytes.size());
-    return crc.checksum();
+    std::uint64_t crc = ~std::uint64_t{0};
+    for (; bytes.size() >= 8; bytes.remove_prefix(8)) {
+        crc ^= eightBytes(bytes.data());
+        std::uint64_t next = 0;
+        for (std::size_t i = 0; i < 8; ++i)
+            next ^= tables[7 - i][(crc >> (8 * i)) & 0xFFU];
+        crc = next;
+    }
+    for (const char byte : bytes)
+        crc = tables[0][(crc ^ static_cast<unsigned char>(byte)) & 0xFFU] ^ (crc >> 8);
+    return ~crc;
 }
 
 void Checksum::start(char what) {

@@ -2,6 +2,10 @@
 #include "core/log/checksum.h"
 #include "tests/log/builders.h"
 
+#include <boost/crc.hpp>
+
+#include <random>
+
 using namespace slopebook;
 using namespace slopebook::test;
 using namespace slopebook::log;
@@ -10,6 +14,7 @@ class TestChecksum : public QObject {
     Q_OBJECT
 private Q_SLOTS:
     void isTheCrcOfTheXzFormat();
+    void isBoostsForEveryLength();
     void everythingOfASetCounts();
     void textsDoNotRunIntoEachOther();
 };
@@ -19,6 +24,20 @@ void TestChecksum::isTheCrcOfTheXzFormat() {
     // check value of CRC-64/XZ in catalogues of CRCs [MEM].
     QCOMPARE(crc64("123456789"), 0x995DC9BBDF1939FAULL);
     QCOMPARE(crc64(""), 0ULL);
+}
+
+void TestChecksum::isBoostsForEveryLength() {
+    using Reference = boost::crc_optimal<64, 0x42F0E1EBA9EA3693U, ~std::uint64_t{0},
+                                         ~std::uint64_t{0}, true, true>;
+    std::mt19937 random(20260314);
+    std::uniform_int_distribution<int> byte(0, 255);
+    std::string bytes;
+    for (int length = 0; length < 200; ++length) {
+        Reference reference;
+        reference.process_bytes(bytes.data(), bytes.size());
+        QCOMPARE(crc64(bytes), std::uint64_t{reference.checksum()});
+        bytes.push_back(static_cast<char>(byte(random)));
+    }
 }
 
 void TestChecksum::everythingOfASetCounts() {
