@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the window costs on a large log beside a small one, in one run:
+//   slopebook_bench_window LOG SAMPLE LONE ATHLETE [opening | pages | keys]
+// SAMPLE: what opening is measured against; LONE: a log of that athlete alone, what the pages are
+// measured against. Writes sets into copies of its own only. Needs no display:
+// QT_QPA_PLATFORM=offscreen.
+#include "core/log/history.h"
+#include "ui/entry/entrypage.h"
+#include "ui/shell/mainwindow.h"
+#include "ui/shell/namecombo.h"
+#include "ui/shell/workspace.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QLineEdit>
+#include <QSpinBox>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <algorithm>
+#include <cstdio>
+#include <ctime>
+#include <memory>
+#include <sys/resource.h>
+
+using namespace slopebook;
+using namespace slopebook::ui;
+
+namespace {
+
+constexpr int openings = 15;
+constexpr int visits = 5;
+constexpr int keyPresses = 300;
+constexpr int setsASession = 12;
+constexpr int earlierSessions = 50;
+
+Date today() {
+    return Date{std::chrono::year{2026}, std::chrono::month{5}, std::chrono::day{11}};
+}
+
+double quantile(std::vector<double> values, double p) {
+    std::ranges::sort(values);
+    return values[static_cast<std::size_t>(p * static_cast<double>(values.size() - 1))];
+}
+
+class Timer {
+public:
+    Timer() { m_timer.start(); }
+    double milliseconds() const { return static_cast<double>(m_timer.nsecsElapsed()) / 1e6; }
+
+private:
+    QElapsedTimer m_timer;
+};
+
+/// ms of the processor that this program has used: what other programs do is not in it.
+double processorTime() {
+    timespec now{};
+    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &now);
+    return static_cast<double>(now.tv_sec) * 1e3 + static_cast<double>(now.tv_nsec) / 1e6;
+}
+
+/// Sees when the widget was painted last.
+class PaintWatch final : public QObject {
+public:
+    explicit PaintWatch(QWidget* widget) { widget->installEventFilter(this); }
+    bool painted = false;
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (event->type() == QEvent::Paint)
+            painted = true;
+        return QObject::eventFilter(watched, event);
+    }
+};
+
+Surroundings surroundings() {
+    Surroundings made;
+    made.today = today;
+    return made;
+}
+
+std::unique_ptr<MainWindow> opened(const QString& file) {
+    auto window = std::make_unique<MainWindow>(surroundings());
+    window->resize(1280, 720);
+    window->show();
+    window->openLogFile(file);
+    if (window->workspace() == nullptr)
+        qFatal("The log did not open.");
+    QCoreApplication::processEvents();
+    window->repaint();
+    return window;
+}
+
+double timeToOpen(const QString& file) {
+    const Timer timer;
+    const auto window = opened(file);
+    return timer.milliseconds();
+}
+
+void compareOpening(const QString& file, const QString& sample) {
+    timeToOpen(sample);
+    std::vector<double> here, there;
+    for (int i = 0; i < openings; ++i) {
+        here.push_back(timeToOpen(file));
+        there.push_back(timeToOpen(sample));
+    }
+    std::printf("opening the window, ms: %.1f; the sample: %.1f; ratio of medians %.2f\n",
+                quantile(here, 0.5), quantile(there, 0.5),
+                quantile(here, 0.5) / quantile(there, 0.5));
+}
+
+/// Types the name, as a coach does.
+void type(const MainWindow& window, const char* chooser, const QString& name) {
+    const auto* combo = window.findChild<NameCombo*>(QLatin1String(chooser));
+    combo->lineEdit()->setText(name);
+    QTest::keyClick(combo->lineEdit(), Qt::Key_Return);
+    QCoreApplication::processEvents();
+    if (combo->currentText() != name)
+        qFatal("No such name.");
+}
+
+void choose(const MainWindow& window, const QString& athlete) {
+    type(window, "athlete", athlete);
+    Workspace& workspace = *window.workspace();
+    for (const auto& lift : workspace.logbook().log().lifts())
+        if (!workspace.logbook().log().liftSessions({*workspace.athlete(), lift.id}).empty()) {
+            type(window, "lift", QString::fromStdString(lift.value.name));
+            return;
+        }
+    qFatal("That athlete has no sessions.");
+}
+
+/// Every page, shown anew for the athlete; ms each.
+std::vector<double> timeToShowPages(MainWindow& window) {
+    std::vector<double> medians;
+    const auto athlete = window.workspace()->athlete();
+    const auto lift = window.workspace()->lift();
+    for (int task = 0; task < Workspace::taskNames().size(); ++task) {
+        window.workspace()->showTask(task);
+        TaskPage* page = window.workspace()->currentPage();
+        std::vector<double> times;
+        for (int visit = 0; visit < visits; ++visit) {
+            page->setAthleteAndLift(std::nullopt, lift);
+            QCoreApplication::processEvents();
+            const Timer timer;
+            page->setAthleteAndLift(athlete, lift);
+            QCoreApplication::processEvents();
+            page->repaint();
+            times.push_back(timer.milliseconds());
+        }
+        medians.push_back(quantile(times, 0.5));
+    }
+    return medians;
+}
+
+void comparePages(const QString& file, const QString& lone, const QString& athlete) {
+    const auto here = opened(file);
+    choose(*here, athlete);
+    const auto alone = opened(lone);
+    choose(*alone, athlete);
+    const auto ofLog = timeToShowPages(*here);
+    const auto ofLone = timeToShowPages(*alone);
+    const QStringList names = Workspace::taskNames();
+    std::printf("\npage, ms      here   alone  ratio\n");
+    for (int task = 0; task < names.size(); ++task) {
+        const auto i = static_cast<std::size_t>(task);
+        std::printf("%-10s %7.1f %7.1f %6.2f\n", qPrintable(names[task]), ofLog[i], ofLone[i],
+                    ofLog[i] / ofLone[i]);
+    }
+}
+
+/// As many earlier sessions as the form's chart can show, of the lift that the athlete does.
+void addEarlierSessions(const QString& file, const QString& name) {
+    log::Log log = log::Log::open(file.toStdString());
+    const auto found = log::athletes(log, {.find = name.toStdString(), .after = {}});
+    const AthleteId athlete = found.at(0).id;
+    const LiftId lift = log.liftsOf(athlete).at(0);
+    log.together([&] {
+        for (int i = 0; i < earlierSessions; ++i) {
+            const Date date{std::chrono::sys_days{std::chrono::year{2025} / 1 / 1} +
+                            std::chrono::days{7 * i}};
+            const SessionId session = log.add(SessionHead{.athlete = athlete, .date = date});
+            for (int set = 0; set < 6; ++set)
+                log.add(session, lift,
+                        {.load = Mass{40'000 + 8'000 * set},
+                         .reps = {{.velocity = 1.2 - 0.1 * set + 0.01 * (i % 7)}}});
+        }
+    });
+}
+
+/// From the key that ends a set's line to its point on the screen, the set on disk in between.
+void measureKeys(const QString& file, const QString& athlete) {
+    const auto window = opened(file);
+    choose(*window, athlete);
+    window->workspace()->showTask(0);
+    EntryPage& page = window->workspace()->entry();
+    page.findChild<QSpinBox*>(QStringLiteral("earlier"))->setValue(earlierSessions);
+    auto* line = page.findChild<QLineEdit*>(QStringLiteral("setLine"));
+    auto* chart = page.findChild<charts::LineChart*>();
+    PaintWatch watch(chart->viewport());
+    std::vector<double> times, worked;
+    for (int i = 0; i < keyPresses; ++i) {
+        if (i % setsASession == 0)
+            page.beginSession();
+        const int number = i % setsASession;
+        QTest::keyClicks(line, QStringLiteral("%1 %2 %3")
+                                   .arg(40 + 5 * number)
+                                   .arg(1.2 - 0.06 * number, 0, 'f', 2)
+                                   .arg(1.18 - 0.06 * number, 0, 'f', 2));
+        QTest::qWait(20);
+        watch.painted = false;
+        const double before = processorTime();
+        const Timer timer;
+        QTest::keyClick(line, Qt::Key_Return);
+        while (!watch.painted && timer.milliseconds() < 2000)
+            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
+        times.push_back(timer.milliseconds());
+        worked.push_back(processorTime() - before);
+    }
+    std::printf("\nkey press to drawn point, ms: median %.1f, p99 %.1f; of the processor's time: "
+                "median %.1f, p99 %.1f (%zu lines on the chart)\n",
+                quantile(times, 0.5), quantile(times, 0.99), quantile(worked, 0.5),
+                quantile(worked, 0.99), chart->data().sessions.size());
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    QApplication application(argc, argv);
+    const QStringList arguments = QApplication::arguments();
+    if (arguments.size() < 5 || arguments.size() > 6) {
+        std::fputs(
+            "usage: slopebook_bench_window LOG SAMPLE LONE ATHLETE [opening | pages | keys]\n",
+            stderr);
+        return 2;
+    }
+    const QString part = arguments.value(5);
+    const auto asked = [&](const char* name) {
+        return part.isEmpty() || part == QLatin1String(name);
+    };
+    if (asked("opening"))
+        compareOpening(arguments[1], arguments[2]);
+    if (asked("pages"))
+        comparePages(arguments[1], arguments[3], arguments[4]);
+    if (asked("keys")) {
+        const QTemporaryDir folder(QDir::current().filePath(QStringLiteral("bench-XXXXXX")));
+        const QString own = folder.filePath(QStringLiteral("own.slopebook"));
+        QFile::copy(arguments[1], own);
+        addEarlierSessions(own, arguments[4]);
+        measureKeys(own, arguments[4]);
+    }
+    rusage usage{};
+    getrusage(RUSAGE_SELF, &usage);
+    std::printf("memory at its most: %ld MB\n", usage.ru_maxrss / 1024);
+    return 0;
+}
