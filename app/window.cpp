@@ -21,7 +21,8 @@ ui::Settings readSettings() {
             .windowState = store.value(QLatin1String("window/state")).toByteArray(),
             .recentLogs = store.value(QLatin1String("logs/recent")).toStringList(),
             .page = store.value(QLatin1String("window/page"), 0).toInt(),
-            .language = store.value(QLatin1String("window/language")).toString()};
+            .language = store.value(QLatin1String("window/language")).toString(),
+            .importMaps = store.value(QLatin1String("import/maps")).toStringList()};
 }
 
 void keepSettings(const ui::Settings& settings) {
@@ -31,6 +32,7 @@ void keepSettings(const ui::Settings& settings) {
     store.setValue(QLatin1String("logs/recent"), settings.recentLogs);
     store.setValue(QLatin1String("window/page"), settings.page);
     store.setValue(QLatin1String("window/language"), settings.language);
+    store.setValue(QLatin1String("import/maps"), settings.importMaps);
 }
 
 Date today() {

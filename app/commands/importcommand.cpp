@@ -5,9 +5,11 @@
 #include "core/answers/published.h"
 #include "core/answers/testkinds.h"
 #include "core/exchange/cells.h"
-#include "core/exchange/tidyimport.h"
+#include "core/exchange/proposal.h"
+#include "core/exchange/shapedimport.h"
 #include "core/model/errors.h"
 
+#include <cstdio>
 #include <memory>
 #include <utility>
 
@@ -22,6 +24,8 @@ struct Options {
     std::vector<std::filesystem::path> files;
     std::vector<std::string> mvt;
     std::string columns;
+    std::filesystem::path map;
+    bool propose = false;
     bool dryRun = false;
 };
 
@@ -112,7 +116,104 @@ private:
     std::optional<log::Log> m_log;
 };
 
+std::string textOf(const std::filesystem::path& file) {
+    std::string text;
+    exchange::readPieces({.file = file, .text = {}}, exchange::Encoding::Utf8,
+                         [&](std::string_view piece) { text += piece; });
+    return text;
+}
+
+exchange::FileFacts factsUnder(const exchange::Source& table, const exchange::Layout& layout) {
+    return exchange::lookAt(table, {.encoding = layout.encoding,
+                                    .delimiter = layout.delimiter,
+                                    .skip = layout.skip,
+                                    .header = layout.header});
+}
+
+std::string asked(const exchange::Question& question, const exchange::FileFacts& facts) {
+    using About = exchange::Question::About;
+    const std::string column =
+        question.column ? "\"" + facts.columnName(*question.column) + "\"" : std::string();
+    switch (question.about) {
+    case About::DateOrder:
+        return "the order of day and month in " + column + ", such as " +
+               exchange::found(question.sample) + " (dates: ...)";
+    case About::Decimal:
+        return "the decimal mark of " + column + ", such as " + exchange::found(question.sample) +
+               " (decimal comma or decimal point)";
+    case About::SpeedUnit:
+        return "the unit of " + column + ", such as " + exchange::found(question.sample) +
+               " (m/s or cm/s)";
+    case About::Role:
+        break;
+    }
+    const std::string role(
+        question.role == exchange::TidyLoad ? "load" : exchange::tidyColumns[question.role]);
+    return "the " + role + " (column " + role + ": ..." +
+           (question.role == exchange::TidyVelocity ? ")" : ", or all " + role + ": ...)");
+}
+
+// Prints how a table would be read, to be kept as a file, changed and given to --map.
+int propose(const Options& options) {
+    for (const auto& file : options.files) {
+        const auto facts = exchange::lookAt({.file = file, .text = {}});
+        const auto shape = exchange::propose(facts);
+        std::string text = "# " + file.filename().string() + ": columns that it has: ";
+        for (std::size_t i = 0; i < facts.columns.size(); ++i)
+            text += (i > 0 ? ", " : "") + facts.columnName(i);
+        text += "\n" + exchange::shapeText(shape, facts.headings());
+        for (const auto& question : exchange::openQuestions(shape, facts))
+            text += "# to be said: " + asked(question, facts) + "\n";
+        print(text);
+    }
+    return exitDone;
+}
+
+// Refused rows, a line each; nothing was written.
+int sayRefused(const exchange::ShapedReport& done) {
+    for (const BadInput& bad : done.refused)
+        std::fprintf(stderr, "slopebook: %s\n", bad.what());
+    std::fprintf(stderr, "slopebook: %s of %s refused; nothing was written.\n",
+                 counted(static_cast<int>(done.rowsRefused), "row").c_str(),
+                 std::to_string(done.rowsRead).c_str());
+    return exitBad;
+}
+
+// One table under a map: whole or not at all.
+exchange::ShapedReport importMapped(log::Log& log, const std::filesystem::path& file,
+                                    const std::string& map, const Options& options,
+                                    const exchange::ImportSettings& settings) {
+    const exchange::Source table{.file = file, .text = {}};
+    const std::string name = options.map.string();
+    const auto facts = factsUnder(table, exchange::parseLayout(map, name));
+    auto shape = exchange::parseShape(map, facts.headings(), name);
+    exchange::settle(shape, facts);
+    std::string open;
+    for (const auto& question : exchange::openQuestions(shape, facts))
+        open += (open.empty() ? "" : "; ") + asked(question, facts);
+    if (!open.empty())
+        throw BadInput({.file = name, .line = 0, .column = {}}, "a map that leaves something open",
+                       open);
+    return exchange::importShaped(log, table, shape, facts.headings(), settings);
+}
+
+int runMapped(const Options& options, const exchange::ImportSettings& settings) {
+    if (options.files.size() != 1)
+        throw BadInput(std::to_string(options.files.size()) + " files with --map", "one");
+    const std::string map = textOf(options.map);
+    LogToFill target(options.log, options.dryRun);
+    const auto done = importMapped(target.log(), options.files[0], map, options, settings);
+    if (!done.refused.empty())
+        return sayRefused(done);
+    if (!options.dryRun)
+        target.keep();
+    print(report(done.report, options.dryRun));
+    return exitDone;
+}
+
 int run(const Options& options) {
+    if (options.propose)
+        return propose(options);
     exchange::ImportSettings settings;
     if (!options.columns.empty())
         settings.columns = exchange::parseColumnMap(options.columns);
@@ -123,6 +224,8 @@ int run(const Options& options) {
     };
     settings.knownTest = [](const std::string& test) { return answers::builtInTestKind(test); };
     settings.dryRun = options.dryRun;
+    if (!options.map.empty())
+        return runMapped(options, settings);
     LogToFill target(options.log, options.dryRun);
     const auto done = exchange::importTidy(target.log(), options.files, settings);
     if (!options.dryRun)
@@ -143,6 +246,12 @@ void addImport(CLI::App& app, int& exit) {
     command->add_option("FILE", options->files, "CSV files, in any order")->required();
     command->add_option("--columns", options->columns,
                         "The file's names for columns: load_kg=Gewicht,velocity=v");
+    command
+        ->add_option("--map", options->map,
+                     "How any other table is read: a file as --propose prints it")
+        ->check(CLI::ExistingFile);
+    command->add_flag("--propose", options->propose,
+                      "Prints how FILE would be read, for --map; writes nothing");
     command
         ->add_option("--mvt", options->mvt,
                      "A lift's minimal-velocity threshold: \"Bench pull=0.52\"; may be repeated")

@@ -90,6 +90,44 @@ private Q_SLOTS:
         QCOMPARE(QDir(m_folder.path()).entryList({QStringLiteral("none*")}), QStringList());
     }
 
+    void importTakesAnyTableUnderAMap() {
+        const QString table = write("sheet.csv", "when;Name;Last;v1;v2\n"
+                                                 "03/04/2026;Ada;1.500;112;109\n"
+                                                 "03/05/2026;Ada;60;87;\n");
+        const Ran proposed = runProgram({QStringLiteral("import"), path("sheet.slopebook"), table,
+                                         QStringLiteral("--propose")});
+        QVERIFY2(proposed.exit == 0, proposed.err);
+        QVERIFY(proposed.out.contains("column athlete: Name"));
+        QVERIFY(proposed.out.contains("# to be said: the lift"));
+        QVERIFY(!QFile::exists(path("sheet.slopebook")));
+        QString map = QString::fromUtf8(proposed.out);
+        const QStringList base{QStringLiteral("import"), path("sheet.slopebook"), table,
+                               QStringLiteral("--map")};
+        const Ran open = runProgram(base + QStringList{write("open.map", map.toUtf8())});
+        QCOMPARE(open.exit, 2);
+        QVERIFY2(open.err.contains("leaves something open"), open.err);
+        map += QStringLiteral("column date: when\ndates: day month year\nall lift: Pull\n");
+        map.replace(QStringLiteral("column velocity: "),
+                    QStringLiteral("column velocity, decimal point, cm/s: "));
+        map.replace(QStringLiteral("column velocity, decimal point: "),
+                    QStringLiteral("column velocity, decimal point, cm/s: "));
+        map.replace(QStringLiteral("column load, kg: "),
+                    QStringLiteral("column load, decimal point, kg: "));
+        const QStringList whole = base + QStringList{write("whole.map", map.toUtf8())};
+        const Ran done = runProgram(whole);
+        QVERIFY2(done.exit == 0, done.err + map.toUtf8());
+        QVERIFY2(done.out.contains("Added 2 sets with 3 reps in 2 new sessions."), done.out);
+        QVERIFY(runProgram(whole).out.contains("Nothing new"));
+        const QString bad = write("bad.csv", "when;Name;Last;v1;v2\n31/02/2026;Ada;60;87;\n"
+                                             "03/04/2026;Ada;heavy;87;\n");
+        const Ran refused = runProgram({QStringLiteral("import"), path("bad.slopebook"), bad,
+                                        QStringLiteral("--map"), path("whole.map")});
+        QCOMPARE(refused.exit, 2);
+        QVERIFY2(refused.err.contains("line 2") && refused.err.contains("line 3"), refused.err);
+        QVERIFY(refused.err.contains("2 rows of 2 refused"));
+        QVERIFY(!QFile::exists(path("bad.slopebook")));
+    }
+
     void importTakesColumnsAndThresholds() {
         const QString file = write("german.csv", "date,athlete,lift,set,Gewicht,rep,v\n"
                                                  "2026-03-14,Ada,Squat,1,40,1,1.2\n");

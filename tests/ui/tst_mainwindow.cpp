@@ -4,6 +4,7 @@
 #include "tests/log/builders.h"
 #include "ui/charts/linechart.h"
 #include "ui/entry/entrypage.h"
+#include "ui/shell/importcsv.h"
 #include "ui/shell/mainwindow.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/namecombo.h"
@@ -440,6 +441,7 @@ private Q_SLOTS:
         show(window);
         QString told;
         inNextDialog([&](QWidget* dialog) {
+            QTRY_VERIFY(static_cast<ImportDialog*>(dialog)->canImport());
             told = dialog->property("reportText").toString();
             QTest::keyClick(dialog, Qt::Key_Return);
         });

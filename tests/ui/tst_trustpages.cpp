@@ -211,6 +211,7 @@ void TestTrustPages::theSquadIsCoresOwn() {
     SquadPage page(log.book);
     const QAbstractItemModelTester tester(const_cast<TextTable*>(&page.table()));
     page.setAthleteAndLift({}, log.lift);
+    QTRY_VERIFY(!page.working());
     QVERIFY(page.canPrint());
     const auto& squad = *page.squad();
     QCOMPARE(squad.from.name, std::string("Autumn"));
@@ -226,10 +227,12 @@ void TestTrustPages::theSquadIsCoresOwn() {
     QVERIFY(page.chart().data().title.contains(u"1RM"_s));
     // By dates: nobody was tested on that day.
     page.to().chooseDate(day(2026, 5, 1), 3);
+    QTRY_VERIFY(!page.working());
     QCOMPARE(page.squad()->parts[0].figures(), 0);
     QVERIFY(cell(page.table(), 0, 6)
                 .contains(u"no session of this lift in 2026-05-01"_s, Qt::CaseInsensitive));
     page.to().chooseDate(day(2026, 1, 22), 3);
+    QTRY_VERIFY(!page.working());
     QCOMPARE(page.squad()->parts[0].figures(), 8);
 }
 
@@ -237,6 +240,7 @@ void TestTrustPages::theSquadOnPaper() {
     Boathouse log;
     SquadPage page(log.book);
     page.setAthleteAndLift({}, log.lift);
+    QTRY_VERIFY(!page.working());
     const auto file = log.folder.path("squad.pdf");
     page.writePdfTo(file);
     QVERIFY(std::filesystem::file_size(file) > 5000);
@@ -257,9 +261,11 @@ void TestTrustPages::theSquadWithoutAnybody() {
     const LiftId other = log.book.addLift({.name = "Front squat"});
     SquadPage page(log.book);
     page.setAthleteAndLift({}, other);
+    QTRY_VERIFY(!page.working());
     QVERIFY(!page.canPrint());
     QCOMPARE(page.table().rowCount(), 0);
     page.setAthleteAndLift({}, {});
+    QTRY_VERIFY(!page.working());
     QVERIFY(!page.canPrint());
 }
 

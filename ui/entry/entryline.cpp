@@ -18,7 +18,11 @@ namespace slopebook::ui {
 
 namespace {
 constexpr int longestLine = 400;
+
+QStringList linesOf(const QString& text) {
+    return text.split(QRegularExpression(QStringLiteral("[\r\n]+")), Qt::SkipEmptyParts);
 }
+} // namespace
 
 void SetEdit::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) {
@@ -30,10 +34,9 @@ void SetEdit::keyPressEvent(QKeyEvent* event) {
         return;
     }
     if (event->matches(QKeySequence::Paste)) {
-        const QStringList lines = QApplication::clipboard()->text().split(
-            QRegularExpression(QStringLiteral("[\r\n]+")), Qt::SkipEmptyParts);
-        if (lines.size() > 1) {
-            Q_EMIT pasted(lines);
+        const QString text = QApplication::clipboard()->text();
+        if (linesOf(text).size() > 1) {
+            Q_EMIT pasted(text);
             return;
         }
     }
@@ -68,7 +71,7 @@ EntryLine::EntryLine(Take take, LoadUnit unit, QWidget* parent)
     connect(m_edit, &QLineEdit::returnPressed, this, &EntryLine::submit);
     connect(m_edit, &QLineEdit::textEdited, this, &EntryLine::showHelp);
     connect(m_edit, &SetEdit::stepped, this, &EntryLine::step);
-    connect(m_edit, &SetEdit::pasted, this, &EntryLine::submitLines);
+    connect(m_edit, &SetEdit::pasted, this, &EntryLine::paste);
     connect(m_edit, &SetEdit::escaped, this, [this] {
         if (m_meant.isEmpty())
             m_edit->clear();
@@ -133,6 +136,13 @@ void EntryLine::submit() {
     submitLines(m_meant.isEmpty() ? QStringList{m_edit->text()} : QStringList(m_meant));
 }
 
+void EntryLine::paste(const QString& text) {
+    if (text.contains(QLatin1Char('\t')))
+        Q_EMIT blockPasted(text);
+    else if (const QStringList lines = linesOf(text); !lines.isEmpty())
+        submitLines(lines);
+}
+
 void EntryLine::submitLines(const QStringList& lines) {
     std::vector<Set> sets;
     QStringList meant;
@@ -180,6 +190,10 @@ void EntryLine::submitLines(const QStringList& lines) {
         ask(question, meant);
         return;
     }
+    takeSets(sets);
+}
+
+void EntryLine::takeSets(const std::vector<Set>& sets) {
     const QString why = m_take(sets);
     if (!why.isEmpty()) {
         say(why, false);

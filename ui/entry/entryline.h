@@ -23,8 +23,8 @@ public:
     using UndoableEdit::UndoableEdit;
 
 Q_SIGNALS:
-    void stepped(int direction); ///< +1: heavier
-    void pasted(const QStringList& lines);
+    void stepped(int direction);      ///< +1: heavier
+    void pasted(const QString& text); ///< more than one line
     void escaped();
 
 protected:
@@ -50,6 +50,13 @@ public:
     /// load to be typed and Enter.
     void offerSpeeds(const QString& speeds);
     QString answer() const;
+    /// Puts ready sets on disk and says what of them is worth a look.
+    void takeSets(const std::vector<Set>& sets);
+    /// Lines of the clipboard: a block of cells is handed on, lines as they are typed are taken.
+    void paste(const QString& text);
+
+Q_SIGNALS:
+    void blockPasted(const QString& text); ///< lines with tabs, as a spreadsheet copies them
 
 private:
     void submit();

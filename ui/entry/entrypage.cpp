@@ -6,9 +6,12 @@
 #include "ui/entry/sessionbar.h"
 #include "ui/entry/setdelegate.h"
 #include "ui/entry/setdialog.h"
+#include "ui/importing/pastedialog.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/shell/format.h"
 
+#include <QApplication>
+#include <QClipboard>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -185,6 +188,11 @@ void EntryPage::connectParts() {
     auto* remove = new QShortcut(QKeySequence::Delete, m_setTable);
     remove->setContext(Qt::WidgetShortcut);
     connect(remove, &QShortcut::activated, this, &EntryPage::removeSet);
+    auto* paste = new QShortcut(QKeySequence::Paste, m_setTable);
+    paste->setContext(Qt::WidgetShortcut);
+    connect(paste, &QShortcut::activated, this,
+            [this] { m_line->paste(QApplication::clipboard()->text()); });
+    connect(m_line, &EntryLine::blockPasted, this, &EntryPage::pasteBlock);
 }
 
 void EntryPage::resizeEvent(QResizeEvent* event) {
@@ -361,6 +369,27 @@ void EntryPage::offerSpeeds(const QString& speeds, VelocityKind kind) {
         return;
     }
     m_line->offerSpeeds(speeds);
+}
+
+void EntryPage::pasteBlock(const QString& text) {
+    try {
+        PastedBlock block = readBlock(text);
+        if (block.wholeTable) {
+            Q_EMIT tablePasted(text);
+            return;
+        }
+        if (block.asks()) {
+            PasteDialog dialog(block, this);
+            if (dialog.exec() != QDialog::Accepted)
+                return;
+            block = dialog.block();
+        }
+        m_line->takeSets(setsOf(block));
+    } catch (const BadInput& bad) {
+        m_line->showProblem(pastedProblem(bad));
+    } catch (const std::exception& error) {
+        m_line->showProblem(QString::fromUtf8(error.what()));
+    }
 }
 
 void EntryPage::focusLine() {

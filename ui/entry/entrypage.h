@@ -37,11 +37,17 @@ public:
     void openSet();
     void removeSet();
     void focusLine();
+    /// Takes cells as a spreadsheet copies them; asks first where they can be read in two ways.
+    void pasteBlock(const QString& text);
 
     const charts::LineChart& chart() const { return *m_chart; }
     SetModel& sets() { return *m_sets; }
     LadderModel& ladder() { return *m_ladder; }
     std::optional<SessionId> session() const;
+
+Q_SIGNALS:
+    /// A table was pasted that names its own days, athletes or lifts.
+    void tablePasted(const QString& text);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -111,7 +111,7 @@ void addLists(page::Flow& flow, const BatteryAnswer& answer) {
           {PrintWords::tr("Test"), text(answer.battery.fromLabel), text(answer.battery.toLabel)},
           {0.4, 0.3, 0.3}, page::leftRightRows(answer.battery));
     table(PrintWords::tr("What was missing"),
-          {PrintWords::tr("Day"), PrintWords::tr("When"), PrintWords::tr("Test or lift"),
+          {PrintWords::tr("Day"), PrintWords::tr("Side"), PrintWords::tr("Test or lift"),
            PrintWords::tr("Why")},
           {0.15, 0.2, 0.35, 0.3}, page::missingRows(answer.battery));
     const QStringList lifts = page::liftSentences(answer);

@@ -2,7 +2,6 @@
 #include "ui/page/batterywords.h"
 
 #include "ui/shell/format.h"
-#include "ui/wording.h"
 
 #include <QCoreApplication>
 
@@ -31,7 +30,7 @@ QString asymmetryText(const Answer<answers::Asymmetry>& asymmetry) {
 }
 
 QString readingText(const answers::TestChange& test) {
-    QString words = readingWord(test.read.reading);
+    QString words = QString::fromUtf8(answers::word(test.read.reading).data());
     if (test.read.beyondSmallest)
         words += QStringLiteral(" > m");
     if (!test.context.empty())
@@ -87,8 +86,8 @@ QStringList liftSentences(const BatteryAnswer& answer) {
     QStringList lines;
     for (const BatteryLift& lift : answer.lifts)
         lines << text(lift.lift.value.name) + QStringLiteral(": ") +
-                     (lift.comparison ? sentenceText(*lift.comparison)
-                                      : noAnswerText(lift.comparison.why()));
+                     (lift.comparison ? text(lift.comparison->sentence)
+                                      : text(lift.comparison.why().reason));
     return lines;
 }
 
@@ -103,15 +102,14 @@ QString batterySummary(const answers::BatteryComparison& battery) {
             if (test.read.reading == reading)
                 names << text(answers::testLabel(test.kind.value, test.side));
         if (!names.isEmpty())
-            parts << Words::tr("%1: %2").arg(readingWord(reading),
-                                             names.join(QStringLiteral("; ")));
+            parts << Words::tr("%1: %2").arg(QString::fromUtf8(answers::word(reading).data()),
+                                             names.join(QStringLiteral(", ")));
     }
     if (parts.isEmpty())
         return Words::tr("No test of the battery was done on either side.");
-    // A reading a line: test names hold commas of their own.
     for (QString& part : parts)
         part[0] = part[0].toUpper();
-    return parts.join(QLatin1Char('\n'));
+    return parts.join(QStringLiteral(". ")) + QLatin1Char('.');
 }
 
 QStringList batteryNotes(const answers::BatteryComparison& battery) {
@@ -121,8 +119,7 @@ QStringList batteryNotes(const answers::BatteryComparison& battery) {
     const bool flagged = std::any_of(battery.tests.begin(), battery.tests.end(),
                                      [](const auto& test) { return !test.context.empty(); });
     if (flagged)
-        lines << Words::tr(
-            "* compared over a changed context: part of the change may be its doing.");
+        lines << Words::tr("* compared over a changed context.");
     if (std::any_of(battery.tests.begin(), battery.tests.end(),
                     [](const auto& test) { return test.read.beyondSmallest; }))
         lines << Words::tr("> m: by more than the smallest change that matters.");

@@ -61,7 +61,6 @@ QStringList wrapped(const QString& text, const QFont& font, double width) {
     QStringList lines;
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-    option.setUseDesignMetrics(true); // the page is finer than the screen that would be measured
     for (const QString& paragraph : text.split(u'\n')) {
         QTextLayout layout(paragraph, font);
         layout.setTextOption(option);

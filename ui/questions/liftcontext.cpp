@@ -68,11 +68,15 @@ void correctDevices(const LiftContext& context, const LiftSession& from, const L
 }
 
 /// Everybody who has sessions of the lift, by name; one ordered pass over the log.
-std::vector<answers::SquadMember> squadMembers(const log::Log& log,
-                                               const Stored<LiftId, Lift>& lift) {
+std::vector<answers::SquadMember>
+squadMembers(const log::Log& log, const Stored<LiftId, Lift>& lift, const Progress& progress) {
+    // Half of the way is reading them, half comparing them.
+    const auto athletes = static_cast<std::int64_t>(log.athletes().size());
     std::map<AthleteId, std::vector<LiftSession>> sessions;
-    log.scan({.athlete = {}, .lift = lift.id},
-             [&](const LiftSession& session) { sessions[session.athlete].push_back(session); });
+    log.scan({.athlete = {}, .lift = lift.id}, [&](const LiftSession& session) {
+        sessions[session.athlete].push_back(session);
+        tell(progress, static_cast<std::int64_t>(sessions.size()) * 500 / athletes, 1000);
+    });
     std::vector<answers::SquadMember> members;
     for (auto& athlete : log.athletes()) {
         const auto found = sessions.find(athlete.id);
@@ -260,17 +264,26 @@ Answer<answers::Follow> followOf(const LiftContext& context, const Background& a
 
 Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
                                const answers::Period& to, const std::vector<Mass>& loads,
-                               const AskSettings& settings) {
-    return squadOf(log, liftContext(log, lift), from, to, loads, settings);
+                               const AskSettings& settings, const Progress& progress) {
+    tell(progress, 0, 1000);
+    return squadOf(log, liftContext(log, lift), from, to, loads, settings, progress);
 }
 
 Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                const answers::Period& from, const answers::Period& to,
-                               const std::vector<Mass>& loads, const AskSettings& settings) {
-    const std::vector<answers::SquadMember> members = squadMembers(log, context.lift);
+                               const std::vector<Mass>& loads, const AskSettings& settings,
+                               const Progress& progress) {
+    const std::vector<answers::SquadMember> members = squadMembers(log, context.lift, progress);
+    std::set<AthleteId> seen;
+    const auto compared = [&seen](AthleteId athlete) {
+        seen.insert(athlete);
+        return static_cast<std::int64_t>(seen.size()) - 1;
+    };
+    const auto count = static_cast<std::int64_t>(std::max<std::size_t>(members.size(), 1));
     const answers::SettingsOf settingsOf = [&](const answers::SquadMember& member,
                                                const LiftSession& first,
                                                const LiftSession& second) {
+        tell(progress, 500 + compared(member.athlete) * 500 / count, 1000);
         const Background about{.athlete = {member.athlete, {.name = member.name}},
                                .lift = context.lift,
                                .sessions = member.sessions,

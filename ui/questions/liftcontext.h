@@ -6,6 +6,7 @@
 #include "core/answers/agreement.h"
 #include "core/answers/smallest.h"
 #include "core/answers/squad.h"
+#include "core/model/progress.h"
 #include "ui/questions/questions.h"
 
 #include <map>
@@ -78,13 +79,13 @@ std::map<DeviceId, answers::DeviceBias> biasesAgainst(const LiftContext& context
                                                       double level);
 
 /// All athletes that have sessions of the lift. loads: those asked of everybody; empty: each
-/// athlete's check loads.
+/// athlete's check loads. Cancelled where progress says to stop.
 Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
                                const answers::Period& to, const std::vector<Mass>& loads = {},
-                               const AskSettings& settings = {});
+                               const AskSettings& settings = {}, const Progress& progress = {});
 Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                const answers::Period& from, const answers::Period& to,
                                const std::vector<Mass>& loads = {},
-                               const AskSettings& settings = {});
+                               const AskSettings& settings = {}, const Progress& progress = {});
 
 } // namespace slopebook::ui

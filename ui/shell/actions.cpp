@@ -30,6 +30,9 @@ void addLogMenu(QMenuBar& bar, Actions& a) {
     a.openSample = add(menu, Menu::tr("Open the &sample"));
     menu.addSeparator();
     a.importCsv = add(menu, Menu::tr("&Import CSV…"), QKeySequence(Qt::CTRL | Qt::Key_I));
+    a.importPasted = add(menu, Menu::tr("Import a copied &table…"),
+                         QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I));
+    a.exportAll = add(menu, Menu::tr("&Export everything…"));
     a.backUp = add(menu, Menu::tr("&Back up…"));
     menu.addSeparator();
     a.print = add(menu, Menu::tr("&Print…"), QKeySequence::Print);
@@ -115,9 +118,10 @@ void addHelpMenu(QMenuBar& bar, Actions& a) {
 } // namespace
 
 QList<QAction*> Actions::needLog() const {
-    QList<QAction*> all{backUp,  closeLog,      editSet,    removeSet,   addAthlete, changeAthlete,
-                        addLift, changeLift,    checkLoads, devices,     blocks,     newSession,
-                        details, removeSession, typeSet,    findAthlete, findLift};
+    QList<QAction*> all{importPasted,  exportAll,  backUp,        closeLog,   editSet,
+                        removeSet,     addAthlete, changeAthlete, addLift,    changeLift,
+                        checkLoads,    devices,    blocks,        newSession, details,
+                        removeSession, typeSet,    findAthlete,   findLift};
     return all + tasks;
 }
 

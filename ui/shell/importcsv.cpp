@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/importcsv.h"
 
-#include "core/answers/published.h"
-#include "core/answers/testkinds.h"
+#include "ui/importing/importsettings.h"
 #include "ui/shell/openlog.h"
 
 #include <QCoreApplication>
@@ -10,6 +9,7 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QPlainTextEdit>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -62,10 +62,26 @@ QString reportText(const exchange::ImportReport& report) {
 ImportDialog::ImportDialog(Logbook& logbook, std::vector<std::filesystem::path> files,
                            QWidget* parent)
     : QDialog(parent), m_logbook(logbook), m_files(std::move(files)), m_title(new QLabel),
-      m_report(new QPlainTextEdit) {
+      m_report(new QPlainTextEdit), m_progress(new QProgressBar) {
     setWindowTitle(tr("Import CSV"));
     build();
-    look();
+    connect(&m_job, &Job::progressed, m_progress, &QProgressBar::setValue);
+    connect(&m_job, &Job::finished, this, [this] {
+        ended();
+        (this->*m_then)();
+    });
+    connect(&m_job, &Job::stopped, this, [this] {
+        ended();
+        m_title->setText(tr("Stopped. Nothing was changed."));
+        m_import->setEnabled(m_canImport);
+    });
+    connect(&m_job, &Job::failed, this, &ImportDialog::failed);
+    m_title->setText(tr("Reading\u2026"));
+    begin(true, &ImportDialog::looked);
+}
+
+ImportDialog::~ImportDialog() {
+    m_job.disconnect(this);
 }
 
 void ImportDialog::build() {
@@ -73,6 +89,8 @@ void ImportDialog::build() {
     m_report->setReadOnly(true);
     m_report->setTabChangesFocus(true);
     m_report->setAccessibleName(tr("What the files hold"));
+    m_progress->setRange(0, 1000);
+    m_progress->setAccessibleName(tr("Progress"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     m_import = buttons->addButton(tr("&Import"), QDialogButtonBox::AcceptRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
@@ -80,60 +98,71 @@ void ImportDialog::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_title);
     layout->addWidget(m_report, 1);
+    layout->addWidget(m_progress);
     layout->addWidget(buttons);
     m_import->setDefault(true); // only now does the dialog hear of it
     resize(640, 420);
 }
 
-exchange::ImportReport ImportDialog::run(bool dryRun) {
-    exchange::ImportSettings settings;
-    settings.dryRun = dryRun;
-    settings.publishedMvt = [](const std::string& lift, VelocityKind kind) -> std::optional<Mvt> {
-        const auto row = answers::published(lift, kind);
-        return row ? row->mvt : std::nullopt;
-    };
-    settings.knownTest = [](const std::string& test) { return answers::builtInTestKind(test); };
-    exchange::ImportReport report;
-    m_logbook.applyOutsideUndo(
-        [&](log::Log& log) { report = exchange::importTidy(log, m_files, settings); }, dryRun);
-    return report;
+void ImportDialog::begin(bool dryRun, void (ImportDialog::*then)()) {
+    m_then = then;
+    m_found = std::make_shared<exchange::ImportReport>();
+    m_progress->setValue(0);
+    m_progress->show();
+    m_import->setEnabled(false);
+    m_job.start([found = m_found, files = m_files, file = m_logbook.log().file(),
+                 dryRun](const Progress& progress) {
+        log::Log own = log::Log::open(file);
+        *found = exchange::importTidy(own, files, importSettings(dryRun, progress));
+    });
 }
 
-void ImportDialog::look() {
+void ImportDialog::ended() {
+    m_progress->hide();
+    m_importing = false;
+}
+
+void ImportDialog::looked() {
     QStringList names;
     for (const auto& file : m_files)
         names << QFileInfo(nameOf(file)).fileName();
-    try {
-        const exchange::ImportReport report = run(true);
-        m_canImport = !report.addedNothing();
-        m_title->setText(m_canImport ? tr("%1 can go into the log, whole or not at all. An import "
-                                          "is not undone by Undo: "
-                                          "a backup beforehand is the way back.")
-                                           .arg(names.join(QStringLiteral(", ")))
-                                     : tr("%1 holds nothing that the log does not have.")
-                                           .arg(names.join(QStringLiteral(", "))));
-        m_report->setPlainText(reportText(report));
-    } catch (const std::exception& error) {
-        m_canImport = false;
-        m_title->setText(
-            tr("%1 cannot be taken in; nothing was written. Expected: UTF-8 CSV with a "
-               "header row date,athlete,lift,set,load_kg,rep,velocity and one row a "
-               "rep. A workbook comes in saved as CSV.")
-                .arg(names.join(QStringLiteral(", "))));
-        m_report->setPlainText(QString::fromUtf8(error.what()));
-    }
+    m_canImport = !m_found->addedNothing();
+    m_title->setText(m_canImport
+                         ? tr("%1 can go into the log, whole or not at all. An import is not "
+                              "undone by Undo: a backup beforehand is the way back.")
+                               .arg(names.join(QStringLiteral(", ")))
+                         : tr("%1 holds nothing that the log does not have.")
+                               .arg(names.join(QStringLiteral(", "))));
+    m_report->setPlainText(reportText(*m_found));
     m_import->setEnabled(m_canImport);
 }
 
+void ImportDialog::failed(const QString& why) {
+    const bool wasImporting = m_importing;
+    ended();
+    m_canImport = false;
+    m_title->setText(wasImporting ? tr("The import failed; nothing was written.")
+                                  : tr("This cannot be taken in; nothing was written."));
+    m_report->setPlainText(why);
+}
+
 void ImportDialog::accept() {
-    try {
-        run(false);
-        QDialog::accept();
-    } catch (const std::exception& error) {
-        m_title->setText(tr("The import failed; nothing was written."));
-        m_report->setPlainText(QString::fromUtf8(error.what()));
-        m_import->setEnabled(false);
-    }
+    if (!m_canImport || m_job.running())
+        return;
+    begin(false, &ImportDialog::imported);
+    m_importing = true;
+}
+
+void ImportDialog::imported() {
+    m_logbook.applyOutsideUndo([](log::Log&) {}); // another connection wrote: all is told of it
+    QDialog::accept();
+}
+
+void ImportDialog::reject() {
+    if (m_importing)
+        m_job.stop();
+    else
+        QDialog::reject();
 }
 
 QString ImportDialog::text() const {

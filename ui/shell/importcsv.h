@@ -4,14 +4,17 @@
 
 #include "core/exchange/tidyimport.h"
 #include "ui/edits/logbook.h"
+#include "ui/importing/job.h"
 
 #include <QDialog>
 
 #include <filesystem>
+#include <memory>
 #include <vector>
 
 class QLabel;
 class QPlainTextEdit;
+class QProgressBar;
 class QPushButton;
 
 namespace slopebook::ui {
@@ -20,13 +23,16 @@ namespace slopebook::ui {
 QString reportText(const exchange::ImportReport& report);
 
 /// Reads the files without writing, shows what they hold or what is wrong with them, and on Enter
-/// takes them in.
+/// takes them in. Both on a thread of its own, with a connection of its own, and both can be
+/// stopped.
 class ImportDialog final : public QDialog {
     Q_OBJECT
     Q_PROPERTY(QString reportText READ text)
 public:
     ImportDialog(Logbook& logbook, std::vector<std::filesystem::path> files, QWidget* parent);
-    void accept() override;
+    ~ImportDialog() override;
+    void accept() override; ///< the dialog closes when all is in
+    void reject() override; ///< stops an import, else closes
     /// What stands in the dialog: report or problem.
     QString text() const;
     bool canImport() const { return m_canImport; }
@@ -34,14 +40,22 @@ public:
 private:
     void build();
     void look();
-    exchange::ImportReport run(bool dryRun);
+    void begin(bool dryRun, void (ImportDialog::*then)());
+    void ended();
+    void looked();
+    void imported();
+    void failed(const QString& why);
 
     Logbook& m_logbook;
     std::vector<std::filesystem::path> m_files;
     QLabel* m_title;
     QPlainTextEdit* m_report;
+    QProgressBar* m_progress;
     QPushButton* m_import = nullptr;
-    bool m_canImport = false;
+    bool m_canImport = false, m_importing = false;
+    void (ImportDialog::*m_then)() = nullptr; ///< what follows the work under way
+    std::shared_ptr<exchange::ImportReport> m_found;
+    Job m_job; // last: its work ends before what it works on goes
 };
 
 } // namespace slopebook::ui

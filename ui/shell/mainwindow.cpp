@@ -119,6 +119,9 @@ void MainWindow::adopt(OpenedLog opened) {
     m_stack->addWidget(fresh);
     m_stack->setCurrentWidget(fresh);
     connect(fresh, &Workspace::taskChanged, this, &MainWindow::fitActions);
+    connect(fresh, &Workspace::tablePasted, this, [this](const QString& text) {
+        m_workspace->importText(text, m_surroundings.settings.importMaps);
+    });
     fresh->showTask(m_surroundings.settings.page);
     connectUndo();
     const QString file = nameOf(fresh->logbook().log().file());
@@ -142,7 +145,17 @@ void MainWindow::closeLogFile() {
 void MainWindow::importFiles(const QStringList& files) {
     if (!m_workspace || files.isEmpty())
         return;
-    m_workspace->importCsv(files);
+    QStringList tables;
+    for (const QString& file : files)
+        if (const QString suffix = QFileInfo(file).suffix().toLower();
+            suffix.startsWith(QLatin1String("xls")) || suffix == QLatin1String("ods"))
+            trouble(tr("%1 is a workbook: copy its cells and paste them into a session, or save "
+                       "the sheet as CSV and import that.")
+                        .arg(QFileInfo(file).fileName()));
+        else
+            tables << file;
+    if (!tables.isEmpty())
+        m_workspace->importCsv(tables, m_surroundings.settings.importMaps);
 }
 
 void MainWindow::say(const QString& message) {
@@ -218,13 +231,13 @@ void MainWindow::dropEvent(QDropEvent* event) {
     for (const QUrl& url : event->mimeData()->urls()) {
         if (!url.isLocalFile())
             continue;
-        if (QFileInfo(url.toLocalFile())
-                .suffix()
-                .compare(QLatin1String("csv"), Qt::CaseInsensitive) == 0) {
+        const QString suffix = QFileInfo(url.toLocalFile()).suffix().toLower();
+        if (QStringList{QStringLiteral("csv"), QStringLiteral("tsv"), QStringLiteral("txt"),
+                        QStringLiteral("xlsx"), QStringLiteral("xls"), QStringLiteral("ods")}
+                .contains(suffix))
             tables << url.toLocalFile();
-        } else {
+        else
             openLogFile(url.toLocalFile());
-        }
     }
     if (!tables.isEmpty() && !m_workspace)
         trouble(tr("A CSV file goes into a log: open one, or make a new one, then drop it again."));

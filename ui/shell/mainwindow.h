@@ -65,6 +65,8 @@ private:
     void askOpen();
     void askImport();
     void askBackUp();
+    void askExport();
+    void importClipboard();
     void showAbout();
 
     Surroundings m_surroundings;

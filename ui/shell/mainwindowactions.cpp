@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the menus of the window do.
+#include "core/exchange/tidyexport.h"
 #include "ui/entry/entrypage.h"
+#include "ui/importing/longwork.h"
 #include "ui/shell/cautions.h"
 #include "ui/shell/helpdialog.h"
 #include "ui/shell/mainwindow.h"
@@ -9,6 +11,7 @@
 #include "ui/shell/workspace.h"
 
 #include <QApplication>
+#include <QClipboard>
 #include <QFileDialog>
 #include <QLibraryInfo>
 #include <QMessageBox>
@@ -36,6 +39,8 @@ void MainWindow::connectLogActions() {
     connect(m_actions.openLog, &QAction::triggered, this, &MainWindow::askOpen);
     connect(m_actions.openSample, &QAction::triggered, this, &MainWindow::openSample);
     connect(m_actions.importCsv, &QAction::triggered, this, &MainWindow::askImport);
+    connect(m_actions.importPasted, &QAction::triggered, this, &MainWindow::importClipboard);
+    connect(m_actions.exportAll, &QAction::triggered, this, &MainWindow::askExport);
     connect(m_actions.backUp, &QAction::triggered, this, &MainWindow::askBackUp);
     connect(m_actions.closeLog, &QAction::triggered, this, &MainWindow::closeLogFile);
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
@@ -153,7 +158,7 @@ void MainWindow::askImport() {
             return;
     }
     importFiles(QFileDialog::getOpenFileNames(this, tr("Import CSV"), startFolder(),
-                                              tr("CSV (*.csv *.txt);;All files (*)")));
+                                              tr("CSV (*.csv *.txt *.tsv);;All files (*)")));
 }
 
 void MainWindow::askBackUp() {
@@ -167,6 +172,38 @@ void MainWindow::askBackUp() {
     try {
         m_workspace->logbook().log().backup(pathOf(file));
         say(tr("Backed up, and the copy checked: %1").arg(file));
+    } catch (const std::exception& error) {
+        trouble(QString::fromUtf8(error.what()));
+    }
+}
+
+void MainWindow::importClipboard() {
+    if (!m_workspace)
+        return;
+    const QString text = QApplication::clipboard()->text();
+    if (text.trimmed().isEmpty())
+        say(tr("There is no table to import: copy its cells first."));
+    else
+        m_workspace->importText(text, m_surroundings.settings.importMaps);
+}
+
+void MainWindow::askExport() {
+    if (!m_workspace)
+        return;
+    const QString folder = QFileDialog::getSaveFileName(
+        this, tr("Export to a new folder"), startFolder() + QStringLiteral("/export"), QString(),
+        nullptr, QFileDialog::DontConfirmOverwrite);
+    if (folder.isEmpty())
+        return;
+    try {
+        const auto work = [file = m_workspace->logbook().log().file(),
+                           target = pathOf(folder)](const Progress& progress) {
+            exchange::exportTables(log::Log::open(file, log::Access::ReadOnly), target, progress);
+        };
+        if (doLongWork(this, tr("Exporting"), work))
+            say(tr("Exported, as CSV and as a workbook: %1").arg(folder));
+        else
+            say(tr("Stopped. Nothing was written."));
     } catch (const std::exception& error) {
         trouble(QString::fromUtf8(error.what()));
     }

@@ -13,6 +13,7 @@ struct Settings {
     QStringList recentLogs; ///< newest first, at most ten
     int page = 0;           ///< the task shown last
     QString language;       ///< a code of ui/shell/language.h; empty: as the desktop
+    QStringList importMaps; ///< how tables were read before (ui/importing/importmaps.h)
     friend bool operator==(const Settings&, const Settings&) = default;
 };
 

@@ -8,6 +8,7 @@
 #include "ui/devices/noisepage.h"
 #include "ui/entry/entrypage.h"
 #include "ui/history/historypage.h"
+#include "ui/importing/tabledialog.h"
 #include "ui/plan/planpage.h"
 #include "ui/profile/profilepage.h"
 #include "ui/records/athletedialog.h"
@@ -187,6 +188,7 @@ void Workspace::focusEntry() {
 }
 
 void Workspace::connectParts() {
+    connect(m_entry, &EntryPage::tablePasted, this, &Workspace::tablePasted);
     connect(m_athlete, &NameCombo::chosenChanged, this, &Workspace::tellPages);
     connect(m_lift, &NameCombo::chosenChanged, this, &Workspace::tellPages);
     for (const NameCombo* combo : {m_athlete, m_lift})
@@ -201,8 +203,10 @@ void Workspace::connectParts() {
     m_messageEnd->setInterval(messageShown);
     connect(m_messageEnd, &QTimer::timeout, m_message, &QLabel::clear);
     auto* look = new QTimer(this);
-    connect(look, &QTimer::timeout, this,
-            [this] { guarded([this] { m_logbook->lookForOthersWrites(); }); });
+    connect(look, &QTimer::timeout, this, [this] {
+        if (!QApplication::activeModalWidget()) // an import would keep it waiting
+            guarded([this] { m_logbook->lookForOthersWrites(); });
+    });
     look->start(lookEvery);
 }
 
@@ -356,12 +360,27 @@ void Workspace::keepBlocks() {
     guarded([this] { BlocksDialog(*m_logbook, m_today(), this).exec(); });
 }
 
-void Workspace::importCsv(const QStringList& files) {
+void Workspace::importCsv(const QStringList& files, ImportMaps& maps) {
     guarded([&] {
-        std::vector<std::filesystem::path> paths;
-        for (const QString& file : files)
-            paths.push_back(pathOf(file));
-        if (ImportDialog(*m_logbook, std::move(paths), this).exec() == QDialog::Accepted)
+        std::vector<std::filesystem::path> asIs, others;
+        for (const QString& file : files) {
+            const auto path = pathOf(file);
+            (exchange::readsAsIs(path) ? asIs : others).push_back(path);
+        }
+        if (!asIs.empty() &&
+            ImportDialog(*m_logbook, std::move(asIs), this).exec() == QDialog::Accepted)
+            say(tr("Imported."));
+        for (const auto& file : others)
+            if (TableDialog(*m_logbook, {.file = file, .text = {}}, maps, this).exec() ==
+                QDialog::Accepted)
+                say(tr("Imported."));
+    });
+}
+
+void Workspace::importText(const QString& pasted, ImportMaps& maps) {
+    guarded([&] {
+        if (TableDialog(*m_logbook, {.file = {}, .text = utf8(pasted)}, maps, this).exec() ==
+            QDialog::Accepted)
             say(tr("Imported."));
     });
 }

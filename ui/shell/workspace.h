@@ -2,6 +2,7 @@
 // An open log in the window: the chooser of athlete and lift, the bar, and one tab a task.
 #pragma once
 
+#include "ui/importing/importmaps.h"
 #include "ui/shell/openlog.h"
 #include "ui/shell/taskpage.h"
 
@@ -50,12 +51,18 @@ public:
     void setCheckLoads();
     void keepDevices();
     void keepBlocks();
-    void importCsv(const QStringList& files);
+    /// Files that tell their columns by their names together; any other table one by one, as the
+    /// coach says what it is. maps: how tables were read before.
+    void importCsv(const QStringList& files, ImportMaps& maps);
+    /// A table from the clipboard.
+    void importText(const QString& pasted, ImportMaps& maps);
     /// A short sentence beside the chooser, for a while.
     void say(const QString& message);
 
 Q_SIGNALS:
     void taskChanged(int task);
+    /// A table was pasted that names its own athletes or days: it is to be imported.
+    void tablePasted(const QString& text);
 
 private:
     QWidget* buildChooser();

@@ -18,6 +18,7 @@
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSignalBlocker>
@@ -30,6 +31,12 @@
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
+
+namespace {
+
+constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
+
+} // namespace
 
 SquadPage::SquadPage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_from(new PeriodChooser(tr("&From"), tr("Earlier"))),
@@ -104,8 +111,19 @@ void SquadPage::build() {
     buttons->addStretch(1);
     for (QPushButton* button : {m_preview, m_print, m_pdf})
         buttons->addWidget(button);
+    m_progress = new QProgressBar;
+    m_progress->setRange(0, 1000);
+    m_progress->setAccessibleName(tr("Progress"));
+    m_stop = new QPushButton(tr("&Stop"));
+    m_work = new QWidget;
+    auto* work = new QHBoxLayout(m_work);
+    work->setContentsMargins(0, 0, 0, 0);
+    work->addWidget(m_progress, 1);
+    work->addWidget(m_stop);
+    m_work->hide();
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
+    layout->addWidget(m_work);
     layout->addWidget(split, 1);
     layout->addWidget(m_notes);
     layout->addLayout(buttons);
@@ -117,6 +135,17 @@ void SquadPage::connectParts() {
             if (!m_filling)
                 ask();
         });
+    connect(&m_job, &Job::progressed, m_progress, &QProgressBar::setValue);
+    connect(&m_job, &Job::finished, this, &SquadPage::answered);
+    connect(&m_job, &Job::stopped, this, [this] {
+        showWork(false);
+        showNothing(tr("Stopped. Choose a block or a date to compare again."));
+    });
+    connect(&m_job, &Job::failed, this, [this](const QString& why) {
+        showWork(false);
+        showNothing(why);
+    });
+    connect(m_stop, &QPushButton::clicked, &m_job, &Job::stop);
     connect(m_part, &QComboBox::activated, this, &SquadPage::showPart);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& index) {
@@ -192,18 +221,36 @@ void SquadPage::chooseDefaults() {
 void SquadPage::ask() {
     if (!m_lift)
         return;
-    try {
-        auto squad =
-            squadOf(m_logbook.log(), m_logbook.context(*m_lift), m_from->period(), m_to->period());
-        if (!squad) {
-            showNothing(noAnswerText(squad.why()));
-            return;
-        }
-        m_squad = std::move(*squad);
-        fillParts();
-    } catch (const std::exception& error) {
-        showNothing(QString::fromUtf8(error.what()));
+    auto answer = std::make_shared<Answer<answers::Squad>>(NoAnswer{});
+    m_answer = answer;
+    m_progress->setValue(0);
+    m_job.start([answer, file = m_logbook.log().file(), access = m_logbook.log().access(),
+                 context = m_logbook.context(*m_lift), from = m_from->period(),
+                 to = m_to->period()](const Progress& progress) {
+        const bool salvage = access == log::Access::Salvage;
+        const log::Log own =
+            log::Log::open(file, salvage ? log::Access::Salvage : log::Access::ReadOnly);
+        *answer = squadOf(own, context, from, to, {}, {}, progress);
+    });
+    m_job.waitFor(mostlyDoneIn);
+    if (m_job.running()) {
+        showNothing(tr("Comparing the squad\u2026"));
+        showWork(true);
     }
+}
+
+void SquadPage::answered() {
+    showWork(false);
+    if (!*m_answer) {
+        showNothing(noAnswerText(m_answer->why()));
+        return;
+    }
+    m_squad = std::move(**m_answer);
+    fillParts();
+}
+
+void SquadPage::showWork(bool working) {
+    m_work->setVisible(working);
 }
 
 void SquadPage::fillParts() {

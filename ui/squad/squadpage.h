@@ -4,14 +4,17 @@
 #pragma once
 
 #include "ui/compare/texttable.h"
+#include "ui/importing/job.h"
 #include "ui/questions/liftcontext.h"
 #include "ui/shell/taskpage.h"
 #include "ui/squad/squadforest.h"
 
 #include <filesystem>
+#include <memory>
 
 class QComboBox;
 class QLabel;
+class QProgressBar;
 class QPushButton;
 class QTableView;
 
@@ -40,6 +43,8 @@ public:
     const SquadForestChart& chart() const { return *m_chart; }
     const TextTable& table() const { return *m_table; }
     void showPart(int part);
+    /// Whether the squad is being compared just now.
+    bool working() const { return m_job.running(); }
 
 private:
     QWidget* buildChoices();
@@ -47,7 +52,9 @@ private:
     void connectParts();
     void reload();
     void chooseDefaults();
-    void ask();
+    void ask(); ///< on a thread of its own, with a connection of its own
+    void answered();
+    void showWork(bool working);
     void fillParts();
     void showNothing(const QString& why);
     const answers::SquadRow* currentRow() const;
@@ -75,6 +82,11 @@ private:
     SquadForestChart* m_chart;
     TextTable* m_table;
     QTableView* m_view;
+    QWidget* m_work;
+    QProgressBar* m_progress;
+    QPushButton* m_stop;
+    std::shared_ptr<Answer<answers::Squad>> m_answer; ///< of the work under way
+    Job m_job; // last: its work ends before what it works on goes
 };
 
 } // namespace slopebook::ui

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/importing/pastedblock.h"
+
+#include "core/exchange/shapedimport.h"
+#include "ui/shell/format.h"
+
+#include <QCoreApplication>
+
+namespace slopebook::ui {
+
+using namespace exchange;
+
+namespace {
+
+struct PastedWords {
+    Q_DECLARE_TR_FUNCTIONS(PastedWords)
+};
+
+// Two rows of the same load below each other: two reps of a set, or two sets.
+bool sameLoadTwice(const PastedBlock& block) {
+    const auto& loads = block.shape.columns[TidyLoad];
+    if (loads.empty() || block.shape.columns[TidyVelocity].size() != 1 ||
+        !block.shape.columns[TidySet].empty() || !block.shape.columns[TidyRep].empty())
+        return false;
+    std::string above;
+    for (const CsvRow& row : block.facts.first) {
+        const std::string load =
+            loads[0].at < row.fields.size() ? row.fields[loads[0].at] : std::string();
+        if (!load.empty() && load == above)
+            return true;
+        above = load;
+    }
+    return false;
+}
+
+} // namespace
+
+PastedBlock readBlock(const QString& pasted) {
+    PastedBlock block;
+    block.source.text = utf8(pasted);
+    block.facts = lookAt(block.source,
+                         {.encoding = Encoding::Utf8, .delimiter = '\t', .skip = {}, .header = {}});
+    block.shape = propose(block.facts);
+    block.wholeTable =
+        block.shape.has(TidyDate) || block.shape.has(TidyAthlete) || block.shape.has(TidyLift);
+    for (const Question& question : openQuestions(block.shape, block.facts))
+        if (question.about != Question::About::Role)
+            block.open.push_back(question);
+        else if (question.role == TidyLoad || question.role == TidyVelocity)
+            block.wholeTable = true;
+    block.asksRows = sameLoadTwice(block);
+    return block;
+}
+
+std::vector<Set> setsOf(const PastedBlock& block) {
+    return readSets(block.source, block.shape, block.facts.headings());
+}
+
+QString pastedProblem(const BadInput& bad) {
+    const QString what =
+        PastedWords::tr("found %1, expected %2.").arg(text(bad.found()), text(bad.expected()));
+    return bad.where().line > 0 ? PastedWords::tr("Line %1 of what was pasted, %2: %3")
+                                      .arg(bad.where().line)
+                                      .arg(text(bad.where().column), what)
+                                : PastedWords::tr("What was pasted cannot be read: %1").arg(what);
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where the coach says what a table is: how it is divided, what each column is and how it is
+// written, and what is the same in all rows.
+#pragma once
+
+#include "core/exchange/facts.h"
+#include "core/exchange/shape.h"
+
+#include <QStringList>
+#include <QWidget>
+
+#include <map>
+
+class QCheckBox;
+class QComboBox;
+class QLineEdit;
+class QSpinBox;
+class QTableWidget;
+
+namespace slopebook::ui {
+
+class ShapeEditor final : public QWidget {
+    Q_OBJECT
+public:
+    ShapeEditor(const QStringList& athletes, const QStringList& lifts, const QStringList& devices,
+                QWidget* parent = nullptr);
+
+    /// Shows a table and a shape for it.
+    void setTable(const exchange::FileFacts& facts, const exchange::Shape& shape);
+    /// As it is chosen now; what the table leaves only one way to read is filled in.
+    const exchange::Shape& shape() const { return m_shape; }
+    exchange::LayoutTold layoutTold() const;
+    void focusColumns();
+
+Q_SIGNALS:
+    void changed();       ///< of the shape
+    void layoutChanged(); ///< the table is to be read anew as layoutTold() says
+
+private:
+    QWidget* buildLayoutRow();
+    QWidget* buildRowsRow();
+    void buildColumns();
+    QWidget* buildForAllRows(const QStringList& athletes, const QStringList& lifts,
+                             const QStringList& devices);
+    void fillColumns();
+    void fillRow(int row);
+    void showChoices();
+    void takeRole(int row, int role);
+    void giveBack(std::size_t column);
+    void takeWritten(int row, int choice);
+    void takeUnit(int row, int choice);
+    void takeForAllRows();
+    void told();
+    std::optional<exchange::Tidy> roleOf(std::size_t column) const;
+    QComboBox* combo(int row, int column) const;
+
+    exchange::FileFacts m_facts;
+    exchange::Shape m_shape;
+    std::vector<std::size_t> m_shown; ///< columns of the table by row; empty ones are left out
+    /// A role that a column took from another, which gets it back when the column is something else
+    /// again: keys go through the list of roles one by one.
+    struct Taken {
+        exchange::Tidy role;
+        exchange::ColumnUse from;
+    };
+    std::map<std::size_t, Taken> m_taken; ///< by the column that took it
+    bool m_filling = false;
+    QComboBox* m_delimiter;
+    QComboBox* m_encoding;
+    QSpinBox* m_skip;
+    QCheckBox* m_header;
+    QComboBox* m_rowIs;
+    QCheckBox* m_above;
+    QTableWidget* m_columns;
+    QComboBox* m_athlete;
+    QComboBox* m_lift;
+    QLineEdit* m_day;
+    QComboBox* m_device;
+    QComboBox* m_kind;
+};
+
+} // namespace slopebook::ui
