@@ -191,6 +191,23 @@ private Q_SLOTS:
         QTRY_VERIFY2(dialog->canImport(), qPrintable(dialog->summary()));
     }
 
+    void fitsASmallScreenAndADarkOne() {
+        const auto dialog = open(file(clean));
+        QTRY_VERIFY(dialog->canImport());
+        const QSize least = dialog->minimumSizeHint();
+        QVERIFY2(least.width() <= 853 && least.height() <= 480, // 1280 x 720 at a scale of 1.5
+                 qPrintable(QStringLiteral("%1 x %2").arg(least.width()).arg(least.height())));
+        dialog->resize(853, 480);
+        QCoreApplication::processEvents();
+        keepPicture(*dialog, u"import-small"_s);
+        const QPalette light = QApplication::palette();
+        QApplication::setPalette(QPalette(QColor(50, 50, 50)));
+        dialog->resize(1280, 720);
+        QCoreApplication::processEvents();
+        keepPicture(*dialog, u"import-dark"_s);
+        QApplication::setPalette(light);
+    }
+
     void aTableThatIsNoneIsSaid() {
         const auto dialog = open(file("date,load\n2026-03-14,\"60\n"));
         QTRY_VERIFY2(dialog->summary().contains(u"never closes"_s), qPrintable(dialog->summary()));

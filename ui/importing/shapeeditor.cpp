@@ -306,8 +306,8 @@ void ShapeEditor::fillRow(int row) {
         unit->addItem(u"lb"_s, static_cast<int>(MassUnit::Pound));
         choose(unit, static_cast<int>(role == TidyLoad ? m_shape.load : m_shape.bodyMass));
     }
-    written->setVisible(written->count() > 0);
-    unit->setVisible(unit->count() > 0);
+    written->setEnabled(written->count() > 0);
+    unit->setEnabled(unit->count() > 0);
 }
 
 void ShapeEditor::showChoices() {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/importing/tabledialog.h"
 
-#include "core/exchange/proposal.h"
 #include "ui/importing/importsettings.h"
 #include "ui/importing/importwords.h"
 #include "ui/importing/shapeeditor.h"

@@ -3,6 +3,7 @@
 // otherwise, and then it goes in whole or not at all.
 #pragma once
 
+#include "core/exchange/proposal.h"
 #include "core/exchange/shapedimport.h"
 #include "ui/compare/texttable.h"
 #include "ui/edits/logbook.h"
