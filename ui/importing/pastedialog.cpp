@@ -111,7 +111,7 @@ void PasteDialog::showSets() {
     }
     try {
         const std::vector<Set> sets = setsOf(m_block);
-        QStringList lines{tr("%n set(s):", nullptr, static_cast<int>(sets.size()))};
+        QStringList lines{tr("Sets: %1").arg(sets.size())};
         for (std::size_t i = 0; i < std::min(sets.size(), setsShown); ++i)
             lines << tr("%1 kg: %2").arg(massText(sets[i].load), repsText(sets[i]));
         if (sets.size() > setsShown)

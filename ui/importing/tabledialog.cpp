@@ -183,9 +183,9 @@ void TableDialog::look() {
 void TableDialog::adopt(const exchange::FileFacts& facts) {
     m_facts = std::make_shared<exchange::FileFacts>(facts);
     const ChosenShape chosen = shapeFor(m_maps, facts);
-    QStringList about{tr("%n row(s). Look at what each column is; nothing is written before "
-                         "Import.",
-                         nullptr, static_cast<int>(facts.rows))};
+    QStringList about{
+        tr("Rows found: %1. Look at what each column is; nothing is written before Import.")
+            .arg(facts.rows)};
     if (chosen.remembered)
         about << tr(
             "A table with these headings was taken in before: its columns are set as then.");
@@ -260,22 +260,21 @@ void TableDialog::count() {
 
 QString TableDialog::countText() const {
     const exchange::ShapedReport& told = *m_report;
-    const auto rows = [](long count) { return static_cast<int>(count); };
     if (!told.refused.empty()) {
-        QString words = tr("%n row(s) would be taken, ", nullptr,
-                           rows(std::max(0L, told.rowsRead - told.rowsRefused))) +
-                        tr("%n refused (see Refused). ", nullptr, rows(told.rowsRefused)) +
-                        tr("A table goes in whole or not at all: change what the columns are, or "
-                           "put the rows right in the file.");
+        QString words = tr("Rows that would be taken: %1; refused: %2 (see Refused). A table goes "
+                           "in whole or not at all: change what the columns are, or put the rows "
+                           "right in the file.")
+                            .arg(std::max(0L, told.rowsRead - told.rowsRefused))
+                            .arg(told.rowsRefused);
         if (!told.wholeRead)
             words += u' ' + tr("What stands after the last of them could not be looked at.");
         return words;
     }
     if (told.report.addedNothing())
-        return tr("%n row(s) read: the log has them all already.", nullptr, rows(told.rowsRead));
+        return tr("Rows read: %1; the log has them all already.").arg(told.rowsRead);
     QStringList facts = reportText(told.report).split(u'\n', Qt::SkipEmptyParts);
     facts.removeFirst(); // the rows are counted here
-    return tr("%n row(s) will be taken, none refused. ", nullptr, rows(told.rowsRead)) +
+    return tr("Rows that will be taken: %1; none is refused.").arg(told.rowsRead) + u' ' +
            facts.join(u"; "_s);
 }
 
