@@ -2,21 +2,30 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Installs what is missing, builds with warnings as errors, and runs every test.
 # Arguments go to ctest: tests/run.sh -L exchange
+# tests/run.sh --sanitize [...]: the same under the address and undefined-behaviour sanitizers.
 set -eu
 cd "$(dirname "$0")/.."
 
+preset=ci
+if [ "${1:-}" = --sanitize ]; then
+    preset=sanitize
+    shift
+    # What Qt and the font library hold to the end is theirs.
+    export ASAN_OPTIONS=detect_leaks=0:detect_stack_use_after_return=1 UBSAN_OPTIONS=print_stacktrace=1
+fi
+
 sh app/install.sh app/packages.txt tests/packages.txt
-cmake --preset ci >/dev/null
-cmake --build --preset ci
+cmake --preset "$preset" >/dev/null
+cmake --build --preset "$preset"
 sh tests/rooms.sh
 
-log=build/ci/tests.txt
+log=build/$preset/tests.txt
 status=0
-ctest --test-dir build/ci --output-on-failure --no-tests=error \
+ctest --test-dir "build/$preset" --output-on-failure --no-tests=error \
     --parallel "$(getconf _NPROCESSORS_ONLN)" "$@" || status=$?
 
 # What a test left out for want of a tool is said aloud, not passed over.
-if grep -h "^SKIP" build/ci/Testing/Temporary/LastTest.log >"$log" 2>/dev/null; then
+if grep -h "^SKIP" "build/$preset"/Testing/Temporary/LastTest.log >"$log" 2>/dev/null; then
     echo
     echo "SKIPPED:"
     sort "$log" | uniq -c

@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/log/backups.h"
 
+#include "core/log/connection.h"
+#include "core/log/copy.h"
+#include "core/log/durable.h"
 #include "core/log/failure.h"
+#include "core/log/layout.h"
+#include "core/log/query.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -37,6 +42,71 @@ void requireSound(const Log& copy, const std::filesystem::path& of) {
     const auto findings = copy.check();
     if (!findings.empty())
         throw damagedLog(of, findings.front());
+}
+
+/// A backup's file as it is: a copy of an older layout is not brought up to date for a look.
+class Copy {
+public:
+    explicit Copy(const std::filesystem::path& file)
+        : m_connection(file, Connection::Purpose::ReadOnly, Layout::ours().newest()) {
+        Query version(m_connection, "PRAGMA user_version");
+        version.next();
+        m_older = version.small(0) < Layout::ours().newest();
+        requireLayout(m_connection, Layout::ours(), version.small(0));
+    }
+
+    Counts counts() {
+        Query query(m_connection,
+                    "SELECT (SELECT count(*) FROM sessions), (SELECT count(*) FROM sets)");
+        query.next();
+        return {.sessions = query.integer(0), .sets = query.integer(1)};
+    }
+
+    /// Everything that this program knows of the copy's layout.
+    void requireSound() {
+        if (!m_older) {
+            log::requireSound(Log::open(m_connection.file(), Access::ReadOnly),
+                              m_connection.file());
+            return;
+        }
+        Query check(m_connection, "PRAGMA integrity_check(1)");
+        if (!check.next() || check.text(0) != "ok")
+            throw damagedLog(m_connection.file(), "it does not pass SQLite's check");
+    }
+
+    Connection& connection() { return m_connection; }
+
+private:
+    Connection m_connection;
+    bool m_older = false;
+};
+
+KeptCopy lookInto(Backup backup, bool beforeMigration) {
+    KeptCopy look{.backup = std::move(backup), .beforeMigration = beforeMigration};
+    std::error_code unknown;
+    look.bytes = std::filesystem::file_size(look.backup.file, unknown);
+    try {
+        Copy copy(look.backup.file);
+        look.holds = copy.counts();
+        copy.requireSound();
+    } catch (const LogError& error) {
+        look.problem = error.what();
+    }
+    return look;
+}
+
+/// What programs that were killed in the middle of a copy left.
+void sweep(const std::filesystem::path& folder) {
+    using FileClock = std::filesystem::file_time_type::clock;
+    std::error_code ignored;
+    for (std::filesystem::directory_iterator it(folder, ignored), end; !ignored && it != end;
+         it.increment(ignored)) {
+        std::error_code error;
+        const auto changed = std::filesystem::last_write_time(it->path(), error);
+        if (!error && NewFile::nameToBe(it->path()) != it->path().filename() &&
+            FileClock::now() - changed > days{1})
+            std::filesystem::remove(it->path(), error);
+    }
 }
 
 void letGo(const std::vector<Backup>& all) {
@@ -80,13 +150,54 @@ std::optional<Backup> backUpWhenDue(const Log& log, sys_seconds now) {
         throw;
     }
     letGo(backups(log.file()));
+    sweep(folder);
     return made;
 }
 
 void restore(const std::filesystem::path& backup, const std::filesystem::path& target) {
-    const Log log = Log::open(backup, Access::ReadOnly);
-    requireSound(log, backup);
-    log.backup(target);
+    Copy copy(backup);
+    copy.requireSound();
+    copyVerified(copy.connection(), target);
+}
+
+std::vector<KeptCopy> keptCopies(const std::filesystem::path& log) {
+    std::vector<KeptCopy> copies;
+    for (Backup& backup : backups(log))
+        copies.push_back(lookInto(std::move(backup), false));
+    std::error_code error;
+    for (std::filesystem::directory_iterator it(backupFolder(log), error), end; !error && it != end;
+         it.increment(error)) {
+        if (it->path().extension() != log.extension() ||
+            !it->path().filename().string().starts_with(migrationMark))
+            continue;
+        const auto age = std::filesystem::file_time_type::clock::now() - it->last_write_time();
+        copies.push_back(lookInto({it->path(), floor<seconds>(system_clock::now() - age)}, true));
+    }
+    std::ranges::stable_sort(copies, std::ranges::greater{},
+                             [](const KeptCopy& copy) { return copy.backup.made; });
+    return copies;
+}
+
+std::filesystem::path goBackTo(const std::filesystem::path& backup,
+                               const std::filesystem::path& log) {
+    const auto beside = [&](const char* what) {
+        for (int number = 1;; ++number) {
+            auto name = log.parent_path() / (log.stem().string() + what +
+                                             (number > 1 ? " " + std::to_string(number) : "") +
+                                             log.extension().string());
+            if (!std::filesystem::exists(std::filesystem::symlink_status(name)))
+                return name;
+        }
+    };
+    const auto fresh = beside(" from backup");
+    restore(backup, fresh);
+    if (!std::filesystem::exists(log)) {
+        replaceKeeping(log, fresh, {});
+        return {};
+    }
+    const auto kept = beside(" before going back");
+    replaceKeeping(log, fresh, kept);
+    return kept;
 }
 
 void makeFolder(const std::filesystem::path& folder) {

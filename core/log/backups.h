@@ -5,6 +5,10 @@
 #include "core/log/log.h"
 
 #include <chrono>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
 
 namespace slopebook::log {
 
@@ -15,6 +19,9 @@ struct Backup {
 };
 
 constexpr std::size_t backupsKept = 10;
+
+/// How the names of copies begin that were made before a migration.
+constexpr const char* migrationMark = "layout-";
 
 /// "season.slopebook.backups" beside season.slopebook; need not exist.
 std::filesystem::path backupFolder(const std::filesystem::path& log);
@@ -27,8 +34,35 @@ std::vector<Backup> backups(const std::filesystem::path& log);
 /// due. Throws LogError: Damaged, and nothing is let go of, when the log is not sound.
 std::optional<Backup> backUpWhenDue(const Log& log, std::chrono::sys_seconds now);
 
-/// A backup as a new file, checked as above; the backup stays. The target must not exist.
+/// A backup as a new file, checked as above; the backup stays. The target must not exist. A copy of
+/// an older layout passes SQLite's own check here, and the rest when it is opened for writing.
 void restore(const std::filesystem::path& backup, const std::filesystem::path& target);
+
+/// How much a log holds.
+struct Counts {
+    std::int64_t sessions = 0;
+    std::int64_t sets = 0;
+    friend bool operator==(const Counts&, const Counts&) = default;
+};
+
+/// A copy in the backups' folder, looked into.
+struct KeptCopy {
+    Backup backup{};
+    bool beforeMigration = false; ///< made before the log was brought to a newer layout
+    std::uintmax_t bytes = 0;
+    std::optional<Counts> holds{}; ///< nothing where it cannot be read
+    std::string problem{};         ///< the first thing found wrong with it; empty: whole and sound
+    friend bool operator==(const KeptCopy&, const KeptCopy&) = default;
+};
+
+/// Every copy that a log can go back to, newest first, each checked.
+std::vector<KeptCopy> keptCopies(const std::filesystem::path& log);
+
+/// Puts a checked copy of a backup in the place of the log, in one step, and gives the name beside
+/// it under which the file that was there is kept (empty: there was none). The log must not be open
+/// here; a window elsewhere that has it open writes no more. LogError, and the log is as it was.
+std::filesystem::path goBackTo(const std::filesystem::path& backup,
+                               const std::filesystem::path& log);
 
 /// Makes the folder unless it is there. Throws LogError.
 void makeFolder(const std::filesystem::path& folder);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Everything that can be found wrong with a log, each finding a sentence.
+#include "core/log/failure.h"
 #include "core/log/impl.h"
+
+#include <SQLiteCpp/Database.h>
 
 #include <map>
 
@@ -43,8 +46,10 @@ std::vector<std::string> Log::check() const {
 void Log::Impl::checkStorage(Findings& findings) {
     Query whole(db, "PRAGMA integrity_check(100)");
     while (whole.next())
-        if (const std::string found = whole.text(0); found != "ok")
+        if (const std::string found = whole.text(0); found != "ok") {
+            requireReadable(db.database().getHandle(), db.file());
             findings.push_back("SQLite's own check finds: " + found + ".");
+        }
     Query references(db, "PRAGMA foreign_key_check");
     while (references.next())
         findings.push_back("A row of " + references.text(0) + " refers to one of " +

@@ -40,7 +40,7 @@ Connection::Connection(std::filesystem::path file, Purpose purpose, int newestVe
         harden();
         if (purpose != Purpose::Fresh)
             requireHeader(newestVersion);
-        configure(purpose);
+        configure();
     } catch (...) {
         fail();
     }
@@ -64,7 +64,7 @@ void Connection::openFile(Purpose purpose) {
                                                          ? SQLite::OPEN_READONLY
                                                          : SQLite::OPEN_READWRITE));
     } catch (const SQLite::Exception& e) {
-        throw sqliteFailure(e.getExtendedErrorCode(), 0, e.what(), m_file);
+        throw sqliteFailure(e, 0, m_file);
     }
     m_readOnly =
         purpose == Purpose::ReadOnly || sqlite3_db_readonly(m_database->getHandle(), "main") == 1;
@@ -93,7 +93,13 @@ Header Connection::readHeader() const {
 }
 
 void Connection::requireHeader(int newestVersion) const {
-    const Header header = readHeader();
+    Header header = readHeader();
+    if (header.applicationId == applicationId && header.version > newestVersion &&
+        std::filesystem::exists(m_file.string() + "-journal")) {
+        // A migration that was cut short stands in the file until its journal is played back.
+        execute("SELECT count(*) FROM sqlite_schema");
+        header = readHeader();
+    }
     if (!header.sqlite || header.applicationId != applicationId)
         throw LogError(Kind::NotALog, shown(m_file) + " is not a Slopebook log.");
     if (header.version > newestVersion)
@@ -138,12 +144,14 @@ void Connection::harden() const {
     sqlite3_busy_handler(db, waitWhileBusy, nullptr);
 }
 
-void Connection::configure(Purpose purpose) const {
+void Connection::configure() const {
     execute("PRAGMA mmap_size = 0");
     execute("PRAGMA cell_size_check = ON");
     execute("PRAGMA temp_store = MEMORY");
     execute("PRAGMA cache_spill = OFF"); // a long import keeps no reader waiting before it commits
-    execute(purpose == Purpose::Fresh ? "PRAGMA synchronous = EXTRA" : "PRAGMA synchronous = FULL");
+    // FULL does not sync the folder after the journal is gone: a power loss soon after would bring
+    // the journal back and with it take back what had been acknowledged.
+    execute("PRAGMA synchronous = EXTRA");
     if (m_readOnly)
         execute("PRAGMA query_only = ON");
     const auto is = [this](const char* pragma, std::string_view expected) {
@@ -191,16 +199,8 @@ void Connection::fail() const {
     try {
         throw;
     } catch (const SQLite::Exception& e) {
-        throw sqliteFailure(e.getExtendedErrorCode(), systemError(), e.what(), m_file);
+        throw sqliteFailure(e, systemErrorOf(m_database->getHandle()), m_file);
     }
-}
-
-int Connection::systemError() const {
-    sqlite3* const db = m_database->getHandle();
-    // What the file itself met; taking back what was written has overwritten the other by then.
-    int ofFile = 0;
-    sqlite3_file_control(db, "main", SQLITE_FCNTL_LAST_ERRNO, &ofFile);
-    return ofFile != 0 ? ofFile : sqlite3_system_errno(db);
 }
 
 } // namespace slopebook::log

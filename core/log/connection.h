@@ -50,15 +50,13 @@ public:
 
     /// To be called while an exception is handled: throws it on, SQLite's as LogError.
     [[noreturn]] void fail() const;
-    /// The errno behind SQLite's last input or output error; 0 when none is known.
-    int systemError() const;
 
 private:
     void openFile(Purpose purpose);
     Header readHeader() const;
     void requireHeader(int newestVersion) const;
     void harden() const;
-    void configure(Purpose purpose) const;
+    void configure() const;
 
     std::filesystem::path m_file;
     bool m_readOnly = false;

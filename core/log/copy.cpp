@@ -22,16 +22,17 @@ void copyPages(const Connection& source, const std::filesystem::path& to) {
         if (result != SQLITE_DONE)
             throw sqliteFailure(result, 0, "the copy was not finished", source.file());
     } catch (const SQLite::Exception& e) {
-        throw sqliteFailure(e.getExtendedErrorCode(),
-                            copy ? sqlite3_system_errno(copy->getHandle()) : 0, e.what(), to);
+        throw sqliteFailure(e, copy ? systemErrorOf(copy->getHandle()) : 0, to);
     }
 }
 
 void requireWhole(const std::filesystem::path& copy, const std::filesystem::path& of) {
     Connection connection(copy, Connection::Purpose::ReadOnly, std::numeric_limits<int>::max());
     Query check(connection, "PRAGMA integrity_check(1)");
-    if (!check.next() || check.text(0) != "ok")
+    if (!check.next() || check.text(0) != "ok") {
+        requireReadable(connection.database().getHandle(), of);
         throw damagedLog(of, "its copy does not pass SQLite's check");
+    }
 }
 } // namespace
 

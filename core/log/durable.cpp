@@ -12,6 +12,8 @@
 namespace slopebook::log {
 
 namespace {
+constexpr const char* partMark = ".part";
+
 void sync(const std::filesystem::path& path, int flags) {
     const int file = ::open(path.c_str(), flags | O_CLOEXEC);
     if (file < 0)
@@ -41,13 +43,34 @@ void renameToFree(const std::filesystem::path& from, const std::filesystem::path
 }
 } // namespace
 
+void replaceKeeping(const std::filesystem::path& file, const std::filesystem::path& with,
+                    const std::filesystem::path& keptAs) {
+    const std::string journal = file.string() + "-journal";
+    if (!keptAs.empty()) {
+        // A second name first, so that at no moment there is no log; not every file system has
+        // them.
+        const bool linked = ::link(file.c_str(), keptAs.c_str()) == 0;
+        // A journal that stays would be played into the other file.
+        if (std::filesystem::exists(journal))
+            renameToFree(journal, keptAs.string() + "-journal");
+        if (!linked)
+            renameToFree(file, keptAs);
+        sync(folderOf(file), O_RDONLY | O_DIRECTORY);
+    } else if (std::filesystem::exists(journal)) {
+        renameToFree(journal, with.string() + ".old-journal");
+    }
+    if (::rename(with.c_str(), file.c_str()) != 0)
+        throw systemFailure(errno, "written", file);
+    sync(folderOf(file), O_RDONLY | O_DIRECTORY);
+}
+
 NewFile::NewFile(std::filesystem::path target) : m_target(std::move(target)) {
     if (std::filesystem::exists(std::filesystem::symlink_status(m_target)))
         throw systemFailure(EEXIST, "made", m_target);
     if (!m_target.has_filename())
         throw systemFailure(EISDIR, "made", m_target);
     for (int attempt = 0;; ++attempt) {
-        m_path = folderOf(m_target) / ("." + m_target.filename().string() + ".part" +
+        m_path = folderOf(m_target) / ("." + m_target.filename().string() + partMark +
                                        std::to_string(::getpid()) + "-" + std::to_string(attempt));
         const int file = ::open(m_path.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, 0666);
         if (file >= 0) {
@@ -65,6 +88,12 @@ NewFile::~NewFile() {
     std::error_code ignored;
     std::filesystem::remove(m_path, ignored);
     std::filesystem::remove(m_path.string() + "-journal", ignored);
+}
+
+std::string NewFile::nameToBe(const std::filesystem::path& file) {
+    const std::string name = file.filename().string();
+    const auto part = name.rfind(partMark);
+    return name.starts_with('.') && part != std::string::npos ? name.substr(1, part - 1) : name;
 }
 
 void NewFile::giveName() {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <filesystem>
+#include <string>
 
 namespace slopebook::log {
 
@@ -19,10 +20,19 @@ public:
     /// Everything of it is on disk, then it bears the target's name; nothing is ever overwritten.
     void giveName();
 
+    /// The name that a file is to bear: its own, unless it is one under way.
+    static std::string nameToBe(const std::filesystem::path& file);
+
 private:
     std::filesystem::path m_target;
     std::filesystem::path m_path;
     bool m_named = false;
 };
+
+/// Puts `with` in the place of `file` in one step; what was there is kept as `keptAs`, which must
+/// be free, with the journal that belongs to it (nothing is kept where `keptAs` is empty). Throws
+/// LogError.
+void replaceKeeping(const std::filesystem::path& file, const std::filesystem::path& with,
+                    const std::filesystem::path& keptAs);
 
 } // namespace slopebook::log

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/log/failure.h"
 
+#include "core/log/durable.h"
+
+#include <SQLiteCpp/Exception.h>
 #include <sqlite3.h>
 
 #include <cerrno>
@@ -26,13 +29,21 @@ LogError readOnly(const std::filesystem::path& file) {
             shown(file) + " cannot be written: the file or its folder is read-only."};
 }
 
+bool unreadable(int systemError) {
+    return systemError == EIO || systemError == ENXIO;
+}
+
+LogError diskGone(const std::filesystem::path& file) {
+    return {Kind::Unavailable, shown(file) + " could not be read: the disk is failing or gone."};
+}
+
 LogError unavailable(const std::filesystem::path& file, const std::string& words) {
     return {Kind::Unavailable, shown(file) + " could not be read or written: " + words + "."};
 }
 } // namespace
 
 std::string shown(const std::filesystem::path& file) {
-    return "'" + file.filename().string() + "'";
+    return "'" + NewFile::nameToBe(file) + "'";
 }
 
 LogError damagedLog(const std::filesystem::path& file, const std::string& what) {
@@ -55,6 +66,10 @@ LogError sqliteFailure(int extendedCode, int systemError, const std::string& wor
                                                      "open. Nothing was changed."};
         return readOnly(file);
     case SQLITE_CORRUPT:
+        // SQLite takes a disk that cannot be read for a damaged file; a stick pulled out is none.
+        if (unreadable(systemError))
+            return diskGone(file);
+        return damagedLog(file, words);
     case SQLITE_ERROR:
     case SQLITE_SCHEMA:
     case SQLITE_TOOBIG:
@@ -72,6 +87,15 @@ LogError sqliteFailure(int extendedCode, int systemError, const std::string& wor
             return full(file);
         if (systemError == EROFS || systemError == EACCES)
             return readOnly(file);
+        if (extendedCode == SQLITE_IOERR_DIR_FSYNC) // the journal is gone by then: it is written
+            return {Kind::Unavailable,
+                    shown(file) +
+                        " was written, but the disk failed before it was certain to last. "
+                        "Look whether the last change is there before making it again."};
+        if ((extendedCode & 0xff) == SQLITE_CANTOPEN)
+            return {Kind::Unavailable, shown(file) + " could not be opened, or its folder takes no "
+                                                     "new file: the disk is full, failing or gone, "
+                                                     "or there is no right to it."};
         if (extendedCode == SQLITE_IOERR_WRITE || extendedCode == SQLITE_IOERR_FSYNC)
             return {Kind::Unavailable, shown(file) + " could not be written: the disk is full, "
                                                      "failing or gone. Nothing was changed."};
@@ -79,6 +103,26 @@ LogError sqliteFailure(int extendedCode, int systemError, const std::string& wor
     default:
         return unavailable(file, words);
     }
+}
+
+LogError sqliteFailure(const SQLite::Exception& error, int systemError,
+                       const std::filesystem::path& file) {
+    // Some of its exceptions know the extended code, others hold it as the plain one.
+    const int extended = error.getExtendedErrorCode();
+    return sqliteFailure(extended > 0 ? extended : error.getErrorCode(), systemError, error.what(),
+                         file);
+}
+
+int systemErrorOf(sqlite3* db) {
+    // What the file itself met; taking back what was written has overwritten the other by then.
+    int ofFile = 0;
+    sqlite3_file_control(db, "main", SQLITE_FCNTL_LAST_ERRNO, &ofFile);
+    return ofFile != 0 ? ofFile : sqlite3_system_errno(db);
+}
+
+void requireReadable(sqlite3* db, const std::filesystem::path& file) {
+    if (unreadable(systemErrorOf(db)))
+        throw diskGone(file);
 }
 
 LogError systemFailure(int systemError, const std::string& what,

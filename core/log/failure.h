@@ -7,11 +7,27 @@
 #include <filesystem>
 #include <string>
 
+struct sqlite3;
+namespace SQLite {
+class Exception;
+}
+
 namespace slopebook::log {
 
 /// From SQLite's extended result code, the errno behind it (0 when none) and SQLite's own words.
 LogError sqliteFailure(int extendedCode, int systemError, const std::string& words,
                        const std::filesystem::path& file);
+
+/// The same from what SQLiteCpp throws.
+LogError sqliteFailure(const SQLite::Exception& error, int systemError,
+                       const std::filesystem::path& file);
+
+/// The errno behind SQLite's last input or output error; 0 when none is known.
+int systemErrorOf(sqlite3* db);
+
+/// Throws LogError::Unavailable where the disk itself could not be read: what SQLite then finds
+/// wrong says nothing about the file.
+void requireReadable(sqlite3* db, const std::filesystem::path& file);
 
 /// From errno after a call that was to do `what` with the file ("written", "renamed").
 LogError systemFailure(int systemError, const std::string& what, const std::filesystem::path& file);
@@ -19,7 +35,8 @@ LogError systemFailure(int systemError, const std::string& what, const std::file
 /// The sentence that says what to do with a damaged log.
 LogError damagedLog(const std::filesystem::path& file, const std::string& what);
 
-/// The file's name as it stands in sentences.
+/// The file's name as it stands in sentences; of one under way (durable.h) the name that it will
+/// have.
 std::string shown(const std::filesystem::path& file);
 
 } // namespace slopebook::log

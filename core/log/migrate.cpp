@@ -45,7 +45,7 @@ void migrate(Connection& connection, const Layout& layout, int from) {
 } // namespace
 
 std::filesystem::path copyBeforeMigration(const std::filesystem::path& log, int version) {
-    const auto name = "layout-" + std::to_string(version);
+    const auto name = migrationMark + std::to_string(version);
     const auto folder = backupFolder(log);
     auto path = folder / (name + log.extension().string());
     for (int number = 2; std::filesystem::exists(path); ++number)

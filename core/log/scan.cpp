@@ -56,8 +56,8 @@ private:
     void require(int result) const {
         sqlite3* const db = m_connection.database().getHandle();
         if (result != SQLITE_OK)
-            throw sqliteFailure(sqlite3_extended_errcode(db), m_connection.systemError(),
-                                sqlite3_errmsg(db), m_connection.file());
+            throw sqliteFailure(sqlite3_extended_errcode(db), systemErrorOf(db), sqlite3_errmsg(db),
+                                m_connection.file());
     }
     struct Finalize {
         void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }

@@ -225,7 +225,7 @@ Set ladderSet(int number, std::mt19937_64& random) {
 void compareWrites(const fs::path& folder, const fs::path& file) {
     log::Log log = log::Log::open(file);
     BareSql db(folder / "bare.db");
-    db.execute("PRAGMA journal_mode = DELETE; PRAGMA synchronous = FULL; "
+    db.execute("PRAGMA journal_mode = DELETE; PRAGMA synchronous = EXTRA; "
                "CREATE TABLE sets (id INTEGER PRIMARY KEY, load INTEGER, velocity REAL)");
     std::mt19937_64 random(7);
     const LiftId lift = log.lifts().front().id;

@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <map>
 #include <random>
+#include <rapidcheck.h>
 #include <sstream>
 
 using namespace slopebook;
@@ -268,6 +269,20 @@ private Q_SLOTS:
                      ("seed " + std::to_string(seed) + "\n" + before + "\nBACK\n" + after).c_str());
             QVERIFY(back.check().empty());
         }
+    }
+
+    /// RC_PARAMS="max_success=10000" in the long run.
+    void anyLogComesBackEqual() {
+        QVERIFY(rc::check("export, then import: equal", [] {
+            const auto seed = *rc::gen::arbitrary<unsigned>();
+            const CsvFiles files;
+            auto log = files.newLog();
+            log.together([&] { Maker(seed).fill(log); });
+            auto back = files.newLog("back.slopebook");
+            importTidy(back, csvOf(exportTables(log, files.path("out"))), {});
+            RC_ASSERT(tell(log) == tell(back));
+            RC_ASSERT(back.check().empty());
+        }));
     }
 
     void theSameTablesAgainAddNothing() {

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/log/builders.h"
 #include "tests/log/rawfile.h"
+#include "tests/support/longrun.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <random>
 
@@ -11,7 +13,6 @@ using namespace slopebook::test;
 using log::Log;
 
 namespace {
-constexpr int damages = 3000;
 constexpr std::size_t pageSize = 4096;
 
 /// Everything that a log gives to read.
@@ -24,6 +25,9 @@ struct Content {
     std::vector<LiftSession> lines;
     std::vector<std::vector<Mass>> checkLoads;
     std::vector<std::vector<LiftId>> liftsOf;
+    std::vector<Stored<EquipmentId, Equipment>> equipment;
+    std::vector<Stored<TestKindId, TestKind>> testKinds;
+    std::vector<BatterySession> batteries;
     friend bool operator==(const Content&, const Content&) = default;
 };
 
@@ -35,13 +39,17 @@ Content contentOf(const Log& log) {
                 .sessions = {},
                 .lines = log.liftSessions({}),
                 .checkLoads = {},
-                .liftsOf = {}};
+                .liftsOf = {},
+                .equipment = log.equipment(),
+                .testKinds = log.testKinds(),
+                .batteries = {}};
     for (const auto& athlete : all.athletes) {
         for (const auto& session : log.sessions(athlete.id))
             all.sessions.push_back(log.session(session.id));
         for (const auto& lift : all.lifts)
             all.checkLoads.push_back(log.checkLoads(athlete.id, lift.id));
         all.liftsOf.push_back(log.liftsOf(athlete.id));
+        std::ranges::copy(log.batteries(athlete.id), std::back_inserter(all.batteries));
     }
     return all;
 }
@@ -54,7 +62,29 @@ bool salvagesOnly(const std::filesystem::path& file, const Content& whole) {
     };
     return std::ranges::all_of(log.liftSessions({}), among(whole.lines)) &&
            std::ranges::all_of(log.athletes(), among(whole.athletes)) &&
+           std::ranges::all_of(log.equipment(), among(whole.equipment)) &&
+           std::ranges::all_of(log.testKinds(), among(whole.testKinds)) &&
            std::ranges::all_of(log.lifts(), among(whole.lifts));
+}
+
+/// Equipment, a test and a session's attempts at it.
+void addOtherThings(Log& log, const Season& s) {
+    log.add(
+        Equipment{.name = "boathouse",
+                  .bars = {{.name = "long bar", .mass = *parseExactMass("20", MassUnit::Kilogram)}},
+                  .plates = parsePlates("20x2,2.5x1", MassUnit::Kilogram)});
+    TestKind hop;
+    hop.name = "Single hop";
+    hop.unit = "m";
+    hop.twoSided = true;
+    const TestKindId kind = log.add(hop);
+    Battery battery;
+    battery.context.surface = "boards";
+    battery.tests = {{kind, {}}};
+    for (const double metres : {1.82, 1.9, 1.88})
+        battery.tests[0].attempts.push_back({.side = BodySide::Left, .value = metres});
+    battery.gaps = {{.lift = s.pull, .reason = "plates lost"}};
+    log.setBattery(s.autumn, battery);
 }
 
 class Damager {
@@ -133,6 +163,7 @@ void TestDamage::damageThatChangesAFigureIsNoticed() {
     {
         Log log = Log::create(folder.path());
         const Season s = fillSeason(log);
+        addOtherThings(log, s);
         log.together([&] {
             for (unsigned i = 0; i < 20; ++i) {
                 const SessionId id = log.add(SessionHead{.athlete = i % 2 == 0 ? s.lane3 : s.stroke,
@@ -147,13 +178,10 @@ void TestDamage::damageThatChangesAFigureIsNoticed() {
         VERIFY_SOUND(log);
     }
     const std::string bytes = readBytes(folder.path());
-    // SLOPEBOOK_DAMAGES=100000 for the long run.
-    const int rounds = qEnvironmentVariableIntValue("SLOPEBOOK_DAMAGES") > 0
-                           ? qEnvironmentVariableIntValue("SLOPEBOOK_DAMAGES")
-                           : damages;
+    const int all = rounds("SLOPEBOOK_DAMAGES", 3000, 100'000);
     Damager damager(20260314);
     std::map<std::string, int> outcomes;
-    for (int round = 0; round < rounds; ++round) {
+    for (int round = 0; round < all; ++round) {
         const std::string damaged = damager.damage(bytes);
         writeBytes(folder.path(), damaged);
         bool opened = false;
@@ -177,7 +205,7 @@ void TestDamage::damageThatChangesAFigureIsNoticed() {
         QCOMPARE(namesIn(folder.path().parent_path()).size(), 1U);
     }
     for (const auto& [outcome, count] : outcomes)
-        qInfo("%s: %d of %d", outcome.c_str(), count, rounds);
+        qInfo("%s: %d of %d", outcome.c_str(), count, all);
     QVERIFY(outcomes["noticed in reading"] > 100);
 }
 

@@ -2,6 +2,7 @@
 #include "tests/log/builders.h"
 #include "tests/log/child.h"
 #include "tests/log/rawfile.h"
+#include "tests/support/longrun.h"
 
 #include <fcntl.h>
 #include <random>
@@ -14,11 +15,6 @@ using log::Log;
 
 namespace {
 using Kind = LogError::Kind;
-
-int roundsWanted(int fallback) {
-    const int wanted = qEnvironmentVariableIntValue("SLOPEBOOK_KILLS");
-    return wanted > 0 ? wanted : fallback;
-}
 
 /// A child that enters sets one by one and tells of each that was acknowledged.
 class Entering {
@@ -100,7 +96,7 @@ void TestDurability::killedWhileSetsAreEntered() {
     std::mt19937_64 random(7);
     std::size_t acknowledged = 0;
     std::size_t unasked = 0;
-    for (int round = 0; round < roundsWanted(50); ++round) {
+    for (int round = 0; round < rounds("SLOPEBOOK_KILLS", 50, 1000); ++round) {
         // Each round a session of its own: reading it back stays small.
         const SessionId session =
             Log::open(folder.path())
@@ -137,8 +133,8 @@ void TestDurability::killedWhileMuchIsWrittenTogether() {
     }
     std::mt19937_64 random(11);
     int whole = 0;
-    const int rounds = std::max(1, roundsWanted(50) / 2);
-    for (int round = 0; round < rounds; ++round) {
+    const int all = std::max(1, rounds("SLOPEBOOK_KILLS", 50, 1000) / 2);
+    for (int round = 0; round < all; ++round) {
         const auto before = Log::open(folder.path()).sessions(s.stroke).size();
         const pid_t child = ::fork();
         if (child == 0) {
@@ -169,7 +165,7 @@ void TestDurability::killedWhileMuchIsWrittenTogether() {
         QVERIFY2(added == 0 || added == 40, "half of what belongs together is there");
         whole += added == 40 ? 1 : 0;
     }
-    qInfo("%d of %d were whole, the others not begun", whole, rounds);
+    qInfo("%d of %d were whole, the others not begun", whole, all);
 }
 
 void TestDurability::killedWhileBackedUp() {
@@ -180,7 +176,7 @@ void TestDurability::killedWhileBackedUp() {
     }
     const std::string bytes = readBytes(folder.path());
     std::mt19937_64 random(13);
-    for (int round = 0; round < std::max(1, roundsWanted(50) / 2); ++round) {
+    for (int round = 0; round < std::max(1, rounds("SLOPEBOOK_KILLS", 50, 1000) / 2); ++round) {
         const auto copy = folder.path(("copy" + std::to_string(round)).c_str());
         const pid_t child = ::fork();
         if (child == 0) {
@@ -242,7 +238,7 @@ void TestDurability::noRoomLeft() {
 }
 
 void TestDurability::twoWriteAtOnce() {
-    constexpr int each = 200;
+    const int each = rounds("", 200, 1000);
     const Folder folder;
     Season s;
     {
@@ -271,8 +267,8 @@ void TestDurability::twoWriteAtOnce() {
     QVERIFY(WIFEXITED(status) && WEXITSTATUS(status) == 0);
     QVERIFY(seen >= each);
     const Log log = Log::open(folder.path());
-    QCOMPARE(log.sets(s.autumn, s.throwing).size(), each + 1U);
-    QCOMPARE(log.sets(s.winter, s.throwing).size(), each + 1U);
+    QCOMPARE(log.sets(s.autumn, s.throwing).size(), static_cast<std::size_t>(each) + 1);
+    QCOMPARE(log.sets(s.winter, s.throwing).size(), static_cast<std::size_t>(each) + 1);
     VERIFY_SOUND(log);
 }
 

@@ -37,6 +37,7 @@ private Q_SLOTS:
     void aJournalLeftBehindIsTakenBack_data();
     void aJournalLeftBehindIsTakenBack();
     void aStrangeJournalDoesNoHarm();
+    void anOversizedValueIsDamage();
 };
 
 void TestOpening::aNewLogIsThereWholeOrNotAtAll() {
@@ -280,6 +281,23 @@ void TestOpening::aStrangeJournalDoesNoHarm() {
         log.add(Athlete{.name = "Cox"});
     }
     QCOMPARE(Log::open(folder.path()).athletes().size(), 3U);
+}
+
+void TestOpening::anOversizedValueIsDamage() {
+    const Folder folder;
+    makeLog(folder.path());
+    // Two megabytes where the log takes a hundred thousand bytes at most.
+    runSql(folder.path(), "UPDATE athletes SET note = printf('%.*c', 2000000, 'x') "
+                          "WHERE name = 'Stroke seat'");
+    const std::string bytes = readBytes(folder.path());
+    {
+        const Log log = Log::open(folder.path());
+        QCOMPARE(errorOf([&] { log.athletes(); }), Kind::Damaged);
+        QVERIFY(!log.check().empty());
+        const Log salvaged = Log::open(folder.path(), Access::Salvage);
+        QCOMPARE(salvaged.lifts().size(), 2U);
+    }
+    QCOMPARE(readBytes(folder.path()), bytes);
 }
 
 QTEST_APPLESS_MAIN(TestOpening)

@@ -17,6 +17,7 @@ namespace slopebook::ui {
 struct Logbook::Impl {
     Logbook& book;
     log::Log log;
+    static constexpr long unknown = -1;
     long seenVersion = 0;
     bool stepBack = false; ///< the undo or redo under way failed and is to be taken back
     EditHost host;
@@ -37,7 +38,13 @@ struct Logbook::Impl {
         return work();
     }
     void tell(What what, qint64 session) {
-        seenVersion = log.dataVersion();
+        // What is told of stands on disk: a disk that fails just now is another matter, and the
+        // next look for others' writes reads everything anew.
+        try {
+            seenVersion = log.dataVersion();
+        } catch (const LogError&) {
+            seenVersion = unknown;
+        }
         Q_EMIT book.changed(what, session);
     }
     void push(Edit* edit, What what, qint64 session = 0) {
@@ -243,7 +250,14 @@ void Logbook::setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Ma
 }
 
 void Logbook::lookForOthersWrites() {
-    const long version = m_impl->log.dataVersion();
+    long version = 0;
+    try {
+        version = m_impl->log.dataVersion();
+    } catch (const LogError& error) {
+        if (error.kind() == LogError::Kind::Busy)
+            return; // another window is just writing: the next look sees it
+        throw;
+    }
     if (version == m_impl->seenVersion)
         return;
     m_impl->seenVersion = version;
