@@ -9,6 +9,7 @@
 #include <QSettings>
 #include <QStandardPaths>
 
+#include <chrono>
 #include <cstdio>
 
 namespace slopebook::app {
@@ -78,6 +79,11 @@ int openWindow(int& argc, char** argv, const std::optional<std::filesystem::path
                          {.settings = readSettings(),
                           .keepSettings = keepSettings,
                           .today = today,
+                          .now =
+                              [] {
+                                  return std::chrono::floor<std::chrono::seconds>(
+                                      std::chrono::system_clock::now());
+                              },
                           .sampleLog = sampleLog(),
                           .dataFolder = data.toStdString()});
 }

@@ -616,6 +616,10 @@
         <source>As the &amp;desktop</source>
         <translation>Wie der &amp;Desktop</translation>
     </message>
+    <message>
+        <source>&amp;Go back to a backup…</source>
+        <translation>Auf eine Sicherung &amp;zurückgehen…</translation>
+    </message>
 </context>
 <context>
     <name>NoiseWords</name>
@@ -787,12 +791,12 @@
 <context>
     <name>OpenLog</name>
     <message>
-        <source>This log is damaged (%1 found, the first: %2). What still reads is shown; go back to a backup before anything is added.</source>
-        <translation>Dieses Protokoll ist beschädigt (%1 Fehler, der erste: %2). Was noch lesbar ist, wird gezeigt; vor jeder weiteren Eingabe auf eine Sicherung zurückgehen.</translation>
-    </message>
-    <message>
         <source>This log can only be read: nothing typed here would be kept.</source>
         <translation>Dieses Protokoll lässt sich nur lesen: Eingaben würden hier nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>This log is damaged (%1 found, the first: %2). It is open for reading only, and what is damaged is left out. Go back to a backup to go on.</source>
+        <translation>Dieses Protokoll ist beschädigt (%1 Fehler, der erste: %2). Es ist nur zum Lesen geöffnet, und was beschädigt ist, fehlt. Um weiterzuarbeiten, auf eine Sicherung zurückgehen.</translation>
     </message>
 </context>
 <context>
@@ -3633,6 +3637,26 @@
         <source>&lt;h3&gt;Slopebook %1&lt;/h3&gt;&lt;p&gt;Load-velocity lines, estimated 1RM with an honest interval, and what changed between sessions.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later, without any warranty.&lt;/p&gt;&lt;p&gt;Made with Qt %2 and Qt Charts (GPL 3), Eigen (MPL 2), Boost.Math (BSL 1.0), SQLite (public domain), SQLiteCpp (MIT), libcsv (LGPL 2.1).&lt;/p&gt;&lt;p&gt;%3&lt;/p&gt;</source>
         <translation>&lt;h3&gt;Slopebook %1&lt;/h3&gt;&lt;p&gt;Last-Geschwindigkeits-Geraden, geschätztes 1RM mit ehrlichem Intervall und was sich zwischen Einheiten geändert hat.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne jede Gewährleistung.&lt;/p&gt;&lt;p&gt;Gemacht mit Qt %2 und Qt Charts (GPL 3), Eigen (MPL 2), Boost.Math (BSL 1.0), SQLite (gemeinfrei), SQLiteCpp (MIT), libcsv (LGPL 2.1).&lt;/p&gt;&lt;p&gt;%3&lt;/p&gt;</translation>
     </message>
+    <message>
+        <source>Go back to a backup…</source>
+        <translation>Auf eine Sicherung zurückgehen…</translation>
+    </message>
+    <message>
+        <source>A backup was made, and the copy checked.</source>
+        <translation>Eine Sicherung wurde angelegt und die Kopie geprüft.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s backup could not be made. %1</source>
+        <translation>Die heutige Sicherung konnte nicht angelegt werden. %1</translation>
+    </message>
+    <message>
+        <source>The backup stands in the place of the log.</source>
+        <translation>Die Sicherung steht jetzt an der Stelle des Protokolls.</translation>
+    </message>
+    <message>
+        <source>The backup stands in the place of the log, which is kept as %1.</source>
+        <translation>Die Sicherung steht jetzt an der Stelle des Protokolls; das bisherige liegt daneben als %1.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::MessageBar</name>
@@ -5092,6 +5116,10 @@
         <source>Date, athlete, lift, set, load, rep and velocity, one row a rep</source>
         <translation>Datum, Athlet, Übung, Satz, Last, Wiederholung und Geschwindigkeit, eine Zeile je Wiederholung</translation>
     </message>
+    <message>
+        <source>Go back to a &amp;backup…</source>
+        <translation>Auf eine &amp;Sicherung zurückgehen…</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::Workspace</name>
@@ -5178,6 +5206,10 @@
     <message>
         <source>Imported.</source>
         <translation>Importiert.</translation>
+    </message>
+    <message>
+        <source>Go back to a backup…</source>
+        <translation>Auf eine Sicherung zurückgehen…</translation>
     </message>
 </context>
 <context>
@@ -5357,6 +5389,57 @@
     <message>
         <source>published</source>
         <translation>veröffentlicht</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::BackupsDialog</name>
+    <message>
+        <source>Backups</source>
+        <translation>Sicherungen</translation>
+    </message>
+    <message>
+        <source>There is no backup of this log yet. One is made when the log is opened and the last is over a day old; they are kept in %1.</source>
+        <translation>Von diesem Protokoll gibt es noch keine Sicherung. Eine wird beim Öffnen angelegt, wenn die letzte älter als ein Tag ist; sie liegen in %1.</translation>
+    </message>
+    <message>
+        <source>Going back puts a copy of the backup in the place of the log. The log as it is now is kept beside it under another name, so that nothing is lost. The backups are in %1.</source>
+        <translation>Zurückgehen setzt eine Kopie der Sicherung an die Stelle des Protokolls. Das Protokoll, wie es jetzt ist, bleibt unter anderem Namen daneben liegen, damit nichts verloren geht. Die Sicherungen liegen in %1.</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Angelegt</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Sätze</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>&amp;Go back to this one</source>
+        <translation>Auf diese &amp;zurückgehen</translation>
+    </message>
+    <message>
+        <source>whole and sound</source>
+        <translation>ganz und heil</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>%1; made before Slopebook was updated</source>
+        <translation>%1; vor einer neuen Slopebook-Version angelegt</translation>
     </message>
 </context>
 </TS>

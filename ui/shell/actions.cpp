@@ -34,6 +34,7 @@ void addLogMenu(QMenuBar& bar, Actions& a) {
                          QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I));
     a.exportAll = add(menu, Menu::tr("&Export everything…"));
     a.backUp = add(menu, Menu::tr("&Back up…"));
+    a.backups = add(menu, Menu::tr("&Go back to a backup…"));
     menu.addSeparator();
     a.print = add(menu, Menu::tr("&Print…"), QKeySequence::Print);
     a.preview = add(menu, Menu::tr("Print pre&view…"));
@@ -118,10 +119,10 @@ void addHelpMenu(QMenuBar& bar, Actions& a) {
 } // namespace
 
 QList<QAction*> Actions::needLog() const {
-    QList<QAction*> all{importPasted,  exportAll,  backUp,        closeLog,   editSet,
-                        removeSet,     addAthlete, changeAthlete, addLift,    changeLift,
-                        checkLoads,    devices,    blocks,        newSession, details,
-                        removeSession, typeSet,    findAthlete,   findLift};
+    QList<QAction*> all{importPasted, exportAll,     backUp,     backups,       closeLog,
+                        editSet,      removeSet,     addAthlete, changeAthlete, addLift,
+                        changeLift,   checkLoads,    devices,    blocks,        newSession,
+                        details,      removeSession, typeSet,    findAthlete,   findLift};
     return all + tasks;
 }
 

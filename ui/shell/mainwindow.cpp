@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/mainwindow.h"
 
+#include "core/log/backups.h"
+#include "core/model/errors.h"
 #include "ui/entry/entrypage.h"
 #include "ui/shell/language.h"
 #include "ui/shell/messagebar.h"
@@ -94,7 +96,17 @@ void MainWindow::open(const std::function<OpenedLog()>& opener) {
 }
 
 void MainWindow::openLogFile(const QString& file) {
-    open([&] { return openLog(pathOf(QFileInfo(file).absoluteFilePath())); });
+    const auto path = pathOf(QFileInfo(file).absoluteFilePath());
+    m_inTrouble.clear();
+    open([&] {
+        try {
+            return openLog(path);
+        } catch (const LogError&) {
+            if (!log::backups(path).empty())
+                m_inTrouble = path;
+            throw;
+        }
+    });
 }
 
 void MainWindow::createLogFile(const QString& file) {
@@ -122,13 +134,16 @@ void MainWindow::adopt(OpenedLog opened) {
     connect(fresh, &Workspace::tablePasted, this, [this](const QString& text) {
         m_workspace->importText(text, m_surroundings.settings.importMaps);
     });
+    connect(fresh, &Workspace::backupsWanted, this, &MainWindow::askGoBack, Qt::QueuedConnection);
     fresh->showTask(m_surroundings.settings.page);
     connectUndo();
     const QString file = nameOf(fresh->logbook().log().file());
     remember(file);
     setWindowTitle(tr("%1 \u2013 Slopebook").arg(QFileInfo(file).completeBaseName()));
     m_welcome->showProblem(QString());
+    m_inTrouble.clear();
     fitActions();
+    beginBackup();
     if (fresh->task() == 0)
         m_actions.typeSet->trigger();
 }
@@ -164,10 +179,11 @@ void MainWindow::say(const QString& message) {
 }
 
 void MainWindow::trouble(const QString& message) {
+    const bool wayBack = !m_inTrouble.empty();
     if (m_workspace)
-        m_workspace->bar().showText(message);
+        m_workspace->bar().showText(message, wayBack ? tr("Go back to a backup…") : QString());
     else
-        m_welcome->showProblem(message);
+        m_welcome->showProblem(message, wayBack);
 }
 
 void MainWindow::remember(const QString& file) {

@@ -67,6 +67,11 @@ private:
     void askBackUp();
     void askExport();
     void importClipboard();
+    /// Shows the backups of the file whose trouble was told of last, or of the open log.
+    void askGoBack();
+    void showBackups(const std::filesystem::path& log);
+    void goBack(const std::filesystem::path& log, const std::filesystem::path& backup);
+    void beginBackup();
     void showAbout();
 
     Surroundings m_surroundings;
@@ -75,6 +80,7 @@ private:
     QStackedWidget* m_stack = nullptr;
     WelcomePage* m_welcome = nullptr;
     Workspace* m_workspace = nullptr;
+    std::filesystem::path m_inTrouble; ///< what could not be opened and has backups
 };
 
 } // namespace slopebook::ui

@@ -42,6 +42,11 @@ void MainWindow::connectLogActions() {
     connect(m_actions.importPasted, &QAction::triggered, this, &MainWindow::importClipboard);
     connect(m_actions.exportAll, &QAction::triggered, this, &MainWindow::askExport);
     connect(m_actions.backUp, &QAction::triggered, this, &MainWindow::askBackUp);
+    connect(m_actions.backups, &QAction::triggered, this, [this] {
+        if (m_workspace)
+            showBackups(m_workspace->logbook().log().file());
+    });
+    connect(m_welcome, &WelcomePage::backupsWanted, this, &MainWindow::askGoBack);
     connect(m_actions.closeLog, &QAction::triggered, this, &MainWindow::closeLogFile);
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
     const auto prints = [this](auto what) {

@@ -6,6 +6,7 @@
 #include <QFrame>
 
 class QLabel;
+class QPushButton;
 
 namespace slopebook::ui {
 
@@ -14,12 +15,18 @@ class MessageBar final : public QFrame {
 public:
     explicit MessageBar(QWidget* parent = nullptr);
 
-    /// Shown until closed; an empty text hides the bar.
-    void showText(const QString& text);
-    QString text() const;
+    /// Shown until closed; an empty text hides the bar. offer: what its button says that leads to
+    /// the way out; empty: no button.
+    void showText(const QString& text, const QString& offer = {});
+    QString text() const { return m_text; }
+
+Q_SIGNALS:
+    void offerTaken();
 
 private:
+    QString m_text;
     QLabel* m_label;
+    QPushButton* m_offer;
 };
 
 } // namespace slopebook::ui

@@ -25,18 +25,21 @@ QString damageIn(const log::Log& log) {
     if (found.empty())
         return {};
     return Opening::tr(
-               "This log is damaged (%1 found, the first: %2). What still reads is shown; go back "
-               "to "
-               "a backup before anything is added.")
+               "This log is damaged (%1 found, the first: %2). It is open for reading only, "
+               "and what is damaged is left out. Go back to a backup to go on.")
         .arg(found.size())
         .arg(QString::fromStdString(found.front()));
 }
 
 OpenedLog wrap(log::Log log, const QString& notice) {
-    QString all = notice;
-    if (const QString damage = damageIn(log); !damage.isEmpty())
-        all += (all.isEmpty() ? QString() : QStringLiteral(" ")) + damage;
-    return {std::make_unique<Logbook>(std::move(log)), all};
+    const QString damage = damageIn(log);
+    if (damage.isEmpty())
+        return {std::make_unique<Logbook>(std::move(log)), notice};
+    const std::filesystem::path file = log.file();
+    log = log::Log::open(file, log::Access::Salvage);
+    return {.logbook = std::make_unique<Logbook>(std::move(log)),
+            .notice = notice.isEmpty() ? damage : notice + QLatin1Char(' ') + damage,
+            .damaged = true};
 }
 } // namespace
 
@@ -49,11 +52,13 @@ OpenedLog openLog(const std::filesystem::path& file) {
                              error.kind() == LogError::Kind::Unavailable;
         if (!mayRead || !std::filesystem::exists(file))
             throw;
-        const QString why =
-            error.kind() == LogError::Kind::Damaged
-                ? QString::fromStdString(error.what())
-                : Opening::tr("This log can only be read: nothing typed here would be kept.");
-        return wrap(log::Log::open(file, log::Access::ReadOnly), why);
+        if (error.kind() == LogError::Kind::Damaged)
+            return {.logbook =
+                        std::make_unique<Logbook>(log::Log::open(file, log::Access::Salvage)),
+                    .notice = QString::fromStdString(error.what()),
+                    .damaged = true};
+        return wrap(log::Log::open(file, log::Access::ReadOnly),
+                    Opening::tr("This log can only be read: nothing typed here would be kept."));
     }
 }
 

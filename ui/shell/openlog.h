@@ -13,6 +13,7 @@ namespace slopebook::ui {
 struct OpenedLog {
     std::unique_ptr<Logbook> logbook;
     QString notice; ///< read-only, damaged: for the bar over the pages; empty where all is well
+    bool damaged = false; ///< read only as far as it can be read: a backup is the way back
 };
 
 /// Opens for writing, else, where that cannot be, for reading. Throws LogError for what is no log.

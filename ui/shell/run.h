@@ -8,6 +8,7 @@
 
 #include <QApplication>
 
+#include <chrono>
 #include <filesystem>
 #include <functional>
 #include <optional>
@@ -20,6 +21,7 @@ struct Surroundings {
     Settings settings;
     std::function<void(const Settings&)> keepSettings; ///< called when the window closes
     std::function<Date()> today;
+    std::function<std::chrono::sys_seconds()> now; ///< for backups; empty: none are made by itself
     std::filesystem::path sampleLog;  ///< never written to: a copy is opened; empty: none offered
     std::filesystem::path dataFolder; ///< where that copy goes; made when it is needed
 };

@@ -8,6 +8,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace slopebook::ui {
@@ -17,8 +18,9 @@ constexpr int pageWidth = 860;
 }
 
 WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
-    : QWidget(parent), m_problem(new QLabel), m_recentTitle(new QLabel(tr("&Recent logs"))),
-      m_recent(new QListWidget) {
+    : QWidget(parent), m_problem(new QLabel),
+      m_wayBack(new QPushButton(tr("Go back to a &backup…"))),
+      m_recentTitle(new QLabel(tr("&Recent logs"))), m_recent(new QListWidget) {
     auto* title = new QLabel(tr("Slopebook"));
     QFont large = title->font();
     large.setPointSizeF(large.pointSizeF() * 2);
@@ -33,6 +35,9 @@ WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
     m_problem->setObjectName(QStringLiteral("welcomeProblem"));
     m_problem->setAccessibleName(tr("What went wrong"));
     m_problem->hide();
+    m_wayBack->setObjectName(QStringLiteral("wayBack"));
+    m_wayBack->hide();
+    connect(m_wayBack, &QPushButton::clicked, this, &WelcomePage::backupsWanted);
     m_recentTitle->setBuddy(m_recent);
     m_recent->setAccessibleName(tr("Recent logs"));
     m_recent->setWordWrap(true);
@@ -59,6 +64,7 @@ WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
     page->addWidget(title);
     page->addWidget(job);
     page->addWidget(m_problem);
+    page->addWidget(m_wayBack, 0, Qt::AlignLeft);
     page->addLayout(columns, 4);
     auto* caution = new CautionLabel;
     page->addWidget(caution);
@@ -108,7 +114,8 @@ void WelcomePage::setRecent(const QStringList& files) {
     m_recent->setVisible(m_recent->count() > 0);
 }
 
-void WelcomePage::showProblem(const QString& why) {
+void WelcomePage::showProblem(const QString& why, bool wayBack) {
+    m_wayBack->setVisible(!why.isEmpty() && wayBack);
     m_problem->setText(why.isEmpty() ? QString() : QStringLiteral("\u26a0 ") + why);
     m_problem->setVisible(!why.isEmpty());
 }

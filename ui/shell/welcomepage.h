@@ -16,8 +16,8 @@ public:
     explicit WelcomePage(bool hasSample, QWidget* parent = nullptr);
 
     void setRecent(const QStringList& files);
-    /// Why a log could not be opened; empty clears it.
-    void showProblem(const QString& why);
+    /// Why a log could not be opened; empty clears it. wayBack: whether backups of it can be shown.
+    void showProblem(const QString& why, bool wayBack = false);
     QString problem() const;
 
 Q_SIGNALS:
@@ -25,12 +25,14 @@ Q_SIGNALS:
     void newWanted();
     void openWanted();
     void importWanted();
+    void backupsWanted();
     void recentWanted(const QString& file);
 
 private:
     QWidget* buildButtons(bool hasSample);
 
     QLabel* m_problem;
+    QPushButton* m_wayBack;
     QLabel* m_recentTitle;
     QListWidget* m_recent;
 };

@@ -59,7 +59,10 @@ Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* par
     layout->addWidget(m_tabs, 1);
     buildTasks();
     connectParts();
-    m_bar->showText(opened.notice);
+    if (opened.damaged)
+        sayDamaged(opened.notice);
+    else
+        m_bar->showText(opened.notice);
     guarded([this] {
         fillAthletes();
         fillLifts();
@@ -78,7 +81,7 @@ OpenedLog Workspace::giveUpLog() {
         told->disconnect(this);
     for (QTimer* timer : findChildren<QTimer*>())
         timer->stop();
-    return {std::move(m_logbook), m_bar->text()};
+    return {std::move(m_logbook), m_bar->text(), m_damaged};
 }
 
 void Workspace::closeTasks() {
@@ -199,6 +202,7 @@ void Workspace::connectParts() {
     });
     connect(m_logbook.get(), &Logbook::changed, this, &Workspace::changed);
     connect(m_logbook.get(), &Logbook::failed, m_bar, &MessageBar::showText);
+    connect(m_bar, &MessageBar::offerTaken, this, &Workspace::backupsWanted);
     m_messageEnd->setSingleShot(true);
     m_messageEnd->setInterval(messageShown);
     connect(m_messageEnd, &QTimer::timeout, m_message, &QLabel::clear);
@@ -213,6 +217,11 @@ void Workspace::connectParts() {
 void Workspace::say(const QString& message) {
     m_message->setText(message);
     m_messageEnd->start();
+}
+
+void Workspace::sayDamaged(const QString& why) {
+    m_damaged = true;
+    m_bar->showText(why, tr("Go back to a backup…"));
 }
 
 void Workspace::guarded(const std::function<void()>& work) {

@@ -58,8 +58,11 @@ public:
     void importText(const QString& pasted, ImportMaps& maps);
     /// A short sentence beside the chooser, for a while.
     void say(const QString& message);
+    /// In the bar, with the way to the backups.
+    void sayDamaged(const QString& why);
 
 Q_SIGNALS:
+    void backupsWanted();
     void taskChanged(int task);
     /// A table was pasted that names its own athletes or days: it is to be imported.
     void tablePasted(const QString& text);
@@ -88,6 +91,7 @@ private:
     QLabel* m_message;
     QTimer* m_messageEnd;
     MessageBar* m_bar;
+    bool m_damaged = false;
     QTabWidget* m_tabs;
     EntryPage* m_entry = nullptr;
     std::set<TaskPage*> m_behind; ///< hidden pages that have not heard of a change or a choice yet

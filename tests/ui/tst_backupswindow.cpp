@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Backups in the window, by real clicks: made at opening when due, listed, gone back to; and the
+// way back offered where a log is damaged or is no log any more.
+#include "core/log/backups.h"
+#include "tests/log/builders.h"
+#include "tests/log/rawfile.h"
+#include "ui/shell/mainwindow.h"
+#include "ui/shell/messagebar.h"
+#include "ui/shell/welcomepage.h"
+#include "ui/shell/workspace.h"
+
+#include <QApplication>
+#include <QDialog>
+#include <QLabel>
+#include <QPushButton>
+#include <QTimer>
+#include <QTreeWidget>
+
+#include <functional>
+
+using namespace slopebook;
+using namespace slopebook::test;
+using namespace slopebook::ui;
+using namespace std::chrono_literals;
+
+namespace {
+namespace fs = std::filesystem;
+constexpr std::chrono::sys_seconds noon = std::chrono::sys_days{day(2026, 3, 14)} + 12h;
+
+QString qt(const fs::path& path) {
+    return QString::fromStdString(path.string());
+}
+
+/// Calls work with the next modal dialog, once it is there.
+void inNextDialog(const std::function<void(QDialog&)>& work, int tries = 500) {
+    QTimer::singleShot(20, qApp, [work, tries] {
+        auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+        if (dialog && dialog->isVisible())
+            work(*dialog);
+        else if (tries > 0)
+            inNextDialog(work, tries - 1);
+    });
+}
+
+void click(QWidget* widget) {
+    QVERIFY(widget && widget->isVisible() && widget->isEnabled());
+    QTest::mouseClick(widget, Qt::LeftButton);
+}
+
+template <class Widget>
+Widget* named(const QWidget& in, const char* name) {
+    return in.findChild<Widget*>(QLatin1String(name));
+}
+} // namespace
+
+class TestBackupsWindow : public QObject {
+    Q_OBJECT
+
+    std::unique_ptr<Folder> m_folder;
+    std::chrono::sys_seconds m_now = noon;
+
+    fs::path file() const { return m_folder->path(); }
+    Surroundings surroundings() {
+        Surroundings s;
+        s.today = [] { return day(2026, 3, 14); };
+        s.now = [this] { return m_now; };
+        return s;
+    }
+    /// A log with a backup of an hour ago, and an athlete added since.
+    void makeWithBackup() {
+        log::Log log = log::Log::open(file());
+        QVERIFY(log::backUpWhenDue(log, noon - 1h));
+        log.add(Athlete{.name = "Cox"});
+    }
+
+private Q_SLOTS:
+    void init() {
+        m_folder = std::make_unique<Folder>();
+        m_now = noon;
+        log::Log log = log::Log::create(file());
+        fillSeason(log);
+    }
+    void openingMakesTheOneThatIsDue();
+    void oneThatCannotBeMadeIsTold();
+    void goingBackByClicks();
+    void aDamagedBackupIsShownAndNotTaken();
+    void aDamagedLogIsReadAndTheWayBackOffered();
+    void whatIsNoLogAnyMoreHasAWayBack();
+};
+
+void TestBackupsWindow::openingMakesTheOneThatIsDue() {
+    const auto open = [&] {
+        MainWindow window(surroundings());
+        window.show();
+        window.openLogFile(qt(file()));
+        QVERIFY(window.workspace());
+        QTest::qWait(50);
+    }; // closing waits for the copy
+    open();
+    QCOMPARE(log::backups(file()).size(), 1U);
+    QCOMPARE(log::backups(file()).front().made, noon);
+    VERIFY_SOUND(log::Log::open(log::backups(file()).front().file, log::Access::ReadOnly));
+    m_now = noon + 24h;
+    open();
+    QCOMPARE(log::backups(file()).size(), 1U);
+    for (int days = 1; days <= 12; ++days) {
+        m_now = noon + days * 25h;
+        open();
+    }
+    QCOMPARE(log::backups(file()).size(), log::backupsKept);
+    QCOMPARE(log::backups(file()).front().made, m_now);
+}
+
+void TestBackupsWindow::oneThatCannotBeMadeIsTold() {
+    writeBytes(log::backupFolder(file()), "a file where the folder should be");
+    MainWindow window(surroundings());
+    window.show();
+    window.openLogFile(qt(file()));
+    QTRY_VERIFY(window.workspace()->bar().text().contains(QLatin1String("could not be made")));
+    QCOMPARE(window.workspace()->logbook().log().access(), log::Access::ReadWrite);
+}
+
+void TestBackupsWindow::goingBackByClicks() {
+    makeWithBackup();
+    MainWindow window(surroundings());
+    window.show();
+    window.openLogFile(qt(file()));
+    QCOMPARE(window.workspace()->logbook().log().athletes().size(), 3U);
+    QStringList row;
+    inNextDialog([&](QDialog& dialog) {
+        auto* list = named<QTreeWidget>(dialog, "backups");
+        QVERIFY(list && list->topLevelItemCount() == 1);
+        for (int column = 0; column < list->columnCount(); ++column)
+            row << list->topLevelItem(0)->text(column);
+        click(named<QPushButton>(dialog, "goBack"));
+    });
+    window.actions().backups->trigger();
+    QCOMPARE(row.size(), 5);
+    QVERIFY(!row[0].isEmpty() && !row[1].isEmpty());
+    QCOMPARE(row[2], QStringLiteral("3"));
+    QCOMPARE(row[3], QStringLiteral("15"));
+    QCOMPARE(row[4], QStringLiteral("whole and sound"));
+    QVERIFY(window.workspace());
+    QCOMPARE(window.workspace()->logbook().log().file(), file());
+    QCOMPARE(window.workspace()->logbook().log().athletes().size(), 2U);
+    window.workspace()->logbook().addAthlete(Athlete{.name = "Bow"}); // it goes on
+    // Nothing is lost: the log as it was stands beside it.
+    const auto kept = m_folder->path("season before going back.slopebook");
+    QCOMPARE(log::Log::open(kept, log::Access::ReadOnly).athletes().size(), 3U);
+    QCOMPARE(namesIn(file().parent_path()).size(), 3U); // and its backups
+}
+
+void TestBackupsWindow::aDamagedBackupIsShownAndNotTaken() {
+    makeWithBackup();
+    runSql(log::backups(file()).front().file, "UPDATE reps SET velocity = 0.123");
+    MainWindow window(surroundings());
+    window.show();
+    window.openLogFile(qt(file()));
+    bool offered = true;
+    QString state;
+    inNextDialog([&](QDialog& dialog) {
+        auto* list = named<QTreeWidget>(dialog, "backups");
+        list->setCurrentItem(list->topLevelItem(0));
+        state = list->topLevelItem(0)->text(4);
+        offered = named<QPushButton>(dialog, "goBack")->isEnabled();
+        dialog.reject();
+    });
+    window.actions().backups->trigger();
+    QVERIFY(!offered);
+    QCOMPARE(state, QStringLiteral("damaged"));
+    QCOMPARE(window.workspace()->logbook().log().athletes().size(), 3U);
+}
+
+void TestBackupsWindow::aDamagedLogIsReadAndTheWayBackOffered() {
+    makeWithBackup();
+    runSql(file(), "UPDATE sets SET load_g = 61000 WHERE load_g = 60000 AND session = 1");
+    const std::string bytes = readBytes(file());
+    MainWindow window(surroundings());
+    window.show();
+    window.openLogFile(qt(file()));
+    QVERIFY(window.workspace());
+    const log::Log& log = window.workspace()->logbook().log();
+    QCOMPARE(log.access(), log::Access::Salvage);
+    QCOMPARE(log.athletes().size(), 3U);
+    const auto read = log.liftSessions({}).size(); // of six: the damaged session is left out
+    QVERIFY(read > 0 && read < 6);
+    QVERIFY(window.workspace()->bar().text().contains(QLatin1String("damaged")));
+    QCOMPARE(errorOf([&] { window.workspace()->logbook().addAthlete({.name = "Bow"}); }),
+             LogError::Kind::ReadOnly);
+    QCOMPARE(readBytes(file()), bytes);
+    inNextDialog([](QDialog& dialog) { click(named<QPushButton>(dialog, "goBack")); });
+    click(named<QPushButton>(window.workspace()->bar(), "offer"));
+    QTRY_COMPARE(window.workspace()->logbook().log().access(), log::Access::ReadWrite);
+    QVERIFY(!window.workspace()->bar().isVisible());
+    VERIFY_SOUND(window.workspace()->logbook().log());
+    QCOMPARE(readBytes(m_folder->path("season before going back.slopebook")), bytes);
+}
+
+void TestBackupsWindow::whatIsNoLogAnyMoreHasAWayBack() {
+    makeWithBackup();
+    writeBytes(file(), "overwritten by something else");
+    MainWindow window(surroundings());
+    window.show();
+    window.openLogFile(qt(file()));
+    QVERIFY(!window.workspace());
+    inNextDialog([](QDialog& dialog) { click(named<QPushButton>(dialog, "goBack")); });
+    click(named<QPushButton>(window.welcome(), "wayBack"));
+    QVERIFY(window.workspace());
+    QCOMPARE(window.workspace()->logbook().log().athletes().size(), 2U);
+    QCOMPARE(readBytes(m_folder->path("season before going back.slopebook")),
+             std::string("overwritten by something else"));
+}
+
+QTEST_MAIN(TestBackupsWindow)
+#include "tst_backupswindow.moc"

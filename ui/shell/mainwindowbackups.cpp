@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Backups in the window: the one that is due at opening, and the way back.
+#include "core/model/errors.h"
+#include "ui/shell/backupsdialog.h"
+#include "ui/shell/dailybackup.h"
+#include "ui/shell/mainwindow.h"
+#include "ui/shell/workspace.h"
+
+#include <QFileInfo>
+
+namespace slopebook::ui {
+
+void MainWindow::beginBackup() {
+    // What cannot be written is not ours to keep copies of, and a damaged log makes none.
+    if (!m_surroundings.now || m_workspace->logbook().log().access() != log::Access::ReadWrite)
+        return;
+    auto* daily = new DailyBackup(m_workspace);
+    connect(daily, &DailyBackup::made, m_workspace,
+            [this] { say(tr("A backup was made, and the copy checked.")); });
+    connect(daily, &DailyBackup::failed, m_workspace, [this](const QString& why, bool damaged) {
+        if (damaged)
+            m_workspace->sayDamaged(why);
+        else
+            trouble(tr("Today's backup could not be made. %1").arg(why));
+    });
+    daily->begin(m_workspace->logbook().log().file(), m_surroundings.now());
+}
+
+void MainWindow::askGoBack() {
+    if (!m_inTrouble.empty())
+        showBackups(m_inTrouble);
+    else if (m_workspace)
+        showBackups(m_workspace->logbook().log().file());
+}
+
+void MainWindow::showBackups(const std::filesystem::path& log) {
+    BackupsDialog dialog(log, this);
+    dialog.exec();
+    if (const auto backup = dialog.chosen(); !backup.empty())
+        goBack(log, backup);
+}
+
+void MainWindow::goBack(const std::filesystem::path& log, const std::filesystem::path& backup) {
+    const std::filesystem::path file = log; // the workspace that it may be a part of goes
+    const bool open = m_workspace && m_workspace->logbook().log().file() == file;
+    if (open)
+        closeLogFile();
+    QString problem;
+    std::filesystem::path kept;
+    try {
+        kept = log::goBackTo(backup, file);
+    } catch (const std::exception& error) {
+        problem = QString::fromUtf8(error.what());
+    }
+    if (problem.isEmpty() || open)
+        openLogFile(nameOf(file));
+    if (!problem.isEmpty())
+        trouble(problem);
+    else if (kept.empty())
+        say(tr("The backup stands in the place of the log."));
+    else
+        say(tr("The backup stands in the place of the log, which is kept as %1.")
+                .arg(QFileInfo(nameOf(kept)).fileName()));
+}
+
+} // namespace slopebook::ui
