@@ -39,7 +39,8 @@ void addLoad(page::Flow& flow, const PlanCard& card, std::size_t at) {
         Card::tr("%1   %2").arg(planwords::loadText(load.built.exact, card.unit), workText(card)),
         page::pageFont(loadSize, true), 14, true);
     const QString bar = planwords::barText(load.built);
-    const QString putOn = planwords::perSideText(load.built);
+    QString putOn = planwords::perSideText(load.built);
+    putOn.replace(u" kg"_s, u"\u00a0kg"_s).replace(u" lb"_s, u"\u00a0lb"_s); // never on its own
     flow.text(bar.isEmpty() ? putOn : Card::tr("%1, each side: %2").arg(bar, putOn),
               page::pageFont(putOnSize), 2, true);
     if (load.percent)

@@ -188,12 +188,19 @@ void PlanPage::ask() {
         settings.side = m_choice.side;
         settings.restrictedFlow = m_choice.restrictedFlow;
         settings.unit = m_choice.unit == LoadUnit::Pounds ? MassUnit::Pound : MassUnit::Kilogram;
+        const bool noShare = m_about->lift.value.ballistic && settings.target &&
+                             settings.target->kind == answers::Target::Kind::Percent;
+        if (noShare) // every load is shown instead, with its speed
+            settings.target.reset();
         m_profile = *profile;
         const auto plan = answers::plan(m_about->lift.value, *profile, settings);
         if (!plan)
             showReason(asSentence(noAnswerText(plan.why())));
         else
             showPlan(*plan);
+        if (plan && noShare)
+            m_sentence->setText(tr("A thrown or jumped lift has no 1RM to take a share of: aim at "
+                                   "a speed. Every load of this set of equipment."));
         askNextTest();
     });
 }
