@@ -23,7 +23,11 @@ ui::Settings readSettings() {
             .recentLogs = store.value(QLatin1String("logs/recent")).toStringList(),
             .page = store.value(QLatin1String("window/page"), 0).toInt(),
             .language = store.value(QLatin1String("window/language")).toString(),
-            .importMaps = store.value(QLatin1String("import/maps")).toStringList()};
+            .importMaps = store.value(QLatin1String("import/maps")).toStringList(),
+            .unit = store.value(QLatin1String("window/unit")).toString() == QLatin1String("lb")
+                        ? ui::LoadUnit::Pounds
+                        : ui::LoadUnit::Kilograms,
+            .restTimer = store.value(QLatin1String("window/restTimer"), false).toBool()};
 }
 
 void keepSettings(const ui::Settings& settings) {
@@ -34,6 +38,8 @@ void keepSettings(const ui::Settings& settings) {
     store.setValue(QLatin1String("window/page"), settings.page);
     store.setValue(QLatin1String("window/language"), settings.language);
     store.setValue(QLatin1String("import/maps"), settings.importMaps);
+    store.setValue(QLatin1String("window/unit"), ui::unitName(settings.unit));
+    store.setValue(QLatin1String("window/restTimer"), settings.restTimer);
 }
 
 Date today() {

@@ -37,6 +37,10 @@ double inUnit(double kilograms, LoadUnit unit) {
     return unit == LoadUnit::Kilograms ? kilograms : kilograms * 1000.0 / gramsPerPound;
 }
 
+stats::Interval inUnit(const stats::Interval& kilograms, LoadUnit unit) {
+    return {inUnit(kilograms.low, unit), inUnit(kilograms.high, unit)};
+}
+
 QString number(double value, int decimals) {
     if (!std::isfinite(value))
         return u"–"_s;

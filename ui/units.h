@@ -18,6 +18,9 @@ QString unitName(LoadUnit unit);
 /// Kilograms in that unit.
 double inUnit(double kilograms, LoadUnit unit);
 
+/// Ends in kilograms in that unit.
+stats::Interval inUnit(const stats::Interval& kilograms, LoadUnit unit);
+
 /// Fixed decimals with the desktop's decimal mark, no group marks, a true minus sign, never "-0".
 /// "–" for what is not finite.
 QString number(double value, int decimals);

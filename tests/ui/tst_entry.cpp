@@ -237,7 +237,7 @@ private Q_SLOTS:
         QTest::keyClick(line(), Qt::Key_Down);
         QCOMPARE(line()->text(), QStringLiteral("60 "));
         const auto* next = m_page->findChild<QLabel*>(QStringLiteral("nextLoad"));
-        QVERIFY(next->text().contains(QStringLiteral("60 kg")));
+        QVERIFY(next->text().contains(QStringLiteral("60\u00a0kg")));
         QCOMPARE(m_page->ladder().rowCount(), 4);
         QCOMPARE(m_page->ladder().nextRow(), 1);
     }

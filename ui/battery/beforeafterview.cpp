@@ -350,7 +350,7 @@ void BeforeAfterView::writePdf() {
             tr("PDF (*.pdf)"));
         if (file.isEmpty())
             return;
-        const bool letter = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+        const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
         writeBatteryPdf(*m_answer, letter ? Paper::Letter : Paper::A4, utf8(file));
         Q_EMIT message(tr("Written: %1").arg(file));
     });

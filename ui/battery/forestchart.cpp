@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/battery/forestchart.h"
 
+#include "ui/charts/chartmenu.h"
 #include "ui/charts/scale.h"
 #include "ui/shell/format.h"
 
@@ -162,6 +163,7 @@ void paintForest(QPainter& painter, const QRectF& target,
 }
 
 ForestChart::ForestChart(QWidget* parent) : QWidget(parent) {
+    new charts::ChartMenu(this, *this);
     setAccessibleName(tr("Changes of all tests in units of the smallest change that matters; the "
                          "same figures stand in the table"));
 }
@@ -181,6 +183,31 @@ void ForestChart::setRows(std::vector<answers::ForestRow> rows) {
     update();
 }
 
+charts::FigureTable ForestChart::figures() const {
+    charts::FigureTable table{
+        .headings = {tr("Test"), tr("Change, units"), tr("Interval, units"), tr("Reading")}};
+    for (const auto& row : m_rows)
+        table.rows.push_back({text(row.label), signedNumber(row.change, 2),
+                              signedRangeText(row.interval, 2), readingText(row)});
+    return table;
+}
+
+QSizeF ForestChart::paperSize() const {
+    return {480, forestHeight(m_rows.size(), charts::paperTextSize) + 8};
+}
+
+void ForestChart::paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const {
+    painter.save();
+    painter.translate(target.topLeft());
+    painter.scale(target.width() / points.width(), target.height() / points.height());
+    QFont small = font();
+    small.setPixelSize(static_cast<int>(charts::paperTextSize));
+    painter.setFont(small);
+    paintForest(painter, QRectF(4, 4, points.width() - 8, points.height() - 8), m_rows,
+                look::paperGround(), charts::paperTextSize);
+    painter.restore();
+}
+
 QSize ForestChart::sizeHint() const {
     return {760, static_cast<int>(std::ceil(forestHeight(m_rows.size(), textSize()))) + 8};
 }
@@ -196,6 +223,8 @@ void ForestChart::paintEvent(QPaintEvent*) {
     const double height =
         std::min<double>(rect().height() - 8, forestHeight(m_rows.size(), textSize()));
     paintForest(painter, QRectF(8, 4, rect().width() - 16, height), m_rows, ground, textSize());
+    if (hasFocus())
+        look::paintFocus(painter, rect(), palette());
 }
 
 void ForestChart::changeEvent(QEvent* event) {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/answers/batterycomparison.h"
+#include "ui/charts/chartout.h"
 #include "ui/charts/look.h"
 
 #include <QWidget>
@@ -20,13 +21,16 @@ void paintForest(QPainter& painter, const QRectF& target,
                  const std::vector<answers::ForestRow>& rows, const look::Ground& ground,
                  double textSize);
 
-class ForestChart final : public QWidget {
+class ForestChart final : public QWidget, public charts::ChartOut {
     Q_OBJECT
 public:
     explicit ForestChart(QWidget* parent = nullptr);
 
     void setRows(std::vector<answers::ForestRow> rows);
     const std::vector<answers::ForestRow>& rows() const { return m_rows; }
+    charts::FigureTable figures() const override;
+    void paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const override;
+    QSizeF paperSize() const override;
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/battery/traceview.h"
 
+#include "ui/charts/chartmenu.h"
 #include "ui/charts/look.h"
 #include "ui/charts/scale.h"
 #include "ui/shell/format.h"
@@ -24,6 +25,7 @@ constexpr double grip = 8; // pixels either side of a mark that take hold of it
 TraceView::TraceView(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Curve with marks"));
+    new charts::ChartMenu(this, *this);
     setToolTip(tr("Drag a mark, or Tab to it and move it with the arrow keys (Shift: ten samples). "
                   "Wheel, plus and minus: zoom; 0: everything."));
 }
@@ -44,6 +46,27 @@ void TraceView::show(const traces::Analysis* analysis, std::size_t event) {
     }
     say();
     update();
+}
+
+charts::FigureTable TraceView::figures() const {
+    charts::FigureTable table{.headings = {tr("Mark"), tr("Time, s"), tr("Value")}};
+    for (const traces::Mark& mark : m_marks) {
+        const traces::Trace& trace = m_analysis->trace();
+        const auto sample =
+            static_cast<std::size_t>(std::clamp(std::lround(trace.sampleOf(mark.time)), 0L,
+                                                static_cast<long>(trace.values.size()) - 1));
+        table.rows.push_back(
+            {text(mark.name), number(mark.time, 4), number(trace.values[sample], 3)});
+    }
+    return table;
+}
+
+void TraceView::paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const {
+    TraceView paper;
+    paper.show(m_analysis, m_event);
+    paper.m_from = m_from;
+    paper.m_to = m_to;
+    charts::paintWidget(paper, painter, target, points);
 }
 
 void TraceView::fit() {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/traces/analysis.h"
+#include "ui/charts/chartout.h"
 
 #include <QWidget>
 
@@ -11,7 +12,7 @@
 
 namespace slopebook::ui {
 
-class TraceView final : public QWidget {
+class TraceView final : public QWidget, public charts::ChartOut {
     Q_OBJECT
 public:
     explicit TraceView(QWidget* parent = nullptr);
@@ -23,6 +24,9 @@ public:
     int currentMark() const { return m_mark; }
     void setCurrentMark(int mark);
 
+    charts::FigureTable figures() const override;
+    void paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const override;
+    QSizeF paperSize() const override { return {480, 220}; }
     QSize sizeHint() const override { return {820, 300}; }
     QSize minimumSizeHint() const override { return {360, 180}; }
     /// Where a mark stands in the widget, for tests.

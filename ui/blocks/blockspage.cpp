@@ -26,6 +26,7 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
     table->setTabKeyNavigation(false);
     table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
     table->verticalHeader()->hide();
+    table->verticalHeader()->setMinimumSectionSize(30);
     table->horizontalHeader()->setHighlightSections(false);
     // What was missing is read whole: it wraps rather than being cut.
     QObject::connect(table->horizontalHeader(), &QHeaderView::sectionResized, table,
@@ -47,7 +48,7 @@ BlocksPage::BlocksPage(Logbook& logbook, std::function<Date()> today, QWidget* p
 }
 
 void BlocksPage::build() {
-    m_timeline = new Timeline;
+    m_timeline = new Timeline(m_logbook.loadUnit());
     m_blockRows = new TextTable(this);
     m_sessionRows = new TextTable(this);
     m_blockTable = tableOf(m_blockRows, tr("Training blocks"));
@@ -206,7 +207,8 @@ void BlocksPage::showBlocks() {
         const Block& block = m_blocks[static_cast<std::size_t>(i)].value;
         blocks.push_back(block);
         rows.push_back({.cells = {text(block.name), dateText(block.first), dateText(block.last),
-                                  block.ceiling ? massText(*block.ceiling) + tr(" kg") : tr("none"),
+                                  block.ceiling ? massWithUnit(*block.ceiling, m_logbook.loadUnit())
+                                                : tr("none"),
                                   QString::number(sessions), missing.join(QStringLiteral("; ")),
                                   text(block.note)},
                         .explanation = text(block.note)});

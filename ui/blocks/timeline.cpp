@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/blocks/timeline.h"
 
+#include "ui/charts/chartmenu.h"
 #include "ui/charts/look.h"
 #include "ui/shell/format.h"
 
@@ -21,9 +22,10 @@ constexpr double barUnits = 3.0; // of line height: name, ceiling
 constexpr double markUnits = 1.6;
 } // namespace
 
-Timeline::Timeline(QWidget* parent) : QWidget(parent) {
+Timeline::Timeline(LoadUnit unit, QWidget* parent) : QWidget(parent), m_unit(unit) {
     setAccessibleName(tr("Timeline of training blocks; the same stands in the table"));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    m_menu = new charts::ChartMenu(this, *this);
 }
 
 double Timeline::lineHeight() const {
@@ -34,8 +36,33 @@ void Timeline::show(std::vector<Block> blocks, std::vector<TimelineSession> sess
     m_blocks = std::move(blocks);
     m_sessions = std::move(sessions);
     layOut();
+    m_menu->dataChanged();
     updateGeometry();
     update();
+}
+
+charts::FigureTable Timeline::figures() const {
+    charts::FigureTable table{
+        .headings = {tr("Block or session"), tr("First day"), tr("Last day"), tr("What it is")}};
+    for (const Block& block : m_blocks)
+        table.rows.push_back({text(block.name), dateText(block.first), dateText(block.last),
+                              block.ceiling
+                                  ? tr("no load over %1").arg(massWithUnit(*block.ceiling, m_unit))
+                                  : text(block.note)});
+    for (const TimelineSession& session : m_sessions)
+        table.rows.push_back({tr("session"), dateText(session.date), QString(),
+                              session.missing ? tr("something was not possible") : QString()});
+    return table;
+}
+
+QSizeF Timeline::paperSize() const {
+    return {480, sizeHint().height() * 0.75};
+}
+
+void Timeline::paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const {
+    Timeline paper(m_unit);
+    paper.show(m_blocks, m_sessions);
+    charts::paintWidget(paper, painter, target, points);
 }
 
 void Timeline::setCurrent(int block) {
@@ -113,6 +140,8 @@ void Timeline::paintEvent(QPaintEvent*) {
                                                                          : ground.ink);
         painter.drawEllipse(markOf(i), size, size);
     }
+    if (hasFocus())
+        look::paintFocus(painter, rect(), palette());
 }
 
 void Timeline::paintMonths(QPainter& painter) const {
@@ -157,8 +186,8 @@ void Timeline::paintBar(QPainter& painter, int block) const {
                          metrics.elidedText(words, Qt::ElideRight, inside.width()));
     };
     line(0, text(shown.name));
-    line(1,
-         shown.ceiling ? tr("no load over %1 kg").arg(massText(*shown.ceiling)) : text(shown.note));
+    line(1, shown.ceiling ? tr("no load over %1").arg(massWithUnit(*shown.ceiling, m_unit))
+                          : text(shown.note));
 }
 
 void Timeline::mousePressEvent(QMouseEvent* event) {

@@ -4,6 +4,8 @@
 #pragma once
 
 #include "core/model/people.h"
+#include "ui/charts/chartout.h"
+#include "ui/units.h"
 
 #include <QWidget>
 
@@ -12,21 +14,29 @@
 
 namespace slopebook::ui {
 
+namespace charts {
+class ChartMenu;
+}
+
 struct TimelineSession {
     Date date{};
     bool missing = false; ///< something was not possible
     QString tip{};
 };
 
-class Timeline final : public QWidget {
+class Timeline final : public QWidget, public charts::ChartOut {
     Q_OBJECT
 public:
-    explicit Timeline(QWidget* parent = nullptr);
+    /// unit: of the ceilings.
+    explicit Timeline(LoadUnit unit = LoadUnit::Kilograms, QWidget* parent = nullptr);
 
     void show(std::vector<Block> blocks, std::vector<TimelineSession> sessions);
     void setCurrent(int block); ///< -1: none
     int lanes() const { return m_lanes; }
 
+    charts::FigureTable figures() const override;
+    void paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const override;
+    QSizeF paperSize() const override;
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override { return {320, sizeHint().height()}; }
     /// Where a block's bar and a session's mark stand, for tests and clicks.
@@ -48,6 +58,8 @@ private:
     void paintMonths(QPainter& painter) const;
     void paintBar(QPainter& painter, int block) const;
 
+    charts::ChartMenu* m_menu;
+    LoadUnit m_unit;
     std::vector<Block> m_blocks;
     std::vector<TimelineSession> m_sessions;
     std::vector<int> m_lane; ///< of each block: overlapping blocks stand below each other

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/changechart.h"
 
+#include "ui/charts/figuretables.h"
+
 namespace slopebook::ui::charts {
 
 ChangeChart::ChangeChart(QWidget* parent) : ChangeChart(new ChangeFigure, parent) {}
@@ -10,10 +12,15 @@ ChangeChart::ChangeChart(ChangeFigure* figure, QWidget* parent)
 
 void ChangeChart::setData(const ChangeData& shownData) {
     m_figure->setData(shownData);
+    describe();
 }
 
 void ChangeChart::setHighlight(std::optional<int> reading) {
     m_figure->setHighlight(reading);
+}
+
+FigureTable ChangeChart::figures() const {
+    return figuresOf(m_figure->data());
 }
 
 std::unique_ptr<Figure> ChangeChart::paperFigure() const {

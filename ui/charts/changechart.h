@@ -17,6 +17,8 @@ public:
     void setHighlight(std::optional<int> reading);
     const ChangeFigure& figure() const { return *m_figure; }
 
+    FigureTable figures() const override;
+
 protected:
     std::unique_ptr<Figure> paperFigure() const override;
 

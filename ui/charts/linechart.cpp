@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/linechart.h"
 
+#include "ui/charts/figuretables.h"
+
 namespace slopebook::ui::charts {
 
 LineChart::LineChart(QWidget* parent) : LineChart(new LineFigure, parent) {}
@@ -13,10 +15,15 @@ LineChart::LineChart(LineFigure* figure, QWidget* parent)
 
 void LineChart::setData(const LineData& data) {
     m_figure->setData(data);
+    describe();
 }
 
 void LineChart::setHighlight(std::optional<PointRef> point) {
     m_figure->setHighlight(point);
+}
+
+FigureTable LineChart::figures() const {
+    return figuresOf(data());
 }
 
 std::unique_ptr<Figure> LineChart::paperFigure() const {

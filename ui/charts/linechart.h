@@ -19,6 +19,8 @@ public:
     void setHighlight(std::optional<PointRef> point);
     const LineFigure& figure() const { return *m_figure; }
 
+    FigureTable figures() const override;
+
 Q_SIGNALS:
     void pointClicked(slopebook::ui::charts::PointRef point);
 

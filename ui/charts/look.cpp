@@ -71,6 +71,12 @@ QColor sessionColour(const Role& role, const Ground& ground) {
 
 } // namespace
 
+void paintFocus(QPainter& painter, const QRect& area, const QPalette& palette) {
+    painter.setPen(QPen(palette.color(QPalette::Highlight), 2));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(area.adjusted(1, 1, -1, -1));
+}
+
 Ground screenGround(const QPalette& palette) {
     Ground g;
     g.paper = palette.color(QPalette::Base);

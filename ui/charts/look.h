@@ -17,6 +17,9 @@ struct Ground {
     friend bool operator==(const Ground&, const Ground&) = default;
 };
 
+/// Where the keys go: a frame in the desktop's colour of choice.
+void paintFocus(QPainter& painter, const QRect& area, const QPalette& palette);
+
 /// The desktop's own colours.
 Ground screenGround(const QPalette& palette);
 /// Black on white, whatever the desktop looks like.

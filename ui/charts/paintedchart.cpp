@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/paintedchart.h"
 
+#include "ui/charts/chartmenu.h"
+
 #include <QEvent>
 #include <QFontInfo>
 #include <QPainter>
@@ -8,12 +10,28 @@
 namespace slopebook::ui::charts {
 
 PaintedChart::PaintedChart(QWidget* parent) : QWidget(parent) {
-    setFocusPolicy(Qt::NoFocus); // its figures are in a table, which has the focus
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    m_menu = new ChartMenu(this, *this);
 }
 
 double PaintedChart::textSize() const {
     return QFontInfo(font()).pixelSize();
+}
+
+void PaintedChart::setSpokenText(const QString& text) {
+    m_menu->setSpoken(text);
+}
+
+void PaintedChart::describe() {
+    m_menu->dataChanged();
+}
+
+void PaintedChart::paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const {
+    painter.save();
+    painter.translate(target.topLeft());
+    painter.scale(target.width() / points.width(), target.height() / points.height());
+    paintChart(painter, QRectF(QPointF(), points), look::paperGround(), paperTextSize, false);
+    painter.restore();
 }
 
 void PaintedChart::paintEvent(QPaintEvent* /*event*/) {
@@ -21,7 +39,9 @@ void PaintedChart::paintEvent(QPaintEvent* /*event*/) {
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
     const look::Ground ground = look::screenGround(palette());
     painter.fillRect(rect(), ground.paper);
-    paintChart(painter, rect(), ground, textSize());
+    paintChart(painter, rect(), ground, textSize(), true);
+    if (hasFocus())
+        look::paintFocus(painter, rect(), palette());
 }
 
 void PaintedChart::changeEvent(QEvent* event) {

@@ -52,6 +52,7 @@ ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
       m_previewButton(new QPushButton(tr("Print pre&view…"))),
       m_printButton(new QPushButton(tr("&Print…"))), m_pdfButton(new QPushButton(tr("Save P&DF…"))),
       m_partsButton(new QPushButton(tr("Pa&rts"))), m_view(new ComparisonView) {
+    m_unit = m_logbook.loadUnit();
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
     layout->addWidget(m_view, 1);
@@ -160,11 +161,6 @@ void ComparePage::compareSessions(SessionId from, SessionId to) {
         fillChoices();
         ask();
     });
-}
-
-void ComparePage::setLoadUnit(LoadUnit unit) {
-    m_unit = unit;
-    ask();
 }
 
 void ComparePage::readSessions() {

@@ -29,7 +29,6 @@ public:
     /// Without asking for a name. Throws LogError; canPrint() must hold.
     void writePdfTo(const std::filesystem::path& file) const;
 
-    void setLoadUnit(LoadUnit unit);
     const ComparisonView& view() const { return *m_view; }
 
 private:

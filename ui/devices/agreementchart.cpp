@@ -114,7 +114,29 @@ void paintAgreement(QPainter& painter, const QRectF& target, const AgreementData
 void AgreementChart::setData(AgreementData data) {
     m_data = std::move(data);
     m_ringed.reset();
+    describe();
     update();
+}
+
+charts::FigureTable AgreementChart::figures() const {
+    charts::FigureTable table{
+        .headings = {AgreementWords::tr("What it is"),
+                     AgreementWords::tr("Mean of %1 and %2 (m/s)").arg(m_data.first, m_data.second),
+                     AgreementWords::tr("%1 − %2 (m/s)").arg(m_data.first, m_data.second)}};
+    if (m_data.sets.empty())
+        return table;
+    const auto level = [&](const QString& name, double value, const stats::Interval& interval) {
+        table.rows.push_back({name, QString(),
+                              signedNumber(value, 3) + QStringLiteral(" (") +
+                                  signedRangeText(interval, 3) + QLatin1Char(')')});
+    };
+    level(AgreementWords::tr("bias"), m_data.bias, m_data.biasInterval);
+    level(AgreementWords::tr("lower limit"), m_data.limits.low, m_data.lower);
+    level(AgreementWords::tr("upper limit"), m_data.limits.high, m_data.upper);
+    for (const AgreementData::Set& set : m_data.sets)
+        table.rows.push_back(
+            {AgreementWords::tr("set"), number(set.mean, 3), signedNumber(set.difference, 3)});
+    return table;
 }
 
 void AgreementChart::setRinged(std::optional<int> set) {
@@ -123,8 +145,8 @@ void AgreementChart::setRinged(std::optional<int> set) {
 }
 
 void AgreementChart::paintChart(QPainter& painter, const QRectF& target, const look::Ground& ground,
-                                double textSize) {
-    paintAgreement(painter, target, m_data, ground, textSize, m_ringed);
+                                double textSize, bool onScreen) const {
+    paintAgreement(painter, target, m_data, ground, textSize, onScreen ? m_ringed : std::nullopt);
 }
 
 } // namespace slopebook::ui

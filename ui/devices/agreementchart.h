@@ -40,10 +40,11 @@ public:
     void setData(AgreementData data);
     const AgreementData& data() const { return m_data; }
     void setRinged(std::optional<int> set);
+    charts::FigureTable figures() const override;
 
 protected:
     void paintChart(QPainter& painter, const QRectF& target, const look::Ground& ground,
-                    double textSize) override;
+                    double textSize, bool onScreen) const override;
 
 private:
     AgreementData m_data;

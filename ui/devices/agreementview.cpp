@@ -122,8 +122,8 @@ void AgreementView::ask() {
                 at->second = text(m_logbook.log().athlete(at->first).value.name);
         m_chart->setData(agreementData(*study, nameOf(first), nameOf(second)));
         m_figures->setTable(agreementHeadings(), agreementRows(*study), 1, 3);
-        m_sets->setTable(pairedHeadings(nameOf(first), nameOf(second)),
-                         pairedRows(*study, athletes), 2, 7);
+        m_sets->setTable(pairedHeadings(nameOf(first), nameOf(second), m_logbook.loadUnit()),
+                         pairedRows(*study, athletes, m_logbook.loadUnit()), 2, 7);
         m_figureView->resizeColumnsToContents();
         m_setView->resizeColumnsToContents();
         m_told->setText(agreementSentence(*study, nameOf(first), nameOf(second)));

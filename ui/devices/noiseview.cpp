@@ -83,7 +83,8 @@ void NoiseView::reload() {
                 for (const answers::RepeatPair& pair : group.noise->used)
                     if (const auto [at, fresh] = names.try_emplace(pair.first.athlete); fresh)
                         at->second = text(m_logbook.log().athlete(at->first).value.name);
-        m_noise->setTable(noiseHeadings(), noiseRows(groups), 4, 10);
+        m_noise->setTable(noiseHeadings(m_logbook.loadUnit()),
+                          noiseRows(groups, m_logbook.loadUnit()), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
         m_noiseView->resizeColumnsToContents();
         m_repeatView->resizeColumnsToContents();
@@ -95,7 +96,7 @@ void NoiseView::reload() {
                      "tests on, else the log's from as many, else the published figure.")
                       .arg(answers::pairsNeeded));
     } catch (const std::exception& error) {
-        m_noise->setTable(noiseHeadings(), {}, 4, 10);
+        m_noise->setTable(noiseHeadings(m_logbook.loadUnit()), {}, 4, 10);
         m_repeats->setTable(repeatHeadings(), {}, 5, 6);
         m_told->setText(QString::fromUtf8(error.what()));
     }

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "ui/units.h"
 
 #include <QObject>
 #include <QUndoStack>
@@ -27,6 +28,9 @@ public:
     /// since. Throws LogError. Good until the next call.
     const LiftContext& context(LiftId lift) const;
     QUndoStack* undoStack();
+    /// In which unit the windows show loads and take bare numbers; the log itself holds grams.
+    LoadUnit loadUnit() const { return m_loadUnit; }
+    void setLoadUnit(LoadUnit unit) { m_loadUnit = unit; }
 
     // Each throws LogError or BadInput and then has changed nothing, on disk or in the undo stack.
     AthleteId addAthlete(const Athlete& athlete);
@@ -86,6 +90,7 @@ Q_SIGNALS:
     void failed(const QString& message);
 
 private:
+    LoadUnit m_loadUnit = LoadUnit::Kilograms;
     struct Impl;
     std::unique_ptr<Impl> m_impl;
 };

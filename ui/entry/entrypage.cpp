@@ -3,6 +3,7 @@
 
 #include "ui/entry/entryline.h"
 #include "ui/entry/figurespanel.h"
+#include "ui/entry/resttimer.h"
 #include "ui/entry/sessionbar.h"
 #include "ui/entry/setdelegate.h"
 #include "ui/entry/setdialog.h"
@@ -68,7 +69,8 @@ EntryPage::EntryPage(Logbook& logbook, std::function<Date()> today, QWidget* par
 
 void EntryPage::build(const std::function<Date()>& today) {
     m_bar = new SessionBar(m_logbook, today);
-    m_line = new EntryLine([this](const std::vector<Set>& sets) { return take(sets); });
+    m_line = new EntryLine([this](const std::vector<Set>& sets) { return take(sets); },
+                           m_logbook.loadUnit());
     m_next = new QLabel;
     m_next->setObjectName(QStringLiteral("nextLoad"));
     m_next->setAccessibleName(tr("Next load"));
@@ -81,7 +83,13 @@ void EntryPage::build(const std::function<Date()>& today) {
 
     auto* typing = new QHBoxLayout;
     typing->addWidget(m_line, 1);
-    typing->addWidget(m_next);
+    m_rest = new RestTimer;
+    auto* beside = new QVBoxLayout;
+    beside->setSpacing(0);
+    beside->addWidget(m_next);
+    beside->addWidget(m_rest);
+    beside->addStretch();
+    typing->addLayout(beside);
     auto* split = new QSplitter(Qt::Horizontal);
     split->setChildrenCollapsible(false);
     split->addWidget(buildTables());
@@ -109,6 +117,8 @@ QWidget* EntryPage::buildTables() {
         },
         this);
     m_ladder = new LadderModel(this);
+    m_sets->setUnit(m_logbook.loadUnit());
+    m_ladder->setUnit(m_logbook.loadUnit());
     m_setTable = tableOf(m_sets, tr("Sets of this session"));
     m_setTable->setObjectName(QStringLiteral("sets"));
     m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
@@ -158,6 +168,7 @@ QWidget* EntryPage::buildPicture() {
     m_chart = new charts::LineChart;
     m_chart->setAccessibleName(tr("Chart of load and velocity"));
     m_figures = new FiguresPanel;
+    m_figures->setUnit(m_logbook.loadUnit());
     auto* box = new QWidget;
     auto* layout = new QVBoxLayout(box);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -208,8 +219,10 @@ void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optiona
     const bool otherAthlete = athlete != m_athlete;
     m_athlete = athlete;
     m_lift = lift;
-    if (otherAthlete)
+    if (otherAthlete) {
         m_bar->setAthlete(athlete);
+        m_rest->stop();
+    }
     m_line->setEnabled(athlete && lift);
     m_line->showHelp();
     reload();
@@ -240,7 +253,7 @@ void EntryPage::reload() {
             return;
         }
         showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session(),
-                             m_earlier->value()));
+                             m_earlier->value(), m_logbook.loadUnit()));
     } catch (const std::exception& error) {
         showNothing(QString::fromUtf8(error.what()));
     }
@@ -264,7 +277,9 @@ void EntryPage::showView(const SessionView& view) {
     m_ladder->setSteps(view.ladder, view.next);
     m_ladderTitle->setText(view.last ? tr("Last time, %1").arg(dateText(view.last->date))
                                      : tr("No earlier session"));
-    m_next->setText(view.next ? tr("Next load %1 kg").arg(massText(*view.next)) : QString());
+    m_next->setText(view.next
+                        ? tr("Next load %1").arg(massWithUnit(*view.next, m_logbook.loadUnit()))
+                        : QString());
     m_line->setLoads(view.loadsToday(), view.loadsLast());
     m_chart->setData(view.chart);
     m_figures->showProfile(view.session, view.profile);
@@ -284,6 +299,7 @@ QString EntryPage::take(const std::vector<Set>& sets) {
         if (!session)
             return m_line->answer();
         const auto ids = m_logbook.addSets(*session, *m_lift, sets);
+        m_rest->restart();
         if (const int row = m_sets->rowOf(ids.back()); row >= 0) {
             m_setTable->selectRow(row);
             m_setTable->scrollTo(m_sets->index(row, 0));
@@ -390,6 +406,10 @@ void EntryPage::pasteBlock(const QString& text) {
     } catch (const std::exception& error) {
         m_line->showProblem(QString::fromUtf8(error.what()));
     }
+}
+
+void EntryPage::showRest(bool wanted) {
+    m_rest->setWanted(wanted);
 }
 
 void EntryPage::focusLine() {

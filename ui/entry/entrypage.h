@@ -15,6 +15,7 @@ namespace slopebook::ui {
 
 class EntryLine;
 class FiguresPanel;
+class RestTimer;
 class SessionBar;
 
 class EntryPage final : public TaskPage {
@@ -39,6 +40,7 @@ public:
     void focusLine();
     /// Takes cells as a spreadsheet copies them; asks first where they can be read in two ways.
     void pasteBlock(const QString& text);
+    void showRest(bool wanted);
 
     const charts::LineChart& chart() const { return *m_chart; }
     SetModel& sets() { return *m_sets; }
@@ -71,6 +73,7 @@ private:
     SessionBar* m_bar;
     EntryLine* m_line;
     QLabel* m_next;
+    RestTimer* m_rest;
     SetModel* m_sets;
     LadderModel* m_ladder;
     QTableView* m_setTable;

@@ -92,14 +92,17 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) {
     QStringList detail;
     const answers::OneRm& oneRm = *profile.oneRm;
     const QString level = levelText(profile.level);
-    const QString estimate = number(oneRm.estimate, 1);
-    const QString interval = oneRm.interval ? rangeText(*oneRm.interval, 1) : QString();
+    const QString unit = unitName(m_unit);
+    const QString estimate = number(inUnit(oneRm.estimate, m_unit), 1);
+    const QString interval =
+        oneRm.interval ? rangeText(inUnit(*oneRm.interval, m_unit), 1) : QString();
     if (interval.isEmpty())
-        words.headline = tr("Estimated 1RM %1 kg, no interval").arg(estimate);
+        words.headline = tr("Estimated 1RM %1 %2, no interval").arg(estimate, unit);
     else if (oneRm.extrapolatedVeryFar())
-        words.headline = tr("Estimated 1RM %1 kg (%2), middle %3").arg(interval, level, estimate);
+        words.headline =
+            tr("Estimated 1RM %1 %4 (%2), middle %3").arg(interval, level, estimate, unit);
     else
-        words.headline = tr("Estimated 1RM %1 kg (%2: %3)").arg(estimate, level, interval);
+        words.headline = tr("Estimated 1RM %1 %4 (%2: %3)").arg(estimate, level, interval, unit);
     if (!profile.line.hasInference())
         detail << tr("the interval needs a third load");
     detail << tr("reach %1").arg(number(oneRm.reach, 2)) +
@@ -109,9 +112,10 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) {
     if (profile.mvt)
         detail << tr("MVT %1").arg(mvtText(*profile.mvt));
     if (oneRm.withMvt)
-        detail << tr("with the MVT's own spread %1").arg(rangeText(*oneRm.withMvt, 1));
+        detail
+            << tr("with the MVT's own spread %1").arg(rangeText(inUnit(*oneRm.withMvt, m_unit), 1));
     if (profile.session.measuredOneRm)
-        detail << tr("measured 1RM %1 kg").arg(massText(*profile.session.measuredOneRm));
+        detail << tr("measured 1RM %1").arg(massWithUnit(*profile.session.measuredOneRm, m_unit));
     words.detail = detail.join(QStringLiteral("  \u00b7  "));
     words.muted = oneRm.extrapolatedVeryFar();
 }
@@ -120,10 +124,12 @@ void FiguresPanel::addLine(Words& words, const answers::Profile& profile) {
     const stats::Line& line = profile.line;
     QStringList figures{
         tr("V0 %1 m/s").arg(number(line.intercept, 2)),
-        tr("slope %1 m/s per kg").arg(signedNumber(line.slope, 4)),
+        tr("slope %1 m/s per %2")
+            .arg(signedNumber(line.slope / inUnit(1, m_unit), 4), unitName(m_unit)),
         line.hasInference() ? tr("R\u00b2 %1").arg(number(line.r2, 3)) : QString(),
         line.n == 1 ? tr("1 point") : tr("%1 points").arg(line.n),
-        tr("%1 to %2 kg").arg(loadNumber(profile.lightest), loadNumber(profile.heaviest))};
+        tr("%1 to %2")
+            .arg(loadNumber(profile.lightest, m_unit), loadWithUnit(profile.heaviest, m_unit))};
     figures.removeAll(QString());
     words.line = figures.join(QStringLiteral("  \u00b7  "));
     QStringList notes;
@@ -133,7 +139,7 @@ void FiguresPanel::addLine(Words& words, const answers::Profile& profile) {
                                note.kind == Kind::ExtrapolatedFar ||
                                note.kind == Kind::ExtrapolatedVeryFar;
         if (!saidAbove)
-            notes << noteText(note);
+            notes << noteText(note, m_unit);
     }
     words.notes = notes.join(QLatin1Char(' '));
 }

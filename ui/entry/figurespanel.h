@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/questions/questions.h"
+#include "ui/units.h"
 
 #include <QWidget>
 
@@ -19,6 +20,7 @@ public:
     void showProfile(const std::optional<LiftSession>& session,
                      const std::optional<Answer<answers::Profile>>& profile);
     void clear();
+    void setUnit(LoadUnit unit) { m_unit = unit; }
     /// In a low window only the estimate and the cautions are shown: the rest is on the Profile
     /// tab.
     void setCompact(bool compact);
@@ -41,6 +43,7 @@ private:
     QLabel* m_line;
     QLabel* m_notes;
     bool m_compact = false;
+    LoadUnit m_unit = LoadUnit::Kilograms;
 };
 
 } // namespace slopebook::ui

@@ -39,7 +39,8 @@ QVariant LadderModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::DisplayRole) {
         switch (index.column()) {
         case Load:
-            return (isNext ? QStringLiteral("\u25b8 ") : QString()) + massText(step.set.load);
+            return (isNext ? QStringLiteral("\u25b8 ") : QString()) +
+                   massText(step.set.load, m_unit);
         case Reps:
             return repsText(step.set);
         case PointOf:
@@ -51,7 +52,7 @@ QVariant LadderModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::TextAlignmentRole)
         return int(Qt::AlignVCenter | (index.column() == Reps ? Qt::AlignLeft : Qt::AlignRight));
     if (role == Qt::AccessibleTextRole && isNext && index.column() == Load)
-        return tr("next: %1").arg(massText(step.set.load));
+        return tr("next: %1").arg(massText(step.set.load, m_unit));
     if (role == Qt::FontRole && (isNext || !step.point)) {
         QFont marked;
         marked.setBold(isNext);
@@ -70,7 +71,7 @@ QVariant LadderModel::headerData(int section, Qt::Orientation orientation, int r
         return section + 1;
     switch (section) {
     case Load:
-        return tr("Load, kg");
+        return tr("Load, %1").arg(unitName(m_unit));
     case Reps:
         return tr("Reps, m/s");
     case PointOf:

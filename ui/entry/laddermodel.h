@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/session.h"
+#include "ui/units.h"
 
 #include <QAbstractTableModel>
 
@@ -23,6 +24,7 @@ public:
 
     using QAbstractTableModel::QAbstractTableModel;
 
+    void setUnit(LoadUnit unit) { m_unit = unit; }
     void setSteps(std::vector<Step> steps, std::optional<Mass> next);
     /// The row of the next load; -1 where last time had no such load.
     int nextRow() const;
@@ -34,6 +36,7 @@ public:
 
 private:
     std::vector<Step> m_steps;
+    LoadUnit m_unit = LoadUnit::Kilograms;
     std::optional<Mass> m_next;
 };
 

@@ -64,9 +64,10 @@ void SessionBar::build() {
     addLabelled(row, tr("&Date"), m_date, 0);
     addLabelled(row, tr("De&vice"), m_device, 2);
     addLabelled(row, tr("&Place"), m_place, 2);
-    addLabelled(row, tr("&Body, kg"), m_bodyMass, 0);
-    m_bodyMass->setAccessibleName(tr("Body mass, kg"));
-    m_bodyMass->setToolTip(tr("Body mass, kg"));
+    const QString unit = unitName(m_logbook.loadUnit());
+    addLabelled(row, tr("&Body, %1").arg(unit), m_bodyMass, 0);
+    m_bodyMass->setAccessibleName(tr("Body mass, %1").arg(unit));
+    m_bodyMass->setToolTip(m_bodyMass->accessibleName());
     for (QPushButton* button : {m_start, m_details}) {
         button->setMinimumHeight(34);
         row->addWidget(button);
@@ -200,7 +201,7 @@ void SessionBar::showHead(const SessionHead& head) {
     m_device->setCurrentIndex(
         head.device ? std::max(0, m_device->findData(qint64(raw(*head.device)))) : 0);
     m_place->setText(text(head.place));
-    m_bodyMass->setText(head.bodyMass ? massText(*head.bodyMass) : QString());
+    m_bodyMass->setText(head.bodyMass ? massText(*head.bodyMass, m_logbook.loadUnit()) : QString());
     m_bodyMass->setPlaceholderText(QString());
     m_filling = false;
 }
@@ -218,7 +219,8 @@ void SessionBar::showNew() {
             lastMass = session.value.bodyMass;
     }
     showHead(head);
-    m_bodyMass->setPlaceholderText(lastMass ? massText(*lastMass) : QString());
+    m_bodyMass->setPlaceholderText(lastMass ? massText(*lastMass, m_logbook.loadUnit())
+                                            : QString());
 }
 
 SessionHead SessionBar::typedHead() const {
@@ -237,10 +239,11 @@ SessionHead SessionBar::typedHead() const {
     head.place = utf8(m_place->text().trimmed());
     head.bodyMass.reset();
     if (const QString typed = m_bodyMass->text().trimmed(); !typed.isEmpty()) {
-        const auto mass = readLoad(view(typed));
+        const auto mass = readLoad(view(typed), massUnit(m_logbook.loadUnit()));
         if (!std::holds_alternative<Mass>(mass) || std::get<Mass>(mass).grams == 0) {
-            throw BadInput(utf8(tr("a body mass of %1").arg(typed)),
-                           utf8(tr("kilograms, such as 74.5, or nothing")));
+            throw BadInput(
+                utf8(tr("a body mass of %1").arg(typed)),
+                utf8(tr("%1, such as 74.5, or nothing").arg(unitName(m_logbook.loadUnit()))));
         }
         head.bodyMass = std::get<Mass>(mass);
     }

@@ -100,8 +100,9 @@ std::optional<int> SessionView::pointOfRow(int row) const {
 }
 
 SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
-                        std::optional<SessionId> session, int earlier) {
+                        std::optional<SessionId> session, int earlier, LoadUnit unit) {
     SessionView view;
+    view.chart.unit = unit;
     view.about = background(log, athlete, lift);
     const PointRule rule = view.about.lift.value.rule;
     std::optional<SessionHead> head;

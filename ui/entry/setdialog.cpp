@@ -12,7 +12,8 @@ namespace slopebook::ui {
 SetDialog::SetDialog(Logbook& logbook, SetId id, QWidget* parent)
     : FormDialog(logbook, tr("Set"), parent), m_placed(logbook.log().set(id)) {
     const Set& set = m_placed.set;
-    setWindowTitle(tr("Set %1, %2 kg").arg(m_placed.ordinal).arg(massText(set.load)));
+    setWindowTitle(
+        tr("Set %1, %2").arg(m_placed.ordinal).arg(massWithUnit(set.load, logbook.loadUnit())));
     m_whole = addCounts(tr("&Whole set"), tr("counts"), set.excluded);
     for (std::size_t i = 0; i < set.reps.size(); ++i)
         m_reps.push_back(addCounts(i < 9 ? tr("Rep &%1").arg(i + 1) : tr("Rep %1").arg(i + 1),

@@ -9,7 +9,7 @@
 namespace slopebook::ui {
 
 namespace {
-QString remarks(const SetRow& row) {
+QString remarks(const SetRow& row, LoadUnit unit) {
     const Set& set = row.placed.set;
     QStringList all;
     if (set.trueMaximum)
@@ -19,7 +19,7 @@ QString remarks(const SetRow& row) {
     for (std::size_t i = 0; i < set.reps.size(); ++i)
         if (!set.reps[i].excluded.empty() && set.reps[i].excluded != set.note)
             all << SetModel::tr("rep %1 left out: %2").arg(i + 1).arg(text(set.reps[i].excluded));
-    if (const QString flags = flagText(set); !flags.isEmpty())
+    if (const QString flags = flagText(set, unit); !flags.isEmpty())
         all << SetModel::tr("have a look: %1").arg(flags);
     if (row.farFromLine)
         all << SetModel::tr("have a look: %1 residuals from its line")
@@ -58,14 +58,14 @@ int SetModel::rowOf(SetId id) const {
 
 std::optional<SetModel::Refusal> SetModel::refusal(int column, const QString& typed) const {
     if (column == Load) {
-        const auto load = readLoad(view(typed));
+        const auto load = readLoad(view(typed), massUnit(m_unit));
         if (const auto* problem = std::get_if<LineProblem>(&load))
-            return Refusal{problemText(*problem, typed), {}};
+            return Refusal{problemText(*problem, typed, m_unit), {}};
     }
     if (column == Reps) {
         const auto reps = readSpeeds(view(typed));
         if (const auto* problem = std::get_if<LineProblem>(&reps))
-            return Refusal{problemText(*problem, typed), {}};
+            return Refusal{problemText(*problem, typed, m_unit), {}};
         if (const auto* question = std::get_if<LineQuestion>(&reps))
             return Refusal{questionText(*question), QString::fromStdU16String(question->meant)};
     }
@@ -83,14 +83,14 @@ int SetModel::columnCount(const QModelIndex& parent) const {
 QString SetModel::shown(const SetRow& row, int column) const {
     switch (column) {
     case Load:
-        return massText(row.placed.set.load) +
+        return massText(row.placed.set.load, m_unit) +
                (row.placed.set.trueMaximum ? QStringLiteral("!") : QString());
     case Reps:
         return repsText(row.placed.set);
     case PointOf:
         return row.point ? speedText(*row.point) : QStringLiteral("\u2013");
     case Remarks:
-        return remarks(row);
+        return remarks(row, m_unit);
     default:
         return {};
     }
@@ -99,7 +99,7 @@ QString SetModel::shown(const SetRow& row, int column) const {
 QString SetModel::edited(const SetRow& row, int column) const {
     switch (column) {
     case Load:
-        return massText(row.placed.set.load);
+        return massText(row.placed.set.load, m_unit);
     case Reps:
         return repsText(row.placed.set);
     case Remarks:
@@ -146,7 +146,7 @@ QVariant SetModel::headerData(int section, Qt::Orientation orientation, int role
         return section + 1;
     switch (section) {
     case Load:
-        return tr("Load, kg");
+        return tr("Load, %1").arg(unitName(m_unit));
     case Reps:
         return tr("Reps, m/s");
     case PointOf:
@@ -178,7 +178,7 @@ bool SetModel::setData(const QModelIndex& index, const QVariant& value, int role
         return true;
     Set set = row.placed.set;
     if (index.column() == Load)
-        set.load = std::get<Mass>(readLoad(view(typed)));
+        set.load = std::get<Mass>(readLoad(view(typed), massUnit(m_unit)));
     else if (index.column() == Reps)
         set.reps =
             repsFromTyped(std::get<std::vector<TypedRep>>(readSpeeds(view(typed))), set.reps);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "ui/units.h"
 
 #include <QAbstractTableModel>
 
@@ -29,6 +30,8 @@ public:
 
     explicit SetModel(Change change, QObject* parent = nullptr);
 
+    /// In which loads are shown and typed; before any rows.
+    void setUnit(LoadUnit unit) { m_unit = unit; }
     void setRows(std::vector<SetRow> rows);
     /// row must be valid.
     const SetRow& row(int row) const { return m_rows[static_cast<std::size_t>(row)]; }
@@ -58,6 +61,7 @@ private:
 
     Change m_change;
     std::vector<SetRow> m_rows;
+    LoadUnit m_unit = LoadUnit::Kilograms;
 };
 
 } // namespace slopebook::ui

@@ -27,6 +27,7 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_model(new HistoryModel(this)),
       m_table(new QTableView), m_whose(new QComboBox), m_find(new QLineEdit),
       m_findSoon(new QTimer(this)), m_says(new QLabel), m_chart(new charts::LineChart) {
+    m_unit = m_logbook.loadUnit();
     buildTable();
     auto* splitter = new QSplitter(Qt::Vertical);
     splitter->addWidget(m_table);
@@ -124,11 +125,6 @@ void HistoryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optio
 
 void HistoryPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
     setAthleteAndLift(m_athlete, m_lift);
-}
-
-void HistoryPage::setLoadUnit(LoadUnit unit) {
-    m_unit = unit;
-    refresh(Logbook::What::Everything, {});
 }
 
 void HistoryPage::setEverybody(bool everybody) {

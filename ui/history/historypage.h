@@ -24,7 +24,6 @@ public:
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
-    void setLoadUnit(LoadUnit unit);
     /// Everybody's sessions of the lift, or the chosen athlete's.
     void setEverybody(bool everybody);
 

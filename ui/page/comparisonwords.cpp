@@ -31,10 +31,6 @@ QString shownOrNone(const QString& text) {
     return text.isEmpty() ? none : text;
 }
 
-stats::Interval inUnit(const stats::Interval& kg, LoadUnit unit) {
-    return {ui::inUnit(kg.low, unit), ui::inUnit(kg.high, unit)};
-}
-
 QString loadsOf(const Profile& p, LoadUnit unit) {
     return Page::tr("%1 counting sets, %2 to %3 %4")
         .arg(QString::number(p.line.n), loadNumber(p.lightest, unit), loadNumber(p.heaviest, unit),

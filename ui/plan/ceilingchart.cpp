@@ -107,6 +107,25 @@ CeilingChart::CeilingChart(CeilingFigure* figure, QWidget* parent)
 
 void CeilingChart::setData(const CeilingData& shown) {
     m_figure->setData(shown);
+    describe();
+}
+
+FigureTable CeilingChart::figures() const {
+    const CeilingData& data = m_figure->data();
+    const auto shown = [&](const std::optional<double>& halfWidth) {
+        if (!halfWidth)
+            return QString();
+        return data.byOneRm ? number(inUnit(*halfWidth, data.unit), 1) : number(*halfWidth, 3);
+    };
+    const QString unit = data.byOneRm ? unitName(data.unit) : tr("m/s");
+    FigureTable table{.headings = {tr("Ceiling, %1").arg(unitName(data.unit)),
+                                   tr("Best ladder, half-width in %1").arg(unit),
+                                   tr("Even steps, half-width in %1").arg(unit), tr("Today")}};
+    for (const answers::CeilingPoint& point : data.curve)
+        table.rows.push_back({loadNumber(kilograms(point.ceiling.exact), data.unit),
+                              shown(point.best), shown(point.even),
+                              point.withinCeiling ? tr("can be had") : QString()});
+    return table;
 }
 
 std::unique_ptr<Figure> CeilingChart::paperFigure() const {

@@ -42,6 +42,7 @@ public:
     explicit CeilingChart(QWidget* parent = nullptr);
     void setData(const CeilingData& shown);
     const CeilingFigure& figure() const { return *m_figure; }
+    FigureTable figures() const override;
 
 protected:
     std::unique_ptr<Figure> paperFigure() const override;

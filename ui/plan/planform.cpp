@@ -39,6 +39,10 @@ std::optional<double> readField(const QLineEdit* field, const QString& what) {
 
 } // namespace
 
+void PlanForm::setUnit(LoadUnit unit) {
+    m_unit->setCurrentIndex(unit == LoadUnit::Pounds ? 1 : 0);
+}
+
 PlanForm::PlanForm(QWidget* parent)
     : QWidget(parent), m_session(new QComboBox), m_equipment(new QComboBox), m_bar(new QComboBox),
       m_new(new QPushButton(tr("Ne&w…"))), m_change(new QPushButton(tr("Chan&ge…"))),

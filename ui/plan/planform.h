@@ -38,6 +38,8 @@ class PlanForm : public QWidget {
     Q_OBJECT
 public:
     explicit PlanForm(QWidget* parent = nullptr);
+    /// Shows loads in that unit until another is chosen.
+    void setUnit(LoadUnit unit);
 
     /// Newest first; the chosen one stays chosen where it is still there.
     void setSessions(const std::vector<LiftSession>& sessions);

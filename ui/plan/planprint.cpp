@@ -41,8 +41,9 @@ PlanCard PlanPage::card() const {
                   .unit = m_choice.unit,
                   .sets = m_choice.sets,
                   .reps = m_choice.reps};
-    card.paper = QLocale().measurementSystem() == QLocale::ImperialUSSystem ? QPageSize::Letter
-                                                                            : QPageSize::A4;
+    card.paper = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
+                     ? QPageSize::Letter
+                     : QPageSize::A4;
     return card;
 }
 

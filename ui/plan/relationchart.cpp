@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plan/relationchart.h"
 
+#include "ui/units.h"
+
 #include <QPainter>
 
 #include <algorithm>
@@ -120,6 +122,27 @@ RelationChart::RelationChart(RelationFigure* figure, QWidget* parent)
 
 void RelationChart::setData(const RelationData& shown) {
     m_figure->setData(shown);
+    describe();
+}
+
+FigureTable RelationChart::figures() const {
+    FigureTable table{.headings = {tr("Velocity, m/s"), tr("% of 1RM"), tr("What it is")}};
+    const RelationData& data = m_figure->data();
+    constexpr double step = 0.1; // m/s
+    if (data.squad) {
+        for (const answers::RelationPoint& point : data.squad->points)
+            table.rows.push_back(
+                {number(point.velocity, 3), number(point.percent, 1), tr("point")});
+        for (int i = 1; i <= 15; ++i)
+            table.rows.push_back({number(i * step, 1), number(data.squad->used().at(i * step), 1),
+                                  tr("the squad\u2019s relation, %1")
+                                      .arg(rangeText(data.squad->predicted(i * step), 1))});
+    }
+    if (data.published)
+        for (int i = 1; i <= 15; ++i)
+            table.rows.push_back({number(i * step, 1),
+                                  number(data.published->percentAt(i * step), 1), tr("published")});
+    return table;
 }
 
 std::unique_ptr<Figure> RelationChart::paperFigure() const {

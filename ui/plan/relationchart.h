@@ -48,6 +48,7 @@ public:
     explicit RelationChart(QWidget* parent = nullptr);
     void setData(const RelationData& shown);
     const RelationFigure& figure() const { return *m_figure; }
+    FigureTable figures() const override;
 
 protected:
     std::unique_ptr<Figure> paperFigure() const override;

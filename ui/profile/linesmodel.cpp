@@ -14,13 +14,14 @@
 namespace slopebook::ui {
 
 namespace {
-QString oneRmFigure(const answers::OneRm& oneRm, int column) {
+QString oneRmFigure(const answers::OneRm& oneRm, int column, LoadUnit unit) {
+    const QString estimate = number(inUnit(oneRm.estimate, unit), 1);
     switch (column) {
     case LinesModel::OneRm:
-        return oneRm.extrapolatedVeryFar() ? QStringLiteral("(%1)").arg(number(oneRm.estimate, 1))
-                                           : number(oneRm.estimate, 1);
+        return oneRm.extrapolatedVeryFar() ? QStringLiteral("(%1)").arg(estimate) : estimate;
     case LinesModel::Interval:
-        return oneRm.interval ? rangeText(*oneRm.interval, 1) : QStringLiteral("\u2013");
+        return oneRm.interval ? rangeText(inUnit(*oneRm.interval, unit), 1)
+                              : QStringLiteral("\u2013");
     case LinesModel::Reach:
         return number(oneRm.reach, 2);
     default:
@@ -28,19 +29,19 @@ QString oneRmFigure(const answers::OneRm& oneRm, int column) {
     }
 }
 
-QString lineFigure(const answers::Profile& profile, int column) {
+QString lineFigure(const answers::Profile& profile, int column, LoadUnit unit) {
     const stats::Line& line = profile.line;
     switch (column) {
     case LinesModel::V0:
         return number(line.intercept, 3);
     case LinesModel::Slope:
-        return number(line.slope, 4);
+        return number(line.slope / inUnit(1, unit), 4);
     case LinesModel::Scatter:
         return line.hasInference() ? number(line.s(), 3) : QStringLiteral("\u2013");
     case LinesModel::R2:
         return line.hasInference() ? number(line.r2, 3) : QStringLiteral("\u2013");
     case LinesModel::L0:
-        return line.slope < 0 ? number(profile.l0(), 1) : QStringLiteral("\u2013");
+        return line.slope < 0 ? number(inUnit(profile.l0(), unit), 1) : QStringLiteral("\u2013");
     default:
         return {};
     }
@@ -109,19 +110,19 @@ QString LinesModel::figure(const LineRow& row, int column) const {
     case Count:
         return QString::number(session.points.size());
     case Measured:
-        return session.measuredOneRm ? massText(*session.measuredOneRm) : QString();
+        return session.measuredOneRm ? massText(*session.measuredOneRm, m_unit) : QString();
     case Loads:
-        return row.profile
-                   ? tr("%1 to %2")
-                         .arg(loadNumber(row.profile->lightest), loadNumber(row.profile->heaviest))
-                   : QStringLiteral("\u2013");
+        return row.profile ? tr("%1 to %2")
+                                 .arg(loadNumber(row.profile->lightest, m_unit),
+                                      loadNumber(row.profile->heaviest, m_unit))
+                           : QStringLiteral("\u2013");
     case OneRm:
     case Interval:
     case Reach:
-        return row.profile && row.profile->oneRm ? oneRmFigure(*row.profile->oneRm, column)
+        return row.profile && row.profile->oneRm ? oneRmFigure(*row.profile->oneRm, column, m_unit)
                                                  : QStringLiteral("\u2013");
     default:
-        return row.profile ? lineFigure(*row.profile, column) : QStringLiteral("\u2013");
+        return row.profile ? lineFigure(*row.profile, column, m_unit) : QStringLiteral("\u2013");
     }
 }
 
@@ -171,29 +172,32 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
 
 QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int role) const {
     static const char* const titles[ColumnCount] = {
-        QT_TR_NOOP("Session"), QT_TR_NOOP("1RM, kg"),   QT_TR_NOOP("95 %, kg"),
+        QT_TR_NOOP("Session"), QT_TR_NOOP("1RM, %1"),   QT_TR_NOOP("Interval, %1"),
         QT_TR_NOOP("Reach"),   QT_TR_NOOP("Measured"),  QT_TR_NOOP("V0, m/s"),
         QT_TR_NOOP("Slope"),   QT_TR_NOOP("s, m/s"),    QT_TR_NOOP("R\u00b2"),
-        QT_TR_NOOP("Points"),  QT_TR_NOOP("Loads, kg"), QT_TR_NOOP("L0, kg")};
+        QT_TR_NOOP("Points"),  QT_TR_NOOP("Loads, %1"), QT_TR_NOOP("L0, %1")};
     static const char* const tips[ColumnCount] = {
         QT_TR_NOOP("Checked: on the chart"),
         QT_TR_NOOP("Estimated 1RM; in brackets where reach is under half"),
         QT_TR_NOOP("Interval of the estimate from the line alone, 95 %"),
         QT_TR_NOOP("Heaviest load lifted / estimated 1RM"),
-        QT_TR_NOOP("Measured 1RM: the heaviest true maximum, kg"),
+        QT_TR_NOOP("Measured 1RM: the heaviest true maximum, %1"),
         QT_TR_NOOP("Velocity at zero load"),
-        QT_TR_NOOP("m/s per kg"),
+        QT_TR_NOOP("m/s per %1"),
         QT_TR_NOOP("Residual SD of the points about the line"),
         QT_TR_NOOP("Share of the spread that the line explains"),
         QT_TR_NOOP("Sets that count"),
         QT_TR_NOOP("Lightest to heaviest load"),
         QT_TR_NOOP("Load at zero velocity")};
+    const auto withUnit = [this](QString words) {
+        return words.replace(QLatin1String("%1"), unitName(m_unit));
+    };
     if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount)
         return {};
     if (role == Qt::DisplayRole)
-        return tr(titles[section]);
+        return withUnit(tr(titles[section]));
     if (role == Qt::ToolTipRole)
-        return tr(tips[section]);
+        return withUnit(tr(tips[section]));
     if (role == Qt::TextAlignmentRole)
         return int(Qt::AlignVCenter | (section == Day ? Qt::AlignLeft : Qt::AlignRight));
     return {};

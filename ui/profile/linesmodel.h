@@ -41,6 +41,8 @@ public:
     using QAbstractTableModel::QAbstractTableModel;
 
     /// Newest first; sessions that were shown stay shown.
+    /// In which loads are shown; before any rows.
+    void setUnit(LoadUnit unit) { m_unit = unit; }
     void setRows(std::vector<LineRow> rows);
     const std::vector<LineRow>& rows() const { return m_rows; }
     void setShown(int row, bool shown);
@@ -65,6 +67,7 @@ private:
     QVariant markerOf(int row) const;
 
     std::vector<LineRow> m_rows;
+    LoadUnit m_unit = LoadUnit::Kilograms;
     look::Ground m_ground;
 };
 

@@ -71,7 +71,7 @@ QVariant PointsModel::data(const QModelIndex& index, int role) const {
     case SetNumber:
         return row.set;
     case Load:
-        return loadNumber(row.load);
+        return loadNumber(row.load, m_unit);
     case Velocity:
         return number(row.velocity, 3);
     case Remarks:
@@ -83,13 +83,13 @@ QVariant PointsModel::data(const QModelIndex& index, int role) const {
 
 QVariant PointsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     static const char* const titles[ColumnCount] = {
-        QT_TR_NOOP("Set"),      QT_TR_NOOP("Load, kg"), QT_TR_NOOP("m/s"),
+        QT_TR_NOOP("Set"),      QT_TR_NOOP("Load, %1"), QT_TR_NOOP("m/s"),
         QT_TR_NOOP("Residual"), QT_TR_NOOP("Leverage"), QT_TR_NOOP("Studentised"),
         QT_TR_NOOP("Cook"),     QT_TR_NOOP("Remarks")};
     if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount)
         return {};
     if (role == Qt::DisplayRole)
-        return tr(titles[section]);
+        return tr(titles[section]).replace(QLatin1String("%1"), unitName(m_unit));
     if (role == Qt::TextAlignmentRole)
         return int(Qt::AlignVCenter | (section == Remarks ? Qt::AlignLeft : Qt::AlignRight));
     return {};

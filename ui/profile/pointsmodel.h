@@ -39,6 +39,7 @@ public:
 
     using QAbstractTableModel::QAbstractTableModel;
 
+    void setUnit(LoadUnit unit) { m_unit = unit; }
     void setRows(std::vector<PointRow> rows);
     const std::vector<PointRow>& rows() const { return m_rows; }
 
@@ -49,6 +50,7 @@ public:
 
 private:
     std::vector<PointRow> m_rows;
+    LoadUnit m_unit = LoadUnit::Kilograms;
 };
 
 } // namespace slopebook::ui

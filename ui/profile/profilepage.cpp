@@ -231,6 +231,7 @@ charts::LineEntry ProfilePage::entryOf(const LineRow& row, const look::Role& rol
 void ProfilePage::showChart() {
     try {
         charts::LineData shown;
+        shown.unit = m_logbook.loadUnit();
         m_drawn.clear();
         if (m_about && m_athlete && m_lift) {
             const QString kind = kindText(m_about->lift.value.kind);

@@ -32,9 +32,8 @@ BlockDialog::BlockDialog(Logbook& logbook, std::optional<BlockId> id, Date start
     addField(tr("&First day"), m_first);
     m_last = dateEdit(block.last);
     addField(tr("&Last day"), m_last);
-    m_ceiling =
-        addLine(tr("Load &ceiling, kg"), block.ceiling ? massText(*block.ceiling) : QString(),
-                tr("The heaviest load at hand in that block. Empty: no ceiling."));
+    m_ceiling = addLine(tr("Load &ceiling, %1").arg(unit()), shown(block.ceiling),
+                        tr("The heaviest load at hand in that block. Empty: no ceiling."));
     m_note = addLine(tr("N&ote"), text(block.note));
     finish();
 }
@@ -43,7 +42,8 @@ void BlockDialog::save() {
     Block block{.name = required(m_name, tr("Expected a name.")),
                 .first = modelDate(m_first->date()),
                 .last = modelDate(m_last->date()),
-                .ceiling = mass(m_ceiling, tr("Expected a load in kg, such as 40, or nothing.")),
+                .ceiling = mass(m_ceiling,
+                                tr("Expected a load in %1, such as 40, or nothing.").arg(unit())),
                 .note = utf8(m_note->text().trimmed())};
     if (block.last < block.first)
         throw FieldProblem{m_last, tr("Expected a last day on or after the first.")};
@@ -57,8 +57,9 @@ BlocksDialog::BlocksDialog(Logbook& logbook, Date today, QWidget* parent)
     : QDialog(parent), m_logbook(logbook), m_today(today), m_table(new QTableWidget(0, 5)) {
     setWindowTitle(tr("Training blocks"));
     m_table->setAccessibleName(tr("Training blocks"));
-    m_table->setHorizontalHeaderLabels(
-        {tr("Block"), tr("First day"), tr("Last day"), tr("Ceiling, kg"), tr("Note")});
+    m_table->setHorizontalHeaderLabels({tr("Block"), tr("First day"), tr("Last day"),
+                                        tr("Ceiling, %1").arg(unitName(logbook.loadUnit())),
+                                        tr("Note")});
     m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->verticalHeader()->hide();
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -93,7 +94,8 @@ void BlocksDialog::fill() {
     for (int row = 0; row < m_table->rowCount(); ++row) {
         const auto& [id, block] = blocks[static_cast<std::size_t>(row)];
         const QStringList cells{text(block.name), dateText(block.first), dateText(block.last),
-                                block.ceiling ? massText(*block.ceiling) : QString(),
+                                block.ceiling ? massText(*block.ceiling, m_logbook.loadUnit())
+                                              : QString(),
                                 text(block.note)};
         for (int column = 0; column < cells.size(); ++column)
             m_table->setItem(row, column, new QTableWidgetItem(cells[column]));

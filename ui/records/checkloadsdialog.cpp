@@ -17,8 +17,8 @@ CheckLoadsDialog::CheckLoadsDialog(Logbook& logbook, AthleteId athlete, LiftId l
     : FormDialog(logbook, tr("Check loads"), parent), m_athlete(athlete), m_lift(lift) {
     QStringList loads;
     for (const Mass load : logbook.log().checkLoads(athlete, lift))
-        loads << massText(load);
-    m_loads = addLine(tr("&Loads, kg"), loads.join(QLatin1Char(' ')),
+        loads << massText(load, logbook.loadUnit());
+    m_loads = addLine(tr("&Loads, %1").arg(unit()), loads.join(QLatin1Char(' ')),
                       tr("The submaximal loads of %1's %2 to follow through the season, such as "
                          "40 60. Empty: none.")
                           .arg(text(stored(logbook.log(), athlete).name),
@@ -31,12 +31,12 @@ void CheckLoadsDialog::save() {
     const QStringList typed =
         m_loads->text().split(QRegularExpression(QStringLiteral("[\\s;]+")), Qt::SkipEmptyParts);
     for (const QString& one : typed) {
-        const auto load = readLoad(one.toStdU16String());
+        const auto load = readLoad(one.toStdU16String(), massUnit(logbook().loadUnit()));
         if (!std::holds_alternative<Mass>(load))
             throw FieldProblem{m_loads,
-                               tr("Found %1, expected loads in kg with blanks between them, such "
+                               tr("Found %1, expected loads in %2 with blanks between them, such "
                                   "as 40 60 72.5.")
-                                   .arg(one)};
+                                   .arg(one, unit())};
         loads.push_back(std::get<Mass>(load));
     }
     std::sort(loads.begin(), loads.end());

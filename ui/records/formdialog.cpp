@@ -100,11 +100,19 @@ std::optional<double> FormDialog::decimal(QLineEdit* field, double low, double h
     return value;
 }
 
-std::optional<Mass> FormDialog::mass(QLineEdit* field, const QString& expected) {
+QString FormDialog::unit() const {
+    return unitName(m_logbook.loadUnit());
+}
+
+QString FormDialog::shown(const std::optional<Mass>& mass) const {
+    return mass ? massText(*mass, m_logbook.loadUnit()) : QString();
+}
+
+std::optional<Mass> FormDialog::mass(QLineEdit* field, const QString& expected) const {
     const std::u16string typed = field->text().trimmed().toStdU16String();
     if (typed.empty())
         return std::nullopt;
-    const auto value = readLoad(typed);
+    const auto value = readLoad(typed, massUnit(m_logbook.loadUnit()));
     if (!std::holds_alternative<Mass>(value) || std::get<Mass>(value).grams == 0)
         throw FieldProblem{field, expected};
     return std::get<Mass>(value);

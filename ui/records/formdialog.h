@@ -44,7 +44,10 @@ protected:
     /// Empty is missing. Throws FieldProblem for what is no number in low < value < high.
     static std::optional<double> decimal(QLineEdit* field, double low, double high,
                                          const QString& expected);
-    static std::optional<Mass> mass(QLineEdit* field, const QString& expected);
+    /// A bare number is in the unit of the window.
+    std::optional<Mass> mass(QLineEdit* field, const QString& expected) const;
+    QString shown(const std::optional<Mass>& mass) const;
+    QString unit() const;
 
 private:
     void refuse(QWidget* field, const QString& why);

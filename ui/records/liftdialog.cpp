@@ -71,7 +71,7 @@ void LiftDialog::build() {
 
     m_smallestVelocity =
         addLine(tr("Smallest change, m/&s"), optionalFigure(m_lift.smallestVelocity));
-    m_smallestOneRm = addLine(tr("Smallest change, &kg"), optionalFigure(m_lift.smallestOneRm),
+    m_smallestOneRm = addLine(tr("Smallest change, 1&RM, %1").arg(unit()), smallestOneRmShown(),
                               tr("The smallest changes that matter to you, of a speed and of the "
                                  "1RM. Empty: published defaults, named as such."));
     m_note = addLine(tr("N&ote"), text(m_lift.note));
@@ -135,6 +135,21 @@ std::optional<Mvt> LiftDialog::typedMvt() const {
     return typed;
 }
 
+QString LiftDialog::smallestOneRmShown() const {
+    if (!m_lift.smallestOneRm)
+        return {};
+    return optionalFigure(inUnit(*m_lift.smallestOneRm, logbook().loadUnit()));
+}
+
+std::optional<double> LiftDialog::typedSmallestOneRm() const {
+    // What was only shown rounded stays as it was.
+    if (m_smallestOneRm->text() == smallestOneRmShown())
+        return m_lift.smallestOneRm;
+    const auto typed = decimal(m_smallestOneRm, 0, inUnit(100, logbook().loadUnit()),
+                               tr("Expected a change in %1, such as 2.5, or nothing.").arg(unit()));
+    return typed ? std::optional(*typed / inUnit(1, logbook().loadUnit())) : std::nullopt;
+}
+
 void LiftDialog::save() {
     Lift lift = m_lift;
     lift.name = required(m_name, tr("Expected a name."));
@@ -144,10 +159,7 @@ void LiftDialog::save() {
     lift.mvt = lift.ballistic ? std::nullopt : typedMvt();
     lift.smallestVelocity = decimal(m_smallestVelocity, 0, 1,
                                     tr("Expected a change in m/s, such as 0.05, or nothing."));
-    lift.smallestOneRm = lift.ballistic
-                             ? std::nullopt
-                             : decimal(m_smallestOneRm, 0, 100,
-                                       tr("Expected a change in kg, such as 2.5, or nothing."));
+    lift.smallestOneRm = lift.ballistic ? std::nullopt : typedSmallestOneRm();
     lift.note = utf8(m_note->text().trimmed());
     if (m_id)
         logbook().changeLift(*m_id, lift);

@@ -28,6 +28,8 @@ private:
     void offerPublished();
     void fitToBallistic();
     VelocityKind kind() const;
+    QString smallestOneRmShown() const;
+    std::optional<double> typedSmallestOneRm() const;
     std::optional<Mvt> typedMvt() const;
 
     std::optional<LiftId> m_id;

@@ -18,8 +18,7 @@ SessionDialog::SessionDialog(Logbook& logbook, SessionId id, QWidget* parent)
     addField(tr("&Date"), m_date);
     buildDevice();
     m_place = addLine(tr("&Place"), text(m_head.place));
-    m_bodyMass =
-        addLine(tr("&Body mass, kg"), m_head.bodyMass ? massText(*m_head.bodyMass) : QString());
+    m_bodyMass = addLine(tr("&Body mass, %1").arg(unit()), shown(m_head.bodyMass));
     buildRepeatOf();
     m_note = addLine(tr("N&ote"), text(m_head.note),
                      tr("What may matter later: surface, footwear, sleep, soreness."));
@@ -66,7 +65,8 @@ void SessionDialog::save() {
     const QVariant device = m_device->currentData();
     head.device = device.isValid() ? std::optional(DeviceId{device.toLongLong()}) : std::nullopt;
     head.place = utf8(m_place->text().trimmed());
-    head.bodyMass = mass(m_bodyMass, tr("Expected a body mass in kg, such as 74.5, or nothing."));
+    head.bodyMass =
+        mass(m_bodyMass, tr("Expected a body mass in %1, such as 74.5, or nothing.").arg(unit()));
     const QVariant repeat = m_repeatOf->currentData();
     head.repeatOf = repeat.isValid() ? std::optional(SessionId{repeat.toLongLong()}) : std::nullopt;
     head.note = utf8(m_note->text().trimmed());

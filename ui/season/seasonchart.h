@@ -26,13 +26,15 @@ public:
     void setData(SeasonData data);
     const SeasonData& data() const { return m_data; }
     void setRinged(std::optional<int> session);
+    charts::FigureTable figures() const override;
+    QSizeF paperSize() const override { return {480, 340}; }
 
 Q_SIGNALS:
     void sessionClicked(int session);
 
 protected:
     void paintChart(QPainter& painter, const QRectF& target, const look::Ground& ground,
-                    double textSize) override;
+                    double textSize, bool onScreen) const override;
     void mousePressEvent(QMouseEvent* event) override;
 
 private:

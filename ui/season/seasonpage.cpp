@@ -187,7 +187,7 @@ void SeasonPage::reload() {
 void SeasonPage::fillLoads() {
     m_loads->clear();
     for (const auto& [load, check] : loadsToFollow(*m_about)) {
-        const QString shown = loadWithUnit(kilograms(load));
+        const QString shown = loadWithUnit(kilograms(load), m_logbook.loadUnit());
         m_loads->addItem(check ? tr("%1 (check load)").arg(shown) : shown, qlonglong{load.grams});
     }
     const int kept = m_load ? m_loads->findData(qlonglong{m_load->grams}) : -1;
@@ -229,12 +229,13 @@ void SeasonPage::ask() {
 
 void SeasonPage::showFollow(const answers::Follow& follow) {
     const double level = AskSettings{}.level;
-    m_chart->setData(seasonData(follow, m_blocks, m_about->lift.value.kind, level));
+    const LoadUnit unit = m_logbook.loadUnit();
+    m_chart->setData(seasonData(follow, m_blocks, m_about->lift.value.kind, level, unit));
     const auto row = currentRow();
     m_settlingTexts.clear();
     for (const answers::Followed& each : follow.sessions)
         m_settlingTexts << settlingOf(each);
-    m_table->setTable(seasonHeadings(), seasonRows(follow, m_blocks, m_devices), 3, 7);
+        m_table->setTable(seasonHeadings(unit), seasonRows(follow, m_blocks, m_devices, unit), 3, 7);
     m_view->resizeColumnsToContents();
     m_baselines->setCurrentIndex(static_cast<int>(follow.baseline));
     m_view->selectRow(row && *row < follow.sessions.size()
@@ -242,19 +243,19 @@ void SeasonPage::showFollow(const answers::Follow& follow) {
                           : static_cast<int>(follow.sessions.size()) - 1);
     QStringList notes;
     for (const answers::Note& note : follow.notes)
-        notes << noteText(note);
+        notes << noteText(note, unit);
     m_notes->setText(notes.join(QLatin1Char(' ')));
     m_notes->setVisible(!notes.isEmpty());
     m_told->setText(trendText(follow, level));
     m_chart->setSpokenText(tr("Season of %1 at %2: %3")
                                .arg(text(m_about->athlete.value.name),
-                                    loadWithUnit(kilograms(follow.load)), m_told->text()));
+                                    loadWithUnit(kilograms(follow.load), unit), m_told->text()));
     sessionPicked();
 }
 
 void SeasonPage::showNothing(const QString& why) {
     m_chart->setData({});
-    m_table->setTable(seasonHeadings(), {}, 3, 7);
+    m_table->setTable(seasonHeadings(m_logbook.loadUnit()), {}, 3, 7);
     m_notes->hide();
     m_settlingTexts.clear();
     m_told->setText(why);

@@ -34,10 +34,6 @@ QString seenText(const answers::Followed& f) {
     return seen.join(u", "_s);
 }
 
-stats::Interval inUnits(const stats::Interval& interval, LoadUnit unit) {
-    return {inUnit(interval.low, unit), inUnit(interval.high, unit)};
-}
-
 QString deviceName(std::span<const Stored<DeviceId, Device>> devices, const LiftSession& session) {
     for (const auto& device : devices)
         if (device.id == session.device)
@@ -111,7 +107,7 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
         if (f.oneRm)
             cells << number(inUnit(f.oneRm->estimate, unit), massDecimals) +
                          (f.oneRm->extrapolatedFar() ? SeasonRows::tr(" (far)") : QString())
-                  << (f.oneRm->interval ? rangeText(inUnits(*f.oneRm->interval, unit), massDecimals)
+                  << (f.oneRm->interval ? rangeText(inUnit(*f.oneRm->interval, unit), massDecimals)
                                         : SeasonRows::tr("not bounded"));
         else
             cells << u"–"_s << QString();

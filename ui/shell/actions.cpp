@@ -2,6 +2,7 @@
 #include "ui/shell/actions.h"
 
 #include "ui/shell/language.h"
+#include "ui/units.h"
 
 #include <QCoreApplication>
 #include <QMainWindow>
@@ -103,6 +104,25 @@ QAction* addChoice(QActionGroup& group, QMenu& menu, const QString& words, const
 
 void addViewMenu(QMenuBar& bar, Actions& a) {
     QMenu& menu = *bar.addMenu(Menu::tr("&View"));
+    QMenu& chart = *menu.addMenu(Menu::tr("&Chart"));
+    a.copyChart =
+        add(chart, Menu::tr("&Copy the picture"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
+    a.chartPng =
+        add(chart, Menu::tr("Save as &PNG…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
+    a.chartSvg =
+        add(chart, Menu::tr("Save as &SVG…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
+    chart.addSeparator();
+    a.copyFigures =
+        add(chart, Menu::tr("Copy the &figures"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G));
+    a.showFigures = add(chart, Menu::tr("Show the f&igures…"), QKeySequence(Qt::CTRL | Qt::Key_G));
+    menu.addSeparator();
+    a.restTimer = add(menu, Menu::tr("&Rest timer"));
+    a.restTimer->setCheckable(true);
+    menu.addSeparator();
+    a.units = new QActionGroup(&bar);
+    QMenu& unitMenu = *menu.addMenu(Menu::tr("Loads &in"));
+    addChoice(*a.units, unitMenu, Menu::tr("&Kilograms (kg)"), int(LoadUnit::Kilograms));
+    addChoice(*a.units, unitMenu, Menu::tr("&Pounds (lb)"), int(LoadUnit::Pounds));
     QMenu& languageMenu = *menu.addMenu(Menu::tr("&Language"));
     a.languages = new QActionGroup(&bar);
     addChoice(*a.languages, languageMenu, Menu::tr("As the &desktop"), QString());
@@ -112,9 +132,25 @@ void addViewMenu(QMenuBar& bar, Actions& a) {
 
 void addHelpMenu(QMenuBar& bar, Actions& a) {
     QMenu& menu = *bar.addMenu(Menu::tr("&Help"));
-    a.help = add(menu, Menu::tr("&Keys and method"), QKeySequence::HelpContents);
+    a.help = add(menu, Menu::tr("&Typing a set"), QKeySequence::HelpContents);
+    a.keys = add(menu, Menu::tr("&Keys"), QKeySequence(Qt::SHIFT | Qt::Key_F1));
+    a.method = add(menu, Menu::tr("The &method"));
     a.cautions = add(menu, Menu::tr("&Cautions"));
     a.about = add(menu, Menu::tr("&About Slopebook"));
+}
+
+QString plainWords(QString words) {
+    return words.remove(QLatin1Char('&')).remove(QStringLiteral("…"));
+}
+
+void addKeys(const QMenu& menu, const QString& before, QStringList& lines) {
+    for (const QAction* action : menu.actions()) {
+        if (const QMenu* inner = action->menu())
+            addKeys(*inner, plainWords(action->text()) + QStringLiteral(": "), lines);
+        else if (!action->shortcut().isEmpty())
+            lines << action->shortcut().toString(QKeySequence::NativeText) + QLatin1Char('\t') +
+                         before + plainWords(action->text());
+    }
 }
 } // namespace
 
@@ -122,7 +158,8 @@ QList<QAction*> Actions::needLog() const {
     QList<QAction*> all{importPasted, exportAll,     backUp,     backups,       closeLog,
                         editSet,      removeSet,     addAthlete, changeAthlete, addLift,
                         changeLift,   checkLoads,    devices,    blocks,        newSession,
-                        details,      removeSession, typeSet,    findAthlete,   findLift};
+                        details,      removeSession, typeSet,    findAthlete,   findLift,
+                        copyChart,    chartPng,      chartSvg,   copyFigures,   showFigures};
     return all + tasks;
 }
 
@@ -144,14 +181,7 @@ QStringList keysOf(const QMainWindow& window) {
         const QMenu* menu = title->menu();
         if (!menu)
             continue;
-        for (const QAction* action : menu->actions()) {
-            if (action->shortcut().isEmpty())
-                continue;
-            QString words = action->text();
-            words.remove(QLatin1Char('&'));
-            lines << action->shortcut().toString(QKeySequence::NativeText) + QLatin1Char('\t') +
-                         words;
-        }
+        addKeys(*menu, QString(), lines);
     }
     return lines;
 }

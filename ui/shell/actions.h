@@ -20,8 +20,11 @@ struct Actions {
         *newSession, *details, *removeSession;
     QList<QAction*> tasks; ///< one a task, in the order of the tabs
     QAction *typeSet, *findAthlete, *findLift;
+    QAction *copyChart, *chartPng, *chartSvg, *copyFigures, *showFigures;
+    QAction* restTimer;
+    QActionGroup* units;     ///< data(): a LoadUnit as int
     QActionGroup* languages; ///< data(): the code to keep in the settings
-    QAction *help, *cautions, *about;
+    QAction *help, *keys, *method, *cautions, *about;
     QMenu* recent;
 
     /// Those that need an open log.

@@ -50,6 +50,7 @@ void MainWindow::build() {
     connectRecordActions();
     connectGoAndHelp();
     connectView();
+    connectCharts();
     fillRecent();
     fitActions();
 }
@@ -83,6 +84,16 @@ void MainWindow::speak(const QString& language) {
     m_translation.reset();
     m_translation = std::make_unique<Translation>(language);
     rebuild();
+    keep();
+}
+
+void MainWindow::countIn(LoadUnit unit) {
+    m_surroundings.settings.unit = unit;
+    rebuild();
+    keep();
+}
+
+void MainWindow::keep() const {
     if (m_surroundings.keepSettings)
         m_surroundings.keepSettings(settings());
 }
@@ -125,6 +136,7 @@ void MainWindow::openSample() {
 }
 
 void MainWindow::adopt(OpenedLog opened) {
+    opened.logbook->setLoadUnit(m_surroundings.settings.unit);
     auto* fresh = new Workspace(std::move(opened), m_surroundings.today);
     delete m_workspace;
     m_workspace = fresh;
@@ -135,6 +147,7 @@ void MainWindow::adopt(OpenedLog opened) {
         m_workspace->importText(text, m_surroundings.settings.importMaps);
     });
     connect(fresh, &Workspace::backupsWanted, this, &MainWindow::askGoBack, Qt::QueuedConnection);
+    fresh->entry().showRest(m_surroundings.settings.restTimer);
     fresh->showTask(m_surroundings.settings.page);
     connectUndo();
     const QString file = nameOf(fresh->logbook().log().file());
@@ -229,8 +242,7 @@ Settings MainWindow::settings() const {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    if (m_surroundings.keepSettings)
-        m_surroundings.keepSettings(settings());
+    keep();
     event->accept();
 }
 

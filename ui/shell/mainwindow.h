@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/shell/actions.h"
+#include "ui/shell/helpdialog.h"
 #include "ui/shell/openlog.h"
 #include "ui/shell/run.h"
 
@@ -33,6 +34,8 @@ public:
     /// Speaks that language from now on; the open log, its undo and what is shown stay. Empty: as
     /// the desktop.
     void speak(const QString& language);
+    /// Shows and takes loads in that unit from now on; all else stays.
+    void countIn(LoadUnit unit);
 
     const Actions& actions() const { return m_actions; }
     /// Nothing while the welcome page is shown.
@@ -51,9 +54,11 @@ private:
     void connectRecordActions();
     void connectGoAndHelp();
     void connectView();
+    void connectCharts();
     void connectUndo();
     void build();
     void rebuild();
+    void keep() const;
     void open(const std::function<OpenedLog()>& opener);
     void adopt(OpenedLog opened);
     void fitActions();
@@ -72,6 +77,7 @@ private:
     void showBackups(const std::filesystem::path& log);
     void goBack(const std::filesystem::path& log, const std::filesystem::path& backup);
     void beginBackup();
+    void showHelp(HelpDialog::Page page);
     void showAbout();
 
     Surroundings m_surroundings;

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the menus of the window do.
 #include "core/exchange/tidyexport.h"
+#include "ui/charts/chartmenu.h"
 #include "ui/entry/entrypage.h"
 #include "ui/importing/longwork.h"
-#include "ui/shell/cautions.h"
+#include "ui/shell/aboutdialog.h"
 #include "ui/shell/helpdialog.h"
 #include "ui/shell/mainwindow.h"
 #include "ui/shell/messagebar.h"
@@ -13,8 +14,6 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QFileDialog>
-#include <QLibraryInfo>
-#include <QMessageBox>
 #include <QStandardPaths>
 #include <QUndoStack>
 
@@ -106,10 +105,11 @@ void MainWindow::connectGoAndHelp() {
             if (m_workspace)
                 m_workspace->showTask(static_cast<int>(i));
         });
-    connect(m_actions.help, &QAction::triggered, this,
-            [this] { HelpDialog(keysOf(*this), this).exec(); });
+    connect(m_actions.help, &QAction::triggered, this, [this] { showHelp(HelpDialog::Typing); });
+    connect(m_actions.keys, &QAction::triggered, this, [this] { showHelp(HelpDialog::Keys); });
+    connect(m_actions.method, &QAction::triggered, this, [this] { showHelp(HelpDialog::Method); });
     connect(m_actions.cautions, &QAction::triggered, this,
-            [this] { QMessageBox::information(this, tr("Cautions"), fullCautions()); });
+            [this] { showHelp(HelpDialog::Cautions); });
     connect(m_actions.about, &QAction::triggered, this, &MainWindow::showAbout);
     connect(m_actions.undo, &QAction::triggered, this, [this] {
         if (m_workspace)
@@ -121,7 +121,42 @@ void MainWindow::connectGoAndHelp() {
     });
 }
 
+void MainWindow::connectCharts() {
+    using charts::ChartMenu;
+    const auto onChart = [this](QAction* action, auto what, const QString& done) {
+        connect(action, &QAction::triggered, this, [this, what, done] {
+            TaskPage* page = m_workspace ? m_workspace->currentPage() : nullptr;
+            ChartMenu* chart = page ? ChartMenu::of(*page) : nullptr;
+            if (!chart) {
+                say(tr("There is no chart on this page."));
+                return;
+            }
+            (chart->*what)();
+            if (!done.isEmpty())
+                say(done);
+        });
+    };
+    onChart(m_actions.copyChart, &ChartMenu::copyPicture, tr("The chart is on the clipboard."));
+    onChart(m_actions.copyFigures, &ChartMenu::copyFigures,
+            tr("The chart's figures are on the clipboard."));
+    onChart(m_actions.chartPng, &ChartMenu::savePng, {});
+    onChart(m_actions.chartSvg, &ChartMenu::saveSvg, {});
+    onChart(m_actions.showFigures, &ChartMenu::showFigures, {});
+}
+
 void MainWindow::connectView() {
+    m_actions.restTimer->setChecked(m_surroundings.settings.restTimer);
+    connect(m_actions.restTimer, &QAction::toggled, this, [this](bool wanted) {
+        m_surroundings.settings.restTimer = wanted;
+        if (m_workspace)
+            m_workspace->entry().showRest(wanted);
+        keep();
+    });
+    for (QAction* action : m_actions.units->actions()) {
+        const auto unit = static_cast<LoadUnit>(action->data().toInt());
+        action->setChecked(unit == m_surroundings.settings.unit);
+        connect(action, &QAction::triggered, this, [this, unit] { countIn(unit); });
+    }
     for (QAction* action : m_actions.languages->actions()) {
         const QString code = action->data().toString();
         action->setChecked(code == m_surroundings.settings.language);
@@ -214,18 +249,21 @@ void MainWindow::askExport() {
     }
 }
 
+void MainWindow::showHelp(HelpDialog::Page page) {
+    // Stays open beside the work: one at a time.
+    auto* help = findChild<HelpDialog*>();
+    if (!help) {
+        help = new HelpDialog(keysOf(*this), this);
+        help->setAttribute(Qt::WA_DeleteOnClose);
+    }
+    help->show();
+    help->raise();
+    help->activateWindow();
+    help->showPage(page);
+}
+
 void MainWindow::showAbout() {
-    QMessageBox::about(
-        this, tr("About Slopebook"),
-        tr("<h3>Slopebook %1</h3><p>Load-velocity lines, estimated 1RM with an honest interval, "
-           "and "
-           "what changed between sessions.</p><p>Free software under the GNU General Public "
-           "License, "
-           "version 3 or later, without any warranty.</p><p>Made with Qt %2 and Qt Charts (GPL 3), "
-           "Eigen (MPL 2), Boost.Math (BSL 1.0), SQLite (public domain), SQLiteCpp (MIT), libcsv "
-           "(LGPL 2.1).</p><p>%3</p>")
-            .arg(QApplication::applicationVersion(), QLibraryInfo::version().toString(),
-                 fullCautions()));
+    AboutDialog(this).exec();
 }
 
 } // namespace slopebook::ui

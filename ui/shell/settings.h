@@ -2,6 +2,8 @@
 // What the window remembers from one run to the next: a plain value; only app touches QSettings.
 #pragma once
 
+#include "ui/units.h"
+
 #include <QByteArray>
 #include <QStringList>
 
@@ -14,6 +16,8 @@ struct Settings {
     int page = 0;           ///< the task shown last
     QString language;       ///< a code of ui/shell/language.h; empty: as the desktop
     QStringList importMaps; ///< how tables were read before (ui/importing/importmaps.h)
+    LoadUnit unit = LoadUnit::Kilograms; ///< in which loads are shown and typed
+    bool restTimer = false;              ///< shown beside the line that sets are typed in
     friend bool operator==(const Settings&, const Settings&) = default;
 };
 

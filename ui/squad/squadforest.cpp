@@ -220,6 +220,7 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
 void SquadForestChart::setData(SquadForest data) {
     m_data = std::move(data);
     m_ringed.reset();
+    describe();
     fitHeight();
     update();
 }
@@ -227,6 +228,23 @@ void SquadForestChart::setData(SquadForest data) {
 void SquadForestChart::setRinged(std::optional<int> row) {
     m_ringed = row;
     update();
+}
+
+QSizeF SquadForestChart::paperSize() const {
+    return {480, squadForestHeight(m_data, charts::paperTextSize)};
+}
+
+charts::FigureTable SquadForestChart::figures() const {
+    charts::FigureTable table{.headings = {SquadForestWords::tr("Athlete"), m_data.title,
+                                           SquadForestWords::tr("Interval"),
+                                           SquadForestWords::tr("Reading")}};
+    for (const SquadForestRow& row : m_data.rows)
+        table.rows.push_back(
+            {row.name,
+             row.change ? signedNumber(*row.change, m_data.scale.decimals() + 1) : QString(),
+             row.change ? signedRangeText(row.interval, m_data.scale.decimals() + 1) : QString(),
+             row.change ? row.word : row.reason});
+    return table;
 }
 
 void SquadForestChart::fitHeight() {
@@ -239,8 +257,9 @@ QSize SquadForestChart::sizeHint() const {
 }
 
 void SquadForestChart::paintChart(QPainter& painter, const QRectF& target,
-                                  const look::Ground& ground, double textSize) {
-    paintSquadForest(painter, target, m_data, ground, textSize, m_ringed);
+                                  const look::Ground& ground, double textSize,
+                                  bool onScreen) const {
+    paintSquadForest(painter, target, m_data, ground, textSize, onScreen ? m_ringed : std::nullopt);
 }
 
 void SquadForestChart::changeEvent(QEvent* event) {

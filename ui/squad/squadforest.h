@@ -55,10 +55,12 @@ public:
     const SquadForest& data() const { return m_data; }
     void setRinged(std::optional<int> row);
     QSize sizeHint() const override;
+    QSizeF paperSize() const override;
+    charts::FigureTable figures() const override;
 
 protected:
     void paintChart(QPainter& painter, const QRectF& target, const look::Ground& ground,
-                    double textSize) override;
+                    double textSize, bool onScreen) const override;
     void changeEvent(QEvent* event) override;
 
 private:

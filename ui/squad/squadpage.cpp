@@ -257,7 +257,7 @@ void SquadPage::fillParts() {
     const QString kept = m_part->currentText();
     m_part->clear();
     for (const answers::SquadPart& part : m_squad->parts)
-        m_part->addItem(partName(part));
+        m_part->addItem(partName(part, m_logbook.loadUnit()));
     const int at = m_part->findText(kept);
     if (m_squad->parts.empty()) {
         showNothing(tr("No check load is set for this lift: nothing is followed in the squad."));
@@ -267,7 +267,7 @@ void SquadPage::fillParts() {
     m_part->setEnabled(true);
     for (QPushButton* button : {m_preview, m_print, m_pdf})
         button->setEnabled(true);
-    m_notes->setText(squadNotes(*m_squad).join(u' '));
+    m_notes->setText(squadNotes(*m_squad, m_logbook.loadUnit()).join(u' '));
     m_notes->show();
     showPart(m_part->currentIndex());
 }
@@ -277,12 +277,13 @@ void SquadPage::showPart(int part) {
         return;
     m_part->setCurrentIndex(part);
     const answers::SquadPart& shown = m_squad->parts[static_cast<std::size_t>(part)];
-    m_table->setTable(squadHeadings(shown, m_squad->level), squadRows(shown), 3, 6);
+    m_table->setTable(squadHeadings(shown, m_squad->level, m_logbook.loadUnit()),
+                      squadRows(shown, m_logbook.loadUnit()), 3, 6);
     m_view->resizeColumnsToContents();
-    m_chart->setData(squadForest(shown, m_squad->level));
+    m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
     m_counts->setText(tr("%1, %2 to %3: %4")
-                          .arg(partName(shown), text(m_squad->from.name), text(m_squad->to.name),
-                               partCounts(shown)));
+                          .arg(partName(shown, m_logbook.loadUnit()), text(m_squad->from.name),
+                               text(m_squad->to.name), partCounts(shown)));
     m_chart->setSpokenText(m_counts->text());
     m_open->setEnabled(false);
     m_compare->setEnabled(false);
@@ -333,7 +334,7 @@ QString SquadPage::liftTitle() const {
 
 void SquadPage::writePdfTo(const std::filesystem::path& file) const {
     const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
-    page::writePagesPdf(squadPrint(*m_squad, liftTitle()),
+    page::writePagesPdf(squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit()),
                         letter ? QPageSize::Letter : QPageSize::A4, file);
 }
 
@@ -365,7 +366,7 @@ void SquadPage::print() {
         QPrintDialog dialog(&printer, this);
         if (dialog.exec() != QDialog::Accepted)
             return;
-        if (!page::paintPages(printer, squadPrint(*m_squad, liftTitle())))
+        if (!page::paintPages(printer, squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit())))
             QMessageBox::warning(this, tr("Print"), tr("The printer took nothing."));
     } catch (const std::exception& error) {
         QMessageBox::warning(this, tr("Print"), QString::fromUtf8(error.what()));
@@ -380,7 +381,7 @@ void SquadPage::printPreview() {
         QPrintPreviewDialog dialog(&printer, this);
         dialog.setWindowTitle(tr("The page as it is printed"));
         dialog.resize(900, 680);
-        const page::Print shown = squadPrint(*m_squad, liftTitle());
+        const page::Print shown = squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit());
         connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
                 [&shown](QPrinter* target) { page::paintPages(*target, shown); });
         dialog.exec();

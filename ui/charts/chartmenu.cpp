@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/charts/chartmenu.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QDialog>
+#include <QDialogButtonBox>
+#include <QFileDialog>
+#include <QHeaderView>
+#include <QLabel>
+#include <QMenu>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QPushButton>
+#include <QStandardPaths>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+namespace slopebook::ui::charts {
+
+namespace {
+
+constexpr double clipboardScale = 3; // pixels a point
+constexpr int longestSpoken = 4000;  // characters: a reader of a season wants the table
+
+QTableWidget* tableOf(const FigureTable& figures) {
+    auto* table = new QTableWidget(static_cast<int>(figures.rows.size()),
+                                   static_cast<int>(figures.headings.size()));
+    table->setHorizontalHeaderLabels(figures.headings);
+    table->verticalHeader()->hide();
+    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setTabKeyNavigation(false);
+    for (int row = 0; row < table->rowCount(); ++row)
+        for (int column = 0; column < table->columnCount(); ++column)
+            table->setItem(
+                row, column,
+                new QTableWidgetItem(figures.rows[static_cast<std::size_t>(row)].value(column)));
+    table->resizeColumnsToContents();
+    table->horizontalHeader()->setStretchLastSection(true);
+    return table;
+}
+
+} // namespace
+
+ChartMenu::ChartMenu(QWidget* chart, const ChartOut& out)
+    : QObject(chart), m_chart(chart), m_out(out) {
+    if (chart->focusPolicy() == Qt::NoFocus)
+        chart->setFocusPolicy(Qt::TabFocus); // a click stays with what is being typed
+    if (chart->accessibleName().isEmpty())
+        chart->setAccessibleName(tr("Chart"));
+    chart->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(chart, &QWidget::customContextMenuRequested, this, [this](const QPoint& at) {
+        QMenu menu(m_chart);
+        fill(menu);
+        menu.exec(m_chart->mapToGlobal(at));
+    });
+    auto* copy = new QAction(tr("Copy the picture"), chart);
+    copy->setShortcut(QKeySequence::Copy);
+    copy->setShortcutContext(Qt::WidgetShortcut);
+    connect(copy, &QAction::triggered, this, &ChartMenu::copyPicture);
+    chart->addAction(copy);
+}
+
+ChartMenu* ChartMenu::of(const QWidget& page) {
+    ChartMenu* largest = nullptr;
+    int size = 0;
+    for (ChartMenu* menu : page.findChildren<ChartMenu*>()) {
+        const QWidget* chart = menu->chart();
+        if (!chart->isVisible())
+            continue;
+        if (chart->hasFocus())
+            return menu;
+        if (const int area = chart->width() * chart->height(); area > size) {
+            size = area;
+            largest = menu;
+        }
+    }
+    return largest;
+}
+
+void ChartMenu::setSpoken(const QString& sentence) {
+    m_chart->setAccessibleName(sentence.isEmpty() ? tr("Chart") : sentence);
+    dataChanged();
+}
+
+void ChartMenu::dataChanged() {
+    m_chart->setAccessibleDescription(figuresSpoken(m_out.figures()).left(longestSpoken));
+}
+
+void ChartMenu::fill(QMenu& menu) {
+    menu.addAction(tr("&Copy the picture"), this, &ChartMenu::copyPicture);
+    menu.addAction(tr("Save as &PNG…"), this, &ChartMenu::savePng);
+    menu.addAction(tr("Save as &SVG…"), this, &ChartMenu::saveSvg);
+    menu.addSeparator();
+    menu.addAction(tr("Copy the &figures"), this, &ChartMenu::copyFigures);
+    menu.addAction(tr("Show the f&igures…"), this, &ChartMenu::showFigures);
+}
+
+void ChartMenu::copyPicture() const {
+    QApplication::clipboard()->setImage(picture(m_out, m_out.paperSize(), clipboardScale));
+}
+
+void ChartMenu::copyFigures() const {
+    QApplication::clipboard()->setText(figuresText(m_out.figures()));
+}
+
+void ChartMenu::savePng() {
+    save(QStringLiteral(".png"), tr("Pictures (*.png)"));
+}
+
+void ChartMenu::saveSvg() {
+    save(QStringLiteral(".svg"), tr("Drawings (*.svg)"));
+}
+
+void ChartMenu::save(const QString& ending, const QString& filter) {
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::PicturesLocation);
+    QString file = QFileDialog::getSaveFileName(
+        m_chart, tr("Save the picture"), folder + QLatin1Char('/') + tr("chart") + ending, filter);
+    if (file.isEmpty())
+        return;
+    if (!file.endsWith(ending, Qt::CaseInsensitive))
+        file += ending;
+    saveAs(file);
+}
+
+void ChartMenu::saveAs(const QString& file) {
+    const bool good = file.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive)
+                          ? writeSvg(m_out, file, m_chart->accessibleName())
+                          : writePng(m_out, file);
+    if (!good)
+        QMessageBox::warning(m_chart, tr("Save the picture"),
+                             tr("%1 could not be written.").arg(file));
+}
+
+void ChartMenu::showFigures() {
+    QDialog dialog(m_chart->window());
+    dialog.setWindowTitle(tr("Figures of the chart"));
+    auto* title = new QLabel(m_chart->accessibleName());
+    title->setWordWrap(true);
+    auto* table = tableOf(m_out.figures());
+    table->setAccessibleName(tr("Figures of the chart"));
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    auto* copy = buttons->addButton(tr("&Copy"), QDialogButtonBox::ActionRole);
+    connect(copy, &QPushButton::clicked, this, &ChartMenu::copyFigures);
+    connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto* layout = new QVBoxLayout(&dialog);
+    layout->addWidget(title);
+    layout->addWidget(table, 1);
+    layout->addWidget(buttons);
+    dialog.resize(620, 420);
+    table->setFocus();
+    dialog.exec();
+}
+
+} // namespace slopebook::ui::charts
