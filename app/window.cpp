@@ -9,6 +9,7 @@
 #include <QSettings>
 #include <QStandardPaths>
 
+#include <algorithm>
 #include <chrono>
 #include <cstdio>
 
@@ -27,6 +28,8 @@ ui::Settings readSettings() {
             .unit = store.value(QLatin1String("window/unit")).toString() == QLatin1String("lb")
                         ? ui::LoadUnit::Pounds
                         : ui::LoadUnit::Kilograms,
+            .repeatDays = std::clamp(
+                store.value(QLatin1String("tests/repeatDays"), ui::usualRepeatDays).toInt(), 1, 60),
             .restTimer = store.value(QLatin1String("window/restTimer"), false).toBool()};
 }
 
@@ -40,6 +43,7 @@ void keepSettings(const ui::Settings& settings) {
     store.setValue(QLatin1String("import/maps"), settings.importMaps);
     store.setValue(QLatin1String("window/unit"), ui::unitName(settings.unit));
     store.setValue(QLatin1String("window/restTimer"), settings.restTimer);
+    store.setValue(QLatin1String("tests/repeatDays"), settings.repeatDays);
 }
 
 Date today() {

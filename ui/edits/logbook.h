@@ -17,6 +17,9 @@ namespace slopebook::ui {
 
 struct LiftContext;
 
+/// Common practice: a test is repeated within a week.
+constexpr int usualRepeatDays = 7;
+
 class Logbook : public QObject {
     Q_OBJECT
 public:
@@ -31,6 +34,9 @@ public:
     /// In which unit the windows show loads and take bare numbers; the log itself holds grams.
     LoadUnit loadUnit() const { return m_loadUnit; }
     void setLoadUnit(LoadUnit unit) { m_loadUnit = unit; }
+    /// How many days may lie between a test and its repeat test; the coach's own.
+    int repeatDays() const { return m_repeatDays; }
+    void setRepeatDays(int days) { m_repeatDays = days; }
 
     // Each throws LogError or BadInput and then has changed nothing, on disk or in the undo stack.
     AthleteId addAthlete(const Athlete& athlete);
@@ -91,6 +97,7 @@ Q_SIGNALS:
 
 private:
     LoadUnit m_loadUnit = LoadUnit::Kilograms;
+    int m_repeatDays = usualRepeatDays;
     struct Impl;
     std::unique_ptr<Impl> m_impl;
 };

@@ -6,8 +6,10 @@
 
 #include <QComboBox>
 #include <QLineEdit>
+#include <QSpinBox>
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace slopebook::ui {
 
@@ -37,24 +39,64 @@ void SessionDialog::buildDevice() {
 }
 
 void SessionDialog::buildRepeatOf() {
+    m_others = logbook().log().sessions(m_head.athlete);
+    std::erase_if(m_others, [this](const auto& session) { return session.id == m_id; });
     m_repeatOf = new QComboBox;
-    m_repeatOf->addItem(tr("no"));
-    auto sessions = logbook().log().sessions(m_head.athlete);
-    std::reverse(sessions.begin(), sessions.end());
-    for (const auto& session : sessions) {
-        if (session.id == m_id)
-            continue;
-        QString label = dateText(session.value.date);
-        if (session.value.ordinal > 1)
-            label += QStringLiteral(" #%1").arg(session.value.ordinal);
-        m_repeatOf->addItem(label, qint64(raw(session.id)));
-        if (m_head.repeatOf == session.id)
-            m_repeatOf->setCurrentIndex(m_repeatOf->count() - 1);
-    }
+    m_repeatOf->setObjectName(QStringLiteral("repeatOf"));
+    m_repeatDays = new QSpinBox;
+    m_repeatDays->setObjectName(QStringLiteral("repeatDays"));
+    m_repeatDays->setRange(1, 60);
+    m_repeatDays->setSuffix(tr(" days"));
+    m_repeatDays->setValue(logbook().repeatDays());
     addField(
         tr("&Repeat test of"), m_repeatOf,
         tr("Same conditions within a few days and no training effect expected: such pairs tell "
            "the noise of the test."));
+    addField(tr("Repeat tests &within"), m_repeatDays);
+    connect(m_repeatDays, &QSpinBox::valueChanged, this, &SessionDialog::fillRepeatOf);
+    connect(m_date, &QDateEdit::dateChanged, this, &SessionDialog::fillRepeatOf);
+    fillRepeatOf();
+    if (m_head.repeatOf)
+        m_repeatOf->setCurrentIndex(
+            std::max(0, m_repeatOf->findData(qint64(raw(*m_head.repeatOf)))));
+}
+
+// Only what lies within the days is offered, the nearest first, and what is marked already.
+void SessionDialog::fillRepeatOf() {
+    const QVariant kept = m_repeatOf->currentData();
+    const Date day = modelDate(m_date->date());
+    std::ranges::stable_sort(m_others, {}, [day](const auto& session) {
+        return std::abs(daysBetween(session.value.date, day));
+    });
+    m_repeatOf->clear();
+    m_repeatOf->addItem(tr("no"));
+    for (const auto& session : m_others) {
+        const long days = std::abs(daysBetween(session.value.date, day));
+        if (days > m_repeatDays->value() && m_head.repeatOf != session.id)
+            continue;
+        QString label = dateText(session.value.date);
+        if (session.value.ordinal > 1)
+            label += QStringLiteral(" #%1").arg(session.value.ordinal);
+        m_repeatOf->addItem(tr("%1 (%n day(s) apart)", nullptr, static_cast<int>(days)).arg(label),
+                            qint64(raw(session.id)));
+    }
+    m_repeatOf->setCurrentIndex(kept.isValid() ? std::max(0, m_repeatOf->findData(kept)) : 0);
+}
+
+/// The chosen first test, or none. Throws FieldProblem where too many days lie between.
+std::optional<SessionId> SessionDialog::repeatOf(Date day) const {
+    const QVariant chosen = m_repeatOf->currentData();
+    if (!chosen.isValid())
+        return std::nullopt;
+    const SessionId first{chosen.toLongLong()};
+    const auto found = std::ranges::find(m_others, first, &Stored<SessionId, SessionHead>::id);
+    const long days = std::abs(daysBetween(found->value.date, day));
+    if (days > m_repeatDays->value())
+        throw FieldProblem{m_repeatOf,
+                           tr("Expected a test within %n day(s): this one is %1 days away.",
+                              nullptr, m_repeatDays->value())
+                               .arg(days)};
+    return first;
 }
 
 void SessionDialog::save() {
@@ -67,8 +109,8 @@ void SessionDialog::save() {
     head.place = utf8(m_place->text().trimmed());
     head.bodyMass =
         mass(m_bodyMass, tr("Expected a body mass in %1, such as 74.5, or nothing.").arg(unit()));
-    const QVariant repeat = m_repeatOf->currentData();
-    head.repeatOf = repeat.isValid() ? std::optional(SessionId{repeat.toLongLong()}) : std::nullopt;
+    head.repeatOf = repeatOf(head.date);
+    logbook().setRepeatDays(m_repeatDays->value());
     head.note = utf8(m_note->text().trimmed());
     logbook().changeSession(m_id, head);
 }

@@ -6,6 +6,7 @@
 
 class QComboBox;
 class QDateEdit;
+class QSpinBox;
 
 namespace slopebook::ui {
 
@@ -20,6 +21,8 @@ protected:
 private:
     void buildDevice();
     void buildRepeatOf();
+    void fillRepeatOf();
+    std::optional<SessionId> repeatOf(Date day) const;
 
     SessionId m_id;
     SessionHead m_head;
@@ -28,6 +31,8 @@ private:
     QLineEdit* m_place;
     QLineEdit* m_bodyMass;
     QComboBox* m_repeatOf;
+    QSpinBox* m_repeatDays;
+    std::vector<Stored<SessionId, SessionHead>> m_others; ///< the athlete's other sessions
     QLineEdit* m_note;
 };
 

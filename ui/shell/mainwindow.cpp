@@ -137,6 +137,7 @@ void MainWindow::openSample() {
 
 void MainWindow::adopt(OpenedLog opened) {
     opened.logbook->setLoadUnit(m_surroundings.settings.unit);
+    opened.logbook->setRepeatDays(m_surroundings.settings.repeatDays);
     auto* fresh = new Workspace(std::move(opened), m_surroundings.today);
     delete m_workspace;
     m_workspace = fresh;
@@ -234,6 +235,8 @@ void MainWindow::fitActions() {
 
 Settings MainWindow::settings() const {
     Settings now = m_surroundings.settings;
+    if (m_workspace)
+        now.repeatDays = m_workspace->logbook().repeatDays();
     now.geometry = saveGeometry();
     now.windowState = saveState();
     if (m_workspace)
