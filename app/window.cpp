@@ -29,7 +29,8 @@ ui::Settings readSettings() {
                         ? ui::LoadUnit::Pounds
                         : ui::LoadUnit::Kilograms,
             .repeatDays = std::clamp(
-                store.value(QLatin1String("tests/repeatDays"), ui::usualRepeatDays).toInt(), 1, 60),
+                store.value(QLatin1String("tests/repeatDays"), ui::Settings{}.repeatDays).toInt(),
+                1, 60),
             .restTimer = store.value(QLatin1String("window/restTimer"), false).toBool()};
 }
 

@@ -82,8 +82,8 @@ void addOtherThings(Log& log, const Season& s) {
     battery.context.surface = "boards";
     battery.tests = {{kind, {}}};
     for (const double metres : {1.82, 1.9, 1.88})
-        battery.tests[0].attempts.push_back({.side = BodySide::Left, .value = metres});
-    battery.gaps = {{.lift = s.pull, .reason = "plates lost"}};
+        battery.tests[0].attempts.push_back({BodySide::Left, metres, {}, {}, {}});
+    battery.gaps = {{{}, s.pull, BodySide::Both, "plates lost"}};
     log.setBattery(s.autumn, battery);
 }
 

@@ -245,7 +245,7 @@ private Q_SLOTS:
     void helpHasEveryKeyAndStaysOpenBesideTheWork() {
         const auto window = open();
         QVERIFY(window);
-        QTest::keyClick(window.get(), Qt::Key_F1, Qt::ShiftModifier);
+        window->actions().keys->trigger();
         auto* help = window->findChild<HelpDialog*>();
         QVERIFY(help);
         QVERIFY(!help->isModal());

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/errors.h"
 #include "tests/support/ladders.h"
 #include "ui/history/historypage.h"
 #include "ui/shell/format.h"

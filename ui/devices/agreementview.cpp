@@ -118,8 +118,8 @@ void AgreementView::ask() {
         }
         std::map<AthleteId, QString> athletes;
         for (const answers::PairedSet& set : study->sets)
-            if (const auto [at, fresh] = athletes.try_emplace(set.athlete); fresh)
-                at->second = text(m_logbook.log().athlete(at->first).value.name);
+            if (const auto [named, fresh] = athletes.try_emplace(set.athlete); fresh)
+                named->second = text(m_logbook.log().athlete(set.athlete).value.name);
         m_chart->setData(agreementData(*study, nameOf(first), nameOf(second)));
         m_figures->setTable(agreementHeadings(), agreementRows(*study), 1, 3);
         m_sets->setTable(pairedHeadings(nameOf(first), nameOf(second), m_logbook.loadUnit()),

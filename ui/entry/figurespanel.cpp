@@ -76,14 +76,14 @@ void FiguresPanel::showProfile(const std::optional<LiftSession>& session,
         say(wordsOf(**profile));
 }
 
-FiguresPanel::Words FiguresPanel::wordsOf(const answers::Profile& profile) {
+FiguresPanel::Words FiguresPanel::wordsOf(const answers::Profile& profile) const {
     Words words;
     addOneRm(words, profile);
     addLine(words, profile);
     return words;
 }
 
-void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) {
+void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const {
     if (!profile.oneRm) {
         words.headline = tr("Estimated 1RM: no figure");
         words.detail = noAnswerText(profile.oneRm.why());
@@ -120,7 +120,7 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) {
     words.muted = oneRm.extrapolatedVeryFar();
 }
 
-void FiguresPanel::addLine(Words& words, const answers::Profile& profile) {
+void FiguresPanel::addLine(Words& words, const answers::Profile& profile) const {
     const stats::Line& line = profile.line;
     QStringList figures{
         tr("V0 %1 m/s").arg(number(line.intercept, 2)),

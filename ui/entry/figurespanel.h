@@ -32,9 +32,9 @@ private:
         QString headline{}, detail{}, line{}, notes{};
         bool muted = true;
     };
-    static Words wordsOf(const answers::Profile& profile);
-    static void addOneRm(Words& words, const answers::Profile& profile);
-    static void addLine(Words& words, const answers::Profile& profile);
+    Words wordsOf(const answers::Profile& profile) const;
+    void addOneRm(Words& words, const answers::Profile& profile) const;
+    void addLine(Words& words, const answers::Profile& profile) const;
     void say(const Words& words);
     void fit();
 

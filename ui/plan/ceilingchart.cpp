@@ -111,18 +111,18 @@ void CeilingChart::setData(const CeilingData& shown) {
 }
 
 FigureTable CeilingChart::figures() const {
-    const CeilingData& data = m_figure->data();
+    const CeilingData& drawn = m_figure->data();
     const auto shown = [&](const std::optional<double>& halfWidth) {
         if (!halfWidth)
             return QString();
-        return data.byOneRm ? number(inUnit(*halfWidth, data.unit), 1) : number(*halfWidth, 3);
+        return drawn.byOneRm ? number(inUnit(*halfWidth, drawn.unit), 1) : number(*halfWidth, 3);
     };
-    const QString unit = data.byOneRm ? unitName(data.unit) : tr("m/s");
-    FigureTable table{.headings = {tr("Ceiling, %1").arg(unitName(data.unit)),
+    const QString unit = drawn.byOneRm ? unitName(drawn.unit) : tr("m/s");
+    FigureTable table{.headings = {tr("Ceiling, %1").arg(unitName(drawn.unit)),
                                    tr("Best ladder, half-width in %1").arg(unit),
                                    tr("Even steps, half-width in %1").arg(unit), tr("Today")}};
-    for (const answers::CeilingPoint& point : data.curve)
-        table.rows.push_back({loadNumber(kilograms(point.ceiling.exact), data.unit),
+    for (const answers::CeilingPoint& point : drawn.curve)
+        table.rows.push_back({loadNumber(kilograms(point.ceiling.exact), drawn.unit),
                               shown(point.best), shown(point.even),
                               point.withinCeiling ? tr("can be had") : QString()});
     return table;

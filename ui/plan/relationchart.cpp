@@ -127,21 +127,22 @@ void RelationChart::setData(const RelationData& shown) {
 
 FigureTable RelationChart::figures() const {
     FigureTable table{.headings = {tr("Velocity, m/s"), tr("% of 1RM"), tr("What it is")}};
-    const RelationData& data = m_figure->data();
+    const RelationData& drawn = m_figure->data();
     constexpr double step = 0.1; // m/s
-    if (data.squad) {
-        for (const answers::RelationPoint& point : data.squad->points)
+    if (drawn.squad) {
+        for (const answers::RelationPoint& point : drawn.squad->points)
             table.rows.push_back(
                 {number(point.velocity, 3), number(point.percent, 1), tr("point")});
         for (int i = 1; i <= 15; ++i)
-            table.rows.push_back({number(i * step, 1), number(data.squad->used().at(i * step), 1),
+            table.rows.push_back({number(i * step, 1), number(drawn.squad->used().at(i * step), 1),
                                   tr("the squad\u2019s relation, %1")
-                                      .arg(rangeText(data.squad->predicted(i * step), 1))});
+                                      .arg(rangeText(drawn.squad->predicted(i * step), 1))});
     }
-    if (data.published)
+    if (drawn.published)
         for (int i = 1; i <= 15; ++i)
             table.rows.push_back({number(i * step, 1),
-                                  number(data.published->percentAt(i * step), 1), tr("published")});
+                                  number(drawn.published->percentAt(i * step), 1),
+                                  tr("published")});
     return table;
 }
 

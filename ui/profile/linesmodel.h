@@ -5,6 +5,7 @@
 
 #include "core/answers/profile.h"
 #include "ui/charts/look.h"
+#include "ui/units.h"
 
 #include <QAbstractTableModel>
 

@@ -4,6 +4,7 @@
 
 #include "core/answers/profile.h"
 #include "core/model/session.h"
+#include "ui/units.h"
 
 #include <QAbstractTableModel>
 

@@ -137,7 +137,7 @@ void Workspace::buildTasks() {
     addTask(battery);
     connect(battery, &BatteryPage::speedsFound, this,
             [this](const QString& speeds, VelocityKind kind) {
-                showTask(m_tabs->indexOf(m_entry));
+                showTask(0); // the session form
                 m_entry->offerSpeeds(speeds, kind);
             });
     addTask(new PlanPage(*m_logbook, nullptr));
@@ -201,7 +201,8 @@ void Workspace::connectParts() {
         Q_EMIT taskChanged(task);
     });
     connect(m_logbook.get(), &Logbook::changed, this, &Workspace::changed);
-    connect(m_logbook.get(), &Logbook::failed, m_bar, &MessageBar::showText);
+    connect(m_logbook.get(), &Logbook::failed, m_bar,
+            [this](const QString& why) { m_bar->showText(why); });
     connect(m_bar, &MessageBar::offerTaken, this, &Workspace::backupsWanted);
     m_messageEnd->setSingleShot(true);
     m_messageEnd->setInterval(messageShown);
