@@ -40,16 +40,19 @@ std::vector<Stored<EquipmentId, Equipment>> listed(Log::Impl& impl, const Wrong&
     std::vector<Stored<EquipmentId, Equipment>> all;
     Query rows(impl.db, "SELECT id, checksum, name, ceiling_10ng, note FROM equipment "
                         "ORDER BY name COLLATE NOCASE, name");
-    while (rows.next()) {
+    const auto take = [&] {
         const auto id = rows.id<EquipmentId>(0);
         Equipment equipment{.name = rows.text(2), .note = rows.text(4)};
         if (!rows.null(3))
             equipment.ceiling = ExactMass{rows.integer(3)};
         readPieces(impl, id, equipment);
-        if (checksum(id, equipment) != rows.integer(1))
+        if (checksum(id, equipment) == rows.integer(1))
+            all.push_back({id, std::move(equipment)});
+        else
             wrong("the set of equipment '" + equipment.name + "' is not as it was written");
-        all.push_back({id, std::move(equipment)});
-    }
+    };
+    while (impl.next(rows))
+        impl.salvaging(take);
     return all;
 }
 
@@ -94,7 +97,7 @@ void erasePieces(Log::Impl& impl, EquipmentId id) {
 
 std::vector<Stored<EquipmentId, Equipment>> Log::equipment() const {
     const Reading moment(m_impl->db);
-    return listed(*m_impl, [&](const std::string& what) { m_impl->damaged(what); });
+    return listed(*m_impl, [&](const std::string& what) { m_impl->leaveOut(what); });
 }
 
 EquipmentId Log::add(const Equipment& equipment, std::optional<EquipmentId> id) {

@@ -227,7 +227,7 @@ private Q_SLOTS:
     void aChartIsReachedByKeys() {
         const auto window = open();
         QVERIFY(window);
-        auto* chart = window->findChild<charts::LineChart*>();
+        auto* chart = window->workspace()->entry().findChild<charts::LineChart*>();
         chart->setFocus(Qt::TabFocusReason);
         QVERIFY(chart->hasFocus());
         QCOMPARE(charts::ChartMenu::of(*window->workspace()->currentPage())->chart(),

@@ -241,7 +241,7 @@ QString HistoryModel::explanation(const HistoryRow& row, int column) const {
 }
 
 QVariant HistoryModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid() || !checkIndex(index))
         return {};
     const HistoryRow& r = row(index.row());
     switch (role) {

@@ -79,7 +79,9 @@ void ProfilePage::build() {
 QWidget* ProfilePage::buildTables() {
     m_lines = new LinesModel(this);
     m_lines->setGround(look::screenGround(palette()));
+    m_lines->setUnit(m_logbook.loadUnit());
     m_points = new PointsModel(this);
+    m_points->setUnit(m_logbook.loadUnit());
     m_lineTable = tableOf(m_lines, tr("Sessions and their lines"));
     m_lineTable->setObjectName(QStringLiteral("lines"));
     m_lineTable->setColumnWidth(LinesModel::Day, 150);

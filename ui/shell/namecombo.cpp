@@ -13,7 +13,7 @@ NameCombo::NameCombo(QWidget* parent)
     setEditable(true);
     setInsertPolicy(QComboBox::NoInsert);
     setModel(m_names);
-    setMinimumContentsLength(18);
+    setMinimumContentsLength(12);
     setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     setMinimumHeight(34);
     setMaxVisibleItems(20);

@@ -75,7 +75,7 @@ int NameModel::rowCount(const QModelIndex& parent) const {
 }
 
 QVariant NameModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid() || !checkIndex(index))
         return {};
     const auto& [key, name] = m_names[static_cast<std::size_t>(index.row())];
     if (role == Qt::DisplayRole || role == Qt::EditRole)
