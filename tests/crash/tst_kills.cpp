@@ -61,7 +61,9 @@ public:
                 ? (::waitpid(child, nullptr, 0), false) // the first round runs to its end
                 : killAfter(child, static_cast<unsigned>(m_random() % m_longest));
         const auto took = std::chrono::steady_clock::now() - begun;
-        if (m_longest == 0)
+        // The machine may be busier or idler than it was: what ran to its end says how long to
+        // wait.
+        if (!inTime)
             m_longest = static_cast<std::uint64_t>(
                 std::chrono::duration_cast<std::chrono::microseconds>(took).count());
         m_told.clear();

@@ -96,7 +96,7 @@ void NextTestPane::build() {
 }
 
 void NextTestPane::showReason(const QString& reason) {
-    m_model->setNextTest(std::nullopt, LoadUnit::Kilograms);
+    m_model->setNextTest(std::nullopt, m_unit);
     m_chart->setData({});
     m_chart->setSpokenText(reason);
     m_sentence->setText(reason);

@@ -33,6 +33,8 @@ public:
     };
     /// Asks and shows; throws what the log or a bad setting throws.
     void ask(const Question& question);
+    /// In which loads are shown while there is nothing to ask.
+    void setUnit(LoadUnit unit) { m_unit = unit; }
     void showReason(const QString& reason);
     const std::optional<answers::NextTest>& nextTest() const { return m_model->nextTest(); }
 
@@ -52,6 +54,7 @@ private:
     QTableView* m_table;
     PlanLadderModel* m_model;
     charts::CeilingChart* m_chart;
+    LoadUnit m_unit = LoadUnit::Kilograms;
 };
 
 } // namespace slopebook::ui

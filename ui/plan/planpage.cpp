@@ -64,6 +64,7 @@ PlanPage::PlanPage(Logbook& logbook, QWidget* parent)
 
 void PlanPage::build() {
     m_form->setUnit(m_logbook.loadUnit());
+    m_next->setUnit(m_logbook.loadUnit());
     for (QLabel* label : {m_sentence, m_cautions, m_borrowed}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
