@@ -27,6 +27,14 @@
         <source>upper limit</source>
         <translation>obere Grenze</translation>
     </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation>Satz</translation>
+    </message>
 </context>
 <context>
     <name>Attempts</name>
@@ -408,6 +416,184 @@
     </message>
 </context>
 <context>
+    <name>FigureWords</name>
+    <message>
+        <source>estimated 1RM</source>
+        <translation>geschätztes 1RM</translation>
+    </message>
+    <message>
+        <source>lifted %1</source>
+        <translation>gehoben %1</translation>
+    </message>
+    <message>
+        <source>Session</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Load, %1</source>
+        <translation>Last, %1</translation>
+    </message>
+    <message>
+        <source>Velocity, m/s</source>
+        <translation>Geschwindigkeit, m/s</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgeschlossen</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>Gerade</translation>
+    </message>
+    <message>
+        <source>Change, m/s</source>
+        <translation>Änderung, m/s</translation>
+    </message>
+    <message>
+        <source>Interval with day-to-day noise, m/s</source>
+        <translation>Intervall mit Tag-zu-Tag-Streuung, m/s</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Befund</translation>
+    </message>
+</context>
+<context>
+    <name>Help</name>
+    <message>
+        <source>One line a set</source>
+        <translation>Eine Zeile je Satz</translation>
+    </message>
+    <message>
+        <source>&lt;code&gt;60 0.92 0.90 0.88&lt;/code&gt; and Enter: the load 60 and three reps. It is on disk when the line is empty again; there is nothing to save.</source>
+        <translation>&lt;code&gt;60 0.92 0.90 0.88&lt;/code&gt; und Enter: die Last 60 und drei Wiederholungen. Sobald die Zeile wieder leer ist, liegt der Satz auf der Platte; zu speichern ist nichts.</translation>
+    </message>
+    <message>
+        <source>Point and comma are both the decimal mark; there are no marks for thousands. Blanks, tabs or ; go between the numbers.</source>
+        <translation>Punkt und Komma sind beide Dezimalzeichen; Tausenderzeichen gibt es nicht. Zwischen Zahlen stehen Leerzeichen, Tabulatoren oder Strichpunkte.</translation>
+    </message>
+    <message>
+        <source>A load is in the unit chosen under View; &lt;code&gt;60kg&lt;/code&gt; and &lt;code&gt;135lb&lt;/code&gt; say their own.</source>
+        <translation>Eine Last ist in der Maßeinheit gemeint, die unter Ansicht gewählt ist; &lt;code&gt;60kg&lt;/code&gt; und &lt;code&gt;135lb&lt;/code&gt; nennen ihre eigene.</translation>
+    </message>
+    <message>
+        <source>Up puts the next load there: the ladder of last time, above its top the same rise again. Down steps back.</source>
+        <translation>Auf setzt die nächste Last ein: die Lastreihe vom letzten Mal, über deren Ende noch einmal die gleiche Stufe. Ab geht zurück.</translation>
+    </message>
+    <message>
+        <source>&lt;code&gt;92.5! 0.18&lt;/code&gt;: a successful true maximum, one rep.</source>
+        <translation>&lt;code&gt;92.5! 0.18&lt;/code&gt;: ein geglücktes echtes Maximum, eine Wiederholung.</translation>
+    </message>
+    <message>
+        <source>&lt;code&gt;60 0.92 0.71x # slipped&lt;/code&gt;: the second rep is left out; what follows # is the note and the reason. It stays in the log and is drawn hollow.</source>
+        <translation>&lt;code&gt;60 0.92 0.71x # gerutscht&lt;/code&gt;: Die zweite Wiederholung ist ausgeschlossen; was auf # folgt, ist Notiz und Grund. Sie bleibt im Protokoll und wird hohl gezeichnet.</translation>
+    </message>
+    <message>
+        <source>&lt;code&gt;60 92&lt;/code&gt;: the line asks whether 0.92 was meant; Enter says yes, Esc no. &lt;code&gt;1.12 1.08&lt;/code&gt;: it asks whether the load was forgotten.</source>
+        <translation>&lt;code&gt;60 92&lt;/code&gt;: Die Zeile fragt, ob 0,92 gemeint war; Enter heißt ja, Esc nein. &lt;code&gt;1.12 1.08&lt;/code&gt;: Sie fragt, ob die Last vergessen wurde.</translation>
+    </message>
+    <message>
+        <source>Several lines pasted from a spreadsheet go in at once, all or none.</source>
+        <translation>Mehrere Zeilen, aus einer Tabelle eingefügt, werden auf einmal übernommen: alle oder keine.</translation>
+    </message>
+    <message>
+        <source>In the table F2 changes a cell, Delete removes the set, and Leave out, note… says what does not count and why.</source>
+        <translation>In der Tabelle ändert F2 eine Zelle, Entf entfernt den Satz, und Ausschließen, Notiz… sagt, was nicht zählt und warum.</translation>
+    </message>
+    <message>
+        <source>Undo and Redo go back and forth through every change since the log was opened, each on disk at once.</source>
+        <translation>Rückgängig und Wiederherstellen gehen durch alle Änderungen seit dem Öffnen des Protokolls vor und zurück, jede sofort auf der Platte.</translation>
+    </message>
+    <message>
+        <source>View, Rest timer shows beside the line how long ago the last set was typed.</source>
+        <translation>Ansicht, Pausenuhr zeigt neben der Zeile, wie lange der letzte Satz her ist.</translation>
+    </message>
+    <message>
+        <source>From reps to a line</source>
+        <translation>Von Wiederholungen zur Geraden</translation>
+    </message>
+    <message>
+        <source>Each set gives one point: its fastest rep, or the mean of its reps, as the lift says. A lift is measured in one kind of velocity, and kinds are never mixed. The &lt;b&gt;line&lt;/b&gt; is the ordinary least-squares regression of velocity on load through the session&apos;s points. V0 is its velocity at zero load, L0 its load at zero velocity.</source>
+        <translation>Jeder Satz ergibt einen Punkt: seine schnellste Wiederholung oder das Mittel seiner Wiederholungen, wie bei der Übung festgelegt. Eine Übung wird in einer Art von Geschwindigkeit gemessen, und die Arten werden nie vermischt. Die &lt;b&gt;Gerade&lt;/b&gt; ist die gewöhnliche lineare Regression (kleinste Quadrate) der Geschwindigkeit auf die Last durch die Punkte der Einheit. V0 ist ihre Geschwindigkeit bei Last null, L0 ihre Last bei Geschwindigkeit null.</translation>
+    </message>
+    <message>
+        <source>Two loads make a line without intervals; a third load gives them. From four loads on it is tested whether the points bend. A point far from the line of the others is named: worth a look, never left out by itself.</source>
+        <translation>Zwei Lasten ergeben eine Gerade ohne Intervalle; eine dritte Last liefert sie. Ab vier Lasten wird geprüft, ob die Punkte gekrümmt liegen. Ein Punkt weit von der Geraden der übrigen wird genannt: einen Blick wert, aber nie von selbst ausgeschlossen.</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM and its interval</source>
+        <translation>Das geschätzte 1RM und sein Intervall</translation>
+    </message>
+    <message>
+        <source>The estimated 1RM is the load at which the line meets the minimal-velocity threshold (MVT): the mean of the athlete&apos;s own true maxima where there are any, else the coach&apos;s figure, else a published one; it is always said which. Its interval is Fieller&apos;s [1]. A measured 1RM stands beside the estimate and never replaces it. A thrown or jumped lift has a line and no 1RM.</source>
+        <translation>Das geschätzte 1RM ist die Last, bei der die Gerade die minimale Geschwindigkeitsschwelle (MVT) erreicht: das Mittel der eigenen echten Maxima des Athleten, wenn es welche gibt, sonst der Wert des Trainers, sonst ein veröffentlichter; welcher es ist, steht immer dabei. Sein Intervall ist das von Fieller [1]. Ein gemessenes 1RM steht neben der Schätzung und ersetzt sie nie. Eine geworfene oder gesprungene Übung hat eine Gerade, aber kein 1RM.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Reach&lt;/b&gt; is the heaviest load lifted divided by the estimate. Under 0.80 it is extrapolated far, under 0.50 the interval is shown first (common practice). Estimates of free-weight maxima run high even with loads to 90 % [2].</source>
+        <translation>Die &lt;b&gt;Reichweite&lt;/b&gt; ist die schwerste gehobene Last geteilt durch die Schätzung. Unter 0,80 ist weit extrapoliert, unter 0,50 steht das Intervall an erster Stelle (übliche Praxis). Schätzungen von Maxima mit freien Gewichten fallen selbst mit Lasten bis 90 % zu hoch aus [2].</translation>
+    </message>
+    <message>
+        <source>What changed</source>
+        <translation>Was sich geändert hat</translation>
+    </message>
+    <message>
+        <source>A comparison takes both sessions&apos; lines together. The change at a load, and where the lines differ [3], come with intervals; the change of the 1RM by recovering the variance from both intervals [4].</source>
+        <translation>Ein Vergleich betrachtet die Geraden beider Einheiten gemeinsam. Die Änderung bei einer Last und der Bereich, in dem sich die Geraden unterscheiden [3], haben Intervalle; die Änderung des 1RM erhält ihres aus den Varianzen, die aus beiden Intervallen zurückgewonnen werden [4].</translation>
+    </message>
+    <message>
+        <source>A line also moves as a whole from day to day, which one day&apos;s scatter does not show. That noise is taken from repeat tests (the typical error [5]): the athlete&apos;s own, else this log&apos;s, else a published figure, named as such; it is added before anything is read.</source>
+        <translation>Eine Gerade verschiebt sich auch als Ganzes von Tag zu Tag, was die Streuung eines Tages nicht zeigt. Diese Streuung stammt aus Wiederholungstests (der typische Messfehler [5]): den eigenen des Athleten, sonst denen dieses Protokolls, sonst einem veröffentlichten Wert, der als solcher genannt wird; sie wird eingerechnet, bevor ein Befund entsteht.</translation>
+    </message>
+    <message>
+        <source>The readings</source>
+        <translation>Die Befunde</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;better&lt;/b&gt; or &lt;b&gt;worse&lt;/b&gt;: the interval leaves out zero. &lt;b&gt;held&lt;/b&gt;: the change surely lies within the smallest change that matters. &lt;b&gt;unclear&lt;/b&gt;: neither; what would settle it is said. &lt;b&gt;no figure&lt;/b&gt;: and why.</source>
+        <translation>&lt;b&gt;besser&lt;/b&gt; oder &lt;b&gt;schlechter&lt;/b&gt;: Das Intervall schließt die Null nicht ein. &lt;b&gt;gehalten&lt;/b&gt;: Die Änderung liegt sicher innerhalb der kleinsten bedeutsamen Änderung. &lt;b&gt;unklar&lt;/b&gt;: keins von beiden; was es klären würde, steht dabei. &lt;b&gt;keine Angabe&lt;/b&gt;: und warum.</translation>
+    </message>
+    <message>
+        <source>The smallest change that matters is a fifth of the spread between athletes where at least eight have the test [5], else the coach&apos;s figure, else a published one.</source>
+        <translation>Die kleinste bedeutsame Änderung ist ein Fünftel der Streuung zwischen Athleten, wenn mindestens acht den Test gemacht haben [5], sonst der Wert des Trainers, sonst ein veröffentlichter.</translation>
+    </message>
+    <message>
+        <source>Season, devices, squad, plan</source>
+        <translation>Saison, Messgeräte, Kader, Plan</translation>
+    </message>
+    <message>
+        <source>A &lt;b&gt;check load&lt;/b&gt; is a fixed submaximal load followed through the season, with a trend from three sessions on and the smallest detectable change around the baseline [5].</source>
+        <translation>Eine &lt;b&gt;Prüflast&lt;/b&gt; ist eine feste submaximale Last, die durch die Saison verfolgt wird, mit einem Trend ab drei Einheiten und der kleinsten nachweisbaren Änderung um den Bezug [5].</translation>
+    </message>
+    <message>
+        <source>Two devices on the same lifts: bias and limits of agreement [6]. Sessions of different devices are compared with a warning, and with the bias taken off where the log holds such a study.</source>
+        <translation>Zwei Messgeräte bei denselben Übungen: Bias und Übereinstimmungsgrenzen [6]. Einheiten mit verschiedenen Messgeräten werden mit Warnung verglichen und nach Abzug des Bias, wenn das Protokoll eine solche Messreihe enthält.</translation>
+    </message>
+    <message>
+        <source>The plan turns a percentage, a speed or a window into loads that the plates at hand can make, under a ceiling, with the expected speed and the speed to stop at for a chosen velocity loss [7], and ranks ladders for the next test by how narrow they would make the interval. Light loads with restricted flow [8] carry their cautions. An athlete&apos;s short session may borrow from earlier ones by a mixed model; that line is shown beside the session&apos;s own, never instead.</source>
+        <translation>Der Plan macht aus einem Prozentsatz, einer Geschwindigkeit oder einem Bereich Lasten, die sich mit den vorhandenen Scheiben zusammenstellen lassen, unter einer Lastgrenze, mit der erwarteten Geschwindigkeit und der Geschwindigkeit, bei der für den gewählten Geschwindigkeitsverlust [7] Schluss ist; und er ordnet Lastreihen für den nächsten Test danach, wie eng sie das Intervall machen würden. Leichte Lasten mit Blutflussrestriktion [8] stehen nie ohne ihre Vorsichtshinweise. Die kurze Einheit eines Athleten kann sich mit einem gemischten Modell auf frühere stützen; diese Gerade steht neben der eigenen der Einheit, nie an ihrer Stelle.</translation>
+    </message>
+    <message>
+        <source>The numbers are those of the page Method.</source>
+        <translation>Die Nummern sind die der Seite Methode.</translation>
+    </message>
+    <message>
+        <source>Published thresholds and smallest changes carry their own source where they are used.</source>
+        <translation>Veröffentlichte Schwellen und kleinste Änderungen nennen ihre eigene Quelle dort, wo sie verwendet werden.</translation>
+    </message>
+</context>
+<context>
     <name>ImportReport</name>
     <message>
         <source>Rows read: %1</source>
@@ -459,6 +645,149 @@
     </message>
 </context>
 <context>
+    <name>ImportWords</name>
+    <message>
+        <source>In &quot;%1&quot;, does %2 begin with the day, the month or the year?</source>
+        <translation>Beginnt %2 in „%1“ mit dem Tag, dem Monat oder dem Jahr?</translation>
+    </message>
+    <message>
+        <source>Which column is the date, or which day is it for all rows?</source>
+        <translation>Welche Spalte ist das Datum, oder welcher Tag gilt für alle Zeilen?</translation>
+    </message>
+    <message>
+        <source>Which column names the athlete, or who is it in all rows?</source>
+        <translation>Welche Spalte nennt den Athleten, oder wer ist es in allen Zeilen?</translation>
+    </message>
+    <message>
+        <source>Which column names the lift, or which lift is it in all rows?</source>
+        <translation>Welche Spalte nennt die Übung, oder welche Übung ist es in allen Zeilen?</translation>
+    </message>
+    <message>
+        <source>Which column is the load?</source>
+        <translation>Welche Spalte ist die Last?</translation>
+    </message>
+    <message>
+        <source>Which column is the velocity (or which are, side by side)?</source>
+        <translation>Welche Spalte ist die Geschwindigkeit (oder welche sind es, nebeneinander)?</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Athlet</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>Set number</source>
+        <translation>Satznummer</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>Rep number</source>
+        <translation>Wiederholungsnummer</translation>
+    </message>
+    <message>
+        <source>Velocity</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Session of the day (1, 2)</source>
+        <translation>Einheit des Tages (1, 2)</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>Kind of velocity</source>
+        <translation>Art der Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Training block</source>
+        <translation>Trainingsblock</translation>
+    </message>
+    <message>
+        <source>Body mass</source>
+        <translation>Körpermasse</translation>
+    </message>
+    <message>
+        <source>True maximum (yes or no)</source>
+        <translation>Echtes Maximum (ja oder nein)</translation>
+    </message>
+    <message>
+        <source>Why the rep is left out</source>
+        <translation>Warum die Wiederholung ausgeschlossen ist</translation>
+    </message>
+    <message>
+        <source>Why the set is left out</source>
+        <translation>Warum der Satz ausgeschlossen ist</translation>
+    </message>
+    <message>
+        <source>Note on the set</source>
+        <translation>Notiz zum Satz</translation>
+    </message>
+    <message>
+        <source>Note on the session</source>
+        <translation>Notiz zur Einheit</translation>
+    </message>
+    <message>
+        <source>In &quot;%1&quot;, is the mark in %2 a decimal mark or one of thousands?</source>
+        <translation>Ist das Zeichen in %2 in „%1“ ein Dezimalzeichen oder ein Tausenderzeichen?</translation>
+    </message>
+    <message>
+        <source>In &quot;%1&quot;, is %2 in cm/s (or in hundredths of m/s), or in m/s?</source>
+        <translation>Ist %2 in „%1“ in cm/s (oder in Hundertstel m/s) oder in m/s?</translation>
+    </message>
+    <message>
+        <source>Latin-1 (older files)</source>
+        <translation>Latin-1 (ältere Dateien)</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Spalte</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Erwartet</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Wie vorgefunden</translation>
+    </message>
+    <message>
+        <source>Load (kg)</source>
+        <translation>Last (kg)</translation>
+    </message>
+    <message>
+        <source>Velocities (m/s)</source>
+        <translation>Geschwindigkeiten (m/s)</translation>
+    </message>
+    <message>
+        <source>refused: expected %1</source>
+        <translation>abgelehnt: erwartet %1</translation>
+    </message>
+</context>
+<context>
     <name>Menus</name>
     <message>
         <source>&amp;Log</source>
@@ -474,7 +803,7 @@
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation>&amp;Zuletzt geöffnet</translation>
+        <translation>Zuletzt &amp;geöffnet</translation>
     </message>
     <message>
         <source>Open the &amp;sample</source>
@@ -593,10 +922,6 @@
         <translation>&amp;Hilfe</translation>
     </message>
     <message>
-        <source>&amp;Keys and method</source>
-        <translation>&amp;Tasten und Methode</translation>
-    </message>
-    <message>
         <source>&amp;Cautions</source>
         <translation>&amp;Vorsichtshinweise</translation>
     </message>
@@ -619,6 +944,66 @@
     <message>
         <source>&amp;Go back to a backup…</source>
         <translation>Auf eine Sicherung &amp;zurückgehen…</translation>
+    </message>
+    <message>
+        <source>Import a copied &amp;table…</source>
+        <translation>Kopierte &amp;Tabelle importieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Export everything…</source>
+        <translation>&amp;Alles exportieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Chart</source>
+        <translation>&amp;Diagramm</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the picture</source>
+        <translation>Bild &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>Save as &amp;PNG…</source>
+        <translation>Als &amp;PNG speichern…</translation>
+    </message>
+    <message>
+        <source>Save as &amp;SVG…</source>
+        <translation>Als &amp;SVG speichern…</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;figures</source>
+        <translation>&amp;Zahlen kopieren</translation>
+    </message>
+    <message>
+        <source>Show the f&amp;igures…</source>
+        <translation>Zahlen a&amp;nzeigen…</translation>
+    </message>
+    <message>
+        <source>&amp;Rest timer</source>
+        <translation>&amp;Pausenuhr</translation>
+    </message>
+    <message>
+        <source>Loads &amp;in</source>
+        <translation>&amp;Lasten in</translation>
+    </message>
+    <message>
+        <source>&amp;Kilograms (kg)</source>
+        <translation>&amp;Kilogramm (kg)</translation>
+    </message>
+    <message>
+        <source>&amp;Pounds (lb)</source>
+        <translation>&amp;Pfund (lb)</translation>
+    </message>
+    <message>
+        <source>&amp;Typing a set</source>
+        <translation>Einen Satz &amp;eingeben</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <source>The &amp;method</source>
+        <translation>Die &amp;Methode</translation>
     </message>
 </context>
 <context>
@@ -1045,6 +1430,10 @@
         <source>Smallest change of the estimated 1RM that matters: %1 %2 (%3).</source>
         <translation>Kleinste bedeutsame Änderung des geschätzten 1RM: %1 %2 (%3).</translation>
     </message>
+    <message>
+        <source>Unclear</source>
+        <translation>Unklar</translation>
+    </message>
 </context>
 <context>
     <name>Pages</name>
@@ -1055,6 +1444,21 @@
     <message>
         <source>it could not be painted</source>
         <translation>die Seite ließ sich nicht zeichnen</translation>
+    </message>
+</context>
+<context>
+    <name>PastedWords</name>
+    <message>
+        <source>found %1, expected %2.</source>
+        <translation>%1 gefunden, erwartet: %2.</translation>
+    </message>
+    <message>
+        <source>Line %1 of what was pasted, %2: %3</source>
+        <translation>Zeile %1 des Eingefügten, %2: %3</translation>
+    </message>
+    <message>
+        <source>What was pasted cannot be read: %1</source>
+        <translation>Das Eingefügte ist nicht lesbar: %1</translation>
     </message>
 </context>
 <context>
@@ -1170,6 +1574,13 @@
     <message>
         <source>No change would be read as held by %1 tests on each side.</source>
         <translation>Bliebe alles gleich, würden je %1 Tests vorher und nachher das als gehalten erkennen.</translation>
+    </message>
+</context>
+<context>
+    <name>QProgressDialog</name>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -1308,6 +1719,26 @@
         <source>1RM (%1)</source>
         <translation>1RM (%1)</translation>
     </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Interval (m/s)</source>
+        <translation>Intervall (m/s)</translation>
+    </message>
+    <message>
+        <source>Seen at the load (m/s)</source>
+        <translation>Gesehen bei der Last (m/s)</translation>
+    </message>
+    <message>
+        <source>Interval (%1)</source>
+        <translation>Intervall (%1)</translation>
+    </message>
+    <message>
+        <source>Measured 1RM (%1)</source>
+        <translation>Gemessenes 1RM (%1)</translation>
+    </message>
 </context>
 <context>
     <name>Sentence</name>
@@ -1419,10 +1850,6 @@
 <context>
     <name>SetWords</name>
     <message>
-        <source>Expected a load in kg, then the reps&apos; speeds in m/s: 60 0.92 0.90 0.88.</source>
-        <translation>Erwartet: eine Last in kg, dann die Geschwindigkeiten der Wiederholungen in m/s: 60 0,92 0,90 0,88.</translation>
-    </message>
-    <message>
         <source>Found %1, expected a number such as 62.5 or 0,92: digits and one decimal mark.</source>
         <translation>%1 gefunden, erwartet: eine Zahl wie 62.5 oder 0,92: Ziffern und ein Dezimalzeichen.</translation>
     </message>
@@ -1433,10 +1860,6 @@
     <message>
         <source>Found %1, expected digits after the decimal mark. Blanks go between numbers.</source>
         <translation>%1 gefunden, erwartet: Ziffern nach dem Dezimalzeichen. Zwischen Zahlen stehen Leerzeichen.</translation>
-    </message>
-    <message>
-        <source>Found a load of %1, expected at most 2000 kg.</source>
-        <translation>Eine Last von %1 gefunden, erwartet: höchstens 2000 kg.</translation>
     </message>
     <message>
         <source>Found %1, expected the load alone: an x leaves out a rep and follows its speed.</source>
@@ -1475,12 +1898,85 @@
         <translation>kein Grund angegeben</translation>
     </message>
     <message>
-        <source>%1 kg?</source>
-        <translation>%1 kg?</translation>
-    </message>
-    <message>
         <source>%1 m/s?</source>
         <translation>%1 m/s?</translation>
+    </message>
+    <message>
+        <source>Expected a load in %2, then the reps&apos; speeds in m/s: 60 0.92 0.90 0.88.</source>
+        <translation>Erwartet: eine Last in %2, dann die Geschwindigkeiten der Wiederholungen in m/s: 60 0.92 0.90 0.88.</translation>
+    </message>
+    <message>
+        <source>Found a load of %1, expected at most %2.</source>
+        <translation>Last %1 gefunden, erwartet: höchstens %2.</translation>
+    </message>
+    <message>
+        <source>A load of %1 %2? It looks like a speed. Enter takes it as the load; Esc leaves it for you to correct.</source>
+        <translation>Eine Last von %1 %2? Das sieht nach einer Geschwindigkeit aus. Enter nimmt es als Last; Esc lässt es zum Korrigieren stehen.</translation>
+    </message>
+    <message>
+        <source>Was the load forgotten? Found %1 in its place. Enter takes the speeds at the next load, %2; Esc leaves it for you to correct. A load of %1 is written %1%3.</source>
+        <translation>Wurde die Last vergessen? An ihrer Stelle steht %1. Enter nimmt die Geschwindigkeiten bei der nächsten Last, %2; Esc lässt es zum Korrigieren stehen. Eine Last von %1 wird %1%3 geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1?</source>
+        <translation>%1?</translation>
+    </message>
+</context>
+<context>
+    <name>Settling</name>
+    <message>
+        <source>Estimated 1RM</source>
+        <translation>Geschätztes 1RM</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>loads and their unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %</source>
+        <translation>%1 bis %2 %</translation>
+    </message>
+    <message>
+        <source>The later ladder lifted %1 times on one day would settle it.</source>
+        <translation>Die spätere Lastreihe, %1-mal an einem Tag gehoben, würde es klären.</translation>
+    </message>
+    <message>
+        <source>The mean of %1 later tests on separate days would settle it.</source>
+        <translation>Das Mittel aus %1 späteren Tests an verschiedenen Tagen würde es klären.</translation>
+    </message>
+    <message>
+        <source>The earlier test was done once: from now on %1 tests before and %1 after would settle such a change.</source>
+        <translation>Der frühere Test wurde nur einmal gemacht: Von jetzt an würden %1 Tests vorher und %1 nachher eine solche Änderung klären.</translation>
+    </message>
+    <message>
+        <source>The change may lie between none and that: do one more later test.</source>
+        <translation>Die Änderung kann zwischen keiner und dieser liegen: noch einen späteren Test machen.</translation>
+    </message>
+    <message>
+        <source>Not even %1 tests on each side would settle it.</source>
+        <translation>Nicht einmal %1 Tests auf jeder Seite würden es klären.</translation>
+    </message>
+    <message>
+        <source>%1: no smallest change that matters is known, so nothing can be called held. Set one with the lift.</source>
+        <translation>%1: Eine kleinste bedeutsame Änderung ist nicht bekannt, also kann nichts gehalten heißen. Sie lässt sich bei der Übung angeben.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a mass and its unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 m/s</source>
+        <translation>%1 m/s</translation>
+    </message>
+    <message>
+        <source>%1: a true change of %2 is seen with a chance of %3, none is called held with %4. %5</source>
+        <translation>%1: Eine wahre Änderung von %2 wird mit einer Chance von %3 erkannt, keine Änderung mit %4 als gehalten befunden. %5</translation>
     </message>
 </context>
 <context>
@@ -1508,6 +2004,18 @@
     <message>
         <source>Nobody to compare yet</source>
         <translation>Noch niemand zu vergleichen</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Athlet</translation>
+    </message>
+    <message>
+        <source>Interval</source>
+        <translation>Intervall</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Befund</translation>
     </message>
 </context>
 <context>
@@ -1792,6 +2300,33 @@
     </message>
 </context>
 <context>
+    <name>slopebook::ui::AboutDialog</name>
+    <message>
+        <source>About Slopebook</source>
+        <translation>Über Slopebook</translation>
+    </message>
+    <message>
+        <source>Slopebook</source>
+        <translation>Slopebook</translation>
+    </message>
+    <message>
+        <source>Load-velocity lines, estimated 1RM with an honest interval, and what changed between sessions.</source>
+        <translation>Last-Geschwindigkeits-Geraden, das geschätzte 1RM mit ehrlichem Intervall, und was sich zwischen Einheiten geändert hat.</translation>
+    </message>
+    <message>
+        <source>Free software under the GNU General Public License, version 3 or later, without any warranty.</source>
+        <translation>Freie Software unter der GNU General Public License, Version 3 oder später, ohne jede Gewährleistung.</translation>
+    </message>
+    <message>
+        <source>Made with</source>
+        <translation>Gemacht mit</translation>
+    </message>
+    <message>
+        <source>Licence</source>
+        <translation>Lizenz</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::AgreementView</name>
     <message>
         <source>Devices compared</source>
@@ -2053,6 +2588,57 @@
     </message>
 </context>
 <context>
+    <name>slopebook::ui::BackupsDialog</name>
+    <message>
+        <source>Backups</source>
+        <translation>Sicherungen</translation>
+    </message>
+    <message>
+        <source>There is no backup of this log yet. One is made when the log is opened and the last is over a day old; they are kept in %1.</source>
+        <translation>Von diesem Protokoll gibt es noch keine Sicherung. Eine wird beim Öffnen angelegt, wenn die letzte älter als ein Tag ist; sie liegen in %1.</translation>
+    </message>
+    <message>
+        <source>Going back puts a copy of the backup in the place of the log. The log as it is now is kept beside it under another name, so that nothing is lost. The backups are in %1.</source>
+        <translation>Zurückgehen setzt eine Kopie der Sicherung an die Stelle des Protokolls. Das Protokoll, wie es jetzt ist, bleibt unter anderem Namen daneben liegen, damit nichts verloren geht. Die Sicherungen liegen in %1.</translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation>Angelegt</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Sätze</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>&amp;Go back to this one</source>
+        <translation>Auf diese &amp;zurückgehen</translation>
+    </message>
+    <message>
+        <source>whole and sound</source>
+        <translation>ganz und heil</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>%1; made before Slopebook was updated</source>
+        <translation>%1; vor einer neuen Slopebook-Version angelegt</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::BatteryPage</name>
     <message>
         <source>Attempts of a session</source>
@@ -2233,10 +2819,6 @@
         <translation>&amp;Letzter Tag</translation>
     </message>
     <message>
-        <source>Load &amp;ceiling, kg</source>
-        <translation>Last&amp;grenze, kg</translation>
-    </message>
-    <message>
         <source>The heaviest load at hand in that block. Empty: no ceiling.</source>
         <translation>Die schwerste in diesem Block verfügbare Last. Leer: keine Grenze.</translation>
     </message>
@@ -2249,12 +2831,16 @@
         <translation>Erwartet: ein Name.</translation>
     </message>
     <message>
-        <source>Expected a load in kg, such as 40, or nothing.</source>
-        <translation>Erwartet: eine Last in kg, etwa 40, oder nichts.</translation>
-    </message>
-    <message>
         <source>Expected a last day on or after the first.</source>
         <translation>Erwartet: ein letzter Tag, der nicht vor dem ersten liegt.</translation>
+    </message>
+    <message>
+        <source>Load &amp;ceiling, %1</source>
+        <translation>Last&amp;grenze, %1</translation>
+    </message>
+    <message>
+        <source>Expected a load in %1, such as 40, or nothing.</source>
+        <translation>Erwartet: eine Last in %1, etwa 40, oder nichts.</translation>
     </message>
 </context>
 <context>
@@ -2276,10 +2862,6 @@
         <translation>Letzter Tag</translation>
     </message>
     <message>
-        <source>Ceiling, kg</source>
-        <translation>Grenze, kg</translation>
-    </message>
-    <message>
         <source>Note</source>
         <translation>Notiz</translation>
     </message>
@@ -2298,6 +2880,10 @@
     <message>
         <source>Training block</source>
         <translation>Trainingsblock</translation>
+    </message>
+    <message>
+        <source>Ceiling, %1</source>
+        <translation>Grenze, %1</translation>
     </message>
 </context>
 <context>
@@ -2333,10 +2919,6 @@
     <message>
         <source>outside any block</source>
         <translation>außerhalb der Blöcke</translation>
-    </message>
-    <message>
-        <source> kg</source>
-        <translation> kg</translation>
     </message>
     <message>
         <source>none</source>
@@ -2413,16 +2995,16 @@
         <translation>Prüflasten</translation>
     </message>
     <message>
-        <source>&amp;Loads, kg</source>
-        <translation>&amp;Lasten, kg</translation>
-    </message>
-    <message>
         <source>The submaximal loads of %1&apos;s %2 to follow through the season, such as 40 60. Empty: none.</source>
         <translation>Die submaximalen Lasten (%1, %2), die über die Saison verfolgt werden, etwa 40 60. Leer: keine.</translation>
     </message>
     <message>
-        <source>Found %1, expected loads in kg with blanks between them, such as 40 60 72.5.</source>
-        <translation>%1 gefunden, erwartet: Lasten in kg mit Leerzeichen dazwischen, etwa 40 60 72,5.</translation>
+        <source>&amp;Loads, %1</source>
+        <translation>&amp;Lasten, %1</translation>
+    </message>
+    <message>
+        <source>Found %1, expected loads in %2 with blanks between them, such as 40 60 72.5.</source>
+        <translation>%1 gefunden, erwartet: Lasten in %2 mit Leerzeichen dazwischen, etwa 40 60 72.5.</translation>
     </message>
 </context>
 <context>
@@ -2634,6 +3216,10 @@
         <source>Reading</source>
         <translation>Befund</translation>
     </message>
+    <message>
+        <source>What would settle what is unclear:</source>
+        <translation>Was das Unklare klären würde:</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::DeviceDialog</name>
@@ -2680,16 +3266,8 @@
         <translation>Satz: Last, dann die Geschwindigkeiten der Wiederholungen</translation>
     </message>
     <message>
-        <source>60 0.92 0.90 0.88</source>
-        <translation>60 0,92 0,90 0,88</translation>
-    </message>
-    <message>
         <source>Answer to the typed line</source>
         <translation>Antwort auf die eingegebene Zeile</translation>
-    </message>
-    <message>
-        <source>Load in kg, each rep&apos;s speed in m/s, Enter.  Up: next load.  ! after the load: true maximum.  x after a speed: left out.  # note.</source>
-        <translation>Last in kg, je Wdh. die Geschwindigkeit in m/s, Enter.  Auf: nächste Last.  ! nach der Last: echtes Maximum.  x nach einem Wert: ausgeschlossen.  # Notiz.</translation>
     </message>
     <message>
         <source>Line %1 of what was pasted: </source>
@@ -2702,6 +3280,10 @@
     <message>
         <source>Speeds from a trace: type the load before them, then Enter.</source>
         <translation>Geschwindigkeiten aus einer Messkurve: die Last davor eingeben, dann Enter.</translation>
+    </message>
+    <message>
+        <source>Load in %1, each rep&apos;s speed in m/s, Enter.  Up: next load.  ! after the load: true maximum.  x after a speed: left out.  # note.</source>
+        <translation>Last in %1, je Wdh. die Geschwindigkeit in m/s, Enter.  Auf: nächste Last.  ! nach der Last: echtes Maximum.  x nach einer Geschwindigkeit: ausgeschlossen.  # Notiz.</translation>
     </message>
 </context>
 <context>
@@ -2763,10 +3345,6 @@
         <translation>Keine frühere Einheit</translation>
     </message>
     <message>
-        <source>Next load %1 kg</source>
-        <translation>Nächste Last %1 kg</translation>
-    </message>
-    <message>
         <source>Choose an athlete and a lift first.</source>
         <translation>Erst Athlet und Übung wählen.</translation>
     </message>
@@ -2785,6 +3363,22 @@
     <message>
         <source>%1 is measured in %2; the trace&apos;s speeds are %3. Values of different kinds are never put on one line.</source>
         <translation>Gemessen wird bei %1: %2; die Messkurve liefert: %3. Werte verschiedener Art kommen nie auf eine Gerade.</translation>
+    </message>
+    <message>
+        <source>Earlier sessions on the chart</source>
+        <translation>Frühere Einheiten im Diagramm</translation>
+    </message>
+    <message>
+        <source>How many earlier sessions the chart shows beside this one</source>
+        <translation>Wie viele frühere Einheiten das Diagramm neben dieser zeigt</translation>
+    </message>
+    <message>
+        <source>Earl&amp;ier</source>
+        <translation>&amp;Frühere</translation>
+    </message>
+    <message>
+        <source>Next load %1</source>
+        <translation>Nächste Last %1</translation>
     </message>
 </context>
 <context>
@@ -2925,18 +3519,6 @@
         <translation>Geschätztes 1RM: keine Angabe</translation>
     </message>
     <message>
-        <source>Estimated 1RM %1 kg, no interval</source>
-        <translation>Geschätztes 1RM %1 kg, kein Intervall</translation>
-    </message>
-    <message>
-        <source>Estimated 1RM %1 kg (%2), middle %3</source>
-        <translation>Geschätztes 1RM %1 kg (%2), Mitte %3</translation>
-    </message>
-    <message>
-        <source>Estimated 1RM %1 kg (%2: %3)</source>
-        <translation>Geschätztes 1RM %1 kg (%2: %3)</translation>
-    </message>
-    <message>
         <source>the interval needs a third load</source>
         <translation>dem Intervall fehlt eine dritte Last</translation>
     </message>
@@ -2961,16 +3543,8 @@
         <translation>mit der Streuung der MVT selbst %1</translation>
     </message>
     <message>
-        <source>measured 1RM %1 kg</source>
-        <translation>gemessenes 1RM %1 kg</translation>
-    </message>
-    <message>
         <source>V0 %1 m/s</source>
         <translation>V0 %1 m/s</translation>
-    </message>
-    <message>
-        <source>slope %1 m/s per kg</source>
-        <translation>Steigung %1 m/s je kg</translation>
     </message>
     <message>
         <source>R² %1</source>
@@ -2985,8 +3559,28 @@
         <translation>%1 Punkte</translation>
     </message>
     <message>
-        <source>%1 to %2 kg</source>
-        <translation>%1 bis %2 kg</translation>
+        <source>Estimated 1RM %1 %2, no interval</source>
+        <translation>Geschätztes 1RM %1 %2, kein Intervall</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 %4 (%2), middle %3</source>
+        <translation>Geschätztes 1RM %1 %4 (%2), Mitte %3</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 %4 (%2: %3)</source>
+        <translation>Geschätztes 1RM %1 %4 (%2: %3)</translation>
+    </message>
+    <message>
+        <source>measured 1RM %1</source>
+        <translation>gemessenes 1RM %1</translation>
+    </message>
+    <message>
+        <source>slope %1 m/s per %2</source>
+        <translation>Steigung %1 m/s je %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>
@@ -3011,6 +3605,22 @@
         <source>%1: %2 units, %3</source>
         <translation>%1: %2-fach, %3</translation>
     </message>
+    <message>
+        <source>Test</source>
+        <translation>Test</translation>
+    </message>
+    <message>
+        <source>Change, units</source>
+        <translation>Änderung, Einheiten</translation>
+    </message>
+    <message>
+        <source>Interval, units</source>
+        <translation>Intervall, Einheiten</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Befund</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::FormDialog</name>
@@ -3026,24 +3636,32 @@
 <context>
     <name>slopebook::ui::HelpDialog</name>
     <message>
-        <source>&lt;h3&gt;One line a set&lt;/h3&gt;&lt;p&gt;&lt;code&gt;60 0.92 0.90 0.88&lt;/code&gt; and Enter: 60 kg and three reps. It is on disk when the line is empty again.&lt;/p&gt;&lt;ul&gt;&lt;li&gt;Point and comma are both the decimal mark; there are no marks for thousands. Blanks, tabs or ; go between the numbers.&lt;/li&gt;&lt;li&gt;Up puts the next load there: the ladder of last time, above its top the same rise again. Down steps back.&lt;/li&gt;&lt;li&gt;&lt;code&gt;92.5! 0.18&lt;/code&gt;: a successful true maximum, one rep.&lt;/li&gt;&lt;li&gt;&lt;code&gt;60 0.92 0.71x # slipped&lt;/code&gt;: the second rep is left out; what follows # is the note and the reason. It stays in the log and is drawn hollow.&lt;/li&gt;&lt;li&gt;&lt;code&gt;60 92&lt;/code&gt;: the line asks whether 0.92 was meant; Enter says yes, Esc no.&lt;/li&gt;&lt;li&gt;Several lines pasted from a spreadsheet go in at once, all or none.&lt;/li&gt;&lt;li&gt;In the table F2 changes a cell and Delete removes the set.&lt;/li&gt;&lt;/ul&gt;</source>
-        <translation>&lt;h3&gt;Eine Zeile je Satz&lt;/h3&gt;&lt;p&gt;&lt;code&gt;60 0,92 0,90 0,88&lt;/code&gt; und Enter: 60 kg und drei Wiederholungen. Es ist gespeichert, sobald die Zeile wieder leer ist.&lt;/p&gt;&lt;ul&gt;&lt;li&gt;Punkt und Komma sind beide das Dezimalzeichen; Tausendertrennzeichen gibt es nicht. Zwischen den Zahlen stehen Leerzeichen, Tabulatoren oder ;.&lt;/li&gt;&lt;li&gt;Pfeil auf setzt die nächste Last ein: die Lastreihe vom letzten Mal, über deren Ende hinaus noch einmal dieselbe Steigerung. Pfeil ab geht zurück.&lt;/li&gt;&lt;li&gt;&lt;code&gt;92,5! 0,18&lt;/code&gt;: ein gelungenes echtes Maximum, eine Wiederholung.&lt;/li&gt;&lt;li&gt;&lt;code&gt;60 0,92 0,71x # weggerutscht&lt;/code&gt;: Die zweite Wiederholung ist ausgeschlossen; was auf # folgt, ist Notiz und Grund. Sie bleibt im Protokoll und wird hohl gezeichnet.&lt;/li&gt;&lt;li&gt;&lt;code&gt;60 92&lt;/code&gt;: Die Zeile fragt, ob 0,92 gemeint ist; Enter heißt ja, Esc nein.&lt;/li&gt;&lt;li&gt;Mehrere Zeilen, aus einer Tabelle eingefügt, werden auf einmal übernommen, alle oder keine.&lt;/li&gt;&lt;li&gt;In der Tabelle ändert F2 eine Zelle, und Entf entfernt den Satz.&lt;/li&gt;&lt;/ul&gt;</translation>
+        <source>Alt and an underlined letter go to that control. Tab reaches every control, the charts too: on a chart Ctrl+C copies its picture and the menu key opens what else can be done with it.</source>
+        <translation>Alt und ein unterstrichener Buchstabe führen zu diesem Bedienelement. Tab erreicht jedes Bedienelement, auch die Diagramme: Bei einem Diagramm kopiert Strg+C sein Bild, und die Menütaste öffnet, was sich sonst damit tun lässt.</translation>
     </message>
     <message>
-        <source>&lt;h3&gt;The method in plain words&lt;/h3&gt;&lt;p&gt;Each set gives one point: its fastest rep, or the mean of its reps, as the lift says. The &lt;b&gt;line&lt;/b&gt; is the ordinary least-squares regression of velocity on load through the session&apos;s points.&lt;/p&gt;&lt;p&gt;The &lt;b&gt;estimated 1RM&lt;/b&gt; is the load at which the line meets the minimal-velocity threshold (MVT): the athlete&apos;s own true maxima where there are any, else the coach&apos;s figure, else a published one. Its interval is Fieller&apos;s (1954; Draper and Smith, Applied Regression Analysis). &lt;b&gt;Reach&lt;/b&gt; is the heaviest load divided by that estimate: under 0.80 it is extrapolated far, under 0.50 the interval stands first. Individual estimates of free-weight maxima run high even with loads to 90 % (Banyard, Nosaka and Haff 2017).&lt;/p&gt;&lt;p&gt;A &lt;b&gt;comparison&lt;/b&gt; of two sessions takes both lines together, and adds the noise from day to day (Hopkins 2000), which one day&apos;s scatter does not show. A change is better or worse when its interval leaves out zero, held when it surely lies within the smallest change that matters, else unclear. Where lines differ is found as by Johnson and Neyman (1936); the change of 1RM as by Zou and Donner (2008).&lt;/p&gt;</source>
-        <translation>&lt;h3&gt;Die Methode in einfachen Worten&lt;/h3&gt;&lt;p&gt;Jeder Satz ergibt einen Punkt: seine schnellste Wiederholung oder das Mittel seiner Wiederholungen, wie bei der Übung festgelegt. Die &lt;b&gt;Gerade&lt;/b&gt; ist die gewöhnliche Kleinste-Quadrate-Regression der Geschwindigkeit auf die Last durch die Punkte der Einheit.&lt;/p&gt;&lt;p&gt;Das &lt;b&gt;geschätzte 1RM&lt;/b&gt; ist die Last, bei der die Gerade die minimale Geschwindigkeitsschwelle (MVT) trifft: die eigenen echten Maxima des Athleten, wo es welche gibt, sonst der Wert des Trainers, sonst ein veröffentlichter. Sein Intervall ist das von Fieller (1954; Draper und Smith, Applied Regression Analysis). &lt;b&gt;Reichweite&lt;/b&gt; ist die schwerste Last geteilt durch diese Schätzung: Unter 0,80 ist weit extrapoliert, unter 0,50 steht das Intervall voran. Individuelle Schätzungen von Maxima mit freien Gewichten fallen selbst mit Lasten bis 90 % zu hoch aus (Banyard, Nosaka und Haff 2017).&lt;/p&gt;&lt;p&gt;Ein &lt;b&gt;Vergleich&lt;/b&gt; zweier Einheiten nimmt beide Geraden zusammen und rechnet die Tag-zu-Tag-Streuung hinzu (Hopkins 2000), die die Streuung eines einzelnen Tages nicht zeigt. Eine Änderung ist besser oder schlechter, wenn ihr Intervall die Null ausschließt, gehalten, wenn sie sicher innerhalb der kleinsten bedeutsamen Änderung liegt, sonst unklar. Wo sich Geraden unterscheiden, wird nach Johnson und Neyman (1936) bestimmt, die Änderung des 1RM nach Zou und Donner (2008).&lt;/p&gt;</translation>
+        <source>Help</source>
+        <translation>Hilfe</translation>
     </message>
     <message>
-        <source>Keys and method</source>
-        <translation>Tasten und Methode</translation>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
     </message>
     <message>
-        <source>&lt;h3&gt;Keys&lt;/h3&gt;</source>
-        <translation>&lt;h3&gt;Tasten&lt;/h3&gt;</translation>
+        <source>&amp;Typing</source>
+        <translation>&amp;Eingabe</translation>
     </message>
     <message>
-        <source>&lt;h3&gt;Cautions&lt;/h3&gt;</source>
-        <translation>&lt;h3&gt;Vorsichtshinweise&lt;/h3&gt;</translation>
+        <source>&amp;Method</source>
+        <translation>&amp;Methode</translation>
+    </message>
+    <message>
+        <source>&amp;Sources</source>
+        <translation>&amp;Quellen</translation>
+    </message>
+    <message>
+        <source>C&amp;autions</source>
+        <translation>&amp;Vorsichtshinweise</translation>
     </message>
 </context>
 <context>
@@ -3172,6 +3790,14 @@
         <source>at %1</source>
         <translation>bei %1</translation>
     </message>
+    <message>
+        <source>Who was tested</source>
+        <translation>Wer getestet wurde</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Athlet</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::HistoryPage</name>
@@ -3251,6 +3877,30 @@
         <source>%1 (no. %2)</source>
         <translation>%1 (Nr. %2)</translation>
     </message>
+    <message>
+        <source>This athlete&apos;s</source>
+        <translation>Von diesem Athleten</translation>
+    </message>
+    <message>
+        <source>Everybody&apos;s</source>
+        <translation>Von allen</translation>
+    </message>
+    <message>
+        <source>Whose sessions</source>
+        <translation>Wessen Einheiten</translation>
+    </message>
+    <message>
+        <source>Sho&amp;w</source>
+        <translation>A&amp;nzeigen</translation>
+    </message>
+    <message>
+        <source>No session with that in its date, block or device.</source>
+        <translation>Keine Einheit, in deren Datum, Block oder Messgerät das vorkommt.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::ImportDialog</name>
@@ -3275,12 +3925,24 @@
         <translation>%1 enthält nichts, was das Protokoll nicht schon hat.</translation>
     </message>
     <message>
-        <source>%1 cannot be taken in; nothing was written. Expected: UTF-8 CSV with a header row date,athlete,lift,set,load_kg,rep,velocity and one row a rep. A workbook comes in saved as CSV.</source>
-        <translation>%1 kann nicht übernommen werden; nichts wurde geschrieben. Erwartet: CSV in UTF-8 mit der Kopfzeile date,athlete,lift,set,load_kg,rep,velocity und einer Zeile je Wiederholung. Eine Arbeitsmappe vorher als CSV speichern.</translation>
-    </message>
-    <message>
         <source>The import failed; nothing was written.</source>
         <translation>Der Import ist fehlgeschlagen; nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was changed.</source>
+        <translation>Abgebrochen. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation>Wird gelesen…</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>This cannot be taken in; nothing was written.</source>
+        <translation>Das lässt sich nicht übernehmen; nichts wurde geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -3290,16 +3952,16 @@
         <translation>nächste: %1</translation>
     </message>
     <message>
-        <source>Load, kg</source>
-        <translation>Last, kg</translation>
-    </message>
-    <message>
         <source>Reps, m/s</source>
         <translation>Wdh., m/s</translation>
     </message>
     <message>
         <source>Point</source>
         <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Load, %1</source>
+        <translation>Last, %1</translation>
     </message>
 </context>
 <context>
@@ -3365,10 +4027,6 @@
         <translation>Kleinste Änderung, m/&amp;s</translation>
     </message>
     <message>
-        <source>Smallest change, &amp;kg</source>
-        <translation>Kleinste Änderung, &amp;kg</translation>
-    </message>
-    <message>
         <source>The smallest changes that matter to you, of a speed and of the 1RM. Empty: published defaults, named as such.</source>
         <translation>Die kleinsten Änderungen einer Geschwindigkeit und des 1RM, auf die es ankommt. Leer: veröffentlichte Vorgaben, als solche benannt.</translation>
     </message>
@@ -3401,8 +4059,12 @@
         <translation>Erwartet: eine Änderung in m/s, etwa 0,05, oder nichts.</translation>
     </message>
     <message>
-        <source>Expected a change in kg, such as 2.5, or nothing.</source>
-        <translation>Erwartet: eine Änderung in kg, etwa 2,5, oder nichts.</translation>
+        <source>Smallest change, 1&amp;RM, %1</source>
+        <translation>Kleinste Änderung, 1&amp;RM, %1</translation>
+    </message>
+    <message>
+        <source>Expected a change in %1, such as 2.5, or nothing.</source>
+        <translation>Erwartet: eine Änderung in %1, etwa 2.5, oder nichts.</translation>
     </message>
 </context>
 <context>
@@ -3414,14 +4076,6 @@
     <message>
         <source>Session</source>
         <translation>Einheit</translation>
-    </message>
-    <message>
-        <source>1RM, kg</source>
-        <translation>1RM, kg</translation>
-    </message>
-    <message>
-        <source>95 %, kg</source>
-        <translation>95 %, kg</translation>
     </message>
     <message>
         <source>Reach</source>
@@ -3452,14 +4106,6 @@
         <translation>Punkte</translation>
     </message>
     <message>
-        <source>Loads, kg</source>
-        <translation>Lasten, kg</translation>
-    </message>
-    <message>
-        <source>L0, kg</source>
-        <translation>L0, kg</translation>
-    </message>
-    <message>
         <source>Checked: on the chart</source>
         <translation>Angehakt: im Diagramm</translation>
     </message>
@@ -3476,16 +4122,8 @@
         <translation>Schwerste gehobene Last / geschätztes 1RM</translation>
     </message>
     <message>
-        <source>Measured 1RM: the heaviest true maximum, kg</source>
-        <translation>Gemessenes 1RM: das schwerste echte Maximum, kg</translation>
-    </message>
-    <message>
         <source>Velocity at zero load</source>
         <translation>Geschwindigkeit bei Last null</translation>
-    </message>
-    <message>
-        <source>m/s per kg</source>
-        <translation>m/s je kg</translation>
     </message>
     <message>
         <source>Residual SD of the points about the line</source>
@@ -3506,6 +4144,30 @@
     <message>
         <source>Load at zero velocity</source>
         <translation>Last bei Geschwindigkeit null</translation>
+    </message>
+    <message>
+        <source>1RM, %1</source>
+        <translation>1RM, %1</translation>
+    </message>
+    <message>
+        <source>Interval, %1</source>
+        <translation>Intervall, %1</translation>
+    </message>
+    <message>
+        <source>Loads, %1</source>
+        <translation>Lasten, %1</translation>
+    </message>
+    <message>
+        <source>L0, %1</source>
+        <translation>L0, %1</translation>
+    </message>
+    <message>
+        <source>Measured 1RM: the heaviest true maximum, %1</source>
+        <translation>Gemessenes 1RM: das schwerste echte Maximum, %1</translation>
+    </message>
+    <message>
+        <source>m/s per %1</source>
+        <translation>m/s je %1</translation>
     </message>
 </context>
 <context>
@@ -3594,10 +4256,6 @@
         <translation>Noch nichts zu drucken.</translation>
     </message>
     <message>
-        <source>Cautions</source>
-        <translation>Vorsichtshinweise</translation>
-    </message>
-    <message>
         <source>&amp;Undo %1</source>
         <translation>%1 &amp;rückgängig machen</translation>
     </message>
@@ -3618,24 +4276,12 @@
         <translation>CSV importieren</translation>
     </message>
     <message>
-        <source>CSV (*.csv *.txt);;All files (*)</source>
-        <translation>CSV (*.csv *.txt);;Alle Dateien (*)</translation>
-    </message>
-    <message>
         <source>Back up to</source>
         <translation>Sichern unter</translation>
     </message>
     <message>
         <source>Backed up, and the copy checked: %1</source>
         <translation>Gesichert und die Kopie geprüft: %1</translation>
-    </message>
-    <message>
-        <source>About Slopebook</source>
-        <translation>Über Slopebook</translation>
-    </message>
-    <message>
-        <source>&lt;h3&gt;Slopebook %1&lt;/h3&gt;&lt;p&gt;Load-velocity lines, estimated 1RM with an honest interval, and what changed between sessions.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later, without any warranty.&lt;/p&gt;&lt;p&gt;Made with Qt %2 and Qt Charts (GPL 3), Eigen (MPL 2), Boost.Math (BSL 1.0), SQLite (public domain), SQLiteCpp (MIT), libcsv (LGPL 2.1).&lt;/p&gt;&lt;p&gt;%3&lt;/p&gt;</source>
-        <translation>&lt;h3&gt;Slopebook %1&lt;/h3&gt;&lt;p&gt;Last-Geschwindigkeits-Geraden, geschätztes 1RM mit ehrlichem Intervall und was sich zwischen Einheiten geändert hat.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder neuer, ohne jede Gewährleistung.&lt;/p&gt;&lt;p&gt;Gemacht mit Qt %2 und Qt Charts (GPL 3), Eigen (MPL 2), Boost.Math (BSL 1.0), SQLite (gemeinfrei), SQLiteCpp (MIT), libcsv (LGPL 2.1).&lt;/p&gt;&lt;p&gt;%3&lt;/p&gt;</translation>
     </message>
     <message>
         <source>Go back to a backup…</source>
@@ -3656,6 +4302,46 @@
     <message>
         <source>The backup stands in the place of the log, which is kept as %1.</source>
         <translation>Die Sicherung steht jetzt an der Stelle des Protokolls; das bisherige liegt daneben als %1.</translation>
+    </message>
+    <message>
+        <source>%1 is a workbook: copy its cells and paste them into a session, or save the sheet as CSV and import that.</source>
+        <translation>%1 ist eine Arbeitsmappe: ihre Zellen kopieren und in eine Einheit einfügen, oder das Blatt als CSV speichern und das importieren.</translation>
+    </message>
+    <message>
+        <source>There is no chart on this page.</source>
+        <translation>Auf dieser Seite ist kein Diagramm.</translation>
+    </message>
+    <message>
+        <source>The chart is on the clipboard.</source>
+        <translation>Das Diagramm ist in der Zwischenablage.</translation>
+    </message>
+    <message>
+        <source>The chart&apos;s figures are on the clipboard.</source>
+        <translation>Die Zahlen des Diagramms sind in der Zwischenablage.</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>CSV (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>There is no table to import: copy its cells first.</source>
+        <translation>Es ist keine Tabelle zum Importieren da: erst ihre Zellen kopieren.</translation>
+    </message>
+    <message>
+        <source>Export to a new folder</source>
+        <translation>In einen neuen Ordner exportieren</translation>
+    </message>
+    <message>
+        <source>Exporting</source>
+        <translation>Wird exportiert</translation>
+    </message>
+    <message>
+        <source>Exported, as CSV and as a workbook: %1</source>
+        <translation>Exportiert, als CSV und als Arbeitsmappe: %1</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written.</source>
+        <translation>Abgebrochen. Nichts wurde geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -3758,6 +4444,10 @@
         <source>Scatter from %1 sessions: SD %2 m/s.</source>
         <translation>Streuung aus %1 Einheiten: SD %2 m/s.</translation>
     </message>
+    <message>
+        <source>Next test</source>
+        <translation>Nächster Test</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::NoisePage</name>
@@ -3803,6 +4493,69 @@
     <message>
         <source>A repeat test is marked in the session&apos;s details: same conditions, within a few days. Readings use the athlete&apos;s own day-to-day noise from %1 repeat tests on, else the log&apos;s from as many, else the published figure.</source>
         <translation>Ein Wiederholungstest wird in den Details der Einheit angegeben: gleiche Bedingungen, innerhalb weniger Tage. Befunde verwenden ab %1 Wiederholungstests die eigene Tag-zu-Tag-Streuung des Athleten, sonst ab ebenso vielen die des Protokolls, sonst den veröffentlichten Wert.</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::PasteDialog</name>
+    <message>
+        <source>Pasted sets</source>
+        <translation>Eingefügte Sätze</translation>
+    </message>
+    <message>
+        <source>Sets as they will be taken</source>
+        <translation>Die Sätze, wie sie übernommen werden</translation>
+    </message>
+    <message>
+        <source>&amp;Take these sets</source>
+        <translation>Diese Sätze ü&amp;bernehmen</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Auswählen…</translation>
+    </message>
+    <message>
+        <source>Rows below each other have the same load. A row is</source>
+        <translation>Untereinanderstehende Zeilen haben dieselbe Last. Eine Zeile ist</translation>
+    </message>
+    <message>
+        <source>one rep: rows of the same load make one set</source>
+        <translation>eine Wiederholung: Zeilen mit derselben Last ergeben einen Satz</translation>
+    </message>
+    <message>
+        <source>one set of its own</source>
+        <translation>ein eigener Satz</translation>
+    </message>
+    <message>
+        <source>The point is the decimal mark</source>
+        <translation>Der Punkt ist das Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>The comma is the decimal mark</source>
+        <translation>Das Komma ist das Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>cm/s, or hundredths: 92 is 0.92 m/s</source>
+        <translation>cm/s oder Hundertstel: 92 ist 0,92 m/s</translation>
+    </message>
+    <message>
+        <source>m/s</source>
+        <translation>m/s</translation>
+    </message>
+    <message>
+        <source>Nothing is taken before this is said.</source>
+        <translation>Bevor das gesagt ist, wird nichts übernommen.</translation>
+    </message>
+    <message>
+        <source>Sets: %1</source>
+        <translation>Sätze: %1</translation>
+    </message>
+    <message>
+        <source>%1 kg: %2</source>
+        <translation>%1 kg: %2</translation>
+    </message>
+    <message>
+        <source>and so on</source>
+        <translation>und so weiter</translation>
     </message>
 </context>
 <context>
@@ -4163,6 +4916,10 @@
         <source>Loa&amp;ds</source>
         <translation>Ma&amp;chbare Lasten</translation>
     </message>
+    <message>
+        <source>A thrown or jumped lift has no 1RM to take a share of: aim at a speed. Every load of this set of equipment.</source>
+        <translation>Eine geworfene oder gesprungene Übung hat kein 1RM, von dem sich ein Anteil nehmen ließe: auf eine Geschwindigkeit zielen. Jede Last dieser Ausrüstung.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::PointsModel</name>
@@ -4177,10 +4934,6 @@
     <message>
         <source>Set</source>
         <translation>Satz</translation>
-    </message>
-    <message>
-        <source>Load, kg</source>
-        <translation>Last, kg</translation>
     </message>
     <message>
         <source>m/s</source>
@@ -4205,6 +4958,10 @@
     <message>
         <source>Remarks</source>
         <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Load, %1</source>
+        <translation>Last, %1</translation>
     </message>
 </context>
 <context>
@@ -4302,6 +5059,17 @@
     </message>
 </context>
 <context>
+    <name>slopebook::ui::RestTimer</name>
+    <message>
+        <source>Rest %1:%2</source>
+        <translation>Pause %1:%2</translation>
+    </message>
+    <message>
+        <source>Rest since the last set</source>
+        <translation>Pause seit dem letzten Satz</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::SeasonPage</name>
     <message>
         <source>Choose an athlete and a lift.</source>
@@ -4359,6 +5127,10 @@
         <source>Season of %1 at %2: %3</source>
         <translation>Saison von %1 bei %2: %3</translation>
     </message>
+    <message>
+        <source>What would settle the selected session&apos;s change</source>
+        <translation>Was die Änderung der gewählten Einheit klären würde</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SessionBar</name>
@@ -4395,14 +5167,6 @@
         <translation>&amp;Ort</translation>
     </message>
     <message>
-        <source>&amp;Body, kg</source>
-        <translation>&amp;Körper, kg</translation>
-    </message>
-    <message>
-        <source>Body mass, kg</source>
-        <translation>Körpermasse, kg</translation>
-    </message>
-    <message>
         <source>New session</source>
         <translation>Neue Einheit</translation>
     </message>
@@ -4419,8 +5183,16 @@
         <translation>eine Körpermasse von %1</translation>
     </message>
     <message>
-        <source>kilograms, such as 74.5, or nothing</source>
-        <translation>Kilogramm, etwa 74,5, oder nichts</translation>
+        <source>&amp;Body, %1</source>
+        <translation>&amp;Körper, %1</translation>
+    </message>
+    <message>
+        <source>Body mass, %1</source>
+        <translation>Körpermasse, %1</translation>
+    </message>
+    <message>
+        <source>%1, such as 74.5, or nothing</source>
+        <translation>%1, etwa 74.5, oder nichts</translation>
     </message>
 </context>
 <context>
@@ -4436,10 +5208,6 @@
     <message>
         <source>&amp;Place</source>
         <translation>&amp;Ort</translation>
-    </message>
-    <message>
-        <source>&amp;Body mass, kg</source>
-        <translation>&amp;Körpermasse, kg</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
@@ -4470,8 +5238,34 @@
         <translation>Gleiche Bedingungen innerhalb weniger Tage, kein Trainingseffekt zu erwarten: Solche Paare zeigen die Streuung des Tests.</translation>
     </message>
     <message>
-        <source>Expected a body mass in kg, such as 74.5, or nothing.</source>
-        <translation>Erwartet: eine Körpermasse in kg, etwa 74,5, oder nichts.</translation>
+        <source>&amp;Body mass, %1</source>
+        <translation>&amp;Körpermasse, %1</translation>
+    </message>
+    <message>
+        <source> days</source>
+        <translation> Tage</translation>
+    </message>
+    <message>
+        <source>Repeat tests &amp;within</source>
+        <translation>Wiederholungstests innerhal&amp;b von</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 (%n day(s) apart)</source>
+        <translation>
+            <numerusform>%1 (%n Tag Abstand)</numerusform>
+            <numerusform>%1 (%n Tage Abstand)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Expected a test within %n day(s): this one is %1 days away.</source>
+        <translation>
+            <numerusform>Erwartet: ein Test innerhalb von %n Tag; dieser liegt %1 Tage entfernt.</numerusform>
+            <numerusform>Erwartet: ein Test innerhalb von %n Tagen; dieser liegt %1 Tage entfernt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Expected a body mass in %1, such as 74.5, or nothing.</source>
+        <translation>Erwartet: eine Körpermasse in %1, etwa 74.5, oder nichts.</translation>
     </message>
 </context>
 <context>
@@ -4479,10 +5273,6 @@
     <message>
         <source>Set</source>
         <translation>Satz</translation>
-    </message>
-    <message>
-        <source>Set %1, %2 kg</source>
-        <translation>Satz %1, %2 kg</translation>
     </message>
     <message>
         <source>&amp;Whole set</source>
@@ -4532,6 +5322,10 @@
         <source>Expected one rep in a true maximum; this set has %1.</source>
         <translation>Erwartet: eine Wiederholung bei einem echten Maximum; dieser Satz hat %1.</translation>
     </message>
+    <message>
+        <source>Set %1, %2</source>
+        <translation>Satz %1, %2</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SetModel</name>
@@ -4556,10 +5350,6 @@
         <translation>bitte prüfen: %1 Residuen neben der Geraden</translation>
     </message>
     <message>
-        <source>Load, kg</source>
-        <translation>Last, kg</translation>
-    </message>
-    <message>
         <source>Reps, m/s</source>
         <translation>Wdh., m/s</translation>
     </message>
@@ -4570,6 +5360,185 @@
     <message>
         <source>Remarks</source>
         <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Load, %1</source>
+        <translation>Last, %1</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::ShapeEditor</name>
+    <message>
+        <source>What divides the cells</source>
+        <translation>Was die Zellen trennt</translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation>Komma</translation>
+    </message>
+    <message>
+        <source>semicolon</source>
+        <translation>Strichpunkt</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation>Tabulator</translation>
+    </message>
+    <message>
+        <source>How the letters are written</source>
+        <translation>Wie die Zeichen kodiert sind</translation>
+    </message>
+    <message>
+        <source>Rows passed over at the beginning</source>
+        <translation>Zeilen, die am Anfang übersprungen werden</translation>
+    </message>
+    <message>
+        <source>First row &amp;names the columns</source>
+        <translation>Erste Zeile &amp;nennt die Spalten</translation>
+    </message>
+    <message>
+        <source>Cells divided &amp;by</source>
+        <translation>Zellen getrennt &amp;durch</translation>
+    </message>
+    <message>
+        <source>&amp;Letters</source>
+        <translation>Zeichen&amp;kodierung</translation>
+    </message>
+    <message>
+        <source>&amp;Pass over rows</source>
+        <translation>Zeilen ü&amp;berspringen</translation>
+    </message>
+    <message>
+        <source>What a row is</source>
+        <translation>Was eine Zeile ist</translation>
+    </message>
+    <message>
+        <source>one rep</source>
+        <translation>eine Wiederholung</translation>
+    </message>
+    <message>
+        <source>one set, its velocities side by side</source>
+        <translation>ein Satz, seine Geschwindigkeiten nebeneinander</translation>
+    </message>
+    <message>
+        <source>A blank date, athlete, lift or load is the one abo&amp;ve</source>
+        <translation>Leere Zellen bei Datum, Athlet, Übung oder Last gelten &amp;wie darüber</translation>
+    </message>
+    <message>
+        <source>A ro&amp;w is</source>
+        <translation>Eine &amp;Zeile ist</translation>
+    </message>
+    <message>
+        <source>Columns of the table and what they are</source>
+        <translation>Die Spalten der Tabelle und was sie sind</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Spalte</translation>
+    </message>
+    <message>
+        <source>First cells</source>
+        <translation>Erste Zellen</translation>
+    </message>
+    <message>
+        <source>Is the</source>
+        <translation>Ist</translation>
+    </message>
+    <message>
+        <source>Written with</source>
+        <translation>Schreibweise</translation>
+    </message>
+    <message>
+        <source>In</source>
+        <translation>In</translation>
+    </message>
+    <message>
+        <source>The same in all rows:</source>
+        <translation>In allen Zeilen gleich:</translation>
+    </message>
+    <message>
+        <source>&amp;Athlete</source>
+        <translation>A&amp;thlet</translation>
+    </message>
+    <message>
+        <source>Athlete in all rows</source>
+        <translation>Athlet in allen Zeilen</translation>
+    </message>
+    <message>
+        <source>Li&amp;ft</source>
+        <translation>&amp;Übung</translation>
+    </message>
+    <message>
+        <source>Lift in all rows</source>
+        <translation>Übung in allen Zeilen</translation>
+    </message>
+    <message>
+        <source>Day of all rows</source>
+        <translation>Tag aller Zeilen</translation>
+    </message>
+    <message>
+        <source>Da&amp;y</source>
+        <translation>Ta&amp;g</translation>
+    </message>
+    <message>
+        <source>D&amp;evice</source>
+        <translation>&amp;Messgerät</translation>
+    </message>
+    <message>
+        <source>Device in all rows</source>
+        <translation>Messgerät in allen Zeilen</translation>
+    </message>
+    <message>
+        <source>Kind of velocity in all rows</source>
+        <translation>Art der Geschwindigkeit in allen Zeilen</translation>
+    </message>
+    <message>
+        <source>velocity as the lift has it</source>
+        <translation>Geschwindigkeit wie bei der Übung festgelegt</translation>
+    </message>
+    <message>
+        <source>What &quot;%1&quot; is</source>
+        <translation>Was „%1“ ist</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>nicht verwendet</translation>
+    </message>
+    <message>
+        <source>How &quot;%1&quot; is written</source>
+        <translation>Wie „%1“ geschrieben ist</translation>
+    </message>
+    <message>
+        <source>Unit of &quot;%1&quot;</source>
+        <translation>Maßeinheit von „%1“</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Auswählen…</translation>
+    </message>
+    <message>
+        <source>year, month, day</source>
+        <translation>Jahr, Monat, Tag</translation>
+    </message>
+    <message>
+        <source>day, month, year</source>
+        <translation>Tag, Monat, Jahr</translation>
+    </message>
+    <message>
+        <source>month, day, year</source>
+        <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
+        <source>decimal point: 1.5</source>
+        <translation>Dezimalpunkt: 1.5</translation>
+    </message>
+    <message>
+        <source>decimal comma: 1,5</source>
+        <translation>Dezimalkomma: 1,5</translation>
+    </message>
+    <message>
+        <source>A column says it.</source>
+        <translation>Eine Spalte sagt es.</translation>
     </message>
 </context>
 <context>
@@ -4689,6 +5658,129 @@
     <message>
         <source>&amp;Open the later session</source>
         <translation>&amp;Spätere Einheit öffnen</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>Abbr&amp;echen</translation>
+    </message>
+    <message>
+        <source>Stopped. Choose a block or a date to compare again.</source>
+        <translation>Abgebrochen. Für einen neuen Vergleich einen Block oder ein Datum wählen.</translation>
+    </message>
+    <message>
+        <source>Comparing the squad…</source>
+        <translation>Der Kader wird verglichen…</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::TableDialog</name>
+    <message>
+        <source>Take in a pasted table</source>
+        <translation>Eine eingefügte Tabelle übernehmen</translation>
+    </message>
+    <message>
+        <source>Take in %1</source>
+        <translation>%1 übernehmen</translation>
+    </message>
+    <message>
+        <source>First rows, as found and as read</source>
+        <translation>Erste Zeilen, wie vorgefunden und wie gelesen</translation>
+    </message>
+    <message>
+        <source>Refused rows and why</source>
+        <translation>Abgelehnte Zeilen und warum</translation>
+    </message>
+    <message>
+        <source>As &amp;read</source>
+        <translation>Wie ge&amp;lesen</translation>
+    </message>
+    <message>
+        <source>Ref&amp;used</source>
+        <translation>Abgele&amp;hnt</translation>
+    </message>
+    <message>
+        <source>What will be taken</source>
+        <translation>Was übernommen wird</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importieren</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was changed.</source>
+        <translation>Abgebrochen. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>&amp;Abbrechen</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Wird gelesen</translation>
+    </message>
+    <message>
+        <source>Rows found: %1. Look at what each column is; nothing is written before Import.</source>
+        <translation>Gefundene Zeilen: %1. Ansehen, was jede Spalte ist; vor Importieren wird nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>A table with these headings was taken in before: its columns are set as then.</source>
+        <translation>Eine Tabelle mit diesen Überschriften wurde schon einmal übernommen: Ihre Spalten sind eingestellt wie damals.</translation>
+    </message>
+    <message>
+        <source>The letters are not UTF-8: they are read as Latin-1. Look at the names.</source>
+        <translation>Die Zeichen sind nicht UTF-8: Sie werden als Latin-1 gelesen. Die Namen ansehen.</translation>
+    </message>
+    <message>
+        <source>A workbook comes in by copying its cells and pasting them here, or saved as CSV.</source>
+        <translation>Eine Arbeitsmappe wird übernommen, indem ihre Zellen kopiert und hier eingefügt werden, oder als CSV gespeichert.</translation>
+    </message>
+    <message>
+        <source>Counting…</source>
+        <translation>Wird gezählt…</translation>
+    </message>
+    <message>
+        <source>To be said first: %1</source>
+        <translation>Erst zu sagen: %1</translation>
+    </message>
+    <message>
+        <source>Counting</source>
+        <translation>Wird gezählt</translation>
+    </message>
+    <message>
+        <source>Rows that would be taken: %1; refused: %2 (see Refused). A table goes in whole or not at all: change what the columns are, or put the rows right in the file.</source>
+        <translation>Zeilen, die übernommen würden: %1; abgelehnt: %2 (siehe Abgelehnt). Eine Tabelle wird ganz oder gar nicht übernommen: ändern, was die Spalten sind, oder die Zeilen in der Datei berichtigen.</translation>
+    </message>
+    <message>
+        <source>What stands after the last of them could not be looked at.</source>
+        <translation>Was nach der letzten davon steht, ließ sich nicht ansehen.</translation>
+    </message>
+    <message>
+        <source>Rows read: %1; the log has them all already.</source>
+        <translation>Gelesene Zeilen: %1; das Protokoll hat sie schon alle.</translation>
+    </message>
+    <message>
+        <source>Rows that will be taken: %1; none is refused.</source>
+        <translation>Zeilen, die übernommen werden: %1; keine ist abgelehnt.</translation>
+    </message>
+    <message>
+        <source>Ref&amp;used (%1)</source>
+        <translation>Abgele&amp;hnt (%1)</translation>
+    </message>
+    <message>
+        <source>Importing</source>
+        <translation>Wird importiert</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Stopp</translation>
     </message>
 </context>
 <context>
@@ -4876,8 +5968,32 @@
         <translation>Noch keine Blöcke und keine Einheiten.</translation>
     </message>
     <message>
-        <source>no load over %1 kg</source>
-        <translation>keine Last über %1 kg</translation>
+        <source>Block or session</source>
+        <translation>Block oder Einheit</translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation>Erster Tag</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Letzter Tag</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>no load over %1</source>
+        <translation>keine Last über %1</translation>
+    </message>
+    <message>
+        <source>session</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>something was not possible</source>
+        <translation>etwas war nicht möglich</translation>
     </message>
 </context>
 <context>
@@ -5061,6 +6177,18 @@
         <source>time (s); force (N)</source>
         <translation>Zeit (s); Kraft (N)</translation>
     </message>
+    <message>
+        <source>Mark</source>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <source>Time, s</source>
+        <translation>Zeit, s</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::WelcomePage</name>
@@ -5213,6 +6341,33 @@
     </message>
 </context>
 <context>
+    <name>slopebook::ui::charts::CeilingChart</name>
+    <message>
+        <source>m/s</source>
+        <translation>m/s</translation>
+    </message>
+    <message>
+        <source>Ceiling, %1</source>
+        <translation>Lastgrenze, %1</translation>
+    </message>
+    <message>
+        <source>Best ladder, half-width in %1</source>
+        <translation>Beste Lastreihe, halbe Breite in %1</translation>
+    </message>
+    <message>
+        <source>Even steps, half-width in %1</source>
+        <translation>Gleiche Stufen, halbe Breite in %1</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>can be had</source>
+        <translation>ist möglich</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::charts::CeilingFigure</name>
     <message>
         <source>Heaviest load allowed (%1)</source>
@@ -5295,7 +6450,15 @@
     </message>
 </context>
 <context>
-    <name>slopebook::ui::charts::ChartView</name>
+    <name>slopebook::ui::charts::ChartMenu</name>
+    <message>
+        <source>Chart</source>
+        <translation>Diagramm</translation>
+    </message>
+    <message>
+        <source>Copy the picture</source>
+        <translation>Bild kopieren</translation>
+    </message>
     <message>
         <source>&amp;Copy the picture</source>
         <translation>Bild &amp;kopieren</translation>
@@ -5309,6 +6472,22 @@
         <translation>Als &amp;SVG speichern…</translation>
     </message>
     <message>
+        <source>Copy the &amp;figures</source>
+        <translation>&amp;Zahlen kopieren</translation>
+    </message>
+    <message>
+        <source>Show the f&amp;igures…</source>
+        <translation>Zahlen a&amp;nzeigen…</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Bilder (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Zeichnungen (*.svg)</translation>
+    </message>
+    <message>
         <source>Save the picture</source>
         <translation>Bild speichern</translation>
     </message>
@@ -5317,16 +6496,16 @@
         <translation>Diagramm</translation>
     </message>
     <message>
-        <source>Drawings (*.svg)</source>
-        <translation>Zeichnungen (*.svg)</translation>
-    </message>
-    <message>
-        <source>Pictures (*.png)</source>
-        <translation>Bilder (*.png)</translation>
-    </message>
-    <message>
         <source>%1 could not be written.</source>
         <translation>%1 konnte nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>Figures of the chart</source>
+        <translation>Zahlen des Diagramms</translation>
+    </message>
+    <message>
+        <source>&amp;Copy</source>
+        <translation>&amp;Kopieren</translation>
     </message>
 </context>
 <context>
@@ -5365,6 +6544,33 @@
     </message>
 </context>
 <context>
+    <name>slopebook::ui::charts::RelationChart</name>
+    <message>
+        <source>Velocity, m/s</source>
+        <translation>Geschwindigkeit, m/s</translation>
+    </message>
+    <message>
+        <source>% of 1RM</source>
+        <translation>% des 1RM</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>the squad’s relation, %1</source>
+        <translation>Kaderzusammenhang, %1</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::charts::RelationFigure</name>
     <message>
         <source>Velocity (m/s)</source>
@@ -5389,57 +6595,6 @@
     <message>
         <source>published</source>
         <translation>veröffentlicht</translation>
-    </message>
-</context>
-<context>
-    <name>slopebook::ui::BackupsDialog</name>
-    <message>
-        <source>Backups</source>
-        <translation>Sicherungen</translation>
-    </message>
-    <message>
-        <source>There is no backup of this log yet. One is made when the log is opened and the last is over a day old; they are kept in %1.</source>
-        <translation>Von diesem Protokoll gibt es noch keine Sicherung. Eine wird beim Öffnen angelegt, wenn die letzte älter als ein Tag ist; sie liegen in %1.</translation>
-    </message>
-    <message>
-        <source>Going back puts a copy of the backup in the place of the log. The log as it is now is kept beside it under another name, so that nothing is lost. The backups are in %1.</source>
-        <translation>Zurückgehen setzt eine Kopie der Sicherung an die Stelle des Protokolls. Das Protokoll, wie es jetzt ist, bleibt unter anderem Namen daneben liegen, damit nichts verloren geht. Die Sicherungen liegen in %1.</translation>
-    </message>
-    <message>
-        <source>Made</source>
-        <translation>Angelegt</translation>
-    </message>
-    <message>
-        <source>Size</source>
-        <translation>Größe</translation>
-    </message>
-    <message>
-        <source>Sessions</source>
-        <translation>Einheiten</translation>
-    </message>
-    <message>
-        <source>Sets</source>
-        <translation>Sätze</translation>
-    </message>
-    <message>
-        <source>Checked</source>
-        <translation>Geprüft</translation>
-    </message>
-    <message>
-        <source>&amp;Go back to this one</source>
-        <translation>Auf diese &amp;zurückgehen</translation>
-    </message>
-    <message>
-        <source>whole and sound</source>
-        <translation>ganz und heil</translation>
-    </message>
-    <message>
-        <source>damaged</source>
-        <translation>beschädigt</translation>
-    </message>
-    <message>
-        <source>%1; made before Slopebook was updated</source>
-        <translation>%1; vor einer neuen Slopebook-Version angelegt</translation>
     </message>
 </context>
 </TS>

@@ -18,4 +18,21 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>slopebook::ui::SessionDialog</name>
+    <message numerus="yes">
+        <source>%1 (%n day(s) apart)</source>
+        <translation>
+            <numerusform>%1 (%n day apart)</numerusform>
+            <numerusform>%1 (%n days apart)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Expected a test within %n day(s): this one is %1 days away.</source>
+        <translation>
+            <numerusform>Expected a test within %n day: this one is %1 days away.</numerusform>
+            <numerusform>Expected a test within %n days: this one is %1 days away.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>
