@@ -126,7 +126,7 @@ QString noAnswerText(const NoAnswer& why) {
     default:
         break; // these carry a day or figures
     }
-    QString text = asSentence(plain(why.reason));
+    QString text = asSentence(noAnswerClause(why));
     if (!text.isEmpty() && !text.endsWith(u'.'))
         text += u'.';
     return text;

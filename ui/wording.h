@@ -23,7 +23,9 @@ QString sentenceText(const answers::SentenceParts& parts, LoadUnit unit = LoadUn
 QString sentenceText(const answers::Comparison& comparison, LoadUnit unit = LoadUnit::Kilograms);
 
 QString noteText(const answers::Note& note, LoadUnit unit = LoadUnit::Kilograms);
-/// Why there is no answer, as a sentence.
+/// Why there is no answer, as a clause without a stop: English as the reason itself.
+QString noAnswerClause(const NoAnswer& why);
+/// The same as a sentence.
 QString noAnswerText(const NoAnswer& why);
 
 /// "0.45 m/s (SD 0.04; published: ...)".

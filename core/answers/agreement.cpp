@@ -151,9 +151,10 @@ Answer<AgreementStudy> agreementStudy(DeviceId first, DeviceId second,
                         "same loads"};
     const auto figures = stats::agreement(x, y, level);
     if (!figures)
-        return NoAnswer{NoAnswer::Why::TooFewSessions,
+        return NoAnswer{NoAnswer::Why::TooFewSets,
                         counted(static_cast<int>(x.size()), "set") +
-                            " seen by both devices: agreement needs three or more"};
+                            " seen by both devices: agreement needs three or more",
+                        {static_cast<double>(x.size())}};
     study.figures = *figures;
     study.biasVariance = varianceOfBias(study);
     study.notes = notesOf(study);

@@ -16,7 +16,8 @@ double heightOf(double flightTime) {
 std::optional<NoAnswer> notPossible(TestKindId kind, const BatterySession& session, BodySide side) {
     for (const Gap& gap : session.battery.gaps)
         if (gap.kind == kind && (gap.side == BodySide::Both || gap.side == side))
-            return NoAnswer{NoAnswer::Why::NotPossible, "not possible: " + gap.reason};
+            return NoAnswer{
+                NoAnswer::Why::NotPossible, "not possible: " + gap.reason, {}, gap.reason};
     return std::nullopt;
 }
 

@@ -104,9 +104,11 @@ void addForest(BatteryComparison& battery, const std::string& label, const ReadC
 LeftRight leftRightOf(const TestChange& left, const TestChange& right) {
     const auto of = [&](const SeenTest& l, const SeenTest& r) -> Answer<Asymmetry> {
         if (!l.value)
-            return NoAnswer{l.value.why().why, "left " + l.value.why().reason};
+            return NoAnswer{l.value.why().why, "left " + l.value.why().reason,
+                            l.value.why().figures, l.value.why().about};
         if (!r.value)
-            return NoAnswer{r.value.why().why, "right " + r.value.why().reason};
+            return NoAnswer{r.value.why().why, "right " + r.value.why().reason,
+                            r.value.why().figures, r.value.why().about};
         return asymmetry(l.value->value, r.value->value, left.kind.value.higherIsBetter);
     };
     return {.kind = left.kind,

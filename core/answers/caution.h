@@ -3,6 +3,8 @@
 // language, and the plain English that commands use.
 #pragma once
 
+#include "core/model/answer.h"
+
 #include <string>
 #include <vector>
 
@@ -13,27 +15,28 @@ struct Caution {
         Estimates,            ///< {}: loads are estimates, not clearance to lift
         Practitioner,         ///< {}: pain, illness, return from injury; local rules first
         NearMaximal,          ///< {kg, percent high}: spotter or safeties
-        AboveEstimate,        ///< {kg, percent high}: may be more than the athlete can lift
+        AboveEstimate,        ///< {kg, percent low, high}: may be more than the athlete can lift
         ExtrapolatedFar,      ///< {reach, kg beyond the heaviest load}
         ExtrapolatedVeryFar,  ///< the same
-        NoOneRm,              ///< {}: why, in the text
-        NoInterval,           ///< {}: two points, or a slope too uncertain
+        NoOneRm,              ///< {}, and why
+        NoInterval,           ///< {}, and why: NeedsThirdLoad or SlopeUncertain
         NoDayNoise,           ///< {}: the interval lacks the scatter from day to day
         BeyondTestedLoads,    ///< {kg, lightest, heaviest}
-        CeilingBelowTarget,   ///< {kg, percent low, percent high, target kg}
+        CeilingBelowTarget,   ///< {kg, percent low, high (0: no 1RM), target kg}
         LightestAboveTarget,  ///< {kg, target kg}
         SpeedAtCeiling,       ///< {kg, velocity, low, high}: one way left under a ceiling
         RepsAtCeiling,        ///< {kg, loss %, stop velocity}: another
         RestrictedFlowWindow, ///< {kg low, kg high}: a third, only with its own cautions
         StopUnderThreshold,   ///< {kg, stop velocity, MVT}
         MeanOfReps,           ///< {}: the line is of set means, stop velocities start lower
-        BorrowedLine,         ///< {}: made with the athlete's own history
-        GroupRelation,        ///< {}: made with a relation of other people, named in the text
+        GroupRelation,        ///< {}: made with the relation of other people that is named
         Other
     };
     Kind kind = Kind::Other;
     std::vector<double> figures = {};
     std::string text = {};
+    NoAnswer why = {};         ///< of NoOneRm and NoInterval
+    std::string relation = {}; ///< of GroupRelation
     friend bool operator==(const Caution&, const Caution&) = default;
 };
 

@@ -22,7 +22,8 @@ void requireComparable(const LiftSession& from, const LiftSession& to) {
 }
 
 NoAnswer inSession(const LiftSession& session, const NoAnswer& why) {
-    return {why.why, dateKey(session.date, session.ordinal) + ": " + why.reason};
+    const std::string about = dateKey(session.date, session.ordinal);
+    return {why.why, about + ": " + why.reason, why.figures, about};
 }
 
 Answer<Profile> inferredProfile(const Lift& lift, const Answer<Mvt>& mvt,

@@ -81,7 +81,8 @@ Answer<History> borrow(const Lift& lift, const Answer<Mvt>& mvt,
         return NoAnswer{NoAnswer::Why::TooFewSessions,
                         "a history to borrow from needs three sessions of the lift; there " +
                             std::string(groups.size() == 1 ? "is " : "are ") +
-                            counted(static_cast<int>(groups.size()), "session")};
+                            counted(static_cast<int>(groups.size()), "session"),
+                        {static_cast<double>(groups.size())}};
     const auto model = stats::fitMixedLine(groups);
     if (!model)
         return NoAnswer{

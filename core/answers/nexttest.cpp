@@ -316,9 +316,10 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
             candidates.push_back(load);
     candidates = thinned(std::move(candidates), mostCandidates);
     if (candidates.size() < 2)
-        return NoAnswer{NoAnswer::Why::Other,
+        return NoAnswer{NoAnswer::Why::TooFewLoads,
                         "fewer than two loads can be built up to " +
-                            loadText(std::round(std::min(next.cap, ceiling) * 10) / 10) + " kg"};
+                            loadText(std::round(std::min(next.cap, ceiling) * 10) / 10) + " kg",
+                        {std::round(std::min(next.cap, ceiling) * 10) / 10}};
     if (profile.oneRm && profile.oneRm->interval)
         next.oneRmNow = (profile.oneRm->interval->high - profile.oneRm->interval->low) / 2;
     next.ladders = rankedLadders(judge, candidates);

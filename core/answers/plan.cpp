@@ -45,9 +45,10 @@ Answer<stats::Interval> aimOf(const Profile& profile, const Target& target) {
                             "speed does not fall as load rises, so no load belongs to a speed"};
         for (const double v : {target.from, target.to})
             if (v >= profile.line.intercept)
-                return NoAnswer{NoAnswer::Why::Other,
+                return NoAnswer{NoAnswer::Why::SpeedNotReached,
                                 "the line starts at V0 = " + fixed(profile.line.intercept, 2) +
-                                    " m/s: " + fixed(v, 2) + " m/s is not reached at any load"};
+                                    " m/s: " + fixed(v, 2) + " m/s is not reached at any load",
+                                {profile.line.intercept, v}};
         from = (target.from - profile.line.intercept) / profile.line.slope;
         to = (target.to - profile.line.intercept) / profile.line.slope;
     }

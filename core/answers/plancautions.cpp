@@ -34,10 +34,15 @@ double highest(const PlannedLoad& load) {
     return load.percentInterval ? load.percentInterval->high : load.percent.value_or(0);
 }
 
+double lowest(const PlannedLoad& load) {
+    return load.percentInterval ? load.percentInterval->low : load.percent.value_or(0);
+}
+
 void sayLine(const Plan& plan, std::vector<Caution>& cautions) {
     const Profile& p = plan.profile;
     if (!p.oneRm) {
-        cautions.push_back({Kind::NoOneRm, {}, "no estimated 1RM: " + p.oneRm.why().reason});
+        cautions.push_back(
+            {Kind::NoOneRm, {}, "no estimated 1RM: " + p.oneRm.why().reason, p.oneRm.why()});
     } else if (p.oneRm->extrapolatedFar()) {
         const double beyond = p.oneRm->estimate - p.heaviest;
         const bool very = p.oneRm->extrapolatedVeryFar();
@@ -49,14 +54,17 @@ void sayLine(const Plan& plan, std::vector<Caution>& cautions) {
                                 (very ? ", so read the intervals first" : "")});
     }
     if (!p.line.hasInference())
-        cautions.push_back(
-            {Kind::NoInterval, {}, "two points give no intervals: the line needs a third load"});
+        cautions.push_back({Kind::NoInterval,
+                            {},
+                            "two points give no intervals: the line needs a third load",
+                            {.why = NoAnswer::Why::NeedsThirdLoad, .reason = {}}});
     else if (p.oneRm && !p.oneRm->interval)
         cautions.push_back(
             {Kind::NoInterval,
              {},
              "the slope is not certain enough to bound the 1RM, so its percents have "
-             "no interval"});
+             "no interval",
+             {.why = NoAnswer::Why::SlopeUncertain, .reason = {}}});
     if (p.line.hasInference() && plan.settings.dayNoise.origin == DayNoise::Origin::None)
         cautions.push_back({Kind::NoDayNoise,
                             {},
@@ -76,7 +84,7 @@ void sayChosen(const Plan& plan, std::vector<Caution>& cautions) {
     if (load.percent && highest(load) > 100)
         cautions.push_back(
             {Kind::AboveEstimate,
-             {kg, highest(load)},
+             {kg, lowest(load), highest(load)},
              mass + " is " + share(load) + ": it may be more than the athlete can lift that day"});
     if (load.percent && highest(load) >= nearMaximalPercent)
         cautions.push_back(

@@ -32,7 +32,8 @@ Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const stat
     if (line.intercept <= mvt->value)
         return NoAnswer{NoAnswer::Why::ThresholdAboveV0,
                         "the line starts at V0 = " + fixed(line.intercept, 2) +
-                            " m/s, not above the MVT of " + fixed(mvt->value, 2) + " m/s"};
+                            " m/s, not above the MVT of " + fixed(mvt->value, 2) + " m/s",
+                        {line.intercept, mvt->value}};
     OneRm oneRm{.estimate = line.xMean + (mvt->value - line.yMean) / line.slope};
     if (line.hasInference()) {
         const auto exact = stats::inversePrediction(line, mvt->value, 0, level);
@@ -150,7 +151,8 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
     const auto line = stats::fitLine(x, y);
     if (!line)
         return NoAnswer{NoAnswer::Why::OneLoad,
-                        "every point is at " + loadText(x.front()) + " kg: a line needs two loads"};
+                        "every point is at " + loadText(x.front()) + " kg: a line needs two loads",
+                        {x.front()}};
     Profile p{.session = session,
               .level = level,
               .line = *line,

@@ -35,7 +35,8 @@ struct Compared {
 };
 
 NoAnswer noSession(const Period& period) {
-    return {NoAnswer::Why::NoSuchSession, "no session of this lift in " + period.name};
+    return {
+        NoAnswer::Why::NoSuchSession, "no session of this lift in " + period.name, {}, period.name};
 }
 
 Compared comparedIn(const Lift& lift, const SquadMember& member, const Period& from,
@@ -74,9 +75,10 @@ SquadRow rowAt(const Compared& c, Mass load) {
     row.extrapolated = at.extrapolated;
     const bool own = std::ranges::count(c.member->checkLoads, load) > 0;
     if (at.extrapolated && !own)
-        row.read = NoAnswer{NoAnswer::Why::Other, loadText(kilograms(load)) +
-                                                      " kg lies beyond the loads that both "
-                                                      "sessions cover"};
+        row.read = NoAnswer{NoAnswer::Why::BeyondLoads,
+                            loadText(kilograms(load)) +
+                                " kg lies beyond the loads that both sessions cover",
+                            {kilograms(load)}};
     else
         row.read = at.read;
     return row;

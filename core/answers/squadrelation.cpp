@@ -44,11 +44,13 @@ Answer<SquadRelation> squadRelation(const Lift& lift, std::span<const LiftSessio
     relation.athletes = static_cast<int>(athletes.size());
     const auto linear = stats::fitParabola(velocity, percent, 1);
     if (relation.athletes < fewestAthletes || relation.points.size() < fewestPoints || !linear)
-        return NoAnswer{NoAnswer::Why::TooFewSessions,
-                        "a squad's relation needs sessions with a measured 1RM of at least three "
-                        "athletes and six points; there are " +
-                            counted(relation.athletes, "athlete") + " and " +
-                            counted(static_cast<int>(relation.points.size()), "point")};
+        return NoAnswer{
+            NoAnswer::Why::TooFewSessions,
+            "a squad's relation needs sessions with a measured 1RM of at least three "
+            "athletes and six points; there are " +
+                counted(relation.athletes, "athlete") + " and " +
+                counted(static_cast<int>(relation.points.size()), "point"),
+            {static_cast<double>(relation.athletes), static_cast<double>(relation.points.size())}};
     relation.linear = *linear;
     relation.quadratic = stats::fitParabola(velocity, percent, 2);
     return relation;
@@ -72,7 +74,9 @@ Caution relationCaution(const std::string& name) {
     return {Caution::Kind::GroupRelation,
             {},
             "shares of the 1RM marked so are by " + name +
-                ", not by this athlete's own line: people differ"};
+                ", not by this athlete's own line: people differ",
+            {},
+            name};
 }
 
 } // namespace slopebook::answers

@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 #include <variant>
+#include <vector>
 
 namespace slopebook {
 
@@ -13,25 +14,31 @@ namespace slopebook {
 struct NoAnswer {
     enum class Why {
         NoPoints,         ///< no set counts
-        OneLoad,          ///< points at fewer than two distinct loads
+        OneLoad,          ///< {kg}: points at fewer than two distinct loads
         NeedsThirdLoad,   ///< two points: a line without inference
         SlopeNotNegative, ///< speed does not fall as load rises
         NoThreshold,      ///< no MVT is known for the lift
-        ThresholdAboveV0, ///< V0 <= MVT
+        ThresholdAboveV0, ///< {V0, MVT}: V0 <= MVT
         BallisticLift,    ///< followed by velocity at load only
         SlopeUncertain,   ///< Fieller's g >= 1
         DifferentKinds,   ///< velocities of different kinds
-        NoSuchSession,
+        NoSuchSession,    ///< about: the period
         NoBaseline,
-        TooFewSessions,
+        TooFewSessions,  ///< {sessions} or {athletes, points}, or without figures
+        TooFewSets,      ///< {sets}
+        SpeedNotReached, ///< {V0, speed}
+        TooFewLoads,     ///< {kg}: under two loads can be built up to there
+        BeyondLoads,     ///< {kg}: not covered by both sessions
         NoRepeatTests,
         NotTested,   ///< no attempt on that day
-        NotPossible, ///< written down as not possible, with its reason
+        NotPossible, ///< written down as not possible; about: its reason
         NoBodyMass,  ///< the session has no body mass
         Other
     };
     Why why = Why::Other;
-    std::string reason;
+    std::string reason;               ///< plain English
+    std::vector<double> figures = {}; ///< of the reason, for a window's own words
+    std::string about = {};           ///< the session, period, side or gap that it speaks of
     friend bool operator==(const NoAnswer&, const NoAnswer&) = default;
 };
 

@@ -98,7 +98,7 @@ page::Flow flowOf(const PlanCard& card, const QSizeF& paper) {
     std::vector<answers::Caution> cautions = card.plan.cautions;
     if (!card.related.empty())
         cautions.push_back(answers::relationCaution(card.relation));
-    for (const QString& caution : planwords::cautionTexts(cautions)) {
+    for (const QString& caution : planwords::cautionTexts(cautions, card.unit)) {
         flow.text(caution, page::pageFont(cautionSize), first ? 16 : 3);
         first = false;
     }

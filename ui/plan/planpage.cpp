@@ -267,7 +267,7 @@ void PlanPage::showPlan(const answers::Plan& plan) {
                 .arg(loadNumber(std::round(plan.aim->low * 10) / 10, m_choice.unit),
                      loadWithUnit(std::round(plan.aim->high * 10) / 10, m_choice.unit),
                      chosen.join(u", "_s)));
-    QStringList cautions = planwords::cautionTexts(plan.cautions);
+    QStringList cautions = planwords::cautionTexts(plan.cautions, m_choice.unit);
     if (const std::string name = m_relations->name(); !name.empty())
         cautions << planwords::cautionTexts({answers::relationCaution(name)});
     if (plan.restrictedFlow)

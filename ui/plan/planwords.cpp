@@ -2,6 +2,7 @@
 #include "ui/plan/planwords.h"
 
 #include "core/answers/restrictedflow.h"
+#include "ui/cautionwords.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -23,17 +24,10 @@ QString pieceText(ExactMass mass, MassUnit unit) {
     return loadNumber(in(unit, mass)) + u' ' + QString::fromLatin1(word(unit).data(), 2);
 }
 
-QString sentence(const std::string& english) {
-    QString t = text(english);
-    if (!t.isEmpty())
-        t[0] = t[0].toUpper();
-    return t.endsWith(u'.') ? t : t + u'.';
-}
-
 QString listed(const std::vector<std::string_view>& items) {
     QStringList all;
     for (const std::string_view item : items)
-        all << QString::fromUtf8(item.data(), static_cast<qsizetype>(item.size()));
+        all << restrictedFlowWords(item);
     return all.join(u"; "_s) + u'.';
 }
 
@@ -118,21 +112,21 @@ QString borrowedText(const Answer<answers::History>& history, const answers::Pro
     return said + u'.';
 }
 
-QStringList cautionTexts(const std::vector<answers::Caution>& cautions) {
+QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit unit) {
     QStringList texts;
     for (const answers::Caution& caution : cautions)
-        texts << sentence(caution.text);
+        texts << cautionText(caution, unit);
     return texts;
 }
 
 QStringList restrictedFlowTexts() {
     const auto& t = answers::restrictedFlowText();
-    return {text(std::string(t.leading)),
+    return {restrictedFlowWords(t.leading),
             Plan::tr("Do not start without medical clearance with: %1").arg(listed(t.screening)),
             Plan::tr("Stop and deflate at once for: %1").arg(listed(t.stopAtOnce)),
             Plan::tr("To medical care for: %1").arg(listed(t.afterwards)),
             Plan::tr("Usual practice: %1").arg(listed(t.usualPractice)),
-            text(std::string(t.source))};
+            restrictedFlowWords(t.source)};
 }
 
 QString ladderName(answers::LadderForecast::Kind kind) {

@@ -34,7 +34,8 @@ QString borrowedText(const Answer<answers::History>& history, const answers::Pro
                      LoadUnit unit);
 
 /// Each caution as a sentence.
-QStringList cautionTexts(const std::vector<answers::Caution>& cautions);
+QStringList cautionTexts(const std::vector<answers::Caution>& cautions,
+                         LoadUnit unit = LoadUnit::Kilograms);
 /// The restricted-flow text, whole, paragraph by paragraph.
 QStringList restrictedFlowTexts();
 

@@ -73,9 +73,11 @@ QString RelationPane::heading() const {
 
 std::string RelationPane::name() const {
     if (m_use->currentIndex() == Squad && m_squad)
-        return m_squad->name();
+        return utf8(tr("the squad's own relation (%1 athletes, %2 points)")
+                        .arg(m_squad->athletes)
+                        .arg(m_squad->points.size()));
     if (m_use->currentIndex() == Published && m_published)
-        return "the published equation (" + std::string(m_published->source) + ")";
+        return utf8(tr("the published equation (%1)").arg(text(std::string(m_published->source))));
     return {};
 }
 
