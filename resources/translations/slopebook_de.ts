@@ -361,6 +361,93 @@
     </message>
 </context>
 <context>
+    <name>Cautions</name>
+    <message>
+        <source>No estimated 1RM: %1.</source>
+        <translation>Kein geschätztes 1RM: %1.</translation>
+    </message>
+    <message>
+        <source>The estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): every percent here leans on that.</source>
+        <translation>Das geschätzte 1RM liegt %1 über der schwersten gehobenen Last (Reichweite %2): Jede Prozentangabe hier stützt sich darauf.</translation>
+    </message>
+    <message>
+        <source>The estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): every percent here leans on that, so read the intervals first.</source>
+        <translation>Das geschätzte 1RM liegt %1 über der schwersten gehobenen Last (Reichweite %2): Jede Prozentangabe hier stützt sich darauf, also zuerst die Intervalle lesen.</translation>
+    </message>
+    <message>
+        <source>The slope is not certain enough to bound the 1RM, so its percents have no interval.</source>
+        <translation>Die Steigung ist nicht sicher genug, um das 1RM einzugrenzen, deshalb haben seine Prozentangaben kein Intervall.</translation>
+    </message>
+    <message>
+        <source>Two points give no intervals: the line needs a third load.</source>
+        <translation>Zwei Punkte ergeben keine Intervalle: Die Gerade braucht eine dritte Last.</translation>
+    </message>
+    <message>
+        <source>No repeat tests are known: the expected speeds&apos; intervals lack the scatter from day to day and are too narrow.</source>
+        <translation>Es sind keine Wiederholungstests bekannt: Den Intervallen der erwarteten Geschwindigkeiten fehlt die Tag-zu-Tag-Streuung, und sie sind zu eng.</translation>
+    </message>
+    <message>
+        <source>This lift&apos;s line is of set means: take the stop speed from the day&apos;s fastest rep.</source>
+        <translation>Die Gerade dieser Übung ist die der Satzmittel: Die Stopp-Geschwindigkeit von der schnellsten Wiederholung des Tages nehmen.</translation>
+    </message>
+    <message>
+        <source>Near-maximal lifts need a competent spotter or safeties, and a coach&apos;s eye.</source>
+        <translation>Fast maximale Versuche brauchen eine fähige Hilfestellung oder Sicherungsablagen und das Auge eines Trainers.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 % of this athlete&apos;s estimated 1RM: it may be more than the athlete can lift that day.</source>
+        <translation>%1 sind %2 % des geschätzten 1RM dieses Athleten: Das kann mehr sein, als der Athlet an dem Tag heben kann.</translation>
+    </message>
+    <message>
+        <source>%1 lies outside the loads of the test (%2 to %3): its speed is the line drawn on.</source>
+        <translation>%1 liegt außerhalb der Lasten des Tests (%2 bis %3): Die Geschwindigkeit dort ist die der verlängerten Geraden.</translation>
+    </message>
+    <message>
+        <source>The stop speed of %1 m/s at %2 lies under the MVT of %3 m/s: the set would end by failure; choose less loss.</source>
+        <translation>Die Stopp-Geschwindigkeit von %1 m/s bei %2 liegt unter der MVT von %3 m/s: Der Satz würde mit Versagen enden; weniger Geschwindigkeitsverlust wählen.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 % of this athlete&apos;s estimated 1RM; the target is %3.</source>
+        <translation>%1 sind %2 % des geschätzten 1RM dieses Athleten; das Ziel ist %3.</translation>
+    </message>
+    <message>
+        <source>%1 is the heaviest load at hand; the target is %2.</source>
+        <translation>%1 ist die schwerste verfügbare Last; das Ziel ist %2.</translation>
+    </message>
+    <message>
+        <source>%1 is the lightest load at hand; the target is %2.</source>
+        <translation>%1 ist die leichteste verfügbare Last; das Ziel ist %2.</translation>
+    </message>
+    <message>
+        <source>Possible there: every rep of %1 as fast as it will go, the day judged by its speed (expected %2 m/s, %3).</source>
+        <translation>Damit möglich: jede Wiederholung mit %1 so schnell wie möglich, der Tag nach ihrer Geschwindigkeit beurteilt (erwartet %2 m/s, %3).</translation>
+    </message>
+    <message>
+        <source>Possible there: every rep of %1 as fast as it will go, the day judged by its speed (expected %2 m/s).</source>
+        <translation>Damit möglich: jede Wiederholung mit %1 so schnell wie möglich, der Tag nach ihrer Geschwindigkeit beurteilt (erwartet %2 m/s).</translation>
+    </message>
+    <message>
+        <source>Or more reps of it, ending each set when speed has fallen by %1 % (about %2 m/s): more work, not more load.</source>
+        <translation>Oder mehr Wiederholungen damit, wobei jeder Satz endet, wenn die Geschwindigkeit um %1 % gefallen ist (etwa %2 m/s): mehr Arbeit, nicht mehr Last.</translation>
+    </message>
+    <message>
+        <source>Restricted-flow work uses 20 to 40 % of 1RM, here %1 to %2: only after screening and under trained, licensed supervision, as its caution says.</source>
+        <translation>Training mit Blutflussrestriktion verwendet 20 bis 40 % des 1RM, hier %1 bis %2: nur nach medizinischer Abklärung und unter geschulter, zugelassener Aufsicht, wie sein Vorsichtshinweis sagt.</translation>
+    </message>
+    <message>
+        <source>Loads are estimates, not clearance to lift.</source>
+        <translation>Lasten sind Schätzungen, keine Freigabe zum Heben.</translation>
+    </message>
+    <message>
+        <source>Pain, illness or return from injury: a qualified practitioner decides; local rules come first.</source>
+        <translation>Schmerzen, Krankheit oder Rückkehr nach Verletzung: Eine qualifizierte Fachperson entscheidet; örtliche Regeln gehen vor.</translation>
+    </message>
+    <message>
+        <source>Shares of the 1RM marked so are by %1, not by this athlete&apos;s own line: people differ.</source>
+        <translation>So gekennzeichnete Anteile am 1RM stammen aus: %1, nicht aus der eigenen Geraden dieses Athleten. Menschen sind verschieden.</translation>
+    </message>
+</context>
+<context>
     <name>Edit</name>
     <message>
         <source>set check loads</source>
@@ -1581,6 +1668,292 @@
     <message>
         <source>&amp;Stop</source>
         <translation>&amp;Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>Reasons</name>
+    <message>
+        <source>no set of this session counts</source>
+        <translation>Kein Satz dieser Einheit zählt</translation>
+    </message>
+    <message>
+        <source>a thrown or jumped lift is followed by velocity at load only</source>
+        <translation>Eine geworfene oder gesprungene Übung wird nur über die Geschwindigkeit je Last verfolgt</translation>
+    </message>
+    <message>
+        <source>a thrown or jumped lift has no 1RM to take shares of</source>
+        <translation>Eine geworfene oder gesprungene Übung hat kein 1RM, von dem sich Anteile nehmen ließen</translation>
+    </message>
+    <message>
+        <source>no minimal-velocity threshold (MVT) is known for this lift</source>
+        <translation>Für diese Übung ist keine minimale Geschwindigkeitsschwelle (MVT) bekannt</translation>
+    </message>
+    <message>
+        <source>no published threshold (MVT) holds for peak velocity</source>
+        <translation>Für die Spitzengeschwindigkeit gilt keine veröffentlichte Schwelle (MVT)</translation>
+    </message>
+    <message>
+        <source>speed does not fall as load rises, so no maximum can be read off</source>
+        <translation>Die Geschwindigkeit fällt nicht mit steigender Last, also lässt sich kein Maximum ablesen</translation>
+    </message>
+    <message>
+        <source>speed does not fall as load rises, so no load belongs to a speed</source>
+        <translation>Die Geschwindigkeit fällt nicht mit steigender Last, also gehört zu keiner Geschwindigkeit eine Last</translation>
+    </message>
+    <message>
+        <source>speed does not fall as load rises, so no test can be planned on the line</source>
+        <translation>Die Geschwindigkeit fällt nicht mit steigender Last, also lässt sich mit der Geraden kein Test planen</translation>
+    </message>
+    <message>
+        <source>the line starts under the MVT</source>
+        <translation>Die Gerade beginnt unter der MVT</translation>
+    </message>
+    <message>
+        <source>two points make a line without intervals, so no change can be judged: it needs a third load</source>
+        <translation>Zwei Punkte ergeben eine Gerade ohne Intervalle, also lässt sich keine Änderung beurteilen: Es braucht eine dritte Last</translation>
+    </message>
+    <message>
+        <source>a trend needs three sessions that cover the load</source>
+        <translation>Ein Trend braucht drei Einheiten, die die Last abdecken</translation>
+    </message>
+    <message>
+        <source>a trend needs sessions on more than one day</source>
+        <translation>Ein Trend braucht Einheiten an mehr als einem Tag</translation>
+    </message>
+    <message>
+        <source>no session of this lift</source>
+        <translation>Keine Einheit dieser Übung</translation>
+    </message>
+    <message>
+        <source>no athlete has a session of this lift</source>
+        <translation>Kein Athlet hat eine Einheit dieser Übung</translation>
+    </message>
+    <message>
+        <source>the baseline is none of the sessions</source>
+        <translation>Der Bezug ist keine der Einheiten</translation>
+    </message>
+    <message>
+        <source>one session is not compared with itself</source>
+        <translation>Eine Einheit wird nicht mit sich selbst verglichen</translation>
+    </message>
+    <message>
+        <source>a slope is not certain enough to bound the change</source>
+        <translation>Eine Steigung ist nicht sicher genug, um die Änderung einzugrenzen</translation>
+    </message>
+    <message>
+        <source>no repeat test of this lift is marked as one</source>
+        <translation>Kein Wiederholungstest dieser Übung ist als solcher gekennzeichnet</translation>
+    </message>
+    <message>
+        <source>one repeat test is too few: noise needs two or more</source>
+        <translation>Ein Wiederholungstest ist zu wenig: Die Streuung braucht zwei oder mehr</translation>
+    </message>
+    <message>
+        <source>the session has no body mass</source>
+        <translation>Die Einheit hat keine Körpermasse</translation>
+    </message>
+    <message>
+        <source>unknown formula</source>
+        <translation>unbekannte Formel</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht getestet</translation>
+    </message>
+    <message>
+        <source>no session shows the scatter of this athlete&apos;s points: it needs three loads</source>
+        <translation>Keine Einheit zeigt die Streuung der Punkte dieses Athleten: Dazu braucht es drei Lasten</translation>
+    </message>
+    <message>
+        <source>there is no 1RM and no check load to judge a test by: set a check load</source>
+        <translation>Es gibt kein 1RM und keine Prüflast, nach der sich ein Test beurteilen ließe: eine Prüflast festlegen</translation>
+    </message>
+    <message>
+        <source>no load can be built under that ceiling</source>
+        <translation>Unter dieser Lastgrenze lässt sich keine Last zusammenstellen</translation>
+    </message>
+    <message>
+        <source>no day has a session of this lift on each of the two devices, with the same loads</source>
+        <translation>An keinem Tag gibt es eine Einheit dieser Übung auf jedem der beiden Messgeräte mit denselben Lasten</translation>
+    </message>
+    <message>
+        <source>the sessions hold too few loads to borrow from: two of them need two loads, and points must scatter about the lines</source>
+        <translation>Die Einheiten enthalten zu wenige Lasten, um sich darauf zu stützen: Zwei davon brauchen zwei Lasten, und die Punkte müssen um die Geraden streuen</translation>
+    </message>
+    <message>
+        <source>the line starts at V0 = %1 m/s, not above the MVT of %2 m/s</source>
+        <translation>Die Gerade beginnt bei V0 = %1 m/s, nicht über der MVT von %2 m/s</translation>
+    </message>
+    <message>
+        <source>the line starts at V0 = %1 m/s: %2 m/s is not reached at any load</source>
+        <translation>Die Gerade beginnt bei V0 = %1 m/s: %2 m/s wird bei keiner Last erreicht</translation>
+    </message>
+    <message>
+        <source>every point is at %1 kg: a line needs two loads</source>
+        <translation>Alle Punkte liegen bei %1 kg: Eine Gerade braucht zwei Lasten</translation>
+    </message>
+    <message>
+        <source>%1 kg lies beyond the loads that both sessions cover</source>
+        <translation>%1 kg liegt jenseits der Lasten, die beide Einheiten abdecken</translation>
+    </message>
+    <message>
+        <source>fewer than two loads can be built up to %1 kg</source>
+        <translation>Bis %1 kg lassen sich weniger als zwei Lasten zusammenstellen</translation>
+    </message>
+    <message>
+        <source>1 set seen by both devices: agreement needs three or more</source>
+        <translation>1 Satz, den beide Messgeräte gemessen haben: Die Übereinstimmung braucht drei oder mehr</translation>
+    </message>
+    <message>
+        <source>%1 sets seen by both devices: agreement needs three or more</source>
+        <translation>%1 Sätze, die beide Messgeräte gemessen haben: Die Übereinstimmung braucht drei oder mehr</translation>
+    </message>
+    <message>
+        <source>a history to borrow from needs three sessions of the lift; there is 1 session</source>
+        <translation>Um sich auf den Verlauf zu stützen, braucht es drei Einheiten der Übung; es gibt 1 Einheit</translation>
+    </message>
+    <message>
+        <source>a history to borrow from needs three sessions of the lift; there are %1 sessions</source>
+        <translation>Um sich auf den Verlauf zu stützen, braucht es drei Einheiten der Übung; es gibt %1 Einheiten</translation>
+    </message>
+    <message>
+        <source>a squad&apos;s relation needs sessions with a measured 1RM of at least three athletes and six points; there are %1 and %2</source>
+        <translation>Ein Kaderzusammenhang braucht Einheiten mit gemessenem 1RM von mindestens drei Athleten und sechs Punkte; vorhanden: %1 und %2</translation>
+    </message>
+    <message>
+        <source>1 athlete</source>
+        <translation>1 Athlet</translation>
+    </message>
+    <message>
+        <source>%1 athletes</source>
+        <translation>%1 Athleten</translation>
+    </message>
+    <message>
+        <source>1 point</source>
+        <translation>1 Punkt</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 Punkte</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>not possible: %1</source>
+        <translation>nicht möglich: %1</translation>
+    </message>
+    <message>
+        <source>no session of this lift in %1</source>
+        <translation>Keine Einheit dieser Übung in: %1</translation>
+    </message>
+</context>
+<context>
+    <name>RestrictedFlow</name>
+    <message>
+        <source>After Patterson et al. 2019 (Front Physiol 10:533) and the clinical literature, from memory: have a clinician review it before relying on it.</source>
+        <translation>Nach Patterson et al. 2019 (Front Physiol 10:533) und der klinischen Literatur, aus dem Gedächtnis: vor der Anwendung von ärztlicher Seite prüfen lassen.</translation>
+    </message>
+    <message>
+        <source>This plan is not medical advice. Restricted-flow training needs medical screening and trained, licensed supervision. Restriction pressure must be set by a trained person from a measured occlusion pressure, never by elastic wraps at a guessed tightness. Local rules come first.</source>
+        <translation>Dieser Plan ist kein medizinischer Rat. Training mit Blutflussrestriktion erfordert eine medizinische Abklärung und geschulte, zugelassene Aufsicht. Der Restriktionsdruck muss von einer geschulten Person anhand eines gemessenen Okklusionsdrucks eingestellt werden, nie mit elastischen Binden in geschätzter Spannung. Örtliche Regeln gehen vor.</translation>
+    </message>
+    <message>
+        <source>load 20 to 40 % of 1RM</source>
+        <translation>Last 20 bis 40 % des 1RM</translation>
+    </message>
+    <message>
+        <source>pressure 40 to 80 % of the occlusion pressure measured on that limb, with that cuff, in that posture; a wider cuff needs less</source>
+        <translation>Druck 40 bis 80 % des Okklusionsdrucks, gemessen an dieser Gliedmaße, mit dieser Manschette, in dieser Haltung; eine breitere Manschette braucht weniger</translation>
+    </message>
+    <message>
+        <source>2 to 4 sets, often 30, 15, 15 and 15 reps, 1 to 2 s up and 1 to 2 s down</source>
+        <translation>2 bis 4 Sätze, oft 30, 15, 15 und 15 Wiederholungen, 1 bis 2 s hinauf und 1 bis 2 s hinunter</translation>
+    </message>
+    <message>
+        <source>30 to 60 s between sets; about 5 to 10 min of restriction for an exercise, then deflate</source>
+        <translation>30 bis 60 s zwischen den Sätzen; je Übung etwa 5 bis 10 min Restriktion, dann entlüften</translation>
+    </message>
+    <message>
+        <source>a deep-vein thrombosis, pulmonary embolism or clotting disorder, now or before</source>
+        <translation>eine tiefe Venenthrombose, Lungenembolie oder Gerinnungsstörung, jetzt oder früher</translation>
+    </message>
+    <message>
+        <source>medicines that raise the risk of clots or of bleeding</source>
+        <translation>Medikamente, die das Risiko von Blutgerinnseln oder Blutungen erhöhen</translation>
+    </message>
+    <message>
+        <source>pregnancy</source>
+        <translation>Schwangerschaft</translation>
+    </message>
+    <message>
+        <source>high blood pressure that is not under control</source>
+        <translation>Bluthochdruck, der nicht eingestellt ist</translation>
+    </message>
+    <message>
+        <source>unstable heart disease, a recent heart attack or stroke</source>
+        <translation>instabile Herzerkrankung, kürzlicher Herzinfarkt oder Schlaganfall</translation>
+    </message>
+    <message>
+        <source>peripheral arterial disease or poor circulation; varicose veins</source>
+        <translation>periphere arterielle Verschlusskrankheit oder schlechte Durchblutung; Krampfadern</translation>
+    </message>
+    <message>
+        <source>sickle-cell disease or trait</source>
+        <translation>Sichelzellkrankheit oder -anlage</translation>
+    </message>
+    <message>
+        <source>active cancer</source>
+        <translation>aktive Krebserkrankung</translation>
+    </message>
+    <message>
+        <source>an open wound, infection, recent fracture or surgery of the limb; a vascular graft or dialysis access; lymphoedema or removed lymph nodes</source>
+        <translation>eine offene Wunde, eine Infektion, ein kürzlicher Bruch oder Eingriff an der Gliedmaße; eine Gefäßprothese oder ein Dialysezugang; ein Lymphödem oder entfernte Lymphknoten</translation>
+    </message>
+    <message>
+        <source>diabetes with damage to vessels or nerves</source>
+        <translation>Diabetes mit Gefäß- oder Nervenschäden</translation>
+    </message>
+    <message>
+        <source>severe obesity</source>
+        <translation>schwere Adipositas</translation>
+    </message>
+    <message>
+        <source>long bed rest or recent long travel</source>
+        <translation>lange Bettruhe oder eine kürzliche lange Reise</translation>
+    </message>
+    <message>
+        <source>rhabdomyolysis before</source>
+        <translation>eine frühere Rhabdomyolyse</translation>
+    </message>
+    <message>
+        <source>numbness or tingling</source>
+        <translation>Taubheit oder Kribbeln</translation>
+    </message>
+    <message>
+        <source>sharp pain</source>
+        <translation>stechender Schmerz</translation>
+    </message>
+    <message>
+        <source>unusual swelling or colour</source>
+        <translation>ungewöhnliche Schwellung oder Verfärbung</translation>
+    </message>
+    <message>
+        <source>dizziness, chest pain or shortness of breath</source>
+        <translation>Schwindel, Brustschmerz oder Atemnot</translation>
+    </message>
+    <message>
+        <source>dark urine</source>
+        <translation>dunkler Urin</translation>
+    </message>
+    <message>
+        <source>soreness out of all proportion</source>
+        <translation>Muskelschmerz weit über das übliche Maß hinaus</translation>
     </message>
 </context>
 <context>
@@ -5056,6 +5429,14 @@
     <message>
         <source>Of 1RM, by the published equation</source>
         <translation>Vom 1RM laut veröffentlichter Gleichung</translation>
+    </message>
+    <message>
+        <source>the squad&apos;s own relation (%1 athletes, %2 points)</source>
+        <translation>der eigene Kaderzusammenhang (%1 Athleten, %2 Punkte)</translation>
+    </message>
+    <message>
+        <source>the published equation (%1)</source>
+        <translation>die veröffentlichte Gleichung (%1)</translation>
     </message>
 </context>
 <context>
