@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include <array>
 #include <cmath>
 
 using namespace Qt::Literals::StringLiterals;
@@ -20,6 +21,10 @@ struct Wording {
 
 QString plain(const std::string& utf8) {
     return QString::fromStdString(utf8);
+}
+
+QString sideWord(BodySide side) {
+    return side == BodySide::Left ? Wording::tr("left") : Wording::tr("right");
 }
 
 QString repeatTests(int pairs) {
@@ -62,6 +67,19 @@ QString readingText(const answers::ReadChange& read, int decimals) {
     if (read.withinSmallest)
         return Wording::tr("%1, by under %2").arg(word, m);
     return word;
+}
+
+QString testLabel(const TestKind& kind, BodySide side) {
+    if (side == BodySide::Both)
+        return plain(kind.name);
+    return Wording::tr("%1, %2", "a test and its side").arg(plain(kind.name), sideWord(side));
+}
+
+QString asymmetryText(const answers::Asymmetry& asymmetry) {
+    if (asymmetry.better == BodySide::Both)
+        return Wording::tr("even", "left and right alike");
+    return Wording::tr("%1 by %2 %", "the better side, by so much")
+        .arg(sideWord(asymmetry.better), number(asymmetry.percent, 1));
 }
 
 QString mvtText(const Mvt& mvt) {
@@ -132,6 +150,45 @@ QString noAnswerText(const NoAnswer& why) {
     return text;
 }
 
+namespace {
+
+// core/answers holds these notes, which carry no figures; here they are only shown to lupdate.
+[[maybe_unused]] constexpr std::array fixedNotes{
+    QT_TRANSLATE_NOOP("Notes", "one true maximum has no SD: no interval with the MVT's own"),
+    QT_TRANSLATE_NOOP("Notes", "the SD of the MVT is not known: no interval with it"),
+    QT_TRANSLATE_NOOP("Notes", "peak velocity at a maximum is no small steady figure: an MVT made "
+                               "for mean velocity does not hold for it"),
+    QT_TRANSLATE_NOOP("Notes", "measured with different devices: part of the change may be theirs"),
+    QT_TRANSLATE_NOOP("Notes", "the device of one session is not known: part of the change may be "
+                               "the device's"),
+    QT_TRANSLATE_NOOP("Notes", "changes across devices and the trend have the device's bias taken "
+                               "off"),
+    QT_TRANSLATE_NOOP("Notes", "some sessions were measured with another device than the baseline: "
+                               "part of their change, and of the trend, may be the device's"),
+    QT_TRANSLATE_NOOP("Notes", "no day-to-day noise is known: no smallest detectable change is "
+                               "drawn"),
+    QT_TRANSLATE_NOOP("Notes", "some were measured with two devices: part of their change may be "
+                               "the devices'"),
+    QT_TRANSLATE_NOOP("Notes", "changes across devices have the device's bias taken off and its "
+                               "uncertainty added"),
+};
+
+QString dayNoiseSentence(const answers::DayNoise& noise) {
+    using Origin = answers::DayNoise::Origin;
+    if (noise.origin == Origin::None)
+        return Wording::tr("No day-to-day noise is known: the readings are made from these two "
+                           "days alone, which calls too much a change.");
+    QString source = Wording::tr("published, not yours: %1").arg(plain(noise.source));
+    if (noise.origin == Origin::Athlete)
+        source = Wording::tr("the athlete's own: %1").arg(repeatTests(noise.pairs));
+    if (noise.origin == Origin::LogLift)
+        source = Wording::tr("this log's: %1").arg(repeatTests(noise.pairs));
+    return Wording::tr("Day-to-day SD of a whole line, %1 m/s, is part of every reading (%2).")
+        .arg(number(std::sqrt(noise.variance.value), 3), source);
+}
+
+} // namespace
+
 QString noteText(const answers::Note& note, LoadUnit unit) {
     using Kind = answers::Note::Kind;
     const auto& f = note.figures;
@@ -166,7 +223,22 @@ QString noteText(const answers::Note& note, LoadUnit unit) {
         return Wording::tr("Two points make a line without intervals: it needs a third load.");
     if (note.kind == Kind::LevelNot95 && has(1))
         return Wording::tr("Intervals are at %1, not 95 %.").arg(levelText(f[0]));
-    QString text = asSentence(plain(note.text));
+    if (note.noise)
+        return dayNoiseSentence(*note.noise);
+    if (note.smallest)
+        return Wording::tr("Smallest change of speed that matters: %1 m/s (%2).")
+            .arg(number(note.smallest->value, 3), smallestOrigin(*note.smallest));
+    if (note.kind == Kind::DeviceCorrected && has(2))
+        return Wording::tr("The later session's device reads %1 m/s against the earlier one's: "
+                           "taken off, and its uncertainty (SE %2) added to the readings.")
+            .arg(signedNumber(f[0], 3), figure(1, 3));
+    if (note.kind == Kind::UnequalVariances && has(3))
+        return Wording::tr("The points of one day scatter more than the other's (F = %1, p = %2): "
+                           "%3.")
+            .arg(figure(0, 2), figure(1, 3),
+                 f[2] > 0 ? Wording::tr("separate variances may be asked for")
+                          : Wording::tr("each line has its own variance here"));
+    QString text = asSentence(QCoreApplication::translate("Notes", note.text.c_str()));
     if (!text.isEmpty() && !text.endsWith(u'.'))
         text += u'.';
     return text;

@@ -3,6 +3,7 @@
 // reasons. The one place of these words in ui, ready for translation; English as in core/answers.
 #pragma once
 
+#include "core/answers/batterycomparison.h"
 #include "core/answers/comparison.h"
 #include "core/answers/sentence.h"
 #include "core/model/lift.h"
@@ -37,6 +38,11 @@ QString dayNoiseText(const answers::DayNoise& noise);
 
 /// What would settle unclear changes, in one sentence.
 QString settlingText(const answers::Unsettled& unsettled, LoadUnit unit = LoadUnit::Kilograms);
+
+/// The test's name, with its side where it has one: "Hop, left".
+QString testLabel(const TestKind& kind, BodySide side);
+/// Which side is better, by how much: "left by 3.1 %", "even".
+QString asymmetryText(const answers::Asymmetry& asymmetry);
 
 /// The first letter as a capital.
 QString asSentence(QString text);

@@ -71,7 +71,7 @@ void noteVariances(const Comparison& c, std::vector<Note>& notes) {
         return;
     const bool pooled = c.settings.variances == stats::Variances::Pooled;
     notes.push_back({Note::Kind::UnequalVariances,
-                     {ratio->f, ratio->p},
+                     {ratio->f, ratio->p, pooled ? 1.0 : 0.0},
                      "the points of one day scatter more than the other's (F = " +
                          fixed(ratio->f, 2) + ", p = " + fixed(ratio->p, 3) + "): " +
                          (pooled ? "separate variances may be asked for"
@@ -88,29 +88,35 @@ Note dayNoiseNote(const DayNoise& noise) {
     case DayNoise::Origin::Athlete:
         return {Note::Kind::DayNoiseSource,
                 {te},
-                shown + "the athlete's own: " + counted(noise.pairs, "repeat test") + ")"};
+                shown + "the athlete's own: " + counted(noise.pairs, "repeat test") + ")",
+                noise};
     case DayNoise::Origin::LogLift:
         return {Note::Kind::DayNoiseSource,
                 {te},
-                shown + "this log's: " + counted(noise.pairs, "repeat test") + ")"};
+                shown + "this log's: " + counted(noise.pairs, "repeat test") + ")",
+                noise};
     case DayNoise::Origin::Published:
         return {Note::Kind::DayNoiseSource,
                 {te},
-                shown + "published, not yours: " + noise.source + ")"};
+                shown + "published, not yours: " + noise.source + ")",
+                noise};
     case DayNoise::Origin::None:
         break;
     }
     return {Note::Kind::DayNoiseSource,
             {0},
             "no day-to-day noise is known: the readings are made from these two days alone, which "
-            "calls too much a change"};
+            "calls too much a change",
+            noise};
 }
 
 Note smallestSpeedNote(const Smallest& smallest) {
     return {Note::Kind::SmallestSource,
             {smallest.value},
             "smallest change of speed that matters: " + fixed(smallest.value, 3) + " m/s (" +
-                origin(smallest) + ")"};
+                origin(smallest) + ")",
+            {},
+            smallest};
 }
 
 std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOneRm) {

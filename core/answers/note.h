@@ -3,6 +3,9 @@
 // and the plain English wording that commands use.
 #pragma once
 
+#include "core/answers/reading.h"
+
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,7 +25,7 @@ struct Note {
         DeviceCorrected,     ///< {bias}
         DayNoiseSource,      ///< {te}
         SmallestSource,      ///< {m}
-        UnequalVariances,    ///< {f, p}
+        UnequalVariances,    ///< {f, p, 1 where one variance is pooled, else 0}
         MvtCancels,          ///< {u |1/b1 - 1/b2|}
         ImplausiblePoint,    ///< {load, velocity}
         NoOverlap,           ///< {}
@@ -31,7 +34,9 @@ struct Note {
     };
     Kind kind = Kind::Other;
     std::vector<double> figures = {};
-    std::string text = {}; ///< plain English
+    std::string text = {};                 ///< plain English
+    std::optional<DayNoise> noise = {};    ///< of DayNoiseSource
+    std::optional<Smallest> smallest = {}; ///< of SmallestSource, where it is of speed
 };
 
 } // namespace slopebook::answers

@@ -392,7 +392,7 @@
     </message>
     <message>
         <source>Near-maximal lifts need a competent spotter or safeties, and a coach&apos;s eye.</source>
-        <translation>Fast maximale Versuche brauchen eine fähige Hilfestellung oder Sicherungsablagen und das Auge eines Trainers.</translation>
+        <translation>Hebungen nahe dem Maximum brauchen eine fachkundige sichernde Person oder Sicherheitsablagen und ein geschultes Trainerauge.</translation>
     </message>
     <message>
         <source>%1 is %2 % of this athlete&apos;s estimated 1RM: it may be more than the athlete can lift that day.</source>
@@ -1933,7 +1933,7 @@
     </message>
     <message>
         <source>numbness or tingling</source>
-        <translation>Taubheit oder Kribbeln</translation>
+        <translation>Taubheitsgefühl oder Kribbeln</translation>
     </message>
     <message>
         <source>sharp pain</source>

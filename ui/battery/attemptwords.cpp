@@ -3,6 +3,7 @@
 
 #include "core/answers/batterycomparison.h"
 #include "ui/shell/format.h"
+#include "ui/wording.h"
 
 #include <QCoreApplication>
 
@@ -150,15 +151,15 @@ std::optional<TextTable::Row> valueRow(const Stored<TestKindId, TestKind>& kind,
             values.push_back(value->value);
         } else if (value.why().why != NoAnswer::Why::NotTested) {
             any = true;
-            row.cells[column] = text(value.why().reason);
+            row.cells[column] = noAnswerClause(value.why());
             counts << QStringLiteral("\u2013");
         }
     }
     if (!any)
         return std::nullopt;
     if (kind.value.twoSided && values.size() == 2)
-        row.cells[4] = text(
-            answers::describe(answers::asymmetry(values[0], values[1], kind.value.higherIsBetter)));
+        row.cells[4] =
+            asymmetryText(answers::asymmetry(values[0], values[1], kind.value.higherIsBetter));
     row.cells[5] = counts.join(QStringLiteral("; "));
     return row;
 }

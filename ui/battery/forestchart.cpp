@@ -4,6 +4,7 @@
 #include "ui/charts/chartmenu.h"
 #include "ui/charts/scale.h"
 #include "ui/shell/format.h"
+#include "ui/wording.h"
 
 #include <QEvent>
 #include <QFontMetricsF>
@@ -22,7 +23,7 @@ constexpr double headUnits = 1.6; // "worse" and "better"
 constexpr double widestSpan = 12; // units either way; what lies beyond is cut and says so
 
 QString readingText(const answers::ForestRow& row) {
-    QString words = QString::fromUtf8(answers::word(row.reading).data());
+    QString words = readingWord(row.reading);
     if (row.flagged)
         words += QStringLiteral(" *");
     return words;

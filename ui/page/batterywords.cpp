@@ -2,6 +2,7 @@
 #include "ui/page/batterywords.h"
 
 #include "ui/shell/format.h"
+#include "ui/wording.h"
 
 #include <QCoreApplication>
 
@@ -22,15 +23,15 @@ const QString dash = QStringLiteral("\u2013");
 QString seenText(const answers::SeenTest& seen, const TestKind& kind) {
     if (seen.value)
         return number(seen.value->value, kind.decimals);
-    return text(seen.value.why().reason);
+    return noAnswerClause(seen.value.why());
 }
 
 QString asymmetryText(const Answer<answers::Asymmetry>& asymmetry) {
-    return asymmetry ? text(answers::describe(*asymmetry)) : text(asymmetry.why().reason);
+    return asymmetry ? ui::asymmetryText(*asymmetry) : noAnswerClause(asymmetry.why());
 }
 
 QString readingText(const answers::TestChange& test) {
-    QString words = QString::fromUtf8(answers::word(test.read.reading).data());
+    QString words = readingWord(test.read.reading);
     if (test.read.beyondSmallest)
         words += QStringLiteral(" > m");
     if (!test.context.empty())
@@ -45,8 +46,8 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
     for (const answers::TestChange& test : battery.tests) {
         const TestKind& kind = test.kind.value;
         const int d = kind.decimals;
-        BatteryRow row{.test = text(answers::testLabel(kind, test.side)) + QStringLiteral(" (") +
-                               text(kind.unit) + QLatin1Char(')'),
+        BatteryRow row{.test = testLabel(kind, test.side) + QStringLiteral(" (") + text(kind.unit) +
+                               QLatin1Char(')'),
                        .before = seenText(test.before, kind),
                        .after = seenText(test.after, kind),
                        .change = test.change ? signedNumber(*test.change, d) : dash,
@@ -86,8 +87,8 @@ QStringList liftSentences(const BatteryAnswer& answer) {
     QStringList lines;
     for (const BatteryLift& lift : answer.lifts)
         lines << text(lift.lift.value.name) + QStringLiteral(": ") +
-                     (lift.comparison ? text(lift.comparison->sentence)
-                                      : text(lift.comparison.why().reason));
+                     (lift.comparison ? sentenceText(*lift.comparison)
+                                      : noAnswerClause(lift.comparison.why()));
     return lines;
 }
 
@@ -100,9 +101,9 @@ QString batterySummary(const answers::BatteryComparison& battery) {
         QStringList names;
         for (const answers::TestChange& test : battery.tests)
             if (test.read.reading == reading)
-                names << text(answers::testLabel(test.kind.value, test.side));
+                names << testLabel(test.kind.value, test.side);
         if (!names.isEmpty())
-            parts << Words::tr("%1: %2").arg(QString::fromUtf8(answers::word(reading).data()),
+            parts << Words::tr("%1: %2").arg(readingWord(reading),
                                              names.join(QStringLiteral(", ")));
     }
     if (parts.isEmpty())
