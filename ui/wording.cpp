@@ -69,6 +69,10 @@ QString readingText(const answers::ReadChange& read, int decimals) {
     return word;
 }
 
+QString contextName(const std::string& english) {
+    return QCoreApplication::translate("BatteryWords", english.c_str());
+}
+
 QString testLabel(const TestKind& kind, BodySide side) {
     if (side == BodySide::Both)
         return plain(kind.name);
@@ -154,6 +158,8 @@ namespace {
 
 // core/answers holds these notes, which carry no figures; here they are only shown to lupdate.
 [[maybe_unused]] constexpr std::array fixedNotes{
+    QT_TRANSLATE_NOOP("Notes", "sets of one session resemble each other: the interval of the bias "
+                               "that comparisons use counts sessions, not sets"),
     QT_TRANSLATE_NOOP("Notes", "one true maximum has no SD: no interval with the MVT's own"),
     QT_TRANSLATE_NOOP("Notes", "the SD of the MVT is not known: no interval with it"),
     QT_TRANSLATE_NOOP("Notes", "peak velocity at a maximum is no small steady figure: an MVT made "
@@ -223,6 +229,30 @@ QString noteText(const answers::Note& note, LoadUnit unit) {
         return Wording::tr("Two points make a line without intervals: it needs a third load.");
     if (note.kind == Kind::LevelNot95 && has(1))
         return Wording::tr("Intervals are at %1, not 95 %.").arg(levelText(f[0]));
+    if (note.kind == Kind::DeviceStudy && has(2))
+        return Wording::tr("The device's bias comes from %1 of %2 measured by both at once.")
+            .arg(f[0] == 1 ? Wording::tr("1 set") : Wording::tr("%1 sets").arg(figure(0, 0)),
+                 f[1] == 1 ? Wording::tr("1 athlete")
+                           : Wording::tr("%1 athletes").arg(figure(1, 0)));
+    if (note.kind == Kind::ContextChanged && note.names.size() == 3)
+        return Wording::tr("The %1 changed (%2, then %3): part of the change may be its doing.")
+            .arg(contextName(note.names[0]), plain(note.names[1]), plain(note.names[2]));
+    if (note.kind == Kind::ByChance && has(2))
+        return Wording::tr("Of %1 athletes about %2 can be expected to read better or worse by "
+                           "chance alone.")
+            .arg(figure(0, 0), figure(1, f[1] < 2 ? 1 : 0));
+    if (note.kind == Kind::LoadNotReached && has(1))
+        return Wording::tr("Sessions whose loads do not reach %1 are shown as extrapolated and "
+                           "take no part in the trend.")
+            .arg(loadWithUnit(f[0], unit));
+    if (note.kind == Kind::Proportional && has(1))
+        return Wording::tr("The devices differ in proportion (least-products slope %1, its "
+                           "interval leaves out 1): one bias for all speeds is too simple.")
+            .arg(figure(0, 3));
+    if (note.kind == Kind::Unpaired && has(1))
+        return f[0] == 1 ? Wording::tr("1 set of one device has no partner and is left out.")
+                         : Wording::tr("%1 sets of one device have no partner and are left out.")
+                               .arg(figure(0, 0));
     if (note.noise)
         return dayNoiseSentence(*note.noise);
     if (note.smallest)

@@ -39,6 +39,8 @@ QString dayNoiseText(const answers::DayNoise& noise);
 /// What would settle unclear changes, in one sentence.
 QString settlingText(const answers::Unsettled& unsettled, LoadUnit unit = LoadUnit::Kilograms);
 
+/// What can change about a test: "surface", "device", "footwear", "technique".
+QString contextName(const std::string& english);
 /// The test's name, with its side where it has one: "Hop, left".
 QString testLabel(const TestKind& kind, BodySide side);
 /// Which side is better, by how much: "left by 3.1 %", "even".

@@ -59,18 +59,25 @@ stats::Variance varianceOfBias(const AgreementStudy& study) {
 
 std::vector<Note> notesOf(const AgreementStudy& study) {
     std::vector<Note> notes;
-    const auto say = [&](std::string text) {
-        notes.push_back({Note::Kind::Other, {}, std::move(text)});
+    const auto say = [&](Note::Kind kind, double figure, std::string text) {
+        notes.push_back({kind, {figure}, std::move(text)});
     };
     if (study.figures.proportional())
-        say("the devices differ in proportion (least-products slope " +
-            fixed(study.figures.slope, 3) +
-            ", its interval leaves out 1): one bias for all speeds is too simple");
+        say(Note::Kind::Proportional, study.figures.slope,
+            "the devices differ in proportion (least-products slope " +
+                fixed(study.figures.slope, 3) +
+                ", its interval leaves out 1): one bias for all speeds is too simple");
     if (study.unpaired > 0)
-        say(counted(study.unpaired, "set") + " of one device has no partner and is left out");
+        say(Note::Kind::Unpaired, study.unpaired,
+            counted(study.unpaired, "set") +
+                (study.unpaired == 1 ? " of one device has no partner and is left out"
+                                     : " of one device have no partner and are left out"));
     if (study.biasVariance.df < study.figures.n - 1)
-        say("sets of one session resemble each other: the interval of the bias that comparisons "
-            "use counts sessions, not sets");
+        notes.push_back(
+            {Note::Kind::Other,
+             {},
+             "sets of one session resemble each other: the interval of the bias that comparisons "
+             "use counts sessions, not sets"});
     return notes;
 }
 

@@ -140,12 +140,12 @@ void addContextNotes(BatteryComparison& battery) {
             if (std::find(told.begin(), told.end(), change) == told.end()) {
                 told.push_back(change);
                 battery.notes.push_back(
-                    {.kind = Note::Kind::Other,
+                    {.kind = Note::Kind::ContextChanged,
                      .figures = {},
-                     .text =
-                         "The " + change.what + " changed (" + change.before + ", then " +
-                         change.after +
-                         "): a difference may be its doing. Tests over that change are marked."});
+                     .text = "The " + change.what + " changed (" + change.before + ", then " +
+                             change.after +
+                             "): a difference may be its doing. Tests over that change are marked.",
+                     .names = {change.what, change.before, change.after}});
             }
 }
 

@@ -113,8 +113,8 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
                          "some sessions were measured with another device than the baseline: part "
                          "of their change, and of the trend, may be the device's"});
     if (std::ranges::any_of(f.sessions, &Followed::extrapolated))
-        notes.push_back({Note::Kind::Other,
-                         {},
+        notes.push_back({Note::Kind::LoadNotReached,
+                         {kilograms(f.load)},
                          "sessions whose loads do not reach " + loadText(kilograms(f.load)) +
                              " kg are shown as extrapolated and take no part in the trend"});
     const auto own = settings.smallestAt.find(f.load);

@@ -30,6 +30,12 @@ struct Note {
         ImplausiblePoint,    ///< {load, velocity}
         NoOverlap,           ///< {}
         LevelNot95,          ///< {level}
+        ByChance,            ///< {athletes, readings expected by chance alone}
+        LoadNotReached,      ///< {kg}
+        Proportional,        ///< {least-products slope}
+        Unpaired,            ///< {sets}
+        DeviceStudy,         ///< {sets, athletes} that a bias comes from
+        ContextChanged,      ///< names: what changed, before, after
         Other
     };
     Kind kind = Kind::Other;
@@ -37,6 +43,7 @@ struct Note {
     std::string text = {};                 ///< plain English
     std::optional<DayNoise> noise = {};    ///< of DayNoiseSource
     std::optional<Smallest> smallest = {}; ///< of SmallestSource, where it is of speed
+    std::vector<std::string> names = {};   ///< of ContextChanged
 };
 
 } // namespace slopebook::answers

@@ -133,9 +133,11 @@ std::vector<Note> notesOf(const Squad& squad) {
     }
     const double byChance = (1 - squad.level) * most;
     if (byChance >= 0.5)
-        say(Note::Kind::Other, "of " + std::to_string(most) + " athletes about " +
-                                   fixed(byChance, byChance < 2 ? 1 : 0) +
-                                   " can be expected to read better or worse by chance alone");
+        notes.push_back({Note::Kind::ByChance,
+                         {static_cast<double>(most), byChance},
+                         "of " + std::to_string(most) + " athletes about " +
+                             fixed(byChance, byChance < 2 ? 1 : 0) +
+                             " can be expected to read better or worse by chance alone"});
     if (device)
         say(Note::Kind::DifferentDevices, "some were measured with two devices: part of their "
                                           "change may be the devices'");

@@ -280,6 +280,42 @@
         <source>%1: smallest change that matters %2 %3, %4</source>
         <translation>%1: kleinste bedeutsame Änderung %2 %3, %4</translation>
     </message>
+    <message>
+        <source>surface</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>device</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>footwear</source>
+        <translation>Schuhwerk</translation>
+    </message>
+    <message>
+        <source>technique</source>
+        <translation>Technik</translation>
+    </message>
+    <message>
+        <source>on both sides %1</source>
+        <translation>vorher und nachher: %1</translation>
+    </message>
+    <message>
+        <source>before: %1</source>
+        <translation>vorher: %1</translation>
+    </message>
+    <message>
+        <source>after: %1</source>
+        <translation>nachher: %1</translation>
+    </message>
+    <message>
+        <source>no typical error is known: repeat the test, or give the test one</source>
+        <translation>Kein typischer Messfehler bekannt: den Test wiederholen oder beim Test einen angeben</translation>
+    </message>
+    <message>
+        <source>The %1 changed (%2, then %3): a difference may be its doing. Tests over that change are marked.</source>
+        <translation>Geändert: %1 (%2, dann %3). Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
+    </message>
 </context>
 <context>
     <name>Card</name>
@@ -1258,6 +1294,53 @@
     <message>
         <source> (%1 %2); of twenty sets about nineteen differ by %3.</source>
         <translation> (%1 %2); von zwanzig Sätzen unterscheiden sich etwa neunzehn um %3.</translation>
+    </message>
+</context>
+<context>
+    <name>Notes</name>
+    <message>
+        <source>sets of one session resemble each other: the interval of the bias that comparisons use counts sessions, not sets</source>
+        <translation>Sätze einer Einheit ähneln sich: Das Intervall des Bias, das Vergleiche verwenden, zählt Einheiten, nicht Sätze</translation>
+    </message>
+    <message>
+        <source>one true maximum has no SD: no interval with the MVT&apos;s own</source>
+        <translation>Ein einziges echtes Maximum hat keine SD: kein Intervall mit der Streuung der MVT</translation>
+    </message>
+    <message>
+        <source>the SD of the MVT is not known: no interval with it</source>
+        <translation>Die SD der MVT ist nicht bekannt: kein Intervall mit ihr</translation>
+    </message>
+    <message>
+        <source>peak velocity at a maximum is no small steady figure: an MVT made for mean velocity does not hold for it</source>
+        <translation>Die Spitzengeschwindigkeit bei einem Maximum ist kein kleiner, beständiger Wert: Eine MVT für mittlere Geschwindigkeit gilt für sie nicht</translation>
+    </message>
+    <message>
+        <source>measured with different devices: part of the change may be theirs</source>
+        <translation>Mit verschiedenen Messgeräten gemessen: Ein Teil der Änderung kann von ihnen stammen</translation>
+    </message>
+    <message>
+        <source>the device of one session is not known: part of the change may be the device&apos;s</source>
+        <translation>Das Messgerät einer Einheit ist nicht bekannt: Ein Teil der Änderung kann vom Messgerät stammen</translation>
+    </message>
+    <message>
+        <source>changes across devices and the trend have the device&apos;s bias taken off</source>
+        <translation>Von Änderungen zwischen Messgeräten und vom Trend ist der Bias des Messgeräts abgezogen</translation>
+    </message>
+    <message>
+        <source>some sessions were measured with another device than the baseline: part of their change, and of the trend, may be the device&apos;s</source>
+        <translation>Einige Einheiten wurden mit einem anderen Messgerät als der Bezug gemessen: Ein Teil ihrer Änderung und des Trends kann vom Messgerät stammen</translation>
+    </message>
+    <message>
+        <source>no day-to-day noise is known: no smallest detectable change is drawn</source>
+        <translation>Keine Tag-zu-Tag-Streuung bekannt: Die kleinste nachweisbare Änderung wird nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>some were measured with two devices: part of their change may be the devices&apos;</source>
+        <translation>Einige wurden mit zwei Messgeräten gemessen: Ein Teil ihrer Änderung kann von den Messgeräten stammen</translation>
+    </message>
+    <message>
+        <source>changes across devices have the device&apos;s bias taken off and its uncertainty added</source>
+        <translation>Von Änderungen zwischen Messgeräten ist der Bias des Messgeräts abgezogen und seine Unsicherheit eingerechnet</translation>
     </message>
 </context>
 <context>
@@ -2637,6 +2720,109 @@
     <message>
         <source>Intervals are at %1, not 95 %.</source>
         <translation>Die Intervalle gelten für %1, nicht für 95 %.</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a test and its side</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <comment>left and right alike</comment>
+        <translation>gleich</translation>
+    </message>
+    <message>
+        <source>%1 by %2 %</source>
+        <comment>the better side, by so much</comment>
+        <translation>%1 um %2 % besser</translation>
+    </message>
+    <message>
+        <source>No day-to-day noise is known: the readings are made from these two days alone, which calls too much a change.</source>
+        <translation>Keine Tag-zu-Tag-Streuung bekannt: Die Befunde beruhen allein auf diesen zwei Tagen, wodurch zu vieles als Änderung gilt.</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own: %1</source>
+        <translation>die eigene des Athleten: %1</translation>
+    </message>
+    <message>
+        <source>this log&apos;s: %1</source>
+        <translation>die dieses Protokolls: %1</translation>
+    </message>
+    <message>
+        <source>Day-to-day SD of a whole line, %1 m/s, is part of every reading (%2).</source>
+        <translation>Die Tag-zu-Tag-SD einer ganzen Geraden, %1 m/s, ist in jeden Befund eingerechnet (%2).</translation>
+    </message>
+    <message>
+        <source>The device&apos;s bias comes from %1 of %2 measured by both at once.</source>
+        <translation>Der Bias des Messgeräts stammt aus gleichzeitigen Messungen mit beiden (%1, %2).</translation>
+    </message>
+    <message>
+        <source>1 set</source>
+        <translation>1 Satz</translation>
+    </message>
+    <message>
+        <source>%1 sets</source>
+        <translation>%1 Sätze</translation>
+    </message>
+    <message>
+        <source>1 athlete</source>
+        <translation>1 Athlet</translation>
+    </message>
+    <message>
+        <source>%1 athletes</source>
+        <translation>%1 Athleten</translation>
+    </message>
+    <message>
+        <source>The %1 changed (%2, then %3): part of the change may be its doing.</source>
+        <translation>Geändert: %1 (%2, dann %3). Ein Teil der Änderung kann daran liegen.</translation>
+    </message>
+    <message>
+        <source>Of %1 athletes about %2 can be expected to read better or worse by chance alone.</source>
+        <translation>Von %1 Athleten dürften etwa %2 allein durch Zufall als besser oder schlechter befunden werden.</translation>
+    </message>
+    <message>
+        <source>Sessions whose loads do not reach %1 are shown as extrapolated and take no part in the trend.</source>
+        <translation>Einheiten, deren Lasten %1 nicht erreichen, sind als extrapoliert dargestellt und zählen nicht zum Trend.</translation>
+    </message>
+    <message>
+        <source>The devices differ in proportion (least-products slope %1, its interval leaves out 1): one bias for all speeds is too simple.</source>
+        <translation>Die Messgeräte unterscheiden sich proportional (Steigung der Least-Products-Geraden %1, ihr Intervall schließt die 1 nicht ein): Ein einziger Bias für alle Geschwindigkeiten ist zu einfach.</translation>
+    </message>
+    <message>
+        <source>1 set of one device has no partner and is left out.</source>
+        <translation>1 Satz eines Messgeräts hat kein Gegenstück und bleibt außer Betracht.</translation>
+    </message>
+    <message>
+        <source>%1 sets of one device have no partner and are left out.</source>
+        <translation>%1 Sätze eines Messgeräts haben kein Gegenstück und bleiben außer Betracht.</translation>
+    </message>
+    <message>
+        <source>Smallest change of speed that matters: %1 m/s (%2).</source>
+        <translation>Kleinste bedeutsame Geschwindigkeitsänderung: %1 m/s (%2).</translation>
+    </message>
+    <message>
+        <source>The later session&apos;s device reads %1 m/s against the earlier one&apos;s: taken off, and its uncertainty (SE %2) added to the readings.</source>
+        <translation>Das Messgerät der späteren Einheit zeigt gegenüber dem der früheren %1 m/s: abgezogen, und die Unsicherheit davon (SE %2) ist in die Befunde eingerechnet.</translation>
+    </message>
+    <message>
+        <source>The points of one day scatter more than the other&apos;s (F = %1, p = %2): %3.</source>
+        <translation>Die Punkte des einen Tages streuen mehr als die des anderen (F = %1, p = %2): %3.</translation>
+    </message>
+    <message>
+        <source>separate variances may be asked for</source>
+        <translation>getrennte Varianzen lassen sich verlangen</translation>
+    </message>
+    <message>
+        <source>each line has its own variance here</source>
+        <translation>jede Gerade hat hier ihre eigene Varianz</translation>
     </message>
 </context>
 <context>

@@ -208,7 +208,7 @@ void TestAgreement::whichSets() {
     const auto study = agreementStudy(left, right, std::vector{pair});
     QVERIFY(study);
     QCOMPARE(study->unpaired, 2);
-    QVERIFY(hasNote(study->notes, Note::Kind::Other));
+    QVERIFY(hasNote(study->notes, Note::Kind::Unpaired));
     // Where neither order nor a load alone says which set is which, none is guessed.
     pair.second.points[1].set = 7;
     QCOMPARE(pairedSets(pair).size(), std::size_t(2));

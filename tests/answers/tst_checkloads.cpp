@@ -111,7 +111,7 @@ void TestCheckLoads::beyondTheLoads() {
     QVERIFY(f.sessions[1].change->extrapolated);
     QVERIFY(!f.sessions[0].extrapolated);
     QCOMPARE(f.trend->sessions, 3);
-    QVERIFY(hasNote(f.notes, Note::Kind::Other));
+    QVERIFY(hasNote(f.notes, Note::Kind::LoadNotReached));
 }
 
 void TestCheckLoads::poorSessions() {

@@ -18,6 +18,28 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(BatteryWords)
 };
 
+// core/answers names what changed; here it is only shown to lupdate.
+[[maybe_unused]] constexpr std::array contextNames{
+    QT_TRANSLATE_NOOP("BatteryWords", "surface"), QT_TRANSLATE_NOOP("BatteryWords", "device"),
+    QT_TRANSLATE_NOOP("BatteryWords", "footwear"), QT_TRANSLATE_NOOP("BatteryWords", "technique")};
+
+/// Why a test has no reading; nothing where it has one.
+QString noReadingText(const answers::TestChange& test) {
+    if (test.noReading.empty())
+        return {};
+    const auto& before = test.before.value;
+    const auto& after = test.after.value;
+    if (!before && !after)
+        return Words::tr("on both sides %1").arg(noAnswerClause(after.why()));
+    if (!before)
+        return Words::tr("before: %1").arg(noAnswerClause(before.why()));
+    if (!after)
+        return Words::tr("after: %1").arg(noAnswerClause(after.why()));
+    if (!test.noise)
+        return Words::tr("no typical error is known: repeat the test, or give the test one");
+    return text(test.noReading);
+}
+
 const QString dash = QStringLiteral("\u2013");
 
 QString seenText(const answers::SeenTest& seen, const TestKind& kind) {
@@ -56,12 +78,13 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
                            test.noReading.empty() ? signedRangeText(test.read.interval, d) : dash,
                        .error = test.noise ? number(test.noise->te, d) : dash,
                        .reading = readingText(test),
-                       .remark = text(test.noReading),
+                       .remark = noReadingText(test),
                        .noFigure = !test.noReading.empty()};
         for (const auto& change : test.context)
-            row.remark += (row.remark.isEmpty() ? QString() : QStringLiteral("; ")) +
-                          Words::tr("%1: %2, then %3")
-                              .arg(text(change.what), text(change.before), text(change.after));
+            row.remark +=
+                (row.remark.isEmpty() ? QString() : QStringLiteral("; ")) +
+                Words::tr("%1: %2, then %3")
+                    .arg(contextName(change.what), text(change.before), text(change.after));
         rows.push_back(std::move(row));
     }
     return rows;
@@ -116,7 +139,12 @@ QString batterySummary(const answers::BatteryComparison& battery) {
 QStringList batteryNotes(const answers::BatteryComparison& battery) {
     QStringList lines;
     for (const auto& note : battery.notes)
-        lines << text(note.text);
+        lines << (note.names.size() == 3
+                      ? Words::tr("The %1 changed (%2, then %3): a difference may be its doing. "
+                                  "Tests over that change are marked.")
+                            .arg(contextName(note.names[0]), text(note.names[1]),
+                                 text(note.names[2]))
+                      : text(note.text));
     const bool flagged = std::any_of(battery.tests.begin(), battery.tests.end(),
                                      [](const auto& test) { return !test.context.empty(); });
     if (flagged)

@@ -59,8 +59,8 @@ void correctDevices(const LiftContext& context, const LiftSession& from, const L
         return;
     settings.deviceBias = answers::biasOf(*study, from.device, to.device);
     settings.ofTheDevice.push_back(
-        {answers::Note::Kind::Other,
-         {},
+        {answers::Note::Kind::DeviceStudy,
+         {static_cast<double>(study->figures.n), static_cast<double>(study->athletes)},
          "the device's bias comes from " + answers::counted(study->figures.n, "set") + " of " +
              answers::counted(study->athletes, "athlete") + " measured by both at once"});
     if (study->figures.proportional())

@@ -157,11 +157,14 @@ void flagContext(const log::Log& log, answers::Comparison& comparison) {
          answers::contextChanges(log.battery(comparison.from.session.session).context,
                                  log.battery(comparison.to.session.session).context))
         if (change.what == "surface" || change.what == "footwear")
-            comparison.notes.push_back({answers::Note::Kind::Other,
+            comparison.notes.push_back({answers::Note::Kind::ContextChanged,
                                         {},
                                         "the " + change.what + " changed (" + change.before +
                                             ", then " + change.after +
-                                            "): part of the change may be its doing"});
+                                            "): part of the change may be its doing",
+                                        {},
+                                        {},
+                                        {change.what, change.before, change.after}});
 }
 
 } // namespace
