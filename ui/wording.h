@@ -46,6 +46,9 @@ QString testLabel(const TestKind& kind, BodySide side);
 /// Which side is better, by how much: "left by 3.1 %", "even".
 QString asymmetryText(const answers::Asymmetry& asymmetry);
 
+/// What a BadInput found or expected, where it is one of the fixed sayings; else its own English.
+QString refusalWords(const std::string& english);
+
 /// The first letter as a capital.
 QString asSentence(QString text);
 

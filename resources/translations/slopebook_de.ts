@@ -1937,6 +1937,205 @@
     </message>
 </context>
 <context>
+    <name>Refusals</name>
+    <message>
+        <source>a date written year-month-day, such as 2026-03-14</source>
+        <translation>ein Datum als Jahr-Monat-Tag, etwa 2026-03-14</translation>
+    </message>
+    <message>
+        <source>a date written day, month, year, such as 14.3.2026</source>
+        <translation>ein Datum als Tag, Monat, Jahr, etwa 14.3.2026</translation>
+    </message>
+    <message>
+        <source>a date written month, day, year, such as 3/14/2026</source>
+        <translation>ein Datum als Monat, Tag, Jahr, etwa 3/14/2026</translation>
+    </message>
+    <message>
+        <source>a date written year, month, day, such as 2026-03-14</source>
+        <translation>ein Datum als Jahr, Monat, Tag, etwa 2026-03-14</translation>
+    </message>
+    <message>
+        <source>a speed in m/s above 0 and under 10, with a decimal point, such as 0.92</source>
+        <translation>eine Geschwindigkeit in m/s über 0 und unter 10, mit Dezimalpunkt, etwa 0.92</translation>
+    </message>
+    <message>
+        <source>a load in kg from 0 to 2000, with a decimal point, such as 72.5</source>
+        <translation>eine Last in kg von 0 bis 2000, mit Dezimalpunkt, etwa 72.5</translation>
+    </message>
+    <message>
+        <source>a body mass in kg, with a decimal point, such as 81.4</source>
+        <translation>eine Körpermasse in kg, mit Dezimalpunkt, etwa 81.4</translation>
+    </message>
+    <message>
+        <source>a weight in kg with a decimal point, such as 72.5</source>
+        <translation>ein Gewicht in kg mit Dezimalpunkt, etwa 72.5</translation>
+    </message>
+    <message>
+        <source>yes or no, 1 or 0, or nothing</source>
+        <translation>ja oder nein (yes oder no), 1 oder 0, oder nichts</translation>
+    </message>
+    <message>
+        <source>a number of rows from 0 on</source>
+        <translation>eine Zahl von Zeilen ab 0</translation>
+    </message>
+    <message>
+        <source>a header row such as date,athlete,lift,set,load_kg,rep,velocity</source>
+        <translation>eine Kopfzeile wie date,athlete,lift,set,load_kg,rep,velocity</translation>
+    </message>
+    <message>
+        <source>an empty file</source>
+        <translation>eine leere Datei</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>no column of velocities</source>
+        <translation>keine Spalte mit Geschwindigkeiten</translation>
+    </message>
+    <message>
+        <source>one, or several side by side</source>
+        <translation>eine oder mehrere nebeneinander</translation>
+    </message>
+    <message>
+        <source>UTF-16 text that is cut in half</source>
+        <translation>abgeschnittener UTF-16-Text</translation>
+    </message>
+    <message>
+        <source>whole text (save the file as CSV UTF-8)</source>
+        <translation>vollständiger Text (die Datei als CSV UTF-8 speichern)</translation>
+    </message>
+    <message>
+        <source>at most 500</source>
+        <translation>höchstens 500</translation>
+    </message>
+    <message>
+        <source>no name</source>
+        <translation>kein Name</translation>
+    </message>
+    <message>
+        <source>a name for the set of equipment</source>
+        <translation>ein Name für die Ausrüstung</translation>
+    </message>
+    <message>
+        <source>nothing to lift</source>
+        <translation>nichts zu heben</translation>
+    </message>
+    <message>
+        <source>a bar or another mass</source>
+        <translation>eine Stange oder eine andere Masse</translation>
+    </message>
+    <message>
+        <source>one row a plate</source>
+        <translation>eine Zeile je Scheibe</translation>
+    </message>
+    <message>
+        <source>a blank name</source>
+        <translation>ein leerer Name</translation>
+    </message>
+    <message>
+        <source>the name of the test</source>
+        <translation>der Name des Tests</translation>
+    </message>
+    <message>
+        <source>no unit</source>
+        <translation>keine Maßeinheit</translation>
+    </message>
+    <message>
+        <source>1 to 50 attempts</source>
+        <translation>1 bis 50 Versuche</translation>
+    </message>
+    <message>
+        <source>0 to 4 decimals</source>
+        <translation>0 bis 4 Dezimalstellen</translation>
+    </message>
+    <message>
+        <source>a typical error above 0</source>
+        <translation>ein typischer Messfehler über 0</translation>
+    </message>
+    <message>
+        <source>no source</source>
+        <translation>keine Quelle</translation>
+    </message>
+    <message>
+        <source>where the typical error comes from</source>
+        <translation>woher der typische Messfehler stammt</translation>
+    </message>
+    <message>
+        <source>a smallest change that matters above 0</source>
+        <translation>eine kleinste bedeutsame Änderung über 0</translation>
+    </message>
+    <message>
+        <source>a value above 0; a test that was not possible is written down as such</source>
+        <translation>ein Wert über 0; ein Test, der nicht möglich war, wird als solcher vermerkt</translation>
+    </message>
+    <message>
+        <source>a contact time</source>
+        <translation>eine Kontaktzeit</translation>
+    </message>
+    <message>
+        <source>no contact time</source>
+        <translation>keine Kontaktzeit</translation>
+    </message>
+    <message>
+        <source>the contact time in s after the first number</source>
+        <translation>die Kontaktzeit in s nach der ersten Zahl</translation>
+    </message>
+    <message>
+        <source>a contact time above 0 and below 10 s</source>
+        <translation>eine Kontaktzeit über 0 und unter 10 s</translation>
+    </message>
+    <message>
+        <source>no reason</source>
+        <translation>kein Grund</translation>
+    </message>
+    <message>
+        <source>why it was not possible</source>
+        <translation>warum es nicht möglich war</translation>
+    </message>
+    <message>
+        <source>a session of the same athlete</source>
+        <translation>eine Einheit desselben Athleten</translation>
+    </message>
+    <message>
+        <source>a repeat of itself</source>
+        <translation>eine Wiederholung ihrer selbst</translation>
+    </message>
+    <message>
+        <source>another session of the same athlete</source>
+        <translation>eine andere Einheit desselben Athleten</translation>
+    </message>
+    <message>
+        <source>a name that no other set of equipment has</source>
+        <translation>ein Name, den keine andere Ausrüstung hat</translation>
+    </message>
+    <message>
+        <source>a date that does not exist</source>
+        <translation>ein Datum, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>an SD of the MVT from 0 to below 10 m/s</source>
+        <translation>eine SD der MVT von 0 bis unter 10 m/s</translation>
+    </message>
+    <message>
+        <source>a load from 0 to 2000 kg</source>
+        <translation>eine Last von 0 bis 2000 kg</translation>
+    </message>
+    <message>
+        <source>a ceiling above 0 and up to 2000 kg, or none</source>
+        <translation>eine Lastgrenze über 0 bis 2000 kg, oder keine</translation>
+    </message>
+    <message>
+        <source>a smallest change that matters above 0 and up to 2000 kg</source>
+        <translation>eine kleinste bedeutsame Änderung über 0 bis 2000 kg</translation>
+    </message>
+    <message>
+        <source>a body mass above 0 and up to 2000 kg, or none</source>
+        <translation>eine Körpermasse über 0 bis 2000 kg, oder keine</translation>
+    </message>
+</context>
+<context>
     <name>RestrictedFlow</name>
     <message>
         <source>After Patterson et al. 2019 (Front Physiol 10:533) and the clinical literature, from memory: have a clinician review it before relying on it.</source>

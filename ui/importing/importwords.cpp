@@ -2,6 +2,7 @@
 #include "ui/importing/importwords.h"
 
 #include "ui/shell/format.h"
+#include "ui/wording.h"
 
 #include <QCoreApplication>
 
@@ -134,8 +135,8 @@ TextTable::Row refusedRow(const BadInput& bad) {
     const Where& where = bad.where();
     TextTable::Row row;
     row.cells = {where.line > 0 ? QString::number(where.line) : u"–"_s, text(where.column),
-                 text(bad.found()), text(bad.expected())};
-    row.explanation = text(bad.expected());
+                 refusalWords(bad.found()), refusalWords(bad.expected())};
+    row.explanation = refusalWords(bad.expected());
     return row;
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/exchange/shapedimport.h"
 #include "ui/shell/format.h"
+#include "ui/wording.h"
 
 #include <QCoreApplication>
 
@@ -57,8 +58,8 @@ std::vector<Set> setsOf(const PastedBlock& block) {
 }
 
 QString pastedProblem(const BadInput& bad) {
-    const QString what =
-        PastedWords::tr("found %1, expected %2.").arg(text(bad.found()), text(bad.expected()));
+    const QString what = PastedWords::tr("found %1, expected %2.")
+                             .arg(refusalWords(bad.found()), refusalWords(bad.expected()));
     return bad.where().line > 0 ? PastedWords::tr("Line %1 of what was pasted, %2: %3")
                                       .arg(bad.where().line)
                                       .arg(text(bad.where().column), what)

@@ -7,6 +7,7 @@
 #include "ui/shell/format.h"
 #include "ui/shell/importcsv.h"
 #include "ui/shell/openlog.h"
+#include "ui/wording.h"
 
 #include <QDialogButtonBox>
 #include <QFileInfo>
@@ -233,7 +234,8 @@ void TableDialog::showPreview() {
                 rows.push_back(previewRow({.found = row, .tidy = {}, .refused = {}}, shape, false));
     } catch (const BadInput& bad) { // a value for all rows that may not stand
         rows.clear();
-        rows.push_back({.cells = {u"\u2013"_s, text(bad.found()), text(bad.expected())}});
+        rows.push_back(
+            {.cells = {u"\u2013"_s, refusalWords(bad.found()), refusalWords(bad.expected())}});
     }
     m_preview->setTable(previewHeadings(shape), std::move(rows), 0, 1);
     m_previewView->resizeColumnsToContents();

@@ -4,6 +4,7 @@
 #include "core/model/errors.h"
 #include "ui/entry/setline.h"
 #include "ui/shell/format.h"
+#include "ui/wording.h"
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
@@ -65,8 +66,8 @@ void FormDialog::accept() {
     } catch (const FieldProblem& problem) {
         refuse(problem.field, problem.expected);
     } catch (const BadInput& error) {
-        refuse(nullptr,
-               tr("Found %1, expected %2.").arg(text(error.found()), text(error.expected())));
+        refuse(nullptr, tr("Found %1, expected %2.")
+                            .arg(refusalWords(error.found()), refusalWords(error.expected())));
     } catch (const std::exception& error) {
         refuse(nullptr, QString::fromUtf8(error.what()));
     }
