@@ -95,6 +95,11 @@ void NextTestPane::build() {
     whole->addWidget(scroll);
 }
 
+void NextTestPane::setUnit(LoadUnit unit) {
+    m_unit = unit;
+    m_model->setNextTest(std::nullopt, unit);
+}
+
 void NextTestPane::showReason(const QString& reason) {
     m_model->setNextTest(std::nullopt, m_unit);
     m_chart->setData({});

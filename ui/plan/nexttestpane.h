@@ -34,7 +34,7 @@ public:
     /// Asks and shows; throws what the log or a bad setting throws.
     void ask(const Question& question);
     /// In which loads are shown while there is nothing to ask.
-    void setUnit(LoadUnit unit) { m_unit = unit; }
+    void setUnit(LoadUnit unit);
     void showReason(const QString& reason);
     const std::optional<answers::NextTest>& nextTest() const { return m_model->nextTest(); }
 
