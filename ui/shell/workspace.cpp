@@ -21,6 +21,7 @@
 #include "ui/shell/importcsv.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/namecombo.h"
+#include "ui/shell/pageholder.h"
 #include "ui/squad/squadpage.h"
 
 #include <QApplication>
@@ -150,7 +151,7 @@ void Workspace::buildTasks() {
 void Workspace::addTask(TaskPage* page) {
     // A window too small for the page (a small screen at a scale of 2) scrolls it: nothing is cut.
     auto* area = new QScrollArea;
-    area->setWidget(page);
+    area->setWidget(new PageHolder(page));
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
     area->setFocusPolicy(Qt::NoFocus);
@@ -243,7 +244,8 @@ void Workspace::showTask(int task) {
 
 TaskPage* Workspace::pageAt(int task) const {
     const auto* area = qobject_cast<QScrollArea*>(m_tabs->widget(task));
-    return area ? qobject_cast<TaskPage*>(area->widget()) : nullptr;
+    const auto* holder = area ? qobject_cast<PageHolder*>(area->widget()) : nullptr;
+    return holder ? holder->page() : nullptr;
 }
 
 TaskPage* Workspace::currentPage() const {
