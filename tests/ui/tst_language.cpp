@@ -171,10 +171,9 @@ private Q_SLOTS:
         QVERIFY2(!said.contains(QLatin1String("without context")), qPrintable(said));
     }
 
-    /// Set SLOPEBOOK_TRANSLATED to hold it: no sentence of the German file empty or unfinished.
+    /// No sentence of the German file is empty or unfinished; what lupdate has not seen yet shows
+    /// as English: ninja update_translations.
     void germanIsComplete() {
-        if (!qEnvironmentVariableIsSet("SLOPEBOOK_TRANSLATED"))
-            QSKIP("THE GERMAN TRANSLATION IS BEING MADE: set SLOPEBOOK_TRANSLATED to check it");
         QFile file(QStringLiteral(SLOPEBOOK_SOURCE "/resources/translations/slopebook_de.ts"));
         QVERIFY(file.open(QIODevice::ReadOnly));
         QXmlStreamReader xml(&file);
