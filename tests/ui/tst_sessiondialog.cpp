@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A repeat test is marked among the sessions that lie within the coach's days.
+#include "ui/records/sessiondialog.h"
+
+#include <QComboBox>
+#include <QSpinBox>
+#include <QTemporaryDir>
+#include <QTest>
+
+using namespace slopebook;
+using namespace slopebook::ui;
+
+namespace {
+Date march(unsigned day) {
+    return Date{std::chrono::year{2026}, std::chrono::month{3}, std::chrono::day{day}};
+}
+} // namespace
+
+class TestSessionDialog : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void onlySessionsWithinTheDaysAreOffered() {
+        const QTemporaryDir folder;
+        Logbook book(
+            log::Log::create(folder.filePath(QStringLiteral("a.slopebook")).toStdString()));
+        const AthleteId lane = book.addAthlete({.name = "Lane 3", .note = {}});
+        std::vector<SessionId> sessions;
+        for (const unsigned day : {1U, 10U, 14U, 16U}) {
+            SessionHead head;
+            head.athlete = lane;
+            head.date = march(day);
+            sessions.push_back(book.addSession(head));
+        }
+        QCOMPARE(book.repeatDays(), usualRepeatDays);
+        {
+            SessionDialog dialog(book, sessions[3], nullptr);
+            auto* first = dialog.findChild<QComboBox*>(QStringLiteral("repeatOf"));
+            // "no", then the nearest first: 2 and 6 days; the 15 days' is not offered.
+            QCOMPARE(first->count(), 3);
+            QCOMPARE(first->itemData(1).toLongLong(), qint64(raw(sessions[2])));
+            QCOMPARE(first->itemData(2).toLongLong(), qint64(raw(sessions[1])));
+            auto* days = dialog.findChild<QSpinBox*>(QStringLiteral("repeatDays"));
+            days->setValue(20);
+            QCOMPARE(first->count(), 4);
+            first->setCurrentIndex(first->findData(qint64(raw(sessions[0]))));
+            dialog.accept();
+            QCOMPARE(dialog.result(), int(QDialog::Accepted));
+        }
+        QCOMPARE(book.repeatDays(), 20);
+        QCOMPARE(book.log().session(sessions[3]).head.value.repeatOf, std::optional(sessions[0]));
+
+        // What is marked stays in the list; with fewer days it is refused, and nothing changes.
+        SessionDialog dialog(book, sessions[3], nullptr);
+        auto* first = dialog.findChild<QComboBox*>(QStringLiteral("repeatOf"));
+        QCOMPARE(first->currentData().toLongLong(), qint64(raw(sessions[0])));
+        dialog.findChild<QSpinBox*>(QStringLiteral("repeatDays"))->setValue(7);
+        dialog.accept();
+        QCOMPARE(dialog.result(), int(QDialog::Rejected));
+        QCOMPARE(book.repeatDays(), 20);
+    }
+};
+
+QTEST_MAIN(TestSessionDialog)
+#include "tst_sessiondialog.moc"
