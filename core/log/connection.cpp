@@ -60,9 +60,9 @@ void Connection::openFile(Purpose purpose) {
     try {
         // A log belongs to one thread: SQLite need not lock at every column.
         m_database = std::make_unique<SQLite::Database>(
-            m_file.string(), SQLite::OPEN_NOMUTEX | (purpose == Purpose::ReadOnly
-                                                         ? SQLite::OPEN_READONLY
-                                                         : SQLite::OPEN_READWRITE));
+            m_file.string(),
+            SQLite::OPEN_NOMUTEX |
+                (purpose == Purpose::ReadOnly ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE));
     } catch (const SQLite::Exception& e) {
         throw sqliteFailure(e, 0, m_file);
     }

@@ -143,7 +143,8 @@ void TestCheckLoads::smallestDetectable() {
     CHECK_NEAR(*f.smallestDetectable, 2.771859 * std::sqrt(0.0004 + 0.00006), 1e-7);
     const auto noise = std::ranges::find(f.notes, Note::Kind::DayNoiseSource, &Note::kind);
     QVERIFY(noise != f.notes.end());
-    QVERIFY2(noise->text.find("is part of every reading") != std::string::npos, noise->text.c_str());
+    QVERIFY2(noise->text.find("is part of every reading") != std::string::npos,
+             noise->text.c_str());
     const Follow unknown = followed({week(1, 0), week(2, 0.02)}, 0, {});
     QVERIFY(!unknown.smallestDetectable);
     QVERIFY(hasNote(unknown.notes, Note::Kind::DayNoiseSource));
