@@ -207,7 +207,7 @@ int run(const Options& options) {
     if (!options.csv.empty())
         ui::writeBatteryCsv(*answer, options.csv);
     if (!options.pdf.empty())
-        paintOffscreen([&] { ui::writeBatteryPdf(*answer, ui::Paper::A4, options.pdf); });
+        paintOffscreen([&] { ui::writeBatteryPdf(*answer, ui::page::Paper::A4, options.pdf); });
     print(options.json ? batteryJson(*answer) : batteryText(*answer));
     return exitDone;
 }

@@ -237,14 +237,6 @@
         <source>All tests from %1 to %2</source>
         <translation>Alle Tests von %1 bis %2</translation>
     </message>
-    <message>
-        <source>page %1 of %2</source>
-        <translation>Seite %1 von %2</translation>
-    </message>
-    <message>
-        <source>it could not be painted</source>
-        <translation>die Seite ließ sich nicht zeichnen</translation>
-    </message>
 </context>
 <context>
     <name>BatteryWords</name>
@@ -384,16 +376,12 @@
         <translation>Training mit Blutflussrestriktion</translation>
     </message>
     <message>
-        <source>%1, %2: page %3 of %4</source>
-        <translation>%1, %2: Seite %3 von %4</translation>
-    </message>
-    <message>
-        <source>it could not be painted</source>
-        <translation>die Seite ließ sich nicht zeichnen</translation>
-    </message>
-    <message>
         <source>%1 by %2</source>
         <translation>%1 nach %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -1429,14 +1417,6 @@
         <translation>%1: %2 bis %3</translation>
     </message>
     <message>
-        <source>page %1 of %2</source>
-        <translation>Seite %1 von %2</translation>
-    </message>
-    <message>
-        <source>it could not be painted</source>
-        <translation>die Seite ließ sich nicht zeichnen</translation>
-    </message>
-    <message>
         <source>%1 counting sets, %2 to %3 %4</source>
         <translation>%1 gewertete Sätze, %2 bis %3 %4</translation>
     </message>
@@ -1614,6 +1594,37 @@
     <message>
         <source>it could not be painted</source>
         <translation>die Seite ließ sich nicht zeichnen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Paperwork</name>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>The printer took nothing.</source>
+        <translation>Der Drucker hat nichts angenommen.</translation>
+    </message>
+    <message>
+        <source>Print preview</source>
+        <translation>Druckvorschau</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Save PDF</source>
+        <translation>PDF speichern</translation>
     </message>
 </context>
 <context>
@@ -3884,32 +3895,8 @@
         <translation>Vergleich als PDF speichern</translation>
     </message>
     <message>
-        <source>PDF files (*.pdf)</source>
-        <translation>PDF-Dateien (*.pdf)</translation>
-    </message>
-    <message>
-        <source>Written: %1</source>
-        <translation>Geschrieben: %1</translation>
-    </message>
-    <message>
-        <source>Save PDF</source>
-        <translation>PDF speichern</translation>
-    </message>
-    <message>
-        <source>Print</source>
-        <translation>Drucken</translation>
-    </message>
-    <message>
-        <source>The printer took nothing.</source>
-        <translation>Der Drucker hat nichts angenommen.</translation>
-    </message>
-    <message>
         <source>The page as it is printed</source>
         <translation>Die Seite, wie sie gedruckt wird</translation>
-    </message>
-    <message>
-        <source>Print preview</source>
-        <translation>Druckvorschau</translation>
     </message>
 </context>
 <context>
@@ -5643,32 +5630,8 @@
         <translation>Karte als PDF speichern</translation>
     </message>
     <message>
-        <source>PDF files (*.pdf)</source>
-        <translation>PDF-Dateien (*.pdf)</translation>
-    </message>
-    <message>
-        <source>Written: %1</source>
-        <translation>Geschrieben: %1</translation>
-    </message>
-    <message>
-        <source>Save PDF</source>
-        <translation>PDF speichern</translation>
-    </message>
-    <message>
-        <source>Print</source>
-        <translation>Drucken</translation>
-    </message>
-    <message>
-        <source>The printer took nothing.</source>
-        <translation>Der Drucker hat nichts angenommen.</translation>
-    </message>
-    <message>
         <source>The card as it is printed</source>
         <translation>Die Karte, wie sie gedruckt wird</translation>
-    </message>
-    <message>
-        <source>Print preview</source>
-        <translation>Druckvorschau</translation>
     </message>
     <message>
         <source>Loa&amp;ds</source>
@@ -6386,32 +6349,8 @@
         <translation>Kader als PDF speichern</translation>
     </message>
     <message>
-        <source>PDF files (*.pdf)</source>
-        <translation>PDF-Dateien (*.pdf)</translation>
-    </message>
-    <message>
-        <source>Written: %1</source>
-        <translation>Geschrieben: %1</translation>
-    </message>
-    <message>
-        <source>Save PDF</source>
-        <translation>PDF speichern</translation>
-    </message>
-    <message>
-        <source>Print</source>
-        <translation>Drucken</translation>
-    </message>
-    <message>
-        <source>The printer took nothing.</source>
-        <translation>Der Drucker hat nichts angenommen.</translation>
-    </message>
-    <message>
         <source>The page as it is printed</source>
         <translation>Die Seite, wie sie gedruckt wird</translation>
-    </message>
-    <message>
-        <source>Print preview</source>
-        <translation>Druckvorschau</translation>
     </message>
     <message>
         <source>&amp;Compare both sessions</source>

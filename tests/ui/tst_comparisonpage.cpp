@@ -88,7 +88,7 @@ private Q_SLOTS:
         QFETCH(bool, letter);
         QFETCH(QString, size);
         PageHeader h = header();
-        h.paper = letter ? Paper::Letter : Paper::A4;
+        h.paper = letter ? page::Paper::Letter : page::Paper::A4;
         const QString file = pdf(test::usualComparison(), h);
         QCOMPARE(pages(file), 1);
         QVERIFY2(run(u"pdfinfo"_s, {file}).contains(size), qPrintable(run(u"pdfinfo"_s, {file})));
@@ -268,7 +268,7 @@ private Q_SLOTS:
         printer.setOutputFormat(QPrinter::PdfFormat);
         printer.setOutputFileName(file);
         printer.setPageSize(QPageSize(QPageSize::A4));
-        QVERIFY(paintComparison(printer, test::usualComparison(), header()));
+        QVERIFY(page::paintPages(printer, comparisonPrint(test::usualComparison(), header())));
         QCOMPARE(flat(textOf(file)), flat(textOf(pdf(test::usualComparison(), header()))));
     }
 };

@@ -110,7 +110,7 @@ private Q_SLOTS:
         const Lift lift = test::benchPull();
         const auto c = *answers::compare(lift, *lift.mvt, test::autumn(), test::winter(), settings);
         PageHeader h = header();
-        h.paper = letter ? Paper::Letter : Paper::A4;
+        h.paper = letter ? page::Paper::Letter : page::Paper::A4;
         h.athlete = longName;
         h.lift = u"Bench pull with the long bar, pads under the bench and a pause at the chest"_s;
         h.from = {.block = u"Autumn base, all plates, three sessions a week and two on the water"_s,

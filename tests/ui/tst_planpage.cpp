@@ -295,11 +295,11 @@ void TestPlanPage::theCardIsNeverCut() {
     PlanPage page(world.book);
     page.setAthleteAndLift(world.athlete, world.lift);
     PlanCard card{.athlete = u"Lane 3"_s, .lift = u"Bench pull"_s, .plan = *page.loads().plan()};
-    QCOMPARE(planCardPages(card, QSizeF(595, 842)), 1);
+    QCOMPARE(page::pageCount(planCardPrint(card), QSizeF(595, 842)), 1);
     for (std::size_t i = 0; i < card.plan.loads.size(); ++i)
         card.plan.chosen.push_back(i);
     for (const QSizeF& paper : {QSizeF(595, 842), QSizeF(612, 792)})
-        QVERIFY(planCardPages(card, paper) > 5);
+        QVERIFY(page::pageCount(planCardPrint(card), paper) > 5);
 }
 
 QTEST_MAIN(TestPlanPage)

@@ -6,12 +6,12 @@
 #include "ui/questions/batterytable.h"
 #include "ui/shell/cautions.h"
 #include "ui/shell/format.h"
+#include "ui/shell/paperwork.h"
 
 #include <QComboBox>
 #include <QFileDialog>
 #include <QHeaderView>
 #include <QLabel>
-#include <QLocale>
 #include <QPrintDialog>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
@@ -323,7 +323,8 @@ void BeforeAfterView::print() {
             return;
         QPrinter printer(QPrinter::HighResolution);
         QPrintDialog dialog(&printer, this);
-        if (dialog.exec() == QDialog::Accepted && !paintBattery(printer, *m_answer))
+        if (dialog.exec() == QDialog::Accepted &&
+            !page::paintPages(printer, batteryPrint(*m_answer)))
             Q_EMIT message(tr("The page could not be printed."));
     });
 }
@@ -334,9 +335,8 @@ void BeforeAfterView::printPreview() {
             return;
         QPrinter printer(QPrinter::HighResolution);
         QPrintPreviewDialog dialog(&printer, this);
-        const BatteryAnswer answer = *m_answer;
         connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
-                [&answer](QPrinter* to) { paintBattery(*to, answer); });
+                [pages = batteryPrint(*m_answer)](QPrinter* to) { page::paintPages(*to, pages); });
         dialog.exec();
     });
 }
@@ -350,8 +350,7 @@ void BeforeAfterView::writePdf() {
             tr("PDF (*.pdf)"));
         if (file.isEmpty())
             return;
-        const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
-        writeBatteryPdf(*m_answer, letter ? Paper::Letter : Paper::A4, utf8(file));
+        writeBatteryPdf(*m_answer, paperwork::desktopPaper(), utf8(file));
         Q_EMIT message(tr("Written: %1").arg(file));
     });
 }

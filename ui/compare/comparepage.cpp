@@ -4,10 +4,10 @@
 #include "core/model/errors.h"
 #include "ui/questions/liftcontext.h"
 #include "ui/shell/format.h"
+#include "ui/shell/paperwork.h"
 #include "ui/wording.h"
 
 #include <QHBoxLayout>
-#include <QLocale>
 #include <QMenu>
 #include <QVBoxLayout>
 
@@ -106,8 +106,7 @@ QWidget* ComparePage::buildPrintButtons() {
         tr("What is printed beside the sentence, the sources and the cautions"));
     m_paperBox->addItem(u"A4"_s);
     m_paperBox->addItem(tr("Letter"));
-    m_paperBox->setCurrentIndex(
-        QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? 1 : 0);
+    m_paperBox->setCurrentIndex(paperwork::desktopPaper() == page::Paper::A4 ? 0 : 1);
     m_paperBox->setAccessibleName(tr("Paper of the PDF"));
     auto* buttons = new QWidget;
     auto* row = new QHBoxLayout(buttons);
@@ -285,7 +284,7 @@ void ComparePage::ask() {
 PageHeader ComparePage::header() const {
     PageHeader h = pageHeader(m_logbook.log(), *m_about, *m_comparison);
     h.unit = m_unit;
-    h.paper = m_paperBox->currentIndex() == 0 ? Paper::A4 : Paper::Letter;
+    h.paper = m_paperBox->currentIndex() == 0 ? page::Paper::A4 : page::Paper::Letter;
     h.parts = {.lineChart = m_parts[0]->isChecked(),
                .changeChart = m_parts[1]->isChecked(),
                .byLoad = m_parts[2]->isChecked(),

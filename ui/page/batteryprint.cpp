@@ -1,24 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/page/batteryprint.h"
 
-#include "core/model/errors.h"
 #include "ui/battery/forestchart.h"
 #include "ui/page/batterywords.h"
 #include "ui/shell/cautions.h"
 #include "ui/shell/format.h"
 
 #include <QCoreApplication>
-#include <QFile>
-#include <QFontMetricsF>
-#include <QPdfWriter>
-#include <QPrinter>
-#include <QSaveFile>
 
 namespace slopebook::ui {
 
 namespace {
 
-constexpr double margin = 36, foot = 14, footSize = 7; // points
 constexpr double smallSize = 7, textSize = 8, labelWidth = 74;
 
 struct PrintWords {
@@ -139,87 +132,30 @@ void addRest(page::Flow& flow, const BatteryAnswer& answer) {
     flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, page::pageFont(smallSize), 7);
 }
 
-[[noreturn]] void fail(const std::filesystem::path& file, const QString& why) {
-    throw LogError(LogError::Kind::Unavailable,
-                   "The PDF " + file.string() + " could not be written: " + utf8(why) +
-                       ". Nothing is there that was not there before.");
+void fill(page::Flow& flow, const BatteryAnswer& answer) {
+    flow.text(text(answer.athlete.value.name), page::pageFont(13, true));
+    flow.text(PrintWords::tr("All tests from %1 to %2")
+                  .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
+              page::pageFont(9), 1);
+    flow.text(page::batterySummary(answer.battery), page::pageFont(10, true), 6);
+    if (!answer.battery.tests.empty())
+        addTests(flow, answer);
+    addForest(flow, answer);
+    addLists(flow, answer);
+    addRest(flow, answer);
 }
 
 } // namespace
 
-BatteryPages::BatteryPages(const BatteryAnswer& answer, const QSizeF& paper)
-    : m_flow(paper, margin, foot), m_foot(titleText(answer)), m_paper(paper) {
-    m_flow.text(text(answer.athlete.value.name), page::pageFont(13, true));
-    m_flow.text(PrintWords::tr("All tests from %1 to %2")
-                    .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
-                page::pageFont(9), 1);
-    m_flow.text(page::batterySummary(answer.battery), page::pageFont(10, true), 6);
-    if (!answer.battery.tests.empty())
-        addTests(m_flow, answer);
-    addForest(m_flow, answer);
-    addLists(m_flow, answer);
-    addRest(m_flow, answer);
-    m_pages = m_flow.pages();
+page::Print batteryPrint(const BatteryAnswer& answer) {
+    return {.title = titleText(answer),
+            .foot = titleText(answer),
+            .fill = [answer](page::Flow& flow) { fill(flow, answer); }};
 }
 
-void BatteryPages::paint(QPainter& painter, int page) const {
-    for (const auto& [top, block] : m_pages.at(static_cast<std::size_t>(page))) {
-        painter.save();
-        block->paint(painter, QPointF(m_flow.margin(), top));
-        painter.restore();
-    }
-    const QFont font = page::pageFont(footSize);
-    const QFontMetricsF metrics(font);
-    const QString number = PrintWords::tr("page %1 of %2").arg(page + 1).arg(count());
-    const double room = m_flow.width() - metrics.horizontalAdvance(number) - 12;
-    const double y = m_paper.height() - margin - 2;
-    painter.setFont(font);
-    painter.setPen(look::paperGround().quiet);
-    painter.drawText(QPointF(margin, y), metrics.elidedText(m_foot, Qt::ElideMiddle, room));
-    painter.drawText(QPointF(m_paper.width() - margin - metrics.horizontalAdvance(number), y),
-                     number);
-}
-
-bool paintBattery(QPagedPaintDevice& device, const BatteryAnswer& answer) {
-    // Our own margins are wider than what printers cannot reach.
-    if (auto* printer = dynamic_cast<QPrinter*>(&device))
-        printer->setFullPage(true);
-    else
-        device.setPageMargins(QMarginsF());
-    const BatteryPages pages(answer, device.pageLayout().fullRect(QPageLayout::Point).size());
-    QPainter painter;
-    if (!painter.begin(&device))
-        return false;
-    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
-    bool good = true;
-    for (int i = 0; i < pages.count() && good; ++i) {
-        if (i > 0)
-            good = device.newPage();
-        painter.save();
-        painter.scale(device.logicalDpiX() / 72.0, device.logicalDpiY() / 72.0);
-        pages.paint(painter, i);
-        painter.restore();
-    }
-    return painter.end() && good;
-}
-
-void writeBatteryPdf(const BatteryAnswer& answer, Paper paper, const std::filesystem::path& file) {
-    QSaveFile out(QFile::decodeName(file.c_str()));
-    if (!out.open(QIODevice::WriteOnly))
-        fail(file, out.errorString());
-    {
-        QPdfWriter pdf(&out);
-        pdf.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
-        pdf.setResolution(1200);
-        pdf.setTitle(titleText(answer));
-        pdf.setCreator(QStringLiteral("Slopebook"));
-        if (!paintBattery(pdf, answer)) {
-            out.cancelWriting();
-            fail(file, PrintWords::tr("it could not be painted"));
-        }
-    }
-    if (!out.commit())
-        fail(file, out.errorString());
+void writeBatteryPdf(const BatteryAnswer& answer, page::Paper paper,
+                     const std::filesystem::path& file) {
+    page::writePagesPdf(batteryPrint(answer), paper, file);
 }
 
 } // namespace slopebook::ui

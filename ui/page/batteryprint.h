@@ -4,28 +4,15 @@
 // do).
 #pragma once
 
-#include "ui/page/comparisonpage.h"
+#include "ui/page/pages.h"
 #include "ui/questions/batteryquestions.h"
 
 namespace slopebook::ui {
 
-class BatteryPages {
-public:
-    BatteryPages(const BatteryAnswer& answer, const QSizeF& paper);
-    int count() const { return static_cast<int>(m_pages.size()); }
-    /// Paints page 0, 1, ... with the paper's corner at (0, 0).
-    void paint(QPainter& painter, int page) const;
-
-private:
-    page::Flow m_flow;
-    std::vector<std::vector<page::Flow::Placed>> m_pages;
-    QString m_foot;
-    QSizeF m_paper;
-};
-
-/// False where the device cannot be painted on.
-bool paintBattery(QPagedPaintDevice& device, const BatteryAnswer& answer);
+/// The pages for a printer, a preview or a PDF.
+page::Print batteryPrint(const BatteryAnswer& answer);
 /// Under a temporary name beside file, then renamed. Throws LogError.
-void writeBatteryPdf(const BatteryAnswer& answer, Paper paper, const std::filesystem::path& file);
+void writeBatteryPdf(const BatteryAnswer& answer, page::Paper paper,
+                     const std::filesystem::path& file);
 
 } // namespace slopebook::ui

@@ -5,17 +5,13 @@
 #pragma once
 
 #include "core/answers/comparison.h"
-#include "ui/page/flow.h"
+#include "ui/page/pages.h"
 #include "ui/questions/questions.h"
 #include "ui/units.h"
-
-#include <QPagedPaintDevice>
 
 #include <filesystem>
 
 namespace slopebook::ui {
-
-enum class Paper { A4, Letter };
 
 /// What a session was filed under; empty where unknown.
 struct PageDay {
@@ -38,7 +34,7 @@ struct PageHeader {
     VelocityKind kind = VelocityKind::Mean;
     PointRule rule = PointRule::Fastest;
     PageDay from{}, to{};
-    Paper paper = Paper::A4; ///< of a PDF; a printer has its own
+    page::Paper paper = page::Paper::A4; ///< of a PDF; a printer has its own
     LoadUnit unit = LoadUnit::Kilograms;
     PageParts parts{};
     friend bool operator==(const PageHeader&, const PageHeader&) = default;
@@ -48,26 +44,8 @@ struct PageHeader {
 PageHeader pageHeader(const log::Log& log, const Background& about,
                       const answers::Comparison& comparison);
 
-/// The pages laid out for a paper, in points.
-class ComparisonPages {
-public:
-    ComparisonPages(const answers::Comparison& comparison, const PageHeader& header,
-                    const QSizeF& paper);
-    int count() const { return static_cast<int>(m_pages.size()); }
-    /// Paints page 0, 1, ... with the paper's corner at (0, 0).
-    void paint(QPainter& painter, int page) const;
-
-private:
-    page::Flow m_flow;
-    std::vector<std::vector<page::Flow::Placed>> m_pages;
-    QString m_foot;
-    QSizeF m_paper;
-};
-
-/// Paints all pages on a printer, a preview or a PDF, at the device's own page size. False where
-/// the device cannot be painted on.
-bool paintComparison(QPagedPaintDevice& device, const answers::Comparison& comparison,
-                     const PageHeader& header);
+/// The pages for a printer, a preview or a PDF.
+page::Print comparisonPrint(const answers::Comparison& comparison, const PageHeader& header);
 
 /// Writes the PDF under a temporary name beside file, then renames it: file is whole or what it
 /// was. Throws LogError.

@@ -20,25 +20,31 @@ struct Pages {
     Q_DECLARE_TR_FUNCTIONS(Pages)
 };
 
-constexpr double margin = 36, foot = 14, footSize = 7; // points
-
 Flow filled(const Print& print, const QSizeF& paper) {
-    Flow flow(paper, margin, foot);
+    Flow flow(paper, print.style.margin, print.style.foot);
     print.fill(flow);
     return flow;
 }
 
-void paintFoot(QPainter& painter, const QString& text, const QString& number, const QSizeF& paper) {
-    const QFont font = pageFont(footSize);
+void paintFoot(QPainter& painter, const Print& print, const QString& number, const QSizeF& paper) {
+    const PageStyle& style = print.style;
+    const QFont font = pageFont(style.footSize);
     const QFontMetricsF metrics(font);
-    const double wide = metrics.horizontalAdvance(number);
-    const double y = paper.height() - margin - 2;
+    const double y = paper.height() - style.margin - 2;
+    const double width = paper.width() - 2 * style.margin;
+    const auto write = [&](const QString& words, double room) {
+        painter.drawText(QPointF(style.margin, y),
+                         metrics.elidedText(words, Qt::ElideMiddle, room));
+    };
     painter.setFont(font);
     painter.setPen(QColor(0x55, 0x55, 0x55));
-    painter.drawText(
-        QPointF(margin, y),
-        metrics.elidedText(text, Qt::ElideMiddle, paper.width() - 2 * margin - wide - 12));
-    painter.drawText(QPointF(paper.width() - margin - wide, y), number);
+    if (style.numberInFoot) {
+        write(Pages::tr("%1: %2").arg(print.foot, number), width);
+        return;
+    }
+    const double wide = metrics.horizontalAdvance(number);
+    write(print.foot, width - wide - 12);
+    painter.drawText(QPointF(paper.width() - style.margin - wide, y), number);
 }
 
 [[noreturn]] void fail(const std::filesystem::path& file, const QString& why) {
@@ -77,15 +83,13 @@ bool paintPages(QPagedPaintDevice& device, const Print& print) {
             block->paint(painter, QPointF(flow.margin(), top));
             painter.restore();
         }
-        paintFoot(painter, print.foot, Pages::tr("page %1 of %2").arg(i + 1).arg(pages.size()),
-                  paper);
+        paintFoot(painter, print, Pages::tr("page %1 of %2").arg(i + 1).arg(pages.size()), paper);
         painter.restore();
     }
     return painter.end() && good;
 }
 
-void writePagesPdf(const Print& print, QPageSize::PageSizeId paper,
-                   const std::filesystem::path& file) {
+void writePagesPdf(const Print& print, Paper paper, const std::filesystem::path& file) {
     QSaveFile out(QFile::decodeName(file.c_str()));
     if (!out.open(QIODevice::WriteOnly))
         fail(file, out.errorString());

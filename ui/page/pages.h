@@ -12,12 +12,24 @@
 
 namespace slopebook::ui::page {
 
+/// A4 or Letter here; a printer has its own.
+using Paper = QPageSize::PageSizeId;
+
+/// Sizes in points.
+struct PageStyle {
+    double margin = 36;
+    double foot = 14; ///< kept free for it
+    double footSize = 7;
+    bool numberInFoot = false; ///< the page's number follows the foot's words; else it stands right
+};
+
 /// What is to be printed: fills a flow that is as wide as the paper allows. foot stands at the
-/// bottom of each page, beside its number.
+/// bottom of each page, with its number.
 struct Print {
     QString title{}; ///< of the document
     QString foot{};
     std::function<void(Flow&)> fill{};
+    PageStyle style{};
 };
 
 /// How many pages that makes on a paper of that size in points.
@@ -26,7 +38,6 @@ int pageCount(const Print& print, const QSizeF& paper);
 bool paintPages(QPagedPaintDevice& device, const Print& print);
 /// Writes the PDF under a temporary name beside file, then renames it: file is whole or what it
 /// was. Throws LogError.
-void writePagesPdf(const Print& print, QPageSize::PageSizeId paper,
-                   const std::filesystem::path& file);
+void writePagesPdf(const Print& print, Paper paper, const std::filesystem::path& file);
 
 } // namespace slopebook::ui::page

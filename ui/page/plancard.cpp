@@ -1,18 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/page/plancard.h"
 
-#include "core/model/errors.h"
-#include "ui/page/flow.h"
 #include "ui/plan/planwords.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
 #include <QCoreApplication>
-#include <QFile>
-#include <QFontMetricsF>
-#include <QPdfWriter>
-#include <QPrinter>
-#include <QSaveFile>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -24,7 +17,7 @@ struct Card {
     Q_DECLARE_TR_FUNCTIONS(Card)
 };
 
-constexpr double margin = 40, foot = 14, footSize = 8; // points
+constexpr page::PageStyle style{.margin = 40, .foot = 14, .footSize = 8, .numberInFoot = true};
 constexpr double titleSize = 24, loadSize = 40, putOnSize = 22, textSize = 14, cautionSize = 11;
 
 QString workText(const PlanCard& card) {
@@ -84,8 +77,7 @@ void addWriteIn(page::Flow& flow, const PlanCard& card) {
                rows, page::pageFont(textSize), 18);
 }
 
-page::Flow flowOf(const PlanCard& card, const QSizeF& paper) {
-    page::Flow flow(paper, margin, foot);
+void fill(page::Flow& flow, const PlanCard& card) {
     flow.text(Card::tr("%1: %2").arg(card.athlete, card.lift), page::pageFont(titleSize, true));
     flow.text(Card::tr("From the test of %1; equipment: %2")
                   .arg(dateText(card.plan.profile.session.date),
@@ -107,81 +99,19 @@ page::Flow flowOf(const PlanCard& card, const QSizeF& paper) {
         for (const QString& paragraph : planwords::restrictedFlowTexts())
             flow.text(paragraph, page::pageFont(cautionSize), 3);
     }
-    return flow;
-}
-
-void paintPage(QPainter& painter, const page::Flow& flow,
-               const std::vector<page::Flow::Placed>& blocks, const QSizeF& paper,
-               const QString& footText) {
-    for (const auto& [top, block] : blocks) {
-        painter.save();
-        block->paint(painter, QPointF(flow.margin(), top));
-        painter.restore();
-    }
-    const QFont font = page::pageFont(footSize);
-    painter.setFont(font);
-    painter.setPen(QColor(0x55, 0x55, 0x55));
-    painter.drawText(QPointF(margin, paper.height() - margin - 2),
-                     QFontMetricsF(font).elidedText(footText, Qt::ElideMiddle, flow.width()));
-}
-
-[[noreturn]] void fail(const std::filesystem::path& file, const QString& why) {
-    throw LogError(LogError::Kind::Unavailable,
-                   "The PDF " + file.string() + " could not be written: " + why.toStdString() +
-                       ". Nothing is there that was not there before.");
 }
 
 } // namespace
 
-int planCardPages(const PlanCard& card, const QSizeF& paper) {
-    return static_cast<int>(flowOf(card, paper).pages().size());
-}
-
-bool paintPlanCard(QPagedPaintDevice& device, const PlanCard& card) {
-    if (auto* printer = dynamic_cast<QPrinter*>(&device))
-        printer->setFullPage(true);
-    else
-        device.setPageMargins(QMarginsF());
-    const QSizeF paper = device.pageLayout().fullRect(QPageLayout::Point).size();
-    const page::Flow flow = flowOf(card, paper);
-    const auto pages = flow.pages();
-    QPainter painter;
-    if (!painter.begin(&device))
-        return false;
-    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
-    bool good = true;
-    for (std::size_t i = 0; i < pages.size() && good; ++i) {
-        if (i > 0)
-            good = device.newPage();
-        painter.save();
-        painter.scale(device.logicalDpiX() / 72.0, device.logicalDpiY() / 72.0);
-        paintPage(painter, flow, pages[i], paper,
-                  Card::tr("%1, %2: page %3 of %4")
-                      .arg(card.athlete, card.lift)
-                      .arg(i + 1)
-                      .arg(pages.size()));
-        painter.restore();
-    }
-    return painter.end() && good;
+page::Print planCardPrint(const PlanCard& card) {
+    return {.title = card.athlete + u": "_s + card.lift,
+            .foot = Card::tr("%1, %2").arg(card.athlete, card.lift),
+            .fill = [card](page::Flow& flow) { fill(flow, card); },
+            .style = style};
 }
 
 void writePlanCardPdf(const PlanCard& card, const std::filesystem::path& file) {
-    QSaveFile out(QFile::decodeName(file.c_str()));
-    if (!out.open(QIODevice::WriteOnly))
-        fail(file, out.errorString());
-    {
-        QPdfWriter pdf(&out);
-        pdf.setPageSize(QPageSize(card.paper));
-        pdf.setResolution(1200);
-        pdf.setTitle(card.athlete + u": "_s + card.lift);
-        pdf.setCreator(u"Slopebook"_s);
-        if (!paintPlanCard(pdf, card)) {
-            out.cancelWriting();
-            fail(file, Card::tr("it could not be painted"));
-        }
-    }
-    if (!out.commit())
-        fail(file, out.errorString());
+    page::writePagesPdf(planCardPrint(card), card.paper, file);
 }
 
 } // namespace slopebook::ui

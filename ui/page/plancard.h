@@ -5,10 +5,9 @@
 #pragma once
 
 #include "core/answers/squadrelation.h"
+#include "ui/page/pages.h"
 #include "ui/units.h"
 
-#include <QPageSize>
-#include <QPagedPaintDevice>
 #include <QString>
 
 #include <filesystem>
@@ -22,17 +21,14 @@ struct PlanCard {
     std::string relation = {};                      ///< what they are by
     LoadUnit unit = LoadUnit::Kilograms;
     int sets = 3;
-    int reps = 0;                                ///< 0: until the stop speed
-    QPageSize::PageSizeId paper = QPageSize::A4; ///< of a PDF; a printer has its own
+    int reps = 0;                        ///< 0: until the stop speed
+    page::Paper paper = page::Paper::A4; ///< of a PDF; a printer has its own
 };
 
-/// Paints all pages at the device's own page size. False where the device cannot be painted on.
-bool paintPlanCard(QPagedPaintDevice& device, const PlanCard& card);
+/// The pages for a printer, a preview or a PDF.
+page::Print planCardPrint(const PlanCard& card);
 
 /// Writes the PDF under a temporary name beside file, then renames it. Throws LogError.
 void writePlanCardPdf(const PlanCard& card, const std::filesystem::path& file);
-
-/// How many pages the card takes on a paper of that size in points.
-int planCardPages(const PlanCard& card, const QSizeF& paper);
 
 } // namespace slopebook::ui

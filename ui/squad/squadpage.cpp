@@ -2,22 +2,17 @@
 #include "ui/squad/squadpage.h"
 
 #include "ui/shell/format.h"
+#include "ui/shell/paperwork.h"
+#include "ui/shell/rowtable.h"
 #include "ui/squad/periodchooser.h"
 #include "ui/squad/squadprint.h"
 #include "ui/squad/squadrows.h"
 #include "ui/wording.h"
 
 #include <QComboBox>
-#include <QFile>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
-#include <QLocale>
-#include <QMessageBox>
-#include <QPrintDialog>
-#include <QPrintPreviewDialog>
-#include <QPrinter>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QScrollArea>
@@ -76,15 +71,8 @@ void SquadPage::build() {
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
     m_table = new TextTable(this);
-    m_view = new QTableView;
-    m_view->setModel(m_table);
+    m_view = rowTable(m_table, tr("Athletes and their changes"));
     m_view->setObjectName(u"squad"_s);
-    m_view->setAccessibleName(tr("Athletes and their changes"));
-    m_view->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_view->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_view->setTabKeyNavigation(false);
-    m_view->verticalHeader()->hide();
-    m_view->horizontalHeader()->setHighlightSections(false);
     m_view->horizontalHeader()->setStretchLastSection(true);
     m_counts = new QLabel;
     m_counts->setAccessibleName(tr("Readings counted"));
@@ -180,9 +168,7 @@ void SquadPage::reload() {
             showNothing(tr("Choose a lift."));
             return;
         }
-        for (const auto& lift : m_logbook.log().lifts())
-            if (lift.id == *m_lift)
-                m_value = lift.value;
+        m_value = m_logbook.log().lift(*m_lift).value;
         m_filling = true;
         const auto blocks = m_logbook.log().blocks();
         m_from->setBlocks(blocks);
@@ -332,62 +318,34 @@ QString SquadPage::liftTitle() const {
     return m_value ? tr("%1 (%2)").arg(text(m_value->name), kindText(m_value->kind)) : QString();
 }
 
+page::Print SquadPage::pages() const {
+    return squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit());
+}
+
 void SquadPage::writePdfTo(const std::filesystem::path& file) const {
-    const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
-    page::writePagesPdf(squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit()),
-                        letter ? QPageSize::Letter : QPageSize::A4, file);
+    page::writePagesPdf(pages(), paperwork::desktopPaper(), file);
 }
 
 void SquadPage::writePdf() {
     if (!canPrint())
         return;
-    try {
-        QString name =
-            tr("Squad %1 %2 to %3")
-                .arg(text(m_value->name), text(m_squad->from.name), text(m_squad->to.name));
-        for (const QChar forbidden : u"/\\:*?\"<>|#"_s)
-            name.replace(forbidden, u'-');
-        const QString file = QFileDialog::getSaveFileName(
-            this, tr("Save the squad as PDF"), name + ".pdf"_L1, tr("PDF files (*.pdf)"));
-        if (file.isEmpty())
-            return;
-        writePdfTo(std::filesystem::path(QFile::encodeName(file).toStdString()));
-        Q_EMIT message(tr("Written: %1").arg(file));
-    } catch (const std::exception& error) {
-        QMessageBox::warning(this, tr("Save PDF"), QString::fromUtf8(error.what()));
-    }
+    const QString said = paperwork::savePdf(
+        this, tr("Save the squad as PDF"),
+        tr("Squad %1 %2 to %3")
+            .arg(text(m_value->name), text(m_squad->from.name), text(m_squad->to.name)),
+        [this](const auto& file) { writePdfTo(file); });
+    if (!said.isEmpty())
+        Q_EMIT message(said);
 }
 
 void SquadPage::print() {
-    if (!canPrint())
-        return;
-    try {
-        QPrinter printer(QPrinter::HighResolution);
-        QPrintDialog dialog(&printer, this);
-        if (dialog.exec() != QDialog::Accepted)
-            return;
-        if (!page::paintPages(printer, squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit())))
-            QMessageBox::warning(this, tr("Print"), tr("The printer took nothing."));
-    } catch (const std::exception& error) {
-        QMessageBox::warning(this, tr("Print"), QString::fromUtf8(error.what()));
-    }
+    if (canPrint())
+        paperwork::print(this, pages());
 }
 
 void SquadPage::printPreview() {
-    if (!canPrint())
-        return;
-    try {
-        QPrinter printer(QPrinter::HighResolution);
-        QPrintPreviewDialog dialog(&printer, this);
-        dialog.setWindowTitle(tr("The page as it is printed"));
-        dialog.resize(900, 680);
-        const page::Print shown = squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit());
-        connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
-                [&shown](QPrinter* target) { page::paintPages(*target, shown); });
-        dialog.exec();
-    } catch (const std::exception& error) {
-        QMessageBox::warning(this, tr("Print preview"), QString::fromUtf8(error.what()));
-    }
+    if (canPrint())
+        paperwork::preview(this, tr("The page as it is printed"), pages());
 }
 
 } // namespace slopebook::ui

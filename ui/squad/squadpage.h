@@ -5,6 +5,7 @@
 
 #include "ui/compare/texttable.h"
 #include "ui/importing/job.h"
+#include "ui/page/pages.h"
 #include "ui/questions/liftcontext.h"
 #include "ui/shell/taskpage.h"
 #include "ui/squad/squadforest.h"
@@ -61,6 +62,7 @@ private:
     void openCurrent();
     void compareCurrent();
     QString liftTitle() const;
+    page::Print pages() const;
 
     Logbook& m_logbook;
     std::optional<LiftId> m_lift;

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/paperwork.h"
+
+#include "ui/shell/openlog.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QLocale>
+#include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrintPreviewDialog>
+#include <QPrinter>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui::paperwork {
+
+namespace {
+
+struct Paperwork {
+    Q_DECLARE_TR_FUNCTIONS(Paperwork)
+};
+
+} // namespace
+
+page::Paper desktopPaper() {
+    return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? page::Paper::Letter
+                                                                              : page::Paper::A4;
+}
+
+QString fileName(QString words) {
+    for (const QChar forbidden : u"/\\:*?\"<>|#"_s)
+        words.replace(forbidden, u'-');
+    return words;
+}
+
+void print(QWidget* parent, const page::Print& print) {
+    try {
+        QPrinter printer(QPrinter::HighResolution);
+        QPrintDialog dialog(&printer, parent);
+        if (dialog.exec() != QDialog::Accepted)
+            return;
+        if (!page::paintPages(printer, print))
+            QMessageBox::warning(parent, Paperwork::tr("Print"),
+                                 Paperwork::tr("The printer took nothing."));
+    } catch (const std::exception& error) {
+        QMessageBox::warning(parent, Paperwork::tr("Print"), QString::fromUtf8(error.what()));
+    }
+}
+
+void preview(QWidget* parent, const QString& title, const page::Print& print) {
+    try {
+        QPrinter printer(QPrinter::HighResolution);
+        QPrintPreviewDialog dialog(&printer, parent);
+        dialog.setWindowTitle(title);
+        dialog.resize(900, 680);
+        QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog,
+                         [&print](QPrinter* target) { page::paintPages(*target, print); });
+        dialog.exec();
+    } catch (const std::exception& error) {
+        QMessageBox::warning(parent, Paperwork::tr("Print preview"),
+                             QString::fromUtf8(error.what()));
+    }
+}
+
+QString savePdf(QWidget* parent, const QString& title, const QString& proposed,
+                const std::function<void(const std::filesystem::path&)>& write) {
+    try {
+        const QString file = QFileDialog::getSaveFileName(
+            parent, title, fileName(proposed) + ".pdf"_L1, Paperwork::tr("PDF files (*.pdf)"));
+        if (file.isEmpty())
+            return {};
+        write(pathOf(file));
+        return Paperwork::tr("Written: %1").arg(file);
+    } catch (const std::exception& error) {
+        QMessageBox::warning(parent, Paperwork::tr("Save PDF"), QString::fromUtf8(error.what()));
+        return {};
+    }
+}
+
+} // namespace slopebook::ui::paperwork
