@@ -43,6 +43,13 @@ Answer<Mvt> chooseMvt(const Lift& lift, std::span<const Point> maxima) {
     return *lift.mvt;
 }
 
+Answer<Mvt> mvtOf(const Lift& lift, std::span<const LiftSession> sessions) {
+    std::vector<Point> maxima;
+    for (const LiftSession& session : sessions)
+        maxima.insert(maxima.end(), session.maxima.begin(), session.maxima.end());
+    return chooseMvt(lift, maxima);
+}
+
 std::string describe(const Mvt& mvt) {
     const std::string source = mvt.source.empty() ? "" : ": " + mvt.source;
     switch (mvt.origin) {

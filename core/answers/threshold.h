@@ -15,6 +15,8 @@ namespace slopebook::answers {
 /// the LiftSession::maxima of all the athlete's sessions of the lift. Refused with the reason for a
 /// ballistic lift or where none is known.
 Answer<Mvt> chooseMvt(const Lift& lift, std::span<const Point> maxima);
+/// The same by the maxima of these sessions, all that the athlete has of the lift.
+Answer<Mvt> mvtOf(const Lift& lift, std::span<const LiftSession> sessions);
 
 /// "athlete: mean of 2 true maxima", "coach: ...", "published: ...": the source as shown beside
 /// every estimate.

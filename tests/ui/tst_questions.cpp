@@ -2,6 +2,7 @@
 // What is gathered from a log before a question is asked: sessions by key, thresholds, noise,
 // smallest changes, check loads.
 #include "core/model/errors.h"
+#include "ui/questions/liftcontext.h"
 #include "ui/questions/questions.h"
 
 #include <QTemporaryDir>
@@ -117,9 +118,13 @@ private Q_SLOTS:
             const SessionId test = squad.ladder(ada, day(2, 1 + 7 * i), 1.5, {}, one);
             squad.ladder(ada, day(2, 3 + 7 * i), 1.53, test, one);
         }
-        QVERIFY(bool(noiseOf(squad.log, squad.lift, {}, one)));
-        QCOMPARE(noiseOf(squad.log, squad.lift, {}, two).why().why, NoAnswer::Why::NoRepeatTests);
-        QVERIFY(bool(noiseOf(squad.log, squad.lift)));
+        const LiftContext context = liftContext(squad.log, squad.lift);
+        QVERIFY(bool(context.noise.at(one)));
+        QVERIFY(!context.noise.contains(two));
+        QVERIFY(bool(context.noise.at(std::nullopt)));
+        const Background about = background(squad.log, ada, squad.lift);
+        QCOMPARE(dayNoiseOf(context, about, one).origin, answers::DayNoise::Origin::Athlete);
+        QCOMPARE(dayNoiseOf(context, about, two).origin, answers::DayNoise::Origin::Published);
     }
 
     // 0.2 x the SD between athletes where eight have the test, else the coach's, else published.

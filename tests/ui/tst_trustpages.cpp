@@ -274,7 +274,7 @@ void TestTrustPages::noiseByLiftDeviceAndLoad() {
     NoisePage page(log.book);
     page.setAthleteAndLift(log.athletes[0], log.lift);
     const TextTable& table = page.noise().noise();
-    const auto noise = noiseOf(log.book.log(), log.lift, {}, log.left);
+    const auto noise = liftContext(log.book.log(), log.lift).noise.at(log.left);
     QVERIFY(noise && noise->used.size() == 3);
     QCOMPARE(cell(table, 0, 1), u"Left encoder"_s);
     QCOMPARE(cell(table, 0, 3), u"40\u00a0kg"_s);

@@ -71,24 +71,23 @@ void correctDevices(const LiftContext& context, const LiftSession& from, const L
 std::vector<answers::SquadMember>
 squadMembers(const log::Log& log, const Stored<LiftId, Lift>& lift, const Progress& progress) {
     // Half of the way is reading them, half comparing them.
-    const auto athletes = static_cast<std::int64_t>(log.athletes().size());
+    auto athletes = log.athletes();
+    const auto count = static_cast<std::int64_t>(athletes.size());
     std::map<AthleteId, std::vector<LiftSession>> sessions;
     log.scan({.athlete = {}, .lift = lift.id}, [&](const LiftSession& session) {
         sessions[session.athlete].push_back(session);
-        tell(progress, static_cast<std::int64_t>(sessions.size()) * 500 / athletes, 1000);
+        tell(progress, static_cast<std::int64_t>(sessions.size()) * 500 / count, 1000);
     });
     std::vector<answers::SquadMember> members;
-    for (auto& athlete : log.athletes()) {
+    for (auto& athlete : athletes) {
         const auto found = sessions.find(athlete.id);
         if (found == sessions.end())
             continue;
-        std::vector<Point> maxima;
-        for (const LiftSession& session : found->second)
-            maxima.insert(maxima.end(), session.maxima.begin(), session.maxima.end());
+        const auto mvt = answers::mvtOf(lift.value, found->second);
         members.push_back({.athlete = athlete.id,
                            .name = std::move(athlete.value.name),
                            .sessions = std::move(found->second),
-                           .mvt = answers::chooseMvt(lift.value, maxima),
+                           .mvt = mvt,
                            .checkLoads = log.checkLoads(athlete.id, lift.id)});
     }
     return members;

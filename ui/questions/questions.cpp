@@ -14,36 +14,6 @@ namespace slopebook::ui {
 
 namespace {
 
-// Repeat tests of a lift. Goes through the log one athlete at a time, so that an institute's log
-// is never held whole.
-std::vector<answers::RepeatPair> pairsOf(const log::Log& log, const log::Filter& filter,
-                                         std::optional<DeviceId> device) {
-    std::vector<answers::RepeatPair> pairs;
-    std::vector<LiftSession> ofOne;
-    const auto take = [&] {
-        if (std::ranges::any_of(ofOne, [](const auto& s) { return s.repeatOf.has_value(); }))
-            for (auto& pair : answers::repeatPairs(ofOne))
-                if (!device || pair.second.device == device)
-                    pairs.push_back(std::move(pair));
-        ofOne.clear();
-    };
-    log.scan(filter, [&](const LiftSession& session) {
-        if (!ofOne.empty() &&
-            (ofOne.front().athlete != session.athlete || ofOne.front().lift != session.lift))
-            take();
-        ofOne.push_back(session);
-    });
-    take();
-    return pairs;
-}
-
-std::vector<Point> maximaOf(std::span<const LiftSession> sessions) {
-    std::vector<Point> maxima;
-    for (const LiftSession& session : sessions)
-        maxima.insert(maxima.end(), session.maxima.begin(), session.maxima.end());
-    return maxima;
-}
-
 std::string keysOf(std::span<const LiftSession> sessions) {
     std::string keys;
     for (const LiftSession& session : sessions)
@@ -58,7 +28,7 @@ Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
                      .lift = log.lift(lift),
                      .sessions = log.liftSessions({.athlete = athlete, .lift = lift}),
                      .checkLoads = log.checkLoads(athlete, lift)};
-    about.mvt = answers::chooseMvt(about.lift.value, maximaOf(about.sessions));
+    about.mvt = answers::mvtOf(about.lift.value, about.sessions);
     return about;
 }
 
@@ -79,7 +49,7 @@ void eachBackground(const log::Log& log, const log::Filter& filter,
                              .lift = lift,
                              .sessions = std::move(found->second),
                              .checkLoads = log.checkLoads(athlete.id, lift.id)};
-            about.mvt = answers::chooseMvt(lift.value, maximaOf(about.sessions));
+            about.mvt = answers::mvtOf(lift.value, about.sessions);
             visit(about);
         }
     }
@@ -112,15 +82,6 @@ Answer<LiftSession> sessionOf(std::span<const LiftSession> sessions, SessionId i
         if (session.session == id)
             return session;
     return NoAnswer{NoAnswer::Why::NoSuchSession, "That session does not hold this lift."};
-}
-
-Answer<answers::LiftNoise> noiseOf(const log::Log& log, LiftId lift,
-                                   std::optional<AthleteId> athlete, std::optional<DeviceId> device,
-                                   double level) {
-    const Lift& value = log.lift(lift).value;
-    const auto mvt = athlete ? background(log, *athlete, lift).mvt : answers::chooseMvt(value, {});
-    return answers::liftNoise(value, mvt, pairsOf(log, {.athlete = athlete, .lift = lift}, device),
-                              level);
 }
 
 answers::DayNoise dayNoiseOf(const log::Log& log, const Background& about,

@@ -53,11 +53,6 @@ Answer<LiftSession> sessionOf(std::span<const LiftSession> sessions, SessionId i
 answers::DayNoise dayNoiseOf(const log::Log& log, const Background& about,
                              std::optional<DeviceId> device);
 
-/// The noise of a lift from the repeat tests of all athletes, or of one; a device narrows it.
-Answer<answers::LiftNoise> noiseOf(const log::Log& log, LiftId lift,
-                                   std::optional<AthleteId> athlete = {},
-                                   std::optional<DeviceId> device = {}, double level = 0.95);
-
 /// The settings with which two sessions are compared: check loads, day-to-day noise, smallest
 /// changes (the squad's, the coach's, published), the bias between their devices where the log
 /// holds days with both; change a field before asking to ask
