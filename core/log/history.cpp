@@ -148,8 +148,7 @@ std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQ
             const auto id = rows.id<AthleteId>(0);
             auto value = Table<AthleteId>::read(rows);
             if (checksum(id, value) != rows.integer(1))
-                impl.damaged("the entry of the athlete '" + value.name +
-                             "' is not as it was written");
+                impl.damaged(notAsWritten<AthleteId>(value));
             page.push_back({id, std::move(value)});
         });
     return page;

@@ -21,8 +21,7 @@ std::vector<Stored<Id, typename Table<Id>::Value>> list(Log::Impl& impl, const W
         if (checksum(id, value) == rows.integer(1))
             all.push_back({id, std::move(value)});
         else
-            wrong(std::string("the entry of the ") + Table<Id>::one + " '" + value.name +
-                  "' is not as it was written");
+            wrong(notAsWritten<Id>(value));
     };
     while (impl.next(rows))
         impl.salvaging(take);
@@ -43,8 +42,7 @@ Stored<Id, typename Table<Id>::Value> oneOf(Log::Impl& impl, Id id) {
                        std::string("That ") + Table<Id>::one + " is not in the log any more.");
     auto value = Table<Id>::read(row);
     if (checksum(id, value) != row.integer(1))
-        impl.damaged(std::string("the entry of the ") + Table<Id>::one + " '" + value.name +
-                     "' is not as it was written");
+        impl.damaged(notAsWritten<Id>(value));
     return {id, std::move(value)};
 }
 

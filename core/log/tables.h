@@ -152,4 +152,11 @@ struct Table<LiftId> {
     }
 };
 
+/// What is wrong with a row whose checksum does not hold.
+template <class Id>
+std::string notAsWritten(const typename Table<Id>::Value& value) {
+    return std::string("the entry of the ") + Table<Id>::one + " '" + value.name +
+           "' is not as it was written";
+}
+
 } // namespace slopebook::log
