@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the attempts' form is laid out.
 #include "ui/battery/attemptsview.h"
+#include "ui/shell/rowtable.h"
 #include "ui/shell/undoableedit.h"
 
 #include <QComboBox>
@@ -17,15 +18,8 @@ namespace slopebook::ui {
 namespace {
 
 QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
-    auto* table = new QTableView;
-    table->setModel(model);
-    table->setAccessibleName(name);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setSelectionMode(QAbstractItemView::SingleSelection);
-    table->setTabKeyNavigation(false);
-    table->verticalHeader()->hide();
+    QTableView* table = rowTable(model, name);
     table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
-    table->horizontalHeader()->setHighlightSections(false);
     table->horizontalHeader()->setStretchLastSection(true);
     return table;
 }

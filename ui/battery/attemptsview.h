@@ -73,7 +73,7 @@ private:
     void askReason();
     void askChange();
     /// Asks once about typed attempts that are far from usual; true when they may be taken.
-    bool certain(const TestKind& kind, const std::vector<Attempt>& typed);
+    bool certain(const OfferedTest& test, const std::vector<Attempt>& typed);
     void say(const QString& words, bool problem);
     QString help() const;
     TestKindId keyOf(const TestKind& kind);
@@ -83,8 +83,7 @@ private:
     void keep(const Battery& battery, const QString& text);
     void put(Battery& battery, const Stored<TestKindId, TestKind>& kind,
              const std::vector<Attempt>& attempts) const;
-    template <class Work>
-    void guarded(const Work& work);
+    void guarded(const std::function<void()>& work);
 
     Logbook& m_logbook;
     std::function<Date()> m_today;

@@ -10,6 +10,7 @@
 #include "ui/importing/pastedialog.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/shell/format.h"
+#include "ui/shell/rowtable.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -34,16 +35,11 @@ constexpr int mostEarlier = 50;
 constexpr int lowPage = 480; // under this height the chart comes before the smaller figures
 
 QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
-    auto* table = new QTableView;
-    table->setModel(model);
-    table->setAccessibleName(name);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setSelectionMode(QAbstractItemView::SingleSelection);
-    table->setTabKeyNavigation(false);
+    QTableView* table = rowTable(model, name);
     table->setWordWrap(false);
+    table->verticalHeader()->show(); // sets are numbered
     table->verticalHeader()->setDefaultSectionSize(rowHeight);
     table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    table->horizontalHeader()->setHighlightSections(false);
     return table;
 }
 
@@ -326,94 +322,6 @@ void EntryPage::highlight() {
         if (const auto at = m_view->pointOfRow(m_setTable->currentIndex().row()))
             point = charts::PointRef{int(m_view->chart.sessions.size()) - 1, *at};
     m_chart->setHighlight(point);
-}
-
-void EntryPage::beginSession() {
-    m_bar->beginNew();
-}
-
-void EntryPage::openDetails() {
-    if (!m_bar->session())
-        return;
-    SessionDialog dialog(m_logbook, *m_bar->session(), this);
-    dialog.exec();
-}
-
-void EntryPage::removeSession() {
-    if (!m_bar->session())
-        return;
-    try {
-        m_logbook.removeSession(*m_bar->session());
-        Q_EMIT message(tr("Session removed. Ctrl+Z brings it back with its sets."));
-    } catch (const std::exception& error) {
-        m_line->showProblem(QString::fromUtf8(error.what()));
-    }
-}
-
-void EntryPage::openSet() {
-    const auto set = currentSet();
-    if (!set)
-        return;
-    SetDialog dialog(m_logbook, *set, this);
-    dialog.exec();
-}
-
-void EntryPage::removeSet() {
-    const auto set = currentSet();
-    if (!set)
-        return;
-    try {
-        m_logbook.removeSet(*set);
-        Q_EMIT message(tr("Set removed. Ctrl+Z brings it back."));
-    } catch (const std::exception& error) {
-        m_line->showProblem(QString::fromUtf8(error.what()));
-    }
-}
-
-void EntryPage::offerSpeeds(const QString& speeds, VelocityKind kind) {
-    if (!m_lift) {
-        m_line->showProblem(tr("Choose a lift first."));
-        return;
-    }
-    const auto lifts = m_logbook.log().lifts();
-    const auto lift = std::ranges::find(lifts, *m_lift, &Stored<LiftId, Lift>::id);
-    if (lift != lifts.end() && lift->value.kind != kind) {
-        m_line->showProblem(
-            tr("%1 is measured in %2; the trace's speeds are %3. Values of "
-               "different kinds are never put on one line.")
-                .arg(text(lift->value.name), kindText(lift->value.kind), kindText(kind)));
-        return;
-    }
-    m_line->offerSpeeds(speeds);
-}
-
-void EntryPage::pasteBlock(const QString& text) {
-    try {
-        PastedBlock block = readBlock(text);
-        if (block.wholeTable) {
-            Q_EMIT tablePasted(text);
-            return;
-        }
-        if (block.asks()) {
-            PasteDialog dialog(block, this);
-            if (dialog.exec() != QDialog::Accepted)
-                return;
-            block = dialog.block();
-        }
-        m_line->takeSets(setsOf(block));
-    } catch (const BadInput& bad) {
-        m_line->showProblem(pastedProblem(bad));
-    } catch (const std::exception& error) {
-        m_line->showProblem(QString::fromUtf8(error.what()));
-    }
-}
-
-void EntryPage::showRest(bool wanted) {
-    m_rest->setWanted(wanted);
-}
-
-void EntryPage::focusLine() {
-    m_line->edit()->setFocus(Qt::ShortcutFocusReason);
 }
 
 } // namespace slopebook::ui

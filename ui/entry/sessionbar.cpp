@@ -3,9 +3,10 @@
 
 #include "core/model/errors.h"
 #include "ui/entry/setwords.h"
-#include "ui/records/dateedit.h"
+#include "ui/records/dayedit.h"
 #include "ui/records/devicesdialog.h"
 #include "ui/records/sessiondialog.h"
+#include "ui/shell/format.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -45,7 +46,7 @@ void SessionBar::build() {
     m_sessions = new QComboBox;
     m_sessions->setObjectName(QStringLiteral("sessions"));
     m_sessions->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_date = dateEdit(m_today());
+    m_date = new DayEdit(m_today());
     m_device = new QComboBox;
     m_device->setMinimumContentsLength(7);
     m_place = new QLineEdit;

@@ -4,6 +4,7 @@
 #include "ui/questions/liftcontext.h"
 #include "ui/season/seasonrows.h"
 #include "ui/shell/format.h"
+#include "ui/shell/rowtable.h"
 #include "ui/wording.h"
 
 #include <QComboBox>
@@ -82,16 +83,9 @@ void SeasonPage::build() {
     m_chart = new SeasonChart;
     m_chart->setToolTip(tr("Click a session to make it the baseline."));
     m_table = new TextTable(this);
-    m_view = new QTableView;
-    m_view->setModel(m_table);
+    m_view = rowTable(m_table, tr("Sessions, the load and the estimated 1RM"));
     m_view->setObjectName(QStringLiteral("season"));
-    m_view->setAccessibleName(tr("Sessions, the load and the estimated 1RM"));
-    m_view->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_view->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_view->setTabKeyNavigation(false);
     m_view->setWordWrap(false);
-    m_view->verticalHeader()->hide();
-    m_view->horizontalHeader()->setHighlightSections(false);
     m_told = new QLabel;
     m_notes = new QLabel;
     m_told->setAccessibleName(tr("What the season says"));
