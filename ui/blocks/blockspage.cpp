@@ -3,6 +3,7 @@
 
 #include "ui/records/blocksdialog.h"
 #include "ui/shell/format.h"
+#include "ui/shell/rowtable.h"
 
 #include <QHeaderView>
 #include <QLabel>
@@ -18,16 +19,9 @@ namespace slopebook::ui {
 namespace {
 
 QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
-    auto* table = new QTableView;
-    table->setModel(model);
-    table->setAccessibleName(name);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setSelectionMode(QAbstractItemView::SingleSelection);
-    table->setTabKeyNavigation(false);
+    QTableView* table = rowTable(model, name);
     table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
-    table->verticalHeader()->hide();
     table->verticalHeader()->setMinimumSectionSize(30);
-    table->horizontalHeader()->setHighlightSections(false);
     // What was missing is read whole: it wraps rather than being cut.
     QObject::connect(table->horizontalHeader(), &QHeaderView::sectionResized, table,
                      &QTableView::resizeRowsToContents);

@@ -3,6 +3,7 @@
 
 #include "ui/page/comparisonwords.h"
 #include "ui/shell/cautions.h"
+#include "ui/shell/rowtable.h"
 #include "ui/wording.h"
 
 #include <QHeaderView>
@@ -23,16 +24,9 @@ using look::Role;
 constexpr int tablesWidth = 560;
 
 QTableView* tableView(QAbstractItemModel* model, const QString& name) {
-    auto* view = new QTableView;
-    view->setModel(model);
-    view->setAccessibleName(name);
-    view->setSelectionBehavior(QAbstractItemView::SelectRows);
-    view->setSelectionMode(QAbstractItemView::SingleSelection);
+    QTableView* view = rowTable(model, name);
     view->setAlternatingRowColors(true);
-    view->setTabKeyNavigation(false); // Tab leaves the table
     view->setWordWrap(true);
-    view->verticalHeader()->hide();
-    view->horizontalHeader()->setHighlightSections(false);
     view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     return view;
 }

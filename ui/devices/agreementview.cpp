@@ -2,9 +2,9 @@
 #include "ui/devices/agreementview.h"
 
 #include "ui/devices/noiserows.h"
-#include "ui/devices/noiseview.h"
 #include "ui/questions/liftcontext.h"
 #include "ui/shell/format.h"
+#include "ui/shell/rowtable.h"
 #include "ui/wording.h"
 
 #include <QComboBox>
@@ -40,8 +40,8 @@ void AgreementView::build() {
     m_chart = new AgreementChart;
     m_figures = new TextTable(this);
     m_sets = new TextTable(this);
-    m_figureView = textTableView(m_figures, tr("Figures of the agreement"));
-    m_setView = textTableView(m_sets, tr("Sets seen by both devices"));
+    m_figureView = textRowTable(m_figures, tr("Figures of the agreement"));
+    m_setView = textRowTable(m_sets, tr("Sets seen by both devices"));
     auto* row = new QHBoxLayout;
     auto* label = new QLabel(tr("&Devices"));
     label->setBuddy(m_which);

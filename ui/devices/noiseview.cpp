@@ -3,29 +3,15 @@
 
 #include "ui/devices/noiserows.h"
 #include "ui/shell/format.h"
+#include "ui/shell/rowtable.h"
 
 #include <QCheckBox>
-#include <QHeaderView>
 #include <QLabel>
 #include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
 
 namespace slopebook::ui {
-
-QTableView* textTableView(QAbstractItemModel* model, const QString& name) {
-    auto* view = new QTableView;
-    view->setModel(model);
-    view->setAccessibleName(name);
-    view->setSelectionBehavior(QAbstractItemView::SelectRows);
-    view->setSelectionMode(QAbstractItemView::SingleSelection);
-    view->setTabKeyNavigation(false); // Tab leaves the table
-    view->setWordWrap(false);
-    view->verticalHeader()->hide();
-    view->horizontalHeader()->setHighlightSections(false);
-    view->horizontalHeader()->setStretchLastSection(true);
-    return view;
-}
 
 NoiseView::NoiseView(Logbook& logbook, QWidget* parent) : QWidget(parent), m_logbook(logbook) {
     build();
@@ -39,8 +25,8 @@ void NoiseView::build() {
     m_told->setAccessibleName(tr("Notes"));
     m_noise = new TextTable(this);
     m_repeats = new TextTable(this);
-    m_noiseView = textTableView(m_noise, tr("Noise by lift, device and load"));
-    m_repeatView = textTableView(m_repeats, tr("Repeat tests used"));
+    m_noiseView = textRowTable(m_noise, tr("Noise by lift, device and load"));
+    m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));
     auto* under = new QWidget;
     auto* column = new QVBoxLayout(under);
     column->setContentsMargins(0, 0, 0, 0);

@@ -41,7 +41,4 @@ private:
     QTableView* m_repeatView;
 };
 
-/// A table that shows ready texts, set up as all of them are here.
-QTableView* textTableView(QAbstractItemModel* model, const QString& name);
-
 } // namespace slopebook::ui

@@ -35,10 +35,6 @@ std::optional<log::HistoryColumn> storedColumn(int column) {
     }
 }
 
-void addMaxima(const LiftSession& session, std::vector<Point>& maxima) {
-    maxima.insert(maxima.end(), session.maxima.begin(), session.maxima.end());
-}
-
 } // namespace
 
 HistoryReader::HistoryReader(const log::Log& log, LiftId lift, std::optional<AthleteId> athlete,
@@ -91,21 +87,18 @@ std::optional<double> HistoryReader::figure(const answers::Profile& profile, int
 std::vector<SessionId> HistoryReader::byFigure(int column, Qt::SortOrder direction) const {
     std::unordered_map<std::int64_t, double> figures;
     Background about{.athlete = {}, .lift = m_lift, .sessions = {}, .checkLoads = {}};
-    std::vector<Point> maxima;
     const auto take = [&] {
-        about.mvt = answers::chooseMvt(m_lift.value, maxima);
+        about.mvt = answers::mvtOf(m_lift.value, about.sessions);
         for (const LiftSession& session : about.sessions)
             if (const auto profile = profileOf(about, session))
                 if (const auto value = figure(*profile, column))
                     figures.emplace(raw(session.session), *value);
         about.sessions.clear();
-        maxima.clear();
     };
     m_log.scan({.athlete = m_question.athlete, .lift = m_lift.id}, [&](const LiftSession& one) {
         if (!about.sessions.empty() && about.sessions.front().athlete != one.athlete)
             take();
         about.sessions.push_back(one);
-        addMaxima(one, maxima);
     });
     take();
     std::vector<SessionId> sessions = log::historyOrder(m_log, m_question);
@@ -125,8 +118,9 @@ const HistoryReader::Known& HistoryReader::known(AthleteId athlete) {
     if (found != m_known.end())
         return found->second;
     std::vector<Point> maxima;
-    m_log.scan({.athlete = athlete, .lift = m_lift.id},
-               [&](const LiftSession& session) { addMaxima(session, maxima); });
+    m_log.scan({.athlete = athlete, .lift = m_lift.id}, [&](const LiftSession& session) {
+        maxima.insert(maxima.end(), session.maxima.begin(), session.maxima.end());
+    });
     return m_known
         .emplace(athlete, Known{.athlete = m_log.athlete(athlete),
                                 .mvt = answers::chooseMvt(m_lift.value, maxima)})

@@ -242,22 +242,25 @@ void TableDialog::showPreview() {
     m_previewView->setColumnWidth(1, std::min(m_previewView->columnWidth(1), 380));
 }
 
+Job::Work TableDialog::importOf(const std::shared_ptr<exchange::ShapedReport>& report,
+                                bool dryRun) const {
+    return [report, dryRun, source = m_source, shape = m_editor->shape(),
+            headings = m_facts->headings(),
+            file = m_logbook.log().file()](const Progress& progress) {
+        log::Log log = log::Log::open(file);
+        *report =
+            exchange::importShaped(log, source, shape, headings, importSettings(dryRun, progress));
+    };
+}
+
 void TableDialog::count() {
     auto report = std::make_shared<exchange::ShapedReport>();
-    begin(
-        tr("Counting"),
-        [report, source = m_source, shape = m_editor->shape(), headings = m_facts->headings(),
-         file = m_logbook.log().file()](const Progress& progress) {
-            log::Log log = log::Log::open(file);
-            *report = exchange::importShaped(log, source, shape, headings,
-                                             importSettings(true, progress));
-        },
-        [this, report] {
-            m_report = report;
-            showRefused();
-            say(countText());
-            m_import->setEnabled(report->refused.empty() && !report->report.addedNothing());
-        });
+    begin(tr("Counting"), importOf(report, true), [this, report] {
+        m_report = report;
+        showRefused();
+        say(countText());
+        m_import->setEnabled(report->refused.empty() && !report->report.addedNothing());
+    });
 }
 
 QString TableDialog::countText() const {
@@ -300,18 +303,10 @@ void TableDialog::accept() {
     if (!canImport())
         return;
     auto report = std::make_shared<exchange::ShapedReport>();
-    begin(
-        tr("Importing"),
-        [report, source = m_source, shape = m_editor->shape(), headings = m_facts->headings(),
-         file = m_logbook.log().file()](const Progress& progress) {
-            log::Log log = log::Log::open(file);
-            *report = exchange::importShaped(log, source, shape, headings,
-                                             importSettings(false, progress));
-        },
-        [this, report] {
-            m_report = report;
-            imported();
-        });
+    begin(tr("Importing"), importOf(report, false), [this, report] {
+        m_report = report;
+        imported();
+    });
     m_importing = true;
     m_editor->setEnabled(false);
     m_cancel->setText(tr("&Stop"));

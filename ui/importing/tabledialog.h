@@ -50,6 +50,8 @@ private:
     void shapeChanged();
     void showPreview();
     void count();
+    /// The table into the log, or what would come of it.
+    Job::Work importOf(const std::shared_ptr<exchange::ShapedReport>& report, bool dryRun) const;
     void imported();
     void showRefused();
     void begin(const QString& what, Job::Work work, std::function<void()> then);
@@ -63,7 +65,7 @@ private:
     std::shared_ptr<exchange::FileFacts> m_facts;
     std::shared_ptr<exchange::ShapedReport> m_report;
     std::vector<exchange::Question> m_open;
-    bool m_remembered = false, m_importing = false, m_lookedOnce = false;
+    bool m_importing = false, m_lookedOnce = false;
     std::function<void()> m_then; ///< what follows the work under way
     QTimer* m_wait;
     QLabel* m_about;

@@ -4,6 +4,7 @@
 #include "ui/entry/figurespanel.h"
 #include "ui/plan/planwords.h"
 #include "ui/shell/format.h"
+#include "ui/shell/rowtable.h"
 
 #include <QCheckBox>
 #include <QEvent>
@@ -25,16 +26,9 @@ constexpr std::size_t shownAtFirst = 3;
 constexpr int lowPage = 480; // under this height chart and tables come before the smaller figures
 
 QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
-    auto* table = new QTableView;
-    table->setModel(model);
-    table->setAccessibleName(name);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setSelectionMode(QAbstractItemView::SingleSelection);
-    table->setTabKeyNavigation(false);
+    QTableView* table = rowTable(model, name);
     table->setWordWrap(false);
-    table->verticalHeader()->hide();
     table->verticalHeader()->setDefaultSectionSize(rowHeight);
-    table->horizontalHeader()->setHighlightSections(false);
     return table;
 }
 } // namespace

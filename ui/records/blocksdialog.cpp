@@ -2,7 +2,7 @@
 #include "ui/records/blocksdialog.h"
 
 #include "ui/edits/valueedits.h"
-#include "ui/records/dateedit.h"
+#include "ui/records/dayedit.h"
 #include "ui/records/listlayout.h"
 #include "ui/shell/format.h"
 
@@ -28,9 +28,9 @@ BlockDialog::BlockDialog(Logbook& logbook, std::optional<BlockId> id, Date start
     if (id)
         block = stored(logbook.log(), *id);
     m_name = addLine(tr("&Name"), text(block.name));
-    m_first = dateEdit(block.first);
+    m_first = new DayEdit(block.first);
     addField(tr("&First day"), m_first);
-    m_last = dateEdit(block.last);
+    m_last = new DayEdit(block.last);
     addField(tr("&Last day"), m_last);
     m_ceiling = addLine(tr("Load &ceiling, %1").arg(unit()), shown(block.ceiling),
                         tr("The heaviest load at hand in that block. Empty: no ceiling."));

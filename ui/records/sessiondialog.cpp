@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/records/sessiondialog.h"
 
-#include "ui/records/dateedit.h"
+#include "ui/records/dayedit.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
@@ -16,7 +16,7 @@ namespace slopebook::ui {
 SessionDialog::SessionDialog(Logbook& logbook, SessionId id, QWidget* parent)
     : FormDialog(logbook, tr("Session details"), parent), m_id(id),
       m_head(logbook.log().session(id).head.value) {
-    m_date = dateEdit(m_head.date);
+    m_date = new DayEdit(m_head.date);
     addField(tr("&Date"), m_date);
     buildDevice();
     m_place = addLine(tr("&Place"), text(m_head.place));

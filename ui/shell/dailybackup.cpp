@@ -4,30 +4,36 @@
 #include "core/log/backups.h"
 #include "core/model/errors.h"
 
+#include <memory>
 #include <utility>
 
 namespace slopebook::ui {
 
-DailyBackup::~DailyBackup() {
-    if (m_thread.joinable())
-        m_thread.join();
-}
+namespace {
+struct Outcome {
+    std::optional<qint64> made;
+    bool damaged = false;
+};
+} // namespace
 
 void DailyBackup::begin(std::filesystem::path log, std::chrono::sys_seconds now) {
-    m_thread = std::thread([this, file = std::move(log), now] { run(file, now); });
-}
-
-// The signals reach the window's thread by its event loop.
-void DailyBackup::run(const std::filesystem::path& log, std::chrono::sys_seconds now) {
-    try {
-        const log::Log own = log::Log::open(log, log::Access::ReadOnly);
-        if (const auto backup = log::backUpWhenDue(own, now))
-            Q_EMIT made(backup->made.time_since_epoch().count());
-    } catch (const LogError& error) {
-        Q_EMIT failed(QString::fromUtf8(error.what()), error.kind() == LogError::Kind::Damaged);
-    } catch (const std::exception& error) {
-        Q_EMIT failed(QString::fromUtf8(error.what()), false);
-    }
+    const auto outcome = std::make_shared<Outcome>();
+    connect(&m_job, &Job::finished, this, [this, outcome] {
+        if (outcome->made)
+            Q_EMIT made(*outcome->made);
+    });
+    connect(&m_job, &Job::failed, this,
+            [this, outcome](const QString& why) { Q_EMIT failed(why, outcome->damaged); });
+    m_job.start([outcome, file = std::move(log), now](const Progress&) {
+        try {
+            const log::Log own = log::Log::open(file, log::Access::ReadOnly);
+            if (const auto backup = log::backUpWhenDue(own, now))
+                outcome->made = backup->made.time_since_epoch().count();
+        } catch (const LogError& error) {
+            outcome->damaged = error.kind() == LogError::Kind::Damaged;
+            throw;
+        }
+    });
 }
 
 } // namespace slopebook::ui

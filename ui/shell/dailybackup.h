@@ -2,12 +2,13 @@
 // The backup that is due when a log is opened, made beside the window's work.
 #pragma once
 
+#include "ui/importing/job.h"
+
 #include <QObject>
 #include <QString>
 
 #include <chrono>
 #include <filesystem>
-#include <thread>
 
 namespace slopebook::ui {
 
@@ -15,7 +16,6 @@ class DailyBackup final : public QObject {
     Q_OBJECT
 public:
     explicit DailyBackup(QObject* parent) : QObject(parent) {}
-    ~DailyBackup() override; ///< waits for it: a copy is whole or not there
 
     /// Once: on a connection of its own, and only when the last backup is over a day old.
     void begin(std::filesystem::path log, std::chrono::sys_seconds now);
@@ -26,8 +26,7 @@ Q_SIGNALS:
     void failed(const QString& why, bool damaged);
 
 private:
-    void run(const std::filesystem::path& log, std::chrono::sys_seconds now);
-    std::thread m_thread;
+    Job m_job; ///< its end is waited for: a copy is whole or not there
 };
 
 } // namespace slopebook::ui

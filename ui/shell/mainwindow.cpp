@@ -235,12 +235,12 @@ void MainWindow::fitActions() {
 
 Settings MainWindow::settings() const {
     Settings now = m_surroundings.settings;
-    if (m_workspace)
-        now.repeatDays = m_workspace->logbook().repeatDays();
     now.geometry = saveGeometry();
     now.windowState = saveState();
-    if (m_workspace)
+    if (m_workspace) {
         now.page = m_workspace->task();
+        now.repeatDays = m_workspace->logbook().repeatDays();
+    }
     return now;
 }
 

@@ -2,7 +2,7 @@
 // What the window remembers from one run to the next: a plain value; only app touches QSettings.
 #pragma once
 
-#include "ui/units.h"
+#include "ui/edits/logbook.h"
 
 #include <QByteArray>
 #include <QStringList>
@@ -17,7 +17,7 @@ struct Settings {
     QString language;       ///< a code of ui/shell/language.h; empty: as the desktop
     QStringList importMaps; ///< how tables were read before (ui/importing/importmaps.h)
     LoadUnit unit = LoadUnit::Kilograms; ///< in which loads are shown and typed
-    int repeatDays = 7;                  ///< between a test and its repeat test, at most
+    int repeatDays = usualRepeatDays;    ///< between a test and its repeat test, at most
     bool restTimer = false;              ///< shown beside the line that sets are typed in
     friend bool operator==(const Settings&, const Settings&) = default;
 };
