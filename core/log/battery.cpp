@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A session's battery: read whole and verified, written whole.
 #include "core/log/impl.h"
+#include "core/log/testedsessions.h"
 #include "core/log/validity.h"
 
 #include <algorithm>
+#include <set>
+#include <tuple>
 
 namespace slopebook::log {
 
@@ -52,6 +55,25 @@ Battery stored(Log::Impl& impl, SessionId session) {
 bool sound(SessionId session, const Battery& battery, const Query& row, int column) {
     return battery.empty() ? row.null(column)
                            : !row.null(column) && row.integer(column) == checksum(session, battery);
+}
+
+/// A row of id, athlete, day, ordinal, body_mass_g, repeat_of, battery_checksum, with its battery,
+/// verified.
+BatterySession sessionOf(Log::Impl& impl, const Query& row) {
+    BatterySession session{.session = row.id<SessionId>(0),
+                           .athlete = row.id<AthleteId>(1),
+                           .date = row.date(2),
+                           .ordinal = row.small(3),
+                           .bodyMass = row.optionalMass(4),
+                           .repeatOf = row.optionalId<SessionId>(5),
+                           .battery = {}};
+    if (row.null(6))
+        return session;
+    session.battery = stored(impl, session.session);
+    if (!sound(session.session, session.battery, row, 6))
+        impl.damaged("the battery of " + impl.called(impl.head(session.session).value) +
+                     " is not as it was written");
+    return session;
 }
 
 void requireValid(const Battery& battery, const std::vector<Stored<TestKindId, TestKind>>& kinds) {
@@ -160,22 +182,33 @@ void Log::scanBatteries(std::optional<AthleteId> athlete,
                          "battery_checksum FROM sessions ORDER BY athlete, day, ordinal");
     if (athlete)
         rows.bind(1, *athlete);
-    while (rows.next()) {
-        BatterySession session{.session = rows.id<SessionId>(0),
-                               .athlete = rows.id<AthleteId>(1),
-                               .date = rows.date(2),
-                               .ordinal = rows.small(3),
-                               .bodyMass = rows.optionalMass(4),
-                               .repeatOf = rows.optionalId<SessionId>(5),
-                               .battery = {}};
-        if (!rows.null(6)) {
-            session.battery = stored(*m_impl, session.session);
-            if (!sound(session.session, session.battery, rows, 6))
-                m_impl->damaged("the battery of " +
-                                m_impl->called(m_impl->head(session.session).value) +
-                                " is not as it was written");
-        }
-        visit(session);
+    while (rows.next())
+        visit(sessionOf(*m_impl, rows));
+}
+
+void scanTested(const Log& log, std::span<const TestKindId> kinds,
+                const std::function<void(const BatterySession&)>& visit) {
+    Log::Impl& impl = log.impl();
+    const Reading moment(impl.db);
+    std::set<SessionId> tested;
+    for (const TestKindId kind : kinds) {
+        Query rows(impl.db, "SELECT session FROM attempts WHERE test = ?", kind);
+        while (rows.next())
+            tested.insert(rows.id<SessionId>(0));
+    }
+    std::vector<std::tuple<AthleteId, Date, int, SessionId>> inOrder;
+    for (const SessionId id : tested) {
+        const SessionHead head = impl.head(id).value;
+        inOrder.emplace_back(head.athlete, head.date, head.ordinal, id);
+    }
+    std::ranges::sort(inOrder);
+    for (const auto& place : inOrder) {
+        Query row(impl.db,
+                  "SELECT id, athlete, day, ordinal, body_mass_g, repeat_of, battery_checksum "
+                  "FROM sessions WHERE id = ?",
+                  std::get<SessionId>(place));
+        if (row.next())
+            visit(sessionOf(impl, row));
     }
 }
 

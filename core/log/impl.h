@@ -23,11 +23,13 @@ struct Log::Impl {
     long commits = 0;     ///< of this log itself
     bool salvage = false; ///< what is damaged is left out of lists
     std::vector<std::string> leftOut;
+    std::function<void()> held;  ///< to be passed before anything is written; see hold.h
     std::set<SessionId> touched; ///< changed in this transaction, their checksums not yet written
 
     /// Does the work as one transaction, or as a part of the one under way.
     template <class Work>
     auto write(const Work& work) {
+        passHold();
         Writing scope(db, depth);
         if (scope.outermost())
             touched.clear();
@@ -41,6 +43,7 @@ struct Log::Impl {
         }
     }
     void finish(Writing& scope);
+    void passHold();
 
     /// Before a session is changed: it must be as it was written, lest a new checksum hide damage.
     void touch(SessionId session);

@@ -3,6 +3,7 @@
 
 #include "core/log/copy.h"
 #include "core/log/durable.h"
+#include "core/log/hold.h"
 #include "core/log/impl.h"
 #include "core/log/layout.h"
 #include "core/log/migrate.h"
@@ -82,6 +83,22 @@ std::vector<std::string> Log::leftOut() const {
 
 void Log::together(const std::function<void()>& work) {
     m_impl->write(work);
+}
+
+void holdWrites(const Log& log, std::function<void()> until) {
+    log.impl().held = std::move(until);
+}
+
+void passHold(const Log& log) {
+    log.impl().passHold();
+}
+
+// What throws stays in the way of the next write too.
+void Log::Impl::passHold() {
+    if (!held || depth > 0)
+        return;
+    held();
+    held = nullptr;
 }
 
 void Log::Impl::finish(Writing& scope) {

@@ -66,6 +66,19 @@ private Q_SLOTS:
         QCOMPARE(combo.chosen(), std::optional<qint64>(3001));
     }
 
+    void readsOnePageToBeginWithAndOneToFind() {
+        int asked = 0;
+        NameCombo combo;
+        combo.show();
+        combo.setNames([&asked, all = sourceOf(numbered())](const auto&... question) {
+            ++asked;
+            return all(question...);
+        });
+        QCOMPARE(asked, 1);
+        QTest::keyClicks(combo.lineEdit(), QStringLiteral("r")); // all of them hold it
+        QCOMPARE(asked, 2);
+    }
+
     void theWholeNameGoesBeforeAPart() {
         NameCombo combo;
         combo.setNames(Names{{1, QStringLiteral("Adriann")}, {2, QStringLiteral("Ann")}});

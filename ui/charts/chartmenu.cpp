@@ -56,6 +56,10 @@ ChartMenu::ChartMenu(QWidget* chart, const ChartOut& out)
         fill(menu);
         menu.exec(m_chart->mapToGlobal(at));
     });
+    m_describe.setSingleShot(true);
+    connect(&m_describe, &QTimer::timeout, this, [this] {
+        m_chart->setAccessibleDescription(figuresSpoken(m_out.figures()).left(longestSpoken));
+    });
     auto* copy = new QAction(tr("Copy the picture"), chart);
     copy->setShortcut(QKeySequence::Copy);
     copy->setShortcutContext(Qt::WidgetShortcut);
@@ -82,11 +86,10 @@ ChartMenu* ChartMenu::of(const QWidget& page) {
 
 void ChartMenu::setSpoken(const QString& sentence) {
     m_chart->setAccessibleName(sentence.isEmpty() ? tr("Chart") : sentence);
-    dataChanged();
 }
 
 void ChartMenu::dataChanged() {
-    m_chart->setAccessibleDescription(figuresSpoken(m_out.figures()).left(longestSpoken));
+    m_describe.start(); // many changes in a row are described once
 }
 
 void ChartMenu::fill(QMenu& menu) {

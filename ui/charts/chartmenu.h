@@ -6,6 +6,7 @@
 #include "ui/charts/chartout.h"
 
 #include <QObject>
+#include <QTimer>
 
 class QMenu;
 class QWidget;
@@ -25,7 +26,7 @@ public:
     QWidget* chart() const { return m_chart; }
     /// What a screen reader says: the sentence of the result, then the figures.
     void setSpoken(const QString& sentence);
-    /// The data have changed: the figures that are read aloud follow.
+    /// The data have changed: the figures that are read aloud follow once the chart is drawn.
     void dataChanged();
 
     void copyPicture() const;
@@ -42,6 +43,7 @@ private:
 
     QWidget* m_chart;
     const ChartOut& m_out;
+    QTimer m_describe;
 };
 
 } // namespace slopebook::ui::charts

@@ -5,6 +5,7 @@
 
 #include <QEvent>
 #include <QFontInfo>
+#include <QGraphicsScene>
 #include <QPainter>
 
 namespace slopebook::ui::charts {
@@ -12,6 +13,9 @@ namespace slopebook::ui::charts {
 ChartView::ChartView(Figure* figure, QWidget* parent)
     : QChartView(figure, parent), m_figure(figure) {
     setRenderHint(QPainter::Antialiasing);
+    // Layers lie over the whole of it: to look for the parts that changed is work for nothing.
+    setViewportUpdateMode(QGraphicsView::FullViewportUpdate);
+    scene()->setItemIndexMethod(QGraphicsScene::NoIndex);
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::NoFocus);
     m_menu = new ChartMenu(this, *this);

@@ -83,7 +83,10 @@ void Figure::dressFrame() {
     }
 }
 
-void Figure::setScales(const Scale& x, const Scale& y) {
+bool Figure::setScales(const Scale& x, const Scale& y) {
+    if (m_scales == std::pair(x, y))
+        return false;
+    m_scales = {x, y};
     const auto apply = [](QValueAxis* axis, const Scale& s) {
         axis->setTickInterval(s.step);
         axis->setLabelFormat(u"%.%1f"_s.arg(s.decimals()));
@@ -91,6 +94,7 @@ void Figure::setScales(const Scale& x, const Scale& y) {
     };
     apply(m_x, x);
     apply(m_y, y);
+    return true;
 }
 
 void Figure::setTitles(const QString& x, const QString& y) {
@@ -107,7 +111,7 @@ void Figure::join(QAbstractSeries* series) {
 void Figure::repaintLayers() {
     for (Layer* layer : {m_under.get(), m_over.get()}) {
         layer->setSize(size());
-        layer->update();
+        layer->repaint();
     }
 }
 

@@ -10,6 +10,8 @@
 #include <QValueAxis>
 
 #include <memory>
+#include <optional>
+#include <utility>
 
 namespace slopebook::ui::charts {
 
@@ -41,10 +43,11 @@ protected:
     virtual void paintUnder(QPainter& painter) = 0;
     virtual void paintOver(QPainter& painter) = 0;
 
-    void setScales(const Scale& x, const Scale& y);
+    /// Whether they were others before.
+    bool setScales(const Scale& x, const Scale& y);
     void setTitles(const QString& x, const QString& y);
     void join(QAbstractSeries* series);
-    void repaintLayers();
+    virtual void repaintLayers();
     QFont textFont(double scale = 1, bool bold = false) const;
     double unit() const { return m_textSize / 12; } ///< one pixel at ordinary text
 
@@ -53,6 +56,7 @@ private:
 
     QValueAxis* m_x;
     QValueAxis* m_y;
+    std::optional<std::pair<Scale, Scale>> m_scales;
     std::unique_ptr<Layer> m_under, m_over;
     look::Ground m_ground = look::paperGround();
     double m_textSize = 12;

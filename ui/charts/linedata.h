@@ -51,6 +51,9 @@ struct LineEntry {
     std::optional<LineSegment> line{};
     std::vector<BandPoint> band{};
     std::optional<OneRmMark> oneRm{};
+    /// Stays as it is while others grow: points and line are painted on one sheet with those of its
+    /// like, under all others and without series of their own. They cannot be clicked.
+    bool still = false;
     friend bool operator==(const LineEntry&, const LineEntry&) = default;
 };
 

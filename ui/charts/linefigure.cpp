@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/linefigure.h"
 
+#include "ui/charts/layer.h"
+
 #include <QGraphicsSceneResizeEvent>
 
 #include <algorithm>
@@ -26,6 +28,12 @@ QList<QPointF> segment(const LineSegment& line, double from, double to, LoadUnit
 }
 
 } // namespace
+
+LineFigure::LineFigure()
+    : m_still(std::make_unique<Layer>(this, look::stillSeries,
+                                      [this](QPainter& painter) { paintStill(painter); })) {
+    m_still->keepPicture();
+}
 
 LineFigure::~LineFigure() {
     for (Items& items : m_items)
@@ -65,30 +73,51 @@ void LineFigure::dropItems(Items& items) {
 }
 
 void LineFigure::setData(const LineData& data) {
-    if (data == m_data && !m_items.empty())
+    if (data == m_data && m_items.size() + m_painted.size() == data.sessions.size() &&
+        !data.sessions.empty())
         return;
     const bool unitChanged = data.unit != m_data.unit;
     m_data = data;
-    while (m_items.size() > data.sessions.size()) {
+    const auto still = std::ranges::count_if(data.sessions, &LineEntry::still);
+    const std::size_t others = data.sessions.size() - static_cast<std::size_t>(still);
+    while (m_items.size() > others) {
         dropItems(m_items.back());
         m_items.pop_back();
     }
-    while (m_items.size() < data.sessions.size())
+    while (m_items.size() < others)
         m_items.push_back(makeItems());
     const double first = start();
+    std::vector<LineEntry> painted;
+    auto items = m_items.begin();
     for (std::size_t i = 0; i < data.sessions.size(); ++i) {
         LineEntry entry = data.sessions[i];
         // Every line begins where the lightest of them does, so that their names stand in a column.
         if (entry.line && std::isfinite(first))
             entry.line->start = first;
-        if (unitChanged || m_items[i].shown != entry)
-            show(m_items[i], entry);
+        if (entry.still) {
+            painted.push_back(std::move(entry));
+            continue;
+        }
+        items->session = i;
+        if (unitChanged || items->shown != entry)
+            show(*items, entry);
+        ++items;
     }
     m_highlight.reset();
     setTitles(tr("Load (%1)").arg(unitName(data.unit)),
               data.velocityTitle.isEmpty() ? tr("Velocity (m/s)") : data.velocityTitle);
-    rescale();
-    repaintLayers();
+    const bool sameSheet = !unitChanged && painted == m_painted;
+    m_painted = std::move(painted);
+    if (!rescale() && sameSheet)
+        Figure::repaintLayers();
+    else
+        repaintLayers();
+}
+
+void LineFigure::repaintLayers() {
+    Figure::repaintLayers();
+    m_still->setSize(size());
+    m_still->repaint();
 }
 
 void LineFigure::show(Items& items, const LineEntry& entry) {
@@ -147,10 +176,9 @@ void LineFigure::dress(Items& items) {
     items.line->setPen(look::linePen(role, ground()));
     items.below->setPen(look::beyondPen(role, ground()));
     items.beyond->setPen(look::beyondPen(role, ground()));
-    const double size = look::markerSize(role) * 0.8 * textSize();
     for (QScatterSeries* s : {items.points, items.excluded}) {
         s->setMarkerShape(look::marker(role));
-        s->setMarkerSize(size);
+        s->setMarkerSize(markerSize(role));
     }
     items.points->setBrush(c);
     items.points->setPen(QPen(ground().paper, ground().print ? 0.5 : 1.0));
@@ -162,11 +190,13 @@ void LineFigure::clicked(const QScatterSeries* series, const QPointF& at, bool e
     for (std::size_t s = 0; s < m_items.size(); ++s) {
         if (m_items[s].points != series && m_items[s].excluded != series)
             continue;
-        const auto& points = m_data.sessions[s].points;
+        const std::size_t session = m_items[s].session;
+        const auto& points = m_data.sessions[session].points;
         for (std::size_t p = 0; p < points.size(); ++p)
             if (points[p].excluded == excluded && std::abs(shown(points[p].load) - at.x()) < 1e-6 &&
                 std::abs(points[p].velocity - at.y()) < 1e-9) {
-                Q_EMIT pointClicked({.session = static_cast<int>(s), .point = static_cast<int>(p)});
+                Q_EMIT pointClicked(
+                    {.session = static_cast<int>(session), .point = static_cast<int>(p)});
                 return;
             }
     }
@@ -178,8 +208,10 @@ void LineFigure::setHighlight(std::optional<PointRef> point) {
          point->point >=
              std::ssize(m_data.sessions[static_cast<std::size_t>(point->session)].points)))
         point.reset();
+    if (point == m_highlight)
+        return;
     m_highlight = point;
-    repaintLayers();
+    Figure::repaintLayers();
 }
 
 double LineFigure::start() const {
@@ -190,7 +222,7 @@ double LineFigure::start() const {
     return first;
 }
 
-void LineFigure::rescale() {
+bool LineFigure::rescale() {
     double low = std::numeric_limits<double>::infinity(), high = -low, top = 0;
     const double first = start();
     const auto reach = [&](double load) {
@@ -218,9 +250,8 @@ void LineFigure::rescale() {
             reach(*entry.oneRm->measured);
     }
     if (!std::isfinite(low) || top <= 0) {
-        setScales({.from = 0, .to = shown(100), .step = niceStep(shown(100), 6)},
-                  {.from = 0, .to = 1.5, .step = 0.25});
-        return;
+        return setScales({.from = 0, .to = shown(100), .step = niceStep(shown(100), 6)},
+                         {.from = 0, .to = 1.5, .step = 0.25});
     }
     if (high - low < 1e-6) {
         low -= shown(10);
@@ -239,7 +270,7 @@ void LineFigure::rescale() {
     const double height = std::max(80.0, size().height() - 5 * textSize());
     const Scale y = niceScale(0, top * 1.06,
                               static_cast<int>(std::clamp(height / (2.6 * textSize()), 3.0, 10.0)));
-    setScales(x, y);
+    return setScales(x, y);
 }
 
 void LineFigure::resizeEvent(QGraphicsSceneResizeEvent* event) {

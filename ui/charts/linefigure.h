@@ -22,7 +22,7 @@ struct PointRef {
 class LineFigure : public Figure {
     Q_OBJECT
 public:
-    LineFigure() = default;
+    LineFigure();
     ~LineFigure() override;
 
     /// Shows the data; only what differs from what is shown is replaced. Points that are not finite
@@ -39,6 +39,7 @@ protected:
     void paintUnder(QPainter& painter) override;
     void paintOver(QPainter& painter) override;
     void resizeEvent(QGraphicsSceneResizeEvent* event) override;
+    void repaintLayers() override;
 
 private:
     // Edges are declared beside the area that borrows them: they live as long as it does.
@@ -51,6 +52,7 @@ private:
         QLineSeries* line = nullptr;
         QScatterSeries* excluded = nullptr;
         QScatterSeries* points = nullptr;
+        std::size_t session = 0; ///< which of the data it shows
         std::optional<LineEntry> shown;
     };
     Items makeItems();
@@ -58,7 +60,12 @@ private:
     void show(Items& items, const LineEntry& entry);
     void dress(Items& items);
     void clicked(const QScatterSeries* series, const QPointF& at, bool excluded);
-    void rescale();
+    /// Whether that changed the scales.
+    bool rescale();
+    void paintStill(QPainter& painter) const;
+    double markerSize(const look::Role& role) const {
+        return look::markerSize(role) * 0.8 * textSize();
+    }
     double labelRoom() const;
     void paintLabels(QPainter& painter) const;
     void paintOneRms(QPainter& painter) const;
@@ -68,7 +75,9 @@ private:
     double shown(double kilogram) const { return inUnit(kilogram, m_data.unit); }
 
     LineData m_data;
-    std::deque<Items> m_items;
+    std::unique_ptr<Layer> m_still;
+    std::vector<LineEntry> m_painted; ///< what stands on the sheet
+    std::deque<Items> m_items;        ///< of the sessions that are not still
     std::optional<PointRef> m_highlight;
 };
 

@@ -59,6 +59,39 @@ double LineFigure::labelRoom() const {
     return widest > 0 ? widest + 2.6 * textSize() : 0;
 }
 
+// As the series of the others are drawn.
+void LineFigure::paintStill(QPainter& painter) const {
+    painter.setClipRect(plot());
+    const auto at = [this](double load, double velocity) {
+        return toPosition(shown(load), velocity);
+    };
+    for (const LineEntry& entry : m_painted) {
+        if (entry.line && std::isfinite(entry.line->intercept + entry.line->slope)) {
+            const LineSegment& line = *entry.line;
+            const auto part = [&](double from, double to, const QPen& pen) {
+                painter.setPen(pen);
+                if (to > from && std::isfinite(to - from))
+                    painter.drawLine(at(from, line.at(from)), at(to, line.at(to)));
+            };
+            part(line.start, line.from, look::beyondPen(entry.role, ground()));
+            part(line.to, line.end, look::beyondPen(entry.role, ground()));
+            part(line.from, line.to, look::linePen(entry.role, ground()));
+        }
+        const QColor c = look::colour(entry.role, ground());
+        const QPainterPath mark =
+            look::seriesMarkerPath(look::marker(entry.role), markerSize(entry.role));
+        for (const LinePoint& p : entry.points) {
+            if (!std::isfinite(p.load) || !std::isfinite(p.velocity))
+                continue;
+            painter.setBrush(p.excluded ? QBrush(Qt::NoBrush) : QBrush(c));
+            painter.setPen(p.excluded ? QPen(c, ground().print ? 0.8 : 1.4)
+                                      : QPen(ground().paper, ground().print ? 0.5 : 1.0));
+            painter.drawPath(mark.translated(at(p.load, p.velocity)));
+        }
+    }
+    painter.setClipping(false);
+}
+
 void LineFigure::paintUnder(QPainter& painter) {
     const QRectF area = plot();
     painter.setFont(textFont(0.9));

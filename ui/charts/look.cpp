@@ -192,6 +192,16 @@ QPainterPath markerPath(QScatterSeries::MarkerShape shape, double size) {
     return path;
 }
 
+QPainterPath seriesMarkerPath(QScatterSeries::MarkerShape shape, double size) {
+    const double r = size / 2;
+    if (shape != QScatterSeries::MarkerShapeTriangle)
+        return markerPath(shape, size);
+    QPainterPath path; // as wide and as high as it is large
+    path.addPolygon(QPolygonF{{0, -r}, {r, r}, {-r, r}});
+    path.closeSubpath();
+    return path;
+}
+
 QColor changeColour(const Ground& ground) {
     return later(ground);
 }

@@ -46,6 +46,8 @@ QScatterSeries::MarkerShape marker(const Role& role);
 double markerSize(const Role& role);
 /// The marker as an outline around (0, 0), for labels and keys.
 QPainterPath markerPath(QScatterSeries::MarkerShape shape, double size);
+/// The same as Qt Charts draws it in a scatter series.
+QPainterPath seriesMarkerPath(QScatterSeries::MarkerShape shape, double size);
 
 // The chart of a change has one colour of its own.
 QColor changeColour(const Ground& ground);
@@ -66,6 +68,7 @@ QPen highlightPen(const Ground& ground);
 
 // Drawing order. Qt Charts draws grid, axes and series at 2, 3 and 4.
 constexpr double underSeries = 3.5;
+constexpr double stillSeries = 3.8;
 constexpr double overSeries = 20;
 
 } // namespace slopebook::ui::look

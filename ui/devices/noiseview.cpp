@@ -13,6 +13,27 @@
 
 namespace slopebook::ui {
 
+namespace {
+constexpr std::size_t readOneByOne = 50; // more athletes than that are read as a list
+
+std::map<AthleteId, QString> namesIn(const log::Log& log, const std::vector<NoiseGroup>& groups) {
+    std::map<AthleteId, QString> names;
+    for (const NoiseGroup& group : groups)
+        if (group.noise)
+            for (const answers::RepeatPair& pair : group.noise->used)
+                names.try_emplace(pair.first.athlete);
+    if (names.size() <= readOneByOne) {
+        for (auto& [athlete, name] : names)
+            name = text(log.athlete(athlete).value.name);
+        return names;
+    }
+    for (const auto& athlete : log.athletes())
+        if (const auto found = names.find(athlete.id); found != names.end())
+            found->second = text(athlete.value.name);
+    return names;
+}
+} // namespace
+
 NoiseView::NoiseView(Logbook& logbook, QWidget* parent) : QWidget(parent), m_logbook(logbook) {
     build();
     connect(m_every, &QCheckBox::toggled, this, &NoiseView::reload);
@@ -63,12 +84,7 @@ void NoiseView::reload() {
                 for (NoiseGroup& group :
                      noiseGroups(m_logbook.log(), m_logbook.context(lift.id), m_athlete))
                     groups.push_back(std::move(group));
-        std::map<AthleteId, QString> names;
-        for (const NoiseGroup& group : groups)
-            if (group.noise)
-                for (const answers::RepeatPair& pair : group.noise->used)
-                    if (const auto [at, fresh] = names.try_emplace(pair.first.athlete); fresh)
-                        at->second = text(m_logbook.log().athlete(at->first).value.name);
+        const auto names = namesIn(m_logbook.log(), groups);
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()),
                           noiseRows(groups, m_logbook.loadUnit()), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);

@@ -34,6 +34,18 @@ constexpr int rowHeight = 32; // fits a finger
 constexpr int mostEarlier = 50;
 constexpr int lowPage = 480; // under this height the chart comes before the smaller figures
 
+/// Counts up while it stands.
+class Held {
+public:
+    explicit Held(int& count) : m_count(count) { ++m_count; }
+    ~Held() { --m_count; }
+    Held(const Held&) = delete;
+    Held& operator=(const Held&) = delete;
+
+private:
+    int& m_count;
+};
+
 QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
     QTableView* table = rowTable(model, name);
     table->setWordWrap(false);
@@ -226,13 +238,13 @@ void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optiona
 
 void EntryPage::refresh(Logbook::What what, SessionId session) {
     using What = Logbook::What;
-    if (what == What::Sessions || what == What::Devices || what == What::Everything)
-        m_bar->reload();
-    // A session that comes (back) while none is shown is the one to show: undo of a removal.
-    if (what == What::Sessions && !m_bar->session() && m_athlete) {
-        const auto all = m_logbook.log().sessions(*m_athlete);
-        if (std::any_of(all.begin(), all.end(), [&](const auto& one) { return one.id == session; }))
-            m_bar->setSession(session);
+    {
+        const Held held(m_held);
+        // A session that comes (back) while none is shown is the one to show: undo of a removal.
+        if (what == What::Sessions)
+            m_bar->reload(session);
+        else if (what == What::Devices || what == What::Everything)
+            m_bar->reload();
     }
     reload();
 }
@@ -242,6 +254,8 @@ void EntryPage::showSession(SessionId session) {
 }
 
 void EntryPage::reload() {
+    if (m_held > 0)
+        return;
     try {
         if (!m_athlete || !m_lift) {
             showNothing(!m_athlete ? tr("No athlete yet: add one (Ctrl+Shift+A).")
@@ -291,7 +305,7 @@ QString EntryPage::take(const std::vector<Set>& sets) {
     try {
         if (!m_athlete || !m_lift)
             return tr("Choose an athlete and a lift first.");
-        const auto session = m_bar->session() ? m_bar->session() : m_bar->start();
+        const auto session = sessionToWrite();
         if (!session)
             return m_line->answer();
         const auto ids = m_logbook.addSets(*session, *m_lift, sets);
@@ -302,8 +316,17 @@ QString EntryPage::take(const std::vector<Set>& sets) {
         }
         return {};
     } catch (const std::exception& error) {
+        reload(); // a session may have begun that has not been shown yet
         return QString::fromUtf8(error.what());
     }
+}
+
+/// The one that is shown, or the one that stands in the fields, begun; its first set shows it.
+std::optional<SessionId> EntryPage::sessionToWrite() {
+    if (m_bar->session())
+        return m_bar->session();
+    const Held held(m_held);
+    return m_bar->start();
 }
 
 std::optional<SetId> EntryPage::currentSet() const {

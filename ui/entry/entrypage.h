@@ -60,6 +60,7 @@ private:
     QWidget* buildPicture();
     void connectParts();
     void reload();
+    std::optional<SessionId> sessionToWrite();
     void showView(const SessionView& view);
     void showNothing(const QString& why);
     QString take(const std::vector<Set>& sets);
@@ -70,6 +71,7 @@ private:
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
     std::optional<SessionView> m_view;
+    int m_held = 0; ///< above 0: what changes is shown once, when that is done
     SessionBar* m_bar;
     EntryLine* m_line;
     QLabel* m_next;

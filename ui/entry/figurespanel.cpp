@@ -45,7 +45,13 @@ void FiguresPanel::say(const Words& words) {
     fit();
 }
 
+// What is to come with the next sets keeps its room: the chart beside it is not laid out anew.
 void FiguresPanel::fit() {
+    for (QLabel* label : {m_detail, m_line}) {
+        QSizePolicy policy = label->sizePolicy();
+        policy.setRetainSizeWhenHidden(label == m_detail || !m_compact);
+        label->setSizePolicy(policy);
+    }
     m_detail->setVisible(!m_detail->text().isEmpty());
     m_line->setVisible(!m_compact && !m_line->text().isEmpty());
     m_notes->setVisible(!m_compact && !m_notes->text().isEmpty());

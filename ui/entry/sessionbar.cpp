@@ -132,8 +132,10 @@ std::optional<SessionId> SessionBar::latestToday() const {
     return latest;
 }
 
-void SessionBar::reload() {
+void SessionBar::reload(std::optional<SessionId> wanted) {
     const auto before = m_session;
+    if (!m_session)
+        m_session = wanted;
     fillDevices();
     fillSessions();
     if (m_session)
@@ -256,7 +258,8 @@ std::optional<SessionId> SessionBar::start() {
         return std::nullopt;
     try {
         const SessionId made = m_logbook.addSession(typedHead());
-        setSession(made);
+        if (m_session != made) // the edit has shown it already
+            setSession(made);
         Q_EMIT started();
         return made;
     } catch (const std::exception& error) {

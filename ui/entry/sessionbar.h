@@ -24,8 +24,8 @@ public:
 
     void setAthlete(std::optional<AthleteId> athlete);
     /// Reads sessions and devices afresh; keeps the session that is shown where it still stands,
-    /// and what is typed for a new one.
-    void reload();
+    /// and what is typed for a new one. wanted: to be shown where none is.
+    void reload(std::optional<SessionId> wanted = {});
     std::optional<SessionId> session() const { return m_session; }
     void setSession(std::optional<SessionId> session);
     /// The fields of a new session, focus on the first.

@@ -57,6 +57,7 @@ void readChart(SessionView& view, std::span<const LiftSession> before) {
         chart.sessions.push_back(
             profile ? charts::entryOf(*profile, label, role, {.band = false, .oneRm = false})
                     : charts::entryOf(one, label, role));
+        chart.sessions.back().still = true;
     }
     if (!view.session)
         return;

@@ -2,6 +2,7 @@
 #include "ui/questions/batteryquestions.h"
 
 #include "core/answers/testkinds.h"
+#include "core/log/testedsessions.h"
 #include "core/model/errors.h"
 #include "ui/questions/liftcontext.h"
 
@@ -34,6 +35,16 @@ answers::TestDays daysOf(const std::vector<BatterySession>& sessions, const Stre
         if (stretch.holds(session.date))
             days.sessions.push_back(session);
     return days;
+}
+
+/// The tests of either side: of no others anything is asked.
+std::vector<TestKindId> kindsIn(const answers::TestDays& first, const answers::TestDays& second) {
+    std::set<TestKindId> kinds;
+    for (const auto* days : {&first, &second})
+        for (const BatterySession& session : days->sessions)
+            for (const TestAttempts& test : session.battery.tests)
+                kinds.insert(test.kind);
+    return {kinds.begin(), kinds.end()};
 }
 
 std::optional<LiftSession> lastIn(std::span<const LiftSession> sessions, const Stretch& stretch) {
@@ -95,8 +106,8 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
                             answer.athlete.value.name + " has no session in " + days->label + "."};
     const auto kinds = log.testKinds();
     answers::SquadTests squad(kinds);
-    if (!kinds.empty())
-        log.scanBatteries({}, [&](const BatterySession& session) { squad.add(session); });
+    log::scanTested(log, kindsIn(first, second),
+                    [&](const BatterySession& session) { squad.add(session); });
     answer.battery =
         answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(), settings.level);
     answer.lifts = liftsOf(log, contextOf, athlete, before, after, settings);

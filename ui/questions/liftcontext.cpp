@@ -13,6 +13,8 @@ namespace slopebook::ui {
 
 namespace {
 
+constexpr double contextLevel = 0.95; // of its intervals of noise
+
 std::vector<answers::RepeatPair> onDevice(std::vector<answers::RepeatPair> pairs,
                                           std::optional<DeviceId> device) {
     if (device)
@@ -45,8 +47,9 @@ void readNoise(LiftContext& context) {
     for (const answers::RepeatPair& pair : context.repeats)
         devices.insert(pair.second.device);
     for (const auto& device : devices)
-        context.noise.emplace(device, answers::liftNoise(lift, answers::chooseMvt(lift, {}),
-                                                         onDevice(context.repeats, device)));
+        context.noise.emplace(device,
+                              answers::liftNoise(lift, answers::chooseMvt(lift, {}),
+                                                 onDevice(context.repeats, device), contextLevel));
 }
 
 /// The bias of the later device and what is to be said of it; nothing where there is no study.
@@ -163,8 +166,13 @@ std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& cont
         for (const auto& each : names)
             if (each.id == device)
                 group.deviceName = each.value.name;
-        group.noise = answers::liftNoise(value, answers::chooseMvt(value, {}),
-                                         measured(context.repeats), level);
+        // Asked with the context already; without a device it stands for any device there.
+        const bool known = level == contextLevel && (device || devices.size() == 1);
+        const auto found = known ? context.noise.find(device) : context.noise.end();
+        group.noise = found != context.noise.end()
+                          ? found->second
+                          : answers::liftNoise(value, answers::chooseMvt(value, {}),
+                                               measured(context.repeats), level);
         group.inUse = answers::chooseDayNoise(NoAnswer{}, group.noise, publishedDayNoise(value));
         groups.push_back(group);
         if (!about)

@@ -6,6 +6,7 @@
 #include "ui/entry/entrypage.h"
 #include "ui/shell/language.h"
 #include "ui/shell/messagebar.h"
+#include "ui/shell/openingcheck.h"
 #include "ui/shell/welcomepage.h"
 #include "ui/shell/workspace.h"
 
@@ -100,7 +101,14 @@ void MainWindow::keep() const {
 
 void MainWindow::open(const std::function<OpenedLog()>& opener) {
     try {
-        adopt(opener());
+        OpenedLog opened = opener();
+        const bool unchecked = opened.unchecked;
+        m_check.reset();
+        adopt(std::move(opened));
+        if (unchecked)
+            beginCheck();
+        else
+            beginBackup();
     } catch (const std::exception& error) {
         trouble(QString::fromUtf8(error.what()));
     }
@@ -157,13 +165,13 @@ void MainWindow::adopt(OpenedLog opened) {
     m_welcome->showProblem(QString());
     m_inTrouble.clear();
     fitActions();
-    beginBackup();
     if (fresh->task() == 0)
         m_actions.typeSet->trigger();
 }
 
 void MainWindow::closeLogFile() {
     m_surroundings.settings = settings();
+    m_check.reset();
     delete std::exchange(m_workspace, nullptr);
     m_stack->setCurrentWidget(m_welcome);
     setWindowTitle(tr("Slopebook"));

@@ -15,6 +15,7 @@ class QStackedWidget;
 
 namespace slopebook::ui {
 
+class OpeningCheck;
 class Translation;
 class WelcomePage;
 class Workspace;
@@ -77,6 +78,8 @@ private:
     void showBackups(const std::filesystem::path& log);
     void goBack(const std::filesystem::path& log, const std::filesystem::path& backup);
     void beginBackup();
+    void beginCheck();
+    void damageFound(const std::filesystem::path& log, const QString& why);
     void showHelp(HelpDialog::Page page);
     void showAbout();
 
@@ -86,7 +89,8 @@ private:
     QStackedWidget* m_stack = nullptr;
     WelcomePage* m_welcome = nullptr;
     Workspace* m_workspace = nullptr;
-    std::filesystem::path m_inTrouble; ///< what could not be opened and has backups
+    std::unique_ptr<OpeningCheck> m_check; ///< of the open log; may be done
+    std::filesystem::path m_inTrouble;     ///< what could not be opened and has backups
 };
 
 } // namespace slopebook::ui

@@ -1,14 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Backups in the window: the one that is due at opening, and the way back.
 #include "core/model/errors.h"
+#include "ui/entry/entrypage.h"
 #include "ui/shell/backupsdialog.h"
 #include "ui/shell/dailybackup.h"
 #include "ui/shell/mainwindow.h"
+#include "ui/shell/messagebar.h"
+#include "ui/shell/openingcheck.h"
 #include "ui/shell/workspace.h"
 
+#include <QApplication>
 #include <QFileInfo>
+#include <QTimer>
 
 namespace slopebook::ui {
+
+namespace {
+constexpr std::chrono::milliseconds lookAgain{200};
+}
 
 void MainWindow::beginBackup() {
     // What cannot be written is not ours to keep copies of, and a damaged log makes none.
@@ -24,6 +33,43 @@ void MainWindow::beginBackup() {
             trouble(tr("Today's backup could not be made. %1").arg(why));
     });
     daily->begin(m_workspace->logbook().log().file(), m_surroundings.now());
+}
+
+// The backup waits for it: one of a damaged log is not made.
+void MainWindow::beginCheck() {
+    const std::filesystem::path file = m_workspace->logbook().log().file();
+    m_check = std::make_unique<OpeningCheck>(m_workspace->logbook());
+    // Queued: what is damaged is opened anew, and the check goes with what it was of.
+    connect(
+        m_check.get(), &OpeningCheck::sound, this,
+        [this, file] {
+            if (m_workspace && m_workspace->logbook().log().file() == file)
+                beginBackup();
+        },
+        Qt::QueuedConnection);
+    connect(
+        m_check.get(), &OpeningCheck::damaged, this,
+        [this, file](const QString& why) { damageFound(file, why); }, Qt::QueuedConnection);
+}
+
+void MainWindow::damageFound(const std::filesystem::path& log, const QString& why) {
+    if (!m_workspace || m_workspace->logbook().log().file() != log ||
+        m_workspace->logbook().log().access() == log::Access::Salvage)
+        return;
+    // A dialog knows the log that it was opened over; until it is closed nothing is written.
+    if (QApplication::activeModalWidget() || QApplication::activePopupWidget()) {
+        QTimer::singleShot(lookAgain, this, [this, log, why] { damageFound(log, why); });
+        return;
+    }
+    const auto athlete = m_workspace->athlete();
+    const auto lift = m_workspace->lift();
+    const auto session = m_workspace->entry().session();
+    m_surroundings.settings = settings();
+    const QString before = m_workspace->bar().text();
+    open([&] { return salvageLog(log, before.isEmpty() ? why : before + QLatin1Char(' ') + why); });
+    m_workspace->choose(athlete, lift);
+    if (session)
+        m_workspace->entry().showSession(*session);
 }
 
 void MainWindow::askGoBack() {

@@ -17,6 +17,9 @@ NameCombo::NameCombo(QWidget* parent)
     setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     setMinimumHeight(34);
     setMaxVisibleItems(20);
+    // A completer reads on as long as its model lets it: so many matches as a page are enough, and
+    // of many thousand names one more letter finds fewer.
+    m_matches->setReadOnDemand();
     // The line's own, not the box's: that one would look for a match among the names read so far.
     auto* completer = new QCompleter(m_matches, this);
     completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
@@ -40,8 +43,8 @@ void NameCombo::setNames(NameSource source) {
     const auto kept = chosen();
     {
         const QSignalBlocker quiet(this);
-        m_matches->setSource(source);
         m_names->setSource(std::move(source));
+        m_matches->setSameAs(*m_names);
         const int at = kept ? m_names->rowOf(*kept) : -1;
         setCurrentIndex(at >= 0 ? at : (count() > 0 ? 0 : -1));
     }
@@ -76,7 +79,7 @@ void NameCombo::takeTyped() {
         if (whole)
             break;
         if (row + 1 == m_matches->rowCount())
-            m_matches->fetchMore({});
+            m_matches->readOn();
     }
     if (found)
         choose(*found);

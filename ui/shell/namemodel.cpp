@@ -64,9 +64,8 @@ int NameModel::rowOf(qint64 key) {
         for (; looked < m_names.size(); ++looked)
             if (m_names[looked].first == key)
                 return static_cast<int>(looked);
-        if (!m_more)
+        if (!readOn())
             return -1;
-        fetchMore({});
     }
 }
 
@@ -84,24 +83,40 @@ QVariant NameModel::data(const QModelIndex& index, int role) const {
 }
 
 bool NameModel::canFetchMore(const QModelIndex& parent) const {
-    return !parent.isValid() && m_more;
+    return !parent.isValid() && m_more && !m_onDemand;
 }
 
-// Called by the view: what goes wrong here ends the list, and is said by the page that reads next.
+void NameModel::setSameAs(const NameModel& other) {
+    beginResetModel();
+    m_source = other.m_source;
+    m_find = other.m_find;
+    m_names = other.m_names;
+    m_more = other.m_more;
+    endResetModel();
+}
+
 void NameModel::fetchMore(const QModelIndex& parent) {
-    if (!canFetchMore(parent))
-        return;
+    if (canFetchMore(parent))
+        readOn();
+}
+
+// Called by views: what goes wrong here ends the list, and is said by the page that reads next.
+bool NameModel::readOn() {
+    if (!m_more)
+        return false;
     try {
         Names page = nextPage();
         if (page.empty())
-            return;
+            return false;
         const int from = rowCount();
         beginInsertRows({}, from, from + static_cast<int>(page.size()) - 1);
         m_names.insert(m_names.end(), std::move_iterator(page.begin()),
                        std::move_iterator(page.end()));
         endInsertRows();
+        return true;
     } catch (const std::exception&) {
         m_more = false;
+        return false;
     }
 }
 

@@ -30,6 +30,12 @@ public:
 
     /// Reads the first page. Throws what the source throws.
     void setSource(NameSource source, const QString& find = {});
+    /// Shows what that one shows, from its source, without asking it.
+    void setSameAs(const NameModel& other);
+    /// No view reads on by itself then, readOn() alone does.
+    void setReadOnDemand() { m_onDemand = true; }
+    /// One page more; whether there was one.
+    bool readOn();
     /// Narrows the same source down. A source that throws leaves nothing.
     void setFind(const QString& find);
     const NameSource& source() const { return m_source; }
@@ -48,6 +54,7 @@ private:
     QString m_find;
     Names m_names;
     bool m_more = false;
+    bool m_onDemand = false;
 };
 
 } // namespace slopebook::ui

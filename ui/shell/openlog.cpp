@@ -9,39 +9,44 @@
 namespace slopebook::ui {
 
 namespace {
-// A check reads everything: a log over this size is checked by `slopebook check`.
-constexpr std::uintmax_t checkedAtOpening = 16'000'000;
+// A check reads everything. A log up to the first size is checked before it is shown, up to the
+// second meanwhile, and a larger one by its daily backup or `slopebook check`.
+constexpr std::uintmax_t checkedBefore = 256'000;
+constexpr std::uintmax_t checkedMeanwhile = 16'000'000;
 
 struct Opening {
     Q_DECLARE_TR_FUNCTIONS(OpenLog)
 };
 
-QString damageIn(const log::Log& log) {
+OpenedLog wrap(log::Log log, const QString& notice) {
+    const std::filesystem::path file = log.file();
     std::error_code unknown;
-    const auto size = std::filesystem::file_size(log.file(), unknown);
-    if (unknown || size > checkedAtOpening)
-        return {};
-    const std::vector<std::string> found = log.check();
-    if (found.empty())
-        return {};
+    const auto size = std::filesystem::file_size(file, unknown);
+    const bool mayCheck = !unknown && size <= checkedMeanwhile;
+    const bool checks = mayCheck && size <= checkedBefore;
+    const auto findings = checks ? log.check() : std::vector<std::string>{};
+    if (findings.empty())
+        return {.logbook = std::make_unique<Logbook>(std::move(log)),
+                .notice = notice,
+                .unchecked = mayCheck && !checks};
+    const QString damage = damageText(findings);
+    return salvageLog(file, notice.isEmpty() ? damage : notice + QLatin1Char(' ') + damage);
+}
+} // namespace
+
+QString damageText(const std::vector<std::string>& findings) {
     return Opening::tr(
                "This log is damaged (%1 found, the first: %2). It is open for reading only, "
                "and what is damaged is left out. Go back to a backup to go on.")
-        .arg(found.size())
-        .arg(QString::fromStdString(found.front()));
+        .arg(findings.size())
+        .arg(QString::fromStdString(findings.front()));
 }
 
-OpenedLog wrap(log::Log log, const QString& notice) {
-    const QString damage = damageIn(log);
-    if (damage.isEmpty())
-        return {std::make_unique<Logbook>(std::move(log)), notice};
-    const std::filesystem::path file = log.file();
-    log = log::Log::open(file, log::Access::Salvage);
-    return {.logbook = std::make_unique<Logbook>(std::move(log)),
-            .notice = notice.isEmpty() ? damage : notice + QLatin1Char(' ') + damage,
+OpenedLog salvageLog(const std::filesystem::path& file, const QString& notice) {
+    return {.logbook = std::make_unique<Logbook>(log::Log::open(file, log::Access::Salvage)),
+            .notice = notice,
             .damaged = true};
 }
-} // namespace
 
 OpenedLog openLog(const std::filesystem::path& file) {
     try {
@@ -53,10 +58,7 @@ OpenedLog openLog(const std::filesystem::path& file) {
         if (!mayRead || !std::filesystem::exists(file))
             throw;
         if (error.kind() == LogError::Kind::Damaged)
-            return {.logbook =
-                        std::make_unique<Logbook>(log::Log::open(file, log::Access::Salvage)),
-                    .notice = QString::fromStdString(error.what()),
-                    .damaged = true};
+            return salvageLog(file, QString::fromStdString(error.what()));
         return wrap(log::Log::open(file, log::Access::ReadOnly),
                     Opening::tr("This log can only be read: nothing typed here would be kept."));
     }

@@ -13,8 +13,14 @@ namespace slopebook::ui {
 struct OpenedLog {
     std::unique_ptr<Logbook> logbook;
     QString notice; ///< read-only, damaged: for the bar over the pages; empty where all is well
-    bool damaged = false; ///< read only as far as it can be read: a backup is the way back
+    bool damaged = false;   ///< read only as far as it can be read: a backup is the way back
+    bool unchecked = false; ///< too large to be checked before it is shown: see OpeningCheck
 };
+
+/// What a check found, in a sentence for the coach.
+QString damageText(const std::vector<std::string>& findings);
+/// As far as it can be read, for reading alone. notice: why. Throws LogError.
+OpenedLog salvageLog(const std::filesystem::path& file, const QString& notice);
 
 /// Opens for writing, else, where that cannot be, for reading. Throws LogError for what is no log.
 OpenedLog openLog(const std::filesystem::path& file);

@@ -2,6 +2,7 @@
 #include "ui/shell/workspace.h"
 
 #include "core/log/history.h"
+#include "core/log/hold.h"
 #include "ui/battery/batterypage.h"
 #include "ui/blocks/blockspage.h"
 #include "ui/compare/comparepage.h"
@@ -374,6 +375,7 @@ void Workspace::keepBlocks() {
 
 void Workspace::importCsv(const QStringList& files, ImportMaps& maps) {
     guarded([&] {
+        log::passHold(m_logbook->log()); // an import writes by a connection of its own
         std::vector<std::filesystem::path> asIs, others;
         for (const QString& file : files) {
             const auto path = pathOf(file);
@@ -391,6 +393,7 @@ void Workspace::importCsv(const QStringList& files, ImportMaps& maps) {
 
 void Workspace::importText(const QString& pasted, ImportMaps& maps) {
     guarded([&] {
+        log::passHold(m_logbook->log());
         if (TableDialog(*m_logbook, {.file = {}, .text = utf8(pasted)}, maps, this).exec() ==
             QDialog::Accepted)
             say(tr("Imported."));
