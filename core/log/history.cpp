@@ -154,4 +154,12 @@ std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQ
     return page;
 }
 
+int freeOrdinal(const Log& log, AthleteId athlete, Date date) {
+    Query last(log.impl().db,
+               "SELECT ifnull(max(ordinal), 0) + 1 FROM sessions WHERE athlete = ? AND day = ?",
+               athlete, date);
+    last.next();
+    return last.small(0);
+}
+
 } // namespace slopebook::log

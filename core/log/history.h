@@ -34,6 +34,9 @@ std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& quest
 std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
                                       std::span<const SessionId> sessions);
 
+/// The number that a further session of that day gets: 1 for the first. Throws LogError.
+int freeOrdinal(const Log& log, AthleteId athlete, Date date);
+
 /// A page of the athletes, as the whole list is ordered: those whose name holds a part, letter case
 /// aside, after that one (absent: from the first).
 struct AthletesQuestion {

@@ -2,8 +2,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # How the log and the window grow with the number of sessions: prints the tables of DEVELOPERS.md.
 #   tests/bench/grow.sh 1000 10000 100000 1000000
-# Needs the tests built (preset ci), no display, and 1 KB of disk a session in TMPDIR, which is also
-# the disk that is measured.
+# Needs the tests built (preset ci), no display, and 2 KB of disk a session in TMPDIR, which is also
+# the disk that is measured: 2 GB for a million.
 set -eu
 cd "$(dirname "$0")/../.."
 bin=$(pwd)/build/ci

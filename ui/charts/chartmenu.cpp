@@ -22,6 +22,7 @@ namespace slopebook::ui::charts {
 namespace {
 
 constexpr double clipboardScale = 3; // pixels a point
+constexpr int describedAfter = 200;  // ms
 constexpr int longestSpoken = 4000;  // characters: a reader of a season wants the table
 
 QTableWidget* tableOf(const FigureTable& figures) {
@@ -89,7 +90,8 @@ void ChartMenu::setSpoken(const QString& sentence) {
 }
 
 void ChartMenu::dataChanged() {
-    m_describe.start(); // many changes in a row are described once
+    // Many changes in a row are described once, and none of them waits for it.
+    m_describe.start(m_chart->accessibleDescription().isEmpty() ? 0 : describedAfter);
 }
 
 void ChartMenu::fill(QMenu& menu) {

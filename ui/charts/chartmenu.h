@@ -26,7 +26,7 @@ public:
     QWidget* chart() const { return m_chart; }
     /// What a screen reader says: the sentence of the result, then the figures.
     void setSpoken(const QString& sentence);
-    /// The data have changed: the figures that are read aloud follow once the chart is drawn.
+    /// The data have changed: the figures that are read aloud follow soon.
     void dataChanged();
 
     void copyPicture() const;

@@ -6,6 +6,7 @@
 #include "ui/charts/linedata.h"
 
 #include <QAreaSeries>
+#include <QHash>
 #include <QLineSeries>
 #include <QScatterSeries>
 
@@ -67,6 +68,8 @@ private:
         return look::markerSize(role) * 0.8 * textSize();
     }
     double labelRoom() const;
+    /// Of a name in ordinary text; measured once.
+    double widthOf(const QString& label) const;
     void paintLabels(QPainter& painter) const;
     void paintOneRms(QPainter& painter) const;
     QStringList oneRmTexts(const OneRmMark& mark) const;
@@ -79,6 +82,8 @@ private:
     std::vector<LineEntry> m_painted; ///< what stands on the sheet
     std::deque<Items> m_items;        ///< of the sessions that are not still
     std::optional<PointRef> m_highlight;
+    mutable QHash<QString, double> m_widths; ///< of names, in text of that size
+    mutable double m_widthsAt = 0;
 };
 
 } // namespace slopebook::ui::charts

@@ -51,12 +51,22 @@ double firstVelocity(const LineEntry& entry, double start) {
 } // namespace
 
 double LineFigure::labelRoom() const {
-    const QFontMetricsF metrics(textFont());
     double widest = 0;
     for (const LineEntry& entry : m_data.sessions)
         if (!entry.label.isEmpty())
-            widest = std::max(widest, metrics.horizontalAdvance(entry.label));
+            widest = std::max(widest, widthOf(entry.label));
     return widest > 0 ? widest + 2.6 * textSize() : 0;
+}
+
+double LineFigure::widthOf(const QString& label) const {
+    constexpr qsizetype most = 500;
+    if (m_widthsAt != textSize() || m_widths.size() > most)
+        m_widths.clear();
+    m_widthsAt = textSize();
+    const auto known = m_widths.constFind(label);
+    if (known != m_widths.cend())
+        return *known;
+    return *m_widths.insert(label, QFontMetricsF(textFont()).horizontalAdvance(label));
 }
 
 // As the series of the others are drawn.
@@ -176,8 +186,10 @@ void LineFigure::paintLabels(QPainter& painter) const {
         painter.setPen(QPen(c, ground().print ? 0.6 : 1.0));
         painter.drawLine(QPointF(right, n.y), QPointF(lineStart - 0.2 * textSize(), n.wanted));
         // The marker stands before the name, away from the points: it is a key, not a set.
-        const QString text =
-            metrics.elidedText(n.entry->label, Qt::ElideRight, std::max(room, 3 * textSize()));
+        const double atMost = std::max(room, 3 * textSize());
+        const QString text = widthOf(n.entry->label) <= atMost
+                                 ? n.entry->label
+                                 : metrics.elidedText(n.entry->label, Qt::ElideRight, atMost);
         const QRectF box =
             paintLabel(painter, QPointF(right - 0.3 * mark, n.y), Qt::AlignRight | Qt::AlignVCenter,
                        text, ground(), ground().ink);

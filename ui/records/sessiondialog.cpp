@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/records/sessiondialog.h"
 
+#include "core/log/history.h"
 #include "ui/records/dayedit.h"
 #include "ui/shell/format.h"
 
@@ -116,11 +117,7 @@ void SessionDialog::save() {
 }
 
 int nextOrdinal(const log::Log& log, AthleteId athlete, Date date) {
-    int last = 0;
-    for (const auto& session : log.sessions(athlete))
-        if (session.value.date == date)
-            last = std::max(last, session.value.ordinal);
-    return last + 1;
+    return log::freeOrdinal(log, athlete, date);
 }
 
 } // namespace slopebook::ui

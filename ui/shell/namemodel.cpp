@@ -52,9 +52,12 @@ Names NameModel::nextPage() {
     m_more = false; // should the source throw
     if (!m_source)
         return {};
+    // As many again as are read already: each page costs a look at all names, and so the last of
+    // thousands is reached in few.
+    const int most = std::max(pageRows, static_cast<int>(m_names.size()));
     Names page = m_source(
-        m_find, m_names.empty() ? std::nullopt : std::optional(m_names.back().second), pageRows);
-    m_more = std::ssize(page) == pageRows;
+        m_find, m_names.empty() ? std::nullopt : std::optional(m_names.back().second), most);
+    m_more = std::ssize(page) == most;
     return page;
 }
 
