@@ -62,6 +62,18 @@ LineFigure::Items LineFigure::makeItems() {
     return i;
 }
 
+/// One more than there are waits beside still sessions: making series is work that the first point
+/// of a session need not wait for.
+void LineFigure::makeItemsFor(std::size_t sessions, bool besideStill) {
+    const std::size_t wanted = sessions == 0 && besideStill ? 1 : sessions;
+    while (m_items.size() > wanted) {
+        dropItems(m_items.back());
+        m_items.pop_back();
+    }
+    while (m_items.size() < wanted)
+        m_items.push_back(makeItems());
+}
+
 void LineFigure::dropItems(Items& items) {
     for (QAbstractSeries* s : std::initializer_list<QAbstractSeries*>{
              items.band, items.below, items.beyond, items.line, items.excluded, items.points}) {
@@ -73,19 +85,13 @@ void LineFigure::dropItems(Items& items) {
 }
 
 void LineFigure::setData(const LineData& data) {
-    if (data == m_data && m_items.size() + m_painted.size() == data.sessions.size() &&
-        !data.sessions.empty())
+    if (data == m_data && m_shown && !data.sessions.empty())
         return;
+    m_shown = true;
     const bool unitChanged = data.unit != m_data.unit;
     m_data = data;
     const auto still = std::ranges::count_if(data.sessions, &LineEntry::still);
-    const std::size_t others = data.sessions.size() - static_cast<std::size_t>(still);
-    while (m_items.size() > others) {
-        dropItems(m_items.back());
-        m_items.pop_back();
-    }
-    while (m_items.size() < others)
-        m_items.push_back(makeItems());
+    makeItemsFor(data.sessions.size() - static_cast<std::size_t>(still), still > 0);
     const double first = start();
     std::vector<LineEntry> painted;
     auto items = m_items.begin();
@@ -103,6 +109,8 @@ void LineFigure::setData(const LineData& data) {
             show(*items, entry);
         ++items;
     }
+    if (items != m_items.end() && items->shown != LineEntry{})
+        show(*items, {}); // waits for the first point of the session to come
     m_highlight.reset();
     setTitles(tr("Load (%1)").arg(unitName(data.unit)),
               data.velocityTitle.isEmpty() ? tr("Velocity (m/s)") : data.velocityTitle);
@@ -257,6 +265,9 @@ bool LineFigure::rescale() {
         low -= shown(10);
         high += shown(10);
     }
+    // In steps: an interval that narrows with each set does not lay out the whole chart anew.
+    const double grain = niceStep(high - low, 16);
+    high = std::ceil(high / grain - 1e-9) * grain;
     const double span = high - low;
     const double width = std::max(100.0, size().width() - 7.5 * textSize());
     const double room = std::min(labelRoom() / width, 0.4);

@@ -58,6 +58,7 @@ private:
     };
     Items makeItems();
     void dropItems(Items& items);
+    void makeItemsFor(std::size_t sessions, bool besideStill);
     void show(Items& items, const LineEntry& entry);
     void dress(Items& items);
     void clicked(const QScatterSeries* series, const QPointF& at, bool excluded);
@@ -78,6 +79,7 @@ private:
     double shown(double kilogram) const { return inUnit(kilogram, m_data.unit); }
 
     LineData m_data;
+    bool m_shown = false; ///< the data, at all
     std::unique_ptr<Layer> m_still;
     std::vector<LineEntry> m_painted; ///< what stands on the sheet
     std::deque<Items> m_items;        ///< of the sessions that are not still
