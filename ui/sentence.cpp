@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The sentence of a comparison in the desktop's language; its English is that of core/answers.
+#include "ui/said.h"
 #include "ui/wording.h"
 
 #include <QCoreApplication>
@@ -121,7 +122,7 @@ QString reachText(const SentenceParts& parts) {
 
 QString oneRmText(const SentenceParts& parts, LoadUnit unit) {
     if (!parts.oneRm)
-        return Sentence::tr("no estimated max: %1").arg(QString::fromStdString(parts.oneRmReason));
+        return Sentence::tr("no estimated max: %1").arg(said(parts.oneRmReason));
     const answers::ReadChange& r = parts.oneRm->read;
     const auto shown = [unit](double kg) { return signedNumber(inUnit(kg, unit), 1); };
     QString text = Sentence::tr("%1: %2 %3 (%4 to %5)")

@@ -2,6 +2,7 @@
 #include "ui/wording.h"
 
 #include "core/model/session.h"
+#include "ui/said.h"
 
 #include <QCoreApplication>
 
@@ -136,6 +137,10 @@ QString dayNoiseText(const answers::DayNoise& noise) {
                        "too much a change");
 }
 
+QString noAnswerClause(const NoAnswer& why) {
+    return said(why.reason);
+}
+
 QString noAnswerText(const NoAnswer& why) {
     switch (why.why) {
     case NoAnswer::Why::NoPoints:
@@ -237,6 +242,9 @@ QString noteText(const answers::Note& note, LoadUnit unit) {
     if (note.kind == Kind::ContextChanged && note.names.size() == 3)
         return Wording::tr("The %1 changed (%2, then %3): part of the change may be its doing.")
             .arg(contextName(note.names[0]), plain(note.names[1]), plain(note.names[2]));
+    if (note.kind == Kind::BaselineHasNoLine)
+        return Wording::tr("The baseline session has no line, so no change is judged: %1.")
+            .arg(said(note.why));
     if (note.kind == Kind::ByChance && has(2))
         return Wording::tr("Of %1 athletes about %2 can be expected to read better or worse by "
                            "chance alone.")

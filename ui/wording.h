@@ -24,7 +24,7 @@ QString sentenceText(const answers::SentenceParts& parts, LoadUnit unit = LoadUn
 QString sentenceText(const answers::Comparison& comparison, LoadUnit unit = LoadUnit::Kilograms);
 
 QString noteText(const answers::Note& note, LoadUnit unit = LoadUnit::Kilograms);
-/// Why there is no answer, as a clause without a stop: English as the reason itself.
+/// Why there is no answer, as a clause without a stop.
 QString noAnswerClause(const NoAnswer& why);
 /// The same as a sentence.
 QString noAnswerText(const NoAnswer& why);
@@ -45,9 +45,6 @@ QString contextName(const std::string& english);
 QString testLabel(const TestKind& kind, BodySide side);
 /// Which side is better, by how much: "left by 3.1 %", "even".
 QString asymmetryText(const answers::Asymmetry& asymmetry);
-
-/// What a BadInput found or expected, where it is one of the fixed sayings; else its own English.
-QString refusalWords(const std::string& english);
 
 /// The first letter as a capital.
 QString asSentence(QString text);

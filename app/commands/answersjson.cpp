@@ -153,7 +153,7 @@ void oneRmChangeJson(Json& json, const Answer<OneRmChange>& change) {
             .field("reading", word(change->read.reading));
         settleJson(json, change->unsettled);
     } else {
-        json.field("reason", change.why().reason);
+        json.field("reason", english(change.why().reason));
     }
     json.endObject();
 }
@@ -171,7 +171,7 @@ void oneRmJson(Json& json, const Answer<OneRm>& oneRm, double level,
             .field("reach", oneRm->reach)
             .field("measured", measured ? std::optional(kilograms(*measured)) : std::nullopt);
     else
-        json.field("reason", oneRm.why().reason);
+        json.field("reason", english(oneRm.why().reason));
     json.endObject();
 }
 
@@ -264,7 +264,7 @@ void trendJson(Json& json, const Answer<Trend>& trend) {
             .field("sessions", trend->sessions)
             .field("start", trend->start);
     else
-        json.field("reason", trend.why().reason);
+        json.field("reason", english(trend.why().reason));
     json.endObject();
 }
 

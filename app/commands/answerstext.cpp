@@ -59,7 +59,7 @@ std::string maximumText(const Profile& profile) {
         text += ", " + describe(*profile.mvt) + "\n";
     }
     if (!profile.oneRm)
-        return text + "1RM        no estimate: " + profile.oneRm.why().reason + "\n";
+        return text + "1RM        no estimate: " + english(profile.oneRm.why().reason) + "\n";
     const OneRm& oneRm = *profile.oneRm;
     text += "1RM        " + fixed(oneRm.estimate, 1) + " kg estimated";
     if (oneRm.interval)
@@ -89,7 +89,7 @@ std::string pointsText(const Profile& profile) {
 
 std::string oneRmText(const Answer<OneRm>& oneRm) {
     if (!oneRm)
-        return "none: " + oneRm.why().reason;
+        return "none: " + english(oneRm.why().reason);
     return fixed(oneRm->estimate, 1) + " kg" +
            (oneRm->interval ? " (" + interval(*oneRm->interval, 1) + ")" : std::string());
 }
@@ -193,7 +193,7 @@ std::string linesText(const Comparison& c) {
 
 std::string oneRmChangeText(const Comparison& c) {
     if (!c.oneRm)
-        return "Change of the 1RM: no figure: " + c.oneRm.why().reason + "\n";
+        return "Change of the 1RM: no figure: " + english(c.oneRm.why().reason) + "\n";
     const OneRmChange& change = *c.oneRm;
     std::string text = "Change of the estimated 1RM: " + signedFixed(change.estimate, 1) + " kg";
     if (change.interval)
@@ -267,7 +267,7 @@ std::string followText(const ui::Background& about, const Follow& follow,
         if (each.extrapolated)
             remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
         if (!each.line)
-            remark += std::string(remark.empty() ? "" : ", ") + each.line.why().reason;
+            remark += std::string(remark.empty() ? "" : ", ") + english(each.line.why().reason);
         if (each.bias)
             remark += std::string(remark.empty() ? "" : ", ") + "device bias " +
                       signedFixed(*each.bias, 3) + " taken off the change";
@@ -291,7 +291,7 @@ std::string followText(const ui::Background& about, const Follow& follow,
                                         : std::string()) +
                 ", " + counted(follow.trend->sessions, "session") + "\n";
     else
-        text += "No trend: " + follow.trend.why().reason + "\n";
+        text += "No trend: " + english(follow.trend.why().reason) + "\n";
     if (follow.smallestDetectable)
         text += "Smallest detectable change " + fixed(*follow.smallestDetectable, 3) + " m/s\n";
     text += unsettledText(follow);

@@ -37,9 +37,9 @@ Stored<Id, Value> named(const std::vector<Stored<Id, Value>>& list, const std::s
         known += (i == 0 ? "" : ", ") + names[i];
     if (names.size() > namesListed)
         known += " and " + std::to_string(names.size() - namesListed) + " more";
-    throw BadInput("the " + what + " \"" + name + "\"",
-                   names.empty() ? "a log that has one: this one has no " + what + " yet"
-                                 : "one of: " + known);
+    throw BadInput(asIs("the " + what + " \"" + name + "\""),
+                   asIs(names.empty() ? "a log that has one: this one has no " + what + " yet"
+                                      : "one of: " + known));
 }
 
 } // namespace
@@ -59,8 +59,8 @@ ui::Background background(const log::Log& log, const About& about) {
 Mass massFromOption(const std::string& text) {
     const auto kg = exchange::readNumber(text);
     if (!kg || *kg < 0 || *kg > kilograms(storableLoadLimit))
-        throw BadInput("the load " + exchange::found(text),
-                       "kilograms from 0 to 2000 with a decimal point, such as 62.5");
+        throw BadInput(asIs("the load " + english(exchange::found(text))),
+                       asIs("kilograms from 0 to 2000 with a decimal point, such as 62.5"));
     return massFromKilograms(*kg);
 }
 
@@ -70,17 +70,17 @@ int sayNoAnswer(const About& about, const NoAnswer& why) {
                   .object()
                   .field("athlete", about.athlete)
                   .field("lift", about.lift)
-                  .field("reason", why.reason)
+                  .field("reason", english(why.reason))
                   .endObject()
                   .text());
     else
-        print("No answer: " + why.reason + "\n");
+        print("No answer: " + english(why.reason) + "\n");
     return exitNoAnswer;
 }
 
 void print(const std::string& text) {
     if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size() || std::fflush(stdout) != 0)
-        throw LogError(LogError::Kind::Unavailable, "Standard output cannot be written.");
+        throw LogError(LogError::Kind::Unavailable, asIs("Standard output cannot be written."));
 }
 
 std::optional<std::string> deviceName(const log::Log& log, const LiftSession& session) {

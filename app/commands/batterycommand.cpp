@@ -22,7 +22,8 @@ struct Options : About {
 };
 
 std::string seenText(const answers::SeenTest& seen, const TestKind& kind) {
-    return seen.value ? answers::fixed(seen.value->value, kind.decimals) : seen.value.why().reason;
+    return seen.value ? answers::fixed(seen.value->value, kind.decimals)
+                      : english(seen.value.why().reason);
 }
 
 std::string testsText(const answers::BatteryComparison& battery) {
@@ -58,22 +59,25 @@ std::string restText(const ui::BatteryAnswer& answer) {
     if (!battery.leftRight.empty()) {
         text += "\nLeft and right (the better side, and by how much of it):\n";
         for (const auto& row : battery.leftRight)
-            text += "  " + row.kind.value.name + ": " +
-                    (row.before ? answers::describe(*row.before) : row.before.why().reason) +
-                    ", then " +
-                    (row.after ? answers::describe(*row.after) : row.after.why().reason) + "\n";
+            text +=
+                "  " + row.kind.value.name + ": " +
+                (row.before ? answers::describe(*row.before) : english(row.before.why().reason)) +
+                ", then " +
+                (row.after ? answers::describe(*row.after) : english(row.after.why().reason)) +
+                "\n";
     }
     if (!battery.missing.empty()) {
         text += "\nNot possible:\n";
         for (const auto& missing : battery.missing)
-            text +=
-                "  " + isoDate(missing.date) + "  " + missing.what + ": " + missing.reason + "\n";
+            text += "  " + isoDate(missing.date) + "  " + english(missing.what) + ": " +
+                    missing.reason + "\n";
     }
     if (!answer.lifts.empty()) {
         text += "\nLifts:\n";
         for (const auto& lift : answer.lifts)
             text += "  " + lift.lift.value.name + ": " +
-                    (lift.comparison ? lift.comparison->sentence : lift.comparison.why().reason) +
+                    (lift.comparison ? lift.comparison->sentence
+                                     : english(lift.comparison.why().reason)) +
                     "\n";
     }
     return text + notesText(battery.notes);
@@ -94,7 +98,7 @@ void seenJson(Json& json, const char* name, const answers::SeenTest& seen) {
             .field("mean", seen.value->mean)
             .field("sd", seen.value->sd);
     else
-        json.field("reason", seen.value.why().reason);
+        json.field("reason", english(seen.value.why().reason));
     json.field("date", seen.date ? std::optional(isoDate(*seen.date)) : std::nullopt);
     json.endObject();
 }
@@ -115,7 +119,7 @@ void testJson(Json& json, const TestChange& test) {
         json.object()
             .field("value", test.noise->te)
             .field("df", test.noise->df)
-            .field("source", test.noise->source)
+            .field("source", english(test.noise->source))
             .endObject();
     else
         json.null();
@@ -128,7 +132,8 @@ void testJson(Json& json, const TestChange& test) {
     else
         json.null();
     json.field("reading", std::string(answers::word(test.read.reading)))
-        .field("reason", test.noReading.empty() ? std::nullopt : std::optional(test.noReading));
+        .field("reason",
+               test.noReading.empty() ? std::nullopt : std::optional(english(test.noReading)));
     json.key("context_changed").array();
     for (const auto& change : test.context)
         json.object()
@@ -145,7 +150,7 @@ void asymmetryJson(Json& json, const char* name, const Answer<answers::Asymmetry
         json.field("percent", asymmetry->percent)
             .field("better", std::string(word(asymmetry->better)));
     else
-        json.field("reason", asymmetry.why().reason);
+        json.field("reason", english(asymmetry.why().reason));
     json.endObject();
 }
 
@@ -169,7 +174,7 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
     }
     json.endArray().key("forest").array();
     for (const auto& row : battery.forest) {
-        json.object().field("label", row.label).field("change", row.change);
+        json.object().field("label", english(row.label)).field("change", row.change);
         json.ends("low", "high", row.interval);
         json.field("reading", std::string(answers::word(row.reading)))
             .field("flagged", row.flagged)
@@ -179,7 +184,7 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
     for (const auto& missing : battery.missing)
         json.object()
             .field("date", isoDate(missing.date))
-            .field("what", missing.what)
+            .field("what", english(missing.what))
             .field("reason", missing.reason)
             .endObject();
     json.endArray().key("lifts").array();
@@ -188,8 +193,8 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
             .field("lift", lift.lift.value.name)
             .field("sentence",
                    lift.comparison ? std::optional(lift.comparison->sentence) : std::nullopt)
-            .field("reason",
-                   lift.comparison ? std::nullopt : std::optional(lift.comparison.why().reason))
+            .field("reason", lift.comparison ? std::nullopt
+                                             : std::optional(english(lift.comparison.why().reason)))
             .endObject();
     json.endArray();
     notesJson(json, battery.notes);

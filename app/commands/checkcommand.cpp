@@ -16,8 +16,8 @@ int run(const std::filesystem::path& file) {
         return exitDone;
     }
     std::string text = "Not sound: " + file.string() + "\n";
-    for (const std::string& finding : findings)
-        text += "  - " + finding + "\n";
+    for (const Words& finding : findings)
+        text += "  - " + english(finding) + "\n";
     print(text);
     return exitNoAnswer;
 }

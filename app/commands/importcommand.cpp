@@ -37,8 +37,8 @@ std::map<std::string, double> thresholds(const std::vector<std::string>& entries
                                ? std::nullopt
                                : exchange::readNumber(std::string_view(entry).substr(equals + 1));
         if (!value || equals == 0)
-            throw BadInput("--mvt " + exchange::found(entry),
-                           "a lift and its threshold in m/s, such as \"Bench pull=0.52\"");
+            throw BadInput(asIs("--mvt " + english(exchange::found(entry))),
+                           asIs("a lift and its threshold in m/s, such as \"Bench pull=0.52\""));
         mvt[entry.substr(0, equals)] = *value;
     }
     return mvt;
@@ -82,8 +82,8 @@ std::string report(const exchange::ImportReport& r, bool dryRun) {
     text += listed("Columns not used: ", r.columnsNotUsed);
     for (const std::string& line : r.filledIn)
         text += "Filled in: " + line + "\n";
-    for (const std::string& line : r.flagged)
-        text += "Taken, but worth a look: " + line + "\n";
+    for (const Words& line : r.flagged)
+        text += "Taken, but worth a look: " + english(line) + "\n";
     return dryRun ? text + "Dry run: nothing was written.\n" : text;
 }
 
@@ -133,16 +133,16 @@ exchange::FileFacts factsUnder(const exchange::Source& table, const exchange::La
 std::string asked(const exchange::Question& question, const exchange::FileFacts& facts) {
     using About = exchange::Question::About;
     const std::string column =
-        question.column ? "\"" + facts.columnName(*question.column) + "\"" : std::string();
+        question.column ? "\"" + english(facts.columnName(*question.column)) + "\"" : std::string();
     switch (question.about) {
     case About::DateOrder:
         return "the order of day and month in " + column + ", such as " +
-               exchange::found(question.sample) + " (dates: ...)";
+               english(exchange::found(question.sample)) + " (dates: ...)";
     case About::Decimal:
-        return "the decimal mark of " + column + ", such as " + exchange::found(question.sample) +
-               " (decimal comma or decimal point)";
+        return "the decimal mark of " + column + ", such as " +
+               english(exchange::found(question.sample)) + " (decimal comma or decimal point)";
     case About::SpeedUnit:
-        return "the unit of " + column + ", such as " + exchange::found(question.sample) +
+        return "the unit of " + column + ", such as " + english(exchange::found(question.sample)) +
                " (m/s or cm/s)";
     case About::Role:
         break;
@@ -160,7 +160,7 @@ int propose(const Options& options) {
         const auto shape = exchange::propose(facts);
         std::string text = "# " + file.filename().string() + ": columns that it has: ";
         for (std::size_t i = 0; i < facts.columns.size(); ++i)
-            text += (i > 0 ? ", " : "") + facts.columnName(i);
+            text += (i > 0 ? ", " : "") + english(facts.columnName(i));
         text += "\n" + exchange::shapeText(shape, facts.headings());
         for (const auto& question : exchange::openQuestions(shape, facts))
             text += "# to be said: " + asked(question, facts) + "\n";
@@ -192,14 +192,15 @@ exchange::ShapedReport importMapped(log::Log& log, const std::filesystem::path& 
     for (const auto& question : exchange::openQuestions(shape, facts))
         open += (open.empty() ? "" : "; ") + asked(question, facts);
     if (!open.empty())
-        throw BadInput({.file = name, .line = 0, .column = {}}, "a map that leaves something open",
-                       open);
+        throw BadInput({.file = name, .line = 0, .column = {}},
+                       asIs("a map that leaves something open"), asIs(open));
     return exchange::importShaped(log, table, shape, facts.headings(), settings);
 }
 
 int runMapped(const Options& options, const exchange::ImportSettings& settings) {
     if (options.files.size() != 1)
-        throw BadInput(std::to_string(options.files.size()) + " files with --map", "one");
+        throw BadInput(asIs(std::to_string(options.files.size()) + " files with --map"),
+                       asIs("one"));
     const std::string map = textOf(options.map);
     LogToFill target(options.log, options.dryRun);
     const auto done = importMapped(target.log(), options.files[0], map, options, settings);

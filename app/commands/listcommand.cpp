@@ -74,7 +74,7 @@ void addJson(Json& json, const Names& names, const ui::Background& about,
         .field("n", static_cast<int>(session.points.size()));
     const auto profile = ui::profileOf(about, session);
     if (!profile) {
-        json.field("reason", profile.why().reason).endObject();
+        json.field("reason", english(profile.why().reason)).endObject();
         return;
     }
     json.field("distinct_loads", profile->line.distinct)

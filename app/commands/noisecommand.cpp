@@ -27,7 +27,8 @@ std::string text(const log::Log& log, const ui::NoiseGroup& group) {
     const std::string inUse = "In use: " + dayNoiseText(group.inUse) + "\n";
     if (group.noise)
         return title + "\n" + noiseText(log, *group.noise) + inUse + "\n";
-    return title + "\nNo noise of its own: " + group.noise.why().reason + "\n" + inUse + "\n";
+    return title + "\nNo noise of its own: " + english(group.noise.why().reason) + "\n" + inUse +
+           "\n";
 }
 
 void json(Json& out, const ui::NoiseGroup& group, const Names& names) {
@@ -38,7 +39,7 @@ void json(Json& out, const ui::NoiseGroup& group, const Names& names) {
     if (group.noise)
         noiseJson(out, *group.noise, names);
     else
-        out.field("reason", group.noise.why().reason);
+        out.field("reason", english(group.noise.why().reason));
     out.key("in_use");
     dayNoiseJson(out, group.inUse);
     out.endObject();

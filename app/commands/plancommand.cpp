@@ -26,7 +26,7 @@ answers::Target targetFrom(const std::string& text, answers::Target::Kind kind) 
     const auto from = exchange::readNumber(text.substr(0, dash));
     const auto to = dash == std::string::npos ? from : exchange::readNumber(text.substr(dash + 1));
     if (!from || !to)
-        throw BadInput("\"" + text + "\"", "a number, or a window such as 65-75");
+        throw BadInput(asIs("\"" + text + "\""), asIs("a number, or a window such as 65-75"));
     return {kind, *from, *to};
 }
 
@@ -37,8 +37,8 @@ MassUnit unitOf(const Options& options) {
 ExactMass massFrom(const std::string& text, MassUnit unit, const std::string& what) {
     const auto mass = parseExactMass(text, unit);
     if (!mass || mass->units <= 0)
-        throw BadInput("\"" + text + "\"", what + " in " + std::string(word(unit)) +
-                                               " with a decimal point, such as 20 or 62.5");
+        throw BadInput(asIs("\"" + text + "\""), asIs(what + " in " + std::string(word(unit)) +
+                                                      " with a decimal point, such as 20 or 62.5"));
     return *mass;
 }
 
@@ -75,10 +75,11 @@ Equipment equipmentFrom(const Options& options, const log::Log& log) {
             return each.value;
         names += (names.empty() ? "" : ", ") + each.value.name;
     }
-    throw BadInput(options.equipment.empty() ? std::string("no set of equipment")
-                                             : "the equipment \"" + options.equipment + "\"",
-                   known.empty() ? "--bar and --plates: this log holds no set of equipment yet"
-                                 : "--bar and --plates, or --equipment with one of: " + names);
+    throw BadInput(asIs(options.equipment.empty() ? "no set of equipment"
+                                                  : "the equipment \"" + options.equipment + "\""),
+                   asIs(known.empty()
+                            ? "--bar and --plates: this log holds no set of equipment yet"
+                            : "--bar and --plates, or --equipment with one of: " + names));
 }
 
 /// The set with the bar of that name alone; as it is where none is named.
@@ -91,7 +92,7 @@ Equipment onNamedBar(const Equipment& equipment, const std::string& name) {
     }
     if (name.empty())
         return equipment;
-    throw BadInput("the bar \"" + name + "\"", "one of: " + names);
+    throw BadInput(asIs("the bar \"" + name + "\""), asIs("one of: " + names));
 }
 
 answers::Side sideFrom(const std::string& text) {
@@ -111,7 +112,8 @@ answers::PlanSettings settingsFrom(const Options& options, const log::Log& log,
     if (!options.loss.empty()) {
         settings.lossPercent = exchange::readNumber(options.loss);
         if (!settings.lossPercent)
-            throw BadInput("\"" + options.loss + "\"", "a velocity loss in %, such as 20");
+            throw BadInput(asIs("\"" + options.loss + "\""),
+                           asIs("a velocity loss in %, such as 20"));
     }
     if (!options.ceiling.empty())
         settings.ceiling = massFrom(options.ceiling, unitOf(options), "a ceiling");
@@ -131,7 +133,8 @@ void addParts(PlanOut& out, const Options& options, const log::Log& log,
         out.published = answers::publishedRelation(about.lift.value.name, about.lift.value.kind);
         if (!out.published)
             out.squad = NoAnswer{NoAnswer::Why::Other,
-                                 "no published equation is known for this lift and velocity kind"};
+                                 asIs("no published equation is known for this lift and velocity "
+                                      "kind")};
     }
     if (options.history)
         out.history = answers::borrow(about.lift.value, about.mvt, about.sessions,
@@ -152,9 +155,9 @@ void addParts(PlanOut& out, const Options& options, const log::Log& log,
 int run(const Options& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     const ui::Background about = background(log, options);
-    Answer<LiftSession> session =
-        NoAnswer{NoAnswer::Why::NoSuchSession,
-                 about.athlete.value.name + " has no session of " + about.lift.value.name + "."};
+    Answer<LiftSession> session = NoAnswer{
+        NoAnswer::Why::NoSuchSession,
+        asIs(about.athlete.value.name + " has no session of " + about.lift.value.name + ".")};
     if (!options.session.empty())
         session = ui::sessionAt(about.sessions, options.session);
     else if (!about.sessions.empty())
@@ -172,7 +175,8 @@ int run(const Options& options) {
     addParts(out, options, log, about);
     if (!options.pdf.empty()) {
         if (out.plan.chosen.empty())
-            throw BadInput("no aim", "--percent or --velocity: a card is printed for chosen loads");
+            throw BadInput(asIs("no aim"),
+                           asIs("--percent or --velocity: a card is printed for chosen loads"));
         writeCard(out, options.sets, options.reps, options.pdf);
     }
     if (options.json) {

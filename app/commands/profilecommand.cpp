@@ -18,9 +18,9 @@ int run(const Options& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     const ui::Background about = background(log, options);
     std::string which;
-    Answer<LiftSession> session =
-        NoAnswer{NoAnswer::Why::NoSuchSession,
-                 about.athlete.value.name + " has no session of " + about.lift.value.name + "."};
+    Answer<LiftSession> session = NoAnswer{
+        NoAnswer::Why::NoSuchSession,
+        asIs(about.athlete.value.name + " has no session of " + about.lift.value.name + ".")};
     if (!options.session.empty()) {
         session = ui::sessionAt(about.sessions, options.session);
     } else if (!about.sessions.empty()) {
@@ -31,8 +31,9 @@ int run(const Options& options) {
         return sayNoAnswer(options, session.why());
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
-        return sayNoAnswer(options, {profile.why().why, dateKey(session->date, session->ordinal) +
-                                                            ": " + profile.why().reason});
+        return sayNoAnswer(
+            options, {profile.why().why, say("%1: %2", sayDay(session->date, session->ordinal),
+                                             profile.why().reason)});
     if (options.json) {
         Json json;
         profileJson(json, log, about, *profile);

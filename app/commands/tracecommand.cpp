@@ -24,19 +24,20 @@ struct Options {
     const long line =
         fault.sample && *fault.sample < columns.lines.size() ? columns.lines[*fault.sample] : 0;
     throw BadInput({options.file.string(), line, {}}, fault.what,
-                   "evenly sampled times in s, 100 Hz to 10 kHz");
+                   asIs("evenly sampled times in s, 100 Hz to 10 kHz"));
 }
 
 std::string eventText(const traces::Analysis& analysis, std::size_t event) {
     std::string text = "\n" + std::to_string(event + 1) + ".";
     for (const traces::Mark& mark : analysis.marks(event))
-        text += "  " + mark.name + " " + answers::fixed(mark.time, 4) + " s";
+        text += "  " + english(mark.name) + " " + answers::fixed(mark.time, 4) + " s";
     text += "\n";
     const auto found = analysis.figures(event);
     if (const auto* fault = std::get_if<traces::Fault>(&found))
-        return text + "   no figures: " + fault->what + "\n";
+        return text + "   no figures: " + english(fault->what) + "\n";
     for (const traces::Figure& figure : std::get<std::vector<traces::Figure>>(found))
-        text += "   " + figure.name + ": " + answers::fixed(figure.value, figure.decimals) +
+        text += "   " + english(figure.name) + ": " +
+                answers::fixed(figure.value, figure.decimals) +
                 (figure.unit.empty() ? "" : " " + figure.unit) + "\n";
     return text;
 }
@@ -52,11 +53,11 @@ std::string analysisJson(const Options& options, const traces::Analysis& analysi
     for (std::size_t i = 0; i < analysis.events(); ++i) {
         json.object().key("marks").object();
         for (const traces::Mark& mark : analysis.marks(i))
-            json.field(mark.name, mark.time);
+            json.field(english(mark.name), mark.time);
         json.endObject();
         const auto found = analysis.figures(i);
         if (const auto* fault = std::get_if<traces::Fault>(&found)) {
-            json.field("reason", fault->what);
+            json.field("reason", english(fault->what));
         } else {
             json.key("figures").object();
             for (const traces::Figure& figure : std::get<std::vector<traces::Figure>>(found))
@@ -72,7 +73,7 @@ std::string analysisJson(const Options& options, const traces::Analysis& analysi
 int run(const Options& options) {
     const auto kind = traces::traceKindFromWord(options.kind);
     if (!kind)
-        throw BadInput("--kind \"" + options.kind + "\"", "isometric, jump or lift");
+        throw BadInput(asIs("--kind \"" + options.kind + "\""), asIs("isometric, jump or lift"));
     const auto layout = exchange::traceFile(options.file);
     const auto [time, value] = exchange::likelyColumns(layout);
     const auto columns =
@@ -86,10 +87,10 @@ int run(const Options& options) {
         if (options.json) {
             Json json;
             json.object().field("file", options.file.filename().string());
-            json.field("reason", fault->what).endObject();
+            json.field("reason", english(fault->what)).endObject();
             print(json.text());
         } else {
-            print(fault->what + "\n");
+            print(english(fault->what) + "\n");
         }
         return exitNoAnswer;
     }

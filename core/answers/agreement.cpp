@@ -153,15 +153,17 @@ Answer<AgreementStudy> agreementStudy(DeviceId first, DeviceId second,
     }
     study.athletes = static_cast<int>(athletes.size());
     if (pairs.empty())
-        return NoAnswer{NoAnswer::Why::TooFewSessions,
-                        "no day has a session of this lift on each of the two devices, with the "
-                        "same loads"};
+        return NoAnswer{
+            NoAnswer::Why::TooFewSessions,
+            say("no day has a session of this lift on each of the two devices, with the "
+                "same loads")};
     const auto figures = stats::agreement(x, y, level);
     if (!figures)
-        return NoAnswer{NoAnswer::Why::TooFewSets,
-                        counted(static_cast<int>(x.size()), "set") +
-                            " seen by both devices: agreement needs three or more",
-                        {static_cast<double>(x.size())}};
+        return NoAnswer{
+            NoAnswer::Why::TooFewSets,
+            x.size() == 1
+                ? say("1 set seen by both devices: agreement needs three or more")
+                : say("%1 sets seen by both devices: agreement needs three or more", x.size())};
     study.figures = *figures;
     study.biasVariance = varianceOfBias(study);
     study.notes = notesOf(study);

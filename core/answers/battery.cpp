@@ -16,8 +16,7 @@ double heightOf(double flightTime) {
 std::optional<NoAnswer> notPossible(TestKindId kind, const BatterySession& session, BodySide side) {
     for (const Gap& gap : session.battery.gaps)
         if (gap.kind == kind && (gap.side == BodySide::Both || gap.side == side))
-            return NoAnswer{
-                NoAnswer::Why::NotPossible, "not possible: " + gap.reason, {}, gap.reason};
+            return NoAnswer{NoAnswer::Why::NotPossible, say("not possible: %1", gap.reason)};
     return std::nullopt;
 }
 
@@ -36,10 +35,10 @@ Answer<double> attemptValue(const TestKind& kind, const Attempt& attempt,
         return heightOf(attempt.value) / attempt.contact.value();
     case TestFormula::PerBodyMass:
         if (!bodyMass)
-            return NoAnswer{NoAnswer::Why::NoBodyMass, "the session has no body mass"};
+            return NoAnswer{NoAnswer::Why::NoBodyMass, say("the session has no body mass")};
         return attempt.value / kilograms(*bodyMass);
     }
-    return NoAnswer{NoAnswer::Why::Other, "unknown formula"};
+    return NoAnswer{NoAnswer::Why::Other, say("unknown formula")};
 }
 
 Answer<TestValue> testValue(const Stored<TestKindId, TestKind>& kind, const BatterySession& session,
@@ -60,7 +59,7 @@ Answer<TestValue> testValue(const Stored<TestKindId, TestKind>& kind, const Batt
     if (values.empty()) {
         if (const auto gap = notPossible(kind.id, session, side))
             return *gap;
-        return NoAnswer{NoAnswer::Why::NotTested, "not tested"};
+        return NoAnswer{NoAnswer::Why::NotTested, say("not tested")};
     }
     const auto n = static_cast<double>(values.size());
     TestValue found{.counted = static_cast<int>(values.size())};

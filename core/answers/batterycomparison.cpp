@@ -14,8 +14,17 @@ namespace slopebook::answers {
 
 namespace {
 
-std::optional<TestNoiseUsed> noiseOf(const std::vector<RepeatedTest>& pairs,
-                                     TestNoiseUsed::Origin origin, const std::string& whose) {
+/// Whose repeat tests a typical error comes from: of one, of several.
+struct Whose {
+    TestNoiseUsed::Origin origin;
+    Phrase one, several;
+};
+constexpr Whose athletesOwn{TestNoiseUsed::Origin::Athlete, "the athlete's own, 1 repeat test",
+                            "the athlete's own, %1 repeat tests"};
+constexpr Whose thisLogs{TestNoiseUsed::Origin::Log, "this log's, 1 repeat test",
+                         "this log's, %1 repeat tests"};
+
+std::optional<TestNoiseUsed> noiseOf(const std::vector<RepeatedTest>& pairs, const Whose& whose) {
     std::vector<double> first;
     std::vector<double> second;
     for (const RepeatedTest& pair : pairs) {
@@ -27,8 +36,22 @@ std::optional<TestNoiseUsed> noiseOf(const std::vector<RepeatedTest>& pairs,
         return std::nullopt;
     return TestNoiseUsed{.te = error->value,
                          .df = error->df,
-                         .origin = origin,
-                         .source = whose + counted(static_cast<int>(pairs.size()), "repeat test")};
+                         .origin = whose.origin,
+                         .source =
+                             say(pairs.size() == 1 ? whose.one : whose.several, pairs.size())};
+}
+
+/// A test or a lift with its side.
+Words sided(const std::string& name, BodySide side) {
+    switch (side) {
+    case BodySide::Left:
+        return say("%1, left", name);
+    case BodySide::Right:
+        return say("%1, right", name);
+    case BodySide::Both:
+        break;
+    }
+    return asIs(name);
 }
 
 /// The latest session that has the test, else the latest that says why not.
@@ -60,11 +83,10 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
     const auto& before = test.before.value;
     const auto& after = test.after.value;
     if (!before || !after) {
-        const bool both = !before && !after;
-        test.noReading = (both      ? "on both sides "
-                          : !before ? "before: "
-                                    : "after: ") +
-                         (before ? after : before).why().reason;
+        const Words& why = (before ? after : before).why().reason;
+        test.noReading = !before && !after ? say("on both sides %1", why)
+                         : !before         ? say("before: %1", why)
+                                           : say("after: %1", why);
         return;
     }
     const double change = after->value - before->value;
@@ -76,7 +98,7 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
     if (!test.noise) {
         test.read.change = change;
         test.read.smallest = smallestOf(test.kind, test.side, squad);
-        test.noReading = "no typical error is known: repeat the test, or give the test one";
+        test.noReading = say("no typical error is known: repeat the test, or give the test one");
         return;
     }
     test.read =
@@ -85,10 +107,11 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
              smallestOf(test.kind, test.side, squad), test.kind.value.higherIsBetter);
 }
 
-void addForest(BatteryComparison& battery, const std::string& label, const ReadChange& change,
+void addForest(BatteryComparison& battery, const Words& label, const ReadChange& change,
                bool higherIsBetter, bool flagged) {
     if (!change.smallest) {
-        battery.notDrawn.push_back(label + ": no smallest change that matters is known");
+        battery.notDrawn.push_back(
+            say("%1: %2", label, say("no smallest change that matters is known")));
         return;
     }
     const double m = change.smallest->value * (higherIsBetter ? 1 : -1);
@@ -104,11 +127,9 @@ void addForest(BatteryComparison& battery, const std::string& label, const ReadC
 LeftRight leftRightOf(const TestChange& left, const TestChange& right) {
     const auto of = [&](const SeenTest& l, const SeenTest& r) -> Answer<Asymmetry> {
         if (!l.value)
-            return NoAnswer{l.value.why().why, "left " + l.value.why().reason,
-                            l.value.why().figures, l.value.why().about};
+            return NoAnswer{l.value.why().why, say("left %1", l.value.why().reason)};
         if (!r.value)
-            return NoAnswer{r.value.why().why, "right " + r.value.why().reason,
-                            r.value.why().figures, r.value.why().about};
+            return NoAnswer{r.value.why().why, say("right %1", r.value.why().reason)};
         return asymmetry(l.value->value, r.value->value, left.kind.value.higherIsBetter);
     };
     return {.kind = left.kind,
@@ -120,14 +141,13 @@ void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, T
                 std::span<const Stored<LiftId, Lift>> lifts, const TestDays& days) {
     for (const BatterySession& session : days.sessions)
         for (const Gap& gap : session.battery.gaps) {
-            std::string what;
+            Words what;
             for (const auto& kind : kinds)
                 if (gap.kind == kind.id)
-                    what = testLabel(kind.value, gap.side);
+                    what = sided(kind.value.name, gap.side);
             for (const auto& lift : lifts)
                 if (gap.lift == lift.id)
-                    what = lift.value.name +
-                           (gap.side == BodySide::Both ? "" : ", " + std::string(word(gap.side)));
+                    what = sided(lift.value.name, gap.side);
             battery.missing.push_back(
                 {.label = days.label, .date = session.date, .what = what, .reason = gap.reason});
         }
@@ -159,10 +179,9 @@ stats::Interval changeInterval(double change, double te, double df, double level
 std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind, BodySide side,
                                        AthleteId athlete, const SquadTests& squad, double value) {
     using Origin = TestNoiseUsed::Origin;
-    if (auto own =
-            noiseOf(squad.repeats(kind.id, side, athlete), Origin::Athlete, "the athlete's own, "))
+    if (auto own = noiseOf(squad.repeats(kind.id, side, athlete), athletesOwn))
         return own;
-    if (auto log = noiseOf(squad.repeats(kind.id, side), Origin::Log, "this log's, "))
+    if (auto log = noiseOf(squad.repeats(kind.id, side), thisLogs))
         return log;
     const auto& given = kind.value.noise;
     if (!given)
@@ -170,7 +189,7 @@ std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind,
     return TestNoiseUsed{.te = given->percent ? given->value / 100 * value : given->value,
                          .df = std::numeric_limits<double>::infinity(),
                          .origin = Origin::Kind,
-                         .source = given->source};
+                         .source = asIs(given->source)};
 }
 
 std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after) {
@@ -212,12 +231,12 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
                 leftRightOf(battery.tests[first], battery.tests[first + 1]));
     }
     for (const TestChange& test : battery.tests) {
-        const std::string label = testLabel(test.kind.value, test.side);
+        const Words label = sided(test.kind.value.name, test.side);
         if (test.noReading.empty())
             addForest(battery, label, test.read, test.kind.value.higherIsBetter,
                       !test.context.empty());
         else
-            battery.notDrawn.push_back(label + ": " + test.noReading);
+            battery.notDrawn.push_back(say("%1: %2", label, test.noReading));
     }
     addMissing(battery, kinds, lifts, from);
     addMissing(battery, kinds, lifts, to);
@@ -228,31 +247,32 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
 void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& comparison) {
     for (const ChangeAt& at : comparison.at)
         if (at.checkLoad)
-            addForest(battery, lift.name + ", speed at " + loadText(kilograms(at.load)) + " kg",
+            addForest(battery,
+                      say("%1, speed at %2 kg", lift.name, figure(loadText(kilograms(at.load)))),
                       at.read, true, at.extrapolated);
-    const std::string label = lift.name + ", estimated 1RM";
+    const Words label = say("%1, estimated 1RM", lift.name);
     if (!comparison.oneRm)
-        battery.notDrawn.push_back(label + ": " + comparison.oneRm.why().reason);
+        battery.notDrawn.push_back(say("%1: %2", label, comparison.oneRm.why().reason));
     else if (comparison.oneRm->read.reading == Reading::NoFigure)
-        battery.notDrawn.push_back(label + ": the change cannot be bounded");
+        battery.notDrawn.push_back(say("%1: %2", label, say("the change cannot be bounded")));
     else
         addForest(battery, label, comparison.oneRm->read, true, false);
 }
 
 std::string testLabel(const TestKind& kind, BodySide side) {
-    return side == BodySide::Both ? kind.name : kind.name + ", " + std::string(word(side));
+    return english(sided(kind.name, side));
 }
 
 std::string sentence(const TestChange& change) {
     const TestKind& kind = change.kind.value;
     const std::string label = testLabel(kind, change.side);
     if (!change.change)
-        return label + ": no figure, " + change.noReading + ".";
+        return label + ": no figure, " + english(change.noReading) + ".";
     const int d = kind.decimals;
     std::string text = label + ": " + std::string(word(change.read.reading)) + ", " +
                        signedFixed(*change.change, d) + " " + kind.unit;
     if (!change.noReading.empty())
-        return text + "; " + change.noReading + ".";
+        return text + "; " + english(change.noReading) + ".";
     text += " (" + signedFixed(change.read.interval.low, d) + " to " +
             signedFixed(change.read.interval.high, d) + ")";
     if (change.read.beyondSmallest)

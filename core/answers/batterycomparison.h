@@ -17,7 +17,7 @@ struct TestNoiseUsed {
     double te = 0;
     double df = 0; ///< infinite where it is a published or the coach's figure
     Origin origin = Origin::Kind;
-    std::string source = {};
+    Words source = {};
 };
 
 /// The athlete's own repeat tests (two pairs or more), else the log's, else the kind's own figure
@@ -36,7 +36,7 @@ struct TestDays {
 
 /// A test as it was on one side of the comparison: of the latest session that has it.
 struct SeenTest {
-    Answer<TestValue> value = NoAnswer{NoAnswer::Why::NotTested, "not tested"};
+    Answer<TestValue> value = NoAnswer{NoAnswer::Why::NotTested, say("not tested")};
     std::optional<SessionId> session = {};
     std::optional<Date> date = {};
     TestContext context = {};
@@ -57,7 +57,7 @@ struct TestChange {
     std::optional<double> change = {}, percent = {}; ///< both there
     std::optional<TestNoiseUsed> noise = {};
     ReadChange read = {};
-    std::string noReading = {}; ///< why there is no reading; empty where there is one
+    Words noReading = {}; ///< why there is no reading; empty where there is one
     std::vector<ContextChange> context = {};
 };
 
@@ -70,7 +70,7 @@ struct LeftRight {
 /// One line of the forest plot. Everything in units of the smallest change that matters, turned so
 /// that right is better.
 struct ForestRow {
-    std::string label = {};
+    Words label = {};
     double change = 0;
     stats::Interval interval = {};
     Reading reading = Reading::NoFigure;
@@ -80,7 +80,7 @@ struct ForestRow {
 struct MissingTest {
     std::string label = {}; ///< of the date or block
     Date date = {};
-    std::string what = {}; ///< the test or lift, with its side
+    Words what = {}; ///< the test or lift, with its side
     std::string reason = {};
 };
 
@@ -90,7 +90,7 @@ struct BatteryComparison {
     std::vector<TestChange> tests = {};
     std::vector<LeftRight> leftRight = {};
     std::vector<ForestRow> forest = {};
-    std::vector<std::string> notDrawn = {}; ///< "Single hop, left: no smallest change is known"
+    std::vector<Words> notDrawn = {}; ///< "Single hop, left: no smallest change is known"
     std::vector<MissingTest> missing = {};
     std::vector<Note> notes = {};
 };

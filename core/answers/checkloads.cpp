@@ -73,11 +73,11 @@ Answer<Trend> trendOf(const std::vector<Followed>& sessions, double level) {
         }
     if (weeks.size() < 3)
         return NoAnswer{NoAnswer::Why::TooFewSessions,
-                        "a trend needs three sessions that cover the load"};
+                        say("a trend needs three sessions that cover the load")};
     const auto line = stats::fitLine(weeks, velocities);
     if (!line)
         return NoAnswer{NoAnswer::Why::TooFewSessions,
-                        "a trend needs sessions on more than one day"};
+                        say("a trend needs sessions on more than one day")};
     return Trend{.perWeek = line->slope,
                  .interval = stats::slopeInterval(*line, level),
                  .sessions = line->n,
@@ -88,10 +88,10 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
     std::vector<Note> notes;
     const Followed& base = f.sessions[f.baseline];
     if (!base.line)
-        notes.push_back({Note::Kind::Other,
-                         {},
-                         "the baseline session has no line, so no change is judged: " +
-                             base.line.why().reason});
+        notes.push_back({.kind = Note::Kind::BaselineHasNoLine,
+                         .text = "the baseline session has no line, so no change is judged: " +
+                                 english(base.line.why().reason),
+                         .why = base.line.why().reason});
     else if (!base.se)
         notes.push_back({Note::Kind::TwoPointLine,
                          {},
@@ -138,9 +138,9 @@ Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
                       const ComparisonSettings& settings, Mass plateStep,
                       const std::map<DeviceId, DeviceBias>& biases) {
     if (sessions.empty())
-        return NoAnswer{NoAnswer::Why::TooFewSessions, "no session of this lift"};
+        return NoAnswer{NoAnswer::Why::TooFewSessions, say("no session of this lift")};
     if (baseline >= sessions.size())
-        return NoAnswer{NoAnswer::Why::NoBaseline, "the baseline is none of the sessions"};
+        return NoAnswer{NoAnswer::Why::NoBaseline, say("the baseline is none of the sessions")};
     Follow f{.load = load, .baseline = baseline, .trend = NoAnswer{}};
     for (std::size_t i = 0; i < sessions.size(); ++i) {
         f.sessions.push_back(seenAndLine(lift, mvt, sessions[i], load, settings, plateStep));

@@ -16,14 +16,13 @@ namespace {
 
 void requireComparable(const LiftSession& from, const LiftSession& to) {
     if (from.athlete != to.athlete)
-        throw BadInput("sessions of two athletes", "two sessions of one athlete");
+        throw BadInput(say("sessions of two athletes"), say("two sessions of one athlete"));
     if (from.lift != to.lift)
-        throw BadInput("sessions of two lifts", "two sessions of one lift");
+        throw BadInput(say("sessions of two lifts"), say("two sessions of one lift"));
 }
 
 NoAnswer inSession(const LiftSession& session, const NoAnswer& why) {
-    const std::string about = dateKey(session.date, session.ordinal);
-    return {why.why, about + ": " + why.reason, why.figures, about};
+    return {why.why, say("%1: %2", sayDay(session.date, session.ordinal), why.reason)};
 }
 
 Answer<Profile> inferredProfile(const Lift& lift, const Answer<Mvt>& mvt,
@@ -33,8 +32,8 @@ Answer<Profile> inferredProfile(const Lift& lift, const Answer<Mvt>& mvt,
         return inSession(session, found.why());
     if (!found->line.hasInference())
         return inSession(session, {NoAnswer::Why::NeedsThirdLoad,
-                                   "two points make a line without intervals, so no change can be "
-                                   "judged: it needs a third load"});
+                                   say("two points make a line without intervals, so no change "
+                                       "can be judged: it needs a third load")});
     return found;
 }
 
@@ -191,7 +190,7 @@ Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftS
                            const LiftSession& to, const ComparisonSettings& settings) {
     requireComparable(from, to);
     if (from.session == to.session)
-        return NoAnswer{NoAnswer::Why::Other, "one session is not compared with itself"};
+        return NoAnswer{NoAnswer::Why::Other, say("one session is not compared with itself")};
     auto first = inferredProfile(lift, mvt, from, settings.level);
     if (!first)
         return first.why();

@@ -29,8 +29,8 @@ std::vector<std::vector<std::string>> csvRows(std::string_view text, const char*
     };
     if (csv_parse(&parser, text.data(), text.size(), field, rowEnd, &reader) != text.size() ||
         csv_fini(&parser, field, rowEnd, &reader) != 0)
-        throw BadInput({file, static_cast<long>(reader.rows.size()) + 1, ""}, "a stray quote",
-                       "CSV");
+        throw BadInput({file, static_cast<long>(reader.rows.size()) + 1, {}}, asIs("a stray quote"),
+                       asIs("CSV"));
     return std::move(reader.rows);
 }
 

@@ -18,14 +18,14 @@ Answer<BorrowedOneRm> oneRmOf(const Lift& lift, const Answer<Mvt>& mvt,
                               const stats::UncertainLine& line) {
     if (lift.ballistic)
         return NoAnswer{NoAnswer::Why::BallisticLift,
-                        "a thrown or jumped lift is followed by velocity at load only"};
+                        say("a thrown or jumped lift is followed by velocity at load only")};
     if (!mvt)
         return mvt.why();
     if (!(line.slope < 0))
         return NoAnswer{NoAnswer::Why::SlopeNotNegative,
-                        "speed does not fall as load rises, so no maximum can be read off"};
+                        say("speed does not fall as load rises, so no maximum can be read off")};
     if (line.intercept <= mvt->value)
-        return NoAnswer{NoAnswer::Why::ThresholdAboveV0, "the line starts under the MVT"};
+        return NoAnswer{NoAnswer::Why::ThresholdAboveV0, say("the line starts under the MVT")};
     return BorrowedOneRm{.estimate = (mvt->value - line.intercept) / line.slope};
 }
 
@@ -79,16 +79,18 @@ Answer<History> borrow(const Lift& lift, const Answer<Mvt>& mvt,
     }
     if (static_cast<int>(groups.size()) < fewestSessions)
         return NoAnswer{NoAnswer::Why::TooFewSessions,
-                        "a history to borrow from needs three sessions of the lift; there " +
-                            std::string(groups.size() == 1 ? "is " : "are ") +
-                            counted(static_cast<int>(groups.size()), "session"),
-                        {static_cast<double>(groups.size())}};
+                        groups.size() == 1
+                            ? say("a history to borrow from needs three sessions of the lift; "
+                                  "there is 1 session")
+                            : say("a history to borrow from needs three sessions of the lift; "
+                                  "there are %1 sessions",
+                                  groups.size())};
     const auto model = stats::fitMixedLine(groups);
     if (!model)
         return NoAnswer{
             NoAnswer::Why::TooFewSessions,
-            "the sessions hold too few loads to borrow from: two of them need two loads, "
-            "and points must scatter about the lines"};
+            say("the sessions hold too few loads to borrow from: two of them need two loads, "
+                "and points must scatter about the lines")};
     history.model = *model;
     for (std::size_t i = 0; i < history.lines.size(); ++i) {
         BorrowedLine& each = history.lines[i];

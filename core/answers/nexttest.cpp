@@ -270,10 +270,10 @@ double capOf(const Profile& profile, const NextTestSettings& settings) {
 
 void validate(const NextTestSettings& settings) {
     if (settings.steps < 2 || settings.steps > 8)
-        throw BadInput(std::to_string(settings.steps) + " steps", "2 to 8 steps of a ladder");
+        throw BadInput(say("%1 steps", settings.steps), say("2 to 8 steps of a ladder"));
     if (!(settings.heaviestPercent >= 20 && settings.heaviestPercent <= 100))
-        throw BadInput(fixed(settings.heaviestPercent, 0) + " %",
-                       "a heaviest load of 20 to 100 % of the estimated 1RM");
+        throw BadInput(say("%1 %", figure(fixed(settings.heaviestPercent, 0))),
+                       say("a heaviest load of 20 to 100 % of the estimated 1RM"));
 }
 
 } // namespace
@@ -289,14 +289,16 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     validate(settings);
     if (!(settings.scatter.df > 0))
         return NoAnswer{NoAnswer::Why::NeedsThirdLoad,
-                        "no session shows the scatter of this athlete's points: it needs three "
-                        "loads"};
+                        say("no session shows the scatter of this athlete's points: it needs three "
+                            "loads")};
     if (!(profile.line.slope < 0))
-        return NoAnswer{NoAnswer::Why::SlopeNotNegative,
-                        "speed does not fall as load rises, so no test can be planned on the line"};
+        return NoAnswer{
+            NoAnswer::Why::SlopeNotNegative,
+            say("speed does not fall as load rises, so no test can be planned on the line")};
     if (!profile.oneRm && settings.checkLoads.empty())
-        return NoAnswer{NoAnswer::Why::Other,
-                        "there is no 1RM and no check load to judge a test by: set a check load"};
+        return NoAnswer{
+            NoAnswer::Why::Other,
+            say("there is no 1RM and no check load to judge a test by: set a check load")};
     Judge judge{.profile = profile, .settings = settings};
     judge.byOneRm = static_cast<bool>(profile.oneRm);
     if (settings.withMvt && profile.mvt && profile.mvt->sd)
@@ -317,9 +319,8 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     candidates = thinned(std::move(candidates), mostCandidates);
     if (candidates.size() < 2)
         return NoAnswer{NoAnswer::Why::TooFewLoads,
-                        "fewer than two loads can be built up to " +
-                            loadText(std::round(std::min(next.cap, ceiling) * 10) / 10) + " kg",
-                        {std::round(std::min(next.cap, ceiling) * 10) / 10}};
+                        say("fewer than two loads can be built up to %1 kg",
+                            figure(loadText(std::round(std::min(next.cap, ceiling) * 10) / 10)))};
     if (profile.oneRm && profile.oneRm->interval)
         next.oneRmNow = (profile.oneRm->interval->high - profile.oneRm->interval->low) / 2;
     next.ladders = rankedLadders(judge, candidates);

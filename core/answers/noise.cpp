@@ -127,8 +127,8 @@ void requireOneLift(std::span<const RepeatPair> pairs) {
     for (const RepeatPair& pair : pairs)
         if (pair.first.lift != pairs.front().first.lift || pair.second.lift != pair.first.lift ||
             pair.second.athlete != pair.first.athlete)
-            throw BadInput("repeat tests of several lifts or people",
-                           "pairs of one lift, each of one athlete");
+            throw BadInput(say("repeat tests of several lifts or people"),
+                           say("pairs of one lift, each of one athlete"));
 }
 
 } // namespace
@@ -159,8 +159,8 @@ Answer<LiftNoise> liftNoise(const Lift& lift, const Answer<Mvt>& mvt,
     requireOneLift(pairs);
     if (pairs.size() < 2)
         return NoAnswer{NoAnswer::Why::NoRepeatTests,
-                        pairs.empty() ? "no repeat test of this lift is marked as one"
-                                      : "one repeat test is too few: noise needs two or more"};
+                        pairs.empty() ? say("no repeat test of this lift is marked as one")
+                                      : say("one repeat test is too few: noise needs two or more")};
     return LiftNoise{.used = {pairs.begin(), pairs.end()},
                      .atLoads = noiseByLoad(pairs, level),
                      .oneRm = noiseOfOneRm(lift, mvt, pairs, level),

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/answers/reading.h"
+#include "core/model/words.h"
 
 #include <optional>
 #include <string>
@@ -36,6 +37,7 @@ struct Note {
         Unpaired,            ///< {sets}
         DeviceStudy,         ///< {sets, athletes} that a bias comes from
         ContextChanged,      ///< names: what changed, before, after
+        BaselineHasNoLine,   ///< why
         Other
     };
     Kind kind = Kind::Other;
@@ -44,6 +46,7 @@ struct Note {
     std::optional<DayNoise> noise = {};    ///< of DayNoiseSource
     std::optional<Smallest> smallest = {}; ///< of SmallestSource, where it is of speed
     std::vector<std::string> names = {};   ///< of ContextChanged
+    Words why = {};                        ///< of BaselineHasNoLine
 };
 
 } // namespace slopebook::answers

@@ -19,12 +19,13 @@ void validate(const PlanSettings& settings) {
         const double most = percent ? 120 : storableVelocityLimit;
         for (const double value : {t.from, t.to})
             if (!(value > 0 && value <= most))
-                throw BadInput(fixed(value, 2), percent
-                                                    ? "a share of the 1RM above 0 and up to 120 %"
-                                                    : "a velocity above 0 and under 10 m/s");
+                throw BadInput(figure(fixed(value, 2)),
+                               percent ? say("a share of the 1RM above 0 and up to 120 %")
+                                       : say("a velocity above 0 and under 10 m/s"));
     }
     if (settings.lossPercent && !(*settings.lossPercent > 0 && *settings.lossPercent < 100))
-        throw BadInput(fixed(*settings.lossPercent, 1), "a velocity loss between 0 and 100 %");
+        throw BadInput(figure(fixed(*settings.lossPercent, 1)),
+                       say("a velocity loss between 0 and 100 %"));
 }
 
 const std::optional<stats::Interval>& widest(const OneRm& oneRm) {
@@ -41,14 +42,15 @@ Answer<stats::Interval> aimOf(const Profile& profile, const Target& target) {
         to = profile.oneRm->estimate * target.to / 100;
     } else {
         if (!(profile.line.slope < 0))
-            return NoAnswer{NoAnswer::Why::SlopeNotNegative,
-                            "speed does not fall as load rises, so no load belongs to a speed"};
+            return NoAnswer{
+                NoAnswer::Why::SlopeNotNegative,
+                say("speed does not fall as load rises, so no load belongs to a speed")};
         for (const double v : {target.from, target.to})
             if (v >= profile.line.intercept)
                 return NoAnswer{NoAnswer::Why::SpeedNotReached,
-                                "the line starts at V0 = " + fixed(profile.line.intercept, 2) +
-                                    " m/s: " + fixed(v, 2) + " m/s is not reached at any load",
-                                {profile.line.intercept, v}};
+                                say("the line starts at V0 = %1 m/s: %2 m/s is not reached at any "
+                                    "load",
+                                    figure(fixed(profile.line.intercept, 2)), figure(fixed(v, 2)))};
         from = (target.from - profile.line.intercept) / profile.line.slope;
         to = (target.to - profile.line.intercept) / profile.line.slope;
     }
@@ -114,7 +116,7 @@ Answer<Plan> plan(const Lift& lift, const Profile& profile, const PlanSettings& 
     validate(settings);
     const auto built = buildableLoads(settings.equipment, settings.ceiling);
     if (built.empty())
-        return NoAnswer{NoAnswer::Why::Other, "no load can be built under that ceiling"};
+        return NoAnswer{NoAnswer::Why::Other, say("no load can be built under that ceiling")};
     Plan plan{.lift = lift, .profile = profile, .settings = settings};
     for (const BuiltLoad& load : built)
         plan.loads.push_back(plannedLoad(profile, load, settings));

@@ -31,8 +31,8 @@ void keepBest(std::vector<Sum>& sums) {
                            [](const Sum& a, const Sum& b) { return a.units == b.units; }),
                sums.end());
     if (sums.size() > mostLoads)
-        throw BadInput("equipment that makes more than " + std::to_string(mostLoads) + " loads",
-                       "fewer kinds of plates and masses in one set of equipment");
+        throw BadInput(say("equipment that makes more than %1 loads", mostLoads),
+                       say("fewer kinds of plates and masses in one set of equipment"));
 }
 
 /// One bounded piece more: every sum so far with 0 .. most of it, under the limit.
@@ -155,8 +155,8 @@ std::vector<BuiltLoad> buildableLoads(const Equipment& equipment,
                     [](const BuiltLoad& a, const BuiltLoad& b) { return a.exact == b.exact; }),
         loads.end());
     if (loads.size() > mostLoads)
-        throw BadInput("equipment that makes more than " + std::to_string(mostLoads) + " loads",
-                       "fewer kinds of plates and masses in one set of equipment");
+        throw BadInput(say("equipment that makes more than %1 loads", mostLoads),
+                       say("fewer kinds of plates and masses in one set of equipment"));
     return loads;
 }
 

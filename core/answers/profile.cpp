@@ -16,24 +16,23 @@ constexpr double curvatureP = 0.05;
 
 void requireLevel(double level) {
     if (!(level > 0.5 && level < 1))
-        throw BadInput(fixed(level, 4), "a confidence level between 0.5 and 1");
+        throw BadInput(figure(fixed(level, 4)), say("a confidence level between 0.5 and 1"));
 }
 
 Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const stats::Line& line,
                             double level) {
     if (lift.ballistic)
         return NoAnswer{NoAnswer::Why::BallisticLift,
-                        "a thrown or jumped lift is followed by velocity at load only"};
+                        say("a thrown or jumped lift is followed by velocity at load only")};
     if (!mvt)
         return mvt.why();
     if (line.slope * (line.xMax - line.xMin) > -noScatter)
         return NoAnswer{NoAnswer::Why::SlopeNotNegative,
-                        "speed does not fall as load rises, so no maximum can be read off"};
+                        say("speed does not fall as load rises, so no maximum can be read off")};
     if (line.intercept <= mvt->value)
         return NoAnswer{NoAnswer::Why::ThresholdAboveV0,
-                        "the line starts at V0 = " + fixed(line.intercept, 2) +
-                            " m/s, not above the MVT of " + fixed(mvt->value, 2) + " m/s",
-                        {line.intercept, mvt->value}};
+                        say("the line starts at V0 = %1 m/s, not above the MVT of %2 m/s",
+                            figure(fixed(line.intercept, 2)), figure(fixed(mvt->value, 2)))};
     OneRm oneRm{.estimate = line.xMean + (mvt->value - line.yMean) / line.slope};
     if (line.hasInference()) {
         const auto exact = stats::inversePrediction(line, mvt->value, 0, level);
@@ -141,7 +140,7 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
                         double level) {
     requireLevel(level);
     if (session.points.empty())
-        return NoAnswer{NoAnswer::Why::NoPoints, "no set of this session counts"};
+        return NoAnswer{NoAnswer::Why::NoPoints, say("no set of this session counts")};
     std::vector<double> x;
     std::vector<double> y;
     for (const Point& p : session.points) {
@@ -150,9 +149,9 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
     }
     const auto line = stats::fitLine(x, y);
     if (!line)
-        return NoAnswer{NoAnswer::Why::OneLoad,
-                        "every point is at " + loadText(x.front()) + " kg: a line needs two loads",
-                        {x.front()}};
+        return NoAnswer{
+            NoAnswer::Why::OneLoad,
+            say("every point is at %1 kg: a line needs two loads", figure(loadText(x.front())))};
     Profile p{.session = session,
               .level = level,
               .line = *line,

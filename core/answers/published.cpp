@@ -43,8 +43,8 @@ class Cells {
 public:
     Cells(const Row& row, long line) : m_row(row), m_line(line) {
         if (row.size() != columns.size())
-            throw BadInput({"published.csv", line, ""}, std::to_string(row.size()) + " columns",
-                           std::to_string(columns.size()));
+            throw BadInput({"published.csv", line, {}},
+                           asIs(std::to_string(row.size()) + " columns"), inWords(columns.size()));
     }
     const std::string& text(Column column) const { return m_row[column]; }
     std::optional<double> figure(Column column, Column source) const {
@@ -60,8 +60,8 @@ public:
         return value;
     }
     [[noreturn]] void fail(Column column, const std::string& expected) const {
-        throw BadInput({"published.csv", m_line, columns[column]}, "\"" + m_row[column] + "\"",
-                       expected);
+        throw BadInput({"published.csv", m_line, asIs(columns[column])},
+                       asIs("\"" + m_row[column] + "\""), asIs(expected));
     }
 
 private:
@@ -112,8 +112,8 @@ std::vector<PublishedLift> parsePublished(std::string_view csv) {
     const std::vector<Row> rows = csvRows(csv, "published.csv");
     if (rows.empty() || !std::ranges::equal(rows.front(), columns, {}, {},
                                             [](const char* c) { return std::string_view(c); }))
-        throw BadInput({"published.csv", 1, ""}, "another header row",
-                       "lift, kind, mvt, ..., smallest_source");
+        throw BadInput({"published.csv", 1, {}}, asIs("another header row"),
+                       asIs("lift, kind, mvt, ..., smallest_source"));
     std::vector<PublishedLift> lifts;
     for (std::size_t i = 1; i < rows.size(); ++i)
         lifts.push_back(liftOf(Cells(rows[i], static_cast<long>(i) + 1)));

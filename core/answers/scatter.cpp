@@ -54,7 +54,7 @@ std::optional<AthleteScatter> pooledScatter(std::span<const LiftSession> session
 double scatterForReps(double s, double repSd, PointRule rule, int repsNow, int repsNext) {
     for (const int reps : {repsNow, repsNext})
         if (reps < 1 || reps > 100)
-            throw BadInput(std::to_string(reps) + " reps", "1 to 100 reps");
+            throw BadInput(say("%1 reps", reps), say("1 to 100 reps"));
     const auto share = [&](int reps) {
         return rule == PointRule::Mean ? 1.0 / reps : largestVariance(reps);
     };

@@ -125,7 +125,7 @@ std::string_view verdict(Reading reading) {
 
 std::string oneRmText(const SentenceParts& parts) {
     if (!parts.oneRm)
-        return "no estimated max: " + parts.oneRmReason;
+        return "no estimated max: " + english(parts.oneRmReason);
     const ReadChange& r = parts.oneRm->read;
     std::string text = std::string(verdict(r.reading)) + ": " + signedFixed(r.change, 1) + " kg (" +
                        signedFixed(r.interval.low, 1) + " to " + signedFixed(r.interval.high, 1) +
@@ -165,7 +165,7 @@ SentenceParts sentenceParts(const Comparison& c) {
         return parts;
     }
     if (c.oneRm->read.reading == Reading::NoFigure)
-        parts.oneRmReason = "a slope is not certain enough to bound its change";
+        parts.oneRmReason = say("a slope is not certain enough to bound its change");
     else
         parts.oneRm = *c.oneRm;
     parts.reachFrom = c.from.oneRm->reach;

@@ -23,7 +23,7 @@ struct SentenceParts {
     std::vector<Clause> clauses = {}; ///< by load, over the loads inside what both sessions cover
     bool noOverlap = false;
     std::optional<OneRmChange> oneRm = {}; ///< absent: no figure, see oneRmReason
-    std::string oneRmReason = {};
+    Words oneRmReason = {};
     double reachFrom = 0, reachTo = 0; ///< said wherever below 0.80
 };
 

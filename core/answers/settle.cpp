@@ -42,7 +42,8 @@ std::optional<int> bothOf(const std::optional<int>& change, const std::optional<
 
 Repeats repeatsToSettle(const RepeatsQuestion& q) {
     if (!(q.smallest > 0))
-        throw BadInput("a smallest change of zero", "a smallest change that matters above 0");
+        throw BadInput(say("a smallest change of zero"),
+                       say("a smallest change that matters above 0"));
     const auto change = [&](const Layout& layout) {
         const auto v = changeVariance(q, layout);
         return v.value > 0 ? stats::tTestPower(q.smallest, std::sqrt(v.value), v.df, q.level) : 1.0;

@@ -35,8 +35,7 @@ struct Compared {
 };
 
 NoAnswer noSession(const Period& period) {
-    return {
-        NoAnswer::Why::NoSuchSession, "no session of this lift in " + period.name, {}, period.name};
+    return {NoAnswer::Why::NoSuchSession, say("no session of this lift in %1", period.name)};
 }
 
 Compared comparedIn(const Lift& lift, const SquadMember& member, const Period& from,
@@ -76,9 +75,8 @@ SquadRow rowAt(const Compared& c, Mass load) {
     const bool own = std::ranges::count(c.member->checkLoads, load) > 0;
     if (at.extrapolated && !own)
         row.read = NoAnswer{NoAnswer::Why::BeyondLoads,
-                            loadText(kilograms(load)) +
-                                " kg lies beyond the loads that both sessions cover",
-                            {kilograms(load)}};
+                            say("%1 kg lies beyond the loads that both sessions cover",
+                                figure(loadText(kilograms(load))))};
     else
         row.read = at.read;
     return row;
@@ -93,7 +91,7 @@ SquadRow rowOfOneRm(const Compared& c) {
         row.read = change.why();
     else if (change->read.reading == Reading::NoFigure)
         row.read = NoAnswer{NoAnswer::Why::SlopeUncertain,
-                            "a slope is not certain enough to bound the change"};
+                            say("a slope is not certain enough to bound the change")};
     else
         row.read = change->read;
     for (const Profile* p : {&c.comparison->from, &c.comparison->to})
@@ -191,7 +189,8 @@ Answer<Squad> squadChange(const Lift& lift, std::span<const SquadMember> members
                           const Period& from, const Period& to, const std::vector<Mass>& loads,
                           const SettingsOf& settingsOf, double level) {
     if (members.empty())
-        return NoAnswer{NoAnswer::Why::TooFewSessions, "no athlete has a session of this lift"};
+        return NoAnswer{NoAnswer::Why::TooFewSessions,
+                        say("no athlete has a session of this lift")};
     const std::vector<Mass> asked = loads.empty() ? loadsOf(members) : loads;
     std::vector<Compared> compared;
     for (const SquadMember& member : members)

@@ -25,7 +25,7 @@ Answer<SquadRelation> squadRelation(const Lift& lift, std::span<const LiftSessio
                                     double level) {
     if (lift.ballistic)
         return NoAnswer{NoAnswer::Why::BallisticLift,
-                        "a thrown or jumped lift has no 1RM to take shares of"};
+                        say("a thrown or jumped lift has no 1RM to take shares of")};
     SquadRelation relation{.level = level};
     std::set<AthleteId> athletes;
     std::vector<double> velocity, percent;
@@ -46,11 +46,11 @@ Answer<SquadRelation> squadRelation(const Lift& lift, std::span<const LiftSessio
     if (relation.athletes < fewestAthletes || relation.points.size() < fewestPoints || !linear)
         return NoAnswer{
             NoAnswer::Why::TooFewSessions,
-            "a squad's relation needs sessions with a measured 1RM of at least three "
-            "athletes and six points; there are " +
-                counted(relation.athletes, "athlete") + " and " +
-                counted(static_cast<int>(relation.points.size()), "point"),
-            {static_cast<double>(relation.athletes), static_cast<double>(relation.points.size())}};
+            say("a squad's relation needs sessions with a measured 1RM of at least three athletes "
+                "and six points; there are %1 and %2",
+                relation.athletes == 1 ? say("1 athlete") : say("%1 athletes", relation.athletes),
+                relation.points.size() == 1 ? say("1 point")
+                                            : say("%1 points", relation.points.size()))};
     relation.linear = *linear;
     relation.quadratic = stats::fitParabola(velocity, percent, 2);
     return relation;

@@ -49,8 +49,8 @@ class Cells {
 public:
     Cells(const std::vector<std::string>& row, long line) : m_row(row), m_line(line) {
         if (row.size() != columns.size())
-            throw BadInput({file, line, ""}, std::to_string(row.size()) + " columns",
-                           std::to_string(columns.size()));
+            throw BadInput({file, line, {}}, asIs(std::to_string(row.size()) + " columns"),
+                           inWords(columns.size()));
     }
     const std::string& text(Column column) const { return m_row[column]; }
     bool oneOf(Column column, std::string_view yes, std::string_view no) const {
@@ -85,8 +85,8 @@ public:
         return *value;
     }
     [[noreturn]] void fail(Column column, const std::string& expected) const {
-        throw BadInput({file, m_line, std::string(columns[column])}, "\"" + text(column) + "\"",
-                       expected);
+        throw BadInput({file, m_line, inWords(columns[column])}, asIs("\"" + text(column) + "\""),
+                       asIs(expected));
     }
 
 private:
@@ -121,7 +121,7 @@ TestKind kindOf(const Cells& cells) {
 std::vector<TestKind> parseTestKinds(std::string_view csv) {
     const auto rows = csvRows(csv, file);
     if (rows.empty() || !std::ranges::equal(rows.front(), columns))
-        throw BadInput({file, 1, ""}, "another header row", "name, unit, ..., note");
+        throw BadInput({file, 1, {}}, asIs("another header row"), asIs("name, unit, ..., note"));
     std::vector<TestKind> kinds;
     for (std::size_t i = 1; i < rows.size(); ++i)
         kinds.push_back(kindOf(Cells(rows[i], static_cast<long>(i) + 1)));

@@ -31,15 +31,15 @@ Mvt ownMvt(std::span<const Point> maxima) {
 Answer<Mvt> chooseMvt(const Lift& lift, std::span<const Point> maxima) {
     if (lift.ballistic)
         return NoAnswer{NoAnswer::Why::BallisticLift,
-                        "a thrown or jumped lift is followed by velocity at load only"};
+                        say("a thrown or jumped lift is followed by velocity at load only")};
     if (!maxima.empty())
         return ownMvt(maxima);
     if (!lift.mvt)
         return NoAnswer{NoAnswer::Why::NoThreshold,
-                        "no minimal-velocity threshold (MVT) is known for this lift"};
+                        say("no minimal-velocity threshold (MVT) is known for this lift")};
     if (lift.kind == VelocityKind::Peak && lift.mvt->origin == Mvt::Origin::Published)
         return NoAnswer{NoAnswer::Why::NoThreshold,
-                        "no published threshold (MVT) holds for peak velocity"};
+                        say("no published threshold (MVT) holds for peak velocity")};
     return *lift.mvt;
 }
 

@@ -36,12 +36,12 @@ bool oneOf(const Cells& cells, std::size_t column, std::string_view yes, std::st
     if (!cells.said(column) || cells.raw(column) == no)
         return false;
     if (cells.raw(column) != yes)
-        cells.refuse(column, std::string(yes) + " or " + std::string(no));
+        cells.refuse(column, say("%1 or %2", yes, no));
     return true;
 }
 
 TestKind readTest(const Cells& cells) {
-    constexpr const char* positive = "a number above 0, such as 0.05";
+    constexpr Phrase positive = "a number above 0, such as 0.05";
     TestKind kind;
     kind.name = cells.name(TestName);
     kind.unit = cells.name(TestUnit);
@@ -70,14 +70,14 @@ void fill(const Cells& cells, std::size_t column, std::string& held) {
     if (said.empty() || said == held)
         return;
     if (!held.empty())
-        cells.refuse(column, "\"" + held + "\", as an earlier row of this session says");
+        cells.refuse(column, say("\"%1\", as an earlier row of this session says", held));
     held = said;
 }
 
 Attempt readAttempt(const Cells& cells) {
-    constexpr const char* expected = "a value above 0; where the test was not possible, the reason "
-                                     "under not_possible and nothing here";
-    constexpr const char* contact = "a contact time in s above 0 and under 10";
+    constexpr Phrase expected = "a value above 0; where the test was not possible, the reason "
+                                "under not_possible and nothing here";
+    constexpr Phrase contact = "a contact time in s above 0 and under 10";
     Attempt attempt;
     if (cells.said(AttemptSide))
         attempt.side = need(cells, AttemptSide, bodySideFromWord(cells.raw(AttemptSide)),
@@ -129,7 +129,7 @@ std::vector<std::string> BatteryTables::readTests(const std::filesystem::path& f
 }
 
 std::vector<std::string> BatteryTables::readAttempts(const std::filesystem::path& file) {
-    constexpr const char* dateExpected = "a date written year-month-day, such as 2026-03-14";
+    constexpr Phrase dateExpected = "a date written year-month-day, such as 2026-03-14";
     return readRows(
         file, attemptColumns, attemptRequired, [&](const Cells& cells, const Where& where) {
             const std::string athlete = cells.name(AttemptAthlete);

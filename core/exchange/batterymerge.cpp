@@ -24,8 +24,8 @@ public:
         TestKind same = row.kind;
         same.name = held->value.name;
         if (held->value != same)
-            throw BadInput(row.where, "the test \"" + row.kind.name + "\" told otherwise",
-                           "that test as the log has it");
+            throw BadInput(row.where, say("the test \"%1\" told otherwise", row.kind.name),
+                           say("that test as the log has it"));
     }
 
     void session(const StagedBattery& staged) {
@@ -78,9 +78,9 @@ private:
             return *held;
         if (const auto known = m_known ? m_known(name) : std::nullopt)
             return make(*known);
-        throw BadInput(where, "the test \"" + name + "\"",
-                       "a test of the log, one that the program knows, or a file of tests that "
-                       "explains it");
+        throw BadInput(where, say("the test \"%1\"", name),
+                       say("a test of the log, one that the program knows, or a file of tests that "
+                           "explains it"));
     }
 
     AthleteId athleteFor(const std::string& name) {
@@ -115,8 +115,8 @@ private:
             if (said.empty() || said == text)
                 return;
             if (!text.empty())
-                throw BadInput({staged.where.file, staged.where.line, column}, "\"" + said + "\"",
-                               "\"" + text + "\", as the log has it");
+                throw BadInput({staged.where.file, staged.where.line, asIs(column)},
+                               say("\"%1\"", said), say("\"%1\", as the log has it", text));
             text = said;
         };
         fill(held.surface, staged.context.surface, "surface");
@@ -140,8 +140,8 @@ private:
         } else if (held->attempts == test.attempts) {
             m_report.attemptsAlreadyThere += static_cast<int>(test.attempts.size());
         } else {
-            throw BadInput(test.where, "other attempts of \"" + test.name + "\"",
-                           "the attempts of that session as the log has them");
+            throw BadInput(test.where, say("other attempts of \"%1\"", test.name),
+                           say("the attempts of that session as the log has them"));
         }
     }
 
@@ -152,8 +152,8 @@ private:
         } else {
             const auto lift = find(m_lifts, missing.lift);
             if (lift == m_lifts.end())
-                throw BadInput(missing.where, "the lift \"" + missing.lift + "\"",
-                               "a lift of the log");
+                throw BadInput(missing.where, say("the lift \"%1\"", missing.lift),
+                               say("a lift of the log"));
             gap.lift = lift->id;
         }
         if (std::ranges::find(battery.gaps, gap) != battery.gaps.end())

@@ -71,16 +71,16 @@ std::string csvText(std::string_view text) {
     return quoted;
 }
 
-std::string found(std::string_view cell) {
+Words found(std::string_view cell) {
     constexpr std::size_t most = 60;
     if (cell.empty())
-        return "nothing";
+        return say("nothing");
     if (cell.size() <= most)
-        return "\"" + std::string(cell) + "\"";
+        return say("\"%1\"", cell);
     std::size_t end = most;
     while (end > 0 && (static_cast<unsigned char>(cell[end]) & 0xC0) == 0x80)
         --end; // not in the middle of a character
-    return "\"" + std::string(cell.substr(0, end)) + "...\"";
+    return say("\"%1...\"", cell.substr(0, end));
 }
 
 } // namespace slopebook::exchange

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/model/mass.h"
+#include "core/model/words.h"
 
 #include <optional>
 #include <string>
@@ -31,6 +32,6 @@ std::string writeKilograms(Mass mass);
 std::string csvText(std::string_view text);
 
 /// What was found, for a message: the cell in quotes, cut where it is long; "nothing" when empty.
-std::string found(std::string_view cell);
+Words found(std::string_view cell);
 
 } // namespace slopebook::exchange

@@ -28,7 +28,8 @@ struct Parser {
     csv_parser held{};
     explicit Parser(char delimiter) {
         if (csv_init(&held, CSV_STRICT | CSV_STRICT_FINI) != 0)
-            throw LogError(LogError::Kind::Unavailable, "The CSV reader could not be started.");
+            throw LogError(LogError::Kind::Unavailable,
+                           say("The CSV reader could not be started."));
         csv_set_delim(&held, static_cast<unsigned char>(delimiter));
         csv_set_realloc_func(&held, boundedRealloc);
         csv_set_blk_size(&held, 4096);
@@ -57,9 +58,8 @@ public:
     }
 
 private:
-    [[noreturn]] void refuse(long line, std::string found, std::string expected) const {
-        throw BadInput({.file = m_file, .line = line, .column = {}}, std::move(found),
-                       std::move(expected));
+    [[noreturn]] void refuse(long line, Phrase found, Phrase expected) const {
+        throw BadInput({.file = m_file, .line = line, .column = {}}, say(found), say(expected));
     }
 
     void refuseMark(std::string_view text) const {

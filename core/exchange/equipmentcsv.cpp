@@ -11,7 +11,7 @@ namespace slopebook::exchange {
 
 namespace {
 
-constexpr const char* massExpected =
+constexpr Phrase massExpected =
     "a mass above 0 and under 1000 kg with a decimal point, such as 20 or 2.5";
 
 ExactMass readMass(const Cells& cells, MassUnit unit) {
@@ -31,7 +31,8 @@ void takePiece(const Cells& cells, Equipment& set) {
     if (cells.said(EquipmentPairs) && piece != "plate")
         cells.refuse(EquipmentPairs, "nothing: plates alone come in pairs");
     if (cells.said(EquipmentPieceName) && (piece == "plate" || piece == "ceiling"))
-        cells.refuse(EquipmentPieceName, "nothing: a " + std::string(piece) + " has no name");
+        cells.refuse(EquipmentPieceName, piece == "plate" ? say("nothing: a plate has no name")
+                                                          : say("nothing: a ceiling has no name"));
     if (piece == "bar") {
         set.bars.push_back({.name = cells.text(EquipmentPieceName), .mass = mass, .unit = unit});
     } else if (piece == "plate") {
@@ -54,7 +55,8 @@ void takeNote(const Cells& cells, Equipment& set) {
     if (note.empty())
         return;
     if (!set.note.empty() && set.note != note)
-        cells.refuse(EquipmentNote, found(set.note) + ", as an earlier row says of the same set");
+        cells.refuse(EquipmentNote,
+                     say("%1, as an earlier row says of the same set", found(set.note)));
     set.note = note;
 }
 
@@ -85,7 +87,7 @@ std::vector<std::string> EquipmentTable::read(const std::filesystem::path& file)
             at = sets.insert(at, {.equipment = {.name = name},
                                   .where = {.file = file.string(),
                                             .line = row.line,
-                                            .column = std::string(equipmentColumns[0])}});
+                                            .column = inWords(equipmentColumns[0])}});
         takePiece(cells, at->equipment);
         takeNote(cells, at->equipment);
     });
@@ -93,7 +95,7 @@ std::vector<std::string> EquipmentTable::read(const std::filesystem::path& file)
         try {
             validate(at->equipment);
         } catch (const BadInput& bad) {
-            throw BadInput(at->where, bad.found() + " in \"" + at->equipment.name + "\"",
+            throw BadInput(at->where, say("%1 in \"%2\"", bad.found(), at->equipment.name),
                            bad.expected());
         }
     return table ? table->notUsed() : std::vector<std::string>{};
@@ -115,9 +117,9 @@ std::vector<std::string> mergeEquipment(log::Log& log, const EquipmentTable& tab
         read.name = same->value.name;
         if (read != same->value)
             throw BadInput(entry.where,
-                           "the set of equipment \"" + entry.equipment.name + "\" told otherwise",
-                           "its pieces as the log has them (an import adds, it does not "
-                           "overwrite: change it in the program)");
+                           say("the set of equipment \"%1\" told otherwise", entry.equipment.name),
+                           say("its pieces as the log has them (an import adds, it does not "
+                               "overwrite: change it in the program)"));
     }
     return made;
 }

@@ -142,7 +142,7 @@ private:
     void widen(const CsvRow& row) {
         if (row.fields.size() > mostColumns)
             throw BadInput({.file = {}, .line = row.line, .column = {}},
-                           std::to_string(row.fields.size()) + " columns", "at most 500");
+                           say("%1 columns", row.fields.size()), say("at most 500"));
         if (m_facts.columns.size() < row.fields.size())
             m_facts.columns.resize(row.fields.size());
     }
@@ -214,10 +214,9 @@ std::vector<std::string> FileFacts::headings() const {
     return names;
 }
 
-std::string FileFacts::columnName(std::size_t index) const {
-    return index < columns.size() && !columns[index].heading.empty()
-               ? columns[index].heading
-               : "column " + std::to_string(index + 1);
+Words FileFacts::columnName(std::size_t index) const {
+    return index < columns.size() && !columns[index].heading.empty() ? asIs(columns[index].heading)
+                                                                     : say("column %1", index + 1);
 }
 
 FileFacts lookAt(const Source& source, const LayoutTold& told, const Progress& progress) {

@@ -45,7 +45,7 @@ struct FileFacts {
     long rows = 0;             ///< with something in them, without the header
     std::vector<std::string> headings() const;
     /// "Gewicht", or "column 3".
-    std::string columnName(std::size_t at) const;
+    Words columnName(std::size_t at) const;
 };
 constexpr std::size_t firstShown = 50;
 

@@ -12,12 +12,20 @@ namespace slopebook::exchange {
 
 namespace {
 
-std::string setName(const Staging& staging, const StagedSet& set) {
+Words setName(const Staging& staging, const StagedSet& set) {
     const StagedSession& session = staging.sessions[static_cast<std::size_t>(set.session)];
-    return "set " + std::to_string(set.number) + " of " +
-           staging.lifts[static_cast<std::size_t>(set.lift)].name + " of " +
-           staging.athletes.names()[static_cast<std::size_t>(session.athlete)] + " on " +
-           dateKey(session.date, session.ordinal);
+    return say("set %1 of %2 of %3 on %4", set.number,
+               staging.lifts[static_cast<std::size_t>(set.lift)].name,
+               staging.athletes.names()[static_cast<std::size_t>(session.athlete)],
+               sayDay(session.date, session.ordinal));
+}
+
+Words inKilograms(Mass mass) {
+    return say("%1 kg", figure(writeKilograms(mass)));
+}
+
+Words inNumbers(double speed) {
+    return say("%1 m/s", figure(writeNumber(speed)));
 }
 
 // Indices of a list in the order of what key makes of its elements.
@@ -94,16 +102,17 @@ SessionId Merge::sessionFor(const Staging& staging, const StagedSession& staged)
     return id;
 }
 
-std::string Merge::about(const Staging& staging, const StagedSession& session) const {
-    return "the session of " + staging.athletes.names()[static_cast<std::size_t>(session.athlete)] +
-           " on " + dateKey(session.date, session.ordinal);
+Words Merge::about(const Staging& staging, const StagedSession& session) const {
+    return say("the session of %1 on %2",
+               staging.athletes.names()[static_cast<std::size_t>(session.athlete)],
+               sayDay(session.date, session.ordinal));
 }
 
 void Merge::fillHead(const Staging& staging, const StagedSession& staged,
                      Stored<SessionId, SessionHead>& held) {
     SessionHead head = held.value;
-    const auto inLog = [&](const std::string& text) {
-        return text + ", as the log has for " + about(staging, staged);
+    const auto inLog = [&](const Words& kept) {
+        return say("%1, as the log has for %2", kept, about(staging, staged));
     };
     if (staged.device) {
         const DeviceId device = deviceFor(staged.device->value);
@@ -117,8 +126,8 @@ void Merge::fillHead(const Staging& staging, const StagedSession& staged,
     if (staged.bodyMass) {
         if (head.bodyMass && *head.bodyMass != staged.bodyMass->value)
             staging.contradict(staged.bodyMass->place, "body_mass_kg",
-                               writeKilograms(staged.bodyMass->value) + " kg",
-                               inLog(writeKilograms(*head.bodyMass) + " kg"));
+                               inKilograms(staged.bodyMass->value),
+                               inLog(inKilograms(*head.bodyMass)));
         head.bodyMass = staged.bodyMass->value;
     }
     const auto fillText = [&](std::string& mine, const MaybeSaid<std::string>& theirs,
@@ -135,7 +144,8 @@ void Merge::fillHead(const Staging& staging, const StagedSession& staged,
         return;
     m_log.change(held.id, head);
     held.value = head;
-    m_report.filledIn.push_back(about(staging, staged) + ": device, place, body mass or note");
+    m_report.filledIn.push_back(english(about(staging, staged)) +
+                                ": device, place, body mass or note");
 }
 
 // After all sessions are there: a repeat may stand before what it repeats.
@@ -144,9 +154,9 @@ void Merge::repeats(const Staging& staging) {
         const StagedSession& staged = staging.sessions[i];
         if (!staged.repeatOf)
             continue;
-        const auto refuse = [&](const std::string& expected) {
+        const auto refuse = [&](Phrase expected) {
             staging.contradict(staged.repeatOf->place, "repeat_of", found(staged.repeatOf->value),
-                               expected);
+                               say(expected));
         };
         const std::string& key = staged.repeatOf->value;
         const auto hash = key.find('#');
@@ -168,7 +178,7 @@ void Merge::repeats(const Staging& staging) {
         held.value.repeatOf = target->second.id;
         m_log.change(held.id, held.value);
         if (m_sessionWasThere[i])
-            m_report.filledIn.push_back(about(staging, staged) + ": repeats " + key);
+            m_report.filledIn.push_back(english(about(staging, staged)) + ": repeats " + key);
     }
 }
 
@@ -212,16 +222,16 @@ void Merge::newSet(const Staging& staging, const StagedSet& staged) {
 // What the file leaves blank says nothing against the log: a rep that was excluded in the program
 // after the file had been imported stays excluded.
 void Merge::knownSet(const Staging& staging, const StagedSet& staged, const log::PlacedSet& held) {
-    const auto inLog = [&](const std::string& text) {
-        return text + ", as the log has for " + setName(staging, staged);
+    const auto inLog = [&](const Words& kept) {
+        return say("%1, as the log has for %2", kept, setName(staging, staged));
     };
     const Set& set = held.set;
     if (set.load != staged.load.value)
-        staging.contradict(staged.load.place, "load_kg", writeKilograms(staged.load.value) + " kg",
-                           inLog(writeKilograms(set.load) + " kg"));
+        staging.contradict(staged.load.place, "load_kg", inKilograms(staged.load.value),
+                           inLog(inKilograms(set.load)));
     if (staged.maximum && staged.maximum->value != set.trueMaximum)
-        staging.contradict(staged.maximum->place, "maximum", staged.maximum->value ? "1" : "0",
-                           inLog(set.trueMaximum ? "1" : "0"));
+        staging.contradict(staged.maximum->place, "maximum", inWords(staged.maximum->value ? 1 : 0),
+                           inLog(inWords(set.trueMaximum ? 1 : 0)));
     if (staged.excluded && staged.excluded->value != set.excluded)
         staging.contradict(staged.excluded->place, "set_excluded", found(staged.excluded->value),
                            inLog(found(set.excluded)));
@@ -234,9 +244,8 @@ void Merge::knownSet(const Staging& staging, const StagedSet& staged, const log:
         }
         const Rep& rep = set.reps[i];
         if (rep.velocity != file.reps[i].velocity)
-            staging.contradict(staged.reps[i].place, "velocity",
-                               writeNumber(file.reps[i].velocity) + " m/s",
-                               inLog(writeNumber(rep.velocity) + " m/s"));
+            staging.contradict(staged.reps[i].place, "velocity", inNumbers(file.reps[i].velocity),
+                               inLog(inNumbers(rep.velocity)));
         if (!file.reps[i].excluded.empty() && file.reps[i].excluded != rep.excluded)
             staging.contradict(staged.reps[i].place, "excluded", found(file.reps[i].excluded),
                                inLog(found(rep.excluded)));
@@ -244,15 +253,15 @@ void Merge::knownSet(const Staging& staging, const StagedSet& staged, const log:
     if (!file.note.empty() && set.note.empty())
         grown.note = file.note;
     else if (!file.note.empty() && set.note != file.note)
-        m_report.flagged.push_back(staging.lineOf(staged.notes.front().place) +
-                                   ": another note than the log's, which stays (" +
-                                   setName(staging, staged) + ")");
+        m_report.flagged.push_back(say("%1: another note than the log's, which stays (%2)",
+                                       staging.lineOf(staged.notes.front().place),
+                                       setName(staging, staged)));
     ++m_report.setsAlreadyThere;
     if (grown == set)
         return;
     m_log.change(held.id, grown);
     m_report.repsAdded += static_cast<int>(grown.reps.size() - set.reps.size());
-    m_report.filledIn.push_back(setName(staging, staged) +
+    m_report.filledIn.push_back(english(setName(staging, staged)) +
                                 (grown.reps.size() > set.reps.size() ? ": reps" : ": note"));
 }
 

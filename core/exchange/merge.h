@@ -64,7 +64,7 @@ private:
     void newSet(const Staging& staging, const StagedSet& staged);
     void knownSet(const Staging& staging, const StagedSet& staged, const log::PlacedSet& held);
     std::map<SessionKey, Stored<SessionId, SessionHead>>& sessionsOf(AthleteId athlete);
-    std::string about(const Staging& staging, const StagedSession& session) const;
+    Words about(const Staging& staging, const StagedSession& session) const;
 
     log::Log& m_log;
     const ImportSettings& m_settings;

@@ -28,19 +28,21 @@ Stored<Id, Value>* exact(std::vector<Stored<Id, Value>>& list, const std::string
     return it == list.end() ? nullptr : &*it;
 }
 
-[[noreturn]] void contradicts(const Where& where, const char* column, const std::string& found,
-                              const std::string& inLog, const std::string& of) {
-    throw BadInput({.file = where.file, .line = where.line, .column = column}, found,
-                   inLog + ", as the log has for " + of +
-                       " (an import adds, it does not overwrite: change it in the program)");
+[[noreturn]] void contradicts(const Where& where, const char* column, const Words& found,
+                              const Words& inLog, const Words& of) {
+    throw BadInput(
+        {.file = where.file, .line = where.line, .column = asIs(column)}, found,
+        say("%1, as the log has for %2 (an import adds, it does not overwrite: change it "
+            "in the program)",
+            inLog, of));
 }
 
-std::string kgText(double value) {
-    return writeNumber(value) + " kg";
+Words kgText(double value) {
+    return say("%1 kg", figure(writeNumber(value)));
 }
 
-std::string speedText(double value) {
-    return writeNumber(value) + " m/s";
+Words speedText(double value) {
+    return say("%1 m/s", figure(writeNumber(value)));
 }
 
 } // namespace
@@ -68,7 +70,7 @@ void Merge::athlete(const Row<Athlete>& row) {
         m_report.filledIn.push_back("athlete " + row.value.name + ": note");
     } else if (!row.value.note.empty() && held->value.note != row.value.note) {
         contradicts(row.where, "athlete_note", found(row.value.note), found(held->value.note),
-                    row.value.name);
+                    asIs(row.value.name));
     }
 }
 
@@ -83,7 +85,7 @@ void Merge::device(const Row<Device>& row) {
         m_report.filledIn.push_back("device " + row.value.name + ": note");
     } else if (!row.value.note.empty() && held->value.note != row.value.note) {
         contradicts(row.where, "device_note", found(row.value.note), found(held->value.note),
-                    row.value.name);
+                    asIs(row.value.name));
     }
 }
 
@@ -103,26 +105,26 @@ void Merge::fillLift(const Row<LiftRow>& row, Stored<LiftId, Lift>& held) {
     const Lift& file = row.value.lift;
     Lift lift = held.value;
     if (row.value.kindSaid && file.kind != lift.kind)
-        contradicts(row.where, "velocity_kind", std::string(word(file.kind)),
-                    std::string(word(lift.kind)), lift.name);
+        contradicts(row.where, "velocity_kind", inWords(word(file.kind)), inWords(word(lift.kind)),
+                    asIs(lift.name));
     if (file.rule != lift.rule)
-        contradicts(row.where, "point_rule", std::string(word(file.rule)),
-                    std::string(word(lift.rule)), lift.name);
+        contradicts(row.where, "point_rule", inWords(word(file.rule)), inWords(word(lift.rule)),
+                    asIs(lift.name));
     if (row.value.ballisticSaid && file.ballistic != lift.ballistic)
-        contradicts(row.where, "ballistic", file.ballistic ? "1" : "0", lift.ballistic ? "1" : "0",
-                    lift.name);
+        contradicts(row.where, "ballistic", inWords(file.ballistic ? 1 : 0),
+                    inWords(lift.ballistic ? 1 : 0), asIs(lift.name));
     const auto fill = [&](auto& mine, const auto& theirs, const char* column, const auto& show) {
         if (!theirs)
             return;
         if (mine && *mine != *theirs)
-            contradicts(row.where, column, show(*theirs), show(*mine), lift.name);
+            contradicts(row.where, column, show(*theirs), show(*mine), asIs(lift.name));
         mine = theirs;
     };
     fill(lift.smallestVelocity, file.smallestVelocity, "smallest_velocity", speedText);
     fill(lift.smallestOneRm, file.smallestOneRm, "smallest_1rm_kg", kgText);
     fillMvt(row, lift);
     if (!file.note.empty() && !lift.note.empty() && file.note != lift.note)
-        contradicts(row.where, "lift_note", found(file.note), found(lift.note), lift.name);
+        contradicts(row.where, "lift_note", found(file.note), found(lift.note), asIs(lift.name));
     if (!file.note.empty())
         lift.note = file.note;
     if (lift == held.value)
@@ -143,7 +145,7 @@ void Merge::fillMvt(const Row<LiftRow>& row, Lift& lift) {
                              said->origin == Mvt::Origin::Coach;
     if (lift.mvt && !overDefault)
         contradicts(row.where, "mvt", speedText(said->value), speedText(lift.mvt->value),
-                    lift.name);
+                    asIs(lift.name));
     lift.mvt = said;
 }
 
@@ -166,10 +168,10 @@ void Merge::block(const Row<Block>& row, const std::vector<Stored<BlockId, Block
     Block block = same->value;
     if (file.ceiling && block.ceiling && *file.ceiling != *block.ceiling)
         contradicts(row.where, "ceiling_kg", kgText(kilograms(*file.ceiling)),
-                    kgText(kilograms(*block.ceiling)), "block " + block.name);
+                    kgText(kilograms(*block.ceiling)), say("block %1", block.name));
     if (!file.note.empty() && !block.note.empty() && file.note != block.note)
         contradicts(row.where, "block_note", found(file.note), found(block.note),
-                    "block " + block.name);
+                    say("block %1", block.name));
     block.first = std::min(block.first, file.first);
     block.last = std::max(block.last, file.last);
     if (file.ceiling)
@@ -208,11 +210,10 @@ LiftId Merge::liftFor(const StagedLift& staged, const Staging& staging) {
         const Lift& held = known->value;
         if (staged.kind && staged.kind->value != held.kind)
             staging.contradict(staged.kind->place, "velocity_kind",
-                               "\"" + std::string(word(staged.kind->value)) + "\"",
-                               "\"" + std::string(word(held.kind)) + "\", in which the log has " +
-                                   held.name +
-                                   ": values of different kinds are never put on one line "
-                                   "(import them as a lift of another name)");
+                               say("\"%1\"", word(staged.kind->value)),
+                               say("\"%1\", in which the log has %2: values of different kinds are "
+                                   "never put on one line (import them as a lift of another name)",
+                                   word(held.kind), held.name));
         return known->id;
     }
     Lift made;
@@ -270,10 +271,11 @@ void Merge::thresholds() {
     for (const auto& [name, value] : m_settings.mvt) {
         const auto at = named(m_lifts, name);
         if (!at)
-            throw BadInput("a threshold for \"" + name + "\"", "a lift of the files or of the log");
+            throw BadInput(say("a threshold for \"%1\"", name),
+                           say("a lift of the files or of the log"));
         if (!(value > 0 && value < storableVelocityLimit))
-            throw BadInput("a threshold of " + writeNumber(value) + " m/s for " + name,
-                           "a speed in m/s above 0 and under 10, such as 0.17");
+            throw BadInput(say("a threshold of %1 m/s for %2", figure(writeNumber(value)), name),
+                           say("a speed in m/s above 0 and under 10, such as 0.17"));
         Stored<LiftId, Lift>& held = m_lifts[*at];
         const Mvt mvt{.value = value, .sd = {}, .origin = Mvt::Origin::Coach, .source = "coach"};
         if (held.value.mvt && held.value.mvt->origin == Mvt::Origin::Coach &&
@@ -281,7 +283,8 @@ void Merge::thresholds() {
             continue;
         held.value.mvt = mvt;
         m_log.change(held.id, held.value);
-        m_report.filledIn.push_back("lift " + held.value.name + ": MVT " + speedText(value));
+        m_report.filledIn.push_back("lift " + held.value.name + ": MVT " +
+                                    english(speedText(value)));
     }
 }
 
@@ -292,9 +295,9 @@ void Merge::checkLoads(const Tables& tables) {
         if (!athlete || !lift)
             throw BadInput({.file = row.where.file,
                             .line = row.where.line,
-                            .column = athlete ? "lift" : "athlete"},
+                            .column = asIs(athlete ? "lift" : "athlete")},
                            found(athlete ? row.value.lift : row.value.athlete),
-                           "a name that the log or the files have");
+                           say("a name that the log or the files have"));
         std::vector<Mass> loads = m_log.checkLoads(m_athletes[*athlete].id, m_lifts[*lift].id);
         if (std::ranges::find(loads, row.value.load) != loads.end())
             continue;

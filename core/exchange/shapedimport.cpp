@@ -21,7 +21,7 @@ public:
     void add(const BadInput& bad) {
         Where where = bad.where();
         for (std::size_t role = 0; role < TidyCount; ++role)
-            if (where.column == tidyColumns[role])
+            if (where.column == inWords(tidyColumns[role]))
                 where.column = m_rows.columnName(static_cast<Tidy>(role));
         if (where.line == 0 || where.line != m_lastLine)
             ++m_report.rowsRefused;

@@ -13,20 +13,43 @@ namespace slopebook::exchange {
 
 namespace {
 
-std::string decimalText(std::optional<Decimal> mark) {
-    return mark == Decimal::Comma ? "with a decimal comma" : "with a decimal point";
+Words loadExpected(MassUnit unit, std::optional<Decimal> mark) {
+    const bool comma = mark == Decimal::Comma;
+    if (unit == MassUnit::Pound)
+        return comma ? say("a load in lb from 0 to 4409 with a decimal comma")
+                     : say("a load in lb from 0 to 4409 with a decimal point");
+    return comma ? say("a load in kg from 0 to 2000 with a decimal comma")
+                 : say("a load in kg from 0 to 2000 with a decimal point");
 }
 
-std::string dateText(std::optional<DateOrder> order) {
+Words bodyMassExpected(MassUnit unit, std::optional<Decimal> mark) {
+    const bool comma = mark == Decimal::Comma;
+    if (unit == MassUnit::Pound)
+        return comma ? say("a body mass in lb from 0 to 4409 with a decimal comma")
+                     : say("a body mass in lb from 0 to 4409 with a decimal point");
+    return comma ? say("a body mass in kg from 0 to 2000 with a decimal comma")
+                 : say("a body mass in kg from 0 to 2000 with a decimal point");
+}
+
+Words speedExpected(bool centimetres, std::optional<Decimal> mark) {
+    const bool comma = mark == Decimal::Comma;
+    if (centimetres)
+        return comma ? say("a speed in cm/s above 0 and under 1000 with a decimal comma")
+                     : say("a speed in cm/s above 0 and under 1000 with a decimal point");
+    return comma ? say("a speed in m/s above 0 and under 10 with a decimal comma")
+                 : say("a speed in m/s above 0 and under 10 with a decimal point");
+}
+
+Words dateText(std::optional<DateOrder> order) {
     switch (order.value_or(DateOrder::YearMonthDay)) {
     case DateOrder::DayMonthYear:
-        return "a date written day, month, year, such as 14.3.2026";
+        return say("a date written day, month, year, such as 14.3.2026");
     case DateOrder::MonthDayYear:
-        return "a date written month, day, year, such as 3/14/2026";
+        return say("a date written month, day, year, such as 3/14/2026");
     case DateOrder::YearMonthDay:
         break;
     }
-    return "a date written year, month, day, such as 2026-03-14";
+    return say("a date written year, month, day, such as 2026-03-14");
 }
 
 constexpr std::array<std::string_view, 8> yes{"1", "yes", "y", "true", "x", "ja", "j", "wahr"};
@@ -54,31 +77,33 @@ CsvRow ShapeRows::header() {
 void ShapeRows::checkFixed() const {
     const auto& fixed = m_shape.fixed;
     if (m_shape.columns[TidyVelocity].empty())
-        throw BadInput({.file = m_name, .line = 0, .column = {}}, "no column of velocities",
-                       "one, or several side by side");
-    const auto refuseFixed = [&](Tidy role, const std::string& expected) {
-        throw BadInput({.file = m_name, .line = 0, .column = std::string(tidyColumns[role])},
-                       exchange::found(fixed[role]) + " for all rows", expected);
+        throw BadInput({.file = m_name, .line = 0, .column = {}}, say("no column of velocities"),
+                       say("one, or several side by side"));
+    const auto refuseFixed = [&](Tidy role, const Words& expected) {
+        throw BadInput({.file = m_name, .line = 0, .column = inWords(tidyColumns[role])},
+                       say("%1 for all rows", exchange::found(fixed[role])), expected);
     };
     if (!fixed[TidyDate].empty() && !parseIsoDate(fixed[TidyDate]))
         refuseFixed(TidyDate, dateText(DateOrder::YearMonthDay));
     for (const Tidy role : {TidyLoad, TidyBodyMass})
         if (!fixed[role].empty() && !readNumber(fixed[role]))
-            refuseFixed(role, "a weight in kg with a decimal point, such as 72.5");
+            refuseFixed(role, say("a weight in kg with a decimal point, such as 72.5"));
     if (!fixed[TidyKind].empty() && !velocityKindFromWord(fixed[TidyKind]))
-        refuseFixed(TidyKind, "mean, propulsive or peak");
+        refuseFixed(TidyKind, say("mean, propulsive or peak"));
 }
 
-std::string ShapeRows::columnName(Tidy role) const {
-    if (m_shape.columns[role].empty())
-        return std::string(tidyColumns[role]);
-    const std::size_t at = m_shape.columns[role].front().at;
-    return at < m_headings.size() && !m_headings[at].empty() ? m_headings[at]
-                                                             : "column " + std::to_string(at + 1);
+Words ShapeRows::columnName(Tidy role) const {
+    return m_shape.columns[role].empty() ? inWords(tidyColumns[role])
+                                         : headingOf(m_shape.columns[role].front().at);
 }
 
-void ShapeRows::refuse(const CsvRow& row, const std::string& column, std::string_view cell,
-                       const std::string& expected) const {
+Words ShapeRows::headingOf(std::size_t at) const {
+    return at < m_headings.size() && !m_headings[at].empty() ? asIs(m_headings[at])
+                                                             : say("column %1", at + 1);
+}
+
+void ShapeRows::refuse(const CsvRow& row, const Words& column, std::string_view cell,
+                       const Words& expected) const {
     throw BadInput({.file = m_name, .line = row.line, .column = column}, exchange::found(cell),
                    expected);
 }
@@ -86,10 +111,11 @@ void ShapeRows::refuse(const CsvRow& row, const std::string& column, std::string
 void ShapeRows::requireWidth(const CsvRow& row) const {
     for (std::size_t i = m_headings.size(); i < row.fields.size(); ++i)
         if (!row.fields[i].empty())
-            refuse(row, "column " + std::to_string(i + 1), row.fields[i],
-                   "no more than the " + std::to_string(m_headings.size()) +
-                       " cells of the header row (a decimal comma, or a comma in a name that is "
-                       "not in quotes, makes one more)");
+            refuse(
+                row, say("column %1", i + 1), row.fields[i],
+                say("no more than the %1 cells of the header row (a decimal comma, or a comma in a "
+                    "name that is not in quotes, makes one more)",
+                    m_headings.size()));
 }
 
 std::string_view ShapeRows::cell(const CsvRow& row, Tidy role) const {
@@ -130,7 +156,7 @@ std::string ShapeRows::value(const CsvRow& row, Tidy role, std::string_view text
         const auto number = readMarked(text, Decimal::Point);
         const auto whole = number ? readCount(writeNumber(*number)) : std::nullopt;
         if (!whole)
-            refuse(row, columnName(role), text, "a whole number from 1 on");
+            refuse(row, columnName(role), text, say("a whole number from 1 on"));
         return std::to_string(*whole);
     }
     default:
@@ -156,9 +182,8 @@ std::string ShapeRows::massText(const CsvRow& row, Tidy role, std::string_view t
     if (!number || otherUnit || *number < 0 || *number > most ||
         (role == TidyBodyMass && *number == 0))
         refuse(row, columnName(role), text,
-               std::string(role == TidyLoad ? "a load in " : "a body mass in ") +
-                   std::string(word(unit)) + " from 0 to " +
-                   (unit == MassUnit::Pound ? "4409 " : "2000 ") + decimalText(use.decimal));
+               role == TidyLoad ? loadExpected(unit, use.decimal)
+                                : bodyMassExpected(unit, use.decimal));
     const Mass mass =
         unit == MassUnit::Pound ? massFromPounds(*number) : massFromKilograms(*number);
     return writeKilograms(mass);
@@ -175,14 +200,7 @@ std::string ShapeRows::speedText(const CsvRow& row, const ColumnUse& use) const 
         readMarked(parts.number, use.decimal.value_or(Decimal::Point), centimetres ? -2 : 0);
     const bool otherUnit = !parts.unit.empty() && speedUnitOf(parts.unit) != m_shape.speed;
     if (!number || otherUnit || !(*number > 0 && *number < storableVelocityLimit))
-        refuse(row,
-               use.at < m_headings.size() && !m_headings[use.at].empty()
-                   ? m_headings[use.at]
-                   : "column " + std::to_string(use.at + 1),
-               text,
-               std::string(centimetres ? "a speed in cm/s above 0 and under 1000 "
-                                       : "a speed in m/s above 0 and under 10 ") +
-                   decimalText(use.decimal));
+        refuse(row, headingOf(use.at), text, speedExpected(centimetres, use.decimal));
     return writeNumber(*number);
 }
 
@@ -191,7 +209,7 @@ std::string ShapeRows::yesOrNo(const CsvRow& row, std::string_view text) const {
     if (std::ranges::find(yes, folded) != yes.end())
         return "1";
     if (std::ranges::find(no, folded) == no.end())
-        refuse(row, columnName(TidyMaximum), text, "yes or no, 1 or 0, or nothing");
+        refuse(row, columnName(TidyMaximum), text, say("yes or no, 1 or 0, or nothing"));
     return "0";
 }
 
@@ -200,7 +218,7 @@ std::string ShapeRows::kindText(const CsvRow& row, std::string_view text) const 
         return std::string(text);
     const auto kind = kindOfHeading(text);
     if (!kind)
-        refuse(row, columnName(TidyKind), text, "mean, propulsive or peak");
+        refuse(row, columnName(TidyKind), text, say("mean, propulsive or peak"));
     return std::string(word(*kind));
 }
 
@@ -229,8 +247,8 @@ void ShapeRows::take(const CsvRow& row, const std::function<void(const CsvRow&)>
         if (m_tidy.fields[role].empty())
             refuse(row, columnName(role), cell(row, role),
                    role == TidyDate   ? dateText(m_shape.dates)
-                   : role == TidyLoad ? std::string("a load")
-                                      : std::string("a name"));
+                   : role == TidyLoad ? say("a load")
+                                      : say("a name"));
     Numbers& numbers = numbersOf();
     if (m_shape.rowIsSet)
         takeSet(row, numbers, visit);

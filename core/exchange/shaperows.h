@@ -29,7 +29,7 @@ public:
     void take(const CsvRow& row, const std::function<void(const CsvRow&)>& visit);
 
     /// What the table calls the column of a role: its heading, "column 3", or the role's own name.
-    std::string columnName(Tidy role) const;
+    Words columnName(Tidy role) const;
 
 private:
     struct Numbers {
@@ -52,8 +52,9 @@ private:
     void takeRep(const CsvRow& row, Numbers& numbers,
                  const std::function<void(const CsvRow&)>& visit);
     Numbers& numbersOf();
-    [[noreturn]] void refuse(const CsvRow& row, const std::string& column, std::string_view cell,
-                             const std::string& expected) const;
+    Words headingOf(std::size_t at) const;
+    [[noreturn]] void refuse(const CsvRow& row, const Words& column, std::string_view cell,
+                             const Words& expected) const;
 
     Shape m_shape;
     std::vector<std::string> m_headings;

@@ -44,7 +44,7 @@ std::string columnText(std::size_t at, const std::vector<std::string>& headings)
 class Facts {
 public:
     explicit Facts(std::string name) : m_name(std::move(name)) {}
-    [[noreturn]] void refuse(const std::string& found, const std::string& expected) const {
+    [[noreturn]] void refuse(const Words& found, const Words& expected) const {
         throw BadInput({.file = m_name, .line = m_line, .column = {}}, found, expected);
     }
     void read(const std::string& text,
@@ -61,7 +61,7 @@ public:
                 continue;
             const auto colon = line.find(": ");
             if (colon == std::string::npos)
-                refuse(found(line), "a line such as \"column date: Datum\"");
+                refuse(found(line), say("a line such as \"column date: Datum\""));
             take(std::string_view(line).substr(0, colon), line.substr(colon + 2));
         }
     }
@@ -73,7 +73,7 @@ public:
                 return key;
             all += (all.empty() ? "" : ", ") + std::string(text);
         }
-        refuse(found(value), "one of " + all);
+        refuse(found(value), say("one of %1", all));
     }
     bool yesOrNo(const std::string& value) const {
         constexpr std::array<std::pair<bool, std::string_view>, 2> words{
@@ -84,7 +84,7 @@ public:
         for (std::size_t i = 0; i < TidyCount; ++i)
             if (roleName(i) == name)
                 return static_cast<Tidy>(i);
-        refuse(found(name), "a role, such as date, athlete, lift, load, velocity");
+        refuse(found(name), say("a role, such as date, athlete, lift, load, velocity"));
     }
 
 private:
@@ -99,12 +99,12 @@ bool takeLayout(const Facts& facts, std::string_view key, const std::string& val
     } else if (key == "encoding") {
         const auto encoding = encodingFromWord(value);
         if (!encoding)
-            facts.refuse(found(value), "utf-8, utf-16le, utf-16be or latin-1");
+            facts.refuse(found(value), say("utf-8, utf-16le, utf-16be or latin-1"));
         layout.encoding = *encoding;
     } else if (key == "rows passed over") {
         const auto end = std::from_chars(value.data(), value.data() + value.size(), layout.skip);
         if (end.ec != std::errc{} || layout.skip < 0 || layout.skip > 100'000)
-            facts.refuse(found(value), "a number of rows from 0 on");
+            facts.refuse(found(value), say("a number of rows from 0 on"));
     } else if (key == "header") {
         layout.header = facts.yesOrNo(value);
     } else {
@@ -120,7 +120,7 @@ ColumnUse columnNamed(const Facts& facts, const std::string& name,
     const auto number =
         name.starts_with('#') ? readCount(std::string_view(name).substr(1)) : std::nullopt;
     if (!number || static_cast<std::size_t>(*number) > headings.size())
-        facts.refuse("the column " + found(name), "a column of the table");
+        facts.refuse(say("the column %1", found(name)), say("a column of the table"));
     return {.at = static_cast<std::size_t>(*number) - 1, .decimal = {}};
 }
 
@@ -144,10 +144,10 @@ void takeColumn(const Facts& facts, std::string_view what, ColumnUse use, Shape&
         else if (unit && (role == TidyLoad || role == TidyBodyMass))
             (role == TidyLoad ? shape.load : shape.bodyMass) = *unit;
         else
-            facts.refuse(found(part), "decimal comma, decimal point, kg, lb, m/s or cm/s");
+            facts.refuse(found(part), say("decimal comma, decimal point, kg, lb, m/s or cm/s"));
     }
     if (role != TidyVelocity && !shape.columns[role].empty())
-        facts.refuse("a second column for " + std::string(roleName(role)), "one");
+        facts.refuse(say("a second column for %1", roleName(role)), say("one"));
     shape.columns[role].push_back(use);
 }
 
@@ -213,11 +213,12 @@ Shape parseShape(const std::string& text, const std::vector<std::string>& headin
         else if (key.starts_with("all "))
             shape.fixed[facts.role(key.substr(4))] = value;
         else
-            facts.refuse(found(key), "delimiter, encoding, rows passed over, header, a row is, "
-                                     "blank is as above, dates, column ... or all ...");
+            facts.refuse(found(key), say("delimiter, encoding, rows passed over, header, a row is, "
+                                         "blank is as above, dates, column ... or all ..."));
     });
     if (shape.columns[TidyVelocity].size() > 1 && !shape.rowIsSet)
-        facts.refuse("several columns of velocities in a row that is a rep", "a row is: a set");
+        facts.refuse(say("several columns of velocities in a row that is a rep"),
+                     say("a row is: a set"));
     return shape;
 }
 

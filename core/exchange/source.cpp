@@ -65,7 +65,7 @@ void rawPieces(const Source& source, const std::function<void(std::string_view)>
         tell(progress, done, std::max(total, done));
     }
     if (!in.eof())
-        throw LogError(LogError::Kind::Unavailable, "\"" + source.name() + "\" cannot be read.");
+        throw LogError(LogError::Kind::Unavailable, say("\"%1\" cannot be read.", source.name()));
 }
 
 // UTF-16 to UTF-8 across the borders of pieces.
@@ -108,8 +108,8 @@ private:
     }
     [[noreturn]] void refuse() const {
         throw BadInput({.file = m_name, .line = m_lines + 1, .column = {}},
-                       "UTF-16 text that is cut in half",
-                       "whole text (save the file as CSV UTF-8)");
+                       say("UTF-16 text that is cut in half"),
+                       say("whole text (save the file as CSV UTF-8)"));
     }
     bool m_big;
     std::string m_name;

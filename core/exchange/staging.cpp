@@ -14,11 +14,10 @@ namespace {
 
 constexpr std::size_t flagsShown = 100;
 
-constexpr const char* speedExpected =
+constexpr Phrase speedExpected =
     "a speed in m/s above 0 and under 10, with a decimal point, such as 0.92";
-constexpr const char* loadExpected =
-    "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
-constexpr const char* bodyMassExpected = "a body mass in kg, with a decimal point, such as 81.4";
+constexpr Phrase loadExpected = "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
+constexpr Phrase bodyMassExpected = "a body mass in kg, with a decimal point, such as 81.4";
 
 std::uint64_t sessionKey(int athlete, Date date, int ordinal) {
     const auto day = std::chrono::sys_days{date}.time_since_epoch().count() + (1 << 23);
@@ -31,8 +30,16 @@ std::uint64_t setKey(int session, int lift, int number) {
            static_cast<std::uint64_t>(number);
 }
 
-std::string inQuotes(const std::string& text) {
-    return "\"" + text + "\"";
+Words inQuotes(std::string_view text) {
+    return say("\"%1\"", text);
+}
+
+Words inKilograms(Mass mass) {
+    return say("%1 kg", figure(writeKilograms(mass)));
+}
+
+Words inNumbers(double speed) {
+    return say("%1 m/s", figure(writeNumber(speed)));
 }
 
 } // namespace
@@ -135,24 +142,26 @@ int Staging::session(const Cells& cells) {
                             .note = {},
                             .bodyMass = {}});
         if (date.year() < std::chrono::year{1950} || date.year() > std::chrono::year{2100})
-            flag(here(cells), "the date is " + isoDate(date));
+            flag(here(cells), say("the date is %1", date));
     }
     return it->second;
 }
 
 void Staging::takeHead(const Cells& cells, int sessionAt) {
     StagedSession& head = sessions[static_cast<std::size_t>(sessionAt)];
-    constexpr const char* of = "the session";
-    sayText(cells, TidyDevice, head.device, of);
-    sayText(cells, TidySite, head.site, of);
-    sayText(cells, TidyRepeatOf, head.repeatOf, of);
-    sayText(cells, TidySessionNote, head.note, of);
+    constexpr Phrase of = "%1, as %2 says of the session";
+    onceText(cells, TidyDevice, head.device, of);
+    onceText(cells, TidySite, head.site, of);
+    onceText(cells, TidyRepeatOf, head.repeatOf, of);
+    onceText(cells, TidySessionNote, head.note, of);
     if (!cells.said(TidyBodyMass))
         return;
     const auto mass = cells.mass(TidyBodyMass, storableLoadLimit, bodyMassExpected);
     if (mass->grams == 0)
         cells.refuse(TidyBodyMass, bodyMassExpected);
-    say(cells, TidyBodyMass, head.bodyMass, *mass, writeKilograms, of);
+    once(
+        cells, TidyBodyMass, head.bodyMass, *mass,
+        [](Mass held) { return figure(writeKilograms(held)); }, of);
 }
 
 int Staging::lift(const Cells& cells) {
@@ -166,16 +175,17 @@ int Staging::lift(const Cells& cells) {
     if (!kind)
         cells.refuse(TidyKind, "mean, propulsive or peak");
     if (held.kind && held.kind->value != *kind)
-        cells.refuse(TidyKind, "\"" + std::string(word(held.kind->value)) + "\", as " +
-                                   lineOf(held.kind->place) + " says of " + held.name +
-                                   ": a lift is measured in one kind of velocity, because values "
-                                   "of different kinds are never put on one line");
+        cells.refuse(TidyKind, say("\"%1\", as %2 says of %3: a lift is measured in one kind of "
+                                   "velocity, because values of different kinds are never put on "
+                                   "one line",
+                                   word(held.kind->value), lineOf(held.kind->place), held.name));
     if (!held.kind)
         held.kind = {*kind, here(cells)};
     return at;
 }
 
 StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
+    constexpr Phrase ofSet = "%1, as %2 says of the set";
     const int number = need(cells, TidySet, cells.count(TidySet), "the set's number, from 1 on");
     const Mass load =
         need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadExpected), loadExpected);
@@ -191,18 +201,17 @@ StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
                         .notes = {},
                         .reps = {}});
         if (load >= plausibleLoadLimit)
-            flag(here(cells), "a load of " + writeKilograms(load) + " kg");
+            flag(here(cells), say("a load of %1", inKilograms(load)));
     }
     StagedSet& held = sets[static_cast<std::size_t>(it->second)];
     if (held.load.value != load)
-        cells.refuse(TidyLoad, writeKilograms(held.load.value) + " kg, as " +
-                                   lineOf(held.load.place) +
-                                   " says of the same set: a set has one load");
+        cells.refuse(TidyLoad, say("%1, as %2 says of the same set: a set has one load",
+                                   inKilograms(held.load.value), lineOf(held.load.place)));
     if (const auto maximum = cells.flag(TidyMaximum))
-        say(
+        once(
             cells, TidyMaximum, held.maximum, *maximum,
-            [](bool yes) { return std::string(yes ? "1" : "0"); }, "the set");
-    sayText(cells, TidySetExcluded, held.excluded, "the set");
+            [](bool yes) { return inWords(yes ? 1 : 0); }, ofSet);
+    onceText(cells, TidySetExcluded, held.excluded, ofSet);
     if (cells.said(TidyNote)) {
         Said<std::string> note{cells.text(TidyNote), here(cells)};
         if (std::ranges::none_of(held.notes, [&](const auto& n) { return n.value == note.value; }))
@@ -222,7 +231,7 @@ void Staging::takeRep(const Cells& cells, StagedSet& held) {
         cells, TidyVelocity,
         cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedExpected), speedExpected);
     if (velocity >= plausibleVelocityLimit)
-        flag(here(cells), "a speed of " + writeNumber(velocity) + " m/s");
+        flag(here(cells), say("a speed of %1", inNumbers(velocity)));
     held.reps.push_back({.number = number,
                          .excluded = text(cells.text(TidyExcluded)),
                          .velocity = velocity,
@@ -251,7 +260,7 @@ void Staging::finish() {
             refused(bad);
         }
     if (m_flagsLeftOut > 0)
-        flagged.push_back("and " + std::to_string(m_flagsLeftOut) + " more");
+        flagged.push_back(say("and %1 more", m_flagsLeftOut));
 }
 
 void Staging::finishSet(StagedSet& held) {
@@ -263,11 +272,10 @@ void Staging::finishSet(StagedSet& held) {
         // Two files of one import may overlap; within one file a rep stands once.
         const bool same = a.velocity == b.velocity && a.excluded == b.excluded;
         if (a.place.file == b.place.file || !same)
-            contradict(b.place, same ? "rep" : "velocity",
-                       "rep " + std::to_string(b.number) + " of the same set again (" +
-                           writeNumber(b.velocity) + " m/s)",
-                       "each rep once; " + lineOf(a.place) + " has it with " +
-                           writeNumber(a.velocity) + " m/s");
+            contradict(
+                b.place, same ? "rep" : "velocity",
+                say("rep %1 of the same set again (%2)", b.number, inNumbers(b.velocity)),
+                say("each rep once; %1 has it with %2", lineOf(a.place), inNumbers(a.velocity)));
         return true;
     };
     held.reps.erase(std::unique(held.reps.begin(), held.reps.end(), sameRep), held.reps.end());
@@ -297,52 +305,52 @@ int Staging::text(const std::string& value) {
     return it->second;
 }
 
-void Staging::flag(const Place& place, const std::string& what) {
+void Staging::flag(const Place& place, const Words& what) {
     if (flagged.size() >= flagsShown)
         ++m_flagsLeftOut;
     else
-        flagged.push_back(files.back().filename().string() + ", line " +
-                          std::to_string(place.line) + ": " + what);
+        flagged.push_back(
+            say("%1, line %2: %3", files.back().filename().string(), place.line, what));
 }
 
 Place Staging::here(const Cells& cells) const {
     return {.file = static_cast<int>(files.size()) - 1, .line = cells.line()};
 }
 
-std::string Staging::lineOf(const Place& place) const {
-    const std::string line = "line " + std::to_string(place.line);
-    return files.size() == 1
-               ? line
-               : line + " of " + files[static_cast<std::size_t>(place.file)].filename().string();
+Words Staging::lineOf(const Place& place) const {
+    if (files.size() == 1)
+        return say("line %1", place.line);
+    return say("line %1 of %2", place.line,
+               files[static_cast<std::size_t>(place.file)].filename().string());
 }
 
-void Staging::contradict(const Place& place, const char* column, const std::string& foundText,
-                         const std::string& expected) const {
+void Staging::contradict(const Place& place, const char* column, const Words& foundWords,
+                         const Words& expected) const {
     throw BadInput({.file = files[static_cast<std::size_t>(place.file)].string(),
                     .line = place.line,
-                    .column = column},
-                   foundText, expected);
+                    .column = asIs(column)},
+                   foundWords, expected);
 }
 
 template <class T, class Show>
-void Staging::say(const Cells& cells, std::size_t column, MaybeSaid<T>& held, const T& value,
-                  const Show& show, const char* of) {
+void Staging::once(const Cells& cells, std::size_t column, MaybeSaid<T>& held, const T& value,
+                   const Show& show, Phrase otherwise) {
     if (held && held->value != value)
-        cells.refuse(column, show(held->value) + ", as " + lineOf(held->place) + " says of " + of);
+        cells.refuse(column, say(otherwise, show(held->value), lineOf(held->place)));
     if (!held)
         held = {value, here(cells)};
 }
 
-void Staging::sayText(const Cells& cells, std::size_t column, MaybeSaid<std::string>& held,
-                      const char* of) {
+void Staging::onceText(const Cells& cells, std::size_t column, MaybeSaid<std::string>& held,
+                       Phrase otherwise) {
     if (!cells.said(column))
         return;
     const std::string value = cells.text(column);
     if (held && held->value != value && column == TidyDevice)
-        cells.refuse(column, inQuotes(held->value) + ", as " + lineOf(held->place) +
-                                 " says of the same session: a session has one device (a column "
-                                 "session, 1 or 2, tells two sessions of a day apart)");
-    say(cells, column, held, value, inQuotes, of);
+        cells.refuse(column, say("%1, as %2 says of the same session: a session has one device (a "
+                                 "column session, 1 or 2, tells two sessions of a day apart)",
+                                 inQuotes(held->value), lineOf(held->place)));
+    once(cells, column, held, value, inQuotes, otherwise);
 }
 
 } // namespace slopebook::exchange

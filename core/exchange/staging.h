@@ -96,7 +96,7 @@ public:
     std::vector<StagedSet> sets;
     std::vector<StagedBlock> blocks; ///< each block and day once
     int rows = 0;
-    std::vector<std::string> flagged; ///< worth a look, with their lines
+    std::vector<Words> flagged; ///< worth a look, with their lines
 
     /// Reads a tidy file; returns its columns that were not used.
     std::vector<std::string> readTidy(const std::filesystem::path& file, const ColumnMap& columns,
@@ -112,9 +112,9 @@ public:
     void finish();
 
     /// "line 7", with the file's name where there are several.
-    std::string lineOf(const Place& place) const;
-    [[noreturn]] void contradict(const Place& place, const char* column, const std::string& found,
-                                 const std::string& expected) const;
+    Words lineOf(const Place& place) const;
+    [[noreturn]] void contradict(const Place& place, const char* column, const Words& found,
+                                 const Words& expected) const;
 
 private:
     void takeRow(const Cells& cells);
@@ -126,13 +126,14 @@ private:
     void finishSet(StagedSet& set);
     void takeBlock(const Cells& cells, Date date);
     int text(const std::string& text);
-    void flag(const Place& place, const std::string& what);
+    void flag(const Place& place, const Words& what);
     Place here(const Cells& cells) const;
+    /// What is said of one thing in several rows must be the same.
     template <class T, class Show>
-    void say(const Cells& cells, std::size_t column, MaybeSaid<T>& held, const T& value,
-             const Show& show, const char* of);
-    void sayText(const Cells& cells, std::size_t column, MaybeSaid<std::string>& held,
-                 const char* of);
+    void once(const Cells& cells, std::size_t column, MaybeSaid<T>& held, const T& value,
+              const Show& show, Phrase otherwise);
+    void onceText(const Cells& cells, std::size_t column, MaybeSaid<std::string>& held,
+                  Phrase otherwise);
 
     std::unordered_map<std::string, int> m_textAt;
     std::unordered_map<std::uint64_t, int> m_setAt, m_sessionAt;

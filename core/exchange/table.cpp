@@ -41,21 +41,22 @@ Table::Table(std::filesystem::path file, const CsvRow& header,
         const auto mapped = columns.find(std::string(known[i]));
         const std::string name = mapped == columns.end() ? std::string(known[i]) : mapped->second;
         const auto at = columnOf(header.fields, name);
-        const Where where{.file = m_file.string(), .line = header.line, .column = name};
+        const Where where{.file = m_file.string(), .line = header.line, .column = asIs(name)};
         if (!at && (i < required || mapped != columns.end())) {
             const bool semicolons =
                 header.fields.size() == 1 && header.fields[0].find(';') != std::string::npos;
             throw BadInput(where,
-                           semicolons ? "a header row with semicolons"
-                                      : "the columns " + listed(header.fields),
-                           semicolons ? "cells separated by commas, numbers with a decimal point"
-                                      : "a column named " + name);
+                           semicolons ? say("a header row with semicolons")
+                                      : say("the columns %1", listed(header.fields)),
+                           semicolons
+                               ? say("cells separated by commas, numbers with a decimal point")
+                               : say("a column named %1", name));
         }
         if (at && std::ranges::count(header.fields, header.fields[*at]) > 1)
-            throw BadInput(where, "two columns of that name", "one");
+            throw BadInput(where, say("two columns of that name"), say("one"));
         if (at && used[*at])
-            throw BadInput(where, "a column that is used for another already",
-                           "each column of the file used once");
+            throw BadInput(where, say("a column that is used for another already"),
+                           say("each column of the file used once"));
         if (at)
             used[*at] = true;
         m_at.push_back(at);
@@ -69,10 +70,10 @@ Table::Table(std::filesystem::path file, const CsvRow& header,
 Cells::Cells(const Table& table, const CsvRow& row) : m_table(table), m_row(row) {
     if (row.fields.size() != table.m_width && !blankRow())
         throw BadInput({.file = table.m_file.string(), .line = row.line, .column = {}},
-                       std::to_string(row.fields.size()) + " cells",
-                       std::to_string(table.m_width) +
-                           " as in the header row (a decimal comma, or a comma in a name that is "
-                           "not in quotes, makes one more)");
+                       say("%1 cells", row.fields.size()),
+                       say("%1 as in the header row (a decimal comma, or a comma in a name that is "
+                           "not in quotes, makes one more)",
+                           table.m_width));
 }
 
 bool Cells::blankRow() const {
@@ -98,7 +99,7 @@ std::string Cells::name(std::size_t column) const {
 }
 
 std::optional<double> Cells::number(std::size_t column, double low, double high, bool open,
-                                    const char* expected) const {
+                                    Phrase expected) const {
     if (!said(column))
         return std::nullopt;
     const auto value = readNumber(raw(column));
@@ -109,7 +110,7 @@ std::optional<double> Cells::number(std::size_t column, double low, double high,
     return value;
 }
 
-std::optional<Mass> Cells::mass(std::size_t column, Mass most, const char* expected) const {
+std::optional<Mass> Cells::mass(std::size_t column, Mass most, Phrase expected) const {
     const auto kg = number(column, 0, kilograms(most), false, expected);
     return kg ? std::optional(massFromKilograms(*kg)) : std::nullopt;
 }
@@ -140,15 +141,11 @@ std::optional<bool> Cells::flag(std::size_t column) const {
     return raw(column) == "1";
 }
 
-void Cells::refuse(std::size_t column, const std::string& expected) const {
-    refuse(column, found(raw(column)), expected);
-}
-
-void Cells::refuse(std::size_t column, const std::string& foundText,
-                   const std::string& expected) const {
-    throw BadInput(
-        {.file = m_table.m_file.string(), .line = m_row.line, .column = m_table.m_names[column]},
-        foundText, expected);
+void Cells::refuse(std::size_t column, const Words& expected) const {
+    throw BadInput({.file = m_table.m_file.string(),
+                    .line = m_row.line,
+                    .column = asIs(m_table.m_names[column])},
+                   found(raw(column)), expected);
 }
 
 } // namespace slopebook::exchange

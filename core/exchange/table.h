@@ -60,15 +60,16 @@ public:
     /// Nothing when blank; BadInput when it is none, or outside low..high (ends included unless
     /// open).
     std::optional<double> number(std::size_t column, double low, double high, bool open,
-                                 const char* expected) const;
-    std::optional<Mass> mass(std::size_t column, Mass most, const char* expected) const;
+                                 Phrase expected) const;
+    std::optional<Mass> mass(std::size_t column, Mass most, Phrase expected) const;
     std::optional<int> count(std::size_t column) const;
     std::optional<Date> date(std::size_t column) const;
     std::optional<bool> flag(std::size_t column) const; ///< 1 or 0
 
-    [[noreturn]] void refuse(std::size_t column, const std::string& expected) const;
-    [[noreturn]] void refuse(std::size_t column, const std::string& foundText,
-                             const std::string& expected) const;
+    [[noreturn]] void refuse(std::size_t column, const Words& expected) const;
+    [[noreturn]] void refuse(std::size_t column, Phrase expected) const {
+        refuse(column, say(expected));
+    }
 
 private:
     const Table& m_table;
@@ -77,7 +78,7 @@ private:
 
 /// The value of an optional cell that must be there.
 template <class T>
-T need(const Cells& cells, std::size_t column, std::optional<T> value, const char* expected) {
+T need(const Cells& cells, std::size_t column, std::optional<T> value, Phrase expected) {
     if (!value)
         cells.refuse(column, expected);
     return *value;

@@ -17,7 +17,7 @@ constexpr std::size_t sheetText = 32'000; // and a cell's text at 32,767 charact
 
 [[noreturn]] void cannotWrite(const std::filesystem::path& file) {
     throw LogError(LogError::Kind::Unavailable,
-                   "\"" + file.string() + "\" cannot be written (is there room on the disk?).");
+                   say("\"%1\" cannot be written (is there room on the disk?).", file.string()));
 }
 
 std::string csvCell(const Cell& cell) {

@@ -28,14 +28,14 @@ std::vector<std::string> readRows(const std::filesystem::path& file,
         const Cells cells(*table, row);
         if (!cells.blankRow())
             take(cells,
-                 Where{.file = file.string(), .line = row.line, .column = std::string(known[0])});
+                 Where{.file = file.string(), .line = row.line, .column = inWords(known[0])});
     });
     return table ? table->notUsed() : std::vector<std::string>{};
 }
 
 Block readBlock(const Cells& cells) {
-    constexpr const char* dateExpected = "a date written year-month-day, such as 2026-03-14";
-    constexpr const char* ceilingExpected = "a load in kg above 0, such as 62.5";
+    constexpr Phrase dateExpected = "a date written year-month-day, such as 2026-03-14";
+    constexpr Phrase ceilingExpected = "a load in kg above 0, such as 62.5";
     Block block{.name = cells.name(BlockName),
                 .first = need(cells, BlockFirst, cells.date(BlockFirst), dateExpected),
                 .last = need(cells, BlockLast, cells.date(BlockLast), dateExpected),
@@ -49,7 +49,7 @@ Block readBlock(const Cells& cells) {
 }
 
 std::optional<Mvt> readMvt(const Cells& cells, bool& published) {
-    constexpr const char* expected = "a speed in m/s above 0 and under 10, such as 0.17";
+    constexpr Phrase expected = "a speed in m/s above 0 and under 10, such as 0.17";
     const bool isPublished = cells.raw(LiftMvtOrigin) == "published";
     if (cells.said(LiftMvtOrigin) && !isPublished && cells.raw(LiftMvtOrigin) != "coach")
         cells.refuse(LiftMvtOrigin, "coach, published or nothing");
@@ -128,7 +128,7 @@ std::vector<std::string> Tables::read(const std::filesystem::path& file, FileKin
         });
     case FileKind::CheckLoads:
         return readRows(file, checkLoadColumns, CheckCount, [&](const Cells& c, const Where& at) {
-            constexpr const char* expected = "a load in kg from 0 to 2000, such as 60";
+            constexpr Phrase expected = "a load in kg from 0 to 2000, such as 60";
             checkLoads.push_back(
                 {{c.name(CheckAthlete), c.name(CheckLift),
                   need(c, CheckLoad, c.mass(CheckLoad, Mass{2'000'000}, expected), expected)},

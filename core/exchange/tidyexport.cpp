@@ -322,7 +322,7 @@ public:
         std::error_code error;
         if (!std::filesystem::create_directories(m_path, error) || error)
             throw LogError(LogError::Kind::Unavailable,
-                           "The folder \"" + m_path.string() + "\" cannot be made.");
+                           say("The folder \"%1\" cannot be made.", m_path.string()));
     }
     ~FolderUnderWay() {
         std::error_code ignored;
@@ -336,7 +336,7 @@ public:
         std::filesystem::rename(m_path, target, error);
         if (error)
             throw LogError(LogError::Kind::Unavailable,
-                           "The folder \"" + target.string() + "\" cannot be written.");
+                           say("The folder \"%1\" cannot be written.", target.string()));
     }
 
 private:
@@ -350,8 +350,8 @@ exportTables(const log::Log& log, const std::filesystem::path& folder, const Pro
     const std::filesystem::path target = (folder / "").parent_path(); // without a slash at the end
     std::error_code error;
     if (std::filesystem::exists(target, error) && !std::filesystem::is_empty(target, error))
-        throw BadInput("\"" + target.string() + "\", which is there already",
-                       "a folder that does not exist yet, or is empty");
+        throw BadInput(say("\"%1\", which is there already", target.string()),
+                       say("a folder that does not exist yet, or is empty"));
     FolderUnderWay underWay(target);
     Exporter(log, underWay.path(), progress).write();
     underWay.moveTo(target);

@@ -27,8 +27,8 @@ std::vector<std::string> headerOf(const std::filesystem::path& file) {
     } catch (const HeaderRead&) {
         return header;
     }
-    throw BadInput({.file = file.string(), .line = 1, .column = {}}, "an empty file",
-                   "a header row such as date,athlete,lift,set,load_kg,rep,velocity");
+    throw BadInput({.file = file.string(), .line = 1, .column = {}}, say("an empty file"),
+                   say("a header row such as date,athlete,lift,set,load_kg,rep,velocity"));
 }
 
 void noteNotUsed(ImportReport& report, const std::vector<std::string>& columns) {
@@ -154,17 +154,17 @@ std::map<std::string, std::string> parseColumnMap(const std::string& text) {
         const std::size_t equals = entry.find('=');
         const std::string tidy = entry.substr(0, equals);
         if (equals == std::string::npos || equals + 1 == entry.size() || tidy.empty())
-            throw BadInput("\"" + entry + "\"",
-                           "a column of tidy CSV and the file's name for it, such as "
-                           "load_kg=Gewicht,velocity=v");
+            throw BadInput(say("\"%1\"", entry),
+                           say("a column of tidy CSV and the file's name for it, such as "
+                               "load_kg=Gewicht,velocity=v"));
         if (std::ranges::find(tidyColumns, tidy) == tidyColumns.end()) {
             std::string all;
             for (const auto name : tidyColumns)
                 all += (all.empty() ? "" : ", ") + std::string(name);
-            throw BadInput("the column \"" + tidy + "\"", "one of " + all);
+            throw BadInput(say("the column \"%1\"", tidy), say("one of %1", all));
         }
         if (!columns.emplace(tidy, entry.substr(equals + 1)).second)
-            throw BadInput("the column \"" + tidy + "\" twice", "each column once");
+            throw BadInput(say("the column \"%1\" twice", tidy), say("each column once"));
         begin = end + 1;
     }
     return columns;

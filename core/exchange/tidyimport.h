@@ -41,7 +41,7 @@ struct ImportReport {
     std::vector<std::string>
         filledIn; ///< what was there and was added to: "block Winter now to ..."
     std::vector<std::string> columnsNotUsed;
-    std::vector<std::string>
+    std::vector<Words>
         flagged; ///< taken, but worth a look: implausible speeds and loads, with their lines
     BatteryReport battery;
     bool addedNothing() const;

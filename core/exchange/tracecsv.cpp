@@ -77,8 +77,8 @@ std::size_t columnIn(const std::filesystem::path& file, const TraceFile& layout,
     std::string all;
     for (const std::string& column : layout.columns)
         all += (all.empty() ? "" : ", ") + column;
-    throw BadInput({file.string(), std::max(1L, layout.firstLine - 1), name}, "no such column",
-                   "one of " + all + ", or its number");
+    throw BadInput({file.string(), std::max(1L, layout.firstLine - 1), asIs(name)},
+                   say("no such column"), say("one of %1, or its number", all));
 }
 
 } // namespace
@@ -90,9 +90,9 @@ TraceFile traceFile(const std::filesystem::path& file) {
             if (!best || layout->columns.size() > best->columns.size())
                 best = layout;
     if (!best)
-        throw BadInput({file.string(), 1, {}}, "no row of numbers",
-                       "rows of samples: time in s and force in N or displacement in m, separated "
-                       "by commas, semicolons or tabs");
+        throw BadInput({file.string(), 1, {}}, say("no row of numbers"),
+                       say("rows of samples: time in s and force in N or displacement in m, "
+                           "separated by commas, semicolons or tabs"));
     return *best;
 }
 
@@ -109,8 +109,8 @@ TraceColumns readTrace(const std::filesystem::path& file, const TraceFile& layou
             const std::string cell = at[i] < row.fields.size() ? row.fields[at[i]] : std::string{};
             const auto number = numberIn(cell, layout.delimiter);
             if (!number)
-                throw BadInput({file.string(), row.line, layout.columns[at[i]]}, found(cell),
-                               "a number");
+                throw BadInput({file.string(), row.line, asIs(layout.columns[at[i]])}, found(cell),
+                               say("a number"));
             pair[i] = *number;
         }
         columns.times.push_back(pair[0]);

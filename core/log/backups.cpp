@@ -71,7 +71,7 @@ public:
         }
         Query check(m_connection, "PRAGMA integrity_check(1)");
         if (!check.next() || check.text(0) != "ok")
-            throw damagedLog(m_connection.file(), "it does not pass SQLite's check");
+            throw damagedLog(m_connection.file(), say("it does not pass SQLite's check"));
     }
 
     Connection& connection() { return m_connection; }
@@ -90,7 +90,7 @@ KeptCopy lookInto(Backup backup, bool beforeMigration) {
         look.holds = copy.counts();
         copy.requireSound();
     } catch (const LogError& error) {
-        look.problem = error.what();
+        look.problem = error.words();
     }
     return look;
 }
@@ -204,7 +204,7 @@ void makeFolder(const std::filesystem::path& folder) {
     std::error_code error;
     std::filesystem::create_directories(folder, error);
     if (error)
-        throw systemFailure(error.value(), "made", folder);
+        throw systemFailure(error.value(), Doing::Make, folder);
 }
 
 } // namespace slopebook::log

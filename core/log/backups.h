@@ -51,7 +51,7 @@ struct KeptCopy {
     bool beforeMigration = false; ///< made before the log was brought to a newer layout
     std::uintmax_t bytes = 0;
     std::optional<Counts> holds{}; ///< nothing where it cannot be read
-    std::string problem{};         ///< the first thing found wrong with it; empty: whole and sound
+    Words problem{};               ///< the first thing found wrong with it; empty: whole and sound
     friend bool operator==(const KeptCopy&, const KeptCopy&) = default;
 };
 

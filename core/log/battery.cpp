@@ -71,8 +71,8 @@ BatterySession sessionOf(Log::Impl& impl, const Query& row) {
         return session;
     session.battery = stored(impl, session.session);
     if (!sound(session.session, session.battery, row, 6))
-        impl.damaged("the battery of " + impl.called(impl.head(session.session).value) +
-                     " is not as it was written");
+        impl.damaged(say("the battery of %1 is not as it was written",
+                         impl.called(impl.head(session.session).value)));
     return session;
 }
 
@@ -82,21 +82,21 @@ void requireValid(const Battery& battery, const std::vector<Stored<TestKindId, T
     for (const std::string* text :
          {&context.surface, &context.device, &context.footwear, &context.technique})
         if (!storableText(*text))
-            throw BadInput("a text that cannot be stored", "a shorter text in UTF-8");
+            throw BadInput(say("a text that cannot be stored"), say("a shorter text in UTF-8"));
     for (const TestAttempts& test : battery.tests) {
         const auto kind = std::ranges::find(kinds, test.kind, &Stored<TestKindId, TestKind>::id);
         if (kind == kinds.end())
             throw LogError(Kind::Conflict,
-                           "That test is not in the log any more. Nothing was changed.");
+                           say("That test is not in the log any more. Nothing was changed."));
         for (const Attempt& attempt : test.attempts) {
             validate(attempt, kind->value);
             if (!storableText(attempt.note) || !storableText(attempt.excluded))
-                throw BadInput("a text that cannot be stored", "a shorter text in UTF-8");
+                throw BadInput(say("a text that cannot be stored"), say("a shorter text in UTF-8"));
         }
     }
     for (const Gap& gap : battery.gaps)
         if (!storableText(gap.reason))
-            throw BadInput("a text that cannot be stored", "a shorter text in UTF-8");
+            throw BadInput(say("a text that cannot be stored"), say("a shorter text in UTF-8"));
 }
 
 void write(Log::Impl& impl, SessionId session, const Battery& battery) {
@@ -154,10 +154,10 @@ std::int64_t checksum(SessionId session, const Battery& battery) {
 Battery Log::Impl::verifiedBattery(SessionId session) {
     Query row(db, "SELECT battery_checksum FROM sessions WHERE id = ?", session);
     if (!row.next())
-        throw LogError(Kind::Conflict, "That session is not in the log any more.");
+        throw LogError(Kind::Conflict, say("That session is not in the log any more."));
     Battery battery = stored(*this, session);
     if (!sound(session, battery, row, 0))
-        damaged("the battery of " + called(head(session).value) + " is not as it was written");
+        damaged(say("the battery of %1 is not as it was written", called(head(session).value)));
     return battery;
 }
 
@@ -234,8 +234,8 @@ void Log::Impl::checkBatteries(Findings& findings) {
     while (rows.next()) {
         const auto session = rows.id<SessionId>(0);
         if (!sound(session, stored(*this, session), rows, 1))
-            findings.push_back("The battery of " + called(head(session).value) +
-                               " is not as it was written.");
+            findings.push_back(
+                say("The battery of %1 is not as it was written.", called(head(session).value)));
     }
 }
 

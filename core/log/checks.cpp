@@ -14,20 +14,20 @@ constexpr std::size_t mostFindings = 200;
 
 /// What cannot even be read is a finding too.
 template <class Work>
-void findIn(std::vector<std::string>& findings, const Work& work) {
+void findIn(std::vector<Words>& findings, const Work& work) {
     try {
         work();
     } catch (const LogError& error) {
         if (error.kind() == LogError::Kind::Busy || error.kind() == LogError::Kind::Unavailable)
             throw;
-        findings.emplace_back(error.what());
+        findings.push_back(error.words());
     }
 }
 } // namespace
 
-std::vector<std::string> Log::check() const {
+std::vector<Words> Log::check() const {
     m_impl->settle();
-    std::vector<std::string> findings;
+    std::vector<Words> findings;
     const Reading moment(m_impl->db);
     findIn(findings, [&] { m_impl->checkStorage(findings); });
     findIn(findings, [&] { m_impl->checkLists(findings); });
@@ -38,7 +38,7 @@ std::vector<std::string> Log::check() const {
     if (findings.size() > mostFindings) {
         const auto more = findings.size() - mostFindings;
         findings.resize(mostFindings);
-        findings.push_back("And " + std::to_string(more) + " more.");
+        findings.push_back(say("And %1 more.", more));
     }
     return findings;
 }
@@ -48,12 +48,12 @@ void Log::Impl::checkStorage(Findings& findings) {
     while (whole.next())
         if (const std::string found = whole.text(0); found != "ok") {
             requireReadable(db.database().getHandle(), db.file());
-            findings.push_back("SQLite's own check finds: " + found + ".");
+            findings.push_back(say("SQLite's own check finds: %1.", found));
         }
     Query references(db, "PRAGMA foreign_key_check");
     while (references.next())
-        findings.push_back("A row of " + references.text(0) + " refers to one of " +
-                           references.text(2) + " that is not there.");
+        findings.push_back(say("A row of %1 refers to one of %2 that is not there.",
+                               references.text(0), references.text(2)));
 }
 
 void Log::Impl::checkSessions(Findings& findings) {
@@ -67,16 +67,15 @@ void Log::Impl::checkSessions(Findings& findings) {
             const auto sets = storedSets(session.id);
             if (checksum(session, sets) != rows.integer(8) ||
                 lineChecksum(session, sets) != rows.integer(7))
-                findings.push_back(called(session.value) + " is not as it was written.");
+                findings.push_back(say("%1 is not as it was written.", called(session.value)));
             for (const StoredSet& stored : sets) {
                 const LiftId lift = stored.placed.lift;
                 auto known = rules.find(lift);
                 if (known == rules.end())
                     known = rules.emplace(lift, rule(lift)).first;
                 if (withPoint(stored.placed, known->second) != stored)
-                    findings.push_back("The point of set " + std::to_string(stored.placed.ordinal) +
-                                       " in " + called(session.value) +
-                                       " is not that of its reps.");
+                    findings.push_back(say("The point of set %1 in %2 is not that of its reps.",
+                                           stored.placed.ordinal, called(session.value)));
             }
         });
 }
@@ -91,12 +90,12 @@ void Log::Impl::checkKeys(Findings& findings) {
                    "UNION ALL SELECT 'session', max(id) FROM sessions "
                    "UNION ALL SELECT 'set', max(id) FROM sets) ON k = kind WHERE last < m");
     while (rows.next())
-        findings.push_back("The last key given to a " + rows.text(0) +
-                           " is lower than one in use.");
+        findings.push_back(
+            say("The last key given to a %1 is lower than one in use.", rows.text(0)));
     Query count(db, "SELECT count(*) FROM keys");
     count.next();
     if (count.integer(0) != 8)
-        findings.push_back("The table of keys is not whole.");
+        findings.push_back(say("The table of keys is not whole."));
 }
 
 } // namespace slopebook::log

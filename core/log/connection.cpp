@@ -52,9 +52,9 @@ void Connection::openFile(Purpose purpose) {
     std::error_code error;
     const auto status = std::filesystem::status(m_file, error);
     if (!std::filesystem::exists(status))
-        throw LogError(Kind::Unavailable, "There is no file " + shown(m_file) + ".");
+        throw LogError(Kind::Unavailable, say("There is no file '%1'.", shown(m_file)));
     if (!std::filesystem::is_regular_file(status))
-        throw LogError(Kind::NotALog, shown(m_file) + " is not a file.");
+        throw LogError(Kind::NotALog, say("'%1' is not a file.", shown(m_file)));
     // An absolute path is never taken for an address ("file:...") by SQLite.
     m_file = std::filesystem::absolute(m_file);
     try {
@@ -80,12 +80,12 @@ Header Connection::readHeader() const {
                              static_cast<void*>(&handle)) != SQLITE_OK ||
         handle == nullptr || handle->pMethods == nullptr ||
         handle->pMethods->xFileSize(handle, &size) != SQLITE_OK)
-        throw LogError(Kind::Unavailable, shown(m_file) + " could not be read.");
+        throw LogError(Kind::Unavailable, say("'%1' could not be read.", shown(m_file)));
     if (size < static_cast<sqlite3_int64>(bytes.size()))
         return {};
     if (handle->pMethods->xRead(handle, bytes.data(), static_cast<int>(bytes.size()), 0) !=
         SQLITE_OK)
-        throw LogError(Kind::Unavailable, shown(m_file) + " could not be read.");
+        throw LogError(Kind::Unavailable, say("'%1' could not be read.", shown(m_file)));
     return {.sqlite = std::memcmp(bytes.data(), "SQLite format 3", 16) == 0,
             .writeAhead = bytes[18] != 1 || bytes[19] != 1,
             .applicationId = bigEndian(&bytes[68]),
@@ -101,16 +101,17 @@ void Connection::requireHeader(int newestVersion) const {
         header = readHeader();
     }
     if (!header.sqlite || header.applicationId != applicationId)
-        throw LogError(Kind::NotALog, shown(m_file) + " is not a Slopebook log.");
+        throw LogError(Kind::NotALog, say("'%1' is not a Slopebook log.", shown(m_file)));
     if (header.version > newestVersion)
-        throw LogError(Kind::Newer, shown(m_file) +
-                                        " was written by a newer Slopebook than this one (layout " +
-                                        std::to_string(header.version) + ", this one knows " +
-                                        std::to_string(newestVersion) + "). Update Slopebook.");
+        throw LogError(Kind::Newer,
+                       say("'%1' was written by a newer Slopebook than this one (layout "
+                           "%2, this one knows %3). Update Slopebook.",
+                           shown(m_file), header.version, newestVersion));
     if (header.version < 1)
-        throw damagedLog(m_file, "its header holds no version");
+        throw damagedLog(m_file, say("its header holds no version"));
     if (header.writeAhead)
-        throw damagedLog(m_file, "another program changed how it is written (its journal mode)");
+        throw damagedLog(m_file,
+                         say("another program changed how it is written (its journal mode)"));
 }
 
 void Connection::harden() const {
@@ -127,7 +128,8 @@ void Connection::harden() const {
                                      {SQLITE_DBCONFIG_ENABLE_FKEY, 1}}) {
         int now = -1;
         if (sqlite3_db_config(db, option, on, &now) != SQLITE_OK || now != on)
-            throw LogError(Kind::Unavailable, "The SQLite library at hand refuses a safe setting.");
+            throw LogError(Kind::Unavailable,
+                           say("The SQLite library at hand refuses a safe setting."));
     }
     for (const auto& [limit, most] : {std::pair{SQLITE_LIMIT_LENGTH, 1'000'000},
                                       {SQLITE_LIMIT_SQL_LENGTH, 100'000},
@@ -158,9 +160,10 @@ void Connection::configure() const {
         return m_database->execAndGet(pragma).getString() == expected;
     };
     if (!is("PRAGMA foreign_keys", "1") || !is("PRAGMA journal_mode = DELETE", "delete"))
-        throw LogError(Kind::Unavailable, "The SQLite library at hand refuses a safe setting.");
+        throw LogError(Kind::Unavailable,
+                       say("The SQLite library at hand refuses a safe setting."));
     if (!is("PRAGMA encoding", "UTF-8"))
-        throw damagedLog(m_file, "its text is not written as UTF-8");
+        throw damagedLog(m_file, say("its text is not written as UTF-8"));
 }
 
 bool Connection::inTransaction() const {

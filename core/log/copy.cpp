@@ -31,7 +31,7 @@ void requireWhole(const std::filesystem::path& copy, const std::filesystem::path
     Query check(connection, "PRAGMA integrity_check(1)");
     if (!check.next() || check.text(0) != "ok") {
         requireReadable(connection.database().getHandle(), of);
-        throw damagedLog(of, "its copy does not pass SQLite's check");
+        throw damagedLog(of, say("its copy does not pass SQLite's check"));
     }
 }
 } // namespace
@@ -39,7 +39,8 @@ void requireWhole(const std::filesystem::path& copy, const std::filesystem::path
 void copyVerified(Connection& source, const std::filesystem::path& target) {
     if (source.inTransaction())
         throw LogError(LogError::Kind::Conflict,
-                       "The log is just being changed; it can be backed up when that is done.");
+                       say("The log is just being changed; it can be backed up when that is "
+                           "done."));
     NewFile copy(std::filesystem::absolute(target));
     copyPages(source, copy.path());
     requireWhole(copy.path(), source.file());

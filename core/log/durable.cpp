@@ -17,13 +17,13 @@ constexpr const char* partMark = ".part";
 void sync(const std::filesystem::path& path, int flags) {
     const int file = ::open(path.c_str(), flags | O_CLOEXEC);
     if (file < 0)
-        throw systemFailure(errno, "opened", path);
+        throw systemFailure(errno, Doing::Open, path);
     const int result = ::fsync(file);
     const int error = errno;
     ::close(file);
     // A folder on some file systems cannot be synced; its entry is then as durable as it gets.
     if (result != 0 && !((flags & O_DIRECTORY) != 0 && error == EINVAL))
-        throw systemFailure(error, "written", path);
+        throw systemFailure(error, Doing::Write, path);
 }
 
 std::filesystem::path folderOf(const std::filesystem::path& path) {
@@ -34,12 +34,12 @@ void renameToFree(const std::filesystem::path& from, const std::filesystem::path
     if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0)
         return;
     if (errno != EINVAL && errno != ENOSYS)
-        throw systemFailure(errno, "written", to);
+        throw systemFailure(errno, Doing::Write, to);
     // A file system without that call: the name was free a moment ago.
     if (std::filesystem::exists(to))
-        throw systemFailure(EEXIST, "written", to);
+        throw systemFailure(EEXIST, Doing::Write, to);
     if (::rename(from.c_str(), to.c_str()) != 0)
-        throw systemFailure(errno, "written", to);
+        throw systemFailure(errno, Doing::Write, to);
 }
 } // namespace
 
@@ -60,15 +60,15 @@ void replaceKeeping(const std::filesystem::path& file, const std::filesystem::pa
         renameToFree(journal, with.string() + ".old-journal");
     }
     if (::rename(with.c_str(), file.c_str()) != 0)
-        throw systemFailure(errno, "written", file);
+        throw systemFailure(errno, Doing::Write, file);
     sync(folderOf(file), O_RDONLY | O_DIRECTORY);
 }
 
 NewFile::NewFile(std::filesystem::path target) : m_target(std::move(target)) {
     if (std::filesystem::exists(std::filesystem::symlink_status(m_target)))
-        throw systemFailure(EEXIST, "made", m_target);
+        throw systemFailure(EEXIST, Doing::Make, m_target);
     if (!m_target.has_filename())
-        throw systemFailure(EISDIR, "made", m_target);
+        throw systemFailure(EISDIR, Doing::Make, m_target);
     for (int attempt = 0;; ++attempt) {
         m_path = folderOf(m_target) / ("." + m_target.filename().string() + partMark +
                                        std::to_string(::getpid()) + "-" + std::to_string(attempt));
@@ -78,7 +78,7 @@ NewFile::NewFile(std::filesystem::path target) : m_target(std::move(target)) {
             return;
         }
         if (errno != EEXIST)
-            throw systemFailure(errno, "made", m_target);
+            throw systemFailure(errno, Doing::Make, m_target);
     }
 }
 

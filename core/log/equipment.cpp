@@ -49,7 +49,7 @@ std::vector<Stored<EquipmentId, Equipment>> listed(Log::Impl& impl, const Wrong&
         if (checksum(id, equipment) == rows.integer(1))
             all.push_back({id, std::move(equipment)});
         else
-            wrong("the set of equipment '" + equipment.name + "' is not as it was written");
+            wrong(say("the set of equipment '%1' is not as it was written", equipment.name));
     };
     while (impl.next(rows))
         impl.salvaging(take);
@@ -62,13 +62,15 @@ bool isThere(Log::Impl& impl, EquipmentId id) {
 
 void requireThere(Log::Impl& impl, EquipmentId id) {
     if (!isThere(impl, id))
-        throw LogError(Kind::Conflict, "That set of equipment is not in the log any more. Nothing "
-                                       "was changed.");
+        throw LogError(Kind::Conflict,
+                       say("That set of equipment is not in the log any more. Nothing "
+                           "was changed."));
 }
 
 void requireFreeName(Log::Impl& impl, EquipmentId id, const std::string& name) {
     if (Query(impl.db, "SELECT 1 FROM equipment WHERE id <> ? AND name = ?", id, name).next())
-        throw BadInput("'" + name + "' a second time", "a name that no other set of equipment has");
+        throw BadInput(say("'%1' a second time", name),
+                       say("a name that no other set of equipment has"));
 }
 
 void writePieces(Log::Impl& impl, EquipmentId id, const Equipment& equipment) {
@@ -97,15 +99,16 @@ void erasePieces(Log::Impl& impl, EquipmentId id) {
 
 std::vector<Stored<EquipmentId, Equipment>> Log::equipment() const {
     const Reading moment(m_impl->db);
-    return listed(*m_impl, [&](const std::string& what) { m_impl->leaveOut(what); });
+    return listed(*m_impl, [&](const Words& what) { m_impl->leaveOut(what); });
 }
 
 EquipmentId Log::add(const Equipment& equipment, std::optional<EquipmentId> id) {
     requireValid(equipment);
     return m_impl->write([&] {
         if (id && isThere(*m_impl, *id))
-            throw LogError(Kind::Conflict, "That set of equipment is in the log already. Nothing "
-                                           "was changed.");
+            throw LogError(Kind::Conflict,
+                           say("That set of equipment is in the log already. Nothing "
+                               "was changed."));
         requireFreeName(*m_impl, id.value_or(EquipmentId{}), equipment.name);
         const EquipmentId given = m_impl->key("equipment", id);
         Query(m_impl->db,
@@ -142,7 +145,7 @@ void Log::remove(EquipmentId id) {
 }
 
 void Log::Impl::checkEquipment(Findings& findings) {
-    listed(*this, [&](const std::string& what) { findings.push_back(what + "."); });
+    listed(*this, [&](const Words& what) { findings.push_back(say("%1.", what)); });
 }
 
 } // namespace slopebook::log

@@ -20,13 +20,14 @@ bool noRoom(int systemError) {
 }
 
 LogError full(const std::filesystem::path& file) {
-    return {Kind::Full, "There is no room left on the disk for " + shown(file) +
-                            ". Nothing was changed; make room and try again."};
+    return {Kind::Full, say("There is no room left on the disk for '%1'. Nothing was changed; make "
+                            "room and try again.",
+                            shown(file))};
 }
 
 LogError readOnly(const std::filesystem::path& file) {
     return {Kind::ReadOnly,
-            shown(file) + " cannot be written: the file or its folder is read-only."};
+            say("'%1' cannot be written: the file or its folder is read-only.", shown(file))};
 }
 
 bool unreadable(int systemError) {
@@ -34,21 +35,23 @@ bool unreadable(int systemError) {
 }
 
 LogError diskGone(const std::filesystem::path& file) {
-    return {Kind::Unavailable, shown(file) + " could not be read: the disk is failing or gone."};
+    return {Kind::Unavailable,
+            say("'%1' could not be read: the disk is failing or gone.", shown(file))};
 }
 
 LogError unavailable(const std::filesystem::path& file, const std::string& words) {
-    return {Kind::Unavailable, shown(file) + " could not be read or written: " + words + "."};
+    return {Kind::Unavailable, say("'%1' could not be read or written: %2.", shown(file), words)};
 }
 } // namespace
 
 std::string shown(const std::filesystem::path& file) {
-    return "'" + NewFile::nameToBe(file) + "'";
+    return NewFile::nameToBe(file);
 }
 
-LogError damagedLog(const std::filesystem::path& file, const std::string& what) {
-    return {Kind::Damaged, shown(file) + " is damaged: " + what +
-                               ". Keep the file as it is and go back to a backup."};
+LogError damagedLog(const std::filesystem::path& file, const Words& what) {
+    return {Kind::Damaged,
+            say("'%1' is damaged: %2. Keep the file as it is and go back to a backup.", shown(file),
+                what)};
 }
 
 LogError sqliteFailure(int extendedCode, int systemError, const std::string& words,
@@ -56,31 +59,34 @@ LogError sqliteFailure(int extendedCode, int systemError, const std::string& wor
     switch (extendedCode & 0xff) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return {Kind::Busy, shown(file) + " is being used by another program. Nothing was "
-                                          "changed; try again in a moment."};
+        return {Kind::Busy, say("'%1' is being used by another program. Nothing was changed; try "
+                                "again in a moment.",
+                                shown(file))};
     case SQLITE_FULL:
         return full(file);
     case SQLITE_READONLY:
         if (extendedCode == SQLITE_READONLY_DBMOVED)
-            return {Kind::Unavailable, shown(file) + " was moved, renamed or deleted while it was "
-                                                     "open. Nothing was changed."};
+            return {Kind::Unavailable, say("'%1' was moved, renamed or deleted while it was open. "
+                                           "Nothing was changed.",
+                                           shown(file))};
         return readOnly(file);
     case SQLITE_CORRUPT:
         // SQLite takes a disk that cannot be read for a damaged file; a stick pulled out is none.
         if (unreadable(systemError))
             return diskGone(file);
-        return damagedLog(file, words);
+        return damagedLog(file, asIs(words));
     case SQLITE_ERROR:
     case SQLITE_SCHEMA:
     case SQLITE_TOOBIG:
     case SQLITE_MISMATCH:
     case SQLITE_FORMAT:
-        return damagedLog(file, words);
+        return damagedLog(file, asIs(words));
     case SQLITE_NOTADB:
-        return {Kind::NotALog, shown(file) + " is not a Slopebook log."};
+        return {Kind::NotALog, say("'%1' is not a Slopebook log.", shown(file))};
     case SQLITE_CONSTRAINT:
-        return {Kind::Conflict, "The change does not fit with what " + shown(file) +
-                                    " holds by now (" + words + "). Nothing was changed."};
+        return {Kind::Conflict, say("The change does not fit with what '%1' holds by now (%2). "
+                                    "Nothing was changed.",
+                                    shown(file), words)};
     case SQLITE_IOERR:
     case SQLITE_CANTOPEN:
         if (noRoom(systemError))
@@ -89,16 +95,18 @@ LogError sqliteFailure(int extendedCode, int systemError, const std::string& wor
             return readOnly(file);
         if (extendedCode == SQLITE_IOERR_DIR_FSYNC) // the journal is gone by then: it is written
             return {Kind::Unavailable,
-                    shown(file) +
-                        " was written, but the disk failed before it was certain to last. "
-                        "Look whether the last change is there before making it again."};
+                    say("'%1' was written, but the disk failed before it was certain to last. Look "
+                        "whether the last change is there before making it again.",
+                        shown(file))};
         if ((extendedCode & 0xff) == SQLITE_CANTOPEN)
-            return {Kind::Unavailable, shown(file) + " could not be opened, or its folder takes no "
-                                                     "new file: the disk is full, failing or gone, "
-                                                     "or there is no right to it."};
+            return {Kind::Unavailable,
+                    say("'%1' could not be opened, or its folder takes no new file: the disk is "
+                        "full, failing or gone, or there is no right to it.",
+                        shown(file))};
         if (extendedCode == SQLITE_IOERR_WRITE || extendedCode == SQLITE_IOERR_FSYNC)
-            return {Kind::Unavailable, shown(file) + " could not be written: the disk is full, "
-                                                     "failing or gone. Nothing was changed."};
+            return {Kind::Unavailable, say("'%1' could not be written: the disk is full, failing "
+                                           "or gone. Nothing was changed.",
+                                           shown(file))};
         return unavailable(file, words);
     default:
         return unavailable(file, words);
@@ -125,20 +133,33 @@ void requireReadable(sqlite3* db, const std::filesystem::path& file) {
         throw diskGone(file);
 }
 
-LogError systemFailure(int systemError, const std::string& what,
-                       const std::filesystem::path& file) {
+namespace {
+Words undone(Doing doing, const std::string& name, const std::string& why) {
+    switch (doing) {
+    case Doing::Open:
+        return say("'%1' could not be opened: %2.", name, why);
+    case Doing::Make:
+        return say("'%1' could not be made: %2.", name, why);
+    case Doing::Write:
+        break;
+    }
+    return say("'%1' could not be written: %2.", name, why);
+}
+} // namespace
+
+LogError systemFailure(int systemError, Doing doing, const std::filesystem::path& file) {
     if (noRoom(systemError))
         return full(file);
     switch (systemError) {
     case EEXIST:
-        return {Kind::Conflict, shown(file) + " is there already; choose another name."};
+        return {Kind::Conflict, say("'%1' is there already; choose another name.", shown(file))};
     case EACCES:
     case EPERM:
     case EROFS:
         return readOnly(file);
     default:
-        return {Kind::Unavailable, shown(file) + " could not be " + what + ": " +
-                                       std::generic_category().message(systemError) + "."};
+        return {Kind::Unavailable,
+                undone(doing, shown(file), std::generic_category().message(systemError))};
     }
 }
 

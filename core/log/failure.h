@@ -29,13 +29,16 @@ int systemErrorOf(sqlite3* db);
 /// wrong says nothing about the file.
 void requireReadable(sqlite3* db, const std::filesystem::path& file);
 
-/// From errno after a call that was to do `what` with the file ("written", "renamed").
-LogError systemFailure(int systemError, const std::string& what, const std::filesystem::path& file);
+/// What a call of the system was to do with a file.
+enum class Doing { Open, Make, Write };
+
+/// From errno after a call that was to do that with the file.
+LogError systemFailure(int systemError, Doing doing, const std::filesystem::path& file);
 
 /// The sentence that says what to do with a damaged log.
-LogError damagedLog(const std::filesystem::path& file, const std::string& what);
+LogError damagedLog(const std::filesystem::path& file, const Words& what);
 
-/// The file's name as it stands in sentences; of one under way (durable.h) the name that it will
+/// The file's name, for sentences; of one under way (durable.h) the name that it will
 /// have.
 std::string shown(const std::filesystem::path& file);
 

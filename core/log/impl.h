@@ -22,7 +22,7 @@ struct Log::Impl {
     int depth = 0;        ///< of the transactions under way
     long commits = 0;     ///< of this log itself
     bool salvage = false; ///< what is damaged is left out of lists
-    std::vector<std::string> leftOut;
+    std::vector<Words> leftOut;
     std::function<void()> held;  ///< to be passed before anything is written; see hold.h
     std::set<SessionId> touched; ///< changed in this transaction, their checksums not yet written
 
@@ -59,9 +59,9 @@ struct Log::Impl {
     std::int64_t nextKey(const std::string& kind, std::optional<std::int64_t> given);
 
     /// Throws: what was read is not what was written.
-    [[noreturn]] void damaged(const std::string& what) const;
+    [[noreturn]] void damaged(const Words& what) const;
     /// The same, or when salvaging, noted and to be left out.
-    void leaveOut(const std::string& what);
+    void leaveOut(const Words& what);
     /// Does work; damage that it meets is thrown on, or when salvaging, noted. Whether all went
     /// well.
     template <class Work>
@@ -72,17 +72,17 @@ struct Log::Impl {
         } catch (const LogError& error) {
             if (!salvage || error.kind() != LogError::Kind::Damaged)
                 throw;
-            note(error.what());
+            note(error.words());
             return false;
         }
     }
     /// The next row; when salvaging, none when it cannot be read.
     bool next(Query& rows);
-    void note(const std::string& sentence);
+    void note(const Words& sentence);
     /// "the session of Lane 3 on 2026-03-14".
-    std::string called(const SessionHead& head);
-    std::string athleteName(AthleteId id);
-    std::string liftName(LiftId id);
+    Words called(const SessionHead& head);
+    Words athleteName(AthleteId id);
+    Words liftName(LiftId id);
 
     Stored<SessionId, SessionHead> head(SessionId id);
     /// A session as it stands, unverified.
@@ -101,7 +101,7 @@ struct Log::Impl {
     void sealCheckLoads(AthleteId athlete); ///< writes their checksum
 
     // Parts of check(): each adds what it finds.
-    using Findings = std::vector<std::string>;
+    using Findings = std::vector<Words>;
     void checkStorage(Findings& findings);
     void checkLists(Findings& findings);
     void checkEquipment(Findings& findings);

@@ -56,7 +56,7 @@ void requireLayout(Connection& connection, const Layout& layout, int version) {
     } catch (...) {
         connection.fail();
     }
-    throw damagedLog(connection.file(), "its tables are not those that Slopebook makes");
+    throw damagedLog(connection.file(), say("its tables are not those that Slopebook makes"));
 }
 
 } // namespace slopebook::log

@@ -77,7 +77,7 @@ Access Log::access() const {
     return m_impl->db.readOnly() ? Access::ReadOnly : Access::ReadWrite;
 }
 
-std::vector<std::string> Log::leftOut() const {
+std::vector<Words> Log::leftOut() const {
     return m_impl->leftOut;
 }
 
@@ -125,25 +125,25 @@ int Log::newestVersion() {
 
 std::int64_t Log::Impl::nextKey(const std::string& kind, std::optional<std::int64_t> given) {
     if (given && *given <= 0)
-        throw BadInput("the key " + std::to_string(*given), "a key that the log gave out");
+        throw BadInput(say("the key %1", *given), say("a key that the log gave out"));
     Query query(db,
                 "UPDATE keys SET last = CASE WHEN ?2 IS NULL THEN last + 1 ELSE max(last, ?2) END "
                 "WHERE kind = ?1 RETURNING last");
     query.bind(1, kind);
     query.bind(2, given);
     if (!query.next())
-        damaged("its table of keys lacks one");
+        damaged(say("its table of keys lacks one"));
     const std::int64_t last = query.integer(0);
     query.run();
     return given ? *given : last;
 }
 
-void Log::Impl::note(const std::string& sentence) {
+void Log::Impl::note(const Words& sentence) {
     if (std::ranges::find(leftOut, sentence) == leftOut.end())
         leftOut.push_back(sentence);
 }
 
-void Log::Impl::leaveOut(const std::string& what) {
+void Log::Impl::leaveOut(const Words& what) {
     salvaging([&] { damaged(what); });
 }
 
@@ -152,7 +152,7 @@ bool Log::Impl::next(Query& rows) {
     return salvaging([&] { there = rows.next(); }) && there;
 }
 
-void Log::Impl::damaged(const std::string& what) const {
+void Log::Impl::damaged(const Words& what) const {
     throw damagedLog(db.file(), what);
 }
 

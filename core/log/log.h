@@ -144,10 +144,10 @@ public:
 
     /// Everything found wrong: SQLite's own check, foreign keys, checksums, stored points against
     /// their reps. Empty: whole and sound.
-    std::vector<std::string> check() const;
+    std::vector<Words> check() const;
 
     /// What lists and scans have left out so far under Access::Salvage, a sentence each.
-    std::vector<std::string> leftOut() const;
+    std::vector<Words> leftOut() const;
 
     /// A verified copy: online backup to a temporary name beside target, checked, synced, renamed.
     /// target must not exist.

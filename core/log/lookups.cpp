@@ -30,7 +30,7 @@ std::vector<Stored<Id, typename Table<Id>::Value>> list(Log::Impl& impl, const W
 
 template <class Id>
 std::vector<Stored<Id, typename Table<Id>::Value>> list(Log::Impl& impl) {
-    return list<Id>(impl, [&](const std::string& what) { impl.leaveOut(what); });
+    return list<Id>(impl, [&](const Words& what) { impl.leaveOut(what); });
 }
 
 /// One row by its key; throws where it is not there or not as it was written.
@@ -38,8 +38,7 @@ template <class Id>
 Stored<Id, typename Table<Id>::Value> oneOf(Log::Impl& impl, Id id) {
     Query row(impl.db, Table<Id>::selectOne, id);
     if (!row.next())
-        throw LogError(Kind::Conflict,
-                       std::string("That ") + Table<Id>::one + " is not in the log any more.");
+        throw LogError(Kind::Conflict, say(Table<Id>::says.gone));
     auto value = Table<Id>::read(row);
     if (checksum(id, value) != row.integer(1))
         impl.damaged(notAsWritten<Id>(value));
@@ -49,27 +48,23 @@ Stored<Id, typename Table<Id>::Value> oneOf(Log::Impl& impl, Id id) {
 template <class Id>
 void requireThere(Log::Impl& impl, Id id) {
     if (!Query(impl.db, Table<Id>::exists, id).next())
-        throw LogError(Kind::Conflict, std::string("That ") + Table<Id>::one +
-                                           " is not in the log any more. Nothing was changed.");
+        throw LogError(Kind::Conflict, say(Table<Id>::says.goneUnchanged));
 }
 
 template <class Id>
-std::string nameOf(Log::Impl& impl, Id id) {
+Words nameOf(Log::Impl& impl, Id id) {
     Query row(impl.db, Table<Id>::exists, id);
-    return row.next() ? row.text(0) : std::string(Table<Id>::one) + " " + std::to_string(raw(id));
+    return row.next() ? asIs(row.text(0)) : say(Table<Id>::says.numbered, raw(id));
 }
 
 template <class Id>
 void requireFreeName(Log::Impl& impl, std::optional<Id> id,
                      const typename Table<Id>::Value& value) {
     Query same(impl.db, Table<Id>::taken, id.value_or(Id{}), value.name);
-    std::string expected = std::string("a name that no other ") + Table<Id>::one + " has";
-    if constexpr (std::is_same_v<Id, BlockId>) {
+    if constexpr (std::is_same_v<Id, BlockId>)
         same.bind(3, value.first);
-        expected = "a name and first day that no other block has";
-    }
     if (same.next())
-        throw BadInput("'" + value.name + "' a second time", expected);
+        throw BadInput(say("'%1' a second time", value.name), say(Table<Id>::says.freeName));
 }
 
 template <class Id>
@@ -77,8 +72,7 @@ Id add(Log::Impl& impl, const typename Table<Id>::Value& value, std::optional<Id
     requireValid(value);
     return impl.write([&] {
         if (id && Query(impl.db, Table<Id>::exists, *id).next())
-            throw LogError(Kind::Conflict, std::string("That ") + Table<Id>::one +
-                                               " is in the log already. Nothing was changed.");
+            throw LogError(Kind::Conflict, say(Table<Id>::says.there));
         requireFreeName(impl, id, value);
         const Id given = impl.key(Table<Id>::one, id);
         Query insert(impl.db, Table<Id>::insert);
@@ -101,15 +95,29 @@ void change(Log::Impl& impl, Id id, const typename Table<Id>::Value& value) {
     update.run();
 }
 
+/// What still refers to a thing, one of it and several.
+struct Use {
+    Phrase one, several;
+};
+constexpr Use sessionsOf{"'%1' still has 1 session in the log. Nothing was removed.",
+                         "'%1' still has %2 sessions in the log. Nothing was removed."};
+constexpr Use setsOf{"'%1' still has 1 set in the log. Nothing was removed.",
+                     "'%1' still has %2 sets in the log. Nothing was removed."};
+constexpr Use checkLoadsOf{"'%1' still has 1 check load in the log. Nothing was removed.",
+                           "'%1' still has %2 check loads in the log. Nothing was removed."};
+constexpr Use attemptsOf{"'%1' still has 1 attempt in the log. Nothing was removed.",
+                         "'%1' still has %2 attempts in the log. Nothing was removed."};
+constexpr Use gapsOf{"'%1' still has 1 gap in the log. Nothing was removed.",
+                     "'%1' still has %2 gaps in the log. Nothing was removed."};
+
 template <class Id>
-void requireUnused(Log::Impl& impl, Id id, const char* countSql, const char* what) {
+void requireUnused(Log::Impl& impl, Id id, const char* countSql, const Use& use) {
     Query count(impl.db, countSql, id);
     count.next();
     const auto uses = count.integer(0);
     if (uses > 0)
         throw LogError(Kind::Conflict,
-                       "'" + nameOf(impl, id) + "' still has " + std::to_string(uses) + " " + what +
-                           (uses == 1 ? "" : "s") + " in the log. Nothing was removed.");
+                       say(uses == 1 ? use.one : use.several, nameOf(impl, id), uses));
 }
 
 template <class Id>
@@ -220,30 +228,30 @@ void Log::change(TestKindId id, const TestKind& kind) {
             if (held.id == id &&
                 (held.value.formula != kind.formula || held.value.twoSided != kind.twoSided))
                 requireUnused(*m_impl, id, "SELECT count(*) FROM attempts WHERE test = ?",
-                              "attempt");
+                              attemptsOf);
         log::change(*m_impl, id, kind);
     });
 }
 
 void Log::remove(AthleteId id) {
     m_impl->write([&] {
-        requireUnused(*m_impl, id, "SELECT count(*) FROM sessions WHERE athlete = ?", "session");
+        requireUnused(*m_impl, id, "SELECT count(*) FROM sessions WHERE athlete = ?", sessionsOf);
         requireUnused(*m_impl, id, "SELECT count(*) FROM check_loads WHERE athlete = ?",
-                      "check load");
+                      checkLoadsOf);
         erase(*m_impl, id);
     });
 }
 void Log::remove(LiftId id) {
     m_impl->write([&] {
-        requireUnused(*m_impl, id, "SELECT count(*) FROM sets WHERE lift = ?", "set");
-        requireUnused(*m_impl, id, "SELECT count(*) FROM check_loads WHERE lift = ?", "check load");
-        requireUnused(*m_impl, id, "SELECT count(*) FROM gaps WHERE lift = ?", "gap");
+        requireUnused(*m_impl, id, "SELECT count(*) FROM sets WHERE lift = ?", setsOf);
+        requireUnused(*m_impl, id, "SELECT count(*) FROM check_loads WHERE lift = ?", checkLoadsOf);
+        requireUnused(*m_impl, id, "SELECT count(*) FROM gaps WHERE lift = ?", gapsOf);
         erase(*m_impl, id);
     });
 }
 void Log::remove(DeviceId id) {
     m_impl->write([&] {
-        requireUnused(*m_impl, id, "SELECT count(*) FROM sessions WHERE device = ?", "session");
+        requireUnused(*m_impl, id, "SELECT count(*) FROM sessions WHERE device = ?", sessionsOf);
         erase(*m_impl, id);
     });
 }
@@ -253,16 +261,16 @@ void Log::remove(BlockId id) {
 
 void Log::remove(TestKindId id) {
     m_impl->write([&] {
-        requireUnused(*m_impl, id, "SELECT count(*) FROM attempts WHERE test = ?", "attempt");
-        requireUnused(*m_impl, id, "SELECT count(*) FROM gaps WHERE test = ?", "gap");
+        requireUnused(*m_impl, id, "SELECT count(*) FROM attempts WHERE test = ?", attemptsOf);
+        requireUnused(*m_impl, id, "SELECT count(*) FROM gaps WHERE test = ?", gapsOf);
         erase(*m_impl, id);
     });
 }
 
-std::string Log::Impl::athleteName(AthleteId id) {
+Words Log::Impl::athleteName(AthleteId id) {
     return nameOf(*this, id);
 }
-std::string Log::Impl::liftName(LiftId id) {
+Words Log::Impl::liftName(LiftId id) {
     return nameOf(*this, id);
 }
 
@@ -271,14 +279,14 @@ PointRule Log::Impl::rule(LiftId lift) {
     if (row.next())
         if (const auto rule = pointRuleFromWord(row.text(0)))
             return *rule;
-    damaged("the lift '" + liftName(lift) + "' has no rule for its points");
+    damaged(say("the lift '%1' has no rule for its points", liftName(lift)));
 }
 
 void Log::Impl::checkLists(Findings& findings) {
-    const auto wrong = [&](const std::string& what) { findings.push_back(what + "."); };
+    const auto wrong = [&](const Words& what) { findings.push_back(say("%1.", what)); };
     for (const auto& athlete : list<AthleteId>(*this, wrong))
         if (!checkLoadsSound(athlete.id))
-            wrong("the check loads of '" + athlete.value.name + "' are not as they were written");
+            wrong(say("the check loads of '%1' are not as they were written", athlete.value.name));
     list<LiftId>(*this, wrong);
     list<DeviceId>(*this, wrong);
     list<BlockId>(*this, wrong);

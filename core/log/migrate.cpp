@@ -18,7 +18,7 @@ int versionOf(Connection& connection) {
 
 void requireReferences(Connection& connection) {
     if (Query(connection, "PRAGMA foreign_key_check").next())
-        throw damagedLog(connection.file(), "something in it refers to what is not there");
+        throw damagedLog(connection.file(), say("something in it refers to what is not there"));
 }
 
 void migrate(Connection& connection, const Layout& layout, int from) {
@@ -59,10 +59,11 @@ void bringUpToDate(Connection& connection, const Layout& layout) {
     if (version == layout.newest())
         return;
     if (connection.readOnly())
-        throw LogError(LogError::Kind::ReadOnly,
-                       shown(connection.file()) + " was made by an older Slopebook and must be "
-                                                  "brought up to date, but it cannot be written. "
-                                                  "Copy it to where it can.");
+        throw LogError(
+            LogError::Kind::ReadOnly,
+            say("'%1' was made by an older Slopebook and must be brought up to date, but "
+                "it cannot be written. Copy it to where it can.",
+                shown(connection.file())));
     migrate(connection, layout, version);
     requireLayout(connection, layout, layout.newest());
 }

@@ -84,7 +84,7 @@ Date Query::date(int column) const {
     const std::string found = text(column);
     if (const auto date = parseIsoDate(found))
         return *date;
-    throw damagedLog(m_connection.file(), "it holds a date that is none");
+    throw damagedLog(m_connection.file(), say("it holds a date that is none"));
 }
 
 std::optional<double> Query::optionalReal(int column) const {

@@ -130,7 +130,7 @@ public:
             readHead();
             readSets();
             if (m_sum.value() != m_sessions.integer(7))
-                m_impl.damaged(m_impl.called(m_head) + " is not as it was written");
+                m_impl.damaged(say("%1 is not as it was written", m_impl.called(m_head)));
         };
         bool more = true;
         while (m_impl.salvaging([&] { more = m_sessions.next(); }) && more) {
@@ -145,7 +145,7 @@ private:
     void readHead() {
         const auto date = parseIsoDate(m_sessions.text(1));
         if (!date)
-            m_impl.damaged("it holds a date that is none");
+            m_impl.damaged(say("it holds a date that is none"));
         const AthleteId athlete{m_sessions.integer(0)};
         if (athlete != m_head.athlete || *date != m_head.date)
             m_ofDay.clear();

@@ -10,24 +10,28 @@ namespace slopebook::log {
 namespace {
 using Kind = LogError::Kind;
 
-LogError gone(const char* what) {
-    return {Kind::Conflict,
-            std::string("That ") + what + " is not in the log any more. Nothing was changed."};
+LogError gone(Phrase what) {
+    return {Kind::Conflict, say(what)};
 }
+constexpr Phrase goneAthlete = "That athlete is not in the log any more. Nothing was changed.";
+constexpr Phrase goneLift = "That lift is not in the log any more. Nothing was changed.";
+constexpr Phrase goneDevice = "That device is not in the log any more. Nothing was changed.";
+constexpr Phrase goneSession = "That session is not in the log any more. Nothing was changed.";
 
 void requireReferences(Log::Impl& impl, const SessionHead& session, std::optional<SessionId> id) {
     if (!Query(impl.db, "SELECT 1 FROM athletes WHERE id = ?", session.athlete).next())
-        throw gone("athlete");
+        throw gone(goneAthlete);
     if (session.device &&
         !Query(impl.db, "SELECT 1 FROM devices WHERE id = ?", *session.device).next())
-        throw gone("device");
+        throw gone(goneDevice);
     if (!session.repeatOf)
         return;
     const SessionHead first = impl.head(*session.repeatOf).value;
     if (first.athlete != session.athlete)
-        throw BadInput("a repeat of " + impl.called(first), "a session of the same athlete");
+        throw BadInput(say("a repeat of %1", impl.called(first)),
+                       say("a session of the same athlete"));
     if (id && (session.repeatOf == id || first.repeatOf == id))
-        throw BadInput("a repeat of itself", "another session of the same athlete");
+        throw BadInput(say("a repeat of itself"), say("another session of the same athlete"));
 }
 
 void requireFreeOrdinal(Log::Impl& impl, const SessionHead& session, std::optional<SessionId> id) {
@@ -39,10 +43,9 @@ void requireFreeOrdinal(Log::Impl& impl, const SessionHead& session, std::option
     Query free(impl.db, "SELECT max(ordinal) + 1 FROM sessions WHERE athlete = ? AND day = ?",
                session.athlete, session.date);
     free.next();
-    throw LogError(Kind::Conflict, "There is a session " + std::to_string(session.ordinal) +
-                                       " of " + impl.athleteName(session.athlete) + " on " +
-                                       isoDate(session.date) + " already; " +
-                                       std::to_string(free.integer(0)) + " is free.");
+    throw LogError(Kind::Conflict,
+                   say("There is a session %1 of %2 on %3 already; %4 is free.", session.ordinal,
+                       impl.athleteName(session.athlete), session.date, free.integer(0)));
 }
 
 void bindHead(Query& query, const SessionHead& session, SessionId id) {
@@ -72,9 +75,9 @@ Stored<SessionId, SessionHead> readHead(const Query& row) {
              .note = row.text(10)}};
 }
 
-std::string Log::Impl::called(const SessionHead& session) {
-    return "the session of " + athleteName(session.athlete) + " on " +
-           dateKey(session.date, session.ordinal);
+Words Log::Impl::called(const SessionHead& session) {
+    return say("the session of %1 on %2", athleteName(session.athlete),
+               sayDay(session.date, session.ordinal));
 }
 
 Stored<SessionId, SessionHead> Log::Impl::head(SessionId id) {
@@ -83,7 +86,7 @@ Stored<SessionId, SessionHead> Log::Impl::head(SessionId id) {
               "checksum, place, note FROM sessions WHERE id = ?",
               id);
     if (!row.next())
-        throw gone("session");
+        throw gone(goneSession);
     return readHead(row);
 }
 
@@ -91,7 +94,7 @@ SessionRecord Log::Impl::verified(const Stored<SessionId, SessionHead>& head,
                                   std::int64_t written) {
     std::vector<StoredSet> sets = storedSets(head.id);
     if (checksum(head, sets) != written)
-        damaged(called(head.value) + " is not as it was written");
+        damaged(say("%1 is not as it was written", called(head.value)));
     SessionRecord record{.head = head};
     record.sets.reserve(sets.size());
     for (StoredSet& stored : sets)
@@ -104,7 +107,7 @@ void Log::Impl::touch(SessionId session) {
         return;
     Query row(db, "SELECT checksum FROM sessions WHERE id = ?", session);
     if (!row.next())
-        throw gone("session");
+        throw gone(goneSession);
     verified(head(session), row.integer(0));
     touched.insert(session);
 }
@@ -141,7 +144,7 @@ SessionRecord Log::session(SessionId session) const {
     const Reading moment(m_impl->db);
     Query row(m_impl->db, "SELECT checksum FROM sessions WHERE id = ?", session);
     if (!row.next())
-        throw LogError(Kind::Conflict, "That session is not in the log any more.");
+        throw LogError(Kind::Conflict, say("That session is not in the log any more."));
     SessionRecord record = m_impl->verified(m_impl->head(session), row.integer(0));
     record.battery = m_impl->verifiedBattery(session);
     return record;
@@ -153,7 +156,7 @@ SessionId Log::add(const SessionHead& session, std::optional<SessionId> id) {
         Impl& impl = *m_impl;
         if (id && Query(impl.db, "SELECT 1 FROM sessions WHERE id = ?", *id).next())
             throw LogError(Kind::Conflict,
-                           "That session is in the log already. Nothing was changed.");
+                           say("That session is in the log already. Nothing was changed."));
         requireReferences(impl, session, id);
         requireFreeOrdinal(impl, session, id);
         const SessionId given = impl.key("session", id);
@@ -177,8 +180,9 @@ void Log::change(SessionId id, const SessionHead& session) {
         Query other(impl.db, "SELECT 1 FROM sessions WHERE repeat_of = ? AND athlete <> ?", id,
                     session.athlete);
         if (other.next())
-            throw LogError(Kind::Conflict, "Another session is a repeat of this one; both must be "
-                                           "of the same athlete. Nothing was changed.");
+            throw LogError(Kind::Conflict,
+                           say("Another session is a repeat of this one; both must be "
+                               "of the same athlete. Nothing was changed."));
         Query update(impl.db, "UPDATE sessions SET athlete = ?, day = ?, ordinal = ?, device = ?, "
                               "body_mass_g = ?, repeat_of = ?, place = ?, note = ? WHERE id = ?");
         bindHead(update, session, id);
@@ -192,9 +196,9 @@ void Log::remove(SessionId id) {
         impl.head(id);
         Query repeat(impl.db, "SELECT day, ordinal FROM sessions WHERE repeat_of = ?", id);
         if (repeat.next())
-            throw LogError(Kind::Conflict, "The session of " +
-                                               dateKey(repeat.date(0), repeat.small(1)) +
-                                               " is a repeat of this one. Nothing was removed.");
+            throw LogError(Kind::Conflict, say("The session of %1 is a repeat of this one. Nothing "
+                                               "was removed.",
+                                               sayDay(repeat.date(0), repeat.small(1))));
         Query(impl.db, "DELETE FROM reps WHERE set_id IN (SELECT id FROM sets WHERE session = ?)",
               id)
             .run();
@@ -230,8 +234,8 @@ std::vector<Mass> Log::checkLoads(AthleteId athlete, LiftId lift) const {
     std::vector<Mass> loads;
     const bool sound = m_impl->salvaging([&] {
         if (!m_impl->checkLoadsSound(athlete))
-            m_impl->damaged("the check loads of " + m_impl->athleteName(athlete) +
-                            " are not as they were written");
+            m_impl->damaged(say("the check loads of %1 are not as they were written",
+                                m_impl->athleteName(athlete)));
     });
     if (!sound)
         return loads;
@@ -246,12 +250,12 @@ void Log::setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>&
     m_impl->write([&] {
         Impl& impl = *m_impl;
         if (!Query(impl.db, "SELECT 1 FROM athletes WHERE id = ?", athlete).next())
-            throw gone("athlete");
+            throw gone(goneAthlete);
         if (!Query(impl.db, "SELECT 1 FROM lifts WHERE id = ?", lift).next())
-            throw gone("lift");
+            throw gone(goneLift);
         if (!impl.checkLoadsSound(athlete))
-            impl.damaged("the check loads of " + impl.athleteName(athlete) +
-                         " are not as they were written");
+            impl.damaged(say("the check loads of %1 are not as they were written",
+                             impl.athleteName(athlete)));
         Query(impl.db, "DELETE FROM check_loads WHERE athlete = ? AND lift = ?", athlete, lift)
             .run();
         for (const Mass load : loads)

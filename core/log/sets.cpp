@@ -14,7 +14,7 @@ using Kind = LogError::Kind;
 PlacedSet place(Log::Impl& impl, SetId id) {
     Query row(impl.db, "SELECT session, lift, ordinal FROM sets WHERE id = ?", id);
     if (!row.next())
-        throw LogError(Kind::Conflict, "That set is not in the log any more.");
+        throw LogError(Kind::Conflict, say("That set is not in the log any more."));
     return {.id = id,
             .session = row.id<SessionId>(0),
             .lift = row.id<LiftId>(1),
@@ -24,18 +24,17 @@ PlacedSet place(Log::Impl& impl, SetId id) {
 void requireFree(Log::Impl& impl, const PlacedSet& placed, std::optional<SetId> id) {
     if (!Query(impl.db, "SELECT 1 FROM lifts WHERE id = ?", placed.lift).next())
         throw LogError(Kind::Conflict,
-                       "That lift is not in the log any more. Nothing was changed.");
+                       say("That lift is not in the log any more. Nothing was changed."));
     if (placed.ordinal < 1)
-        throw BadInput("set number " + std::to_string(placed.ordinal),
-                       "1 for the first set of a lift");
+        throw BadInput(say("set number %1", placed.ordinal), say("1 for the first set of a lift"));
     const bool taken =
         Query(impl.db, "SELECT 1 FROM sets WHERE session = ? AND lift = ? AND ordinal = ?",
               placed.session, placed.lift, placed.ordinal)
             .next() ||
         (id && Query(impl.db, "SELECT 1 FROM sets WHERE id = ?", *id).next());
     if (taken)
-        throw LogError(Kind::Conflict, "Set " + std::to_string(placed.ordinal) +
-                                           " is in the log already. Nothing was changed.");
+        throw LogError(Kind::Conflict,
+                       say("Set %1 is in the log already. Nothing was changed.", placed.ordinal));
 }
 
 int nextOrdinal(Log::Impl& impl, SessionId session, LiftId lift) {
@@ -110,7 +109,7 @@ PlacedSet Log::set(SetId id) const {
     const auto record = session(place(*m_impl, id).session);
     const auto found = std::ranges::find(record.sets, id, &PlacedSet::id);
     if (found == record.sets.end())
-        m_impl->damaged(m_impl->called(record.head.value) + " lacks one of its sets");
+        m_impl->damaged(say("%1 lacks one of its sets", m_impl->called(record.head.value)));
     return *found;
 }
 

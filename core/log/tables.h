@@ -6,8 +6,16 @@
 #include "core/model/ids.h"
 #include "core/model/lift.h"
 #include "core/model/people.h"
+#include "core/model/words.h"
 
 namespace slopebook::log {
+
+/// What is said of one of a table.
+struct Says {
+    Phrase gone, goneUnchanged, there, freeName;
+    Phrase damaged;  ///< of its name
+    Phrase numbered; ///< of its number, where its name is not known
+};
 
 /// What differs between the four: their SQL (values first, then checksum, then id) and columns
 /// (id and checksum, then the values).
@@ -18,6 +26,13 @@ template <>
 struct Table<AthleteId> {
     using Value = Athlete;
     static constexpr const char* one = "athlete";
+    static constexpr Says says{.gone = "That athlete is not in the log any more.",
+                               .goneUnchanged =
+                                   "That athlete is not in the log any more. Nothing was changed.",
+                               .there = "That athlete is in the log already. Nothing was changed.",
+                               .freeName = "a name that no other athlete has",
+                               .damaged = "the entry of the athlete '%1' is not as it was written",
+                               .numbered = "athlete %1"};
     static constexpr const char* select = "SELECT id, checksum, name, note FROM athletes "
                                           "ORDER BY name COLLATE NOCASE, name";
     static constexpr const char* selectOne =
@@ -41,6 +56,13 @@ template <>
 struct Table<DeviceId> {
     using Value = Device;
     static constexpr const char* one = "device";
+    static constexpr Says says{.gone = "That device is not in the log any more.",
+                               .goneUnchanged =
+                                   "That device is not in the log any more. Nothing was changed.",
+                               .there = "That device is in the log already. Nothing was changed.",
+                               .freeName = "a name that no other device has",
+                               .damaged = "the entry of the device '%1' is not as it was written",
+                               .numbered = "device %1"};
     static constexpr const char* select = "SELECT id, checksum, name, note FROM devices "
                                           "ORDER BY name COLLATE NOCASE, name";
     static constexpr const char* exists = "SELECT name FROM devices WHERE id = ?";
@@ -62,6 +84,13 @@ template <>
 struct Table<BlockId> {
     using Value = Block;
     static constexpr const char* one = "block";
+    static constexpr Says says{.gone = "That block is not in the log any more.",
+                               .goneUnchanged =
+                                   "That block is not in the log any more. Nothing was changed.",
+                               .there = "That block is in the log already. Nothing was changed.",
+                               .freeName = "a name and first day that no other block has",
+                               .damaged = "the entry of the block '%1' is not as it was written",
+                               .numbered = "block %1"};
     static constexpr const char* select =
         "SELECT id, checksum, name, first_day, last_day, ceiling_g, note FROM blocks "
         "ORDER BY first_day, last_day, name COLLATE NOCASE, name";
@@ -105,6 +134,13 @@ template <>
 struct Table<LiftId> {
     using Value = Lift;
     static constexpr const char* one = "lift";
+    static constexpr Says says{.gone = "That lift is not in the log any more.",
+                               .goneUnchanged =
+                                   "That lift is not in the log any more. Nothing was changed.",
+                               .there = "That lift is in the log already. Nothing was changed.",
+                               .freeName = "a name that no other lift has",
+                               .damaged = "the entry of the lift '%1' is not as it was written",
+                               .numbered = "lift %1"};
     static constexpr const char* select =
         "SELECT id, checksum, name, kind, rule, ballistic, mvt, mvt_sd, mvt_origin, mvt_source, "
         "smallest_velocity, smallest_one_rm, note FROM lifts ORDER BY name COLLATE NOCASE, name";
@@ -154,9 +190,8 @@ struct Table<LiftId> {
 
 /// What is wrong with a row whose checksum does not hold.
 template <class Id>
-std::string notAsWritten(const typename Table<Id>::Value& value) {
-    return std::string("the entry of the ") + Table<Id>::one + " '" + value.name +
-           "' is not as it was written";
+Words notAsWritten(const typename Table<Id>::Value& value) {
+    return say(Table<Id>::says.damaged, value.name);
 }
 
 } // namespace slopebook::log

@@ -11,6 +11,13 @@ template <>
 struct Table<TestKindId> {
     using Value = TestKind;
     static constexpr const char* one = "test";
+    static constexpr Says says{.gone = "That test is not in the log any more.",
+                               .goneUnchanged =
+                                   "That test is not in the log any more. Nothing was changed.",
+                               .there = "That test is in the log already. Nothing was changed.",
+                               .freeName = "a name that no other test has",
+                               .damaged = "the entry of the test '%1' is not as it was written",
+                               .numbered = "test %1"};
     static constexpr const char* select =
         "SELECT id, checksum, name, unit, higher_is_better, two_sided, rule, attempts, formula, "
         "decimals, noise, noise_percent, noise_source, smallest, smallest_source, note FROM tests "

@@ -13,8 +13,9 @@ using Kind = LogError::Kind;
 // not be written as if nothing had happened.
 void requireOpen(const Connection& connection) {
     if (!connection.inTransaction())
-        throw LogError(Kind::Unavailable, "An error before this took back the changes that belong "
-                                          "together. Nothing was changed.");
+        throw LogError(Kind::Unavailable,
+                       say("An error before this took back the changes that belong "
+                           "together. Nothing was changed."));
 }
 
 void quietly(const Connection& connection, const std::string& sql) noexcept {
@@ -41,11 +42,11 @@ Reading::~Reading() {
 Writing::Writing(Connection& connection, int& depth)
     : m_connection(connection), m_depth(depth), m_level(depth + 1) {
     if (connection.readOnly())
-        throw LogError(Kind::ReadOnly, shown(connection.file()) +
-                                           " is open for reading only. Nothing was changed.");
+        throw LogError(Kind::ReadOnly, say("'%1' is open for reading only. Nothing was changed.",
+                                           shown(connection.file())));
     if (outermost()) {
         if (connection.inTransaction())
-            throw LogError(Kind::Conflict, "The log is just being read. Nothing was changed.");
+            throw LogError(Kind::Conflict, say("The log is just being read. Nothing was changed."));
         Query(connection, "BEGIN IMMEDIATE").run();
     } else {
         requireOpen(connection);

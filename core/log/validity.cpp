@@ -14,10 +14,10 @@ namespace {
 constexpr std::size_t longestText = 100'000;
 constexpr double heaviestKilograms = 2000;
 
-std::string number(double value) {
+Words number(double value) {
     std::array<char, 32> text{};
     const auto end = std::to_chars(text.data(), text.data() + text.size(), value).ptr;
-    return {text.data(), end};
+    return figure({text.data(), end});
 }
 
 bool utf8(std::string_view text) {
@@ -46,36 +46,41 @@ bool utf8(std::string_view text) {
     return true;
 }
 
-void requireText(const std::string& text, const char* what) {
+constexpr Phrase noName = "a name that is no text";
+constexpr Phrase noNote = "a note that is no text";
+constexpr Phrase noSource = "a source that is no text";
+constexpr Phrase noReason = "a reason that is no text";
+
+void requireText(const std::string& text, Phrase found) {
     if (!storableText(text))
-        throw BadInput(std::string("a ") + what + " that is no text",
-                       "UTF-8 text of at most 100,000 bytes");
+        throw BadInput(say(found), say("UTF-8 text of at most 100,000 bytes"));
 }
 
-void requireName(const std::string& name, const char* of) {
-    requireText(name, "name");
+void requireName(const std::string& name, Phrase expected) {
+    requireText(name, noName);
     if (name.find_first_not_of(" \t\r\n\f\v") == std::string::npos)
-        throw BadInput("a blank name", std::string("the name of ") + of);
+        throw BadInput(say("a blank name"), say(expected));
 }
 
-void requireDate(Date date, const char* what) {
+void requireDate(Date date, Phrase expected) {
     if (!date.ok() || date.year() < std::chrono::year{0} || date.year() > std::chrono::year{9999})
-        throw BadInput("a date that does not exist", what);
+        throw BadInput(say("a date that does not exist"), say(expected));
 }
 
-void requireSpeed(double value, const char* what) {
+void requireSpeed(double value, Phrase expected) {
     if (!(value > 0) || !(value < storableVelocityLimit))
-        throw BadInput(number(value), std::string(what) + " above 0 and below 10 m/s");
+        throw BadInput(number(value), say(expected));
 }
 
 void requireMvt(const Mvt& mvt) {
-    requireSpeed(mvt.value, "an MVT");
+    requireSpeed(mvt.value, "an MVT above 0 and below 10 m/s");
     if (mvt.sd && (!(*mvt.sd >= 0) || !(*mvt.sd < storableVelocityLimit)))
-        throw BadInput(number(*mvt.sd), "an SD of the MVT from 0 to below 10 m/s");
-    requireText(mvt.source, "source");
+        throw BadInput(number(*mvt.sd), say("an SD of the MVT from 0 to below 10 m/s"));
+    requireText(mvt.source, noSource);
     // An athlete's own MVT is found from the maxima in the log, never kept beside them.
     if (mvt.origin == Mvt::Origin::Athlete || mvt.count != 0)
-        throw BadInput("an athlete's own MVT", "a lift's MVT: the coach's or a published one");
+        throw BadInput(say("an athlete's own MVT"),
+                       say("a lift's MVT: the coach's or a published one"));
 }
 } // namespace
 
@@ -85,84 +90,85 @@ bool storableText(const std::string& text) {
 
 void requireStorableLoad(Mass load) {
     if (load.grams < 0 || load > storableLoadLimit)
-        throw BadInput(number(kilograms(load)) + " kg", "a load from 0 to 2000 kg");
+        throw BadInput(say("%1 kg", number(kilograms(load))), say("a load from 0 to 2000 kg"));
 }
 
 void requireValid(const Athlete& athlete) {
-    requireName(athlete.name, "the athlete");
-    requireText(athlete.note, "note");
+    requireName(athlete.name, "the name of the athlete");
+    requireText(athlete.note, noNote);
 }
 
 void requireValid(const Device& device) {
-    requireName(device.name, "the device");
-    requireText(device.note, "note");
+    requireName(device.name, "the name of the device");
+    requireText(device.note, noNote);
 }
 
 void requireValid(const Block& block) {
-    requireName(block.name, "the block");
+    requireName(block.name, "the name of the block");
     requireDate(block.first, "the block's first day");
     requireDate(block.last, "the block's last day");
     if (block.last < block.first)
-        throw BadInput("a block that ends on " + isoDate(block.last),
-                       "a last day not before its first, " + isoDate(block.first));
+        throw BadInput(say("a block that ends on %1", block.last),
+                       say("a last day not before its first, %1", block.first));
     if (block.ceiling && (block.ceiling->grams <= 0 || *block.ceiling > storableLoadLimit))
-        throw BadInput(number(kilograms(*block.ceiling)) + " kg",
-                       "a ceiling above 0 and up to 2000 kg, or none");
-    requireText(block.note, "note");
+        throw BadInput(say("%1 kg", number(kilograms(*block.ceiling))),
+                       say("a ceiling above 0 and up to 2000 kg, or none"));
+    requireText(block.note, noNote);
 }
 
 void requireValid(const Lift& lift) {
-    requireName(lift.name, "the lift");
+    requireName(lift.name, "the name of the lift");
     if (lift.mvt)
         requireMvt(*lift.mvt);
     if (lift.smallestVelocity)
-        requireSpeed(*lift.smallestVelocity, "a smallest change that matters");
+        requireSpeed(*lift.smallestVelocity,
+                     "a smallest change that matters above 0 and below 10 m/s");
     if (lift.smallestOneRm &&
         (!(*lift.smallestOneRm > 0) || !(*lift.smallestOneRm <= heaviestKilograms)))
         throw BadInput(number(*lift.smallestOneRm),
-                       "a smallest change that matters above 0 and up to 2000 kg");
-    requireText(lift.note, "note");
+                       say("a smallest change that matters above 0 and up to 2000 kg"));
+    requireText(lift.note, noNote);
 }
 
 void requireValid(const Equipment& equipment) {
-    requireName(equipment.name, "the set of equipment");
-    requireText(equipment.note, "note");
+    requireName(equipment.name, "the name of the set of equipment");
+    requireText(equipment.note, noNote);
     for (const Bar& bar : equipment.bars)
-        requireText(bar.name, "name");
+        requireText(bar.name, noName);
     for (const FixedMass& fixed : equipment.fixed)
-        requireText(fixed.name, "name");
+        requireText(fixed.name, noName);
     validate(equipment);
 }
 
 void requireValid(const TestKind& kind) {
-    requireName(kind.name, "the test");
+    requireName(kind.name, "the name of the test");
     validate(kind);
-    requireText(kind.unit, "unit");
+    requireText(kind.unit, "a unit that is no text");
     if (kind.noise)
-        requireText(kind.noise->source, "source");
-    requireText(kind.smallestSource, "source");
-    requireText(kind.note, "note");
+        requireText(kind.noise->source, noSource);
+    requireText(kind.smallestSource, noSource);
+    requireText(kind.note, noNote);
 }
 
 void requireValid(const SessionHead& session) {
     requireDate(session.date, "the day of the session");
     if (session.ordinal < 1)
-        throw BadInput("session number " + std::to_string(session.ordinal),
-                       "1 for the first session of a day");
+        throw BadInput(say("session number %1", session.ordinal),
+                       say("1 for the first session of a day"));
     if (session.bodyMass && (session.bodyMass->grams <= 0 || *session.bodyMass > storableLoadLimit))
-        throw BadInput(number(kilograms(*session.bodyMass)) + " kg",
-                       "a body mass above 0 and up to 2000 kg, or none");
-    requireText(session.place, "place");
-    requireText(session.note, "note");
+        throw BadInput(say("%1 kg", number(kilograms(*session.bodyMass))),
+                       say("a body mass above 0 and up to 2000 kg, or none"));
+    requireText(session.place, "a place that is no text");
+    requireText(session.note, noNote);
 }
 
 void requireValid(const Set& set) {
     requireStorableLoad(set.load);
-    requireText(set.excluded, "reason");
-    requireText(set.note, "note");
+    requireText(set.excluded, noReason);
+    requireText(set.note, noNote);
     for (const Rep& rep : set.reps) {
-        requireSpeed(rep.velocity, "a velocity");
-        requireText(rep.excluded, "reason");
+        requireSpeed(rep.velocity, "a velocity above 0 and below 10 m/s");
+        requireText(rep.excluded, noReason);
     }
 }
 

@@ -2,43 +2,40 @@
 // A question either has an answer or a reason why it has none; the reason is a value, not an error.
 #pragma once
 
-#include <string>
+#include "core/model/words.h"
+
 #include <utility>
 #include <variant>
-#include <vector>
 
 namespace slopebook {
 
-/// Why there is no answer. The code lets a window word it in its own language; the text is plain
-/// English.
+/// Why there is no answer: what kind of reason, and the reason in words, a clause without a stop.
 struct NoAnswer {
     enum class Why {
         NoPoints,         ///< no set counts
-        OneLoad,          ///< {kg}: points at fewer than two distinct loads
+        OneLoad,          ///< points at fewer than two distinct loads
         NeedsThirdLoad,   ///< two points: a line without inference
         SlopeNotNegative, ///< speed does not fall as load rises
         NoThreshold,      ///< no MVT is known for the lift
-        ThresholdAboveV0, ///< {V0, MVT}: V0 <= MVT
+        ThresholdAboveV0, ///< V0 <= MVT
         BallisticLift,    ///< followed by velocity at load only
         SlopeUncertain,   ///< Fieller's g >= 1
         DifferentKinds,   ///< velocities of different kinds
-        NoSuchSession,    ///< about: the period
+        NoSuchSession,
         NoBaseline,
-        TooFewSessions,  ///< {sessions} or {athletes, points}, or without figures
-        TooFewSets,      ///< {sets}
-        SpeedNotReached, ///< {V0, speed}
-        TooFewLoads,     ///< {kg}: under two loads can be built up to there
-        BeyondLoads,     ///< {kg}: not covered by both sessions
+        TooFewSessions,
+        TooFewSets,
+        SpeedNotReached,
+        TooFewLoads, ///< under two loads can be built
+        BeyondLoads, ///< not covered by both sessions
         NoRepeatTests,
         NotTested,   ///< no attempt on that day
-        NotPossible, ///< written down as not possible; about: its reason
+        NotPossible, ///< written down as not possible
         NoBodyMass,  ///< the session has no body mass
         Other
     };
     Why why = Why::Other;
-    std::string reason;               ///< plain English
-    std::vector<double> figures = {}; ///< of the reason, for a window's own words
-    std::string about = {};           ///< the session, period, side or gap that it speaks of
+    Words reason;
     friend bool operator==(const NoAnswer&, const NoAnswer&) = default;
 };
 

@@ -12,14 +12,17 @@ namespace {
 
 constexpr ExactMass tonne{1000 * unitsPerKilogram};
 
-void requireMass(ExactMass mass, MassUnit unit, const std::string& what) {
-    if (mass.units <= 0 || mass >= tonne)
-        throw BadInput(massText(mass, unit) + " " + std::string(word(unit)),
-                       "a mass above 0 and under 1000 kg for " + what);
+Words shown(ExactMass mass, MassUnit unit) {
+    return say("%1 %2", figure(massText(mass, unit)), word(unit));
 }
 
-std::string named(const std::string& kind, const std::string& name) {
-    return name.empty() ? kind : kind + " \"" + name + "\"";
+void requireMass(ExactMass mass, MassUnit unit, const Words& expected) {
+    if (mass.units <= 0 || mass >= tonne)
+        throw BadInput(shown(mass, unit), expected);
+}
+
+Words named(const std::string& name, Phrase nameless, Phrase named) {
+    return name.empty() ? say(nameless) : say(named, name);
 }
 
 std::string_view trimmed(std::string_view text) {
@@ -31,9 +34,10 @@ std::string_view trimmed(std::string_view text) {
 
 [[noreturn]] void badPlate(std::string_view part) {
     throw BadInput(
-        "\"" + std::string(part) + "\"",
-        "plates as MASSxPAIRS, like 20x2,10x2,2.5x1 (mass of one plate, pairs from 1 to " +
-            std::to_string(mostPairs) + ")");
+        say("\"%1\"", part),
+        say("plates as MASSxPAIRS, like 20x2,10x2,2.5x1 (mass of one plate, pairs from 1 "
+            "to %1)",
+            mostPairs));
 }
 
 Plate parsePlate(std::string_view part, MassUnit unit) {
@@ -78,26 +82,30 @@ std::optional<FixedMass::Use> fixedMassUseFromWord(std::string_view word) {
 
 void validate(const Equipment& equipment) {
     if (equipment.name.find_first_not_of(" \t") == std::string::npos)
-        throw BadInput("no name", "a name for the set of equipment");
+        throw BadInput(say("no name"), say("a name for the set of equipment"));
     if (equipment.bars.empty() && equipment.fixed.empty())
-        throw BadInput("nothing to lift", "a bar or another mass");
+        throw BadInput(say("nothing to lift"), say("a bar or another mass"));
     for (const Bar& bar : equipment.bars)
-        requireMass(bar.mass, bar.unit, named("bar", bar.name));
+        requireMass(bar.mass, bar.unit,
+                    named(bar.name, "a mass above 0 and under 1000 kg for bar",
+                          "a mass above 0 and under 1000 kg for bar \"%1\""));
     for (const FixedMass& fixed : equipment.fixed)
-        requireMass(fixed.mass, fixed.unit, named("mass", fixed.name));
+        requireMass(fixed.mass, fixed.unit,
+                    named(fixed.name, "a mass above 0 and under 1000 kg for mass",
+                          "a mass above 0 and under 1000 kg for mass \"%1\""));
     for (auto plate = equipment.plates.begin(); plate != equipment.plates.end(); ++plate) {
-        requireMass(plate->mass, plate->unit, "a plate");
+        requireMass(plate->mass, plate->unit, say("a mass above 0 and under 1000 kg for a plate"));
         if (plate->pairs < 1 || plate->pairs > mostPairs)
-            throw BadInput(std::to_string(plate->pairs) + " pairs",
-                           "1 to " + std::to_string(mostPairs) + " pairs of a plate");
+            throw BadInput(say("%1 pairs", plate->pairs),
+                           say("1 to %1 pairs of a plate", mostPairs));
         if (std::any_of(equipment.plates.begin(), plate,
                         [&](const Plate& other) { return other.mass == plate->mass; }))
-            throw BadInput("two rows for the " + massText(plate->mass, plate->unit) + " " +
-                               std::string(word(plate->unit)) + " plate",
-                           "one row a plate");
+            throw BadInput(say("two rows for the %1 plate", shown(plate->mass, plate->unit)),
+                           say("one row a plate"));
     }
     if (equipment.ceiling)
-        requireMass(*equipment.ceiling, MassUnit::Kilogram, "the ceiling");
+        requireMass(*equipment.ceiling, MassUnit::Kilogram,
+                    say("a mass above 0 and under 1000 kg for the ceiling"));
 }
 
 std::vector<Plate> parsePlates(std::string_view text, MassUnit unit) {

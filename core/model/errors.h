@@ -2,39 +2,51 @@
 // The two errors of core. A question without an answer is neither: see answer.h.
 #pragma once
 
+#include "core/model/words.h"
+
 #include <stdexcept>
 #include <string>
 #include <utility>
 
 namespace slopebook {
 
+/// What both say; what() says it in English.
+class Error : public std::runtime_error {
+public:
+    explicit Error(Words words) : std::runtime_error(english(words)), m_words(std::move(words)) {}
+    const Words& words() const noexcept { return m_words; }
+
+private:
+    Words m_words;
+};
+
 /// Where a bad value stood. line and column count from 1; 0 is "does not apply".
 struct Where {
     std::string file;
     long line = 0;
-    std::string column; ///< the column's name, or its number where it has none
+    Words column{}; ///< the column's name, or its number where it has none
 };
 
 /// Input that cannot be taken: what stood where, and what was expected there. Nothing has been
 /// written.
-class BadInput : public std::runtime_error {
+class BadInput : public Error {
 public:
-    BadInput(Where where, std::string found, std::string expected);
+    BadInput(Where where, Words found, Words expected);
     /// For input that has no place in a file (a field of a form, an option).
-    BadInput(std::string found, std::string expected);
+    BadInput(Words found, Words expected);
 
     const Where& where() const noexcept { return m_where; }
-    const std::string& found() const noexcept { return m_found; }
-    const std::string& expected() const noexcept { return m_expected; }
+    const Words& found() const noexcept { return m_found; }
+    const Words& expected() const noexcept { return m_expected; }
 
 private:
     Where m_where;
-    std::string m_found;
-    std::string m_expected;
+    Words m_found;
+    Words m_expected;
 };
 
 /// The log file could not be opened, read or written. The message is a sentence for the coach.
-class LogError : public std::runtime_error {
+class LogError : public Error {
 public:
     enum class Kind {
         NotALog,    ///< a file, but not one of ours
@@ -46,7 +58,7 @@ public:
         Conflict,   ///< what was to be changed is not there any more, or is still in use
         Unavailable ///< anything else: missing, vanished, no permission
     };
-    LogError(Kind kind, const std::string& message) : std::runtime_error(message), m_kind(kind) {}
+    LogError(Kind kind, Words words) : Error(std::move(words)), m_kind(kind) {}
     Kind kind() const noexcept { return m_kind; }
 
 private:

@@ -27,4 +27,8 @@ std::string dateKey(Date date, int ordinal) {
     return ordinal > 1 ? isoDate(date) + "#" + std::to_string(ordinal) : isoDate(date);
 }
 
+Words sayDay(Date date, int ordinal) {
+    return ordinal > 1 ? say("%1#%2", date, ordinal) : inWords(date);
+}
+
 } // namespace slopebook

@@ -6,6 +6,7 @@
 #include "core/model/ids.h"
 #include "core/model/lift.h"
 #include "core/model/mass.h"
+#include "core/model/words.h"
 
 #include <optional>
 #include <string>
@@ -76,6 +77,8 @@ struct LiftSession {
 
 /// "2026-03-14", or "2026-03-14#2" for the second of a day.
 std::string dateKey(Date date, int ordinal);
+/// The same in words.
+Words sayDay(Date date, int ordinal);
 
 /// The velocity that a set may hold: 0 < v < 10 m/s is stored; from 4 m/s on it is flagged for a
 /// look.

@@ -9,32 +9,34 @@ namespace {
 
 std::vector<Figure> told(const IsometricFigures& f) {
     std::vector<Figure> list{
-        {"baseline_n", "quiet baseline", "N", f.baseline, 1},
-        {"baseline_sd_n", "its SD", "N", f.baselineSd, 1},
-        {"peak_force_n", "peak force, gross", "N", f.peakGross, 0},
-        {"peak_net_force_n", "peak force, net of the baseline", "N", f.peakNet, 0},
-        {"seconds_to_peak", "onset to peak", "s", f.secondsToPeak, 3},
-        {"impulse_ns", "impulse, net, onset to end", "N s", f.impulse, 1}};
+        {"baseline_n", say("quiet baseline"), "N", f.baseline, 1},
+        {"baseline_sd_n", say("its SD"), "N", f.baselineSd, 1},
+        {"peak_force_n", say("peak force, gross"), "N", f.peakGross, 0},
+        {"peak_net_force_n", say("peak force, net of the baseline"), "N", f.peakNet, 0},
+        {"seconds_to_peak", say("onset to peak"), "s", f.secondsToPeak, 3},
+        {"impulse_ns", say("impulse, net, onset to end"), "N s", f.impulse, 1}};
     for (const WindowFigures& w : f.windows) {
         const std::string ms = std::to_string(std::lround(1000 * w.seconds));
-        list.push_back({"force_" + ms + "ms_n", "force at " + ms + " ms, gross", "N", w.force, 0});
         list.push_back(
-            {"net_force_" + ms + "ms_n", "force at " + ms + " ms, net", "N", w.netForce, 0});
+            {"force_" + ms + "ms_n", say("force at %1 ms, gross", figure(ms)), "N", w.force, 0});
+        list.push_back({"net_force_" + ms + "ms_n", say("force at %1 ms, net", figure(ms)), "N",
+                        w.netForce, 0});
         list.push_back({"rfd_0_" + ms + "ms_n_per_s",
-                        "rate of force development 0 to " + ms + " ms", "N/s", w.rfd, 0});
-        list.push_back(
-            {"impulse_0_" + ms + "ms_ns", "impulse, net, 0 to " + ms + " ms", "N s", w.impulse, 2});
+                        say("rate of force development 0 to %1 ms", figure(ms)), "N/s", w.rfd, 0});
+        list.push_back({"impulse_0_" + ms + "ms_ns", say("impulse, net, 0 to %1 ms", figure(ms)),
+                        "N s", w.impulse, 2});
     }
     return list;
 }
 
 std::vector<Figure> told(const JumpFigures& f) {
-    std::vector<Figure> list{{"flight_time_s", "flight time", "s", f.flightTime, 3},
-                             {"flight_height_m", "height by flight time", "m", f.flightHeight, 3}};
-    const auto add = [&](const char* key, const char* name, const char* unit,
+    std::vector<Figure> list{
+        {"flight_time_s", say("flight time"), "s", f.flightTime, 3},
+        {"flight_height_m", say("height by flight time"), "m", f.flightHeight, 3}};
+    const auto add = [&](const char* key, Phrase name, const char* unit,
                          const std::optional<double>& value, int decimals) {
         if (value)
-            list.push_back({key, name, unit, *value, decimals});
+            list.push_back({key, say(name), unit, *value, decimals});
     };
     add("impulse_height_m", "height by impulse and momentum", "m", f.impulseHeight, 3);
     add("take_off_speed_m_per_s", "take-off speed by impulse", "m/s", f.takeOffSpeed, 3);
@@ -49,11 +51,11 @@ std::vector<Figure> told(const JumpFigures& f) {
 }
 
 std::vector<Figure> told(const RepFigures& f) {
-    return {{"mean_m_per_s", "mean velocity", "m/s", f.mean, 3},
-            {"propulsive_m_per_s", "mean propulsive velocity", "m/s", f.propulsive, 3},
-            {"peak_m_per_s", "peak velocity", "m/s", f.peak, 3},
-            {"displacement_m", "displacement", "m", f.displacement, 3},
-            {"seconds", "start to top", "s", f.seconds, 3}};
+    return {{"mean_m_per_s", say("mean velocity"), "m/s", f.mean, 3},
+            {"propulsive_m_per_s", say("mean propulsive velocity"), "m/s", f.propulsive, 3},
+            {"peak_m_per_s", say("peak velocity"), "m/s", f.peak, 3},
+            {"displacement_m", say("displacement"), "m", f.displacement, 3},
+            {"seconds", say("start to top"), "s", f.seconds, 3}};
 }
 
 template <class Figures>
@@ -118,28 +120,29 @@ std::size_t Analysis::events() const {
 std::vector<Mark> Analysis::marks(std::size_t event) const {
     if (m_kind == TraceKind::Isometric) {
         const IsometricMarks& m = m_pushes.at(event);
-        return {{"quiet from", m.quietFrom},
-                {"quiet to", m.quietTo},
-                {"onset", m.onset},
-                {"peak", m.peak},
-                {"end", m.end}};
+        return {{say("quiet from"), m.quietFrom},
+                {say("quiet to"), m.quietTo},
+                {say("onset"), m.onset},
+                {say("peak"), m.peak},
+                {say("end"), m.end}};
     }
     if (m_kind == TraceKind::Lift) {
         const RepMarks& m = m_reps.at(event);
-        return {{"start", m.start}, {"propulsive end", m.propulsiveEnd}, {"top", m.top}};
+        return {
+            {say("start"), m.start}, {say("propulsive end"), m.propulsiveEnd}, {say("top"), m.top}};
     }
     const JumpMarks& m = m_jumps.at(event);
     std::vector<Mark> marks;
     if (m.still) {
-        marks.push_back({"still from", m.still->from});
-        marks.push_back({"still to", m.still->to});
+        marks.push_back({say("still from"), m.still->from});
+        marks.push_back({say("still to"), m.still->to});
     }
     if (m.start)
-        marks.push_back({"movement", *m.start});
+        marks.push_back({say("movement"), *m.start});
     if (m.contact)
-        marks.push_back({"touch-down", *m.contact});
-    marks.push_back({"take-off", m.takeOff});
-    marks.push_back({"landing", m.landing});
+        marks.push_back({say("touch-down"), *m.contact});
+    marks.push_back({say("take-off"), m.takeOff});
+    marks.push_back({say("landing"), m.landing});
     return marks;
 }
 

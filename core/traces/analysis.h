@@ -21,14 +21,14 @@ std::string_view word(TraceKind kind);
 std::optional<TraceKind> traceKindFromWord(std::string_view word);
 
 struct Mark {
-    std::string name; ///< "onset", "take-off", ...
-    double time = 0;  ///< s
+    Words name;      ///< "onset", "take-off", ...
+    double time = 0; ///< s
     friend bool operator==(const Mark&, const Mark&) = default;
 };
 
 struct Figure {
-    std::string key;  ///< for files: "peak_force_n"
-    std::string name; ///< for people: "peak force, gross"
+    std::string key; ///< for files: "peak_force_n"
+    Words name;      ///< for people: "peak force, gross"
     std::string unit;
     double value = 0;
     int decimals = 0;

@@ -26,16 +26,16 @@ Found<IsometricMarks> findIsometric(const Trace& trace, const IsometricSettings&
     const double rise = trace.timeOf(static_cast<double>(risen));
     const auto quiet = quietest(trace, rise - searchBefore, rise, settings.quietSeconds);
     if (!quiet)
-        return Fault{"no quiet stretch of 0.2 s before the force rises", {}, rise};
+        return Fault{say("no quiet stretch of 0.2 s before the force rises"), {}, rise};
     const double level = quiet->mean + std::max(settings.sds * quiet->sd, settings.floor);
     if (f[peak] <= level)
-        return Fault{"the force never rises out of its quiet stretch", peak,
+        return Fault{say("the force never rises out of its quiet stretch"), peak,
                      trace.timeOf(static_cast<double>(peak))};
     std::size_t on = risen;
     while (on > 0 && f[on] > level)
         --on;
     if (f[on] > level)
-        return Fault{"the force has risen before the trace begins", 0, trace.start};
+        return Fault{say("the force has risen before the trace begins"), 0, trace.start};
     std::size_t off = peak;
     while (off + 1 < f.size() && f[off + 1] > level)
         ++off;
@@ -47,13 +47,13 @@ Found<IsometricMarks> findIsometric(const Trace& trace, const IsometricSettings&
 Found<IsometricFigures> isometricFigures(const Trace& trace, const IsometricMarks& marks) {
     for (const double mark : {marks.quietFrom, marks.quietTo, marks.onset, marks.peak, marks.end})
         if (!trace.covers(mark))
-            return Fault{"a mark lies outside the trace", {}, mark};
+            return Fault{say("a mark lies outside the trace"), {}, mark};
     if (!(marks.onset < marks.peak && marks.peak <= marks.end))
-        return Fault{"the marks are not in order: onset, peak, end", indexOf(trace, marks.onset),
-                     marks.onset};
+        return Fault{say("the marks are not in order: onset, peak, end"),
+                     indexOf(trace, marks.onset), marks.onset};
     const auto quiet = describe(trace, marks.quietFrom, marks.quietTo);
     if (!quiet)
-        return Fault{"the quiet stretch holds fewer than three samples", {}, marks.quietFrom};
+        return Fault{say("the quiet stretch holds fewer than three samples"), {}, marks.quietFrom};
     IsometricFigures figures;
     figures.baseline = quiet->mean;
     figures.baselineSd = quiet->sd;

@@ -126,7 +126,7 @@ void addImpulse(const Trace& trace, const JumpMarks& marks, double weight, JumpF
 Found<std::vector<JumpMarks>> findJumps(const Trace& trace, const JumpSettings& settings) {
     const double largest = *std::max_element(trace.values.begin(), trace.values.end());
     if (largest < leastWeight)
-        return Fault{"nobody stands on the plate: the force stays under 150 N", {}, {}};
+        return Fault{say("nobody stands on the plate: the force stays under 150 N"), {}, {}};
     const double level = std::max(settings.floor, firstLook * largest);
     std::vector<JumpMarks> jumps;
     for (const Flight& flight : stretchesUnder(trace, level))
@@ -138,20 +138,22 @@ Found<std::vector<JumpMarks>> findJumps(const Trace& trace, const JumpSettings& 
                 jumps.push_back(*marks);
             }
     if (jumps.empty())
-        return Fault{"no flight found: the force never falls to nothing for 0.1 to 1.2 s between "
-                     "two contacts",
-                     {},
-                     {}};
+        return Fault{
+            say("no flight found: the force never falls to nothing for 0.1 to 1.2 s between "
+                "two contacts"),
+            {},
+            {}};
     return jumps;
 }
 
 Found<JumpFigures> jumpFigures(const Trace& trace, const JumpMarks& marks) {
     if (!trace.covers(marks.takeOff) || !trace.covers(marks.landing))
-        return Fault{"a mark lies outside the trace", {}, marks.takeOff};
+        return Fault{say("a mark lies outside the trace"), {}, marks.takeOff};
     if (marks.takeOff >= marks.landing || (marks.contact && *marks.contact >= marks.takeOff) ||
         (marks.start && *marks.start >= marks.takeOff))
-        return Fault{
-            "the marks are not in order: contact or start, take-off, landing", {}, marks.takeOff};
+        return Fault{say("the marks are not in order: contact or start, take-off, landing"),
+                     {},
+                     marks.takeOff};
     JumpFigures figures;
     figures.flightTime = marks.landing - marks.takeOff;
     figures.flightHeight = heightFromFlight(figures.flightTime);
@@ -169,8 +171,9 @@ Found<JumpFigures> jumpFigures(const Trace& trace, const JumpMarks& marks) {
     const auto still = describe(trace, marks.still->from, marks.still->to);
     if (!still || still->mean < leastWeight ||
         (marks.still->to > marks.takeOff && marks.still->from < marks.landing))
-        return Fault{
-            "nobody stands still on the plate between the marks for it", {}, marks.still->from};
+        return Fault{say("nobody stands still on the plate between the marks for it"),
+                     {},
+                     marks.still->from};
     figures.weight = still->mean;
     figures.mass = still->mean / standardGravity;
     addImpulse(trace, marks, still->mean, figures);

@@ -85,7 +85,7 @@ Found<Motion> motion(const Trace& trace, const LiftSettings& settings) {
     const int points = std::max(2 * static_cast<int>(std::lround(half)) + 1,
                                 settings.order + 2 - settings.order % 2);
     if (trace.values.size() < static_cast<std::size_t>(points))
-        return Fault{"the trace is shorter than a tenth of a second", {}, {}};
+        return Fault{say("the trace is shorter than a tenth of a second"), {}, {}};
     Motion result{trace, trace, trace};
     result.position.values = savitzkyGolay(trace.values, trace.rate, points, settings.order, 0);
     result.velocity.values = savitzkyGolay(trace.values, trace.rate, points, settings.order, 1);
@@ -116,8 +116,8 @@ Found<std::vector<RepMarks>> findReps(const Motion& motion, const LiftSettings& 
         reps.push_back(marks);
     }
     if (reps.empty())
-        return Fault{"no rep found: nothing rises by 0.1 m; expected displacement in metres, "
-                     "upwards positive",
+        return Fault{say("no rep found: nothing rises by 0.1 m; expected displacement in metres, "
+                         "upwards positive"),
                      {},
                      {}};
     return reps;
@@ -125,10 +125,11 @@ Found<std::vector<RepMarks>> findReps(const Motion& motion, const LiftSettings& 
 
 Found<RepFigures> repFigures(const Motion& motion, const RepMarks& marks) {
     if (!motion.position.covers(marks.start) || !motion.position.covers(marks.top))
-        return Fault{"a mark lies outside the trace", {}, marks.start};
+        return Fault{say("a mark lies outside the trace"), {}, marks.start};
     if (!(marks.start < marks.propulsiveEnd && marks.propulsiveEnd <= marks.top))
-        return Fault{
-            "the marks are not in order: start, end of the propulsive part, top", {}, marks.start};
+        return Fault{say("the marks are not in order: start, end of the propulsive part, top"),
+                     {},
+                     marks.start};
     const double bottom = valueAt(motion.position, marks.start);
     RepFigures figures;
     figures.seconds = marks.top - marks.start;
@@ -139,7 +140,7 @@ Found<RepFigures> repFigures(const Motion& motion, const RepMarks& marks) {
     const auto first = static_cast<std::size_t>(std::ceil(motion.velocity.sampleOf(marks.start)));
     const auto past = static_cast<std::size_t>(std::floor(motion.velocity.sampleOf(marks.top))) + 1;
     if (first >= past)
-        return Fault{"the rep is shorter than a sample", {}, marks.start};
+        return Fault{say("the rep is shorter than a sample"), {}, marks.start};
     const std::size_t fastest =
         fastestIn(motion, first, std::min(past, motion.velocity.values.size()));
     figures.peak = motion.velocity.values[fastest];

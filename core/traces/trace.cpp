@@ -15,25 +15,25 @@ constexpr double rateTolerance = 0.005; // 100 Hz written with rounded times is 
 constexpr double shortestQuiet = 0.2;
 constexpr double quietTolerance = 1.05;
 
-std::string number(double value) {
+Words number(double value) {
     char text[32];
     std::snprintf(text, sizeof text, "%.6g", value);
-    return text;
+    return figure(text);
 }
 
-Fault fault(std::string what, std::size_t sample, double time) {
+Fault fault(Words what, std::size_t sample, double time) {
     return {std::move(what), sample, time};
 }
 
 std::optional<Fault> unusableValue(std::span<const double> times, std::span<const double> values) {
     for (std::size_t i = 0; i < times.size(); ++i) {
         if (!std::isfinite(times[i]))
-            return Fault{"a time is not a number", i, {}};
+            return Fault{say("a time is not a number"), i, {}};
         if (!std::isfinite(values[i]))
-            return fault("a value is not a number", i, times[i]);
+            return fault(say("a value is not a number"), i, times[i]);
         if (i > 0 && times[i] <= times[i - 1])
-            return fault("the times do not rise: " + number(times[i]) + " s follows " +
-                             number(times[i - 1]) + " s",
+            return fault(say("the times do not rise: %1 s follows %2 s", number(times[i]),
+                             number(times[i - 1])),
                          i, times[i]);
     }
     return {};
@@ -43,12 +43,12 @@ std::optional<Fault> unevenStep(std::span<const double> times, double step) {
     for (std::size_t i = 1; i < times.size(); ++i) {
         const double here = times[i] - times[i - 1];
         if (std::abs(here - step) > stepTolerance * step)
-            return fault("uneven times: a step of " + number(here) + " s among steps of " +
-                             number(step) + " s",
-                         i, times[i]);
+            return fault(
+                say("uneven times: a step of %1 s among steps of %2 s", number(here), number(step)),
+                i, times[i]);
         const double grid = times[0] + static_cast<double>(i) * step;
         if (std::abs(times[i] - grid) > gridTolerance * step)
-            return fault("uneven times: the sampling rate changes", i, times[i]);
+            return fault(say("uneven times: the sampling rate changes"), i, times[i]);
     }
     return {};
 }
@@ -62,19 +62,18 @@ bool Trace::covers(double time) const {
 
 Found<Trace> makeTrace(std::span<const double> times, std::span<const double> values) {
     if (times.size() != values.size())
-        return Fault{"there are not as many values as times", {}, {}};
+        return Fault{say("there are not as many values as times"), {}, {}};
     if (times.size() < fewestSamples)
-        return Fault{"fewer than " + std::to_string(fewestSamples) + " samples", {}, {}};
+        return Fault{say("fewer than %1 samples", fewestSamples), {}, {}};
     if (auto bad = unusableValue(times, values))
         return *bad;
     const double step = (times.back() - times.front()) / static_cast<double>(times.size() - 1);
     const double rate = 1 / step;
     if (rate < slowestRate * (1 - rateTolerance) || rate > fastestRate * (1 + rateTolerance))
-        return Fault{"sampled at " + number(rate) +
-                         " Hz; expected 100 to 10000 Hz, with times in "
-                         "seconds",
-                     {},
-                     {}};
+        return Fault{
+            say("sampled at %1 Hz; expected 100 to 10000 Hz, with times in seconds", number(rate)),
+            {},
+            {}};
     if (auto uneven = unevenStep(times, step))
         return *uneven;
     return Trace{times.front(), rate, {values.begin(), values.end()}};

@@ -3,6 +3,8 @@
 // figures are made of. Times are seconds. Between two samples a trace is a straight line.
 #pragma once
 
+#include "core/model/words.h"
+
 #include <cstddef>
 #include <optional>
 #include <span>
@@ -14,7 +16,7 @@ namespace slopebook::traces {
 
 /// Why a trace gives nothing: a sentence for the coach, and where it goes wrong.
 struct Fault {
-    std::string what;
+    Words what;
     std::optional<std::size_t> sample; ///< from 0
     std::optional<double> time;        ///< s
     friend bool operator==(const Fault&, const Fault&) = default;

@@ -289,22 +289,6 @@
         <translation>Technik</translation>
     </message>
     <message>
-        <source>on both sides %1</source>
-        <translation>vorher und nachher: %1</translation>
-    </message>
-    <message>
-        <source>before: %1</source>
-        <translation>vorher: %1</translation>
-    </message>
-    <message>
-        <source>after: %1</source>
-        <translation>nachher: %1</translation>
-    </message>
-    <message>
-        <source>no typical error is known: repeat the test, or give the test one</source>
-        <translation>Kein typischer Messfehler bekannt: den Test wiederholen oder beim Test einen angeben</translation>
-    </message>
-    <message>
         <source>The %1 changed (%2, then %3): a difference may be its doing. Tests over that change are marked.</source>
         <translation>Geändert: %1 (%2, dann %3). Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
     </message>
@@ -589,7 +573,7 @@
     </message>
     <message>
         <source>&lt;code&gt;60 0.92 0.90 0.88&lt;/code&gt; and Enter: the load 60 and three reps. It is on disk when the line is empty again; there is nothing to save.</source>
-        <translation>&lt;code&gt;60 0.92 0.90 0.88&lt;/code&gt; und Enter: die Last 60 und drei Wiederholungen. Sobald die Zeile wieder leer ist, liegt der Satz auf der Platte; zu speichern ist nichts.</translation>
+        <translation>&lt;code&gt;60 0,92 0,90 0,88&lt;/code&gt; und Enter: die Last 60 und drei Wiederholungen. Sobald die Zeile wieder leer ist, liegt der Satz auf der Platte; zu speichern ist nichts.</translation>
     </message>
     <message>
         <source>Point and comma are both the decimal mark; there are no marks for thousands. Blanks, tabs or ; go between the numbers.</source>
@@ -605,15 +589,15 @@
     </message>
     <message>
         <source>&lt;code&gt;92.5! 0.18&lt;/code&gt;: a successful true maximum, one rep.</source>
-        <translation>&lt;code&gt;92.5! 0.18&lt;/code&gt;: ein geglücktes echtes Maximum, eine Wiederholung.</translation>
+        <translation>&lt;code&gt;92,5! 0,18&lt;/code&gt;: ein geglücktes echtes Maximum, eine Wiederholung.</translation>
     </message>
     <message>
         <source>&lt;code&gt;60 0.92 0.71x # slipped&lt;/code&gt;: the second rep is left out; what follows # is the note and the reason. It stays in the log and is drawn hollow.</source>
-        <translation>&lt;code&gt;60 0.92 0.71x # gerutscht&lt;/code&gt;: Die zweite Wiederholung ist ausgeschlossen; was auf # folgt, ist Notiz und Grund. Sie bleibt im Protokoll und wird hohl gezeichnet.</translation>
+        <translation>&lt;code&gt;60 0,92 0,71x # gerutscht&lt;/code&gt;: Die zweite Wiederholung ist ausgeschlossen; was auf # folgt, ist Notiz und Grund. Sie bleibt im Protokoll und wird hohl gezeichnet.</translation>
     </message>
     <message>
         <source>&lt;code&gt;60 92&lt;/code&gt;: the line asks whether 0.92 was meant; Enter says yes, Esc no. &lt;code&gt;1.12 1.08&lt;/code&gt;: it asks whether the load was forgotten.</source>
-        <translation>&lt;code&gt;60 92&lt;/code&gt;: Die Zeile fragt, ob 0,92 gemeint war; Enter heißt ja, Esc nein. &lt;code&gt;1.12 1.08&lt;/code&gt;: Sie fragt, ob die Last vergessen wurde.</translation>
+        <translation>&lt;code&gt;60 92&lt;/code&gt;: Die Zeile fragt, ob 0,92 gemeint war; Enter heißt ja, Esc nein. &lt;code&gt;1,12 1,08&lt;/code&gt;: Sie fragt, ob die Last vergessen wurde.</translation>
     </message>
     <message>
         <source>Several lines pasted from a spreadsheet go in at once, all or none.</source>
@@ -1643,6 +1627,2053 @@
     </message>
 </context>
 <context>
+    <name>Phrases</name>
+    <message>
+        <source>no day has a session of this lift on each of the two devices, with the same loads</source>
+        <translation>an keinem Tag gibt es eine Einheit dieser Übung auf jedem der beiden Messgeräte mit denselben Lasten</translation>
+    </message>
+    <message>
+        <source>1 set seen by both devices: agreement needs three or more</source>
+        <translation>1 Satz, den beide Messgeräte gemessen haben: Die Übereinstimmung braucht drei oder mehr</translation>
+    </message>
+    <message>
+        <source>%1 sets seen by both devices: agreement needs three or more</source>
+        <translation>%1 Sätze, die beide Messgeräte gemessen haben: Die Übereinstimmung braucht drei oder mehr</translation>
+    </message>
+    <message>
+        <source>not possible: %1</source>
+        <translation>nicht möglich: %1</translation>
+    </message>
+    <message>
+        <source>the session has no body mass</source>
+        <translation>die Einheit hat keine Körpermasse</translation>
+    </message>
+    <message>
+        <source>unknown formula</source>
+        <translation>unbekannte Formel</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht getestet</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own, 1 repeat test</source>
+        <translation>der des Athleten selbst, 1 Wiederholungstest</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own, %1 repeat tests</source>
+        <translation>der des Athleten selbst, %1 Wiederholungstests</translation>
+    </message>
+    <message>
+        <source>this log&apos;s, 1 repeat test</source>
+        <translation>der dieses Protokolls, 1 Wiederholungstest</translation>
+    </message>
+    <message>
+        <source>this log&apos;s, %1 repeat tests</source>
+        <translation>der dieses Protokolls, %1 Wiederholungstests</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, links</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, rechts</translation>
+    </message>
+    <message>
+        <source>on both sides %1</source>
+        <translation>vorher und nachher: %1</translation>
+    </message>
+    <message>
+        <source>before: %1</source>
+        <translation>vorher: %1</translation>
+    </message>
+    <message>
+        <source>after: %1</source>
+        <translation>nachher: %1</translation>
+    </message>
+    <message>
+        <source>no typical error is known: repeat the test, or give the test one</source>
+        <translation>kein typischer Messfehler bekannt: den Test wiederholen oder beim Test einen angeben</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>no smallest change that matters is known</source>
+        <translation>keine kleinste bedeutsame Änderung bekannt</translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <translation>links %1</translation>
+    </message>
+    <message>
+        <source>right %1</source>
+        <translation>rechts %1</translation>
+    </message>
+    <message>
+        <source>%1, speed at %2 kg</source>
+        <translation>%1, Geschwindigkeit bei %2 kg</translation>
+    </message>
+    <message>
+        <source>%1, estimated 1RM</source>
+        <translation>%1, geschätztes 1RM</translation>
+    </message>
+    <message>
+        <source>the change cannot be bounded</source>
+        <translation>die Änderung lässt sich nicht eingrenzen</translation>
+    </message>
+    <message>
+        <source>a trend needs three sessions that cover the load</source>
+        <translation>ein Trend braucht drei Einheiten, die die Last abdecken</translation>
+    </message>
+    <message>
+        <source>a trend needs sessions on more than one day</source>
+        <translation>ein Trend braucht Einheiten an mehr als einem Tag</translation>
+    </message>
+    <message>
+        <source>no session of this lift</source>
+        <translation>keine Einheit dieser Übung</translation>
+    </message>
+    <message>
+        <source>the baseline is none of the sessions</source>
+        <translation>der Bezug ist keine der Einheiten</translation>
+    </message>
+    <message>
+        <source>sessions of two athletes</source>
+        <translation>Einheiten von zwei Athleten</translation>
+    </message>
+    <message>
+        <source>two sessions of one athlete</source>
+        <translation>zwei Einheiten eines Athleten</translation>
+    </message>
+    <message>
+        <source>sessions of two lifts</source>
+        <translation>Einheiten zweier Übungen</translation>
+    </message>
+    <message>
+        <source>two sessions of one lift</source>
+        <translation>zwei Einheiten einer Übung</translation>
+    </message>
+    <message>
+        <source>one session is not compared with itself</source>
+        <translation>eine Einheit wird nicht mit sich selbst verglichen</translation>
+    </message>
+    <message>
+        <source>a thrown or jumped lift is followed by velocity at load only</source>
+        <translation>eine geworfene oder gesprungene Übung wird nur über die Geschwindigkeit je Last verfolgt</translation>
+    </message>
+    <message>
+        <source>speed does not fall as load rises, so no maximum can be read off</source>
+        <translation>die Geschwindigkeit fällt nicht mit steigender Last, also lässt sich kein Maximum ablesen</translation>
+    </message>
+    <message>
+        <source>the line starts under the MVT</source>
+        <translation>die Gerade beginnt unter der MVT</translation>
+    </message>
+    <message>
+        <source>a history to borrow from needs three sessions of the lift; there is 1 session</source>
+        <translation>um sich auf den Verlauf zu stützen, braucht es drei Einheiten der Übung; es gibt 1 Einheit</translation>
+    </message>
+    <message>
+        <source>a history to borrow from needs three sessions of the lift; there are %1 sessions</source>
+        <translation>um sich auf den Verlauf zu stützen, braucht es drei Einheiten der Übung; es gibt %1 Einheiten</translation>
+    </message>
+    <message>
+        <source>the sessions hold too few loads to borrow from: two of them need two loads, and points must scatter about the lines</source>
+        <translation>die Einheiten enthalten zu wenige Lasten, um sich darauf zu stützen: Zwei davon brauchen zwei Lasten, und die Punkte müssen um die Geraden streuen</translation>
+    </message>
+    <message>
+        <source>%1 steps</source>
+        <translation>%1 Stufen</translation>
+    </message>
+    <message>
+        <source>2 to 8 steps of a ladder</source>
+        <translation>2 bis 8 Stufen einer Leiter</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>a heaviest load of 20 to 100 % of the estimated 1RM</source>
+        <translation>eine schwerste Last von 20 bis 100 % des geschätzten 1RM</translation>
+    </message>
+    <message>
+        <source>no session shows the scatter of this athlete&apos;s points: it needs three loads</source>
+        <translation>keine Einheit zeigt die Streuung der Punkte dieses Athleten: Dazu braucht es drei Lasten</translation>
+    </message>
+    <message>
+        <source>speed does not fall as load rises, so no test can be planned on the line</source>
+        <translation>die Geschwindigkeit fällt nicht mit steigender Last, also lässt sich mit der Geraden kein Test planen</translation>
+    </message>
+    <message>
+        <source>there is no 1RM and no check load to judge a test by: set a check load</source>
+        <translation>es gibt kein 1RM und keine Prüflast, nach der sich ein Test beurteilen ließe: eine Prüflast festlegen</translation>
+    </message>
+    <message>
+        <source>fewer than two loads can be built up to %1 kg</source>
+        <translation>bis %1 kg lassen sich weniger als zwei Lasten zusammenstellen</translation>
+    </message>
+    <message>
+        <source>repeat tests of several lifts or people</source>
+        <translation>Wiederholungstests mehrerer Übungen oder Personen</translation>
+    </message>
+    <message>
+        <source>pairs of one lift, each of one athlete</source>
+        <translation>Paare einer Übung, jedes von einem Athleten</translation>
+    </message>
+    <message>
+        <source>no repeat test of this lift is marked as one</source>
+        <translation>kein Wiederholungstest dieser Übung ist als solcher gekennzeichnet</translation>
+    </message>
+    <message>
+        <source>one repeat test is too few: noise needs two or more</source>
+        <translation>ein Wiederholungstest ist zu wenig: Die Streuung braucht zwei oder mehr</translation>
+    </message>
+    <message>
+        <source>a share of the 1RM above 0 and up to 120 %</source>
+        <translation>ein Anteil am 1RM über 0 bis 120 %</translation>
+    </message>
+    <message>
+        <source>a velocity above 0 and under 10 m/s</source>
+        <translation>eine Geschwindigkeit über 0 und unter 10 m/s</translation>
+    </message>
+    <message>
+        <source>a velocity loss between 0 and 100 %</source>
+        <translation>ein Geschwindigkeitsverlust zwischen 0 und 100 %</translation>
+    </message>
+    <message>
+        <source>speed does not fall as load rises, so no load belongs to a speed</source>
+        <translation>die Geschwindigkeit fällt nicht mit steigender Last, also gehört zu keiner Geschwindigkeit eine Last</translation>
+    </message>
+    <message>
+        <source>the line starts at V0 = %1 m/s: %2 m/s is not reached at any load</source>
+        <translation>die Gerade beginnt bei V0 = %1 m/s: %2 m/s wird bei keiner Last erreicht</translation>
+    </message>
+    <message>
+        <source>no load can be built under that ceiling</source>
+        <translation>unter dieser Lastgrenze lässt sich keine Last zusammenstellen</translation>
+    </message>
+    <message>
+        <source>equipment that makes more than %1 loads</source>
+        <translation>Ausrüstung, aus der sich mehr als %1 Lasten zusammenstellen lassen</translation>
+    </message>
+    <message>
+        <source>fewer kinds of plates and masses in one set of equipment</source>
+        <translation>weniger Arten von Scheiben und Massen in einer Ausrüstung</translation>
+    </message>
+    <message>
+        <source>a confidence level between 0.5 and 1</source>
+        <translation>ein Konfidenzniveau zwischen 0,5 und 1</translation>
+    </message>
+    <message>
+        <source>the line starts at V0 = %1 m/s, not above the MVT of %2 m/s</source>
+        <translation>die Gerade beginnt bei V0 = %1 m/s, nicht über der MVT von %2 m/s</translation>
+    </message>
+    <message>
+        <source>no set of this session counts</source>
+        <translation>kein Satz dieser Einheit zählt</translation>
+    </message>
+    <message>
+        <source>every point is at %1 kg: a line needs two loads</source>
+        <translation>alle Punkte liegen bei %1 kg: Eine Gerade braucht zwei Lasten</translation>
+    </message>
+    <message>
+        <source>%1 reps</source>
+        <translation>%1 Wiederholungen</translation>
+    </message>
+    <message>
+        <source>1 to 100 reps</source>
+        <translation>1 bis 100 Wiederholungen</translation>
+    </message>
+    <message>
+        <source>a slope is not certain enough to bound its change</source>
+        <translation>eine Steigung ist nicht sicher genug, um seine Änderung einzugrenzen</translation>
+    </message>
+    <message>
+        <source>a smallest change of zero</source>
+        <translation>eine kleinste Änderung von null</translation>
+    </message>
+    <message>
+        <source>a smallest change that matters above 0</source>
+        <translation>eine kleinste bedeutsame Änderung über 0</translation>
+    </message>
+    <message>
+        <source>no session of this lift in %1</source>
+        <translation>keine Einheit dieser Übung in: %1</translation>
+    </message>
+    <message>
+        <source>%1 kg lies beyond the loads that both sessions cover</source>
+        <translation>%1 kg liegt jenseits der Lasten, die beide Einheiten abdecken</translation>
+    </message>
+    <message>
+        <source>a slope is not certain enough to bound the change</source>
+        <translation>eine Steigung ist nicht sicher genug, um die Änderung einzugrenzen</translation>
+    </message>
+    <message>
+        <source>no athlete has a session of this lift</source>
+        <translation>kein Athlet hat eine Einheit dieser Übung</translation>
+    </message>
+    <message>
+        <source>a thrown or jumped lift has no 1RM to take shares of</source>
+        <translation>eine geworfene oder gesprungene Übung hat kein 1RM, von dem sich Anteile nehmen ließen</translation>
+    </message>
+    <message>
+        <source>a squad&apos;s relation needs sessions with a measured 1RM of at least three athletes and six points; there are %1 and %2</source>
+        <translation>ein Kaderzusammenhang braucht Einheiten mit gemessenem 1RM von mindestens drei Athleten und sechs Punkte; vorhanden: %1 und %2</translation>
+    </message>
+    <message>
+        <source>1 athlete</source>
+        <translation>1 Athlet</translation>
+    </message>
+    <message>
+        <source>%1 athletes</source>
+        <translation>%1 Athleten</translation>
+    </message>
+    <message>
+        <source>1 point</source>
+        <translation>1 Punkt</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 Punkte</translation>
+    </message>
+    <message>
+        <source>no minimal-velocity threshold (MVT) is known for this lift</source>
+        <translation>für diese Übung ist keine minimale Geschwindigkeitsschwelle (MVT) bekannt</translation>
+    </message>
+    <message>
+        <source>no published threshold (MVT) holds for peak velocity</source>
+        <translation>für die Spitzengeschwindigkeit gilt keine veröffentlichte Schwelle (MVT)</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>a number above 0, such as 0.05</source>
+        <translation>eine Zahl über 0, etwa 0.05</translation>
+    </message>
+    <message>
+        <source>best or mean</source>
+        <translation>best oder mean</translation>
+    </message>
+    <message>
+        <source>value, flight height, height rsi, flight rsi or per body mass</source>
+        <translation>value, flight height, height rsi, flight rsi oder per body mass</translation>
+    </message>
+    <message>
+        <source>0 to 4</source>
+        <translation>0 bis 4</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;, as an earlier row of this session says</source>
+        <translation>„%1“, wie eine frühere Zeile dieser Einheit sagt</translation>
+    </message>
+    <message>
+        <source>a value above 0; where the test was not possible, the reason under not_possible and nothing here</source>
+        <translation>ein Wert über 0; wo der Test nicht möglich war, der Grund unter not_possible und hier nichts</translation>
+    </message>
+    <message>
+        <source>a contact time in s above 0 and under 10</source>
+        <translation>eine Kontaktzeit in s über 0 und unter 10</translation>
+    </message>
+    <message>
+        <source>left, right, both or nothing</source>
+        <translation>left, right, both oder nichts</translation>
+    </message>
+    <message>
+        <source>a test or a lift that it is about, one of them</source>
+        <translation>ein Test oder eine Übung, um die es geht, eines von beiden</translation>
+    </message>
+    <message>
+        <source>no value where the test was not possible</source>
+        <translation>kein Wert, wo der Test nicht möglich war</translation>
+    </message>
+    <message>
+        <source>a date written year-month-day, such as 2026-03-14</source>
+        <translation>ein Datum als Jahr-Monat-Tag, etwa 2026-03-14</translation>
+    </message>
+    <message>
+        <source>the test &quot;%1&quot; told otherwise</source>
+        <translation>der Test „%1“ mit anderen Angaben</translation>
+    </message>
+    <message>
+        <source>that test as the log has it</source>
+        <translation>dieser Test, wie er im Protokoll steht</translation>
+    </message>
+    <message>
+        <source>the test &quot;%1&quot;</source>
+        <translation>der Test „%1“</translation>
+    </message>
+    <message>
+        <source>a test of the log, one that the program knows, or a file of tests that explains it</source>
+        <translation>ein Test des Protokolls, einer, den das Programm kennt, oder eine Datei mit Tests, die ihn erklärt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;</source>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;, as the log has it</source>
+        <translation>„%1“, wie es im Protokoll steht</translation>
+    </message>
+    <message>
+        <source>other attempts of &quot;%1&quot;</source>
+        <translation>andere Versuche von „%1“</translation>
+    </message>
+    <message>
+        <source>the attempts of that session as the log has them</source>
+        <translation>die Versuche dieser Einheit, wie sie im Protokoll stehen</translation>
+    </message>
+    <message>
+        <source>the lift &quot;%1&quot;</source>
+        <translation>die Übung „%1“</translation>
+    </message>
+    <message>
+        <source>a lift of the log</source>
+        <translation>eine Übung des Protokolls</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>&quot;%1...&quot;</source>
+        <translation>„%1 …“</translation>
+    </message>
+    <message>
+        <source>The CSV reader could not be started.</source>
+        <translation>Das Lesen von CSV ließ sich nicht beginnen.</translation>
+    </message>
+    <message>
+        <source>UTF-16 text</source>
+        <translation>UTF-16-Text</translation>
+    </message>
+    <message>
+        <source>UTF-8 (save the file as CSV UTF-8)</source>
+        <translation>UTF-8 (die Datei als CSV UTF-8 speichern)</translation>
+    </message>
+    <message>
+        <source>a NUL byte</source>
+        <translation>ein NUL-Byte</translation>
+    </message>
+    <message>
+        <source>plain text in UTF-8 (this looks like UTF-16 or no text)</source>
+        <translation>reiner Text in UTF-8 (dies sieht nach UTF-16 oder nach keinem Text aus)</translation>
+    </message>
+    <message>
+        <source>bytes that are not UTF-8</source>
+        <translation>Bytes, die nicht UTF-8 sind</translation>
+    </message>
+    <message>
+        <source>a character cut in half at the end</source>
+        <translation>ein abgeschnittenes Zeichen am Ende</translation>
+    </message>
+    <message>
+        <source>UTF-8, whole</source>
+        <translation>vollständiges UTF-8</translation>
+    </message>
+    <message>
+        <source>a quote that never closes</source>
+        <translation>ein Anführungszeichen, das nie geschlossen wird</translation>
+    </message>
+    <message>
+        <source>a closing quote (&quot;) for the cell</source>
+        <translation>ein schließendes Anführungszeichen (") für die Zelle</translation>
+    </message>
+    <message>
+        <source>a quote (&quot;) in the middle of a cell</source>
+        <translation>ein Anführungszeichen (") mitten in einer Zelle</translation>
+    </message>
+    <message>
+        <source>the whole cell in quotes, and a quote inside it written twice</source>
+        <translation>die ganze Zelle in Anführungszeichen, und ein Anführungszeichen darin doppelt geschrieben</translation>
+    </message>
+    <message>
+        <source>a cell of more than 1,000,000 bytes</source>
+        <translation>eine Zelle mit mehr als 1.000.000 Bytes</translation>
+    </message>
+    <message>
+        <source>shorter cells (is there a quote that never closes?)</source>
+        <translation>kürzere Zellen (fehlt ein schließendes Anführungszeichen?)</translation>
+    </message>
+    <message>
+        <source>a mass above 0 and under 1000 kg with a decimal point, such as 20 or 2.5</source>
+        <translation>eine Masse über 0 und unter 1000 kg mit Dezimalpunkt, etwa 20 oder 2.5</translation>
+    </message>
+    <message>
+        <source>kg or lb</source>
+        <translation>kg oder lb</translation>
+    </message>
+    <message>
+        <source>nothing: plates alone come in pairs</source>
+        <translation>nichts: Nur Scheiben gibt es paarweise</translation>
+    </message>
+    <message>
+        <source>nothing: a plate has no name</source>
+        <translation>nichts: Eine Scheibe hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>nothing: a ceiling has no name</source>
+        <translation>nichts: Eine Lastgrenze hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>one ceiling for a set of equipment</source>
+        <translation>eine einzige Lastgrenze je Ausrüstung</translation>
+    </message>
+    <message>
+        <source>bar, plate, alone, added or ceiling</source>
+        <translation>bar, plate, alone, added oder ceiling</translation>
+    </message>
+    <message>
+        <source>%1, as an earlier row says of the same set</source>
+        <translation>%1, wie eine frühere Zeile von derselben Ausrüstung sagt</translation>
+    </message>
+    <message>
+        <source>%1 in &quot;%2&quot;</source>
+        <translation>%1 in „%2“</translation>
+    </message>
+    <message>
+        <source>the set of equipment &quot;%1&quot; told otherwise</source>
+        <translation>die Ausrüstung „%1“ mit anderen Angaben</translation>
+    </message>
+    <message>
+        <source>its pieces as the log has them (an import adds, it does not overwrite: change it in the program)</source>
+        <translation>ihre Teile, wie sie im Protokoll stehen (ein Import fügt hinzu und überschreibt nicht: im Programm ändern)</translation>
+    </message>
+    <message>
+        <source>%1 columns</source>
+        <translation>%1 Spalten</translation>
+    </message>
+    <message>
+        <source>at most 500</source>
+        <translation>höchstens 500</translation>
+    </message>
+    <message>
+        <source>set %1 of %2 of %3 on %4</source>
+        <translation>Satz %1 von %2 von %3 am %4</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>%1 m/s</source>
+        <translation>%1 m/s</translation>
+    </message>
+    <message>
+        <source>the session of %1 on %2</source>
+        <translation>die Einheit von %1 am %2</translation>
+    </message>
+    <message>
+        <source>%1, as the log has for %2</source>
+        <translation>%1, wie es im Protokoll steht (%2)</translation>
+    </message>
+    <message>
+        <source>the day of a session, such as 2026-03-14, or 2026-03-14#2</source>
+        <translation>der Tag einer Einheit, etwa 2026-03-14 oder 2026-03-14#2</translation>
+    </message>
+    <message>
+        <source>another session of the same athlete, in the files or in the log</source>
+        <translation>eine andere Einheit desselben Athleten, in den Dateien oder im Protokoll</translation>
+    </message>
+    <message>
+        <source>the session that it repeats in the log</source>
+        <translation>die Einheit, die sie im Protokoll wiederholt</translation>
+    </message>
+    <message>
+        <source>%1: another note than the log&apos;s, which stays (%2)</source>
+        <translation>%1: eine andere Notiz als die des Protokolls, die bleibt (%2)</translation>
+    </message>
+    <message>
+        <source>%1, as the log has for %2 (an import adds, it does not overwrite: change it in the program)</source>
+        <translation>%1, wie es im Protokoll steht (%2; ein Import fügt hinzu und überschreibt nicht: im Programm ändern)</translation>
+    </message>
+    <message>
+        <source>block %1</source>
+        <translation>Trainingsblock %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;, in which the log has %2: values of different kinds are never put on one line (import them as a lift of another name)</source>
+        <translation>„%1“, worin das Protokoll %2 führt: Werte verschiedener Arten kommen nie auf eine Gerade (als Übung mit anderem Namen importieren)</translation>
+    </message>
+    <message>
+        <source>a threshold for &quot;%1&quot;</source>
+        <translation>eine Schwelle für „%1“</translation>
+    </message>
+    <message>
+        <source>a lift of the files or of the log</source>
+        <translation>eine Übung der Dateien oder des Protokolls</translation>
+    </message>
+    <message>
+        <source>a threshold of %1 m/s for %2</source>
+        <translation>eine Schwelle von %1 m/s für %2</translation>
+    </message>
+    <message>
+        <source>a speed in m/s above 0 and under 10, such as 0.17</source>
+        <translation>eine Geschwindigkeit in m/s über 0 und unter 10, etwa 0.17</translation>
+    </message>
+    <message>
+        <source>a name that the log or the files have</source>
+        <translation>ein Name, den das Protokoll oder die Dateien kennen</translation>
+    </message>
+    <message>
+        <source>a load in lb from 0 to 4409 with a decimal comma</source>
+        <translation>eine Last in lb von 0 bis 4409 mit Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>a load in lb from 0 to 4409 with a decimal point</source>
+        <translation>eine Last in lb von 0 bis 4409 mit Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>a load in kg from 0 to 2000 with a decimal comma</source>
+        <translation>eine Last in kg von 0 bis 2000 mit Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>a load in kg from 0 to 2000 with a decimal point</source>
+        <translation>eine Last in kg von 0 bis 2000 mit Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>a body mass in lb from 0 to 4409 with a decimal comma</source>
+        <translation>eine Körpermasse in lb von 0 bis 4409 mit Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>a body mass in lb from 0 to 4409 with a decimal point</source>
+        <translation>eine Körpermasse in lb von 0 bis 4409 mit Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>a body mass in kg from 0 to 2000 with a decimal comma</source>
+        <translation>eine Körpermasse in kg von 0 bis 2000 mit Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>a body mass in kg from 0 to 2000 with a decimal point</source>
+        <translation>eine Körpermasse in kg von 0 bis 2000 mit Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>a speed in cm/s above 0 and under 1000 with a decimal comma</source>
+        <translation>eine Geschwindigkeit in cm/s über 0 und unter 1000 mit Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>a speed in cm/s above 0 and under 1000 with a decimal point</source>
+        <translation>eine Geschwindigkeit in cm/s über 0 und unter 1000 mit Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>a speed in m/s above 0 and under 10 with a decimal comma</source>
+        <translation>eine Geschwindigkeit in m/s über 0 und unter 10 mit Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>a speed in m/s above 0 and under 10 with a decimal point</source>
+        <translation>eine Geschwindigkeit in m/s über 0 und unter 10 mit Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>a date written day, month, year, such as 14.3.2026</source>
+        <translation>ein Datum als Tag, Monat, Jahr, etwa 14.3.2026</translation>
+    </message>
+    <message>
+        <source>a date written month, day, year, such as 3/14/2026</source>
+        <translation>ein Datum als Monat, Tag, Jahr, etwa 3/14/2026</translation>
+    </message>
+    <message>
+        <source>a date written year, month, day, such as 2026-03-14</source>
+        <translation>ein Datum als Jahr, Monat, Tag, etwa 2026-03-14</translation>
+    </message>
+    <message>
+        <source>no column of velocities</source>
+        <translation>keine Spalte mit Geschwindigkeiten</translation>
+    </message>
+    <message>
+        <source>one, or several side by side</source>
+        <translation>eine oder mehrere nebeneinander</translation>
+    </message>
+    <message>
+        <source>%1 for all rows</source>
+        <translation>%1 für alle Zeilen</translation>
+    </message>
+    <message>
+        <source>a weight in kg with a decimal point, such as 72.5</source>
+        <translation>ein Gewicht in kg mit Dezimalpunkt, etwa 72.5</translation>
+    </message>
+    <message>
+        <source>mean, propulsive or peak</source>
+        <translation>mean, propulsive oder peak</translation>
+    </message>
+    <message>
+        <source>no more than the %1 cells of the header row (a decimal comma, or a comma in a name that is not in quotes, makes one more)</source>
+        <translation>nicht mehr als die %1 Zellen der Kopfzeile (ein Dezimalkomma oder ein Komma in einem Namen ohne Anführungszeichen ergibt eine mehr)</translation>
+    </message>
+    <message>
+        <source>a whole number from 1 on</source>
+        <translation>eine ganze Zahl ab 1</translation>
+    </message>
+    <message>
+        <source>yes or no, 1 or 0, or nothing</source>
+        <translation>ja oder nein (yes oder no), 1 oder 0, oder nichts</translation>
+    </message>
+    <message>
+        <source>a load</source>
+        <translation>eine Last</translation>
+    </message>
+    <message>
+        <source>a name</source>
+        <translation>ein Name</translation>
+    </message>
+    <message>
+        <source>a line such as &quot;column date: Datum&quot;</source>
+        <translation>eine Zeile wie „column date: Datum“</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>eines von: %1</translation>
+    </message>
+    <message>
+        <source>a role, such as date, athlete, lift, load, velocity</source>
+        <translation>eine Rolle wie date, athlete, lift, load, velocity</translation>
+    </message>
+    <message>
+        <source>utf-8, utf-16le, utf-16be or latin-1</source>
+        <translation>utf-8, utf-16le, utf-16be oder latin-1</translation>
+    </message>
+    <message>
+        <source>a number of rows from 0 on</source>
+        <translation>eine Zahl von Zeilen ab 0</translation>
+    </message>
+    <message>
+        <source>the column %1</source>
+        <translation>die Spalte %1</translation>
+    </message>
+    <message>
+        <source>a column of the table</source>
+        <translation>eine Spalte der Tabelle</translation>
+    </message>
+    <message>
+        <source>decimal comma, decimal point, kg, lb, m/s or cm/s</source>
+        <translation>decimal comma, decimal point, kg, lb, m/s oder cm/s</translation>
+    </message>
+    <message>
+        <source>a second column for %1</source>
+        <translation>eine zweite Spalte für %1</translation>
+    </message>
+    <message>
+        <source>one</source>
+        <translation>eine</translation>
+    </message>
+    <message>
+        <source>delimiter, encoding, rows passed over, header, a row is, blank is as above, dates, column ... or all ...</source>
+        <translation>delimiter, encoding, rows passed over, header, a row is, blank is as above, dates, column … oder all …</translation>
+    </message>
+    <message>
+        <source>several columns of velocities in a row that is a rep</source>
+        <translation>mehrere Spalten mit Geschwindigkeiten in einer Zeile, die eine Wiederholung ist</translation>
+    </message>
+    <message>
+        <source>a row is: a set</source>
+        <translation>a row is: a set</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be read.</source>
+        <translation>„%1“ lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>UTF-16 text that is cut in half</source>
+        <translation>abgeschnittener UTF-16-Text</translation>
+    </message>
+    <message>
+        <source>whole text (save the file as CSV UTF-8)</source>
+        <translation>vollständiger Text (die Datei als CSV UTF-8 speichern)</translation>
+    </message>
+    <message>
+        <source>a speed in m/s above 0 and under 10, with a decimal point, such as 0.92</source>
+        <translation>eine Geschwindigkeit in m/s über 0 und unter 10, mit Dezimalpunkt, etwa 0.92</translation>
+    </message>
+    <message>
+        <source>a load in kg from 0 to 2000, with a decimal point, such as 72.5</source>
+        <translation>eine Last in kg von 0 bis 2000, mit Dezimalpunkt, etwa 72.5</translation>
+    </message>
+    <message>
+        <source>a body mass in kg, with a decimal point, such as 81.4</source>
+        <translation>eine Körpermasse in kg, mit Dezimalpunkt, etwa 81.4</translation>
+    </message>
+    <message>
+        <source>the date is %1</source>
+        <translation>das Datum ist der %1</translation>
+    </message>
+    <message>
+        <source>%1, as %2 says of the session</source>
+        <translation>%1, wie %2 von der Einheit sagt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;, as %2 says of %3: a lift is measured in one kind of velocity, because values of different kinds are never put on one line</source>
+        <translation>„%1“, wie %2 von %3 sagt: Eine Übung wird in einer Art von Geschwindigkeit gemessen, weil Werte verschiedener Arten nie auf eine Gerade kommen</translation>
+    </message>
+    <message>
+        <source>%1, as %2 says of the set</source>
+        <translation>%1, wie %2 vom Satz sagt</translation>
+    </message>
+    <message>
+        <source>the set&apos;s number, from 1 on</source>
+        <translation>die Nummer des Satzes, ab 1</translation>
+    </message>
+    <message>
+        <source>a load of %1</source>
+        <translation>eine Last von %1</translation>
+    </message>
+    <message>
+        <source>%1, as %2 says of the same set: a set has one load</source>
+        <translation>%1, wie %2 von demselben Satz sagt: Ein Satz hat eine Last</translation>
+    </message>
+    <message>
+        <source>the number of the rep that is excluded</source>
+        <translation>die Nummer der ausgeschlossenen Wiederholung</translation>
+    </message>
+    <message>
+        <source>the rep&apos;s number, from 1 on</source>
+        <translation>die Nummer der Wiederholung, ab 1</translation>
+    </message>
+    <message>
+        <source>a speed of %1</source>
+        <translation>eine Geschwindigkeit von %1</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>rep %1 of the same set again (%2)</source>
+        <translation>Wiederholung %1 desselben Satzes noch einmal (%2)</translation>
+    </message>
+    <message>
+        <source>each rep once; %1 has it with %2</source>
+        <translation>jede Wiederholung einmal; %1 hat sie mit %2</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3</source>
+        <translation>%1, Zeile %2: %3</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>line %1 of %2</source>
+        <translation>Zeile %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1, as %2 says of the same session: a session has one device (a column session, 1 or 2, tells two sessions of a day apart)</source>
+        <translation>%1, wie %2 von derselben Einheit sagt: Eine Einheit hat ein Messgerät (eine Spalte session mit 1 oder 2 hält zwei Einheiten eines Tages auseinander)</translation>
+    </message>
+    <message>
+        <source>a header row with semicolons</source>
+        <translation>eine Kopfzeile mit Semikolons</translation>
+    </message>
+    <message>
+        <source>the columns %1</source>
+        <translation>die Spalten %1</translation>
+    </message>
+    <message>
+        <source>cells separated by commas, numbers with a decimal point</source>
+        <translation>durch Kommas getrennte Zellen, Zahlen mit Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>a column named %1</source>
+        <translation>eine Spalte namens %1</translation>
+    </message>
+    <message>
+        <source>two columns of that name</source>
+        <translation>zwei Spalten dieses Namens</translation>
+    </message>
+    <message>
+        <source>a column that is used for another already</source>
+        <translation>eine Spalte, die schon für etwas anderes verwendet ist</translation>
+    </message>
+    <message>
+        <source>each column of the file used once</source>
+        <translation>jede Spalte der Datei einmal verwendet</translation>
+    </message>
+    <message>
+        <source>%1 cells</source>
+        <translation>%1 Zellen</translation>
+    </message>
+    <message>
+        <source>%1 as in the header row (a decimal comma, or a comma in a name that is not in quotes, makes one more)</source>
+        <translation>%1 wie in der Kopfzeile (ein Dezimalkomma oder ein Komma in einem Namen ohne Anführungszeichen ergibt eine mehr)</translation>
+    </message>
+    <message>
+        <source>text of at most 100,000 bytes</source>
+        <translation>Text von höchstens 100.000 Bytes</translation>
+    </message>
+    <message>
+        <source>1, 0 or nothing</source>
+        <translation>1, 0 oder nichts</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be written (is there room on the disk?).</source>
+        <translation>„%1“ lässt sich nicht schreiben (ist auf dem Datenträger noch Platz?).</translation>
+    </message>
+    <message>
+        <source>a load in kg above 0, such as 62.5</source>
+        <translation>eine Last in kg über 0, etwa 62.5</translation>
+    </message>
+    <message>
+        <source>a last day that is not before the first</source>
+        <translation>ein letzter Tag, der nicht vor dem ersten liegt</translation>
+    </message>
+    <message>
+        <source>coach, published or nothing</source>
+        <translation>coach, published oder nichts</translation>
+    </message>
+    <message>
+        <source>an SD in m/s, such as 0.04</source>
+        <translation>eine SD in m/s, etwa 0.04</translation>
+    </message>
+    <message>
+        <source>fastest or mean</source>
+        <translation>fastest oder mean</translation>
+    </message>
+    <message>
+        <source>a speed in m/s above 0 and under 10, such as 0.05</source>
+        <translation>eine Geschwindigkeit in m/s über 0 und unter 10, etwa 0.05</translation>
+    </message>
+    <message>
+        <source>a weight in kg above 0 and under 2000, such as 2.5</source>
+        <translation>ein Gewicht in kg über 0 und unter 2000, etwa 2.5</translation>
+    </message>
+    <message>
+        <source>a load in kg from 0 to 2000, such as 60</source>
+        <translation>eine Last in kg von 0 bis 2000, etwa 60</translation>
+    </message>
+    <message>
+        <source>The folder &quot;%1&quot; cannot be made.</source>
+        <translation>Der Ordner „%1“ lässt sich nicht anlegen.</translation>
+    </message>
+    <message>
+        <source>The folder &quot;%1&quot; cannot be written.</source>
+        <translation>Der Ordner „%1“ lässt sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;, which is there already</source>
+        <translation>„%1“, den es schon gibt</translation>
+    </message>
+    <message>
+        <source>a folder that does not exist yet, or is empty</source>
+        <translation>ein Ordner, den es noch nicht gibt oder der leer ist</translation>
+    </message>
+    <message>
+        <source>an empty file</source>
+        <translation>eine leere Datei</translation>
+    </message>
+    <message>
+        <source>a header row such as date,athlete,lift,set,load_kg,rep,velocity</source>
+        <translation>eine Kopfzeile wie date,athlete,lift,set,load_kg,rep,velocity</translation>
+    </message>
+    <message>
+        <source>a column of tidy CSV and the file&apos;s name for it, such as load_kg=Gewicht,velocity=v</source>
+        <translation>eine Spalte des schlichten CSV und ihr Name in der Datei, etwa load_kg=Gewicht,velocity=v</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot;</source>
+        <translation>die Spalte „%1“</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; twice</source>
+        <translation>die Spalte „%1“ zweimal</translation>
+    </message>
+    <message>
+        <source>each column once</source>
+        <translation>jede Spalte einmal</translation>
+    </message>
+    <message>
+        <source>no such column</source>
+        <translation>keine solche Spalte</translation>
+    </message>
+    <message>
+        <source>one of %1, or its number</source>
+        <translation>eine von %1, oder ihre Nummer</translation>
+    </message>
+    <message>
+        <source>no row of numbers</source>
+        <translation>keine Zeile mit Zahlen</translation>
+    </message>
+    <message>
+        <source>rows of samples: time in s and force in N or displacement in m, separated by commas, semicolons or tabs</source>
+        <translation>Zeilen mit Messwerten: Zeit in s und Kraft in N oder Weg in m, getrennt durch Kommas, Semikolons oder Tabulatoren</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>it does not pass SQLite&apos;s check</source>
+        <translation>sie besteht die Prüfung von SQLite nicht</translation>
+    </message>
+    <message>
+        <source>a text that cannot be stored</source>
+        <translation>ein Text, der sich nicht speichern lässt</translation>
+    </message>
+    <message>
+        <source>a shorter text in UTF-8</source>
+        <translation>ein kürzerer Text in UTF-8</translation>
+    </message>
+    <message>
+        <source>That test is not in the log any more. Nothing was changed.</source>
+        <translation>Dieser Test ist nicht mehr im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>That session is not in the log any more.</source>
+        <translation>Diese Einheit ist nicht mehr im Protokoll.</translation>
+    </message>
+    <message>
+        <source>the battery of %1 is not as it was written</source>
+        <translation>Die Testbatterie für %1 ist nicht so, wie sie geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>The battery of %1 is not as it was written.</source>
+        <translation>Die Testbatterie für %1 ist nicht so, wie sie geschrieben wurde.</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Und %1 weitere.</translation>
+    </message>
+    <message>
+        <source>SQLite&apos;s own check finds: %1.</source>
+        <translation>Die Prüfung von SQLite findet: %1.</translation>
+    </message>
+    <message>
+        <source>A row of %1 refers to one of %2 that is not there.</source>
+        <translation>Eine Zeile von %1 verweist auf eine von %2, die es nicht gibt.</translation>
+    </message>
+    <message>
+        <source>%1 is not as it was written.</source>
+        <translation>%1 ist nicht so, wie sie geschrieben wurde.</translation>
+    </message>
+    <message>
+        <source>The point of set %1 in %2 is not that of its reps.</source>
+        <translation>Der Punkt von Satz %1 (%2) ist nicht der seiner Wiederholungen.</translation>
+    </message>
+    <message>
+        <source>The last key given to a %1 is lower than one in use.</source>
+        <translation>Der zuletzt vergebene Schlüssel (%1) ist kleiner als einer in Gebrauch.</translation>
+    </message>
+    <message>
+        <source>The table of keys is not whole.</source>
+        <translation>Die Tabelle der Schlüssel ist nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>There is no file &apos;%1&apos;.</source>
+        <translation>Es gibt keine Datei „%1“.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not a file.</source>
+        <translation>„%1“ ist keine Datei.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; could not be read.</source>
+        <translation>„%1“ ließ sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not a Slopebook log.</source>
+        <translation>„%1“ ist kein Slopebook-Protokoll.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; was written by a newer Slopebook than this one (layout %2, this one knows %3). Update Slopebook.</source>
+        <translation>„%1“ wurde von einem neueren Slopebook als diesem geschrieben (Aufbau %2, dieses kennt %3). Bitte Slopebook aktualisieren.</translation>
+    </message>
+    <message>
+        <source>its header holds no version</source>
+        <translation>im Kopf steht keine Version</translation>
+    </message>
+    <message>
+        <source>another program changed how it is written (its journal mode)</source>
+        <translation>ein anderes Programm hat geändert, wie sie geschrieben wird (ihren Journalmodus)</translation>
+    </message>
+    <message>
+        <source>The SQLite library at hand refuses a safe setting.</source>
+        <translation>Die vorhandene SQLite-Bibliothek lehnt eine sichere Einstellung ab.</translation>
+    </message>
+    <message>
+        <source>its text is not written as UTF-8</source>
+        <translation>der Text ist nicht in UTF-8 geschrieben</translation>
+    </message>
+    <message>
+        <source>its copy does not pass SQLite&apos;s check</source>
+        <translation>ihre Kopie besteht die Prüfung von SQLite nicht</translation>
+    </message>
+    <message>
+        <source>The log is just being changed; it can be backed up when that is done.</source>
+        <translation>Das Protokoll wird gerade geändert; danach lässt es sich sichern.</translation>
+    </message>
+    <message>
+        <source>the set of equipment &apos;%1&apos; is not as it was written</source>
+        <translation>die Ausrüstung „%1“ ist nicht so, wie sie geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>That set of equipment is not in the log any more. Nothing was changed.</source>
+        <translation>Diese Ausrüstung ist nicht mehr im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; a second time</source>
+        <translation>„%1“ ein zweites Mal</translation>
+    </message>
+    <message>
+        <source>a name that no other set of equipment has</source>
+        <translation>ein Name, den keine andere Ausrüstung hat</translation>
+    </message>
+    <message>
+        <source>That set of equipment is in the log already. Nothing was changed.</source>
+        <translation>Diese Ausrüstung ist schon im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>There is no room left on the disk for &apos;%1&apos;. Nothing was changed; make room and try again.</source>
+        <translation>Auf dem Datenträger ist kein Platz mehr für „%1“. Nichts wurde geändert; bitte Platz schaffen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; cannot be written: the file or its folder is read-only.</source>
+        <translation>„%1“ lässt sich nicht schreiben: Die Datei oder ihr Ordner ist schreibgeschützt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; could not be read: the disk is failing or gone.</source>
+        <translation>„%1“ ließ sich nicht lesen: Der Datenträger fällt aus oder ist weg.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; could not be read or written: %2.</source>
+        <translation>„%1“ ließ sich nicht lesen oder schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is damaged: %2. Keep the file as it is and go back to a backup.</source>
+        <translation>„%1“ ist beschädigt: %2. Die Datei so lassen, wie sie ist, und auf eine Sicherung zurückgehen.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is being used by another program. Nothing was changed; try again in a moment.</source>
+        <translation>„%1“ wird gerade von einem anderen Programm verwendet. Nichts wurde geändert; bitte gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; was moved, renamed or deleted while it was open. Nothing was changed.</source>
+        <translation>„%1“ wurde verschoben, umbenannt oder gelöscht, während es offen war. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The change does not fit with what &apos;%1&apos; holds by now (%2). Nothing was changed.</source>
+        <translation>Die Änderung passt nicht zu dem, was „%1“ inzwischen enthält (%2). Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; was written, but the disk failed before it was certain to last. Look whether the last change is there before making it again.</source>
+        <translation>„%1“ wurde geschrieben, aber der Datenträger fiel aus, bevor sicher war, dass es bleibt. Bitte nachsehen, ob die letzte Änderung da ist, bevor sie noch einmal gemacht wird.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; could not be opened, or its folder takes no new file: the disk is full, failing or gone, or there is no right to it.</source>
+        <translation>„%1“ ließ sich nicht öffnen, oder der Ordner nimmt keine neue Datei an: Der Datenträger ist voll, fällt aus oder ist weg, oder das Recht dazu fehlt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; could not be written: the disk is full, failing or gone. Nothing was changed.</source>
+        <translation>„%1“ ließ sich nicht schreiben: Der Datenträger ist voll, fällt aus oder ist weg. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; could not be opened: %2.</source>
+        <translation>„%1“ ließ sich nicht öffnen: %2.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; could not be made: %2.</source>
+        <translation>„%1“ ließ sich nicht anlegen: %2.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; could not be written: %2.</source>
+        <translation>„%1“ ließ sich nicht schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is there already; choose another name.</source>
+        <translation>„%1“ gibt es schon; bitte einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>its tables are not those that Slopebook makes</source>
+        <translation>die Tabellen sind nicht die, die Slopebook anlegt</translation>
+    </message>
+    <message>
+        <source>the key %1</source>
+        <translation>der Schlüssel %1</translation>
+    </message>
+    <message>
+        <source>a key that the log gave out</source>
+        <translation>ein Schlüssel, den das Protokoll vergeben hat</translation>
+    </message>
+    <message>
+        <source>its table of keys lacks one</source>
+        <translation>in der Tabelle der Schlüssel fehlt einer</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has 1 session in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch 1 Einheit im Protokoll. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has %2 sessions in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch %2 Einheiten im Protokoll. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has 1 set in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch 1 Satz im Protokoll. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has %2 sets in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch %2 Sätze im Protokoll. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has 1 check load in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch 1 Prüflast im Protokoll. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has %2 check loads in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch %2 Prüflasten im Protokoll. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has 1 attempt in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch 1 Versuch im Protokoll. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has %2 attempts in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch %2 Versuche im Protokoll. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has 1 gap in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch 1 Lücke im Protokoll. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has %2 gaps in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch %2 Lücken im Protokoll. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>the lift &apos;%1&apos; has no rule for its points</source>
+        <translation>die Übung „%1“ hat keine Regel für ihre Punkte</translation>
+    </message>
+    <message>
+        <source>the check loads of &apos;%1&apos; are not as they were written</source>
+        <translation>die Prüflasten von „%1“ sind nicht so, wie sie geschrieben wurden</translation>
+    </message>
+    <message>
+        <source>something in it refers to what is not there</source>
+        <translation>etwas darin verweist auf etwas, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; was made by an older Slopebook and must be brought up to date, but it cannot be written. Copy it to where it can.</source>
+        <translation>„%1“ stammt von einem älteren Slopebook und muss auf den neuen Stand gebracht werden, lässt sich aber nicht schreiben. Bitte dorthin kopieren, wo das geht.</translation>
+    </message>
+    <message>
+        <source>it holds a date that is none</source>
+        <translation>ein Datum darin ist keines</translation>
+    </message>
+    <message>
+        <source>%1 is not as it was written</source>
+        <translation>%1 ist nicht so, wie sie geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>That athlete is not in the log any more. Nothing was changed.</source>
+        <translation>Dieser Athlet ist nicht mehr im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>That lift is not in the log any more. Nothing was changed.</source>
+        <translation>Diese Übung ist nicht mehr im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>That device is not in the log any more. Nothing was changed.</source>
+        <translation>Dieses Messgerät ist nicht mehr im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>That session is not in the log any more. Nothing was changed.</source>
+        <translation>Diese Einheit ist nicht mehr im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a repeat of %1</source>
+        <translation>eine Wiederholung für %1</translation>
+    </message>
+    <message>
+        <source>a session of the same athlete</source>
+        <translation>eine Einheit desselben Athleten</translation>
+    </message>
+    <message>
+        <source>a repeat of itself</source>
+        <translation>eine Wiederholung ihrer selbst</translation>
+    </message>
+    <message>
+        <source>another session of the same athlete</source>
+        <translation>eine andere Einheit desselben Athleten</translation>
+    </message>
+    <message>
+        <source>There is a session %1 of %2 on %3 already; %4 is free.</source>
+        <translation>%2 hat am %3 schon eine Einheit %1; frei ist %4.</translation>
+    </message>
+    <message>
+        <source>That session is in the log already. Nothing was changed.</source>
+        <translation>Diese Einheit ist schon im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Another session is a repeat of this one; both must be of the same athlete. Nothing was changed.</source>
+        <translation>Eine andere Einheit ist eine Wiederholung von dieser; beide müssen vom selben Athleten sein. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The session of %1 is a repeat of this one. Nothing was removed.</source>
+        <translation>Die Einheit vom %1 ist eine Wiederholung von dieser. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>the check loads of %1 are not as they were written</source>
+        <translation>die Prüflasten von %1 sind nicht so, wie sie geschrieben wurden</translation>
+    </message>
+    <message>
+        <source>That set is not in the log any more.</source>
+        <translation>Dieser Satz ist nicht mehr im Protokoll.</translation>
+    </message>
+    <message>
+        <source>set number %1</source>
+        <translation>Satznummer %1</translation>
+    </message>
+    <message>
+        <source>1 for the first set of a lift</source>
+        <translation>1 für den ersten Satz einer Übung</translation>
+    </message>
+    <message>
+        <source>Set %1 is in the log already. Nothing was changed.</source>
+        <translation>Satz %1 ist schon im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>That athlete is not in the log any more.</source>
+        <translation>Dieser Athlet ist nicht mehr im Protokoll.</translation>
+    </message>
+    <message>
+        <source>That athlete is in the log already. Nothing was changed.</source>
+        <translation>Dieser Athlet ist schon im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a name that no other athlete has</source>
+        <translation>ein Name, den kein anderer Athlet hat</translation>
+    </message>
+    <message>
+        <source>the entry of the athlete &apos;%1&apos; is not as it was written</source>
+        <translation>der Eintrag des Athleten „%1“ ist nicht so, wie er geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>athlete %1</source>
+        <translation>Athlet %1</translation>
+    </message>
+    <message>
+        <source>That device is not in the log any more.</source>
+        <translation>Dieses Messgerät ist nicht mehr im Protokoll.</translation>
+    </message>
+    <message>
+        <source>That device is in the log already. Nothing was changed.</source>
+        <translation>Dieses Messgerät ist schon im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a name that no other device has</source>
+        <translation>ein Name, den kein anderes Messgerät hat</translation>
+    </message>
+    <message>
+        <source>the entry of the device &apos;%1&apos; is not as it was written</source>
+        <translation>der Eintrag des Messgeräts „%1“ ist nicht so, wie er geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>device %1</source>
+        <translation>Messgerät %1</translation>
+    </message>
+    <message>
+        <source>That block is not in the log any more.</source>
+        <translation>Dieser Trainingsblock ist nicht mehr im Protokoll.</translation>
+    </message>
+    <message>
+        <source>That block is not in the log any more. Nothing was changed.</source>
+        <translation>Dieser Trainingsblock ist nicht mehr im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>That block is in the log already. Nothing was changed.</source>
+        <translation>Dieser Trainingsblock ist schon im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a name and first day that no other block has</source>
+        <translation>ein Name und ein erster Tag, die kein anderer Trainingsblock hat</translation>
+    </message>
+    <message>
+        <source>the entry of the block &apos;%1&apos; is not as it was written</source>
+        <translation>der Eintrag des Trainingsblocks „%1“ ist nicht so, wie er geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>That lift is not in the log any more.</source>
+        <translation>Diese Übung ist nicht mehr im Protokoll.</translation>
+    </message>
+    <message>
+        <source>That lift is in the log already. Nothing was changed.</source>
+        <translation>Diese Übung ist schon im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a name that no other lift has</source>
+        <translation>ein Name, den keine andere Übung hat</translation>
+    </message>
+    <message>
+        <source>the entry of the lift &apos;%1&apos; is not as it was written</source>
+        <translation>der Eintrag der Übung „%1“ ist nicht so, wie er geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>lift %1</source>
+        <translation>Übung %1</translation>
+    </message>
+    <message>
+        <source>That test is not in the log any more.</source>
+        <translation>Dieser Test ist nicht mehr im Protokoll.</translation>
+    </message>
+    <message>
+        <source>That test is in the log already. Nothing was changed.</source>
+        <translation>Dieser Test ist schon im Protokoll. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a name that no other test has</source>
+        <translation>ein Name, den kein anderer Test hat</translation>
+    </message>
+    <message>
+        <source>the entry of the test &apos;%1&apos; is not as it was written</source>
+        <translation>der Eintrag des Tests „%1“ ist nicht so, wie er geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>test %1</source>
+        <translation>Test %1</translation>
+    </message>
+    <message>
+        <source>An error before this took back the changes that belong together. Nothing was changed.</source>
+        <translation>Ein früherer Fehler hat die zusammengehörigen Änderungen zurückgenommen. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is open for reading only. Nothing was changed.</source>
+        <translation>„%1“ ist nur zum Lesen geöffnet. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The log is just being read. Nothing was changed.</source>
+        <translation>Das Protokoll wird gerade gelesen. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a name that is no text</source>
+        <translation>ein Name, der kein Text ist</translation>
+    </message>
+    <message>
+        <source>a note that is no text</source>
+        <translation>eine Notiz, die kein Text ist</translation>
+    </message>
+    <message>
+        <source>a source that is no text</source>
+        <translation>eine Quelle, die kein Text ist</translation>
+    </message>
+    <message>
+        <source>a reason that is no text</source>
+        <translation>ein Grund, der kein Text ist</translation>
+    </message>
+    <message>
+        <source>UTF-8 text of at most 100,000 bytes</source>
+        <translation>UTF-8-Text von höchstens 100.000 Bytes</translation>
+    </message>
+    <message>
+        <source>a blank name</source>
+        <translation>ein leerer Name</translation>
+    </message>
+    <message>
+        <source>a date that does not exist</source>
+        <translation>ein Datum, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>an MVT above 0 and below 10 m/s</source>
+        <translation>eine MVT über 0 und unter 10 m/s</translation>
+    </message>
+    <message>
+        <source>an SD of the MVT from 0 to below 10 m/s</source>
+        <translation>eine SD der MVT von 0 bis unter 10 m/s</translation>
+    </message>
+    <message>
+        <source>an athlete&apos;s own MVT</source>
+        <translation>die eigene MVT eines Athleten</translation>
+    </message>
+    <message>
+        <source>a lift&apos;s MVT: the coach&apos;s or a published one</source>
+        <translation>die MVT einer Übung: die des Trainers oder eine veröffentlichte</translation>
+    </message>
+    <message>
+        <source>a load from 0 to 2000 kg</source>
+        <translation>eine Last von 0 bis 2000 kg</translation>
+    </message>
+    <message>
+        <source>the name of the athlete</source>
+        <translation>der Name des Athleten</translation>
+    </message>
+    <message>
+        <source>the name of the device</source>
+        <translation>der Name des Messgeräts</translation>
+    </message>
+    <message>
+        <source>the name of the block</source>
+        <translation>der Name des Trainingsblocks</translation>
+    </message>
+    <message>
+        <source>the block&apos;s first day</source>
+        <translation>der erste Tag des Trainingsblocks</translation>
+    </message>
+    <message>
+        <source>the block&apos;s last day</source>
+        <translation>der letzte Tag des Trainingsblocks</translation>
+    </message>
+    <message>
+        <source>a block that ends on %1</source>
+        <translation>ein Trainingsblock, der am %1 endet</translation>
+    </message>
+    <message>
+        <source>a last day not before its first, %1</source>
+        <translation>ein letzter Tag nicht vor dem ersten, %1</translation>
+    </message>
+    <message>
+        <source>a ceiling above 0 and up to 2000 kg, or none</source>
+        <translation>eine Lastgrenze über 0 bis 2000 kg, oder keine</translation>
+    </message>
+    <message>
+        <source>the name of the lift</source>
+        <translation>der Name der Übung</translation>
+    </message>
+    <message>
+        <source>a smallest change that matters above 0 and below 10 m/s</source>
+        <translation>eine kleinste bedeutsame Änderung über 0 und unter 10 m/s</translation>
+    </message>
+    <message>
+        <source>a smallest change that matters above 0 and up to 2000 kg</source>
+        <translation>eine kleinste bedeutsame Änderung über 0 bis 2000 kg</translation>
+    </message>
+    <message>
+        <source>the name of the set of equipment</source>
+        <translation>der Name der Ausrüstung</translation>
+    </message>
+    <message>
+        <source>the name of the test</source>
+        <translation>der Name des Tests</translation>
+    </message>
+    <message>
+        <source>a unit that is no text</source>
+        <translation>eine Maßeinheit, die kein Text ist</translation>
+    </message>
+    <message>
+        <source>the day of the session</source>
+        <translation>der Tag der Einheit</translation>
+    </message>
+    <message>
+        <source>session number %1</source>
+        <translation>Einheit Nummer %1</translation>
+    </message>
+    <message>
+        <source>1 for the first session of a day</source>
+        <translation>1 für die erste Einheit eines Tages</translation>
+    </message>
+    <message>
+        <source>a body mass above 0 and up to 2000 kg, or none</source>
+        <translation>eine Körpermasse über 0 bis 2000 kg, oder keine</translation>
+    </message>
+    <message>
+        <source>a place that is no text</source>
+        <translation>ein Ort, der kein Text ist</translation>
+    </message>
+    <message>
+        <source>a velocity above 0 and below 10 m/s</source>
+        <translation>eine Geschwindigkeit über 0 und unter 10 m/s</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <source>no unit</source>
+        <translation>keine Maßeinheit</translation>
+    </message>
+    <message>
+        <source>the unit of %1, such as m, s, N or points</source>
+        <translation>die Maßeinheit von %1, etwa m, s, N oder Punkte</translation>
+    </message>
+    <message>
+        <source>1 to 50 attempts</source>
+        <translation>1 bis 50 Versuche</translation>
+    </message>
+    <message>
+        <source>0 to 4 decimals</source>
+        <translation>0 bis 4 Dezimalstellen</translation>
+    </message>
+    <message>
+        <source>a typical error above 0</source>
+        <translation>ein typischer Messfehler über 0</translation>
+    </message>
+    <message>
+        <source>no source</source>
+        <translation>keine Quelle</translation>
+    </message>
+    <message>
+        <source>where the typical error comes from</source>
+        <translation>woher der typische Messfehler stammt</translation>
+    </message>
+    <message>
+        <source>a value above 0; a test that was not possible is written down as such</source>
+        <translation>ein Wert über 0; ein Test, der nicht möglich war, wird als solcher vermerkt</translation>
+    </message>
+    <message>
+        <source>a contact time</source>
+        <translation>eine Kontaktzeit</translation>
+    </message>
+    <message>
+        <source>no contact time</source>
+        <translation>keine Kontaktzeit</translation>
+    </message>
+    <message>
+        <source>%1 takes none</source>
+        <translation>%1 braucht keine</translation>
+    </message>
+    <message>
+        <source>the contact time in s after the first number</source>
+        <translation>die Kontaktzeit in s nach der ersten Zahl</translation>
+    </message>
+    <message>
+        <source>a contact time above 0 and below 10 s</source>
+        <translation>eine Kontaktzeit über 0 und unter 10 s</translation>
+    </message>
+    <message>
+        <source>left or right: %1 is tested side by side</source>
+        <translation>links oder rechts: %1 wird je Seite getestet</translation>
+    </message>
+    <message>
+        <source>no side: %1 has none</source>
+        <translation>keine Seite: %1 hat keine</translation>
+    </message>
+    <message>
+        <source>a test twice</source>
+        <translation>ein Test zweimal</translation>
+    </message>
+    <message>
+        <source>each test once in a session</source>
+        <translation>jeder Test einmal je Einheit</translation>
+    </message>
+    <message>
+        <source>a gap about nothing</source>
+        <translation>eine Lücke ohne Gegenstand</translation>
+    </message>
+    <message>
+        <source>the test or the lift that was not possible</source>
+        <translation>der Test oder die Übung, die nicht möglich war</translation>
+    </message>
+    <message>
+        <source>no reason</source>
+        <translation>kein Grund</translation>
+    </message>
+    <message>
+        <source>why it was not possible</source>
+        <translation>warum es nicht möglich war</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>plates as MASSxPAIRS, like 20x2,10x2,2.5x1 (mass of one plate, pairs from 1 to %1)</source>
+        <translation>Scheiben als MASSExPAARE, etwa 20x2,10x2,2.5x1 (Masse einer Scheibe, Paare von 1 bis %1)</translation>
+    </message>
+    <message>
+        <source>no name</source>
+        <translation>kein Name</translation>
+    </message>
+    <message>
+        <source>a name for the set of equipment</source>
+        <translation>ein Name für die Ausrüstung</translation>
+    </message>
+    <message>
+        <source>nothing to lift</source>
+        <translation>nichts zu heben</translation>
+    </message>
+    <message>
+        <source>a bar or another mass</source>
+        <translation>eine Stange oder eine andere Masse</translation>
+    </message>
+    <message>
+        <source>a mass above 0 and under 1000 kg for bar</source>
+        <translation>eine Masse über 0 und unter 1000 kg für die Stange</translation>
+    </message>
+    <message>
+        <source>a mass above 0 and under 1000 kg for bar &quot;%1&quot;</source>
+        <translation>eine Masse über 0 und unter 1000 kg für die Stange „%1“</translation>
+    </message>
+    <message>
+        <source>a mass above 0 and under 1000 kg for mass</source>
+        <translation>eine Masse über 0 und unter 1000 kg für die Masse</translation>
+    </message>
+    <message>
+        <source>a mass above 0 and under 1000 kg for mass &quot;%1&quot;</source>
+        <translation>eine Masse über 0 und unter 1000 kg für die Masse „%1“</translation>
+    </message>
+    <message>
+        <source>a mass above 0 and under 1000 kg for a plate</source>
+        <translation>eine Masse über 0 und unter 1000 kg für eine Scheibe</translation>
+    </message>
+    <message>
+        <source>%1 pairs</source>
+        <translation>%1 Paare</translation>
+    </message>
+    <message>
+        <source>1 to %1 pairs of a plate</source>
+        <translation>1 bis %1 Paare einer Scheibe</translation>
+    </message>
+    <message>
+        <source>two rows for the %1 plate</source>
+        <translation>zwei Zeilen für die Scheibe mit %1</translation>
+    </message>
+    <message>
+        <source>one row a plate</source>
+        <translation>eine Zeile je Scheibe</translation>
+    </message>
+    <message>
+        <source>a mass above 0 and under 1000 kg for the ceiling</source>
+        <translation>eine Masse über 0 und unter 1000 kg für die Lastgrenze</translation>
+    </message>
+    <message>
+        <source>found %1, expected %2</source>
+        <translation>gefunden: %1; erwartet: %2</translation>
+    </message>
+    <message>
+        <source>%1, line %2, column %3: %4</source>
+        <translation>%1, Zeile %2, Spalte %3: %4</translation>
+    </message>
+    <message>
+        <source>%1, column %2: %3</source>
+        <translation>%1, Spalte %2: %3</translation>
+    </message>
+    <message>
+        <source>line %1, column %2: %3</source>
+        <translation>Zeile %1, Spalte %2: %3</translation>
+    </message>
+    <message>
+        <source>line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>column %1: %2</source>
+        <translation>Spalte %1: %2</translation>
+    </message>
+    <message>
+        <source>%1#%2</source>
+        <translation>%1 (Nr. %2)</translation>
+    </message>
+    <message>
+        <source>The PDF %1 could not be written: %2. Nothing is there that was not there before.</source>
+        <translation>Die PDF-Datei %1 ließ sich nicht schreiben: %2. Es ist nichts da, was nicht vorher da war.</translation>
+    </message>
+    <message>
+        <source>Both sides are the same: choose two dates or blocks.</source>
+        <translation>Beide Seiten sind gleich: bitte zwei Tage oder Trainingsblöcke wählen.</translation>
+    </message>
+    <message>
+        <source>%1 has no session in %2.</source>
+        <translation>%1 hat keine Einheit in: %2.</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-03-14</source>
+        <translation>ein Datum, etwa 2026-03-14</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-03-14, or a block: %1</source>
+        <translation>ein Datum, etwa 2026-03-14, oder ein Trainingsblock: %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be written.</source>
+        <translation>„%1“ lässt sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>The baseline session does not hold this lift.</source>
+        <translation>Die Bezugseinheit enthält diese Übung nicht.</translation>
+    </message>
+    <message>
+        <source>No session of this lift has a line to start from.</source>
+        <translation>Keine Einheit dieser Übung hat eine Gerade, von der sich ausgehen ließe.</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-03-14, or 2026-03-14#2 for the second of that day</source>
+        <translation>ein Datum, etwa 2026-03-14, oder 2026-03-14#2 für die zweite dieses Tages</translation>
+    </message>
+    <message>
+        <source>No session of this lift is in the log.</source>
+        <translation>Von dieser Übung ist keine Einheit im Protokoll.</translation>
+    </message>
+    <message>
+        <source>There is no session on %1. Sessions of this lift: %2.</source>
+        <translation>Am %1 gibt es keine Einheit. Einheiten dieser Übung: %2.</translation>
+    </message>
+    <message>
+        <source>That session does not hold this lift.</source>
+        <translation>Diese Einheit enthält diese Übung nicht.</translation>
+    </message>
+    <message>
+        <source>quiet baseline</source>
+        <translation>Ruheniveau</translation>
+    </message>
+    <message>
+        <source>its SD</source>
+        <translation>seine SD</translation>
+    </message>
+    <message>
+        <source>peak force, gross</source>
+        <translation>Spitzenkraft, brutto</translation>
+    </message>
+    <message>
+        <source>peak force, net of the baseline</source>
+        <translation>Spitzenkraft über dem Ruheniveau</translation>
+    </message>
+    <message>
+        <source>onset to peak</source>
+        <translation>Beginn bis Spitze</translation>
+    </message>
+    <message>
+        <source>impulse, net, onset to end</source>
+        <translation>Kraftstoß, netto, Beginn bis Ende</translation>
+    </message>
+    <message>
+        <source>force at %1 ms, gross</source>
+        <translation>Kraft nach %1 ms, brutto</translation>
+    </message>
+    <message>
+        <source>force at %1 ms, net</source>
+        <translation>Kraft nach %1 ms, netto</translation>
+    </message>
+    <message>
+        <source>rate of force development 0 to %1 ms</source>
+        <translation>Kraftanstieg von 0 bis %1 ms</translation>
+    </message>
+    <message>
+        <source>impulse, net, 0 to %1 ms</source>
+        <translation>Kraftstoß, netto, 0 bis %1 ms</translation>
+    </message>
+    <message>
+        <source>flight time</source>
+        <translation>Flugzeit</translation>
+    </message>
+    <message>
+        <source>height by flight time</source>
+        <translation>Höhe aus der Flugzeit</translation>
+    </message>
+    <message>
+        <source>height by impulse and momentum</source>
+        <translation>Höhe aus dem Kraftstoß</translation>
+    </message>
+    <message>
+        <source>take-off speed by impulse</source>
+        <translation>Abhebegeschwindigkeit aus dem Kraftstoß</translation>
+    </message>
+    <message>
+        <source>contact time</source>
+        <translation>Kontaktzeit</translation>
+    </message>
+    <message>
+        <source>reactive strength index</source>
+        <translation>Reaktivkraftindex</translation>
+    </message>
+    <message>
+        <source>flight time / contact time</source>
+        <translation>Flugzeit / Kontaktzeit</translation>
+    </message>
+    <message>
+        <source>movement to take-off</source>
+        <translation>Bewegungsbeginn bis Abheben</translation>
+    </message>
+    <message>
+        <source>height / time to take-off</source>
+        <translation>Höhe / Zeit bis zum Abheben</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>Gewichtskraft</translation>
+    </message>
+    <message>
+        <source>body mass</source>
+        <translation>Körpermasse</translation>
+    </message>
+    <message>
+        <source>mean velocity</source>
+        <translation>mittlere Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>mean propulsive velocity</source>
+        <translation>mittlere propulsive Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>peak velocity</source>
+        <translation>Spitzengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>displacement</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>start to top</source>
+        <translation>Beginn bis oben</translation>
+    </message>
+    <message>
+        <source>quiet from</source>
+        <translation>Ruhe ab</translation>
+    </message>
+    <message>
+        <source>quiet to</source>
+        <translation>Ruhe bis</translation>
+    </message>
+    <message>
+        <source>onset</source>
+        <translation>Beginn</translation>
+    </message>
+    <message>
+        <source>peak</source>
+        <translation>Spitze</translation>
+    </message>
+    <message>
+        <source>end</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Beginn</translation>
+    </message>
+    <message>
+        <source>propulsive end</source>
+        <translation>Ende propulsiv</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>still from</source>
+        <translation>still ab</translation>
+    </message>
+    <message>
+        <source>still to</source>
+        <translation>still bis</translation>
+    </message>
+    <message>
+        <source>movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <source>touch-down</source>
+        <translation>Aufsetzen</translation>
+    </message>
+    <message>
+        <source>take-off</source>
+        <translation>Abheben</translation>
+    </message>
+    <message>
+        <source>landing</source>
+        <translation>Landung</translation>
+    </message>
+    <message>
+        <source>no quiet stretch of 0.2 s before the force rises</source>
+        <translation>keine ruhige Strecke von 0,2 s, bevor die Kraft steigt</translation>
+    </message>
+    <message>
+        <source>the force never rises out of its quiet stretch</source>
+        <translation>die Kraft steigt nie aus ihrer ruhigen Strecke</translation>
+    </message>
+    <message>
+        <source>the force has risen before the trace begins</source>
+        <translation>die Kraft ist schon gestiegen, bevor die Aufzeichnung beginnt</translation>
+    </message>
+    <message>
+        <source>a mark lies outside the trace</source>
+        <translation>eine Marke liegt außerhalb der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>the marks are not in order: onset, peak, end</source>
+        <translation>die Marken stehen nicht in der Reihenfolge: Beginn, Spitze, Ende</translation>
+    </message>
+    <message>
+        <source>the quiet stretch holds fewer than three samples</source>
+        <translation>die ruhige Strecke enthält weniger als drei Messwerte</translation>
+    </message>
+    <message>
+        <source>nobody stands on the plate: the force stays under 150 N</source>
+        <translation>niemand steht auf der Platte: Die Kraft bleibt unter 150 N</translation>
+    </message>
+    <message>
+        <source>no flight found: the force never falls to nothing for 0.1 to 1.2 s between two contacts</source>
+        <translation>kein Flug gefunden: Zwischen zwei Kontakten fällt die Kraft nie für 0,1 bis 1,2 s auf nichts</translation>
+    </message>
+    <message>
+        <source>the marks are not in order: contact or start, take-off, landing</source>
+        <translation>die Marken stehen nicht in der Reihenfolge: Kontakt oder Beginn, Abheben, Landung</translation>
+    </message>
+    <message>
+        <source>nobody stands still on the plate between the marks for it</source>
+        <translation>zwischen den Marken dafür steht niemand still auf der Platte</translation>
+    </message>
+    <message>
+        <source>the trace is shorter than a tenth of a second</source>
+        <translation>die Aufzeichnung ist kürzer als eine Zehntelsekunde</translation>
+    </message>
+    <message>
+        <source>no rep found: nothing rises by 0.1 m; expected displacement in metres, upwards positive</source>
+        <translation>keine Wiederholung gefunden: Nichts steigt um 0,1 m; erwartet wird der Weg in Metern, aufwärts positiv</translation>
+    </message>
+    <message>
+        <source>the marks are not in order: start, end of the propulsive part, top</source>
+        <translation>die Marken stehen nicht in der Reihenfolge: Beginn, Ende des propulsiven Teils, oberster Punkt</translation>
+    </message>
+    <message>
+        <source>the rep is shorter than a sample</source>
+        <translation>die Wiederholung ist kürzer als ein Messwert</translation>
+    </message>
+    <message>
+        <source>a time is not a number</source>
+        <translation>eine Zeit ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>a value is not a number</source>
+        <translation>ein Wert ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>the times do not rise: %1 s follows %2 s</source>
+        <translation>die Zeiten steigen nicht: %1 s folgt auf %2 s</translation>
+    </message>
+    <message>
+        <source>uneven times: a step of %1 s among steps of %2 s</source>
+        <translation>ungleichmäßige Zeiten: ein Schritt von %1 s unter Schritten von %2 s</translation>
+    </message>
+    <message>
+        <source>uneven times: the sampling rate changes</source>
+        <translation>ungleichmäßige Zeiten: Die Abtastrate ändert sich</translation>
+    </message>
+    <message>
+        <source>there are not as many values as times</source>
+        <translation>es gibt nicht so viele Werte wie Zeiten</translation>
+    </message>
+    <message>
+        <source>fewer than %1 samples</source>
+        <translation>weniger als %1 Messwerte</translation>
+    </message>
+    <message>
+        <source>sampled at %1 Hz; expected 100 to 10000 Hz, with times in seconds</source>
+        <translation>mit %1 Hz abgetastet; erwartet werden 100 bis 10000 Hz, mit Zeiten in Sekunden</translation>
+    </message>
+    <message>
+        <source>two points make a line without intervals, so no change can be judged: it needs a third load</source>
+        <translation>zwei Punkte ergeben eine Gerade ohne Intervalle, also lässt sich keine Änderung beurteilen: Es braucht eine dritte Last</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>%1 lacks one of its sets</source>
+        <translation>%1 fehlt einer der Sätze</translation>
+    </message>
+</context>
+<context>
     <name>Plan</name>
     <message>
         <source>no plates</source>
@@ -1762,388 +3793,6 @@
     <message>
         <source>&amp;Stop</source>
         <translation>&amp;Abbrechen</translation>
-    </message>
-</context>
-<context>
-    <name>Reasons</name>
-    <message>
-        <source>no set of this session counts</source>
-        <translation>Kein Satz dieser Einheit zählt</translation>
-    </message>
-    <message>
-        <source>a thrown or jumped lift is followed by velocity at load only</source>
-        <translation>Eine geworfene oder gesprungene Übung wird nur über die Geschwindigkeit je Last verfolgt</translation>
-    </message>
-    <message>
-        <source>a thrown or jumped lift has no 1RM to take shares of</source>
-        <translation>Eine geworfene oder gesprungene Übung hat kein 1RM, von dem sich Anteile nehmen ließen</translation>
-    </message>
-    <message>
-        <source>no minimal-velocity threshold (MVT) is known for this lift</source>
-        <translation>Für diese Übung ist keine minimale Geschwindigkeitsschwelle (MVT) bekannt</translation>
-    </message>
-    <message>
-        <source>no published threshold (MVT) holds for peak velocity</source>
-        <translation>Für die Spitzengeschwindigkeit gilt keine veröffentlichte Schwelle (MVT)</translation>
-    </message>
-    <message>
-        <source>speed does not fall as load rises, so no maximum can be read off</source>
-        <translation>Die Geschwindigkeit fällt nicht mit steigender Last, also lässt sich kein Maximum ablesen</translation>
-    </message>
-    <message>
-        <source>speed does not fall as load rises, so no load belongs to a speed</source>
-        <translation>Die Geschwindigkeit fällt nicht mit steigender Last, also gehört zu keiner Geschwindigkeit eine Last</translation>
-    </message>
-    <message>
-        <source>speed does not fall as load rises, so no test can be planned on the line</source>
-        <translation>Die Geschwindigkeit fällt nicht mit steigender Last, also lässt sich mit der Geraden kein Test planen</translation>
-    </message>
-    <message>
-        <source>the line starts under the MVT</source>
-        <translation>Die Gerade beginnt unter der MVT</translation>
-    </message>
-    <message>
-        <source>two points make a line without intervals, so no change can be judged: it needs a third load</source>
-        <translation>Zwei Punkte ergeben eine Gerade ohne Intervalle, also lässt sich keine Änderung beurteilen: Es braucht eine dritte Last</translation>
-    </message>
-    <message>
-        <source>a trend needs three sessions that cover the load</source>
-        <translation>Ein Trend braucht drei Einheiten, die die Last abdecken</translation>
-    </message>
-    <message>
-        <source>a trend needs sessions on more than one day</source>
-        <translation>Ein Trend braucht Einheiten an mehr als einem Tag</translation>
-    </message>
-    <message>
-        <source>no session of this lift</source>
-        <translation>Keine Einheit dieser Übung</translation>
-    </message>
-    <message>
-        <source>no athlete has a session of this lift</source>
-        <translation>Kein Athlet hat eine Einheit dieser Übung</translation>
-    </message>
-    <message>
-        <source>the baseline is none of the sessions</source>
-        <translation>Der Bezug ist keine der Einheiten</translation>
-    </message>
-    <message>
-        <source>one session is not compared with itself</source>
-        <translation>Eine Einheit wird nicht mit sich selbst verglichen</translation>
-    </message>
-    <message>
-        <source>a slope is not certain enough to bound the change</source>
-        <translation>Eine Steigung ist nicht sicher genug, um die Änderung einzugrenzen</translation>
-    </message>
-    <message>
-        <source>no repeat test of this lift is marked as one</source>
-        <translation>Kein Wiederholungstest dieser Übung ist als solcher gekennzeichnet</translation>
-    </message>
-    <message>
-        <source>one repeat test is too few: noise needs two or more</source>
-        <translation>Ein Wiederholungstest ist zu wenig: Die Streuung braucht zwei oder mehr</translation>
-    </message>
-    <message>
-        <source>the session has no body mass</source>
-        <translation>Die Einheit hat keine Körpermasse</translation>
-    </message>
-    <message>
-        <source>unknown formula</source>
-        <translation>unbekannte Formel</translation>
-    </message>
-    <message>
-        <source>not tested</source>
-        <translation>nicht getestet</translation>
-    </message>
-    <message>
-        <source>no session shows the scatter of this athlete&apos;s points: it needs three loads</source>
-        <translation>Keine Einheit zeigt die Streuung der Punkte dieses Athleten: Dazu braucht es drei Lasten</translation>
-    </message>
-    <message>
-        <source>there is no 1RM and no check load to judge a test by: set a check load</source>
-        <translation>Es gibt kein 1RM und keine Prüflast, nach der sich ein Test beurteilen ließe: eine Prüflast festlegen</translation>
-    </message>
-    <message>
-        <source>no load can be built under that ceiling</source>
-        <translation>Unter dieser Lastgrenze lässt sich keine Last zusammenstellen</translation>
-    </message>
-    <message>
-        <source>no day has a session of this lift on each of the two devices, with the same loads</source>
-        <translation>An keinem Tag gibt es eine Einheit dieser Übung auf jedem der beiden Messgeräte mit denselben Lasten</translation>
-    </message>
-    <message>
-        <source>the sessions hold too few loads to borrow from: two of them need two loads, and points must scatter about the lines</source>
-        <translation>Die Einheiten enthalten zu wenige Lasten, um sich darauf zu stützen: Zwei davon brauchen zwei Lasten, und die Punkte müssen um die Geraden streuen</translation>
-    </message>
-    <message>
-        <source>the line starts at V0 = %1 m/s, not above the MVT of %2 m/s</source>
-        <translation>Die Gerade beginnt bei V0 = %1 m/s, nicht über der MVT von %2 m/s</translation>
-    </message>
-    <message>
-        <source>the line starts at V0 = %1 m/s: %2 m/s is not reached at any load</source>
-        <translation>Die Gerade beginnt bei V0 = %1 m/s: %2 m/s wird bei keiner Last erreicht</translation>
-    </message>
-    <message>
-        <source>every point is at %1 kg: a line needs two loads</source>
-        <translation>Alle Punkte liegen bei %1 kg: Eine Gerade braucht zwei Lasten</translation>
-    </message>
-    <message>
-        <source>%1 kg lies beyond the loads that both sessions cover</source>
-        <translation>%1 kg liegt jenseits der Lasten, die beide Einheiten abdecken</translation>
-    </message>
-    <message>
-        <source>fewer than two loads can be built up to %1 kg</source>
-        <translation>Bis %1 kg lassen sich weniger als zwei Lasten zusammenstellen</translation>
-    </message>
-    <message>
-        <source>1 set seen by both devices: agreement needs three or more</source>
-        <translation>1 Satz, den beide Messgeräte gemessen haben: Die Übereinstimmung braucht drei oder mehr</translation>
-    </message>
-    <message>
-        <source>%1 sets seen by both devices: agreement needs three or more</source>
-        <translation>%1 Sätze, die beide Messgeräte gemessen haben: Die Übereinstimmung braucht drei oder mehr</translation>
-    </message>
-    <message>
-        <source>a history to borrow from needs three sessions of the lift; there is 1 session</source>
-        <translation>Um sich auf den Verlauf zu stützen, braucht es drei Einheiten der Übung; es gibt 1 Einheit</translation>
-    </message>
-    <message>
-        <source>a history to borrow from needs three sessions of the lift; there are %1 sessions</source>
-        <translation>Um sich auf den Verlauf zu stützen, braucht es drei Einheiten der Übung; es gibt %1 Einheiten</translation>
-    </message>
-    <message>
-        <source>a squad&apos;s relation needs sessions with a measured 1RM of at least three athletes and six points; there are %1 and %2</source>
-        <translation>Ein Kaderzusammenhang braucht Einheiten mit gemessenem 1RM von mindestens drei Athleten und sechs Punkte; vorhanden: %1 und %2</translation>
-    </message>
-    <message>
-        <source>1 athlete</source>
-        <translation>1 Athlet</translation>
-    </message>
-    <message>
-        <source>%1 athletes</source>
-        <translation>%1 Athleten</translation>
-    </message>
-    <message>
-        <source>1 point</source>
-        <translation>1 Punkt</translation>
-    </message>
-    <message>
-        <source>%1 points</source>
-        <translation>%1 Punkte</translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation>links</translation>
-    </message>
-    <message>
-        <source>right</source>
-        <translation>rechts</translation>
-    </message>
-    <message>
-        <source>not possible: %1</source>
-        <translation>nicht möglich: %1</translation>
-    </message>
-    <message>
-        <source>no session of this lift in %1</source>
-        <translation>Keine Einheit dieser Übung in: %1</translation>
-    </message>
-</context>
-<context>
-    <name>Refusals</name>
-    <message>
-        <source>a date written year-month-day, such as 2026-03-14</source>
-        <translation>ein Datum als Jahr-Monat-Tag, etwa 2026-03-14</translation>
-    </message>
-    <message>
-        <source>a date written day, month, year, such as 14.3.2026</source>
-        <translation>ein Datum als Tag, Monat, Jahr, etwa 14.3.2026</translation>
-    </message>
-    <message>
-        <source>a date written month, day, year, such as 3/14/2026</source>
-        <translation>ein Datum als Monat, Tag, Jahr, etwa 3/14/2026</translation>
-    </message>
-    <message>
-        <source>a date written year, month, day, such as 2026-03-14</source>
-        <translation>ein Datum als Jahr, Monat, Tag, etwa 2026-03-14</translation>
-    </message>
-    <message>
-        <source>a speed in m/s above 0 and under 10, with a decimal point, such as 0.92</source>
-        <translation>eine Geschwindigkeit in m/s über 0 und unter 10, mit Dezimalpunkt, etwa 0.92</translation>
-    </message>
-    <message>
-        <source>a load in kg from 0 to 2000, with a decimal point, such as 72.5</source>
-        <translation>eine Last in kg von 0 bis 2000, mit Dezimalpunkt, etwa 72.5</translation>
-    </message>
-    <message>
-        <source>a body mass in kg, with a decimal point, such as 81.4</source>
-        <translation>eine Körpermasse in kg, mit Dezimalpunkt, etwa 81.4</translation>
-    </message>
-    <message>
-        <source>a weight in kg with a decimal point, such as 72.5</source>
-        <translation>ein Gewicht in kg mit Dezimalpunkt, etwa 72.5</translation>
-    </message>
-    <message>
-        <source>yes or no, 1 or 0, or nothing</source>
-        <translation>ja oder nein (yes oder no), 1 oder 0, oder nichts</translation>
-    </message>
-    <message>
-        <source>a number of rows from 0 on</source>
-        <translation>eine Zahl von Zeilen ab 0</translation>
-    </message>
-    <message>
-        <source>a header row such as date,athlete,lift,set,load_kg,rep,velocity</source>
-        <translation>eine Kopfzeile wie date,athlete,lift,set,load_kg,rep,velocity</translation>
-    </message>
-    <message>
-        <source>an empty file</source>
-        <translation>eine leere Datei</translation>
-    </message>
-    <message>
-        <source>a number</source>
-        <translation>eine Zahl</translation>
-    </message>
-    <message>
-        <source>no column of velocities</source>
-        <translation>keine Spalte mit Geschwindigkeiten</translation>
-    </message>
-    <message>
-        <source>one, or several side by side</source>
-        <translation>eine oder mehrere nebeneinander</translation>
-    </message>
-    <message>
-        <source>UTF-16 text that is cut in half</source>
-        <translation>abgeschnittener UTF-16-Text</translation>
-    </message>
-    <message>
-        <source>whole text (save the file as CSV UTF-8)</source>
-        <translation>vollständiger Text (die Datei als CSV UTF-8 speichern)</translation>
-    </message>
-    <message>
-        <source>at most 500</source>
-        <translation>höchstens 500</translation>
-    </message>
-    <message>
-        <source>no name</source>
-        <translation>kein Name</translation>
-    </message>
-    <message>
-        <source>a name for the set of equipment</source>
-        <translation>ein Name für die Ausrüstung</translation>
-    </message>
-    <message>
-        <source>nothing to lift</source>
-        <translation>nichts zu heben</translation>
-    </message>
-    <message>
-        <source>a bar or another mass</source>
-        <translation>eine Stange oder eine andere Masse</translation>
-    </message>
-    <message>
-        <source>one row a plate</source>
-        <translation>eine Zeile je Scheibe</translation>
-    </message>
-    <message>
-        <source>a blank name</source>
-        <translation>ein leerer Name</translation>
-    </message>
-    <message>
-        <source>the name of the test</source>
-        <translation>der Name des Tests</translation>
-    </message>
-    <message>
-        <source>no unit</source>
-        <translation>keine Maßeinheit</translation>
-    </message>
-    <message>
-        <source>1 to 50 attempts</source>
-        <translation>1 bis 50 Versuche</translation>
-    </message>
-    <message>
-        <source>0 to 4 decimals</source>
-        <translation>0 bis 4 Dezimalstellen</translation>
-    </message>
-    <message>
-        <source>a typical error above 0</source>
-        <translation>ein typischer Messfehler über 0</translation>
-    </message>
-    <message>
-        <source>no source</source>
-        <translation>keine Quelle</translation>
-    </message>
-    <message>
-        <source>where the typical error comes from</source>
-        <translation>woher der typische Messfehler stammt</translation>
-    </message>
-    <message>
-        <source>a smallest change that matters above 0</source>
-        <translation>eine kleinste bedeutsame Änderung über 0</translation>
-    </message>
-    <message>
-        <source>a value above 0; a test that was not possible is written down as such</source>
-        <translation>ein Wert über 0; ein Test, der nicht möglich war, wird als solcher vermerkt</translation>
-    </message>
-    <message>
-        <source>a contact time</source>
-        <translation>eine Kontaktzeit</translation>
-    </message>
-    <message>
-        <source>no contact time</source>
-        <translation>keine Kontaktzeit</translation>
-    </message>
-    <message>
-        <source>the contact time in s after the first number</source>
-        <translation>die Kontaktzeit in s nach der ersten Zahl</translation>
-    </message>
-    <message>
-        <source>a contact time above 0 and below 10 s</source>
-        <translation>eine Kontaktzeit über 0 und unter 10 s</translation>
-    </message>
-    <message>
-        <source>no reason</source>
-        <translation>kein Grund</translation>
-    </message>
-    <message>
-        <source>why it was not possible</source>
-        <translation>warum es nicht möglich war</translation>
-    </message>
-    <message>
-        <source>a session of the same athlete</source>
-        <translation>eine Einheit desselben Athleten</translation>
-    </message>
-    <message>
-        <source>a repeat of itself</source>
-        <translation>eine Wiederholung ihrer selbst</translation>
-    </message>
-    <message>
-        <source>another session of the same athlete</source>
-        <translation>eine andere Einheit desselben Athleten</translation>
-    </message>
-    <message>
-        <source>a name that no other set of equipment has</source>
-        <translation>ein Name, den keine andere Ausrüstung hat</translation>
-    </message>
-    <message>
-        <source>a date that does not exist</source>
-        <translation>ein Datum, das es nicht gibt</translation>
-    </message>
-    <message>
-        <source>an SD of the MVT from 0 to below 10 m/s</source>
-        <translation>eine SD der MVT von 0 bis unter 10 m/s</translation>
-    </message>
-    <message>
-        <source>a load from 0 to 2000 kg</source>
-        <translation>eine Last von 0 bis 2000 kg</translation>
-    </message>
-    <message>
-        <source>a ceiling above 0 and up to 2000 kg, or none</source>
-        <translation>eine Lastgrenze über 0 bis 2000 kg, oder keine</translation>
-    </message>
-    <message>
-        <source>a smallest change that matters above 0 and up to 2000 kg</source>
-        <translation>eine kleinste bedeutsame Änderung über 0 bis 2000 kg</translation>
-    </message>
-    <message>
-        <source>a body mass above 0 and up to 2000 kg, or none</source>
-        <translation>eine Körpermasse über 0 bis 2000 kg, oder keine</translation>
     </message>
 </context>
 <context>
@@ -3034,6 +4683,10 @@
         <source>each line has its own variance here</source>
         <translation>jede Gerade hat hier ihre eigene Varianz</translation>
     </message>
+    <message>
+        <source>The baseline session has no line, so no change is judged: %1.</source>
+        <translation>Die Bezugseinheit hat keine Gerade, daher wird keine Änderung beurteilt: %1.</translation>
+    </message>
 </context>
 <context>
     <name>cautions</name>
@@ -3898,6 +5551,11 @@
         <source>The page as it is printed</source>
         <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>the days of a comparison, in a file&apos;s name</comment>
+        <translation>%1 bis %2</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::ComparisonView</name>
@@ -4235,6 +5893,14 @@
     <message>
         <source>the ceiling</source>
         <translation>die Lastgrenze</translation>
+    </message>
+    <message>
+        <source>a mass in kg, or in pounds with lb behind it, for %1</source>
+        <translation>eine Masse in kg, oder in Pfund mit lb dahinter, für %1</translation>
+    </message>
+    <message>
+        <source>how many pairs of the plate there are</source>
+        <translation>wie viele Paare der Scheibe es gibt</translation>
     </message>
 </context>
 <context>
@@ -5491,6 +7157,10 @@
     <message>
         <source>any, or none</source>
         <translation>beliebig oder keine</translation>
+    </message>
+    <message>
+        <source>a number for %1</source>
+        <translation>eine Zahl für %1</translation>
     </message>
 </context>
 <context>

@@ -237,7 +237,7 @@ void TestAgainstR::everyFigure() {
     QFETCH(int, log);
     const Made& made = m_logs[static_cast<std::size_t>(log)];
     const auto c = compare(tests::benchPull(), made.mvt, made.from, made.to, made.settings);
-    QVERIFY2(c, c ? "" : c.why().reason.c_str());
+    QVERIFY2(c, c ? "" : english(c.why().reason).c_str());
     Figures ours;
     const QString id = QStringLiteral("%1.").arg(log);
     putProfile(ours, id + "from.", c->from);

@@ -151,7 +151,7 @@ void TestHistory::refusals() {
     const auto ballistic = borrow(thrown, tests::coachMvt(mvt), enough.sessions);
     QVERIFY(ballistic); // lines, and no 1RM
     QVERIFY(ballistic->lines[0].oneRm.why().why == NoAnswer::Why::BallisticLift);
-    const Answer<Mvt> none = NoAnswer{NoAnswer::Why::NoThreshold, "no MVT is known for the lift"};
+    const Answer<Mvt> none = NoAnswer{NoAnswer::Why::NoThreshold, asIs("no MVT is known")};
     QVERIFY(borrow(tests::benchPull(), none, enough.sessions)->lines[0].oneRm.why().why ==
             NoAnswer::Why::NoThreshold);
     QVERIFY(!borrow(tests::benchPull(), tests::coachMvt(mvt), {}));

@@ -175,7 +175,7 @@ void TestNoise::oneRm() {
     // Differences 4 and -8: SD 8.485281, / sqrt(2) = 6.
     CHECK_NEAR(noise.oneRm->value, 6, 1e-9);
     const auto without =
-        liftNoise(tests::benchPull(), NoAnswer{NoAnswer::Why::NoThreshold, "none"}, pairs);
+        liftNoise(tests::benchPull(), NoAnswer{NoAnswer::Why::NoThreshold, asIs("none")}, pairs);
     QVERIFY(without && !without->oneRm);
 }
 
@@ -234,7 +234,7 @@ void TestNoise::mixedUp() {
 void TestNoise::choice() {
     const auto own = noiseOf(simulated(3, 0.03, 0.01, 1));
     const auto all = noiseOf(simulated(9, 0.03, 0.01, 2));
-    const NoAnswer none{NoAnswer::Why::NoRepeatTests, "none"};
+    const NoAnswer none{NoAnswer::Why::NoRepeatTests, asIs("none")};
     const std::pair published{0.025, std::string("a paper")};
     const auto first = chooseDayNoise(own, all, published);
     QVERIFY(first.origin == DayNoise::Origin::Athlete);

@@ -361,7 +361,7 @@ void TestPlan::refusals() {
     QVERIFY(!plan(tests::benchPull(), profileA(), settings)); // lighter than the bar
     const auto fast = plan(tests::benchPull(), profileA(), at(Target::Kind::Velocity, 1.7, 1.7));
     QVERIFY(!fast);
-    QVERIFY(fast.why().reason.find("V0") != std::string::npos);
+    QVERIFY(english(fast.why().reason).find("V0") != std::string::npos);
     Lift lift = tests::benchPull();
     lift.ballistic = true;
     const auto thrown = profile(lift, tests::coachMvt(0.17), profileA().session);

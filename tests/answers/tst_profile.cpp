@@ -179,8 +179,9 @@ void TestProfile::refusals() {
         given.emplace_back(load, speed);
     Lift lift = tests::benchPull();
     lift.ballistic = ballistic;
-    const Answer<Mvt> threshold = mvt > 0 ? Answer<Mvt>(tests::coachMvt(mvt))
-                                          : Answer<Mvt>(NoAnswer{Why::NoThreshold, "none known"});
+    const Answer<Mvt> threshold = mvt > 0
+                                      ? Answer<Mvt>(tests::coachMvt(mvt))
+                                      : Answer<Mvt>(NoAnswer{Why::NoThreshold, asIs("none known")});
     const auto p = profile(lift, threshold, tests::session(1, given));
     QCOMPARE(bool(p), line);
     const NoAnswer& reason = p ? p->oneRm.why() : p.why();

@@ -137,7 +137,8 @@ void TestSentence::golden_data() {
         "(-3.9 to +2.3).");
     row("no estimated max",
         SentenceParts{.clauses = {clause(Reading::Unclear, 40, 60)},
-                      .oneRmReason = "no minimal-velocity threshold (MVT) is known for this lift"},
+                      .oneRmReason =
+                          say("no minimal-velocity threshold (MVT) is known for this lift")},
         "No clear change at any load from 40 to 60 kg; no estimated max: no minimal-velocity "
         "threshold (MVT) is known for this lift.");
 }

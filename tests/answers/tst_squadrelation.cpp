@@ -151,7 +151,7 @@ void TestSquadRelation::refusals() {
     few.resize(2);
     const auto no = squadRelation(tests::benchPull(), few);
     QVERIFY(!no);
-    QVERIFY(no.why().reason.find("2 athletes") != std::string::npos);
+    QVERIFY(english(no.why().reason).find("2 athletes") != std::string::npos);
     Lift thrown = tests::benchPull();
     thrown.ballistic = true;
     QVERIFY(squadRelation(thrown, squad()).why().why == NoAnswer::Why::BallisticLift);

@@ -140,7 +140,7 @@ Files logsIn(const fs::path& folder) {
     const auto soundOr = [](const auto& log) {
         const auto findings = log.check();
         if (!findings.empty())
-            throw std::runtime_error(findings.front());
+            throw std::runtime_error(english(findings.front()));
     };
     for (const auto& entry : fs::recursive_directory_iterator(folder)) {
         if (entry.path().extension() != ".slopebook" || entry.path().filename().string()[0] == '.')
@@ -210,7 +210,7 @@ TestFailingDisk::Tried TestFailingDisk::attempt(const Act& act,
             // The log that is open goes on as if nothing had happened.
             const auto findings = book->log().check();
             if (!findings.empty())
-                tried.unsound = (findings.front());
+                tried.unsound = english(findings.front());
             book->addAthlete(Athlete{.name = "Cox"});
             book->undoStack()->undo();
         }

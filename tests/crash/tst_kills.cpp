@@ -225,7 +225,7 @@ void TestKills::whileItIsBroughtUpToDate() {
         const auto copies = log::keptCopies(file());
         QVERIFY(!newer || copies.size() == 1);
         for (const auto& copy : copies)
-            QVERIFY2(copy.problem.empty(), copy.problem.c_str());
+            QVERIFY2(copy.problem.empty(), english(copy.problem).c_str());
         VERIFY_SOUND(log::Log::open(file(), log::Access::ReadWrite, layout));
     }
     qInfo("%d kills in %d rounds: %d were brought up to date, the others as before",

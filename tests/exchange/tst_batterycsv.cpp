@@ -104,8 +104,7 @@ private Q_SLOTS:
             log.together([&] { mergeBattery(log, tables, {}); });
             QFAIL("taken");
         } catch (const BadInput& bad) {
-            QVERIFY2(QString::fromStdString(bad.expected()).contains(expects),
-                     bad.expected().c_str());
+            QVERIFY2(QString::fromStdString(english(bad.expected())).contains(expects), bad.what());
             QCOMPARE(bad.where().line, 2L);
         }
         QVERIFY(log.athletes().empty());
@@ -190,7 +189,7 @@ private Q_SLOTS:
             QFAIL("taken");
         } catch (const BadInput& bad) {
             QCOMPARE(bad.where().line, 3L);
-            QCOMPARE(bad.where().column, std::string("force"));
+            QCOMPARE(english(bad.where().column), std::string("force"));
         }
         QVERIFY_EXCEPTION_THROWN(readTrace(file, layout, "time", "power"), BadInput);
     }

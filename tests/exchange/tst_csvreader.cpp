@@ -102,7 +102,8 @@ private Q_SLOTS:
         } catch (const BadInput& error) {
             QCOMPARE(error.where().line, long(line));
             QCOMPARE(error.where().file, files.path("t.csv").string());
-            QVERIFY2(QString::fromStdString(error.found()).contains(foundPart), error.what());
+            QVERIFY2(QString::fromStdString(english(error.found())).contains(foundPart),
+                     error.what());
             QVERIFY(!error.expected().empty());
         }
     }

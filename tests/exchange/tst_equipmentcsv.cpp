@@ -147,7 +147,7 @@ private Q_SLOTS:
             importTidy(log, {file}, {});
             QFAIL("taken");
         } catch (const BadInput& bad) {
-            QCOMPARE(QString::fromStdString(bad.where().column), column);
+            QCOMPARE(QString::fromStdString(english(bad.where().column)), column);
             QVERIFY(bad.where().line >= 2);
         }
         QVERIFY(log.equipment().empty());

@@ -45,9 +45,10 @@ class TestTidyRefusals : public QObject {
         } catch (const BadInput& error) {
             QVERIFY2(QByteArray(error.what()).contains("reps.csv"), error.what());
             QCOMPARE(error.where().line, long(line));
-            QCOMPARE(QByteArray::fromStdString(error.where().column), column);
-            QVERIFY2(QByteArray::fromStdString(error.found()).contains(foundPart), error.what());
-            QVERIFY2(QByteArray::fromStdString(error.expected()).contains(expectedPart),
+            QCOMPARE(QByteArray::fromStdString(english(error.where().column)), column);
+            QVERIFY2(QByteArray::fromStdString(english(error.found())).contains(foundPart),
+                     error.what());
+            QVERIFY2(QByteArray::fromStdString(english(error.expected())).contains(expectedPart),
                      error.what());
         }
         QVERIFY(log.athletes() == athletes);

@@ -125,10 +125,10 @@ bool refuses(const Work& work) {
     return false;
 }
 
-inline QStringList texts(const std::vector<std::string>& all) {
+inline QStringList texts(const std::vector<Words>& all) {
     QStringList list;
-    for (const std::string& one : all)
-        list << QString::fromStdString(one);
+    for (const Words& one : all)
+        list << QString::fromStdString(english(one));
     return list;
 }
 

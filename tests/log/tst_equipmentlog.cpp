@@ -141,7 +141,7 @@ void TestEquipmentLog::damageIsNoticed() {
     QCOMPARE(errorOf([&] { log.equipment(); }), std::optional(LogError::Kind::Damaged));
     const auto findings = log.check();
     QCOMPARE(findings.size(), std::size_t{1});
-    QVERIFY(findings[0].find("gym") != std::string::npos);
+    QVERIFY(english(findings[0]).find("gym") != std::string::npos);
 }
 
 void TestEquipmentLog::theFirstLayoutIsLedHere() {

@@ -135,7 +135,7 @@ void TestOpening::aTruncatedLogIsNoticed() {
         const auto found = errorOf([&] {
             const Log log = Log::open(folder.path());
             if (!log.check().empty())
-                throw LogError(Kind::Damaged, "found by check");
+                throw LogError(Kind::Damaged, asIs("found by check"));
         });
         QCOMPARE(found, Kind::Damaged);
     }

@@ -80,7 +80,8 @@ private Q_SLOTS:
         const auto made = makeTrace(t, v);
         QVERIFY(std::holds_alternative<Fault>(made));
         const Fault& why = std::get<Fault>(made);
-        QVERIFY2(QString::fromStdString(why.what).contains(says), why.what.c_str());
+        QVERIFY2(QString::fromStdString(english(why.what)).contains(says),
+                 english(why.what).c_str());
         if (sample >= 0)
             QCOMPARE(static_cast<int>(why.sample.value_or(0)), sample);
     }

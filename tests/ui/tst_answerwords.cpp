@@ -53,10 +53,10 @@ Plan planOf(const Asked& asked) {
     lift.ballistic = asked.ballistic;
     lift.rule = asked.meanOfReps ? PointRule::Mean : PointRule::Fastest;
     const Answer<Mvt> mvt =
-        asked.noThreshold
-            ? Answer<Mvt>(NoAnswer{NoAnswer::Why::NoThreshold,
-                                   "no minimal-velocity threshold (MVT) is known for this lift"})
-            : Answer<Mvt>(tests::coachMvt(0.17));
+        asked.noThreshold ? Answer<Mvt>(NoAnswer{
+                                NoAnswer::Why::NoThreshold,
+                                asIs("no minimal-velocity threshold (MVT) is known for this lift")})
+                          : Answer<Mvt>(tests::coachMvt(0.17));
     PlanSettings settings{
         .target = asked.target,
         .lossPercent = asked.loss,
@@ -213,22 +213,27 @@ private Q_SLOTS:
     }
     void reasonsAreSaidWordForWord() {
         QFETCH(NoAnswer, why);
-        QCOMPARE(noAnswerClause(why), QString::fromStdString(why.reason));
+        // A window writes the days of sessions as it writes days, which the command line does not.
+        QString expected = QString::fromStdString(english(why.reason));
+        for (const int day : {8, 15})
+            expected.replace(QStringLiteral("2026-01-%1").arg(day, 2, 10, QLatin1Char('0')),
+                             QStringLiteral("%1 Jan 2026").arg(day));
+        QCOMPARE(noAnswerClause(why), expected);
         Marking marking;
         QVERIFY(QCoreApplication::installTranslator(&marking));
         QVERIFY(noAnswerClause(why).contains(mark));
     }
 
     void aSidesReasonKeepsItsSide() {
-        const NoAnswer why{NoAnswer::Why::NotTested, "left not tested"};
+        const NoAnswer why{NoAnswer::Why::NotTested, say("left %1", say("not tested"))};
         QCOMPARE(noAnswerClause(why), QStringLiteral("left not tested"));
     }
     void whatWasNotPossibleKeepsItsReason() {
-        const NoAnswer why{NoAnswer::Why::NotPossible, "not possible: sore knee", {}, "sore knee"};
+        const NoAnswer why{NoAnswer::Why::NotPossible, say("not possible: %1", "sore knee")};
         QCOMPARE(noAnswerClause(why), QStringLiteral("not possible: sore knee"));
     }
     void aReasonThatNobodyKnowsSaysItself() {
-        const NoAnswer why{NoAnswer::Why::Other, "the moon is full"};
+        const NoAnswer why{NoAnswer::Why::Other, asIs("the moon is full")};
         QCOMPARE(noAnswerClause(why), QStringLiteral("the moon is full"));
     }
 };

@@ -340,7 +340,7 @@ private Q_SLOTS:
                          .rows =
                              [&](std::span<const SessionId> sessions) {
                                  if (++pages > 1)
-                                     throw LogError(LogError::Kind::Unavailable, "gone");
+                                     throw LogError(LogError::Kind::Unavailable, asIs("gone"));
                                  return std::vector<HistoryRow>(
                                      sessions.size(), HistoryRow{.session = SessionId{1}});
                              }},

@@ -222,7 +222,7 @@ private Q_SLOTS:
                     other.together([&] {
                         other.add(Athlete{.name = "Somebody", .note = {}});
                         book.undoStack()->undo();
-                        throw LogError(LogError::Kind::Unavailable, "given up");
+                        throw LogError(LogError::Kind::Unavailable, asIs("given up"));
                     });
                 }).has_value());
         QCOMPARE(failed.count(), 1);
@@ -282,7 +282,7 @@ private Q_SLOTS:
         QVERIFY(errorOf([&] {
                     book.applyOutsideUndo([](log::Log& log) {
                         log.add(Athlete{.name = "Half", .note = {}});
-                        throw LogError(LogError::Kind::Full, "no room");
+                        throw LogError(LogError::Kind::Full, asIs("no room"));
                     });
                 }).has_value());
         QVERIFY(contentsOf(book.log()) == before);

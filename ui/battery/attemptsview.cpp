@@ -7,6 +7,7 @@
 #include "ui/battery/attemptwords.h"
 #include "ui/battery/testdialog.h"
 #include "ui/records/sessiondialog.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
@@ -37,10 +38,10 @@ void AttemptsView::guarded(const std::function<void()>& work) {
         work();
     } catch (const BadInput& error) {
         say(AttemptsView::tr("Found %1, expected %2.")
-                .arg(text(error.found()), text(error.expected())),
+                .arg(said(error.found()), said(error.expected())),
             true);
     } catch (const std::exception& error) {
-        say(QString::fromUtf8(error.what()), true);
+        say(said(error), true);
     }
 }
 

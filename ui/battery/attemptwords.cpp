@@ -2,6 +2,7 @@
 #include "ui/battery/attemptwords.h"
 
 #include "core/answers/batterycomparison.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -129,7 +130,7 @@ TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
                  sideText(attempt.side),
                  QString::number(number),
                  read,
-                 value ? testValueText(kind, *value) : text(value.why().reason),
+                 value ? testValueText(kind, *value) : said(value.why().reason),
                  remark};
     return row;
 }

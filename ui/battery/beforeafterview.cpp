@@ -4,6 +4,7 @@
 #include "ui/page/batteryprint.h"
 #include "ui/page/batterywords.h"
 #include "ui/questions/batterytable.h"
+#include "ui/said.h"
 #include "ui/shell/cautions.h"
 #include "ui/shell/format.h"
 #include "ui/shell/paperwork.h"
@@ -79,7 +80,7 @@ void BeforeAfterView::guarded(const Work& work) {
     try {
         work();
     } catch (const std::exception& error) {
-        Q_EMIT message(QString::fromUtf8(error.what()));
+        Q_EMIT message(said(error));
     }
 }
 
@@ -242,13 +243,13 @@ void BeforeAfterView::ask() {
             [this](LiftId lift) -> const LiftContext& { return m_logbook.context(lift); },
             *m_athlete, *from, *to);
         if (!answer) {
-            showReason(text(answer.why().reason));
+            showReason(said(answer.why().reason));
             return;
         }
         m_answer = std::move(*answer);
         show(*m_answer);
     } catch (const std::exception& error) {
-        showReason(QString::fromUtf8(error.what()));
+        showReason(said(error));
     }
 }
 

@@ -3,6 +3,7 @@
 
 #include "ui/charts/chartmenu.h"
 #include "ui/charts/scale.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -51,7 +52,7 @@ Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows,
     for (const auto& row : rows) {
         low = std::min(low, std::max(row.interval.low, -widestSpan));
         high = std::max(high, std::min(row.interval.high, widestSpan));
-        label = std::max(label, metrics.horizontalAdvance(text(row.label)));
+        label = std::max(label, metrics.horizontalAdvance(said(row.label)));
         reading = std::max(reading, metrics.horizontalAdvance(readingText(row)));
     }
     const charts::Scale scale = charts::niceScale(low, high, 10);
@@ -155,7 +156,7 @@ void paintForest(QPainter& painter, const QRectF& target,
         const double labels = frame.plot.left() - textSize - target.left();
         painter.drawText(QRectF(target.left(), top, labels, frame.rowHeight),
                          Qt::AlignRight | Qt::AlignVCenter,
-                         metrics.elidedText(text(rows[i].label), Qt::ElideMiddle, labels));
+                         metrics.elidedText(said(rows[i].label), Qt::ElideMiddle, labels));
         painter.drawText(QRectF(frame.plot.right() + textSize, top,
                                 target.right() - frame.plot.right() - textSize, frame.rowHeight),
                          Qt::AlignLeft | Qt::AlignVCenter, readingText(rows[i]));
@@ -175,11 +176,11 @@ double ForestChart::textSize() const {
 
 void ForestChart::setRows(std::vector<answers::ForestRow> rows) {
     m_rows = std::move(rows);
-    QStringList said;
+    QStringList spoken;
     for (const auto& row : m_rows)
-        said << tr("%1: %2 units, %3")
-                    .arg(text(row.label), signedNumber(row.change, 1), readingText(row));
-    setAccessibleDescription(said.join(QStringLiteral("; ")));
+        spoken << tr("%1: %2 units, %3")
+                      .arg(said(row.label), signedNumber(row.change, 1), readingText(row));
+    setAccessibleDescription(spoken.join(QStringLiteral("; ")));
     updateGeometry();
     update();
 }
@@ -188,7 +189,7 @@ charts::FigureTable ForestChart::figures() const {
     charts::FigureTable table{
         .headings = {tr("Test"), tr("Change, units"), tr("Interval, units"), tr("Reading")}};
     for (const auto& row : m_rows)
-        table.rows.push_back({text(row.label), signedNumber(row.change, 2),
+        table.rows.push_back({said(row.label), signedNumber(row.change, 2),
                               signedRangeText(row.interval, 2), readingText(row)});
     return table;
 }

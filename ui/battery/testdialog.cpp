@@ -2,6 +2,7 @@
 #include "ui/battery/testdialog.h"
 
 #include "ui/records/listlayout.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
@@ -130,7 +131,7 @@ void TestsDialog::fill() {
             item->setData(Qt::UserRole, qint64(raw(kind.id)));
         }
     } catch (const std::exception& error) {
-        QMessageBox::warning(this, windowTitle(), QString::fromUtf8(error.what()));
+        QMessageBox::warning(this, windowTitle(), said(error));
     }
 }
 
@@ -149,7 +150,7 @@ void TestsDialog::change() {
             if (kind.id == *id)
                 TestDialog(m_logbook, id, kind.value, this).exec();
     } catch (const std::exception& error) {
-        QMessageBox::warning(this, windowTitle(), QString::fromUtf8(error.what()));
+        QMessageBox::warning(this, windowTitle(), said(error));
     }
     fill();
 }
@@ -161,7 +162,7 @@ void TestsDialog::remove() {
     try {
         m_logbook.removeTestKind(*id);
     } catch (const std::exception& error) {
-        QMessageBox::warning(this, windowTitle(), QString::fromUtf8(error.what()));
+        QMessageBox::warning(this, windowTitle(), said(error));
     }
     fill();
 }

@@ -3,6 +3,7 @@
 
 #include "core/answers/testkinds.h"
 #include "core/model/errors.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
@@ -155,7 +156,7 @@ void TraceDialog::openFile(const QString& file) {
     } catch (const std::exception& error) {
         m_trace.reset();
         analyse();
-        say(QString::fromUtf8(error.what()), true);
+        say(ui::said(error), true);
         return;
     }
     readFile();
@@ -174,14 +175,14 @@ void TraceDialog::readFile() {
                                 std::to_string(m_value->currentIndex() + 1));
         auto made = traces::makeTrace(columns.times, columns.values);
         if (const auto* fault = std::get_if<traces::Fault>(&made)) {
-            problem = text(fault->what);
+            problem = ui::said(fault->what);
             if (fault->sample)
                 problem = tr("Line %1: %2").arg(columns.lines[*fault->sample]).arg(problem);
         } else {
             m_trace = std::move(std::get<traces::Trace>(made));
         }
     } catch (const std::exception& error) {
-        problem = QString::fromUtf8(error.what());
+        problem = ui::said(error);
     }
     analyse();
     if (!problem.isEmpty())
@@ -200,7 +201,7 @@ void TraceDialog::analyse() {
     const auto kind = static_cast<TraceKind>(m_kind->currentIndex());
     auto made = traces::Analysis::make(*m_trace, kind);
     if (const auto* fault = std::get_if<traces::Fault>(&made)) {
-        say(text(fault->what), true);
+        say(ui::said(fault->what), true);
         return;
     }
     m_analysis = std::move(std::get<traces::Analysis>(made));
@@ -225,11 +226,12 @@ void TraceDialog::showFigures() {
     std::vector<TextTable::Row> rows;
     const auto found = m_analysis->figures(m_event);
     if (const auto* fault = std::get_if<traces::Fault>(&found)) {
-        say(text(fault->what), true);
+        say(ui::said(fault->what), true);
         m_take->setEnabled(false);
     } else {
         for (const traces::Figure& f : std::get<std::vector<traces::Figure>>(found))
-            rows.push_back({.cells = {text(f.name), number(f.value, f.decimals), text(f.unit)}});
+            rows.push_back(
+                {.cells = {ui::said(f.name), number(f.value, f.decimals), text(f.unit)}});
         say(tr("%1 samples at %2 Hz. Drag a mark, or Tab to it and use the arrow keys: the figures "
                "follow.")
                 .arg(m_analysis->trace().values.size())

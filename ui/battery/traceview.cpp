@@ -4,6 +4,7 @@
 #include "ui/charts/chartmenu.h"
 #include "ui/charts/look.h"
 #include "ui/charts/scale.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 
 #include <QFontMetricsF>
@@ -56,7 +57,7 @@ charts::FigureTable TraceView::figures() const {
             static_cast<std::size_t>(std::clamp(std::lround(trace.sampleOf(mark.time)), 0L,
                                                 static_cast<long>(trace.values.size()) - 1));
         table.rows.push_back(
-            {text(mark.name), number(mark.time, 4), number(trace.values[sample], 3)});
+            {said(mark.name), number(mark.time, 4), number(trace.values[sample], 3)});
     }
     return table;
 }
@@ -105,7 +106,7 @@ void TraceView::say() {
     else
         setAccessibleDescription(
             tr("Mark %1 at %2 s")
-                .arg(text(m_marks[static_cast<std::size_t>(m_mark)].name),
+                .arg(said(m_marks[static_cast<std::size_t>(m_mark)].name),
                      number(m_marks[static_cast<std::size_t>(m_mark)].time, 4)));
 }
 
@@ -222,7 +223,7 @@ void TraceView::paintMarks(QPainter& painter) const {
         painter.drawEllipse(at, 4.5, 4.5);
         painter.setBrush(Qt::NoBrush);
         painter.setPen(ground.ink);
-        const QString label = text(m_marks[i].name);
+        const QString label = said(m_marks[i].name);
         const double width = metrics.horizontalAdvance(label);
         const int row = x - width / 2 > taken[0] + 4 ? 0 : 1;
         const double begin = std::clamp(x - width / 2, plot().left(),

@@ -2,6 +2,7 @@
 #include "ui/blocks/blockspage.h"
 
 #include "ui/records/blocksdialog.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/rowtable.h"
 
@@ -126,7 +127,7 @@ void BlocksPage::reload() {
             m_season = seasonOf(log, *m_athlete);
         m_problem->hide();
     } catch (const std::exception& error) {
-        m_problem->setText(QStringLiteral("\u26a0 ") + QString::fromUtf8(error.what()));
+        m_problem->setText(QStringLiteral("\u26a0 ") + said(error));
         m_problem->show();
     }
     showBlocks();

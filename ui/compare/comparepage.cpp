@@ -3,6 +3,7 @@
 
 #include "core/model/errors.h"
 #include "ui/questions/liftcontext.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/paperwork.h"
 #include "ui/wording.h"
@@ -42,7 +43,7 @@ void ComparePage::atTheEdge(const Work& work) {
         work();
     } catch (const std::exception& error) {
         m_comparison.reset();
-        m_view->showReason(QString::fromUtf8(error.what()), {}, m_unit);
+        m_view->showReason(said(error), {}, m_unit);
     }
 }
 

@@ -13,8 +13,9 @@ namespace {
 // The name of a file that says what it holds: "Wren Bench pull 2026-01-10 to 2026-03-14".
 QString proposedName(const PageHeader& h, const answers::Comparison& c) {
     return h.athlete + u' ' + h.lift + u' ' +
-           text(dateKey(c.from.session.date, c.from.session.ordinal)) + " to "_L1 +
-           text(dateKey(c.to.session.date, c.to.session.ordinal));
+           ComparePage::tr("%1 to %2", "the days of a comparison, in a file's name")
+               .arg(text(dateKey(c.from.session.date, c.from.session.ordinal)),
+                    text(dateKey(c.to.session.date, c.to.session.ordinal)));
 }
 
 } // namespace

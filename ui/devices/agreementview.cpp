@@ -3,6 +3,7 @@
 
 #include "ui/devices/noiserows.h"
 #include "ui/questions/liftcontext.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/rowtable.h"
 #include "ui/wording.h"
@@ -101,7 +102,7 @@ void AgreementView::reload() {
         m_which->setCurrentIndex(std::max(0, m_which->findText(kept)));
         ask();
     } catch (const std::exception& error) {
-        showNothing(QString::fromUtf8(error.what()));
+        showNothing(said(error));
     }
 }
 
@@ -129,7 +130,7 @@ void AgreementView::ask() {
         m_told->setText(agreementSentence(*study, nameOf(first), nameOf(second)));
         m_chart->setSpokenText(m_told->text());
     } catch (const std::exception& error) {
-        showNothing(QString::fromUtf8(error.what()));
+        showNothing(said(error));
     }
 }
 

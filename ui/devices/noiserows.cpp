@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/devices/noiserows.h"
 
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -79,8 +80,7 @@ std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups, LoadUn
                                         1, inUnit(1, unit)));
         } else {
             QStringList cells = head(group);
-            cells << NoiseWords::tr("no noise of its own: %1")
-                         .arg(QString::fromStdString(group.noise.why().reason));
+            cells << NoiseWords::tr("no noise of its own: %1").arg(said(group.noise.why().reason));
             rows.push_back({.cells = cells, .quiet = {3}});
         }
         TextTable::Row inUse = inUseRow(group);

@@ -2,6 +2,7 @@
 #include "ui/devices/noiseview.h"
 
 #include "ui/devices/noiserows.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/rowtable.h"
 
@@ -100,7 +101,7 @@ void NoiseView::reload() {
     } catch (const std::exception& error) {
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()), {}, 4, 10);
         m_repeats->setTable(repeatHeadings(), {}, 5, 6);
-        m_told->setText(QString::fromUtf8(error.what()));
+        m_told->setText(said(error));
     }
 }
 

@@ -2,6 +2,7 @@
 #include "ui/edits/edit.h"
 
 #include "core/model/errors.h"
+#include "ui/said.h"
 
 #include <QCoreApplication>
 
@@ -27,7 +28,7 @@ void Edit::step(bool forward) {
             m_host.keepPlace();
         const QString tried = forward ? QCoreApplication::translate("Edit", "Redo failed (%1): %2")
                                       : QCoreApplication::translate("Edit", "Undo failed (%1): %2");
-        m_host.failed(tried.arg(text(), QString::fromStdString(error.what())));
+        m_host.failed(tried.arg(text(), said(error)));
     };
     try {
         if (forward)
@@ -49,8 +50,8 @@ void Edit::step(bool forward) {
 void refuseChangedElsewhere() {
     throw LogError(
         LogError::Kind::Conflict,
-        QCoreApplication::translate("Edit", "it has been changed by another window since")
-            .toStdString());
+        asIs(QCoreApplication::translate("Edit", "it has been changed by another window since")
+                 .toStdString()));
 }
 
 } // namespace slopebook::ui

@@ -8,6 +8,7 @@
 #include "ui/entry/setdialog.h"
 #include "ui/importing/pastedialog.h"
 #include "ui/records/sessiondialog.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -33,7 +34,7 @@ void EntryPage::removeSession() {
         m_logbook.removeSession(*m_bar->session());
         Q_EMIT message(tr("Session removed. Ctrl+Z brings it back with its sets."));
     } catch (const std::exception& error) {
-        m_line->showProblem(QString::fromUtf8(error.what()));
+        m_line->showProblem(said(error));
     }
 }
 
@@ -53,7 +54,7 @@ void EntryPage::removeSet() {
         m_logbook.removeSet(*set);
         Q_EMIT message(tr("Set removed. Ctrl+Z brings it back."));
     } catch (const std::exception& error) {
-        m_line->showProblem(QString::fromUtf8(error.what()));
+        m_line->showProblem(said(error));
     }
 }
 
@@ -71,7 +72,7 @@ void EntryPage::offerSpeeds(const QString& speeds, VelocityKind kind) {
                                    "different kinds are never put on one line.")
                                     .arg(text(lift.name), kindText(lift.kind), kindText(kind)));
     } catch (const std::exception& error) {
-        m_line->showProblem(QString::fromUtf8(error.what()));
+        m_line->showProblem(said(error));
     }
 }
 
@@ -92,7 +93,7 @@ void EntryPage::pasteBlock(const QString& text) {
     } catch (const BadInput& bad) {
         m_line->showProblem(pastedProblem(bad));
     } catch (const std::exception& error) {
-        m_line->showProblem(QString::fromUtf8(error.what()));
+        m_line->showProblem(said(error));
     }
 }
 

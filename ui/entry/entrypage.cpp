@@ -9,6 +9,7 @@
 #include "ui/entry/setdialog.h"
 #include "ui/importing/pastedialog.h"
 #include "ui/records/sessiondialog.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/rowtable.h"
 
@@ -120,7 +121,7 @@ QWidget* EntryPage::buildTables() {
                 m_logbook.changeSet(id, set);
                 return {};
             } catch (const std::exception& error) {
-                return QString::fromUtf8(error.what());
+                return said(error);
             }
         },
         this);
@@ -265,7 +266,7 @@ void EntryPage::reload() {
         showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session(),
                              m_earlier->value(), m_logbook.loadUnit()));
     } catch (const std::exception& error) {
-        showNothing(QString::fromUtf8(error.what()));
+        showNothing(said(error));
     }
 }
 
@@ -317,7 +318,7 @@ QString EntryPage::take(const std::vector<Set>& sets) {
         return {};
     } catch (const std::exception& error) {
         reload(); // a session may have begun that has not been shown yet
-        return QString::fromUtf8(error.what());
+        return said(error);
     }
 }
 

@@ -6,6 +6,7 @@
 #include "ui/records/dayedit.h"
 #include "ui/records/devicesdialog.h"
 #include "ui/records/sessiondialog.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
@@ -245,8 +246,8 @@ SessionHead SessionBar::typedHead() const {
         const auto mass = readLoad(view(typed), massUnit(m_logbook.loadUnit()));
         if (!std::holds_alternative<Mass>(mass) || std::get<Mass>(mass).grams == 0) {
             throw BadInput(
-                utf8(tr("a body mass of %1").arg(typed)),
-                utf8(tr("%1, such as 74.5, or nothing").arg(unitName(m_logbook.loadUnit()))));
+                asIs(utf8(tr("a body mass of %1").arg(typed))),
+                asIs(utf8(tr("%1, such as 74.5, or nothing").arg(unitName(m_logbook.loadUnit())))));
         }
         head.bodyMass = std::get<Mass>(mass);
     }
@@ -263,7 +264,7 @@ std::optional<SessionId> SessionBar::start() {
         Q_EMIT started();
         return made;
     } catch (const std::exception& error) {
-        Q_EMIT problem(QString::fromUtf8(error.what()));
+        Q_EMIT problem(said(error));
         return std::nullopt;
     }
 }
@@ -274,7 +275,7 @@ void SessionBar::commit() {
     try {
         m_logbook.changeSession(*m_session, typedHead());
     } catch (const std::exception& error) {
-        Q_EMIT problem(QString::fromUtf8(error.what()));
+        Q_EMIT problem(said(error));
     }
 }
 

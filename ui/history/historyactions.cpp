@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What may be done with the sessions of the history: open, compare, delete, copy.
 #include "ui/history/historypage.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 
 #include <QClipboard>
@@ -101,7 +102,7 @@ void HistoryPage::askAndDelete(SessionId session) {
         }
         deleteSession(session);
     } catch (const std::exception& error) {
-        QMessageBox::warning(this, tr("Delete the session"), QString::fromUtf8(error.what()));
+        QMessageBox::warning(this, tr("Delete the session"), said(error));
     }
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/history/historymodel.h"
 
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -75,7 +76,7 @@ void HistoryModel::fetchMore(const QModelIndex& parent) {
         page = nextPage();
     } catch (const std::exception& error) {
         m_order.resize(m_rows.size());
-        Q_EMIT failed(QString::fromUtf8(error.what()));
+        Q_EMIT failed(said(error));
         return;
     }
     if (page.empty())
@@ -96,7 +97,7 @@ void HistoryModel::sort(int column, Qt::SortOrder order) {
     try {
         readOrder();
     } catch (const std::exception& error) {
-        why = QString::fromUtf8(error.what());
+        why = said(error);
     }
     endResetModel();
     if (!why.isEmpty())

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/history/historypage.h"
 
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -119,7 +120,7 @@ void HistoryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optio
     } catch (const std::exception& error) {
         m_reader.reset();
         showRows();
-        m_says->setText(QString::fromUtf8(error.what()));
+        m_says->setText(said(error));
     }
 }
 
@@ -196,7 +197,7 @@ void HistoryPage::showChart() {
     try {
         lines = linesOf(sessionsToDraw());
     } catch (const std::exception& error) {
-        Q_EMIT message(QString::fromUtf8(error.what()));
+        Q_EMIT message(said(error));
     }
     m_chart->setData(lines);
     m_chart->setSpokenText(

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/importing/importwords.h"
 
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -96,7 +97,7 @@ QString roleName(Tidy role) {
 }
 
 QString questionText(const Question& question, const FileFacts& facts) {
-    const QString column = question.column ? text(facts.columnName(*question.column)) : QString();
+    const QString column = question.column ? said(facts.columnName(*question.column)) : QString();
     switch (question.about) {
     case Question::About::Role:
         return roleQuestion(question.role);
@@ -134,9 +135,9 @@ QStringList refusedHeadings() {
 TextTable::Row refusedRow(const BadInput& bad) {
     const Where& where = bad.where();
     TextTable::Row row;
-    row.cells = {where.line > 0 ? QString::number(where.line) : u"–"_s, text(where.column),
-                 refusalWords(bad.found()), refusalWords(bad.expected())};
-    row.explanation = refusalWords(bad.expected());
+    row.cells = {where.line > 0 ? QString::number(where.line) : u"–"_s, said(where.column),
+                 said(bad.found()), said(bad.expected())};
+    row.explanation = said(bad.expected());
     return row;
 }
 
@@ -158,9 +159,9 @@ TextTable::Row previewRow(const ReadRow& row, const Shape& shape, bool read) {
         return shown;
     if (row.refused) {
         shown.cells << u"\u26a0 "_s + ImportWords::tr("refused: expected %1")
-                                          .arg(text(row.refused->expected()));
+                                          .arg(said(row.refused->expected()));
         shown.strong = true;
-        shown.explanation = text(row.refused->expected());
+        shown.explanation = said(row.refused->expected());
         return shown;
     }
     QStringList speeds;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/importing/job.h"
 
+#include "ui/said.h"
+
 #include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QEvent>
@@ -61,7 +63,7 @@ void Job::start(Work work) {
             } catch (const Cancelled&) {
                 tellEnd(run, [this] { Q_EMIT stopped(); });
             } catch (const std::exception& error) {
-                tellEnd(run, [this, why = QString::fromUtf8(error.what())] { Q_EMIT failed(why); });
+                tellEnd(run, [this, why = said(error)] { Q_EMIT failed(why); });
             }
             ended.set_value();
         });

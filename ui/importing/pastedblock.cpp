@@ -2,6 +2,7 @@
 #include "ui/importing/pastedblock.h"
 
 #include "core/exchange/shapedimport.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -58,11 +59,11 @@ std::vector<Set> setsOf(const PastedBlock& block) {
 }
 
 QString pastedProblem(const BadInput& bad) {
-    const QString what = PastedWords::tr("found %1, expected %2.")
-                             .arg(refusalWords(bad.found()), refusalWords(bad.expected()));
+    const QString what =
+        PastedWords::tr("found %1, expected %2.").arg(said(bad.found()), said(bad.expected()));
     return bad.where().line > 0 ? PastedWords::tr("Line %1 of what was pasted, %2: %3")
                                       .arg(bad.where().line)
-                                      .arg(text(bad.where().column), what)
+                                      .arg(said(bad.where().column), what)
                                 : PastedWords::tr("What was pasted cannot be read: %1").arg(what);
 }
 

@@ -4,6 +4,7 @@
 #include "core/exchange/headings.h"
 #include "core/exchange/proposal.h"
 #include "ui/importing/importwords.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 
 #include <QCheckBox>
@@ -243,7 +244,7 @@ void ShapeEditor::fillColumns() {
     m_columns->setRowCount(static_cast<int>(m_shown.size()));
     for (int row = 0; row < m_columns->rowCount(); ++row) {
         const std::size_t at = m_shown[static_cast<std::size_t>(row)];
-        const QString name = text(m_facts.columnName(at));
+        const QString name = said(m_facts.columnName(at));
         QStringList samples;
         for (const std::string& sample : m_facts.columns[at].samples)
             samples << text(sample).simplified();

@@ -4,6 +4,7 @@
 #include "ui/importing/importsettings.h"
 #include "ui/importing/importwords.h"
 #include "ui/importing/shapeeditor.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/importcsv.h"
 #include "ui/shell/openlog.h"
@@ -234,8 +235,7 @@ void TableDialog::showPreview() {
                 rows.push_back(previewRow({.found = row, .tidy = {}, .refused = {}}, shape, false));
     } catch (const BadInput& bad) { // a value for all rows that may not stand
         rows.clear();
-        rows.push_back(
-            {.cells = {u"\u2013"_s, refusalWords(bad.found()), refusalWords(bad.expected())}});
+        rows.push_back({.cells = {u"\u2013"_s, said(bad.found()), said(bad.expected())}});
     }
     m_preview->setTable(previewHeadings(shape), std::move(rows), 0, 1);
     m_previewView->resizeColumnsToContents();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/page/batterywords.h"
 
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -25,19 +26,7 @@ struct Words {
 
 /// Why a test has no reading; nothing where it has one.
 QString noReadingText(const answers::TestChange& test) {
-    if (test.noReading.empty())
-        return {};
-    const auto& before = test.before.value;
-    const auto& after = test.after.value;
-    if (!before && !after)
-        return Words::tr("on both sides %1").arg(noAnswerClause(after.why()));
-    if (!before)
-        return Words::tr("before: %1").arg(noAnswerClause(before.why()));
-    if (!after)
-        return Words::tr("after: %1").arg(noAnswerClause(after.why()));
-    if (!test.noise)
-        return Words::tr("no typical error is known: repeat the test, or give the test one");
-    return text(test.noReading);
+    return said(test.noReading);
 }
 
 const QString dash = QStringLiteral("\u2013");
@@ -101,7 +90,7 @@ std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery
 std::vector<QStringList> missingRows(const answers::BatteryComparison& battery) {
     std::vector<QStringList> rows;
     for (const answers::MissingTest& missing : battery.missing)
-        rows.push_back({dateText(missing.date), text(missing.label), text(missing.what),
+        rows.push_back({dateText(missing.date), text(missing.label), said(missing.what),
                         text(missing.reason)});
     return rows;
 }
@@ -155,7 +144,7 @@ QStringList batteryNotes(const answers::BatteryComparison& battery) {
     if (!battery.notDrawn.empty()) {
         QStringList names;
         for (const auto& one : battery.notDrawn)
-            names << text(one);
+            names << said(one);
         lines << Words::tr("Not in the chart: %1.").arg(names.join(QStringLiteral("; ")));
     }
     return lines;
@@ -172,7 +161,7 @@ QStringList batterySources(const answers::BatteryComparison& battery) {
         if (test.noise)
             add(Words::tr("%1: typical error %2 %3, %4")
                     .arg(text(kind.name), number(test.noise->te, kind.decimals), text(kind.unit),
-                         text(test.noise->source)));
+                         said(test.noise->source)));
         if (test.read.smallest)
             add(Words::tr("%1: smallest change that matters %2 %3, %4")
                     .arg(text(kind.name), number(test.read.smallest->value, kind.decimals),

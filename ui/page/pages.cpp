@@ -49,8 +49,9 @@ void paintFoot(QPainter& painter, const Print& print, const QString& number, con
 
 [[noreturn]] void fail(const std::filesystem::path& file, const QString& why) {
     throw LogError(LogError::Kind::Unavailable,
-                   "The PDF " + file.string() + " could not be written: " + why.toStdString() +
-                       ". Nothing is there that was not there before.");
+                   say("The PDF %1 could not be written: %2. Nothing is there that was not there "
+                       "before.",
+                       file.string(), why.toStdString()));
 }
 
 } // namespace

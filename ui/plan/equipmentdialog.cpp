@@ -2,6 +2,7 @@
 #include "ui/plan/equipmentdialog.h"
 
 #include "core/model/errors.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/units.h"
 
@@ -84,8 +85,10 @@ std::pair<ExactMass, MassUnit> readMassWithUnit(const QString& typed, const QStr
     number = number.trimmed().replace(u',', u'.');
     const auto mass = parseExactMass(number.toStdString(), unit);
     if (!mass || mass->units <= 0)
-        throw BadInput("\"" + utf8(typed) + "\"",
-                       "a mass in kg, or in pounds with lb behind it, for " + utf8(what));
+        throw BadInput(say("\"%1\"", utf8(typed)),
+                       asIs(utf8(EquipmentDialog::tr("a mass in kg, or in pounds with lb behind "
+                                                     "it, for %1")
+                                     .arg(what))));
     return {*mass, unit};
 }
 
@@ -172,7 +175,8 @@ Equipment EquipmentDialog::equipment() const {
             bool whole = pairs.isEmpty();
             const int count = whole ? 1 : pairs.toInt(&whole);
             if (!whole)
-                throw BadInput("\"" + utf8(pairs) + "\"", "how many pairs of the plate there are");
+                throw BadInput(say("\"%1\"", utf8(pairs)),
+                               asIs(utf8(tr("how many pairs of the plate there are"))));
             read.plates.push_back({.mass = mass, .pairs = count, .unit = unit});
         }
     for (const auto& [table, use] :
@@ -194,7 +198,7 @@ void EquipmentDialog::accept() {
         (void)equipment();
         QDialog::accept();
     } catch (const BadInput& problem) {
-        m_problem->setText(QString::fromUtf8(problem.what()));
+        m_problem->setText(said(problem));
         m_problem->show();
     }
 }

@@ -33,7 +33,8 @@ std::optional<double> readField(const QLineEdit* field, const QString& what) {
     const auto value = readDecimal(std::u16string_view(
         reinterpret_cast<const char16_t*>(typed.utf16()), static_cast<std::size_t>(typed.size())));
     if (!value)
-        throw BadInput("\"" + utf8(typed) + "\"", "a number for " + utf8(what));
+        throw BadInput(say("\"%1\"", utf8(typed)),
+                       asIs(utf8(PlanForm::tr("a number for %1").arg(what))));
     return value;
 }
 

@@ -6,6 +6,7 @@
 #include "ui/plan/nexttestpane.h"
 #include "ui/plan/planwords.h"
 #include "ui/plan/relationpane.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -48,7 +49,7 @@ void PlanPage::atTheEdge(const Work& work) {
     try {
         work();
     } catch (const std::exception& error) {
-        showReason(QString::fromUtf8(error.what()));
+        showReason(said(error));
     }
 }
 
@@ -308,7 +309,7 @@ void PlanPage::editEquipment(std::optional<EquipmentId> id) {
         m_form->chooseEquipment(*id);
         ask();
     } catch (const std::exception& error) {
-        QMessageBox::warning(this, tr("Set of equipment"), QString::fromUtf8(error.what()));
+        QMessageBox::warning(this, tr("Set of equipment"), said(error));
     }
 }
 
@@ -319,7 +320,7 @@ void PlanPage::removeEquipment(EquipmentId id) {
         read();
         ask();
     } catch (const std::exception& error) {
-        QMessageBox::warning(this, tr("Set of equipment"), QString::fromUtf8(error.what()));
+        QMessageBox::warning(this, tr("Set of equipment"), said(error));
     }
 }
 

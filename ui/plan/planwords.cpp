@@ -3,6 +3,7 @@
 
 #include "core/answers/restrictedflow.h"
 #include "ui/cautionwords.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -24,6 +25,22 @@ QString pieceText(ExactMass mass, MassUnit unit) {
     return loadNumber(in(unit, mass)) + u' ' + QString::fromLatin1(word(unit).data(), 2);
 }
 
+/// "2 x 20 + 2,5 kg": the unit once at the end of a run of plates in the same unit.
+QString platesText(const answers::BuiltLoad& load) {
+    QString text;
+    for (std::size_t i = 0; i < load.perSide.size(); ++i) {
+        const auto& [plate, count] = load.perSide[i];
+        if (!text.isEmpty())
+            text += u" + "_s;
+        if (count > 1)
+            text += QString::number(count) + u" x "_s;
+        text += said(figure(massText(plate.mass, plate.unit)));
+        if (i + 1 == load.perSide.size() || load.perSide[i + 1].plate.unit != plate.unit)
+            text += u' ' + QString::fromLatin1(word(plate.unit).data(), 2);
+    }
+    return text;
+}
+
 QString listed(const std::vector<std::string_view>& items) {
     QStringList all;
     for (const std::string_view item : items)
@@ -40,8 +57,7 @@ QString loadText(ExactMass mass, LoadUnit unit) {
 QString perSideText(const answers::BuiltLoad& load) {
     QStringList parts;
     if (load.bar)
-        parts << (load.perSide.empty() ? Plan::tr("no plates")
-                                       : text(answers::describePerSide(load)));
+        parts << (load.perSide.empty() ? Plan::tr("no plates") : platesText(load));
     for (const FixedMass& fixed : load.fixed)
         parts << (fixed.name.empty() ? Plan::tr("mass") : text(fixed.name)) + u' ' +
                      pieceText(fixed.mass, fixed.unit);

@@ -3,6 +3,7 @@
 
 #include "ui/entry/figurespanel.h"
 #include "ui/plan/planwords.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/rowtable.h"
 
@@ -161,7 +162,7 @@ void ProfilePage::reload() {
         if (m_lines->rows().empty())
             showNothing(tr("No sets of this lift yet: type the first on the Session tab."));
     } catch (const std::exception& error) {
-        showNothing(QString::fromUtf8(error.what()));
+        showNothing(said(error));
     }
 }
 
@@ -250,7 +251,7 @@ void ProfilePage::showChart() {
         m_chart->setData(shown);
         highlight();
     } catch (const std::exception& error) {
-        Q_EMIT message(QString::fromUtf8(error.what()));
+        Q_EMIT message(said(error));
     }
 }
 
@@ -294,7 +295,7 @@ void ProfilePage::showPoints() {
         m_chart->setSpokenText(m_figures->sentence());
         highlight();
     } catch (const std::exception& error) {
-        Q_EMIT message(QString::fromUtf8(error.what()));
+        Q_EMIT message(said(error));
     }
 }
 

@@ -26,7 +26,7 @@ Stretch stretchOf(const log::Log& log, const BatterySide& side) {
     for (const auto& block : log.blocks())
         if (block.id == std::get<BlockId>(side))
             return {block.value.name, block.value.first, block.value.last};
-    throw LogError(LogError::Kind::Conflict, "That block is not in the log any more.");
+    throw LogError(LogError::Kind::Conflict, say("That block is not in the log any more."));
 }
 
 answers::TestDays daysOf(const std::vector<BatterySession>& sessions, const Stretch& stretch) {
@@ -92,7 +92,7 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
                                 const AskSettings& settings) {
     if (from == to)
         return NoAnswer{NoAnswer::Why::Other,
-                        "Both sides are the same: choose two dates or blocks."};
+                        say("Both sides are the same: choose two dates or blocks.")};
     BatteryAnswer answer;
     answer.athlete = log.athlete(athlete);
     const Stretch before = stretchOf(log, from);
@@ -102,8 +102,9 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
     const answers::TestDays second = daysOf(sessions, after);
     for (const auto* days : {&first, &second})
         if (days->sessions.empty())
-            return NoAnswer{NoAnswer::Why::NoSuchSession,
-                            answer.athlete.value.name + " has no session in " + days->label + "."};
+            return NoAnswer{
+                NoAnswer::Why::NoSuchSession,
+                say("%1 has no session in %2.", answer.athlete.value.name, days->label)};
     const auto kinds = log.testKinds();
     answers::SquadTests squad(kinds);
     log::scanTested(log, kindsIn(first, second),
@@ -128,9 +129,9 @@ BatterySide batterySide(const log::Log& log, const std::string& text) {
     std::string names;
     for (const auto& block : blocks)
         names += (names.empty() ? "" : ", ") + block.value.name;
-    throw BadInput("\"" + text + "\"",
-                   "a date such as 2026-03-14" +
-                       (names.empty() ? std::string() : ", or a block: " + names));
+    throw BadInput(say("\"%1\"", text),
+                   names.empty() ? say("a date such as 2026-03-14")
+                                 : say("a date such as 2026-03-14, or a block: %1", names));
 }
 
 std::vector<BlockSession> seasonOf(const log::Log& log, AthleteId athlete) {

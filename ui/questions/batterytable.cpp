@@ -68,9 +68,9 @@ std::string testLine(const answers::TestChange& test, double level) {
     addRead(row, test.read, level);
     row.number(test.noise ? std::optional(test.noise->te) : std::nullopt)
         .number(test.noise ? std::optional(test.noise->df) : std::nullopt)
-        .text(test.noise ? test.noise->source : std::string());
+        .text(test.noise ? english(test.noise->source) : std::string());
     addSmallest(row, test.read);
-    std::string remark = test.noReading;
+    std::string remark = english(test.noReading);
     for (const auto& change : test.context)
         remark += (remark.empty() ? "" : "; ") + change.what + ": " + change.before + ", then " +
                   change.after;
@@ -146,7 +146,7 @@ void writeBatteryCsv(const BatteryAnswer& answer, const std::filesystem::path& f
     }
     std::error_code ignored;
     std::filesystem::remove(part, ignored);
-    throw LogError(LogError::Kind::Unavailable, "\"" + file.string() + "\" cannot be written.");
+    throw LogError(LogError::Kind::Unavailable, say("\"%1\" cannot be written.", file.string()));
 }
 
 } // namespace slopebook::ui

@@ -259,8 +259,8 @@ Answer<answers::Follow> followOf(const LiftContext& context, const Background& a
     const auto base = std::ranges::find_if(sessions, isBaseline);
     if (base == sessions.end())
         return NoAnswer{NoAnswer::Why::NoBaseline,
-                        baseline ? "The baseline session does not hold this lift."
-                                 : "No session of this lift has a line to start from."};
+                        baseline ? say("The baseline session does not hold this lift.")
+                                 : say("No session of this lift has a line to start from.")};
     // Of one device against itself: what other devices read is told apart for each.
     return answers::follow(about.lift.value, about.mvt, sessions, load,
                            static_cast<std::size_t>(base - sessions.begin()),

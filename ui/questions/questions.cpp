@@ -66,22 +66,23 @@ Answer<LiftSession> sessionAt(std::span<const LiftSession> sessions, std::string
         good = good && error == std::errc{} && end == tail.data() + tail.size() && ordinal >= 1;
     }
     if (!good)
-        throw BadInput("\"" + std::string(key) + "\"",
-                       "a date such as 2026-03-14, or 2026-03-14#2 for the second of that day");
+        throw BadInput(
+            say("\"%1\"", key),
+            say("a date such as 2026-03-14, or 2026-03-14#2 for the second of that day"));
     for (const LiftSession& session : sessions)
         if (session.date == *date && session.ordinal == ordinal)
             return session;
     return NoAnswer{NoAnswer::Why::NoSuchSession,
-                    sessions.empty() ? "No session of this lift is in the log."
-                                     : "There is no session on " + std::string(key) +
-                                           ". Sessions of this lift: " + keysOf(sessions) + "."};
+                    sessions.empty() ? say("No session of this lift is in the log.")
+                                     : say("There is no session on %1. Sessions of this lift: %2.",
+                                           key, keysOf(sessions))};
 }
 
 Answer<LiftSession> sessionOf(std::span<const LiftSession> sessions, SessionId id) {
     for (const LiftSession& session : sessions)
         if (session.session == id)
             return session;
-    return NoAnswer{NoAnswer::Why::NoSuchSession, "That session does not hold this lift."};
+    return NoAnswer{NoAnswer::Why::NoSuchSession, say("That session does not hold this lift.")};
 }
 
 answers::DayNoise dayNoiseOf(const log::Log& log, const Background& about,

@@ -4,6 +4,7 @@
 #include "ui/edits/valueedits.h"
 #include "ui/records/dayedit.h"
 #include "ui/records/listlayout.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 
 #include <QDateEdit>
@@ -118,7 +119,7 @@ void BlocksDialog::remove() {
         m_logbook.removeBlock(*id);
         fill();
     } catch (const std::exception& error) {
-        QMessageBox::warning(this, tr("Training block"), QString::fromUtf8(error.what()));
+        QMessageBox::warning(this, tr("Training block"), said(error));
     }
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/model/errors.h"
 #include "ui/entry/setline.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -66,10 +67,10 @@ void FormDialog::accept() {
     } catch (const FieldProblem& problem) {
         refuse(problem.field, problem.expected);
     } catch (const BadInput& error) {
-        refuse(nullptr, tr("Found %1, expected %2.")
-                            .arg(refusalWords(error.found()), refusalWords(error.expected())));
+        refuse(nullptr,
+               tr("Found %1, expected %2.").arg(said(error.found()), said(error.expected())));
     } catch (const std::exception& error) {
-        refuse(nullptr, QString::fromUtf8(error.what()));
+        refuse(nullptr, said(error));
     }
 }
 

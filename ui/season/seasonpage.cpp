@@ -2,6 +2,7 @@
 #include "ui/season/seasonpage.h"
 
 #include "ui/questions/liftcontext.h"
+#include "ui/said.h"
 #include "ui/season/seasonrows.h"
 #include "ui/shell/format.h"
 #include "ui/shell/rowtable.h"
@@ -172,7 +173,7 @@ void SeasonPage::reload() {
         m_devices = m_logbook.log().devices();
         fillLoads();
     } catch (const std::exception& error) {
-        showNothing(QString::fromUtf8(error.what()));
+        showNothing(said(error));
         return;
     }
     ask();
@@ -217,7 +218,7 @@ void SeasonPage::ask() {
         else
             showNothing(noAnswerText(follow.why()));
     } catch (const std::exception& error) {
-        showNothing(QString::fromUtf8(error.what()));
+        showNothing(said(error));
     }
 }
 

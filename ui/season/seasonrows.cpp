@@ -2,6 +2,7 @@
 #include "ui/season/seasonrows.h"
 
 #include "ui/questions/questions.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -125,8 +126,7 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
 
 QString trendText(const answers::Follow& follow, double level) {
     if (!follow.trend)
-        return SeasonRows::tr("No trend: %1.")
-            .arg(QString::fromStdString(follow.trend.why().reason));
+        return SeasonRows::tr("No trend: %1.").arg(said(follow.trend.why().reason));
     QString text = SeasonRows::tr("Trend over %1 sessions: %2 m/s a week")
                        .arg(follow.trend->sessions)
                        .arg(signedNumber(follow.trend->perWeek, speedDecimals));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/backupsdialog.h"
 
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/openlog.h"
 
@@ -77,7 +78,7 @@ void BackupsDialog::fill() {
         if (copy.beforeMigration)
             state = tr("%1; made before Slopebook was updated").arg(state);
         item->setText(State, state);
-        const QString about = copy.problem.empty() ? nameOf(copy.backup.file) : text(copy.problem);
+        const QString about = copy.problem.empty() ? nameOf(copy.backup.file) : said(copy.problem);
         for (int column = Made; column <= State; ++column)
             item->setToolTip(column, about);
         for (const int column : {Size, Sessions, Sets})

@@ -2,6 +2,7 @@
 #include "ui/shell/importcsv.h"
 
 #include "ui/importing/importsettings.h"
+#include "ui/said.h"
 #include "ui/shell/openlog.h"
 
 #include <QCoreApplication>
@@ -53,8 +54,8 @@ QString reportText(const exchange::ImportReport& report) {
     addNames(lines, Report::tr("Columns not used: %1"), report.columnsNotUsed);
     if (!report.flagged.empty()) {
         lines << QString() << Report::tr("Taken, and worth a look:");
-        for (const std::string& flag : report.flagged)
-            lines << QStringLiteral("  ") + QString::fromStdString(flag);
+        for (const Words& flag : report.flagged)
+            lines << QStringLiteral("  ") + said(flag);
     }
     return lines.join(QLatin1Char('\n'));
 }

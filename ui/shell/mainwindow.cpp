@@ -4,6 +4,7 @@
 #include "core/log/backups.h"
 #include "core/model/errors.h"
 #include "ui/entry/entrypage.h"
+#include "ui/said.h"
 #include "ui/shell/language.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/openingcheck.h"
@@ -110,7 +111,7 @@ void MainWindow::open(const std::function<OpenedLog()>& opener) {
         else
             beginBackup();
     } catch (const std::exception& error) {
-        trouble(QString::fromUtf8(error.what()));
+        trouble(said(error));
     }
 }
 

@@ -4,6 +4,7 @@
 #include "ui/charts/chartmenu.h"
 #include "ui/entry/entrypage.h"
 #include "ui/importing/longwork.h"
+#include "ui/said.h"
 #include "ui/shell/aboutdialog.h"
 #include "ui/shell/helpdialog.h"
 #include "ui/shell/mainwindow.h"
@@ -213,7 +214,7 @@ void MainWindow::askBackUp() {
         m_workspace->logbook().log().backup(pathOf(file));
         say(tr("Backed up, and the copy checked: %1").arg(file));
     } catch (const std::exception& error) {
-        trouble(QString::fromUtf8(error.what()));
+        trouble(said(error));
     }
 }
 
@@ -245,7 +246,7 @@ void MainWindow::askExport() {
         else
             say(tr("Stopped. Nothing was written."));
     } catch (const std::exception& error) {
-        trouble(QString::fromUtf8(error.what()));
+        trouble(said(error));
     }
 }
 

@@ -2,6 +2,7 @@
 // Backups in the window: the one that is due at opening, and the way back.
 #include "core/model/errors.h"
 #include "ui/entry/entrypage.h"
+#include "ui/said.h"
 #include "ui/shell/backupsdialog.h"
 #include "ui/shell/dailybackup.h"
 #include "ui/shell/mainwindow.h"
@@ -96,7 +97,7 @@ void MainWindow::goBack(const std::filesystem::path& log, const std::filesystem:
     try {
         kept = log::goBackTo(backup, file);
     } catch (const std::exception& error) {
-        problem = QString::fromUtf8(error.what());
+        problem = said(error);
     }
     if (problem.isEmpty() || open)
         openLogFile(nameOf(file));

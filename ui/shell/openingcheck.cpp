@@ -14,7 +14,7 @@
 namespace slopebook::ui {
 
 namespace {
-using Findings = std::vector<std::string>;
+using Findings = std::vector<Words>;
 
 Findings findingsOf(const std::filesystem::path& file) {
     return log::Log::open(file, log::Access::ReadOnly).check();
@@ -42,7 +42,7 @@ OpeningCheck::OpeningCheck(const Logbook& logbook, QObject* parent) : QObject(pa
     const std::shared_future<Findings> checked = found->get_future().share();
     log::holdWrites(logbook.log(), [checked, file] {
         if (const Findings findings = awaited(checked, file); !findings.empty())
-            throw LogError(LogError::Kind::Damaged, damageText(findings).toStdString());
+            throw LogError(LogError::Kind::Damaged, asIs(damageText(findings).toStdString()));
     });
     connect(&m_job, &Job::finished, this, [this, checked] {
         if (const Findings& findings = checked.get(); findings.empty())

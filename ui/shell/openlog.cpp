@@ -2,6 +2,7 @@
 #include "ui/shell/openlog.h"
 
 #include "core/model/errors.h"
+#include "ui/said.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -24,7 +25,7 @@ OpenedLog wrap(log::Log log, const QString& notice) {
     const auto size = std::filesystem::file_size(file, unknown);
     const bool mayCheck = !unknown && size <= checkedMeanwhile;
     const bool checks = mayCheck && size <= checkedBefore;
-    const auto findings = checks ? log.check() : std::vector<std::string>{};
+    const auto findings = checks ? log.check() : std::vector<Words>{};
     if (findings.empty())
         return {.logbook = std::make_unique<Logbook>(std::move(log)),
                 .notice = notice,
@@ -34,12 +35,12 @@ OpenedLog wrap(log::Log log, const QString& notice) {
 }
 } // namespace
 
-QString damageText(const std::vector<std::string>& findings) {
+QString damageText(const std::vector<Words>& findings) {
     return Opening::tr(
                "This log is damaged (%1 found, the first: %2). It is open for reading only, "
                "and what is damaged is left out. Go back to a backup to go on.")
         .arg(findings.size())
-        .arg(QString::fromStdString(findings.front()));
+        .arg(said(findings.front()));
 }
 
 OpenedLog salvageLog(const std::filesystem::path& file, const QString& notice) {
@@ -58,7 +59,7 @@ OpenedLog openLog(const std::filesystem::path& file) {
         if (!mayRead || !std::filesystem::exists(file))
             throw;
         if (error.kind() == LogError::Kind::Damaged)
-            return salvageLog(file, QString::fromStdString(error.what()));
+            return salvageLog(file, said(error));
         return wrap(log::Log::open(file, log::Access::ReadOnly),
                     Opening::tr("This log can only be read: nothing typed here would be kept."));
     }

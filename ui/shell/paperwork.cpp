@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/paperwork.h"
 
+#include "ui/said.h"
 #include "ui/shell/openlog.h"
 
 #include <QCoreApplication>
@@ -44,7 +45,7 @@ void print(QWidget* parent, const page::Print& print) {
             QMessageBox::warning(parent, Paperwork::tr("Print"),
                                  Paperwork::tr("The printer took nothing."));
     } catch (const std::exception& error) {
-        QMessageBox::warning(parent, Paperwork::tr("Print"), QString::fromUtf8(error.what()));
+        QMessageBox::warning(parent, Paperwork::tr("Print"), said(error));
     }
 }
 
@@ -58,8 +59,7 @@ void preview(QWidget* parent, const QString& title, const page::Print& print) {
                          [&print](QPrinter* target) { page::paintPages(*target, print); });
         dialog.exec();
     } catch (const std::exception& error) {
-        QMessageBox::warning(parent, Paperwork::tr("Print preview"),
-                             QString::fromUtf8(error.what()));
+        QMessageBox::warning(parent, Paperwork::tr("Print preview"), said(error));
     }
 }
 
@@ -73,7 +73,7 @@ QString savePdf(QWidget* parent, const QString& title, const QString& proposed,
         write(pathOf(file));
         return Paperwork::tr("Written: %1").arg(file);
     } catch (const std::exception& error) {
-        QMessageBox::warning(parent, Paperwork::tr("Save PDF"), QString::fromUtf8(error.what()));
+        QMessageBox::warning(parent, Paperwork::tr("Save PDF"), said(error));
         return {};
     }
 }

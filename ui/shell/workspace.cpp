@@ -17,6 +17,7 @@
 #include "ui/records/checkloadsdialog.h"
 #include "ui/records/devicesdialog.h"
 #include "ui/records/liftdialog.h"
+#include "ui/said.h"
 #include "ui/season/seasonpage.h"
 #include "ui/shell/format.h"
 #include "ui/shell/importcsv.h"
@@ -231,7 +232,7 @@ void Workspace::guarded(const std::function<void()>& work) {
     try {
         work();
     } catch (const std::exception& error) {
-        m_bar->showText(QString::fromUtf8(error.what()));
+        m_bar->showText(said(error));
     }
 }
 

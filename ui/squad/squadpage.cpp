@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/squadpage.h"
 
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/paperwork.h"
 #include "ui/shell/rowtable.h"
@@ -178,7 +179,7 @@ void SquadPage::reload() {
         m_filling = false;
     } catch (const std::exception& error) {
         m_filling = false;
-        showNothing(QString::fromUtf8(error.what()));
+        showNothing(said(error));
         return;
     }
     ask();
