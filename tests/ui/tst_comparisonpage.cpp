@@ -229,7 +229,7 @@ private Q_SLOTS:
         const auto c = *answers::compare(
             lift,
             NoAnswer{NoAnswer::Why::BallisticLift,
-                     "a thrown or jumped lift is followed by velocity at load only"},
+                     say("a thrown or jumped lift is followed by velocity at load only")},
             test::autumn(), test::winter(), test::usualSettings());
         const QString text = flat(textOf(pdf(c, header())));
         QVERIFY(text.contains(u"followed by velocity at load only"_s));
