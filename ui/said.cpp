@@ -51,7 +51,7 @@ QString said(const Words& words) {
 QString said(const std::exception& error) {
     if (const auto* ours = dynamic_cast<const Error*>(&error))
         return said(ours->words());
-    return said(error);
+    return QString::fromUtf8(error.what());
 }
 
 } // namespace slopebook::ui
