@@ -5,6 +5,7 @@
 #include "ui/wording.h"
 
 #include <QAbstractItemModelTester>
+#include <QComboBox>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -103,6 +104,59 @@ private Q_SLOTS:
                                   rows[i].readingInterval, rows[i].smallest, rows[i].reading}));
         QVERIFY(page.view().oneRm()->rowCount() >= 4);
         QVERIFY(page.view().notes().contains(u"MVT"_s));
+    }
+
+    void theCoachsPairIsKeptByAthleteWhileTheWindowIsOpen() {
+        const LiftSession first = test::ladder(
+            1, Date{std::chrono::year{2025}, std::chrono::month{9}, std::chrono::day{1}},
+            {{40, 1.2}, {60, 0.9}, {80, 0.6}});
+        Written w({first, test::autumn(), test::winter()});
+        const AthleteId other = w.book.addAthlete({.name = "Heron", .note = {}});
+        SessionHead head;
+        head.athlete = other;
+        head.date = first.date;
+        const SessionId only = w.book.addSession(head);
+        Set set;
+        set.load = Mass{40'000};
+        set.reps = {{.velocity = 1.1, .excluded = {}}};
+        w.book.addSet(only, w.lift, set);
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        const auto chosen = [&page] {
+            QList<qlonglong> pair;
+            for (const char* name : {"Earlier session", "Later session"})
+                for (const QComboBox* box : page.findChildren<QComboBox*>())
+                    if (box->accessibleName() == QLatin1String(name))
+                        pair << box->currentData().toLongLong();
+            return pair;
+        };
+        const auto pair = [&w](std::size_t from, std::size_t to) {
+            return QList<qlonglong>{raw(w.sessions[from]), raw(w.sessions[to])};
+        };
+        QCOMPARE(chosen(), pair(1, 2));
+        page.compareSessions(w.sessions[0], w.sessions[1]);
+        QCOMPARE(chosen(), pair(0, 1));
+        page.setAthleteAndLift(other, w.lift);
+        QVERIFY(!page.canPrint()); // one load has no line: nothing to compare
+        page.setAthleteAndLift(w.athlete, w.lift);
+        QCOMPARE(chosen(), pair(0, 1));
+        page.refresh(Logbook::What::Sets, {});
+        QCOMPARE(chosen(), pair(0, 1));
+    }
+
+    void theLastTwoThatCanBeComparedAreOffered() {
+        // The newest day holds one load only: it has no line, and the two before it are offered.
+        const LiftSession light = test::ladder(
+            3, Date{std::chrono::year{2026}, std::chrono::month{6}, std::chrono::day{1}},
+            {{40, 1.2}});
+        Written w({test::autumn(), test::winter(), light});
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        QVERIFY(page.canPrint());
+        const auto answer =
+            comparisonOf(w.book.log(), w.athlete, w.lift, w.sessions[0], w.sessions[1]);
+        QVERIFY(answer);
+        QCOMPARE(page.view().sentence(), sentenceText(*answer));
     }
 
     void theOrderOfChoosingDoesNotTurnTheChange() {

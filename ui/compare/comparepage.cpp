@@ -14,6 +14,7 @@
 
 #include <algorithm>
 #include <array>
+#include <tuple>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -27,6 +28,8 @@ void select(QComboBox* box, std::optional<SessionId> session) {
     const QSignalBlocker quiet(box);
     box->setCurrentIndex(session ? box->findData(qlonglong{raw(*session)}) : -1);
 }
+
+constexpr std::size_t fewestPoints = 5; // two lines take four of them
 
 std::optional<SessionId> selected(const QComboBox* box) {
     if (box->currentIndex() < 0)
@@ -50,9 +53,9 @@ void ComparePage::atTheEdge(const Work& work) {
 ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_fromBox(new QComboBox), m_toBox(new QComboBox),
       m_levelBox(new QComboBox), m_variancesBox(new QComboBox), m_paperBox(new QComboBox),
-      m_previewButton(new QPushButton(tr("Print pre&view…"))),
+      m_previewButton(new QPushButton(tr("Pri&nt preview…"))),
       m_printButton(new QPushButton(tr("&Print…"))), m_pdfButton(new QPushButton(tr("Save P&DF…"))),
-      m_partsButton(new QPushButton(tr("Pa&rts"))), m_view(new ComparisonView) {
+      m_partsButton(new QPushButton(tr("Par&ts"))), m_view(new ComparisonView) {
     m_unit = m_logbook.loadUnit();
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
@@ -86,17 +89,17 @@ QWidget* ComparePage::buildChoices() {
         row->addWidget(label);
         row->addWidget(box, stretch);
     };
-    add(tr("&Earlier"), m_fromBox, 3);
-    add(tr("La&ter"), m_toBox, 3);
-    add(tr("Le&vel"), m_levelBox, 0);
+    add(tr("Earl&ier"), m_fromBox, 3);
+    add(tr("Late&r"), m_toBox, 3);
+    add(tr("Level"), m_levelBox, 0);
     add(tr("&Scatter"), m_variancesBox, 0);
     return choices;
 }
 
 QWidget* ComparePage::buildPrintButtons() {
     auto* menu = new QMenu(this);
-    const QStringList names{tr("Chart of both &lines"), tr("Chart of the &change"),
-                            tr("Table by l&oad"), tr("&1RM"), tr("&How it was computed")};
+    const QStringList names{tr("Chart of both &lines"), tr("Chart &of the change"),
+                            tr("&Table by load"), tr("&1RM"), tr("How &it was computed")};
     for (int i = 0; i < 5; ++i) {
         m_parts[i] = menu->addAction(names[i]);
         m_parts[i]->setCheckable(true);
@@ -112,7 +115,7 @@ QWidget* ComparePage::buildPrintButtons() {
     auto* buttons = new QWidget;
     auto* row = new QHBoxLayout(buttons);
     row->setContentsMargins(0, 0, 0, 0);
-    auto* paper = new QLabel(tr("Paper o&f the PDF"));
+    auto* paper = new QLabel(tr("Paper &of the PDF"));
     paper->setBuddy(m_paperBox);
     row->addStretch(1);
     row->addWidget(m_partsButton);
@@ -129,6 +132,7 @@ void ComparePage::connectChoices() {
             m_from = selected(m_fromBox);
             m_to = selected(m_toBox);
             ask();
+            keepPair();
         });
     for (QComboBox* box : {m_levelBox, m_variancesBox})
         connect(box, &QComboBox::currentIndexChanged, this, [this] { ask(); });
@@ -141,8 +145,12 @@ void ComparePage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optio
     const bool other = athlete != m_athlete || lift != m_lift;
     m_athlete = athlete;
     m_lift = lift;
-    if (other)
+    if (other) {
         m_from = m_to = std::nullopt;
+        const auto kept = athlete && lift ? m_pairs.find({*athlete, *lift}) : m_pairs.end();
+        if (kept != m_pairs.end())
+            std::tie(m_from, m_to) = kept->second;
+    }
     atTheEdge([this] {
         readSessions();
         fillChoices();
@@ -161,6 +169,12 @@ void ComparePage::compareSessions(SessionId from, SessionId to) {
         fillChoices();
         ask();
     });
+    keepPair();
+}
+
+void ComparePage::keepPair() {
+    if (m_athlete && m_lift && m_from && m_to)
+        m_pairs[{*m_athlete, *m_lift}] = {*m_from, *m_to};
 }
 
 void ComparePage::readSessions() {
@@ -208,19 +222,21 @@ void ComparePage::fillChoices() {
     select(m_toBox, m_to);
 }
 
-// The newest session against the last one of the block before; where no blocks are kept, against
-// the one before it.
+// The newest test against the last one of the block before; where no blocks are kept, against the
+// one before it. Of those only that can be compared: a day with one load has no line.
 void ComparePage::chooseDefaults() {
     m_from = m_to = std::nullopt;
     const LiftSession* later = nullptr;
     const LiftSession* before = nullptr;
     for (auto s = m_about->sessions.rbegin(); s != m_about->sessions.rend(); ++s) {
-        if (s->points.empty() || s->repeatOf)
+        if (s->repeatOf || !profileOf(*m_about, *s))
             continue;
         if (!later) {
             later = &*s;
             continue;
         }
+        if (later->points.size() + s->points.size() < fewestPoints)
+            continue;
         if (!before)
             before = &*s;
         if (blockOn(m_blocks, s->date) != blockOn(m_blocks, later->date)) {

@@ -11,6 +11,9 @@
 #include <QComboBox>
 #include <QPushButton>
 
+#include <map>
+#include <utility>
+
 namespace slopebook::ui {
 
 class ComparePage : public TaskPage, public ComparesSessions, public Prints {
@@ -38,6 +41,7 @@ private:
     void readSessions();
     void fillChoices();
     void chooseDefaults();
+    void keepPair();
     QString choiceText(const LiftSession& session) const;
     void ask();
     AskSettings asked() const;
@@ -52,6 +56,8 @@ private:
     std::vector<Stored<BlockId, Block>> m_blocks;
     std::vector<Stored<DeviceId, Device>> m_devices;
     std::optional<SessionId> m_from, m_to;
+    /// What the coach chose, by athlete and lift, while the window is open.
+    std::map<std::pair<AthleteId, LiftId>, std::pair<SessionId, SessionId>> m_pairs;
     std::optional<answers::Comparison> m_comparison;
     LoadUnit m_unit = LoadUnit::Kilograms;
 
