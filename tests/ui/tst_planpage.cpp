@@ -101,6 +101,8 @@ private Q_SLOTS:
     void saysWhatIsMissing();
     void plansFromTheLatestSession();
     void theTableAnswersToTheForm();
+    void theAimIsPutOverFromShareToSpeed();
+    void theAgeOfTheLineIsTold();
     void poundsAreShown();
     void badNumbersAreSaid();
     void restrictedFlowComesWithItsText();
@@ -163,6 +165,51 @@ void TestPlanPage::theTableAnswersToTheForm() {
     aim->setCurrentIndex(0); // every load
     QVERIFY(page.loads().plan()->chosen.empty());
     QVERIFY(!page.canPrint());
+}
+
+void TestPlanPage::theAimIsPutOverFromShareToSpeed() {
+    World world;
+    PlanPage page(world.book);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    auto* aim = named<QComboBox>(page, u"Aim at"_s);
+    auto* from = named<QLineEdit>(page, u"Aim, from"_s);
+    auto* to = named<QLineEdit>(page, u"Aim, to"_s);
+    QCOMPARE(from->text(), u"70"_s);
+    // Section 10.3, column B: v = 1.690 - 0.010567 L or so; at 70 % (100.69 kg) 0.63 m/s.
+    const auto& line = page.loads().plan()->profile.line;
+    const double expected = line.intercept + line.slope * 0.7 * 143.845391477;
+    aim->setCurrentIndex(2);
+    QCOMPARE(from->text(), QString::number(expected, 'f', 2));
+    QVERIFY(to->text().isEmpty());
+    QVERIFY(page.canPrint());
+    QVERIFY(std::abs(page.loads().plan()->aim->low - 0.7 * 143.845391477) < 0.6);
+    aim->setCurrentIndex(0); // every load
+    aim->setCurrentIndex(1);
+    QCOMPARE(from->text(), u"70"_s);
+    // Without a line there is nothing to go by.
+    page.setAthleteAndLift(world.athlete, world.book.addLift(Lift{.name = "Squat"}));
+    aim->setCurrentIndex(2);
+    QVERIFY(from->text().isEmpty());
+}
+
+void TestPlanPage::theAgeOfTheLineIsTold() {
+    World world; // the latest test: 2026-01-17
+    const auto told = [&world](std::function<Date()> today) {
+        PlanPage page(world.book, nullptr, std::move(today));
+        page.setAthleteAndLift(world.athlete, world.lift);
+        return page.findChild<QLabel*>(u"lineAge"_s)->text();
+    };
+    const auto on = [](unsigned month, unsigned day) {
+        return [=] {
+            return Date{std::chrono::year{2026}, std::chrono::month{month}, std::chrono::day{day}};
+        };
+    };
+    QVERIFY2(told(on(1, 20)).contains(u"3 days"_s), qPrintable(told(on(1, 20))));
+    QVERIFY2(told(on(2, 7)).contains(u"3 weeks"_s), qPrintable(told(on(2, 7))));
+    QVERIFY(!told(on(2, 7)).contains(u"old: over"_s) && told(on(2, 7)).endsWith(u"old."_s));
+    QVERIFY2(told(on(3, 14)).contains(u"8 weeks"_s) && told(on(3, 14)).contains(u"test again"_s),
+             qPrintable(told(on(3, 14))));
+    QVERIFY(!told({}).isEmpty() && !told({}).contains(u"weeks"_s));
 }
 
 void TestPlanPage::poundsAreShown() {

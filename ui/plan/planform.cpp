@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plan/planform.h"
 
+#include "core/answers/share.h"
 #include "core/model/errors.h"
 #include "ui/entry/setline.h"
 #include "ui/plan/equipmentdialog.h"
@@ -13,6 +14,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QPushButton>
 #include <QSpinBox>
 
@@ -46,12 +48,13 @@ void PlanForm::setUnit(LoadUnit unit) {
 
 PlanForm::PlanForm(QWidget* parent)
     : QWidget(parent), m_session(new QComboBox), m_equipment(new QComboBox), m_bar(new QComboBox),
-      m_new(new QPushButton(tr("Ne&w…"))), m_change(new QPushButton(tr("Chan&ge…"))),
-      m_remove(new QPushButton(tr("Re&move"))), m_ceiling(new QLineEdit), m_aim(new QComboBox),
+      m_new(new QPushButton(tr("Ne&w…"))), m_change(new QPushButton(tr("Cha&nge…"))),
+      m_remove(new QPushButton(tr("&Remove"))), m_ceiling(new QLineEdit), m_aim(new QComboBox),
       m_from(new QLineEdit), m_to(new QLineEdit), m_side(new QComboBox), m_loss(new QLineEdit),
       m_sets(new QSpinBox), m_reps(new QSpinBox), m_unit(new QComboBox),
-      m_restricted(new QCheckBox(tr("Restricted-&flow window"))),
-      m_history(new QCheckBox(tr("&Borrow from earlier sessions"))), m_aimUnit(new QLabel) {
+      m_restricted(new QCheckBox(tr("Restricted-flow window"))),
+      m_history(new QCheckBox(tr("B&orrow from earlier sessions"))), m_aimUnit(new QLabel),
+      m_fieldsHold(PercentAim) {
     build();
     connectFields();
     fitFields();
@@ -81,25 +84,25 @@ void PlanForm::build() {
 
     auto* form = new QFormLayout(this);
     form->setVerticalSpacing(4); // all rows stand in a window of 720 at a scale of 1.5
-    form->addRow(tr("&Session of the line"), m_session);
-    form->addRow(tr("Equi&pment"), m_equipment);
+    form->addRow(tr("Sess&ion of the line"), m_session);
+    form->addRow(tr("Eq&uipment"), m_equipment);
     auto* buttons = new QHBoxLayout;
     for (QPushButton* button : {m_new, m_change, m_remove})
         buttons->addWidget(button);
     form->addRow(QString(), buttons);
     form->addRow(tr("Bar"), m_bar);
     form->addRow(tr("Ceiling toda&y"), m_ceiling);
-    form->addRow(tr("&Aim at"), m_aim);
+    form->addRow(tr("Ai&m at"), m_aim);
     auto* window = new QHBoxLayout;
     window->addWidget(m_from);
     window->addWidget(m_to);
     window->addWidget(m_aimUnit);
     form->addRow(tr("From, to"), window);
     form->addRow(tr("Load"), m_side);
-    form->addRow(tr("Stop after l&osing (%)"), m_loss);
+    form->addRow(tr("Sto&p after losing (%)"), m_loss);
     form->addRow(tr("Sets"), m_sets);
     form->addRow(tr("Reps"), m_reps);
-    form->addRow(tr("Show loads &in"), m_unit);
+    form->addRow(tr("Show loads in"), m_unit);
     form->addRow(m_restricted);
     form->addRow(m_history);
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
@@ -125,6 +128,7 @@ void PlanForm::nameFields() {
 
 void PlanForm::connectFields() {
     connect(m_equipment, &QComboBox::currentIndexChanged, this, &PlanForm::listBars);
+    connect(m_aim, &QComboBox::currentIndexChanged, this, &PlanForm::putOverAim);
     for (QComboBox* box : {m_session, m_equipment, m_bar, m_aim, m_side, m_unit})
         connect(box, &QComboBox::currentIndexChanged, this, [this] {
             fitFields();
@@ -145,6 +149,28 @@ void PlanForm::connectFields() {
         if (const auto id = equipmentId())
             Q_EMIT removeEquipmentWanted(*id);
     });
+}
+
+// 70 is a share; as a speed it would be nonsense. Every load asks for neither and changes nothing.
+void PlanForm::putOverAim() {
+    const int aim = m_aim->currentIndex();
+    if (aim == Everything || aim == m_fieldsHold)
+        return;
+    m_fieldsHold = aim;
+    for (QLineEdit* field : {m_from, m_to})
+        field->setText(putOver(field->text(), aim));
+}
+
+QString PlanForm::putOver(const QString& typed, int aim) const {
+    const std::u16string words = typed.trimmed().toStdU16String();
+    const auto value = readDecimal(words);
+    if (!value || !m_line)
+        return {};
+    const auto other = aim == SpeedAim ? answers::speedAtShare(*m_line, *value)
+                                       : answers::shareAtSpeed(*m_line, *value);
+    if (!other || *other <= 0)
+        return {};
+    return QLocale().toString(*other, 'f', aim == SpeedAim ? 2 : 0);
 }
 
 void PlanForm::fitFields() {

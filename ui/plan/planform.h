@@ -45,6 +45,9 @@ public:
     void setSessions(const std::vector<LiftSession>& sessions);
     void setEquipment(const std::vector<Stored<EquipmentId, Equipment>>& equipment);
     void chooseEquipment(EquipmentId id);
+    /// The line that is planned from: where the aim changes between a share of the 1RM and a speed,
+    /// the fields are put over by it. Nothing: they are emptied.
+    void setLine(std::optional<answers::Profile> line) { m_line = std::move(line); }
     /// Throws BadInput for a field that holds no number.
     PlanChoice choice() const;
 
@@ -59,6 +62,8 @@ private:
     void nameFields();
     void connectFields();
     void fitFields();
+    void putOverAim();
+    QString putOver(const QString& typed, int aim) const;
     void listBars();
     std::optional<EquipmentId> equipmentId() const;
 
@@ -80,6 +85,8 @@ private:
     QCheckBox* m_restricted;
     QCheckBox* m_history;
     QLabel* m_aimUnit;
+    int m_fieldsHold;                       ///< which aim the two fields were typed for
+    std::optional<answers::Profile> m_line; ///< planned from
     std::vector<Stored<EquipmentId, Equipment>> m_known;
 };
 

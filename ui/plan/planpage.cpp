@@ -53,11 +53,11 @@ void PlanPage::atTheEdge(const Work& work) {
     }
 }
 
-PlanPage::PlanPage(Logbook& logbook, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_form(new PlanForm), m_tabs(new QTabWidget),
-      m_sentence(new QLabel), m_table(new QTableView), m_model(new PlanModel(this)),
-      m_cautions(new QLabel), m_borrowed(new QLabel), m_next(new NextTestPane),
-      m_relations(new RelationPane) {
+PlanPage::PlanPage(Logbook& logbook, QWidget* parent, std::function<Date()> today)
+    : TaskPage(parent), m_logbook(logbook), m_today(std::move(today)), m_form(new PlanForm),
+      m_tabs(new QTabWidget), m_age(new QLabel), m_sentence(new QLabel), m_table(new QTableView),
+      m_model(new PlanModel(this)), m_cautions(new QLabel), m_borrowed(new QLabel),
+      m_next(new NextTestPane), m_relations(new RelationPane) {
     build();
     connectParts();
     ask();
@@ -66,7 +66,7 @@ PlanPage::PlanPage(Logbook& logbook, QWidget* parent)
 void PlanPage::build() {
     m_form->setUnit(m_logbook.loadUnit());
     m_next->setUnit(m_logbook.loadUnit());
-    for (QLabel* label : {m_sentence, m_cautions, m_borrowed}) {
+    for (QLabel* label : {m_age, m_sentence, m_cautions, m_borrowed}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
@@ -74,6 +74,8 @@ void PlanPage::build() {
     strong.setBold(true);
     m_sentence->setFont(strong);
     m_cautions->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_age->setAccessibleName(tr("The line that is planned from"));
+    m_age->setObjectName(u"lineAge"_s);
     m_sentence->setAccessibleName(tr("What is planned"));
     m_borrowed->setAccessibleName(tr("Borrowed from earlier sessions"));
     m_cautions->setAccessibleName(tr("Cautions"));
@@ -95,6 +97,7 @@ void PlanPage::build() {
     split->setStretchFactor(1, 2);
     auto* loads = new QWidget;
     auto* column = new QVBoxLayout(loads);
+    column->addWidget(m_age);
     column->addWidget(m_sentence);
     column->addWidget(m_borrowed);
     column->addWidget(split, 1);
@@ -167,8 +170,18 @@ void PlanPage::readRelations() {
         answers::publishedRelation(lift.name, lift.kind));
 }
 
+void PlanPage::showAge() {
+    m_age->setText(m_profile
+                       ? planwords::lineAgeText(m_profile->session.date,
+                                                m_today ? std::optional(m_today()) : std::nullopt)
+                       : QString());
+    m_age->setVisible(m_profile.has_value());
+    m_form->setLine(m_profile);
+}
+
 void PlanPage::ask() {
     m_profile.reset();
+    showAge();
     atTheEdge([this] {
         m_choice = m_form->choice();
         if (!m_about)
@@ -196,6 +209,7 @@ void PlanPage::ask() {
         if (noShare) // every load is shown instead, with its speed
             settings.target.reset();
         m_profile = *profile;
+        showAge();
         const auto plan = answers::plan(m_about->lift.value, *profile, settings);
         if (!plan)
             showReason(asSentence(noAnswerText(plan.why())));

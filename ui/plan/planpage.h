@@ -10,6 +10,7 @@
 #include "ui/shell/taskpage.h"
 
 #include <filesystem>
+#include <functional>
 
 class QLabel;
 class QTableView;
@@ -23,7 +24,9 @@ class RelationPane;
 class PlanPage : public TaskPage, public Prints {
     Q_OBJECT
 public:
-    explicit PlanPage(Logbook& logbook, QWidget* parent = nullptr);
+    /// today: how old a line is, is told by it; without it only its day is.
+    explicit PlanPage(Logbook& logbook, QWidget* parent = nullptr,
+                      std::function<Date()> today = {});
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
@@ -47,6 +50,7 @@ private:
     void ask();
     void askNextTest();
     void readRelations();
+    void showAge();
     void showReason(const QString& reason);
     void showPlan(const answers::Plan& plan);
     void showChosen();
@@ -58,6 +62,7 @@ private:
     void atTheEdge(const Work& work);
 
     Logbook& m_logbook;
+    std::function<Date()> m_today;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
     std::optional<Background> m_about;
@@ -67,6 +72,7 @@ private:
 
     PlanForm* m_form;
     QTabWidget* m_tabs;
+    QLabel* m_age; ///< of the line
     QLabel* m_sentence;
     QTableView* m_table;
     PlanModel* m_model;

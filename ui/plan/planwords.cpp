@@ -21,6 +21,8 @@ struct Plan {
     Q_DECLARE_TR_FUNCTIONS(Plan)
 };
 
+constexpr int weeksFresh = 4; // common practice
+
 QString pieceText(ExactMass mass, MassUnit unit) {
     return loadNumber(in(unit, mass)) + u' ' + QString::fromLatin1(word(unit).data(), 2);
 }
@@ -126,6 +128,23 @@ QString borrowedText(const Answer<answers::History>& history, const answers::Pro
             said += Plan::tr(" (%1 to %2)").arg(kg(own->low), kg(own->high));
     }
     return said + u'.';
+}
+
+QString lineAgeText(Date test, std::optional<Date> today) {
+    const QString day = dateText(test);
+    if (!today || daysBetween(test, *today) < 0)
+        return Plan::tr("The line is of %1.").arg(day);
+    const int days = static_cast<int>(daysBetween(test, *today));
+    if (days < 7)
+        return Plan::tr("The line is of %1, %n days old.", nullptr, days).arg(day);
+    const int weeks = days / 7;
+    const QString age = Plan::tr("The line is of %1, %n weeks old.", nullptr, weeks).arg(day);
+    if (weeks < weeksFresh)
+        return age;
+    return age + u' ' +
+           Plan::tr("That is old: over %1 weeks a line moves with training, so test again, or "
+                    "go by the speeds (common practice).")
+               .arg(weeksFresh);
 }
 
 QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit unit) {

@@ -33,6 +33,9 @@ QString relatedText(const answers::RelatedLoad& load);
 QString borrowedText(const Answer<answers::History>& history, const answers::Profile& profile,
                      LoadUnit unit);
 
+/// "The line is of 14 March 2026." With today: its age, and from four weeks on that it is old.
+QString lineAgeText(Date test, std::optional<Date> today);
+
 /// Each caution as a sentence.
 QStringList cautionTexts(const std::vector<answers::Caution>& cautions,
                          LoadUnit unit = LoadUnit::Kilograms);

@@ -143,7 +143,7 @@ void Workspace::buildTasks() {
                 showTask(0); // the session form
                 m_entry->offerSpeeds(speeds, kind);
             });
-    addTask(new PlanPage(*m_logbook, nullptr));
+    addTask(new PlanPage(*m_logbook, nullptr, m_today));
     addTask(new BlocksPage(*m_logbook, m_today));
     addTask(new SquadPage(*m_logbook, nullptr));
     addTask(new NoisePage(*m_logbook, nullptr));
