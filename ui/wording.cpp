@@ -66,7 +66,7 @@ QString readingText(const answers::ReadChange& read, int decimals) {
     if (read.beyondSmallest)
         return Wording::tr("%1, by over %2").arg(word, m);
     if (read.withinSmallest)
-        return Wording::tr("%1, by under %2").arg(word, m);
+        return Wording::tr("%1, but by less than matters (%2)").arg(word, m);
     return word;
 }
 

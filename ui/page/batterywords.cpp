@@ -41,10 +41,18 @@ QString asymmetryText(const Answer<answers::Asymmetry>& asymmetry) {
     return asymmetry ? ui::asymmetryText(*asymmetry) : noAnswerClause(asymmetry.why());
 }
 
+/// A change for certain, and for certain too small to matter.
+bool surelySmall(const answers::TestChange& test) {
+    return test.read.withinSmallest && (test.read.reading == answers::Reading::Better ||
+                                        test.read.reading == answers::Reading::Worse);
+}
+
 QString readingText(const answers::TestChange& test) {
     QString words = readingWord(test.read.reading);
     if (test.read.beyondSmallest)
         words += QStringLiteral(" > m");
+    else if (surelySmall(test))
+        words += QStringLiteral(" < m");
     if (!test.context.empty())
         words += QStringLiteral(" *");
     return words;
@@ -141,6 +149,8 @@ QStringList batteryNotes(const answers::BatteryComparison& battery) {
     if (std::any_of(battery.tests.begin(), battery.tests.end(),
                     [](const auto& test) { return test.read.beyondSmallest; }))
         lines << Words::tr("> m: by more than the smallest change that matters.");
+    if (std::any_of(battery.tests.begin(), battery.tests.end(), surelySmall))
+        lines << Words::tr("< m: certain, but less than the smallest change that matters.");
     if (!battery.notDrawn.empty()) {
         QStringList names;
         for (const auto& one : battery.notDrawn)

@@ -81,6 +81,18 @@ std::optional<stats::Interval> ofLine(const Profile& p) {
     return p.oneRm ? p.oneRm->interval : std::nullopt;
 }
 
+/// The size is told in words; the smallest change that matters stands below.
+QString sizedReading(const answers::ReadChange& read) {
+    const QString word = readingWord(read.reading);
+    const bool changed =
+        read.reading == answers::Reading::Better || read.reading == answers::Reading::Worse;
+    if (changed && read.beyondSmallest)
+        return Page::tr("%1, by more than matters").arg(word);
+    if (changed && read.withinSmallest)
+        return Page::tr("%1, but by less than matters").arg(word);
+    return word;
+}
+
 } // namespace
 
 QString titleText(const PageHeader& header) {
@@ -162,7 +174,7 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                        .fromQuiet = far(c.from),
                        .toQuiet = far(c.to)};
         if (change)
-            first.reading = readingWord(change->read.reading);
+            first.reading = sizedReading(change->read);
         rows.push_back(first);
         OneRmRow noisy{.label = Page::tr("%1 incl. the MVT's SD; change incl. noise").arg(level),
                        .from = interval(withMvt(c.from), unit),
