@@ -14,7 +14,7 @@ NoisePage::NoisePage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_noise(new NoiseView(logbook)), m_agreement(new AgreementView(logbook)) {
     auto* tabs = new QTabWidget;
     tabs->addTab(m_noise, tr("From &repeat tests"));
-    tabs->addTab(m_agreement, tr("Between de&vices"));
+    tabs->addTab(m_agreement, tr("&Between devices"));
     tabs->tabBar()->setAccessibleName(tr("Kinds of noise"));
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(tabs);

@@ -7,6 +7,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <cmath>
 
 using namespace Qt::Literals::StringLiterals;
@@ -71,6 +72,11 @@ QStringList noiseHeadings(LoadUnit unit) {
 std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups, LoadUnit unit) {
     std::vector<TextTable::Row> rows;
     for (const NoiseGroup& group : groups) {
+        TextTable::Row inUse = inUseRow(group);
+        while (inUse.cells.size() < 10)
+            inUse.cells << QString();
+        inUse.cells << asSentence(dayNoiseText(group.inUse));
+        rows.push_back(std::move(inUse));
         if (group.noise) {
             for (const answers::NoiseAtLoad& at : group.noise->atLoads)
                 rows.push_back(
@@ -83,13 +89,23 @@ std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups, LoadUn
             cells << NoiseWords::tr("no noise of its own: %1").arg(said(group.noise.why().reason));
             rows.push_back({.cells = cells, .quiet = {3}});
         }
-        TextTable::Row inUse = inUseRow(group);
-        while (inUse.cells.size() < 10)
-            inUse.cells << QString();
-        inUse.cells << asSentence(dayNoiseText(group.inUse));
-        rows.push_back(std::move(inUse));
     }
     return rows;
+}
+
+QString inUseText(std::span<const NoiseGroup> groups) {
+    const auto hasOwn = [groups](const NoiseGroup& all) {
+        return std::ranges::any_of(groups, [&all](const NoiseGroup& one) {
+            return !one.athlete.empty() && one.device == all.device && one.lift == all.lift;
+        });
+    };
+    QStringList lines;
+    for (const NoiseGroup& group : groups)
+        if (!group.athlete.empty() || !hasOwn(group))
+            lines << NoiseWords::tr("In use for %1, %2, %3: %4")
+                         .arg(text(group.lift.name), deviceText(group), whoseText(group),
+                              dayNoiseText(group.inUse));
+    return lines.join(u'\n');
 }
 
 QStringList repeatHeadings() {

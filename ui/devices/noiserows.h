@@ -18,6 +18,10 @@ QStringList noiseHeadings(LoadUnit unit = LoadUnit::Kilograms);
 std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups,
                                       LoadUnit unit = LoadUnit::Kilograms);
 
+/// The figure that readings are made with, one line a lift and device: the chosen athlete's where
+/// there is one.
+QString inUseText(std::span<const NoiseGroup> groups);
+
 QStringList repeatHeadings();
 /// The repeat tests behind the groups.
 std::vector<TextTable::Row> repeatRows(std::span<const NoiseGroup> groups,

@@ -41,7 +41,15 @@ NoiseView::NoiseView(Logbook& logbook, QWidget* parent) : QWidget(parent), m_log
 }
 
 void NoiseView::build() {
-    m_every = new QCheckBox(tr("&Every lift"));
+    m_every = new QCheckBox(tr("Ever&y lift"));
+    m_inUse = new QLabel;
+    m_inUse->setWordWrap(true);
+    m_inUse->setObjectName(QStringLiteral("inUse"));
+    m_inUse->setAccessibleName(tr("The noise in use"));
+    m_inUse->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    QFont strong = m_inUse->font();
+    strong.setBold(true);
+    m_inUse->setFont(strong);
     m_told = new QLabel;
     m_told->setWordWrap(true);
     m_told->setAccessibleName(tr("Notes"));
@@ -52,7 +60,7 @@ void NoiseView::build() {
     auto* under = new QWidget;
     auto* column = new QVBoxLayout(under);
     column->setContentsMargins(0, 0, 0, 0);
-    auto* title = new QLabel(tr("&Repeat tests used"));
+    auto* title = new QLabel(tr("Repeat &tests used"));
     title->setBuddy(m_repeatView);
     column->addWidget(title);
     column->addWidget(m_repeatView, 1);
@@ -62,6 +70,7 @@ void NoiseView::build() {
     split->addWidget(under);
     split->setSizes({340, 160});
     auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_inUse);
     layout->addWidget(m_every);
     layout->addWidget(split, 1);
     layout->addWidget(m_told);
@@ -86,6 +95,8 @@ void NoiseView::reload() {
                      noiseGroups(m_logbook.log(), m_logbook.context(lift.id), m_athlete))
                     groups.push_back(std::move(group));
         const auto names = namesIn(m_logbook.log(), groups);
+        m_inUse->setText(inUseText(groups));
+        m_inUse->setVisible(!groups.empty() && !m_every->isChecked()); // else the table alone
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()),
                           noiseRows(groups, m_logbook.loadUnit()), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);

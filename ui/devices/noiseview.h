@@ -34,6 +34,7 @@ private:
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
     QCheckBox* m_every;
+    QLabel* m_inUse; ///< what readings are made with, before all tables
     QLabel* m_told;
     TextTable* m_noise;
     TextTable* m_repeats;
