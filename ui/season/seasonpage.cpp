@@ -3,8 +3,10 @@
 
 #include "ui/questions/liftcontext.h"
 #include "ui/said.h"
+#include "ui/season/seasonprint.h"
 #include "ui/season/seasonrows.h"
 #include "ui/shell/format.h"
+#include "ui/shell/paperwork.h"
 #include "ui/shell/rowtable.h"
 #include "ui/wording.h"
 
@@ -61,8 +63,6 @@ QWidget* SeasonPage::buildChoices() {
     m_loads->setAccessibleName(tr("Load to follow"));
     m_baselines = new QComboBox;
     m_baselines->setAccessibleName(tr("Baseline session"));
-    m_useAsBaseline = new QPushButton(tr("Use the selected as &baseline"));
-    m_compare = new QPushButton(tr("&Compare it with the baseline"));
     auto* box = new QWidget;
     auto* row = new QHBoxLayout(box);
     row->setContentsMargins(0, 0, 0, 0);
@@ -72,12 +72,25 @@ QWidget* SeasonPage::buildChoices() {
         row->addWidget(label);
         row->addWidget(combo);
     };
-    add(tr("&Load"), m_loads);
+    add(tr("L&oad"), m_loads);
     add(tr("Ba&seline"), m_baselines);
     row->addStretch(1);
+    return box;
+}
+
+QLayout* SeasonPage::buildButtons() {
+    m_useAsBaseline = new QPushButton(tr("Use the selected as &baseline"));
+    m_compare = new QPushButton(tr("Compare &it with the baseline"));
+    m_preview = new QPushButton(tr("Pri&nt preview…"));
+    m_print = new QPushButton(tr("&Print…"));
+    m_pdf = new QPushButton(tr("Save P&DF…"));
+    auto* row = new QHBoxLayout;
     row->addWidget(m_useAsBaseline);
     row->addWidget(m_compare);
-    return box;
+    row->addStretch(1);
+    for (QPushButton* button : {m_preview, m_print, m_pdf})
+        row->addWidget(button);
+    return row;
 }
 
 void SeasonPage::build() {
@@ -111,6 +124,7 @@ void SeasonPage::build() {
     layout->addWidget(split, 1);
     layout->addWidget(m_settling);
     layout->addWidget(m_notes);
+    layout->addLayout(buildButtons());
 }
 
 void SeasonPage::connectParts() {
@@ -133,6 +147,9 @@ void SeasonPage::connectParts() {
         if (const auto row = currentRow())
             setBaseline(m_chart->data().points[*row].session);
     });
+    connect(m_preview, &QPushButton::clicked, this, &SeasonPage::printPreview);
+    connect(m_print, &QPushButton::clicked, this, &SeasonPage::print);
+    connect(m_pdf, &QPushButton::clicked, this, &SeasonPage::writePdf);
     connect(m_compare, &QPushButton::clicked, this, [this] {
         const auto row = currentRow();
         const auto& shown = m_chart->data();
@@ -140,6 +157,43 @@ void SeasonPage::connectParts() {
             Q_EMIT comparisonWanted(shown.points[std::size_t(shown.baseline)].session,
                                     shown.points[*row].session);
     });
+}
+
+void SeasonPage::writePdfTo(const std::filesystem::path& file, page::Paper paper) const {
+    page::writePagesPdf(pages(), paper, file);
+}
+
+page::Print SeasonPage::pages() const {
+    return seasonPrint({.athlete = text(m_about->athlete.value.name),
+                        .lift = tr("%1 (%2)").arg(text(m_about->lift.value.name),
+                                                  kindText(m_about->lift.value.kind)),
+                        .follow = *m_follow,
+                        .chart = m_chart->data(),
+                        .blocks = m_blocks,
+                        .level = AskSettings{}.level});
+}
+
+void SeasonPage::writePdf() {
+    if (!canPrint())
+        return;
+    const QString said = paperwork::savePdf(
+        this, tr("Save the season as PDF"),
+        tr("%1 %2 season at %3")
+            .arg(text(m_about->athlete.value.name), text(m_about->lift.value.name),
+                 loadWithUnit(kilograms(m_follow->load), m_logbook.loadUnit())),
+        [this](const auto& file) { writePdfTo(file, paperwork::desktopPaper()); });
+    if (!said.isEmpty())
+        Q_EMIT message(said);
+}
+
+void SeasonPage::print() {
+    if (canPrint())
+        paperwork::print(this, pages());
+}
+
+void SeasonPage::printPreview() {
+    if (canPrint())
+        paperwork::preview(this, tr("The page as it is printed"), pages());
 }
 
 void SeasonPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
@@ -225,6 +279,7 @@ void SeasonPage::ask() {
 void SeasonPage::showFollow(const answers::Follow& follow) {
     const double level = AskSettings{}.level;
     const LoadUnit unit = m_logbook.loadUnit();
+    m_follow = follow;
     m_chart->setData(seasonData(follow, m_blocks, m_about->lift.value.kind, level, unit));
     const auto row = currentRow();
     m_settlingTexts.clear();
@@ -249,6 +304,7 @@ void SeasonPage::showFollow(const answers::Follow& follow) {
 }
 
 void SeasonPage::showNothing(const QString& why) {
+    m_follow.reset();
     m_chart->setData({});
     m_table->setTable(seasonHeadings(m_logbook.loadUnit()), {}, 3, 7);
     m_notes->hide();
@@ -271,6 +327,8 @@ void SeasonPage::sessionPicked() {
     const bool other = row && int(*row) != m_chart->data().baseline;
     m_useAsBaseline->setEnabled(other);
     m_compare->setEnabled(other);
+    for (QPushButton* button : {m_preview, m_print, m_pdf})
+        button->setEnabled(canPrint());
     const QString settling = row ? m_settlingTexts.value(static_cast<qsizetype>(*row)) : QString();
     m_settling->setText(settling);
     m_settling->setVisible(!settling.isEmpty());

@@ -4,18 +4,20 @@
 #pragma once
 
 #include "ui/compare/texttable.h"
+#include "ui/page/pages.h"
 #include "ui/questions/questions.h"
 #include "ui/season/seasonchart.h"
 #include "ui/shell/taskpage.h"
 
 class QComboBox;
 class QLabel;
+class QLayout;
 class QPushButton;
 class QTableView;
 
 namespace slopebook::ui {
 
-class SeasonPage final : public TaskPage {
+class SeasonPage final : public TaskPage, public Prints {
     Q_OBJECT
 public:
     explicit SeasonPage(Logbook& logbook, QWidget* parent = nullptr);
@@ -23,12 +25,20 @@ public:
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
 
+    bool canPrint() const override { return m_follow.has_value(); }
+    void print() override;
+    void printPreview() override;
+    void writePdf() override;
+    /// Without asking for a name. Throws LogError; canPrint() must hold.
+    void writePdfTo(const std::filesystem::path& file, page::Paper paper) const;
+
     const SeasonChart& chart() const { return *m_chart; }
     const TextTable& table() const { return *m_table; }
     void setBaseline(SessionId session);
 
 private:
     QWidget* buildChoices();
+    QLayout* buildButtons();
     void build();
     void connectParts();
     void reload();
@@ -39,6 +49,7 @@ private:
     void showNothing(const QString& why);
     void sessionPicked();
     std::optional<std::size_t> currentRow() const;
+    page::Print pages() const;
 
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;
@@ -46,6 +57,7 @@ private:
     std::optional<Background> m_about;
     std::optional<Mass> m_load;
     std::optional<SessionId> m_baseline;
+    std::optional<answers::Follow> m_follow; ///< what is shown
     std::vector<Stored<BlockId, Block>> m_blocks;
     std::vector<Stored<DeviceId, Device>> m_devices;
 
@@ -53,6 +65,9 @@ private:
     QComboBox* m_baselines;
     QPushButton* m_useAsBaseline;
     QPushButton* m_compare;
+    QPushButton* m_preview;
+    QPushButton* m_print;
+    QPushButton* m_pdf;
     SeasonChart* m_chart;
     TextTable* m_table;
     QTableView* m_view;

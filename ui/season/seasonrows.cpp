@@ -22,6 +22,7 @@ struct SeasonRows {
 
 constexpr int speedDecimals = 3;
 constexpr int massDecimals = 1;
+constexpr double daysOfAMonth = 365.25 / 12;
 
 QString dayText(const LiftSession& session) {
     const QString day = dateText(session.date);
@@ -124,15 +125,37 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
     return rows;
 }
 
+QString latestText(const answers::Follow& follow) {
+    const answers::Followed& last = follow.sessions.back();
+    const QString day = dayText(last.session);
+    if (follow.baseline + 1 == follow.sessions.size())
+        return SeasonRows::tr("%1 is the baseline: nothing later to compare with it.").arg(day);
+    const QString base = dayText(follow.sessions[follow.baseline].session);
+    if (!last.change)
+        return SeasonRows::tr("%1 against %2: no figure.").arg(day, base);
+    return SeasonRows::tr("%1 against %2: %3 m/s (%4), %5.")
+        .arg(day, base, signedNumber(last.change->read.change, speedDecimals),
+             signedRangeText(last.change->read.interval, speedDecimals),
+             readingText(last.change->read, speedDecimals));
+}
+
 QString trendText(const answers::Follow& follow, double level) {
     if (!follow.trend)
         return SeasonRows::tr("No trend: %1.").arg(said(follow.trend.why().reason));
-    QString text = SeasonRows::tr("Trend over %1 sessions: %2 m/s a week")
-                       .arg(follow.trend->sessions)
-                       .arg(signedNumber(follow.trend->perWeek, speedDecimals));
-    if (follow.trend->interval)
-        text += SeasonRows::tr(" (%1 %2)")
-                    .arg(levelText(level), signedRangeText(*follow.trend->interval, speedDecimals));
+    const double perMonth = daysOfAMonth / 7;
+    const auto per = [&](const QString& words, double scale) {
+        QString text = words.arg(signedNumber(scale * follow.trend->perWeek, speedDecimals));
+        if (const auto& within = follow.trend->interval)
+            text += SeasonRows::tr(" (%1 %2)")
+                        .arg(levelText(level),
+                             signedRangeText({scale * within->low, scale * within->high},
+                                             speedDecimals));
+        return text;
+    };
+    const QString text =
+        SeasonRows::tr("Trend over %1 sessions: %2, %3")
+            .arg(QString::number(follow.trend->sessions), per(SeasonRows::tr("%1 m/s per week"), 1),
+                 per(SeasonRows::tr("%1 m/s per month"), perMonth));
     return text + u'.';
 }
 
