@@ -35,7 +35,7 @@ constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
 } // namespace
 
 SquadPage::SquadPage(Logbook& logbook, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_from(new PeriodChooser(tr("&From"), tr("Earlier"))),
+    : TaskPage(parent), m_logbook(logbook), m_from(new PeriodChooser(tr("F&rom"), tr("Earlier"))),
       m_to(new PeriodChooser(tr("&To"), tr("Later"))) {
     build();
     connectParts();
@@ -46,7 +46,7 @@ QWidget* SquadPage::buildChoices() {
     m_part = new QComboBox;
     m_part->setAccessibleName(tr("What is compared"));
     m_part->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    auto* label = new QLabel(tr("&Shown"));
+    auto* label = new QLabel(tr("Sho&wn"));
     label->setBuddy(m_part);
     auto* box = new QWidget;
     auto* column = new QVBoxLayout(box);
@@ -88,10 +88,10 @@ void SquadPage::build() {
     split->addWidget(scroll);
     split->addWidget(m_view);
     split->setSizes({500, 720});
-    m_compare = new QPushButton(tr("&Compare both sessions"));
+    m_compare = new QPushButton(tr("Compare &both sessions"));
     m_compare->setToolTip(tr("A double click on the athlete does the same"));
     m_open = new QPushButton(tr("&Open the later session"));
-    m_preview = new QPushButton(tr("Print pre&view…"));
+    m_preview = new QPushButton(tr("Pri&nt preview…"));
     m_print = new QPushButton(tr("&Print…"));
     m_pdf = new QPushButton(tr("Save P&DF…"));
     auto* buttons = new QHBoxLayout;
@@ -104,6 +104,7 @@ void SquadPage::build() {
     m_progress->setRange(0, 1000);
     m_progress->setAccessibleName(tr("Progress"));
     m_stop = new QPushButton(tr("&Stop"));
+    m_stop->setObjectName(u"stop"_s);
     m_work = new QWidget;
     auto* work = new QHBoxLayout(m_work);
     work->setContentsMargins(0, 0, 0, 0);
@@ -212,12 +213,16 @@ void SquadPage::ask() {
     m_answer = answer;
     m_progress->setValue(0);
     m_job.start([answer, file = m_logbook.log().file(), access = m_logbook.log().access(),
-                 context = m_logbook.context(*m_lift), from = m_from->period(),
-                 to = m_to->period()](const Progress& progress) {
+                 context = m_logbook.context(*m_lift), from = m_from->period(), to = m_to->period(),
+                 pace = m_pace](const Progress& progress) {
         const bool salvage = access == log::Access::Salvage;
         const log::Log own =
             log::Log::open(file, salvage ? log::Access::Salvage : log::Access::ReadOnly);
-        *answer = squadOf(own, context, from, to, {}, {}, progress);
+        const Progress paced = [&](std::int64_t done, std::int64_t total) {
+            pace();
+            return progress(done, total);
+        };
+        *answer = squadOf(own, context, from, to, {}, {}, pace ? paced : progress);
     });
     m_job.waitFor(mostlyDoneIn);
     if (m_job.running()) {

@@ -11,6 +11,7 @@
 #include "ui/squad/squadforest.h"
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 
 class QComboBox;
@@ -44,6 +45,9 @@ public:
     const SquadForestChart& chart() const { return *m_chart; }
     const TextTable& table() const { return *m_table; }
     void showPart(int part);
+    /// Called between athletes on the work's own thread: for tests, which make a short log take
+    /// long.
+    void paceWork(std::function<void()> pace) { m_pace = std::move(pace); }
     /// Whether the squad is being compared just now.
     bool working() const { return m_job.running(); }
 
@@ -87,6 +91,7 @@ private:
     QWidget* m_work;
     QProgressBar* m_progress;
     QPushButton* m_stop;
+    std::function<void()> m_pace;
     std::shared_ptr<Answer<answers::Squad>> m_answer; ///< of the work under way
     Job m_job; // last: its work ends before what it works on goes
 };
