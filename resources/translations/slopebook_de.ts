@@ -292,6 +292,10 @@
         <source>The %1 changed (%2, then %3): a difference may be its doing. Tests over that change are marked.</source>
         <translation>Geändert: %1 (%2, dann %3). Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
     </message>
+    <message>
+        <source>&lt; m: certain, but less than the smallest change that matters.</source>
+        <translation>&lt; m: sicher, aber weniger als die kleinste Änderung, die zählt.</translation>
+    </message>
 </context>
 <context>
     <name>Card</name>
@@ -1267,6 +1271,10 @@
         <source> (%1 %2); of twenty sets about nineteen differ by %3.</source>
         <translation> (%1 %2); von zwanzig Sätzen unterscheiden sich etwa neunzehn um %3.</translation>
     </message>
+    <message>
+        <source>In use for %1, %2, %3: %4</source>
+        <translation>In Gebrauch für %1, %2, %3: %4</translation>
+    </message>
 </context>
 <context>
     <name>Notes</name>
@@ -1567,6 +1575,14 @@
     <message>
         <source>Unclear</source>
         <translation>Unklar</translation>
+    </message>
+    <message>
+        <source>%1, by more than matters</source>
+        <translation>%1, um mehr, als zählt</translation>
+    </message>
+    <message>
+        <source>%1, but by less than matters</source>
+        <translation>%1, aber um weniger, als zählt</translation>
     </message>
 </context>
 <context>
@@ -2082,11 +2098,11 @@
     </message>
     <message>
         <source>a closing quote (&quot;) for the cell</source>
-        <translation>ein schließendes Anführungszeichen (") für die Zelle</translation>
+        <translation>ein schließendes Anführungszeichen (&quot;) für die Zelle</translation>
     </message>
     <message>
         <source>a quote (&quot;) in the middle of a cell</source>
-        <translation>ein Anführungszeichen (") mitten in einer Zelle</translation>
+        <translation>ein Anführungszeichen (&quot;) mitten in einer Zelle</translation>
     </message>
     <message>
         <source>the whole cell in quotes, and a quote inside it written twice</source>
@@ -3787,6 +3803,28 @@
         <source>No change would be read as held by %1 tests on each side.</source>
         <translation>Bliebe alles gleich, würden je %1 Tests vorher und nachher das als gehalten erkennen.</translation>
     </message>
+    <message>
+        <source>The line is of %1.</source>
+        <translation>Die Gerade ist vom %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The line is of %1, %n days old.</source>
+        <translation>
+            <numerusform>Die Gerade ist vom %1, %n Tag alt.</numerusform>
+            <numerusform>Die Gerade ist vom %1, %n Tage alt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The line is of %1, %n weeks old.</source>
+        <translation>
+            <numerusform>Die Gerade ist vom %1, %n Woche alt.</numerusform>
+            <numerusform>Die Gerade ist vom %1, %n Wochen alt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>That is old: over %1 weeks a line moves with training, so test again, or go by the speeds (common practice).</source>
+        <translation>Das ist alt: In mehr als %1 Wochen verschiebt das Training eine Gerade. Besser neu testen oder nach den Geschwindigkeiten gehen (übliche Praxis).</translation>
+    </message>
 </context>
 <context>
     <name>QProgressDialog</name>
@@ -3910,6 +3948,41 @@
     </message>
 </context>
 <context>
+    <name>SeasonPages</name>
+    <message>
+        <source>To beware of, and where the figures come from</source>
+        <translation>Was zu beachten ist und woher die Zahlen stammen</translation>
+    </message>
+    <message>
+        <source>Extrapolated: the load lies beyond that session&apos;s loads.</source>
+        <translation>Extrapoliert: Die Last liegt außerhalb der Lasten jener Einheit.</translation>
+    </message>
+    <message>
+        <source>The last session&apos;s change: %1</source>
+        <translation>Zur Änderung der letzten Einheit: %1</translation>
+    </message>
+    <message>
+        <source>Season: %1, %2</source>
+        <translation>Saison: %1, %2</translation>
+    </message>
+    <message>
+        <source>At %1, %2 to %3</source>
+        <translation>Bei %1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>Speed at the load</source>
+        <translation>Geschwindigkeit bei der Last</translation>
+    </message>
+    <message>
+        <source>Maximum</source>
+        <translation>Maximum</translation>
+    </message>
+    <message>
+        <source>%1, %2 at %3</source>
+        <translation>%1, %2 bei %3</translation>
+    </message>
+</context>
+<context>
     <name>SeasonRows</name>
     <message>
         <source>%1 #%2</source>
@@ -3988,12 +4061,32 @@
         <translation>Kein Trend: %1.</translation>
     </message>
     <message>
-        <source>Trend over %1 sessions: %2 m/s a week</source>
-        <translation>Trend über %1 Einheiten: %2 m/s je Woche</translation>
-    </message>
-    <message>
         <source> (%1 %2)</source>
         <translation> (%1 %2)</translation>
+    </message>
+    <message>
+        <source>%1 is the baseline: nothing later to compare with it.</source>
+        <translation>%1 ist der Bezug: Es gibt nichts Späteres, das mit ihm zu vergleichen wäre.</translation>
+    </message>
+    <message>
+        <source>%1 against %2: no figure.</source>
+        <translation>%1 gegen %2: keine Zahl.</translation>
+    </message>
+    <message>
+        <source>%1 against %2: %3 m/s (%4), %5.</source>
+        <translation>%1 gegen %2: %3 m/s (%4), %5.</translation>
+    </message>
+    <message>
+        <source>Trend over %1 sessions: %2, %3</source>
+        <translation>Trend über %1 Einheiten: %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 m/s per week</source>
+        <translation>%1 m/s pro Woche</translation>
+    </message>
+    <message>
+        <source>%1 m/s per month</source>
+        <translation>%1 m/s pro Monat</translation>
     </message>
 </context>
 <context>
@@ -4474,10 +4567,6 @@
         <translation>%1, um über %2</translation>
     </message>
     <message>
-        <source>%1, by under %2</source>
-        <translation>%1, um unter %2</translation>
-    </message>
-    <message>
         <source>the athlete&apos;s own: one true maximum</source>
         <translation>eigener Wert des Athleten: ein echtes Maximum</translation>
     </message>
@@ -4686,6 +4775,10 @@
     <message>
         <source>The baseline session has no line, so no change is judged: %1.</source>
         <translation>Die Bezugseinheit hat keine Gerade, daher wird keine Änderung beurteilt: %1.</translation>
+    </message>
+    <message>
+        <source>%1, but by less than matters (%2)</source>
+        <translation>%1, aber um weniger, als zählt (%2)</translation>
     </message>
 </context>
 <context>
@@ -5432,20 +5525,12 @@
 <context>
     <name>slopebook::ui::ComparePage</name>
     <message>
-        <source>Print pre&amp;view…</source>
-        <translation>Dru&amp;ckvorschau…</translation>
-    </message>
-    <message>
         <source>&amp;Print…</source>
         <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>Save P&amp;DF…</source>
         <translation>PD&amp;F speichern…</translation>
-    </message>
-    <message>
-        <source>Pa&amp;rts</source>
-        <translation>Tei&amp;le</translation>
     </message>
     <message>
         <source>Earlier session</source>
@@ -5472,18 +5557,6 @@
         <translation>Streuung um die Geraden</translation>
     </message>
     <message>
-        <source>&amp;Earlier</source>
-        <translation>F&amp;rüher</translation>
-    </message>
-    <message>
-        <source>La&amp;ter</source>
-        <translation>Spät&amp;er</translation>
-    </message>
-    <message>
-        <source>Le&amp;vel</source>
-        <translation>&amp;Niveau</translation>
-    </message>
-    <message>
         <source>&amp;Scatter</source>
         <translation>&amp;Streuung</translation>
     </message>
@@ -5492,20 +5565,8 @@
         <translation>Diagramm beider &amp;Geraden</translation>
     </message>
     <message>
-        <source>Chart of the &amp;change</source>
-        <translation>Diagramm der &amp;Änderung</translation>
-    </message>
-    <message>
-        <source>Table by l&amp;oad</source>
-        <translation>Tabelle je &amp;Last</translation>
-    </message>
-    <message>
         <source>&amp;1RM</source>
         <translation>&amp;1RM</translation>
-    </message>
-    <message>
-        <source>&amp;How it was computed</source>
-        <translation>&amp;Berechnung</translation>
     </message>
     <message>
         <source>What is printed beside the sentence, the sources and the cautions</source>
@@ -5518,10 +5579,6 @@
     <message>
         <source>Paper of the PDF</source>
         <translation>Papierformat des PDF</translation>
-    </message>
-    <message>
-        <source>Paper o&amp;f the PDF</source>
-        <translation>Papierf&amp;ormat</translation>
     </message>
     <message>
         <source>%1 (no. %2)</source>
@@ -5555,6 +5612,42 @@
         <source>%1 to %2</source>
         <comment>the days of a comparison, in a file&apos;s name</comment>
         <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt preview…</source>
+        <translation>Druck&amp;vorschau…</translation>
+    </message>
+    <message>
+        <source>Par&amp;ts</source>
+        <translation>Tei&amp;le</translation>
+    </message>
+    <message>
+        <source>Earl&amp;ier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>Late&amp;r</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>&amp;Niveau</translation>
+    </message>
+    <message>
+        <source>Chart &amp;of the change</source>
+        <translation>Diagramm der &amp;Änderung</translation>
+    </message>
+    <message>
+        <source>&amp;Table by load</source>
+        <translation>Tabelle je &amp;Last</translation>
+    </message>
+    <message>
+        <source>How &amp;it was computed</source>
+        <translation>&amp;Berechnung</translation>
+    </message>
+    <message>
+        <source>Paper &amp;of the PDF</source>
+        <translation>Papierf&amp;ormat</translation>
     </message>
 </context>
 <context>
@@ -6867,20 +6960,16 @@
         <translation>Aus &amp;Wiederholungstests</translation>
     </message>
     <message>
-        <source>Between de&amp;vices</source>
-        <translation>&amp;Zwischen Messgeräten</translation>
-    </message>
-    <message>
         <source>Kinds of noise</source>
         <translation>Arten der Streuung</translation>
+    </message>
+    <message>
+        <source>&amp;Between devices</source>
+        <translation>&amp;Zwischen Messgeräten</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::NoiseView</name>
-    <message>
-        <source>&amp;Every lift</source>
-        <translation>&amp;Jede Übung</translation>
-    </message>
     <message>
         <source>Notes</source>
         <translation>Hinweise</translation>
@@ -6894,16 +6983,24 @@
         <translation>Verwendete Wiederholungstests</translation>
     </message>
     <message>
-        <source>&amp;Repeat tests used</source>
-        <translation>Ve&amp;rwendete Wiederholungstests</translation>
-    </message>
-    <message>
         <source>Choose a lift, or every lift.</source>
         <translation>Eine Übung wählen, oder jede Übung.</translation>
     </message>
     <message>
         <source>A repeat test is marked in the session&apos;s details: same conditions, within a few days. Readings use the athlete&apos;s own day-to-day noise from %1 repeat tests on, else the log&apos;s from as many, else the published figure.</source>
         <translation>Ein Wiederholungstest wird in den Details der Einheit angegeben: gleiche Bedingungen, innerhalb weniger Tage. Befunde verwenden ab %1 Wiederholungstests die eigene Tag-zu-Tag-Streuung des Athleten, sonst ab ebenso vielen die des Protokolls, sonst den veröffentlichten Wert.</translation>
+    </message>
+    <message>
+        <source>Ever&amp;y lift</source>
+        <translation>&amp;Jede Übung</translation>
+    </message>
+    <message>
+        <source>The noise in use</source>
+        <translation>Das Rauschen in Gebrauch</translation>
+    </message>
+    <message>
+        <source>Repeat &amp;tests used</source>
+        <translation>Ve&amp;rwendete Wiederholungstests</translation>
     </message>
 </context>
 <context>
@@ -6999,22 +7096,6 @@
         <translation>&amp;Neu…</translation>
     </message>
     <message>
-        <source>Chan&amp;ge…</source>
-        <translation>Än&amp;dern…</translation>
-    </message>
-    <message>
-        <source>Re&amp;move</source>
-        <translation>&amp;Entfernen</translation>
-    </message>
-    <message>
-        <source>Restricted-&amp;flow window</source>
-        <translation>&amp;Fenster für Blutflussrestriktion</translation>
-    </message>
-    <message>
-        <source>&amp;Borrow from earlier sessions</source>
-        <translation>Frühere Einheiten &amp;mitnutzen</translation>
-    </message>
-    <message>
         <source>Every load</source>
         <translation>Jede Last</translation>
     </message>
@@ -7063,24 +7144,12 @@
         <translation>nach Geschw.</translation>
     </message>
     <message>
-        <source>&amp;Session of the line</source>
-        <translation>Einheit der Ge&amp;raden</translation>
-    </message>
-    <message>
         <source>Ceiling toda&amp;y</source>
         <translation>Lastgren&amp;ze heute</translation>
     </message>
     <message>
-        <source>&amp;Aim at</source>
-        <translation>Z&amp;iel</translation>
-    </message>
-    <message>
         <source>From, to</source>
         <translation>Von, bis</translation>
-    </message>
-    <message>
-        <source>Stop after l&amp;osing (%)</source>
-        <translation>St&amp;opp bei Verlust (%)</translation>
     </message>
     <message>
         <source>Sets</source>
@@ -7089,10 +7158,6 @@
     <message>
         <source>Reps</source>
         <translation>Wdh.</translation>
-    </message>
-    <message>
-        <source>Show loads &amp;in</source>
-        <translation>Ge&amp;wichte in</translation>
     </message>
     <message>
         <source>Session of the line</source>
@@ -7143,10 +7208,6 @@
         <translation>den Geschwindigkeitsverlust</translation>
     </message>
     <message>
-        <source>Equi&amp;pment</source>
-        <translation>Au&amp;srüstung</translation>
-    </message>
-    <message>
         <source>Bar</source>
         <translation>Stange</translation>
     </message>
@@ -7161,6 +7222,38 @@
     <message>
         <source>a number for %1</source>
         <translation>eine Zahl für %1</translation>
+    </message>
+    <message>
+        <source>Cha&amp;nge…</source>
+        <translation>Än&amp;dern…</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>&amp;Entfernen</translation>
+    </message>
+    <message>
+        <source>Restricted-flow window</source>
+        <translation>&amp;Fenster für Blutflussrestriktion</translation>
+    </message>
+    <message>
+        <source>B&amp;orrow from earlier sessions</source>
+        <translation>Frühere Einheiten &amp;mitnutzen</translation>
+    </message>
+    <message>
+        <source>Sess&amp;ion of the line</source>
+        <translation>Einheit der Geraden</translation>
+    </message>
+    <message>
+        <source>Eq&amp;uipment</source>
+        <translation>Au&amp;srüstung</translation>
+    </message>
+    <message>
+        <source>Ai&amp;m at</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>Sto&amp;p after losing (%)</source>
+        <translation>St&amp;opp bei Verlust (%)</translation>
     </message>
 </context>
 <context>
@@ -7310,6 +7403,10 @@
     <message>
         <source>A thrown or jumped lift has no 1RM to take a share of: aim at a speed. Every load of this set of equipment.</source>
         <translation>Eine geworfene oder gesprungene Übung hat kein 1RM, von dem sich ein Anteil nehmen ließe: auf eine Geschwindigkeit zielen. Jede Last dieser Ausrüstung.</translation>
+    </message>
+    <message>
+        <source>The line that is planned from</source>
+        <translation>Die Gerade, nach der geplant wird</translation>
     </message>
 </context>
 <context>
@@ -7487,14 +7584,6 @@
         <translation>Gewählte als Be&amp;zug</translation>
     </message>
     <message>
-        <source>&amp;Compare it with the baseline</source>
-        <translation>&amp;Mit dem Bezug vergleichen</translation>
-    </message>
-    <message>
-        <source>&amp;Load</source>
-        <translation>&amp;Last</translation>
-    </message>
-    <message>
         <source>Ba&amp;seline</source>
         <translation>B&amp;ezug</translation>
     </message>
@@ -7529,6 +7618,42 @@
     <message>
         <source>What would settle the selected session&apos;s change</source>
         <translation>Was die Änderung der gewählten Einheit klären würde</translation>
+    </message>
+    <message>
+        <source>L&amp;oad</source>
+        <translation>&amp;Last</translation>
+    </message>
+    <message>
+        <source>Compare &amp;it with the baseline</source>
+        <translation>&amp;Mit dem Bezug vergleichen</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt preview…</source>
+        <translation>Druck&amp;vorschau…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>Save P&amp;DF…</source>
+        <translation>PD&amp;F speichern…</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Save the season as PDF</source>
+        <translation>Saison als PDF speichern</translation>
+    </message>
+    <message>
+        <source>%1 %2 season at %3</source>
+        <translation>%1 %2 Saison bei %3</translation>
+    </message>
+    <message>
+        <source>The page as it is printed</source>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
 </context>
 <context>
@@ -7943,10 +8068,6 @@
 <context>
     <name>slopebook::ui::SquadPage</name>
     <message>
-        <source>&amp;From</source>
-        <translation>V&amp;on</translation>
-    </message>
-    <message>
         <source>Earlier</source>
         <translation>Früher</translation>
     </message>
@@ -7967,10 +8088,6 @@
         <translation>Was verglichen wird</translation>
     </message>
     <message>
-        <source>&amp;Shown</source>
-        <translation>An&amp;zeige</translation>
-    </message>
-    <message>
         <source>Athletes and their changes</source>
         <translation>Athleten und ihre Änderungen</translation>
     </message>
@@ -7981,10 +8098,6 @@
     <message>
         <source>Notes</source>
         <translation>Hinweise</translation>
-    </message>
-    <message>
-        <source>Print pre&amp;view…</source>
-        <translation>Dru&amp;ckvorschau…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
@@ -8023,10 +8136,6 @@
         <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
     <message>
-        <source>&amp;Compare both sessions</source>
-        <translation>Beide Einheiten verg&amp;leichen</translation>
-    </message>
-    <message>
         <source>A double click on the athlete does the same</source>
         <translation>Ein Doppelklick auf den Athleten bewirkt dasselbe</translation>
     </message>
@@ -8049,6 +8158,22 @@
     <message>
         <source>Comparing the squad…</source>
         <translation>Der Kader wird verglichen…</translation>
+    </message>
+    <message>
+        <source>F&amp;rom</source>
+        <translation>V&amp;on</translation>
+    </message>
+    <message>
+        <source>Sho&amp;wn</source>
+        <translation>A&amp;ngezeigt</translation>
+    </message>
+    <message>
+        <source>Compare &amp;both sessions</source>
+        <translation>Beide Einheiten verg&amp;leichen</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt preview…</source>
+        <translation>Druck&amp;vorschau…</translation>
     </message>
 </context>
 <context>

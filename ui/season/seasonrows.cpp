@@ -144,13 +144,13 @@ QString trendText(const answers::Follow& follow, double level) {
         return SeasonRows::tr("No trend: %1.").arg(said(follow.trend.why().reason));
     const double perMonth = daysOfAMonth / 7;
     const auto per = [&](const QString& words, double scale) {
-        QString text = words.arg(signedNumber(scale * follow.trend->perWeek, speedDecimals));
+        QString phrase = words.arg(signedNumber(scale * follow.trend->perWeek, speedDecimals));
         if (const auto& within = follow.trend->interval)
-            text += SeasonRows::tr(" (%1 %2)")
+            phrase += SeasonRows::tr(" (%1 %2)")
                         .arg(levelText(level),
                              signedRangeText({scale * within->low, scale * within->high},
                                              speedDecimals));
-        return text;
+        return phrase;
     };
     const QString text =
         SeasonRows::tr("Trend over %1 sessions: %2, %3")
