@@ -31,7 +31,10 @@ ui::Settings readSettings() {
             .repeatDays = std::clamp(
                 store.value(QLatin1String("tests/repeatDays"), ui::Settings{}.repeatDays).toInt(),
                 1, 60),
-            .restTimer = store.value(QLatin1String("window/restTimer"), false).toBool()};
+            .restTimer = store.value(QLatin1String("window/restTimer"), false).toBool(),
+            .fingers = store.contains(QLatin1String("window/fingers"))
+                           ? std::optional(store.value(QLatin1String("window/fingers")).toBool())
+                           : std::nullopt};
 }
 
 void keepSettings(const ui::Settings& settings) {
@@ -45,6 +48,8 @@ void keepSettings(const ui::Settings& settings) {
     store.setValue(QLatin1String("window/unit"), ui::unitName(settings.unit));
     store.setValue(QLatin1String("window/restTimer"), settings.restTimer);
     store.setValue(QLatin1String("tests/repeatDays"), settings.repeatDays);
+    if (settings.fingers)
+        store.setValue(QLatin1String("window/fingers"), *settings.fingers);
 }
 
 Date today() {

@@ -588,10 +588,6 @@
         <translation>Eine Last ist in der Maßeinheit gemeint, die unter Ansicht gewählt ist; &lt;code&gt;60kg&lt;/code&gt; und &lt;code&gt;135lb&lt;/code&gt; nennen ihre eigene.</translation>
     </message>
     <message>
-        <source>Up puts the next load there: the ladder of last time, above its top the same rise again. Down steps back.</source>
-        <translation>Auf setzt die nächste Last ein: die Lastreihe vom letzten Mal, über deren Ende noch einmal die gleiche Stufe. Ab geht zurück.</translation>
-    </message>
-    <message>
         <source>&lt;code&gt;92.5! 0.18&lt;/code&gt;: a successful true maximum, one rep.</source>
         <translation>&lt;code&gt;92,5! 0,18&lt;/code&gt;: ein geglücktes echtes Maximum, eine Wiederholung.</translation>
     </message>
@@ -690,6 +686,18 @@
     <message>
         <source>Published thresholds and smallest changes carry their own source where they are used.</source>
         <translation>Veröffentlichte Schwellen und kleinste Änderungen nennen ihre eigene Quelle dort, wo sie verwendet werden.</translation>
+    </message>
+    <message>
+        <source>Up puts the next load there: the ladder of last time, above its top the same rise again, never above the estimated 1RM unless last time it was a true maximum. Down steps back.</source>
+        <translation>Pfeil hoch setzt die nächste Last ein: die Leiter vom letzten Mal, über ihrem Ende noch einmal denselben Schritt, nie über dem geschätzten 1RM, außer sie war beim letzten Mal ein echtes Maximum. Pfeil runter geht zurück.</translation>
+    </message>
+    <message>
+        <source>A speed far from the line at that load, a speed that rises with the load, or a load far from all others is asked about; Enter takes it as typed, Esc leaves it to be corrected.</source>
+        <translation>Nach einer Geschwindigkeit weit weg von der Geraden bei dieser Last, einer Geschwindigkeit, die mit der Last steigt, oder einer Last weit weg von allen anderen wird gefragt; Enter übernimmt sie wie eingegeben, Esc lässt sie zum Berichtigen stehen.</translation>
+    </message>
+    <message>
+        <source>View, Controls that fit a finger makes everything large enough for a touch screen; where there is one it is on by itself.</source>
+        <translation>Ansicht, Bedienung mit dem Finger macht alles groß genug für einen Touchscreen; wo es einen gibt, ist sie von selbst an.</translation>
     </message>
 </context>
 <context>
@@ -893,10 +901,6 @@
         <translation>&amp;Protokoll</translation>
     </message>
     <message>
-        <source>&amp;New log…</source>
-        <translation>&amp;Neues Protokoll…</translation>
-    </message>
-    <message>
         <source>&amp;Open…</source>
         <translation>Ö&amp;ffnen…</translation>
     </message>
@@ -919,10 +923,6 @@
     <message>
         <source>&amp;Print…</source>
         <translation>&amp;Drucken…</translation>
-    </message>
-    <message>
-        <source>Print pre&amp;view…</source>
-        <translation>Druck&amp;vorschau…</translation>
     </message>
     <message>
         <source>Write P&amp;DF…</source>
@@ -1103,6 +1103,18 @@
     <message>
         <source>The &amp;method</source>
         <translation>Die &amp;Methode</translation>
+    </message>
+    <message>
+        <source>New &amp;log…</source>
+        <translation>&amp;Neues Protokoll…</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt preview…</source>
+        <translation>Druckvorschau…</translation>
+    </message>
+    <message>
+        <source>Controls that fit a &amp;finger</source>
+        <translation>Bedienung mit dem &amp;Finger</translation>
     </message>
 </context>
 <context>
@@ -4329,6 +4341,46 @@
         <source>%1?</source>
         <translation>%1?</translation>
     </message>
+    <message>
+        <source>%1 m/s</source>
+        <translation>%1 m/s</translation>
+    </message>
+    <message>
+        <source>%1? Today&apos;s line says about %2 at that load.</source>
+        <translation>%1? Die Gerade von heute sagt bei dieser Last etwa %2.</translation>
+    </message>
+    <message>
+        <source>%1? Last time&apos;s line says about %2 at that load.</source>
+        <translation>%1? Die Gerade vom letzten Mal sagt bei dieser Last etwa %2.</translation>
+    </message>
+    <message>
+        <source>%1? The set&apos;s fastest rep is %2, and a later rep is fast again.</source>
+        <translation>%1? Die schnellste Wiederholung des Satzes hat %2, und eine spätere ist wieder schnell.</translation>
+    </message>
+    <message>
+        <source>%1? The lighter %3 went up at %2 today: speed falls as load rises.</source>
+        <translation>%1? Die leichteren %3 gingen heute mit %2 hoch: Mit steigender Last sinkt die Geschwindigkeit.</translation>
+    </message>
+    <message>
+        <source>%1? Today&apos;s heaviest load is %2.</source>
+        <translation>%1? Die schwerste Last von heute ist %2.</translation>
+    </message>
+    <message>
+        <source>%1? The heaviest load of today and last time is %2.</source>
+        <translation>%1? Die schwerste Last von heute und vom letzten Mal ist %2.</translation>
+    </message>
+    <message>
+        <source>%1? Today&apos;s lightest load is %2.</source>
+        <translation>%1? Die leichteste Last von heute ist %2.</translation>
+    </message>
+    <message>
+        <source>%1? The lightest load of today and last time is %2.</source>
+        <translation>%1? Die leichteste Last von heute und vom letzten Mal ist %2.</translation>
+    </message>
+    <message>
+        <source>Enter takes it as typed; Esc leaves it for you to correct.</source>
+        <translation>Enter übernimmt es wie eingegeben; Esc lässt es zum Berichtigen stehen.</translation>
+    </message>
 </context>
 <context>
     <name>Settling</name>
@@ -4902,40 +4954,20 @@
 <context>
     <name>slopebook::ui::AttemptsView</name>
     <message>
-        <source>&amp;New session today</source>
-        <translation>&amp;Neue Einheit heute</translation>
-    </message>
-    <message>
-        <source>&amp;Session</source>
-        <translation>&amp;Einheit</translation>
-    </message>
-    <message>
         <source>What a comparison rests on: where it changed, the comparison says so.</source>
         <translation>Worauf ein Vergleich beruht: Hat sich etwas geändert, sagt es der Vergleich.</translation>
     </message>
     <message>
         <source>S&amp;urface</source>
-        <translation>Untergrun&amp;d</translation>
+        <translation>Untergrund</translation>
     </message>
     <message>
         <source>&amp;Device</source>
         <translation>&amp;Messgerät</translation>
     </message>
     <message>
-        <source>F&amp;ootwear</source>
-        <translation>Schuhwer&amp;k</translation>
-    </message>
-    <message>
         <source>Techni&amp;que</source>
         <translation>Te&amp;chnik</translation>
-    </message>
-    <message>
-        <source>T&amp;est</source>
-        <translation>Te&amp;st</translation>
-    </message>
-    <message>
-        <source>&amp;Attempts</source>
-        <translation>Ve&amp;rsuche</translation>
     </message>
     <message>
         <source>Answer to what was typed</source>
@@ -4948,10 +4980,6 @@
     <message>
         <source>Values of the day</source>
         <translation>Tageswerte</translation>
-    </message>
-    <message>
-        <source>&amp;Remove</source>
-        <translation>Ent&amp;fernen</translation>
     </message>
     <message>
         <source>Found %1, expected %2.</source>
@@ -5050,24 +5078,12 @@
         <translation>Noch keine Einheit: mit Neue Einheit heute anlegen.</translation>
     </message>
     <message>
-        <source>From a &amp;trace…</source>
-        <translation>Messkurve &amp;lesen…</translation>
-    </message>
-    <message>
         <source>Tests…</source>
         <translation>Tests…</translation>
     </message>
     <message>
-        <source>&amp;Change…</source>
-        <translation>&amp;Ändern…</translation>
-    </message>
-    <message>
         <source>A double click on the attempt does the same</source>
         <translation>Ein Doppelklick auf den Versuch bewirkt dasselbe</translation>
-    </message>
-    <message>
-        <source>&amp;Leave out or take in again…</source>
-        <translation>Ausschl&amp;ießen oder wieder werten…</translation>
     </message>
     <message>
         <source>take the context over</source>
@@ -5100,6 +5116,42 @@
     <message>
         <source>, %1 attempts</source>
         <translation>, %1 Versuche</translation>
+    </message>
+    <message>
+        <source>New session toda&amp;y</source>
+        <translation>&amp;Neue Einheit heute</translation>
+    </message>
+    <message>
+        <source>Sessi&amp;on</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>F&amp;rom a trace…</source>
+        <translation>Messkurve &amp;lesen…</translation>
+    </message>
+    <message>
+        <source>Foot&amp;wear</source>
+        <translation>Schuhwer&amp;k</translation>
+    </message>
+    <message>
+        <source>Te&amp;st</source>
+        <translation>Test</translation>
+    </message>
+    <message>
+        <source>A&amp;ttempts</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
+        <source>Cha&amp;nge…</source>
+        <translation>Än&amp;dern…</translation>
+    </message>
+    <message>
+        <source>Leave out or take &amp;in again…</source>
+        <translation>Ausschl&amp;ießen oder wieder werten…</translation>
+    </message>
+    <message>
+        <source>Re&amp;move</source>
+        <translation>&amp;Entfernen</translation>
     </message>
 </context>
 <context>
@@ -5179,16 +5231,8 @@
         <translation>Vorher</translation>
     </message>
     <message>
-        <source>&amp;After</source>
-        <translation>&amp;Nachher</translation>
-    </message>
-    <message>
         <source>After</source>
         <translation>Nachher</translation>
-    </message>
-    <message>
-        <source>Pre&amp;view...</source>
-        <translation>Vors&amp;chau...</translation>
     </message>
     <message>
         <source>&amp;Print...</source>
@@ -5197,10 +5241,6 @@
     <message>
         <source>P&amp;DF...</source>
         <translation>PD&amp;F...</translation>
-    </message>
-    <message>
-        <source>&amp;CSV...</source>
-        <translation>C&amp;SV...</translation>
     </message>
     <message>
         <source>What the battery says</source>
@@ -5310,6 +5350,18 @@
         <source>CSV (*.csv)</source>
         <translation>CSV (*.csv)</translation>
     </message>
+    <message>
+        <source>Af&amp;ter</source>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>P&amp;review...</source>
+        <translation>Vors&amp;chau...</translation>
+    </message>
+    <message>
+        <source>C&amp;SV...</source>
+        <translation>C&amp;SV...</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::BlockDialog</name>
@@ -5385,20 +5437,20 @@
         <translation>&amp;Hinzufügen…</translation>
     </message>
     <message>
-        <source>&amp;Change…</source>
-        <translation>&amp;Ändern…</translation>
-    </message>
-    <message>
-        <source>&amp;Remove</source>
-        <translation>&amp;Entfernen</translation>
-    </message>
-    <message>
         <source>Training block</source>
         <translation>Trainingsblock</translation>
     </message>
     <message>
         <source>Ceiling, %1</source>
         <translation>Grenze, %1</translation>
+    </message>
+    <message>
+        <source>Cha&amp;nge…</source>
+        <translation>Än&amp;dern…</translation>
+    </message>
+    <message>
+        <source>Re&amp;move</source>
+        <translation>&amp;Entfernen</translation>
     </message>
 </context>
 <context>
@@ -5480,10 +5532,6 @@
         <translation>Keine Einheiten in diesem Block.</translation>
     </message>
     <message>
-        <source>S&amp;essions in it</source>
-        <translation>&amp;Einheiten darin</translation>
-    </message>
-    <message>
         <source>Day</source>
         <translation>Tag</translation>
     </message>
@@ -5494,6 +5542,10 @@
     <message>
         <source>Not possible, and why</source>
         <translation>Nicht möglich, und der Grund</translation>
+    </message>
+    <message>
+        <source>&amp;Sessions in it</source>
+        <translation>&amp;Einheiten darin</translation>
     </message>
 </context>
 <context>
@@ -5562,7 +5614,7 @@
     </message>
     <message>
         <source>Chart of both &amp;lines</source>
-        <translation>Diagramm beider &amp;Geraden</translation>
+        <translation>&amp;Diagramm beider Geraden</translation>
     </message>
     <message>
         <source>&amp;1RM</source>
@@ -5615,7 +5667,7 @@
     </message>
     <message>
         <source>Pri&amp;nt preview…</source>
-        <translation>Druck&amp;vorschau…</translation>
+        <translation>Druckvorschau…</translation>
     </message>
     <message>
         <source>Par&amp;ts</source>
@@ -5643,7 +5695,7 @@
     </message>
     <message>
         <source>How &amp;it was computed</source>
-        <translation>&amp;Berechnung</translation>
+        <translation>B&amp;erechnung</translation>
     </message>
     <message>
         <source>Paper &amp;of the PDF</source>
@@ -5661,20 +5713,8 @@
         <translation>1RM</translation>
     </message>
     <message>
-        <source>&amp;Change by load</source>
-        <translation>Änderung &amp;je Last</translation>
-    </message>
-    <message>
         <source>&amp;Both lines</source>
         <translation>Be&amp;ide Geraden</translation>
-    </message>
-    <message>
-        <source>By &amp;load: what the lines say, m/s</source>
-        <translation>Je Last: was die Geraden sagen, &amp;m/s</translation>
-    </message>
-    <message>
-        <source>1&amp;RM</source>
-        <translation>&amp;1RM</translation>
     </message>
     <message>
         <source>To beware of, and where the figures come from</source>
@@ -5716,6 +5756,22 @@
         <source>What would settle what is unclear:</source>
         <translation>Was das Unklare klären würde:</translation>
     </message>
+    <message>
+        <source>Change b&amp;y load</source>
+        <translation>Änderung &amp;je Last</translation>
+    </message>
+    <message>
+        <source>By load: &amp;what the lines say, m/s</source>
+        <translation>Je Last: was die Geraden sagen, &amp;m/s</translation>
+    </message>
+    <message>
+        <source>1R&amp;M</source>
+        <translation>&amp;1RM</translation>
+    </message>
+    <message>
+        <source>Tables and notes of the comparison</source>
+        <translation>Tabellen und Hinweise zum Vergleich</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::DeviceDialog</name>
@@ -5751,8 +5807,8 @@
         <translation>&amp;Hinzufügen…</translation>
     </message>
     <message>
-        <source>&amp;Change…</source>
-        <translation>&amp;Ändern…</translation>
+        <source>Cha&amp;nge…</source>
+        <translation>Än&amp;dern…</translation>
     </message>
 </context>
 <context>
@@ -5781,6 +5837,10 @@
         <source>Load in %1, each rep&apos;s speed in m/s, Enter.  Up: next load.  ! after the load: true maximum.  x after a speed: left out.  # note.</source>
         <translation>Last in %1, je Wdh. die Geschwindigkeit in m/s, Enter.  Auf: nächste Last.  ! nach der Last: echtes Maximum.  x nach einer Geschwindigkeit: ausgeschlossen.  # Notiz.</translation>
     </message>
+    <message>
+        <source>%1 is above the estimated 1RM of %2: type it if it is meant.</source>
+        <translation>%1 liegt über dem geschätzten 1RM von %2: Bitte eintippen, wenn es gemeint ist.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::EntryPage</name>
@@ -5795,14 +5855,6 @@
     <message>
         <source>The ladder of last time</source>
         <translation>Die Lastreihe vom letzten Mal</translation>
-    </message>
-    <message>
-        <source>T&amp;his session</source>
-        <translation>Die&amp;se Einheit</translation>
-    </message>
-    <message>
-        <source>L&amp;eave out, note…</source>
-        <translation>Auss&amp;chließen, Notiz…</translation>
     </message>
     <message>
         <source>What counts of the selected set, and why not (Ctrl+Shift+E)</source>
@@ -5875,6 +5927,26 @@
     <message>
         <source>Next load %1</source>
         <translation>Nächste Last %1</translation>
+    </message>
+    <message>
+        <source>No next load: the ladder&apos;s
+is above the estimated 1RM</source>
+        <translation>Keine nächste Last: die der Leiter
+liegt über dem geschätzten 1RM</translation>
+    </message>
+    <message>
+        <source>Next load %1,
+a maximum attempt</source>
+        <translation>Nächste Last %1,
+ein Maximalversuch</translation>
+    </message>
+    <message>
+        <source>This sessio&amp;n</source>
+        <translation>Die&amp;se Einheit</translation>
+    </message>
+    <message>
+        <source>Leave o&amp;ut, note…</source>
+        <translation>Auss&amp;chließen, Notiz…</translation>
     </message>
 </context>
 <context>
@@ -6043,10 +6115,6 @@
         <translation>MVT %1</translation>
     </message>
     <message>
-        <source>with the MVT&apos;s own spread %1</source>
-        <translation>mit der Streuung der MVT selbst %1</translation>
-    </message>
-    <message>
         <source>V0 %1 m/s</source>
         <translation>V0 %1 m/s</translation>
     </message>
@@ -6071,10 +6139,6 @@
         <translation>Geschätztes 1RM %1 %4 (%2), Mitte %3</translation>
     </message>
     <message>
-        <source>Estimated 1RM %1 %4 (%2: %3)</source>
-        <translation>Geschätztes 1RM %1 %4 (%2: %3)</translation>
-    </message>
-    <message>
         <source>measured 1RM %1</source>
         <translation>gemessenes 1RM %1</translation>
     </message>
@@ -6085,6 +6149,26 @@
     <message>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 %4 (%2 for a maximum that day: %3)</source>
+        <translation>Geschätztes 1RM %1 %4 (%2 für ein Maximum an jenem Tag: %3)</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 %4 (%2 of the line alone: %3)</source>
+        <translation>Geschätztes 1RM %1 %4 (%2 der Geraden allein: %3)</translation>
+    </message>
+    <message>
+        <source>The line is too flat, or its points too scattered, to say where it ends (it would read %1). Look at the typed speeds, or lift loads further apart.</source>
+        <translation>Die Gerade ist zu flach, oder ihre Punkte streuen zu sehr, um zu sagen, wo sie endet (abzulesen wären %1). Bitte die eingegebenen Geschwindigkeiten prüfen oder Lasten heben, die weiter auseinanderliegen.</translation>
+    </message>
+    <message>
+        <source>Two loads, the heavier under half of what their line would read (%1): lift a third, heavier load.</source>
+        <translation>Zwei Lasten, die schwerere unter der Hälfte dessen, was ihre Gerade ergäbe (%1): Bitte eine dritte, schwerere Last heben.</translation>
+    </message>
+    <message>
+        <source>of the line alone, for comparing sessions: %1 to %2 %3</source>
+        <translation>der Geraden allein, zum Vergleich von Einheiten: %1 bis %2 %3</translation>
     </message>
 </context>
 <context>
@@ -6346,10 +6430,6 @@
         <translation>Einheit suchen</translation>
     </message>
     <message>
-        <source>&amp;Find</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
         <source>History of sessions</source>
         <translation>Verlauf der Einheiten</translation>
     </message>
@@ -6404,6 +6484,10 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Fi&amp;nd</source>
+        <translation>&amp;Suchen</translation>
     </message>
 </context>
 <context>
@@ -6614,14 +6698,6 @@
         <translation>Angehakt: im Diagramm</translation>
     </message>
     <message>
-        <source>Estimated 1RM; in brackets where reach is under half</source>
-        <translation>Geschätztes 1RM; in Klammern, wenn die Reichweite unter der Hälfte liegt</translation>
-    </message>
-    <message>
-        <source>Interval of the estimate from the line alone, 95 %</source>
-        <translation>Intervall der Schätzung allein aus der Geraden, 95 %</translation>
-    </message>
-    <message>
         <source>Heaviest load lifted / estimated 1RM</source>
         <translation>Schwerste gehobene Last / geschätztes 1RM</translation>
     </message>
@@ -6654,10 +6730,6 @@
         <translation>1RM, %1</translation>
     </message>
     <message>
-        <source>Interval, %1</source>
-        <translation>Intervall, %1</translation>
-    </message>
-    <message>
         <source>Loads, %1</source>
         <translation>Lasten, %1</translation>
     </message>
@@ -6672,6 +6744,18 @@
     <message>
         <source>m/s per %1</source>
         <translation>m/s je %1</translation>
+    </message>
+    <message>
+        <source>Of the line, %1</source>
+        <translation>Der Geraden, %1</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM; in brackets where reach is under half, or where it has no interval</source>
+        <translation>Geschätztes 1RM; in Klammern, wo die Reichweite unter der Hälfte liegt oder es kein Intervall hat</translation>
+    </message>
+    <message>
+        <source>95 % interval of the estimate by the line alone, for comparing sessions: the MVT taken as exact</source>
+        <translation>95-%-Intervall der Schätzung aus der Geraden allein, zum Vergleich von Einheiten: die MVT als genau genommen</translation>
     </message>
 </context>
 <context>
@@ -6901,14 +6985,6 @@
         <translation>Wdh. je Satz</translation>
     </message>
     <message>
-        <source>&amp;Heaviest, of 1RM</source>
-        <translation>Schwerste, vom &amp;1RM</translation>
-    </message>
-    <message>
-        <source>I&amp;ntervals by</source>
-        <translation>Intervall-&amp;Quelle</translation>
-    </message>
-    <message>
         <source>Which ladder to test with</source>
         <translation>Mit welcher Lastreihe testen</translation>
     </message>
@@ -6951,6 +7027,14 @@
     <message>
         <source>Next test</source>
         <translation>Nächster Test</translation>
+    </message>
+    <message>
+        <source>Heavie&amp;st, of 1RM</source>
+        <translation>Schwerste, vom &amp;1RM</translation>
+    </message>
+    <message>
+        <source>Intervals &amp;by</source>
+        <translation>Intervall-&amp;Quelle</translation>
     </message>
 </context>
 <context>
@@ -7518,10 +7602,6 @@
         <translation>die veröffentlichte Gleichung</translation>
     </message>
     <message>
-        <source>&amp;Use in the table of loads</source>
-        <translation>In der Lasttabelle n&amp;utzen</translation>
-    </message>
-    <message>
         <source>The squad: %1 athletes, %2 points; one point scatters by %3 % of the 1RM about the curve.</source>
         <translation>Der Kader: %1 Athleten, %2 Punkte; ein Punkt streut um %3 % des 1RM um die Kurve.</translation>
     </message>
@@ -7552,6 +7632,10 @@
     <message>
         <source>the published equation (%1)</source>
         <translation>die veröffentlichte Gleichung (%1)</translation>
+    </message>
+    <message>
+        <source>Use in &amp;the table of loads</source>
+        <translation>In der Lasttabelle n&amp;utzen</translation>
     </message>
 </context>
 <context>
@@ -7629,7 +7713,7 @@
     </message>
     <message>
         <source>Pri&amp;nt preview…</source>
-        <translation>Druck&amp;vorschau…</translation>
+        <translation>Druckvorschau…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
@@ -7667,24 +7751,8 @@
         <translation>Diese Einheit starten (Enter im letzten Feld bewirkt dasselbe)</translation>
     </message>
     <message>
-        <source>Detai&amp;ls…</source>
-        <translation>Detai&amp;ls…</translation>
-    </message>
-    <message>
         <source>Repeat test, note and the rest of this session</source>
         <translation>Wiederholungstest, Notiz und übrige Angaben dieser Einheit</translation>
-    </message>
-    <message>
-        <source>&amp;Session</source>
-        <translation>&amp;Einheit</translation>
-    </message>
-    <message>
-        <source>&amp;Date</source>
-        <translation>&amp;Datum</translation>
-    </message>
-    <message>
-        <source>De&amp;vice</source>
-        <translation>&amp;Messgerät</translation>
     </message>
     <message>
         <source>&amp;Place</source>
@@ -7718,16 +7786,28 @@
         <source>%1, such as 74.5, or nothing</source>
         <translation>%1, etwa 74.5, oder nichts</translation>
     </message>
+    <message>
+        <source>Detail&amp;s…</source>
+        <translation>Detai&amp;ls…</translation>
+    </message>
+    <message>
+        <source>Sessi&amp;on</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Da&amp;te</source>
+        <translation>&amp;Datum</translation>
+    </message>
+    <message>
+        <source>&amp;Device</source>
+        <translation>&amp;Messgerät</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SessionDialog</name>
     <message>
         <source>Session details</source>
         <translation>Details der Einheit</translation>
-    </message>
-    <message>
-        <source>&amp;Date</source>
-        <translation>&amp;Datum</translation>
     </message>
     <message>
         <source>&amp;Place</source>
@@ -7744,10 +7824,6 @@
     <message>
         <source>not noted</source>
         <translation>nicht vermerkt</translation>
-    </message>
-    <message>
-        <source>De&amp;vice</source>
-        <translation>&amp;Messgerät</translation>
     </message>
     <message>
         <source>no</source>
@@ -7790,6 +7866,14 @@
     <message>
         <source>Expected a body mass in %1, such as 74.5, or nothing.</source>
         <translation>Erwartet: eine Körpermasse in %1, etwa 74.5, oder nichts.</translation>
+    </message>
+    <message>
+        <source>Da&amp;te</source>
+        <translation>&amp;Datum</translation>
+    </message>
+    <message>
+        <source>&amp;Device</source>
+        <translation>&amp;Messgerät</translation>
     </message>
 </context>
 <context>
@@ -8173,7 +8257,7 @@
     </message>
     <message>
         <source>Pri&amp;nt preview…</source>
-        <translation>Druck&amp;vorschau…</translation>
+        <translation>Druckvorschau…</translation>
     </message>
 </context>
 <context>
@@ -8453,7 +8537,7 @@
         <translation>&amp;Ändern...</translation>
     </message>
     <message>
-        <source>&amp;Remove</source>
+        <source>Re&amp;move</source>
         <translation>&amp;Entfernen</translation>
     </message>
 </context>
@@ -8537,10 +8621,6 @@
     <message>
         <source>&amp;Value</source>
         <translation>&amp;Wert</translation>
-    </message>
-    <message>
-        <source>&amp;Shown</source>
-        <translation>A&amp;ngezeigt</translation>
     </message>
     <message>
         <source>Figures of the trace</source>
@@ -8645,6 +8725,10 @@
     <message>
         <source>Side</source>
         <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Sho&amp;wn</source>
+        <translation>A&amp;ngezeigt</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Takes the pictures of the README: the program's own window on the sample log, each task once.
-//   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark]
+//   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german]
 // Needs no display: QT_QPA_PLATFORM=offscreen.
 #include "ui/shell/mainwindow.h"
 #include "ui/shell/namecombo.h"
@@ -46,12 +46,17 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     const QStringList arguments = application.arguments();
     if (arguments.size() < 5) {
-        QTextStream(stderr) << "usage: slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark]\n";
+        QTextStream(stderr)
+            << "usage: slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german]\n";
         return 2;
     }
-    if (arguments.size() > 5)
+    const QStringList wishes = arguments.mid(5);
+    if (wishes.contains(QLatin1String("dark")))
         makeDark();
     Surroundings surroundings;
+    surroundings.settings.fingers = wishes.contains(QLatin1String("fingers"));
+    if (wishes.contains(QLatin1String("german")))
+        surroundings.settings.language = QStringLiteral("de");
     surroundings.today = today;
     MainWindow window(surroundings);
     window.openLogFile(arguments[1]);

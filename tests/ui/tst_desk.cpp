@@ -8,6 +8,7 @@
 #include "ui/entry/resttimer.h"
 #include "ui/profile/linesmodel.h"
 #include "ui/shell/aboutdialog.h"
+#include "ui/shell/fingers.h"
 #include "ui/shell/format.h"
 #include "ui/shell/helpdialog.h"
 #include "ui/shell/mainwindow.h"
@@ -15,6 +16,7 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QComboBox>
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QScrollArea>
@@ -172,6 +174,30 @@ private Q_SLOTS:
         QVERIFY(window->actions().undo->isEnabled());
         window->actions().undo->trigger();
         QCOMPARE(setsOfToday().size(), 0U);
+    }
+
+    void controlsFitAFingerWhereThatIsWanted() {
+        const auto window = open();
+        QVERIFY(window);
+        QVERIFY(!window->actions().fingers->isChecked()); // there is no touch screen
+        const auto* chooser = window->findChild<QComboBox*>(QStringLiteral("athlete"));
+        const QString athlete = chooser->currentText();
+        type(*window, QStringLiteral("60 0.92"));
+        window->actions().fingers->trigger();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+        QCOMPARE(m_kept.fingers, std::optional(true));
+        QVERIFY(window->actions().fingers->isChecked());
+        QVERIFY(window->menuBar()->actionGeometry(window->menuBar()->actions().front()).height() >=
+                fingerSize);
+        QCOMPARE(window->findChild<QComboBox*>(QStringLiteral("athlete"))->currentText(), athlete);
+        QCOMPARE(setsOfToday().size(), 1U);
+        QVERIFY(window->actions().undo->isEnabled());
+        window->actions().fingers->trigger();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+        QCOMPARE(m_kept.fingers, std::optional(false)); // remembered, touch screen or not
+        QVERIFY(!fingersFit());
     }
 
     void everyChartGoesOut() {

@@ -98,7 +98,10 @@ private Q_SLOTS:
         const auto answer =
             profileOf(m_book->log(), m_season.lane3, m_season.pull, m_season.repeat);
         QVERIFY(answer);
-        QCOMPARE(line(0, LinesModel::OneRm), number(answer->oneRm->estimate, 1));
+        // Its points are too scattered for an interval: in brackets.
+        QVERIFY(!answer->oneRm->interval);
+        QCOMPARE(line(0, LinesModel::OneRm),
+                 QStringLiteral("(%1)").arg(number(answer->oneRm->estimate, 1)));
         QCOMPARE(line(0, LinesModel::V0), number(answer->line.intercept, 3));
         QCOMPARE(line(0, LinesModel::Count), QStringLiteral("3"));
         QCOMPARE(line(0, LinesModel::Measured), QStringLiteral("82.5"));

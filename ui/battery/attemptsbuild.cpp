@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the attempts' form is laid out.
 #include "ui/battery/attemptsview.h"
+#include "ui/shell/fingers.h"
 #include "ui/shell/rowtable.h"
 #include "ui/shell/undoableedit.h"
 
@@ -47,11 +48,11 @@ QWidget* AttemptsView::buildSession() {
     m_session = new QComboBox;
     m_session->setObjectName(QStringLiteral("session"));
     m_session->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_newSession = new QPushButton(tr("&New session today"));
-    addNamed(layout, tr("&Session"), m_session, 0);
+    m_newSession = new QPushButton(tr("New session toda&y"));
+    addNamed(layout, tr("Sessi&on"), m_session, 0);
     layout->addWidget(m_newSession);
     layout->addStretch(1);
-    m_trace = new QPushButton(tr("From a &trace…"));
+    m_trace = new QPushButton(tr("F&rom a trace…"));
     layout->addWidget(m_trace);
     return row;
 }
@@ -66,7 +67,7 @@ QWidget* AttemptsView::buildContext() {
     m_technique = new QLineEdit;
     addNamed(layout, tr("S&urface"), m_surface, 1);
     addNamed(layout, tr("&Device"), m_device, 1);
-    addNamed(layout, tr("F&ootwear"), m_footwear, 1);
+    addNamed(layout, tr("Foot&wear"), m_footwear, 1);
     addNamed(layout, tr("Techni&que"), m_technique, 1);
     return row;
 }
@@ -82,10 +83,10 @@ QWidget* AttemptsView::buildLine() {
     m_tests = new QPushButton(tr("Tests…"));
     m_line = new UndoableEdit;
     m_line->setObjectName(QStringLiteral("attempts"));
-    m_line->setMinimumHeight(34);
-    addNamed(layout, tr("T&est"), m_test, 0);
+    m_line->setMinimumHeight(fingerSize);
+    addNamed(layout, tr("Te&st"), m_test, 0);
     layout->addWidget(m_tests);
-    addNamed(layout, tr("&Attempts"), m_line, 1);
+    addNamed(layout, tr("A&ttempts"), m_line, 1);
     m_answer = new QLabel;
     m_answer->setWordWrap(true);
     m_answer->setAccessibleName(tr("Answer to what was typed"));
@@ -110,10 +111,10 @@ QWidget* AttemptsView::buildTables() {
 QWidget* AttemptsView::buildButtons() {
     auto* row = new QWidget;
     auto* layout = rowIn(row);
-    m_change = new QPushButton(tr("&Change…"));
+    m_change = new QPushButton(tr("Cha&nge…"));
     m_change->setToolTip(tr("A double click on the attempt does the same"));
-    m_leaveOut = new QPushButton(tr("&Leave out or take in again…"));
-    m_remove = new QPushButton(tr("&Remove"));
+    m_leaveOut = new QPushButton(tr("Leave out or take &in again…"));
+    m_remove = new QPushButton(tr("Re&move"));
     layout->addWidget(m_change);
     layout->addWidget(m_leaveOut);
     layout->addWidget(m_remove);

@@ -99,17 +99,17 @@ QWidget* BeforeAfterView::buildChoices() {
         return combo;
     };
     m_from = box(tr("&Before"), tr("Before"));
-    m_to = box(tr("&After"), tr("After"));
+    m_to = box(tr("Af&ter"), tr("After"));
     layout->addStretch(1);
     const auto button = [&](const QString& label) {
         auto* push = new QPushButton(label);
         layout->addWidget(push);
         return push;
     };
-    m_preview = button(tr("Pre&view..."));
+    m_preview = button(tr("P&review..."));
     m_print = button(tr("&Print..."));
     m_pdf = button(tr("P&DF..."));
-    m_csv = button(tr("&CSV..."));
+    m_csv = button(tr("C&SV..."));
     return row;
 }
 
@@ -144,6 +144,7 @@ QWidget* BeforeAfterView::buildBody() {
     layout->addWidget(new CautionLabel);
     layout->addStretch(1);
     auto* scroll = new QScrollArea;
+    scroll->setAccessibleName(tr("Tests before and after"));
     scroll->setWidget(m_body);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);

@@ -111,7 +111,7 @@ TestsDialog::TestsDialog(Logbook& logbook, QWidget* parent)
     m_list->setAccessibleName(tr("Tests"));
     auto* add = new QPushButton(tr("&New..."));
     auto* changeButton = new QPushButton(tr("&Change..."));
-    auto* removeButton = new QPushButton(tr("&Remove"));
+    auto* removeButton = new QPushButton(tr("Re&move"));
     layOutList(*this, m_list, {add, changeButton, removeButton});
     connect(add, &QPushButton::clicked, this, [this] {
         if (TestDialog(m_logbook, std::nullopt, TestKind{}, this).exec() == QDialog::Accepted)

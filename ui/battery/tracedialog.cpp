@@ -68,7 +68,7 @@ QWidget* TraceDialog::buildChoices() {
     add(tr("&Kind"), m_kind);
     add(tr("&Time"), m_time);
     add(tr("&Value"), m_value);
-    add(tr("&Shown"), m_events);
+    add(tr("Sho&wn"), m_events);
     return row;
 }
 

@@ -245,7 +245,7 @@ void BlocksPage::showSessions() {
     }
     m_title->setText(!m_athlete     ? tr("Choose an athlete.")
                      : rows.empty() ? tr("No sessions in this block.")
-                                    : tr("S&essions in it"));
+                                    : tr("&Sessions in it"));
     m_sessionRows->setTable(sessionColumns(), std::move(rows), 9, 9);
     m_sessionTable->resizeRowsToContents();
 }

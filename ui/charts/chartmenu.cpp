@@ -154,6 +154,8 @@ void ChartMenu::showFigures() {
     layout->addWidget(title);
     layout->addWidget(table, 1);
     layout->addWidget(buttons);
+    QWidget::setTabOrder(table, copy);
+    QWidget::setTabOrder(copy, buttons->button(QDialogButtonBox::Close));
     dialog.resize(620, 420);
     table->setFocus();
     dialog.exec();

@@ -95,7 +95,7 @@ ComparisonView::ComparisonView(QWidget* parent)
 QWidget* ComparisonView::buildCharts() {
     auto* tabs = new QTabWidget;
     tabs->setDocumentMode(true);
-    tabs->addTab(m_changeChart, tr("&Change by load"));
+    tabs->addTab(m_changeChart, tr("Change b&y load"));
     tabs->addTab(m_lineChart, tr("&Both lines"));
     return tabs;
 }
@@ -104,14 +104,15 @@ QWidget* ComparisonView::buildTables() {
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout(inside);
     layout->setContentsMargins(6, 0, 0, 0);
-    layout->addWidget(heading(tr("By &load: what the lines say, m/s"), m_byLoadView));
+    layout->addWidget(heading(tr("By load: &what the lines say, m/s"), m_byLoadView));
     layout->addWidget(m_byLoadView);
-    layout->addWidget(heading(tr("1&RM"), m_oneRmView));
+    layout->addWidget(heading(tr("1R&M"), m_oneRmView));
     layout->addWidget(m_oneRmView);
     layout->addWidget(heading(tr("To beware of, and where the figures come from"), nullptr));
     layout->addWidget(m_notes);
     layout->addStretch(1);
     auto* scroll = new QScrollArea;
+    scroll->setAccessibleName(tr("Tables and notes of the comparison"));
     scroll->setWidget(inside);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);

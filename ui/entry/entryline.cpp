@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cmath>
 
 namespace slopebook::ui {
 
@@ -85,6 +86,11 @@ void EntryLine::setLoads(std::vector<Mass> today, std::vector<Mass> lastTime) {
     m_lastTime = std::move(lastTime);
 }
 
+void EntryLine::setLimit(std::optional<Mass> limit, std::vector<Mass> maxima) {
+    m_limit = limit;
+    m_maxima = std::move(maxima);
+}
+
 void EntryLine::say(const QString& words, bool isHelp) {
     m_answer->setText(isHelp ? words : QStringLiteral("\u26a0 ") + words);
     m_answer->setForegroundRole(isHelp ? QPalette::PlaceholderText : QPalette::WindowText);
@@ -97,6 +103,7 @@ void EntryLine::say(const QString& words, bool isHelp) {
 
 void EntryLine::showHelp() {
     m_meant.clear();
+    m_doubted = false;
     say(tr("Load in %1, each rep's speed in m/s, Enter.  Up: next load.  ! after the load: true "
            "maximum.  x after a speed: left out.  # note.")
             .arg(unitName(m_unit)),
@@ -133,20 +140,20 @@ bool EntryLine::isKnown(Mass load) const {
 }
 
 void EntryLine::submit() {
-    submitLines(m_meant.isEmpty() ? QStringList{m_edit->text()} : QStringList(m_meant));
+    submitLines(m_meant.isEmpty() ? QStringList{m_edit->text()} : QStringList(m_meant), m_doubted);
 }
 
 void EntryLine::paste(const QString& text) {
     if (text.contains(QLatin1Char('\t')))
         Q_EMIT blockPasted(text);
     else if (const QStringList lines = linesOf(text); !lines.isEmpty())
-        submitLines(lines);
+        submitLines(lines, false);
 }
 
-void EntryLine::submitLines(const QStringList& lines) {
+void EntryLine::submitLines(const QStringList& lines, bool sure) {
     std::vector<Set> sets;
     QStringList meant;
-    QString question;
+    QString question, doubts;
     for (qsizetype i = 0; i < lines.size(); ++i) {
         const QString& line = lines[i];
         const QString place =
@@ -185,9 +192,13 @@ void EntryLine::submitLines(const QStringList& lines) {
         }
         meant << line;
         sets.push_back(setFromTyped(std::get<TypedSet>(read)));
+        if (const QString doubt = m_doubts && !sure ? m_doubts(sets.back()) : QString();
+            !doubt.isEmpty() && doubts.isEmpty())
+            doubts = place + doubt;
     }
-    if (!question.isEmpty()) {
-        ask(question, meant);
+    if (!question.isEmpty() || !doubts.isEmpty()) {
+        ask(question.isEmpty() ? doubts : question, meant);
+        m_doubted = question.isEmpty();
         return;
     }
     takeSets(sets);
@@ -219,6 +230,13 @@ void EntryLine::step(int direction) {
             return; // speeds are there already: the keys would only lose them
         load = direction > 0 ? loadAfter(std::get<Mass>(from), m_today, m_lastTime)
                              : loadBefore(std::get<Mass>(from), m_lastTime);
+    }
+    if (direction > 0 && load && !notAbove(load, m_limit, m_maxima)) {
+        say(tr("%1 is above the estimated 1RM of %2: type it if it is meant.")
+                .arg(massWithUnit(*load, m_unit),
+                     loadWithUnit(std::round(10 * kilograms(*m_limit)) / 10, m_unit)),
+            false);
+        return;
     }
     if (load)
         m_edit->setText(massText(*load, m_unit) + QLatin1Char(' '));

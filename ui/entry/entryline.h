@@ -9,6 +9,7 @@
 #include <QLineEdit>
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 class QLabel;
@@ -43,6 +44,11 @@ public:
     SetEdit* edit() const { return m_edit; }
     /// Loads of today (in order of entry) and of last time, for the up and down keys.
     void setLoads(std::vector<Mass> today, std::vector<Mass> lastTime);
+    /// What a maximum is estimated at, and the loads last lifted as one: the up key goes no
+    /// further.
+    void setLimit(std::optional<Mass> limit, std::vector<Mass> maxima);
+    /// Asked of each set before it is taken: a question, or nothing where it is easy to believe.
+    void setDoubts(std::function<QString(const Set&)> doubts) { m_doubts = std::move(doubts); }
     /// A sentence below the line: something else of the page went wrong.
     void showProblem(const QString& why);
     void showHelp();
@@ -60,7 +66,7 @@ Q_SIGNALS:
 
 private:
     void submit();
-    void submitLines(const QStringList& lines);
+    void submitLines(const QStringList& lines, bool sure);
     void step(int direction);
     void ask(const QString& question, QStringList meant);
     bool isKnown(Mass load) const;
@@ -71,8 +77,11 @@ private:
     SetEdit* m_edit;
     QLabel* m_answer;
     QString m_words; ///< of the answer, without its mark
-    std::vector<Mass> m_today, m_lastTime;
-    QStringList m_meant; ///< lines as probably meant, while a question stands
+    std::vector<Mass> m_today, m_lastTime, m_maxima;
+    std::optional<Mass> m_limit;
+    std::function<QString(const Set&)> m_doubts;
+    QStringList m_meant;    ///< lines as probably meant, while a question stands
+    bool m_doubted = false; ///< that question was whether what was typed is to be believed
 };
 
 } // namespace slopebook::ui

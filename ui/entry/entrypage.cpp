@@ -1,15 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/entry/entrypage.h"
 
+#include "core/answers/doubt.h"
 #include "ui/entry/entryline.h"
 #include "ui/entry/figurespanel.h"
 #include "ui/entry/resttimer.h"
 #include "ui/entry/sessionbar.h"
 #include "ui/entry/setdelegate.h"
 #include "ui/entry/setdialog.h"
+#include "ui/entry/setwords.h"
 #include "ui/importing/pastedialog.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/said.h"
+#include "ui/shell/fingers.h"
 #include "ui/shell/format.h"
 #include "ui/shell/rowtable.h"
 
@@ -31,7 +34,7 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int rowHeight = 32; // fits a finger
+constexpr int rowHeight = fingerSize;
 constexpr int mostEarlier = 50;
 constexpr int lowPage = 480; // under this height the chart comes before the smaller figures
 
@@ -54,6 +57,17 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
     table->verticalHeader()->setDefaultSectionSize(rowHeight);
     table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     return table;
+}
+
+// Never a load above the estimate, unless it was lifted as a maximum before, and then it says so.
+QString nextText(const SessionView& view, LoadUnit unit) {
+    if (view.nextHeldBack)
+        return EntryPage::tr("No next load: the ladder's\nis above the estimated 1RM");
+    if (!view.next)
+        return {};
+    const QString load = massWithUnit(*view.next, unit);
+    return view.nextIsMaximum ? EntryPage::tr("Next load %1,\na maximum attempt").arg(load)
+                              : EntryPage::tr("Next load %1").arg(load);
 }
 
 QWidget* column(QLabel* title, QWidget* table, QLayout* below) {
@@ -80,6 +94,7 @@ void EntryPage::build(const std::function<Date()>& today) {
     m_bar = new SessionBar(m_logbook, today);
     m_line = new EntryLine([this](const std::vector<Set>& sets) { return take(sets); },
                            m_logbook.loadUnit());
+    m_line->setDoubts([this](const Set& typed) { return doubtOf(typed, {}); });
     m_next = new QLabel;
     m_next->setObjectName(QStringLiteral("nextLoad"));
     m_next->setAccessibleName(tr("Next load"));
@@ -125,6 +140,7 @@ QWidget* EntryPage::buildTables() {
             }
         },
         this);
+    m_sets->setDoubts([this](SetId id, const Set& set) { return doubtOf(set, id); });
     m_ladder = new LadderModel(this);
     m_sets->setUnit(m_logbook.loadUnit());
     m_ladder->setUnit(m_logbook.loadUnit());
@@ -139,10 +155,10 @@ QWidget* EntryPage::buildTables() {
     m_ladderTable->verticalHeader()->hide();
     m_ladderTable->setColumnHidden(LadderModel::Reps, true);
     m_ladderTable->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    m_setTitle = new QLabel(tr("T&his session"));
+    m_setTitle = new QLabel(tr("This sessio&n"));
     m_setTitle->setBuddy(m_setTable);
     m_ladderTitle = new QLabel;
-    m_setButton = new QPushButton(tr("L&eave out, note…"));
+    m_setButton = new QPushButton(tr("Leave o&ut, note…"));
     m_setButton->setToolTip(tr("What counts of the selected set, and why not (Ctrl+Shift+E)"));
     m_removeButton = new QPushButton(tr("Re&move set"));
     m_removeButton->setToolTip(tr("Delete does the same in the table; Undo brings the set back"));
@@ -288,10 +304,9 @@ void EntryPage::showView(const SessionView& view) {
     m_ladder->setSteps(view.ladder, view.next);
     m_ladderTitle->setText(view.last ? tr("Last time, %1").arg(dateText(view.last->date))
                                      : tr("No earlier session"));
-    m_next->setText(view.next
-                        ? tr("Next load %1").arg(massWithUnit(*view.next, m_logbook.loadUnit()))
-                        : QString());
+    m_next->setText(nextText(view, m_logbook.loadUnit()));
     m_line->setLoads(view.loadsToday(), view.loadsLast());
+    m_line->setLimit(view.limit, view.maximaLast());
     m_chart->setData(view.chart);
     m_figures->showProfile(view.session, view.profile);
     m_chart->setSpokenText(m_figures->sentence());
@@ -328,6 +343,20 @@ std::optional<SessionId> EntryPage::sessionToWrite() {
         return m_bar->session();
     const Held held(m_held);
     return m_bar->start();
+}
+
+// changed: the set of today that it takes the place of, which then is no witness.
+QString EntryPage::doubtOf(const Set& typed, std::optional<SetId> changed) const {
+    if (!m_view)
+        return {};
+    std::optional<LiftSession> today = m_view->session;
+    if (const int row = today && changed ? m_sets->rowOf(*changed) : -1; row >= 0)
+        std::erase_if(today->points, [&](const Point& point) {
+            return point.set == m_sets->row(row).placed.ordinal;
+        });
+    const auto doubt =
+        answers::doubt(typed, today ? &*today : nullptr, m_view->last ? &*m_view->last : nullptr);
+    return doubt ? doubtText(*doubt, m_logbook.loadUnit()) : QString();
 }
 
 std::optional<SetId> EntryPage::currentSet() const {

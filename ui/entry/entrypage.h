@@ -65,6 +65,7 @@ private:
     void showNothing(const QString& why);
     QString take(const std::vector<Set>& sets);
     void highlight();
+    QString doubtOf(const Set& typed, std::optional<SetId> changed) const;
     std::optional<SetId> currentSet() const;
 
     Logbook& m_logbook;

@@ -8,6 +8,8 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <cmath>
+
 namespace slopebook::ui {
 
 FiguresPanel::FiguresPanel(QWidget* parent)
@@ -89,37 +91,67 @@ FiguresPanel::Words FiguresPanel::wordsOf(const answers::Profile& profile) const
     return words;
 }
 
+// What a maximum lifted that day would have given: the MVT's own spread belongs to it, and makes
+// most of it. That of the line alone is for comparing sessions, where the MVT is the same.
+QString FiguresPanel::headline(const answers::Profile& profile, const QString& estimate) const {
+    const answers::OneRm& oneRm = *profile.oneRm;
+    const QString level = levelText(profile.level), unit = unitName(m_unit);
+    const auto& whole = oneRm.withMvt ? oneRm.withMvt : oneRm.interval;
+    if (!whole)
+        return tr("Estimated 1RM %1 %2, no interval").arg(estimate, unit);
+    const QString interval = rangeText(inUnit(*whole, m_unit), 1);
+    if (oneRm.extrapolatedVeryFar())
+        return tr("Estimated 1RM %1 %4 (%2), middle %3").arg(interval, level, estimate, unit);
+    return oneRm.withMvt ? tr("Estimated 1RM %1 %4 (%2 for a maximum that day: %3)")
+                               .arg(estimate, level, interval, unit)
+                         : tr("Estimated 1RM %1 %4 (%2 of the line alone: %3)")
+                               .arg(estimate, level, interval, unit);
+}
+
+// In large type a figure is believed: none where the line cannot bound it, or where two loads lie
+// far below it.
+QString FiguresPanel::tooUncertain(const answers::Profile& profile) const {
+    const answers::OneRm& oneRm = *profile.oneRm;
+    const QString read = loadWithUnit(std::round(10 * oneRm.estimate) / 10, m_unit);
+    if (profile.line.hasInference() && !oneRm.interval)
+        return tr("The line is too flat, or its points too scattered, to say where it ends (it "
+                  "would read %1). Look at the typed speeds, or lift loads further apart.")
+            .arg(read);
+    if (!profile.line.hasInference() && oneRm.extrapolatedVeryFar())
+        return tr("Two loads, the heavier under half of what their line would read (%1): lift a "
+                  "third, heavier load.")
+            .arg(read);
+    return {};
+}
+
 void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const {
     if (!profile.oneRm) {
         words.headline = tr("Estimated 1RM: no figure");
         words.detail = noAnswerText(profile.oneRm.why());
         return;
     }
-    QStringList detail;
     const answers::OneRm& oneRm = *profile.oneRm;
-    const QString level = levelText(profile.level);
+    if (const QString why = tooUncertain(profile); !why.isEmpty()) {
+        words.headline = tr("Estimated 1RM: no figure");
+        words.detail = why;
+        return;
+    }
+    QStringList detail;
     const QString unit = unitName(m_unit);
     const QString estimate = number(inUnit(oneRm.estimate, m_unit), 1);
-    const QString interval =
-        oneRm.interval ? rangeText(inUnit(*oneRm.interval, m_unit), 1) : QString();
-    if (interval.isEmpty())
-        words.headline = tr("Estimated 1RM %1 %2, no interval").arg(estimate, unit);
-    else if (oneRm.extrapolatedVeryFar())
-        words.headline =
-            tr("Estimated 1RM %1 %4 (%2), middle %3").arg(interval, level, estimate, unit);
-    else
-        words.headline = tr("Estimated 1RM %1 %4 (%2: %3)").arg(estimate, level, interval, unit);
+    words.headline = headline(profile, estimate);
     if (!profile.line.hasInference())
         detail << tr("the interval needs a third load");
+    if (oneRm.withMvt)
+        detail << tr("of the line alone, for comparing sessions: %1 to %2 %3")
+                      .arg(number(inUnit(oneRm.interval->low, m_unit), 1),
+                           number(inUnit(oneRm.interval->high, m_unit), 1), unit);
     detail << tr("reach %1").arg(number(oneRm.reach, 2)) +
                   (oneRm.extrapolatedVeryFar() ? tr(", extrapolated very far")
                    : oneRm.extrapolatedFar()   ? tr(", extrapolated far")
                                                : QString());
     if (profile.mvt)
         detail << tr("MVT %1").arg(mvtText(*profile.mvt));
-    if (oneRm.withMvt)
-        detail
-            << tr("with the MVT's own spread %1").arg(rangeText(inUnit(*oneRm.withMvt, m_unit), 1));
     if (profile.session.measuredOneRm)
         detail << tr("measured 1RM %1").arg(massWithUnit(*profile.session.measuredOneRm, m_unit));
     words.detail = detail.join(QStringLiteral("  \u00b7  "));

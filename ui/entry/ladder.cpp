@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/entry/ladder.h"
 
+#include <algorithm>
+
 namespace slopebook::ui {
 
 namespace {
@@ -42,6 +44,13 @@ std::optional<Mass> nextLoad(std::span<const Mass> today, std::span<const Mass> 
     if (lastTime.empty())
         return std::nullopt;
     return lastTime.front();
+}
+
+std::optional<Mass> notAbove(std::optional<Mass> next, std::optional<Mass> limit,
+                             std::span<const Mass> maxima) {
+    if (!next || !limit || *next <= *limit || std::ranges::find(maxima, *next) != maxima.end())
+        return next;
+    return std::nullopt;
 }
 
 } // namespace slopebook::ui

@@ -21,4 +21,9 @@ std::optional<Mass> loadBefore(Mass from, std::span<const Mass> lastTime);
 /// time began.
 std::optional<Mass> nextLoad(std::span<const Mass> today, std::span<const Mass> lastTime);
 
+/// next, unless it is above what a maximum is estimated at; a load that last time was lifted as a
+/// true maximum may be tried again.
+std::optional<Mass> notAbove(std::optional<Mass> next, std::optional<Mass> limit,
+                             std::span<const Mass> maxima);
+
 } // namespace slopebook::ui

@@ -7,6 +7,7 @@
 #include "ui/records/devicesdialog.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/said.h"
+#include "ui/shell/fingers.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
@@ -30,7 +31,7 @@ void addLabelled(QHBoxLayout* row, const QString& label, QWidget* field, int str
     caption->setBuddy(field);
     QString name = label;
     field->setAccessibleName(name.remove(QLatin1Char('&')));
-    field->setMinimumHeight(34);
+    field->setMinimumHeight(fingerSize);
     row->addWidget(caption);
     row->addWidget(field, stretch);
 }
@@ -58,20 +59,20 @@ void SessionBar::build() {
     m_start = new QPushButton(tr("Sta&rt"));
     m_start->setObjectName(QStringLiteral("startSession"));
     m_start->setToolTip(tr("Start this session (Enter in the last field does the same)"));
-    m_details = new QPushButton(tr("Detai&ls…"));
+    m_details = new QPushButton(tr("Detail&s…"));
     m_details->setToolTip(tr("Repeat test, note and the rest of this session"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    addLabelled(row, tr("&Session"), m_sessions, 2);
-    addLabelled(row, tr("&Date"), m_date, 0);
-    addLabelled(row, tr("De&vice"), m_device, 2);
+    addLabelled(row, tr("Sessi&on"), m_sessions, 2);
+    addLabelled(row, tr("Da&te"), m_date, 0);
+    addLabelled(row, tr("&Device"), m_device, 2);
     addLabelled(row, tr("&Place"), m_place, 2);
     const QString unit = unitName(m_logbook.loadUnit());
     addLabelled(row, tr("&Body, %1").arg(unit), m_bodyMass, 0);
     m_bodyMass->setAccessibleName(tr("Body mass, %1").arg(unit));
     m_bodyMass->setToolTip(m_bodyMass->accessibleName());
     for (QPushButton* button : {m_start, m_details}) {
-        button->setMinimumHeight(34);
+        button->setMinimumHeight(fingerSize);
         row->addWidget(button);
     }
 }

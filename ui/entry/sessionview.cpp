@@ -74,6 +74,28 @@ void readChart(SessionView& view, std::span<const LiftSession> before) {
     chart.sessions.push_back(std::move(entry));
 }
 
+/// Where it has an interval.
+std::optional<Mass> estimateOf(const std::optional<Answer<answers::Profile>>& profile) {
+    if (!profile || !*profile || !(*profile)->oneRm || !(*profile)->oneRm->interval)
+        return std::nullopt;
+    return massFromKilograms((*profile)->oneRm->estimate);
+}
+
+// Today's estimate where it has an interval, else last time's: the first two sets of a day make a
+// line that a warm-up tilts.
+void readNext(SessionView& view) {
+    std::optional<Answer<answers::Profile>> before;
+    if (view.last)
+        before = profileOf(view.about, *view.last);
+    view.limit = estimateOf(view.profile);
+    if (!view.limit)
+        view.limit = estimateOf(before);
+    const auto ladder = nextLoad(view.loadsToday(), view.loadsLast());
+    view.next = notAbove(ladder, view.limit, view.maximaLast());
+    view.nextHeldBack = ladder && !view.next;
+    view.nextIsMaximum = view.next && view.limit && *view.next > *view.limit;
+}
+
 } // namespace
 
 std::vector<Mass> SessionView::loadsToday() const {
@@ -87,6 +109,14 @@ std::vector<Mass> SessionView::loadsLast() const {
     std::vector<Mass> loads;
     for (const LadderModel::Step& step : ladder)
         loads.push_back(step.set.load);
+    return loads;
+}
+
+std::vector<Mass> SessionView::maximaLast() const {
+    std::vector<Mass> loads;
+    for (const LadderModel::Step& step : ladder)
+        if (step.set.trueMaximum)
+            loads.push_back(step.set.load);
     return loads;
 }
 
@@ -121,7 +151,7 @@ SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
     if (view.last)
         for (const log::PlacedSet& placed : log.sets(view.last->session, lift))
             view.ladder.push_back({placed.set, pointVelocity(placed.set, rule)});
-    view.next = nextLoad(view.loadsToday(), view.loadsLast());
+    readNext(view);
     readChart(view, before.last(std::min(before.size(), static_cast<std::size_t>(earlier))));
     return view;
 }

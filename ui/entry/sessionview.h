@@ -19,11 +19,16 @@ struct SessionView {
     std::vector<SetRow> rows;
     std::optional<LiftSession> last; ///< the athlete's session of the lift before it
     std::vector<LadderModel::Step> ladder;
-    std::optional<Mass> next; ///< what to put on the bar now
+    std::optional<Mass> next;   ///< what to put on the bar now
+    std::optional<Mass> limit;  ///< what a maximum is estimated at, today or else last time
+    bool nextIsMaximum = false; ///< above that, but last time it was a true maximum
+    bool nextHeldBack = false;  ///< the ladder goes on, but above the estimate
     charts::LineData chart;
 
     std::vector<Mass> loadsToday() const;
     std::vector<Mass> loadsLast() const;
+    /// Those of last time that were true maxima.
+    std::vector<Mass> maximaLast() const;
     /// Which point of the chart a row is; nothing where it is not drawn as one of its own.
     std::optional<int> pointOfRow(int row) const;
 };

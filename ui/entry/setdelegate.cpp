@@ -9,7 +9,7 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr char columnProperty[] = "column";
+constexpr char columnProperty[] = "column", rowProperty[] = "row", askedProperty[] = "asked";
 }
 
 SetDelegate::SetDelegate(const SetModel& model, QObject* parent)
@@ -19,6 +19,7 @@ QWidget* SetDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,
                                    const QModelIndex& index) const {
     auto* line = new QLineEdit(parent);
     line->setProperty(columnProperty, index.column());
+    line->setProperty(rowProperty, index.row());
     line->setFrame(false);
     line->setAutoFillBackground(true);
     line->setAccessibleName(
@@ -35,6 +36,15 @@ bool SetDelegate::eventFilter(QObject* editor, QEvent* event) {
         return QStyledItemDelegate::eventFilter(editor, event);
     const auto refused = m_model.refusal(line->property(columnProperty).toInt(), line->text());
     if (!refused) {
+        const QModelIndex index = m_model.index(line->property(rowProperty).toInt(),
+                                                line->property(columnProperty).toInt());
+        // Asked once: the next Enter takes it as typed.
+        if (const QString doubt = m_model.doubt(index, line->text());
+            !doubt.isEmpty() && line->property(askedProperty).toString() != line->text()) {
+            line->setProperty(askedProperty, line->text());
+            Q_EMIT problem(doubt);
+            return true;
+        }
         Q_EMIT problem(QString());
         if (key == Qt::Key_Tab)
             return QStyledItemDelegate::eventFilter(editor, event);

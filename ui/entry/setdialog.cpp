@@ -24,6 +24,7 @@ SetDialog::SetDialog(Logbook& logbook, SetId id, QWidget* parent)
     addField(tr("&Maximum"), m_maximum);
     m_note = addLine(tr("N&ote"), text(set.note));
     finish();
+    m_whole.reason->setFocus(); // most come to leave the set out: the reason, Enter
 }
 
 SetDialog::Counts SetDialog::addCounts(const QString& label, const QString& what,
@@ -36,10 +37,13 @@ SetDialog::Counts SetDialog::addCounts(const QString& label, const QString& what
     layout->addWidget(counts.reason, 1);
     counts.box->setChecked(excluded.empty());
     counts.reason->setPlaceholderText(tr("reason for leaving it out"));
-    counts.reason->setVisible(!excluded.empty());
-    connect(counts.box, &QCheckBox::toggled, counts.reason, [counts](bool on) {
-        counts.reason->setVisible(!on);
-        if (!on)
+    // A reason leaves it out; the box takes the reason back, or asks for one.
+    connect(counts.reason, &QLineEdit::textEdited, counts.box,
+            [counts](const QString& why) { counts.box->setChecked(why.trimmed().isEmpty()); });
+    connect(counts.box, &QCheckBox::clicked, counts.reason, [counts](bool on) {
+        if (on)
+            counts.reason->clear();
+        else
             counts.reason->setFocus();
     });
     addField(label, row);

@@ -20,7 +20,7 @@ protected:
     void save() override;
 
 private:
-    /// A check box "counts" and, while it is off, a field for the reason.
+    /// A check box "counts" and a field for the reason why not.
     struct Counts {
         QCheckBox* box;
         QLineEdit* reason;

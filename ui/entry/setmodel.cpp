@@ -165,6 +165,28 @@ Qt::ItemFlags SetModel::flags(const QModelIndex& index) const {
     return flags;
 }
 
+Set SetModel::changed(const SetRow& row, int column, const QString& typed) const {
+    Set set = row.placed.set;
+    if (column == Load)
+        set.load = std::get<Mass>(readLoad(view(typed), massUnit(m_unit)));
+    else if (column == Reps)
+        set.reps =
+            repsFromTyped(std::get<std::vector<TypedRep>>(readSpeeds(view(typed))), set.reps);
+    else
+        set.note = utf8(typed.trimmed());
+    return set;
+}
+
+QString SetModel::doubt(const QModelIndex& index, const QString& typed) const {
+    const int column = index.column();
+    if (!m_doubts || (column != Load && column != Reps) || refusal(column, typed))
+        return {};
+    const SetRow& row = m_rows[static_cast<std::size_t>(index.row())];
+    if (typed == edited(row, column) || !row.placed.set.excluded.empty())
+        return {};
+    return m_doubts(row.placed.id, changed(row, column, typed));
+}
+
 bool SetModel::setData(const QModelIndex& index, const QVariant& value, int role) {
     if (!index.isValid() || role != Qt::EditRole || index.column() == PointOf)
         return false;
@@ -176,15 +198,7 @@ bool SetModel::setData(const QModelIndex& index, const QVariant& value, int role
     const SetRow& row = m_rows[static_cast<std::size_t>(index.row())];
     if (typed == edited(row, index.column()))
         return true;
-    Set set = row.placed.set;
-    if (index.column() == Load)
-        set.load = std::get<Mass>(readLoad(view(typed), massUnit(m_unit)));
-    else if (index.column() == Reps)
-        set.reps =
-            repsFromTyped(std::get<std::vector<TypedRep>>(readSpeeds(view(typed))), set.reps);
-    else
-        set.note = utf8(typed.trimmed());
-    const QString why = m_change(row.placed.id, set);
+    const QString why = m_change(row.placed.id, changed(row, index.column(), typed));
     if (!why.isEmpty())
         Q_EMIT refused(why);
     return why.isEmpty();

@@ -28,7 +28,11 @@ public:
     /// Writes a changed set; the sentence that says why it could not be, or nothing.
     using Change = std::function<QString(SetId, const Set&)>;
 
+    /// A question about a changed set that is hard to believe, or nothing.
+    using Doubts = std::function<QString(SetId, const Set&)>;
+
     explicit SetModel(Change change, QObject* parent = nullptr);
+    void setDoubts(Doubts doubts) { m_doubts = std::move(doubts); }
 
     /// In which loads are shown and typed; before any rows.
     void setUnit(LoadUnit unit) { m_unit = unit; }
@@ -44,6 +48,8 @@ public:
         std::optional<QString> meant;
     };
     std::optional<Refusal> refusal(int column, const QString& typed) const;
+    /// What is to be asked of a text that can be taken, before it is; empty where nothing is.
+    QString doubt(const QModelIndex& index, const QString& typed) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -58,8 +64,11 @@ Q_SIGNALS:
 private:
     QString shown(const SetRow& row, int column) const;
     QString edited(const SetRow& row, int column) const;
+    /// typed must be one that can be taken.
+    Set changed(const SetRow& row, int column, const QString& typed) const;
 
     Change m_change;
+    Doubts m_doubts;
     std::vector<SetRow> m_rows;
     LoadUnit m_unit = LoadUnit::Kilograms;
 };

@@ -2,6 +2,7 @@
 // What is wrong with a typed line, in the coach's language.
 #pragma once
 
+#include "core/answers/doubt.h"
 #include "core/model/session.h"
 #include "ui/entry/setline.h"
 #include "ui/units.h"
@@ -19,6 +20,9 @@ QString problemText(const LineProblem& problem, const QString& line,
 QString questionText(const LineQuestion& question);
 /// Of a load that looks like a speed. next: the load that was probably forgotten.
 QString forgottenLoadText(const LineQuestion& question, std::optional<Mass> next, LoadUnit unit);
+
+/// Of a set that is hard to believe.
+QString doubtText(const answers::Doubt& doubt, LoadUnit unit);
 
 /// The typed line as a set for the log; reps left out carry the note, or say that no reason was
 /// given.

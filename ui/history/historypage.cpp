@@ -56,7 +56,7 @@ QLayout* HistoryPage::buildTop() {
     m_findSoon->setInterval(typingPause);
     auto* whoseLabel = new QLabel(tr("Sho&w"));
     whoseLabel->setBuddy(m_whose);
-    auto* findLabel = new QLabel(tr("&Find"));
+    auto* findLabel = new QLabel(tr("Fi&nd"));
     findLabel->setBuddy(m_find);
     m_says->setWordWrap(true);
     auto* top = new QHBoxLayout;

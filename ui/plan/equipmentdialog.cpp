@@ -43,7 +43,7 @@ QTableWidget* makeTable(const QStringList& headings, const QString& name) {
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     table->verticalHeader()->hide();
     table->setAccessibleName(name);
-    table->setTabKeyNavigation(true);
+    table->setTabKeyNavigation(false); // arrows go from cell to cell, Tab goes on
     table->setMinimumHeight(110);
     QObject::connect(table, &QTableWidget::itemChanged, table, [table] { keepEmptyRow(table); });
     return table;

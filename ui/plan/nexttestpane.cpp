@@ -51,8 +51,8 @@ void NextTestPane::build() {
     };
     add(row, tr("S&teps"), m_steps);
     add(row, tr("Reps a set"), m_reps);
-    add(row, tr("&Heaviest, of 1RM"), m_heaviest);
-    add(second, tr("I&ntervals by"), m_known);
+    add(row, tr("Heavie&st, of 1RM"), m_heaviest);
+    add(second, tr("Intervals &by"), m_known);
     row->addStretch(1);
     second->addStretch(1);
     for (QLabel* label : {m_sentence, m_settled}) {

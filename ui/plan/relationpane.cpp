@@ -17,7 +17,7 @@ RelationPane::RelationPane(QWidget* parent)
       m_chart(new charts::RelationChart) {
     m_use->addItems({tr("not used"), tr("the squad's own"), tr("the published equation")});
     m_sentence->setWordWrap(true);
-    auto* label = new QLabel(tr("&Use in the table of loads"));
+    auto* label = new QLabel(tr("Use in &the table of loads"));
     label->setBuddy(m_use);
     auto* row = new QHBoxLayout;
     row->addWidget(label);

@@ -18,7 +18,8 @@ QString oneRmFigure(const answers::OneRm& oneRm, int column, LoadUnit unit) {
     const QString estimate = number(inUnit(oneRm.estimate, unit), 1);
     switch (column) {
     case LinesModel::OneRm:
-        return oneRm.extrapolatedVeryFar() ? QStringLiteral("(%1)").arg(estimate) : estimate;
+        return oneRm.extrapolatedVeryFar() || !oneRm.interval ? QStringLiteral("(%1)").arg(estimate)
+                                                              : estimate;
     case LinesModel::Interval:
         return oneRm.interval ? rangeText(inUnit(*oneRm.interval, unit), 1)
                               : QStringLiteral("\u2013");
@@ -172,14 +173,16 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
 
 QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int role) const {
     static const char* const titles[ColumnCount] = {
-        QT_TR_NOOP("Session"), QT_TR_NOOP("1RM, %1"),   QT_TR_NOOP("Interval, %1"),
+        QT_TR_NOOP("Session"), QT_TR_NOOP("1RM, %1"),   QT_TR_NOOP("Of the line, %1"),
         QT_TR_NOOP("Reach"),   QT_TR_NOOP("Measured"),  QT_TR_NOOP("V0, m/s"),
         QT_TR_NOOP("Slope"),   QT_TR_NOOP("s, m/s"),    QT_TR_NOOP("R\u00b2"),
         QT_TR_NOOP("Points"),  QT_TR_NOOP("Loads, %1"), QT_TR_NOOP("L0, %1")};
     static const char* const tips[ColumnCount] = {
         QT_TR_NOOP("Checked: on the chart"),
-        QT_TR_NOOP("Estimated 1RM; in brackets where reach is under half"),
-        QT_TR_NOOP("Interval of the estimate from the line alone, 95 %"),
+        QT_TR_NOOP(
+            "Estimated 1RM; in brackets where reach is under half, or where it has no interval"),
+        QT_TR_NOOP("95 % interval of the estimate by the line alone, for comparing sessions: the "
+                   "MVT taken as exact"),
         QT_TR_NOOP("Heaviest load lifted / estimated 1RM"),
         QT_TR_NOOP("Measured 1RM: the heaviest true maximum, %1"),
         QT_TR_NOOP("Velocity at zero load"),

@@ -68,8 +68,8 @@ BlocksDialog::BlocksDialog(Logbook& logbook, Date today, QWidget* parent)
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setTabKeyNavigation(false);
     auto* addButton = new QPushButton(tr("&Add…"));
-    auto* changeButton = new QPushButton(tr("&Change…"));
-    auto* removeButton = new QPushButton(tr("&Remove"));
+    auto* changeButton = new QPushButton(tr("Cha&nge…"));
+    auto* removeButton = new QPushButton(tr("Re&move"));
     layOutList(*this, m_table, {addButton, changeButton, removeButton});
     resize(680, 340);
     connect(addButton, &QPushButton::clicked, this, [this] { open(std::nullopt); });

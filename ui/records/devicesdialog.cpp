@@ -33,7 +33,7 @@ DevicesDialog::DevicesDialog(Logbook& logbook, QWidget* parent)
     setWindowTitle(tr("Devices"));
     m_list->setAccessibleName(tr("Devices"));
     auto* addButton = new QPushButton(tr("&Add…"));
-    auto* changeButton = new QPushButton(tr("&Change…"));
+    auto* changeButton = new QPushButton(tr("Cha&nge…"));
     layOutList(*this, m_list, {addButton, changeButton});
     connect(addButton, &QPushButton::clicked, this, &DevicesDialog::add);
     connect(changeButton, &QPushButton::clicked, this, &DevicesDialog::change);

@@ -11,21 +11,53 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace slopebook::ui {
 
 namespace {
+
 constexpr int fieldWidth = 360;
-}
+constexpr int windowFrame = 40; // about what the desktop puts around it
+
+// Asks for all that the form likes; a scroll area alone asks for a few lines of it.
+class FormArea final : public QScrollArea {
+public:
+    explicit FormArea(QWidget* form) {
+        setWidget(form);
+        setWidgetResizable(true);
+        setFrameShape(QFrame::NoFrame);
+        setFocusPolicy(Qt::NoFocus);
+        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        viewport()->setAutoFillBackground(false);
+        form->setAutoFillBackground(false);
+    }
+    QSize sizeHint() const override {
+        const QSize best = widget()->sizeHint();
+        return {best.width() + verticalScrollBar()->sizeHint().width(),
+                widget()->layout()->totalHeightForWidth(best.width())};
+    }
+    QSize minimumSizeHint() const override {
+        return {widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width(),
+                QScrollArea::minimumSizeHint().height()};
+    }
+};
+
+} // namespace
 
 FormDialog::FormDialog(Logbook& logbook, const QString& title, QWidget* parent)
     : QDialog(parent), m_logbook(logbook), m_form(new QFormLayout), m_problem(new QLabel) {
     setWindowTitle(title);
     m_form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     m_form->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    auto* form = new QWidget;
+    form->setLayout(m_form);
+    m_form->setContentsMargins(0, 0, 0, 0);
     auto* layout = new QVBoxLayout(this);
-    layout->addLayout(m_form);
+    layout->addWidget(new FormArea(form), 1);
 }
 
 void FormDialog::addField(const QString& label, QWidget* field, const QString& hint) {
@@ -58,6 +90,8 @@ void FormDialog::finish() {
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     layout()->addWidget(m_problem);
     layout()->addWidget(buttons);
+    // All of it where the screen has the room; else the fields scroll and the buttons stay.
+    resize(sizeHint().boundedTo(screen()->availableSize() - QSize(0, windowFrame)));
 }
 
 void FormDialog::accept() {

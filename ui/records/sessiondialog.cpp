@@ -18,7 +18,7 @@ SessionDialog::SessionDialog(Logbook& logbook, SessionId id, QWidget* parent)
     : FormDialog(logbook, tr("Session details"), parent), m_id(id),
       m_head(logbook.log().session(id).head.value) {
     m_date = new DayEdit(m_head.date);
-    addField(tr("&Date"), m_date);
+    addField(tr("Da&te"), m_date);
     buildDevice();
     m_place = addLine(tr("&Place"), text(m_head.place));
     m_bodyMass = addLine(tr("&Body mass, %1").arg(unit()), shown(m_head.bodyMass));
@@ -36,7 +36,7 @@ void SessionDialog::buildDevice() {
         if (m_head.device == device.id)
             m_device->setCurrentIndex(m_device->count() - 1);
     }
-    addField(tr("De&vice"), m_device);
+    addField(tr("&Device"), m_device);
 }
 
 void SessionDialog::buildRepeatOf() {

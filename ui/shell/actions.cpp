@@ -25,7 +25,7 @@ QAction* add(QMenu& menu, const QString& words, const QKeySequence& keys = {}) {
 
 void addLogMenu(QMenuBar& bar, Actions& a) {
     QMenu& menu = *bar.addMenu(Menu::tr("&Log"));
-    a.newLog = add(menu, Menu::tr("&New log…"), QKeySequence::New);
+    a.newLog = add(menu, Menu::tr("New &log…"), QKeySequence::New);
     a.openLog = add(menu, Menu::tr("&Open…"), QKeySequence::Open);
     a.recent = menu.addMenu(Menu::tr("Open &recent"));
     a.openSample = add(menu, Menu::tr("Open the &sample"));
@@ -38,7 +38,7 @@ void addLogMenu(QMenuBar& bar, Actions& a) {
     a.backups = add(menu, Menu::tr("&Go back to a backup…"));
     menu.addSeparator();
     a.print = add(menu, Menu::tr("&Print…"), QKeySequence::Print);
-    a.preview = add(menu, Menu::tr("Print pre&view…"));
+    a.preview = add(menu, Menu::tr("Pri&nt preview…"));
     a.pdf = add(menu, Menu::tr("Write P&DF…"));
     menu.addSeparator();
     a.closeLog = add(menu, Menu::tr("&Close log"), QKeySequence(Qt::CTRL | Qt::Key_W));
@@ -118,6 +118,8 @@ void addViewMenu(QMenuBar& bar, Actions& a) {
     menu.addSeparator();
     a.restTimer = add(menu, Menu::tr("&Rest timer"));
     a.restTimer->setCheckable(true);
+    a.fingers = add(menu, Menu::tr("Controls that fit a &finger"));
+    a.fingers->setCheckable(true);
     menu.addSeparator();
     a.units = new QActionGroup(&bar);
     QMenu& unitMenu = *menu.addMenu(Menu::tr("Loads &in"));

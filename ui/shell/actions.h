@@ -21,7 +21,7 @@ struct Actions {
     QList<QAction*> tasks; ///< one a task, in the order of the tabs
     QAction *typeSet, *findAthlete, *findLift;
     QAction *copyChart, *chartPng, *chartSvg, *copyFigures, *showFigures;
-    QAction* restTimer;
+    QAction *restTimer, *fingers;
     QActionGroup* units;     ///< data(): a LoadUnit as int
     QActionGroup* languages; ///< data(): the code to keep in the settings
     QAction *help, *keys, *method, *cautions, *about;

@@ -38,7 +38,8 @@ QString typingHelp() {
                  Help::tr("A load is in the unit chosen under View; <code>60kg</code> and "
                           "<code>135lb</code> say their own."),
                  Help::tr("Up puts the next load there: the ladder of last time, above its top the "
-                          "same rise again. Down steps back."),
+                          "same rise again, never above the estimated 1RM unless last time it was "
+                          "a true maximum. Down steps back."),
                  Help::tr("<code>92.5! 0.18</code>: a successful true maximum, one rep."),
                  Help::tr("<code>60 0.92 0.71x # slipped</code>: the second rep is left out; what "
                           "follows # is the note and the reason. It stays in the log and is drawn "
@@ -46,11 +47,16 @@ QString typingHelp() {
                  Help::tr(
                      "<code>60 92</code>: the line asks whether 0.92 was meant; Enter says yes, "
                      "Esc no. <code>1.12 1.08</code>: it asks whether the load was forgotten."),
+                 Help::tr("A speed far from the line at that load, a speed that rises with the "
+                          "load, or a load far from all others is asked about; Enter takes it as "
+                          "typed, Esc leaves it to be corrected."),
                  Help::tr("Several lines pasted from a spreadsheet go in at once, all or none."),
                  Help::tr("In the table F2 changes a cell, Delete removes the set, and Leave out, "
                           "note… says what does not count and why."),
                  Help::tr("Undo and Redo go back and forth through every change since the log was "
                           "opened, each on disk at once."),
+                 Help::tr("View, Controls that fit a finger makes everything large enough for a "
+                          "touch screen; where there is one it is on by itself."),
                  Help::tr("View, Rest timer shows beside the line how long ago the last set was "
                           "typed.")});
 }

@@ -101,6 +101,8 @@ void ImportDialog::build() {
     layout->addWidget(m_report, 1);
     layout->addWidget(m_progress);
     layout->addWidget(buttons);
+    setTabOrder(m_report, m_import);
+    setTabOrder(m_import, buttons->button(QDialogButtonBox::Cancel));
     m_import->setDefault(true); // only now does the dialog hear of it
     resize(640, 420);
 }

@@ -5,6 +5,7 @@
 #include "core/model/errors.h"
 #include "ui/entry/entrypage.h"
 #include "ui/said.h"
+#include "ui/shell/fingers.h"
 #include "ui/shell/language.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/openingcheck.h"
@@ -33,6 +34,7 @@ MainWindow::MainWindow(Surroundings surroundings)
     : m_surroundings(std::move(surroundings)),
       m_translation(std::make_unique<Translation>(m_surroundings.settings.language)) {
     setAcceptDrops(true);
+    fitFingers(m_surroundings.settings.fingers.value_or(touchScreenPresent()));
     build();
     resize(firstSize);
     restoreGeometry(m_surroundings.settings.geometry);
@@ -91,6 +93,13 @@ void MainWindow::speak(const QString& language) {
 
 void MainWindow::countIn(LoadUnit unit) {
     m_surroundings.settings.unit = unit;
+    rebuild();
+    keep();
+}
+
+void MainWindow::fitForFingers(bool wanted) {
+    m_surroundings.settings.fingers = wanted;
+    fitFingers(wanted);
     rebuild();
     keep();
 }

@@ -37,6 +37,8 @@ public:
     void speak(const QString& language);
     /// Shows and takes loads in that unit from now on; all else stays.
     void countIn(LoadUnit unit);
+    /// Makes the controls large enough for a finger from now on, or small again; all else stays.
+    void fitForFingers(bool wanted);
 
     const Actions& actions() const { return m_actions; }
     /// Nothing while the welcome page is shown.

@@ -6,6 +6,7 @@
 #include "ui/importing/longwork.h"
 #include "ui/said.h"
 #include "ui/shell/aboutdialog.h"
+#include "ui/shell/fingers.h"
 #include "ui/shell/helpdialog.h"
 #include "ui/shell/mainwindow.h"
 #include "ui/shell/messagebar.h"
@@ -153,6 +154,8 @@ void MainWindow::connectView() {
             m_workspace->entry().showRest(wanted);
         keep();
     });
+    m_actions.fingers->setChecked(fingersFit());
+    connect(m_actions.fingers, &QAction::triggered, this, &MainWindow::fitForFingers);
     for (QAction* action : m_actions.units->actions()) {
         const auto unit = static_cast<LoadUnit>(action->data().toInt());
         action->setChecked(unit == m_surroundings.settings.unit);

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/namecombo.h"
 
+#include "ui/shell/fingers.h"
+
+#include <QAbstractItemView>
 #include <QCompleter>
 #include <QFocusEvent>
 #include <QLineEdit>
 #include <QSignalBlocker>
+#include <QStyledItemDelegate>
 
 namespace slopebook::ui {
 
@@ -15,7 +19,7 @@ NameCombo::NameCombo(QWidget* parent)
     setModel(m_names);
     setMinimumContentsLength(12);
     setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    setMinimumHeight(34);
+    setMinimumHeight(fingerSize);
     setMaxVisibleItems(20);
     // A completer reads on as long as its model lets it: so many matches as a page are enough, and
     // of many thousand names one more letter finds fewer.
@@ -25,6 +29,9 @@ NameCombo::NameCombo(QWidget* parent)
     completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
     completer->setCaseSensitivity(Qt::CaseInsensitive);
     lineEdit()->setCompleter(completer);
+    // Their own rows know no style, and would stay small where all else fits a finger.
+    for (QAbstractItemView* list : {view(), completer->popup()})
+        list->setItemDelegate(new QStyledItemDelegate(list));
     connect(lineEdit(), &QLineEdit::textEdited, m_matches, &NameModel::setFind);
     connect(completer, qOverload<const QModelIndex&>(&QCompleter::activated), this,
             [this](const QModelIndex& match) { choose(match.data(Qt::UserRole).toLongLong()); });

@@ -7,6 +7,8 @@
 #include <QByteArray>
 #include <QStringList>
 
+#include <optional>
+
 namespace slopebook::ui {
 
 struct Settings {
@@ -19,6 +21,7 @@ struct Settings {
     LoadUnit unit = LoadUnit::Kilograms; ///< in which loads are shown and typed
     int repeatDays = usualRepeatDays;    ///< between a test and its repeat test, at most
     bool restTimer = false;              ///< shown beside the line that sets are typed in
+    std::optional<bool> fingers; ///< controls fit a finger; nothing: where there is a touch screen
     friend bool operator==(const Settings&, const Settings&) = default;
 };
 

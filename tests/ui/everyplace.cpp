@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/everyplace.h"
+
+#include "tests/log/builders.h"
+#include "ui/battery/testdialog.h"
+#include "ui/battery/tracedialog.h"
+#include "ui/charts/chartmenu.h"
+#include "ui/entry/setdialog.h"
+#include "ui/importing/pastedialog.h"
+#include "ui/importing/tabledialog.h"
+#include "ui/plan/equipmentdialog.h"
+#include "ui/records/athletedialog.h"
+#include "ui/records/blocksdialog.h"
+#include "ui/records/checkloadsdialog.h"
+#include "ui/records/devicesdialog.h"
+#include "ui/records/liftdialog.h"
+#include "ui/records/sessiondialog.h"
+#include "ui/shell/aboutdialog.h"
+#include "ui/shell/backupsdialog.h"
+#include "ui/shell/importcsv.h"
+#include "ui/shell/messagebar.h"
+#include "ui/shell/workspace.h"
+#include "ui/squad/squadpage.h"
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QFile>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QTabWidget>
+#include <QTimer>
+
+namespace slopebook::test {
+
+using namespace slopebook::ui;
+
+namespace {
+
+void settle(QWidget& shown) {
+    shown.activateWindow();
+    QVERIFY(QTest::qWaitForWindowActive(&shown));
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
+    QCoreApplication::processEvents();
+}
+
+QList<QTabWidget*> innerTabs(const QWidget& within) {
+    QList<QTabWidget*> tabs = within.findChildren<QTabWidget*>();
+    tabs.removeIf([](const QTabWidget* one) { return !one->isVisible(); });
+    return tabs;
+}
+
+/// Looks at shown once a tab of the tabs inside `within`.
+void lookAtTabs(const QString& place, QWidget& shown, const QWidget& within, const Look& look) {
+    const auto tabs = innerTabs(within);
+    if (tabs.isEmpty()) {
+        look(place, shown);
+        return;
+    }
+    for (QTabWidget* each : tabs)
+        for (int i = 0; i < each->count(); ++i) {
+            each->setCurrentIndex(i);
+            settle(shown);
+            look(place + QStringLiteral(", ") + each->tabText(i), shown);
+        }
+}
+
+class Tour {
+public:
+    Tour(const QString& language, bool fingers, const Look& look) : m_look(look) {
+        QVERIFY(QFile::copy(QStringLiteral(SLOPEBOOK_SAMPLE_LOG),
+                            QString::fromStdString(m_folder.path().string())));
+        m_surroundings.settings.language = language;
+        m_surroundings.settings.fingers = fingers;
+        m_surroundings.settings.recentLogs = {QString::fromStdString(m_folder.path().string())};
+        m_surroundings.settings.restTimer = true;
+        m_surroundings.today = [] { return day(2026, 5, 11); };
+        m_surroundings.sampleLog = m_folder.path();
+        m_window = std::make_unique<MainWindow>(m_surroundings);
+        m_window->resize(1280, 720);
+        m_window->show();
+        settle(*m_window);
+        m_look(QStringLiteral("welcome"), *m_window);
+        m_window->openLogFile(m_surroundings.settings.recentLogs.front());
+        QVERIFY(m_window->workspace());
+    }
+
+    void pages() {
+        Workspace& work = *m_window->workspace();
+        const auto squad = work.findChild<SquadPage*>();
+        for (int task = 0; task < m_window->actions().tasks.size(); ++task) {
+            work.showTask(task);
+            settle(*m_window);
+            QTRY_VERIFY_WITH_TIMEOUT(!squad->working(), 30000);
+            lookAtTabs(m_window->actions().tasks[task]->text(), *m_window, *work.currentPage(),
+                       m_look);
+        }
+        work.bar().showText(QStringLiteral("Something"), QStringLiteral("Go back to a backup…"));
+        settle(*m_window);
+        m_look(QStringLiteral("with a message"), *m_window);
+    }
+
+    void recordDialogs() {
+        Logbook& book = m_window->workspace()->logbook();
+        const log::Log& log = book.log();
+        const AthleteId athlete = *m_window->workspace()->athlete();
+        const LiftId lift = *m_window->workspace()->lift();
+        const SessionId session = log.sessions(athlete).front().id;
+        const SetId set = log.sets(session, lift).front().id;
+        const Date today = m_surroundings.today();
+        QWidget* parent = m_window.get();
+        show<AthleteDialog>("athlete", book, athlete, parent);
+        show<LiftDialog>("lift", book, lift, parent);
+        show<LiftDialog>("new lift", book, std::nullopt, parent);
+        show<CheckLoadsDialog>("check loads", book, athlete, lift, parent);
+        show<SessionDialog>("session", book, session, parent);
+        show<SetDialog>("set", book, set, parent);
+        show<DeviceDialog>("device", book, std::nullopt, parent);
+        show<DevicesDialog>("devices", book, parent);
+        show<BlockDialog>("block", book, std::nullopt, today, parent);
+        show<BlocksDialog>("blocks", book, today, parent);
+        show<TestDialog>("test", book, std::nullopt, TestKind{}, parent);
+        show<TestsDialog>("tests", book, parent);
+        show<TraceDialog>("trace", parent);
+        show<EquipmentDialog>("equipment", log.equipment().front().value, parent);
+        show<BackupsDialog>("backups", m_folder.path(), parent);
+    }
+
+    void otherDialogs() {
+        Logbook& book = m_window->workspace()->logbook();
+        QWidget* parent = m_window.get();
+        show<AboutDialog>("about", parent);
+        show<HelpDialog>("help", keysOf(*m_window), parent);
+        const auto file = m_folder.path("reps.csv");
+        QFile out(QString::fromStdString(file.string()));
+        QVERIFY(out.open(QIODevice::WriteOnly));
+        out.write("date,athlete,lift,set,load_kg,rep,velocity\n2026-05-01,New one,Bench "
+                  "pull,1,40,1,1.1\n");
+        out.close();
+        show<ImportDialog>("import", book, std::vector{file}, parent);
+        ImportMaps maps;
+        show<TableDialog>("table", book,
+                          exchange::Source{.file = {},
+                                           .text = "Day\tName\tkg\tSpeed\tx\n"
+                                                   "1.5.26\tNew one\t40\t1,1\t\n"},
+                          maps, parent);
+        show<PasteDialog>("paste", readBlock(QStringLiteral("40\t92\n50\t85\n60\t71\n")), parent);
+        m_window->workspace()->showTask(1);
+        settle(*m_window);
+        auto* chart = charts::ChartMenu::of(*m_window->workspace()->currentPage());
+        QVERIFY(chart);
+        QTimer::singleShot(50, qApp, [this] {
+            QWidget* dialog = QApplication::activeModalWidget();
+            settle(*dialog);
+            m_look(QStringLiteral("figures of a chart"), *dialog);
+            dialog->close();
+        });
+        chart->showFigures();
+    }
+
+private:
+    template <class Dialog, class... Arguments>
+    void show(const char* name, Arguments&&... arguments) {
+        Dialog dialog(std::forward<Arguments>(arguments)...);
+        dialog.show();
+        settle(dialog);
+        QTest::qWait(30); // what is read on a thread of its own
+        if constexpr (requires { dialog.summary(); })
+            QTRY_VERIFY(!dialog.summary().isEmpty());
+        else if constexpr (requires { dialog.canImport(); })
+            QTRY_VERIFY(dialog.canImport());
+        lookAtTabs(QStringLiteral("dialog: ") + QLatin1String(name), dialog, dialog, m_look);
+    }
+
+    Folder m_folder;
+    Look m_look;
+    Surroundings m_surroundings;
+    std::unique_ptr<MainWindow> m_window;
+};
+
+} // namespace
+
+void inEveryPlace(const QString& language, bool fingers, const Look& look) {
+    Tour tour(language, fingers, look);
+    tour.pages();
+    tour.recordDialogs();
+    tour.otherDialogs();
+}
+
+QList<QWidget*> controlsOf(const QWidget& root) {
+    QList<QWidget*> all = root.findChildren<QWidget*>();
+    all.removeIf([&root](const QWidget* widget) {
+        for (const QWidget* at = widget; at && at != &root; at = at->parentWidget()) {
+            if (at->isWindow())
+                return true;
+            const auto* stack = qobject_cast<const QStackedWidget*>(at->parentWidget());
+            if (stack && stack->currentWidget() != at)
+                return true;
+        }
+        return false;
+    });
+    return all;
+}
+
+QString described(const QWidget& widget) {
+    QString words = widget.accessibleName();
+    if (const auto* button = qobject_cast<const QAbstractButton*>(&widget))
+        words = button->text();
+    if (const auto* label = qobject_cast<const QLabel*>(&widget))
+        words = label->text();
+    return QStringLiteral("%1 \"%2\" %3 x %4")
+        .arg(QLatin1String(widget.metaObject()->className()), words)
+        .arg(widget.width())
+        .arg(widget.height());
+}
+
+} // namespace slopebook::test

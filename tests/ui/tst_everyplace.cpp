@@ -1,0 +1,314 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What must hold on every page and in every dialog: controls fit a finger where that is wanted, no
+// two share an Alt key, all are reached by Tab, and all have a name and a role for those who hear
+// the window.
+#include "tests/ui/everyplace.h"
+#include "ui/charts/chartout.h"
+#include "ui/shell/fingers.h"
+#include "ui/shell/workspace.h"
+
+#include <QAbstractButton>
+#include <QAbstractItemView>
+#include <QAbstractScrollArea>
+#include <QAbstractSpinBox>
+#include <QAccessible>
+#include <QApplication>
+#include <QComboBox>
+#include <QGroupBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QMenu>
+#include <QMenuBar>
+#include <QScrollArea>
+#include <QSplitterHandle>
+#include <QTabBar>
+#include <QTableView>
+#include <QTest>
+#include <QTextEdit>
+
+using namespace slopebook;
+using namespace slopebook::test;
+using namespace slopebook::ui;
+
+namespace {
+
+/// Controls made of several: only the whole is one.
+bool isPart(const QWidget& widget) {
+    for (const QWidget* at = widget.parentWidget(); at; at = at->parentWidget())
+        if (qobject_cast<const QComboBox*>(at) || qobject_cast<const QAbstractSpinBox*>(at) ||
+            qobject_cast<const QLineEdit*>(at) || qobject_cast<const QTabBar*>(at) ||
+            qobject_cast<const QAbstractItemView*>(at))
+            return true;
+    return false;
+}
+
+bool isControl(const QWidget& widget) {
+    if (isPart(widget))
+        return false;
+    return qobject_cast<const QAbstractButton*>(&widget) ||
+           qobject_cast<const QLineEdit*>(&widget) || qobject_cast<const QComboBox*>(&widget) ||
+           qobject_cast<const QAbstractSpinBox*>(&widget) ||
+           qobject_cast<const QTabBar*>(&widget) ||
+           qobject_cast<const QAbstractItemView*>(&widget) ||
+           dynamic_cast<const charts::ChartOut*>(&widget);
+}
+
+struct Findings {
+    QStringList wrong;
+    int seen = 0;
+    void take(bool good, const QString& place, const QString& what) {
+        ++seen;
+        if (!good)
+            wrong << place + QStringLiteral(": ") + what;
+    }
+    /// All of it: a failure's message holds the beginning alone.
+    QByteArray text() const {
+        for (const QString& one : wrong)
+            qInfo("%s", qPrintable(one));
+        return QByteArray::number(wrong.size()) + " are wrong";
+    }
+};
+
+// --- fingers ---
+
+void measureRows(const QString& place, const QAbstractItemView& view, Findings& found) {
+    const QString name = described(view);
+    const auto* table = qobject_cast<const QTableView*>(&view);
+    for (const auto* header : view.findChildren<QHeaderView*>())
+        if (header->isVisible() && header->orientation() == Qt::Horizontal && header->count() > 0)
+            found.take(header->height() >= fingerSize, place, name + QStringLiteral(", headings"));
+    if (!view.model())
+        return;
+    for (int row = 0; row < std::min(view.model()->rowCount(), 30); ++row) {
+        if (table && !table->isRowHidden(row))
+            found.take(
+                table->rowHeight(row) >= fingerSize, place,
+                QStringLiteral("%1, row %2: %3").arg(name).arg(row).arg(table->rowHeight(row)));
+        else if (!table)
+            found.take(view.visualRect(view.model()->index(row, 0)).height() >= fingerSize, place,
+                       QStringLiteral("%1, row %2").arg(name).arg(row));
+    }
+}
+
+void measureList(const QString& place, QComboBox& combo, Findings& found) {
+    if (combo.count() == 0)
+        return;
+    combo.showPopup();
+    const QRect first = combo.view()->visualRect(combo.model()->index(0, combo.modelColumn()));
+    combo.hidePopup();
+    found.take(first.height() >= fingerSize, place, described(combo) + QStringLiteral(", list"));
+}
+
+void measureMenus(const QString& place, const QWidget& shown, Findings& found) {
+    for (auto* menu : shown.findChildren<QMenu*>()) {
+        menu->ensurePolished();
+        const QSize whole = menu->sizeHint();
+        if (whole.isEmpty())
+            continue;
+        for (QAction* action : menu->actions())
+            if (!action->isSeparator() && action->isVisible())
+                found.take(menu->actionGeometry(action).height() >= fingerSize, place,
+                           QStringLiteral("menu item ") + action->text());
+    }
+}
+
+void measure(const QString& place, QWidget& shown, Findings& found) {
+    for (QWidget* widget : controlsOf(shown)) {
+        if (const auto* bar = qobject_cast<QMenuBar*>(widget))
+            for (QAction* title : bar->actions())
+                found.take(bar->actionGeometry(title).height() >= fingerSize, place,
+                           QStringLiteral("menu ") + title->text());
+        if (!widget->isVisible() || !isControl(*widget))
+            continue;
+        if (const auto* view = qobject_cast<QAbstractItemView*>(widget)) {
+            measureRows(place, *view, found);
+        } else if (const auto* bar = qobject_cast<QTabBar*>(widget)) {
+            for (int tab = 0; tab < bar->count(); ++tab)
+                found.take(bar->tabRect(tab).height() >= fingerSize, place,
+                           QStringLiteral("tab ") + bar->tabText(tab));
+        } else {
+            const bool button = qobject_cast<QAbstractButton*>(widget) != nullptr;
+            if (dynamic_cast<charts::ChartOut*>(widget))
+                continue;
+            found.take(widget->height() >= fingerSize && (!button || widget->width() >= fingerSize),
+                       place, described(*widget));
+        }
+        if (auto* combo = qobject_cast<QComboBox*>(widget); combo && combo->isEnabled())
+            measureList(place, *combo, found);
+    }
+    measureMenus(place, shown, found);
+}
+
+// --- Alt keys ---
+
+struct Mnemonics {
+    QString place;
+    QMap<QString, QString> taken{};
+    void take(const QString& words, Findings& found) {
+        const QString key = QKeySequence::mnemonic(words).toString();
+        if (key.isEmpty())
+            return;
+        found.take(
+            !taken.contains(key), place,
+            QStringLiteral("%1 of \"%2\" is \"%3\"'s too").arg(key, words, taken.value(key)));
+        taken[key] = words;
+    }
+};
+
+void gatherMenus(const QString& place, const QWidget& shown, Findings& found) {
+    for (const auto* menu : shown.findChildren<QMenu*>()) {
+        Mnemonics in{place + QStringLiteral(", menu ") + menu->title()};
+        for (const QAction* action : menu->actions())
+            if (action->isVisible())
+                in.take(action->text(), found);
+    }
+}
+
+void gatherKeys(const QString& place, QWidget& shown, Findings& found) {
+    Mnemonics keys{place};
+    for (QWidget* widget : controlsOf(shown)) {
+        if (const auto* bar = qobject_cast<QMenuBar*>(widget))
+            for (const QAction* title : bar->actions())
+                keys.take(title->text(), found);
+        if (const auto* button = qobject_cast<QAbstractButton*>(widget))
+            keys.take(button->text(), found);
+        if (const auto* label = qobject_cast<QLabel*>(widget); label && label->buddy())
+            keys.take(label->text(), found);
+        if (const auto* group = qobject_cast<QGroupBox*>(widget))
+            keys.take(group->title(), found);
+        if (const auto* bar = qobject_cast<QTabBar*>(widget))
+            for (int tab = 0; tab < bar->count(); ++tab)
+                keys.take(bar->tabText(tab), found);
+    }
+    gatherMenus(place, shown, found);
+}
+
+// --- Tab and names ---
+
+bool takesTab(const QWidget& widget) {
+    return widget.isVisible() && widget.isEnabled() && (widget.focusPolicy() & Qt::TabFocus) &&
+           !widget.focusProxy() && !isPart(widget);
+}
+
+/// A table whose cells are boxes: they are what Tab comes to.
+bool holdsControls(const QWidget& widget) {
+    const auto* view = qobject_cast<const QAbstractItemView*>(&widget);
+    if (!view || !view->model() || view->model()->rowCount() == 0)
+        return false;
+    for (int column = 0; column < view->model()->columnCount(); ++column)
+        if (view->indexWidget(view->model()->index(0, column)))
+            return true;
+    return false;
+}
+
+void walkByTab(const QString& place, QWidget& shown, Findings& found) {
+    QSet<const QWidget*> wanted;
+    for (const QWidget* widget : controlsOf(shown)) {
+        if (widget->isVisible() && widget->isEnabled() && isControl(*widget) &&
+            !holdsControls(*widget))
+            found.take(widget->focusPolicy() & Qt::TabFocus, place,
+                       QStringLiteral("no Tab to ") + described(*widget));
+        if (takesTab(*widget))
+            wanted.insert(widget);
+    }
+    QSet<const QWidget*> reached;
+    for (qsizetype i = 0; i < 3 * wanted.size() + 10; ++i) {
+        QWidget* focus = QApplication::focusWidget();
+        if (!focus) {
+            shown.setFocus();
+            focus = &shown;
+        }
+        for (const QWidget* at = focus; at; at = at->parentWidget())
+            reached.insert(at); // the field of a combo box is the combo box
+        QTest::keyClick(focus, Qt::Key_Tab);
+    }
+    for (const QWidget* widget : wanted)
+        found.take(reached.contains(widget), place,
+                   QStringLiteral("Tab never comes to ") + described(*widget));
+}
+
+void hear(const QString& place, QWidget& shown, Findings& found) {
+    for (QWidget* widget : controlsOf(shown)) {
+        const bool control = isControl(*widget);
+        if (!widget->isVisible() || (!control && !takesTab(*widget)))
+            continue;
+        QAccessibleInterface* heard = QAccessible::queryAccessibleInterface(widget);
+        const QString what = described(*widget) + QLatin1Char(' ') + widget->objectName();
+        if (!heard) {
+            found.take(false, place, what + QStringLiteral(" is not heard at all"));
+            continue;
+        }
+        found.take(!heard->text(QAccessible::Name).trimmed().isEmpty(), place,
+                   what + QStringLiteral(" has no name"));
+        found.take(heard->role() != QAccessible::NoRole, place,
+                   what + QStringLiteral(" has no role"));
+        if (const auto* chart = dynamic_cast<charts::ChartOut*>(widget)) {
+            const charts::FigureTable figures = chart->figures();
+            found.take(!figures.headings.isEmpty(), place,
+                       what + QStringLiteral(" has no figures"));
+            found.take(figures.rows.empty() || !widget->accessibleDescription().isEmpty(), place,
+                       what + QStringLiteral(" does not say its figures"));
+        }
+    }
+}
+
+} // namespace
+
+class TestEveryPlace : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void init() { QTest::failOnWarning(QRegularExpression(QStringLiteral("nan|NaN"))); }
+    void cleanup() { fitFingers(false); }
+
+    void controlsFitAFinger() {
+        Findings found;
+        inEveryPlace(QStringLiteral("en"), true,
+                     [&](const QString& place, QWidget& shown) { measure(place, shown, found); });
+        QVERIFY2(found.wrong.isEmpty(), found.text());
+        QVERIFY2(found.seen > 1000, qPrintable(QString::number(found.seen)));
+    }
+
+    void theMeasureSeesSmallControls() {
+        Findings found;
+        inEveryPlace(QStringLiteral("en"), false,
+                     [&](const QString& place, QWidget& shown) { measure(place, shown, found); });
+        QVERIFY(found.wrong.size() > 200);
+    }
+
+    void noTwoShareAnAltKey_data() {
+        QTest::addColumn<QString>("language");
+        QTest::newRow("in English") << QStringLiteral("en");
+        QTest::newRow("in German") << QStringLiteral("de");
+    }
+    void noTwoShareAnAltKey() {
+        QFETCH(QString, language);
+        Findings found;
+        inEveryPlace(language, false, [&](const QString& place, QWidget& shown) {
+            gatherKeys(place, shown, found);
+        });
+        found.wrong.removeDuplicates();
+        QVERIFY2(found.wrong.isEmpty(), found.text());
+        QVERIFY2(found.seen > 400, qPrintable(QString::number(found.seen)));
+    }
+
+    void everyControlIsReachedByTab() {
+        Findings found;
+        inEveryPlace(QStringLiteral("en"), false,
+                     [&](const QString& place, QWidget& shown) { walkByTab(place, shown, found); });
+        QVERIFY2(found.wrong.isEmpty(), found.text());
+        QVERIFY2(found.seen > 500, qPrintable(QString::number(found.seen)));
+    }
+
+    void everyControlIsHeard() {
+        Findings found;
+        inEveryPlace(QStringLiteral("en"), false,
+                     [&](const QString& place, QWidget& shown) { hear(place, shown, found); });
+        QVERIFY2(found.wrong.isEmpty(), found.text());
+        QVERIFY2(found.seen > 800, qPrintable(QString::number(found.seen)));
+    }
+};
+
+QTEST_MAIN(TestEveryPlace)
+#include "tst_everyplace.moc"

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Controls large enough for a finger: one style over the desktop's own, for every page and dialog.
+#pragma once
+
+#include <QProxyStyle>
+
+namespace slopebook::ui {
+
+/// About 9 mm, in pixels of 96 to the inch: what a fingertip hits without looking. Common practice.
+constexpr int fingerSize = 36;
+
+/// Whether the desktop knows of a touch screen.
+bool touchScreenPresent();
+
+/// Makes every control of the program large enough for a finger from now on, or as the desktop has
+/// it. Widgets that are there already keep what a layout gave them until they are made anew.
+void fitFingers(bool wanted);
+/// What was asked for last.
+bool fingersFit();
+
+/// The desktop's style, its buttons, fields, tabs, rows and headings no smaller than a finger.
+class FingerStyle final : public QProxyStyle {
+    Q_OBJECT
+public:
+    /// base: the name of the style that paints.
+    explicit FingerStyle(const QString& base);
+
+    QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
+                           const QWidget* widget) const override;
+    int pixelMetric(PixelMetric metric, const QStyleOption* option = nullptr,
+                    const QWidget* widget = nullptr) const override;
+    QRect subControlRect(ComplexControl control, const QStyleOptionComplex* option, SubControl part,
+                         const QWidget* widget = nullptr) const override;
+    using QProxyStyle::polish;
+    void polish(QWidget* widget) override;
+};
+
+} // namespace slopebook::ui
