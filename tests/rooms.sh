@@ -47,7 +47,8 @@ only_in() {
 
 room core/model
 room core/stats
-room core/traces core/stats
+# Of model only what it says its refusals in: words.h.
+room core/traces core/model core/stats
 room core/answers core/model core/stats resources
 room core/log core/model resources
 room core/exchange core/model core/log

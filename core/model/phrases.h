@@ -17,8 +17,8 @@
 
 namespace slopebook::phrases {
 
-inline constexpr std::array<std::span<const std::string_view>, 6> lists{answers, exchange, log,
-                                                                        model, questions, traces};
+inline constexpr std::array<std::span<const std::string_view>, 6> lists{answers, exchange,  log,
+                                                                        model,   questions, traces};
 
 constexpr bool listed(std::string_view english) {
     return std::ranges::any_of(lists, [english](const auto& list) {

@@ -131,7 +131,7 @@ void TestCheckLoads::poorBaseline() {
     const std::vector none{tests::session(1, {{60, 1.1}}), week(2, 0)};
     const Follow f = followed(none);
     QVERIFY(!f.sessions[1].change);
-    QVERIFY(hasNote(f.notes, Note::Kind::Other));
+    QVERIFY(hasNote(f.notes, Note::Kind::BaselineHasNoLine));
     QVERIFY(!f.smallestDetectable);
     const Follow two = followed({tests::session(1, {{60, 1.0}, {80, 0.8}}), week(2, 0)});
     QVERIFY(hasNote(two.notes, Note::Kind::TwoPointLine));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/cells.h"
+#include "core/model/words.h"
 
 #include <QTest>
 
@@ -108,9 +109,9 @@ private Q_SLOTS:
     }
 
     void saysWhatWasFound() {
-        QCOMPARE(found(""), std::string("nothing"));
-        QCOMPARE(found("0,92"), std::string("\"0,92\""));
-        const std::string cut = found(std::string(59, 'x') + "\xC3\xA4\xC3\xA4");
+        QCOMPARE(english(found("")), std::string("nothing"));
+        QCOMPARE(english(found("0,92")), std::string("\"0,92\""));
+        const std::string cut = english(found(std::string(59, 'x') + "\xC3\xA4\xC3\xA4"));
         QCOMPARE(cut, "\"" + std::string(59, 'x') + "...\""); // not half a character
     }
 };

@@ -139,7 +139,7 @@ private Q_SLOTS:
         log::holdWrites(log, [&] {
             ++asked;
             if (!good)
-                throw LogError(LogError::Kind::Damaged, "not yet");
+                throw LogError(LogError::Kind::Damaged, asIs("not yet"));
         });
         const std::string bytes = readBytes(file());
         QCOMPARE(errorOf([&] { log.add(Athlete{.name = "Bow"}); }), LogError::Kind::Damaged);

@@ -147,9 +147,9 @@ QString trendText(const answers::Follow& follow, double level) {
         QString phrase = words.arg(signedNumber(scale * follow.trend->perWeek, speedDecimals));
         if (const auto& within = follow.trend->interval)
             phrase += SeasonRows::tr(" (%1 %2)")
-                        .arg(levelText(level),
-                             signedRangeText({scale * within->low, scale * within->high},
-                                             speedDecimals));
+                          .arg(levelText(level),
+                               signedRangeText({scale * within->low, scale * within->high},
+                                               speedDecimals));
         return phrase;
     };
     const QString text =
