@@ -49,7 +49,9 @@ void readChart(SessionView& view, std::span<const LiftSession> before) {
         chart.mvt = view.about.mvt->value;
     for (const Mass load : view.about.checkLoads)
         chart.checkLoads.push_back(kilograms(load));
-    const int count = static_cast<int>(before.size()) + (view.session ? 1 : 0);
+    // The newest place is this session's before it has sets too: its first one leaves the others as
+    // they look, and their picture stands.
+    const int count = static_cast<int>(before.size()) + 1;
     for (const LiftSession& one : before) {
         const auto profile = profileOf(view.about, one);
         const Role role{Role::Kind::Session, static_cast<int>(chart.sessions.size()), count};
