@@ -1341,10 +1341,6 @@
         <source>This log can only be read: nothing typed here would be kept.</source>
         <translation>Dieses Protokoll lässt sich nur lesen: Eingaben würden hier nicht gespeichert.</translation>
     </message>
-    <message>
-        <source>This log is damaged (%1 found, the first: %2). It is open for reading only, and what is damaged is left out. Go back to a backup to go on.</source>
-        <translation>Dieses Protokoll ist beschädigt (%1 Fehler, der erste: %2). Es ist nur zum Lesen geöffnet, und was beschädigt ist, fehlt. Um weiterzuarbeiten, auf eine Sicherung zurückgehen.</translation>
-    </message>
 </context>
 <context>
     <name>Page</name>
@@ -3699,6 +3695,10 @@
     <message>
         <source>%1 lacks one of its sets</source>
         <translation>%1 fehlt einer der Sätze</translation>
+    </message>
+    <message>
+        <source>This log is damaged (%1 found, the first: %2). It is open for reading only, and what is damaged is left out. Go back to a backup to go on.</source>
+        <translation>Dieses Protokoll ist beschädigt (%1 Fehler, der erste: %2). Es ist nur zum Lesen geöffnet, und was beschädigt ist, fehlt. Um weiterzuarbeiten, auf eine Sicherung zurückgehen.</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 
 #include "core/log/hold.h"
 #include "core/model/errors.h"
+#include "ui/said.h"
 #include "ui/shell/openlog.h"
 
 #include <QCursor>
@@ -42,13 +43,13 @@ OpeningCheck::OpeningCheck(const Logbook& logbook, QObject* parent) : QObject(pa
     const std::shared_future<Findings> checked = found->get_future().share();
     log::holdWrites(logbook.log(), [checked, file] {
         if (const Findings findings = awaited(checked, file); !findings.empty())
-            throw LogError(LogError::Kind::Damaged, asIs(damageText(findings).toStdString()));
+            throw LogError(LogError::Kind::Damaged, damageWords(findings));
     });
     connect(&m_job, &Job::finished, this, [this, checked] {
         if (const Findings& findings = checked.get(); findings.empty())
             Q_EMIT sound();
         else
-            Q_EMIT damaged(damageText(findings));
+            Q_EMIT damaged(said(damageWords(findings)));
     });
     m_job.start([found, file](const Progress&) {
         try {

@@ -30,17 +30,15 @@ OpenedLog wrap(log::Log log, const QString& notice) {
         return {.logbook = std::make_unique<Logbook>(std::move(log)),
                 .notice = notice,
                 .unchecked = mayCheck && !checks};
-    const QString damage = damageText(findings);
+    const QString damage = said(damageWords(findings));
     return salvageLog(file, notice.isEmpty() ? damage : notice + QLatin1Char(' ') + damage);
 }
 } // namespace
 
-QString damageText(const std::vector<Words>& findings) {
-    return Opening::tr(
-               "This log is damaged (%1 found, the first: %2). It is open for reading only, "
-               "and what is damaged is left out. Go back to a backup to go on.")
-        .arg(findings.size())
-        .arg(said(findings.front()));
+Words damageWords(const std::vector<Words>& findings) {
+    return say("This log is damaged (%1 found, the first: %2). It is open for reading only, "
+               "and what is damaged is left out. Go back to a backup to go on.",
+               findings.size(), findings.front());
 }
 
 OpenedLog salvageLog(const std::filesystem::path& file, const QString& notice) {

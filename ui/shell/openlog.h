@@ -18,7 +18,7 @@ struct OpenedLog {
 };
 
 /// What a check found, in a sentence for the coach.
-QString damageText(const std::vector<Words>& findings);
+Words damageWords(const std::vector<Words>& findings);
 /// As far as it can be read, for reading alone. notice: why. Throws LogError.
 OpenedLog salvageLog(const std::filesystem::path& file, const QString& notice);
 

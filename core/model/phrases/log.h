@@ -10,6 +10,9 @@ namespace slopebook::phrases {
 
 inline constexpr std::array log{
     translate("Phrases", "it does not pass SQLite's check"),
+    translate("Phrases",
+              "This log is damaged (%1 found, the first: %2). It is open for reading only, "
+              "and what is damaged is left out. Go back to a backup to go on."),
     translate("Phrases", "a text that cannot be stored"),
     translate("Phrases", "a shorter text in UTF-8"),
     translate("Phrases", "That test is not in the log any more. Nothing was changed."),
