@@ -43,8 +43,8 @@ struct Part {
     std::vector<double> widths;
 };
 
-void addTable(Flow& flow, const SeasonPaper& paper, const Part& part) {
-    const QStringList headings = seasonHeadings(paper.chart.unit);
+void addTable(Flow& flow, std::span<const TextTable::Row> sessions, const QStringList& headings,
+              const Part& part) {
     std::vector<Column> columns;
     std::vector<Cell> head;
     for (std::size_t i = 0; i < part.columns.size(); ++i) {
@@ -52,7 +52,7 @@ void addTable(Flow& flow, const SeasonPaper& paper, const Part& part) {
         head.push_back({.text = headings[part.columns[i]], .bold = true});
     }
     std::vector<std::vector<Cell>> rows;
-    for (const TextTable::Row& row : seasonRows(paper.follow, paper.blocks, {}, paper.chart.unit)) {
+    for (const TextTable::Row& row : sessions) {
         std::vector<Cell> cells;
         for (const int column : part.columns)
             cells.push_back({.text = row.cells[column],
@@ -91,10 +91,13 @@ void fill(Flow& flow, const SeasonPaper& paper) {
     flow.text(latestText(follow), pageFont(10, true), 4);
     flow.text(trendText(follow, paper.level), pageFont(9), 1);
     flow.add(chartBlock(paper.chart, flow.width()));
+    const QStringList headings = seasonHeadings(paper.chart.unit);
+    const auto sessions = seasonRows(follow, paper.blocks, {}, paper.chart.unit);
     flow.heading(SeasonPages::tr("Speed at the load"));
-    addTable(flow, paper, {{0, 1, 2, 3, 4, 5, 6, 7}, {62, 74, 52, 62, 68, 45, 80, 80}});
+    addTable(flow, sessions, headings,
+             {{0, 1, 2, 3, 4, 5, 6, 7}, {62, 74, 52, 62, 68, 45, 80, 80}});
     flow.heading(SeasonPages::tr("Maximum"));
-    addTable(flow, paper, {{0, 1, 8, 9, 10}, {80, 123, 110, 110, 100}});
+    addTable(flow, sessions, headings, {{0, 1, 8, 9, 10}, {80, 123, 110, 110, 100}});
     addNotes(flow, paper);
 }
 
