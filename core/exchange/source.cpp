@@ -75,7 +75,7 @@ public:
 
     void take(std::string_view bytes, std::string& out) {
         for (const char byte : bytes) {
-            const auto b = static_cast<unsigned char>(byte);
+            const unsigned b = static_cast<unsigned char>(byte);
             if (!m_half) {
                 m_half = b;
                 continue;

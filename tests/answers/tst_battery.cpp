@@ -320,30 +320,30 @@ private Q_SLOTS:
             "name,unit,better,sides,rule,attempts,formula,decimals,typical_error,typical_error_in,"
             "typical_error_source,smallest,smallest_source,note\n";
         QVERIFY(parseTestKinds(head).empty());
-        QVERIFY_EXCEPTION_THROWN(parseTestKinds("name\n"), BadInput);
-        QVERIFY_EXCEPTION_THROWN(
-            parseTestKinds(head + "a,m,higher,one,best,3,value,2,0.1,unit,,,,\n"), BadInput);
-        QVERIFY_EXCEPTION_THROWN(parseTestKinds(head + "a,m,upwards,one,best,3,value,2,,,,,,\n"),
-                                 BadInput);
-        QVERIFY_EXCEPTION_THROWN(parseTestKinds(head + "a,m,higher,one,best,0,value,2,,,,,,\n"),
-                                 BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, parseTestKinds("name\n"));
+        QVERIFY_THROWS_EXCEPTION(
+            BadInput, parseTestKinds(head + "a,m,higher,one,best,3,value,2,0.1,unit,,,,\n"));
+        QVERIFY_THROWS_EXCEPTION(BadInput,
+                                 parseTestKinds(head + "a,m,upwards,one,best,3,value,2,,,,,,\n"));
+        QVERIFY_THROWS_EXCEPTION(BadInput,
+                                 parseTestKinds(head + "a,m,higher,one,best,0,value,2,,,,,,\n"));
     }
 
     void refusedAttempts() {
         const auto hop = kind("hop", TestFormula::Value, true).value;
-        QVERIFY_EXCEPTION_THROWN(validate(attempt(0, BodySide::Left), hop), BadInput);
-        QVERIFY_EXCEPTION_THROWN(validate(attempt(1.8), hop), BadInput);
-        QVERIFY_EXCEPTION_THROWN(validate(attempt(1.8, BodySide::Left, 0.2), hop), BadInput);
-        QVERIFY_EXCEPTION_THROWN(validate(attempt(std::nan(""), BodySide::Left), hop), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, validate(attempt(0, BodySide::Left), hop));
+        QVERIFY_THROWS_EXCEPTION(BadInput, validate(attempt(1.8), hop));
+        QVERIFY_THROWS_EXCEPTION(BadInput, validate(attempt(1.8, BodySide::Left, 0.2), hop));
+        QVERIFY_THROWS_EXCEPTION(BadInput, validate(attempt(std::nan(""), BodySide::Left), hop));
         validate(attempt(1.8, BodySide::Left), hop);
         const auto drop = kind("drop", TestFormula::FlightRsi).value;
-        QVERIFY_EXCEPTION_THROWN(validate(attempt(0.5), drop), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, validate(attempt(0.5), drop));
         validate(attempt(0.5, BodySide::Both, 0.2), drop);
         Battery battery;
         battery.gaps = {{TestKindId{1}, {}, BodySide::Both, " "}};
-        QVERIFY_EXCEPTION_THROWN(validate(battery), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, validate(battery));
         battery.gaps = {{{}, {}, BodySide::Both, "why"}};
-        QVERIFY_EXCEPTION_THROWN(validate(battery), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, validate(battery));
     }
 };
 QTEST_APPLESS_MAIN(TestBattery)

@@ -344,11 +344,11 @@ void TestComparison::badUse() {
         return compare(tests::benchPull(), tests::coachMvt(0.17), from, to, {});
     };
     to.athlete = AthleteId{2};
-    QVERIFY_EXCEPTION_THROWN(ask(), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, ask());
     to.athlete = AthleteId{1};
     to.lift = LiftId{2};
-    QVERIFY_EXCEPTION_THROWN(ask(), BadInput);
-    QVERIFY_EXCEPTION_THROWN(compared(pointsA, pointsB, {.level = 1.5}), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, ask());
+    QVERIFY_THROWS_EXCEPTION(BadInput, compared(pointsA, pointsB, {.level = 1.5}));
     const auto self = compare(tests::benchPull(), tests::coachMvt(0.17), from, from, {});
     QVERIFY(!self);
 }

@@ -228,7 +228,7 @@ void TestNoise::mixedUp() {
     const Points points{{40, 1.2}, {60, 1.0}, {80, 0.8}};
     std::vector pairs{pairOf(0, points, points), pairOf(1, points, points)};
     pairs[1].first.lift = pairs[1].second.lift = LiftId{2};
-    QVERIFY_EXCEPTION_THROWN(liftNoise(tests::benchPull(), tests::coachMvt(0.3), pairs), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, liftNoise(tests::benchPull(), tests::coachMvt(0.3), pairs));
 }
 
 void TestNoise::choice() {

@@ -374,15 +374,15 @@ void TestPlan::refusals() {
 
 void TestPlan::badInput() {
     for (const double p : {0.0, -5.0, 121.0, std::numeric_limits<double>::quiet_NaN()})
-        QVERIFY_EXCEPTION_THROWN(plan(tests::benchPull(), profileA(), percent(p)), BadInput);
-    QVERIFY_EXCEPTION_THROWN(
-        plan(tests::benchPull(), profileA(), at(Target::Kind::Velocity, 0.5, 10.5)), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, plan(tests::benchPull(), profileA(), percent(p)));
+    QVERIFY_THROWS_EXCEPTION(
+        BadInput, plan(tests::benchPull(), profileA(), at(Target::Kind::Velocity, 0.5, 10.5)));
     PlanSettings settings = percent(70);
     settings.lossPercent = 100;
-    QVERIFY_EXCEPTION_THROWN(plan(tests::benchPull(), profileA(), settings), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, plan(tests::benchPull(), profileA(), settings));
     settings = percent(70);
     settings.equipment.bars.clear();
-    QVERIFY_EXCEPTION_THROWN(plan(tests::benchPull(), profileA(), settings), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, plan(tests::benchPull(), profileA(), settings));
 }
 
 QTEST_APPLESS_MAIN(TestPlan)

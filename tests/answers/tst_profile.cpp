@@ -316,8 +316,8 @@ void TestProfile::levels() {
     QVERIFY(hasNote(at90->notes, Note::Kind::LevelNot95));
     QVERIFY(at90->oneRm->interval->low > at95->oneRm->interval->low);
     for (const double bad : {0.0, 0.5, 1.0, 95.0})
-        QVERIFY_EXCEPTION_THROWN(
-            profile(tests::benchPull(), tests::coachMvt(0.17), sessionA(), bad), BadInput);
+        QVERIFY_THROWS_EXCEPTION(
+            BadInput, profile(tests::benchPull(), tests::coachMvt(0.17), sessionA(), bad));
 }
 
 QTEST_APPLESS_MAIN(TestProfile)

@@ -118,8 +118,8 @@ private Q_SLOTS:
         log.together([&] { mergeBattery(log, read(folder, attempts), {}); });
         QByteArray other = attempts;
         other.replace("1.82", "1.83");
-        QVERIFY_EXCEPTION_THROWN(log.together([&] { mergeBattery(log, read(folder, other), {}); }),
-                                 BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput,
+                                 log.together([&] { mergeBattery(log, read(folder, other), {}); }));
     }
 
     void knownTests() {
@@ -181,7 +181,7 @@ private Q_SLOTS:
     }
     void badTraceFiles() {
         const Folder folder;
-        QVERIFY_EXCEPTION_THROWN(traceFile(folder.write("a.csv", "no numbers,here\n")), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, traceFile(folder.write("a.csv", "no numbers,here\n")));
         const auto file = folder.write("b.csv", "time,force\n0,1\n0.001,much\n");
         const auto layout = traceFile(file);
         try {
@@ -191,7 +191,7 @@ private Q_SLOTS:
             QCOMPARE(bad.where().line, 3L);
             QCOMPARE(english(bad.where().column), std::string("force"));
         }
-        QVERIFY_EXCEPTION_THROWN(readTrace(file, layout, "time", "power"), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, readTrace(file, layout, "time", "power"));
     }
 };
 QTEST_APPLESS_MAIN(TestBatteryCsv)

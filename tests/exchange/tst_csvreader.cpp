@@ -118,9 +118,9 @@ private Q_SLOTS:
 
     void saysWhereAFileCannotBeRead() {
         const tests::CsvFiles files;
-        QVERIFY_EXCEPTION_THROWN(readCsv(files.path("absent.csv"), ',', [](const CsvRow&) {}),
-                                 LogError);
-        QVERIFY_EXCEPTION_THROWN(readCsv(files.path("."), ',', [](const CsvRow&) {}), LogError);
+        QVERIFY_THROWS_EXCEPTION(LogError,
+                                 readCsv(files.path("absent.csv"), ',', [](const CsvRow&) {}));
+        QVERIFY_THROWS_EXCEPTION(LogError, readCsv(files.path("."), ',', [](const CsvRow&) {}));
     }
 
     void stopsWhenTheVisitorThrows() {
@@ -130,8 +130,8 @@ private Q_SLOTS:
             if (++rows == 2)
                 throw std::runtime_error("enough");
         };
-        QVERIFY_EXCEPTION_THROWN(readCsv(files.write("t.csv", "a\nb\nc\nd\n"), ',', visit),
-                                 std::runtime_error);
+        QVERIFY_THROWS_EXCEPTION(std::runtime_error,
+                                 readCsv(files.write("t.csv", "a\nb\nc\nd\n"), ',', visit));
         QCOMPARE(rows, 2);
     }
 

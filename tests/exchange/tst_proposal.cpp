@@ -198,8 +198,8 @@ private Q_SLOTS:
     }
 
     void refusesWhatIsNoTable() {
-        QVERIFY_EXCEPTION_THROWN(factsOf("a,b\n1,\"open\n"), BadInput);
-        QVERIFY_EXCEPTION_THROWN(lookAt({.file = "/none/here.csv", .text = {}}), LogError);
+        QVERIFY_THROWS_EXCEPTION(BadInput, factsOf("a,b\n1,\"open\n"));
+        QVERIFY_THROWS_EXCEPTION(LogError, lookAt({.file = "/none/here.csv", .text = {}}));
         QCOMPARE(factsOf("").columns.size(), 0U);
     }
 
@@ -233,8 +233,8 @@ private Q_SLOTS:
     }
     void refusesAMapThatDoesNotFit() {
         QFETCH(QByteArray, text);
-        QVERIFY_EXCEPTION_THROWN(parseShape(text.toStdString(), factsOf(german).headings(), "map"),
-                                 BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput,
+                                 parseShape(text.toStdString(), factsOf(german).headings(), "map"));
     }
 
     void remembersByHeadings() {

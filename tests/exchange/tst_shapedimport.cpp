@@ -134,13 +134,11 @@ private Q_SLOTS:
         QVERIFY2(c.last.refused.empty(), qPrintable(c.refused(0)));
         QCOMPARE(c.sets().size(), 2U);
         QCOMPARE(c.log.devices().at(0).value.name, "Grey");
-        QVERIFY_EXCEPTION_THROWN(c.take("load,speed\n60,0.92\n",
-                                        [](Shape& shape) {
-                                            shape.fixed[TidyAthlete] = "Ada";
-                                            shape.fixed[TidyLift] = "Pull";
-                                            shape.fixed[TidyDate] = "14.3.2026";
-                                        }),
-                                 BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, c.take("load,speed\n60,0.92\n", [](Shape& shape) {
+            shape.fixed[TidyAthlete] = "Ada";
+            shape.fixed[TidyLift] = "Pull";
+            shape.fixed[TidyDate] = "14.3.2026";
+        }));
     }
 
     void fillsBlanksFromAboveOnlyWhereTold() {
@@ -293,7 +291,7 @@ private Q_SLOTS:
             furthest = done * 1000 / total;
             return furthest < at;
         };
-        QVERIFY_EXCEPTION_THROWN(c.take(text, {}, settings), Cancelled);
+        QVERIFY_THROWS_EXCEPTION(Cancelled, c.take(text, {}, settings));
         QVERIFY(furthest >= at);
         QCOMPARE(c.sessions(), 0U);
         QVERIFY(c.log.athletes().empty() && c.log.check().empty());
@@ -310,7 +308,7 @@ private Q_SLOTS:
         QVERIFY(sets == expected);
         Shape shape = propose(facts);
         const Source bad{.file = {}, .text = "60\t0,92\t0,90\n70\tfast\n"};
-        QVERIFY_EXCEPTION_THROWN(readSets(bad, shape, facts.headings()), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, readSets(bad, shape, facts.headings()));
     }
 };
 

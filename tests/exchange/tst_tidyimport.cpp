@@ -190,7 +190,7 @@ private Q_SLOTS:
         const auto good = files.write("good.csv", ladder);
         const auto bad =
             files.write("bad.csv", tidyHeader + "2026-03-15,Lane 4,Bench pull,1,40,1,92\n");
-        QVERIFY_EXCEPTION_THROWN(importTidy(log, {good, bad}, {}), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, importTidy(log, {good, bad}, {}));
         QVERIFY(log.athletes().empty() && log.lifts().empty());
     }
 
@@ -201,10 +201,10 @@ private Q_SLOTS:
         auto log = files.newLog();
         import(files, log, ladder);
         const auto before = onlySession(log);
-        QVERIFY_EXCEPTION_THROWN(import(files, log,
+        QVERIFY_THROWS_EXCEPTION(BadInput,
+                                 import(files, log,
                                         tidyHeader + "2026-03-13,Ada,Squat,1,40,1,1.12\n"
-                                                     "2026-03-14,Lane 3,Bench pull,2,60,1,0.88\n"),
-                                 BadInput);
+                                                     "2026-03-14,Lane 3,Bench pull,2,60,1,0.88\n"));
         QCOMPARE(log.athletes().size(), std::size_t(1));
         QCOMPARE(log.lifts().size(), std::size_t(1));
         QVERIFY(onlySession(log) == before);
@@ -252,9 +252,9 @@ private Q_SLOTS:
         QCOMPARE(log.lifts().at(0).value.mvt->origin, Mvt::Origin::Coach);
         QVERIFY(import(files, log, ladder, settings).addedNothing());
         settings.mvt = {{"Snatch", 1.0}};
-        QVERIFY_EXCEPTION_THROWN(import(files, log, ladder, settings), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, import(files, log, ladder, settings));
         settings.mvt = {{"Bench pull", 0.0}};
-        QVERIFY_EXCEPTION_THROWN(import(files, log, ladder, settings), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, import(files, log, ladder, settings));
     }
 
     void namesMeanTheSameInAnyCase() {
@@ -360,7 +360,7 @@ private Q_SLOTS:
         QVERIFY(parseColumnMap("load_kg=Gewicht,velocity=v") == expected);
         for (const char* wrong :
              {"", "load_kg", "load_kg=", "=v", "speed=v", "rep=a,rep=b", "rep=a,"})
-            QVERIFY_EXCEPTION_THROWN(parseColumnMap(wrong), BadInput);
+            QVERIFY_THROWS_EXCEPTION(BadInput, parseColumnMap(wrong));
     }
 };
 

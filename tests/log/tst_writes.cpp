@@ -355,13 +355,12 @@ void TestWrites::togetherIsAllOrNothing() {
     Log& log = *m_log;
     const auto before = rows();
     const long version = log.dataVersion();
-    QVERIFY_EXCEPTION_THROWN(log.together([&] {
+    QVERIFY_THROWS_EXCEPTION(std::runtime_error, log.together([&] {
         log.add(Athlete{.name = "Cox"});
         log.remove(log.sets(m_s.winter, m_s.pull)[0].id);
         log.together([&] { log.add(Athlete{.name = "Bow"}); });
         throw std::runtime_error("the import met a bad row");
-    }),
-                             std::runtime_error);
+    }));
     QCOMPARE(rows(), before);
     QCOMPARE(log.dataVersion(), version);
     log.together([&] {

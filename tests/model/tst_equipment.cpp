@@ -112,7 +112,7 @@ void TestEquipment::bad_plates_are_refused_data() {
 
 void TestEquipment::bad_plates_are_refused() {
     QFETCH(QString, text);
-    QVERIFY_EXCEPTION_THROWN(parsePlates(text.toStdString(), MassUnit::Kilogram), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, parsePlates(text.toStdString(), MassUnit::Kilogram));
 }
 
 void TestEquipment::what_cannot_stand_is_refused() {
@@ -125,25 +125,25 @@ void TestEquipment::what_cannot_stand_is_refused() {
     validate(good);
     Equipment bad = good;
     bad.name = " ";
-    QVERIFY_EXCEPTION_THROWN(validate(bad), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, validate(bad));
     bad = good;
     bad.bars.clear();
-    QVERIFY_EXCEPTION_THROWN(validate(bad), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, validate(bad));
     bad = good;
     bad.bars[0].mass = {};
-    QVERIFY_EXCEPTION_THROWN(validate(bad), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, validate(bad));
     bad = good;
     bad.plates.push_back(bad.plates[0]);
-    QVERIFY_EXCEPTION_THROWN(validate(bad), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, validate(bad));
     bad = good;
     bad.plates[0].pairs = 0;
-    QVERIFY_EXCEPTION_THROWN(validate(bad), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, validate(bad));
     bad = good;
     bad.ceiling = ExactMass{};
-    QVERIFY_EXCEPTION_THROWN(validate(bad), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, validate(bad));
     bad = good;
     bad.fixed = {{.name = "dumbbell", .mass = kg("1000")}};
-    QVERIFY_EXCEPTION_THROWN(validate(bad), BadInput);
+    QVERIFY_THROWS_EXCEPTION(BadInput, validate(bad));
 }
 
 void TestEquipment::the_step_is_two_of_the_lightest_plate() {

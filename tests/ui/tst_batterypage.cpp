@@ -303,8 +303,8 @@ private Q_SLOTS:
             QVERIFY2(text.contains(QString::fromUtf8(expected)), expected);
         const QSizeF a4 = QPageSize(QPageSize::A4).size(QPageSize::Point);
         QVERIFY(page::pageCount(batteryPrint(*answer), a4) <= 2);
-        QVERIFY_EXCEPTION_THROWN(writeBatteryPdf(*answer, page::Paper::A4, "/nowhere/page.pdf"),
-                                 LogError);
+        QVERIFY_THROWS_EXCEPTION(LogError,
+                                 writeBatteryPdf(*answer, page::Paper::A4, "/nowhere/page.pdf"));
     }
 
     void aSideWithoutSessionsSaysSo() {
@@ -314,7 +314,7 @@ private Q_SLOTS:
         const auto answer = batteryOf(log, s.season.lane3, Date(day(2020, 1, 1)), s.later);
         QVERIFY(!answer);
         QVERIFY(english(answer.why().reason).find("2020-01-01") != std::string::npos);
-        QVERIFY_EXCEPTION_THROWN(batterySide(log, "Summer"), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, batterySide(log, "Summer"));
         QVERIFY(batterySide(log, "spring") == BatterySide(s.later));
     }
 

@@ -250,10 +250,10 @@ private Q_SLOTS:
         });
         QVERIFY(!done);
         QVERIFY(doLongWork(&window, u"Working"_s, [](const Progress&) {}));
-        QVERIFY_EXCEPTION_THROWN(
-            doLongWork(&window, u"Working"_s,
-                       [](const Progress&) { throw std::runtime_error("no room"); }),
-            std::runtime_error);
+        QVERIFY_THROWS_EXCEPTION(std::runtime_error,
+                                 doLongWork(&window, u"Working"_s, [](const Progress&) {
+                                     throw std::runtime_error("no room");
+                                 }));
     }
 
     void aBlockGoesIntoTheSession_data() {

@@ -178,10 +178,10 @@ private Q_SLOTS:
         test(all[3], two);
         test(all[1], two);
         const auto found = [&](std::initializer_list<TestKindId> kinds) {
-            std::vector<BatterySession> sessions;
+            std::vector<BatterySession> tested;
             log::scanTested(log, std::vector(kinds),
-                            [&](const BatterySession& session) { sessions.push_back(session); });
-            return sessions;
+                            [&](const BatterySession& session) { tested.push_back(session); });
+            return tested;
         };
         std::vector<BatterySession> whole;
         log.scanBatteries({}, [&](const BatterySession& session) {

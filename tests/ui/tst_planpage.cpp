@@ -282,7 +282,7 @@ void TestPlanPage::equipmentIsEditedAndUndone() {
     world.book.undoStack()->undo();
     QVERIFY(world.book.log().equipment()[0].value == changed);
     QCOMPARE(world.book.log().equipment()[0].id, world.equipment);
-    QVERIFY_EXCEPTION_THROWN(world.book.addEquipment(changed), BadInput); // the name is taken
+    QVERIFY_THROWS_EXCEPTION(BadInput, world.book.addEquipment(changed)); // the name is taken
 }
 
 void TestPlanPage::theDialogReadsMasses() {
@@ -294,7 +294,7 @@ void TestPlanPage::theDialogReadsMasses() {
     QCOMPARE(readMassWithUnit(u"2,5"_s, {}).first, exactMass(Mass{2500}));
     QCOMPARE(readMassWithUnit(u"2.5kg"_s, {}).first, exactMass(Mass{2500}));
     for (const QString& bad : {u""_s, u"-5"_s, u"1.2.3"_s, u"0"_s, u"heavy"_s})
-        QVERIFY_EXCEPTION_THROWN(readMassWithUnit(bad, u"the bar"_s), BadInput);
+        QVERIFY_THROWS_EXCEPTION(BadInput, readMassWithUnit(bad, u"the bar"_s));
     // a typed row makes room for the next
     auto* plates = dialog.findChildren<QTableWidget*>()[1];
     const int rows = plates->rowCount();
@@ -333,8 +333,8 @@ void TestPlanPage::theCardHoldsEverything() {
          {u"Lane 3"_s, u"Bench pull"_s, u"100 kg"_s, u"3 sets"_s, u"25 + 10 + 5 kg"_s,
           u"bar 20 kg"_s, u"0.64 m/s"_s, u"0.51 m/s"_s, u"80 %"_s, u"not clearance to lift"_s})
         QVERIFY2(read.contains(must), qPrintable(must + u" in\n"_s + read));
-    QVERIFY_EXCEPTION_THROWN(
-        page.writePdfTo(world.folder.filePath(u"no/such/card.pdf"_s).toStdString()), LogError);
+    QVERIFY_THROWS_EXCEPTION(
+        LogError, page.writePdfTo(world.folder.filePath(u"no/such/card.pdf"_s).toStdString()));
 }
 
 void TestPlanPage::theCardIsNeverCut() {

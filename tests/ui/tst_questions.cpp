@@ -76,15 +76,15 @@ private Q_SLOTS:
         QVERIFY(english(sessionAt(about.sessions, "2026-03-15").why().reason)
                     .find("2026-03-14, 2026-03-14#2") != std::string::npos);
         for (const char* wrong : {"", "14.3.2026", "2026-03-14#", "2026-03-14#0", "2026-03-14#2x"})
-            QVERIFY_EXCEPTION_THROWN(sessionAt(about.sessions, wrong), BadInput);
+            QVERIFY_THROWS_EXCEPTION(BadInput, sessionAt(about.sessions, wrong));
         QVERIFY(!sessionOf(about.sessions, SessionId{999}));
     }
 
     void refusesWhatIsNotInTheLog() {
         Squad squad;
-        QVERIFY_EXCEPTION_THROWN(background(squad.log, AthleteId{7}, squad.lift), LogError);
+        QVERIFY_THROWS_EXCEPTION(LogError, background(squad.log, AthleteId{7}, squad.lift));
         const AthleteId ada = squad.athlete("Ada");
-        QVERIFY_EXCEPTION_THROWN(background(squad.log, ada, LiftId{7}), LogError);
+        QVERIFY_THROWS_EXCEPTION(LogError, background(squad.log, ada, LiftId{7}));
     }
 
     void takesTheNoiseFromTheNearestSource() {

@@ -253,7 +253,7 @@ void TestTrustPages::theSquadOnPaper() {
     const auto file = log.folder.path("squad.pdf");
     page.writePdfTo(file);
     QVERIFY(std::filesystem::file_size(file) > 5000);
-    QVERIFY_EXCEPTION_THROWN(page.writePdfTo(log.folder.path("none/squad.pdf")), LogError);
+    QVERIFY_THROWS_EXCEPTION(LogError, page.writePdfTo(log.folder.path("none/squad.pdf")));
     if (QStandardPaths::findExecutable(u"pdftotext"_s).isEmpty())
         QSKIP("PDFTOTEXT IS NOT INSTALLED: the page is not read back (poppler-utils)");
     QProcess reader;
@@ -334,8 +334,8 @@ void TestTrustPages::theSeasonOnPaper() {
     QVERIFY(page.canPrint());
     const auto file = log.folder.path("season.pdf");
     page.writePdfTo(file, letter ? QPageSize::Letter : QPageSize::A4);
-    QVERIFY_EXCEPTION_THROWN(page.writePdfTo(log.folder.path("none/a.pdf"), QPageSize::A4),
-                             LogError);
+    QVERIFY_THROWS_EXCEPTION(LogError,
+                             page.writePdfTo(log.folder.path("none/a.pdf"), QPageSize::A4));
     if (QStandardPaths::findExecutable(u"pdftotext"_s).isEmpty())
         QSKIP("PDFTOTEXT IS NOT INSTALLED: the page is not read back (poppler-utils)");
     QProcess reader;

@@ -72,12 +72,12 @@ BlocksDialog::BlocksDialog(Logbook& logbook, Date today, QWidget* parent)
     auto* removeButton = new QPushButton(tr("Re&move"));
     layOutList(*this, m_table, {addButton, changeButton, removeButton});
     resize(680, 340);
-    connect(addButton, &QPushButton::clicked, this, [this] { open(std::nullopt); });
+    connect(addButton, &QPushButton::clicked, this, [this] { openBlock(std::nullopt); });
     connect(changeButton, &QPushButton::clicked, this, [this] {
         if (const auto id = current())
-            open(id);
+            openBlock(id);
     });
-    connect(m_table, &QTableWidget::itemActivated, this, [this] { open(current()); });
+    connect(m_table, &QTableWidget::itemActivated, this, [this] { openBlock(current()); });
     connect(removeButton, &QPushButton::clicked, this, &BlocksDialog::remove);
     fill();
 }
@@ -105,7 +105,7 @@ void BlocksDialog::fill() {
     m_table->resizeColumnsToContents();
 }
 
-void BlocksDialog::open(std::optional<BlockId> id) {
+void BlocksDialog::openBlock(std::optional<BlockId> id) {
     BlockDialog dialog(m_logbook, id, m_today, this);
     if (dialog.exec() == Accepted)
         fill();

@@ -34,7 +34,7 @@ public:
 
 private:
     void fill();
-    void open(std::optional<BlockId> id);
+    void openBlock(std::optional<BlockId> id);
     void remove();
     std::optional<BlockId> current() const;
 
