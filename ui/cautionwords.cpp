@@ -15,7 +15,7 @@ namespace slopebook::ui {
 
 namespace {
 
-using Kind = answers::Caution::Kind;
+using Of = answers::Caution::Kind;
 
 struct Cautions {
     Q_DECLARE_TR_FUNCTIONS(Cautions)
@@ -96,28 +96,28 @@ private:
 
 QString lineCaution(const answers::Caution& caution, const Figures& f) {
     switch (caution.kind) {
-    case Kind::NoOneRm:
+    case Of::NoOneRm:
         return Cautions::tr("No estimated 1RM: %1.").arg(noAnswerClause(caution.why));
-    case Kind::ExtrapolatedFar:
+    case Of::ExtrapolatedFar:
         return f.has(2) ? Cautions::tr("The estimated 1RM lies %1 beyond the heaviest load lifted "
                                        "(reach %2): every percent here leans on that.")
                               .arg(f.mass(1), f.fixed(0, 2))
                         : QString();
-    case Kind::ExtrapolatedVeryFar:
+    case Of::ExtrapolatedVeryFar:
         return f.has(2) ? Cautions::tr("The estimated 1RM lies %1 beyond the heaviest load lifted "
                                        "(reach %2): every percent here leans on that, so read the "
                                        "intervals first.")
                               .arg(f.mass(1), f.fixed(0, 2))
                         : QString();
-    case Kind::NoInterval:
+    case Of::NoInterval:
         return caution.why.why == NoAnswer::Why::SlopeUncertain
                    ? Cautions::tr("The slope is not certain enough to bound the 1RM, so its "
                                   "percents have no interval.")
                    : Cautions::tr("Two points give no intervals: the line needs a third load.");
-    case Kind::NoDayNoise:
+    case Of::NoDayNoise:
         return Cautions::tr("No repeat tests are known: the expected speeds' intervals lack the "
                             "scatter from day to day and are too narrow.");
-    case Kind::MeanOfReps:
+    case Of::MeanOfReps:
         return Cautions::tr("This lift's line is of set means: take the stop speed from the day's "
                             "fastest rep.");
     default:
@@ -127,20 +127,20 @@ QString lineCaution(const answers::Caution& caution, const Figures& f) {
 
 QString loadCaution(const answers::Caution& caution, const Figures& f) {
     switch (caution.kind) {
-    case Kind::NearMaximal:
+    case Of::NearMaximal:
         return Cautions::tr("Near-maximal lifts need a competent spotter or safeties, and a "
                             "coach's eye.");
-    case Kind::AboveEstimate:
+    case Of::AboveEstimate:
         return f.has(3) ? Cautions::tr("%1 is %2 % of this athlete's estimated 1RM: it may be more "
                                        "than the athlete can lift that day.")
                               .arg(f.mass(0), f.share(1, 2))
                         : QString();
-    case Kind::BeyondTestedLoads:
+    case Of::BeyondTestedLoads:
         return f.has(3) ? Cautions::tr("%1 lies outside the loads of the test (%2 to %3): its "
                                        "speed is the line drawn on.")
                               .arg(f.mass(0), f.mass(1), f.mass(2))
                         : QString();
-    case Kind::StopUnderThreshold:
+    case Of::StopUnderThreshold:
         return f.has(3) ? Cautions::tr("The stop speed of %1 m/s at %2 lies under the MVT of %3 "
                                        "m/s: the set would end by failure; choose less loss.")
                               .arg(f.fixed(1, 2), f.mass(0), f.fixed(2, 2))
@@ -151,28 +151,28 @@ QString loadCaution(const answers::Caution& caution, const Figures& f) {
 }
 
 QString ceilingCaution(const answers::Caution& caution, const Figures& f) {
-    if (caution.kind == Kind::CeilingBelowTarget && f.has(4))
+    if (caution.kind == Of::CeilingBelowTarget && f.has(4))
         return f.at(2) > 0 ? Cautions::tr("%1 is %2 % of this athlete's estimated 1RM; the target "
                                           "is %3.")
                                  .arg(f.mass(0), f.share(1, 2), f.mass(3))
                            : Cautions::tr("%1 is the heaviest load at hand; the target is %2.")
                                  .arg(f.mass(0), f.mass(3));
-    if (caution.kind == Kind::LightestAboveTarget && f.has(2))
+    if (caution.kind == Of::LightestAboveTarget && f.has(2))
         return Cautions::tr("%1 is the lightest load at hand; the target is %2.")
             .arg(f.mass(0), f.mass(1));
-    if (caution.kind == Kind::SpeedAtCeiling && f.has(4))
+    if (caution.kind == Of::SpeedAtCeiling && f.has(4))
         return Cautions::tr("Possible there: every rep of %1 as fast as it will go, the day judged "
                             "by its speed (expected %2 m/s, %3).")
             .arg(f.mass(0), f.fixed(1, 2), f.range(2, 3, 2));
-    if (caution.kind == Kind::SpeedAtCeiling && f.has(2))
+    if (caution.kind == Of::SpeedAtCeiling && f.has(2))
         return Cautions::tr("Possible there: every rep of %1 as fast as it will go, the day judged "
                             "by its speed (expected %2 m/s).")
             .arg(f.mass(0), f.fixed(1, 2));
-    if (caution.kind == Kind::RepsAtCeiling && f.has(3))
+    if (caution.kind == Of::RepsAtCeiling && f.has(3))
         return Cautions::tr("Or more reps of it, ending each set when speed has fallen by %1 % "
                             "(about %2 m/s): more work, not more load.")
             .arg(f.fixed(1, 0), f.fixed(2, 2));
-    if (caution.kind == Kind::RestrictedFlowWindow && f.has(2))
+    if (caution.kind == Of::RestrictedFlowWindow && f.has(2))
         return Cautions::tr("Restricted-flow work uses 20 to 40 % of 1RM, here %1 to %2: only "
                             "after screening and under trained, licensed supervision, as its "
                             "caution says.")
@@ -182,12 +182,12 @@ QString ceilingCaution(const answers::Caution& caution, const Figures& f) {
 
 QString generalCaution(const answers::Caution& caution) {
     switch (caution.kind) {
-    case Kind::Estimates:
+    case Of::Estimates:
         return Cautions::tr("Loads are estimates, not clearance to lift.");
-    case Kind::Practitioner:
+    case Of::Practitioner:
         return Cautions::tr("Pain, illness or return from injury: a qualified practitioner "
                             "decides; local rules come first.");
-    case Kind::GroupRelation:
+    case Of::GroupRelation:
         return Cautions::tr("Shares of the 1RM marked so are by %1, not by this athlete's own "
                             "line: people differ.")
             .arg(QString::fromStdString(caution.relation));

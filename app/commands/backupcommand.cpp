@@ -8,11 +8,11 @@ namespace slopebook::app {
 
 namespace {
 
-struct Options {
+struct BackupOptions {
     std::filesystem::path log, target;
 };
 
-int run(const Options& options) {
+int runBackup(const BackupOptions& options) {
     log::Log::open(options.log, log::Access::ReadOnly).backup(options.target);
     print("Backed up, and the copy checked: " + options.target.string() + "\n");
     return exitDone;
@@ -22,10 +22,10 @@ int run(const Options& options) {
 
 void addBackup(CLI::App& app, int& exit) {
     auto* command = app.add_subcommand("backup", "A verified copy of the log in a new file");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<BackupOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("FILE", options->target, "The copy; must not exist")->required();
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runBackup(*options); });
 }
 
 } // namespace slopebook::app

@@ -14,9 +14,11 @@ namespace slopebook::app {
 
 namespace {
 
+using Align = TextTable::Align;
+
 using answers::TestChange;
 
-struct Options : About {
+struct BatteryOptions : About {
     std::string from, to;
     std::filesystem::path csv, pdf;
 };
@@ -27,7 +29,6 @@ std::string seenText(const answers::SeenTest& seen, const TestKind& kind) {
 }
 
 std::string testsText(const answers::BatteryComparison& battery) {
-    using Align = TextTable::Align;
     TextTable table({{"test", Align::Left},
                      {"unit", Align::Left},
                      {"before", Align::Right},
@@ -202,7 +203,7 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
     return json.text();
 }
 
-int run(const Options& options) {
+int runBattery(const BatteryOptions& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     const auto athlete = athleteNamed(log, options.athlete);
     const auto answer = ui::batteryOf(log, athlete.id, ui::batterySide(log, options.from),
@@ -222,7 +223,7 @@ int run(const Options& options) {
 void addBattery(CLI::App& app, int& exit) {
     auto* command = app.add_subcommand(
         "battery", "All tests of two dates or two blocks: what changed, left and right");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<BatteryOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
     command->add_option("--from", options->from, "A day, or the name of a block")->required();
@@ -230,7 +231,7 @@ void addBattery(CLI::App& app, int& exit) {
     command->add_flag("--json", options->json, "JSON with all digits");
     command->add_option("--csv", options->csv, "Writes the comparison as CSV to this file");
     command->add_option("--pdf", options->pdf, "Writes the printed page to this file");
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runBattery(*options); });
 }
 
 } // namespace slopebook::app

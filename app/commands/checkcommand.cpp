@@ -8,7 +8,7 @@ namespace slopebook::app {
 
 namespace {
 
-int run(const std::filesystem::path& file) {
+int runCheck(const std::filesystem::path& file) {
     const log::Log log = log::Log::open(file, log::Access::ReadOnly);
     const auto findings = log.check();
     if (findings.empty()) {
@@ -29,7 +29,7 @@ void addCheck(CLI::App& app, int& exit) {
         app.add_subcommand("check", "Whether the log is whole and sound, or what is not");
     const auto file = std::make_shared<std::filesystem::path>();
     command->add_option("LOG", *file, "The log")->required();
-    command->callback([file, &exit] { exit = run(*file); });
+    command->callback([file, &exit] { exit = runCheck(*file); });
 }
 
 } // namespace slopebook::app

@@ -11,12 +11,12 @@ namespace slopebook::app {
 
 namespace {
 
-struct Options : About {
+struct CompareOptions : About {
     std::string from, to;
     std::filesystem::path pdf;
 };
 
-int run(const Options& options) {
+int runCompare(const CompareOptions& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     const ui::Background about = background(log, options);
     const auto from = ui::sessionAt(about.sessions, options.from);
@@ -44,7 +44,7 @@ int run(const Options& options) {
 
 void addCompare(CLI::App& app, int& exit) {
     auto* command = app.add_subcommand("compare", "Two sessions of a lift: what changed");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<CompareOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
     command->add_option("--lift", options->lift, "The lift's name")->required();
@@ -52,7 +52,7 @@ void addCompare(CLI::App& app, int& exit) {
     command->add_option("--to", options->to, "Day of the later session")->required();
     command->add_flag("--json", options->json, "JSON with all digits");
     command->add_option("--pdf", options->pdf, "Writes the comparison as one page to this file");
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runCompare(*options); });
 }
 
 } // namespace slopebook::app

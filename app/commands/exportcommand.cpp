@@ -9,11 +9,11 @@ namespace slopebook::app {
 
 namespace {
 
-struct Options {
+struct ExportOptions {
     std::filesystem::path log, folder;
 };
 
-int run(const Options& options) {
+int runExport(const ExportOptions& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     std::string text = "Written:\n";
     for (const auto& file : exchange::exportTables(log, options.folder))
@@ -27,10 +27,10 @@ int run(const Options& options) {
 void addExport(CLI::App& app, int& exit) {
     auto* command =
         app.add_subcommand("export", "The whole log as CSV, one file a table, and a workbook");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<ExportOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--to", options->folder, "A folder that does not exist yet")->required();
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runExport(*options); });
 }
 
 } // namespace slopebook::app

@@ -10,11 +10,11 @@ namespace slopebook::app {
 
 namespace {
 
-struct Options : About {
+struct FollowOptions : About {
     std::string load, baseline;
 };
 
-int run(const Options& options) {
+int runFollow(const FollowOptions& options) {
     const Mass load = massFromOption(options.load);
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     const ui::Background about = background(log, options);
@@ -44,7 +44,7 @@ int run(const Options& options) {
 
 void addFollow(CLI::App& app, int& exit) {
     auto* command = app.add_subcommand("follow", "One load through the season");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<FollowOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
     command->add_option("--lift", options->lift, "The lift's name")->required();
@@ -52,7 +52,7 @@ void addFollow(CLI::App& app, int& exit) {
     command->add_option("--baseline", options->baseline,
                         "Day of the session to count from; the first with a line where left out");
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runFollow(*options); });
 }
 
 } // namespace slopebook::app

@@ -19,7 +19,7 @@ using answers::counted;
 
 namespace {
 
-struct Options {
+struct ImportOptions {
     std::filesystem::path log;
     std::vector<std::filesystem::path> files;
     std::vector<std::string> mvt;
@@ -154,7 +154,7 @@ std::string asked(const exchange::Question& question, const exchange::FileFacts&
 }
 
 // Prints how a table would be read, to be kept as a file, changed and given to --map.
-int propose(const Options& options) {
+int propose(const ImportOptions& options) {
     for (const auto& file : options.files) {
         const auto facts = exchange::lookAt({.file = file, .text = {}});
         const auto shape = exchange::propose(facts);
@@ -181,7 +181,7 @@ int sayRefused(const exchange::ShapedReport& done) {
 
 // One table under a map: whole or not at all.
 exchange::ShapedReport importMapped(log::Log& log, const std::filesystem::path& file,
-                                    const std::string& map, const Options& options,
+                                    const std::string& map, const ImportOptions& options,
                                     const exchange::ImportSettings& settings) {
     const exchange::Source table{.file = file, .text = {}};
     const std::string name = options.map.string();
@@ -197,7 +197,7 @@ exchange::ShapedReport importMapped(log::Log& log, const std::filesystem::path& 
     return exchange::importShaped(log, table, shape, facts.headings(), settings);
 }
 
-int runMapped(const Options& options, const exchange::ImportSettings& settings) {
+int runMapped(const ImportOptions& options, const exchange::ImportSettings& settings) {
     if (options.files.size() != 1)
         throw BadInput(asIs(std::to_string(options.files.size()) + " files with --map"),
                        asIs("one"));
@@ -212,7 +212,7 @@ int runMapped(const Options& options, const exchange::ImportSettings& settings) 
     return exitDone;
 }
 
-int run(const Options& options) {
+int runImport(const ImportOptions& options) {
     if (options.propose)
         return propose(options);
     exchange::ImportSettings settings;
@@ -242,7 +242,7 @@ int run(const Options& options) {
 void addImport(CLI::App& app, int& exit) {
     auto* command = app.add_subcommand(
         "import", "Tidy CSV into a log (made where there is none), whole or not at all");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<ImportOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("FILE", options->files, "CSV files, in any order")->required();
     command->add_option("--columns", options->columns,
@@ -259,7 +259,7 @@ void addImport(CLI::App& app, int& exit) {
         ->expected(1)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     command->add_flag("--dry-run", options->dryRun, "Reads and checks everything, writes nothing");
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runImport(*options); });
 }
 
 } // namespace slopebook::app

@@ -14,7 +14,7 @@ using answers::fixed;
 
 namespace {
 
-struct Options {
+struct ListOptions {
     std::filesystem::path log;
     std::string athlete, lift;
     bool json = false;
@@ -88,7 +88,7 @@ void addJson(Json& json, const Names& names, const ui::Background& about,
     json.endObject();
 }
 
-int run(const Options& options) {
+int runList(const ListOptions& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     log::Filter filter;
     if (!options.athlete.empty())
@@ -132,12 +132,12 @@ int run(const Options& options) {
 
 void addList(CLI::App& app, int& exit) {
     auto* command = app.add_subcommand("list", "The sessions, each lift with its line");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<ListOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "One athlete; all where left out");
     command->add_option("--lift", options->lift, "One lift; all where left out");
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runList(*options); });
 }
 
 } // namespace slopebook::app

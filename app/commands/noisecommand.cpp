@@ -12,13 +12,13 @@ namespace slopebook::app {
 
 namespace {
 
-struct Options {
+struct NoiseOptions {
     std::filesystem::path log;
     std::string lift;
     bool json = false;
 };
 
-using Names = std::map<AthleteId, std::string>;
+using AthleteNames = std::map<AthleteId, std::string>;
 
 std::string text(const log::Log& log, const ui::NoiseGroup& group) {
     std::string title = group.lift.name;
@@ -31,7 +31,7 @@ std::string text(const log::Log& log, const ui::NoiseGroup& group) {
            "\n";
 }
 
-void json(Json& out, const ui::NoiseGroup& group, const Names& names) {
+void json(Json& out, const ui::NoiseGroup& group, const AthleteNames& names) {
     out.object()
         .field("lift", group.lift.name)
         .field("velocity_kind", word(group.lift.kind))
@@ -45,14 +45,14 @@ void json(Json& out, const ui::NoiseGroup& group, const Names& names) {
     out.endObject();
 }
 
-int run(const Options& options) {
+int runNoise(const NoiseOptions& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     std::vector<Stored<LiftId, Lift>> lifts;
     if (options.lift.empty())
         lifts = log.lifts();
     else
         lifts.push_back(liftNamed(log, options.lift));
-    Names names;
+    AthleteNames names;
     for (const auto& athlete : log.athletes())
         names[athlete.id] = athlete.value.name;
     std::string shown;
@@ -77,11 +77,11 @@ int run(const Options& options) {
 void addNoise(CLI::App& app, int& exit) {
     auto* command =
         app.add_subcommand("noise", "How noisy the lifts are from day to day, by repeat tests");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<NoiseOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--lift", options->lift, "One lift; all where left out");
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runNoise(*options); });
 }
 
 } // namespace slopebook::app

@@ -11,7 +11,7 @@ namespace slopebook::app {
 
 namespace {
 
-struct Options : About {
+struct PlanOptions : About {
     std::string session, percent, velocity, loss, equipment, bar, plates, fixed, ceiling;
     std::string side = "nearest";
     std::string relation, onBar;
@@ -30,7 +30,7 @@ answers::Target targetFrom(const std::string& text, answers::Target::Kind kind) 
     return {kind, *from, *to};
 }
 
-MassUnit unitOf(const Options& options) {
+MassUnit unitOf(const PlanOptions& options) {
     return options.pounds ? MassUnit::Pound : MassUnit::Kilogram;
 }
 
@@ -55,7 +55,7 @@ std::vector<FixedMass> fixedFrom(const std::string& text, MassUnit unit) {
     return all;
 }
 
-Equipment equipmentFrom(const Options& options, const log::Log& log) {
+Equipment equipmentFrom(const PlanOptions& options, const log::Log& log) {
     const MassUnit unit = unitOf(options);
     if (!options.bar.empty() || !options.fixed.empty()) {
         Equipment typed{.name = "as given"};
@@ -101,7 +101,7 @@ answers::Side sideFrom(const std::string& text) {
     return text == "above" ? answers::Side::Above : answers::Side::Nearest;
 }
 
-answers::PlanSettings settingsFrom(const Options& options, const log::Log& log,
+answers::PlanSettings settingsFrom(const PlanOptions& options, const log::Log& log,
                                    const ui::Background& about, const LiftSession& session) {
     auto settings = ui::planSettings(ui::liftContext(log, about.lift.id), about, session,
                                      onNamedBar(equipmentFrom(options, log), options.onBar));
@@ -124,7 +124,7 @@ answers::PlanSettings settingsFrom(const Options& options, const log::Log& log,
 }
 
 /// What was asked for beside the loads. A part without an answer says so and does not end it all.
-void addParts(PlanOut& out, const Options& options, const log::Log& log,
+void addParts(PlanOut& out, const PlanOptions& options, const log::Log& log,
               const ui::Background& about) {
     if (options.relation == "squad") {
         out.squad =
@@ -152,7 +152,7 @@ void addParts(PlanOut& out, const Options& options, const log::Log& log,
     }
 }
 
-int run(const Options& options) {
+int runPlan(const PlanOptions& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     const ui::Background about = background(log, options);
     Answer<LiftSession> session = NoAnswer{
@@ -193,7 +193,7 @@ int run(const Options& options) {
 
 void addPlan(CLI::App& app, int& exit) {
     auto* command = app.add_subcommand("plan", "Loads from the plates at hand, and the next test");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<PlanOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
     command->add_option("--lift", options->lift, "The lift's name")->required();
@@ -235,7 +235,7 @@ void addPlan(CLI::App& app, int& exit) {
     command->add_option("--reps", options->reps, "Reps a set on the card; 0: until the stop speed")
         ->check(CLI::Range(0, 50));
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runPlan(*options); });
 }
 
 } // namespace slopebook::app

@@ -210,8 +210,8 @@ void planJson(Json& json, const PlanOut& out) {
         nextJson(json, out);
     flowJson(json, out.plan);
     json.key("cautions").array();
-    for (const Caution& caution : out.plan.cautions)
-        json.value(caution.text);
+    for (const Caution& each : out.plan.cautions)
+        json.value(each.text);
     if (const std::string name = out.relationName(); !name.empty())
         json.value(relationCaution(name).text);
     json.endArray().endObject();

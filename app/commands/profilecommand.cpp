@@ -10,11 +10,11 @@ namespace slopebook::app {
 
 namespace {
 
-struct Options : About {
+struct ProfileOptions : About {
     std::string session;
 };
 
-int run(const Options& options) {
+int runProfile(const ProfileOptions& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     const ui::Background about = background(log, options);
     std::string which;
@@ -49,7 +49,7 @@ int run(const Options& options) {
 void addProfile(CLI::App& app, int& exit) {
     auto* command =
         app.add_subcommand("profile", "One session of a lift: its line and estimated 1RM");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<ProfileOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
     command->add_option("--lift", options->lift, "The lift's name")->required();
@@ -57,7 +57,7 @@ void addProfile(CLI::App& app, int& exit) {
         "--session", options->session,
         "Day of the session, 2026-03-14 or 2026-03-14#2; the latest where left out");
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runProfile(*options); });
 }
 
 } // namespace slopebook::app

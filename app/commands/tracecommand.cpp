@@ -13,13 +13,13 @@ namespace slopebook::app {
 
 namespace {
 
-struct Options {
+struct TraceOptions {
     std::filesystem::path file;
     std::string kind, time, value;
     bool json = false;
 };
 
-[[noreturn]] void refuse(const Options& options, const traces::Fault& fault,
+[[noreturn]] void refuse(const TraceOptions& options, const traces::Fault& fault,
                          const exchange::TraceColumns& columns) {
     const long line =
         fault.sample && *fault.sample < columns.lines.size() ? columns.lines[*fault.sample] : 0;
@@ -42,7 +42,7 @@ std::string eventText(const traces::Analysis& analysis, std::size_t event) {
     return text;
 }
 
-std::string analysisJson(const Options& options, const traces::Analysis& analysis) {
+std::string analysisJson(const TraceOptions& options, const traces::Analysis& analysis) {
     Json json;
     json.object()
         .field("file", options.file.filename().string())
@@ -70,7 +70,7 @@ std::string analysisJson(const Options& options, const traces::Analysis& analysi
     return json.text();
 }
 
-int run(const Options& options) {
+int runTrace(const TraceOptions& options) {
     const auto kind = traces::traceKindFromWord(options.kind);
     if (!kind)
         throw BadInput(asIs("--kind \"" + options.kind + "\""), asIs("isometric, jump or lift"));
@@ -112,14 +112,14 @@ int run(const Options& options) {
 
 void addTrace(CLI::App& app, int& exit) {
     auto* command = app.add_subcommand("trace", "What a force or displacement trace holds");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<TraceOptions>();
     command->add_option("FILE", options->file, "CSV with one row a sample")->required();
     command->add_option("--kind", options->kind, "isometric, jump or lift")->required();
     command->add_option("--time", options->time, "Column of the times in s; found where left out");
     command->add_option("--value", options->value,
                         "Column of force in N or displacement in m; found where left out");
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->callback([options, &exit] { exit = run(*options); });
+    command->callback([options, &exit] { exit = runTrace(*options); });
 }
 
 } // namespace slopebook::app

@@ -4,16 +4,15 @@
 #include "core/answers/figures.h"
 #include "core/model/errors.h"
 #include "core/stats/design.h"
+#include "core/stats/infinity.h"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace slopebook::answers {
 
 namespace {
 
-constexpr double infinity = std::numeric_limits<double>::infinity();
 constexpr double unit = 1.0 / static_cast<double>(unitsPerKilogram);
 constexpr std::size_t mostLadders = 12;
 constexpr std::size_t mostCeilings = 30;
@@ -34,7 +33,7 @@ struct Judge {
         case ScatterKnown::Pooled:
             return settings.scatter.df;
         case ScatterKnown::Known:
-            return infinity;
+            return stats::infinity;
         case ScatterKnown::Own:
             break;
         }
@@ -52,7 +51,7 @@ struct Judge {
                                        scatter);
     }
     double worstChange(const stats::Spread& x, const stats::ExpectedScatter& scatter) const {
-        double worst = settings.checkLoads.empty() ? infinity : 0;
+        double worst = settings.checkLoads.empty() ? stats::infinity : 0;
         for (const Mass load : settings.checkLoads)
             worst = std::max(
                 worst, scatter.t * stats::differenceSe(kilograms(load), profile.line, x, scatter));
@@ -202,7 +201,7 @@ std::vector<LadderForecast> evenLadders(const Judge& judge, const Loads& candida
 }
 
 double rankOf(const LadderForecast& ladder, bool byOneRm) {
-    return byOneRm ? ladder.oneRm.value_or(infinity) : ladder.worstChange();
+    return byOneRm ? ladder.oneRm.value_or(stats::infinity) : ladder.worstChange();
 }
 
 std::vector<LadderForecast> rankedLadders(const Judge& judge, const Loads& candidates) {
@@ -279,7 +278,7 @@ void validate(const NextTestSettings& settings) {
 } // namespace
 
 double LadderForecast::worstChange() const {
-    double worst = changes.empty() ? infinity : 0;
+    double worst = changes.empty() ? stats::infinity : 0;
     for (const ChangeForecast& change : changes)
         worst = std::max(worst, change.halfWidth);
     return worst;
@@ -308,7 +307,7 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     Equipment open = settings.equipment;
     open.ceiling.reset();
     const Loads all = buildableLoads(open, nearestExactMass(next.cap, MassUnit::Kilogram));
-    double ceiling = infinity;
+    double ceiling = stats::infinity;
     for (const auto& bound : {settings.equipment.ceiling, settings.ceiling})
         if (bound)
             ceiling = std::min(ceiling, kilograms(*bound));
@@ -324,7 +323,7 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     if (profile.oneRm && profile.oneRm->interval)
         next.oneRmNow = (profile.oneRm->interval->high - profile.oneRm->interval->low) / 2;
     next.ladders = rankedLadders(judge, candidates);
-    double bestRank = infinity, extremesRank = infinity;
+    double bestRank = stats::infinity, extremesRank = stats::infinity;
     for (const LadderForecast& ladder : next.ladders) {
         bestRank = std::min(bestRank, rankOf(ladder, judge.byOneRm));
         if (ladder.kind == Kind::TwoExtremes)

@@ -9,7 +9,7 @@ namespace slopebook::answers {
 
 namespace {
 
-constexpr std::array<PublishedRelation, 5> all{
+constexpr std::array<PublishedRelation, 5> published{
     {{"Bench press", VelocityKind::Propulsive, 112.33, -73.501, 8.4326, 3.56,
       "Gonzalez-Badillo and Sanchez-Medina 2010, coefficients from memory"},
      {"Bench press", VelocityKind::Mean, 113.02, -75.865, 7.5786, 3.77,
@@ -29,13 +29,14 @@ bool sameName(std::string_view a, std::string_view b) {
 } // namespace
 
 std::span<const PublishedRelation> publishedRelations() {
-    return all;
+    return published;
 }
 
 std::optional<PublishedRelation> publishedRelation(std::string_view lift, VelocityKind kind) {
-    const auto found = std::ranges::find_if(
-        all, [&](const auto& each) { return each.kind == kind && sameName(each.lift, lift); });
-    return found == all.end() ? std::nullopt : std::optional(*found);
+    const auto found = std::ranges::find_if(published, [&](const auto& each) {
+        return each.kind == kind && sameName(each.lift, lift);
+    });
+    return found == published.end() ? std::nullopt : std::optional(*found);
 }
 
 double velocityAt(const PublishedRelation& r, double percent) {

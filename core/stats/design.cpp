@@ -1,19 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/design.h"
 
+#include "core/stats/infinity.h"
+
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/quadrature/exp_sinh.hpp>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numeric>
 
 namespace slopebook::stats {
 
 namespace {
-
-constexpr double infinity = std::numeric_limits<double>::infinity();
 
 /// E sqrt((known + chi-square(fresh)) / (known + fresh)): how far under sigma s is expected.
 double expectedRatio(double known, double fresh) {

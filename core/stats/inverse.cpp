@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/inverse.h"
 
+#include "core/stats/infinity.h"
+
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace slopebook::stats {
 
 namespace {
-
-constexpr double infinity = std::numeric_limits<double>::infinity();
 
 /// Roots of w q^2 - 2 d q + (d^2 - e^2) = 0, given root = sqrt of its quarter discriminant; the one
 /// that would cancel is taken from their product.

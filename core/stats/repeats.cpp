@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/repeats.h"
 
+#include "core/stats/infinity.h"
 #include "core/stats/line.h"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace slopebook::stats {
 
@@ -110,7 +110,6 @@ Interval around(double centre, double half) {
 /// Least products: the slope is the ratio of the SDs with the sign of the correlation.
 void fitLeastProducts(Agreement& a, std::span<const double> first, std::span<const double> second,
                       double level) {
-    constexpr double infinity = std::numeric_limits<double>::infinity();
     const std::optional<Line> line = fitLine(second, first);
     if (!line || line->syy == 0) {
         a.slope = 1;

@@ -1,19 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/stretches.h"
 
+#include "core/stats/infinity.h"
+
 #include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
 
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <limits>
 
 namespace slopebook::stats {
 
 namespace {
-
-constexpr double infinity = std::numeric_limits<double>::infinity();
 
 int signOf(double v) {
     return v > 0 ? 1 : -1;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/twolines.h"
 
+#include "core/stats/infinity.h"
 #include "core/stats/stretches.h"
 
 #include <algorithm>
@@ -11,8 +12,6 @@
 namespace slopebook::stats {
 
 namespace {
-
-constexpr double infinity = std::numeric_limits<double>::infinity();
 
 /// The two sums of squares that decide whether the lines differ: D at x0, where its estimate is
 /// independent of the slopes' difference, and that difference.

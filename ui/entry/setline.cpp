@@ -10,7 +10,7 @@ namespace slopebook::ui {
 
 namespace {
 
-using Kind = LineProblem::Kind;
+using Wrong = LineProblem::Kind;
 
 struct Piece {
     std::u16string_view text;
@@ -47,7 +47,7 @@ std::u16string_view trimmed(std::u16string_view text) {
 }
 
 /// Digits with at most one decimal mark, and digits on its right side.
-std::variant<double, Kind> number(std::u16string_view text) {
+std::variant<double, Wrong> readNumber(std::u16string_view text) {
     std::string plain;
     int marks = 0;
     for (const char16_t c : text) {
@@ -57,20 +57,20 @@ std::variant<double, Kind> number(std::u16string_view text) {
             ++marks;
             plain += '.';
         } else {
-            return Kind::NotANumber;
+            return Wrong::NotANumber;
         }
     }
     if (marks > 1)
-        return Kind::TwoMarks;
+        return Wrong::TwoMarks;
     if (plain.empty() || plain.back() == '.')
-        return plain.empty() ? Kind::NotANumber : Kind::BareMark;
+        return plain.empty() ? Wrong::NotANumber : Wrong::BareMark;
     if (plain.front() == '.')
         plain.insert(plain.begin(), '0');
     double value = 0;
     const auto read =
         std::from_chars(plain.data(), plain.data() + plain.size(), value, std::chars_format::fixed);
     if (read.ec != std::errc{} || read.ptr != plain.data() + plain.size())
-        return Kind::NotANumber;
+        return Wrong::NotANumber;
     return value;
 }
 
@@ -101,17 +101,17 @@ std::variant<ReadLoadPiece, LineProblem> loadOf(const Piece& piece, MassUnit bar
     const bool inPounds = saysPounds || (!saysKilograms && bare == MassUnit::Pound);
     result.named = result.maximum || saysPounds || saysKilograms;
     if (endsInMark(text, u"xX"))
-        return LineProblem{Kind::LoadMark, piece.span()};
-    const auto value = number(text);
-    if (const Kind* kind = std::get_if<Kind>(&value))
+        return LineProblem{Wrong::LoadMark, piece.span()};
+    const auto value = readNumber(text);
+    if (const Wrong* kind = std::get_if<Wrong>(&value))
         return LineProblem{*kind, piece.span()};
     const double typed = std::get<double>(value);
     result.typed = typed;
     if (typed > 1e6)
-        return LineProblem{Kind::LoadTooHeavy, piece.span()};
+        return LineProblem{Wrong::LoadTooHeavy, piece.span()};
     result.load = inPounds ? massFromPounds(typed) : massFromKilograms(typed);
     if (result.load > storableLoadLimit)
-        return LineProblem{Kind::LoadTooHeavy, piece.span()};
+        return LineProblem{Wrong::LoadTooHeavy, piece.span()};
     return result;
 }
 
@@ -141,17 +141,17 @@ std::optional<LineProblem> addSpeed(const Piece& piece, ReadSpeedPieces& into) {
     std::u16string_view text = piece.text;
     const bool leftOut = takeSuffix(text, u"x") || takeSuffix(text, u"X");
     if (endsInMark(text, u"!") || text.ends_with(u"kg") || text.ends_with(u"lb"))
-        return LineProblem{Kind::SpeedMark, piece.span()};
-    const auto value = number(text);
-    if (const Kind* kind = std::get_if<Kind>(&value))
+        return LineProblem{Wrong::SpeedMark, piece.span()};
+    const auto value = readNumber(text);
+    if (const Wrong* kind = std::get_if<Wrong>(&value))
         return LineProblem{*kind, piece.span()};
     const double typed = std::get<double>(value);
     if (typed <= 0)
-        return LineProblem{Kind::SpeedZero, piece.span()};
+        return LineProblem{Wrong::SpeedZero, piece.span()};
     if (typed >= storableVelocityLimit) {
         const auto meant = probablyMeant(text, typed);
         if (!meant)
-            return LineProblem{Kind::SpeedTooFast, piece.span()};
+            return LineProblem{Wrong::SpeedTooFast, piece.span()};
         into.question.typed.emplace_back(text);
         into.question.proposed.push_back(*meant);
         into.asked.push_back({piece.start, text.size()});
@@ -187,12 +187,12 @@ ReadLine readSetLine(std::u16string_view line, MassUnit bare) {
     const std::size_t hash = line.find(u'#');
     const std::vector<Piece> all = pieces(line.substr(0, hash));
     if (all.empty())
-        return LineProblem{Kind::Empty, {0, line.size()}};
+        return LineProblem{Wrong::Empty, {0, line.size()}};
     const auto load = loadOf(all.front(), bare);
     if (const auto* problem = std::get_if<LineProblem>(&load))
         return *problem;
     if (all.size() == 1)
-        return LineProblem{Kind::NoSpeeds, {line.size(), 0}};
+        return LineProblem{Wrong::NoSpeeds, {line.size(), 0}};
     const auto& [mass, maximum, named, typed] = std::get<ReadLoadPiece>(load);
     ReadSpeedPieces read;
     for (std::size_t i = 1; i < all.size(); ++i)
@@ -200,10 +200,10 @@ ReadLine readSetLine(std::u16string_view line, MassUnit bare) {
             return *problem;
     const bool likeSpeed = !named && typed > 0 && typed < plausibleVelocityLimit;
     if (!read.asked.empty() && likeSpeed)
-        return LineProblem{Kind::SpeedsFirst, all.front().span()};
+        return LineProblem{Wrong::SpeedsFirst, all.front().span()};
     if (maximum && read.reps.size() > 1)
         return LineProblem{
-            Kind::MaximumHasReps,
+            Wrong::MaximumHasReps,
             {all[2].start, all.back().start + all.back().text.size() - all[2].start}};
     if (!read.asked.empty())
         return ask(std::move(read), line);
@@ -218,7 +218,7 @@ ReadLine readSetLine(std::u16string_view line, MassUnit bare) {
 ReadSpeeds readSpeeds(std::u16string_view text) {
     const std::vector<Piece> all = pieces(text);
     if (all.empty())
-        return LineProblem{Kind::NoSpeeds, {0, text.size()}};
+        return LineProblem{Wrong::NoSpeeds, {0, text.size()}};
     ReadSpeedPieces read;
     for (const Piece& piece : all)
         if (const auto problem = addSpeed(piece, read))
@@ -231,13 +231,13 @@ ReadSpeeds readSpeeds(std::u16string_view text) {
 std::variant<Mass, LineProblem> readLoad(std::u16string_view text, MassUnit bare) {
     std::u16string joined(trimmed(text));
     if (joined.empty())
-        return LineProblem{Kind::Empty, {0, text.size()}};
+        return LineProblem{Wrong::Empty, {0, text.size()}};
     // "60 kg" is one load; anything else with a blank inside is not.
     for (const std::u16string_view unit : {u"kg", u"lb"})
         if (joined.size() > 3 && joined.ends_with(unit) && separates(joined[joined.size() - 3]))
             joined.erase(joined.size() - 3, 1);
     if (joined.ends_with(u"!"))
-        return LineProblem{Kind::NotANumber, {0, text.size()}};
+        return LineProblem{Wrong::NotANumber, {0, text.size()}};
     const auto load = loadOf({joined, 0}, bare);
     if (const auto* problem = std::get_if<LineProblem>(&load))
         return LineProblem{problem->kind, {0, text.size()}};
@@ -245,7 +245,7 @@ std::variant<Mass, LineProblem> readLoad(std::u16string_view text, MassUnit bare
 }
 
 std::optional<double> readDecimal(std::u16string_view text) {
-    const auto value = number(trimmed(text));
+    const auto value = readNumber(trimmed(text));
     if (const double* read = std::get_if<double>(&value))
         return *read;
     return std::nullopt;

@@ -47,7 +47,7 @@ bool surelySmall(const answers::TestChange& test) {
                                         test.read.reading == answers::Reading::Worse);
 }
 
-QString readingText(const answers::TestChange& test) {
+QString testReading(const answers::TestChange& test) {
     QString words = readingWord(test.read.reading);
     if (test.read.beyondSmallest)
         words += QStringLiteral(" > m");
@@ -74,7 +74,7 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
                        .interval =
                            test.noReading.empty() ? signedRangeText(test.read.interval, d) : dash,
                        .error = test.noise ? number(test.noise->te, d) : dash,
-                       .reading = readingText(test),
+                       .reading = testReading(test),
                        .remark = noReadingText(test),
                        .noFigure = !test.noReading.empty()};
         for (const auto& change : test.context)

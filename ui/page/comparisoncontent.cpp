@@ -4,6 +4,7 @@
 #include "ui/charts/changefigure.h"
 #include "ui/charts/linefigure.h"
 #include "ui/page/comparisonwords.h"
+#include "ui/page/pagewords.h"
 #include "ui/shell/cautions.h"
 #include "ui/wording.h"
 
@@ -18,10 +19,6 @@ namespace slopebook::ui::page {
 namespace {
 
 using answers::Comparison;
-
-struct Page {
-    Q_DECLARE_TR_FUNCTIONS(Page)
-};
 
 constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74, figureGap = 6;
 

@@ -2,6 +2,7 @@
 #include "ui/page/comparisonwords.h"
 
 #include "core/model/session.h"
+#include "ui/page/pagewords.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -19,10 +20,6 @@ using answers::ChangeAt;
 using answers::Comparison;
 using answers::OneRm;
 using answers::Profile;
-
-struct Page {
-    Q_DECLARE_TR_FUNCTIONS(Page)
-};
 
 constexpr int speedDecimals = 3, loadDecimals = 1;
 const QString none = u"–"_s;

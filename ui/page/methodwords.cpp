@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the comparison was computed and where its figures come from, in a few lines.
 #include "ui/page/comparisonwords.h"
+#include "ui/page/pagewords.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -15,10 +16,6 @@ namespace {
 using answers::Comparison;
 using answers::Note;
 using answers::Profile;
-
-struct Page {
-    Q_DECLARE_TR_FUNCTIONS(Page)
-};
 
 QString lineOf(const Profile& p, LoadUnit unit) {
     const double kg = 1 / inUnit(1, unit); // kilograms in one unit of load

@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/season/seasonchart.h"
 
+#include "ui/season/seasonwords.h"
+
 #include <QCoreApplication>
 #include <QMouseEvent>
 
 namespace slopebook::ui {
-
-namespace {
-struct SeasonWords {
-    Q_DECLARE_TR_FUNCTIONS(SeasonWords)
-};
-} // namespace
 
 void SeasonChart::setData(SeasonData data) {
     if (data == m_data)

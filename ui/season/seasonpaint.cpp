@@ -4,6 +4,7 @@
 #include "ui/charts/key.h"
 #include "ui/charts/plotframe.h"
 #include "ui/season/seasonchart.h"
+#include "ui/season/seasonwords.h"
 
 #include <QCoreApplication>
 
@@ -19,10 +20,6 @@ using charts::KeyEntry;
 using charts::PlotFrame;
 
 namespace {
-
-struct SeasonWords {
-    Q_DECLARE_TR_FUNCTIONS(SeasonWords)
-};
 
 /// The two frames, one under the other, over one axis of time.
 struct Frames {

@@ -11,7 +11,7 @@ namespace slopebook::ui {
 
 namespace {
 
-const QString folder = QStringLiteral(":/i18n");
+const QString translations = QStringLiteral(":/i18n");
 const QString english = QStringLiteral("en");
 
 QString nameIn(const QString& code) {
@@ -33,7 +33,8 @@ bool isSpoken(const QString& code) {
 std::vector<Language> languages() {
     std::vector<Language> all{{english, nameIn(english)}};
     const QString stem = QStringLiteral("slopebook_");
-    for (QString file : QDir(folder).entryList({stem + QStringLiteral("*.qm")}, QDir::Files)) {
+    for (QString file :
+         QDir(translations).entryList({stem + QStringLiteral("*.qm")}, QDir::Files)) {
         const QString code = file.remove(stem).remove(QStringLiteral(".qm"));
         if (code != english)
             all.push_back({code, nameIn(code)});
@@ -65,7 +66,7 @@ Translation::Translation(const QString& chosen, const QLocale& desktop)
     if (m_qtWords.load(QStringLiteral("qtbase_") + m_language,
                        QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
         QCoreApplication::installTranslator(&m_qtWords);
-    if (m_words.load(QStringLiteral("slopebook_") + m_language, folder))
+    if (m_words.load(QStringLiteral("slopebook_") + m_language, translations))
         QCoreApplication::installTranslator(&m_words);
 }
 
