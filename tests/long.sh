@@ -7,6 +7,7 @@ cd "$(dirname "$0")/.."
 
 tests="crash/tst_failingdisk crash/tst_powerloss crash/tst_kills log/tst_durability log/tst_damage
        exchange/tst_roundtrip crash/tst_twowindows"
+sh app/install.sh app/packages.txt tests/packages.txt
 cmake --preset ci >/dev/null
 targets=$(for test in $tests; do basename "$test"; done)
 # shellcheck disable=SC2086 # one word a target

@@ -4,6 +4,7 @@
 set -eu
 cd "$(dirname "$0")/../.."
 seconds=${1:-60}
+sh app/install.sh app/packages.txt tests/packages.txt
 cmake --preset fuzz >/dev/null
 cmake --build --preset fuzz
 for target in csv trace logfile; do
