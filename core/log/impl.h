@@ -10,6 +10,7 @@
 #include "core/log/query.h"
 #include "core/log/transaction.h"
 
+#include <map>
 #include <set>
 #include <type_traits>
 
@@ -89,6 +90,13 @@ struct Log::Impl {
     std::vector<StoredSet> storedSets(SessionId session);
     std::vector<Rep> reps(SetId id);
     PointRule rule(LiftId lift);
+    /// A head that was found as it was written, with its session's checksum then: while both stay,
+    /// its sets need not be read again for the head's sake.
+    struct SeenHead {
+        SessionHead head;
+        std::int64_t checksum = 0;
+    };
+    std::map<SessionId, SeenHead> seenHeads; ///< of the athlete whose sessions were listed last
     /// Throws LogError (Damaged) unless it is as it was written.
     SessionRecord verified(const Stored<SessionId, SessionHead>& head, std::int64_t checksum);
     /// Throws LogError (Damaged) unless it is as it was written.

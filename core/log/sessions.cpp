@@ -133,9 +133,19 @@ std::vector<Stored<SessionId, SessionHead>> Log::sessions(AthleteId athlete) con
                "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, "
                "checksum, place, note FROM sessions WHERE athlete = ? ORDER BY day, ordinal",
                athlete);
+    std::map<SessionId, Impl::SeenHead> seen;
     while (m_impl->next(rows))
-        m_impl->salvaging(
-            [&] { all.push_back(m_impl->verified(readHead(rows), rows.integer(8)).head); });
+        m_impl->salvaging([&] {
+            Stored<SessionId, SessionHead> head = readHead(rows);
+            const std::int64_t written = rows.integer(8);
+            const auto before = m_impl->seenHeads.find(head.id);
+            if (before == m_impl->seenHeads.end() || before->second.checksum != written ||
+                before->second.head != head.value)
+                m_impl->verified(head, written);
+            seen.insert_or_assign(head.id, Impl::SeenHead{head.value, written});
+            all.push_back(std::move(head));
+        });
+    m_impl->seenHeads = std::move(seen);
     return all;
 }
 

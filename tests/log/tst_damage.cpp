@@ -154,6 +154,7 @@ class TestDamage : public QObject {
 private Q_SLOTS:
     void damageThatChangesAFigureIsNoticed();
     void damagedSessionIsNamedAndNotWrittenTo();
+    void listedAgainAHeadIsStillVerified();
     void whatIsWholeCanBeSalvaged();
 };
 
@@ -252,6 +253,28 @@ void TestDamage::damagedSessionIsNamedAndNotWrittenTo() {
     // The other sessions go on.
     log.add(s.winter, s.pull, ladderSet(30, {1.3}));
     QCOMPARE(log.session(s.winter).sets.size(), 6U);
+}
+
+// A list of sessions does not read the sets again of one that has not changed: what it says of a
+// session is held against what was read before, whoever changed it.
+void TestDamage::listedAgainAHeadIsStillVerified() {
+    const Folder folder;
+    Log log = Log::create(folder.path());
+    const Season s = fillSeason(log);
+    const auto before = log.sessions(s.lane3);
+    QCOMPARE(log.sessions(s.lane3), before);
+
+    Log other = Log::open(folder.path());
+    SessionHead moved = other.session(s.autumn).head.value;
+    moved.place = "Slipway";
+    other.change(s.autumn, moved);
+    const auto after = log.sessions(s.lane3);
+    QCOMPARE(after.size(), before.size());
+    QVERIFY(std::ranges::any_of(after, [&](const auto& one) { return one.value == moved; }));
+
+    runSql(folder.path(),
+           "UPDATE sessions SET place = 'Elsewhere' WHERE id = " + std::to_string(raw(s.autumn)));
+    QCOMPARE(errorOf([&] { log.sessions(s.lane3); }), LogError::Kind::Damaged);
 }
 
 void TestDamage::whatIsWholeCanBeSalvaged() {

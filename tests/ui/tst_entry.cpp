@@ -106,6 +106,18 @@ private Q_SLOTS:
     }
     void cleanup() { closePage(); }
 
+    // A chart that jumps with every set is hard to read, and slow to draw.
+    void theChartStandsStillWhileALadderIsTyped() {
+        type(QStringLiteral("40 1.14"));
+        QCoreApplication::processEvents();
+        const int height = m_page->chart().height();
+        for (const char* set : {"50 0.99", "60 0.86", "70 0.71", "77.5 0.60"}) {
+            type(QLatin1String(set));
+            QCoreApplication::processEvents();
+            QCOMPARE(m_page->chart().height(), height);
+        }
+        QCOMPARE(m_page->sets().rowCount(), 5);
+    }
     void aWholeLadderByKeysStandsInTableChartAndLog() {
         type(QStringLiteral("40 1.14 1.12 1.10"));
         type(QStringLiteral("50 0,99 0,97 0,98"));

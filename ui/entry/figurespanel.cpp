@@ -31,6 +31,8 @@ FiguresPanel::FiguresPanel(QWidget* parent)
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
         layout->addWidget(label);
     }
+    for (QLabel* label : {m_detail, m_line, m_notes})
+        label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* caution = new CautionLabel;
     caution->setForegroundRole(QPalette::PlaceholderText);
     layout->addWidget(caution);
@@ -47,9 +49,13 @@ void FiguresPanel::say(const Words& words) {
     fit();
 }
 
-// What is to come with the next sets keeps its room: the chart beside it is not laid out anew.
+// What is to come with the next sets keeps its room, two lines about the estimate among it: the
+// chart beside it neither jumps nor is laid out anew while a ladder is typed.
 void FiguresPanel::fit() {
-    for (QLabel* label : {m_detail, m_line}) {
+    const int line = fontMetrics().height();
+    m_detail->setMinimumHeight(m_compact ? 0 : 2 * line);
+    m_notes->setMinimumHeight(m_compact ? 0 : line);
+    for (QLabel* label : {m_detail, m_line, m_notes}) {
         QSizePolicy policy = label->sizePolicy();
         policy.setRetainSizeWhenHidden(label == m_detail || !m_compact);
         label->setSizePolicy(policy);
