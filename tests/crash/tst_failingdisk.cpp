@@ -134,24 +134,32 @@ std::string wrongWords(const Outcome& outcome, Call call, int error) {
 
 using Files = std::map<std::string, std::vector<std::string>>;
 
+/// In today's layout or in that to come.
+log::Log openEither(const fs::path& file) {
+    try {
+        return log::Log::open(file);
+    } catch (const LogError& error) {
+        if (error.kind() != Kind::Newer)
+            throw;
+        return log::Log::open(file, log::Access::ReadWrite, layoutToCome());
+    }
+}
+
+/// The log goes on as if nothing had happened.
+void goOn(Logbook& book) {
+    book.addAthlete(Athlete{.name = "Cox"});
+    book.undoStack()->undo();
+}
+
 /// Every log in the folder and below, by its rows; each must be sound.
 Files logsIn(const fs::path& folder) {
     Files found;
-    const auto soundOr = [](const auto& log) {
-        const auto findings = log.check();
-        if (!findings.empty())
-            throw std::runtime_error(english(findings.front()));
-    };
     for (const auto& entry : fs::recursive_directory_iterator(folder)) {
         if (entry.path().extension() != ".slopebook" || entry.path().filename().string()[0] == '.')
             continue;
-        try {
-            soundOr(log::Log::open(entry.path()));
-        } catch (const LogError& error) {
-            if (error.kind() != Kind::Newer)
-                throw;
-            soundOr(log::Log::open(entry.path(), log::Access::ReadWrite, layoutToCome()));
-        }
+        const auto findings = openEither(entry.path()).check();
+        if (!findings.empty())
+            throw std::runtime_error(english(findings.front()));
         found[fs::relative(entry.path(), folder).string()] = allRows(entry.path(), "");
     }
     return found;
@@ -207,22 +215,25 @@ TestFailingDisk::Tried TestFailingDisk::attempt(const Act& act,
         tried.met = disk.failed();
         disk.heal();
         if (book) {
-            // The log that is open goes on as if nothing had happened.
             const auto findings = book->log().check();
             if (!findings.empty())
                 tried.unsound = english(findings.front());
-            book->addAthlete(Athlete{.name = "Cox"});
-            book->undoStack()->undo();
+            goOn(*book);
         }
     } catch (const std::exception& error) {
         tried.unsound = "the open log does not go on: " + std::string(error.what());
     }
     try {
         tried.files = logsIn(file.parent_path());
+        if (act.opensItself && fs::exists(file)) {
+            Logbook again(openEither(file));
+            goOn(again);
+        }
     } catch (const std::exception& error) {
         tried.unsound = error.what();
     }
-    // A journal that could not be played back has been by now.
+    // A journal that could not be played back has been by now, and the next write took one that
+    // holds nothing.
     for (const auto& entry : fs::recursive_directory_iterator(file.parent_path()))
         if (entry.is_regular_file() && (entry.path().extension() != ".slopebook" ||
                                         entry.path().filename().string().starts_with('.')))
