@@ -124,6 +124,7 @@ private Q_SLOTS:
     void init() { QTest::failOnWarning(QRegularExpression(u"[nN][aA][nN]"_s)); }
     void theSeasonIsCoresOwn();
     void aClickChoosesTheBaseline();
+    void theSeasonsLatestIsInSight();
     void theSeasonWithoutSessions();
     void theSquadIsCoresOwn();
     void theSquadOnPaper();
@@ -203,6 +204,24 @@ void TestTrustPages::aClickChoosesTheBaseline() {
             button->text().startsWith(u"Compare"_s))
             button->click();
     QCOMPARE(wanted.size(), 1);
+}
+
+// The latest session is the one that is chosen: its row is seen, and stays so in a lower window.
+void TestTrustPages::theSeasonsLatestIsInSight() {
+    Boathouse log;
+    for (unsigned i = 1; i <= 20; ++i)
+        log.ladder(log.athletes[0], day(2026, 3, i), 1.55);
+    SeasonPage page(log.book);
+    page.setAthleteAndLift(log.athletes[0], log.lift);
+    page.resize(1280, 720);
+    page.show();
+    QVERIFY(QTest::qWaitForWindowExposed(&page));
+    page.resize(1280, 480);
+    QCoreApplication::processEvents();
+    const auto* view = page.findChild<QTableView*>();
+    QCOMPARE(view->currentIndex().row(), page.table().rowCount() - 1);
+    const QRect row = view->visualRect(view->currentIndex());
+    QVERIFY(row.height() > 0 && view->viewport()->rect().contains(row.center()));
 }
 
 void TestTrustPages::theSeasonWithoutSessions() {

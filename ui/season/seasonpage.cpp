@@ -284,7 +284,7 @@ void SeasonPage::showFollow(const answers::Follow& follow) {
     const auto row = currentRow();
     m_settlingTexts.clear();
     for (const answers::Followed& each : follow.sessions)
-        m_settlingTexts << settlingOf(each);
+        m_settlingTexts << settlingOf(each, unit);
     m_table->setTable(seasonHeadings(unit), seasonRows(follow, m_blocks, m_devices, unit), 3, 7);
     m_view->resizeColumnsToContents();
     m_baselines->setCurrentIndex(static_cast<int>(follow.baseline));

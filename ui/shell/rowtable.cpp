@@ -5,8 +5,20 @@
 
 namespace slopebook::ui {
 
+namespace {
+/// The chosen row stays in sight when the table gets its room, or less of it.
+class RowTable final : public QTableView {
+protected:
+    void resizeEvent(QResizeEvent* event) override {
+        QTableView::resizeEvent(event);
+        if (currentIndex().isValid())
+            scrollTo(currentIndex());
+    }
+};
+} // namespace
+
 QTableView* rowTable(QAbstractItemModel* model, const QString& name) {
-    auto* table = new QTableView;
+    auto* table = new RowTable;
     table->setModel(model);
     table->setAccessibleName(name);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);

@@ -6,8 +6,8 @@
 
 namespace slopebook::ui {
 
-/// One row is chosen at a time, Tab leaves the table, rows have no headings. name: for those who
-/// hear the table.
+/// One row is chosen at a time and stays in sight when the table is resized; Tab leaves the table,
+/// rows have no headings. name: for those who hear the table.
 QTableView* rowTable(QAbstractItemModel* model, const QString& name);
 
 /// The same for ready texts: none wraps, the last column takes what is left.
