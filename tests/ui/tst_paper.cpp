@@ -40,7 +40,7 @@ int pages(const QString& file) {
     return count.match(run(u"pdfinfo"_s, {file})).captured(1).toInt();
 }
 
-/// Every word's box lies within its page; how many words there are.
+/// Every word's box lies between the page's margins; how many words there are.
 int wordsWithin(const QString& file) {
     const QString boxes = run(u"pdftotext"_s, {u"-bbox"_s, file, u"-"_s});
     static const QRegularExpression page(u"<page width=\"([\\d.]+)\" height=\"([\\d.]+)\""_s);
@@ -54,9 +54,11 @@ int wordsWithin(const QString& file) {
             height = size.captured(2).toDouble();
         } else if (const auto found = word.match(line); found.hasMatch()) {
             ++words;
-            if (found.captured(1).toDouble() < 0 || found.captured(2).toDouble() < 0 ||
-                found.captured(3).toDouble() > width || found.captured(4).toDouble() > height) {
-                qWarning().noquote() << "beyond the page:" << found.captured(5);
+            constexpr double margin = 36 - 1; // points, of every page; one is for rounding
+            if (found.captured(1).toDouble() < margin || found.captured(2).toDouble() < 0 ||
+                found.captured(3).toDouble() > width - margin ||
+                found.captured(4).toDouble() > height) {
+                qWarning().noquote() << "beyond the margin:" << found.captured(5);
                 return -1;
             }
         }

@@ -52,8 +52,8 @@ QFont pageFont(double size, bool bold) {
     font.setBold(bold);
     font.setHintingPreference(QFont::PreferNoHinting);
     // Any spacing of letters (a 64th is the least that counts) keeps ligatures out: text copied or
-    // searched for is then as written.
-    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
+    // searched for is then as written. In per cent, for Qt multiplies a length by the paper's dots.
+    font.setLetterSpacing(QFont::PercentageSpacing, 100.02);
     return font;
 }
 
