@@ -1,6 +1,6 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# The long run, some hours: thousands of kills and power losses, 100,000 damages, 10,000 round trips,
+# The long run, about an hour: thousands of kills and power losses, 100,000 damages, 10,000 round trips,
 # every failing call, and the fuzzers for 60 s each. Builds what it needs (preset ci).
 set -eu
 cd "$(dirname "$0")/.."

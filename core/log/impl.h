@@ -81,7 +81,7 @@ struct Log::Impl {
     bool next(Query& rows);
     void note(const Words& sentence);
     /// "the session of Lane 3 on 2026-03-14".
-    Words called(const SessionHead& head);
+    Words called(const SessionHead& session);
     Words athleteName(AthleteId id);
     Words liftName(LiftId id);
 
@@ -98,7 +98,7 @@ struct Log::Impl {
     };
     std::map<SessionId, SeenHead> seenHeads; ///< of the athlete whose sessions were listed last
     /// Throws LogError (Damaged) unless it is as it was written.
-    SessionRecord verified(const Stored<SessionId, SessionHead>& head, std::int64_t checksum);
+    SessionRecord verified(const Stored<SessionId, SessionHead>& head, std::int64_t written);
     /// Throws LogError (Damaged) unless it is as it was written.
     Battery verifiedBattery(SessionId session);
     void eraseBattery(SessionId session);
