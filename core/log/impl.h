@@ -95,6 +95,7 @@ struct Log::Impl {
     struct SeenHead {
         SessionHead head;
         std::int64_t checksum = 0;
+        friend bool operator==(const SeenHead&, const SeenHead&) = default;
     };
     std::map<SessionId, SeenHead> seenHeads; ///< of the athlete whose sessions were listed last
     /// Throws LogError (Damaged) unless it is as it was written.

@@ -137,12 +137,11 @@ std::vector<Stored<SessionId, SessionHead>> Log::sessions(AthleteId athlete) con
     while (m_impl->next(rows))
         m_impl->salvaging([&] {
             Stored<SessionId, SessionHead> head = readHead(rows);
-            const std::int64_t written = rows.integer(8);
+            const Impl::SeenHead now{head.value, rows.integer(8)};
             const auto before = m_impl->seenHeads.find(head.id);
-            if (before == m_impl->seenHeads.end() || before->second.checksum != written ||
-                before->second.head != head.value)
-                m_impl->verified(head, written);
-            seen.insert_or_assign(head.id, Impl::SeenHead{head.value, written});
+            if (before == m_impl->seenHeads.end() || before->second != now)
+                m_impl->verified(head, now.checksum);
+            seen.emplace(head.id, now);
             all.push_back(std::move(head));
         });
     m_impl->seenHeads = std::move(seen);
