@@ -151,6 +151,16 @@ void goOn(Logbook& book) {
     book.undoStack()->undo();
 }
 
+/// What lies in the folder and below that is no log.
+std::vector<std::string> straysIn(const fs::path& folder) {
+    std::vector<std::string> strays;
+    for (const auto& entry : fs::recursive_directory_iterator(folder))
+        if (entry.is_regular_file() && (entry.path().extension() != ".slopebook" ||
+                                        entry.path().filename().string().starts_with('.')))
+            strays.push_back(entry.path().filename().string());
+    return strays;
+}
+
 /// Every log in the folder and below, by its rows; each must be sound.
 Files logsIn(const fs::path& folder) {
     Files found;
@@ -225,6 +235,10 @@ TestFailingDisk::Tried TestFailingDisk::attempt(const Act& act,
     }
     try {
         tried.files = logsIn(file.parent_path());
+        tried.left = straysIn(file.parent_path());
+        // A journal with nothing in it stays until the next write.
+        std::erase_if(tried.left,
+                      [](const std::string& name) { return name.ends_with("-journal"); });
         if (act.opensItself && fs::exists(file)) {
             Logbook again(openEither(file));
             goOn(again);
@@ -232,12 +246,9 @@ TestFailingDisk::Tried TestFailingDisk::attempt(const Act& act,
     } catch (const std::exception& error) {
         tried.unsound = error.what();
     }
-    // A journal that could not be played back has been by now, and the next write took one that
-    // holds nothing.
-    for (const auto& entry : fs::recursive_directory_iterator(file.parent_path()))
-        if (entry.is_regular_file() && (entry.path().extension() != ".slopebook" ||
-                                        entry.path().filename().string().starts_with('.')))
-            tried.left.push_back(entry.path().filename().string());
+    // A journal that could not be played back has been by now.
+    for (const std::string& name : straysIn(file.parent_path()))
+        tried.left.push_back(name);
     return tried;
 }
 
