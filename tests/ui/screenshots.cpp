@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Takes the pictures of the README: the program's own window on the sample log, each task once.
+// Takes the pictures of the README: the program's own window on a copy of the sample log, each task
+// once, and a ladder typed into it.
 //   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german]
 // Needs no display: QT_QPA_PLATFORM=offscreen.
 #include "ui/shell/mainwindow.h"
@@ -9,6 +10,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QDir>
+#include <QLineEdit>
 #include <QTest>
 #include <QTextStream>
 
@@ -28,6 +30,14 @@ void choose(const QWidget& window, const QString& name, const QString& value) {
     const int at = combo->findText(value);
     combo->setCurrentIndex(at);
     Q_EMIT combo->activated(at);
+}
+
+void typeLadder(const QWidget& window) {
+    auto* line = window.findChild<QLineEdit*>(QStringLiteral("setLine"));
+    for (const char* set : {"30 1.18 1.16", "40 1.06 1.05 1.04", "50 0.94 0.92", "60 0.80 0.78"}) {
+        QTest::keyClicks(line, QLatin1String(set));
+        QTest::keyClick(line, Qt::Key_Return);
+    }
 }
 
 void makeDark() {
@@ -69,8 +79,11 @@ int main(int argc, char** argv) {
     const QDir folder(arguments[2]);
     static const char* const names[] = {"session", "profile", "history", "comparison", "season",
                                         "battery", "plan",    "blocks",  "squad",      "noise"};
-    for (int task = 0; task < Workspace::taskNames().size(); ++task) {
+    // The session last: the ladder that is typed there would be in the others' pictures.
+    for (int task = static_cast<int>(Workspace::taskNames().size()) - 1; task >= 0; --task) {
         window.workspace()->showTask(task);
+        if (task == 0)
+            typeLadder(window);
         QTest::qWait(200);
         if (!window.grab().save(
                 folder.filePath(QLatin1String(names[task]) + QLatin1String(".png"))))
