@@ -31,9 +31,8 @@ struct Log::Impl {
     template <class Work>
     auto write(const Work& work) {
         passHold();
+        const Marks marks(*this);
         Writing scope(db, depth);
-        if (scope.outermost())
-            touched.clear();
         if constexpr (std::is_void_v<decltype(work())>) {
             work();
             finish(scope);
@@ -43,12 +42,28 @@ struct Log::Impl {
             return result;
         }
     }
+    /// What is marked in a transaction is forgotten with it, however it ends: a mark that stayed
+    /// would have a later read write a new checksum over whatever is in the file by then.
+    class Marks {
+    public:
+        explicit Marks(Impl& impl) : m_impl(impl) {}
+        ~Marks() {
+            if (m_impl.depth == 0)
+                m_impl.touched.clear();
+        }
+        Marks(const Marks&) = delete;
+        Marks& operator=(const Marks&) = delete;
+
+    private:
+        Impl& m_impl;
+    };
     void finish(Writing& scope);
     void passHold();
 
     /// Before a session is changed: it must be as it was written, lest a new checksum hide damage.
     void touch(SessionId session);
-    /// Writes the checksums of the sessions touched so far, so that they can be read and verified.
+    /// Writes the checksums of the sessions touched so far in the transaction under way, so that
+    /// they can be read and verified in it. Outside of one nothing is touched, and nothing written.
     void settle();
 
     /// Each kind's next key, never given out before; or the given one, noted as given out.

@@ -113,6 +113,8 @@ void Log::Impl::touch(SessionId session) {
 }
 
 void Log::Impl::settle() {
+    if (depth == 0)
+        return;
     for (const SessionId id : touched) {
         if (!Query(db, "SELECT 1 FROM sessions WHERE id = ?", id).next())
             continue; // removed since

@@ -51,6 +51,16 @@ void runSql(const std::filesystem::path& file, const std::string& sql) {
     query(file, sql);
 }
 
+LockHeld::LockHeld(const std::filesystem::path& file) {
+    if (sqlite3_open(file.c_str(), &m_db) != SQLITE_OK ||
+        sqlite3_exec(m_db, "BEGIN IMMEDIATE", nullptr, nullptr, nullptr) != SQLITE_OK)
+        std::abort();
+}
+
+LockHeld::~LockHeld() {
+    sqlite3_close(m_db);
+}
+
 void dieInTransaction(const std::filesystem::path& file, const std::string& sql) {
     sqlite3* db = nullptr;
     if (sqlite3_open(file.c_str(), &db) == SQLITE_OK &&
