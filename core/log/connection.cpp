@@ -3,6 +3,7 @@
 
 #include "core/log/failure.h"
 #include "core/log/layout.h"
+#include "core/log/tally.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sqlite3.h>
@@ -144,6 +145,9 @@ void Connection::harden() const {
                                       {SQLITE_LIMIT_WORKER_THREADS, 0}})
         sqlite3_limit(db, limit, most);
     sqlite3_busy_handler(db, waitWhileBusy, nullptr);
+    if (!teachTally(db))
+        throw LogError(Kind::Unavailable,
+                       say("The SQLite library at hand refuses a safe setting."));
 }
 
 void Connection::configure() const {

@@ -101,12 +101,30 @@ void Log::Impl::passHold() {
     held = nullptr;
 }
 
-void Log::Impl::finish(Writing& scope) {
-    if (scope.outermost())
-        settle();
-    scope.commit();
-    if (scope.outermost())
-        ++commits;
+Log::Impl::Part::Part(Impl& impl) : m_impl(impl), m_scope(std::in_place, impl.db, impl.depth) {
+    impl.settled.emplace_back();
+}
+
+Log::Impl::Part::~Part() {
+    m_scope.reset(); // takes back what was not committed
+    Marks mine = std::move(m_impl.settled.back());
+    m_impl.settled.pop_back();
+    if (m_impl.depth == 0)
+        m_impl.touched.clear();
+    else if (m_committed)
+        m_impl.settled.back().merge(mine); // the earliest mark of a session stays
+    else
+        for (const auto& [session, mark] : mine) // what settling wrote is taken back with the part
+            m_impl.touched.insert_or_assign(session, mark);
+}
+
+void Log::Impl::Part::commit() {
+    if (m_scope->outermost())
+        m_impl.settle();
+    m_scope->commit();
+    m_committed = true;
+    if (m_scope->outermost())
+        ++m_impl.commits;
 }
 
 long Log::dataVersion() const {
@@ -127,7 +145,8 @@ std::int64_t Log::Impl::nextKey(const std::string& kind, std::optional<std::int6
     if (given && *given <= 0)
         throw BadInput(say("the key %1", *given), say("a key that the log gave out"));
     Query query(db,
-                "UPDATE keys SET last = CASE WHEN ?2 IS NULL THEN last + 1 ELSE max(last, ?2) END "
+                "UPDATE keys SET last = CASE WHEN ?2 IS NULL THEN last + 1 ELSE max(last, ?2) END, "
+                "turned = ~CASE WHEN ?2 IS NULL THEN last + 1 ELSE max(last, ?2) END "
                 "WHERE kind = ?1 RETURNING last");
     query.bind(1, kind);
     query.bind(2, given);

@@ -45,10 +45,16 @@ Stored<Id, typename Table<Id>::Value> oneOf(Log::Impl& impl, Id id) {
     return {id, std::move(value)};
 }
 
+/// Throws where it is gone; gives what it weighs in its tally.
 template <class Id>
-void requireThere(Log::Impl& impl, Id id) {
-    if (!Query(impl.db, Table<Id>::exists, id).next())
+std::uint64_t requireThere(Log::Impl& impl, Id id) {
+    Query row(impl.db, Table<Id>::exists, id);
+    if (!row.next())
         throw LogError(Kind::Conflict, say(Table<Id>::says.goneUnchanged));
+    if constexpr (std::is_same_v<Id, AthleteId>)
+        return weight(row.integer(1), row.integer(2));
+    else
+        return weight(row.integer(1));
 }
 
 template <class Id>
@@ -80,19 +86,25 @@ Id add(Log::Impl& impl, const typename Table<Id>::Value& value, std::optional<Id
         insert.bind(fields + 1, checksum(given, value));
         insert.bind(fields + 2, given);
         insert.run();
+        Tally change;
+        change.add(requireThere(impl, given));
+        impl.tally(Table<Id>::one, 0, change);
         return given;
     });
 }
 
 template <class Id>
 void change(Log::Impl& impl, Id id, const typename Table<Id>::Value& value) {
-    requireThere(impl, id);
+    Tally change;
+    change.take(requireThere(impl, id));
     requireFreeName(impl, std::optional(id), value);
     Query update(impl.db, Table<Id>::update);
     const int fields = Table<Id>::bind(update, value);
     update.bind(fields + 1, checksum(id, value));
     update.bind(fields + 2, id);
     update.run();
+    change.add(requireThere(impl, id));
+    impl.tally(Table<Id>::one, 0, change);
 }
 
 /// What still refers to a thing, one of it and several.
@@ -122,8 +134,10 @@ void requireUnused(Log::Impl& impl, Id id, const char* countSql, const Use& use)
 
 template <class Id>
 void erase(Log::Impl& impl, Id id) {
-    requireThere(impl, id);
+    Tally change;
+    change.take(requireThere(impl, id));
     Query(impl.db, Table<Id>::erase, id).run();
+    impl.tally(Table<Id>::one, 0, change);
 }
 
 void rewritePoints(Log::Impl& impl, LiftId lift, PointRule rule) {
@@ -180,6 +194,9 @@ AthleteId Log::add(const Athlete& athlete, std::optional<AthleteId> id) {
     return m_impl->write([&] {
         const AthleteId given = log::add(*m_impl, athlete, id);
         m_impl->sealCheckLoads(given);
+        Query(m_impl->db,
+              "INSERT INTO tallies (owner, kind, things, sum) VALUES (?, 'session', 0, 0)", given)
+            .run();
         return given;
     });
 }
@@ -238,7 +255,13 @@ void Log::remove(AthleteId id) {
         requireUnused(*m_impl, id, "SELECT count(*) FROM sessions WHERE athlete = ?", sessionsOf);
         requireUnused(*m_impl, id, "SELECT count(*) FROM check_loads WHERE athlete = ?",
                       checkLoadsOf);
+        // Lest the last trace of sessions go that the file has lost.
+        m_impl->settle();
+        if (const auto written = m_impl->sessionsWritten(id); written != 0)
+            m_impl->damaged(say("sessions of %1: %2 were written, %3 are there",
+                                m_impl->athleteName(id), written, 0));
         erase(*m_impl, id);
+        Query(m_impl->db, "DELETE FROM tallies WHERE owner = ?", id).run();
     });
 }
 void Log::remove(LiftId id) {

@@ -16,6 +16,13 @@ void writeBytes(const std::filesystem::path& file, const std::string& bytes);
 /// Runs SQL on the file with everything allowed; aborts the test program when SQLite refuses.
 void runSql(const std::filesystem::path& file, const std::string& sql);
 
+/// The same, where SQLite may refuse: how many rows were changed. Rules of the tables and
+/// references do not stand in the way.
+int rowsChangedBy(const std::filesystem::path& file, const std::string& sql);
+
+/// What a query gives, a row each, its columns parted by '|'.
+std::vector<std::string> rowsOf(const std::filesystem::path& file, const std::string& sql);
+
 /// Another program that is about to write: it holds SQLite's lock on the file until it goes.
 class LockHeld {
 public:
