@@ -5,6 +5,7 @@
 #include "core/log/rules.h"
 #include "core/log/tally.h"
 #include "tests/log/builders.h"
+#include "tests/log/olderlog.h"
 #include "tests/log/rawfile.h"
 
 #include <map>
@@ -298,23 +299,7 @@ void TestMissing::anAthleteWhoseSessionsAreLostIsNotRemoved() {
 void TestMissing::anOlderLogGetsItsTallies() {
     const Folder folder;
     makeFull(folder.path("new.slopebook"));
-    std::string sql;
-    const auto steps = log::Layout::ours().steps;
-    for (std::size_t step = 0; step < 3; ++step)
-        sql += steps[step];
-    sql += "DELETE FROM keys; ATTACH '" + folder.path("new.slopebook").string() + "' AS new; ";
-    runSql(folder.path(), sql); // the tables, to name their columns below
-    sql = "ATTACH '" + folder.path("new.slopebook").string() + "' AS new; BEGIN; ";
-    for (const std::string& table : tablesOf(folder.path())) {
-        std::string columns;
-        for (const std::string& column :
-             rowsOf(folder.path(), "SELECT name FROM pragma_table_info('" + table + "')"))
-            columns += (columns.empty() ? "" : ", ") + column;
-        sql += "INSERT INTO main." + table + " (" + columns + ") SELECT " + columns + " FROM new." +
-               table + "; ";
-    }
-    runSql(folder.path(), sql + "COMMIT; PRAGMA application_id = " +
-                              std::to_string(log::applicationId) + "; PRAGMA user_version = 3");
+    writeAsOlder(folder.path("new.slopebook"), folder.path(), 3);
     {
         const Log migrated = Log::open(folder.path());
         VERIFY_SOUND(migrated);
