@@ -16,6 +16,8 @@ class Statement;
 
 namespace slopebook::log {
 
+class OwnFiles;
+
 /// What the first 100 bytes of a file say, read without any SQL.
 struct Header {
     bool sqlite = false; ///< begins as every SQLite file does
@@ -50,6 +52,10 @@ public:
 
     /// To be called while an exception is handled: throws it on, SQLite's as LogError.
     [[noreturn]] void fail() const;
+    /// The same for a code that SQLite gave.
+    [[noreturn]] void fail(int extendedCode, const std::string& words) const;
+    /// Throws where SQLite was just refused a file (OwnFiles), which its own code does not tell.
+    void throwRefusal() const;
 
 private:
     void openFile(Purpose purpose);
@@ -60,6 +66,7 @@ private:
 
     std::filesystem::path m_file;
     bool m_readOnly = false;
+    std::unique_ptr<OwnFiles> m_files;
     std::unique_ptr<SQLite::Database> m_database;
     std::unordered_map<std::string_view, std::unique_ptr<SQLite::Statement>> m_idle;
 };

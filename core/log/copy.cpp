@@ -3,6 +3,7 @@
 
 #include "core/log/durable.h"
 #include "core/log/failure.h"
+#include "core/log/ownfiles.h"
 #include "core/log/query.h"
 
 #include <SQLiteCpp/Backup.h>
@@ -15,13 +16,17 @@ namespace slopebook::log {
 
 namespace {
 void copyPages(const Connection& source, const std::filesystem::path& to) {
+    OwnFiles files;
     std::unique_ptr<SQLite::Database> copy;
     try {
-        copy = std::make_unique<SQLite::Database>(to.string(), SQLite::OPEN_READWRITE);
+        copy = std::make_unique<SQLite::Database>(to.string(), SQLite::OPEN_READWRITE, 0,
+                                                  files.name());
         const int result = SQLite::Backup(*copy, source.database()).executeStep(-1);
+        source.throwRefusal();
         if (result != SQLITE_DONE)
             throw sqliteFailure(result, 0, "the copy was not finished", source.file());
     } catch (const SQLite::Exception& e) {
+        source.throwRefusal();
         throw sqliteFailure(e, copy ? systemErrorOf(copy->getHandle()) : 0, to);
     }
 }

@@ -21,7 +21,9 @@ void finishWhatWasLeft(const std::filesystem::path& file, const Layout& layout) 
         return;
     try {
         const Connection writer(file, Connection::Purpose::ReadWrite, layout.newest());
-    } catch (const LogError&) { // NOLINT(bugprone-empty-catch): opening for reading says it better
+    } catch (const LogError& failure) { // else opening for reading says it better
+        if (failure.kind() == LogError::Kind::Damaged)
+            throw;
     }
 }
 } // namespace
