@@ -13,15 +13,24 @@ struct BackupOptions {
 };
 
 int runBackup(const BackupOptions& options) {
-    log::Log::open(options.log, log::Access::ReadOnly).backup(options.target);
-    print("Backed up, and the copy checked: " + options.target.string() + "\n");
-    return exitDone;
+    const auto findings = log::Log::open(options.log, log::Access::ReadOnly).backup(options.target);
+    if (findings.empty()) {
+        print("Backed up, and the copy checked: " + options.target.string() + "\n");
+        return exitDone;
+    }
+    std::string text = "Backed up, but the log is not sound, and the copy is no better: " +
+                       options.target.string() + "\n";
+    for (const Words& finding : findings)
+        text += "  - " + english(finding) + "\n";
+    print(text);
+    return exitNoAnswer;
 }
 
 } // namespace
 
 void addBackup(CLI::App& app, int& exit) {
-    auto* command = app.add_subcommand("backup", "A verified copy of the log in a new file");
+    auto* command =
+        app.add_subcommand("backup", "A copy of the log in a new file, and whether it is sound");
     const auto options = std::make_shared<BackupOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("FILE", options->target, "The copy; must not exist")->required();

@@ -7,6 +7,7 @@
 #include "core/exchange/cells.h"
 #include "core/exchange/proposal.h"
 #include "core/exchange/shapedimport.h"
+#include "core/log/sound.h"
 #include "core/model/errors.h"
 
 #include <cstdio>
@@ -27,6 +28,7 @@ struct ImportOptions {
     std::filesystem::path map;
     bool propose = false;
     bool dryRun = false;
+    bool unsoundToo = false;
 };
 
 std::map<std::string, double> thresholds(const std::vector<std::string>& entries) {
@@ -90,12 +92,14 @@ std::string report(const exchange::ImportReport& r, bool dryRun) {
 // A log that an import makes is gone again where the import fails, or was only tried.
 class LogToFill {
 public:
-    LogToFill(const std::filesystem::path& file, bool dryRun) : m_file(file) {
+    LogToFill(const std::filesystem::path& file, bool dryRun, bool unsoundToo) : m_file(file) {
         m_made = !std::filesystem::exists(file);
         if (m_made && dryRun)
             m_file += ".dry-run";
         m_drop = m_made;
         m_log.emplace(m_made ? log::Log::create(m_file) : log::Log::open(m_file));
+        if (!m_made && !unsoundToo)
+            log::writeOnlyWhenSound(*m_log);
     }
     ~LogToFill() {
         if (!m_drop)
@@ -202,7 +206,7 @@ int runMapped(const ImportOptions& options, const exchange::ImportSettings& sett
         throw BadInput(asIs(std::to_string(options.files.size()) + " files with --map"),
                        asIs("one"));
     const std::string map = textOf(options.map);
-    LogToFill target(options.log, options.dryRun);
+    LogToFill target(options.log, options.dryRun, options.unsoundToo);
     const auto done = importMapped(target.log(), options.files[0], map, options, settings);
     if (!done.refused.empty())
         return sayRefused(done);
@@ -227,7 +231,7 @@ int runImport(const ImportOptions& options) {
     settings.dryRun = options.dryRun;
     if (!options.map.empty())
         return runMapped(options, settings);
-    LogToFill target(options.log, options.dryRun);
+    LogToFill target(options.log, options.dryRun, options.unsoundToo);
     const auto done = exchange::importTidy(target.log(), options.files, settings);
     if (!options.dryRun)
         target.keep();
@@ -259,6 +263,8 @@ void addImport(CLI::App& app, int& exit) {
         ->expected(1)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     command->add_flag("--dry-run", options->dryRun, "Reads and checks everything, writes nothing");
+    command->add_flag("--even-if-not-sound", options->unsoundToo,
+                      "Writes into a log that check finds not sound, which is refused otherwise");
     command->callback([options, &exit] { exit = runImport(*options); });
 }
 

@@ -5,8 +5,9 @@
 #include "core/log/copy.h"
 #include "core/log/durable.h"
 #include "core/log/failure.h"
+#include "core/log/impl.h"
 #include "core/log/layout.h"
-#include "core/log/query.h"
+#include "core/log/sound.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -38,12 +39,6 @@ std::optional<sys_seconds> fromStamp(const std::string& text) {
     return stamp(when) == text ? std::optional(when) : std::nullopt;
 }
 
-void requireSound(const Log& copy, const std::filesystem::path& of) {
-    const auto findings = copy.check();
-    if (!findings.empty())
-        throw damagedLog(of, findings.front());
-}
-
 /// A backup's file as it is: a copy of an older layout is not brought up to date for a look.
 class Copy {
 public:
@@ -65,8 +60,7 @@ public:
     /// Everything that this program knows of the copy's layout.
     void requireSound() {
         if (!m_older) {
-            log::requireSound(Log::open(m_connection.file(), Access::ReadOnly),
-                              m_connection.file());
+            log::requireSound(findingsOf(m_connection.file()), m_connection.file());
             return;
         }
         Query check(m_connection, "PRAGMA integrity_check(1)");
@@ -141,14 +135,9 @@ std::optional<Backup> backUpWhenDue(const Log& log, sys_seconds now) {
     const auto folder = backupFolder(log.file());
     makeFolder(folder);
     const Backup made{folder / (stamp(now) + log.file().extension().string()), now};
-    log.backup(made.file);
-    try {
-        requireSound(Log::open(made.file, Access::ReadOnly), log.file());
-    } catch (...) {
-        std::error_code ignored;
-        std::filesystem::remove(made.file, ignored);
-        throw;
-    }
+    copyLooking(log.impl().db, made.file, [&](const std::filesystem::path& copy) {
+        requireSound(findingsOf(copy), log.file());
+    });
     letGo(backups(log.file()));
     sweep(folder);
     return made;

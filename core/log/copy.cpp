@@ -42,13 +42,19 @@ void requireWhole(const std::filesystem::path& copy, const std::filesystem::path
 } // namespace
 
 void copyVerified(Connection& source, const std::filesystem::path& target) {
+    copyLooking(source, target,
+                [&](const std::filesystem::path& copy) { requireWhole(copy, source.file()); });
+}
+
+void copyLooking(Connection& source, const std::filesystem::path& target,
+                 const std::function<void(const std::filesystem::path& copy)>& look) {
     if (source.inTransaction())
         throw LogError(LogError::Kind::Conflict,
                        say("The log is just being changed; it can be backed up when that is "
                            "done."));
     NewFile copy(std::filesystem::absolute(target));
     copyPages(source, copy.path());
-    requireWhole(copy.path(), source.file());
+    look(copy.path());
     copy.giveName();
 }
 

@@ -3,10 +3,12 @@
 
 #include "core/log/copy.h"
 #include "core/log/durable.h"
+#include "core/log/failure.h"
 #include "core/log/hold.h"
 #include "core/log/impl.h"
 #include "core/log/layout.h"
 #include "core/log/migrate.h"
+#include "core/log/sound.h"
 
 #include <algorithm>
 
@@ -59,12 +61,12 @@ Log Log::open(const std::filesystem::path& file, Access access) {
 }
 
 Log Log::open(const std::filesystem::path& file, Access access, const Layout& layout) {
-    const bool writing = access == Access::ReadWrite;
+    const bool writing = access == Access::ReadWrite || access == Access::SalvageAndWrite;
     if (!writing)
         finishWhatWasLeft(file, layout);
     auto impl = std::make_unique<Impl>(
         file, writing ? Connection::Purpose::ReadWrite : Connection::Purpose::ReadOnly, layout);
-    impl->salvage = access == Access::Salvage;
+    impl->salvage = access == Access::Salvage || access == Access::SalvageAndWrite;
     bringUpToDate(impl->db, layout);
     return Log(std::move(impl));
 }
@@ -74,9 +76,9 @@ const std::filesystem::path& Log::file() const {
 }
 
 Access Log::access() const {
-    if (m_impl->salvage)
-        return Access::Salvage;
-    return m_impl->db.readOnly() ? Access::ReadOnly : Access::ReadWrite;
+    if (m_impl->db.readOnly())
+        return m_impl->salvage ? Access::Salvage : Access::ReadOnly;
+    return m_impl->salvage ? Access::SalvageAndWrite : Access::ReadWrite;
 }
 
 std::vector<Words> Log::leftOut() const {
@@ -92,6 +94,10 @@ void holdWrites(const Log& log, std::function<void()> until) {
 }
 
 void passHold(const Log& log) {
+    if (log.impl().db.readOnly())
+        throw LogError(
+            LogError::Kind::ReadOnly,
+            say("'%1' is open for reading only. Nothing was changed.", shown(log.file())));
     log.impl().passHold();
 }
 
@@ -135,8 +141,11 @@ long Log::dataVersion() const {
     return static_cast<long>(version.integer(0)) + m_impl->commits;
 }
 
-void Log::backup(const std::filesystem::path& target) const {
-    copyVerified(m_impl->db, target);
+std::vector<Words> Log::backup(const std::filesystem::path& target) const {
+    std::vector<Words> findings;
+    copyLooking(m_impl->db, target,
+                [&](const std::filesystem::path& copy) { findings = findingsOf(copy); });
+    return findings;
 }
 
 int Log::newestVersion() {

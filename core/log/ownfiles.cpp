@@ -20,11 +20,10 @@ namespace {
 constexpr int refused = SQLITE_IOERR_ACCESS;
 
 LogError strangeJournalError(const std::string& log, const std::string& journal, const Words& why) {
-    return {
-        LogError::Kind::Damaged,
-        say("'%1' is not opened: '%2' beside it is no journal that Slopebook left (%3). Nothing "
-            "was changed. Keep both files as they are and go back to a backup.",
-            shown(log), shown(journal), why)};
+    return {LogError::Kind::Damaged,
+            say("'%1' is not read: '%2' beside it is no journal that Slopebook left (%3). Nothing "
+                "was changed. Keep both files as they are and go back to a backup.",
+                shown(log), shown(journal), why)};
 }
 
 LogError strangeWish(const std::string& log) {

@@ -21,6 +21,7 @@
 #include <QMimeData>
 #include <QStackedWidget>
 
+#include <tuple>
 #include <utility>
 
 namespace slopebook::ui {
@@ -147,7 +148,9 @@ void MainWindow::openSample() {
         const auto copy = m_surroundings.dataFolder / m_surroundings.sampleLog.filename();
         if (!std::filesystem::exists(copy)) {
             std::filesystem::create_directories(m_surroundings.dataFolder);
-            log::Log::open(m_surroundings.sampleLog, log::Access::ReadOnly).backup(copy);
+            // Opening it checks it.
+            std::ignore =
+                log::Log::open(m_surroundings.sampleLog, log::Access::ReadOnly).backup(copy);
         }
         return openLog(copy);
     });
@@ -241,6 +244,8 @@ void MainWindow::fillRecent() {
 void MainWindow::fitActions() {
     for (QAction* action : m_actions.needLog())
         action->setEnabled(m_workspace != nullptr);
+    m_actions.writeOn->setEnabled(m_workspace &&
+                                  m_workspace->logbook().log().access() == log::Access::Salvage);
     m_actions.openSample->setVisible(!m_surroundings.sampleLog.empty());
     if (!m_workspace) {
         m_actions.undo->setEnabled(false);

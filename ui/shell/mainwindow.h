@@ -79,6 +79,10 @@ private:
     void askGoBack();
     void showBackups(const std::filesystem::path& log);
     void goBack(const std::filesystem::path& log, const std::filesystem::path& backup);
+    /// Whether a damaged log is to be written to all the same.
+    void askWriteOn();
+    /// The open log opened anew in another way, at the same place.
+    void reopen(const std::function<OpenedLog()>& opener);
     void beginBackup();
     void beginCheck();
     void damageFound(const std::filesystem::path& log, const QString& why);

@@ -47,6 +47,7 @@ void MainWindow::connectLogActions() {
         if (m_workspace)
             showBackups(m_workspace->logbook().log().file());
     });
+    connect(m_actions.writeOn, &QAction::triggered, this, &MainWindow::askWriteOn);
     connect(m_welcome, &WelcomePage::backupsWanted, this, &MainWindow::askGoBack);
     connect(m_actions.closeLog, &QAction::triggered, this, &MainWindow::closeLogFile);
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
@@ -214,8 +215,13 @@ void MainWindow::askBackUp() {
     if (file.isEmpty())
         return;
     try {
-        m_workspace->logbook().log().backup(pathOf(file));
-        say(tr("Backed up, and the copy checked: %1").arg(file));
+        const auto findings = m_workspace->logbook().log().backup(pathOf(file));
+        if (findings.empty())
+            say(tr("Backed up, and the copy checked: %1").arg(file));
+        else
+            trouble(tr("Backed up, but the log is not sound, and the copy %1 is no better. The "
+                       "first of what was found: %2")
+                        .arg(file, said(findings.front())));
     } catch (const std::exception& error) {
         trouble(said(error));
     }

@@ -47,6 +47,13 @@ OpenedLog salvageLog(const std::filesystem::path& file, const QString& notice) {
             .damaged = true};
 }
 
+OpenedLog writeOnLog(const std::filesystem::path& file, const QString& notice) {
+    return {.logbook =
+                std::make_unique<Logbook>(log::Log::open(file, log::Access::SalvageAndWrite)),
+            .notice = notice,
+            .damaged = true};
+}
+
 OpenedLog openLog(const std::filesystem::path& file) {
     try {
         return wrap(log::Log::open(file), QString());
