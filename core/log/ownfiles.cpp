@@ -17,7 +17,7 @@
 namespace slopebook::log {
 
 namespace {
-constexpr int refused = SQLITE_IOERR_ACCESS;
+constexpr int refusedCode = SQLITE_IOERR_ACCESS;
 
 LogError strangeJournalError(const std::string& log, const std::string& journal, const Words& why) {
     return {LogError::Kind::Damaged,
@@ -34,19 +34,22 @@ LogError strangeWish(const std::string& log) {
             shown(log))};
 }
 
+} // namespace
+
 /// A log and its journal as they were before playing back, gone with this object unless kept.
-class Before {
+class BeforePlayback {
 public:
-    explicit Before(const std::string& log) : m_copy(freeName(log)) {}
+    /// SQLite's exclusive lock on the log is held: no other program is copying it.
+    explicit BeforePlayback(const std::string& log) : m_copy(freeName(log)) { sweep(log); }
     void write(const char* suffix, const std::function<void(std::ofstream&)>& bytes) const {
         const std::string to = m_copy.path().string() + suffix;
+        errno = 0;
         std::ofstream out(to, std::ios::binary | std::ios::trunc);
         bytes(out);
         out.flush();
         if (!out)
             throw systemFailure(errno != 0 ? errno : EIO, Doing::Write, to);
     }
-    std::string path() const { return m_copy.path().string(); }
     /// Gives it its name, and that.
     std::string keep() {
         std::error_code ignored;
@@ -56,13 +59,26 @@ public:
     }
 
 private:
+    static std::string nameOf(const std::filesystem::path& log, const std::string& number) {
+        return log.stem().string() + " before recovery" + number + log.extension().string();
+    }
+    /// What a program left that was killed while it played back.
+    void sweep(const std::filesystem::path& log) const {
+        std::error_code ignored;
+        for (std::filesystem::directory_iterator it(log.parent_path(), ignored), end;
+             !ignored && it != end; it.increment(ignored)) {
+            const std::string name = it->path().filename().string();
+            std::error_code error;
+            if (NewFile::nameToBe(it->path()) == nameOf(log, "") && name != nameOf(log, "") &&
+                !name.starts_with(m_copy.path().filename().string()))
+                std::filesystem::remove(it->path(), error);
+        }
+    }
     std::string freeName(const std::string& log) {
         const std::filesystem::path of(log);
         for (int number = 1;; ++number) {
-            m_name = (of.parent_path() /
-                      (of.stem().string() + " before recovery" +
-                       (number > 1 ? " " + std::to_string(number) : "") + of.extension().string()))
-                         .string();
+            const std::string counted = number > 1 ? " " + std::to_string(number) : "";
+            m_name = (of.parent_path() / nameOf(of, counted)).string();
             if (!std::filesystem::exists(std::filesystem::symlink_status(m_name)))
                 return m_name;
         }
@@ -70,7 +86,6 @@ private:
     std::string m_name;
     NewFile m_copy;
 };
-} // namespace
 
 struct OwnFiles::Shim {
     sqlite3_vfs vfs{};
@@ -79,14 +94,14 @@ struct OwnFiles::Shim {
     std::string log; ///< as SQLite calls it, links followed
     sqlite3_file* handle = nullptr;
     std::optional<LogError> why;
-    std::unique_ptr<Before> before; ///< while a journal is played back
+    std::unique_ptr<BeforePlayback> before; ///< while a journal is played back
 
     static Shim& of(sqlite3_vfs* vfs) { return *static_cast<Shim*>(vfs->pAppData); }
     std::string journal() const { return log + "-journal"; }
 
     int refuse(const LogError& error) {
         why = error;
-        return refused;
+        return refusedCode;
     }
     /// Work whose errors SQLite is told by its code, and the coach by their words.
     template <class Work>
@@ -128,7 +143,7 @@ struct OwnFiles::Shim {
         const LogFacts now = facts();
         if (const auto strange = strangeJournal(journal(), now))
             throw strangeJournalError(log, journal(), *strange);
-        before = std::make_unique<Before>(log);
+        before = std::make_unique<BeforePlayback>(log);
         before->write("", [&](std::ofstream& out) {
             std::vector<char> block(1 << 20);
             for (sqlite3_int64 at = 0; at < now.bytes && out;

@@ -15,7 +15,7 @@ struct Kept {
     const char* sql;
     Phrase missing, others;
 };
-constexpr std::array kept{
+constexpr std::array tallied{
     Kept{"athlete", "SELECT count(*), tally(checksum, loads_checksum) FROM athletes",
          "Athletes: %1 were written, %2 are there.",
          "Athletes: as many as were written, but not the same."},
@@ -56,7 +56,7 @@ std::int64_t Log::Impl::sessionsWritten(AthleteId athlete) {
 
 void Log::Impl::checkTallies(Findings& findings) {
     std::int64_t rows = 0;
-    for (const Kept& one : kept) {
+    for (const Kept& one : tallied) {
         Query counted(db, one.sql);
         counted.next();
         const Tally there = tallyOf(counted, 0);
@@ -77,7 +77,7 @@ void Log::Impl::checkTallies(Findings& findings) {
                        "WHERE athlete = athletes.id) "
                        "FROM athletes LEFT JOIN tallies ON owner = athletes.id "
                        "AND tallies.kind = 'session' ORDER BY athletes.id");
-    std::int64_t expected = static_cast<std::int64_t>(kept.size());
+    std::int64_t expected = static_cast<std::int64_t>(tallied.size());
     while (athletes.next()) {
         ++expected;
         rows += athletes.integer(3);

@@ -8,7 +8,7 @@
 namespace slopebook::log {
 
 namespace {
-constexpr int options = SQLITE_UTF8 | SQLITE_DETERMINISTIC | SQLITE_DIRECTONLY;
+constexpr int functionOptions = SQLITE_UTF8 | SQLITE_DETERMINISTIC | SQLITE_DIRECTONLY;
 
 // The last steps of SplitMix64 (Steele, Lea and Flood 2014, "Fast splittable pseudorandom number
 // generators"; from memory, its first numbers are in the test).
@@ -46,7 +46,7 @@ void giveSum(sqlite3_context* context) {
     sqlite3_result_int64(context, sum != nullptr ? std::bit_cast<std::int64_t>(*sum) : 0);
 }
 
-void plus(sqlite3_context* context, int /*count*/, sqlite3_value** values) {
+void addTwo(sqlite3_context* context, int /*count*/, sqlite3_value** values) {
     sqlite3_result_int64(context,
                          std::bit_cast<std::int64_t>(bitsOf(values[0]) + bitsOf(values[1])));
 }
@@ -59,11 +59,11 @@ std::uint64_t weight(std::int64_t checksum, std::optional<std::int64_t> second) 
 
 bool teachTally(sqlite3* db) {
     for (const int arguments : {1, 2})
-        if (sqlite3_create_function_v2(db, "tally", arguments, options, nullptr, nullptr, addRow,
-                                       giveSum, nullptr) != SQLITE_OK)
+        if (sqlite3_create_function_v2(db, "tally", arguments, functionOptions, nullptr, nullptr,
+                                       addRow, giveSum, nullptr) != SQLITE_OK)
             return false;
-    return sqlite3_create_function_v2(db, "plus", 2, options, nullptr, plus, nullptr, nullptr,
-                                      nullptr) == SQLITE_OK;
+    return sqlite3_create_function_v2(db, "plus", 2, functionOptions, nullptr, addTwo, nullptr,
+                                      nullptr, nullptr) == SQLITE_OK;
 }
 
 } // namespace slopebook::log

@@ -43,8 +43,8 @@ private Q_SLOTS:
         m_folder = std::make_unique<Folder>();
         log::Log log = log::Log::create(file());
         fillSeason(log);
-        writeBytes(m_folder->path("new.csv"), "date,athlete,lift,load_kg,velocity\n"
-                                              "2026-05-01,Lane 3,Bench pull,50,0.99\n");
+        writeBytes(m_folder->path("new.csv"), "date,athlete,lift,set,load_kg,rep,velocity\n"
+                                              "2026-05-01,Lane 3,Bench pull,1,50,1,0.99\n");
     }
 
     void whatIsNotSoundIsVouchedForByNobody_data() {
@@ -102,8 +102,8 @@ private Q_SLOTS:
         QCOMPARE(run("check").out.count("\n  - "), 1);
         // What is damaged itself is not written to even so.
         runSql(file(), "UPDATE sets SET load_g = 61000 WHERE load_g = 60000 AND session = 1");
-        writeBytes(m_folder->path("new.csv"), "date,athlete,lift,load_kg,velocity\n"
-                                              "2025-11-03,Lane 3,Bench pull,51,0.98\n");
+        writeBytes(m_folder->path("new.csv"), "date,athlete,lift,set,load_kg,rep,velocity\n"
+                                              "2025-11-03,Lane 3,Bench pull,9,51,1,0.98\n");
         const std::string bytes = readBytes(file());
         QCOMPARE(run("import", word).exit, 2);
         QVERIFY(readBytes(file()) == bytes);

@@ -3,6 +3,7 @@
 // way back offered where a log is damaged or is no log any more.
 #include "core/log/backups.h"
 #include "tests/log/builders.h"
+#include "tests/log/craftedjournal.h"
 #include "tests/log/rawfile.h"
 #include "ui/shell/mainwindow.h"
 #include "ui/shell/messagebar.h"
@@ -87,6 +88,7 @@ private Q_SLOTS:
     void aDamagedLogIsReadAndTheWayBackOffered();
     void aDamagedLogIsWrittenToWhenTheCoachSaysSo();
     void damageThatTheBackupFindsStopsWriting();
+    void aStrangeJournalIsLeftAlone();
     void whatIsNoLogAnyMoreHasAWayBack();
 };
 
@@ -210,8 +212,8 @@ void TestBackupsWindow::aDamagedLogIsWrittenToWhenTheCoachSaysSo() {
     QVERIFY(window.actions().writeOn->isEnabled());
     // An import, which writes by a connection of its own, is not let in either.
     ImportMaps maps;
-    writeBytes(m_folder->path("new.csv"), "date,athlete,lift,load_kg,velocity\n"
-                                          "2026-05-01,Cox,Bench pull,50,0.99\n");
+    writeBytes(m_folder->path("new.csv"), "date,athlete,lift,set,load_kg,rep,velocity\n"
+                                          "2026-05-01,Cox,Bench pull,1,50,1,0.99\n");
     window.workspace()->importCsv({qt(m_folder->path("new.csv"))}, maps);
     QVERIFY(window.workspace()->bar().text().contains(QLatin1String("reading only. Nothing")));
     QCOMPARE(readBytes(file()), bytes);
@@ -266,6 +268,29 @@ void TestBackupsWindow::damageThatTheBackupFindsStopsWriting() {
                               30'000);
     QVERIFY(window.workspace()->bar().text().contains(QLatin1String("open for reading only")));
     QVERIFY(log::backups(file()).empty());
+}
+
+// Each of them would have SQLite delete, grow or overwrite something: the log is not opened.
+void TestBackupsWindow::aStrangeJournalIsLeftAlone() {
+    makeWithBackup();
+    const fs::path journal = file().string() + "-journal";
+    const fs::path victim = m_folder->path("thesis.txt");
+    const std::string thesis = std::string(1, '\0') + "years of work";
+    const std::string bytes = readBytes(file());
+    MainWindow window(surroundings());
+    window.show();
+    for (const Attack& attack : attacks()) {
+        writeBytes(victim, thesis);
+        attack.plant(file(), victim);
+        const auto names = namesIn(file().parent_path());
+        window.openLogFile(qt(file()));
+        QVERIFY2(!window.workspace(), attack.name);
+        QVERIFY2(readBytes(file()) == bytes && readBytes(victim) == thesis, attack.name);
+        QCOMPARE(namesIn(file().parent_path()), names);
+        fs::remove(journal);
+    }
+    window.openLogFile(qt(file()));
+    QVERIFY(window.workspace());
 }
 
 void TestBackupsWindow::whatIsNoLogAnyMoreHasAWayBack() {
