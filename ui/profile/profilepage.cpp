@@ -46,7 +46,7 @@ void ProfilePage::build() {
     m_figures = new FiguresPanel;
     m_empty = new QLabel;
     m_empty->setWordWrap(true);
-    m_empty->setAccessibleName(tr("What is missing"));
+    m_empty->setAccessibleDescription(tr("What is missing"));
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
     split->addWidget(m_chart);
@@ -57,7 +57,7 @@ void ProfilePage::build() {
     m_drawBorrowed = new QCheckBox(tr("Draw &borrowed line"));
     m_borrowedText = new QLabel;
     m_borrowedText->setWordWrap(true);
-    m_borrowedText->setAccessibleName(tr("Borrowed from earlier sessions"));
+    m_borrowedText->setAccessibleDescription(tr("Borrowed from earlier sessions"));
     m_borrowedText->setTextInteractionFlags(Qt::TextSelectableByMouse |
                                             Qt::TextSelectableByKeyboard);
     auto* borrowed = new QHBoxLayout;
