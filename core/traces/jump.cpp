@@ -19,6 +19,28 @@ Words whole(double newtons) {
     return figure(std::to_string(std::lround(newtons)));
 }
 
+Fault farOffZero(double reads, std::optional<double> at) {
+    return {say("the plate reads %1 N in flight, with nobody on it: zero it and jump again",
+                whole(reads)),
+            {},
+            at};
+}
+
+/// The mean of what lies far below zero, where that is more than the ringing of an impact: with
+/// such a plate a dip looks like a flight.
+std::optional<double> farBelowZero(const Trace& trace) {
+    double sum = 0;
+    long count = 0;
+    for (const double force : trace.values)
+        if (force < -leastWeight) {
+            sum += force;
+            ++count;
+        }
+    if (count == 0 || static_cast<double>(count) < 0.05 * trace.rate)
+        return {};
+    return sum / static_cast<double>(count);
+}
+
 struct Flight {
     std::size_t first = 0, past = 0; ///< samples under the level
 };
@@ -138,6 +160,8 @@ Found<std::vector<JumpMarks>> findJumps(const Trace& trace, const JumpSettings& 
     const double largest = *std::max_element(trace.values.begin(), trace.values.end());
     if (largest < leastWeight)
         return Fault{say("nobody stands on the plate: the force stays under 150 N"), {}, {}};
+    if (const auto below = farBelowZero(trace))
+        return farOffZero(*below, {});
     const double level = std::max(settings.floor, firstLook * largest);
     std::vector<JumpMarks> jumps;
     for (const Flight& flight : stretchesUnder(trace, level))
@@ -182,11 +206,7 @@ Found<JumpFigures> jumpFigures(const Trace& trace, const JumpMarks& marks) {
         empty && empty->sd <= emptySd && std::abs(empty->mean) > zeroTolerance)
         figures.plateOffset = empty->mean;
     if (figures.plateOffset && std::abs(*figures.plateOffset) > leastWeight)
-        return Fault{
-            say("the plate reads %1 N in flight, with nobody on it: zero it and jump again",
-                whole(*figures.plateOffset)),
-            {},
-            marks.takeOff};
+        return farOffZero(*figures.plateOffset, marks.takeOff);
     if (!marks.still)
         return figures;
     const auto still = describe(trace, marks.still->from, marks.still->to);

@@ -351,9 +351,9 @@ private Q_SLOTS:
         const QString place = QString::fromLatin1(row.held);
         QFile file(QStringLiteral(SLOPEBOOK_SOURCE "/tests/") + place.section(u':', 0, 0));
         QVERIFY2(file.open(QIODevice::ReadOnly), row.held);
-        QVERIFY2(
-            QString::fromUtf8(file.readAll()).contains(u"void "_s + place.section(u':', 1) + u"()"),
-            row.held);
+        QVERIFY2(QString::fromUtf8(file.readAll())
+                     .contains(u"void "_s + place.section(u':', 1) + u"()"_s),
+                 row.held);
     }
 };
 
