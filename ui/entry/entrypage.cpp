@@ -192,8 +192,7 @@ QWidget* EntryPage::buildTables() {
 QWidget* EntryPage::buildPicture() {
     m_chart = new charts::LineChart;
     m_chart->setAccessibleName(tr("Chart of load and velocity"));
-    m_figures = new FiguresPanel;
-    m_figures->setUnit(m_logbook.loadUnit());
+    m_figures = new FiguresPanel(m_logbook.loadUnit());
     auto* box = new QWidget;
     auto* layout = new QVBoxLayout(box);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -13,9 +13,9 @@
 
 namespace slopebook::ui {
 
-FiguresPanel::FiguresPanel(QWidget* parent)
+FiguresPanel::FiguresPanel(LoadUnit unit, QWidget* parent)
     : QWidget(parent), m_headline(new QLabel), m_detail(new QLabel), m_line(new QLabel),
-      m_notes(new QLabel) {
+      m_notes(new QLabel), m_unit(unit) {
     m_headline->setObjectName(QStringLiteral("oneRm"));
     m_headline->setAccessibleDescription(tr("Estimated 1RM"));
     m_detail->setAccessibleDescription(tr("About the estimate"));

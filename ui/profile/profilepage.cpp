@@ -43,7 +43,7 @@ ProfilePage::ProfilePage(Logbook& logbook, QWidget* parent) : TaskPage(parent), 
 void ProfilePage::build() {
     m_chart = new charts::LineChart;
     m_chart->setAccessibleName(tr("Chart of the chosen sessions' lines"));
-    m_figures = new FiguresPanel;
+    m_figures = new FiguresPanel(m_logbook.loadUnit());
     m_empty = new QLabel;
     m_empty->setWordWrap(true);
     m_empty->setAccessibleDescription(tr("What is missing"));
@@ -309,7 +309,7 @@ void ProfilePage::readBorrowed() {
     m_borrowedText->setVisible(there);
     if (there)
         m_borrowedText->setText(
-            planwords::borrowedText(*m_history, *row.profile, LoadUnit::Kilograms));
+            planwords::borrowedText(*m_history, *row.profile, m_logbook.loadUnit()));
     drawBorrowed();
 }
 
