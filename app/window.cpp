@@ -2,6 +2,7 @@
 #include "app/window.h"
 
 #include "app/commands/commands.h"
+#include "ui/shell/application.h"
 #include "ui/shell/run.h"
 
 #include <QApplication>
@@ -84,14 +85,14 @@ int openWindow(int& argc, char** argv, const std::optional<std::filesystem::path
                    stderr);
         return exitBad;
     }
-    QApplication application(argc, argv);
+    const auto application = ui::makeApplication(argc, argv);
     QApplication::setApplicationName(QStringLiteral("slopebook"));
     QApplication::setOrganizationName(QStringLiteral("slopebook"));
     QApplication::setApplicationVersion(QStringLiteral(SLOPEBOOK_VERSION));
     QApplication::setApplicationDisplayName(QStringLiteral("Slopebook"));
     const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
                          QStringLiteral("/slopebook");
-    return ui::runWindow(application, log,
+    return ui::runWindow(*application, log,
                          {.settings = readSettings(),
                           .keepSettings = keepSettings,
                           .today = today,

@@ -25,7 +25,7 @@ struct Cautions {
 constexpr std::array flowSources{
     QT_TRANSLATE_NOOP("RestrictedFlow",
                       "After Patterson et al. 2019 (Front Physiol 10:533) and the clinical "
-                      "literature, from memory: have a clinician review it before relying on it."),
+                      "literature: have a clinician review it before relying on it."),
     QT_TRANSLATE_NOOP(
         "RestrictedFlow",
         "This plan is not medical advice. Restricted-flow training needs medical screening and "
@@ -76,10 +76,12 @@ public:
 
     bool has(std::size_t count) const { return m_figures.size() >= count; }
     double at(std::size_t i) const { return m_figures[i]; }
+    LoadUnit unit() const { return m_unit; }
     QString fixed(std::size_t i, int decimals) const { return number(m_figures[i], decimals); }
     QString mass(std::size_t i) const {
+        // A tenth in the unit: what loadNumber is given is that number already.
         const double value = std::round(inUnit(m_figures[i], m_unit) * 10) / 10;
-        return loadNumber(value) + u' ' + unitName(m_unit);
+        return loadNumber(value, LoadUnit::Kilograms) + u' ' + unitName(m_unit);
     }
     QString range(std::size_t low, std::size_t high, int decimals) const {
         return rangeText({m_figures[low], m_figures[high]}, decimals);
@@ -97,7 +99,7 @@ private:
 QString lineCaution(const answers::Caution& caution, const Figures& f) {
     switch (caution.kind) {
     case Of::NoOneRm:
-        return Cautions::tr("No estimated 1RM: %1.").arg(noAnswerClause(caution.why));
+        return Cautions::tr("No estimated 1RM: %1.").arg(noAnswerClause(caution.why, f.unit()));
     case Of::ExtrapolatedFar:
         return f.has(2) ? Cautions::tr("The estimated 1RM lies %1 beyond the heaviest load lifted "
                                        "(reach %2): every percent here leans on that.")

@@ -268,7 +268,13 @@ void trendJson(Json& json, const Answer<Trend>& trend) {
     json.endObject();
 }
 
-void typicalErrorJson(Json& json, const stats::TypicalError& error) {
+void typicalErrorJson(Json& json, const stats::TypicalError& error, int decimals) {
+    if (!answers::spreads(error, decimals)) {
+        json.field("typical_error", std::optional<double>())
+            .field("df", error.df)
+            .field("reason", "no spread at this resolution");
+        return;
+    }
     json.field("typical_error", error.value)
         .ends("low", "high", error.interval)
         .field("df", error.df)
@@ -346,14 +352,14 @@ void noiseJson(Json& json, const LiftNoise& noise,
     json.key("at").array();
     for (const NoiseAtLoad& each : noise.atLoads) {
         json.object().field("load", kilograms(each.load));
-        typicalErrorJson(json, each.error);
+        typicalErrorJson(json, each.error, 4);
         json.endObject();
     }
     json.endArray();
     json.key("one_rm");
     if (noise.oneRm) {
         json.object();
-        typicalErrorJson(json, *noise.oneRm);
+        typicalErrorJson(json, *noise.oneRm, 2);
         json.endObject();
     } else {
         json.null();

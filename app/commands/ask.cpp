@@ -65,16 +65,20 @@ Mass massFromOption(const std::string& text) {
 }
 
 int sayNoAnswer(const About& about, const NoAnswer& why) {
+    return sayNoAnswer(about, why, MassUnit::Kilogram);
+}
+
+int sayNoAnswer(const About& about, const NoAnswer& why, MassUnit unit) {
     if (about.json)
         print(Json()
                   .object()
                   .field("athlete", about.athlete)
                   .field("lift", about.lift)
-                  .field("reason", english(why.reason))
+                  .field("reason", english(why.reason, unit))
                   .endObject()
                   .text());
     else
-        print("No answer: " + english(why.reason) + "\n");
+        print("No answer: " + english(why.reason, unit) + "\n");
     return exitNoAnswer;
 }
 
@@ -101,10 +105,6 @@ std::string interval(const stats::Interval& held, int decimals) {
 
 std::string signedInterval(const stats::Interval& held, int decimals) {
     return signedFixed(held.low, decimals) + " to " + signedFixed(held.high, decimals);
-}
-
-std::string pValue(double p) {
-    return p < 0.0001 ? "p < 0.0001" : "p = " + fixed(p, 4);
 }
 
 std::string notesText(const std::vector<answers::Note>& notes) {

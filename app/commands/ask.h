@@ -30,6 +30,8 @@ Mass massFromOption(const std::string& text);
 
 /// Prints the reason, as text or as {"athlete", "lift", "reason"}; the exit status to end with.
 int sayNoAnswer(const About& about, const NoAnswer& why);
+/// The same with loads in that unit.
+int sayNoAnswer(const About& about, const NoAnswer& why, MassUnit unit);
 
 void print(const std::string& text); ///< to standard output; LogError where that fails
 
@@ -40,7 +42,6 @@ std::optional<std::string> deviceName(const log::Log& log, const LiftSession& se
 std::string loadRange(double lightest, double heaviest);
 std::string interval(const stats::Interval& interval, int decimals);
 std::string signedInterval(const stats::Interval& interval, int decimals);
-std::string pValue(double p);
 /// "Notes:" and one a line; nothing where there are none.
 std::string notesText(const std::vector<answers::Note>& notes);
 void notesJson(Json& json, const std::vector<answers::Note>& notes);

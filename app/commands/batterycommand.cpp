@@ -8,6 +8,7 @@
 #include "ui/page/batteryprint.h"
 #include "ui/questions/batterytable.h"
 
+#include <cstdio>
 #include <memory>
 
 namespace slopebook::app {
@@ -81,6 +82,8 @@ std::string restText(const ui::BatteryAnswer& answer) {
                                      : english(lift.comparison.why().reason)) +
                     "\n";
     }
+    for (const Words& what : answer.unread)
+        text += "\nLeft out, for it cannot be read: " + english(what) + "\n";
     return text + notesText(battery.notes);
 }
 
@@ -197,6 +200,9 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
             .field("reason", lift.comparison ? std::nullopt
                                              : std::optional(english(lift.comparison.why().reason)))
             .endObject();
+    json.endArray().key("unread").array();
+    for (const Words& what : answer.unread)
+        json.value(english(what));
     json.endArray();
     notesJson(json, battery.notes);
     json.endObject();
@@ -213,9 +219,15 @@ int runBattery(const BatteryOptions& options) {
     if (!options.csv.empty())
         ui::writeBatteryCsv(*answer, options.csv);
     if (!options.pdf.empty())
-        paintOffscreen([&] { ui::writeBatteryPdf(*answer, ui::page::Paper::A4, options.pdf); });
+        paintOffscreen([&] {
+            ui::writeBatteryPdf(*answer, ui::LoadUnit::Kilograms, ui::page::Paper::A4, options.pdf);
+        });
     print(options.json ? batteryJson(*answer) : batteryText(*answer));
-    return exitDone;
+    if (answer->unread.empty())
+        return exitDone;
+    for (const Words& what : answer->unread)
+        std::fputs(("slopebook: left out: " + english(what) + "\n").c_str(), stderr);
+    return exitBad;
 }
 
 } // namespace

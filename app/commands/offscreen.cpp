@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/offscreen.h"
 
+#include "ui/shell/application.h"
+
 #include <QApplication>
 #include <QLocale>
 
@@ -15,7 +17,7 @@ void paintOffscreen(const std::function<void()>& work) {
     char name[] = "slopebook";
     char* arguments[] = {name, nullptr};
     int count = 1;
-    const QApplication application(count, arguments);
+    const auto application = ui::makeApplication(count, arguments);
     QLocale::setDefault(QLocale::c()); // a page written by a command is English, as all it says
     work();
 }

@@ -163,14 +163,14 @@ int runPlan(const PlanOptions& options) {
     else if (!about.sessions.empty())
         session = about.sessions.back();
     if (!session)
-        return sayNoAnswer(options, session.why());
+        return sayNoAnswer(options, session.why(), unitOf(options));
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
-        return sayNoAnswer(options, profile.why());
+        return sayNoAnswer(options, profile.why(), unitOf(options));
     const auto plan =
         answers::plan(about.lift.value, *profile, settingsFrom(options, log, about, *session));
     if (!plan)
-        return sayNoAnswer(options, plan.why());
+        return sayNoAnswer(options, plan.why(), unitOf(options));
     PlanOut out{.athlete = about.athlete.value.name, .lift = about.lift.value.name, .plan = *plan};
     addParts(out, options, log, about);
     if (!options.pdf.empty()) {

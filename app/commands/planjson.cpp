@@ -95,7 +95,8 @@ void flowJson(Json& json, const Plan& plan) {
 void historyJson(Json& json, const PlanOut& out) {
     json.key("history").object();
     if (!*out.history) {
-        json.field("reason", english(out.history->why().reason)).endObject();
+        json.field("reason", english(out.history->why().reason, out.plan.settings.unit))
+            .endObject();
         return;
     }
     const History& history = **out.history;
@@ -112,7 +113,7 @@ void historyJson(Json& json, const PlanOut& out) {
                 .ends("low", "high", line->oneRm->interval)
                 .ends("with_mvt_low", "with_mvt_high", line->oneRm->withMvt);
         else
-            json.field("reason", english(line->oneRm.why().reason));
+            json.field("reason", english(line->oneRm.why().reason, out.plan.settings.unit));
         json.endObject().endObject();
     } else {
         json.null();
@@ -143,7 +144,7 @@ void laddersJson(Json& json, const NextTest& next) {
 void nextJson(Json& json, const PlanOut& out) {
     json.key("next_test").object();
     if (!*out.next) {
-        json.field("reason", english(out.next->why().reason)).endObject();
+        json.field("reason", english(out.next->why().reason, out.plan.settings.unit)).endObject();
         return;
     }
     const NextTest& next = **out.next;
@@ -197,7 +198,8 @@ void planJson(Json& json, const PlanOut& out) {
         .field("percent_with_mvt", out.plan.percentWithMvt);
     if (out.squad || out.published) {
         const std::string name = out.relationName();
-        json.field("relation", name.empty() ? english(out.squad->why().reason) : name);
+        json.field("relation",
+                   name.empty() ? english(out.squad->why().reason, out.plan.settings.unit) : name);
     }
     const auto related = out.related();
     json.key("loads").array();

@@ -114,7 +114,8 @@ std::string cautionsText(const PlanOut& out) {
 std::string historyText(const PlanOut& out) {
     const auto& history = *out.history;
     if (!history)
-        return "Borrowing from the history: " + english(history.why().reason) + "\n";
+        return "Borrowing from the history: " +
+               english(history.why().reason, out.plan.settings.unit) + "\n";
     const MassUnit unit = out.plan.settings.unit;
     std::string text = "Borrowing from " + counted(history->model.groups, "session") +
                        " of the athlete's own (random intercept and slope, REML):\n";
@@ -124,7 +125,7 @@ std::string historyText(const PlanOut& out) {
     text += "  line " + fixed(line->line.intercept, 3) + " " + signedFixed(line->line.slope, 5) +
             " m/s per kg";
     if (!line->oneRm)
-        return text + "; no 1RM: " + english(line->oneRm.why().reason) + "\n";
+        return text + "; no 1RM: " + english(line->oneRm.why().reason, unit) + "\n";
     text += "; estimated 1RM " + withUnit(std::round(line->oneRm->estimate * 10) / 10, unit);
     if (const auto& held = line->oneRm->interval)
         text += " (" + shown(std::round(held->low * 10) / 10, unit) + " to " +
@@ -169,7 +170,7 @@ std::string settledText(const ui::SettledAt& settled, MassUnit unit) {
 std::string nextText(const PlanOut& out) {
     const auto& next = *out.next;
     if (!next)
-        return "Next test: " + english(next.why().reason) + "\n";
+        return "Next test: " + english(next.why().reason, out.plan.settings.unit) + "\n";
     using Align = TextTable::Align;
     const MassUnit unit = out.plan.settings.unit;
     const double per = unit == MassUnit::Pound ? 1000 / gramsPerPound : 1;
@@ -216,7 +217,7 @@ std::string nextText(const PlanOut& out) {
 
 std::string PlanOut::relationName() const {
     if (published)
-        return "the published equation (" + std::string(published->source) + ")";
+        return "the published equation (" + answers::cited(std::string(published->source)) + ")";
     return squad && *squad ? (*squad)->name() : std::string();
 }
 
@@ -242,7 +243,7 @@ std::string planText(const PlanOut& out) {
     }
     text += aimText(out.plan) + loadsText(out);
     if (out.squad && !*out.squad)
-        text += "Relation: " + english(out.squad->why().reason) + "\n";
+        text += "Relation: " + english(out.squad->why().reason, unit) + "\n";
     if (out.history)
         text += historyText(out);
     if (out.next)

@@ -318,8 +318,8 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     candidates = thinned(std::move(candidates), mostCandidates);
     if (candidates.size() < 2)
         return NoAnswer{NoAnswer::Why::TooFewLoads,
-                        say("fewer than two loads can be built up to %1 kg",
-                            figure(loadText(std::round(std::min(next.cap, ceiling) * 10) / 10)))};
+                        say("fewer than two loads can be built up to %1",
+                            massFromKilograms(std::round(std::min(next.cap, ceiling) * 10) / 10))};
     if (profile.oneRm && profile.oneRm->interval)
         next.oneRmNow = (profile.oneRm->interval->high - profile.oneRm->interval->low) / 2;
     next.ladders = rankedLadders(judge, candidates);

@@ -41,10 +41,11 @@ double lowest(const PlannedLoad& load) {
 void sayLine(const Plan& plan, std::vector<Caution>& cautions) {
     const Profile& p = plan.profile;
     if (!p.oneRm) {
-        cautions.push_back({Kind::NoOneRm,
-                            {},
-                            "no estimated 1RM: " + english(p.oneRm.why().reason),
-                            p.oneRm.why()});
+        cautions.push_back(
+            {Kind::NoOneRm,
+             {},
+             "no estimated 1RM: " + english(p.oneRm.why().reason, plan.settings.unit),
+             p.oneRm.why()});
     } else if (p.oneRm->extrapolatedFar()) {
         const double beyond = p.oneRm->estimate - p.heaviest;
         const bool very = p.oneRm->extrapolatedVeryFar();

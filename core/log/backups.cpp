@@ -10,7 +10,7 @@
 #include "core/log/sound.h"
 
 #include <algorithm>
-#include <cstdio>
+#include <charconv>
 
 namespace slopebook::log {
 
@@ -20,22 +20,21 @@ using namespace std::chrono;
 std::string stamp(sys_seconds when) {
     const auto day = floor<days>(when);
     const hh_mm_ss time(when - day);
-    char text[32];
-    std::snprintf(text, sizeof text, "T%02d%02d%02dZ", static_cast<int>(time.hours().count()),
-                  static_cast<int>(time.minutes().count()),
-                  static_cast<int>(time.seconds().count()));
-    return isoDate(Date{day}) + text;
+    return isoDate(Date{day}) + "T" + padded(static_cast<unsigned>(time.hours().count()), 2) +
+           padded(static_cast<unsigned>(time.minutes().count()), 2) +
+           padded(static_cast<unsigned>(time.seconds().count()), 2) + "Z";
 }
 
 std::optional<sys_seconds> fromStamp(const std::string& text) {
-    int hour = 0;
-    int minute = 0;
-    int second = 0;
     const auto date = parseIsoDate(std::string_view(text).substr(0, 10));
-    if (!date || text.size() != 18 ||
-        std::sscanf(text.c_str() + 10, "T%2d%2d%2dZ", &hour, &minute, &second) != 3)
+    if (!date || text.size() != 18)
         return std::nullopt;
-    const sys_seconds when = sys_days{*date} + hours{hour} + minutes{minute} + seconds{second};
+    const auto two = [&text](std::size_t at) {
+        int value = -1;
+        std::from_chars(text.data() + at, text.data() + at + 2, value);
+        return value;
+    };
+    const sys_seconds when = sys_days{*date} + hours{two(11)} + minutes{two(13)} + seconds{two(15)};
     return stamp(when) == text ? std::optional(when) : std::nullopt;
 }
 

@@ -90,7 +90,7 @@ bool storableText(const std::string& text) {
 
 void requireStorableLoad(Mass load) {
     if (load.grams < 0 || load > storableLoadLimit)
-        throw BadInput(say("%1 kg", number(kilograms(load))), say("a load from 0 to 2000 kg"));
+        throw BadInput(inWords(load), say("a load from 0 to %1", storableLoadLimit));
 }
 
 void requireValid(const Athlete& athlete) {
@@ -111,8 +111,8 @@ void requireValid(const Block& block) {
         throw BadInput(say("a block that ends on %1", block.last),
                        say("a last day not before its first, %1", block.first));
     if (block.ceiling && (block.ceiling->grams <= 0 || *block.ceiling > storableLoadLimit))
-        throw BadInput(say("%1 kg", number(kilograms(*block.ceiling))),
-                       say("a ceiling above 0 and up to 2000 kg, or none"));
+        throw BadInput(inWords(*block.ceiling),
+                       say("a ceiling above 0 and up to %1, or none", storableLoadLimit));
     requireText(block.note, noNote);
 }
 
@@ -125,8 +125,9 @@ void requireValid(const Lift& lift) {
                      "a smallest change that matters above 0 and below 10 m/s");
     if (lift.smallestOneRm &&
         (!(*lift.smallestOneRm > 0) || !(*lift.smallestOneRm <= heaviestKilograms)))
-        throw BadInput(number(*lift.smallestOneRm),
-                       say("a smallest change that matters above 0 and up to 2000 kg"));
+        throw BadInput(
+            number(*lift.smallestOneRm),
+            say("a smallest change that matters above 0 and up to %1", storableLoadLimit));
     requireText(lift.note, noNote);
 }
 
@@ -156,8 +157,8 @@ void requireValid(const SessionHead& session) {
         throw BadInput(say("session number %1", session.ordinal),
                        say("1 for the first session of a day"));
     if (session.bodyMass && (session.bodyMass->grams <= 0 || *session.bodyMass > storableLoadLimit))
-        throw BadInput(say("%1 kg", number(kilograms(*session.bodyMass))),
-                       say("a body mass above 0 and up to 2000 kg, or none"));
+        throw BadInput(inWords(*session.bodyMass),
+                       say("a body mass above 0 and up to %1, or none", storableLoadLimit));
     requireText(session.place, "a place that is no text");
     requireText(session.note, noNote);
 }

@@ -295,16 +295,16 @@ private Q_SLOTS:
         const auto answer = batteryOf(log, s.season.lane3, s.winter, s.later);
         QVERIFY(answer);
         const auto file = m_folder.path("page.pdf");
-        writeBatteryPdf(*answer, page::Paper::A4, file);
+        writeBatteryPdf(*answer, LoadUnit::Kilograms, page::Paper::A4, file);
         const QString text = pdfText(QString::fromStdString(file.string()));
         for (const char* expected :
              {"Lane 3", "All tests from Autumn to Spring", "Single hop, left", "sore ankle",
               "concrete", "smallest change that matters", "Bench pull", "page 1 of"})
             QVERIFY2(text.contains(QString::fromUtf8(expected)), expected);
         const QSizeF a4 = QPageSize(QPageSize::A4).size(QPageSize::Point);
-        QVERIFY(page::pageCount(batteryPrint(*answer), a4) <= 2);
-        QVERIFY_THROWS_EXCEPTION(LogError,
-                                 writeBatteryPdf(*answer, page::Paper::A4, "/nowhere/page.pdf"));
+        QVERIFY(page::pageCount(batteryPrint(*answer, LoadUnit::Kilograms), a4) <= 2);
+        QVERIFY_THROWS_EXCEPTION(LogError, writeBatteryPdf(*answer, LoadUnit::Kilograms,
+                                                           page::Paper::A4, "/nowhere/page.pdf"));
     }
 
     void aSideWithoutSessionsSaysSo() {

@@ -79,7 +79,7 @@ QString sentenceOf(const PlanPage& page) {
 
 QString cautionsOf(const PlanPage& page) {
     for (const QLabel* label : page.findChildren<QLabel*>())
-        if (label->accessibleName() == u"Cautions"_s)
+        if (label->accessibleDescription() == u"Cautions"_s)
             return label->text();
     return {};
 }
@@ -312,8 +312,8 @@ void TestPlanPage::theDialogSaysWhatIsWrong() {
     QCOMPARE(dialog.result(), int(QDialog::Rejected));
     bool said = false;
     for (const QLabel* label : dialog.findChildren<QLabel*>())
-        said = said ||
-               (label->accessibleName() == u"What is wrong"_s && label->text().contains(u"name"_s));
+        said = said || (label->accessibleDescription() == u"What is wrong"_s &&
+                        label->text().contains(u"name"_s));
     QVERIFY(said);
 }
 

@@ -169,7 +169,8 @@ void TestTrustPages::theSeasonIsCoresOwn() {
     QVERIFY(view && settling);
     for (int row = 0; row < page.table().rowCount(); ++row) {
         view->selectRow(row);
-        QCOMPARE(settling->text(), settlingOf(follow->sessions[std::size_t(row)]));
+        QCOMPARE(settling->text(),
+                 settlingOf(follow->sessions[std::size_t(row)], LoadUnit::Kilograms));
         QCOMPARE(settling->text().isEmpty(), cell(page.table(), row, 7) != u"unclear"_s);
     }
 }

@@ -89,7 +89,7 @@ QWidget* AttemptsView::buildLine() {
     addNamed(layout, tr("A&ttempts"), m_line, 1);
     m_answer = new QLabel;
     m_answer->setWordWrap(true);
-    m_answer->setAccessibleName(tr("Answer to what was typed"));
+    m_answer->setAccessibleDescription(tr("Answer to what was typed"));
     column->addWidget(row);
     column->addWidget(m_answer);
     return box;

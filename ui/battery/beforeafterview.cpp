@@ -8,6 +8,7 @@
 #include "ui/shell/cautions.h"
 #include "ui/shell/format.h"
 #include "ui/shell/paperwork.h"
+#include "ui/wording.h"
 
 #include <QComboBox>
 #include <QFileDialog>
@@ -60,7 +61,7 @@ QLabel* paragraph(const QString& name) {
     auto* label = new QLabel;
     label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    label->setAccessibleName(name);
+    label->setAccessibleDescription(name);
     return label;
 }
 
@@ -244,7 +245,7 @@ void BeforeAfterView::ask() {
             [this](LiftId lift) -> const LiftContext& { return m_logbook.context(lift); },
             *m_athlete, *from, *to);
         if (!answer) {
-            showReason(said(answer.why().reason));
+            showReason(noAnswerClause(answer.why(), m_logbook.loadUnit()));
             return;
         }
         m_answer = std::move(*answer);
@@ -268,10 +269,10 @@ void BeforeAfterView::showReason(const QString& reason) {
 void BeforeAfterView::show(const BatteryAnswer& answer) {
     const auto& battery = answer.battery;
     m_summary->setText(page::batterySummary(battery));
-    const QStringList lifts = page::liftSentences(answer);
+    const QStringList lifts = page::liftSentences(answer, m_logbook.loadUnit());
     m_lifts->setText(lifts.join(QLatin1Char('\n')));
     m_lifts->setVisible(!lifts.isEmpty());
-    m_forest->setRows(battery.forest);
+    m_forest->setRows(battery.forest, m_logbook.loadUnit());
     m_forest->setVisible(!battery.forest.empty());
     std::vector<TextTable::Row> rows;
     for (const page::BatteryRow& r : page::batteryRows(battery)) {
@@ -308,7 +309,8 @@ void BeforeAfterView::show(const BatteryAnswer& answer) {
     for (QTableView* table : {m_testTable, m_leftRightTable, m_missingTable})
         fitHeight(table);
     m_notes->setText(
-        (page::batteryNotes(battery) + page::batterySources(battery)).join(QLatin1Char('\n')));
+        (page::batteryNotes(battery, m_logbook.loadUnit()) + page::batterySources(battery))
+            .join(QLatin1Char('\n')));
     m_notes->setVisible(!m_notes->text().isEmpty());
     for (QPushButton* button : {m_preview, m_print, m_pdf, m_csv})
         button->setEnabled(true);
@@ -326,7 +328,7 @@ void BeforeAfterView::print() {
         QPrinter printer(QPrinter::HighResolution);
         QPrintDialog dialog(&printer, this);
         if (dialog.exec() == QDialog::Accepted &&
-            !page::paintPages(printer, batteryPrint(*m_answer)))
+            !page::paintPages(printer, batteryPrint(*m_answer, m_logbook.loadUnit())))
             Q_EMIT message(tr("The page could not be printed."));
     });
 }
@@ -338,7 +340,9 @@ void BeforeAfterView::printPreview() {
         QPrinter printer(QPrinter::HighResolution);
         QPrintPreviewDialog dialog(&printer, this);
         connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
-                [pages = batteryPrint(*m_answer)](QPrinter* to) { page::paintPages(*to, pages); });
+                [pages = batteryPrint(*m_answer, m_logbook.loadUnit())](QPrinter* to) {
+                    page::paintPages(*to, pages);
+                });
         dialog.exec();
     });
 }
@@ -352,7 +356,7 @@ void BeforeAfterView::writePdf() {
             tr("PDF (*.pdf)"));
         if (file.isEmpty())
             return;
-        writeBatteryPdf(*m_answer, paperwork::desktopPaper(), utf8(file));
+        writeBatteryPdf(*m_answer, m_logbook.loadUnit(), paperwork::desktopPaper(), utf8(file));
         Q_EMIT message(tr("Written: %1").arg(file));
     });
 }

@@ -29,7 +29,7 @@ TraceDialog::TraceDialog(QWidget* parent)
     m_said = new QLabel(tr("A CSV file with one row a sample: time in s, and force in N or "
                            "displacement in m; 100 Hz to 10 kHz."));
     m_said->setWordWrap(true);
-    m_said->setAccessibleName(tr("What was found"));
+    m_said->setAccessibleDescription(tr("What was found"));
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
     layout->addWidget(m_view, 3);
@@ -232,11 +232,13 @@ void TraceDialog::showFigures() {
         for (const traces::Figure& f : std::get<std::vector<traces::Figure>>(found))
             rows.push_back(
                 {.cells = {ui::said(f.name), number(f.value, f.decimals), text(f.unit)}});
-        say(tr("%1 samples at %2 Hz. Drag a mark, or Tab to it and use the arrow keys: the figures "
-               "follow.")
+        const Words remark = m_analysis->remark(m_event);
+        const QString samples =
+            tr("%1 samples at %2 Hz. Drag a mark, or Tab to it and use the arrow "
+               "keys: the figures follow.")
                 .arg(m_analysis->trace().values.size())
-                .arg(number(m_analysis->trace().rate, 0)),
-            false);
+                .arg(number(m_analysis->trace().rate, 0));
+        say(remark.empty() ? samples : ui::said(remark) + u' ' + samples, !remark.empty());
         m_take->setEnabled(true);
     }
     m_figures->setTable({tr("Figure"), tr("Value"), tr("Unit")}, std::move(rows), 1, 2);

@@ -84,7 +84,7 @@ void EntryPage::pasteBlock(const QString& text) {
             return;
         }
         if (block.asks()) {
-            PasteDialog dialog(block, this);
+            PasteDialog dialog(block, m_logbook.loadUnit(), this);
             if (dialog.exec() != QDialog::Accepted)
                 return;
             block = dialog.block();

@@ -59,7 +59,7 @@ EntryLine::EntryLine(Take take, LoadUnit unit, QWidget* parent)
     m_edit->setFont(large);
     m_answer->setObjectName(QStringLiteral("setAnswer"));
     m_answer->setWordWrap(true);
-    m_answer->setAccessibleName(tr("Answer to the typed line"));
+    m_answer->setAccessibleDescription(tr("Answer to the typed line"));
     // Two lines are kept free, so that an answer does not push the page about.
     m_answer->setMinimumHeight(2 * m_answer->fontMetrics().lineSpacing());
     m_answer->setAlignment(Qt::AlignTop | Qt::AlignLeft);

@@ -39,7 +39,7 @@ public:
     using Take = std::function<QString(const std::vector<Set>&)>;
 
     /// unit: of a load that names none, and of the loads that the arrow keys put there.
-    explicit EntryLine(Take take, LoadUnit unit = LoadUnit::Kilograms, QWidget* parent = nullptr);
+    explicit EntryLine(Take take, LoadUnit unit, QWidget* parent = nullptr);
 
     SetEdit* edit() const { return m_edit; }
     /// Loads of today (in order of entry) and of last time, for the up and down keys.

@@ -97,7 +97,7 @@ void EntryPage::build(const std::function<Date()>& today) {
     m_line->setDoubts([this](const Set& typed) { return doubtOf(typed, {}); });
     m_next = new QLabel;
     m_next->setObjectName(QStringLiteral("nextLoad"));
-    m_next->setAccessibleName(tr("Next load"));
+    m_next->setAccessibleDescription(tr("Next load"));
     m_next->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_next->setMinimumWidth(200);
     m_next->setMargin(6);
@@ -192,8 +192,7 @@ QWidget* EntryPage::buildTables() {
 QWidget* EntryPage::buildPicture() {
     m_chart = new charts::LineChart;
     m_chart->setAccessibleName(tr("Chart of load and velocity"));
-    m_figures = new FiguresPanel;
-    m_figures->setUnit(m_logbook.loadUnit());
+    m_figures = new FiguresPanel(m_logbook.loadUnit());
     auto* box = new QWidget;
     auto* layout = new QVBoxLayout(box);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -280,7 +279,7 @@ void EntryPage::reload() {
             return;
         }
         showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session(),
-                             m_earlier->value(), m_logbook.loadUnit()));
+                             m_logbook.loadUnit(), m_earlier->value()));
     } catch (const std::exception& error) {
         showNothing(said(error));
     }

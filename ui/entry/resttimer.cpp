@@ -10,7 +10,7 @@ QString restText(std::chrono::seconds rested) {
 
 RestTimer::RestTimer(QWidget* parent) : QLabel(parent) {
     setObjectName(QStringLiteral("rest"));
-    setAccessibleName(tr("Rest since the last set"));
+    setAccessibleDescription(tr("Rest since the last set"));
     setContentsMargins(6, 0, 6, 0);
     m_tick.setInterval(1000);
     connect(&m_tick, &QTimer::timeout, this, &RestTimer::fit);

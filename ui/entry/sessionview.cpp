@@ -133,7 +133,7 @@ std::optional<int> SessionView::pointOfRow(int row) const {
 }
 
 SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
-                        std::optional<SessionId> session, int earlier, LoadUnit unit) {
+                        std::optional<SessionId> session, LoadUnit unit, int earlier) {
     SessionView view;
     view.chart.unit = unit;
     view.about = background(log, athlete, lift);

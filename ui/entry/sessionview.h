@@ -36,7 +36,6 @@ struct SessionView {
 /// session: absent before it is started; then `last` is the athlete's latest. earlier: how many
 /// sessions before it the chart shows, `last` the newest of them. Throws LogError.
 SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
-                        std::optional<SessionId> session, int earlier = 1,
-                        LoadUnit unit = LoadUnit::Kilograms);
+                        std::optional<SessionId> session, LoadUnit unit, int earlier = 1);
 
 } // namespace slopebook::ui

@@ -84,7 +84,7 @@ void TableDialog::build() {
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
     m_summary->setObjectName(u"summary"_s);
-    m_summary->setAccessibleName(tr("What will be taken"));
+    m_summary->setAccessibleDescription(tr("What will be taken"));
     m_summary->setMinimumHeight(2 * m_summary->fontMetrics().lineSpacing());
     m_progress->setRange(0, 1000);
     m_progress->setTextVisible(true);

@@ -6,13 +6,14 @@
 
 #include "ui/page/pages.h"
 #include "ui/questions/batteryquestions.h"
+#include "ui/units.h"
 
 namespace slopebook::ui {
 
-/// The pages for a printer, a preview or a PDF.
-page::Print batteryPrint(const BatteryAnswer& answer);
+/// The pages for a printer, a preview or a PDF, with loads in that unit.
+page::Print batteryPrint(const BatteryAnswer& answer, LoadUnit unit);
 /// Under a temporary name beside file, then renamed. Throws LogError.
-void writeBatteryPdf(const BatteryAnswer& answer, page::Paper paper,
+void writeBatteryPdf(const BatteryAnswer& answer, LoadUnit unit, page::Paper paper,
                      const std::filesystem::path& file);
 
 } // namespace slopebook::ui

@@ -207,7 +207,7 @@ QStringList oneRmRemarks(const Comparison& c, LoadUnit unit) {
                           "(what is left is %1 %2).")
                      .arg(number(ui::inUnit(c.oneRm->mvtResidue, unit), 2), unitName(unit));
     if (!c.oneRm)
-        lines << noAnswerText(c.oneRm.why());
+        lines << noAnswerText(c.oneRm.why(), unit);
     else if (!c.oneRm->interval)
         lines << Page::tr("No figure for the change: a slope is not certain enough to bound it.");
     return lines;

@@ -127,7 +127,7 @@ void EquipmentDialog::build() {
                                "are kept exactly. A band counts with the pull you measured."));
     hint->setWordWrap(true);
     m_problem->setWordWrap(true);
-    m_problem->setAccessibleName(tr("What is wrong"));
+    m_problem->setAccessibleDescription(tr("What is wrong"));
     QFont strong = m_problem->font();
     strong.setBold(true);
     m_problem->setFont(strong);

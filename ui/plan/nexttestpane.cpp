@@ -59,8 +59,8 @@ void NextTestPane::build() {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
-    m_sentence->setAccessibleName(tr("Which ladder to test with"));
-    m_settled->setAccessibleName(tr("What would settle what is unclear"));
+    m_sentence->setAccessibleDescription(tr("Which ladder to test with"));
+    m_settled->setAccessibleDescription(tr("What would settle what is unclear"));
     m_table->setModel(m_model);
     m_table->setAccessibleName(tr("Ladders for the next test, best first"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -125,7 +125,7 @@ void NextTestPane::ask(const Question& q) {
     }
     const auto next = answers::nextTest(*q.profile, settings);
     if (!next) {
-        showReason(asSentence(noAnswerText(next.why())));
+        showReason(asSentence(noAnswerText(next.why(), q.unit)));
         return;
     }
     m_model->setNextTest(*next, q.unit);

@@ -74,11 +74,11 @@ void PlanPage::build() {
     strong.setBold(true);
     m_sentence->setFont(strong);
     m_cautions->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_age->setAccessibleName(tr("The line that is planned from"));
+    m_age->setAccessibleDescription(tr("The line that is planned from"));
     m_age->setObjectName(u"lineAge"_s);
-    m_sentence->setAccessibleName(tr("What is planned"));
-    m_borrowed->setAccessibleName(tr("Borrowed from earlier sessions"));
-    m_cautions->setAccessibleName(tr("Cautions"));
+    m_sentence->setAccessibleDescription(tr("What is planned"));
+    m_borrowed->setAccessibleDescription(tr("Borrowed from earlier sessions"));
+    m_cautions->setAccessibleDescription(tr("Cautions"));
     m_table->setModel(m_model);
     m_table->setAccessibleName(tr("Loads that can be built"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -167,7 +167,7 @@ void PlanPage::readRelations() {
     const Lift& lift = m_about->lift.value;
     m_relations->setRelations(
         answers::squadRelation(lift, m_logbook.log().liftSessions({.lift = m_about->lift.id})),
-        answers::publishedRelation(lift.name, lift.kind));
+        m_choice.unit, answers::publishedRelation(lift.name, lift.kind));
 }
 
 void PlanPage::showAge() {
@@ -190,10 +190,10 @@ void PlanPage::ask() {
             return showReason(tr("No session of this lift yet: test first, then plan."));
         const auto session = sessionOf(m_about->sessions, *m_choice.session);
         if (!session)
-            return showReason(asSentence(noAnswerText(session.why())));
+            return showReason(asSentence(noAnswerText(session.why(), m_choice.unit)));
         const auto profile = profileOf(*m_about, *session);
         if (!profile)
-            return showReason(asSentence(noAnswerText(profile.why())));
+            return showReason(asSentence(noAnswerText(profile.why(), m_choice.unit)));
         const auto equipment = chosenEquipment();
         if (!equipment)
             return showReason(tr("Make a set of equipment first: the bars and plates at hand."));
@@ -212,7 +212,7 @@ void PlanPage::ask() {
         showAge();
         const auto plan = answers::plan(m_about->lift.value, *profile, settings);
         if (!plan)
-            showReason(asSentence(noAnswerText(plan.why())));
+            showReason(asSentence(noAnswerText(plan.why(), m_choice.unit)));
         else
             showPlan(*plan);
         if (plan && noShare)
@@ -284,7 +284,7 @@ void PlanPage::showPlan(const answers::Plan& plan) {
                      chosen.join(u", "_s)));
     QStringList cautions = planwords::cautionTexts(plan.cautions, m_choice.unit);
     if (const std::string name = m_relations->name(); !name.empty())
-        cautions << planwords::cautionTexts({answers::relationCaution(name)});
+        cautions << planwords::cautionTexts({answers::relationCaution(name)}, m_choice.unit);
     if (plan.restrictedFlow)
         cautions << planwords::restrictedFlowTexts();
     m_cautions->setText(cautions.join(u"\n"_s));

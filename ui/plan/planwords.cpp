@@ -24,7 +24,9 @@ struct Plan {
 constexpr int weeksFresh = 4; // common practice
 
 QString pieceText(ExactMass mass, MassUnit unit) {
-    return loadNumber(in(unit, mass)) + u' ' + QString::fromLatin1(word(unit).data(), 2);
+    // Already in its own unit.
+    return loadNumber(in(unit, mass), LoadUnit::Kilograms) + u' ' +
+           QString::fromLatin1(word(unit).data(), 2);
 }
 
 /// "2 x 20 + 2,5 kg": the unit once at the end of a run of plates in the same unit.
@@ -109,14 +111,14 @@ QString relatedText(const answers::RelatedLoad& load) {
 QString borrowedText(const Answer<answers::History>& history, const answers::Profile& profile,
                      LoadUnit unit) {
     if (!history)
-        return asSentence(noAnswerText(history.why()));
+        return asSentence(noAnswerText(history.why(), unit));
     const answers::BorrowedLine* line = history->of(profile.session.session);
     if (!line)
         return {};
     const QString from =
         Plan::tr("Borrowing from the athlete's %1 sessions").arg(history->model.groups);
     if (!line->oneRm)
-        return Plan::tr("%1: %2").arg(from, asSentence(noAnswerText(line->oneRm.why())));
+        return Plan::tr("%1: %2").arg(from, asSentence(noAnswerText(line->oneRm.why(), unit)));
     const auto kg = [&](double value) { return number(inUnit(value, unit), 1); };
     QString said =
         Plan::tr("%1: estimated 1RM %2 %3").arg(from, kg(line->oneRm->estimate), unitName(unit));

@@ -37,8 +37,7 @@ QString borrowedText(const Answer<answers::History>& history, const answers::Pro
 QString lineAgeText(Date test, std::optional<Date> today);
 
 /// Each caution as a sentence.
-QStringList cautionTexts(const std::vector<answers::Caution>& cautions,
-                         LoadUnit unit = LoadUnit::Kilograms);
+QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit unit);
 /// The restricted-flow text, whole, paragraph by paragraph.
 QStringList restrictedFlowTexts();
 

@@ -43,10 +43,10 @@ ProfilePage::ProfilePage(Logbook& logbook, QWidget* parent) : TaskPage(parent), 
 void ProfilePage::build() {
     m_chart = new charts::LineChart;
     m_chart->setAccessibleName(tr("Chart of the chosen sessions' lines"));
-    m_figures = new FiguresPanel;
+    m_figures = new FiguresPanel(m_logbook.loadUnit());
     m_empty = new QLabel;
     m_empty->setWordWrap(true);
-    m_empty->setAccessibleName(tr("What is missing"));
+    m_empty->setAccessibleDescription(tr("What is missing"));
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
     split->addWidget(m_chart);
@@ -57,7 +57,7 @@ void ProfilePage::build() {
     m_drawBorrowed = new QCheckBox(tr("Draw &borrowed line"));
     m_borrowedText = new QLabel;
     m_borrowedText->setWordWrap(true);
-    m_borrowedText->setAccessibleName(tr("Borrowed from earlier sessions"));
+    m_borrowedText->setAccessibleDescription(tr("Borrowed from earlier sessions"));
     m_borrowedText->setTextInteractionFlags(Qt::TextSelectableByMouse |
                                             Qt::TextSelectableByKeyboard);
     auto* borrowed = new QHBoxLayout;
@@ -309,7 +309,7 @@ void ProfilePage::readBorrowed() {
     m_borrowedText->setVisible(there);
     if (there)
         m_borrowedText->setText(
-            planwords::borrowedText(*m_history, *row.profile, LoadUnit::Kilograms));
+            planwords::borrowedText(*m_history, *row.profile, m_logbook.loadUnit()));
     drawBorrowed();
 }
 

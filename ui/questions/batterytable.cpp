@@ -129,6 +129,13 @@ std::string batteryCsv(const BatteryAnswer& answer) {
         text += testLine(test, answer.battery.level);
     for (const BatteryLift& lift : answer.lifts)
         text += liftLines(lift);
+    for (const Words& what : answer.unread) {
+        Row row;
+        row.text("left out, for it cannot be read").text("").text("");
+        for (int blank = 0; blank < 14; ++blank)
+            row.text("");
+        text += row.text(word(answers::Reading::NoFigure)).text(english(what)).line();
+    }
     return text;
 }
 

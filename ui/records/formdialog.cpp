@@ -84,7 +84,7 @@ QLineEdit* FormDialog::addLine(const QString& label, const QString& value, const
 void FormDialog::finish() {
     m_problem->setWordWrap(true);
     m_problem->setVisible(false);
-    m_problem->setAccessibleName(tr("What is wrong"));
+    m_problem->setAccessibleDescription(tr("What is wrong"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

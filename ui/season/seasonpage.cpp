@@ -102,11 +102,11 @@ void SeasonPage::build() {
     m_view->setWordWrap(false);
     m_told = new QLabel;
     m_notes = new QLabel;
-    m_told->setAccessibleName(tr("What the season says"));
-    m_notes->setAccessibleName(tr("Where the figures come from"));
+    m_told->setAccessibleDescription(tr("What the season says"));
+    m_notes->setAccessibleDescription(tr("Where the figures come from"));
     m_settling = new QLabel;
     m_settling->setObjectName(QStringLiteral("settling"));
-    m_settling->setAccessibleName(tr("What would settle the selected session's change"));
+    m_settling->setAccessibleDescription(tr("What would settle the selected session's change"));
     for (QLabel* label : {m_told, m_settling, m_notes}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -270,7 +270,7 @@ void SeasonPage::ask() {
         if (follow)
             showFollow(*follow);
         else
-            showNothing(noAnswerText(follow.why()));
+            showNothing(noAnswerText(follow.why(), m_logbook.loadUnit()));
     } catch (const std::exception& error) {
         showNothing(said(error));
     }

@@ -33,7 +33,7 @@ WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
     job->setWordWrap(true);
     m_problem->setWordWrap(true);
     m_problem->setObjectName(QStringLiteral("welcomeProblem"));
-    m_problem->setAccessibleName(tr("What went wrong"));
+    m_problem->setAccessibleDescription(tr("What went wrong"));
     m_problem->hide();
     m_wayBack->setObjectName(QStringLiteral("wayBack"));
     m_wayBack->hide();

@@ -123,7 +123,7 @@ QWidget* Workspace::buildChooser() {
     m_athlete->setObjectName(QStringLiteral("athlete"));
     m_lift->setObjectName(QStringLiteral("lift"));
     m_message->setWordWrap(true);
-    m_message->setAccessibleName(tr("Messages"));
+    m_message->setAccessibleDescription(tr("Messages"));
     m_message->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     layout->addWidget(m_message, 3);
     return row;

@@ -139,7 +139,7 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
             row.word = readingWord(r.read->reading);
         } else {
             row.word = readingWord(answers::Reading::NoFigure);
-            row.reason = noAnswerText(r.read.why());
+            row.reason = noAnswerText(r.read.why(), unit);
         }
         data.rows.push_back(std::move(row));
     }

@@ -76,9 +76,9 @@ void SquadPage::build() {
     m_view->setObjectName(u"squad"_s);
     m_view->horizontalHeader()->setStretchLastSection(true);
     m_counts = new QLabel;
-    m_counts->setAccessibleName(tr("Readings counted"));
+    m_counts->setAccessibleDescription(tr("Readings counted"));
     m_notes = new QLabel;
-    m_notes->setAccessibleName(tr("Notes"));
+    m_notes->setAccessibleDescription(tr("Notes"));
     for (QLabel* each : {m_counts, m_notes}) {
         each->setWordWrap(true);
         each->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -234,7 +234,7 @@ void SquadPage::ask() {
 void SquadPage::answered() {
     showWork(false);
     if (!*m_answer) {
-        showNothing(noAnswerText(m_answer->why()));
+        showNothing(noAnswerText(m_answer->why(), m_logbook.loadUnit()));
         return;
     }
     m_squad = std::move(**m_answer);

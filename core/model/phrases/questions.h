@@ -14,6 +14,12 @@ inline constexpr std::array questions{
                          "before."),
     translate("Phrases", "Both sides are the same: choose two dates or blocks."),
     translate("Phrases", "%1 has no session in %2."),
+    translate("Phrases",
+              "a lift that sets of %1 belong to: the log is damaged, and the lift is not "
+              "in it any more"),
+    translate("Phrases",
+              "a test that attempts of %1 belong to: the log is damaged, and the test is "
+              "not in it any more"),
     translate("Phrases", "a date such as 2026-03-14"),
     translate("Phrases", "a date such as 2026-03-14, or a block: %1"),
     translate("Phrases", "\"%1\" cannot be written."),
