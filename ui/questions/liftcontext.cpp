@@ -114,10 +114,9 @@ LiftContext liftContext(const log::Log& log, LiftId lift) {
         if (!ofOne.empty() && ofOne.front().athlete != session.athlete)
             take();
         squad.add(session);
-        if (!context.days)
-            context.days = std::pair{session.date, session.date};
-        context.days->first = std::min(context.days->first, session.date);
-        context.days->second = std::max(context.days->second, session.date);
+        const TestDay day{session.athlete, session.date};
+        if (!session.points.empty() && (context.days.empty() || context.days.back() != day))
+            context.days.push_back(day);
         ofOne.push_back(session);
     });
     take();

@@ -15,11 +15,18 @@
 
 namespace slopebook::ui {
 
+/// A day on which an athlete was tested in the lift.
+struct TestDay {
+    AthleteId athlete{};
+    Date date{};
+    friend auto operator<=>(const TestDay&, const TestDay&) = default;
+};
+
 struct LiftContext {
     Stored<LiftId, Lift> lift{};
-    std::vector<answers::RepeatPair> repeats{};  ///< of all athletes
-    std::vector<LiftSession> twoDevices{};       ///< of days that hold more than one device
-    std::optional<std::pair<Date, Date>> days{}; ///< first and last day that the lift was tested
+    std::vector<answers::RepeatPair> repeats{}; ///< of all athletes
+    std::vector<LiftSession> twoDevices{};      ///< of days that hold more than one device
+    std::vector<TestDay> days{};                ///< of all athletes, each once, by athlete and date
     /// The lift's noise from repeat tests on each device, and (no device) on any.
     std::map<std::optional<DeviceId>, Answer<answers::LiftNoise>> noise{};
     answers::SmallestChanges smallest{}; ///< without what is a share of an earlier 1RM
