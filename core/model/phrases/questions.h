@@ -14,6 +14,8 @@ inline constexpr std::array questions{
                          "before."),
     translate("Phrases", "Both sides are the same: choose two dates or blocks."),
     translate("Phrases", "%1 has no session in %2."),
+    translate("Phrases", "the lift was not possible that day (%1)"),
+    translate("Phrases", "the lift was not possible that day (%1): %2"),
     translate("Phrases", "a date such as 2026-03-14"),
     translate("Phrases", "a date such as 2026-03-14, or a block: %1"),
     translate("Phrases", "\"%1\" cannot be written."),
