@@ -182,6 +182,34 @@ QString ceilingCaution(const answers::Caution& caution, const Figures& f) {
     return {};
 }
 
+/// Where the list of loads ends, and why.
+QString endCaution(const answers::Caution& caution, const Figures& f) {
+    if (!f.has(1))
+        return {};
+    switch (caution.kind) {
+    case Of::EndsAtInterval:
+        return Cautions::tr("The loads end at the upper end of the estimated 1RM (%1).")
+            .arg(f.mass(0));
+    case Of::EndsAtEstimate:
+        return Cautions::tr("The loads end at the estimated 1RM (%1), which has no interval.")
+            .arg(f.mass(0));
+    case Of::EndsWithSpeed:
+        return Cautions::tr("The loads end where the line gives no speed any more (%1).")
+            .arg(f.mass(0));
+    case Of::EndsBeyondLadder:
+        return Cautions::tr("Without an estimated 1RM the loads end a quarter beyond the heaviest "
+                            "load lifted (%1).")
+            .arg(f.mass(0));
+    case Of::EndsAtBlock:
+        return Cautions::tr("The loads keep to the ceiling of the block %1 (%2).")
+            .arg(QString::fromStdString(caution.block), f.mass(0));
+    case Of::EndsUnderFailure:
+        return Cautions::tr("The loads stay under %1, which was not lifted.").arg(f.mass(0));
+    default:
+        return {};
+    }
+}
+
 QString generalCaution(const answers::Caution& caution) {
     switch (caution.kind) {
     case Of::Estimates:
@@ -202,8 +230,9 @@ QString generalCaution(const answers::Caution& caution) {
 
 QString cautionText(const answers::Caution& caution, LoadUnit unit) {
     const Figures figures(caution, unit);
-    for (const QString& said : {lineCaution(caution, figures), loadCaution(caution, figures),
-                                ceilingCaution(caution, figures), generalCaution(caution)})
+    for (const QString& said :
+         {lineCaution(caution, figures), loadCaution(caution, figures),
+          ceilingCaution(caution, figures), endCaution(caution, figures), generalCaution(caution)})
         if (!said.isEmpty())
             return said;
     const QString english = asSentence(QString::fromStdString(caution.text));

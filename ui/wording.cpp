@@ -283,9 +283,21 @@ QString noteText(const answers::Note& note, LoadUnit unit) {
             .arg(number(smallest.value, 3), smallestOrigin(smallest));
     }
     if (note.kind == Kind::DeviceCorrected && has(2))
-        return Wording::tr("The later session's device reads %1 m/s against the earlier one's: "
-                           "taken off, and its uncertainty (SE %2) added to the readings.")
+        return Wording::tr(
+                   "The later session's device reads %1 m/s against the earlier one's: "
+                   "taken off its speeds, line and estimate here, and its uncertainty (SE %2) "
+                   "added to the readings.")
             .arg(signedNumber(f[0], 3), figure(1, 3));
+    if (note.kind == Kind::NoStudyBeside && has(1))
+        return f[0] > 0
+                   ? Wording::tr("Both devices measured these same sets, so the change is between "
+                                 "the devices, not in the athlete; too little is known of how the "
+                                 "devices agree besides these sessions, and a bias found in them "
+                                 "would hide what they say: nothing is taken off.")
+                   : Wording::tr("Too little is known of how the devices agree besides these "
+                                 "sessions, and a bias found in them would hide what they say: "
+                                 "nothing is taken off, and part of the change may be the "
+                                 "devices'.");
     if (note.kind == Kind::UnequalVariances && has(3))
         return Wording::tr("The points of one day scatter more than the other's (F = %1, %2): "
                            "%3.")

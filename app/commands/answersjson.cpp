@@ -203,7 +203,10 @@ void comparisonJson(Json& json, const log::Log& log, const ui::Background& about
     profileJson(json, log, about, comparison.from);
     json.key("to");
     profileJson(json, log, about, comparison.to);
-    json.field("residual_sd", std::sqrt(comparison.lines.s2())).field("df", comparison.lines.df());
+    const auto& bias = comparison.settings.deviceBias;
+    json.field("device_bias_taken_off", bias ? std::optional(bias->first) : std::nullopt)
+        .field("residual_sd", std::sqrt(comparison.lines.s2()))
+        .field("df", comparison.lines.df());
     json.key("at").array();
     for (const ChangeAt& at : comparison.at)
         changeJson(json, at);

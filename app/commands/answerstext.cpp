@@ -121,6 +121,8 @@ std::string sidesText(const log::Log& log, const Comparison& c) {
         table.row({title, tell(c.from), tell(c.to)});
     };
     both("Device", [&](const Profile& p) { return deviceName(log, p.session).value_or("-"); });
+    if (c.settings.deviceBias) // in the speeds, the line and the estimate of its column
+        table.row({"  bias taken off, m/s", "-", signedFixed(c.settings.deviceBias->first, 3)});
     both("Points", [](const Profile& p) { return std::to_string(p.line.n); });
     both("Loads, kg", [](const Profile& p) { return loadRange(p.lightest, p.heaviest); });
     both("V0, m/s", [](const Profile& p) { return fixed(p.line.intercept, 3); });

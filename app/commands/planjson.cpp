@@ -22,6 +22,8 @@ std::string_view ladderWord(LadderForecast::Kind kind) {
         return "same_as_last";
     case LadderForecast::Kind::Even:
         return "even";
+    case LadderForecast::Kind::BestInSteps:
+        return "best_in_steps";
     }
     return {};
 }
@@ -128,7 +130,11 @@ void laddersJson(Json& json, const NextTest& next) {
         json.key("loads").array();
         for (const BuiltLoad& load : ladder.loads)
             json.value(kilograms(load.exact));
-        json.endArray().field("one_rm_half_width", ladder.oneRm);
+        json.endArray()
+            .field("one_rm_half_width", ladder.oneRm)
+            .field("largest_step", ladder.flaws.largestStep)
+            .field("great_step", ladder.flaws.greatStep)
+            .field("cannot_show_a_bend", ladder.flaws.cannotBend);
         json.key("changes").array();
         for (const ChangeForecast& change : ladder.changes)
             json.object()
@@ -201,6 +207,10 @@ void planJson(Json& json, const PlanOut& out) {
         json.field("relation",
                    name.empty() ? english(out.squad->why().reason, out.plan.settings.unit) : name);
     }
+    json.key("bars_left_out").array();
+    for (const std::string& bar : out.barsLeftOut)
+        json.value(bar);
+    json.endArray().field("end", kilograms(out.plan.end.most));
     const auto related = out.related();
     json.key("loads").array();
     for (std::size_t i = 0; i < out.plan.loads.size(); ++i)

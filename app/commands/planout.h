@@ -18,6 +18,7 @@ namespace slopebook::app {
 struct PlanOut {
     std::string athlete, lift;
     answers::Plan plan;
+    std::vector<std::string> barsLeftOut = {}; ///< they do not go with the lift
     std::optional<Answer<answers::SquadRelation>> squad = {};
     std::optional<answers::PublishedRelation> published = {};
     std::optional<Answer<answers::History>> history = {};

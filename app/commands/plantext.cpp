@@ -74,8 +74,10 @@ std::string loadsText(const PlanOut& out) {
             percent = fixed(*load.percent, 0);
         if (load.percentInterval)
             percent += " (" + interval(*load.percentInterval, 0) + ")";
-        if (load.prediction)
+        if (load.prediction && load.prediction->low > 0)
             speed += " (" + interval(*load.prediction, 2) + ")";
+        else if (load.prediction)
+            speed += " (up to " + fixed(load.prediction->high, 2) + ")";
         if (!related.empty()) {
             relation = fixed(related[i].percent, 0);
             if (related[i].interval)
@@ -148,6 +150,8 @@ std::string ladderName(LadderForecast::Kind kind) {
         return "as last time";
     case LadderForecast::Kind::Even:
         return "even steps";
+    case LadderForecast::Kind::BestInSteps:
+        return "best without a great step";
     }
     return {};
 }
@@ -179,6 +183,7 @@ std::string nextText(const PlanOut& out) {
                                            {"1RM +/-"}};
     for (const Mass load : next->settings.checkLoads)
         columns.push_back({"at " + withUnit(kilograms(load), unit) + " +/-"});
+    columns.push_back({"beware", Align::Left});
     TextTable table(columns);
     for (const LadderForecast& ladder : next->ladders) {
         std::string loads;
@@ -188,13 +193,18 @@ std::string nextText(const PlanOut& out) {
                                      ladder.oneRm ? fixed(*ladder.oneRm * per, 1) : "unbounded"};
         for (const ChangeForecast& change : ladder.changes)
             row.push_back(fixed(change.reading, 3));
+        row.resize(columns.size() - 1);
+        row.push_back(flawsText(ladder.flaws, next->byOneRm));
         table.row(row);
     }
     std::string text = "Next test, " + std::to_string(next->settings.steps) +
                        " steps (expected half-widths; loads up to " +
                        withUnit(std::round(next->cap * 10) / 10, unit) + "):\n" + table.text();
+    if (const LadderFlaws& flaws = next->ladders.front().flaws; flaws.any())
+        text += "Beware of the first ladder: " + flawsText(flaws, next->byOneRm) +
+                "; no ladder without that was found under these settings\n";
     if (next->twoExtremesRatio)
-        text += "Two extremes against the best ladder: " + fixed(*next->twoExtremesRatio, 2) +
+        text += "Two extremes against the first ladder: " + fixed(*next->twoExtremesRatio, 2) +
                 " times the half-width\n";
     TextTable curve(std::vector<TextTable::Column>{
         {"ceiling (" + std::string(word(unit)) + ")"}, {"best"}, {"even steps"}});
@@ -241,6 +251,9 @@ std::string planText(const PlanOut& out) {
                     (p.oneRm->withMvt ? ", with the MVT's own SD)" : ", of the line alone)");
         text += "\n";
     }
+    for (const std::string& bar : out.barsLeftOut)
+        text += "Left out, for it does not go with this lift: " + bar + " (--on \"" + bar +
+                "\" takes it)\n";
     text += aimText(out.plan) + loadsText(out);
     if (out.squad && !*out.squad)
         text += "Relation: " + english(out.squad->why().reason, unit) + "\n";

@@ -30,8 +30,13 @@ void noteDevices(const Comparison& c, std::vector<Note>& notes) {
         notes.push_back({Note::Kind::DeviceCorrected,
                          {bias, std::sqrt(variance.value)},
                          "the later session's device reads " + signedFixed(bias, 3) +
-                             " m/s against the earlier one's: taken off, and its uncertainty (SE " +
+                             " m/s against the earlier one's: taken off its speeds, line and "
+                             "estimate here, and its uncertainty (SE " +
                              fixed(std::sqrt(variance.value), 3) + ") added to the readings"});
+        notes.insert(notes.end(), c.settings.ofTheDevice.begin(), c.settings.ofTheDevice.end());
+        return;
+    }
+    if (!c.settings.ofTheDevice.empty()) { // why a study there is corrects nothing here
         notes.insert(notes.end(), c.settings.ofTheDevice.begin(), c.settings.ofTheDevice.end());
         return;
     }

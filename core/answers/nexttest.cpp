@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace slopebook::answers {
 
@@ -28,6 +29,8 @@ struct Judge {
     bool byOneRm = true;
     double mvtVariance = 0;
 
+    /// What steps are measured against, kg.
+    double reference() const { return profile.oneRm ? profile.oneRm->estimate : profile.heaviest; }
     double knownDf() const {
         switch (settings.known) {
         case ScatterKnown::Pooled:
@@ -85,6 +88,7 @@ int distinctLoads(const Loads& loads) {
 LadderForecast forecast(const Judge& judge, Kind kind, Loads loads) {
     LadderForecast ladder{.kind = kind, .loads = std::move(loads)};
     ladder.distinct = distinctLoads(ladder.loads);
+    ladder.flaws = flawsOf(ladder.loads, judge.reference());
     const stats::Spread x = spreadOf(ladder.loads);
     if (judge.profile.oneRm) {
         ladder.heaviestPercent =
@@ -204,6 +208,15 @@ double rankOf(const LadderForecast& ladder, bool byOneRm) {
     return byOneRm ? ladder.oneRm.value_or(stats::infinity) : ladder.worstChange();
 }
 
+Loads bestInSteps(const Judge& judge, const Loads& candidates, int n) {
+    const auto criterion = judge.criterion(n, judge.byOneRm);
+    if (!criterion)
+        return {};
+    return bestWithoutFlaws(candidates, n, judge.reference(), [&](std::span<const double> kg) {
+        return (*criterion)(stats::spread(kg));
+    });
+}
+
 std::vector<LadderForecast> rankedLadders(const Judge& judge, const Loads& candidates) {
     const int n = judge.settings.steps;
     std::vector<LadderForecast> ladders = evenLadders(judge, candidates, n);
@@ -211,14 +224,18 @@ std::vector<LadderForecast> rankedLadders(const Judge& judge, const Loads& candi
         if (Loads loads = best(judge, candidates, n, forOneRm); !loads.empty())
             ladders.push_back(forecast(judge, forOneRm ? Kind::BestForOneRm : Kind::BestForChange,
                                        std::move(loads)));
+    if (Loads loads = bestInSteps(judge, candidates, n); !loads.empty())
+        ladders.push_back(forecast(judge, Kind::BestInSteps, std::move(loads)));
     ladders.push_back(forecast(judge, Kind::TwoExtremes, twoExtremes(candidates, n)));
     if (Loads loads = sameAsLast(judge.profile.session, candidates); loads.size() >= 2)
         ladders.push_back(forecast(judge, Kind::SameAsLast, std::move(loads)));
     std::stable_sort(ladders.begin(), ladders.end(),
                      [&](const LadderForecast& a, const LadderForecast& b) {
-                         const double first = rankOf(a, judge.byOneRm);
-                         const double second = rankOf(b, judge.byOneRm);
-                         return first != second ? first < second : a.kind < b.kind;
+                         const auto key = [&](const LadderForecast& each) {
+                             const double rank = rankOf(each, judge.byOneRm);
+                             return std::tuple{std::isinf(rank), each.flaws.any(), rank, each.kind};
+                         };
+                         return key(a) < key(b);
                      });
     // what was asked for by name stays, however it ranks
     while (ladders.size() > mostLadders) {
@@ -308,7 +325,8 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     open.ceiling.reset();
     const Loads all = buildableLoads(open, nearestExactMass(next.cap, MassUnit::Kilogram));
     double ceiling = stats::infinity;
-    for (const auto& bound : {settings.equipment.ceiling, settings.ceiling})
+    for (const auto& bound :
+         {settings.equipment.ceiling, lowest(settings.ceiling, settings.bounds)})
         if (bound)
             ceiling = std::min(ceiling, kilograms(*bound));
     Loads candidates;
@@ -323,12 +341,11 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     if (profile.oneRm && profile.oneRm->interval)
         next.oneRmNow = (profile.oneRm->interval->high - profile.oneRm->interval->low) / 2;
     next.ladders = rankedLadders(judge, candidates);
-    double bestRank = stats::infinity, extremesRank = stats::infinity;
-    for (const LadderForecast& ladder : next.ladders) {
-        bestRank = std::min(bestRank, rankOf(ladder, judge.byOneRm));
+    const double bestRank = rankOf(next.ladders.front(), judge.byOneRm);
+    double extremesRank = stats::infinity;
+    for (const LadderForecast& ladder : next.ladders)
         if (ladder.kind == Kind::TwoExtremes)
             extremesRank = rankOf(ladder, judge.byOneRm);
-    }
     if (std::isfinite(bestRank) && std::isfinite(extremesRank) && bestRank > 0)
         next.twoExtremesRatio = extremesRank / bestRank;
     next.curve = ceilingCurve(judge, all, ceiling);

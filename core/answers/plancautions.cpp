@@ -136,6 +136,8 @@ void sayCeiling(const Plan& plan, std::vector<Caution>& cautions) {
     }
     caution.text += "; the target is " + shown(plan.aim->low, unit);
     cautions.push_back(caution);
+    if (plan.cut && plan.end.ofTheAthlete())
+        return; // work at a load that may be the athlete's last is no way out
 
     cautions.push_back(
         {Kind::SpeedAtCeiling,
@@ -153,6 +155,43 @@ void sayCeiling(const Plan& plan, std::vector<Caution>& cautions) {
                         "or more reps of it, ending each set when speed has fallen by " +
                             fixed(loss, 0) + " % (about " + fixed(stop, 2) +
                             " m/s): more work, not more load"});
+}
+
+/// What sets the last load, where heavier ones could be built.
+Caution endOf(const Plan& plan) {
+    const PlanEnd& end = plan.end;
+    const std::string at = shown(end.kg, plan.settings.unit);
+    switch (end.kind) {
+    case PlanEnd::Kind::Interval:
+        return {Kind::EndsAtInterval,
+                {end.kg},
+                "the loads end at the upper end of the estimated 1RM (" + at + ")"};
+    case PlanEnd::Kind::Estimate:
+        return {Kind::EndsAtEstimate,
+                {end.kg},
+                "the loads end at the estimated 1RM (" + at + "), which has no interval"};
+    case PlanEnd::Kind::Speed:
+        return {Kind::EndsWithSpeed,
+                {end.kg},
+                "the loads end where the line gives no speed any more (" + at + ")"};
+    case PlanEnd::Kind::Ladder: {
+        const double heaviest = plan.profile.heaviest;
+        return {Kind::EndsBeyondLadder,
+                {heaviest},
+                "without an estimated 1RM the loads end a quarter beyond the heaviest load lifted "
+                "(" +
+                    shown(heaviest, plan.settings.unit) + ")"};
+    }
+    case PlanEnd::Kind::Block:
+        return {.kind = Kind::EndsAtBlock,
+                .figures = {end.kg},
+                .text = "the loads keep to the ceiling of the block " + end.name + " (" + at + ")",
+                .block = end.name};
+    case PlanEnd::Kind::NotLifted:
+        break;
+    }
+    return {
+        Kind::EndsUnderFailure, {end.kg}, "the loads stay under " + at + ", which was not lifted"};
 }
 
 void sayRestrictedFlow(const Plan& plan, const stats::Interval& window,
@@ -174,6 +213,8 @@ std::vector<Caution> cautionsOf(const Plan& plan) {
     sayLine(plan, cautions);
     if (!plan.chosen.empty())
         sayChosen(plan, cautions);
+    if (plan.cut)
+        cautions.push_back(endOf(plan));
     if (plan.aim) {
         const double heaviest = kilograms(plan.loads.back().built.exact);
         const double lightest = kilograms(plan.loads.front().built.exact);

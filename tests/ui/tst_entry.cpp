@@ -329,6 +329,43 @@ private Q_SLOTS:
                  qPrintable(answer()));
     }
 
+    // The season's ladder goes on to 60, 70 and 82.5 kg; the block that holds today has no more
+    // than 50.
+    void noLoadAboveTheBlocksCeilingIsOffered() {
+        m_book->addBlock({.name = "Spring flood",
+                          .first = day(2026, 3, 1),
+                          .last = day(2026, 3, 31),
+                          .ceiling = Mass{50'000}});
+        const auto* next = m_page->findChild<QLabel*>(QStringLiteral("nextLoad"));
+        QVERIFY2(next->text().contains(QStringLiteral("40\u00a0kg")), qPrintable(next->text()));
+        type(QStringLiteral("40 1.11"));
+        QVERIFY2(next->text().startsWith(QStringLiteral("No next load")) &&
+                     next->text().contains(QStringLiteral("ceiling of 50\u00a0kg")),
+                 qPrintable(next->text()));
+        QCOMPARE(m_page->ladder().nextRow(), -1);
+        QTest::keyClick(line(), Qt::Key_Up);
+        QVERIFY(line()->text().isEmpty());
+        QVERIFY2(answer().contains(QStringLiteral("block's ceiling of 50\u00a0kg")),
+                 qPrintable(answer()));
+        // A forgotten load is not taken for one above it, and what is typed is taken.
+        type(QStringLiteral("0.88 0.87"));
+        QVERIFY2(!answer().contains(QStringLiteral("60\u00a0kg")), qPrintable(answer()));
+        QTest::keyClick(line(), Qt::Key_Escape);
+        line()->clear();
+        type(QStringLiteral("60 0.88"));
+        QCOMPARE(setsOnDisk().size(), 2U);
+        // Where the ceiling is the next load itself, that may be used.
+        const auto blocks = m_book->log().blocks();
+        Block higher = blocks.back().value;
+        for (const auto& each : blocks)
+            if (each.value.name == "Spring flood") {
+                higher = each.value;
+                higher.ceiling = Mass{70'000};
+                m_book->changeBlock(each.id, higher);
+            }
+        QVERIFY2(next->text().contains(QStringLiteral("70\u00a0kg")), qPrintable(next->text()));
+    }
+
     void noEstimateInLargeTypeFromALineThatCannotBoundIt() {
         for (const char* set : {"40 1.00", "50 0.99", "60 0.96"})
             type(QString::fromLatin1(set));

@@ -177,8 +177,10 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
         }
         if (const auto* asked = std::get_if<LineQuestion>(&read)) {
             const bool forgotten = asked->kind == LineQuestion::Kind::Load;
-            const auto next =
+            auto next =
                 forgotten && lines.size() == 1 ? nextLoad(m_today, m_lastTime) : std::nullopt;
+            if (next && m_ceiling && *next > *m_ceiling)
+                next.reset();
             meant << (next ? massText(*next, m_unit) + unitName(m_unit) + QLatin1Char(' ') + line
                            : QString::fromStdU16String(asked->meant));
             if (question.isEmpty()) {
@@ -230,6 +232,12 @@ void EntryLine::step(int direction) {
             return; // speeds are there already: the keys would only lose them
         load = direction > 0 ? loadAfter(std::get<Mass>(from), m_today, m_lastTime)
                              : loadBefore(std::get<Mass>(from), m_lastTime);
+    }
+    if (direction > 0 && load && m_ceiling && *load > *m_ceiling) {
+        say(tr("%1 is above the block's ceiling of %2: type it if it is meant.")
+                .arg(massWithUnit(*load, m_unit), massWithUnit(*m_ceiling, m_unit)),
+            false);
+        return;
     }
     if (direction > 0 && load && !notAbove(load, m_limit, m_maxima)) {
         say(tr("%1 is above the estimated 1RM of %2: type it if it is meant.")

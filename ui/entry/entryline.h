@@ -47,6 +47,8 @@ public:
     /// What a maximum is estimated at, and the loads last lifted as one: the up key goes no
     /// further.
     void setLimit(std::optional<Mass> limit, std::vector<Mass> maxima);
+    /// The block's ceiling on that day: neither does it go beyond this one.
+    void setCeiling(std::optional<Mass> ceiling) { m_ceiling = ceiling; }
     /// Asked of each set before it is taken: a question, or nothing where it is easy to believe.
     void setDoubts(std::function<QString(const Set&)> doubts) { m_doubts = std::move(doubts); }
     /// A sentence below the line: something else of the page went wrong.
@@ -78,7 +80,7 @@ private:
     QLabel* m_answer;
     QString m_words; ///< of the answer, without its mark
     std::vector<Mass> m_today, m_lastTime, m_maxima;
-    std::optional<Mass> m_limit;
+    std::optional<Mass> m_limit, m_ceiling;
     std::function<QString(const Set&)> m_doubts;
     QStringList m_meant;    ///< lines as probably meant, while a question stands
     bool m_doubted = false; ///< that question was whether what was typed is to be believed

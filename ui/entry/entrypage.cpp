@@ -61,6 +61,9 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
 
 // Never a load above the estimate, unless it was lifted as a maximum before, and then it says so.
 QString nextText(const SessionView& view, LoadUnit unit) {
+    if (view.overCeiling)
+        return EntryPage::tr("No next load: the ladder's is above\nthe block's ceiling of %1")
+            .arg(massWithUnit(view.ceiling->load, unit));
     if (view.nextHeldBack)
         return EntryPage::tr("No next load: the ladder's\nis above the estimated 1RM");
     if (!view.next)
@@ -84,7 +87,7 @@ QWidget* column(QLabel* title, QWidget* table, QLayout* below) {
 } // namespace
 
 EntryPage::EntryPage(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook) {
+    : TaskPage(parent), m_logbook(logbook), m_today(today) {
     build(today);
     connectParts();
     setAthleteAndLift(std::nullopt, std::nullopt);
@@ -279,7 +282,8 @@ void EntryPage::reload() {
             return;
         }
         showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session(),
-                             m_logbook.loadUnit(), m_earlier->value()));
+                             m_logbook.loadUnit(), m_earlier->value(),
+                             m_today ? std::optional(m_today()) : std::nullopt));
     } catch (const std::exception& error) {
         showNothing(said(error));
     }
@@ -306,6 +310,7 @@ void EntryPage::showView(const SessionView& view) {
     m_next->setText(nextText(view, m_logbook.loadUnit()));
     m_line->setLoads(view.loadsToday(), view.loadsLast());
     m_line->setLimit(view.limit, view.maximaLast());
+    m_line->setCeiling(view.ceiling ? std::optional(view.ceiling->load) : std::nullopt);
     m_chart->setData(view.chart);
     m_figures->showProfile(view.session, view.profile);
     m_chart->setSpokenText(m_figures->sentence());

@@ -69,6 +69,7 @@ private:
     std::optional<SetId> currentSet() const;
 
     Logbook& m_logbook;
+    std::function<Date()> m_today;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
     std::optional<SessionView> m_view;

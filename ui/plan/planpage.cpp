@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plan/planpage.h"
 
+#include "core/answers/barfit.h"
 #include "core/model/errors.h"
 #include "ui/plan/equipmentdialog.h"
 #include "ui/plan/nexttestpane.h"
@@ -153,9 +154,13 @@ void PlanPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
 void PlanPage::read() {
     m_about.reset();
     m_equipment = m_logbook.log().equipment();
-    m_form->setEquipment(m_equipment);
+    m_lifts.clear();
+    for (const auto& lift : m_logbook.log().lifts())
+        m_lifts.push_back(lift.value.name);
     if (m_athlete && m_lift)
         m_about = background(m_logbook.log(), *m_athlete, *m_lift);
+    m_form->setLift(m_about ? m_about->lift.value.name : std::string(), m_lifts);
+    m_form->setEquipment(m_equipment);
     m_form->setSessions(m_about ? m_about->sessions : std::vector<LiftSession>{});
     readRelations();
 }
@@ -197,7 +202,12 @@ void PlanPage::ask() {
         const auto equipment = chosenEquipment();
         if (!equipment)
             return showReason(tr("Make a set of equipment first: the bars and plates at hand."));
+        m_day = planDay(m_logbook.log(), *m_about, *session,
+                        m_today ? std::optional(m_today()) : std::nullopt);
+        if (m_day.notPossible)
+            return showReason(asSentence(noAnswerText(*m_day.notPossible)));
         auto settings = planSettings(m_logbook.context(*m_lift), *m_about, *session, *equipment);
+        settings.bounds = m_day.bounds;
         settings.target = m_choice.target;
         settings.lossPercent = m_choice.lossPercent;
         settings.ceiling = m_choice.ceiling;
@@ -228,9 +238,10 @@ std::optional<Equipment> PlanPage::chosenEquipment() const {
         m_equipment, [this](const auto& each) { return each.id == m_choice.equipment; });
     if (found == m_equipment.end())
         return std::nullopt;
-    return m_choice.bar && *m_choice.bar < found->value.bars.size()
-               ? answers::onBar(found->value, *m_choice.bar)
-               : found->value;
+    if (m_choice.bar && *m_choice.bar < found->value.bars.size())
+        return answers::onBar(found->value, *m_choice.bar);
+    return m_about ? answers::onFittingBars(found->value, m_about->lift.value.name, m_lifts)
+                   : found->value;
 }
 
 void PlanPage::askNextTest() {
@@ -245,6 +256,7 @@ void PlanPage::askNextTest() {
                  .profile = &*m_profile,
                  .equipment = *equipment,
                  .ceiling = m_choice.ceiling,
+                 .bounds = m_day.bounds,
                  .unit = m_choice.unit});
 }
 

@@ -69,6 +69,8 @@ private:
     std::vector<Stored<EquipmentId, Equipment>> m_equipment;
     std::optional<answers::Profile> m_profile;
     PlanChoice m_choice;
+    PlanDay m_day;                    ///< that is planned for
+    std::vector<std::string> m_lifts; ///< names of all that the log holds
 
     PlanForm* m_form;
     QTabWidget* m_tabs;

@@ -96,6 +96,8 @@ QString percentText(const answers::PlannedLoad& load) {
 
 QString speedText(const answers::PlannedLoad& load) {
     const QString speed = Plan::tr("%1 m/s").arg(number(load.velocity, 2));
+    if (load.prediction && !(load.prediction->low > 0))
+        return Plan::tr("%1 (up to %2)").arg(speed, number(load.prediction->high, 2));
     return load.prediction ? Plan::tr("%1 (%2)").arg(speed, rangeText(*load.prediction, 2)) : speed;
 }
 
@@ -179,8 +181,21 @@ QString ladderName(answers::LadderForecast::Kind kind) {
         return Plan::tr("as last time");
     case Kind::Even:
         return Plan::tr("even steps");
+    case Kind::BestInSteps:
+        return Plan::tr("best without a great step");
     }
     return {};
+}
+
+QString flawsText(const answers::LadderFlaws& flaws, bool ofOneRm) {
+    QStringList parts;
+    if (flaws.greatStep)
+        parts << (ofOneRm ? Plan::tr("a step of %1 % of the 1RM")
+                          : Plan::tr("a step of %1 % of the heaviest load lifted"))
+                     .arg(number(flaws.stepPercent, 0));
+    if (flaws.cannotBend)
+        parts << Plan::tr("too few spread loads to show a bend");
+    return parts.join(u"; "_s);
 }
 
 QString ladderLoads(const answers::LadderForecast& ladder, LoadUnit unit) {

@@ -42,6 +42,8 @@ QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit
 QStringList restrictedFlowTexts();
 
 QString ladderName(answers::LadderForecast::Kind kind);
+/// "a step of 69 % of the 1RM; too few spread loads to show a bend"; empty where there is none.
+QString flawsText(const answers::LadderFlaws& flaws, bool ofOneRm);
 QString ladderLoads(const answers::LadderForecast& ladder, LoadUnit unit);
 /// What it would take to read a change of the smallest that matters at that load.
 QString settledText(const SettledAt& settled, LoadUnit unit);

@@ -38,8 +38,8 @@ QString typingHelp() {
                  Help::tr("A load is in the unit chosen under View; <code>60kg</code> and "
                           "<code>135lb</code> say their own."),
                  Help::tr("Up puts the next load there: the ladder of last time, above its top the "
-                          "same rise again, never above the estimated 1RM unless last time it was "
-                          "a true maximum. Down steps back."),
+                          "same rise again, never above the block's ceiling, nor above the "
+                          "estimated 1RM unless last time it was a true maximum. Down steps back."),
                  Help::tr("<code>92.5! 0.18</code>: a successful true maximum, one rep."),
                  Help::tr("<code>60 0.92 0.71x # slipped</code>: the second rep is left out; what "
                           "follows # is the note and the reason. It stays in the log and is drawn "
@@ -125,7 +125,10 @@ QString methodHelp() {
                     "at "
                     "hand can make, under a ceiling, with the expected speed and the speed to stop "
                     "at for a chosen velocity loss [7], and ranks ladders for the next test by how "
-                    "narrow they would make the interval. Light loads with restricted flow [8] "
+                    "narrow they would make the interval, behind the others those with one great "
+                    "step or without the loads to show a bend. Loads end at the upper end of the "
+                    "estimated 1RM, under the block's ceiling, and a line that does not bound a "
+                    "maximum gives no plan. Light loads with restricted flow [8] "
                     "carry their cautions. An athlete's short session may borrow from earlier ones "
                     "by a mixed model; that line is shown beside the session's own, never "
                     "instead.")});

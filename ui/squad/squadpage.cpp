@@ -6,6 +6,7 @@
 #include "ui/shell/paperwork.h"
 #include "ui/shell/rowtable.h"
 #include "ui/squad/periodchooser.h"
+#include "ui/squad/squaddefaults.h"
 #include "ui/squad/squadprint.h"
 #include "ui/squad/squadrows.h"
 #include "ui/wording.h"
@@ -186,22 +187,21 @@ void SquadPage::reload() {
     ask();
 }
 
-// The last two blocks that hold tests of the lift; without blocks, the first and the last test day.
 void SquadPage::chooseDefaults() {
     const auto blocks = m_logbook.log().blocks();
-    const auto days = m_logbook.context(*m_lift).days;
-    if (!days)
+    const auto& days = m_logbook.context(*m_lift).days;
+    if (days.empty())
         return;
-    std::vector<std::size_t> used;
-    for (std::size_t i = 0; i < blocks.size(); ++i)
-        if (blocks[i].value.first <= days->second && days->first <= blocks[i].value.last)
-            used.push_back(i);
-    if (used.size() >= 2) {
-        m_from->chooseBlock(used[used.size() - 2]);
-        m_to->chooseBlock(used.back());
-    } else {
-        m_from->chooseDate(days->first, 14);
-        m_to->chooseDate(days->second, 14);
+    if (const auto two = lastTwoBlocks(blocks, days)) {
+        m_from->chooseBlock(two->first);
+        m_to->chooseBlock(two->second);
+    } else if (const auto dates = lastTwoTestDays(days)) {
+        m_from->chooseDate(dates->earlier, dates->within);
+        m_to->chooseDate(dates->later, dates->within);
+    } else { // nobody was tested twice
+        const auto [first, last] = std::ranges::minmax(days, {}, &TestDay::date);
+        m_from->chooseDate(first.date, 0);
+        m_to->chooseDate(last.date, 0);
     }
     m_chosen = true;
 }

@@ -74,6 +74,22 @@ inline constexpr std::array answers{
     translate("Phrases", "speed does not fall as load rises, so no load belongs to a speed"),
     translate("Phrases", "the line starts at V0 = %1 m/s: %2 m/s is not reached at any load"),
     translate("Phrases", "no load can be built under that ceiling"),
+    translate("Phrases", "every load that can be built is too heavy for this athlete"),
+    translate("Phrases", "the slope is not certain enough to bound the estimated 1RM, so nothing "
+                         "is planned from this line: lift loads further apart, and heavier ones"),
+    translate("Phrases", "the heaviest load lifted is %1 % of the 1RM that the line would read: "
+                         "nothing is planned from so far away; lift heavier loads first"),
+    translate("Phrases", "two loads, the heavier under half of the 1RM that their line would read: "
+                         "lift a third, heavier load before planning from it"),
+    translate("Phrases", "the interval of the estimated 1RM is wider than the estimate itself: "
+                         "nothing is planned from it; lift loads further apart, and heavier ones"),
+    translate("Phrases", "the aim lies above the estimated 1RM: no load is planned there"),
+    translate("Phrases",
+              "the aim lies beyond where the line gives any speed: no load is planned there"),
+    translate("Phrases", "the aim lies more than a quarter beyond the heaviest load lifted: test "
+                         "heavier loads first"),
+    translate("Phrases", "the aim lies above the upper end of the estimated 1RM's interval: no "
+                         "load is planned there"),
     translate("Phrases", "equipment that makes more than %1 loads"),
     translate("Phrases", "fewer kinds of plates and masses in one set of equipment"),
     translate("Phrases", "a confidence level between 0.5 and 1"),

@@ -20,6 +20,8 @@ inline constexpr std::array questions{
     translate("Phrases",
               "a test that attempts of %1 belong to: the log is damaged, and the test is "
               "not in it any more"),
+    translate("Phrases", "the lift was not possible that day (%1)"),
+    translate("Phrases", "the lift was not possible that day (%1): %2"),
     translate("Phrases", "a date such as 2026-03-14"),
     translate("Phrases", "a date such as 2026-03-14, or a block: %1"),
     translate("Phrases", "\"%1\" cannot be written."),
