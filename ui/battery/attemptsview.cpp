@@ -21,8 +21,8 @@
 
 namespace slopebook::ui {
 
-AttemptsView::AttemptsView(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : QWidget(parent), m_logbook(logbook), m_today(std::move(today)) {
+AttemptsView::AttemptsView(Logbook& logbook, Clock clock, QWidget* parent)
+    : QWidget(parent), m_logbook(logbook), m_clock(std::move(clock)) {
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildSession());
     layout->addWidget(buildContext());
@@ -156,14 +156,14 @@ void AttemptsView::newSession() {
             return;
         // The day's lifts and jumps are one session: one that has no attempts yet is taken.
         for (const BatterySession& one : m_sessions)
-            if (one.date == m_today() && one.battery.empty()) {
+            if (one.date == m_clock.today() && one.battery.empty()) {
                 showSession(one.session);
                 takeContextOver(one.session);
                 return;
             }
         SessionHead head;
         head.athlete = *m_athlete;
-        head.date = m_today();
+        head.date = m_clock.today();
         head.ordinal = nextOrdinal(m_logbook.log(), *m_athlete, head.date);
         const SessionId made = m_logbook.addSession(head);
         reload();

@@ -6,6 +6,7 @@
 #include "ui/compare/texttable.h"
 #include "ui/edits/logbook.h"
 #include "ui/questions/batteryquestions.h"
+#include "ui/shell/clock.h"
 
 #include <QWidget>
 
@@ -22,7 +23,7 @@ namespace slopebook::ui {
 class AttemptsView final : public QWidget {
     Q_OBJECT
 public:
-    AttemptsView(Logbook& logbook, std::function<Date()> today, QWidget* parent = nullptr);
+    AttemptsView(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
 
     void setAthlete(std::optional<AthleteId> athlete);
     void reload();
@@ -86,7 +87,7 @@ private:
     void guarded(const std::function<void()>& work);
 
     Logbook& m_logbook;
-    std::function<Date()> m_today;
+    Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::vector<BatterySession> m_sessions; ///< newest first
     std::vector<OfferedTest> m_offered;

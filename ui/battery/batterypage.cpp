@@ -9,8 +9,8 @@
 
 namespace slopebook::ui {
 
-BatteryPage::BatteryPage(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_attempts(new AttemptsView(logbook, std::move(today))),
+BatteryPage::BatteryPage(Logbook& logbook, Clock clock, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_attempts(new AttemptsView(logbook, std::move(clock))),
       m_beforeAfter(new BeforeAfterView(logbook)), m_tabs(new QTabWidget) {
     m_tabs->setDocumentMode(true);
     m_tabs->addTab(m_attempts, tr("Attempts of a session"));

@@ -4,6 +4,7 @@
 
 #include "ui/battery/attemptsview.h"
 #include "ui/battery/beforeafterview.h"
+#include "ui/shell/clock.h"
 #include "ui/shell/taskpage.h"
 
 class QTabWidget;
@@ -15,7 +16,7 @@ class TraceDialog;
 class BatteryPage final : public TaskPage, public Prints {
     Q_OBJECT
 public:
-    BatteryPage(Logbook& logbook, std::function<Date()> today, QWidget* parent = nullptr);
+    BatteryPage(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;

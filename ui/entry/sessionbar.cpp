@@ -25,6 +25,9 @@ namespace slopebook::ui {
 
 namespace {
 constexpr int addDeviceItem = -1; // no device of a log has this key
+// The longest break within one session: what was lifted before midnight and after it with no more
+// between is one session, of the day that it began on.
+constexpr std::chrono::hours longestBreak{2};
 
 void addLabelled(QHBoxLayout* row, const QString& label, QWidget* field, int stretch) {
     auto* caption = new QLabel(label);
@@ -37,8 +40,8 @@ void addLabelled(QHBoxLayout* row, const QString& label, QWidget* field, int str
 }
 } // namespace
 
-SessionBar::SessionBar(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : QWidget(parent), m_logbook(logbook), m_today(std::move(today)) {
+SessionBar::SessionBar(Logbook& logbook, Clock clock, QWidget* parent)
+    : QWidget(parent), m_logbook(logbook), m_clock(std::move(clock)) {
     build();
     connectFields();
     setAthlete(std::nullopt);
@@ -48,7 +51,7 @@ void SessionBar::build() {
     m_sessions = new QComboBox;
     m_sessions->setObjectName(QStringLiteral("sessions"));
     m_sessions->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_date = new DayEdit(m_today());
+    m_date = new DayEdit(m_clock.today());
     m_device = new QComboBox;
     m_device->setMinimumContentsLength(7);
     m_place = new QLineEdit;
@@ -122,20 +125,62 @@ void SessionBar::setAthlete(std::optional<AthleteId> athlete) {
     m_athlete = athlete;
     setEnabled(athlete.has_value());
     fillDevices();
-    setSession(latestToday());
+    setSession(sessionToGoOn());
+    m_asTodays = m_session.has_value();
 }
 
-std::optional<SessionId> SessionBar::latestToday() const {
-    std::optional<SessionId> latest;
+/// The latest of today, else the one that was begun before midnight and is being lifted.
+std::optional<SessionId> SessionBar::sessionToGoOn() const {
+    std::optional<SessionId> latest, lifted;
     if (m_athlete)
-        for (const auto& session : m_logbook.log().sessions(*m_athlete))
-            if (session.value.date == m_today())
+        for (const auto& session : m_logbook.log().sessions(*m_athlete)) {
+            if (session.value.date == m_clock.today())
                 latest = session.id;
-    return latest;
+            if (isBeingLifted(session.id))
+                lifted = session.id;
+        }
+    return latest ? latest : lifted;
+}
+
+bool SessionBar::isBeingLifted(SessionId session) const {
+    const auto last = m_lifted.find(session);
+    return last != m_lifted.end() && m_clock.seconds() - last->second < longestBreak;
+}
+
+void SessionBar::setTaken() {
+    if (m_session && m_asTodays)
+        m_lifted[*m_session] = m_clock.seconds();
+}
+
+void SessionBar::lookAtTheDay() {
+    const Date today = m_clock.today();
+    if (!m_athlete || today == m_shownDay)
+        return;
+    const Date before = m_shownDay;
+    if (!m_session) {
+        if (modelDate(m_date->date()) != before)
+            return; // the coach's own day
+        m_filling = true;
+        m_date->setDate(qtDate(today));
+        m_filling = false;
+        m_shownDay = today;
+        Q_EMIT dayTurned(tr("A new day: the session is dated %1.").arg(dateText(today)));
+        return;
+    }
+    if (!m_asTodays || isBeingLifted(*m_session))
+        return;
+    setSession(sessionToGoOn());
+    m_asTodays = m_session.has_value();
+    Q_EMIT dayTurned(m_session
+                         ? tr("A new day: the session of %1 is shown.").arg(dateText(today))
+                         : tr("A new day: the next set begins a session of %1. The session of %2 "
+                              "stands in the list.")
+                               .arg(dateText(today), dateText(before)));
 }
 
 void SessionBar::reload(std::optional<SessionId> wanted) {
     const auto before = m_session;
+    const Date dayBefore = m_shownDay;
     if (!m_session)
         m_session = wanted;
     fillDevices();
@@ -144,6 +189,8 @@ void SessionBar::reload(std::optional<SessionId> wanted) {
         showHead(m_logbook.log().session(*m_session).head.value);
     else if (before)
         showNew();
+    if (m_session != before || m_shownDay != dayBefore)
+        m_asTodays = m_session && m_shownDay == m_clock.today();
     fitButtons();
     if (before != m_session)
         Q_EMIT sessionChanged();
@@ -157,6 +204,7 @@ void SessionBar::setSession(std::optional<SessionId> session) {
         showHead(m_logbook.log().session(*m_session).head.value);
     else
         showNew();
+    m_asTodays = m_session && m_shownDay == m_clock.today();
     fitButtons();
     if (before != m_session)
         Q_EMIT sessionChanged();
@@ -202,6 +250,7 @@ void SessionBar::fillDevices() {
 
 void SessionBar::showHead(const SessionHead& head) {
     m_filling = true;
+    m_shownDay = head.date;
     m_date->setDate(qtDate(head.date));
     m_device->setCurrentIndex(
         head.device ? std::max(0, m_device->findData(qint64(raw(*head.device)))) : 0);
@@ -213,7 +262,7 @@ void SessionBar::showHead(const SessionHead& head) {
 
 void SessionBar::showNew() {
     SessionHead head;
-    head.date = m_today();
+    head.date = m_clock.today();
     std::optional<Mass> lastMass;
     const auto sessions = m_athlete ? m_logbook.log().sessions(*m_athlete)
                                     : std::vector<Stored<SessionId, SessionHead>>{};
@@ -258,10 +307,13 @@ SessionHead SessionBar::typedHead() const {
 std::optional<SessionId> SessionBar::start() {
     if (!m_athlete)
         return std::nullopt;
+    lookAtTheDay();
     try {
         const SessionId made = m_logbook.addSession(typedHead());
         if (m_session != made) // the edit has shown it already
             setSession(made);
+        m_asTodays = m_shownDay == m_clock.today();
+        setTaken();
         Q_EMIT started();
         return made;
     } catch (const std::exception& error) {

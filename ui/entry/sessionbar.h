@@ -3,10 +3,11 @@
 #pragma once
 
 #include "ui/edits/logbook.h"
+#include "ui/shell/clock.h"
 
 #include <QWidget>
 
-#include <functional>
+#include <map>
 #include <optional>
 
 class QComboBox;
@@ -20,7 +21,7 @@ namespace slopebook::ui {
 class SessionBar final : public QWidget {
     Q_OBJECT
 public:
-    SessionBar(Logbook& logbook, std::function<Date()> today, QWidget* parent = nullptr);
+    SessionBar(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
 
     void setAthlete(std::optional<AthleteId> athlete);
     /// Reads sessions and devices afresh; keeps the session that is shown where it still stands,
@@ -33,12 +34,20 @@ public:
     /// Makes the session that stands in the fields; nothing, and the reason below them, where that
     /// cannot be.
     std::optional<SessionId> start();
+    /// A set has just been taken into the session that is shown: it is being lifted.
+    void setTaken();
+    /// To be asked often, and before anything is written: where the day has turned since, what was
+    /// shown as today's gives way to the new day (dayTurned). A session begun before midnight stays
+    /// while it is being lifted, and what the coach chose or typed stays anyhow.
+    void lookAtTheDay();
 
 Q_SIGNALS:
     void sessionChanged();
     void started();
     void detailsWanted();
     void problem(const QString& why);
+    /// What is typed next belongs to another day than what was shown; a sentence for the coach.
+    void dayTurned(const QString& words);
 
 protected:
     bool eventFilter(QObject* field, QEvent* event) override;
@@ -56,12 +65,16 @@ private:
     void addDevice();
     void chosen(int index);
     void goOn(QObject* from);
-    std::optional<SessionId> latestToday() const;
+    std::optional<SessionId> sessionToGoOn() const;
+    bool isBeingLifted(SessionId session) const;
 
     Logbook& m_logbook;
-    std::function<Date()> m_today;
+    Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::optional<SessionId> m_session;
+    std::map<SessionId, std::chrono::sys_seconds> m_lifted; ///< when a set of each was taken last
+    Date m_shownDay{};       ///< of the session that is shown, or as a new one was offered it
+    bool m_asTodays = false; ///< the session is shown because it was that day's
     bool m_filling = false;
     QComboBox* m_sessions;
     QDateEdit* m_date;

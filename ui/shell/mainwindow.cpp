@@ -156,7 +156,7 @@ void MainWindow::openSample() {
 void MainWindow::adopt(OpenedLog opened) {
     opened.logbook->setLoadUnit(m_surroundings.settings.unit);
     opened.logbook->setRepeatDays(m_surroundings.settings.repeatDays);
-    auto* fresh = new Workspace(std::move(opened), m_surroundings.today);
+    auto* fresh = new Workspace(std::move(opened), m_surroundings.clock);
     delete m_workspace;
     m_workspace = fresh;
     m_stack->addWidget(fresh);

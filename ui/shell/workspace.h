@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/importing/importmaps.h"
+#include "ui/shell/clock.h"
 #include "ui/shell/openlog.h"
 #include "ui/shell/taskpage.h"
 
@@ -24,7 +25,7 @@ class NameCombo;
 class Workspace final : public QWidget {
     Q_OBJECT
 public:
-    Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent = nullptr);
+    Workspace(OpenedLog opened, Clock clock, QWidget* parent = nullptr);
     ~Workspace() override;
     /// Hands over the open log with its undo; the workspace is of no more use then.
     OpenedLog giveUpLog();
@@ -82,16 +83,18 @@ private:
     void tellPages();
     void changed(Logbook::What what, qint64 session);
     void catchUp(TaskPage* page);
+    void lookAround();
     void guarded(const std::function<void()>& work);
 
     std::unique_ptr<Logbook> m_logbook;
-    std::function<Date()> m_today;
+    Clock m_clock;
     NameCombo* m_athlete;
     NameCombo* m_lift;
     QLabel* m_message;
     QTimer* m_messageEnd;
     MessageBar* m_bar;
     bool m_damaged = false;
+    Date m_day{}; ///< when the pages were last told of it
     QTabWidget* m_tabs;
     EntryPage* m_entry = nullptr;
     std::set<TaskPage*> m_behind; ///< hidden pages that have not heard of a change or a choice yet
