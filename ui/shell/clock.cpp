@@ -13,8 +13,8 @@ std::chrono::sys_seconds Clock::seconds() const {
     return std::chrono::sys_seconds{std::chrono::seconds{now().toSecsSinceEpoch()}};
 }
 
-QDateTime Clock::noonOf(Date day) {
-    return QDateTime(qtDate(day), QTime(12, 0));
+QDateTime Clock::noonOf(Date date) {
+    return QDateTime(qtDate(date), QTime(12, 0));
 }
 
 } // namespace slopebook::ui

@@ -21,9 +21,9 @@ public:
     /// now: local time.
     explicit Clock(std::function<QDateTime()> now) : m_now(std::move(now)) {}
     /// Of what knows the day alone: noon of it.
-    template <std::invocable Today>
-    requires std::same_as<std::invoke_result_t<Today>, Date> Clock(Today today)
-        : m_now([today = std::move(today)] { return noonOf(today()); }) {}
+    template <std::invocable Day>
+    requires std::same_as<std::invoke_result_t<Day>, Date> Clock(Day day)
+        : m_now([day = std::move(day)] { return noonOf(day()); }) {}
 
     explicit operator bool() const { return m_now != nullptr; }
     QDateTime now() const { return m_now(); }
@@ -32,7 +32,7 @@ public:
     std::chrono::sys_seconds seconds() const;
 
 private:
-    static QDateTime noonOf(Date day);
+    static QDateTime noonOf(Date date);
 
     std::function<QDateTime()> m_now;
 };
