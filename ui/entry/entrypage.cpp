@@ -210,6 +210,7 @@ void EntryPage::connectParts() {
     // Beside the line it may be gone with the next key, and in the window after a while.
     connect(m_bar, &SessionBar::dayTurned, m_line, &EntryLine::showProblem);
     connect(m_bar, &SessionBar::dayTurned, this, &TaskPage::message);
+    connect(m_bar, &SessionBar::news, this, &TaskPage::message);
     connect(m_sets, &SetModel::refused, m_line, &EntryLine::showProblem);
     connect(static_cast<SetDelegate*>(m_setTable->itemDelegate()), &SetDelegate::problem, m_line,
             &EntryLine::showProblem);
@@ -251,6 +252,7 @@ void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optiona
         m_bar->setAthlete(athlete);
         m_rest->setAthlete(athlete);
     }
+    m_bar->setLift(lift);
     m_line->setEnabled(athlete && lift);
     m_line->showHelp();
     reload();

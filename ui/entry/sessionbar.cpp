@@ -5,6 +5,7 @@
 #include "ui/entry/setwords.h"
 #include "ui/records/dayedit.h"
 #include "ui/records/devicesdialog.h"
+#include "ui/records/sessionchange.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/said.h"
 #include "ui/shell/fingers.h"
@@ -83,13 +84,19 @@ void SessionBar::build() {
 void SessionBar::connectFields() {
     connect(m_sessions, &QComboBox::activated, this, &SessionBar::chosen);
     connect(m_device, &QComboBox::activated, this, [this] {
-        if (m_device->currentData() == addDeviceItem)
-            addDevice();
-        commit();
+        if (m_device->currentData() == addDeviceItem && !addDevice())
+            return;
+        m_lastDevice = m_device->currentData();
+        saveDevice();
     });
-    connect(m_date, &QDateEdit::editingFinished, this, &SessionBar::commit);
-    connect(m_place, &QLineEdit::editingFinished, this, &SessionBar::commit);
-    connect(m_bodyMass, &QLineEdit::editingFinished, this, &SessionBar::commit);
+    connect(m_date, &QDateEdit::editingFinished, this, &SessionBar::saveDate);
+    connect(m_date, &DayEdit::refused, this, [this](const QString& why) {
+        if (m_session) // its day is the one that stands in the log
+            m_date->takeBack();
+        Q_EMIT problem(why);
+    });
+    connect(m_place, &QLineEdit::editingFinished, this, &SessionBar::savePlace);
+    connect(m_bodyMass, &QLineEdit::editingFinished, this, &SessionBar::saveBodyMass);
     connect(m_start, &QPushButton::clicked, this, &SessionBar::start);
     connect(m_details, &QPushButton::clicked, this, &SessionBar::detailsWanted);
     for (QWidget* field : std::array<QWidget*, 4>{m_date, m_device, m_place, m_bodyMass})
@@ -107,6 +114,11 @@ bool SessionBar::eventFilter(QObject* field, QEvent* event) {
 }
 
 void SessionBar::goOn(QObject* from) {
+    if (from == m_date && !m_date->take()) {
+        Q_EMIT problem(m_date->problem());
+        m_date->selectAll();
+        return;
+    }
     const std::array<QWidget*, 4> order{m_date, m_device, m_place, m_bodyMass};
     const auto at = std::find(order.begin(), order.end(), from);
     if (at + 1 != order.end()) {
@@ -117,7 +129,7 @@ void SessionBar::goOn(QObject* from) {
         start();
         return;
     }
-    commit();
+    saveBodyMass();
     Q_EMIT started();
 }
 
@@ -158,7 +170,7 @@ void SessionBar::lookAtTheDay() {
         return;
     const Date before = m_shownDay;
     if (!m_session) {
-        if (modelDate(m_date->date()) != before)
+        if (m_date->isTyping() || modelDate(m_date->date()) != before)
             return; // the coach's own day
         m_filling = true;
         m_date->setDate(qtDate(today));
@@ -169,6 +181,7 @@ void SessionBar::lookAtTheDay() {
     }
     if (!m_asTodays || isBeingLifted(*m_session))
         return;
+    saveFields();
     setSession(sessionToGoOn());
     m_asTodays = m_session.has_value();
     Q_EMIT dayTurned(m_session
@@ -186,7 +199,7 @@ void SessionBar::reload(std::optional<SessionId> wanted) {
     fillDevices();
     fillSessions();
     if (m_session)
-        showHead(m_logbook.log().session(*m_session).head.value);
+        showHead(m_logbook.log().session(*m_session).head.value, m_session == before);
     else if (before)
         showNew();
     if (m_session != before || m_shownDay != dayBefore)
@@ -248,14 +261,24 @@ void SessionBar::fillDevices() {
     m_device->setCurrentIndex(std::max(0, kept.isValid() ? m_device->findData(kept) : 0));
 }
 
-void SessionBar::showHead(const SessionHead& head) {
+// sameSession: the field that the coach is just typing in keeps what stands there.
+void SessionBar::showHead(const SessionHead& head, bool sameSession) {
     m_filling = true;
     m_shownDay = head.date;
-    m_date->setDate(qtDate(head.date));
-    m_device->setCurrentIndex(
-        head.device ? std::max(0, m_device->findData(qint64(raw(*head.device)))) : 0);
-    m_place->setText(text(head.place));
-    m_bodyMass->setText(head.bodyMass ? massText(*head.bodyMass, m_logbook.loadUnit()) : QString());
+    if (!sameSession || !m_date->isTyping()) {
+        m_date->setDate(qtDate(head.date));
+        m_date->takeBack();
+    }
+    m_lastDevice = head.device ? QVariant(qint64(raw(*head.device))) : QVariant();
+    m_device->setCurrentIndex(head.device ? std::max(0, m_device->findData(m_lastDevice)) : 0);
+    const auto isTyped = [sameSession](const QLineEdit& field) {
+        return sameSession && field.hasFocus() && field.isModified();
+    };
+    if (!isTyped(*m_place))
+        m_place->setText(text(head.place));
+    if (!isTyped(*m_bodyMass))
+        m_bodyMass->setText(head.bodyMass ? massText(*head.bodyMass, m_logbook.loadUnit())
+                                          : QString());
     m_bodyMass->setPlaceholderText(QString());
     m_filling = false;
 }
@@ -277,30 +300,34 @@ void SessionBar::showNew() {
                                             : QString());
 }
 
-SessionHead SessionBar::typedHead() const {
-    SessionHead head;
-    if (m_session)
-        head = m_logbook.log().session(*m_session).head.value;
-    head.athlete = *m_athlete;
-    const Date date = modelDate(m_date->date());
-    if (!m_session || date != head.date)
-        head.ordinal = nextOrdinal(m_logbook.log(), *m_athlete, date);
-    head.date = date;
+std::optional<DeviceId> SessionBar::chosenDevice() const {
     const QVariant device = m_device->currentData();
-    head.device = device.isValid() && device != addDeviceItem
-                      ? std::optional(DeviceId{device.toLongLong()})
-                      : std::nullopt;
-    head.place = utf8(m_place->text().trimmed());
-    head.bodyMass.reset();
-    if (const QString typed = m_bodyMass->text().trimmed(); !typed.isEmpty()) {
-        const auto mass = readLoad(view(typed), massUnit(m_logbook.loadUnit()));
-        if (!std::holds_alternative<Mass>(mass) || std::get<Mass>(mass).grams == 0) {
-            throw BadInput(
-                asIs(utf8(tr("a body mass of %1").arg(typed))),
-                asIs(utf8(tr("%1, such as 74.5, or nothing").arg(unitName(m_logbook.loadUnit())))));
-        }
-        head.bodyMass = std::get<Mass>(mass);
+    return device.isValid() && device != addDeviceItem
+               ? std::optional(DeviceId{device.toLongLong()})
+               : std::nullopt;
+}
+
+std::optional<Mass> SessionBar::typedBodyMass() const {
+    const QString typed = m_bodyMass->text().trimmed();
+    if (typed.isEmpty())
+        return std::nullopt;
+    const auto mass = readLoad(view(typed), massUnit(m_logbook.loadUnit()));
+    if (!std::holds_alternative<Mass>(mass) || std::get<Mass>(mass).grams == 0) {
+        throw BadInput(
+            asIs(utf8(tr("a body mass of %1").arg(typed))),
+            asIs(utf8(tr("%1, such as 74.5, or nothing").arg(unitName(m_logbook.loadUnit())))));
     }
+    return std::get<Mass>(mass);
+}
+
+SessionHead SessionBar::newHead() const {
+    SessionHead head;
+    head.athlete = *m_athlete;
+    head.date = modelDate(m_date->date());
+    head.ordinal = nextOrdinal(m_logbook.log(), *m_athlete, head.date);
+    head.device = chosenDevice();
+    head.place = utf8(m_place->text().trimmed());
+    head.bodyMass = typedBodyMass();
     return head;
 }
 
@@ -308,8 +335,12 @@ std::optional<SessionId> SessionBar::start() {
     if (!m_athlete)
         return std::nullopt;
     lookAtTheDay();
+    if (!m_date->take()) {
+        Q_EMIT problem(m_date->problem());
+        return std::nullopt;
+    }
     try {
-        const SessionId made = m_logbook.addSession(typedHead());
+        const SessionId made = m_logbook.addSession(newHead());
         if (m_session != made) // the edit has shown it already
             setSession(made);
         m_asTodays = m_shownDay == m_clock.today();
@@ -322,21 +353,96 @@ std::optional<SessionId> SessionBar::start() {
     }
 }
 
-void SessionBar::commit() {
-    if (m_filling || !m_session || !m_athlete)
+// Each field is saved alone, and only where the coach changed it: what it shows may have been
+// changed elsewhere meanwhile.
+void SessionBar::save(const std::function<void(SessionHead&)>& change) {
+    if (m_filling || m_asking || !m_session || !m_athlete)
         return;
     try {
-        m_logbook.changeSession(*m_session, typedHead());
+        SessionHead now = m_logbook.log().session(*m_session).head.value;
+        change(now);
+        const QString question = changeQuestion(m_logbook.log(), *m_session, now, m_lift);
+        if (question.isEmpty()) {
+            write(*m_session, change);
+            return;
+        }
+        // Not before the key or click that left the field has done what it does.
+        m_asking = true;
+        QMetaObject::invokeMethod(
+            this,
+            [this, session = *m_session, change, question] { ask(session, change, question); },
+            Qt::QueuedConnection);
     } catch (const std::exception& error) {
         Q_EMIT problem(said(error));
     }
 }
 
-void SessionBar::addDevice() {
+void SessionBar::ask(SessionId session, const std::function<void(SessionHead&)>& change,
+                     const QString& question) {
+    const bool sure = isSure(question, this);
+    m_asking = false;
+    try {
+        if (sure)
+            write(session, change);
+        else if (m_session == session)
+            showHead(m_logbook.log().session(session).head.value);
+    } catch (const std::exception& error) {
+        Q_EMIT problem(said(error));
+    }
+}
+
+void SessionBar::write(SessionId session, const std::function<void(SessionHead&)>& change) {
+    const SessionHead before = m_logbook.log().session(session).head.value;
+    SessionHead now = before;
+    change(now);
+    m_logbook.changeSession(session, now);
+    if (const QString told = changeNews(m_logbook.log(), session, before, now); !told.isEmpty())
+        Q_EMIT news(told);
+}
+
+void SessionBar::saveDate() {
+    const Date typed = modelDate(m_date->date());
+    if (typed == m_shownDay)
+        return;
+    save([this, typed](SessionHead& head) {
+        if (typed != head.date)
+            head.ordinal = nextOrdinal(m_logbook.log(), head.athlete, typed);
+        head.date = typed;
+    });
+}
+
+void SessionBar::saveDevice() {
+    save([device = chosenDevice()](SessionHead& head) { head.device = device; });
+}
+
+void SessionBar::savePlace() {
+    if (!m_place->isModified())
+        return;
+    save([this](SessionHead& head) { head.place = utf8(m_place->text().trimmed()); });
+}
+
+void SessionBar::saveBodyMass() {
+    if (!m_bodyMass->isModified())
+        return;
+    save([this](SessionHead& head) { head.bodyMass = typedBodyMass(); });
+}
+
+/// What is being typed in a field while something else than the coach goes on.
+void SessionBar::saveFields() {
+    if (m_date->take())
+        saveDate();
+    savePlace();
+    saveBodyMass();
+}
+
+/// False where none was added: the device is as it was.
+bool SessionBar::addDevice() {
     DeviceDialog dialog(m_logbook, std::nullopt, this);
     const bool added = dialog.exec() == QDialog::Accepted;
     fillDevices();
-    m_device->setCurrentIndex(added ? m_device->findData(qint64(raw(dialog.id()))) : 0);
+    const QVariant device = added ? qint64(raw(dialog.id())) : m_lastDevice;
+    m_device->setCurrentIndex(std::max(0, device.isValid() ? m_device->findData(device) : 0));
+    return added;
 }
 
 void SessionBar::chosen(int index) {

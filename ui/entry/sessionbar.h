@@ -5,18 +5,21 @@
 #include "ui/edits/logbook.h"
 #include "ui/shell/clock.h"
 
+#include <QVariant>
 #include <QWidget>
 
+#include <functional>
 #include <map>
 #include <optional>
 
 class QComboBox;
-class QDateEdit;
 class QLabel;
 class QLineEdit;
 class QPushButton;
 
 namespace slopebook::ui {
+
+class DayEdit;
 
 class SessionBar final : public QWidget {
     Q_OBJECT
@@ -24,6 +27,8 @@ public:
     SessionBar(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
 
     void setAthlete(std::optional<AthleteId> athlete);
+    /// The one whose sets are shown.
+    void setLift(std::optional<LiftId> lift) { m_lift = lift; }
     /// Reads sessions and devices afresh; keeps the session that is shown where it still stands,
     /// and what is typed for a new one. wanted: to be shown where none is.
     void reload(std::optional<SessionId> wanted = {});
@@ -46,6 +51,8 @@ Q_SIGNALS:
     void started();
     void detailsWanted();
     void problem(const QString& why);
+    /// What a change did to sets, and how it comes back.
+    void news(const QString& words);
     /// What is typed next belongs to another day than what was shown; a sentence for the coach.
     void dayTurned(const QString& words);
 
@@ -57,12 +64,22 @@ private:
     void connectFields();
     void fillSessions();
     void fillDevices();
-    void showHead(const SessionHead& head);
+    void showHead(const SessionHead& head, bool sameSession = false);
     void showNew();
     void fitButtons();
-    SessionHead typedHead() const;
-    void commit();
-    void addDevice();
+    SessionHead newHead() const;
+    std::optional<DeviceId> chosenDevice() const;
+    std::optional<Mass> typedBodyMass() const;
+    void saveDate();
+    void saveDevice();
+    void savePlace();
+    void saveBodyMass();
+    void save(const std::function<void(SessionHead&)>& change);
+    void saveFields();
+    void ask(SessionId session, const std::function<void(SessionHead&)>& change,
+             const QString& question);
+    void write(SessionId session, const std::function<void(SessionHead&)>& change);
+    bool addDevice();
     void chosen(int index);
     void goOn(QObject* from);
     std::optional<SessionId> sessionToGoOn() const;
@@ -71,13 +88,16 @@ private:
     Logbook& m_logbook;
     Clock m_clock;
     std::optional<AthleteId> m_athlete;
+    std::optional<LiftId> m_lift;
     std::optional<SessionId> m_session;
     std::map<SessionId, std::chrono::sys_seconds> m_lifted; ///< when a set of each was taken last
     Date m_shownDay{};       ///< of the session that is shown, or as a new one was offered it
     bool m_asTodays = false; ///< the session is shown because it was that day's
+    QVariant m_lastDevice;   ///< that was chosen or shown; invalid: not noted
     bool m_filling = false;
+    bool m_asking = false; ///< a question is to be answered, or on its way
     QComboBox* m_sessions;
-    QDateEdit* m_date;
+    DayEdit* m_date;
     QComboBox* m_device;
     QLineEdit* m_place;
     QLineEdit* m_bodyMass;
