@@ -7,6 +7,7 @@
 #include "ui/edits/logbook.h"
 #include "ui/questions/batteryquestions.h"
 #include "ui/shell/clock.h"
+#include "ui/shell/undoableedit.h"
 
 #include <QWidget>
 
@@ -30,10 +31,15 @@ public:
     std::optional<SessionId> session() const;
     void showSession(SessionId session);
 
-    /// Adds attempts that something else found (a trace) to the chosen session.
-    void addAttempts(const TestKind& kind, const std::vector<Attempt>& attempts);
+    /// Adds attempts that something else found (a trace), whoever is shown by now: into that
+    /// session, or where there is none into the athlete's of today, which is made where it has to
+    /// be. Throws LogError or BadInput.
+    SessionId addAttempts(AthleteId athlete, std::optional<SessionId> into, const TestKind& kind,
+                          const std::vector<Attempt>& attempts);
+    /// The test that is chosen.
+    std::optional<TestKind> test() const;
 
-    QLineEdit* line() const { return m_line; }
+    UndoableEdit* line() const { return m_line; }
     QComboBox* testBox() const { return m_test; }
     QString answer() const;
     const TextTable& attempts() const { return *m_attempts; }
@@ -69,7 +75,8 @@ private:
     void showValues();
     void newSession();
     void takeContextOver(SessionId into);
-    void keepContext();
+    SessionId addSessionToday(AthleteId athlete);
+    void keepContext(const QLineEdit* field);
     void submit();
     void askReason();
     void askChange();
@@ -101,7 +108,7 @@ private:
     QLineEdit* m_technique;
     QComboBox* m_test;
     QPushButton* m_tests;
-    QLineEdit* m_line;
+    UndoableEdit* m_line;
     QLabel* m_answer;
     TextTable* m_attempts;
     TextTable* m_values;

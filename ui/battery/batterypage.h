@@ -12,6 +12,7 @@ class QTabWidget;
 namespace slopebook::ui {
 
 class TraceDialog;
+struct TraceTarget;
 
 class BatteryPage final : public TaskPage, public Prints {
     Q_OBJECT
@@ -26,17 +27,26 @@ public:
     void printPreview() override { m_beforeAfter->printPreview(); }
     void writePdf() override { m_beforeAfter->writePdf(); }
 
+    /// Whether the attempts of that session are on the page; shows them.
+    bool shows(SessionId session) const;
+    void showSession(SessionId session);
+
     AttemptsView& attempts() { return *m_attempts; }
     BeforeAfterView& beforeAfter() { return *m_beforeAfter; }
-    /// Not modal: the session can be seen beside it.
+    /// Not modal: the session can be seen beside it. It stays the athlete's and session's for whom
+    /// it was opened; nothing where no athlete is chosen.
     TraceDialog* openTrace();
 
 Q_SIGNALS:
-    /// Speeds of a trace's reps, as they would be typed after the load.
-    void speedsFound(const QString& speeds, slopebook::VelocityKind kind);
+    /// Speeds of a trace's reps of that athlete, as they would be typed after the load.
+    void speedsFound(slopebook::AthleteId athlete, const QString& speeds,
+                     slopebook::VelocityKind kind);
 
 private:
+    TraceTarget targetOf(AthleteId athlete, std::optional<SessionId> session);
+
     Logbook& m_logbook;
+    Clock m_clock;
     AttemptsView* m_attempts;
     BeforeAfterView* m_beforeAfter;
     QTabWidget* m_tabs;

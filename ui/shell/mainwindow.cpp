@@ -10,6 +10,7 @@
 #include "ui/shell/messagebar.h"
 #include "ui/shell/openingcheck.h"
 #include "ui/shell/welcomepage.h"
+#include "ui/shell/wheelguard.h"
 #include "ui/shell/workspace.h"
 
 #include <QCloseEvent>
@@ -33,6 +34,7 @@ constexpr QSize firstSize{1240, 680};
 MainWindow::MainWindow(Surroundings surroundings)
     : m_surroundings(std::move(surroundings)),
       m_translation(std::make_unique<Translation>(m_surroundings.settings.language)) {
+    new WheelGuard(this);
     setAcceptDrops(true);
     fitFingers(m_surroundings.settings.fingers.value_or(touchScreenPresent()));
     build();

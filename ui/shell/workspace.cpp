@@ -137,11 +137,12 @@ void Workspace::buildTasks() {
     addTask(new HistoryPage(*m_logbook, nullptr));
     addTask(new ComparePage(*m_logbook, nullptr));
     addTask(new SeasonPage(*m_logbook, nullptr));
-    auto* battery = new BatteryPage(*m_logbook, m_clock);
-    addTask(battery);
-    connect(battery, &BatteryPage::speedsFound, this,
-            [this](const QString& speeds, VelocityKind kind) {
-                showTask(0); // the session form
+    m_battery = new BatteryPage(*m_logbook, m_clock);
+    addTask(m_battery);
+    connect(m_battery, &BatteryPage::speedsFound, this,
+            [this](AthleteId whose, const QString& speeds, VelocityKind kind) {
+                m_athlete->choose(raw(whose)); // the trace is theirs, whoever is shown by now
+                showTask(0);                   // the session form
                 m_entry->offerSpeeds(speeds, kind);
             });
     addTask(new PlanPage(*m_logbook, nullptr, m_clock));
@@ -201,6 +202,7 @@ void Workspace::connectParts() {
     for (const NameCombo* combo : {m_athlete, m_lift})
         connect(combo, &NameCombo::entered, this, &Workspace::focusEntry);
     connect(m_tabs, &QTabWidget::currentChanged, this, [this](int task) {
+        m_announced = nullptr;
         catchUp(currentPage());
         Q_EMIT taskChanged(task);
     });
@@ -303,6 +305,7 @@ void Workspace::fillLifts() {
 }
 
 void Workspace::tellPages() {
+    m_announced = nullptr;
     for (int i = 0; i < m_tabs->count(); ++i)
         m_behind.insert(pageAt(i));
     catchUp(currentPage());

@@ -18,6 +18,7 @@ class QTimer;
 
 namespace slopebook::ui {
 
+class BatteryPage;
 class EntryPage;
 class MessageBar;
 class NameCombo;
@@ -57,6 +58,9 @@ public:
     void importCsv(const QStringList& files, ImportMaps& maps);
     /// A table from the clipboard.
     void importText(const QString& pasted, ImportMaps& maps);
+    /// Undoes (else redoes) the next step and names it. What cannot be seen just now is gone to
+    /// first, and said: the next call takes it.
+    void step(bool undo);
     /// A short sentence beside the chooser, for a while.
     void say(const QString& message);
     /// In the bar, with the way to the backups.
@@ -78,6 +82,8 @@ private:
     void openComparison(SessionId from, SessionId to);
     void focusEntry();
     TaskPage* pageAt(int task) const;
+    bool isShown(const Logbook::Step& step) const;
+    void goTo(const Logbook::Step& step);
     void fillAthletes();
     void fillLifts();
     void tellPages();
@@ -97,6 +103,8 @@ private:
     Date m_day{}; ///< when the pages were last told of it
     QTabWidget* m_tabs;
     EntryPage* m_entry = nullptr;
+    BatteryPage* m_battery = nullptr;
+    const void* m_announced = nullptr; ///< the edit that was gone to, for the next call to take
     std::set<TaskPage*> m_behind; ///< hidden pages that have not heard of a change or a choice yet
 };
 
