@@ -63,5 +63,13 @@ never ui 'CLI/|SQLiteCpp|sqlite3' "ui: core and Qt only"
 only_in 'core/log' 'SQLiteCpp|sqlite3' "SQLite appears in core/log's sources only"
 only_in 'core/exchange' 'xlsxwriter' "libxlsxwriter appears in core/exchange's sources only"
 
+# A window stays open over midnight: it goes by the clock handed to it, and tests hand in one that moves.
+bad=$(grep -rnE --include='*.h' --include='*.cpp' 'current(Date|Time|DateTime|(M)?SecsSinceEpoch)(Utc)?\(|system_clock::now|[^_a-z]time\((0|NULL|nullptr)\)' core ui || true)
+if [ -n "$bad" ]; then
+    echo "Day and time come from the clock that is handed in (ui/shell/clock.h):" >&2
+    echo "$bad" >&2
+    broken=1
+fi
+
 [ $broken -eq 0 ] && echo "Every include keeps to its room."
 exit $broken

@@ -158,8 +158,8 @@ std::vector<KeptCopy> keptCopies(const std::filesystem::path& log) {
         if (it->path().extension() != log.extension() ||
             !it->path().filename().string().starts_with(migrationMark))
             continue;
-        const auto age = std::filesystem::file_time_type::clock::now() - it->last_write_time();
-        copies.push_back(lookInto({it->path(), floor<seconds>(system_clock::now() - age)}, true));
+        const auto written = std::chrono::file_clock::to_sys(it->last_write_time());
+        copies.push_back(lookInto({it->path(), floor<seconds>(written)}, true));
     }
     std::ranges::stable_sort(copies, std::ranges::greater{},
                              [](const KeptCopy& copy) { return copy.backup.made; });

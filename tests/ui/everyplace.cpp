@@ -74,7 +74,7 @@ public:
         m_surroundings.settings.unit = unit;
         m_surroundings.settings.recentLogs = {QString::fromStdString(m_folder.path().string())};
         m_surroundings.settings.restTimer = true;
-        m_surroundings.today = [] { return day(2026, 5, 11); };
+        m_surroundings.clock = [] { return day(2026, 5, 11); };
         m_surroundings.sampleLog = m_folder.path();
         m_window = std::make_unique<MainWindow>(m_surroundings);
         m_window->resize(1280, 720);
@@ -107,7 +107,7 @@ public:
         const LiftId lift = *m_window->workspace()->lift();
         const SessionId session = log.sessions(athlete).front().id;
         const SetId set = log.sets(session, lift).front().id;
-        const Date today = m_surroundings.today();
+        const Clock& clock = m_surroundings.clock;
         QWidget* parent = m_window.get();
         show<AthleteDialog>("athlete", book, athlete, parent);
         show<LiftDialog>("lift", book, lift, parent);
@@ -117,8 +117,8 @@ public:
         show<SetDialog>("set", book, set, parent);
         show<DeviceDialog>("device", book, std::nullopt, parent);
         show<DevicesDialog>("devices", book, parent);
-        show<BlockDialog>("block", book, std::nullopt, today, parent);
-        show<BlocksDialog>("blocks", book, today, parent);
+        show<BlockDialog>("block", book, std::nullopt, clock.today(), parent);
+        show<BlocksDialog>("blocks", book, clock, parent);
         show<TestDialog>("test", book, std::nullopt, TestKind{}, parent);
         show<TestsDialog>("tests", book, parent);
         show<TraceDialog>("trace", parent);

@@ -63,8 +63,9 @@ class TestBackupsWindow : public QObject {
     fs::path file() const { return m_folder->path(); }
     Surroundings surroundings() {
         Surroundings s;
-        s.today = [] { return day(2026, 3, 14); };
-        s.now = [this] { return m_now; };
+        s.clock = Clock(
+            [this] { return QDateTime::fromSecsSinceEpoch(m_now.time_since_epoch().count()); });
+        s.dailyBackups = true;
         return s;
     }
     /// A log with a backup of an hour ago, and an athlete added since.

@@ -55,7 +55,7 @@ class TestDesk : public QObject {
         Surroundings s;
         s.settings = settings;
         s.keepSettings = [this](const Settings& kept) { m_kept = kept; };
-        s.today = [] { return day(2026, 3, 14); };
+        s.clock = [] { return day(2026, 3, 14); };
         return s;
     }
     std::unique_ptr<MainWindow> open(const Settings& settings = {}) {

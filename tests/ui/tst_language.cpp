@@ -29,7 +29,7 @@ Surroundings surroundings(const QString& language, std::optional<Settings>* kept
         if (kept)
             *kept = now;
     };
-    s.today = [] { return day(2026, 3, 14); };
+    s.clock = [] { return day(2026, 3, 14); };
     return s;
 }
 

@@ -80,7 +80,7 @@ class TestMainWindow : public QObject {
         Surroundings s;
         s.settings = settings;
         s.keepSettings = [this](const Settings& kept) { m_kept = kept; };
-        s.today = [] { return today; };
+        s.clock = [] { return today; };
         return s;
     }
     std::filesystem::path seasonFile(const char* name) {

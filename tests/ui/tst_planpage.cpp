@@ -202,8 +202,8 @@ void TestPlanPage::theAimIsPutOverFromShareToSpeed() {
 
 void TestPlanPage::theAgeOfTheLineIsTold() {
     World world; // the latest test: 2026-01-17
-    const auto told = [&world](std::function<Date()> today) {
-        PlanPage page(world.book, nullptr, std::move(today));
+    const auto told = [&world](Clock clock) {
+        PlanPage page(world.book, nullptr, std::move(clock));
         page.setAthleteAndLift(world.athlete, world.lift);
         return page.findChild<QLabel*>(u"lineAge"_s)->text();
     };

@@ -35,8 +35,8 @@ QString joined(const QStringList& words) {
 
 } // namespace
 
-BlocksPage::BlocksPage(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_today(std::move(today)) {
+BlocksPage::BlocksPage(Logbook& logbook, Clock clock, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_clock(std::move(clock)) {
     build();
     connectParts();
     reload();
@@ -104,7 +104,7 @@ void BlocksPage::connectParts() {
         Q_EMIT sessionWanted(m_shown.at(static_cast<std::size_t>(at.row())));
     });
     connect(m_keep, &QPushButton::clicked, this,
-            [this] { BlocksDialog(m_logbook, m_today(), this).exec(); });
+            [this] { BlocksDialog(m_logbook, m_clock, this).exec(); });
 }
 
 void BlocksPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId>) {

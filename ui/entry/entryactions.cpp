@@ -7,6 +7,7 @@
 #include "ui/entry/sessionbar.h"
 #include "ui/entry/setdialog.h"
 #include "ui/importing/pastedialog.h"
+#include "ui/records/sessionchange.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
@@ -23,8 +24,18 @@ void EntryPage::beginSession() {
 void EntryPage::openDetails() {
     if (!m_bar->session())
         return;
-    SessionDialog dialog(m_logbook, *m_bar->session(), this);
-    dialog.exec();
+    try {
+        const SessionId session = *m_bar->session();
+        const SessionHead before = m_logbook.log().session(session).head.value;
+        SessionDialog dialog(m_logbook, session, this);
+        if (dialog.exec() != QDialog::Accepted)
+            return;
+        const SessionHead now = m_logbook.log().session(session).head.value;
+        if (const QString news = changeNews(m_logbook.log(), session, before, now); !news.isEmpty())
+            Q_EMIT message(news);
+    } catch (const std::exception& error) {
+        m_line->showProblem(said(error));
+    }
 }
 
 void EntryPage::removeSession() {

@@ -5,15 +5,19 @@
 #include "ui/entry/setwords.h"
 #include "ui/shell/format.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QClipboard>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMenu>
+#include <QMimeData>
 #include <QRegularExpression>
 #include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 
 namespace slopebook::ui {
 
@@ -26,6 +30,8 @@ QStringList linesOf(const QString& text) {
 } // namespace
 
 void SetEdit::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Up && bringBack())
+        return;
     if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) {
         Q_EMIT stepped(event->key() == Qt::Key_Up ? 1 : -1);
         return;
@@ -34,14 +40,51 @@ void SetEdit::keyPressEvent(QKeyEvent* event) {
         Q_EMIT escaped();
         return;
     }
-    if (event->matches(QKeySequence::Paste)) {
-        const QString text = QApplication::clipboard()->text();
-        if (linesOf(text).size() > 1) {
-            Q_EMIT pasted(text);
-            return;
+    if (event->matches(QKeySequence::Paste) && handOn(QApplication::clipboard()->text()))
+        return;
+    UndoableEdit::keyPressEvent(event);
+}
+
+bool SetEdit::handOn(const QString& text) {
+    if (linesOf(text).size() < 2)
+        return false;
+    Q_EMIT pasted(text);
+    return true;
+}
+
+// Qt's own menu, its Paste the same as the key's.
+void SetEdit::contextMenuEvent(QContextMenuEvent* event) {
+    const std::unique_ptr<QMenu> menu(createStandardContextMenu());
+    const QString words = QCoreApplication::translate("QLineEdit", "&Paste");
+    for (QAction* action : menu->actions())
+        if (action->text().section(QLatin1Char('\t'), 0, 0) == words) {
+            action->disconnect(this);
+            connect(action, &QAction::triggered, this, [this] {
+                if (!handOn(QApplication::clipboard()->text()))
+                    paste();
+            });
         }
-    }
-    QLineEdit::keyPressEvent(event);
+    menu->exec(event->globalPos());
+}
+
+void SetEdit::mouseReleaseEvent(QMouseEvent* event) {
+    const QClipboard* clipboard = QApplication::clipboard();
+    if (event->button() == Qt::MiddleButton && clipboard->supportsSelection() &&
+        handOn(clipboard->text(QClipboard::Selection)))
+        return;
+    UndoableEdit::mouseReleaseEvent(event);
+}
+
+void SetEdit::dropEvent(QDropEvent* event) {
+    if (handOn(event->mimeData()->text()))
+        event->acceptProposedAction();
+    else
+        UndoableEdit::dropEvent(event);
+}
+
+void SetEdit::inputMethodEvent(QInputMethodEvent* event) {
+    if (!handOn(event->commitString()))
+        UndoableEdit::inputMethodEvent(event);
 }
 
 EntryLine::EntryLine(Take take, LoadUnit unit, QWidget* parent)
@@ -125,6 +168,12 @@ void EntryLine::showProblem(const QString& why) {
         say(why, false);
 }
 
+/// What is typed next is another line, not the rest of this one.
+void EntryLine::refuse(const QString& why) {
+    say(why, false);
+    m_edit->markRefused();
+}
+
 QString EntryLine::answer() const {
     return m_words;
 }
@@ -154,6 +203,7 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
     std::vector<Set> sets;
     QStringList meant;
     QString question, doubts;
+    const bool typed = lines.size() == 1 && lines.front() == m_edit->text();
     for (qsizetype i = 0; i < lines.size(); ++i) {
         const QString& line = lines[i];
         const QString place =
@@ -162,10 +212,9 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
         if (const auto* problem = std::get_if<LineProblem>(&read)) {
             say(place + problemText(*problem, line, m_unit), false);
             m_meant.clear();
-            if (lines.size() == 1) {
-                m_edit->setSelection(static_cast<int>(problem->where.start),
-                                     static_cast<int>(problem->where.length));
-            }
+            if (typed)
+                m_edit->markRefused(static_cast<int>(problem->where.start),
+                                    static_cast<int>(problem->where.length));
             return;
         }
         if (const auto* asked = std::get_if<LineQuestion>(&read);
@@ -186,9 +235,9 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
             if (question.isEmpty()) {
                 question = place + (forgotten ? forgottenLoadText(*asked, next, m_unit)
                                               : questionText(*asked));
-                if (lines.size() == 1)
-                    m_edit->setSelection(static_cast<int>(asked->where.start),
-                                         static_cast<int>(asked->where.length));
+                if (typed)
+                    m_edit->markRefused(static_cast<int>(asked->where.start),
+                                        static_cast<int>(asked->where.length));
             }
             continue;
         }
@@ -201,6 +250,8 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
     if (!question.isEmpty() || !doubts.isEmpty()) {
         ask(question.isEmpty() ? doubts : question, meant);
         m_doubted = question.isEmpty();
+        if (m_doubted && typed)
+            m_edit->markRefused();
         return;
     }
     takeSets(sets);
@@ -209,10 +260,11 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
 void EntryLine::takeSets(const std::vector<Set>& sets) {
     const QString why = m_take(sets);
     if (!why.isEmpty()) {
-        say(why, false);
+        refuse(why);
         return;
     }
     m_edit->clear();
+    m_edit->forgetRefused();
     showHelp();
     for (const Set& set : sets)
         if (const QString flags = flagText(set, m_unit); !flags.isEmpty())

@@ -16,8 +16,8 @@ class QLabel;
 
 namespace slopebook::ui {
 
-/// A line edit whose up and down keys step along the ladder, whose paste may hold several lines,
-/// and which leaves undo to the log while it is empty.
+/// A line edit whose up and down keys step along the ladder, and which hands several lines on
+/// instead of taking them, however they come: by key, menu, middle button or drop.
 class SetEdit final : public UndoableEdit {
     Q_OBJECT
 public:
@@ -30,6 +30,14 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+    void inputMethodEvent(QInputMethodEvent* event) override;
+
+private:
+    /// Whether text is several lines; then they are handed on.
+    bool handOn(const QString& text);
 };
 
 class EntryLine final : public QWidget {
@@ -71,6 +79,7 @@ private:
     void submitLines(const QStringList& lines, bool sure);
     void step(int direction);
     void ask(const QString& question, QStringList meant);
+    void refuse(const QString& why);
     bool isKnown(Mass load) const;
     void say(const QString& words, bool isHelp);
 

@@ -86,15 +86,15 @@ QWidget* column(QLabel* title, QWidget* table, QLayout* below) {
 }
 } // namespace
 
-EntryPage::EntryPage(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_today(today) {
-    build(today);
+EntryPage::EntryPage(Logbook& logbook, Clock clock, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_clock(clock) {
+    build(clock);
     connectParts();
     setAthleteAndLift(std::nullopt, std::nullopt);
 }
 
-void EntryPage::build(const std::function<Date()>& today) {
-    m_bar = new SessionBar(m_logbook, today);
+void EntryPage::build(const Clock& clock) {
+    m_bar = new SessionBar(m_logbook, clock);
     m_line = new EntryLine([this](const std::vector<Set>& sets) { return take(sets); },
                            m_logbook.loadUnit());
     m_line->setDoubts([this](const Set& typed) { return doubtOf(typed, {}); });
@@ -110,7 +110,7 @@ void EntryPage::build(const std::function<Date()>& today) {
 
     auto* typing = new QHBoxLayout;
     typing->addWidget(m_line, 1);
-    m_rest = new RestTimer;
+    m_rest = new RestTimer(clock);
     auto* beside = new QVBoxLayout;
     beside->setSpacing(0);
     beside->addWidget(m_next);
@@ -209,6 +209,10 @@ void EntryPage::connectParts() {
     connect(m_bar, &SessionBar::started, this, &EntryPage::focusLine);
     connect(m_bar, &SessionBar::detailsWanted, this, &EntryPage::openDetails);
     connect(m_bar, &SessionBar::problem, m_line, &EntryLine::showProblem);
+    // Beside the line it may be gone with the next key, and in the window after a while.
+    connect(m_bar, &SessionBar::dayTurned, m_line, &EntryLine::showProblem);
+    connect(m_bar, &SessionBar::dayTurned, this, &TaskPage::message);
+    connect(m_bar, &SessionBar::news, this, &TaskPage::message);
     connect(m_sets, &SetModel::refused, m_line, &EntryLine::showProblem);
     connect(static_cast<SetDelegate*>(m_setTable->itemDelegate()), &SetDelegate::problem, m_line,
             &EntryLine::showProblem);
@@ -248,8 +252,9 @@ void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optiona
     m_lift = lift;
     if (otherAthlete) {
         m_bar->setAthlete(athlete);
-        m_rest->stop();
+        m_rest->setAthlete(athlete);
     }
+    m_bar->setLift(lift);
     m_line->setEnabled(athlete && lift);
     m_line->showHelp();
     reload();
@@ -272,6 +277,14 @@ void EntryPage::showSession(SessionId session) {
     m_bar->setSession(session);
 }
 
+void EntryPage::lookAtTheDay() {
+    try {
+        m_bar->lookAtTheDay();
+    } catch (const std::exception& error) {
+        m_line->showProblem(said(error));
+    }
+}
+
 void EntryPage::reload() {
     if (m_held > 0)
         return;
@@ -283,7 +296,7 @@ void EntryPage::reload() {
         }
         showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session(),
                              m_logbook.loadUnit(), m_earlier->value(),
-                             m_today ? std::optional(m_today()) : std::nullopt));
+                             m_clock.today()));
     } catch (const std::exception& error) {
         showNothing(said(error));
     }
@@ -325,10 +338,12 @@ QString EntryPage::take(const std::vector<Set>& sets) {
     try {
         if (!m_athlete || !m_lift)
             return tr("Choose an athlete and a lift first.");
+        lookAtTheDay();
         const auto session = sessionToWrite();
         if (!session)
             return m_line->answer();
         const auto ids = m_logbook.addSets(*session, *m_lift, sets);
+        m_bar->setTaken();
         m_rest->restart();
         if (const int row = m_sets->rowOf(ids.back()); row >= 0) {
             m_setTable->selectRow(row);

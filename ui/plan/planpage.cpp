@@ -54,8 +54,8 @@ void PlanPage::atTheEdge(const Work& work) {
     }
 }
 
-PlanPage::PlanPage(Logbook& logbook, QWidget* parent, std::function<Date()> today)
-    : TaskPage(parent), m_logbook(logbook), m_today(std::move(today)), m_form(new PlanForm),
+PlanPage::PlanPage(Logbook& logbook, QWidget* parent, Clock clock)
+    : TaskPage(parent), m_logbook(logbook), m_clock(std::move(clock)), m_form(new PlanForm),
       m_tabs(new QTabWidget), m_age(new QLabel), m_sentence(new QLabel), m_table(new QTableView),
       m_model(new PlanModel(this)), m_cautions(new QLabel), m_borrowed(new QLabel),
       m_next(new NextTestPane), m_relations(new RelationPane) {
@@ -176,10 +176,10 @@ void PlanPage::readRelations() {
 }
 
 void PlanPage::showAge() {
-    m_age->setText(m_profile
-                       ? planwords::lineAgeText(m_profile->session.date,
-                                                m_today ? std::optional(m_today()) : std::nullopt)
-                       : QString());
+    m_age->setText(
+        m_profile ? planwords::lineAgeText(m_profile->session.date,
+                                           m_clock ? std::optional(m_clock.today()) : std::nullopt)
+                  : QString());
     m_age->setVisible(m_profile.has_value());
     m_form->setLine(m_profile);
 }

@@ -7,6 +7,7 @@
 #include "ui/plan/planform.h"
 #include "ui/plan/planmodel.h"
 #include "ui/questions/planquestions.h"
+#include "ui/shell/clock.h"
 #include "ui/shell/taskpage.h"
 
 #include <filesystem>
@@ -24,9 +25,8 @@ class RelationPane;
 class PlanPage : public TaskPage, public Prints {
     Q_OBJECT
 public:
-    /// today: how old a line is, is told by it; without it only its day is.
-    explicit PlanPage(Logbook& logbook, QWidget* parent = nullptr,
-                      std::function<Date()> today = {});
+    /// clock: how old a line is, is told by it; without it only its day is.
+    explicit PlanPage(Logbook& logbook, QWidget* parent = nullptr, Clock clock = {});
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
@@ -62,7 +62,7 @@ private:
     void atTheEdge(const Work& work);
 
     Logbook& m_logbook;
-    std::function<Date()> m_today;
+    Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
     std::optional<Background> m_about;

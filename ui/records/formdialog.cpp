@@ -3,6 +3,7 @@
 
 #include "core/model/errors.h"
 #include "ui/entry/setline.h"
+#include "ui/records/dayedit.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
@@ -95,6 +96,11 @@ void FormDialog::finish() {
 }
 
 void FormDialog::accept() {
+    for (DayEdit* day : findChildren<DayEdit*>())
+        if (!day->take()) {
+            refuse(day, day->problem());
+            return;
+        }
     try {
         save();
         QDialog::accept();
@@ -116,6 +122,8 @@ void FormDialog::refuse(QWidget* field, const QString& why) {
     field->setFocus();
     if (auto* line = qobject_cast<QLineEdit*>(field))
         line->selectAll();
+    else if (auto* day = qobject_cast<DayEdit*>(field))
+        day->selectAll();
 }
 
 std::string FormDialog::required(QLineEdit* field, const QString& expected) {

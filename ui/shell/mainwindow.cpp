@@ -10,6 +10,7 @@
 #include "ui/shell/messagebar.h"
 #include "ui/shell/openingcheck.h"
 #include "ui/shell/welcomepage.h"
+#include "ui/shell/wheelguard.h"
 #include "ui/shell/workspace.h"
 
 #include <QCloseEvent>
@@ -34,6 +35,7 @@ constexpr QSize firstSize{1240, 680};
 MainWindow::MainWindow(Surroundings surroundings)
     : m_surroundings(std::move(surroundings)),
       m_translation(std::make_unique<Translation>(m_surroundings.settings.language)) {
+    new WheelGuard(this);
     setAcceptDrops(true);
     fitFingers(m_surroundings.settings.fingers.value_or(touchScreenPresent()));
     build();
@@ -159,7 +161,7 @@ void MainWindow::openSample() {
 void MainWindow::adopt(OpenedLog opened) {
     opened.logbook->setLoadUnit(m_surroundings.settings.unit);
     opened.logbook->setRepeatDays(m_surroundings.settings.repeatDays);
-    auto* fresh = new Workspace(std::move(opened), m_surroundings.today);
+    auto* fresh = new Workspace(std::move(opened), m_surroundings.clock);
     delete m_workspace;
     m_workspace = fresh;
     m_stack->addWidget(fresh);

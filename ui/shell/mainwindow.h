@@ -59,6 +59,7 @@ private:
     void connectView();
     void connectCharts();
     void connectUndo();
+    void nameSteps();
     void build();
     void rebuild();
     void keep() const;

@@ -16,6 +16,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QFileDialog>
+#include <QMenu>
 #include <QStandardPaths>
 #include <QUndoStack>
 
@@ -114,13 +115,16 @@ void MainWindow::connectGoAndHelp() {
     connect(m_actions.cautions, &QAction::triggered, this,
             [this] { showHelp(HelpDialog::Cautions); });
     connect(m_actions.about, &QAction::triggered, this, &MainWindow::showAbout);
+    for (QObject* holder : m_actions.undo->associatedObjects())
+        if (auto* menu = qobject_cast<QMenu*>(holder))
+            connect(menu, &QMenu::aboutToShow, this, &MainWindow::nameSteps);
     connect(m_actions.undo, &QAction::triggered, this, [this] {
         if (m_workspace)
-            m_workspace->logbook().undoStack()->undo();
+            m_workspace->step(true);
     });
     connect(m_actions.redo, &QAction::triggered, this, [this] {
         if (m_workspace)
-            m_workspace->logbook().undoStack()->redo();
+            m_workspace->step(false);
     });
 }
 
@@ -179,6 +183,24 @@ void MainWindow::connectUndo() {
     };
     connect(stack, &QUndoStack::indexChanged, this, fit);
     fit();
+}
+
+// What and whose, told where the menu is opened: at every key it would be read for nobody.
+void MainWindow::nameSteps() {
+    const auto name = [this](QAction* action, const QString& words, bool undo) {
+        try {
+            const Logbook& book = m_workspace->logbook();
+            if (const auto step = undo ? book.nextUndo() : book.nextRedo())
+                action->setText(
+                    words.arg(QString(step->words).replace(QLatin1Char('&'), QLatin1String("&&"))));
+        } catch (const std::exception& error) {
+            trouble(said(error));
+        }
+    };
+    if (!m_workspace)
+        return;
+    name(m_actions.undo, tr("&Undo %1"), true);
+    name(m_actions.redo, tr("&Redo %1"), false);
 }
 
 void MainWindow::askNew() {

@@ -23,7 +23,8 @@ constexpr std::chrono::milliseconds lookAgain{200};
 
 void MainWindow::beginBackup() {
     // What cannot be written is not ours to keep copies of, and a damaged log makes none.
-    if (!m_surroundings.now || m_workspace->logbook().log().access() != log::Access::ReadWrite)
+    if (!m_surroundings.dailyBackups ||
+        m_workspace->logbook().log().access() != log::Access::ReadWrite)
         return;
     auto* daily = new DailyBackup(m_workspace);
     connect(daily, &DailyBackup::made, m_workspace,
@@ -38,7 +39,7 @@ void MainWindow::beginBackup() {
         else
             trouble(tr("Today's backup could not be made. %1").arg(why));
     });
-    daily->begin(m_workspace->logbook().log().file(), m_surroundings.now());
+    daily->begin(m_workspace->logbook().log().file(), m_surroundings.clock.seconds());
 }
 
 // The backup waits for it: one of a damaged log is not made.

@@ -51,8 +51,8 @@ QStringList Workspace::taskNames() {
             tr("Battery"), tr("Plan"),    tr("Blocks"),  tr("Squad"),      tr("Noise")};
 }
 
-Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent)
-    : QWidget(parent), m_logbook(std::move(opened.logbook)), m_today(std::move(today)),
+Workspace::Workspace(OpenedLog opened, Clock clock, QWidget* parent)
+    : QWidget(parent), m_logbook(std::move(opened.logbook)), m_clock(std::move(clock)),
       m_athlete(new NameCombo), m_lift(new NameCombo), m_message(new QLabel),
       m_messageEnd(new QTimer(this)), m_bar(new MessageBar), m_tabs(new QTabWidget) {
     auto* layout = new QVBoxLayout(this);
@@ -62,6 +62,7 @@ Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* par
     layout->addWidget(m_tabs, 1);
     buildTasks();
     connectParts();
+    m_day = m_clock.today();
     if (opened.damaged)
         sayDamaged(opened.notice);
     else
@@ -130,21 +131,22 @@ QWidget* Workspace::buildChooser() {
 }
 
 void Workspace::buildTasks() {
-    m_entry = new EntryPage(*m_logbook, m_today);
+    m_entry = new EntryPage(*m_logbook, m_clock);
     addTask(m_entry);
     addTask(new ProfilePage(*m_logbook, nullptr));
     addTask(new HistoryPage(*m_logbook, nullptr));
     addTask(new ComparePage(*m_logbook, nullptr));
     addTask(new SeasonPage(*m_logbook, nullptr));
-    auto* battery = new BatteryPage(*m_logbook, m_today);
-    addTask(battery);
-    connect(battery, &BatteryPage::speedsFound, this,
-            [this](const QString& speeds, VelocityKind kind) {
-                showTask(0); // the session form
+    m_battery = new BatteryPage(*m_logbook, m_clock);
+    addTask(m_battery);
+    connect(m_battery, &BatteryPage::speedsFound, this,
+            [this](AthleteId whose, const QString& speeds, VelocityKind kind) {
+                m_athlete->choose(raw(whose)); // the trace is theirs, whoever is shown by now
+                showTask(0);                   // the session form
                 m_entry->offerSpeeds(speeds, kind);
             });
-    addTask(new PlanPage(*m_logbook, nullptr, m_today));
-    addTask(new BlocksPage(*m_logbook, m_today));
+    addTask(new PlanPage(*m_logbook, nullptr, m_clock));
+    addTask(new BlocksPage(*m_logbook, m_clock));
     addTask(new SquadPage(*m_logbook, nullptr));
     addTask(new NoisePage(*m_logbook, nullptr));
     m_tabs->tabBar()->setAccessibleName(tr("Tasks"));
@@ -200,6 +202,7 @@ void Workspace::connectParts() {
     for (const NameCombo* combo : {m_athlete, m_lift})
         connect(combo, &NameCombo::entered, this, &Workspace::focusEntry);
     connect(m_tabs, &QTabWidget::currentChanged, this, [this](int task) {
+        m_announced = nullptr;
         catchUp(currentPage());
         Q_EMIT taskChanged(task);
     });
@@ -211,11 +214,22 @@ void Workspace::connectParts() {
     m_messageEnd->setInterval(messageShown);
     connect(m_messageEnd, &QTimer::timeout, m_message, &QLabel::clear);
     auto* look = new QTimer(this);
-    connect(look, &QTimer::timeout, this, [this] {
-        if (!QApplication::activeModalWidget()) // an import would keep it waiting
-            guarded([this] { m_logbook->lookForOthersWrites(); });
-    });
+    connect(look, &QTimer::timeout, this, &Workspace::lookAround);
     look->start(lookEvery);
+}
+
+void Workspace::lookAround() {
+    if (QApplication::activeModalWidget()) // an import would keep it waiting
+        return;
+    guarded([this] { m_logbook->lookForOthersWrites(); });
+    m_entry->lookAtTheDay();
+    if (m_clock.today() == std::exchange(m_day, m_clock.today()))
+        return;
+    // How old things are is told anew; the session form has its own way.
+    for (int i = 0; i < m_tabs->count(); ++i)
+        if (pageAt(i) != m_entry)
+            m_behind.insert(pageAt(i));
+    catchUp(currentPage());
 }
 
 void Workspace::say(const QString& message) {
@@ -291,6 +305,7 @@ void Workspace::fillLifts() {
 }
 
 void Workspace::tellPages() {
+    m_announced = nullptr;
     for (int i = 0; i < m_tabs->count(); ++i)
         m_behind.insert(pageAt(i));
     catchUp(currentPage());
@@ -371,7 +386,7 @@ void Workspace::keepDevices() {
 }
 
 void Workspace::keepBlocks() {
-    guarded([this] { BlocksDialog(*m_logbook, m_today(), this).exec(); });
+    guarded([this] { BlocksDialog(*m_logbook, m_clock, this).exec(); });
 }
 
 void Workspace::importCsv(const QStringList& files, ImportMaps& maps) {

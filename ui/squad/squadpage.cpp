@@ -122,6 +122,8 @@ void SquadPage::build() {
 
 void SquadPage::connectParts() {
     for (PeriodChooser* chooser : {m_from, m_to})
+        connect(chooser, &PeriodChooser::refused, this, &TaskPage::message);
+    for (PeriodChooser* chooser : {m_from, m_to})
         connect(chooser, &PeriodChooser::changed, this, [this] {
             if (!m_filling)
                 ask();
