@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/exchange/table.h"
+#include "core/exchange/whois.h"
 #include "core/model/lift.h"
 #include "core/model/session.h"
 
@@ -69,21 +70,43 @@ struct StagedBlock {
     Date date{};
 };
 
-/// Names as first written, by index; a name that differs from an earlier one in letter case alone
-/// is that one.
+/// Names as first written, by index; one that has the key of an earlier one is that one.
 class NameList {
 public:
-    /// Index of the name; known() ones keep their own spelling.
-    int index(const std::string& name);
+    /// Index of the name; nothing where two known() ones have its key and neither is spelled so.
+    std::optional<int> index(const std::string& name);
+    /// A name that is somewhere else already: keeps its own spelling.
     void known(const std::string& name);
+    /// The same of one that a file lists: a spelling of a known() one is that one.
+    void alsoKnown(const std::string& name);
     const std::vector<std::string>& names() const { return m_names; }
 
 private:
+    int add(const std::string& spelled);
+
     std::vector<std::string> m_names;
-    std::unordered_map<std::string, std::string> m_known, m_knownFolded;
-    std::unordered_map<std::string, int> m_at, m_foldedAt;
+    std::unordered_map<std::string, std::vector<std::string>> m_known; ///< by key
+    std::unordered_map<std::string, int> m_at;                         ///< as spelled
+    std::unordered_map<std::string, int> m_byKey;
     std::string m_last; // rows come in runs
     int m_lastAt = -1;
+};
+
+/// What a session is told by, and a set. Each part whole: put together in one number, a file large
+/// enough would have one part run into the next.
+struct StagedDay {
+    int athlete = 0;
+    Date date{};
+    int ordinal = 1;
+    friend bool operator==(const StagedDay&, const StagedDay&) = default;
+};
+struct StagedPlace {
+    int session = 0, lift = 0, number = 1;
+    friend bool operator==(const StagedPlace&, const StagedPlace&) = default;
+};
+struct Spread { ///< over the places of a hash table; what falls together is told apart by ==
+    std::size_t operator()(const StagedDay& day) const noexcept;
+    std::size_t operator()(const StagedPlace& place) const noexcept;
 };
 
 class Staging {
@@ -106,8 +129,11 @@ public:
     /// The same by hand: begin() a file, then take() each of its rows as tidy cells.
     void begin(const std::filesystem::path& file) { files.push_back(file); }
     void take(const Cells& cells) { takeRow(cells); }
-    /// Where set: finish() hands what it refuses to it and goes on, instead of throwing.
+    /// Where set: what is refused of a row or by finish() is handed to it, and the work goes on,
+    /// instead of being thrown.
     std::function<void(const BadInput&)> refused;
+    /// Who an athlete of the files is, where the coach has said it.
+    WhoIsWho who{};
     /// Orders the reps of each set; refuses one that is there twice.
     void finish();
 
@@ -118,6 +144,10 @@ public:
 
 private:
     void takeRow(const Cells& cells);
+    template <class Work>
+    void orRefuse(const Work& work);
+    void refuseCells(const Cells& cells, const BadInput& first);
+    int athlete(const Cells& cells);
     void takeHead(const Cells& cells, int session);
     int lift(const Cells& cells);
     int session(const Cells& cells);
@@ -136,7 +166,8 @@ private:
                   Phrase otherwise);
 
     std::unordered_map<std::string, int> m_textAt;
-    std::unordered_map<std::uint64_t, int> m_setAt, m_sessionAt;
+    std::unordered_map<StagedPlace, int, Spread> m_setAt;
+    std::unordered_map<StagedDay, int, Spread> m_sessionAt;
     std::map<std::string, std::map<Date, bool>> m_blockDays;
     std::string m_lastBlock;
     Date m_lastBlockDay{};

@@ -2,11 +2,11 @@
 #include "core/log/log.h"
 
 #include "core/log/copy.h"
-#include "core/log/durable.h"
 #include "core/log/hold.h"
 #include "core/log/impl.h"
 #include "core/log/layout.h"
 #include "core/log/migrate.h"
+#include "core/log/newlog.h"
 
 #include <algorithm>
 
@@ -40,15 +40,7 @@ Log Log::create(const std::filesystem::path& file) {
 }
 
 Log Log::create(const std::filesystem::path& file, const Layout& layout) {
-    NewFile fresh(file);
-    {
-        Connection connection(fresh.path(), Connection::Purpose::Fresh, layout.newest());
-        connection.execute("BEGIN EXCLUSIVE");
-        connection.execute("PRAGMA application_id = " + std::to_string(applicationId));
-        runSteps(connection, layout, 0, layout.newest());
-        connection.execute("COMMIT");
-    }
-    fresh.giveName();
+    NewLog(file, layout).place();
     return open(file, Access::ReadWrite, layout);
 }
 
