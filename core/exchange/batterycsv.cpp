@@ -143,9 +143,8 @@ std::vector<std::string> BatteryTables::readAttempts(const std::filesystem::path
             if (!cells.said(AttemptTest) && !cells.said(AttemptValue) && !cells.said(AttemptLift))
                 return; // a context alone
             const std::string name = cells.name(AttemptTest);
-            auto test = std::ranges::find(session.tests, nameKey(name), [](const auto& each) {
-                return nameKey(each.name);
-            });
+            auto test = std::ranges::find(session.tests, nameKey(name),
+                                          [](const auto& each) { return nameKey(each.name); });
             if (test == session.tests.end())
                 test = session.tests.insert(test, {.name = name, .attempts = {}, .where = where});
             test->attempts.push_back(readAttempt(cells));

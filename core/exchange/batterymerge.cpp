@@ -14,8 +14,8 @@ namespace {
 class Merging {
 public:
     Merging(log::Log& log, const KnownTest& known, const WhoIsWho& who)
-        : m_log(log), m_known(known), m_who(who), m_kinds(log.testKinds()), m_athletes(log.athletes()),
-          m_lifts(log.lifts()) {}
+        : m_log(log), m_known(known), m_who(who), m_kinds(log.testKinds()),
+          m_athletes(log.athletes()), m_lifts(log.lifts()) {}
 
     void test(const BatteryTables::TestRow& row) {
         const auto* held = m_kinds.find(row.kind.name);

@@ -124,11 +124,11 @@ std::vector<std::string> mergeEquipment(log::Log& log, const EquipmentTable& tab
         Equipment read = entry.equipment;
         read.name = held->value.name;
         if (read != held->value)
-            faults.add(BadInput(
-                entry.where,
-                say("the set of equipment \"%1\" told otherwise", entry.equipment.name),
-                say("its pieces as the log has them (an import adds, it does not "
-                    "overwrite: change it in the program)")));
+            faults.add(
+                BadInput(entry.where,
+                         say("the set of equipment \"%1\" told otherwise", entry.equipment.name),
+                         say("its pieces as the log has them (an import adds, it does not "
+                             "overwrite: change it in the program)")));
     }
     faults.throwIfAny();
     return made;

@@ -83,12 +83,12 @@ const std::vector<RoleWords>& roleWords() {
     return list;
 }
 
-constexpr std::array<std::string_view, 9> givenNames{
-    "first name", "firstname", "first_name", "given name", "given_name",
-    "forename",   "vorname",   "rufname",    "prenom"};
+constexpr std::array<std::string_view, 9> givenNames{"first name", "firstname",  "first_name",
+                                                     "given name", "given_name", "forename",
+                                                     "vorname",    "rufname",    "prenom"};
 constexpr std::array<std::string_view, 11> familyNames{
-    "last name",   "lastname", "last_name",   "surname", "family name", "family_name",
-    "familyname",  "nachname", "familienname", "zuname",  "apellido"};
+    "last name",  "lastname", "last_name",    "surname", "family name", "family_name",
+    "familyname", "nachname", "familienname", "zuname",  "apellido"};
 
 // Figures that are made from others, or of something else: never a load or a speed that was lifted.
 constexpr std::array<std::string_view, 14> madeFigures{

@@ -257,9 +257,8 @@ void Merge::knownSet(const Staging& staging, const StagedSet& staged, const log:
     if (!file.note.empty() && set.note.empty())
         grown.note = file.note;
     else if (!file.note.empty() && set.note != file.note)
-        m_report.flagged.push_back(say("%1: another note than the log's, which stays (%2)",
-                                       staging.lineOf(staged.notes.front().place),
-                                       setName(staging, staged)));
+        flag(say("%1: another note than the log's, which stays (%2)",
+                 staging.lineOf(staged.notes.front().place), setName(staging, staged)));
     ++m_report.setsAlreadyThere;
     if (grown == set)
         return;

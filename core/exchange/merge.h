@@ -77,6 +77,12 @@ private:
                   Stored<SessionId, SessionHead>& held);
     void repeats(const Staging& staging);
     void sets(const Staging& staging);
+    void flag(const Words& what) {
+        if (m_report.flagged.size() < flagsKept)
+            m_report.flagged.push_back(what);
+        else
+            ++m_report.flaggedMore;
+    }
     void newSet(const Staging& staging, const StagedSet& staged);
     void knownSet(const Staging& staging, const StagedSet& staged, const log::PlacedSet& held);
     std::map<SessionKey, Stored<SessionId, SessionHead>>& sessionsOf(AthleteId athlete);

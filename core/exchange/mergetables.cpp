@@ -274,8 +274,7 @@ void Merge::threshold(const std::string& name, double value) {
         return;
     lift->value.mvt = mvt;
     m_log.change(lift->id, lift->value);
-    m_report.filledIn.push_back("lift " + lift->value.name + ": MVT " +
-                                english(speedText(value)));
+    m_report.filledIn.push_back("lift " + lift->value.name + ": MVT " + english(speedText(value)));
 }
 
 void Merge::checkLoads(const Tables& tables) {

@@ -137,16 +137,14 @@ void takeAthlete(Shape& shape, const std::vector<Candidate>& candidates, const F
         if (c.role != TidyAthlete)
             continue;
         const auto part = namePartOf(facts.columns[c.at].heading);
-        const Candidate*& held = !part                      ? whole
-                                 : *part == NamePart::Given ? given
-                                                            : family;
+        const Candidate*& held = !part ? whole : *part == NamePart::Given ? given : family;
         if (!held)
             held = &c;
     }
-    const bool halved = whole && given && !family &&
-                        std::ranges::none_of(facts.columns[whole->at].samples, [](const auto& cell) {
-                            return cell.find(' ') != std::string::npos;
-                        });
+    const bool halved =
+        whole && given && !family &&
+        std::ranges::none_of(facts.columns[whole->at].samples,
+                             [](const auto& cell) { return cell.find(' ') != std::string::npos; });
     auto& uses = shape.columns[TidyAthlete];
     if (given && (family || halved))
         uses = {{.at = given->at, .decimal = {}},
@@ -235,7 +233,8 @@ Shape propose(const FileFacts& facts) {
         takeAthlete(shape, candidates, facts);
         for (const Candidate& c : candidates) {
             const bool sideways = shape.rowIsSet && c.role == TidyRep;
-            if (c.role != TidyVelocity && c.role != TidyAthlete && !sideways && shape.columns[c.role].empty())
+            if (c.role != TidyVelocity && c.role != TidyAthlete && !sideways &&
+                shape.columns[c.role].empty())
                 shape.columns[c.role] = {{.at = c.at, .decimal = {}}};
         }
     } else {

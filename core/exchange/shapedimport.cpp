@@ -127,7 +127,9 @@ ShapedReport importShaped(log::Log& log, const Source& source, const Shape& shap
     report.report.rows = staging.rows;
     if (report.rowsRead == 0)
         report.report.withoutRows.push_back(source.file.filename().string());
+    report.report.filesRead = 1;
     report.report.flagged = staging.flagged;
+    report.report.flaggedMore = staging.flaggedMore;
     report.report.columnsNotUsed = notUsed(shape, headings);
     report.report.nearly = nearlyKnown(log, staging.athletes.names(), {}, settings.who);
     if (!settings.dryRun && report.refused.empty() && !report.report.nearly.empty())

@@ -12,16 +12,14 @@ namespace slopebook::exchange {
 
 namespace {
 
-constexpr std::size_t flagsShown = 100;
-
 constexpr Phrase speedExpected =
     "a speed in m/s above 0 and under 10, with a decimal point, such as 0.92";
 constexpr Phrase loadExpected = "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
 constexpr Phrase bodyMassExpected = "a body mass in kg, with a decimal point, such as 81.4";
 
-constexpr Phrase dateExpected = "a date written year-month-day, such as 2026-03-14";
-constexpr Phrase setExpected = "the set's number, from 1 on";
-constexpr Phrase repExpected = "the rep's number, from 1 on";
+constexpr Phrase isoDayExpected = "a date written year-month-day, such as 2026-03-14";
+constexpr Phrase setNumberExpected = "the set's number, from 1 on";
+constexpr Phrase repNumberExpected = "the rep's number, from 1 on";
 
 // Mixes a number into a hash (the 64-bit finisher of Steele, Lea and Flood 2014, from memory; any
 // function that spreads would do).
@@ -185,7 +183,7 @@ void Staging::refuseCells(const Cells& cells, const BadInput& first) {
             refused(bad);
         }
     };
-    look([&] { need(cells, TidyDate, cells.date(TidyDate), dateExpected); });
+    look([&] { need(cells, TidyDate, cells.date(TidyDate), isoDayExpected); });
     look([&] { athlete(cells); });
     look([&] { cells.count(TidySession); });
     if (cells.said(TidyDevice))
@@ -196,13 +194,13 @@ void Staging::refuseCells(const Cells& cells, const BadInput& first) {
     look([&] { cells.name(TidyLift); });
     if (cells.said(TidyKind) && !velocityKindFromWord(cells.raw(TidyKind)))
         look([&] { cells.refuse(TidyKind, "mean, propulsive or peak"); });
-    look([&] { need(cells, TidySet, cells.count(TidySet), setExpected); });
+    look([&] { need(cells, TidySet, cells.count(TidySet), setNumberExpected); });
     look([&] {
         need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadExpected), loadExpected);
     });
     look([&] { cells.flag(TidyMaximum); });
     if (cells.said(TidyRep) || cells.said(TidyVelocity)) {
-        look([&] { need(cells, TidyRep, cells.count(TidyRep), repExpected); });
+        look([&] { need(cells, TidyRep, cells.count(TidyRep), repNumberExpected); });
         look([&] {
             need(cells, TidyVelocity,
                  cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedExpected),
@@ -222,12 +220,11 @@ int Staging::athlete(const Cells& cells) {
 }
 
 int Staging::session(const Cells& cells) {
-    const Date date = need(cells, TidyDate, cells.date(TidyDate), dateExpected);
+    const Date date = need(cells, TidyDate, cells.date(TidyDate), isoDayExpected);
     const int athleteAt = athlete(cells);
     const int ordinal = cells.count(TidySession).value_or(1);
-    const auto [it, isNew] =
-        m_sessionAt.try_emplace(StagedDay{athleteAt, date, ordinal},
-                                static_cast<int>(sessions.size()));
+    const auto [it, isNew] = m_sessionAt.try_emplace(StagedDay{athleteAt, date, ordinal},
+                                                     static_cast<int>(sessions.size()));
     if (isNew) {
         sessions.push_back({.athlete = athleteAt,
                             .date = date,
@@ -286,7 +283,7 @@ int Staging::lift(const Cells& cells) {
 
 StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
     constexpr Phrase ofSet = "%1, as %2 says of the set";
-    const int number = need(cells, TidySet, cells.count(TidySet), setExpected);
+    const int number = need(cells, TidySet, cells.count(TidySet), setNumberExpected);
     const Mass load =
         need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadExpected), loadExpected);
     const auto [it, isNew] =
@@ -326,7 +323,7 @@ void Staging::takeRep(const Cells& cells, StagedSet& held) {
             cells.refuse(TidyRep, "the number of the rep that is excluded");
         return; // a set that was written down without a rep
     }
-    const int number = need(cells, TidyRep, cells.count(TidyRep), repExpected);
+    const int number = need(cells, TidyRep, cells.count(TidyRep), repNumberExpected);
     const double velocity = need(
         cells, TidyVelocity,
         cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedExpected), speedExpected);
@@ -353,8 +350,6 @@ void Staging::takeBlock(const Cells& cells, Date date) {
 void Staging::finish() {
     for (StagedSet& held : sets)
         orRefuse([&] { finishSet(held); });
-    if (m_flagsLeftOut > 0)
-        flagged.push_back(say("and %1 more", m_flagsLeftOut));
 }
 
 void Staging::finishSet(StagedSet& held) {
@@ -400,8 +395,8 @@ int Staging::text(const std::string& value) {
 }
 
 void Staging::flag(const Place& place, const Words& what) {
-    if (flagged.size() >= flagsShown)
-        ++m_flagsLeftOut;
+    if (flagged.size() >= flagsKept)
+        ++flaggedMore;
     else
         flagged.push_back(
             say("%1, line %2: %3", files.back().filename().string(), place.line, what));

@@ -109,6 +109,8 @@ struct Spread { ///< over the places of a hash table; what falls together is tol
     std::size_t operator()(const StagedPlace& place) const noexcept;
 };
 
+constexpr std::size_t flagsKept = 100;
+
 class Staging {
 public:
     std::vector<std::filesystem::path> files;
@@ -119,7 +121,8 @@ public:
     std::vector<StagedSet> sets;
     std::vector<StagedBlock> blocks; ///< each block and day once
     int rows = 0;
-    std::vector<Words> flagged; ///< worth a look, with their lines
+    std::vector<Words> flagged;  ///< worth a look, with their lines: the first flagsKept
+    std::size_t flaggedMore = 0; ///< the others
 
     /// Reads a tidy file; returns its columns that were not used.
     std::vector<std::string> readTidy(const std::filesystem::path& file, const ColumnMap& columns,
@@ -171,7 +174,6 @@ private:
     std::map<std::string, std::map<Date, bool>> m_blockDays;
     std::string m_lastBlock;
     Date m_lastBlockDay{};
-    std::size_t m_flagsLeftOut = 0;
 };
 
 /// A staged set as the log keeps it.

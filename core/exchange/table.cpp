@@ -36,8 +36,8 @@ Table::Table(std::filesystem::path file, const CsvRow& header,
         const auto mapped = columns.find(std::string(known[i]));
         m_names.back() = mapped == columns.end() ? std::string(known[i]) : mapped->second;
         faults.collect([&] {
-            m_at.back() = place(header, m_names.back(),
-                                i < required || mapped != columns.end(), used);
+            m_at.back() =
+                place(header, m_names.back(), i < required || mapped != columns.end(), used);
         });
     }
     faults.throwIfAny();
@@ -46,8 +46,8 @@ Table::Table(std::filesystem::path file, const CsvRow& header,
             m_notUsed.push_back(header.fields[i]);
 }
 
-std::optional<std::size_t> Table::place(const CsvRow& header, const std::string& name,
-                                        bool needed, std::vector<bool>& used) const {
+std::optional<std::size_t> Table::place(const CsvRow& header, const std::string& name, bool needed,
+                                        std::vector<bool>& used) const {
     const auto at = columnOf(header.fields, name);
     const Where where{.file = m_file.string(), .line = header.line, .column = asIs(name)};
     if (!at && needed) {
@@ -69,9 +69,9 @@ std::optional<std::size_t> Table::place(const CsvRow& header, const std::string&
     return at;
 }
 
-std::vector<std::string>
-readTable(const std::filesystem::path& file, std::span<const std::string_view> known,
-          std::size_t required, const std::function<void(const Cells&, const Where&)>& take) {
+std::vector<std::string> readTable(const std::filesystem::path& file,
+                                   std::span<const std::string_view> known, std::size_t required,
+                                   const std::function<void(const Cells&, const Where&)>& take) {
     std::optional<Table> table;
     FaultList faults;
     faults.collect([&] {

@@ -4,8 +4,8 @@
 #pragma once
 
 #include "core/exchange/csvreader.h"
-#include "core/model/errors.h"
 #include "core/model/date.h"
+#include "core/model/errors.h"
 #include "core/model/mass.h"
 
 #include <filesystem>
@@ -84,9 +84,9 @@ private:
 /// Goes through the rows of one table below its header, blank ones aside; returns the file's
 /// columns that were not used. What take refuses of a row is kept, and thrown with all the others
 /// at the end (faults.h).
-std::vector<std::string>
-readTable(const std::filesystem::path& file, std::span<const std::string_view> known,
-          std::size_t required, const std::function<void(const Cells&, const Where&)>& take);
+std::vector<std::string> readTable(const std::filesystem::path& file,
+                                   std::span<const std::string_view> known, std::size_t required,
+                                   const std::function<void(const Cells&, const Where&)>& take);
 
 /// The value of an optional cell that must be there.
 template <class T>

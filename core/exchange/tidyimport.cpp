@@ -39,31 +39,31 @@ std::vector<std::string> headerOf(const std::filesystem::path& file) {
 }
 
 /// What stands in the header of a file decides who reads it.
-enum class Reader { Reps, Sessions, Table, Tests, Attempts, Equipment };
+enum class ReadAs { Reps, Sessions, Table, Tests, Attempts, Equipment };
 
 struct ToRead {
     std::filesystem::path file;
-    Reader reader = Reader::Reps;
+    ReadAs as = ReadAs::Reps;
     FileKind kind = FileKind::Reps; ///< of Table
 };
 
 ToRead readerOf(const std::filesystem::path& file, const ImportSettings& settings) {
     const auto header = headerOf(file);
     if (isTestsHeader(header))
-        return {.file = file, .reader = Reader::Tests};
+        return {.file = file, .as = ReadAs::Tests};
     if (isAttemptsHeader(header))
-        return {.file = file, .reader = Reader::Attempts};
+        return {.file = file, .as = ReadAs::Attempts};
     if (isEquipmentHeader(header))
-        return {.file = file, .reader = Reader::Equipment};
+        return {.file = file, .as = ReadAs::Equipment};
     // Mapped columns stand under other names; only reps are ever mapped.
     const bool mapped = std::ranges::any_of(settings.columns, [&](const auto& entry) {
         return columnOf(header, entry.second).has_value();
     });
     const FileKind kind = mapped ? FileKind::Reps : fileKind(header);
     return {.file = file,
-            .reader = kind == FileKind::Reps       ? Reader::Reps
-                      : kind == FileKind::Sessions ? Reader::Sessions
-                                                   : Reader::Table,
+            .as = kind == FileKind::Reps       ? ReadAs::Reps
+                  : kind == FileKind::Sessions ? ReadAs::Sessions
+                                               : ReadAs::Table,
             .kind = kind};
 }
 
@@ -71,9 +71,8 @@ bool hasRows(const std::filesystem::path& file) {
     bool header = true;
     try {
         readCsv(file, ',', [&](const CsvRow& row) {
-            const bool said = std::ranges::any_of(row.fields, [](const auto& cell) {
-                return !cell.empty();
-            });
+            const bool said =
+                std::ranges::any_of(row.fields, [](const auto& cell) { return !cell.empty(); });
             if (!std::exchange(header, false) && said)
                 throw HeaderRead{};
         });
@@ -86,7 +85,7 @@ bool hasRows(const std::filesystem::path& file) {
 }
 
 /// All that files say, before any of it is brought into a log.
-struct Found {
+struct FoundInFiles {
     Tables tables;
     BatteryTables battery;
     EquipmentTable equipment;
@@ -100,17 +99,17 @@ struct Found {
                 notUsed.push_back(column);
     }
     void readTable(const ToRead& what) {
-        switch (what.reader) {
-        case Reader::Tests:
+        switch (what.as) {
+        case ReadAs::Tests:
             return note(battery.readTests(what.file));
-        case Reader::Attempts:
+        case ReadAs::Attempts:
             return note(battery.readAttempts(what.file));
-        case Reader::Equipment:
+        case ReadAs::Equipment:
             return note(equipment.read(what.file));
-        case Reader::Table:
+        case ReadAs::Table:
             return note(tables.read(what.file, what.kind));
-        case Reader::Reps:
-        case Reader::Sessions:
+        case ReadAs::Reps:
+        case ReadAs::Sessions:
             break; // read after the tables, whose names they meet
         }
     }
@@ -123,23 +122,22 @@ void tellListed(const Tables& tables, Staging& staging) {
         staging.liftNames.alsoKnown(newName(row.value.lift.name));
 }
 
-void readSessions(Found& found, const std::vector<ToRead>& files, const ImportSettings& settings,
-                  FaultList& faults) {
+void readSessions(FoundInFiles& found, const std::vector<ToRead>& files,
+                  const ImportSettings& settings, FaultList& faults) {
     const Progress reading = partOf(settings.progress, 0, 300);
     const auto ofSessions = std::ranges::count_if(files, [](const ToRead& what) {
-        return what.reader == Reader::Reps || what.reader == Reader::Sessions;
+        return what.as == ReadAs::Reps || what.as == ReadAs::Sessions;
     });
     found.staging.refused = [&](const BadInput& bad) { faults.add(bad); };
     int filesRead = 0;
     for (const ToRead& what : files) {
-        if (what.reader != Reader::Reps && what.reader != Reader::Sessions)
+        if (what.as != ReadAs::Reps && what.as != ReadAs::Sessions)
             continue;
-        const Progress ofFile =
-            partOf(reading, static_cast<int>(1000 * filesRead / ofSessions),
-                   static_cast<int>(1000 * (filesRead + 1) / ofSessions));
+        const Progress ofFile = partOf(reading, static_cast<int>(1000 * filesRead / ofSessions),
+                                       static_cast<int>(1000 * (filesRead + 1) / ofSessions));
         ++filesRead;
         faults.collect([&] {
-            found.note(what.reader == Reader::Reps
+            found.note(what.as == ReadAs::Reps
                            ? found.staging.readTidy(what.file, settings.columns, ofFile)
                            : found.staging.readSessions(what.file));
         });
@@ -147,7 +145,8 @@ void readSessions(Found& found, const std::vector<ToRead>& files, const ImportSe
     found.staging.finish();
 }
 
-std::vector<NearName> nearlyKnown(const log::Log& log, const Found& found, const WhoIsWho& who) {
+std::vector<NearName> nearlyOf(const log::Log& log, const FoundInFiles& found,
+                               const WhoIsWho& who) {
     std::vector<std::string> spelled;
     std::set<std::string> listed;
     for (const auto& row : found.tables.athletes) {
@@ -158,10 +157,10 @@ std::vector<NearName> nearlyKnown(const log::Log& log, const Found& found, const
         spelled.push_back(name);
     for (const auto& session : found.battery.sessions)
         spelled.push_back(session.athlete);
-    return exchange::nearlyKnown(log, spelled, listed, who);
+    return nearlyKnown(log, spelled, listed, who);
 }
 
-void mergeAll(log::Log& log, const Found& found, const ImportSettings& settings,
+void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& settings,
               ImportReport& report) {
     FaultList faults;
     Merge merge(log, settings, report);
@@ -188,7 +187,7 @@ bool ImportReport::addedNothing() const {
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
                         const ImportSettings& settings) {
     ImportReport report;
-    Found found;
+    FoundInFiles found;
     FaultList faults;
     std::vector<ToRead> toRead;
     for (const auto& file : files)
@@ -203,9 +202,11 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
     found.staging.who = settings.who;
     readSessions(found, toRead, settings, faults);
     faults.throwIfAny();
+    report.filesRead = files.size();
     report.flagged = found.staging.flagged;
+    report.flaggedMore = found.staging.flaggedMore;
     report.columnsNotUsed = found.notUsed;
-    report.nearly = nearlyKnown(log, found, settings.who);
+    report.nearly = nearlyOf(log, found, settings.who);
     if (!settings.dryRun && !report.nearly.empty())
         throw Undecided(report.nearly);
     ImportSettings merging = settings;

@@ -36,6 +36,7 @@ struct ImportSettings {
 
 struct ImportReport {
     int rows = 0;
+    std::size_t filesRead = 0;
     std::vector<std::string> withoutRows; ///< files that hold nothing below their header
     /// New athletes who may be somebody else's slip: to be told before anything is written.
     std::vector<NearName> nearly;
@@ -49,7 +50,10 @@ struct ImportReport {
     std::vector<Words>
         flagged; ///< taken, but worth a look: implausible speeds and loads, with their lines
     BatteryReport battery;
+    std::size_t flaggedMore = 0; ///< beyond those named
     bool addedNothing() const;
+    /// Nothing stood below any header.
+    bool holdsNothing() const { return filesRead > 0 && withoutRows.size() == filesRead; }
     friend bool operator==(const ImportReport&, const ImportReport&) = default;
 };
 

@@ -10,7 +10,7 @@ namespace slopebook::exchange {
 
 namespace {
 
-Words asked(const NearName& near) {
+Words whoExpected(const NearName& near) {
     return near.inLog ? say("to be told whether that is \"%1\", who is in the log, or somebody new",
                             near.like)
                       : say("to be told whether that is \"%1\", who is new as well, or somebody "
@@ -22,15 +22,15 @@ Words asked(const NearName& near) {
 
 const std::string& WhoIsWho::named(const std::string& name) const {
     const std::string key = nameKey(name);
-    const auto it = std::ranges::find_if(
-        same, [&](const auto& entry) { return nameKey(entry.first) == key; });
+    const auto it =
+        std::ranges::find_if(same, [&](const auto& entry) { return nameKey(entry.first) == key; });
     return it == same.end() ? name : it->second;
 }
 
 bool WhoIsWho::isNew(const std::string& name) const {
     const std::string key = nameKey(name);
-    return allNew || std::ranges::any_of(somebodyNew,
-                                         [&](const auto& each) { return nameKey(each) == key; });
+    return allNew ||
+           std::ranges::any_of(somebodyNew, [&](const auto& each) { return nameKey(each) == key; });
 }
 
 std::vector<NearName> nearNames(const std::vector<std::string>& ofLog,
@@ -62,7 +62,7 @@ std::vector<NearName> nearNames(const std::vector<std::string>& ofLog,
 }
 
 Undecided::Undecided(std::vector<NearName> names)
-    : BadInput(say("the new athlete \"%1\"", names.front().name), asked(names.front())),
+    : BadInput(say("the new athlete \"%1\"", names.front().name), whoExpected(names.front())),
       m_names(std::move(names)) {}
 
 } // namespace slopebook::exchange

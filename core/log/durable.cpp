@@ -35,14 +35,7 @@ void renameToFree(const std::filesystem::path& from, const std::filesystem::path
         return;
     if (errno != EINVAL && errno != ENOSYS)
         throw systemFailure(errno, Doing::Write, to);
-    // A file system without that call: a second name is no replacement either.
-    if (::link(from.c_str(), to.c_str()) == 0) {
-        ::unlink(from.c_str());
-        return;
-    }
-    if (errno == EEXIST)
-        throw systemFailure(errno, Doing::Write, to);
-    // One that has no second names: the name was free a moment ago.
+    // A file system without that call: the name was free a moment ago.
     if (std::filesystem::exists(to))
         throw systemFailure(EEXIST, Doing::Write, to);
     if (::rename(from.c_str(), to.c_str()) != 0)

@@ -25,7 +25,7 @@ struct Log::Impl {
     long commits = 0;     ///< of this log itself
     bool salvage = false; ///< what is damaged is left out of lists
     std::vector<Words> leftOut;
-    std::function<void()> held;  ///< to be passed before anything is written; see hold.h
+    std::function<void()> held; ///< to be passed before anything is written; see hold.h
     std::map<std::string_view, TakenNames> names; ///< by kind of thing
     std::set<SessionId> touched; ///< changed in this transaction, their checksums not yet written
 

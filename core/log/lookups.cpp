@@ -80,8 +80,7 @@ std::optional<Date> dayOf(const Value& value) {
 /// A name that is new here: brought to its one spelling by whoever took it from the coach, and no
 /// other spelling of one that is there.
 template <class Id>
-void requireNewName(Log::Impl& impl, std::optional<Id> id,
-                    const typename Table<Id>::Value& value) {
+void requireNewName(Log::Impl& impl, std::optional<Id> id, const typename Table<Id>::Value& value) {
     requireTidy(value.name);
     const std::string key = nameKey(value.name);
     for (const auto row : impl.names[Table<Id>::one].withKey(impl.db, Table<Id>::select, key)) {

@@ -3,7 +3,6 @@
 
 #include <cstdlib>
 #include <memory>
-
 #include <utf8proc.h>
 
 namespace slopebook {
@@ -103,13 +102,13 @@ std::optional<std::string> composed(std::string_view utf8) {
 }
 
 std::optional<std::string> caseFolded(std::string_view utf8, bool withoutIgnorable) {
-    return mapped(utf8, UTF8PROC_COMPOSE | UTF8PROC_CASEFOLD |
-                            (withoutIgnorable ? UTF8PROC_IGNORE : 0));
+    return mapped(utf8,
+                  UTF8PROC_COMPOSE | UTF8PROC_CASEFOLD | (withoutIgnorable ? UTF8PROC_IGNORE : 0));
 }
 
 std::optional<std::string> withoutMarks(std::string_view utf8) {
-    return mapped(utf8, UTF8PROC_DECOMPOSE | UTF8PROC_COMPAT | UTF8PROC_CASEFOLD |
-                            UTF8PROC_IGNORE | UTF8PROC_STRIPMARK);
+    return mapped(utf8, UTF8PROC_DECOMPOSE | UTF8PROC_COMPAT | UTF8PROC_CASEFOLD | UTF8PROC_IGNORE |
+                            UTF8PROC_STRIPMARK);
 }
 
 } // namespace slopebook

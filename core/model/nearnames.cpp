@@ -89,8 +89,7 @@ bool oneLetterOff(std::u32string_view a, std::u32string_view b) {
         std::swap(a, b);
     if (b.size() < shortestWithSlip || b.size() - a.size() > 1)
         return false;
-    const auto at =
-        static_cast<std::size_t>(std::ranges::mismatch(a, b).in1 - a.begin());
+    const auto at = static_cast<std::size_t>(std::ranges::mismatch(a, b).in1 - a.begin());
     if (a.size() < b.size())
         return isLetter(b[at]) && a.substr(at) == b.substr(at + 1);
     if (at == a.size() || !isLetter(a[at]) || !isLetter(b[at]))

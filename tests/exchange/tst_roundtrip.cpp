@@ -69,8 +69,8 @@ private:
                                                       "nan",        "  =2"};
         return awkward[static_cast<std::size_t>(below(static_cast<int>(awkward.size())))];
     }
-    // Names are told apart by a number; some are near enough to be asked about, were they not listed
-    // as two.
+    // Names are told apart by a number; some are near enough to be asked about, were they not
+    // listed as two.
     std::string name(const std::string& kind, int i) {
         if (i == 2)
             return kind == "athlete" ? "Jose" : *tidyName(text() + "x");

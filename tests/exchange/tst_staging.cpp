@@ -40,8 +40,8 @@ private Q_SLOTS:
         QCOMPARE(staging.sets.size(), std::size_t(lifts) + 1);
         for (const StagedSet& set : staging.sets)
             QCOMPARE(set.reps.size(), std::size_t(1));
-        QCOMPARE(staging.athletes.names()[static_cast<std::size_t>(
-                     athleteOf(staging, staging.sets.back()))],
+        QCOMPARE(staging.athletes
+                     .names()[static_cast<std::size_t>(athleteOf(staging, staging.sets.back()))],
                  std::string("Bob"));
         QCOMPARE(staging.sets.back().reps[0].velocity, 0.9);
     }
@@ -75,8 +75,9 @@ private Q_SLOTS:
         std::set<std::tuple<int, int, int>> places;
         std::unordered_map<StagedPlace, int, Spread> byPlace;
         std::unordered_map<StagedDay, int, Spread> byDay;
-        const std::vector<int> parts{0,          1,          0xFFFF,     0x1'0000, 0x10'0000,
-                                     0x1000'0000, 0x1001'0000, std::numeric_limits<int>::max()};
+        const std::vector<int> parts{
+            0,         1,           0xFFFF,      0x1'0000,
+            0x10'0000, 0x1000'0000, 0x1001'0000, std::numeric_limits<int>::max()};
         const Date first{std::chrono::year{2026} / 1 / 1};
         for (const int a : parts)
             for (const int b : parts)

@@ -253,18 +253,18 @@ private Q_SLOTS:
     void aFaultyFileShowsAllItsFaults() {
         const CsvFiles files;
         auto log = files.newLog();
-        const auto reps = files.write("reps.csv", tidyHeader +
-                                                      "2026-03-14,Ann,Squat,1,40,1,1.1\n" // sound
-                                                      "14.3.2026,Ann,Squat,1,40,2,\"1,1\"\n"
-                                                      "2026-03-14,,Squat,0,-5,x,99\n"
-                                                      "2026-03-14,Ann,Squat,1,40,1,1.2\n"
-                                                      "2026-03-14,Ann,Squat,1,40\n"
-                                                      "2026-03-14,Ann,Squat,1,60,3,1.1\n");
+        const auto reps =
+            files.write("reps.csv", tidyHeader + "2026-03-14,Ann,Squat,1,40,1,1.1\n" // sound
+                                                 "14.3.2026,Ann,Squat,1,40,2,\"1,1\"\n"
+                                                 "2026-03-14,,Squat,0,-5,x,99\n"
+                                                 "2026-03-14,Ann,Squat,1,40,1,1.2\n"
+                                                 "2026-03-14,Ann,Squat,1,40\n"
+                                                 "2026-03-14,Ann,Squat,1,60,3,1.1\n");
         const auto lifts = files.write("lifts.csv", "lift,point_rule\nSquat,best\n,fastest\n");
         const std::vector<std::pair<long, std::string>> ofLifts{{2, "point_rule"}, {3, "lift"}};
         const std::vector<std::pair<long, std::string>> ofReps{
-            {3, "date"}, {3, "velocity"}, {4, "athlete"}, {4, "set"},     {4, "load_kg"},
-            {4, "rep"},  {4, "velocity"}, {5, "velocity"}, {6, ""}, {7, "load_kg"}};
+            {3, "date"}, {3, "velocity"}, {4, "athlete"},  {4, "set"}, {4, "load_kg"},
+            {4, "rep"},  {4, "velocity"}, {5, "velocity"}, {6, ""},    {7, "load_kg"}};
         try {
             importTidy(log, {lifts, reps}, {});
             QFAIL("taken");
@@ -287,8 +287,9 @@ private Q_SLOTS:
     void soDoesOneThatContradictsTheLog() {
         const CsvFiles files;
         auto log = files.newLog();
-        import(files, log, tidyHeader + "2026-03-14,Ann,Squat,1,40,1,1.1\n"
-                                        "2026-03-14,Ann,Squat,2,60,1,0.9\n");
+        import(files, log,
+               tidyHeader + "2026-03-14,Ann,Squat,1,40,1,1.1\n"
+                            "2026-03-14,Ann,Squat,2,60,1,0.9\n");
         try {
             importTidy(log,
                        {files.write("reps.csv", tidyHeader + "2026-03-14,Ann,Squat,1,45,1,1.1\n"

@@ -30,7 +30,8 @@ std::vector<std::string> athletes(const log::Log& log) {
     return names;
 }
 
-ShapedReport importTable(log::Log& log, const std::string& text, const ImportSettings& settings = {}) {
+ShapedReport importTable(log::Log& log, const std::string& text,
+                         const ImportSettings& settings = {}) {
     const Source source{.file = {}, .text = text};
     const auto facts = lookAt(source);
     const auto shape = propose(facts);
@@ -70,14 +71,15 @@ private Q_SLOTS:
     void inEveryTable() {
         const CsvFiles files;
         auto log = files.newLog();
-        importTidy(log,
-                   {files.write("reps.csv", tidyHeader + row(jose, 10)),
-                    files.write("athletes.csv", "athlete,athlete_note\nJOSE\xCC\x81,tall\n"),
-                    files.write("loads.csv", "athlete,lift,check_load_kg\njose\xCC\x81 ,SQUAT,60\n"),
-                    files.write("attempts.csv", "date,athlete,test,value\n2026-03-10, JOSE\xCC\x81,"
-                                                "Jump,40\n"),
-                    files.write("tests.csv", "test,unit,better\n JUMP,cm,higher\n")},
-                   {});
+        importTidy(
+            log,
+            {files.write("reps.csv", tidyHeader + row(jose, 10)),
+             files.write("athletes.csv", "athlete,athlete_note\nJOSE\xCC\x81,tall\n"),
+             files.write("loads.csv", "athlete,lift,check_load_kg\njose\xCC\x81 ,SQUAT,60\n"),
+             files.write("attempts.csv", "date,athlete,test,value\n2026-03-10, JOSE\xCC\x81,"
+                                         "Jump,40\n"),
+             files.write("tests.csv", "test,unit,better\n JUMP,cm,higher\n")},
+            {});
         QCOMPARE(log.athletes().size(), std::size_t(1));
         QCOMPARE(log.athletes()[0].value.note, std::string("tall"));
         QCOMPARE(log.lifts().size(), std::size_t(1));
@@ -91,8 +93,8 @@ private Q_SLOTS:
         auto log = files.newLog();
         const AthleteId id = log.add(Athlete{.name = jose});
         const AthleteId ann = log.add(Athlete{.name = "Ann"});
-        for (const std::string name : {jose.c_str(), "JOS\xC3\x89", "Jose\xCC\x81", " Jose", "An\tn",
-                                       "\xE2\x80\x8B", "\x1B[2J"}) {
+        for (const std::string name : {jose.c_str(), "JOS\xC3\x89", "Jose\xCC\x81", " Jose",
+                                       "An\tn", "\xE2\x80\x8B", "\x1B[2J"}) {
             QVERIFY_EXCEPTION_THROWN(log.add(Athlete{.name = name}), BadInput);
             QVERIFY_EXCEPTION_THROWN(log.change(ann, Athlete{.name = name}), BadInput);
         }
@@ -165,11 +167,11 @@ private Q_SLOTS:
         QCOMPARE(athletes(log), std::vector<std::string>{"Mia Muster"});
         // A table of athletes lists them as two: that says it.
         auto second = files.newLog("second.slopebook");
-        importTidy(second,
-                   {files.write("reps.csv", text),
-                    files.write("athletes.csv",
-                                "athlete,athlete_note\nMia Muster,\nMia Mustre,twin\n")},
-                   {});
+        importTidy(
+            second,
+            {files.write("reps.csv", text),
+             files.write("athletes.csv", "athlete,athlete_note\nMia Muster,\nMia Mustre,twin\n")},
+            {});
         QCOMPARE(second.athletes().size(), std::size_t(2));
     }
 

@@ -18,13 +18,40 @@ QString q(const std::string& text) {
 }
 
 // Pieces that spellings of a name are made of: letters that compose, blanks, what is not seen.
-const std::array<const char*, 34> pieces{
-    "a",          "B",          "\xC3\xA9",     "e\xCC\x81",     " ",            "\xC2\xA0",
-    "\xE2\x80\x8B", "\xE2\x80\x8D", "\xE2\x80\x8C", "\t",            "\x1B[31m",     "\xE2\x80\xAE",
-    "\xC3\x9F",   "\xE1\xBA\x9E", "\xCF\x82",     "\xCE\xA3",      "\xD8\xB9",     "\xE0\xB4\xB0",
-    "\xE0\xB5\x8D", "\xE3\x85\xA4", "\xE1\xBB\x84", "\xEF\xBB\xBF",  "\xC2\xAD",     "\xE2\x80\xA8",
-    "\xCC\x81",   "3",          "'",            "\xE4\xB8\xAD",  "\xEF\xAC\x81", "\xC2\x85",
-    "\xF3\xA0\x80\xA1", "\xF0\x9F\x9A\xA3", "\xE2\xA0\x80", "\x7F"};
+const std::array<const char*, 34> pieces{"a",
+                                         "B",
+                                         "\xC3\xA9",
+                                         "e\xCC\x81",
+                                         " ",
+                                         "\xC2\xA0",
+                                         "\xE2\x80\x8B",
+                                         "\xE2\x80\x8D",
+                                         "\xE2\x80\x8C",
+                                         "\t",
+                                         "\x1B[31m",
+                                         "\xE2\x80\xAE",
+                                         "\xC3\x9F",
+                                         "\xE1\xBA\x9E",
+                                         "\xCF\x82",
+                                         "\xCE\xA3",
+                                         "\xD8\xB9",
+                                         "\xE0\xB4\xB0",
+                                         "\xE0\xB5\x8D",
+                                         "\xE3\x85\xA4",
+                                         "\xE1\xBB\x84",
+                                         "\xEF\xBB\xBF",
+                                         "\xC2\xAD",
+                                         "\xE2\x80\xA8",
+                                         "\xCC\x81",
+                                         "3",
+                                         "'",
+                                         "\xE4\xB8\xAD",
+                                         "\xEF\xAC\x81",
+                                         "\xC2\x85",
+                                         "\xF3\xA0\x80\xA1",
+                                         "\xF0\x9F\x9A\xA3",
+                                         "\xE2\xA0\x80",
+                                         "\x7F"};
 
 } // namespace
 
@@ -82,8 +109,8 @@ private Q_SLOTS:
         QTest::newRow("sharp s") << u"Gro\u00DF"_s << u"GROSS"_s;
         QTest::newRow("its capital") << u"Gro\u00DF"_s << u"GRO\u1E9E"_s;
         QTest::newRow("a ligature") << u"Griffin"_s << u"Gri\uFB03n"_s;
-        QTest::newRow("final sigma") << u"\u039D\u03AF\u03BA\u03BF\u03C2"_s
-                                     << u"\u039D\u038A\u039A\u039F\u03A3"_s;
+        QTest::newRow("final sigma")
+            << u"\u039D\u03AF\u03BA\u03BF\u03C2"_s << u"\u039D\u038A\u039A\u039F\u03A3"_s;
         QTest::newRow("with and without a joiner")
             << u"\u0639\u0644\u06CC\u200C\u0631\u0636\u0627"_s
             << u"\u0639\u0644\u06CC\u0631\u0636\u0627"_s;
@@ -99,8 +126,8 @@ private Q_SLOTS:
     }
 
     void otherNamesHaveOtherKeys() {
-        const std::array<QString, 7> names{u"Jos\u00E9"_s, u"Jose"_s,      u"Lane 3"_s,
-                                           u"Lane 4"_s,    u"AnnLee"_s,    u"Ann Lee"_s,
+        const std::array<QString, 7> names{u"Jos\u00E9"_s,   u"Jose"_s,   u"Lane 3"_s,
+                                           u"Lane 4"_s,      u"AnnLee"_s, u"Ann Lee"_s,
                                            u"\u4E2D\u6751"_s};
         for (const QString& a : names)
             for (const QString& b : names)
@@ -121,8 +148,8 @@ private Q_SLOTS:
     // Scripts that need a joiner keep it, where letters stand beside it.
     void joinersStayWhereTheyAreSpelling() {
         for (const QString& name :
-             {u"\u0639\u0644\u06CC\u200C\u0631\u0636\u0627"_s, // Persian, between letters
-              u"\u0DC1\u0DCA\u200D\u0DBB\u0DD3"_s,             // Sinhala, after a virama
+             {u"\u0639\u0644\u06CC\u200C\u0631\u0636\u0627"_s,  // Persian, between letters
+              u"\u0DC1\u0DCA\u200D\u0DBB\u0DD3"_s,              // Sinhala, after a virama
               u"\u0D15\u0D41\u0D2E\u0D3E\u0D30\u0D4D\u200D"_s}) // Malayalam, at the end
             QCOMPARE(q(*tidyName(name.toStdString())), name);
         QCOMPARE(q(*tidyName(u"A\u200Dnn\u200C"_s.toStdString())), u"Ann"_s);
@@ -155,8 +182,9 @@ private Q_SLOTS:
         QTest::addColumn<QString>("one");
         QTest::addColumn<QString>("other");
         QTest::addColumn<bool>("near");
-        const auto row = [](const char* name, const QString& one, const QString& other,
-                            bool near) { QTest::newRow(name) << one << other << near; };
+        const auto row = [](const char* name, const QString& one, const QString& other, bool near) {
+            QTest::newRow(name) << one << other << near;
+        };
         row("no accent", u"Jos\u00E9 Diaz"_s, u"Jose D\u00EDaz"_s, true);
         row("German without dots", u"M\u00FCller"_s, u"Mueller"_s, true);
         row("dots left out", u"M\u00FCller"_s, u"Muller"_s, true);

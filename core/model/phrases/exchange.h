@@ -112,6 +112,15 @@ inline constexpr std::array exchange{
     translate("Phrases", "a name"),
     translate("Phrases", "a name that one athlete of the log has, spelled as there"),
     translate("Phrases", "a name that one lift of the log has, spelled as there"),
+    translate(
+        "Phrases",
+        "%1 athletes have one name in different spellings (%2): if they are one, their sessions "
+        "stand apart; if not, give each a name of their own."),
+    translate("Phrases",
+              "%1 lifts have one name in different spellings (%2): their points stand on "
+              "different lines."),
+    translate("Phrases", "%1 devices have one name in different spellings (%2)."),
+    translate("Phrases", "%1 tests have one name in different spellings (%2)."),
     translate("Phrases", "the new athlete \"%1\""),
     translate("Phrases", "to be told whether that is \"%1\", who is in the log, or somebody new"),
     translate("Phrases", "to be told whether that is \"%1\", who is new as well, or somebody else"),
