@@ -21,6 +21,11 @@ class EntryPage;
 class MessageBar;
 class NameCombo;
 
+/// Files into a log that is open: those that tell their columns by their names together, any other
+/// table one by one, as the coach says what it is. maps: how tables were read before. Whether any
+/// went in.
+bool importTables(Logbook& logbook, const QStringList& files, ImportMaps& maps, QWidget* parent);
+
 class Workspace final : public QWidget {
     Q_OBJECT
 public:
@@ -51,8 +56,7 @@ public:
     void setCheckLoads();
     void keepDevices();
     void keepBlocks();
-    /// Files that tell their columns by their names together; any other table one by one, as the
-    /// coach says what it is. maps: how tables were read before.
+    /// As importTables().
     void importCsv(const QStringList& files, ImportMaps& maps);
     /// A table from the clipboard.
     void importText(const QString& pasted, ImportMaps& maps);
