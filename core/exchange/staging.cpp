@@ -21,20 +21,6 @@ constexpr Phrase isoDayExpected = "a date written year-month-day, such as 2026-0
 constexpr Phrase setNumberExpected = "the set's number, from 1 on";
 constexpr Phrase repNumberExpected = "the rep's number, from 1 on";
 
-// Mixes a number into a hash (the 64-bit finisher of Steele, Lea and Flood 2014, from memory; any
-// function that spreads would do).
-std::size_t mixed(std::uint64_t hash, std::uint64_t part) {
-    std::uint64_t z = hash + 0x9E3779B97F4A7C15U + part;
-    z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9U;
-    z = (z ^ (z >> 27)) * 0x94D049BB133111EBU;
-    return static_cast<std::size_t>(z ^ (z >> 31));
-}
-
-std::size_t spread(int a, std::int64_t b, int c) {
-    return mixed(mixed(mixed(0, static_cast<std::uint64_t>(a)), static_cast<std::uint64_t>(b)),
-                 static_cast<std::uint64_t>(c));
-}
-
 Words inQuotes(std::string_view text) {
     return say("\"%1\"", text);
 }
@@ -48,58 +34,6 @@ Words inNumbers(double speed) {
 }
 
 } // namespace
-
-std::size_t Spread::operator()(const StagedDay& day) const noexcept {
-    return spread(day.athlete, std::chrono::sys_days{day.date}.time_since_epoch().count(),
-                  day.ordinal);
-}
-
-std::size_t Spread::operator()(const StagedPlace& place) const noexcept {
-    return spread(place.session, place.lift, place.number);
-}
-
-void NameList::known(const std::string& name) {
-    std::vector<std::string>& ofKey = m_known[nameKey(name)];
-    if (std::ranges::find(ofKey, name) == ofKey.end())
-        ofKey.push_back(name);
-}
-
-void NameList::alsoKnown(const std::string& name) {
-    if (!m_known.contains(nameKey(name)))
-        known(name);
-}
-
-int NameList::add(const std::string& spelled) {
-    const auto [it, isNew] = m_at.try_emplace(spelled, static_cast<int>(m_names.size()));
-    if (isNew)
-        m_names.push_back(spelled);
-    return it->second;
-}
-
-std::optional<int> NameList::index(const std::string& name) {
-    if (m_lastAt >= 0 && m_last == name)
-        return m_lastAt;
-    m_last = name;
-    if (const auto it = m_at.find(name); it != m_at.end())
-        return m_lastAt = it->second;
-    const std::string key = nameKey(name);
-    if (const auto it = m_known.find(key); it != m_known.end()) {
-        const std::vector<std::string>& ofKey = it->second;
-        const bool exact = std::ranges::find(ofKey, name) != ofKey.end();
-        if (!exact && ofKey.size() > 1) {
-            m_lastAt = -1;
-            return std::nullopt;
-        }
-        m_lastAt = add(exact ? name : ofKey.front());
-    } else if (const auto known = m_byKey.find(key); known != m_byKey.end()) {
-        m_lastAt = known->second;
-    } else {
-        m_lastAt = add(tidyName(name).value_or(name));
-        m_byKey.emplace(key, m_lastAt);
-    }
-    m_at.emplace(name, m_lastAt);
-    return m_lastAt;
-}
 
 template <class Work>
 void Staging::orRefuse(const Work& work) {

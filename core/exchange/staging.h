@@ -3,6 +3,7 @@
 // what contradicts itself is refused with both lines named.
 #pragma once
 
+#include "core/exchange/namelist.h"
 #include "core/exchange/table.h"
 #include "core/exchange/whois.h"
 #include "core/model/lift.h"
@@ -68,28 +69,6 @@ struct StagedLift {
 struct StagedBlock {
     std::string name;
     Date date{};
-};
-
-/// Names as first written, by index; one that has the key of an earlier one is that one.
-class NameList {
-public:
-    /// Index of the name; nothing where two known() ones have its key and neither is spelled so.
-    std::optional<int> index(const std::string& name);
-    /// A name that is somewhere else already: keeps its own spelling.
-    void known(const std::string& name);
-    /// The same of one that a file lists: a spelling of a known() one is that one.
-    void alsoKnown(const std::string& name);
-    const std::vector<std::string>& names() const { return m_names; }
-
-private:
-    int add(const std::string& spelled);
-
-    std::vector<std::string> m_names;
-    std::unordered_map<std::string, std::vector<std::string>> m_known; ///< by key
-    std::unordered_map<std::string, int> m_at;                         ///< as spelled
-    std::unordered_map<std::string, int> m_byKey;
-    std::string m_last; // rows come in runs
-    int m_lastAt = -1;
 };
 
 /// What a session is told by, and a set. Each part whole: put together in one number, a file large

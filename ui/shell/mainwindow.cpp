@@ -7,6 +7,7 @@
 #include "ui/entry/entrypage.h"
 #include "ui/said.h"
 #include "ui/shell/fingers.h"
+#include "ui/shell/importtables.h"
 #include "ui/shell/language.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/openingcheck.h"

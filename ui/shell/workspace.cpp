@@ -20,7 +20,7 @@
 #include "ui/said.h"
 #include "ui/season/seasonpage.h"
 #include "ui/shell/format.h"
-#include "ui/shell/importcsv.h"
+#include "ui/shell/importtables.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/namecombo.h"
 #include "ui/shell/pageholder.h"
@@ -372,22 +372,6 @@ void Workspace::keepDevices() {
 
 void Workspace::keepBlocks() {
     guarded([this] { BlocksDialog(*m_logbook, m_today(), this).exec(); });
-}
-
-bool importTables(Logbook& logbook, const QStringList& files, ImportMaps& maps, QWidget* parent) {
-    log::passHold(logbook.log()); // an import writes by a connection of its own
-    std::vector<std::filesystem::path> asIs, others;
-    for (const QString& file : files) {
-        const auto path = pathOf(file);
-        (exchange::readsAsIs(path) ? asIs : others).push_back(path);
-    }
-    bool any =
-        !asIs.empty() && ImportDialog(logbook, std::move(asIs), parent).exec() == QDialog::Accepted;
-    for (const auto& file : others)
-        any = TableDialog(logbook, {.file = file, .text = {}}, maps, parent).exec() ==
-                  QDialog::Accepted ||
-              any;
-    return any;
 }
 
 void Workspace::importCsv(const QStringList& files, ImportMaps& maps) {

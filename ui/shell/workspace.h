@@ -21,11 +21,6 @@ class EntryPage;
 class MessageBar;
 class NameCombo;
 
-/// Files into a log that is open: those that tell their columns by their names together, any other
-/// table one by one, as the coach says what it is. maps: how tables were read before. Whether any
-/// went in.
-bool importTables(Logbook& logbook, const QStringList& files, ImportMaps& maps, QWidget* parent);
-
 class Workspace final : public QWidget {
     Q_OBJECT
 public:
