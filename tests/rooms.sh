@@ -61,6 +61,7 @@ never core/stats 'SQLiteCpp|sqlite3|csv\.h|xlsxwriter' "core/stats: Eigen and Bo
 never core/answers 'SQLiteCpp|sqlite3|xlsxwriter' "core/answers knows no file"
 never ui 'CLI/|SQLiteCpp|sqlite3' "ui: core and Qt only"
 only_in 'core/log' 'SQLiteCpp|sqlite3' "SQLite appears in core/log's sources only"
+only_in 'core/model' 'utf8proc' "libutf8proc appears in core/model alone"
 only_in 'core/exchange' 'xlsxwriter' "libxlsxwriter appears in core/exchange's sources only"
 
 # A window stays open over midnight: it goes by the clock handed to it, and tests hand in one that moves.

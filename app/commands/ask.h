@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/commands/json.h"
+#include "app/commands/terminal.h"
 #include "ui/questions/questions.h"
 
 #include <filesystem>
@@ -19,7 +20,7 @@ struct About {
     bool json = false;
 };
 
-/// By name: exactly, then letter case aside. BadInput lists the names that there are.
+/// By name: exactly, then by its key (core/model/names.h). BadInput lists the names that there are.
 Stored<AthleteId, Athlete> athleteNamed(const log::Log& log, const std::string& name);
 Stored<LiftId, Lift> liftNamed(const log::Log& log, const std::string& name);
 
@@ -32,8 +33,6 @@ Mass massFromOption(const std::string& text);
 int sayNoAnswer(const About& about, const NoAnswer& why);
 /// The same with loads in that unit.
 int sayNoAnswer(const About& about, const NoAnswer& why, MassUnit unit);
-
-void print(const std::string& text); ///< to standard output; LogError where that fails
 
 /// "Encoder A", or nothing where the session names none.
 std::optional<std::string> deviceName(const log::Log& log, const LiftSession& session);

@@ -128,6 +128,33 @@ std::vector<ColumnUse> sideBySide(const std::vector<Candidate>& candidates,
     return {};
 }
 
+// A whole name, or its halves joined; a family name alone is nobody's: siblings share it, so that
+// the column is the coach's to choose. "Name" beside a given name is its other half, unless it
+// holds several words.
+void takeAthlete(Shape& shape, const std::vector<Candidate>& candidates, const FileFacts& facts) {
+    const Candidate *whole = nullptr, *given = nullptr, *family = nullptr;
+    for (const Candidate& c : candidates) {
+        if (c.role != TidyAthlete)
+            continue;
+        const auto part = namePartOf(facts.columns[c.at].heading);
+        const Candidate*& held = !part ? whole : *part == NamePart::Given ? given : family;
+        if (!held)
+            held = &c;
+    }
+    const bool halved =
+        whole && given && !family &&
+        std::ranges::none_of(facts.columns[whole->at].samples,
+                             [](const auto& cell) { return cell.find(' ') != std::string::npos; });
+    auto& uses = shape.columns[TidyAthlete];
+    if (given && (family || halved))
+        uses = {{.at = given->at, .decimal = {}},
+                {.at = (family ? family : whole)->at, .decimal = {}}};
+    else if (whole)
+        uses = {{.at = whole->at, .decimal = {}}};
+    else if (given)
+        uses = {{.at = given->at, .decimal = {}}};
+}
+
 // Of several columns of speeds, mean velocity before the others.
 void takeOneSpeed(Shape& shape, const std::vector<Candidate>& candidates, const FileFacts& facts) {
     const Candidate* chosen = nullptr;
@@ -203,9 +230,11 @@ Shape propose(const FileFacts& facts) {
         shape.rowIsSet = !shape.columns[TidyVelocity].empty();
         if (!shape.rowIsSet)
             takeOneSpeed(shape, candidates, facts);
+        takeAthlete(shape, candidates, facts);
         for (const Candidate& c : candidates) {
             const bool sideways = shape.rowIsSet && c.role == TidyRep;
-            if (c.role != TidyVelocity && !sideways && shape.columns[c.role].empty())
+            if (c.role != TidyVelocity && c.role != TidyAthlete && !sideways &&
+                shape.columns[c.role].empty())
                 shape.columns[c.role] = {{.at = c.at, .decimal = {}}};
         }
     } else {

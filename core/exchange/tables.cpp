@@ -14,25 +14,6 @@ bool hasAll(const std::vector<std::string>& header, std::initializer_list<std::s
                                [&](auto name) { return columnOf(header, name).has_value(); });
 }
 
-// Goes through the rows of one table.
-template <std::size_t N, class Take>
-std::vector<std::string> readRows(const std::filesystem::path& file,
-                                  const std::array<std::string_view, N>& known,
-                                  std::size_t required, const Take& take) {
-    std::optional<Table> table;
-    readCsv(file, ',', [&](const CsvRow& row) {
-        if (!table) {
-            table.emplace(file, row, known, required, ColumnMap{});
-            return;
-        }
-        const Cells cells(*table, row);
-        if (!cells.blankRow())
-            take(cells,
-                 Where{.file = file.string(), .line = row.line, .column = inWords(known[0])});
-    });
-    return table ? table->notUsed() : std::vector<std::string>{};
-}
-
 Block readBlock(const Cells& cells) {
     constexpr Phrase dateExpected = "a date written year-month-day, such as 2026-03-14";
     constexpr Phrase ceilingExpected = "a load in kg above 0, such as 62.5";
@@ -111,23 +92,23 @@ FileKind fileKind(const std::vector<std::string>& header) {
 std::vector<std::string> Tables::read(const std::filesystem::path& file, FileKind kind) {
     switch (kind) {
     case FileKind::Athletes:
-        return readRows(file, athleteColumns, AthleteCount, [&](const Cells& c, const Where& at) {
+        return readTable(file, athleteColumns, AthleteCount, [&](const Cells& c, const Where& at) {
             athletes.push_back({{c.name(AthleteName), c.text(AthleteNote)}, at});
         });
     case FileKind::Devices:
-        return readRows(file, deviceColumns, DeviceCount, [&](const Cells& c, const Where& at) {
+        return readTable(file, deviceColumns, DeviceCount, [&](const Cells& c, const Where& at) {
             devices.push_back({{c.name(DeviceName), c.text(DeviceNote)}, at});
         });
     case FileKind::Lifts:
-        return readRows(file, liftColumns, liftRequired, [&](const Cells& c, const Where& at) {
+        return readTable(file, liftColumns, liftRequired, [&](const Cells& c, const Where& at) {
             lifts.push_back({readLift(c), at});
         });
     case FileKind::Blocks:
-        return readRows(file, blockColumns, blockRequired, [&](const Cells& c, const Where& at) {
+        return readTable(file, blockColumns, blockRequired, [&](const Cells& c, const Where& at) {
             blocks.push_back({readBlock(c), at});
         });
     case FileKind::CheckLoads:
-        return readRows(file, checkLoadColumns, CheckCount, [&](const Cells& c, const Where& at) {
+        return readTable(file, checkLoadColumns, CheckCount, [&](const Cells& c, const Where& at) {
             constexpr Phrase expected = "a load in kg from 0 to 2000, such as 60";
             checkLoads.push_back(
                 {{c.name(CheckAthlete), c.name(CheckLift),

@@ -2,6 +2,7 @@
 // Sets of equipment: a row each, and its pieces in the order in which the coach listed them.
 #include "core/log/impl.h"
 #include "core/log/validity.h"
+#include "core/model/names.h"
 
 namespace slopebook::log {
 
@@ -80,6 +81,19 @@ void requireFreeName(Log::Impl& impl, EquipmentId id, const std::string& name) {
                        say("a name that no other set of equipment has"));
 }
 
+void requireNewName(Log::Impl& impl, EquipmentId id, const std::string& name) {
+    requireTidy(name);
+    Query others(impl.db, "SELECT name FROM equipment WHERE id <> ?", id);
+    while (others.next())
+        if (nameKey(others.text(0)) == nameKey(name))
+            throw BadInput(say("'%1', the same name as '%2'", name, others.text(0)),
+                           say("a name that no other set of equipment has"));
+}
+
+bool isNamed(Log::Impl& impl, EquipmentId id, const std::string& name) {
+    return Query(impl.db, "SELECT 1 FROM equipment WHERE id = ? AND name = ?", id, name).next();
+}
+
 void writePieces(Log::Impl& impl, EquipmentId id, const Equipment& equipment) {
     int ordinal = 0;
     const auto write = [&](const char* kind, const std::string& name, ExactMass mass, MassUnit unit,
@@ -117,6 +131,8 @@ EquipmentId Log::add(const Equipment& equipment, std::optional<EquipmentId> id) 
                            say("That set of equipment is in the log already. Nothing "
                                "was changed."));
         requireFreeName(*m_impl, id.value_or(EquipmentId{}), equipment.name);
+        if (!id)
+            requireNewName(*m_impl, EquipmentId{}, equipment.name);
         const EquipmentId given = m_impl->key("equipment", id);
         Query(m_impl->db,
               "INSERT INTO equipment (id, name, ceiling_10ng, note, checksum) VALUES (?, ?, ?, ?, "
@@ -137,6 +153,8 @@ void Log::change(EquipmentId id, const Equipment& equipment) {
         Tally change;
         change.take(requireThere(*m_impl, id));
         requireFreeName(*m_impl, id, equipment.name);
+        if (!isNamed(*m_impl, id, equipment.name))
+            requireNewName(*m_impl, id, equipment.name);
         erasePieces(*m_impl, id);
         Query(
             m_impl->db,

@@ -8,6 +8,7 @@
 #include "core/log/failure.h"
 #include "core/log/log.h"
 #include "core/log/query.h"
+#include "core/log/takennames.h"
 #include "core/log/tally.h"
 #include "core/log/transaction.h"
 
@@ -25,6 +26,7 @@ struct Log::Impl {
     bool salvage = false; ///< what is damaged is left out of lists
     std::vector<Words> leftOut;
     std::function<void()> held; ///< to be passed before anything is written; see hold.h
+    std::map<std::string_view, TakenNames> names; ///< by kind of thing
 
     /// Does the work as one transaction, or as a part of the one under way.
     template <class Work>

@@ -2,12 +2,12 @@
 #include "core/log/log.h"
 
 #include "core/log/copy.h"
-#include "core/log/durable.h"
 #include "core/log/failure.h"
 #include "core/log/hold.h"
 #include "core/log/impl.h"
 #include "core/log/layout.h"
 #include "core/log/migrate.h"
+#include "core/log/newlog.h"
 #include "core/log/sound.h"
 
 #include <algorithm>
@@ -44,15 +44,7 @@ Log Log::create(const std::filesystem::path& file) {
 }
 
 Log Log::create(const std::filesystem::path& file, const Layout& layout) {
-    NewFile fresh(file);
-    {
-        Connection connection(fresh.path(), Connection::Purpose::Fresh, layout.newest());
-        connection.execute("BEGIN EXCLUSIVE");
-        connection.execute("PRAGMA application_id = " + std::to_string(applicationId));
-        runSteps(connection, layout, 0, layout.newest());
-        connection.execute("COMMIT");
-    }
-    fresh.giveName();
+    NewLog(file, layout).place();
     return open(file, Access::ReadWrite, layout);
 }
 

@@ -4,6 +4,7 @@
 #include "core/log/tables.h"
 #include "core/log/testtable.h"
 #include "core/log/validity.h"
+#include "core/model/names.h"
 
 namespace slopebook::log {
 
@@ -73,6 +74,32 @@ void requireFreeName(Log::Impl& impl, std::optional<Id> id,
         throw BadInput(say("'%1' a second time", value.name), say(Table<Id>::says.freeName));
 }
 
+/// The day that a name is taken from, where the same name may stand for several.
+template <class Value>
+std::optional<Date> dayOf(const Value& value) {
+    if constexpr (std::is_same_v<Value, Block>)
+        return value.first;
+    else
+        return std::nullopt;
+}
+
+/// A name that is new here: brought to its one spelling by whoever took it from the coach, and no
+/// other spelling of one that is there.
+template <class Id>
+void requireNewName(Log::Impl& impl, std::optional<Id> id, const typename Table<Id>::Value& value) {
+    requireTidy(value.name);
+    const std::string key = nameKey(value.name);
+    for (const auto row : impl.names[Table<Id>::one].withKey(impl.db, Table<Id>::select, key)) {
+        if (row == static_cast<std::int64_t>(id.value_or(Id{})))
+            continue;
+        for (Query other(impl.db, Table<Id>::select); other.next();)
+            if (other.integer(0) == row && nameKey(other.text(2)) == key &&
+                dayOf(Table<Id>::read(other)) == dayOf(value))
+                throw BadInput(say("'%1', the same name as '%2'", value.name, other.text(2)),
+                               say(Table<Id>::says.freeName));
+    }
+}
+
 template <class Id>
 Id add(Log::Impl& impl, const typename Table<Id>::Value& value, std::optional<Id> id) {
     requireValid(value);
@@ -80,6 +107,8 @@ Id add(Log::Impl& impl, const typename Table<Id>::Value& value, std::optional<Id
         if (id && Query(impl.db, Table<Id>::exists, *id).next())
             throw LogError(Kind::Conflict, say(Table<Id>::says.there));
         requireFreeName(impl, id, value);
+        if (!id) // what is put back stands as it stood
+            requireNewName(impl, id, value);
         const Id given = impl.key(Table<Id>::one, id);
         Query insert(impl.db, Table<Id>::insert);
         const int fields = Table<Id>::bind(insert, value);
@@ -89,6 +118,7 @@ Id add(Log::Impl& impl, const typename Table<Id>::Value& value, std::optional<Id
         Tally change;
         change.add(requireThere(impl, given));
         impl.tally(Table<Id>::one, 0, change);
+        impl.names[Table<Id>::one].note(value.name, raw(given));
         return given;
     });
 }
@@ -98,6 +128,8 @@ void change(Log::Impl& impl, Id id, const typename Table<Id>::Value& value) {
     Tally change;
     change.take(requireThere(impl, id));
     requireFreeName(impl, std::optional(id), value);
+    if (Query held(impl.db, Table<Id>::exists, id); held.next() && held.text(0) != value.name)
+        requireNewName(impl, std::optional(id), value);
     Query update(impl.db, Table<Id>::update);
     const int fields = Table<Id>::bind(update, value);
     update.bind(fields + 1, checksum(id, value));
@@ -105,6 +137,7 @@ void change(Log::Impl& impl, Id id, const typename Table<Id>::Value& value) {
     update.run();
     change.add(requireThere(impl, id));
     impl.tally(Table<Id>::one, 0, change);
+    impl.names[Table<Id>::one].note(value.name, raw(id));
 }
 
 /// What still refers to a thing, one of it and several.

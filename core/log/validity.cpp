@@ -2,6 +2,7 @@
 #include "core/log/validity.h"
 
 #include "core/model/errors.h"
+#include "core/model/names.h"
 
 #include <algorithm>
 #include <array>
@@ -58,7 +59,7 @@ void requireText(const std::string& text, Phrase found) {
 
 void requireName(const std::string& name, Phrase expected) {
     requireText(name, noName);
-    if (name.find_first_not_of(" \t\r\n\f\v") == std::string::npos)
+    if (!tidyName(name))
         throw BadInput(say("a blank name"), say(expected));
 }
 
@@ -83,6 +84,12 @@ void requireMvt(const Mvt& mvt) {
                        say("a lift's MVT: the coach's or a published one"));
 }
 } // namespace
+
+void requireTidy(const std::string& name) {
+    if (tidyName(name) != name)
+        throw BadInput(say("'%1', with blanks or signs in it that are not seen", name),
+                       say("the name without them"));
+}
 
 bool storableText(const std::string& text) {
     return text.size() <= longestText && text.find('\0') == std::string::npos && utf8(text);

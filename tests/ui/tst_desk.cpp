@@ -315,7 +315,7 @@ private Q_SLOTS:
             all += text->toPlainText();
         QVERIFY(all.contains(QLatin1String(qVersion())));
         for (const char* part : {"Eigen", "Boost", "SQLite", "SQLiteCpp", "libcsv", "libxlsxwriter",
-                                 "CLI11", "Qt Charts", "GNU GENERAL PUBLIC LICENSE"})
+                                 "utf8proc", "CLI11", "Qt Charts", "GNU GENERAL PUBLIC LICENSE"})
             QVERIFY2(all.contains(QLatin1String(part), Qt::CaseInsensitive), part);
         QVERIFY(all.contains(QRegularExpression(QStringLiteral("Eigen\\s+3\\.\\d"))));
         QVERIFY(all.contains(QRegularExpression(QStringLiteral("SQLite\\s+3\\.\\d"))));

@@ -451,6 +451,69 @@ private Q_SLOTS:
         QVERIFY(window.workspace()->athlete());
     }
 
+    // From the start page: the log is there once something is in it; cancelled, nothing is.
+    void anImportIntoANewLogLeavesNothingWhenCancelled() {
+        QTemporaryDir place;
+        const QString table = place.filePath(QStringLiteral("spring.csv"));
+        QFile file(table);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("date,athlete,lift,set,load_kg,rep,velocity\n"
+                   "2026-03-01,Cox,Bench pull,1,40,1,1.12\n");
+        file.close();
+        const QString log = place.filePath(QStringLiteral("new.slopebook"));
+        const auto all = [&] {
+            return QDir(place.path())
+                .entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot, QDir::Name);
+        };
+        MainWindow window(surroundings());
+        show(window);
+        inNextDialog([&](QWidget* dialog) {
+            QTRY_VERIFY(static_cast<ImportDialog*>(dialog)->canImport());
+            QTest::keyClick(dialog, Qt::Key_Escape);
+        });
+        window.importIntoNew(log, {table});
+        QVERIFY(!window.workspace());
+        QCOMPARE(all(), QStringList{QStringLiteral("spring.csv")});
+        inNextDialog([&](QWidget* dialog) {
+            QTRY_VERIFY(static_cast<ImportDialog*>(dialog)->canImport());
+            QTest::keyClick(dialog, Qt::Key_Return);
+        });
+        window.importIntoNew(log, {table});
+        QVERIFY(window.workspace());
+        QCOMPARE(window.workspace()->logbook().log().liftSessions({}).size(), 1U);
+        QVERIFY(QFile::exists(log));
+        for (const QString& name : all())
+            QVERIFY2(!name.startsWith(QLatin1Char('.')), qPrintable(name));
+        // A log that is there already is not touched.
+        MainWindow second(surroundings());
+        show(second);
+        second.importIntoNew(log, {table});
+        QVERIFY(!second.workspace());
+        QVERIFY(second.welcome().problem().contains(QStringLiteral("is there already")));
+    }
+
+    // One that shows all that is wrong with a file, each with its place.
+    void aFaultyFileShowsAllItsFaults() {
+        const auto table = m_folder.path("faulty.csv");
+        QFile file(qt(table));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("date,athlete,lift,set,load_kg,rep,velocity\n"
+                   "1.3.2026,Cox,Bench pull,1,40,1,99\n2026-03-01,,Bench pull,2,60,1,0.85\n");
+        file.close();
+        MainWindow window(surroundings());
+        window.createLogFile(qt(m_folder.path("faulty.slopebook")));
+        show(window);
+        QString told;
+        inNextDialog([&](QWidget* dialog) {
+            QTRY_VERIFY(dialog->property("reportText").toString().contains(QStringLiteral("line")));
+            told = dialog->property("reportText").toString();
+            QTest::keyClick(dialog, Qt::Key_Escape);
+        });
+        window.importFiles({qt(table)});
+        QCOMPARE(told.count(QStringLiteral("line 2")), 2);
+        QCOMPARE(told.count(QStringLiteral("line 3")), 1);
+    }
+
     void whatWasSetIsKeptWhenTheWindowCloses() {
         MainWindow window(surroundings());
         window.openLogFile(qt(seasonFile("season.slopebook")));

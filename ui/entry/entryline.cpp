@@ -18,6 +18,7 @@
 #include <algorithm>
 #include <cmath>
 #include <memory>
+#include <utility>
 
 namespace slopebook::ui {
 
@@ -117,7 +118,7 @@ EntryLine::EntryLine(Take take, LoadUnit unit, QWidget* parent)
     connect(m_edit, &SetEdit::stepped, this, &EntryLine::step);
     connect(m_edit, &SetEdit::pasted, this, &EntryLine::paste);
     connect(m_edit, &SetEdit::escaped, this, [this] {
-        if (m_meant.isEmpty())
+        if (m_meant.isEmpty() && m_offered.empty())
             m_edit->clear();
         showHelp();
     });
@@ -146,6 +147,7 @@ void EntryLine::say(const QString& words, bool isHelp) {
 
 void EntryLine::showHelp() {
     m_meant.clear();
+    m_offered.clear();
     m_doubted = false;
     say(tr("Load in %1, each rep's speed in m/s, Enter.  Up: next load.  ! after the load: true "
            "maximum.  x after a speed: left out.  # note.")
@@ -188,7 +190,32 @@ bool EntryLine::isKnown(Mass load) const {
            std::find(m_lastTime.begin(), m_lastTime.end(), load) != m_lastTime.end();
 }
 
+void EntryLine::offerSets(const std::vector<Set>& sets, const QStringList& also) {
+    QStringList asked = also;
+    for (std::size_t i = 0; i < sets.size() && m_doubts; ++i)
+        if (const QString doubt = m_doubts(sets[i]); !doubt.isEmpty()) {
+            asked << tr("Set %1 of what was pasted: ").arg(i + 1) + doubt;
+            break; // the first, as of pasted lines
+        }
+    if (asked.isEmpty()) {
+        takeSets(sets);
+        return;
+    }
+    ask(asked.join(QLatin1Char(' ')), {});
+    m_offered = sets;
+    m_edit->setFocus();
+}
+
+void EntryLine::dropOffer() {
+    if (!m_offered.empty())
+        showHelp();
+}
+
 void EntryLine::submit() {
+    if (!m_offered.empty()) {
+        takeSets(std::exchange(m_offered, {}));
+        return;
+    }
     submitLines(m_meant.isEmpty() ? QStringList{m_edit->text()} : QStringList(m_meant), m_doubted);
 }
 
@@ -263,7 +290,7 @@ void EntryLine::takeSets(const std::vector<Set>& sets) {
         refuse(why);
         return;
     }
-    m_edit->clear();
+    m_edit->setText(QString()); // and its own undo ends: what was taken is the log's to take back
     m_edit->forgetRefused();
     showHelp();
     for (const Set& set : sets)

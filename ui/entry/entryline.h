@@ -68,6 +68,11 @@ public:
     QString answer() const;
     /// Puts ready sets on disk and says what of them is worth a look.
     void takeSets(const std::vector<Set>& sets);
+    /// Ready sets, asked about like typed ones where they are hard to believe; also: what else is
+    /// to be said or asked of them. Enter takes them, Esc or typing drops them.
+    void offerSets(const std::vector<Set>& sets, const QStringList& also);
+    /// Where sets wait for Enter, they do no more: another session is shown than they were for.
+    void dropOffer();
     /// Lines of the clipboard: a block of cells is handed on, lines as they are typed are taken.
     void paste(const QString& text);
 
@@ -87,7 +92,8 @@ private:
     LoadUnit m_unit;
     SetEdit* m_edit;
     QLabel* m_answer;
-    QString m_words; ///< of the answer, without its mark
+    std::vector<Set> m_offered; ///< wait for Enter
+    QString m_words;            ///< of the answer, without its mark
     std::vector<Mass> m_today, m_lastTime, m_maxima;
     std::optional<Mass> m_limit, m_ceiling;
     std::function<QString(const Set&)> m_doubts;

@@ -206,6 +206,7 @@ QWidget* EntryPage::buildPicture() {
 
 void EntryPage::connectParts() {
     connect(m_bar, &SessionBar::sessionChanged, this, &EntryPage::reload);
+    connect(m_bar, &SessionBar::sessionChanged, m_line, &EntryLine::dropOffer);
     connect(m_bar, &SessionBar::started, this, &EntryPage::focusLine);
     connect(m_bar, &SessionBar::detailsWanted, this, &EntryPage::openDetails);
     connect(m_bar, &SessionBar::problem, m_line, &EntryLine::showProblem);
@@ -345,6 +346,8 @@ QString EntryPage::take(const std::vector<Set>& sets) {
         const auto ids = m_logbook.addSets(*session, *m_lift, sets);
         m_bar->setTaken();
         m_rest->restart();
+        if (ids.size() > 1)
+            Q_EMIT message(tr("Sets taken: %1, for %2.").arg(ids.size()).arg(whose()));
         if (const int row = m_sets->rowOf(ids.back()); row >= 0) {
             m_setTable->selectRow(row);
             m_setTable->scrollTo(m_sets->index(row, 0));

@@ -19,6 +19,8 @@ class FiguresPanel;
 class RestTimer;
 class SessionBar;
 
+struct PastedBlock;
+
 class EntryPage final : public TaskPage {
     Q_OBJECT
 public:
@@ -67,6 +69,8 @@ private:
     void showView(const SessionView& view);
     void showNothing(const QString& why);
     QString take(const std::vector<Set>& sets);
+    QStringList questionsOf(const PastedBlock& block, const std::vector<Set>& sets) const;
+    QString whose() const;
     void highlight();
     QString doubtOf(const Set& typed, std::optional<SetId> changed) const;
     std::optional<SetId> currentSet() const;

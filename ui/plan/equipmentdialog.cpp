@@ -2,6 +2,7 @@
 #include "ui/plan/equipmentdialog.h"
 
 #include "core/model/errors.h"
+#include "core/model/names.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/units.h"
@@ -162,7 +163,8 @@ void EquipmentDialog::fill(const Equipment& equipment) {
 }
 
 Equipment EquipmentDialog::equipment() const {
-    Equipment read{.name = utf8(m_name->text().trimmed()), .note = utf8(m_note->text().trimmed())};
+    Equipment read{.name = tidyName(utf8(m_name->text())).value_or(std::string{}),
+                   .note = utf8(m_note->text().trimmed())};
     for (int row = 0; row < m_bars->rowCount(); ++row)
         if (!blank(m_bars, row)) {
             const auto [mass, unit] = readMassWithUnit(cell(m_bars, row, 1), tr("the bar"));

@@ -2,6 +2,7 @@
 #include "ui/records/formdialog.h"
 
 #include "core/model/errors.h"
+#include "core/model/names.h"
 #include "ui/entry/setline.h"
 #include "ui/records/dayedit.h"
 #include "ui/said.h"
@@ -127,10 +128,10 @@ void FormDialog::refuse(QWidget* field, const QString& why) {
 }
 
 std::string FormDialog::required(QLineEdit* field, const QString& expected) {
-    const QString typed = field->text().trimmed();
-    if (typed.isEmpty())
+    const auto typed = tidyName(utf8(field->text()));
+    if (!typed)
         throw FieldProblem{field, expected};
-    return utf8(typed);
+    return *typed;
 }
 
 std::optional<double> FormDialog::decimal(QLineEdit* field, double low, double high,

@@ -2,10 +2,12 @@
 #include "ui/shell/mainwindow.h"
 
 #include "core/log/backups.h"
+#include "core/log/newlog.h"
 #include "core/model/errors.h"
 #include "ui/entry/entrypage.h"
 #include "ui/said.h"
 #include "ui/shell/fingers.h"
+#include "ui/shell/importtables.h"
 #include "ui/shell/language.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/openingcheck.h"
@@ -194,9 +196,7 @@ void MainWindow::closeLogFile() {
     fitActions();
 }
 
-void MainWindow::importFiles(const QStringList& files) {
-    if (!m_workspace || files.isEmpty())
-        return;
+QStringList MainWindow::tablesOf(const QStringList& files) {
     QStringList tables;
     for (const QString& file : files)
         if (const QString suffix = QFileInfo(file).suffix().toLower();
@@ -206,8 +206,37 @@ void MainWindow::importFiles(const QStringList& files) {
                         .arg(QFileInfo(file).fileName()));
         else
             tables << file;
-    if (!tables.isEmpty())
+    return tables;
+}
+
+void MainWindow::importFiles(const QStringList& files) {
+    if (!m_workspace || files.isEmpty())
+        return;
+    if (const QStringList tables = tablesOf(files); !tables.isEmpty())
         m_workspace->importCsv(tables, m_surroundings.settings.importMaps);
+}
+
+// The log is made under another name and put in place once something is in it: an import that is
+// cancelled leaves nothing.
+void MainWindow::importIntoNew(const QString& file, const QStringList& files) {
+    const QStringList tables = tablesOf(files);
+    if (tables.isEmpty())
+        return;
+    try {
+        log::NewLog making(pathOf(QFileInfo(file).absoluteFilePath()));
+        {
+            Logbook logbook(log::Log::open(making.file()));
+            logbook.setLoadUnit(m_surroundings.settings.unit);
+            if (!importTables(logbook, tables, m_surroundings.settings.importMaps, this))
+                return;
+        }
+        making.place();
+    } catch (const std::exception& error) {
+        trouble(said(error));
+        return;
+    }
+    openLogFile(file);
+    say(tr("Imported."));
 }
 
 void MainWindow::say(const QString& message) {

@@ -40,6 +40,10 @@ public:
     /// Makes the controls large enough for a finger from now on, or small again; all else stays.
     void fitForFingers(bool wanted);
 
+    /// Files into a log that the import makes: it is there once something is in it, and then
+    /// opened.
+    void importIntoNew(const QString& file, const QStringList& files);
+
     const Actions& actions() const { return m_actions; }
     /// Nothing while the welcome page is shown.
     Workspace* workspace() const { return m_workspace; }
@@ -70,6 +74,8 @@ private:
     void remember(const QString& file);
     void say(const QString& message);
     void trouble(const QString& message);
+    QString askNewName();
+    QStringList tablesOf(const QStringList& files);
     void askNew();
     void askOpen();
     void askImport();

@@ -203,12 +203,16 @@ void MainWindow::nameSteps() {
     name(m_actions.redo, tr("&Redo %1"), false);
 }
 
-void MainWindow::askNew() {
+QString MainWindow::askNewName() {
     const QString file = QFileDialog::getSaveFileName(
         this, tr("New log"), startFolder() + QStringLiteral("/squad") + suffix(), logFilter(),
         nullptr, QFileDialog::DontConfirmOverwrite);
-    if (!file.isEmpty())
-        createLogFile(QFileInfo(file).suffix().isEmpty() ? file + suffix() : file);
+    return file.isEmpty() || !QFileInfo(file).suffix().isEmpty() ? file : file + suffix();
+}
+
+void MainWindow::askNew() {
+    if (const QString file = askNewName(); !file.isEmpty())
+        createLogFile(file);
 }
 
 void MainWindow::askOpen() {
@@ -219,13 +223,23 @@ void MainWindow::askOpen() {
 }
 
 void MainWindow::askImport() {
-    if (!m_workspace) {
-        askNew(); // CSV goes into a log: where it is to be kept comes first
-        if (!m_workspace)
+    QString fresh;
+    if (!m_workspace) { // CSV goes into a log: where it is to be kept comes first
+        fresh = askNewName();
+        if (fresh.isEmpty())
             return;
+        if (QFileInfo::exists(fresh)) { // then into that one
+            openLogFile(std::exchange(fresh, QString()));
+            if (!m_workspace)
+                return;
+        }
     }
-    importFiles(QFileDialog::getOpenFileNames(this, tr("Import CSV"), startFolder(),
-                                              tr("CSV (*.csv *.txt *.tsv);;All files (*)")));
+    const QStringList files = QFileDialog::getOpenFileNames(
+        this, tr("Import CSV"), startFolder(), tr("CSV (*.csv *.txt *.tsv);;All files (*)"));
+    if (fresh.isEmpty())
+        importFiles(files);
+    else
+        importIntoNew(fresh, files);
 }
 
 void MainWindow::askBackUp() {

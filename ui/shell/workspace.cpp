@@ -20,7 +20,7 @@
 #include "ui/said.h"
 #include "ui/season/seasonpage.h"
 #include "ui/shell/format.h"
-#include "ui/shell/importcsv.h"
+#include "ui/shell/importtables.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/namecombo.h"
 #include "ui/shell/pageholder.h"
@@ -391,26 +391,23 @@ void Workspace::keepBlocks() {
 
 void Workspace::importCsv(const QStringList& files, ImportMaps& maps) {
     guarded([&] {
-        log::passHold(m_logbook->log()); // an import writes by a connection of its own
-        std::vector<std::filesystem::path> asIs, others;
-        for (const QString& file : files) {
-            const auto path = pathOf(file);
-            (exchange::readsAsIs(path) ? asIs : others).push_back(path);
-        }
-        if (!asIs.empty() &&
-            ImportDialog(*m_logbook, std::move(asIs), this).exec() == QDialog::Accepted)
+        if (importTables(*m_logbook, files, maps, this))
             say(tr("Imported."));
-        for (const auto& file : others)
-            if (TableDialog(*m_logbook, {.file = file, .text = {}}, maps, this).exec() ==
-                QDialog::Accepted)
-                say(tr("Imported."));
     });
 }
 
 void Workspace::importText(const QString& pasted, ImportMaps& maps) {
     guarded([&] {
         log::passHold(m_logbook->log());
-        if (TableDialog(*m_logbook, {.file = {}, .text = utf8(pasted)}, maps, this).exec() ==
+        ShownInWindow shown;
+        if (athlete())
+            shown.athlete = m_logbook->log().athlete(*athlete()).value.name;
+        if (lift())
+            shown.lift = m_logbook->log().lift(*lift()).value.name;
+        shown.day = isoDate(m_entry->session()
+                                ? m_logbook->log().session(*m_entry->session()).head.value.date
+                                : m_today());
+        if (TableDialog(*m_logbook, {.file = {}, .text = utf8(pasted)}, maps, this, shown).exec() ==
             QDialog::Accepted)
             say(tr("Imported."));
     });

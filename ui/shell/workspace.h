@@ -53,8 +53,7 @@ public:
     void setCheckLoads();
     void keepDevices();
     void keepBlocks();
-    /// Files that tell their columns by their names together; any other table one by one, as the
-    /// coach says what it is. maps: how tables were read before.
+    /// As importTables().
     void importCsv(const QStringList& files, ImportMaps& maps);
     /// A table from the clipboard.
     void importText(const QString& pasted, ImportMaps& maps);
