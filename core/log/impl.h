@@ -24,6 +24,8 @@ struct Log::Impl {
     long commits = 0;     ///< of this log itself
     bool salvage = false; ///< what is damaged is left out of lists
     std::vector<Words> leftOut;
+    std::unique_ptr<Reading>
+        moment;                  ///< what is read is of one moment (snapshot.h); a write ends it
     std::function<void()> held;  ///< to be passed before anything is written; see hold.h
     std::set<SessionId> touched; ///< changed in this transaction, their checksums not yet written
 
@@ -31,6 +33,7 @@ struct Log::Impl {
     template <class Work>
     auto write(const Work& work) {
         passHold();
+        moment.reset();
         Writing scope(db, depth);
         if (scope.outermost())
             touched.clear();
