@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "core/log/snapshot.h"
 
 #include <memory>
 
@@ -9,8 +10,8 @@ namespace slopebook::app {
 namespace {
 
 int runCheck(const std::filesystem::path& file) {
-    const log::Log log = log::Log::open(file, log::Access::ReadOnly);
-    const auto findings = log.check();
+    const log::Snapshot asked(file);
+    const auto findings = asked.log().check();
     if (findings.empty()) {
         print("Whole and sound: " + file.string() + "\n");
         return exitDone;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "app/commands/outputs.h"
 #include "core/answers/figures.h"
 #include "core/answers/published.h"
 #include "core/answers/testkinds.h"
@@ -225,6 +226,8 @@ int runImport(const ImportOptions& options) {
     };
     settings.knownTest = [](const std::string& test) { return answers::builtInTestKind(test); };
     settings.dryRun = options.dryRun;
+    const Stoppable stoppable;
+    settings.progress = stoppable.progress();
     if (!options.map.empty())
         return runMapped(options, settings);
     LogToFill target(options.log, options.dryRun);

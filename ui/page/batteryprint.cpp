@@ -153,9 +153,8 @@ page::Print batteryPrint(const BatteryAnswer& answer) {
             .fill = [answer](page::Flow& flow) { fill(flow, answer); }};
 }
 
-void writeBatteryPdf(const BatteryAnswer& answer, page::Paper paper,
-                     const std::filesystem::path& file) {
-    page::writePagesPdf(batteryPrint(answer), paper, file);
+void writeBatteryPdf(const BatteryAnswer& answer, page::Paper paper, const log::Destination& to) {
+    page::writePagesPdf(batteryPrint(answer), paper, to);
 }
 
 } // namespace slopebook::ui

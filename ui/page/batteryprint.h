@@ -11,8 +11,7 @@ namespace slopebook::ui {
 
 /// The pages for a printer, a preview or a PDF.
 page::Print batteryPrint(const BatteryAnswer& answer);
-/// Under a temporary name beside file, then renamed. Throws LogError.
-void writeBatteryPdf(const BatteryAnswer& answer, page::Paper paper,
-                     const std::filesystem::path& file);
+/// Whole or not at all. Throws LogError.
+void writeBatteryPdf(const BatteryAnswer& answer, page::Paper paper, const log::Destination& to);
 
 } // namespace slopebook::ui

@@ -6,6 +6,7 @@
 #include "ui/importing/longwork.h"
 #include "ui/said.h"
 #include "ui/shell/aboutdialog.h"
+#include "ui/shell/filedialog.h"
 #include "ui/shell/fingers.h"
 #include "ui/shell/helpdialog.h"
 #include "ui/shell/mainwindow.h"
@@ -15,7 +16,6 @@
 
 #include <QApplication>
 #include <QClipboard>
-#include <QFileDialog>
 #include <QStandardPaths>
 #include <QUndoStack>
 
@@ -181,16 +181,17 @@ void MainWindow::connectUndo() {
 }
 
 void MainWindow::askNew() {
-    const QString file = QFileDialog::getSaveFileName(
-        this, tr("New log"), startFolder() + QStringLiteral("/squad") + suffix(), logFilter(),
-        nullptr, QFileDialog::DontConfirmOverwrite);
+    const QString file =
+        filedialog::saveNew(this, {.title = tr("New log"),
+                                   .start = startFolder() + QStringLiteral("/squad") + suffix(),
+                                   .filter = logFilter()});
     if (!file.isEmpty())
         createLogFile(QFileInfo(file).suffix().isEmpty() ? file + suffix() : file);
 }
 
 void MainWindow::askOpen() {
-    const QString file =
-        QFileDialog::getOpenFileName(this, tr("Open a log"), startFolder(), logFilter());
+    const QString file = filedialog::open(
+        this, {.title = tr("Open a log"), .start = startFolder(), .filter = logFilter()});
     if (!file.isEmpty())
         openLogFile(file);
 }
@@ -201,16 +202,19 @@ void MainWindow::askImport() {
         if (!m_workspace)
             return;
     }
-    importFiles(QFileDialog::getOpenFileNames(this, tr("Import CSV"), startFolder(),
-                                              tr("CSV (*.csv *.txt *.tsv);;All files (*)")));
+    importFiles(
+        filedialog::openMany(this, {.title = tr("Import CSV"),
+                                    .start = startFolder(),
+                                    .filter = tr("CSV (*.csv *.txt *.tsv);;All files (*)")}));
 }
 
 void MainWindow::askBackUp() {
     if (!m_workspace)
         return;
-    const QString file = QFileDialog::getSaveFileName(
-        this, tr("Back up to"), startFolder() + QStringLiteral("/backup") + suffix(), logFilter(),
-        nullptr, QFileDialog::DontConfirmOverwrite);
+    const QString file =
+        filedialog::saveNew(this, {.title = tr("Back up to"),
+                                   .start = startFolder() + QStringLiteral("/backup") + suffix(),
+                                   .filter = logFilter()});
     if (file.isEmpty())
         return;
     try {
@@ -234,9 +238,9 @@ void MainWindow::importClipboard() {
 void MainWindow::askExport() {
     if (!m_workspace)
         return;
-    const QString folder = QFileDialog::getSaveFileName(
-        this, tr("Export to a new folder"), startFolder() + QStringLiteral("/export"), QString(),
-        nullptr, QFileDialog::DontConfirmOverwrite);
+    const QString folder =
+        filedialog::saveNew(this, {.title = tr("Export to a new folder"),
+                                   .start = startFolder() + QStringLiteral("/export")});
     if (folder.isEmpty())
         return;
     try {
