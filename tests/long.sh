@@ -6,7 +6,7 @@ set -eu
 cd "$(dirname "$0")/.."
 
 tests="crash/tst_failingdisk crash/tst_powerloss crash/tst_kills log/tst_durability log/tst_damage
-       exchange/tst_roundtrip crash/tst_twowindows"
+       exchange/tst_roundtrip exchange/tst_snapshot crash/tst_twowindows system/tst_commandlines"
 sh app/install.sh app/packages.txt tests/packages.txt
 cmake --preset ci >/dev/null
 targets=$(for test in $tests; do basename "$test"; done)

@@ -71,6 +71,25 @@ if [ -n "$bad" ]; then
     echo "$bad" >&2
     broken=1
 fi
+# files_only PATTERN FILE...: how files come to stand on disk, or are asked for, in one place each.
+files_only() {
+    pattern=$1
+    shift
+    allowed=$(printf '%s|' "$@")
+    bad=$(grep -rnE --include='*.h' --include='*.cpp' "$pattern" core ui app | grep -vE "^(${allowed%|}):" || true)
+    if [ -n "$bad" ]; then
+        echo "only in $*:" >&2
+        echo "$bad" >&2
+        broken=1
+    fi
+}
+
+files_only 'QSaveFile|setOutputFileName|QPdfWriter [a-z]+\(("|q|Q)' none
+files_only 'QFileDialog' ui/shell/filedialog.cpp ui/shell/filedialog.h
+files_only 'Q(Print|PrintPreview)Dialog' ui/shell/paperwork.cpp
+files_only 'ofstream|workbook_new' core/exchange/tableout.cpp core/exchange/tableout.h
+files_only '::(rename|renameat2|link|unlink)\(|[^_]fs::rename|filesystem::rename' core/log/durable.cpp core/log/strays.cpp \
+    core/log/snapshot.cpp core/log/newfolder.cpp
 
 [ $broken -eq 0 ] && echo "Every include keeps to its room."
 exit $broken

@@ -3,12 +3,13 @@
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
 #include "app/commands/offscreen.h"
+#include "app/commands/outputs.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
+#include "core/log/snapshot.h"
 #include "ui/page/batteryprint.h"
 #include "ui/questions/batterytable.h"
 
-#include <cstdio>
 #include <memory>
 
 namespace slopebook::app {
@@ -22,6 +23,7 @@ using answers::TestChange;
 struct BatteryOptions : About {
     std::string from, to;
     std::filesystem::path csv, pdf;
+    Outputs outputs;
 };
 
 std::string seenText(const answers::SeenTest& seen, const TestKind& kind) {
@@ -210,23 +212,27 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
 }
 
 int runBattery(const BatteryOptions& options) {
-    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    options.outputs.require(options.json);
+    const log::Snapshot asked(options.log);
+    const log::Log& log = asked.log();
     const auto athlete = athleteNamed(log, options.athlete);
     const auto answer = ui::batteryOf(log, athlete.id, ui::batterySide(log, options.from),
                                       ui::batterySide(log, options.to));
     if (!answer)
         return sayNoAnswer(options, answer.why());
     if (!options.csv.empty())
-        ui::writeBatteryCsv(*answer, options.csv);
+        ui::writeBatteryCsv(*answer, options.outputs.to(options.csv));
     if (!options.pdf.empty())
         paintOffscreen([&] {
-            ui::writeBatteryPdf(*answer, ui::LoadUnit::Kilograms, ui::page::Paper::A4, options.pdf);
+            ui::writeBatteryPdf(*answer, ui::LoadUnit::Kilograms, ui::page::Paper::A4,
+                                options.outputs.to(options.pdf));
         });
-    print(options.json ? batteryJson(*answer) : batteryText(*answer));
+    if (options.outputs.textToo())
+        print(options.json ? batteryJson(*answer) : batteryText(*answer));
     if (answer->unread.empty())
         return exitDone;
     for (const Words& what : answer->unread)
-        std::fputs(("slopebook: left out: " + english(what) + "\n").c_str(), stderr);
+        complain("left out: " + english(what));
     return exitBad;
 }
 
@@ -241,8 +247,10 @@ void addBattery(CLI::App& app, int& exit) {
     command->add_option("--from", options->from, "A day, or the name of a block")->required();
     command->add_option("--to", options->to, "A later day, or the name of a block")->required();
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->add_option("--csv", options->csv, "Writes the comparison as CSV to this file");
-    command->add_option("--pdf", options->pdf, "Writes the printed page to this file");
+    options->outputs.addFile(*command, "--csv", options->csv,
+                             "Writes the comparison as CSV to this file");
+    options->outputs.addFile(*command, "--pdf", options->pdf,
+                             "Writes the printed page to this file");
     command->callback([options, &exit] { exit = runBattery(*options); });
 }
 

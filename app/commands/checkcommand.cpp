@@ -2,6 +2,7 @@
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
 #include "core/exchange/twins.h"
+#include "core/log/snapshot.h"
 
 #include <memory>
 
@@ -18,16 +19,16 @@ std::string twinsText(const log::Log& log) {
 }
 
 int runCheck(const std::filesystem::path& file) {
-    const log::Log log = log::Log::open(file, log::Access::ReadOnly);
-    const auto findings = log.check();
+    const log::Snapshot asked(file);
+    const auto findings = asked.log().check();
     if (findings.empty()) {
-        print("Whole and sound: " + file.string() + "\n" + twinsText(log));
+        print("Whole and sound: " + file.string() + "\n" + twinsText(asked.log()));
         return exitDone;
     }
     std::string text = "Not sound: " + file.string() + "\n";
     for (const Words& finding : findings)
         text += "  - " + english(finding) + "\n";
-    print(text + twinsText(log));
+    print(text + twinsText(asked.log()));
     return exitNoAnswer;
 }
 

@@ -22,7 +22,7 @@ Interruptible::Interruptible() {
     action.sa_handler = askToStop;
     sigemptyset(&action.sa_mask);
     action.sa_flags = SA_RESTART;
-    for (const int signal : {SIGINT, SIGTERM}) {
+    for (const int signal : {SIGINT, SIGTERM, SIGHUP}) {
         Before before{.signal = signal};
         if (::sigaction(signal, nullptr, &before.action) != 0 ||
             before.action.sa_handler == SIG_IGN)

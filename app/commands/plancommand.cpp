@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "app/commands/outputs.h"
 #include "app/commands/planout.h"
 #include "core/answers/barfit.h"
 #include "core/exchange/cells.h"
+#include "core/log/snapshot.h"
 #include "core/model/errors.h"
 
 #include <chrono>
@@ -19,6 +21,7 @@ struct PlanOptions : About {
     std::string side = "nearest";
     std::string relation, onBar, day;
     std::filesystem::path pdf;
+    Outputs outputs;
     int nextTest = 0, sets = 3, reps = 0;
     bool pounds = false, restrictedFlow = false, history = false;
 };
@@ -183,7 +186,9 @@ Date dayFrom(const PlanOptions& options) {
 }
 
 int runPlan(const PlanOptions& options) {
-    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    options.outputs.require(options.json);
+    const log::Snapshot asked(options.log);
+    const log::Log& log = asked.log();
     const ui::Background about = background(log, options);
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,
@@ -214,8 +219,10 @@ int runPlan(const PlanOptions& options) {
         if (out.plan.chosen.empty())
             throw BadInput(asIs("no aim"),
                            asIs("--percent or --velocity: a card is printed for chosen loads"));
-        writeCard(out, options.sets, options.reps, options.pdf);
+        writeCard(out, options.sets, options.reps, options.outputs.to(options.pdf));
     }
+    if (!options.outputs.textToo())
+        return exitDone;
     if (options.json) {
         Json json;
         planJson(json, out);
@@ -272,7 +279,8 @@ void addPlan(CLI::App& app, int& exit) {
                       "The line that borrows from the athlete's own history, beside");
     command->add_option("--next-test", options->nextTest, "Rank ladders of so many steps, 2 to 8")
         ->check(CLI::Range(2, 8));
-    command->add_option("--pdf", options->pdf, "Writes the card for the bar to this file");
+    options->outputs.addFile(*command, "--pdf", options->pdf,
+                             "Writes the card for the bar to this file");
     command->add_option("--sets", options->sets, "Sets on the card")->check(CLI::Range(1, 20));
     command->add_option("--reps", options->reps, "Reps a set on the card; 0: until the stop speed")
         ->check(CLI::Range(0, 50));

@@ -88,20 +88,6 @@ KeptCopy lookInto(Backup backup, bool beforeMigration) {
     return look;
 }
 
-/// What programs that were killed in the middle of a copy left.
-void sweep(const std::filesystem::path& folder) {
-    using FileClock = std::filesystem::file_time_type::clock;
-    std::error_code ignored;
-    for (std::filesystem::directory_iterator it(folder, ignored), end; !ignored && it != end;
-         it.increment(ignored)) {
-        std::error_code error;
-        const auto changed = std::filesystem::last_write_time(it->path(), error);
-        if (!error && NewFile::nameToBe(it->path()) != it->path().filename() &&
-            FileClock::now() - changed > days{1})
-            std::filesystem::remove(it->path(), error);
-    }
-}
-
 void letGo(const std::vector<Backup>& all) {
     for (std::size_t i = backupsKept; i < all.size(); ++i) {
         std::error_code ignored; // one too many is no harm
@@ -138,7 +124,6 @@ std::optional<Backup> backUpWhenDue(const Log& log, sys_seconds now) {
         requireSound(findingsOf(copy), log.file());
     });
     letGo(backups(log.file()));
-    sweep(folder);
     return made;
 }
 

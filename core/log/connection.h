@@ -8,6 +8,7 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <utility>
 
 namespace SQLite {
 class Database;
@@ -39,6 +40,8 @@ public:
     Connection& operator=(const Connection&) = delete;
 
     const std::filesystem::path& file() const { return m_file; }
+    /// A private copy speaks under the name of what it is a copy of.
+    void speakAs(std::filesystem::path file) { m_file = std::move(file); }
     bool readOnly() const { return m_readOnly; }
     bool inTransaction() const;
     SQLite::Database& database() const { return *m_database; }

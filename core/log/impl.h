@@ -25,13 +25,15 @@ struct Log::Impl {
     long commits = 0;     ///< of this log itself
     bool salvage = false; ///< what is damaged is left out of lists
     std::vector<Words> leftOut;
-    std::function<void()> held; ///< to be passed before anything is written; see hold.h
+    std::unique_ptr<Reading> moment; ///< what is read is of one moment (snapshot.h); a write ends it
+    std::function<void()> held;      ///< to be passed before anything is written; see hold.h
     std::map<std::string_view, TakenNames> names; ///< by kind of thing
 
     /// Does the work as one transaction, or as a part of the one under way.
     template <class Work>
     auto write(const Work& work) {
         passHold();
+        moment.reset();
         Part part(*this);
         if constexpr (std::is_void_v<decltype(work())>) {
             work();

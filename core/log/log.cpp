@@ -8,7 +8,7 @@
 #include "core/log/layout.h"
 #include "core/log/migrate.h"
 #include "core/log/newlog.h"
-#include "core/log/sound.h"
+#include "core/log/snapshot.h"
 
 #include <algorithm>
 
@@ -134,10 +134,7 @@ long Log::dataVersion() const {
 }
 
 std::vector<Words> Log::backup(const std::filesystem::path& target) const {
-    std::vector<Words> findings;
-    copyLooking(m_impl->db, target,
-                [&](const std::filesystem::path& copy) { findings = findingsOf(copy); });
-    return findings;
+    return backUp(*this, target, Existing::Refuse);
 }
 
 int Log::newestVersion() {

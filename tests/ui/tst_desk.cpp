@@ -214,10 +214,10 @@ private Q_SLOTS:
                 QVERIFY2(!menu->chart()->accessibleName().isEmpty(), which);
                 QVERIFY2(menu->chart()->focusPolicy() & Qt::TabFocus, which);
                 const QString png = folder.filePath(QStringLiteral("%1.png").arg(charts));
-                menu->saveAs(png);
+                menu->saveAs(png.toStdString());
                 QVERIFY2(QImage(png).width() > 1000, which);
                 const QString svg = folder.filePath(QStringLiteral("%1.svg").arg(charts));
-                menu->saveAs(svg);
+                menu->saveAs(svg.toStdString());
                 QVERIFY2(QSvgRenderer(svg).isValid(), which);
                 QApplication::clipboard()->clear();
                 menu->copyPicture();

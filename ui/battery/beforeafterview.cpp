@@ -6,17 +6,15 @@
 #include "ui/questions/batterytable.h"
 #include "ui/said.h"
 #include "ui/shell/cautions.h"
+#include "ui/shell/filedialog.h"
 #include "ui/shell/format.h"
+#include "ui/shell/openlog.h"
 #include "ui/shell/paperwork.h"
 #include "ui/wording.h"
 
 #include <QComboBox>
-#include <QFileDialog>
 #include <QHeaderView>
 #include <QLabel>
-#include <QPrintDialog>
-#include <QPrintPreviewDialog>
-#include <QPrinter>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QTableView>
@@ -323,27 +321,16 @@ QString BeforeAfterView::summary() const {
 
 void BeforeAfterView::print() {
     guarded([this] {
-        if (!m_answer)
-            return;
-        QPrinter printer(QPrinter::HighResolution);
-        QPrintDialog dialog(&printer, this);
-        if (dialog.exec() == QDialog::Accepted &&
-            !page::paintPages(printer, batteryPrint(*m_answer, m_logbook.loadUnit())))
-            Q_EMIT message(tr("The page could not be printed."));
+        if (m_answer)
+            paperwork::print(this, batteryPrint(*m_answer, m_logbook.loadUnit()));
     });
 }
 
 void BeforeAfterView::printPreview() {
     guarded([this] {
-        if (!m_answer)
-            return;
-        QPrinter printer(QPrinter::HighResolution);
-        QPrintPreviewDialog dialog(&printer, this);
-        connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
-                [pages = batteryPrint(*m_answer, m_logbook.loadUnit())](QPrinter* to) {
-                    page::paintPages(*to, pages);
-                });
-        dialog.exec();
+        if (m_answer)
+            paperwork::preview(this, tr("Print preview"),
+                               batteryPrint(*m_answer, m_logbook.loadUnit()));
     });
 }
 
@@ -351,13 +338,12 @@ void BeforeAfterView::writePdf() {
     guarded([this] {
         if (!m_answer)
             return;
-        const QString file = QFileDialog::getSaveFileName(
-            this, tr("Write PDF"), text(m_answer->athlete.value.name) + QStringLiteral(".pdf"),
-            tr("PDF (*.pdf)"));
-        if (file.isEmpty())
-            return;
-        writeBatteryPdf(*m_answer, m_logbook.loadUnit(), paperwork::desktopPaper(), utf8(file));
-        Q_EMIT message(tr("Written: %1").arg(file));
+        const QString said = paperwork::savePdf(
+            this, tr("Write PDF"), text(m_answer->athlete.value.name), [this](const auto& to) {
+                writeBatteryPdf(*m_answer, m_logbook.loadUnit(), paperwork::desktopPaper(), to);
+            });
+        if (!said.isEmpty())
+            Q_EMIT message(said);
     });
 }
 
@@ -365,13 +351,16 @@ void BeforeAfterView::writeCsv() {
     guarded([this] {
         if (!m_answer)
             return;
-        const QString file = QFileDialog::getSaveFileName(
-            this, tr("Write CSV"), text(m_answer->athlete.value.name) + QStringLiteral(".csv"),
-            tr("CSV (*.csv)"));
-        if (file.isEmpty())
+        const auto to = filedialog::save(
+            this, {.title = tr("Write CSV"),
+                   .start = paperwork::fileName(text(m_answer->athlete.value.name)) +
+                            QStringLiteral(".csv"),
+                   .filter = tr("CSV (*.csv)"),
+                   .ending = QStringLiteral(".csv")});
+        if (!to)
             return;
-        writeBatteryCsv(*m_answer, utf8(file));
-        Q_EMIT message(tr("Written: %1").arg(file));
+        writeBatteryCsv(*m_answer, *to);
+        Q_EMIT message(tr("Written: %1").arg(nameOf(to->file)));
     });
 }
 

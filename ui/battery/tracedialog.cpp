@@ -4,11 +4,11 @@
 #include "core/answers/testkinds.h"
 #include "core/model/errors.h"
 #include "ui/said.h"
+#include "ui/shell/filedialog.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QHeaderView>
 #include <QLabel>
@@ -141,8 +141,8 @@ void TraceDialog::connectParts() {
 }
 
 void TraceDialog::chooseFile() {
-    const QString file = QFileDialog::getOpenFileName(this, tr("Trace"), {},
-                                                      tr("CSV (*.csv *.txt *.tsv);;All files (*)"));
+    const QString file = filedialog::open(
+        this, {.title = tr("Trace"), .filter = tr("CSV (*.csv *.txt *.tsv);;All files (*)")});
     if (!file.isEmpty())
         openFile(file);
 }

@@ -154,8 +154,8 @@ page::Print batteryPrint(const BatteryAnswer& answer, LoadUnit unit) {
 }
 
 void writeBatteryPdf(const BatteryAnswer& answer, LoadUnit unit, page::Paper paper,
-                     const std::filesystem::path& file) {
-    page::writePagesPdf(batteryPrint(answer, unit), paper, file);
+                     const log::Destination& to) {
+    page::writePagesPdf(batteryPrint(answer, unit), paper, to);
 }
 
 } // namespace slopebook::ui

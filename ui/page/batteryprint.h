@@ -12,8 +12,8 @@ namespace slopebook::ui {
 
 /// The pages for a printer, a preview or a PDF, with loads in that unit.
 page::Print batteryPrint(const BatteryAnswer& answer, LoadUnit unit);
-/// Under a temporary name beside file, then renamed. Throws LogError.
+/// Whole or not at all. Throws LogError.
 void writeBatteryPdf(const BatteryAnswer& answer, LoadUnit unit, page::Paper paper,
-                     const std::filesystem::path& file);
+                     const log::Destination& to);
 
 } // namespace slopebook::ui

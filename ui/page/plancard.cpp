@@ -110,8 +110,8 @@ page::Print planCardPrint(const PlanCard& card) {
             .style = style};
 }
 
-void writePlanCardPdf(const PlanCard& card, const std::filesystem::path& file) {
-    page::writePagesPdf(planCardPrint(card), card.paper, file);
+void writePlanCardPdf(const PlanCard& card, const log::Destination& to) {
+    page::writePagesPdf(planCardPrint(card), card.paper, to);
 }
 
 } // namespace slopebook::ui

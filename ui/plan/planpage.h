@@ -36,7 +36,7 @@ public:
     void printPreview() override;
     void writePdf() override;
     /// Without asking for a name. Throws LogError; canPrint() must hold.
-    void writePdfTo(const std::filesystem::path& file) const;
+    void writePdfTo(const log::Destination& to) const;
 
     const PlanModel& loads() const { return *m_model; }
 

@@ -3,11 +3,9 @@
 
 #include "core/answers/figures.h"
 #include "core/exchange/cells.h"
-#include "core/model/errors.h"
+#include "core/log/durable.h"
 
 #include <cmath>
-#include <fstream>
-#include <system_error>
 
 namespace slopebook::ui {
 
@@ -139,21 +137,8 @@ std::string batteryCsv(const BatteryAnswer& answer) {
     return text;
 }
 
-void writeBatteryCsv(const BatteryAnswer& answer, const std::filesystem::path& file) {
-    const std::filesystem::path part = file.string() + ".part";
-    {
-        std::ofstream out(part, std::ios::binary | std::ios::trunc);
-        out << batteryCsv(answer);
-        out.close();
-        std::error_code error;
-        if (out)
-            std::filesystem::rename(part, file, error);
-        if (out && !error)
-            return;
-    }
-    std::error_code ignored;
-    std::filesystem::remove(part, ignored);
-    throw LogError(LogError::Kind::Unavailable, say("\"%1\" cannot be written.", file.string()));
+void writeBatteryCsv(const BatteryAnswer& answer, const log::Destination& to) {
+    log::writeWhole(to, batteryCsv(answer));
 }
 
 } // namespace slopebook::ui

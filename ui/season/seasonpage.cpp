@@ -159,8 +159,8 @@ void SeasonPage::connectParts() {
     });
 }
 
-void SeasonPage::writePdfTo(const std::filesystem::path& file, page::Paper paper) const {
-    page::writePagesPdf(pages(), paper, file);
+void SeasonPage::writePdfTo(const log::Destination& to, page::Paper paper) const {
+    page::writePagesPdf(pages(), paper, to);
 }
 
 page::Print SeasonPage::pages() const {
@@ -181,7 +181,7 @@ void SeasonPage::writePdf() {
         tr("%1 %2 season at %3")
             .arg(text(m_about->athlete.value.name), text(m_about->lift.value.name),
                  loadWithUnit(kilograms(m_follow->load), m_logbook.loadUnit())),
-        [this](const auto& file) { writePdfTo(file, paperwork::desktopPaper()); });
+        [this](const auto& to) { writePdfTo(to, paperwork::desktopPaper()); });
     if (!said.isEmpty())
         Q_EMIT message(said);
 }

@@ -6,6 +6,7 @@
 #include "ui/importing/longwork.h"
 #include "ui/said.h"
 #include "ui/shell/aboutdialog.h"
+#include "ui/shell/filedialog.h"
 #include "ui/shell/fingers.h"
 #include "ui/shell/helpdialog.h"
 #include "ui/shell/mainwindow.h"
@@ -15,7 +16,6 @@
 
 #include <QApplication>
 #include <QClipboard>
-#include <QFileDialog>
 #include <QMenu>
 #include <QStandardPaths>
 #include <QUndoStack>
@@ -204,9 +204,10 @@ void MainWindow::nameSteps() {
 }
 
 QString MainWindow::askNewName() {
-    const QString file = QFileDialog::getSaveFileName(
-        this, tr("New log"), startFolder() + QStringLiteral("/squad") + suffix(), logFilter(),
-        nullptr, QFileDialog::DontConfirmOverwrite);
+    const QString file =
+        filedialog::saveNew(this, {.title = tr("New log"),
+                                   .start = startFolder() + QStringLiteral("/squad") + suffix(),
+                                   .filter = logFilter()});
     return file.isEmpty() || !QFileInfo(file).suffix().isEmpty() ? file : file + suffix();
 }
 
@@ -216,8 +217,8 @@ void MainWindow::askNew() {
 }
 
 void MainWindow::askOpen() {
-    const QString file =
-        QFileDialog::getOpenFileName(this, tr("Open a log"), startFolder(), logFilter());
+    const QString file = filedialog::open(
+        this, {.title = tr("Open a log"), .start = startFolder(), .filter = logFilter()});
     if (!file.isEmpty())
         openLogFile(file);
 }
@@ -234,8 +235,10 @@ void MainWindow::askImport() {
                 return;
         }
     }
-    const QStringList files = QFileDialog::getOpenFileNames(
-        this, tr("Import CSV"), startFolder(), tr("CSV (*.csv *.txt *.tsv);;All files (*)"));
+    const QStringList files =
+        filedialog::openMany(this, {.title = tr("Import CSV"),
+                                    .start = startFolder(),
+                                    .filter = tr("CSV (*.csv *.txt *.tsv);;All files (*)")});
     if (fresh.isEmpty())
         importFiles(files);
     else
@@ -245,9 +248,10 @@ void MainWindow::askImport() {
 void MainWindow::askBackUp() {
     if (!m_workspace)
         return;
-    const QString file = QFileDialog::getSaveFileName(
-        this, tr("Back up to"), startFolder() + QStringLiteral("/backup") + suffix(), logFilter(),
-        nullptr, QFileDialog::DontConfirmOverwrite);
+    const QString file =
+        filedialog::saveNew(this, {.title = tr("Back up to"),
+                                   .start = startFolder() + QStringLiteral("/backup") + suffix(),
+                                   .filter = logFilter()});
     if (file.isEmpty())
         return;
     try {
@@ -276,9 +280,9 @@ void MainWindow::importClipboard() {
 void MainWindow::askExport() {
     if (!m_workspace)
         return;
-    const QString folder = QFileDialog::getSaveFileName(
-        this, tr("Export to a new folder"), startFolder() + QStringLiteral("/export"), QString(),
-        nullptr, QFileDialog::DontConfirmOverwrite);
+    const QString folder =
+        filedialog::saveNew(this, {.title = tr("Export to a new folder"),
+                                   .start = startFolder() + QStringLiteral("/export")});
     if (folder.isEmpty())
         return;
     try {

@@ -3,6 +3,7 @@
 
 #include "core/log/history.h"
 #include "core/log/hold.h"
+#include "core/log/snapshot.h"
 #include "ui/battery/batterypage.h"
 #include "ui/blocks/blockspage.h"
 #include "ui/compare/comparepage.h"
@@ -316,7 +317,10 @@ void Workspace::tellPages() {
 void Workspace::catchUp(TaskPage* page) {
     if (!page || m_behind.erase(page) == 0)
         return;
-    guarded([&] { page->setAthleteAndLift(athlete(), lift()); });
+    guarded([&] {
+        const log::Moment moment(m_logbook->log());
+        page->setAthleteAndLift(athlete(), lift());
+    });
 }
 
 void Workspace::changed(Logbook::What what, qint64 session) {
@@ -330,7 +334,10 @@ void Workspace::changed(Logbook::What what, qint64 session) {
     for (int i = 0; i < m_tabs->count(); ++i) {
         auto* page = pageAt(i);
         if (page == currentPage() || page == m_entry)
-            guarded([&] { page->refresh(what, SessionId{session}); });
+            guarded([&] {
+                const log::Moment moment(m_logbook->log());
+                page->refresh(what, SessionId{session});
+            });
         else
             m_behind.insert(page);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/squadpage.h"
 
+#include "core/log/snapshot.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/paperwork.h"
@@ -218,13 +219,12 @@ void SquadPage::ask() {
                  context = m_logbook.context(*m_lift), from = m_from->period(), to = m_to->period(),
                  pace = m_pace](const Progress& progress) {
         const bool salvage = access == log::Access::Salvage;
-        const log::Log own =
-            log::Log::open(file, salvage ? log::Access::Salvage : log::Access::ReadOnly);
+        const log::Snapshot own(file, salvage ? log::Access::Salvage : log::Access::ReadOnly);
         const Progress paced = [&](std::int64_t done, std::int64_t total) {
             pace();
             return progress(done, total);
         };
-        *answer = squadOf(own, context, from, to, {}, {}, pace ? paced : progress);
+        *answer = squadOf(own.log(), context, from, to, {}, {}, pace ? paced : progress);
     });
     m_job.waitFor(mostlyDoneIn);
     if (m_job.running()) {
@@ -330,8 +330,8 @@ page::Print SquadPage::pages() const {
     return squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit());
 }
 
-void SquadPage::writePdfTo(const std::filesystem::path& file) const {
-    page::writePagesPdf(pages(), paperwork::desktopPaper(), file);
+void SquadPage::writePdfTo(const log::Destination& to) const {
+    page::writePagesPdf(pages(), paperwork::desktopPaper(), to);
 }
 
 void SquadPage::writePdf() {
@@ -341,7 +341,7 @@ void SquadPage::writePdf() {
         this, tr("Save the squad as PDF"),
         tr("Squad %1 %2 to %3")
             .arg(text(m_value->name), text(m_squad->from.name), text(m_squad->to.name)),
-        [this](const auto& file) { writePdfTo(file); });
+        [this](const auto& to) { writePdfTo(to); });
     if (!said.isEmpty())
         Q_EMIT message(said);
 }

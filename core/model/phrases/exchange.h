@@ -186,10 +186,6 @@ inline constexpr std::array exchange{
     translate("Phrases", "a speed in m/s above 0 and under 10, such as 0.05"),
     translate("Phrases", "a weight in kg above 0 and under 2000, such as 2.5"),
     translate("Phrases", "a load in kg from 0 to 2000, such as 60"),
-    translate("Phrases", "The folder \"%1\" cannot be made."),
-    translate("Phrases", "The folder \"%1\" cannot be written."),
-    translate("Phrases", "\"%1\", which is there already"),
-    translate("Phrases", "a folder that does not exist yet, or is empty"),
     translate("Phrases", "an empty file"),
     translate("Phrases", "a header row such as date,athlete,lift,set,load_kg,rep,velocity"),
     translate("Phrases", "a column of tidy CSV and the file's name for it, such as "

@@ -103,6 +103,11 @@ inline constexpr std::array log{
     translate("Phrases", "'%1' could not be made: %2."),
     translate("Phrases", "'%1' could not be written: %2."),
     translate("Phrases", "'%1' is there already; choose another name."),
+    translate("Phrases", "'%1' is a log or belongs to one; nothing else is ever written there. "
+                         "Nothing was changed."),
+    translate("Phrases", "Standard output cannot be written: %1."),
+    translate("Phrases", "'%1' is no plain file, and nothing is written in its place."),
+    translate("Phrases", "'%1' was changed by another program just now; it was left as it is."),
     translate("Phrases", "its tables are not those that Slopebook makes"),
     translate("Phrases", "the key %1"),
     translate("Phrases", "a key that the log gave out"),
