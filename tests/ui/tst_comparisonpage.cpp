@@ -58,7 +58,7 @@ class TestComparisonPage : public QObject {
     QTemporaryDir m_folder;
     QString pdf(const answers::Comparison& c, const PageHeader& h) {
         const QString file = m_folder.filePath(u"page.pdf"_s);
-        writeComparisonPdf(c, h, file.toStdString());
+        writeComparisonPdf(c, h, {file.toStdString(), log::Existing::Replace});
         return file;
     }
     static int pages(const QString& file) {

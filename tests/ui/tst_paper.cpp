@@ -85,7 +85,7 @@ class TestPaper : public QObject {
 
     QString comparison(const answers::Comparison& c, const PageHeader& h) {
         const QString file = m_folder.filePath(u"page.pdf"_s);
-        writeComparisonPdf(c, h, file.toStdString());
+        writeComparisonPdf(c, h, {file.toStdString(), log::Existing::Replace});
         return file;
     }
     static PageHeader header() {
@@ -200,7 +200,7 @@ private Q_SLOTS:
         const QString file = m_folder.filePath(u"squad.pdf"_s);
         page::writePagesPdf(squadPrint(*squad.squad(), u"Bench pull"_s, LoadUnit::Kilograms),
                             letter ? QPageSize::Letter : QPageSize::A4,
-                            std::filesystem::path(file.toStdString()));
+                            {file.toStdString(), slopebook::log::Existing::Replace});
         QVERIFY(pages(file) >= 2);
         QVERIFY(wordsWithin(file) > 400);
         const QString text = squeezed(run(u"pdftotext"_s, {u"-layout"_s, file, u"-"_s}));

@@ -356,7 +356,8 @@ void TestTrustPages::theSeasonOnPaper() {
     page.setAthleteAndLift(log.athletes[0], log.lift);
     QVERIFY(page.canPrint());
     const auto file = log.folder.path("season.pdf");
-    page.writePdfTo(file, letter ? QPageSize::Letter : QPageSize::A4);
+    page.writePdfTo({file, slopebook::log::Existing::Replace},
+                    letter ? QPageSize::Letter : QPageSize::A4);
     QVERIFY_THROWS_EXCEPTION(LogError,
                              page.writePdfTo(log.folder.path("none/a.pdf"), QPageSize::A4));
     if (QStandardPaths::findExecutable(u"pdftotext"_s).isEmpty())
