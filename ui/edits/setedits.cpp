@@ -18,7 +18,7 @@ void takeOut(log::Log& log, const log::PlacedSet& set) {
     log.remove(set.id);
 }
 
-QString loadsText(const std::vector<log::PlacedSet>& sets, LoadUnit unit) {
+QString listedLoads(const std::vector<log::PlacedSet>& sets, LoadUnit unit) {
     constexpr std::size_t most = 3;
     QStringList loads;
     for (const log::PlacedSet& set : sets) {
@@ -45,7 +45,7 @@ AddSetsEdit::AddSetsEdit(EditHost& host, std::vector<log::PlacedSet> added)
       m_sets(std::move(added)) {}
 
 QString AddSetsEdit::object(LoadUnit unit) const {
-    return loadsText(m_sets, unit);
+    return listedLoads(m_sets, unit);
 }
 
 void AddSetsEdit::apply() {
@@ -66,7 +66,7 @@ RemoveSetEdit::RemoveSetEdit(EditHost& host, log::PlacedSet removed)
     : Edit(host, QCoreApplication::translate("Edit", "remove set")), m_set(std::move(removed)) {}
 
 QString RemoveSetEdit::object(LoadUnit unit) const {
-    return loadsText({m_set}, unit);
+    return listedLoads({m_set}, unit);
 }
 
 void RemoveSetEdit::apply() {
@@ -82,7 +82,7 @@ ChangeSetEdit::ChangeSetEdit(EditHost& host, log::PlacedSet before, Set after)
       m_after(std::move(after)) {}
 
 QString ChangeSetEdit::object(LoadUnit unit) const {
-    return loadsText({m_before}, unit);
+    return listedLoads({m_before}, unit);
 }
 
 void ChangeSetEdit::turn(const Set& from, const Set& to) {

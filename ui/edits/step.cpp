@@ -20,7 +20,7 @@ std::optional<SessionHead> headOf(const log::Log& log, qint64 session) {
 }
 
 template <class Id, class All>
-QString nameIn(const All& all, const std::optional<Id>& id) {
+QString storedName(const All& all, const std::optional<Id>& id) {
     for (const auto& one : all)
         if (id == one.id)
             return text(one.value.name);
@@ -39,8 +39,8 @@ Logbook::Step stepOf(const Edit& edit, const log::Log& log, LoadUnit unit) {
             day = dateText(head->date);
         }
     }
-    QStringList of{edit.object(unit), nameIn(log.lifts(), step.lift),
-                   nameIn(log.athletes(), step.athlete), day};
+    QStringList of{edit.object(unit), storedName(log.lifts(), step.lift),
+                   storedName(log.athletes(), step.athlete), day};
     of.removeAll(QString());
     of.removeDuplicates(); // a session's own day
     step.words = of.isEmpty()

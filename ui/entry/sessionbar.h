@@ -60,6 +60,8 @@ protected:
     bool eventFilter(QObject* field, QEvent* event) override;
 
 private:
+    static constexpr int addDeviceItem = -1; // no device of a log has this key
+
     void build();
     void connectFields();
     void fillSessions();

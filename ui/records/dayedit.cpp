@@ -31,7 +31,7 @@ ShortForm shortForm() {
     return {m.captured(2), m.captured(1).startsWith(QLatin1Char('d'))};
 }
 
-std::optional<QDate> dayOf(int year, int month, int day) {
+std::optional<QDate> validDay(int year, int month, int day) {
     const QDate date(year, month, day);
     return date.isValid() && year >= firstYear && year <= lastYear ? std::optional(date)
                                                                    : std::nullopt;
@@ -47,9 +47,9 @@ std::optional<QDate> readDay(const QString& typed) {
         QStringLiteral("^(\\d{1,2})([-./]) ?(\\d{1,2})\\2 ?(\\d{4}|\\d\\d)$"));
     const QString text = typed.trimmed();
     if (const auto m = plain.match(text); m.hasMatch())
-        return dayOf(m.captured(1).toInt(), m.captured(2).toInt(), m.captured(3).toInt());
+        return validDay(m.captured(1).toInt(), m.captured(2).toInt(), m.captured(3).toInt());
     if (const auto m = yearFirst.match(text); m.hasMatch())
-        return dayOf(m.captured(1).toInt(), m.captured(3).toInt(), m.captured(4).toInt());
+        return validDay(m.captured(1).toInt(), m.captured(3).toInt(), m.captured(4).toInt());
     if (const auto m = yearLast.match(text); m.hasMatch()) {
         const int one = m.captured(1).toInt(), two = m.captured(3).toInt();
         const bool century = m.capturedLength(4) == 2; // left away
@@ -57,9 +57,9 @@ std::optional<QDate> readDay(const QString& typed) {
         const ShortForm own = shortForm();
         // With points the day stands first everywhere; any other mark means the desktop's form.
         if (m.captured(2) == own.mark)
-            return own.dayFirst ? dayOf(year, two, one) : dayOf(year, one, two);
+            return own.dayFirst ? validDay(year, two, one) : validDay(year, one, two);
         if (m.captured(2) == QLatin1String(".") && !century)
-            return dayOf(year, two, one);
+            return validDay(year, two, one);
     }
     return std::nullopt;
 }

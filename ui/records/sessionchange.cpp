@@ -26,7 +26,7 @@ std::map<LiftId, int> setsPerLift(const log::Log& log, SessionId session) {
     return count;
 }
 
-QString deviceText(const log::Log& log, const std::optional<DeviceId>& device) {
+QString deviceNamed(const log::Log& log, const std::optional<DeviceId>& device) {
     for (const auto& known : log.devices())
         if (device == known.id)
             return text(known.value.name);
@@ -55,8 +55,8 @@ QString changeQuestion(const log::Log& log, SessionId session, const SessionHead
         if (!others.isEmpty())
             asked << SessionChange::tr("The device is one for the whole session: the sets of %1 "
                                        "will stand under %2 too, no longer under %3. Change it?")
-                         .arg(others.join(QStringLiteral(", ")), deviceText(log, now.device),
-                              deviceText(log, before.device));
+                         .arg(others.join(QStringLiteral(", ")), deviceNamed(log, now.device),
+                              deviceNamed(log, before.device));
     }
     return asked.join(QStringLiteral("\n\n"));
 }
@@ -76,7 +76,7 @@ QString changeNews(const log::Log& log, SessionId session, const SessionHead& be
     if (before.device != now.device)
         news << SessionChange::tr("Device of %n set(s): now %1, was %2. Ctrl+Z changes it back.",
                                   nullptr, sets)
-                    .arg(deviceText(log, now.device), deviceText(log, before.device));
+                    .arg(deviceNamed(log, now.device), deviceNamed(log, before.device));
     return news.join(QLatin1Char(' '));
 }
 
