@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How the monkey goes from step to step, and what it looks at after each.
+#include "tests/ui/monkey/monkey.h"
+
+#include "core/log/log.h"
+#include "ui/shell/workspace.h"
+
+#include <QComboBox>
+#include <QCoreApplication>
+#include <QTest>
+#include <QUndoStack>
+
+#include <algorithm>
+
+namespace slopebook::monkey {
+
+namespace {
+constexpr int linesKept = 25, checkedEvery = 50;
+
+/// splitmix64: each step throws dice of its own, so that leaving one out leaves the others alike.
+std::uint64_t mixed(std::uint64_t seed, int step) {
+    std::uint64_t z = seed * 1'000'003 + static_cast<std::uint64_t>(step) + 0x9e3779b97f4a7c15;
+    z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9;
+    z = (z ^ (z >> 27)) * 0x94d049bb133111eb;
+    return z ^ (z >> 31);
+}
+
+/// Whether the book allowed is what is there; a session to come takes the one new key there is.
+bool matches(Book allowed, const Book& before, const Book& there, Key& come) {
+    if (auto node = allowed.sessions.extract(keyToCome)) {
+        for (const auto& [key, session] : there.sessions)
+            if (!before.sessions.contains(key))
+                come = key;
+        node.key() = come;
+        allowed.sessions.insert(std::move(node));
+    }
+    return allowed == there;
+}
+} // namespace
+
+Monkey::Monkey(const std::filesystem::path& log, Plan plan)
+    : m_plan(std::move(plan)), m_dice(m_plan.seed), m_file(log),
+      m_today(Date{std::chrono::year{2026}, std::chrono::month{3}, std::chrono::day{14}}),
+      m_disk(log) {
+    ui::Surroundings around;
+    around.settings.language = QLatin1String(m_plan.seed % 2 == 0 ? "de" : "en");
+    around.today = [this] { return m_today; };
+    m_window = std::make_unique<ui::MainWindow>(around);
+    m_window->resize(1280, 720);
+    m_window->show();
+    m_window->activateWindow();
+    m_window->openLogFile(QString::fromStdString(log.string()));
+    if (!QTest::qWaitForWindowActive(m_window.get()) || !m_window->workspace())
+        fail(QStringLiteral("the window does not open the log"));
+    m_hands = std::make_unique<Hands>(*m_window, m_dice);
+    m_book = m_disk.now();
+    m_chosen = shown();
+    m_steps[0] = m_book;
+}
+
+Monkey::~Monkey() = default;
+
+void Monkey::fail(const QString& what) {
+    throw Finding(what.toStdString());
+}
+
+void Monkey::run() {
+    for (m_step = 0; m_step < m_plan.steps; ++m_step) {
+        m_dice = Dice(mixed(m_plan.seed, m_step));
+        const Deed& deed = next();
+        if (!m_plan.without.contains(m_step))
+            one(deed);
+    }
+    checkAll();
+}
+
+const Monkey::Deed& Monkey::next() {
+    const auto taken = [this](const Deed& deed) {
+        return (m_plan.only.empty() || m_plan.only.contains(deed.kind)) &&
+               (deed.known || !m_plan.known);
+    };
+    int all = 0;
+    for (const Deed& deed : deeds())
+        all += taken(deed) ? deed.weight : 0;
+    int at = all > 0 ? m_dice.upTo(all) : 0;
+    for (const Deed& deed : deeds())
+        if (taken(deed) && (at -= deed.weight) < 0)
+            return deed;
+    return deeds().front();
+}
+
+void Monkey::one(const Deed& deed) {
+    m_kind = deed.kind;
+    m_said.clear();
+    m_allowed.clear();
+    m_free = m_loose = false;
+    m_trace.push_back(QString()); // stands also where the step does not come to its end
+    const auto write = [&] {
+        m_trace.back() =
+            QStringLiteral("%1 %2 %3").arg(m_step).arg(QLatin1String(deed.kind), m_said);
+        if (m_trace.size() > linesKept)
+            m_trace.pop_front();
+    };
+    try {
+        m_hands->during([&] { (this->*deed.work)(); });
+        if (m_plan.sabotage)
+            m_plan.sabotage(*m_window, m_kind);
+        m_hands->settle();
+        write();
+        compare();
+    } catch (const Finding&) {
+        write();
+        throw;
+    }
+}
+
+void Monkey::allow(const Book& after) {
+    m_allowed.push_back(after);
+    if (m_plan.tell)
+        m_plan.tell(digestOf(after), false);
+}
+
+void Monkey::compare() {
+    const Book before = m_book;
+    const Book& there = disk();
+    Tally& tally = m_tally[m_kind];
+    ++tally.steps;
+    if (there != before) {
+        ++tally.edits;
+        if (m_loose) {
+            compareLoose();
+        } else {
+            Key come = keyToCome;
+            const bool any = std::ranges::any_of(
+                m_allowed, [&](const Book& one) { return matches(one, before, there, come); });
+            if (!any)
+                fail(QStringLiteral("What is on disk is not what was entered. On disk now:\n") +
+                     QString::fromStdString(difference(before, there)) +
+                     (m_allowed.empty()
+                          ? QStringLiteral("Entered: nothing\n")
+                          : QStringLiteral("Entered:\n") +
+                                QString::fromStdString(difference(before, m_allowed.back()))));
+            if (come != keyToCome && m_chosen.session == keyToCome)
+                m_chosen.session = come;
+        }
+    }
+    m_book = there;
+    keepUndo(before);
+    compareShown();
+    if (m_plan.tell)
+        m_plan.tell(digestOf(m_book), true);
+    if (m_step % checkedEvery == checkedEvery - 1)
+        checkAll();
+}
+
+// What a click or a key anywhere may change: only what belongs to the athlete who is shown, and
+// only by steps of undo that bring all of it back.
+void Monkey::compareLoose() {
+    const Book before = m_book, there = disk();
+    for (const std::string& owner : owners(before, there))
+        if (owner != m_chosen.athlete && owner != shown().athlete)
+            fail(QStringLiteral("Something of %1 changed, who is not shown:\n%2")
+                     .arg(QString::fromStdString(owner),
+                          QString::fromStdString(difference(before, there))));
+    QUndoStack& stack = *m_window->workspace()->logbook().undoStack();
+    const int was = m_steps.empty() ? 0 : m_place, now = stack.index();
+    if (now <= was)
+        fail(QStringLiteral("A change without a step of undo:\n") +
+             QString::fromStdString(difference(before, there)));
+    stack.setIndex(was);
+    if (disk() != before)
+        fail(QStringLiteral("Undo does not bring all back:\n") +
+             QString::fromStdString(difference(before, disk())));
+    stack.setIndex(now);
+    if (disk() != there)
+        fail(QStringLiteral("Redo does not bring all back:\n") +
+             QString::fromStdString(difference(there, disk())));
+    QCoreApplication::processEvents();
+}
+
+void Monkey::keepUndo(const Book& before) {
+    const int was = m_place, now = undoIndex();
+    m_place = now;
+    if (m_kind == "undo" || m_kind == "redo") {
+        m_steps[now] = m_book;
+        return;
+    }
+    if (m_book == before) {
+        if (now != was && !m_loose)
+            fail(QStringLiteral("A step of undo for nothing"));
+        return;
+    }
+    m_steps.erase(m_steps.upper_bound(was), m_steps.end());
+    if (now == 0)
+        m_steps.clear(); // an import
+    m_steps[now] = m_book;
+    if (now != was + 2 || m_loose)
+        return;
+    // A set that begins a session: the session stands alone between the two.
+    for (const auto& [key, session] : m_book.sessions)
+        if (!before.sessions.contains(key)) {
+            Book between = before;
+            between.sessions[key] = session;
+            between.sessions[key].sets.clear();
+            m_steps[was + 1] = between;
+        }
+}
+
+void Monkey::checkAll() {
+    if (m_disk.anew() != m_book)
+        fail(QStringLiteral("The log changed unseen"));
+    if (const std::string said = m_disk.integrity(); said != "ok")
+        fail(QString::fromStdString("SQLite's integrity check: " + said));
+    for (const Words& one : log::Log::open(m_file, log::Access::ReadOnly).check())
+        fail(QString::fromStdString("The check finds: " + english(one)));
+}
+
+const std::vector<Monkey::Deed>& Monkey::deeds() {
+    static const std::vector<Deed> all{
+        {"set typed", 18, true, &Monkey::typeSet},
+        {"line refused, next on top", 5, true, &Monkey::typeRefused},
+        {"doubtful line", 5, true, &Monkey::typeDoubtful},
+        {"wheel under a half-typed set", 5, true, &Monkey::typeUnderTheWheel},
+        {"set left half-typed", 4, true, &Monkey::leaveHalfTyped},
+        {"lines pasted", 3, true, &Monkey::pasteLines},
+        {"cell changed", 6, true, &Monkey::changeCell},
+        {"set removed", 2, true, &Monkey::removeSet},
+        {"set left out", 3, true, &Monkey::leaveSetOut},
+        {"athlete chosen", 6, true, &Monkey::chooseAthlete},
+        {"lift chosen", 4, true, &Monkey::chooseLift},
+        {"session chosen", 3, true, &Monkey::chooseSession},
+        {"session begun", 2, true, &Monkey::beginSession},
+        {"session started", 3, true, &Monkey::startSession},
+        {"day typed", 5, true, &Monkey::typeDay},
+        {"device chosen", 3, true, &Monkey::typeDevice},
+        {"place typed", 3, true, &Monkey::typePlace},
+        {"body mass typed", 3, true, &Monkey::typeBodyMass},
+        {"details changed", 3, true, &Monkey::changeDetails},
+        {"session removed", 1, true, &Monkey::removeSession},
+        {"athlete added", 1, true, &Monkey::addAthlete},
+        {"device added", 1, true, &Monkey::addDevice},
+        {"block added", 1, true, &Monkey::addBlock},
+        {"check loads typed", 1, true, &Monkey::setCheckLoads},
+        {"attempts typed", 6, true, &Monkey::typeAttempts},
+        {"undo", 6, true, &Monkey::undo},
+        {"redo", 4, true, &Monkey::redo},
+        {"wheel", 10, true, &Monkey::wheelAnywhere},
+        {"page turned", 4, true, &Monkey::turnPage},
+        {"Tab", 4, true, &Monkey::walkByTab},
+        {"midnight", 2, true, &Monkey::sleepPastMidnight},
+        {"language", 1, true, &Monkey::speakOtherwise},
+        {"click anywhere", 6, false, &Monkey::clickAnywhere},
+        {"keys anywhere", 6, false, &Monkey::keysAnywhere}};
+    return all;
+}
+
+} // namespace slopebook::monkey
