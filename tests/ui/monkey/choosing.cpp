@@ -7,6 +7,7 @@
 #include <QDateEdit>
 #include <QDialog>
 #include <QLineEdit>
+#include <QTest>
 
 namespace slopebook::monkey {
 
@@ -152,6 +153,7 @@ void Monkey::typeDevice() {
         allow(after);
     }
     m_hands->focus(deviceField());
+    QTest::qSleep(2); // a letter at once after another one's would be looked for together with it
     m_hands->type(QString::fromStdString(name).left(1).toLower());
     const bool asked = m_hands->seen() > 0;
     if (!asked && shown().device.toStdString() != name)
@@ -178,7 +180,7 @@ void Monkey::typePlace() {
 }
 
 void Monkey::typeBodyMass() {
-    m_hands->key(Qt::Key_1, Qt::ControlModifier);
+    goToLine();
     const bool held = m_chosen.session != keyToCome;
     const long grams = 60'000 + 500L * m_dice.upTo(80);
     const QString typed = decimal(grams);

@@ -5,6 +5,7 @@
 #include "core/log/log.h"
 #include "ui/shell/workspace.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QTest>
@@ -25,6 +26,18 @@ std::uint64_t mixed(std::uint64_t seed, int step) {
     return z ^ (z >> 31);
 }
 
+QStringList warnings;
+QtMessageHandler next = nullptr;
+
+void hear(QtMsgType type, const QMessageLogContext& where, const QString& words) {
+    if (words.startsWith(QLatin1String("This plugin does not support")))
+        return; // offscreen there is no desktop
+    if (type == QtWarningMsg)
+        warnings << words;
+    else if (next)
+        next(type, where, words);
+}
+
 /// Whether the book allowed is what is there; a session to come takes the one new key there is.
 bool matches(Book allowed, const Book& before, const Book& there, Key& come) {
     if (auto node = allowed.sessions.extract(keyToCome)) {
@@ -38,10 +51,22 @@ bool matches(Book allowed, const Book& before, const Book& there, Key& come) {
 }
 } // namespace
 
+QStringList takeWarnings() {
+    return std::exchange(warnings, {});
+}
+
+void listen() {
+    if (const QtMessageHandler before = qInstallMessageHandler(hear); before != hear)
+        next = before;
+}
+
 Monkey::Monkey(const std::filesystem::path& log, Plan plan)
     : m_plan(std::move(plan)), m_dice(m_plan.seed), m_file(log),
       m_today(Date{std::chrono::year{2026}, std::chrono::month{3}, std::chrono::day{14}}),
       m_disk(log) {
+    QApplication::setKeyboardInputInterval(0); // each key in a list looks for a name anew
+    listen();
+    takeWarnings();
     ui::Surroundings around;
     around.settings.language = QLatin1String(m_plan.seed % 2 == 0 ? "de" : "en");
     around.today = [this] { return m_today; };
@@ -116,11 +141,20 @@ void Monkey::one(const Deed& deed) {
 
 void Monkey::allow(const Book& after) {
     m_allowed.push_back(after);
-    if (m_plan.tell)
-        m_plan.tell(digestOf(after), false);
+    if (!m_plan.tell)
+        return;
+    // The first set of a session begins it: two acts, and two steps of undo.
+    Book between = after;
+    if (const auto begun = between.sessions.find(keyToCome); begun != between.sessions.end()) {
+        begun->second.sets.clear();
+        m_plan.tell(digestOf(between), false);
+    }
+    m_plan.tell(digestOf(after), false);
 }
 
 void Monkey::compare() {
+    if (const QStringList words = takeWarnings(); !words.isEmpty())
+        fail(QStringLiteral("Qt warns: ") + words.join(QLatin1String("; ")));
     const Book before = m_book;
     const Book& there = disk();
     Tally& tally = m_tally[m_kind];

@@ -9,6 +9,8 @@
 #include "ui/shell/mainwindow.h"
 #include "ui/shell/workspace.h"
 
+#include <QStringList>
+
 #include <map>
 #include <memory>
 #include <optional>
@@ -34,6 +36,10 @@ struct Shown {
     QString day, device, place, body;
     friend bool operator==(const Shown&, const Shown&) = default;
 };
+
+/// What Qt warned of since the last look; kept by the handler that listen() puts in place.
+QStringList takeWarnings();
+void listen();
 
 struct Plan {
     std::uint64_t seed = 1;

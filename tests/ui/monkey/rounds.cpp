@@ -12,10 +12,23 @@ namespace slopebook::monkey {
 namespace {
 constexpr qsizetype beginning = 24; // of what was found, before what it was found of
 
+QStringList listIn(const char* variable) {
+    return qEnvironmentVariable(variable).split(QLatin1Char(','), Qt::SkipEmptyParts);
+}
+
 bool alike(const Found& one, const Found& other) {
     return one.kind == other.kind && one.what.left(beginning) == other.what.left(beginning);
 }
 } // namespace
+
+Plan plannedByHand() {
+    Plan plan;
+    for (const QString& kind : listIn("SLOPEBOOK_MONKEY_ONLY"))
+        plan.only.insert(kind.toStdString());
+    for (const QString& step : listIn("SLOPEBOOK_MONKEY_WITHOUT"))
+        plan.without.insert(step.toInt());
+    return plan;
+}
 
 std::optional<Found> go(const Plan& plan, std::map<std::string, Tally>& tally) {
     const test::Folder folder;

@@ -8,6 +8,9 @@
 
 namespace slopebook::monkey {
 
+/// The steps that SLOPEBOOK_MONKEY_ONLY and SLOPEBOOK_MONKEY_WITHOUT say: kinds, and numbers.
+Plan plannedByHand();
+
 struct Found {
     int step = 0;
     std::string kind;

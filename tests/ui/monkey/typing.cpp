@@ -245,7 +245,7 @@ void Monkey::leaveHalfTyped() {
 
 void Monkey::pasteLines() {
     goToLine();
-    const bool cells = m_dice.oneIn(2), mouse = m_dice.oneIn(3);
+    const bool cells = m_dice.oneIn(2), mouse = m_dice.oneIn(3), comma = m_dice.oneIn(2);
     std::vector<SetEntry> sets;
     QStringList lines;
     for (int i = 2 + m_dice.upTo(2); i > 0; --i) {
@@ -254,8 +254,10 @@ void Monkey::pasteLines() {
         set.note.clear();
         for (RepEntry& rep : set.reps)
             rep.out.clear();
-        const QString one =
+        QString one =
             lineOf(set).replace(QLatin1Char(';'), QLatin1Char(' ')).remove(QLatin1String("kg"));
+        if (cells) // a sheet has one mark
+            one.replace(QLatin1Char(comma ? '.' : ','), QLatin1Char(comma ? ',' : '.'));
         lines << (cells ? QString(one).replace(QLatin1Char(' '), QLatin1Char('\t')) : one);
         sets.push_back(set);
     }
