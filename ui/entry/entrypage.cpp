@@ -271,7 +271,7 @@ void EntryPage::refresh(Logbook::What what, SessionId session) {
     reload();
 }
 
-void EntryPage::showSession(SessionId session) {
+void EntryPage::showSession(std::optional<SessionId> session) {
     m_bar->setSession(session);
 }
 

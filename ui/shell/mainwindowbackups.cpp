@@ -70,8 +70,7 @@ void MainWindow::damageFound(const std::filesystem::path& log, const QString& wh
     const QString before = m_workspace->bar().text();
     open([&] { return salvageLog(log, before.isEmpty() ? why : before + QLatin1Char(' ') + why); });
     m_workspace->choose(athlete, lift);
-    if (session)
-        m_workspace->entry().showSession(*session);
+    m_workspace->entry().showSession(session); // a new one as well: nobody chose today's
 }
 
 void MainWindow::askGoBack() {

@@ -41,6 +41,10 @@ void Monkey::chooseAthlete() {
         return;
     m_chosen.athlete = name;
     m_chosen.session = m_book.latest(name, today());
+    // What is being lifted is gone on with, whatever its day.
+    if (const Key at = shown().session; m_chosen.session == keyToCome && m_lifted.contains(at) &&
+                                        m_book.sessions.at(at).athlete == name)
+        m_chosen.session = at;
     m_newDay.reset();
 }
 
@@ -97,12 +101,7 @@ void Monkey::startSession() {
 // A day is typed as it stands, or refused in words; never another day, never in silence.
 void Monkey::typeDay() {
     goToLine();
-    const std::chrono::sys_days base = m_today;
-    const Date near{base + std::chrono::days{m_dice.upTo(30) - 20}};
-    QString typed =
-        QDate(static_cast<int>(near.year()), static_cast<int>(static_cast<unsigned>(near.month())),
-              static_cast<int>(static_cast<unsigned>(near.day())))
-            .toString(Qt::ISODate);
+    QString typed = m_clock.now().date().addDays(m_dice.upTo(30) - 20).toString(Qt::ISODate);
     if (m_dice.oneIn(3))
         typed.replace(0, 4, QStringLiteral("%1").arg(2022 + m_dice.upTo(4)));
     else if (m_dice.oneIn(8))

@@ -62,14 +62,13 @@ void listen() {
 
 Monkey::Monkey(const std::filesystem::path& log, Plan plan)
     : m_plan(std::move(plan)), m_dice(m_plan.seed), m_file(log),
-      m_today(Date{std::chrono::year{2026}, std::chrono::month{3}, std::chrono::day{14}}),
-      m_disk(log) {
+      m_clock({QDate(2026, 3, 14), QTime(12, 0)}), m_disk(log) {
     QApplication::setKeyboardInputInterval(0); // each key in a list looks for a name anew
     listen();
     takeWarnings();
     ui::Surroundings around;
     around.settings.language = QLatin1String(m_plan.seed % 2 == 0 ? "de" : "en");
-    around.today = [this] { return m_today; };
+    around.clock = m_clock.clock();
     m_window = std::make_unique<ui::MainWindow>(around);
     m_window->resize(1280, 720);
     m_window->show();
@@ -174,6 +173,10 @@ void Monkey::compare() {
                           ? QStringLiteral("Entered: nothing\n")
                           : QStringLiteral("Entered:\n") +
                                 QString::fromStdString(difference(before, m_allowed.back()))));
+            for (const auto& [key, session] : there.sessions)
+                if (const auto was = before.sessions.find(key);
+                    was == before.sessions.end() || was->second.sets != session.sets)
+                    m_lifted.insert(key);
             if (come != keyToCome && m_chosen.session == keyToCome)
                 m_chosen.session = come;
         }

@@ -6,6 +6,7 @@
 
 #include "tests/ui/monkey/book.h"
 #include "tests/ui/monkey/hands.h"
+#include "tests/ui/movingclock.h"
 #include "ui/shell/mainwindow.h"
 #include "ui/shell/workspace.h"
 
@@ -124,6 +125,7 @@ private:
     /// The book with the session that the next set goes to (the shown, or the new one).
     SessionEntry& sessionToWrite(Book& book) const;
     Book withSets(const std::vector<SetEntry>& sets) const;
+    Date day() const;
     std::string today() const;
     void goToLine();
     /// Enter, and again where a question stands, until the disk has moved.
@@ -175,7 +177,7 @@ private:
     Plan m_plan;
     Dice m_dice;
     std::filesystem::path m_file;
-    Date m_today;
+    test::MovingClock m_clock;
     Disk m_disk;
     std::unique_ptr<ui::MainWindow> m_window;
     std::unique_ptr<Hands> m_hands;
@@ -184,6 +186,7 @@ private:
     std::vector<Book> m_allowed;         ///< what the step may come to
     Shown m_chosen;                      ///< what was chosen
     std::optional<std::string> m_newDay; ///< typed for the session to come
+    std::set<Key> m_lifted;              ///< sessions that got a set since the last long rest
     std::map<int, Book> m_steps;         ///< the book at each place of the undo stack
     int m_place = 0;                     ///< there
     bool m_free = false, m_loose = false;

@@ -79,12 +79,7 @@ void Monkey::addDevice() {
 
 void Monkey::addBlock() {
     const std::string name = fresh(m_book, "blocks", "Block");
-    const std::chrono::sys_days last = std::chrono::sys_days{m_today} + std::chrono::days{41};
-    const Date to{last};
-    const QString end =
-        QDate(static_cast<int>(to.year()), static_cast<int>(static_cast<unsigned>(to.month())),
-              static_cast<int>(static_cast<unsigned>(to.day())))
-            .toString(Qt::ISODate);
+    const QString end = m_clock.now().date().addDays(41).toString(Qt::ISODate);
     const bool cancelled = m_dice.oneIn(4);
     Book after = m_book; // six weeks from today, as the dialog shows them
     after.rest.insert("blocks|" + name + "|" + today() + "|" + end.toStdString() + "||");

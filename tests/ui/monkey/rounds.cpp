@@ -25,8 +25,12 @@ Plan plannedByHand() {
     Plan plan;
     for (const QString& kind : listIn("SLOPEBOOK_MONKEY_ONLY"))
         plan.only.insert(kind.toStdString());
-    for (const QString& step : listIn("SLOPEBOOK_MONKEY_WITHOUT"))
-        plan.without.insert(step.toInt());
+    const QStringList kept = listIn("SLOPEBOOK_MONKEY_KEPT");
+    if (!kept.isEmpty())
+        plan.steps = kept.last().toInt() + 1;
+    for (int step = 0; !kept.isEmpty() && step < plan.steps; ++step)
+        if (!kept.contains(QString::number(step)))
+            plan.without.insert(step);
     return plan;
 }
 
@@ -75,19 +79,18 @@ std::pair<Plan, Found> shortened(Plan plan, Found found, int seconds) {
 }
 
 QString told(const Plan& plan, const Found& found) {
-    QStringList without;
-    for (const int step : plan.without)
-        if (step < plan.steps)
-            without << QString::number(step);
+    QStringList kept;
+    for (int step = 0; step < plan.steps; ++step)
+        if (!plan.without.contains(step))
+            kept << QString::number(step);
+    const QString again = plan.without.empty()
+                              ? QStringLiteral("SLOPEBOOK_MONKEY_STEPS=%1").arg(plan.steps)
+                              : QStringLiteral("SLOPEBOOK_MONKEY_KEPT=") + kept.join(u',');
     return QStringLiteral("Found by seed %1 at step %2, \"%3\":\n%4\nIts steps:\n%5\n"
-                          "Again: SLOPEBOOK_MONKEY_SEED=%1 SLOPEBOOK_MONKEY_STEPS=%6%7")
+                          "Again: SLOPEBOOK_MONKEY_SEED=%1 %6")
         .arg(plan.seed)
         .arg(found.step)
-        .arg(QString::fromStdString(found.kind), found.what, found.trace.join(QLatin1Char('\n')))
-        .arg(plan.steps)
-        .arg(without.isEmpty()
-                 ? QString()
-                 : QStringLiteral(" SLOPEBOOK_MONKEY_WITHOUT=") + without.join(QLatin1Char(',')));
+        .arg(QString::fromStdString(found.kind), found.what, found.trace.join(u'\n'), again);
 }
 
 Tally sum(const std::map<std::string, Tally>& tally) {

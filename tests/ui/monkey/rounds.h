@@ -8,7 +8,7 @@
 
 namespace slopebook::monkey {
 
-/// The steps that SLOPEBOOK_MONKEY_ONLY and SLOPEBOOK_MONKEY_WITHOUT say: kinds, and numbers.
+/// The steps that SLOPEBOOK_MONKEY_ONLY and SLOPEBOOK_MONKEY_KEPT say: kinds, and numbers.
 Plan plannedByHand();
 
 struct Found {
@@ -23,7 +23,7 @@ std::optional<Found> go(const Plan& plan, std::map<std::string, Tally>& tally);
 
 /// Leaves out steps for which the same is still found, for as long as that many seconds; gives the
 /// round that is left. plan must find `found`.
-std::pair<Plan, Found> shortened(Plan plan, Found found, int seconds = 30);
+std::pair<Plan, Found> shortened(Plan plan, Found found, int seconds = 10);
 
 /// The round in words: how to do it again, and its steps.
 QString told(const Plan& plan, const Found& found);

@@ -30,11 +30,14 @@ void erase(SessionEntry& session, const std::string& lift, int row) {
 }
 } // namespace
 
+Date Monkey::day() const {
+    const QDate at = m_clock.now().date();
+    return {std::chrono::year{at.year()}, std::chrono::month{static_cast<unsigned>(at.month())},
+            std::chrono::day{static_cast<unsigned>(at.day())}};
+}
+
 std::string Monkey::today() const {
-    char text[16];
-    std::snprintf(text, sizeof text, "%04d-%02u-%02u", static_cast<int>(m_today.year()),
-                  static_cast<unsigned>(m_today.month()), static_cast<unsigned>(m_today.day()));
-    return text;
+    return m_clock.now().date().toString(Qt::ISODate).toStdString();
 }
 
 // Both decimal marks are typed, whatever the language.

@@ -12,6 +12,7 @@
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QTabBar>
+#include <QTimer>
 
 namespace slopebook::monkey {
 
@@ -98,12 +99,24 @@ void Monkey::walkByTab() {
         say(nameOf(*focus));
 }
 
-// The machine sleeps and wakes on another day; a session that is begun then is of that day.
+// A night with or without sleep, and the window's own look around after it. A session that is begun
+// then is of the new day; one that is being lifted goes on.
 void Monkey::sleepPastMidnight() {
-    m_today = Date{std::chrono::sys_days{m_today} + std::chrono::days{1 + m_dice.upTo(2)}};
-    say(QString::fromStdString(today()));
-    QEvent wakes(QEvent::WindowActivate);
-    QCoreApplication::sendEvent(m_window.get(), &wakes);
+    const QDateTime at = m_clock.now();
+    if (at.time().hour() < 20 && m_dice.oneIn(2))
+        m_clock.moveTo({at.date(), QTime(23, 40)});
+    else if (at.time().hour() == 23)
+        m_clock.moveOn(std::chrono::minutes{50});
+    else
+        m_clock.moveTo({at.date().addDays(1 + m_dice.upTo(2)), QTime(12, 0)});
+    if (at.secsTo(m_clock.now()) > 7'200)
+        m_lifted.clear();
+    say(m_clock.now().toString(Qt::ISODate));
+    for (QTimer* timer : m_window->workspace()->findChildren<QTimer*>())
+        if (timer->isActive() && !timer->isSingleShot()) {
+            QTimerEvent due(timer->timerId());
+            QCoreApplication::sendEvent(timer, &due);
+        }
     QCoreApplication::processEvents();
     const Shown now = shown();
     if (now.athlete != m_chosen.athlete || now.lift != m_chosen.lift)
