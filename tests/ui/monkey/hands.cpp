@@ -113,6 +113,9 @@ void Hands::answer(QWidget& dialog) {
         deed(dialog);
     } else if (qobject_cast<QMessageBox*>(&dialog) && m_dice.oneIn(2)) {
         key(Qt::Key_Return);
+    } else if (m_curious && !dialog.inherits("QFileDialog") &&
+               !dialog.inherits("QAbstractPrintDialog")) {
+        play(still);
     }
     for (int tries = 0; tries < 3 && still && still->isVisible(); ++tries)
         if (auto* box = qobject_cast<QDialog*>(still.data()); box && tries > 0)
@@ -123,8 +126,25 @@ void Hands::answer(QWidget& dialog) {
         still->close();
 }
 
+void Hands::play(const QPointer<QWidget>& dialog) {
+    static const std::vector<const char*> texts{"7", "1", "0.9", "40 60", "Lane", "2026", "-", "x"};
+    for (int i = m_dice.upTo(6); i > 0 && dialog; --i) {
+        for (int tabs = m_dice.upTo(4); tabs > 0 && dialog; --tabs)
+            key(Qt::Key_Tab);
+        if (!dialog)
+            return;
+        if (m_dice.oneIn(3))
+            key(m_dice.oneIn(2) ? Qt::Key_Down : Qt::Key_Space);
+        else
+            type(QLatin1String(m_dice.of(texts)));
+    }
+    if (dialog && !m_dice.oneIn(4))
+        key(Qt::Key_Return);
+}
+
 int Hands::settle() {
     m_deeds.clear();
+    m_curious = false;
     for (int i = 0; i < 5 && QApplication::activePopupWidget(); ++i)
         QApplication::activePopupWidget()->close();
     const auto tops = QApplication::topLevelWidgets();

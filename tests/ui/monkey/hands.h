@@ -48,6 +48,8 @@ public:
     /// dialog once it has the keys. Dialogs that nobody waits for are answered by throwing dice.
     using InDialog = std::function<void(QWidget& dialog)>;
     void expect(InDialog deed) { m_deeds.push_back(std::move(deed)); }
+    /// From now on dialogs that nobody waits for are worked in: keys at random, then Enter or Esc.
+    void setCurious(bool curious) { m_curious = curious; }
     /// Watches for dialogs while work is done.
     void during(const std::function<void()>& work);
     /// Closes what is still open beside the window, which has the keys again. How many dialogs came
@@ -59,6 +61,7 @@ public:
 private:
     void watch(int turn);
     void answer(QWidget& dialog);
+    void play(const QPointer<QWidget>& dialog);
 
     QWidget& m_window;
     Dice& m_dice;
@@ -66,6 +69,7 @@ private:
     std::vector<QPointer<QWidget>> m_open; ///< dialogs that are being worked in, the last on top
     int m_turn = 0;                        ///< of watching: an old turn's last look does nothing
     int m_watching = 0;                    ///< the turn under way, or 0
+    bool m_curious = false;
     int m_seen = 0;
 };
 

@@ -171,6 +171,7 @@ private:
     void sleepPastMidnight();
     void speakOtherwise();
     void clickAnywhere();
+    void menuAnywhere();
     void keysAnywhere();
     void tidyUp();
 

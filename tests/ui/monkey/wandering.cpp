@@ -3,8 +3,10 @@
 #include "tests/ui/monkey/monkey.h"
 #include "ui/shell/workspace.h"
 
+#include <QAbstractButton>
 #include <QAbstractItemView>
 #include <QAbstractSpinBox>
+#include <QAction>
 #include <QApplication>
 #include <QComboBox>
 #include <QDateEdit>
@@ -141,16 +143,38 @@ void Monkey::clickAnywhere() {
     if (m_dice.oneIn(2))
         m_hands->key(m_dice.of(pages), Qt::ControlModifier);
     allowAnything();
+    m_hands->setCurious(true);
     for (int i = 1 + m_dice.upTo(2); i > 0; --i) {
         QList<QWidget*> targets = visibleIn(*m_window);
-        targets.removeIf([](const QWidget* one) {
+        const bool buttons = m_dice.oneIn(2);
+        targets.removeIf([buttons](const QWidget* one) {
+            if (buttons && !qobject_cast<const QAbstractButton*>(one))
+                return true;
             return !one->isEnabled() || qobject_cast<const QMenuBar*>(one) ||
                    qobject_cast<const QLabel*>(one) || one->width() < 3 || one->height() < 3;
         });
+        if (targets.isEmpty())
+            continue;
         QWidget& at = *targets.at(m_dice.upTo(static_cast<int>(targets.size())));
         say(nameOf(at) + QStringLiteral(", "));
         m_hands->click(at, {1 + m_dice.upTo(at.width() - 2), 1 + m_dice.upTo(at.height() - 2)});
     }
+    m_hands->settle();
+    tidyUp();
+}
+
+void Monkey::menuAnywhere() {
+    const ui::Actions& all = m_window->actions();
+    const QList<QAction*> some{all.changeAthlete, all.changeLift, all.checkLoads,  all.details,
+                               all.editSet,       all.removeSet,  all.devices,     all.blocks,
+                               all.help,          all.about,      all.showFigures, all.copyFigures,
+                               all.restTimer,     all.typeSet,    all.findLift,    all.fingers};
+    QAction* action = some.at(m_dice.upTo(static_cast<int>(some.size())));
+    say(action->text());
+    allowAnything();
+    m_hands->setCurious(true);
+    if (action->isEnabled())
+        action->trigger();
     m_hands->settle();
     tidyUp();
 }
@@ -167,6 +191,7 @@ void Monkey::keysAnywhere() {
     if (m_dice.oneIn(2))
         m_hands->key(m_dice.of(pages), Qt::ControlModifier);
     allowAnything();
+    m_hands->setCurious(true);
     for (int i = m_dice.upTo(12); i > 0; --i)
         m_hands->key(Qt::Key_Tab);
     if (const QWidget* focus = QApplication::focusWidget())
