@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sets: typed, refused, doubted, pasted, changed, removed.
+// Sets: typed, refused, doubted, half typed, pasted.
 #include "tests/ui/monkey/monkey.h"
-#include "ui/entry/setmodel.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -21,13 +20,6 @@ const char* const reasons[] = {"slipped", "belt", "helped up", "stopped short"};
 const char* const badLines[] = {"fast",         "60",        "6o 0.80 0.79",  "60 0.9,1",
                                 "60 0",         "60x 0.9",   "60 0.9!",       "3000 0.9",
                                 "60 0.92 o.90", "60 - 0.80", "0.8o 0.80 0.7", "70! 0.3 0.2"};
-
-void erase(SessionEntry& session, const std::string& lift, int row) {
-    auto& sets = session.sets[lift];
-    sets.erase(sets.begin() + row);
-    if (sets.empty())
-        session.sets.erase(lift);
-}
 } // namespace
 
 Date Monkey::day() const {
@@ -274,105 +266,6 @@ void Monkey::pasteLines() {
         m_hands->key(Qt::Key_V, Qt::ControlModifier);
     enter();
     goToLine();
-}
-
-/// Chooses a set in the table by the mouse.
-std::optional<int> Monkey::chooseRow() {
-    m_hands->key(Qt::Key_1, Qt::ControlModifier);
-    QTableView& table = setTable();
-    const int rows = table.model()->rowCount();
-    if (rows == 0)
-        return std::nullopt;
-    const int row = m_dice.upTo(rows);
-    const QModelIndex cell = table.model()->index(row, ui::SetModel::Load);
-    table.scrollTo(cell);
-    QCoreApplication::processEvents();
-    m_hands->click(*table.viewport(), table.visualRect(cell).center());
-    if (table.currentIndex().row() != row)
-        fail(QStringLiteral("A click does not choose set %1").arg(row + 1));
-    return row;
-}
-
-void Monkey::changeCell() {
-    const auto row = chooseRow();
-    if (!row)
-        return;
-    Book after = m_book;
-    SetEntry& set = after.sessions.at(m_chosen.session)
-                        .sets.at(m_chosen.lift)
-                        .at(static_cast<std::size_t>(*row));
-    const SetEntry other = plausibleSet();
-    QString typed;
-    int column = ui::SetModel::Load;
-    switch (m_dice.upTo(3)) {
-    case 0:
-        set.grams = other.grams;
-        typed = decimal(other.grams);
-        break;
-    case 1:
-        column = ui::SetModel::Reps;
-        for (RepEntry& rep : set.reps) {
-            rep = {std::max(200'000L, rep.micro - 10'000L * m_dice.upTo(4)), {}};
-            typed += decimal(rep.micro / 1000) + QLatin1Char(' ');
-        }
-        break;
-    default:
-        column = ui::SetModel::Remarks;
-        typed = QLatin1String(m_dice.of(reasons));
-        set.note = typed.toStdString();
-    }
-    say(QStringLiteral("set %1, column %2: %3").arg(*row + 1).arg(column).arg(typed));
-    QTableView& table = setTable();
-    table.setCurrentIndex(table.model()->index(*row, column));
-    m_hands->key(Qt::Key_F2);
-    if (!qobject_cast<QLineEdit*>(QApplication::focusWidget()))
-        fail(QStringLiteral("F2 does not open the cell"));
-    m_hands->typeOver(typed);
-    if (m_dice.oneIn(4)) {
-        m_hands->key(Qt::Key_Escape);
-        say(QStringLiteral("; Esc"));
-        return;
-    }
-    allow(after);
-    for (int i = 0; i < 3 && !changed() && qobject_cast<QLineEdit*>(QApplication::focusWidget());
-         ++i)
-        m_hands->key(Qt::Key_Return);
-}
-
-void Monkey::removeSet() {
-    const auto row = chooseRow();
-    if (!row)
-        return;
-    Book after = m_book;
-    erase(after.sessions.at(m_chosen.session), m_chosen.lift, *row);
-    allow(after);
-    say(QStringLiteral("set %1").arg(*row + 1));
-    m_hands->key(Qt::Key_Delete);
-    if (!changed())
-        fail(QStringLiteral("Delete does not remove the set"));
-}
-
-void Monkey::leaveSetOut() {
-    const auto row = chooseRow();
-    if (!row)
-        return;
-    Book after = m_book;
-    const QString reason = QLatin1String(m_dice.of(reasons));
-    after.sessions.at(m_chosen.session)
-        .sets.at(m_chosen.lift)
-        .at(static_cast<std::size_t>(*row))
-        .out = reason.toStdString();
-    const bool cancelled = m_dice.oneIn(3);
-    if (!cancelled)
-        allow(after);
-    say(QStringLiteral("set %1: %2%3")
-            .arg(*row + 1)
-            .arg(reason, cancelled ? QStringLiteral(", cancelled") : QString()));
-    m_hands->expect([&](QWidget&) {
-        m_hands->typeOver(reason);
-        m_hands->key(cancelled ? Qt::Key_Escape : Qt::Key_Return);
-    });
-    m_hands->key(Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
 }
 
 } // namespace slopebook::monkey
