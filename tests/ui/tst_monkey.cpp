@@ -159,7 +159,5 @@ private Q_SLOTS:
     }
 };
 
-Q_DECLARE_METATYPE(std::function<void(slopebook::ui::MainWindow&)>)
-
 QTEST_MAIN(TestMonkey)
 #include "tst_monkey.moc"

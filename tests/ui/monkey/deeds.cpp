@@ -31,6 +31,7 @@ const std::vector<Monkey::Deed>& Monkey::deeds() {
         {"block added", 1, true, &Monkey::addBlock},
         {"check loads typed", 1, true, &Monkey::setCheckLoads},
         {"attempts typed", 6, true, &Monkey::typeAttempts},
+        {"file imported", 1, true, &Monkey::importFile},
         {"undo", 6, true, &Monkey::undo},
         {"redo", 4, true, &Monkey::redo},
         {"wheel", 10, true, &Monkey::wheelAnywhere},

@@ -16,6 +16,7 @@
 namespace slopebook::monkey {
 
 namespace {
+const std::string imported = "file imported"; // by an act of its own, whoever is shown
 constexpr int linesKept = 25, checkedEvery = 50;
 
 /// splitmix64: each step throws dice of its own, so that leaving one out leaves the others alike.
@@ -144,7 +145,8 @@ void Monkey::allow(const Book& after) {
         return;
     // The first set of a session begins it: two acts, and two steps of undo.
     Book between = after;
-    if (const auto begun = between.sessions.find(keyToCome); begun != between.sessions.end()) {
+    if (const auto begun = between.sessions.find(keyToCome);
+        begun != between.sessions.end() && m_kind != imported) {
         begun->second.sets.clear();
         m_plan.tell(digestOf(between), false);
     }
@@ -177,7 +179,7 @@ void Monkey::compare() {
                 if (const auto was = before.sessions.find(key);
                     was == before.sessions.end() || was->second.sets != session.sets)
                     m_lifted.insert(key);
-            if (come != keyToCome && m_chosen.session == keyToCome)
+            if (come != keyToCome && m_chosen.session == keyToCome && m_kind != imported)
                 m_chosen.session = come;
         }
     }

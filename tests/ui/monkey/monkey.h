@@ -161,6 +161,7 @@ private:
     void addBlock();
     void setCheckLoads();
     void typeAttempts();
+    void importFile();
     // The rest of a day.
     void undo();
     void redo();

@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Athletes, devices, blocks, check loads, attempts; undo and redo.
+// Athletes, devices, blocks, check loads, attempts, files.
 #include "tests/ui/monkey/monkey.h"
+#include "ui/shell/importcsv.h"
 
 #include <QComboBox>
 #include <QDateEdit>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QUndoStack>
+#include <QTest>
 
 #include <algorithm>
 #include <array>
+#include <fstream>
 
 namespace slopebook::monkey {
 
@@ -115,6 +117,51 @@ void Monkey::setCheckLoads() {
         fail(QStringLiteral("The check loads were not kept"));
 }
 
+// A file of a day that the athlete has no session of: in whole, or cancelled.
+void Monkey::importFile() {
+    const QDate at(2025, 1 + m_dice.upTo(12), 1 + m_dice.upTo(28));
+    const QString day = at.toString(Qt::ISODate);
+    SessionEntry session;
+    session.athlete = m_dice.of(m_book.athletes());
+    session.day = day.toStdString();
+    if (m_book.latest(session.athlete, session.day) != keyToCome)
+        return;
+    const auto file = m_file.parent_path() / "reps.csv";
+    std::ofstream out(file, std::ios::trunc);
+    out << "date,athlete,lift,set,load_kg,rep,velocity\n";
+    auto& sets = session.sets[m_chosen.lift];
+    for (int i = 2 + m_dice.upTo(3); i > 0; --i) {
+        SetEntry set{
+            .grams = 30'000 + 5'000L * i, .maximum = false, .out = {}, .note = {}, .reps = {}};
+        for (int rep = 1; rep <= 2; ++rep) {
+            set.reps.push_back({1'200'000 - 60'000L * i - 10'000L * rep, {}});
+            out << session.day << ',' << session.athlete << ',' << m_chosen.lift << ','
+                << sets.size() + 1 << ',' << set.grams / 1000 << ',' << rep << ','
+                << set.reps.back().micro / 1'000'000 << '.'
+                << std::to_string(1'000'000 + set.reps.back().micro % 1'000'000).substr(1) << '\n';
+        }
+        sets.push_back(set);
+    }
+    out.close();
+    const bool cancelled = m_dice.oneIn(4);
+    Book after = m_book;
+    after.sessions[keyToCome] = session;
+    if (!cancelled)
+        allow(after);
+    say(day + QStringLiteral(" for ") + QString::fromStdString(session.athlete));
+    m_hands->expect([&](QWidget& shownThere) {
+        auto& dialog = dynamic_cast<ui::ImportDialog&>(shownThere);
+        const QPointer<QWidget> still(&dialog);
+        const bool read = QTest::qWaitFor([&] { return dialog.canImport(); });
+        m_hands->key(cancelled || !read ? Qt::Key_Escape : Qt::Key_Return);
+        [[maybe_unused]] const bool done =
+            QTest::qWaitFor([&] { return !still || !still->isVisible(); });
+    });
+    m_window->importFiles({QString::fromStdString(file.string())});
+    if (!cancelled && !changed())
+        fail(QStringLiteral("The file was not taken in"));
+}
+
 void Monkey::typeAttempts() {
     m_hands->key(Qt::Key_6, Qt::ControlModifier);
     auto& sessions = part<QComboBox>("session");
@@ -164,51 +211,6 @@ void Monkey::typeAttempts() {
         m_hands->key(Qt::Key_Return);
     if (!changed())
         fail(QStringLiteral("The attempts were not taken: ") + typed);
-}
-
-void Monkey::undo() {
-    goUndo(true);
-}
-
-void Monkey::redo() {
-    goUndo(false);
-}
-
-// What is undone is shown: nobody's work goes unseen.
-void Monkey::goUndo(bool back) {
-    QUndoStack& stack = *m_window->workspace()->logbook().undoStack();
-    if (!(back ? stack.canUndo() : stack.canRedo()))
-        return;
-    const int to = stack.index() + (back ? -1 : 1);
-    const auto known = m_steps.find(to);
-    if (known != m_steps.end())
-        allow(known->second);
-    else if (m_plan.known)
-        return;
-    m_loose = known == m_steps.end();
-    const Shown before = shown();
-    say(back ? stack.undoText() : stack.redoText());
-    if (m_dice.oneIn(3)) {
-        (back ? m_window->actions().undo : m_window->actions().redo)->trigger();
-    } else {
-        goToLine();
-        m_hands->key(Qt::Key_Z,
-                     back ? Qt::ControlModifier : Qt::ControlModifier | Qt::ShiftModifier);
-    }
-    allowOtherChoice();
-    m_newDay.reset();
-    const Shown after = shown();
-    if (!changed()) {
-        if (after == before && m_hands->seen() == 0 && (!known->second.sessions.empty()) &&
-            known->second != m_book)
-            fail(QStringLiteral("Nothing was undone or redone, and nothing shown"));
-        return;
-    }
-    for (const std::string& owner : owners(m_book, disk()))
-        if (owner != after.athlete)
-            fail(QStringLiteral("Undone or redone for %1, while %2 is shown:\n%3")
-                     .arg(QString::fromStdString(owner), QString::fromStdString(after.athlete),
-                          QString::fromStdString(difference(m_book, disk()))));
 }
 
 } // namespace slopebook::monkey
