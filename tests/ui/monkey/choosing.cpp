@@ -129,6 +129,7 @@ void Monkey::typeDay() {
     say(QStringLiteral("%1 after %2").arg(typed).arg(way));
     m_hands->type(typed);
     m_hands->key(m_dice.oneIn(2) ? Qt::Key_Return : Qt::Key_Tab);
+    QCoreApplication::processEvents();
     const bool asked = m_hands->seen() > 0 || answer() != before;
     const QString stands = dayField().text();
     if (m_chosen.session != keyToCome) {
@@ -136,8 +137,10 @@ void Monkey::typeDay() {
             fail(QStringLiteral("The day typed, %1, was lost in silence: %2").arg(typed, stands));
         return;
     }
-    if (stands == typed)
+    if (is && stands == typed)
         m_newDay = typed.toStdString();
+    else if (!is && asked && stands == typed)
+        beginSession(); // refused in words, and left to be corrected
     else if (!asked || stands.toStdString() != m_newDay.value_or(today()))
         fail(QStringLiteral("The day typed, %1, became %2").arg(typed, stands));
 }
@@ -154,6 +157,7 @@ void Monkey::typeDevice() {
     m_hands->focus(deviceField());
     QTest::qSleep(2); // a letter at once after another one's would be looked for together with it
     m_hands->type(QString::fromStdString(name).left(1).toLower());
+    QCoreApplication::processEvents();
     const bool asked = m_hands->seen() > 0;
     if (!asked && shown().device.toStdString() != name)
         fail(QStringLiteral("The device chosen, %1, became %2")

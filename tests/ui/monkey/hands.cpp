@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/monkey/hands.h"
 
+#include <QAbstractButton>
 #include <QApplication>
 #include <QDialog>
 #include <QMessageBox>
@@ -80,6 +81,7 @@ void Hands::during(const std::function<void()>& work) {
     m_watching = ++m_turn;
     watch(m_turn);
     work();
+    QCoreApplication::processEvents(); // what is asked once the keys have done what they do
     m_watching = 0;
 }
 
@@ -111,8 +113,11 @@ void Hands::answer(QWidget& dialog) {
         const InDialog deed = std::move(m_deeds.front());
         m_deeds.pop_front();
         deed(dialog);
-    } else if (qobject_cast<QMessageBox*>(&dialog) && m_dice.oneIn(2)) {
-        key(Qt::Key_Return);
+    } else if (auto* box = qobject_cast<QMessageBox*>(&dialog); box && m_dice.oneIn(2)) {
+        if (QAbstractButton* yes = box->button(QMessageBox::Yes))
+            yes->click();
+        else
+            key(Qt::Key_Return);
     } else if (m_curious && !dialog.inherits("QFileDialog") &&
                !dialog.inherits("QAbstractPrintDialog")) {
         play(still);
