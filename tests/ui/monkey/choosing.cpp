@@ -135,6 +135,8 @@ void Monkey::typeDay() {
     if (m_chosen.session != keyToCome) {
         if (is && !asked && !changed() && after != m_book)
             fail(QStringLiteral("The day typed, %1, was lost in silence: %2").arg(typed, stands));
+        if (!is && asked && stands == typed)
+            goToLine(); // refused in words, and left to be corrected
         return;
     }
     if (is && stands == typed)
