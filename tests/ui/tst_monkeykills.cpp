@@ -88,8 +88,10 @@ void tell(int to, const std::string& words) {
             monkey.run();
         } catch (const Finding& finding) {
             std::string words = monkey.kind() + ": " + finding.what();
+            for (const QString& step : monkey.trace())
+                words += "\n" + step.toStdString();
             std::ranges::replace(words, '\n', '/');
-            tell(to, "found " + words.substr(0, 2000));
+            tell(to, "found " + words.substr(0, 3500));
         }
     } catch (const std::exception& error) {
         tell(to, std::string("found ") + error.what());

@@ -70,7 +70,7 @@ void Monkey::chooseSession() {
     say(now.day);
     if (now.athlete != m_chosen.athlete || now.lift != m_chosen.lift)
         fail(QStringLiteral("Choosing a session changed athlete or lift"));
-    if (now.session != m_chosen.session || now.session == keyToCome)
+    if (now.session != m_chosen.session || now.day.toStdString() != m_newDay)
         m_newDay.reset();
     m_chosen.session = now.session;
 }

@@ -95,6 +95,9 @@ void Monkey::compareShown() {
         fail(QStringLiteral("Nobody chose what is shown. Chosen: %1\nShown: %2")
                  .arg(told(m_chosen), told(now)));
     m_chosen = now;
+    // A day typed for a session to come stays for as long as it stands there.
+    if (now.session != keyToCome || (m_free && now.day.toStdString() != m_newDay))
+        m_newDay.reset();
     if (now.session == keyToCome)
         return;
     const auto found = m_book.sessions.find(now.session);

@@ -203,6 +203,8 @@ void Monkey::compareLoose() {
             fail(QStringLiteral("Something of %1 changed, who is not shown:\n%2")
                      .arg(QString::fromStdString(owner),
                           QString::fromStdString(difference(before, there))));
+    if (m_kind == "undo" || m_kind == "redo")
+        return;
     QUndoStack& stack = *m_window->workspace()->logbook().undoStack();
     const int was = m_steps.empty() ? 0 : m_place, now = stack.index();
     if (now <= was)

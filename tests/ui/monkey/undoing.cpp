@@ -27,7 +27,6 @@ void Monkey::goUndo(bool back) {
         allow(known->second);
     say(back ? stack.undoText() : stack.redoText());
     allowOtherChoice();
-    m_newDay.reset();
     const bool byMenu = m_dice.oneIn(3);
     std::string seen;
     for (int press = 0; press < 2 && !changed(); ++press) {
