@@ -483,6 +483,28 @@ private Q_SLOTS:
         QCOMPARE(cell(0, SetModel::Load), QStringLiteral("60"));
     }
 
+    // The cell that was edited stays the chosen one, and is closed once.
+    void anEditedCellStaysChosen() {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("closeEditor")));
+        type(QStringLiteral("60 0.90 0.88"));
+        auto* table = m_page->findChild<QTableView*>(QStringLiteral("sets"));
+        for (const auto& [column, text] :
+             {std::pair(SetModel::Load, "62.5"), std::pair(SetModel::Reps, "0.91 0.88"),
+              std::pair(SetModel::Remarks, "belt")}) {
+            table->setCurrentIndex(table->model()->index(0, column));
+            table->edit(table->currentIndex());
+            auto* editor = table->findChildren<QLineEdit*>().last();
+            editor->selectAll();
+            QTest::keyClicks(editor, QLatin1String(text));
+            QTest::keyClick(editor, Qt::Key_Return);
+            QCOMPARE(table->currentIndex().column(), int(column));
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        }
+        Set wanted = ladderSet(62.5, {0.91, 0.88});
+        wanted.note = "belt";
+        QCOMPARE(setsOnDisk(), std::vector<Set>{wanted});
+    }
+
     void aBadCellStaysOpenAndSaysWhy() {
         type(QStringLiteral("60 0.90 0.88"));
         auto* table = m_page->findChild<QTableView*>(QStringLiteral("sets"));

@@ -274,7 +274,7 @@ void EntryPage::refresh(Logbook::What what, SessionId session) {
     reload();
 }
 
-void EntryPage::showSession(SessionId session) {
+void EntryPage::showSession(std::optional<SessionId> session) {
     m_bar->setSession(session);
 }
 
@@ -330,8 +330,10 @@ void EntryPage::showView(const SessionView& view) {
     m_chart->setSpokenText(m_figures->sentence());
     if (const int row = view.last ? m_ladder->nextRow() : -1; row >= 0)
         m_ladderTable->scrollTo(m_ladder->index(row, 0));
-    if (kept && m_sets->rowOf(*kept) >= 0)
-        m_setTable->selectRow(m_sets->rowOf(*kept));
+    // Not where it is chosen already: the cell that is being edited would be left for the first.
+    if (const int row = kept ? m_sets->rowOf(*kept) : -1;
+        row >= 0 && row != m_setTable->currentIndex().row())
+        m_setTable->selectRow(row);
     highlight();
 }
 

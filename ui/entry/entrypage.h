@@ -28,7 +28,8 @@ public:
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
-    void showSession(SessionId session);
+    /// Nothing: a new one, not begun yet.
+    void showSession(std::optional<SessionId> session);
     /// To be asked often: a window stays open over midnight.
     void lookAtTheDay();
 

@@ -84,8 +84,7 @@ void MainWindow::rebuild() {
         return;
     adopt(std::move(*opened));
     m_workspace->choose(athlete, lift);
-    if (session)
-        m_workspace->entry().showSession(*session);
+    m_workspace->entry().showSession(session); // a new one as well: nobody chose today's
 }
 
 void MainWindow::speak(const QString& language) {

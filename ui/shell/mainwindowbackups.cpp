@@ -80,8 +80,7 @@ void MainWindow::reopen(const std::function<OpenedLog()>& opener) {
     m_surroundings.settings = settings();
     open(opener);
     m_workspace->choose(athlete, lift);
-    if (session)
-        m_workspace->entry().showSession(*session);
+    m_workspace->entry().showSession(session); // a new one as well: nobody chose today's
 }
 
 void MainWindow::askWriteOn() {
