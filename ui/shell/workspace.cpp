@@ -413,7 +413,7 @@ void Workspace::importText(const QString& pasted, ImportMaps& maps) {
             shown.lift = m_logbook->log().lift(*lift()).value.name;
         shown.day = isoDate(m_entry->session()
                                 ? m_logbook->log().session(*m_entry->session()).head.value.date
-                                : m_today());
+                                : m_clock.today());
         if (TableDialog(*m_logbook, {.file = {}, .text = utf8(pasted)}, maps, this, shown).exec() ==
             QDialog::Accepted)
             say(tr("Imported."));
