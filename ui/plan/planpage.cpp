@@ -203,9 +203,9 @@ void PlanPage::ask() {
         if (!equipment)
             return showReason(tr("Make a set of equipment first: the bars and plates at hand."));
         m_day = planDay(m_logbook.log(), *m_about, *session,
-                        m_today ? std::optional(m_today()) : std::nullopt);
+                        m_clock ? std::optional(m_clock.today()) : std::nullopt);
         if (m_day.notPossible)
-            return showReason(asSentence(noAnswerText(*m_day.notPossible)));
+            return showReason(asSentence(noAnswerText(*m_day.notPossible, m_choice.unit)));
         auto settings = planSettings(m_logbook.context(*m_lift), *m_about, *session, *equipment);
         settings.bounds = m_day.bounds;
         settings.target = m_choice.target;
