@@ -20,7 +20,7 @@ constexpr std::size_t mostCeilings = 30;
 constexpr std::size_t mostCandidates = 200;
 
 using Loads = std::vector<BuiltLoad>;
-using Kind = LadderForecast::Kind;
+using LadderKind = LadderForecast::Kind;
 
 /// Everything that a ladder is judged with.
 struct Judge {
@@ -85,7 +85,7 @@ int distinctLoads(const Loads& loads) {
     return count;
 }
 
-LadderForecast forecast(const Judge& judge, Kind kind, Loads loads) {
+LadderForecast forecast(const Judge& judge, LadderKind kind, Loads loads) {
     LadderForecast ladder{.kind = kind, .loads = std::move(loads)};
     ladder.distinct = distinctLoads(ladder.loads);
     ladder.flaws = flawsOf(ladder.loads, judge.reference());
@@ -199,7 +199,7 @@ std::vector<LadderForecast> evenLadders(const Judge& judge, const Loads& candida
                 std::any_of(ladders.begin(), ladders.end(),
                             [&](const LadderForecast& each) { return each.loads == loads; });
             if (!loads.empty() && !known)
-                ladders.push_back(forecast(judge, Kind::Even, std::move(loads)));
+                ladders.push_back(forecast(judge, LadderKind::Even, std::move(loads)));
         }
     return ladders;
 }
@@ -222,13 +222,14 @@ std::vector<LadderForecast> rankedLadders(const Judge& judge, const Loads& candi
     std::vector<LadderForecast> ladders = evenLadders(judge, candidates, n);
     for (const bool forOneRm : {true, false})
         if (Loads loads = best(judge, candidates, n, forOneRm); !loads.empty())
-            ladders.push_back(forecast(judge, forOneRm ? Kind::BestForOneRm : Kind::BestForChange,
-                                       std::move(loads)));
+            ladders.push_back(
+                forecast(judge, forOneRm ? LadderKind::BestForOneRm : LadderKind::BestForChange,
+                         std::move(loads)));
     if (Loads loads = bestInSteps(judge, candidates, n); !loads.empty())
-        ladders.push_back(forecast(judge, Kind::BestInSteps, std::move(loads)));
-    ladders.push_back(forecast(judge, Kind::TwoExtremes, twoExtremes(candidates, n)));
+        ladders.push_back(forecast(judge, LadderKind::BestInSteps, std::move(loads)));
+    ladders.push_back(forecast(judge, LadderKind::TwoExtremes, twoExtremes(candidates, n)));
     if (Loads loads = sameAsLast(judge.profile.session, candidates); loads.size() >= 2)
-        ladders.push_back(forecast(judge, Kind::SameAsLast, std::move(loads)));
+        ladders.push_back(forecast(judge, LadderKind::SameAsLast, std::move(loads)));
     std::stable_sort(ladders.begin(), ladders.end(),
                      [&](const LadderForecast& a, const LadderForecast& b) {
                          const auto key = [&](const LadderForecast& each) {
@@ -239,8 +240,9 @@ std::vector<LadderForecast> rankedLadders(const Judge& judge, const Loads& candi
                      });
     // what was asked for by name stays, however it ranks
     while (ladders.size() > mostLadders) {
-        const auto weakest = std::find_if(ladders.rbegin(), ladders.rend(),
-                                          [](const auto& each) { return each.kind == Kind::Even; });
+        const auto weakest = std::find_if(ladders.rbegin(), ladders.rend(), [](const auto& each) {
+            return each.kind == LadderKind::Even;
+        });
         if (weakest == ladders.rend())
             break;
         ladders.erase(std::next(weakest).base());
@@ -265,7 +267,7 @@ std::vector<CeilingPoint> ceilingCurve(const Judge& judge, const Loads& all, dou
             if (ladder.empty())
                 return std::nullopt;
             const double value =
-                rankOf(forecast(judge, Kind::Even, std::move(ladder)), judge.byOneRm);
+                rankOf(forecast(judge, LadderKind::Even, std::move(ladder)), judge.byOneRm);
             return std::isfinite(value) ? std::optional(value) : std::nullopt;
         };
         point.best = width(best(judge, under, n, judge.byOneRm));
@@ -344,7 +346,7 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     const double bestRank = rankOf(next.ladders.front(), judge.byOneRm);
     double extremesRank = stats::infinity;
     for (const LadderForecast& ladder : next.ladders)
-        if (ladder.kind == Kind::TwoExtremes)
+        if (ladder.kind == LadderKind::TwoExtremes)
             extremesRank = rankOf(ladder, judge.byOneRm);
     if (std::isfinite(bestRank) && std::isfinite(extremesRank) && bestRank > 0)
         next.twoExtremesRatio = extremesRank / bestRank;

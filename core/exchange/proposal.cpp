@@ -11,8 +11,8 @@ namespace slopebook::exchange {
 
 namespace {
 
-constexpr std::array<DateOrder, 3> orders{DateOrder::YearMonthDay, DateOrder::DayMonthYear,
-                                          DateOrder::MonthDayYear};
+constexpr std::array<DateOrder, 3> dayOrders{DateOrder::YearMonthDay, DateOrder::DayMonthYear,
+                                             DateOrder::MonthDayYear};
 
 const NumberFacts& under(const ColumnFacts& column, Decimal mark) {
     return column.numbers[static_cast<std::size_t>(mark)];
@@ -53,7 +53,7 @@ std::optional<Decimal> certainDecimal(const ColumnFacts& column, double limit) {
 std::optional<DateOrder> certainOrder(const ColumnFacts& column) {
     const long most = std::ranges::max(column.dates);
     std::optional<DateOrder> found;
-    for (const DateOrder order : orders)
+    for (const DateOrder order : dayOrders)
         if (most > 0 && column.dates[static_cast<std::size_t>(order)] == most) {
             if (found && !column.dateSample.empty())
                 return {};

@@ -12,10 +12,10 @@ namespace slopebook::exchange {
 
 namespace {
 
-constexpr Phrase speedExpected =
+constexpr Phrase speedWanted =
     "a speed in m/s above 0 and under 10, with a decimal point, such as 0.92";
-constexpr Phrase loadExpected = "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
-constexpr Phrase bodyMassExpected = "a body mass in kg, with a decimal point, such as 81.4";
+constexpr Phrase loadWanted = "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
+constexpr Phrase bodyMassWanted = "a body mass in kg, with a decimal point, such as 81.4";
 
 constexpr Phrase isoDayExpected = "a date written year-month-day, such as 2026-03-14";
 constexpr Phrase setNumberExpected = "the set's number, from 1 on";
@@ -25,11 +25,11 @@ Words inQuotes(std::string_view text) {
     return say("\"%1\"", text);
 }
 
-Words inKilograms(Mass mass) {
+Words asKilograms(Mass mass) {
     return say("%1 kg", figure(writeKilograms(mass)));
 }
 
-Words inNumbers(double speed) {
+Words asNumber(double speed) {
     return say("%1 m/s", figure(writeNumber(speed)));
 }
 
@@ -122,7 +122,7 @@ void Staging::refuseCells(const Cells& cells, const BadInput& first) {
     look([&] { cells.count(TidySession); });
     if (cells.said(TidyDevice))
         look([&] { cells.name(TidyDevice); });
-    look([&] { cells.mass(TidyBodyMass, storableLoadLimit, bodyMassExpected); });
+    look([&] { cells.mass(TidyBodyMass, storableLoadLimit, bodyMassWanted); });
     if (cells.said(TidyBlock))
         look([&] { cells.name(TidyBlock); });
     look([&] { cells.name(TidyLift); });
@@ -130,15 +130,15 @@ void Staging::refuseCells(const Cells& cells, const BadInput& first) {
         look([&] { cells.refuse(TidyKind, "mean, propulsive or peak"); });
     look([&] { need(cells, TidySet, cells.count(TidySet), setNumberExpected); });
     look([&] {
-        need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadExpected), loadExpected);
+        need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadWanted), loadWanted);
     });
     look([&] { cells.flag(TidyMaximum); });
     if (cells.said(TidyRep) || cells.said(TidyVelocity)) {
         look([&] { need(cells, TidyRep, cells.count(TidyRep), repNumberExpected); });
         look([&] {
             need(cells, TidyVelocity,
-                 cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedExpected),
-                 speedExpected);
+                 cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedWanted),
+                 speedWanted);
         });
     }
     if (!any)
@@ -184,9 +184,9 @@ void Staging::takeHead(const Cells& cells, int sessionAt) {
     onceText(cells, TidySessionNote, head.note, of);
     if (!cells.said(TidyBodyMass))
         return;
-    const auto mass = cells.mass(TidyBodyMass, storableLoadLimit, bodyMassExpected);
+    const auto mass = cells.mass(TidyBodyMass, storableLoadLimit, bodyMassWanted);
     if (mass->grams == 0)
-        cells.refuse(TidyBodyMass, bodyMassExpected);
+        cells.refuse(TidyBodyMass, bodyMassWanted);
     once(
         cells, TidyBodyMass, head.bodyMass, *mass,
         [](Mass held) { return figure(writeKilograms(held)); }, of);
@@ -219,7 +219,7 @@ StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
     constexpr Phrase ofSet = "%1, as %2 says of the set";
     const int number = need(cells, TidySet, cells.count(TidySet), setNumberExpected);
     const Mass load =
-        need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadExpected), loadExpected);
+        need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadWanted), loadWanted);
     const auto [it, isNew] =
         m_setAt.try_emplace(StagedPlace{sessionAt, liftAt, number}, static_cast<int>(sets.size()));
     if (isNew) {
@@ -232,12 +232,12 @@ StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
                         .notes = {},
                         .reps = {}});
         if (load >= plausibleLoadLimit)
-            flag(here(cells), say("a load of %1", inKilograms(load)));
+            flag(here(cells), say("a load of %1", asKilograms(load)));
     }
     StagedSet& held = sets[static_cast<std::size_t>(it->second)];
     if (held.load.value != load)
         cells.refuse(TidyLoad, say("%1, as %2 says of the same set: a set has one load",
-                                   inKilograms(held.load.value), lineOf(held.load.place)));
+                                   asKilograms(held.load.value), lineOf(held.load.place)));
     if (const auto maximum = cells.flag(TidyMaximum))
         once(
             cells, TidyMaximum, held.maximum, *maximum,
@@ -258,11 +258,11 @@ void Staging::takeRep(const Cells& cells, StagedSet& held) {
         return; // a set that was written down without a rep
     }
     const int number = need(cells, TidyRep, cells.count(TidyRep), repNumberExpected);
-    const double velocity = need(
-        cells, TidyVelocity,
-        cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedExpected), speedExpected);
+    const double velocity =
+        need(cells, TidyVelocity,
+             cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedWanted), speedWanted);
     if (velocity >= plausibleVelocityLimit)
-        flag(here(cells), say("a speed of %1", inNumbers(velocity)));
+        flag(here(cells), say("a speed of %1", asNumber(velocity)));
     held.reps.push_back({.number = number,
                          .excluded = text(cells.text(TidyExcluded)),
                          .velocity = velocity,
@@ -297,8 +297,8 @@ void Staging::finishSet(StagedSet& held) {
         if (a.place.file == b.place.file || !same)
             contradict(
                 b.place, same ? "rep" : "velocity",
-                say("rep %1 of the same set again (%2)", b.number, inNumbers(b.velocity)),
-                say("each rep once; %1 has it with %2", lineOf(a.place), inNumbers(a.velocity)));
+                say("rep %1 of the same set again (%2)", b.number, asNumber(b.velocity)),
+                say("each rep once; %1 has it with %2", lineOf(a.place), asNumber(a.velocity)));
         return true;
     };
     held.reps.erase(std::unique(held.reps.begin(), held.reps.end(), sameRep), held.reps.end());

@@ -9,7 +9,8 @@ namespace slopebook::exchange {
 
 namespace {
 
-bool hasAll(const std::vector<std::string>& header, std::initializer_list<std::string_view> names) {
+bool hasColumns(const std::vector<std::string>& header,
+                std::initializer_list<std::string_view> names) {
     return std::ranges::all_of(names,
                                [&](auto name) { return columnOf(header, name).has_value(); });
 }
@@ -72,19 +73,20 @@ LiftRow readLift(const Cells& cells) {
 } // namespace
 
 FileKind fileKind(const std::vector<std::string>& header) {
-    if (hasAll(header, {"velocity"}) || hasAll(header, {"rep"}) || hasAll(header, {"load_kg"}))
+    if (hasColumns(header, {"velocity"}) || hasColumns(header, {"rep"}) ||
+        hasColumns(header, {"load_kg"}))
         return FileKind::Reps;
-    if (hasAll(header, {"block", "first_day", "last_day"}))
+    if (hasColumns(header, {"block", "first_day", "last_day"}))
         return FileKind::Blocks;
-    if (hasAll(header, {"lift", "point_rule"}))
+    if (hasColumns(header, {"lift", "point_rule"}))
         return FileKind::Lifts;
-    if (hasAll(header, {"athlete", "lift", "check_load_kg"}))
+    if (hasColumns(header, {"athlete", "lift", "check_load_kg"}))
         return FileKind::CheckLoads;
-    if (hasAll(header, {"date", "athlete", "session"}) && !hasAll(header, {"lift"}))
+    if (hasColumns(header, {"date", "athlete", "session"}) && !hasColumns(header, {"lift"}))
         return FileKind::Sessions;
-    if (hasAll(header, {"athlete", "athlete_note"}))
+    if (hasColumns(header, {"athlete", "athlete_note"}))
         return FileKind::Athletes;
-    if (hasAll(header, {"device", "device_note"}))
+    if (hasColumns(header, {"device", "device_note"}))
         return FileKind::Devices;
     return FileKind::Reps;
 }

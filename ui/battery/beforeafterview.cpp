@@ -35,7 +35,7 @@ void fitHeight(QTableView* table) {
     table->setFixedHeight(height + 16); // room for a scroll bar below
 }
 
-QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
+QTableView* comparedTable(QAbstractItemModel* model, const QString& name) {
     auto* table = new QTableView;
     table->setModel(model);
     table->setAccessibleName(name);
@@ -124,9 +124,9 @@ QWidget* BeforeAfterView::buildBody() {
     m_tests = new TextTable(this);
     m_leftRight = new TextTable(this);
     m_missing = new TextTable(this);
-    m_testTable = tableOf(m_tests, tr("Tests before and after"));
-    m_leftRightTable = tableOf(m_leftRight, tr("Left and right"));
-    m_missingTable = tableOf(m_missing, tr("What was missing"));
+    m_testTable = comparedTable(m_tests, tr("Tests before and after"));
+    m_leftRightTable = comparedTable(m_leftRight, tr("Left and right"));
+    m_missingTable = comparedTable(m_missing, tr("What was missing"));
     m_leftRightTitle =
         heading(tr("Left and right: the better side, and by how much of it"), m_leftRightTable);
     m_missingTitle = heading(tr("What was missing"), m_missingTable);

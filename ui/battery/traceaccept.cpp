@@ -29,7 +29,7 @@ struct Named {
     const char* value;
 };
 /// The built-in tests whose figure is known by their name.
-constexpr Named named[] = {
+constexpr Named namedFigures[] = {
     {TraceKind::Isometric, "Isometric pull, peak force", "peak_force_n"},
     {TraceKind::Isometric, "Isometric pull, force at 100 ms", "force_100ms_n"},
     {TraceKind::Isometric, "Isometric pull, rate 0 to 100 ms", "rfd_0_100ms_n_per_s"}};
@@ -53,7 +53,7 @@ std::optional<Becomes> becomes(TraceKind trace, const TestKind& test) {
     case TestFormula::Value:
         break;
     }
-    for (const Named& one : named)
+    for (const Named& one : namedFigures)
         if (test.name == one.test)
             return one.kind == trace ? std::optional(Becomes{one.value, nullptr}) : std::nullopt;
     // A test of the coach's own may be of any figure in its unit; the other built-in ones are none.

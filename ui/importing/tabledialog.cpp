@@ -31,7 +31,7 @@ namespace {
 
 constexpr int countAfter = 250; // ms after the last change
 
-QTableView* tableOf(TextTable* model, const QString& name, const QString& accessible) {
+QTableView* importTable(TextTable* model, const QString& name, const QString& accessible) {
     auto* view = new QTableView;
     view->setModel(model);
     view->setObjectName(name);
@@ -76,8 +76,8 @@ TableDialog::~TableDialog() {
 }
 
 void TableDialog::build() {
-    m_previewView = tableOf(m_preview, u"preview"_s, tr("First rows, as found and as read"));
-    m_refusedView = tableOf(m_refused, u"refused"_s, tr("Refused rows and why"));
+    m_previewView = importTable(m_preview, u"preview"_s, tr("First rows, as found and as read"));
+    m_refusedView = importTable(m_refused, u"refused"_s, tr("Refused rows and why"));
     m_tabs->addTab(m_previewView, tr("As &read"));
     m_tabs->addTab(m_refusedView, tr("Ref&used"));
     for (QLabel* label : {m_about, m_summary}) {

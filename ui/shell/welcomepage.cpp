@@ -14,7 +14,7 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int pageWidth = 860;
+constexpr int welcomeWidth = 860;
 }
 
 WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
@@ -57,7 +57,7 @@ WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
     columns->addWidget(buildButtons(hasSample), 1);
     columns->addLayout(recent, 1);
     auto* content = new QWidget;
-    content->setMaximumWidth(pageWidth);
+    content->setMaximumWidth(welcomeWidth);
     auto* page = new QVBoxLayout(content);
     page->setSpacing(12);
     page->addStretch(1);
