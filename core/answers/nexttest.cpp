@@ -14,7 +14,7 @@ namespace slopebook::answers {
 
 namespace {
 
-constexpr double unit = 1.0 / static_cast<double>(unitsPerKilogram);
+constexpr double oneUnit = 1.0 / static_cast<double>(unitsPerKilogram);
 constexpr std::size_t mostLadders = 12;
 constexpr std::size_t mostCeilings = 30;
 constexpr std::size_t mostCandidates = 200;
@@ -140,7 +140,7 @@ Loads best(const Judge& judge, const Loads& candidates, int n, bool forOneRm) {
     std::vector<std::int64_t> x;
     for (const BuiltLoad& load : candidates)
         x.push_back(load.exact.units);
-    const auto design = stats::bestDesign(x, unit, n, *criterion, 1000);
+    const auto design = stats::bestDesign(x, oneUnit, n, *criterion, 1000);
     Loads loads;
     if (design)
         for (const std::int64_t value : design->x)
