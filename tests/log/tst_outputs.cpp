@@ -242,7 +242,7 @@ private Q_SLOTS:
         write(folder.path("new.slopebook-journal"), "my journal");
         QCOMPARE(errorOf([&] { Log::create(folder.path("new.slopebook")); }), Kind::Conflict);
         QCOMPARE(
-            errorOf([&] { Log::open(in("a.slopebook")).backup(folder.path("new.slopebook")); }),
+            errorOf([&] { std::ignore = Log::open(in("a.slopebook")).backup(folder.path("new.slopebook")); }),
             Kind::Conflict);
         QCOMPARE(readBytes(folder.path("new.slopebook-journal")), std::string("my journal"));
     }

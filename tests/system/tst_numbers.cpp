@@ -216,7 +216,7 @@ private Q_SLOTS:
                             QString::fromStdString(folder.path().string())));
         Surroundings around;
         around.settings.language = QStringLiteral("de");
-        around.today = [] { return day(2026, 5, 11); };
+        around.clock = [] { return day(2026, 5, 11); };
         MainWindow window(around);
         window.show();
         window.openLogFile(QString::fromStdString(folder.path().string()));

@@ -109,7 +109,7 @@ private Q_SLOTS:
     void initTestCase() {
         QVERIFY(QFile::copy(QStringLiteral(SLOPEBOOK_SAMPLE_LOG), in("season.slopebook")));
         write("precious.txt", "precious");
-        m_surroundings.today = [] { return day(2026, 5, 11); };
+        m_surroundings.clock = [] { return day(2026, 5, 11); };
         m_window = std::make_unique<MainWindow>(m_surroundings);
         m_window->resize(1280, 720);
         m_window->show();
