@@ -55,7 +55,7 @@ class TestHands : public QObject {
     /// What the window says beside the chooser.
     QString told() const {
         for (const QLabel* label : work().findChildren<QLabel*>())
-            if (label->accessibleName() == QStringLiteral("Messages"))
+            if (label->accessibleDescription() == QStringLiteral("Messages"))
                 return label->text().replace(QChar(QChar::Nbsp), QLatin1Char(' '));
         return {};
     }

@@ -258,6 +258,8 @@ private Q_SLOTS:
                 if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible())
                     continue;
                 const auto* button = qobject_cast<const QAbstractButton*>(widget);
+                // A label is heard by its words; what it is about is its description.
+                const auto* label = qobject_cast<const QLabel*>(widget);
                 const bool inner = widget->objectName().startsWith(QLatin1String("qt_")) ||
                                    qobject_cast<const QTabWidget*>(widget) ||
                                    (widget->parentWidget() &&
@@ -266,7 +268,8 @@ private Q_SLOTS:
                                      widget->parentWidget()->inherits("QAbstractSpinBox")));
                 QVERIFY2(
                     inner || !widget->accessibleName().isEmpty() ||
-                        (button && !button->text().isEmpty()),
+                        (button && !button->text().isEmpty()) ||
+                        (label && !label->accessibleDescription().isEmpty()),
                     qPrintable(QStringLiteral("%1 %2 in %3")
                                    .arg(QLatin1String(widget->metaObject()->className()),
                                         widget->objectName(),

@@ -90,7 +90,7 @@ QString cautionsOf(const PlanPage& page) {
 template <class Widget>
 Widget* named(const QWidget& page, const QString& name) {
     for (Widget* widget : page.findChildren<Widget*>())
-        if (widget->accessibleName() == name)
+        if (widget->accessibleName() == name || widget->accessibleDescription() == name)
             return widget;
     return nullptr;
 }

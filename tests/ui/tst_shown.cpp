@@ -167,6 +167,7 @@ void hearLabels(const QString& place, QWidget& shown, Found& found) {
 
 QString paperText(const page::Print& print, const QTemporaryDir& folder) {
     const QString file = folder.filePath(u"paper.pdf"_s);
+    QFile::remove(file); // a page is never written over another
     page::writePagesPdf(print, page::Paper::A4, std::filesystem::path(file.toStdString()));
     QProcess reader;
     reader.start(u"pdftotext"_s, {u"-layout"_s, file, u"-"_s});
