@@ -167,6 +167,10 @@ private:
         const bool twofold = point && comma && *point != *comma;
         if (twofold && column.twofold++ == 0)
             column.twofoldSample = cell;
+        for (const Decimal mark : {Decimal::Point, Decimal::Comma})
+            if ((mark == Decimal::Point ? point : comma).has_value() && !(point && comma) &&
+                column.only[at(mark)].empty())
+                column.only[at(mark)] = cell;
         const auto count = [twofold](NumberFacts& facts, const std::optional<double>& value) {
             if (!value)
                 return;

@@ -28,6 +28,7 @@ struct ColumnFacts {
     std::vector<std::string> samples;   ///< the first three different cells
     long said = 0;                      ///< cells that are not blank
     std::array<NumberFacts, 2> numbers; ///< by Decimal
+    std::array<std::string, 2> only;    ///< the first cell that is a number under that mark alone
     long twofold = 0;                   ///< cells that are two different numbers
     std::string twofoldSample;
     std::array<long, 3> dates{}; ///< cells that are days, by DateOrder

@@ -256,8 +256,8 @@ void Merge::extendBlock(const StagedBlock& staged) {
 }
 
 void Merge::thresholds() {
-    for (const auto& [name, value] : m_settings.mvt)
-        orRefuse([&] { threshold(name, value); });
+    for (const auto& given : m_settings.mvt)
+        orRefuse([&] { threshold(given.first, given.second); });
 }
 
 void Merge::threshold(const std::string& name, double value) {

@@ -5,6 +5,7 @@
 #include "core/model/session.h"
 
 #include <algorithm>
+#include <array>
 #include <set>
 
 namespace slopebook::exchange {
@@ -243,6 +244,21 @@ Shape propose(const FileFacts& facts) {
     proposeUnits(shape, facts);
     settle(shape, facts);
     return shape;
+}
+
+std::optional<BadInput> mixedMarks(const FileFacts& facts) {
+    std::array<const std::string*, 2> seen{};
+    for (const ColumnFacts& column : facts.columns)
+        for (std::size_t mark = 0; mark < seen.size() && column.isNumbers(); ++mark)
+            if (!seen[mark] && !column.only[mark].empty())
+                seen[mark] = &column.only[mark];
+    const auto* const point = seen[static_cast<std::size_t>(Decimal::Point)];
+    const auto* const comma = seen[static_cast<std::size_t>(Decimal::Comma)];
+    if (!point || !comma)
+        return {};
+    return BadInput(
+        say("\"%1\" with a decimal point and \"%2\" with a decimal comma", *point, *comma),
+        say("one decimal mark in all that is pasted"));
 }
 
 void settle(Shape& shape, const FileFacts& facts) {

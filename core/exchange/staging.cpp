@@ -241,7 +241,7 @@ StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
     if (const auto maximum = cells.flag(TidyMaximum))
         once(
             cells, TidyMaximum, held.maximum, *maximum,
-            [](bool yes) { return inWords(yes ? 1 : 0); }, ofSet);
+            [](bool said) { return inWords(said ? 1 : 0); }, ofSet);
     onceText(cells, TidySetExcluded, held.excluded, ofSet);
     if (cells.said(TidyNote)) {
         Said<std::string> note{cells.text(TidyNote), here(cells)};

@@ -1720,6 +1720,14 @@
 <context>
     <name>Phrases</name>
     <message>
+        <source>&quot;%1&quot; with a decimal point and &quot;%2&quot; with a decimal comma</source>
+        <translation>„%1“ mit Dezimalpunkt und „%2“ mit Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>one decimal mark in all that is pasted</source>
+        <translation>ein Dezimalzeichen in allem, was eingefügt wird</translation>
+    </message>
+    <message>
         <source>no day has a session of this lift on each of the two devices, with the same loads</source>
         <translation>an keinem Tag gibt es eine Einheit dieser Übung auf jedem der beiden Messgeräte mit denselben Lasten</translation>
     </message>

@@ -328,6 +328,33 @@ private Q_SLOTS:
     }
 
     // A block with something to be said of it waits for Enter; Esc drops it.
+    // Columns are told apart by their values: with two marks a speed would be a load.
+    void twoDecimalMarksAreRefused_data() {
+        QTest::addColumn<QString>("pasted");
+        QTest::addColumn<QStringList>("parts");
+        QTest::newRow("in one row")
+            << u"67,5\t0,695\t0.685\n"_s << QStringList{u"67,5"_s, u"0.685"_s};
+        QTest::newRow("in one column")
+            << u"40\t1.12\n60\t0,87\n"_s << QStringList{u"1.12"_s, u"0,87"_s};
+        QTest::newRow("in the loads")
+            << u"67,5\t0.92\n72.5\t0.83\n"_s << QStringList{u"67,5"_s, u"72.5"_s};
+        QTest::newRow("with headings")
+            << u"Last (kg)\tv1\n67,5\t0.92\n70\t0.91\n"_s << QStringList{u"67,5"_s, u"0.92"_s};
+    }
+    void twoDecimalMarksAreRefused() {
+        QFETCH(QString, pasted);
+        QFETCH(QStringList, parts);
+        const AthleteId athlete = m_book->addAthlete({.name = "Ada"});
+        const LiftId lift = m_book->addLift({.name = "Pull"});
+        EntryPage page(*m_book, [] { return today; });
+        page.setAthleteAndLift(athlete, lift);
+        page.pasteBlock(pasted);
+        QVERIFY(m_book->log().sessions(athlete).empty());
+        const auto* answer = page.findChild<QLabel*>(u"setAnswer"_s);
+        for (const QString& part : parts)
+            QVERIFY2(answer->text().contains(part), qPrintable(answer->text()));
+    }
+
     void aDoubtfulBlockIsAskedAbout_data() {
         QTest::addColumn<QString>("pasted");
         QTest::addColumn<QStringList>("parts");

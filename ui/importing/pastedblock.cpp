@@ -44,6 +44,8 @@ PastedBlock readBlock(const QString& pasted) {
     block.source.text = utf8(pasted);
     block.facts = lookAt(block.source,
                          {.encoding = Encoding::Utf8, .delimiter = '\t', .skip = {}, .header = {}});
+    if (const auto mixed = mixedMarks(block.facts))
+        throw BadInput(*mixed);
     block.shape = propose(block.facts);
     block.wholeTable =
         block.shape.has(TidyDate) || block.shape.has(TidyAthlete) || block.shape.has(TidyLift);

@@ -9,6 +9,8 @@
 namespace slopebook::phrases {
 
 inline constexpr std::array exchange{
+    translate("Phrases", "\"%1\" with a decimal point and \"%2\" with a decimal comma"),
+    translate("Phrases", "one decimal mark in all that is pasted"),
     translate("Phrases", "%1 or %2"),
     translate("Phrases", "a number above 0, such as 0.05"),
     translate("Phrases", "best or mean"),
