@@ -6223,6 +6223,10 @@
 <context>
     <name>slopebook::ui::EntryLine</name>
     <message>
+        <source>Doubtful as well, by their numbers: %1.</source>
+        <translation>Ebenso zweifelhaft, nach ihren Nummern: %1.</translation>
+    </message>
+    <message>
         <source>Set: load, then the reps&apos; speeds</source>
         <translation>Satz: Last, dann die Geschwindigkeiten der Wiederholungen</translation>
     </message>

@@ -370,7 +370,9 @@ private Q_SLOTS:
                                          << QStringList{u"Not read of what was pasted: Power"_s};
         // As of the same set typed: faster than a lighter load of that day.
         QTest::newRow("a speed that is hard to believe")
-            << u"90\t1.61\n95\t1.56\n"_s << QStringList{u"Set 1 of what was pasted"_s};
+            << u"90\t1.61\n95\t1.56\n"_s
+            << QStringList{u"Set 1 of what was pasted"_s,
+                           u"Doubtful as well, by their numbers: 2."_s};
     }
     void aDoubtfulBlockIsAskedAbout() {
         QFETCH(QString, pasted);

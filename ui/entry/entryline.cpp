@@ -192,11 +192,19 @@ bool EntryLine::isKnown(Mass load) const {
 
 void EntryLine::offerSets(const std::vector<Set>& sets, const QStringList& also) {
     QStringList asked = also;
+    QString first;
+    QStringList others; // told by their numbers: their words would be the first one's again
     for (std::size_t i = 0; i < sets.size() && m_doubts; ++i)
-        if (const QString doubt = m_doubts(sets[i]); !doubt.isEmpty()) {
-            asked << tr("Set %1 of what was pasted: ").arg(i + 1) + doubt;
-            break; // the first, as of pasted lines
-        }
+        if (const QString doubt = m_doubts(sets[i]); doubt.isEmpty())
+            continue;
+        else if (first.isEmpty())
+            first = tr("Set %1 of what was pasted: ").arg(i + 1) + doubt;
+        else
+            others << QString::number(i + 1);
+    if (!others.isEmpty())
+        asked << tr("Doubtful as well, by their numbers: %1.").arg(others.join(u", "));
+    if (!first.isEmpty())
+        asked << first;
     if (asked.isEmpty()) {
         takeSets(sets);
         return;
