@@ -154,7 +154,7 @@ void addParts(PlanOut& out, const PlanOptions& options, const log::Log& log,
 
 int runPlan(const PlanOptions& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
-    const ui::Background about = background(log, options);
+    ui::Background about = background(log, options);
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,
         asIs(about.athlete.value.name + " has no session of " + about.lift.value.name + ".")};
@@ -164,6 +164,7 @@ int runPlan(const PlanOptions& options) {
         session = about.sessions.back();
     if (!session)
         return sayNoAnswer(options, session.why());
+    about.dayNoise = ui::dayNoiseOf(log, about, session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(options, profile.why());

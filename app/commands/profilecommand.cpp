@@ -16,7 +16,7 @@ struct ProfileOptions : About {
 
 int runProfile(const ProfileOptions& options) {
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
-    const ui::Background about = background(log, options);
+    ui::Background about = background(log, options);
     std::string which;
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,
@@ -29,6 +29,7 @@ int runProfile(const ProfileOptions& options) {
     }
     if (!session)
         return sayNoAnswer(options, session.why());
+    about.dayNoise = ui::dayNoiseOf(log, about, session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(
