@@ -18,13 +18,21 @@ double rootOf(const stats::Line& line, double y) {
 }
 
 /// The line through the curve at these loads of an athlete whose 1RM is max.
-std::optional<stats::Line> throughCurve(const PublishedRelation& relation,
-                                        std::span<const double> loads, double max) {
-    std::vector<double> speeds;
-    speeds.reserve(loads.size());
+std::optional<CurveLine> throughCurve(const PublishedRelation& relation,
+                                      std::span<const double> loads, double max) {
+    const auto n = static_cast<double>(loads.size());
+    CurveLine line;
     for (const double load : loads)
-        speeds.push_back(velocityAt(relation, 100 * load / max));
-    return stats::fitLine(loads, speeds);
+        line.xMean += load / n;
+    double sxx = 0, sxy = 0;
+    for (const double load : loads) {
+        const double speed = velocityAt(relation, 100 * load / max);
+        line.yMean += speed / n;
+        sxx += (load - line.xMean) * (load - line.xMean);
+        sxy += (load - line.xMean) * speed;
+    }
+    line.slope = sxy / sxx;
+    return line.slope < 0 ? std::optional(line) : std::nullopt; // one load: no number
 }
 
 /// The 1RM whose line over the ladder's loads would say what the ladder's line says, were the
@@ -35,9 +43,9 @@ std::optional<double> unbentMax(const PublishedRelation& relation, const Ladder&
     double max = ladder.max;
     for (int i = 0; i < fixedPointSteps; ++i) {
         const auto line = throughCurve(relation, ladder.loads, max);
-        if (!line || !(line->slope < 0))
+        if (!line)
             return std::nullopt;
-        max = ladder.max / (1 + kappa * (rootOf(*line, atMax) / max - 1));
+        max = ladder.max / (1 + kappa * (line->root(atMax) / max - 1));
         if (!(max > 0) || !std::isfinite(max))
             return std::nullopt;
     }
@@ -134,6 +142,7 @@ Bend bendOf(const Lift& lift, const Answer<Mvt>& mvt, std::span<const LiftSessio
 
 Ladder ladderOf(const LiftSession& session, const stats::Line& line, double max) {
     Ladder ladder{.slope = line.slope, .max = max, .heaviest = line.xMax};
+    ladder.loads.reserve(session.points.size());
     for (const Point& p : session.points)
         ladder.loads.push_back(p.load);
     return ladder;
@@ -161,13 +170,15 @@ void BendErrors::add(const PublishedRelation& relation, const Ladder& earlier,
         return;
     const auto first = throughCurve(relation, earlier.loads, *max);
     const auto second = later ? throughCurve(relation, later->loads, *max) : std::nullopt;
-    if (!first || !(first->slope < 0) || (later && (!second || !(second->slope < 0))))
+    if (!first || (later && !second))
         return;
     const double atMax = velocityAt(relation, 100);
     const double error =
-        later ? rootOf(*second, atMax) - rootOf(*first, atMax) : rootOf(*first, atMax) - *max;
+        later ? second->root(atMax) - first->root(atMax) : first->root(atMax) - *max;
     const stats::Interval ofMax = over(m_kappa, error);
     m_ofMax = m_envelope || !m_fits.empty() ? hull(m_ofMax, ofMax) : ofMax;
+    if (m_fits.empty())
+        m_fits.reserve(m_envelope ? publishedRelations().size() : 1);
     if (!later) {
         m_fits.push_back({.earlier = *first, .later = *first});
         return;

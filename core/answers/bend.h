@@ -44,6 +44,14 @@ struct Ladder {
 };
 Ladder ladderOf(const LiftSession& session, const stats::Line& line, double max);
 
+/// A straight line through a published curve at a ladder's loads, no more than is asked of it: it
+/// is made anew for every session of a log.
+struct CurveLine {
+    double xMean = 0, yMean = 0, slope = 0;
+    double at(double x) const { return yMean + slope * (x - xMean); }
+    double root(double y) const { return xMean + (y - yMean) / slope; }
+};
+
 /// What lines through the published curve at the ladders' own loads say less what is true, over the
 /// bends that an athlete may have: of the later session less the earlier, or of one.
 class BendErrors {
@@ -60,8 +68,8 @@ public:
 
 private:
     struct Fit {
-        stats::Line earlier, later; ///< through the curve
-        double scale = 1;           ///< own speeds over published ones
+        CurveLine earlier, later; ///< through the curve
+        double scale = 1;         ///< own speeds over published ones
     };
     void add(const PublishedRelation& relation, const Ladder& earlier, const Ladder* later);
 
