@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/commands.h"
+#include "app/commands/importreport.h"
+#include "app/commands/interrupt.h"
+#include "app/commands/terminal.h"
 #include "app/window.h"
 #include "core/model/errors.h"
 
 #include <csignal>
-#include <cstdio>
 #include <exception>
 #include <filesystem>
 #include <new>
 #include <optional>
+#include <sstream>
 
 namespace {
 
@@ -39,7 +42,11 @@ int run(int argc, char** argv) {
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
-        return app.exit(error) == 0 ? app::exitDone : app::exitBad;
+        std::ostringstream out, err;
+        const int asked = app.exit(error, out, err);
+        app::print(out.str());
+        app::printError(err.str());
+        return asked == 0 ? app::exitDone : app::exitBad;
     }
     if (!app.get_subcommands().empty())
         return exit;
@@ -54,14 +61,17 @@ int main(int argc, char** argv) {
 #endif
     try {
         return run(argc, argv);
-    } catch (const BadInput& error) {
-        std::fprintf(stderr, "slopebook: %s\n", error.what());
-    } catch (const LogError& error) {
-        std::fprintf(stderr, "slopebook: %s\n", error.what());
+    } catch (const exchange::Undecided& error) {
+        app::complain(error);
+    } catch (const exchange::Faults& error) {
+        app::complain(error);
+    } catch (const Cancelled& error) {
+        app::complain(error.what());
+        app::endByInterrupt();
     } catch (const std::bad_alloc&) {
-        std::fputs("slopebook: there is not enough memory for this.\n", stderr);
+        app::complain("there is not enough memory for this.");
     } catch (const std::exception& error) {
-        std::fprintf(stderr, "slopebook: %s\n", error.what());
+        app::complain(error.what());
     }
     return app::exitBad;
 }

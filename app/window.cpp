@@ -2,15 +2,15 @@
 #include "app/window.h"
 
 #include "app/commands/commands.h"
+#include "ui/shell/application.h"
 #include "ui/shell/run.h"
 
 #include <QApplication>
-#include <QDate>
+#include <QDateTime>
 #include <QSettings>
 #include <QStandardPaths>
 
 #include <algorithm>
-#include <chrono>
 #include <cstdio>
 
 namespace slopebook::app {
@@ -52,13 +52,6 @@ void keepSettings(const ui::Settings& settings) {
         store.setValue(QLatin1String("window/fingers"), *settings.fingers);
 }
 
-Date today() {
-    const QDate date = QDate::currentDate();
-    return Date{std::chrono::year{date.year()},
-                std::chrono::month{static_cast<unsigned>(date.month())},
-                std::chrono::day{static_cast<unsigned>(date.day())}};
-}
-
 // Beside the program in a build, else where it was installed.
 std::filesystem::path sampleLog() {
     const std::filesystem::path here = QCoreApplication::applicationDirPath().toStdString();
@@ -84,22 +77,18 @@ int openWindow(int& argc, char** argv, const std::optional<std::filesystem::path
                    stderr);
         return exitBad;
     }
-    QApplication application(argc, argv);
+    const auto application = ui::makeApplication(argc, argv);
     QApplication::setApplicationName(QStringLiteral("slopebook"));
     QApplication::setOrganizationName(QStringLiteral("slopebook"));
     QApplication::setApplicationVersion(QStringLiteral(SLOPEBOOK_VERSION));
     QApplication::setApplicationDisplayName(QStringLiteral("Slopebook"));
     const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
                          QStringLiteral("/slopebook");
-    return ui::runWindow(application, log,
+    return ui::runWindow(*application, log,
                          {.settings = readSettings(),
                           .keepSettings = keepSettings,
-                          .today = today,
-                          .now =
-                              [] {
-                                  return std::chrono::floor<std::chrono::seconds>(
-                                      std::chrono::system_clock::now());
-                              },
+                          .clock = ui::Clock([] { return QDateTime::currentDateTime(); }),
+                          .dailyBackups = true,
                           .sampleLog = sampleLog(),
                           .dataFolder = data.toStdString()});
 }

@@ -1,12 +1,14 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# The long run, about an hour: thousands of kills and power losses, 100,000 damages, 10,000 round trips,
-# every failing call, and the fuzzers for 60 s each. Builds what it needs (preset ci).
+# The long run, about an hour and a half: thousands of kills and power losses, 100,000 damages, 10,000 round trips,
+# 100,000 steps of a monkey at the window and 1,000 kills of it, every failing call, and the fuzzers for 60 s each.
+# Builds what it needs (preset ci).
 set -eu
 cd "$(dirname "$0")/.."
 
 tests="crash/tst_failingdisk crash/tst_powerloss crash/tst_kills log/tst_durability log/tst_damage
-       exchange/tst_roundtrip crash/tst_twowindows"
+       exchange/tst_roundtrip exchange/tst_snapshot crash/tst_twowindows system/tst_commandlines
+       ui/tst_monkey ui/tst_monkeykills"
 sh app/install.sh app/packages.txt tests/packages.txt
 cmake --preset ci >/dev/null
 targets=$(for test in $tests; do basename "$test"; done)

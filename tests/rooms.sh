@@ -61,7 +61,35 @@ never core/stats 'SQLiteCpp|sqlite3|csv\.h|xlsxwriter' "core/stats: Eigen and Bo
 never core/answers 'SQLiteCpp|sqlite3|xlsxwriter' "core/answers knows no file"
 never ui 'CLI/|SQLiteCpp|sqlite3' "ui: core and Qt only"
 only_in 'core/log' 'SQLiteCpp|sqlite3' "SQLite appears in core/log's sources only"
+only_in 'core/model' 'utf8proc' "libutf8proc appears in core/model alone"
 only_in 'core/exchange' 'xlsxwriter' "libxlsxwriter appears in core/exchange's sources only"
+
+# Only the age of a file left behind goes by the system's. A window stays open over midnight: it goes by the clock handed to it, and tests hand in one that moves.
+bad=$(grep -rnE --include='*.h' --include='*.cpp' 'current(Date|Time|DateTime|(M)?SecsSinceEpoch)(Utc)?\(|system_clock::now|[^_a-z]time\((0|NULL|nullptr)\)' core ui | grep -v '^core/log/strays.cpp:' || true)
+if [ -n "$bad" ]; then
+    echo "Day and time come from the clock that is handed in (ui/shell/clock.h):" >&2
+    echo "$bad" >&2
+    broken=1
+fi
+# files_only PATTERN FILE...: how files come to stand on disk, or are asked for, in one place each.
+files_only() {
+    pattern=$1
+    shift
+    allowed=$(printf '%s|' "$@")
+    bad=$(grep -rnE --include='*.h' --include='*.cpp' "$pattern" core ui app | grep -vE "^(${allowed%|}):" || true)
+    if [ -n "$bad" ]; then
+        echo "only in $*:" >&2
+        echo "$bad" >&2
+        broken=1
+    fi
+}
+
+files_only 'QSaveFile|setOutputFileName|QPdfWriter [a-z]+\(("|q|Q)' none
+files_only 'QFileDialog' ui/shell/filedialog.cpp ui/shell/filedialog.h
+files_only 'Q(Print|PrintPreview)Dialog' ui/shell/paperwork.cpp
+files_only 'ofstream|workbook_new' core/exchange/tableout.cpp core/exchange/tableout.h core/log/ownfiles.cpp
+files_only '::(rename|renameat2|link|unlink)\(|[^_]fs::rename|filesystem::rename' core/log/durable.cpp core/log/strays.cpp \
+    core/log/snapshot.cpp core/log/newfolder.cpp core/log/ownfiles.cpp
 
 [ $broken -eq 0 ] && echo "Every include keeps to its room."
 exit $broken

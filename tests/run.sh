@@ -18,6 +18,7 @@ sh app/install.sh app/packages.txt tests/packages.txt
 cmake --preset "$preset" >/dev/null
 cmake --build --preset "$preset"
 sh tests/rooms.sh
+sh tests/numbers.sh
 
 log=build/$preset/tests.txt
 status=0

@@ -25,7 +25,7 @@ struct Cautions {
 constexpr std::array flowSources{
     QT_TRANSLATE_NOOP("RestrictedFlow",
                       "After Patterson et al. 2019 (Front Physiol 10:533) and the clinical "
-                      "literature, from memory: have a clinician review it before relying on it."),
+                      "literature: have a clinician review it before relying on it."),
     QT_TRANSLATE_NOOP(
         "RestrictedFlow",
         "This plan is not medical advice. Restricted-flow training needs medical screening and "
@@ -76,10 +76,12 @@ public:
 
     bool has(std::size_t count) const { return m_figures.size() >= count; }
     double at(std::size_t i) const { return m_figures[i]; }
+    LoadUnit unit() const { return m_unit; }
     QString fixed(std::size_t i, int decimals) const { return number(m_figures[i], decimals); }
     QString mass(std::size_t i) const {
+        // A tenth in the unit: what loadNumber is given is that number already.
         const double value = std::round(inUnit(m_figures[i], m_unit) * 10) / 10;
-        return loadNumber(value) + u' ' + unitName(m_unit);
+        return loadNumber(value, LoadUnit::Kilograms) + u' ' + unitName(m_unit);
     }
     QString range(std::size_t low, std::size_t high, int decimals) const {
         return rangeText({m_figures[low], m_figures[high]}, decimals);
@@ -97,7 +99,7 @@ private:
 QString lineCaution(const answers::Caution& caution, const Figures& f) {
     switch (caution.kind) {
     case Of::NoOneRm:
-        return Cautions::tr("No estimated 1RM: %1.").arg(noAnswerClause(caution.why));
+        return Cautions::tr("No estimated 1RM: %1.").arg(noAnswerClause(caution.why, f.unit()));
     case Of::ExtrapolatedFar:
         return f.has(2) ? Cautions::tr("The estimated 1RM lies %1 beyond the heaviest load lifted "
                                        "(reach %2): every percent here leans on that.")
@@ -180,6 +182,34 @@ QString ceilingCaution(const answers::Caution& caution, const Figures& f) {
     return {};
 }
 
+/// Where the list of loads ends, and why.
+QString endCaution(const answers::Caution& caution, const Figures& f) {
+    if (!f.has(1))
+        return {};
+    switch (caution.kind) {
+    case Of::EndsAtInterval:
+        return Cautions::tr("The loads end at the upper end of the estimated 1RM (%1).")
+            .arg(f.mass(0));
+    case Of::EndsAtEstimate:
+        return Cautions::tr("The loads end at the estimated 1RM (%1), which has no interval.")
+            .arg(f.mass(0));
+    case Of::EndsWithSpeed:
+        return Cautions::tr("The loads end where the line gives no speed any more (%1).")
+            .arg(f.mass(0));
+    case Of::EndsBeyondLadder:
+        return Cautions::tr("Without an estimated 1RM the loads end a quarter beyond the heaviest "
+                            "load lifted (%1).")
+            .arg(f.mass(0));
+    case Of::EndsAtBlock:
+        return Cautions::tr("The loads keep to the ceiling of the block %1 (%2).")
+            .arg(QString::fromStdString(caution.block), f.mass(0));
+    case Of::EndsUnderFailure:
+        return Cautions::tr("The loads stay under %1, which was not lifted.").arg(f.mass(0));
+    default:
+        return {};
+    }
+}
+
 QString generalCaution(const answers::Caution& caution) {
     switch (caution.kind) {
     case Of::Estimates:
@@ -200,8 +230,9 @@ QString generalCaution(const answers::Caution& caution) {
 
 QString cautionText(const answers::Caution& caution, LoadUnit unit) {
     const Figures figures(caution, unit);
-    for (const QString& said : {lineCaution(caution, figures), loadCaution(caution, figures),
-                                ceilingCaution(caution, figures), generalCaution(caution)})
+    for (const QString& said :
+         {lineCaution(caution, figures), loadCaution(caution, figures),
+          ceilingCaution(caution, figures), endCaution(caution, figures), generalCaution(caution)})
         if (!said.isEmpty())
             return said;
     const QString english = asSentence(QString::fromStdString(caution.text));

@@ -14,7 +14,7 @@
 namespace slopebook::ui {
 
 /// The caution as a sentence; loads in the unit. What has no words here says the caution's own.
-QString cautionText(const answers::Caution& caution, LoadUnit unit = LoadUnit::Kilograms);
+QString cautionText(const answers::Caution& caution, LoadUnit unit);
 
 /// A piece of answers::restrictedFlowText() in the window's language.
 QString restrictedFlowWords(std::string_view english);

@@ -122,7 +122,7 @@ QString reachText(const SentenceParts& parts) {
 
 QString oneRmText(const SentenceParts& parts, LoadUnit unit) {
     if (!parts.oneRm)
-        return Sentence::tr("no estimated max: %1").arg(said(parts.oneRmReason));
+        return Sentence::tr("no estimated max: %1").arg(said(parts.oneRmReason, unit));
     const answers::ReadChange& r = parts.oneRm->read;
     const auto shown = [unit](double kg) { return signedNumber(inUnit(kg, unit), 1); };
     QString text = Sentence::tr("%1: %2 %3 (%4 to %5)")

@@ -27,9 +27,9 @@ QString number(double value, int decimals);
 /// The same with its sign always: "+2.3", "−0.8", "0.0".
 QString signedNumber(double value, int decimals);
 /// A load without needless zeros: "60", "72.5", "1.25".
-QString loadNumber(double kilograms, LoadUnit unit = LoadUnit::Kilograms);
+QString loadNumber(double kilograms, LoadUnit unit);
 /// The same with its unit: "72.5 kg".
-QString loadWithUnit(double kilograms, LoadUnit unit = LoadUnit::Kilograms);
+QString loadWithUnit(double kilograms, LoadUnit unit);
 /// "84.1 to 96.0".
 QString rangeText(const stats::Interval& interval, int decimals);
 /// "−3.9 to +2.3".

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/wording.h"
 
+#include "core/answers/figures.h"
 #include "core/model/session.h"
 #include "ui/said.h"
 
@@ -87,6 +88,10 @@ QString asymmetryText(const answers::Asymmetry& asymmetry) {
         .arg(sideWord(asymmetry.better), number(asymmetry.percent, 1));
 }
 
+QString pText(double p) {
+    return said(figure(answers::pText(p)));
+}
+
 QString mvtText(const Mvt& mvt) {
     QString source = plain(mvt.source);
     switch (mvt.origin) {
@@ -122,7 +127,11 @@ QString smallestOrigin(const answers::Smallest& smallest) {
 }
 
 QString dayNoiseText(const answers::DayNoise& noise) {
-    const QString sd = number(std::sqrt(noise.variance.value), 3);
+    const double found = std::sqrt(noise.variance.value);
+    if (noise.pairs > 0 && found < 0.0005) // no SD of 0.000: it is the scatter that explains all
+        return Wording::tr("none found beyond the scatter within a day (%1)")
+            .arg(repeatTests(noise.pairs));
+    const QString sd = number(found, 3);
     switch (noise.origin) {
     case answers::DayNoise::Origin::Athlete:
         return Wording::tr("SD %1 m/s (the athlete's own: %2)").arg(sd, repeatTests(noise.pairs));
@@ -137,11 +146,11 @@ QString dayNoiseText(const answers::DayNoise& noise) {
                        "too much a change");
 }
 
-QString noAnswerClause(const NoAnswer& why) {
-    return said(why.reason);
+QString noAnswerClause(const NoAnswer& why, LoadUnit unit) {
+    return said(why.reason, unit);
 }
 
-QString noAnswerText(const NoAnswer& why) {
+QString noAnswerText(const NoAnswer& why, LoadUnit unit) {
     switch (why.why) {
     case NoAnswer::Why::NoPoints:
         return Wording::tr("No set of this session counts.");
@@ -153,7 +162,7 @@ QString noAnswerText(const NoAnswer& why) {
     default:
         break; // these carry a day or figures
     }
-    QString text = asSentence(noAnswerClause(why));
+    QString text = asSentence(noAnswerClause(why, unit));
     if (!text.isEmpty() && !text.endsWith(u'.'))
         text += u'.';
     return text;
@@ -189,11 +198,15 @@ QString dayNoiseSentence(const answers::DayNoise& noise) {
     if (noise.origin == Origin::None)
         return Wording::tr("No day-to-day noise is known: the readings are made from these two "
                            "days alone, which calls too much a change.");
-    QString source = Wording::tr("published, not yours: %1").arg(plain(noise.source));
+    QString source =
+        Wording::tr("published, not yours: %1").arg(plain(answers::cited(noise.source)));
     if (noise.origin == Origin::Athlete)
         source = Wording::tr("the athlete's own: %1").arg(repeatTests(noise.pairs));
     if (noise.origin == Origin::LogLift)
         source = Wording::tr("this log's: %1").arg(repeatTests(noise.pairs));
+    if (noise.pairs > 0 && std::sqrt(noise.variance.value) < 0.0005)
+        return Wording::tr("No day-to-day noise was found beyond the scatter within a day (%1).")
+            .arg(source);
     return Wording::tr("Day-to-day SD of a whole line, %1 m/s, is part of every reading (%2).")
         .arg(number(std::sqrt(noise.variance.value), 3), source);
 }
@@ -209,8 +222,8 @@ QString noteText(const answers::Note& note, LoadUnit unit) {
         return Wording::tr("%1 m/s at %2").arg(figure(1, 2), loadWithUnit(f[0], unit));
     };
     if (note.kind == Kind::PointsBend && has(1))
-        return Wording::tr("The points bend (p = %1): a straight line misses their ends.")
-            .arg(figure(0, 3));
+        return Wording::tr("The points bend (%1): a straight line misses their ends.")
+            .arg(pText(f[0]));
     if (note.kind == Kind::FarFromLine && has(3))
         return Wording::tr("%1 lies far from the line of the other points (studentised %2): worth "
                            "a look.")
@@ -244,7 +257,7 @@ QString noteText(const answers::Note& note, LoadUnit unit) {
             .arg(contextName(note.names[0]), plain(note.names[1]), plain(note.names[2]));
     if (note.kind == Kind::BaselineHasNoLine)
         return Wording::tr("The baseline session has no line, so no change is judged: %1.")
-            .arg(said(note.why));
+            .arg(said(note.why, unit));
     if (note.kind == Kind::ByChance && has(2))
         return Wording::tr("Of %1 athletes about %2 can be expected to read better or worse by "
                            "chance alone.")
@@ -263,17 +276,32 @@ QString noteText(const answers::Note& note, LoadUnit unit) {
                                .arg(figure(0, 0));
     if (note.noise)
         return dayNoiseSentence(*note.noise);
-    if (note.smallest)
+    if (note.smallest) {
+        answers::Smallest smallest = *note.smallest;
+        smallest.source = answers::cited(smallest.source);
         return Wording::tr("Smallest change of speed that matters: %1 m/s (%2).")
-            .arg(number(note.smallest->value, 3), smallestOrigin(*note.smallest));
+            .arg(number(smallest.value, 3), smallestOrigin(smallest));
+    }
     if (note.kind == Kind::DeviceCorrected && has(2))
-        return Wording::tr("The later session's device reads %1 m/s against the earlier one's: "
-                           "taken off, and its uncertainty (SE %2) added to the readings.")
+        return Wording::tr(
+                   "The later session's device reads %1 m/s against the earlier one's: "
+                   "taken off its speeds, line and estimate here, and its uncertainty (SE %2) "
+                   "added to the readings.")
             .arg(signedNumber(f[0], 3), figure(1, 3));
+    if (note.kind == Kind::NoStudyBeside && has(1))
+        return f[0] > 0
+                   ? Wording::tr("Both devices measured these same sets, so the change is between "
+                                 "the devices, not in the athlete; too little is known of how the "
+                                 "devices agree besides these sessions, and a bias found in them "
+                                 "would hide what they say: nothing is taken off.")
+                   : Wording::tr("Too little is known of how the devices agree besides these "
+                                 "sessions, and a bias found in them would hide what they say: "
+                                 "nothing is taken off, and part of the change may be the "
+                                 "devices'.");
     if (note.kind == Kind::UnequalVariances && has(3))
-        return Wording::tr("The points of one day scatter more than the other's (F = %1, p = %2): "
+        return Wording::tr("The points of one day scatter more than the other's (F = %1, %2): "
                            "%3.")
-            .arg(figure(0, 2), figure(1, 3),
+            .arg(figure(0, 2), pText(f[1]),
                  f[2] > 0 ? Wording::tr("separate variances may be asked for")
                           : Wording::tr("each line has its own variance here"));
     QString text = asSentence(QCoreApplication::translate("Notes", note.text.c_str()));

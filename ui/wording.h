@@ -20,14 +20,17 @@ QString readingWord(answers::Reading reading);
 QString readingText(const answers::ReadChange& read, int decimals);
 
 /// The sentence that leads a comparison.
-QString sentenceText(const answers::SentenceParts& parts, LoadUnit unit = LoadUnit::Kilograms);
-QString sentenceText(const answers::Comparison& comparison, LoadUnit unit = LoadUnit::Kilograms);
+QString sentenceText(const answers::SentenceParts& parts, LoadUnit unit);
+QString sentenceText(const answers::Comparison& comparison, LoadUnit unit);
 
-QString noteText(const answers::Note& note, LoadUnit unit = LoadUnit::Kilograms);
+QString noteText(const answers::Note& note, LoadUnit unit);
 /// Why there is no answer, as a clause without a stop.
-QString noAnswerClause(const NoAnswer& why);
+QString noAnswerClause(const NoAnswer& why, LoadUnit unit);
 /// The same as a sentence.
-QString noAnswerText(const NoAnswer& why);
+QString noAnswerText(const NoAnswer& why, LoadUnit unit);
+
+/// "p = 0.043", "p < 0.001": answers::pText in the window's language.
+QString pText(double p);
 
 /// "0.45 m/s (SD 0.04; published: ...)".
 QString mvtText(const Mvt& mvt);
@@ -37,7 +40,7 @@ QString smallestOrigin(const answers::Smallest& smallest);
 QString dayNoiseText(const answers::DayNoise& noise);
 
 /// What would settle unclear changes, in one sentence.
-QString settlingText(const answers::Unsettled& unsettled, LoadUnit unit = LoadUnit::Kilograms);
+QString settlingText(const answers::Unsettled& unsettled, LoadUnit unit);
 
 /// What can change about a test: "surface", "device", "footwear", "technique".
 QString contextName(const std::string& english);

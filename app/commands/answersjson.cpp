@@ -266,7 +266,10 @@ void comparisonJson(Json& json, const log::Log& log, const ui::Background& about
     profileJson(json, log, about, comparison.from);
     json.key("to");
     profileJson(json, log, about, comparison.to);
-    json.field("residual_sd", std::sqrt(comparison.lines.s2())).field("df", comparison.lines.df());
+    const auto& bias = comparison.settings.deviceBias;
+    json.field("device_bias_taken_off", bias ? std::optional(bias->first) : std::nullopt)
+        .field("residual_sd", std::sqrt(comparison.lines.s2()))
+        .field("df", comparison.lines.df());
     json.key("at").array();
     for (const ChangeAt& at : comparison.at)
         changeJson(json, at);
@@ -337,7 +340,13 @@ void trendJson(Json& json, const Answer<Trend>& trend) {
     json.endObject();
 }
 
-void typicalErrorJson(Json& json, const stats::TypicalError& error) {
+void typicalErrorJson(Json& json, const stats::TypicalError& error, int decimals) {
+    if (!answers::spreads(error, decimals)) {
+        json.field("typical_error", std::optional<double>())
+            .field("df", error.df)
+            .field("reason", "no spread at this resolution");
+        return;
+    }
     json.field("typical_error", error.value)
         .ends("low", "high", error.interval)
         .field("df", error.df)
@@ -415,14 +424,14 @@ void noiseJson(Json& json, const LiftNoise& noise,
     json.key("at").array();
     for (const NoiseAtLoad& each : noise.atLoads) {
         json.object().field("load", kilograms(each.load));
-        typicalErrorJson(json, each.error);
+        typicalErrorJson(json, each.error, 4);
         json.endObject();
     }
     json.endArray();
     json.key("one_rm");
     if (noise.oneRm) {
         json.object();
-        typicalErrorJson(json, *noise.oneRm);
+        typicalErrorJson(json, *noise.oneRm, 2);
         json.endObject();
     } else {
         json.null();

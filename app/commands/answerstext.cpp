@@ -56,7 +56,7 @@ std::string maximumText(const Profile& profile) {
         text += "MVT        " + fixed(profile.mvt->value, 3) + " m/s";
         if (profile.mvt->sd)
             text += " (SD " + fixed(*profile.mvt->sd, 3) + ")";
-        text += ", " + describe(*profile.mvt) + "\n";
+        text += ", " + answers::cited(describe(*profile.mvt)) + "\n";
     }
     if (!profile.oneRm)
         return text + "1RM        no estimate: " + english(profile.oneRm.why().reason) + "\n";
@@ -121,6 +121,8 @@ std::string sidesText(const log::Log& log, const Comparison& c) {
         table.row({title, tell(c.from), tell(c.to)});
     };
     both("Device", [&](const Profile& p) { return deviceName(log, p.session).value_or("-"); });
+    if (c.settings.deviceBias) // in the speeds, the line and the estimate of its column
+        table.row({"  bias taken off, m/s", "-", signedFixed(c.settings.deviceBias->first, 3)});
     both("Points", [](const Profile& p) { return std::to_string(p.line.n); });
     both("Loads, kg", [](const Profile& p) { return loadRange(p.lightest, p.heaviest); });
     both("V0, m/s", [](const Profile& p) { return fixed(p.line.intercept, 3); });
@@ -185,7 +187,7 @@ std::string linesText(const Comparison& c) {
                 "\n";
     const auto test = [](const char* what, const stats::FTest& f) {
         return std::string(what) + "F(" + fixed(f.df1, 0) + ", " + fixed(f.df2, 0) +
-               ") = " + fixed(f.f, 2) + ", " + pValue(f.p) + "\n";
+               ") = " + fixed(f.f, 2) + ", " + answers::pText(f.p) + "\n";
     };
     return text + test("Parallel lines:  ", c.lines.parallel()) +
            test("One common line: ", c.lines.coincident());
@@ -238,7 +240,8 @@ std::string comparisonText(const log::Log& log, const ui::Background& about, con
                        c.sentence + "\n\n" + sidesText(log, c) + "\n" + changesText(c) + "\n" +
                        linesText(c) + oneRmChangeText(c) + unsettledText(unsettled(c));
     if (c.from.mvt)
-        text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " + describe(*c.from.mvt) + "\n";
+        text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " +
+                answers::cited(describe(*c.from.mvt)) + "\n";
     if (const std::string notes = notesText(c.notes); !notes.empty())
         text += "\n" + notes;
     return text + "\n" + caution;
@@ -308,11 +311,14 @@ std::string dayNoiseText(const DayNoise& noise) {
         return "no day-to-day noise is known";
     case DayNoise::Origin::Published:
         return fixed(std::sqrt(noise.variance.value), 4) +
-               " m/s day to day (published, not yours: " + noise.source + ")";
+               " m/s day to day (published, not yours: " + answers::cited(noise.source) + ")";
     case DayNoise::Origin::Athlete:
     case DayNoise::Origin::LogLift:
         break;
     }
+    if (const double found = std::sqrt(noise.variance.value); found < 0.00005)
+        return "none found beyond the scatter within a day, from " +
+               counted(noise.pairs, "repeat test");
     return fixed(std::sqrt(noise.variance.value), 4) + " m/s day to day, from " +
            counted(noise.pairs, "repeat test");
 }
@@ -325,14 +331,28 @@ std::string noiseText(const log::Log& log, const LiftNoise& noise) {
                      {"CV %"},
                      {"CV % by logs"},
                      {"Smallest detectable m/s"}});
-    for (const NoiseAtLoad& each : noise.atLoads)
+    const NoiseAtLoad* alike = nullptr;
+    for (const NoiseAtLoad& each : noise.atLoads) {
+        if (!answers::spreads(each.error, 4)) {
+            alike = &each;
+            table.row({loadText(kilograms(each.load)), fixed(each.error.df + 1, 0), "no spread",
+                       "-", "-", "-", "-"});
+            continue;
+        }
         table.row({loadText(kilograms(each.load)), fixed(each.error.df + 1, 0),
                    fixed(each.error.value, 4), interval(each.error.interval, 4),
                    fixed(each.error.cvPercent, 1),
                    each.error.cvLogPercent ? fixed(*each.error.cvLogPercent, 1) : "-",
                    fixed(each.error.smallestDetectable(), 3)});
+    }
     std::string text = table.empty() ? std::string() : table.text();
-    if (noise.oneRm)
+    if (alike)
+        text +=
+            "No spread at this resolution: the repeat tests at such a load all differ alike, as "
+            "far as the speeds were written down. That is no error of zero.\n";
+    if (noise.oneRm && !answers::spreads(*noise.oneRm, 2))
+        text += "Estimated 1RM: no spread at this resolution\n";
+    else if (noise.oneRm)
         text += "Estimated 1RM: typical error " + fixed(noise.oneRm->value, 2) + " kg (" +
                 interval(noise.oneRm->interval, 2) + "), smallest detectable change " +
                 fixed(noise.oneRm->smallestDetectable(), 1) + " kg\n";

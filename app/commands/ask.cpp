@@ -5,9 +5,8 @@
 #include "core/answers/figures.h"
 #include "core/exchange/cells.h"
 #include "core/model/errors.h"
+#include "core/model/few.h"
 #include "core/model/names.h"
-
-#include <cstdio>
 
 namespace slopebook::app {
 
@@ -21,8 +20,6 @@ const char* const caution =
 
 namespace {
 
-constexpr std::size_t namesListed = 40;
-
 template <class Id, class Value>
 Stored<Id, Value> named(const std::vector<Stored<Id, Value>>& list, const std::string& name,
                         const std::string& what) {
@@ -32,14 +29,9 @@ Stored<Id, Value> named(const std::vector<Stored<Id, Value>>& list, const std::s
         names.push_back(stored.value.name);
     if (const auto at = findName(names, name))
         return list[*at];
-    std::string known;
-    for (std::size_t i = 0; i < names.size() && i < namesListed; ++i)
-        known += (i == 0 ? "" : ", ") + names[i];
-    if (names.size() > namesListed)
-        known += " and " + std::to_string(names.size() - namesListed) + " more";
     throw BadInput(asIs("the " + what + " \"" + name + "\""),
                    asIs(names.empty() ? "a log that has one: this one has no " + what + " yet"
-                                      : "one of: " + known));
+                                      : "one of: " + english(few(names))));
 }
 
 } // namespace
@@ -65,22 +57,21 @@ Mass massFromOption(const std::string& text) {
 }
 
 int sayNoAnswer(const About& about, const NoAnswer& why) {
+    return sayNoAnswer(about, why, MassUnit::Kilogram);
+}
+
+int sayNoAnswer(const About& about, const NoAnswer& why, MassUnit unit) {
     if (about.json)
         print(Json()
                   .object()
                   .field("athlete", about.athlete)
                   .field("lift", about.lift)
-                  .field("reason", english(why.reason))
+                  .field("reason", english(why.reason, unit))
                   .endObject()
                   .text());
     else
-        print("No answer: " + english(why.reason) + "\n");
+        print("No answer: " + english(why.reason, unit) + "\n");
     return exitNoAnswer;
-}
-
-void print(const std::string& text) {
-    if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size() || std::fflush(stdout) != 0)
-        throw LogError(LogError::Kind::Unavailable, asIs("Standard output cannot be written."));
 }
 
 std::optional<std::string> deviceName(const log::Log& log, const LiftSession& session) {
@@ -101,10 +92,6 @@ std::string interval(const stats::Interval& held, int decimals) {
 
 std::string signedInterval(const stats::Interval& held, int decimals) {
     return signedFixed(held.low, decimals) + " to " + signedFixed(held.high, decimals);
-}
-
-std::string pValue(double p) {
-    return p < 0.0001 ? "p < 0.0001" : "p = " + fixed(p, 4);
 }
 
 std::string notesText(const std::vector<answers::Note>& notes) {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/commands/json.h"
+#include "app/commands/terminal.h"
 #include "ui/questions/questions.h"
 
 #include <filesystem>
@@ -19,7 +20,7 @@ struct About {
     bool json = false;
 };
 
-/// By name: exactly, then letter case aside. BadInput lists the names that there are.
+/// By name: exactly, then by its key (core/model/names.h). BadInput lists the names that there are.
 Stored<AthleteId, Athlete> athleteNamed(const log::Log& log, const std::string& name);
 Stored<LiftId, Lift> liftNamed(const log::Log& log, const std::string& name);
 
@@ -30,8 +31,8 @@ Mass massFromOption(const std::string& text);
 
 /// Prints the reason, as text or as {"athlete", "lift", "reason"}; the exit status to end with.
 int sayNoAnswer(const About& about, const NoAnswer& why);
-
-void print(const std::string& text); ///< to standard output; LogError where that fails
+/// The same with loads in that unit.
+int sayNoAnswer(const About& about, const NoAnswer& why, MassUnit unit);
 
 /// "Encoder A", or nothing where the session names none.
 std::optional<std::string> deviceName(const log::Log& log, const LiftSession& session);
@@ -40,7 +41,6 @@ std::optional<std::string> deviceName(const log::Log& log, const LiftSession& se
 std::string loadRange(double lightest, double heaviest);
 std::string interval(const stats::Interval& interval, int decimals);
 std::string signedInterval(const stats::Interval& interval, int decimals);
-std::string pValue(double p);
 /// "Notes:" and one a line; nothing where there are none.
 std::string notesText(const std::vector<answers::Note>& notes);
 void notesJson(Json& json, const std::vector<answers::Note>& notes);

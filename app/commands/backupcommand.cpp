@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "app/commands/interrupt.h"
+#include "app/commands/outputs.h"
+#include "core/log/snapshot.h"
 
 #include <memory>
 
@@ -10,21 +13,51 @@ namespace {
 
 struct BackupOptions {
     std::filesystem::path log, target;
+    Outputs outputs;
 };
 
 int runBackup(const BackupOptions& options) {
-    log::Log::open(options.log, log::Access::ReadOnly).backup(options.target);
-    print("Backed up, and the copy checked: " + options.target.string() + "\n");
-    return exitDone;
+    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    const bool toOut = options.outputs.to(options.target).standardOutput();
+    std::vector<Words> findings;
+    if (toOut) {
+        findings = log::backUpToStandardOutput(log);
+    } else {
+        Interruptible interruptible;
+        sayingHow([&] {
+            findings = log::backUp(log, options.target, options.outputs.existing(),
+                                   interruptible.progress());
+        });
+    }
+    if (findings.empty()) {
+        if (!toOut)
+            print("Backed up, and the copy checked: " + options.target.string() + "\n");
+        return exitDone;
+    }
+    std::string text = "Backed up, but the log is not sound, and the copy is no better: " +
+                       options.target.string() + "\n";
+    for (const Words& finding : findings)
+        text += "  - " + english(finding) + "\n";
+    if (toOut)
+        printError(text);
+    else
+        print(text);
+    return exitNoAnswer;
 }
 
 } // namespace
 
 void addBackup(CLI::App& app, int& exit) {
-    auto* command = app.add_subcommand("backup", "A verified copy of the log in a new file");
+    auto* command =
+        app.add_subcommand("backup", "A copy of the log in a new file, and whether it is sound");
     const auto options = std::make_shared<BackupOptions>();
     command->add_option("LOG", options->log, "The log")->required();
-    command->add_option("FILE", options->target, "The copy; must not exist")->required();
+    command
+        ->add_option("FILE", options->target,
+                     "The copy; must not exist, or be a plain file with --replace; - for standard "
+                     "output")
+        ->required();
+    options->outputs.addReplace(*command);
     command->callback([options, &exit] { exit = runBackup(*options); });
 }
 

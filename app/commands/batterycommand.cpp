@@ -3,8 +3,10 @@
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
 #include "app/commands/offscreen.h"
+#include "app/commands/outputs.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
+#include "core/log/snapshot.h"
 #include "ui/page/batteryprint.h"
 #include "ui/questions/batterytable.h"
 
@@ -21,6 +23,7 @@ using answers::TestChange;
 struct BatteryOptions : About {
     std::string from, to;
     std::filesystem::path csv, pdf;
+    Outputs outputs;
 };
 
 std::string seenText(const answers::SeenTest& seen, const TestKind& kind) {
@@ -81,6 +84,8 @@ std::string restText(const ui::BatteryAnswer& answer) {
                                      : english(lift.comparison.why().reason)) +
                     "\n";
     }
+    for (const Words& what : answer.unread)
+        text += "\nLeft out, for it cannot be read: " + english(what) + "\n";
     return text + notesText(battery.notes);
 }
 
@@ -197,6 +202,9 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
             .field("reason", lift.comparison ? std::nullopt
                                              : std::optional(english(lift.comparison.why().reason)))
             .endObject();
+    json.endArray().key("unread").array();
+    for (const Words& what : answer.unread)
+        json.value(english(what));
     json.endArray();
     notesJson(json, battery.notes);
     json.endObject();
@@ -204,18 +212,28 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
 }
 
 int runBattery(const BatteryOptions& options) {
-    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    options.outputs.require(options.json);
+    const log::Snapshot asked(options.log);
+    const log::Log& log = asked.log();
     const auto athlete = athleteNamed(log, options.athlete);
     const auto answer = ui::batteryOf(log, athlete.id, ui::batterySide(log, options.from),
                                       ui::batterySide(log, options.to));
     if (!answer)
         return sayNoAnswer(options, answer.why());
     if (!options.csv.empty())
-        ui::writeBatteryCsv(*answer, options.csv);
+        ui::writeBatteryCsv(*answer, options.outputs.to(options.csv));
     if (!options.pdf.empty())
-        paintOffscreen([&] { ui::writeBatteryPdf(*answer, ui::page::Paper::A4, options.pdf); });
-    print(options.json ? batteryJson(*answer) : batteryText(*answer));
-    return exitDone;
+        paintOffscreen([&] {
+            ui::writeBatteryPdf(*answer, ui::LoadUnit::Kilograms, ui::page::Paper::A4,
+                                options.outputs.to(options.pdf));
+        });
+    if (options.outputs.textToo())
+        print(options.json ? batteryJson(*answer) : batteryText(*answer));
+    if (answer->unread.empty())
+        return exitDone;
+    for (const Words& what : answer->unread)
+        complain("left out: " + english(what));
+    return exitBad;
 }
 
 } // namespace
@@ -229,8 +247,10 @@ void addBattery(CLI::App& app, int& exit) {
     command->add_option("--from", options->from, "A day, or the name of a block")->required();
     command->add_option("--to", options->to, "A later day, or the name of a block")->required();
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->add_option("--csv", options->csv, "Writes the comparison as CSV to this file");
-    command->add_option("--pdf", options->pdf, "Writes the printed page to this file");
+    options->outputs.addFile(*command, "--csv", options->csv,
+                             "Writes the comparison as CSV to this file");
+    options->outputs.addFile(*command, "--pdf", options->pdf,
+                             "Writes the printed page to this file");
     command->callback([options, &exit] { exit = runBattery(*options); });
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "core/exchange/twins.h"
+#include "core/log/snapshot.h"
 
 #include <memory>
 
@@ -8,17 +10,25 @@ namespace slopebook::app {
 
 namespace {
 
+/// Spellings of one name: no damage, but one athlete's sessions may stand under two.
+std::string twinsText(const log::Log& log) {
+    std::string text;
+    for (const Words& twins : exchange::twins(log))
+        text += "Worth a look: " + english(twins) + "\n";
+    return text;
+}
+
 int runCheck(const std::filesystem::path& file) {
-    const log::Log log = log::Log::open(file, log::Access::ReadOnly);
-    const auto findings = log.check();
+    const log::Snapshot asked(file);
+    const auto findings = asked.log().check();
     if (findings.empty()) {
-        print("Whole and sound: " + file.string() + "\n");
+        print("Whole and sound: " + file.string() + "\n" + twinsText(asked.log()));
         return exitDone;
     }
     std::string text = "Not sound: " + file.string() + "\n";
     for (const Words& finding : findings)
         text += "  - " + english(finding) + "\n";
-    print(text);
+    print(text + twinsText(asked.log()));
     return exitNoAnswer;
 }
 

@@ -3,7 +3,9 @@
 #include "app/commands/answerstext.h"
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "app/commands/outputs.h"
 #include "app/commands/pdf.h"
+#include "core/log/snapshot.h"
 
 #include <memory>
 
@@ -14,10 +16,13 @@ namespace {
 struct CompareOptions : About {
     std::string from, to;
     std::filesystem::path pdf;
+    Outputs outputs;
 };
 
 int runCompare(const CompareOptions& options) {
-    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    options.outputs.require(options.json);
+    const log::Snapshot asked(options.log);
+    const log::Log& log = asked.log();
     const ui::Background about = background(log, options);
     const auto from = ui::sessionAt(about.sessions, options.from);
     if (!from)
@@ -29,7 +34,9 @@ int runCompare(const CompareOptions& options) {
     if (!comparison)
         return sayNoAnswer(options, comparison.why());
     if (!options.pdf.empty())
-        writePdf(log, about, *comparison, options.pdf);
+        writePdf(log, about, *comparison, options.outputs.to(options.pdf));
+    if (!options.outputs.textToo())
+        return exitDone;
     if (options.json) {
         Json json;
         comparisonJson(json, log, about, *comparison);
@@ -51,7 +58,8 @@ void addCompare(CLI::App& app, int& exit) {
     command->add_option("--from", options->from, "Day of the earlier session")->required();
     command->add_option("--to", options->to, "Day of the later session")->required();
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->add_option("--pdf", options->pdf, "Writes the comparison as one page to this file");
+    options->outputs.addFile(*command, "--pdf", options->pdf,
+                             "Writes the comparison as one page to this file");
     command->callback([options, &exit] { exit = runCompare(*options); });
 }
 

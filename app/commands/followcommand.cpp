@@ -3,6 +3,7 @@
 #include "app/commands/answerstext.h"
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "core/log/snapshot.h"
 
 #include <memory>
 
@@ -16,7 +17,8 @@ struct FollowOptions : About {
 
 int runFollow(const FollowOptions& options) {
     const Mass load = massFromOption(options.load);
-    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    const log::Snapshot asked(options.log);
+    const log::Log& log = asked.log();
     const ui::Background about = background(log, options);
     std::optional<SessionId> baseline;
     if (!options.baseline.empty()) {

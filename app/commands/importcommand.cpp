@@ -1,21 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
-#include "core/answers/figures.h"
+#include "app/commands/importreport.h"
+#include "app/commands/interrupt.h"
 #include "core/answers/published.h"
 #include "core/answers/testkinds.h"
 #include "core/exchange/cells.h"
 #include "core/exchange/proposal.h"
 #include "core/exchange/shapedimport.h"
+#include "core/log/newlog.h"
+#include "core/log/sound.h"
 #include "core/model/errors.h"
+#include "core/model/names.h"
 
-#include <cstdio>
 #include <memory>
+#include <unistd.h>
 #include <utility>
 
 namespace slopebook::app {
-
-using answers::counted;
 
 namespace {
 
@@ -25,8 +27,11 @@ struct ImportOptions {
     std::vector<std::string> mvt;
     std::string columns;
     std::filesystem::path map;
+    std::vector<std::string> same, somebodyNew;
+    bool allNew = false;
     bool propose = false;
     bool dryRun = false;
+    bool unsoundToo = false;
 };
 
 std::map<std::string, double> thresholds(const std::vector<std::string>& entries) {
@@ -44,77 +49,69 @@ std::map<std::string, double> thresholds(const std::vector<std::string>& entries
     return mvt;
 }
 
-std::string listed(const std::string& title, const std::vector<std::string>& entries) {
-    std::string list;
-    for (const std::string& entry : entries)
-        list += (list.empty() ? "" : ", ") + entry;
-    return list.empty() ? list : title + list + "\n";
-}
-
-std::string batteryReport(const exchange::BatteryReport& r) {
-    std::string text;
-    if (r.attemptsAdded + r.gapsAdded > 0)
-        text += "Of the battery: " + counted(r.attemptsAdded, "attempt") + ", " +
-                counted(r.gapsAdded, "test") + " not possible" +
-                (r.sessionsAdded > 0 ? ", " + counted(r.sessionsAdded, "new session") : "") + ".\n";
-    if (r.attemptsAlreadyThere > 0)
-        text += "Already there: " + counted(r.attemptsAlreadyThere, "attempt") + ".\n";
-    return text + listed("New tests: ", r.testsMade) +
-           listed("New athletes by their tests: ", r.athletesMade);
-}
-
-std::string report(const exchange::ImportReport& r, bool dryRun) {
-    std::string text = counted(r.rows, "row") + " read.\n";
-    if (r.addedNothing())
-        text += "Nothing new: everything was in the log already.\n";
-    else
-        text += std::string(dryRun ? "Would add " : "Added ") + counted(r.setsAdded, "set") +
-                " with " + counted(r.repsAdded, "rep") + " in " +
-                counted(r.sessionsAdded, "new session") + ".\n";
-    if (r.setsAlreadyThere > 0)
-        text += "Already there: " + counted(r.setsAlreadyThere, "set") + ".\n";
-    text += listed("New athletes: ", r.athletesMade) + listed("New lifts: ", r.liftsMade) +
-            listed("New devices: ", r.devicesMade) + listed("New training blocks: ", r.blocksMade) +
-            listed("New sets of equipment: ", r.equipmentMade);
-    if (r.checkLoadsAdded > 0)
-        text += "New check loads: " + std::to_string(r.checkLoadsAdded) + "\n";
-    text += batteryReport(r.battery);
-    text += listed("Columns not used: ", r.columnsNotUsed);
-    for (const std::string& line : r.filledIn)
-        text += "Filled in: " + line + "\n";
-    for (const Words& line : r.flagged)
-        text += "Taken, but worth a look: " + english(line) + "\n";
-    return dryRun ? text + "Dry run: nothing was written.\n" : text;
-}
-
-// A log that an import makes is gone again where the import fails, or was only tried.
-class LogToFill {
-public:
-    LogToFill(const std::filesystem::path& file, bool dryRun) : m_file(file) {
-        m_made = !std::filesystem::exists(file);
-        if (m_made && dryRun)
-            m_file += ".dry-run";
-        m_drop = m_made;
-        m_log.emplace(m_made ? log::Log::create(m_file) : log::Log::open(m_file));
+/// Who is who, of "--same NAME=KNOWN" and "--new NAME".
+exchange::WhoIsWho whoIsWho(const ImportOptions& options) {
+    exchange::WhoIsWho who;
+    who.allNew = options.allNew;
+    for (const std::string& entry : options.same) {
+        const auto equals = entry.find('=');
+        const std::string name = entry.substr(0, equals);
+        const auto known =
+            equals == std::string::npos ? std::nullopt : tidyName(entry.substr(equals + 1));
+        if (!known || !tidyName(name))
+            throw BadInput(asIs("--same " + english(exchange::found(entry))),
+                           asIs("the file's name and the athlete's own, such as "
+                                "\"Jose Diaz=Jos\u00E9 D\u00EDaz\""));
+        who.same[name] = *known;
     }
-    ~LogToFill() {
-        if (!m_drop)
-            return;
-        m_log.reset();
-        std::error_code ignored;
-        std::filesystem::remove(m_file, ignored);
-    }
-    LogToFill(const LogToFill&) = delete;
-    LogToFill& operator=(const LogToFill&) = delete;
-    log::Log& log() { return *m_log; }
-    bool made() const { return m_made; }
-    void keep() { m_drop = false; }
+    who.somebodyNew.insert(options.somebodyNew.begin(), options.somebodyNew.end());
+    return who;
+}
 
-private:
-    std::filesystem::path m_file;
-    bool m_made = false, m_drop = false;
-    std::optional<log::Log> m_log;
+/// Where an import that only tries makes the log that it would make: no folder of the coach's is
+/// touched.
+std::filesystem::path tryingPlace() {
+    return std::filesystem::temp_directory_path() /
+           ("slopebook-try-" + std::to_string(::getpid()) + ".slopebook");
+}
+
+template <class Result>
+struct Filled {
+    Result result;
+    bool made = false; ///< the log is new
 };
+
+/// Has work fill the log of that name. One that is not there yet is made whole under another name
+/// and then put in place, where whole(result) holds; if somebody has made it meanwhile, the work is
+/// done on theirs instead. Into a log that is not sound only with the coach's word.
+template <class Work, class Whole>
+auto fill(const ImportOptions& options, const Work& work, const Whole& whole) {
+    const std::filesystem::path& file = options.log;
+    const bool dryRun = options.dryRun;
+    using Result = decltype(work(std::declval<log::Log&>()));
+    const auto isThere = [&] {
+        return std::filesystem::exists(std::filesystem::symlink_status(file));
+    };
+    if (!isThere())
+        try {
+            log::NewLog fresh(dryRun ? tryingPlace() : file);
+            Filled<Result> filled{.result = {}, .made = true};
+            {
+                log::Log log = log::Log::open(fresh.file());
+                filled.result = work(log);
+            }
+            if (!dryRun && whole(filled.result))
+                fresh.place();
+            return filled;
+        } catch (const LogError& error) {
+            if (error.kind() != LogError::Kind::Conflict || dryRun || !isThere())
+                throw;
+        }
+    log::Log log = log::Log::open(file);
+    if (!options.unsoundToo)
+        log::writeOnlyWhenSound(log);
+    return Filled<Result>{.result = work(log), .made = false};
+}
 
 std::string textOf(const std::filesystem::path& file) {
     std::string text;
@@ -169,16 +166,6 @@ int propose(const ImportOptions& options) {
     return exitDone;
 }
 
-// Refused rows, a line each; nothing was written.
-int sayRefused(const exchange::ShapedReport& done) {
-    for (const BadInput& bad : done.refused)
-        std::fprintf(stderr, "slopebook: %s\n", bad.what());
-    std::fprintf(stderr, "slopebook: %s of %s refused; nothing was written.\n",
-                 counted(static_cast<int>(done.rowsRefused), "row").c_str(),
-                 std::to_string(done.rowsRead).c_str());
-    return exitBad;
-}
-
 // One table under a map: whole or not at all.
 exchange::ShapedReport importMapped(log::Log& log, const std::filesystem::path& file,
                                     const std::string& map, const ImportOptions& options,
@@ -197,19 +184,33 @@ exchange::ShapedReport importMapped(log::Log& log, const std::filesystem::path& 
     return exchange::importShaped(log, table, shape, facts.headings(), settings);
 }
 
+/// What a dry run finds open is open in earnest too.
+void requireDecided(const exchange::ImportReport& report) {
+    if (!report.nearly.empty())
+        throw exchange::Undecided(report.nearly);
+}
+
+int sayDone(const ImportOptions& options, const exchange::ImportReport& report, bool made) {
+    print((made && !options.dryRun ? "New log: " + options.log.string() + "\n" : std::string()) +
+          reportText(report, options.dryRun));
+    requireDecided(report);
+    return exitDone;
+}
+
 int runMapped(const ImportOptions& options, const exchange::ImportSettings& settings) {
     if (options.files.size() != 1)
         throw BadInput(asIs(std::to_string(options.files.size()) + " files with --map"),
                        asIs("one"));
     const std::string map = textOf(options.map);
-    LogToFill target(options.log, options.dryRun);
-    const auto done = importMapped(target.log(), options.files[0], map, options, settings);
-    if (!done.refused.empty())
-        return sayRefused(done);
-    if (!options.dryRun)
-        target.keep();
-    print(report(done.report, options.dryRun));
-    return exitDone;
+    const auto filled = fill(
+        options,
+        [&](log::Log& log) { return importMapped(log, options.files[0], map, options, settings); },
+        [](const exchange::ShapedReport& report) { return report.refused.empty(); });
+    if (!filled.result.refused.empty()) {
+        complain(filled.result);
+        return exitBad;
+    }
+    return sayDone(options, filled.result.report, filled.made);
 }
 
 int runImport(const ImportOptions& options) {
@@ -225,16 +226,16 @@ int runImport(const ImportOptions& options) {
     };
     settings.knownTest = [](const std::string& test) { return answers::builtInTestKind(test); };
     settings.dryRun = options.dryRun;
+    settings.who = whoIsWho(options);
+    Interruptible interruptible;
+    settings.progress = interruptible.progress();
     if (!options.map.empty())
         return runMapped(options, settings);
-    LogToFill target(options.log, options.dryRun);
-    const auto done = exchange::importTidy(target.log(), options.files, settings);
-    if (!options.dryRun)
-        target.keep();
-    print((target.made() && !options.dryRun ? "New log: " + options.log.string() + "\n"
-                                            : std::string()) +
-          report(done, options.dryRun));
-    return exitDone;
+    const auto filled = fill(
+        options,
+        [&](log::Log& log) { return exchange::importTidy(log, options.files, settings); },
+        [](const exchange::ImportReport&) { return true; });
+    return sayDone(options, filled.result, filled.made);
 }
 
 } // namespace
@@ -258,7 +259,22 @@ void addImport(CLI::App& app, int& exit) {
                      "A lift's minimal-velocity threshold: \"Bench pull=0.52\"; may be repeated")
         ->expected(1)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    command
+        ->add_option(
+            "--same", options->same,
+            "Who a new name of the file is: \"Jose Diaz=Jos\u00E9 D\u00EDaz\"; may be repeated")
+        ->expected(1)
+        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    command
+        ->add_option("--new", options->somebodyNew,
+                     "A name that is nearly a known athlete's, and somebody new; may be repeated")
+        ->expected(1)
+        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    command->add_flag("--all-new", options->allNew,
+                      "All new names are new athletes, however near to others");
     command->add_flag("--dry-run", options->dryRun, "Reads and checks everything, writes nothing");
+    command->add_flag("--even-if-not-sound", options->unsoundToo,
+                      "Writes into a log that check finds not sound, which is refused otherwise");
     command->callback([options, &exit] { exit = runImport(*options); });
 }
 

@@ -1,11 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/json.h"
 
+#include "core/model/letters.h"
+
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <cstdint>
 
 namespace slopebook::app {
+
+namespace {
+
+std::string escapedUnit(std::uint32_t unit) {
+    constexpr std::string_view hex = "0123456789abcdef";
+    std::string text = "\\u";
+    for (const unsigned shift : {12U, 8U, 4U, 0U})
+        text += hex[(unit >> shift) & 0xFU];
+    return text;
+}
+
+/// JSON's own way (RFC 8259, 7): beyond 16 bits two halves.
+std::string escaped(char32_t c) {
+    constexpr std::uint32_t beyond = 0x10000;
+    if (c < beyond)
+        return escapedUnit(c);
+    return escapedUnit(0xD800 + ((c - beyond) >> 10)) +
+           escapedUnit(0xDC00 + ((c - beyond) & 0x3FF));
+}
+
+} // namespace
 
 void Json::line() {
     m_text += '\n';
@@ -93,20 +117,18 @@ Json& Json::value(bool yes) {
 }
 
 Json& Json::value(std::string_view text) {
-    constexpr std::string_view hex = "0123456789abcdef";
     std::string quoted = "\"";
-    for (const char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (c == '"' || c == '\\') {
-            quoted += '\\';
-            quoted += c;
-        } else if (byte < 0x20) {
-            quoted += "\\u00";
-            quoted += hex[byte >> 4];
-            quoted += hex[byte & 0xF];
-        } else {
-            quoted += c;
-        }
+    while (!text.empty()) {
+        const auto [c, bytes] = firstCharacter(text);
+        if (!c)
+            quoted += "\\ufffd"; // a byte that is no character
+        else if (*c == U'"' || *c == U'\\')
+            quoted += {'\\', text.front()};
+        else if (isControl(*c) || isFormat(*c) || *c == 0x2028 || *c == 0x2029)
+            quoted += escaped(*c); // or a terminal would obey it
+        else
+            quoted += text.substr(0, bytes);
+        text.remove_prefix(bytes);
     }
     put(quoted + '"');
     return *this;

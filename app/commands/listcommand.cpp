@@ -5,6 +5,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
+#include "core/log/snapshot.h"
 
 #include <memory>
 
@@ -89,7 +90,8 @@ void addJson(Json& json, const Names& names, const ui::Background& about,
 }
 
 int runList(const ListOptions& options) {
-    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    const log::Snapshot asked(options.log);
+    const log::Log& log = asked.log();
     log::Filter filter;
     if (!options.athlete.empty())
         filter.athlete = athleteNamed(log, options.athlete).id;

@@ -3,6 +3,7 @@
 #include "app/commands/answerstext.h"
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "core/log/snapshot.h"
 #include "ui/questions/liftcontext.h"
 
 #include <map>
@@ -46,7 +47,8 @@ void json(Json& out, const ui::NoiseGroup& group, const AthleteNames& names) {
 }
 
 int runNoise(const NoiseOptions& options) {
-    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    const log::Snapshot asked(options.log);
+    const log::Log& log = asked.log();
     std::vector<Stored<LiftId, Lift>> lifts;
     if (options.lift.empty())
         lifts = log.lifts();

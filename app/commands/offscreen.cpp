@@ -1,10 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/offscreen.h"
 
+#include "ui/shell/application.h"
+
 #include <QApplication>
 #include <QLocale>
+#include <QtGlobal>
 
 namespace slopebook::app {
+
+namespace {
+QtMessageHandler before = nullptr;
+
+/// Under cron or su there is no runtime folder of the user's own, which a page does not need: where
+/// nothing is wrong, nothing is said.
+void withoutFolders(QtMsgType type, const QMessageLogContext& context, const QString& said) {
+    if (!said.startsWith(QLatin1String("QStandardPaths:")))
+        before(type, context, said);
+}
+} // namespace
 
 void paintOffscreen(const std::function<void()>& work) {
     if (QApplication::instance()) {
@@ -15,7 +29,8 @@ void paintOffscreen(const std::function<void()>& work) {
     char name[] = "slopebook";
     char* arguments[] = {name, nullptr};
     int count = 1;
-    const QApplication application(count, arguments);
+    before = qInstallMessageHandler(withoutFolders);
+    const auto application = ui::makeApplication(count, arguments);
     QLocale::setDefault(QLocale::c()); // a page written by a command is English, as all it says
     work();
 }

@@ -9,12 +9,12 @@
 namespace slopebook::app {
 
 void writePdf(const log::Log& log, const ui::Background& about,
-              const answers::Comparison& comparison, const std::filesystem::path& file) {
+              const answers::Comparison& comparison, const log::Destination& to) {
     paintOffscreen(
-        [&] { ui::writeComparisonPdf(comparison, ui::pageHeader(log, about, comparison), file); });
+        [&] { ui::writeComparisonPdf(comparison, ui::pageHeader(log, about, comparison), to); });
 }
 
-void writeCard(const PlanOut& out, int sets, int reps, const std::filesystem::path& file) {
+void writeCard(const PlanOut& out, int sets, int reps, const log::Destination& to) {
     paintOffscreen([&] {
         ui::writePlanCardPdf({.athlete = QString::fromStdString(out.athlete),
                               .lift = QString::fromStdString(out.lift),
@@ -26,7 +26,7 @@ void writeCard(const PlanOut& out, int sets, int reps, const std::filesystem::pa
                                           : ui::LoadUnit::Kilograms,
                               .sets = sets,
                               .reps = reps},
-                             file);
+                             to);
     });
 }
 

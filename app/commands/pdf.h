@@ -3,14 +3,13 @@
 #pragma once
 
 #include "core/answers/comparison.h"
+#include "core/log/target.h"
 #include "ui/questions/questions.h"
-
-#include <filesystem>
 
 namespace slopebook::app {
 
 /// Throws LogError where the file cannot be written.
 void writePdf(const log::Log& log, const ui::Background& about,
-              const answers::Comparison& comparison, const std::filesystem::path& file);
+              const answers::Comparison& comparison, const log::Destination& to);
 
 } // namespace slopebook::app

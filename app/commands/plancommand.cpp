@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "app/commands/outputs.h"
 #include "app/commands/planout.h"
+#include "core/answers/barfit.h"
 #include "core/exchange/cells.h"
+#include "core/log/snapshot.h"
 #include "core/model/errors.h"
 
+#include <chrono>
+#include <ctime>
 #include <memory>
 
 namespace slopebook::app {
@@ -14,8 +19,9 @@ namespace {
 struct PlanOptions : About {
     std::string session, percent, velocity, loss, equipment, bar, plates, fixed, ceiling;
     std::string side = "nearest";
-    std::string relation, onBar;
+    std::string relation, onBar, day;
     std::filesystem::path pdf;
+    Outputs outputs;
     int nextTest = 0, sets = 3, reps = 0;
     bool pounds = false, restrictedFlow = false, history = false;
 };
@@ -82,16 +88,25 @@ Equipment equipmentFrom(const PlanOptions& options, const log::Log& log) {
                             : "--bar and --plates, or --equipment with one of: " + names));
 }
 
-/// The set with the bar of that name alone; as it is where none is named.
-Equipment onNamedBar(const Equipment& equipment, const std::string& name) {
+/// The set with the bar of that name alone; where none is named, with those that go with the lift.
+Equipment onNamedBar(const Equipment& equipment, const std::string& name, const log::Log& log,
+                     const Lift& lift, std::vector<std::string>& leftOut) {
     std::string names;
     for (std::size_t i = 0; i < equipment.bars.size(); ++i) {
         if (equipment.bars[i].name == name)
             return answers::onBar(equipment, i);
         names += (names.empty() ? "" : ", ") + equipment.bars[i].name;
     }
-    if (name.empty())
-        return equipment;
+    if (name.empty()) {
+        std::vector<std::string> lifts;
+        for (const auto& each : log.lifts())
+            lifts.push_back(each.value.name);
+        std::vector<answers::BarFit> others;
+        auto fitting = answers::onFittingBars(equipment, lift.name, lifts, &others);
+        for (const answers::BarFit& each : others)
+            leftOut.push_back(equipment.bars[each.bar].name);
+        return fitting;
+    }
     throw BadInput(asIs("the bar \"" + name + "\""), asIs("one of: " + names));
 }
 
@@ -102,9 +117,12 @@ answers::Side sideFrom(const std::string& text) {
 }
 
 answers::PlanSettings settingsFrom(const PlanOptions& options, const log::Log& log,
-                                   const ui::Background& about, const LiftSession& session) {
-    auto settings = ui::planSettings(ui::liftContext(log, about.lift.id), about, session,
-                                     onNamedBar(equipmentFrom(options, log), options.onBar));
+                                   const ui::Background& about, const LiftSession& session,
+                                   const ui::PlanDay& day, std::vector<std::string>& leftOut) {
+    auto settings = ui::planSettings(
+        ui::liftContext(log, about.lift.id), about, session,
+        onNamedBar(equipmentFrom(options, log), options.onBar, log, about.lift.value, leftOut));
+    settings.bounds = day.bounds;
     if (!options.percent.empty())
         settings.target = targetFrom(options.percent, answers::Target::Kind::Percent);
     else if (!options.velocity.empty())
@@ -144,6 +162,7 @@ void addParts(PlanOut& out, const PlanOptions& options, const log::Log& log,
         auto settings = ui::nextTestSettings(context, about, out.plan.profile.session,
                                              out.plan.settings.equipment);
         settings.ceiling = out.plan.settings.ceiling;
+        settings.bounds = out.plan.settings.bounds;
         settings.steps = options.nextTest;
         out.next = answers::nextTest(out.plan.profile, settings);
         if (*out.next)
@@ -152,8 +171,24 @@ void addParts(PlanOut& out, const PlanOptions& options, const log::Log& log,
     }
 }
 
+/// The day that is planned for: today where none is named.
+Date dayFrom(const PlanOptions& options) {
+    if (options.day.empty()) {
+        const std::time_t now = std::time(nullptr);
+        std::tm local{};
+        localtime_r(&now, &local);
+        return Date{std::chrono::year{local.tm_year + 1900} / (local.tm_mon + 1) / local.tm_mday};
+    }
+    const auto day = parseIsoDate(options.day);
+    if (!day)
+        throw BadInput(asIs("\"" + options.day + "\""), asIs("a day such as 2026-03-14"));
+    return *day;
+}
+
 int runPlan(const PlanOptions& options) {
-    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
+    options.outputs.require(options.json);
+    const log::Snapshot asked(options.log);
+    const log::Log& log = asked.log();
     ui::Background about = background(log, options);
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,
@@ -163,23 +198,32 @@ int runPlan(const PlanOptions& options) {
     else if (!about.sessions.empty())
         session = about.sessions.back();
     if (!session)
-        return sayNoAnswer(options, session.why());
+        return sayNoAnswer(options, session.why(), unitOf(options));
     about.dayNoise = ui::dayNoiseOf(log, about, session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
-        return sayNoAnswer(options, profile.why());
-    const auto plan =
-        answers::plan(about.lift.value, *profile, settingsFrom(options, log, about, *session));
+        return sayNoAnswer(options, profile.why(), unitOf(options));
+    const ui::PlanDay day = ui::planDay(log, about, *session, dayFrom(options));
+    if (day.notPossible)
+        return sayNoAnswer(options, *day.notPossible, unitOf(options));
+    std::vector<std::string> leftOut;
+    const auto plan = answers::plan(about.lift.value, *profile,
+                                    settingsFrom(options, log, about, *session, day, leftOut));
     if (!plan)
-        return sayNoAnswer(options, plan.why());
-    PlanOut out{.athlete = about.athlete.value.name, .lift = about.lift.value.name, .plan = *plan};
+        return sayNoAnswer(options, plan.why(), unitOf(options));
+    PlanOut out{.athlete = about.athlete.value.name,
+                .lift = about.lift.value.name,
+                .plan = *plan,
+                .barsLeftOut = std::move(leftOut)};
     addParts(out, options, log, about);
     if (!options.pdf.empty()) {
         if (out.plan.chosen.empty())
             throw BadInput(asIs("no aim"),
                            asIs("--percent or --velocity: a card is printed for chosen loads"));
-        writeCard(out, options.sets, options.reps, options.pdf);
+        writeCard(out, options.sets, options.reps, options.outputs.to(options.pdf));
     }
+    if (!options.outputs.textToo())
+        return exitDone;
     if (options.json) {
         Json json;
         planJson(json, out);
@@ -215,7 +259,12 @@ void addPlan(CLI::App& app, int& exit) {
         ->needs(bar);
     command->add_option("--fixed", options->fixed, "Masses that stand on their own: 26,30")
         ->excludes(equipment);
-    command->add_option("--on", options->onBar, "The bar of the equipment that is lifted, by name");
+    command->add_option("--on", options->onBar,
+                        "The bar of the equipment that is lifted, by name; those that go with "
+                        "the lift where left out");
+    command->add_option("--day", options->day,
+                        "The day that is planned for, whose block may hold a ceiling; today where "
+                        "left out");
     command->add_option("--ceiling", options->ceiling, "The heaviest load that may be used");
     command->add_option("--side", options->side, "Which load beside the aim")
         ->check(CLI::IsMember({"nearest", "below", "above"}));
@@ -231,7 +280,8 @@ void addPlan(CLI::App& app, int& exit) {
                       "The line that borrows from the athlete's own history, beside");
     command->add_option("--next-test", options->nextTest, "Rank ladders of so many steps, 2 to 8")
         ->check(CLI::Range(2, 8));
-    command->add_option("--pdf", options->pdf, "Writes the card for the bar to this file");
+    options->outputs.addFile(*command, "--pdf", options->pdf,
+                             "Writes the card for the bar to this file");
     command->add_option("--sets", options->sets, "Sets on the card")->check(CLI::Range(1, 20));
     command->add_option("--reps", options->reps, "Reps a set on the card; 0: until the stop speed")
         ->check(CLI::Range(0, 50));

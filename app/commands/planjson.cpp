@@ -22,6 +22,8 @@ std::string_view ladderWord(LadderForecast::Kind kind) {
         return "same_as_last";
     case LadderForecast::Kind::Even:
         return "even";
+    case LadderForecast::Kind::BestInSteps:
+        return "best_in_steps";
     }
     return {};
 }
@@ -95,7 +97,8 @@ void flowJson(Json& json, const Plan& plan) {
 void historyJson(Json& json, const PlanOut& out) {
     json.key("history").object();
     if (!*out.history) {
-        json.field("reason", english(out.history->why().reason)).endObject();
+        json.field("reason", english(out.history->why().reason, out.plan.settings.unit))
+            .endObject();
         return;
     }
     const History& history = **out.history;
@@ -112,7 +115,7 @@ void historyJson(Json& json, const PlanOut& out) {
                 .ends("low", "high", line->oneRm->interval)
                 .ends("with_mvt_low", "with_mvt_high", line->oneRm->withMvt);
         else
-            json.field("reason", english(line->oneRm.why().reason));
+            json.field("reason", english(line->oneRm.why().reason, out.plan.settings.unit));
         json.endObject().endObject();
     } else {
         json.null();
@@ -127,7 +130,11 @@ void laddersJson(Json& json, const NextTest& next) {
         json.key("loads").array();
         for (const BuiltLoad& load : ladder.loads)
             json.value(kilograms(load.exact));
-        json.endArray().field("one_rm_half_width", ladder.oneRm);
+        json.endArray()
+            .field("one_rm_half_width", ladder.oneRm)
+            .field("largest_step", ladder.flaws.largestStep)
+            .field("great_step", ladder.flaws.greatStep)
+            .field("cannot_show_a_bend", ladder.flaws.cannotBend);
         json.key("changes").array();
         for (const ChangeForecast& change : ladder.changes)
             json.object()
@@ -143,7 +150,7 @@ void laddersJson(Json& json, const NextTest& next) {
 void nextJson(Json& json, const PlanOut& out) {
     json.key("next_test").object();
     if (!*out.next) {
-        json.field("reason", english(out.next->why().reason)).endObject();
+        json.field("reason", english(out.next->why().reason, out.plan.settings.unit)).endObject();
         return;
     }
     const NextTest& next = **out.next;
@@ -197,8 +204,13 @@ void planJson(Json& json, const PlanOut& out) {
         .field("percent_with_mvt", out.plan.percentWithMvt);
     if (out.squad || out.published) {
         const std::string name = out.relationName();
-        json.field("relation", name.empty() ? english(out.squad->why().reason) : name);
+        json.field("relation",
+                   name.empty() ? english(out.squad->why().reason, out.plan.settings.unit) : name);
     }
+    json.key("bars_left_out").array();
+    for (const std::string& bar : out.barsLeftOut)
+        json.value(bar);
+    json.endArray().field("end", kilograms(out.plan.end.most));
     const auto related = out.related();
     json.key("loads").array();
     for (std::size_t i = 0; i < out.plan.loads.size(); ++i)

@@ -5,6 +5,7 @@
 #include "app/commands/json.h"
 #include "core/answers/history.h"
 #include "core/answers/squadrelation.h"
+#include "core/log/target.h"
 #include "ui/questions/planquestions.h"
 
 #include <filesystem>
@@ -18,6 +19,7 @@ namespace slopebook::app {
 struct PlanOut {
     std::string athlete, lift;
     answers::Plan plan;
+    std::vector<std::string> barsLeftOut = {}; ///< they do not go with the lift
     std::optional<Answer<answers::SquadRelation>> squad = {};
     std::optional<answers::PublishedRelation> published = {};
     std::optional<Answer<answers::History>> history = {};
@@ -31,7 +33,7 @@ struct PlanOut {
 };
 
 /// The card for the bar as a PDF; throws LogError where it cannot be written.
-void writeCard(const PlanOut& out, int sets, int reps, const std::filesystem::path& file);
+void writeCard(const PlanOut& out, int sets, int reps, const log::Destination& to);
 std::string planText(const PlanOut& out);
 void planJson(Json& json, const PlanOut& out);
 

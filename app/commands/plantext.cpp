@@ -74,8 +74,10 @@ std::string loadsText(const PlanOut& out) {
             percent = fixed(*load.percent, 0);
         if (load.percentInterval)
             percent += " (" + interval(*load.percentInterval, 0) + ")";
-        if (load.prediction)
+        if (load.prediction && load.prediction->low > 0)
             speed += " (" + interval(*load.prediction, 2) + ")";
+        else if (load.prediction)
+            speed += " (up to " + fixed(load.prediction->high, 2) + ")";
         if (!related.empty()) {
             relation = fixed(related[i].percent, 0);
             if (related[i].interval)
@@ -114,7 +116,8 @@ std::string cautionsText(const PlanOut& out) {
 std::string historyText(const PlanOut& out) {
     const auto& history = *out.history;
     if (!history)
-        return "Borrowing from the history: " + english(history.why().reason) + "\n";
+        return "Borrowing from the history: " +
+               english(history.why().reason, out.plan.settings.unit) + "\n";
     const MassUnit unit = out.plan.settings.unit;
     std::string text = "Borrowing from " + counted(history->model.groups, "session") +
                        " of the athlete's own (random intercept and slope, REML):\n";
@@ -124,7 +127,7 @@ std::string historyText(const PlanOut& out) {
     text += "  line " + fixed(line->line.intercept, 3) + " " + signedFixed(line->line.slope, 5) +
             " m/s per kg";
     if (!line->oneRm)
-        return text + "; no 1RM: " + english(line->oneRm.why().reason) + "\n";
+        return text + "; no 1RM: " + english(line->oneRm.why().reason, unit) + "\n";
     text += "; estimated 1RM " + withUnit(std::round(line->oneRm->estimate * 10) / 10, unit);
     if (const auto& held = line->oneRm->interval)
         text += " (" + shown(std::round(held->low * 10) / 10, unit) + " to " +
@@ -147,6 +150,8 @@ std::string ladderName(LadderForecast::Kind kind) {
         return "as last time";
     case LadderForecast::Kind::Even:
         return "even steps";
+    case LadderForecast::Kind::BestInSteps:
+        return "best without a great step";
     }
     return {};
 }
@@ -169,7 +174,7 @@ std::string settledText(const ui::SettledAt& settled, MassUnit unit) {
 std::string nextText(const PlanOut& out) {
     const auto& next = *out.next;
     if (!next)
-        return "Next test: " + english(next.why().reason) + "\n";
+        return "Next test: " + english(next.why().reason, out.plan.settings.unit) + "\n";
     using Align = TextTable::Align;
     const MassUnit unit = out.plan.settings.unit;
     const double per = unit == MassUnit::Pound ? 1000 / gramsPerPound : 1;
@@ -178,6 +183,7 @@ std::string nextText(const PlanOut& out) {
                                            {"1RM +/-"}};
     for (const Mass load : next->settings.checkLoads)
         columns.push_back({"at " + withUnit(kilograms(load), unit) + " +/-"});
+    columns.push_back({"beware", Align::Left});
     TextTable table(columns);
     for (const LadderForecast& ladder : next->ladders) {
         std::string loads;
@@ -187,13 +193,18 @@ std::string nextText(const PlanOut& out) {
                                      ladder.oneRm ? fixed(*ladder.oneRm * per, 1) : "unbounded"};
         for (const ChangeForecast& change : ladder.changes)
             row.push_back(fixed(change.reading, 3));
+        row.resize(columns.size() - 1);
+        row.push_back(flawsText(ladder.flaws, next->byOneRm));
         table.row(row);
     }
     std::string text = "Next test, " + std::to_string(next->settings.steps) +
                        " steps (expected half-widths; loads up to " +
                        withUnit(std::round(next->cap * 10) / 10, unit) + "):\n" + table.text();
+    if (const LadderFlaws& flaws = next->ladders.front().flaws; flaws.any())
+        text += "Beware of the first ladder: " + flawsText(flaws, next->byOneRm) +
+                "; no ladder without that was found under these settings\n";
     if (next->twoExtremesRatio)
-        text += "Two extremes against the best ladder: " + fixed(*next->twoExtremesRatio, 2) +
+        text += "Two extremes against the first ladder: " + fixed(*next->twoExtremesRatio, 2) +
                 " times the half-width\n";
     TextTable curve(std::vector<TextTable::Column>{
         {"ceiling (" + std::string(word(unit)) + ")"}, {"best"}, {"even steps"}});
@@ -216,7 +227,7 @@ std::string nextText(const PlanOut& out) {
 
 std::string PlanOut::relationName() const {
     if (published)
-        return "the published equation (" + std::string(published->source) + ")";
+        return "the published equation (" + answers::cited(std::string(published->source)) + ")";
     return squad && *squad ? (*squad)->name() : std::string();
 }
 
@@ -240,9 +251,12 @@ std::string planText(const PlanOut& out) {
                     (p.oneRm->withMvt ? ", with the MVT's own SD)" : ", of the line alone)");
         text += "\n";
     }
+    for (const std::string& bar : out.barsLeftOut)
+        text += "Left out, for it does not go with this lift: " + bar + " (--on \"" + bar +
+                "\" takes it)\n";
     text += aimText(out.plan) + loadsText(out);
     if (out.squad && !*out.squad)
-        text += "Relation: " + english(out.squad->why().reason) + "\n";
+        text += "Relation: " + english(out.squad->why().reason, unit) + "\n";
     if (out.history)
         text += historyText(out);
     if (out.next)

@@ -3,6 +3,7 @@
 #include "app/commands/answerstext.h"
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "core/log/snapshot.h"
 
 #include <memory>
 
@@ -15,8 +16,9 @@ struct ProfileOptions : About {
 };
 
 int runProfile(const ProfileOptions& options) {
-    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
-    ui::Background about = background(log, options);
+    const log::Snapshot asked(options.log);
+    const log::Log& log = asked.log();
+    const ui::Background about = background(log, options);
     std::string which;
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,

@@ -39,6 +39,8 @@ std::string eventText(const traces::Analysis& analysis, std::size_t event) {
         text += "   " + english(figure.name) + ": " +
                 answers::fixed(figure.value, figure.decimals) +
                 (figure.unit.empty() ? "" : " " + figure.unit) + "\n";
+    if (const Words remark = analysis.remark(event); !remark.empty())
+        text += "   " + english(remark) + "\n";
     return text;
 }
 
@@ -63,6 +65,8 @@ std::string analysisJson(const TraceOptions& options, const traces::Analysis& an
             for (const traces::Figure& figure : std::get<std::vector<traces::Figure>>(found))
                 json.field(figure.key, figure.value);
             json.endObject();
+            if (const Words remark = analysis.remark(i); !remark.empty())
+                json.field("remark", english(remark));
         }
         json.endObject();
     }

@@ -134,6 +134,16 @@ std::vector<PairedSet> pairedSets(const DevicePair& pair) {
     return sets;
 }
 
+std::vector<DevicePair> withoutSessions(std::vector<DevicePair> pairs,
+                                        std::span<const SessionId> sessions) {
+    const auto held = [&](const LiftSession& session) {
+        return std::ranges::find(sessions, session.session) != sessions.end();
+    };
+    std::erase_if(pairs,
+                  [&](const DevicePair& pair) { return held(pair.first) || held(pair.second); });
+    return pairs;
+}
+
 Answer<AgreementStudy> agreementStudy(DeviceId first, DeviceId second,
                                       std::span<const DevicePair> pairs, double level) {
     AgreementStudy study{.first = first, .second = second, .level = level};

@@ -55,6 +55,11 @@ struct AgreementStudy {
     std::vector<Note> notes = {};
 };
 
+/// The pairs that hold none of these sessions: a bias that is taken off a comparison must not come
+/// from what it corrects.
+std::vector<DevicePair> withoutSessions(std::vector<DevicePair> pairs,
+                                        std::span<const SessionId> sessions);
+
 /// Agreement of two devices on one lift. Refused with the reason: no day with both, under three
 /// paired sets. Bland and Altman 1986; least products: see stats::agreement.
 Answer<AgreementStudy> agreementStudy(DeviceId first, DeviceId second,

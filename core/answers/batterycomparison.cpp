@@ -319,9 +319,8 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
 void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& comparison) {
     for (const ChangeAt& at : comparison.at)
         if (at.checkLoad)
-            addForest(battery,
-                      say("%1, speed at %2 kg", lift.name, figure(loadText(kilograms(at.load)))),
-                      at.read, true, at.extrapolated);
+            addForest(battery, say("%1, speed at %2", lift.name, at.load), at.read, true,
+                      at.extrapolated);
     const Words label = say("%1, estimated 1RM", lift.name);
     if (!comparison.oneRm)
         battery.notDrawn.push_back(say("%1: %2", label, comparison.oneRm.why().reason));

@@ -30,6 +30,12 @@ struct Caution {
         StopUnderThreshold,   ///< {kg, stop velocity, MVT}
         MeanOfReps,           ///< {}: the line is of set means, stop velocities start lower
         GroupRelation,        ///< {}: made with the relation of other people that is named
+        EndsAtInterval,       ///< {kg}: the list ends at the estimate's upper end
+        EndsAtEstimate,       ///< {kg}: at the estimate, which has no interval
+        EndsWithSpeed,        ///< {kg}: where the line gives no speed any more
+        EndsBeyondLadder,     ///< {kg heaviest lifted}: a quarter beyond it
+        EndsAtBlock,          ///< {kg}: at the ceiling of the block that is named
+        EndsUnderFailure,     ///< {kg}: under a load that was not lifted
         Other
     };
     Kind kind = Kind::Other;
@@ -37,6 +43,7 @@ struct Caution {
     std::string text = {};
     NoAnswer why = {};         ///< of NoOneRm and NoInterval
     std::string relation = {}; ///< of GroupRelation
+    std::string block = {};    ///< of EndsAtBlock
     friend bool operator==(const Caution&, const Caution&) = default;
 };
 

@@ -45,12 +45,11 @@ Followed seenAndLine(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession
 
 std::optional<DeviceBias> biasAgainst(const LiftSession& baseline, const LiftSession& session,
                                       const ComparisonSettings& settings,
-                                      const std::map<DeviceId, DeviceBias>& biases) {
+                                      const std::map<SessionId, DeviceBias>& biases) {
     if (baseline.device == session.device)
         return std::nullopt;
-    if (session.device)
-        if (const auto own = biases.find(*session.device); own != biases.end())
-            return own->second;
+    if (const auto own = biases.find(session.session); own != biases.end())
+        return own->second;
     return settings.deviceBias;
 }
 
@@ -194,7 +193,7 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
 Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
                       std::span<const LiftSession> sessions, Mass load, std::size_t baseline,
                       const ComparisonSettings& settings, Mass plateStep,
-                      const std::map<DeviceId, DeviceBias>& biases) {
+                      const std::map<SessionId, DeviceBias>& biases) {
     if (sessions.empty())
         return NoAnswer{NoAnswer::Why::TooFewSessions, say("no session of this lift")};
     if (baseline >= sessions.size())

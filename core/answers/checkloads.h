@@ -46,11 +46,12 @@ struct Follow {
 };
 
 /// sessions by date; baseline an index into them. plateStep: smallest plate pair (points within
-/// half of it are at the load). biases: what a device reads against the baseline's; a session on
-/// another device than these uses settings.deviceBias, where there is one.
+/// half of it are at the load). biases: what a session's device reads against the
+/// baseline's; a session on another device that has none here uses settings.deviceBias, where there
+/// is one.
 Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
                       std::span<const LiftSession> sessions, Mass load, std::size_t baseline,
                       const ComparisonSettings& settings, Mass plateStep,
-                      const std::map<DeviceId, DeviceBias>& biases = {});
+                      const std::map<SessionId, DeviceBias>& biases = {});
 
 } // namespace slopebook::answers

@@ -2,6 +2,7 @@
 #include "core/answers/comparison.h"
 
 #include "core/answers/comparisonnotes.h"
+#include "core/answers/devicecorrected.h"
 #include "core/answers/sentence.h"
 #include "core/model/errors.h"
 
@@ -34,12 +35,6 @@ Answer<Profile> inferredProfile(const Lift& lift, const Answer<Mvt>& mvt,
                                    say("two points make a line without intervals, so no change "
                                        "can be judged: it needs a third load")});
     return found;
-}
-
-stats::Line lowered(stats::Line line, double by) {
-    line.yMean -= by;
-    line.intercept -= by;
-    return line;
 }
 
 std::optional<double> seenAt(const LiftSession& session, Mass load) {
@@ -170,11 +165,11 @@ Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftS
     auto first = inferredProfile(lift, mvt, from, settings);
     if (!first)
         return first.why();
-    auto second = inferredProfile(lift, mvt, to, settings);
+    const double bias = settings.deviceBias ? settings.deviceBias->first : 0;
+    auto second = inferredProfile(lift, mvt, withBiasOff(to, bias), settings);
     if (!second)
         return second.why();
-    const double bias = settings.deviceBias ? settings.deviceBias->first : 0;
-    const stats::TwoLines lines(first->line, lowered(second->line, bias), settings.variances);
+    const stats::TwoLines lines(first->line, second->line, settings.variances);
     std::vector<Note> notes;
     const ChangeUncertainty uncertainty = uncertaintyOf(*first, *second, lines, settings);
     auto oneRm = oneRmChange(*first, *second, uncertainty, settings, notes);

@@ -34,7 +34,8 @@ struct ComparisonSettings {
     /// Bias of the later session's device against the earlier one's, m/s, with its variance: taken
     /// off the later line; the variance enters the readings, not the intervals of the lines alone.
     std::optional<DeviceBias> deviceBias = {};
-    std::vector<Note> ofTheDevice = {}; ///< what is to be said of that bias, in the notes
+    std::vector<Note> ofTheDevice =
+        {}; ///< what is to be said of that bias, or of why there is none
     /// Of the readings; Student's unless one baseline is looked at many times.
     CriticalOf critical = stats::tOf;
 };
@@ -72,8 +73,10 @@ struct OneRmChange {
 
 struct Comparison {
     ComparisonSettings settings = {};
-    Profile from, to;              ///< each as it was measured
-    stats::TwoLines lines;         ///< the later one with the device's bias taken off
+    /// What stands beside the change, in columns and charts, is what it was made from: the later
+    /// session's speeds, line and estimate with the device's bias taken off, where there is one.
+    Profile from, to;
+    stats::TwoLines lines;         ///< of the two
     ChangeUncertainty uncertainty; ///< what the readings are made with
     std::vector<ChangeAt> at = {}; ///< by load
     std::vector<Differs> differs = {};

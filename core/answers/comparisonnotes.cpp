@@ -15,13 +15,13 @@ constexpr double unequalP = 0.05;
 std::string origin(const Smallest& smallest) {
     switch (smallest.origin) {
     case Smallest::Origin::Squad:
-        return "squad: " + smallest.source;
+        return "squad: " + cited(smallest.source);
     case Smallest::Origin::Coach:
         return "the coach's own";
     case Smallest::Origin::Published:
-        return "published, not yours: " + smallest.source;
+        return "published, not yours: " + cited(smallest.source);
     }
-    return smallest.source;
+    return cited(smallest.source);
 }
 
 void noteDevices(const Comparison& c, std::vector<Note>& notes) {
@@ -30,8 +30,13 @@ void noteDevices(const Comparison& c, std::vector<Note>& notes) {
         notes.push_back({Note::Kind::DeviceCorrected,
                          {bias, std::sqrt(variance.value)},
                          "the later session's device reads " + signedFixed(bias, 3) +
-                             " m/s against the earlier one's: taken off, and its uncertainty (SE " +
+                             " m/s against the earlier one's: taken off its speeds, line and "
+                             "estimate here, and its uncertainty (SE " +
                              fixed(std::sqrt(variance.value), 3) + ") added to the readings"});
+        notes.insert(notes.end(), c.settings.ofTheDevice.begin(), c.settings.ofTheDevice.end());
+        return;
+    }
+    if (!c.settings.ofTheDevice.empty()) { // why a study there is corrects nothing here
         notes.insert(notes.end(), c.settings.ofTheDevice.begin(), c.settings.ofTheDevice.end());
         return;
     }
@@ -73,7 +78,7 @@ void noteVariances(const Comparison& c, std::vector<Note>& notes) {
     notes.push_back({Note::Kind::UnequalVariances,
                      {ratio->f, ratio->p, pooled ? 1.0 : 0.0},
                      "the points of one day scatter more than the other's (F = " +
-                         fixed(ratio->f, 2) + ", p = " + fixed(ratio->p, 3) + "): " +
+                         fixed(ratio->f, 2) + ", " + pText(ratio->p) + "): " +
                          (pooled ? "separate variances may be asked for"
                                  : "each line has its own variance here")});
 }
@@ -82,8 +87,11 @@ void noteVariances(const Comparison& c, std::vector<Note>& notes) {
 
 Note dayNoiseNote(const DayNoise& noise) {
     const double te = std::sqrt(noise.variance.value);
+    const bool none = noise.pairs > 0 && te < 0.0005;
     const std::string shown =
-        "day-to-day SD of a whole line, " + fixed(te, 3) + " m/s, is part of every reading (";
+        none
+            ? std::string("no day-to-day noise was found beyond the scatter within a day (")
+            : "day-to-day SD of a whole line, " + fixed(te, 3) + " m/s, is part of every reading (";
     switch (noise.origin) {
     case DayNoise::Origin::Athlete:
         return {Note::Kind::DayNoiseSource,
@@ -98,7 +106,7 @@ Note dayNoiseNote(const DayNoise& noise) {
     case DayNoise::Origin::Published:
         return {Note::Kind::DayNoiseSource,
                 {te},
-                shown + "published, not yours: " + noise.source + ")",
+                shown + "published, not yours: " + cited(noise.source) + ")",
                 noise};
     case DayNoise::Origin::None:
         break;

@@ -12,6 +12,10 @@ std::string fixed(double value, int decimals);
 std::string signedFixed(double value, int decimals);
 /// Kilograms with the decimals that they need, three at most: "60", "62.5".
 std::string loadText(double kilograms);
+/// A source as a sentence names it: without "from memory", which stands where sources are listed.
+std::string cited(std::string source);
+/// "p = 0.043"; never "p = 0.000" but "p < 0.001".
+std::string pText(double p);
 /// "1 repeat test", "2 repeat tests": the noun in the singular.
 std::string counted(int count, const std::string& noun);
 

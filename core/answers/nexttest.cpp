@@ -2,24 +2,26 @@
 #include "core/answers/nexttest.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/planbounds.h"
 #include "core/model/errors.h"
 #include "core/stats/design.h"
 #include "core/stats/infinity.h"
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace slopebook::answers {
 
 namespace {
 
-constexpr double unit = 1.0 / static_cast<double>(unitsPerKilogram);
+constexpr double oneUnit = 1.0 / static_cast<double>(unitsPerKilogram);
 constexpr std::size_t mostLadders = 12;
 constexpr std::size_t mostCeilings = 30;
 constexpr std::size_t mostCandidates = 200;
 
 using Loads = std::vector<BuiltLoad>;
-using Kind = LadderForecast::Kind;
+using LadderKind = LadderForecast::Kind;
 
 /// Everything that a ladder is judged with.
 struct Judge {
@@ -28,6 +30,8 @@ struct Judge {
     bool byOneRm = true;
     double mvtVariance = 0;
 
+    /// What steps are measured against, kg.
+    double reference() const { return profile.oneRm ? profile.oneRm->estimate : profile.heaviest; }
     double knownDf() const {
         switch (settings.known) {
         case ScatterKnown::Pooled:
@@ -89,9 +93,10 @@ int distinctLoads(const Loads& loads) {
     return count;
 }
 
-LadderForecast forecast(const Judge& judge, Kind kind, Loads loads) {
+LadderForecast forecast(const Judge& judge, LadderKind kind, Loads loads) {
     LadderForecast ladder{.kind = kind, .loads = std::move(loads)};
     ladder.distinct = distinctLoads(ladder.loads);
+    ladder.flaws = flawsOf(ladder.loads, judge.reference());
     const stats::Spread x = spreadOf(ladder.loads);
     if (judge.profile.oneRm) {
         ladder.heaviestPercent =
@@ -143,7 +148,7 @@ Loads best(const Judge& judge, const Loads& candidates, int n, bool forOneRm) {
     std::vector<std::int64_t> x;
     for (const BuiltLoad& load : candidates)
         x.push_back(load.exact.units);
-    const auto design = stats::bestDesign(x, unit, n, *criterion, 1000);
+    const auto design = stats::bestDesign(x, oneUnit, n, *criterion, 1000);
     Loads loads;
     if (design)
         for (const std::int64_t value : design->x)
@@ -202,7 +207,7 @@ std::vector<LadderForecast> evenLadders(const Judge& judge, const Loads& candida
                 std::any_of(ladders.begin(), ladders.end(),
                             [&](const LadderForecast& each) { return each.loads == loads; });
             if (!loads.empty() && !known)
-                ladders.push_back(forecast(judge, Kind::Even, std::move(loads)));
+                ladders.push_back(forecast(judge, LadderKind::Even, std::move(loads)));
         }
     return ladders;
 }
@@ -211,26 +216,41 @@ double rankOf(const LadderForecast& ladder, bool byOneRm) {
     return byOneRm ? ladder.oneRm.value_or(stats::infinity) : ladder.worstChange();
 }
 
+Loads bestInSteps(const Judge& judge, const Loads& candidates, int n) {
+    const auto criterion = judge.criterion(n, judge.byOneRm);
+    if (!criterion)
+        return {};
+    return bestWithoutFlaws(candidates, n, judge.reference(), [&](std::span<const double> kg) {
+        return (*criterion)(stats::spread(kg));
+    });
+}
+
 std::vector<LadderForecast> rankedLadders(const Judge& judge, const Loads& candidates) {
     const int n = judge.settings.steps;
     std::vector<LadderForecast> ladders = evenLadders(judge, candidates, n);
     for (const bool forOneRm : {true, false})
         if (Loads loads = best(judge, candidates, n, forOneRm); !loads.empty())
-            ladders.push_back(forecast(judge, forOneRm ? Kind::BestForOneRm : Kind::BestForChange,
-                                       std::move(loads)));
-    ladders.push_back(forecast(judge, Kind::TwoExtremes, twoExtremes(candidates, n)));
+            ladders.push_back(
+                forecast(judge, forOneRm ? LadderKind::BestForOneRm : LadderKind::BestForChange,
+                         std::move(loads)));
+    if (Loads loads = bestInSteps(judge, candidates, n); !loads.empty())
+        ladders.push_back(forecast(judge, LadderKind::BestInSteps, std::move(loads)));
+    ladders.push_back(forecast(judge, LadderKind::TwoExtremes, twoExtremes(candidates, n)));
     if (Loads loads = sameAsLast(judge.profile.session, candidates); loads.size() >= 2)
-        ladders.push_back(forecast(judge, Kind::SameAsLast, std::move(loads)));
+        ladders.push_back(forecast(judge, LadderKind::SameAsLast, std::move(loads)));
     std::stable_sort(ladders.begin(), ladders.end(),
                      [&](const LadderForecast& a, const LadderForecast& b) {
-                         const double first = rankOf(a, judge.byOneRm);
-                         const double second = rankOf(b, judge.byOneRm);
-                         return first != second ? first < second : a.kind < b.kind;
+                         const auto key = [&](const LadderForecast& each) {
+                             const double rank = rankOf(each, judge.byOneRm);
+                             return std::tuple{std::isinf(rank), each.flaws.any(), rank, each.kind};
+                         };
+                         return key(a) < key(b);
                      });
     // what was asked for by name stays, however it ranks
     while (ladders.size() > mostLadders) {
-        const auto weakest = std::find_if(ladders.rbegin(), ladders.rend(),
-                                          [](const auto& each) { return each.kind == Kind::Even; });
+        const auto weakest = std::find_if(ladders.rbegin(), ladders.rend(), [](const auto& each) {
+            return each.kind == LadderKind::Even;
+        });
         if (weakest == ladders.rend())
             break;
         ladders.erase(std::next(weakest).base());
@@ -255,7 +275,7 @@ std::vector<CeilingPoint> ceilingCurve(const Judge& judge, const Loads& all, dou
             if (ladder.empty())
                 return std::nullopt;
             const double value =
-                rankOf(forecast(judge, Kind::Even, std::move(ladder)), judge.byOneRm);
+                rankOf(forecast(judge, LadderKind::Even, std::move(ladder)), judge.byOneRm);
             return std::isfinite(value) ? std::optional(value) : std::nullopt;
         };
         point.best = width(best(judge, under, n, judge.byOneRm));
@@ -315,7 +335,8 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     open.ceiling.reset();
     const Loads all = buildableLoads(open, nearestExactMass(next.cap, MassUnit::Kilogram));
     double ceiling = stats::infinity;
-    for (const auto& bound : {settings.equipment.ceiling, settings.ceiling})
+    for (const auto& bound :
+         {settings.equipment.ceiling, lowest(settings.ceiling, settings.bounds)})
         if (bound)
             ceiling = std::min(ceiling, kilograms(*bound));
     Loads candidates;
@@ -325,19 +346,17 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     candidates = thinned(std::move(candidates), mostCandidates);
     if (candidates.size() < 2)
         return NoAnswer{NoAnswer::Why::TooFewLoads,
-                        say("fewer than two loads can be built up to %1 kg",
-                            figure(loadText(std::round(std::min(next.cap, ceiling) * 10) / 10)))};
+                        say("fewer than two loads can be built up to %1",
+                            massFromKilograms(std::round(std::min(next.cap, ceiling) * 10) / 10))};
     if (profile.oneRm)
-        if (const auto& now =
-                profile.oneRm->toPlan ? profile.oneRm->toPlan : profile.oneRm->interval)
+        if (const auto& now = toPlanWith(*profile.oneRm))
             next.oneRmNow = (now->high - now->low) / 2;
     next.ladders = rankedLadders(judge, candidates);
-    double bestRank = stats::infinity, extremesRank = stats::infinity;
-    for (const LadderForecast& ladder : next.ladders) {
-        bestRank = std::min(bestRank, rankOf(ladder, judge.byOneRm));
-        if (ladder.kind == Kind::TwoExtremes)
+    const double bestRank = rankOf(next.ladders.front(), judge.byOneRm);
+    double extremesRank = stats::infinity;
+    for (const LadderForecast& ladder : next.ladders)
+        if (ladder.kind == LadderKind::TwoExtremes)
             extremesRank = rankOf(ladder, judge.byOneRm);
-    }
     if (std::isfinite(bestRank) && std::isfinite(extremesRank) && bestRank > 0)
         next.twoExtremesRatio = extremesRank / bestRank;
     next.curve = ceilingCurve(judge, all, ceiling);

@@ -4,6 +4,8 @@
 #pragma once
 
 #include "core/answers/comparison.h"
+#include "core/answers/ladderrules.h"
+#include "core/answers/planbounds.h"
 #include "core/answers/plates.h"
 #include "core/answers/profile.h"
 #include "core/answers/reading.h"
@@ -40,6 +42,7 @@ struct NextTestSettings {
     int steps = 5; ///< sets at their loads, 2 to 8
     Equipment equipment = {};
     std::optional<ExactMass> ceiling = {};
+    std::vector<LoadBound> bounds = {}; ///< of the day of the test
     /// No load above this share of the estimated 1RM, nor above both the low end of its interval
     /// and the heaviest load lifted; without an estimate, none above the heaviest load lifted.
     double heaviestPercent = 90;
@@ -58,13 +61,21 @@ struct ChangeForecast {
 };
 
 struct LadderForecast {
-    enum class Kind { BestForOneRm, BestForChange, TwoExtremes, Even, SameAsLast };
+    enum class Kind {
+        BestForOneRm,
+        BestForChange,
+        TwoExtremes,
+        Even,
+        SameAsLast,
+        BestInSteps ///< of those without flaws, for what ladders are ranked by
+    };
     Kind kind = Kind::Even;
     std::vector<BuiltLoad> loads = {};        ///< ascending, with repeats
     std::optional<double> oneRm = {};         ///< expected half-width, kg; absent where unbounded
     std::vector<ChangeForecast> changes = {}; ///< by check load
-    int distinct = 0;                         ///< two cannot show whether the points bend
-    double heaviestPercent = 0;               ///< of the estimated 1RM; 0 without one
+    int distinct = 0;
+    LadderFlaws flaws = {};     ///< said wherever the ladder is shown
+    double heaviestPercent = 0; ///< of the estimated 1RM; 0 without one
     double worstChange() const; ///< the largest half-width of the lines alone; infinite without any
 };
 
@@ -79,9 +90,12 @@ struct CeilingPoint {
 struct NextTest {
     NextTestSettings settings = {};
     bool byOneRm = true; ///< ranked by the 1RM's half-width, else by worstChange()
-    std::vector<LadderForecast> ladders = {}; ///< best first
-    std::optional<double> oneRmNow = {};      ///< half-width of the profile's own interval, kg
-    /// Two extremes against the best: half-width ratio, 1 or more.
+    /// Best first: those with a figure before those without, those without flaws before those with
+    /// one, then by the figure. So a first ladder with flaws says that none without was found.
+    std::vector<LadderForecast> ladders = {};
+    std::optional<double> oneRmNow = {}; ///< half-width of the profile's own interval, kg
+    /// Two extremes against the first ladder: half-width ratio; under 1 where only their flaws put
+    /// them behind.
     std::optional<double> twoExtremesRatio = {};
     std::vector<CeilingPoint> curve = {}; ///< by ceiling
     double cap = 0;                       ///< kg: the heaviest load that the settings allow

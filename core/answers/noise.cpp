@@ -132,6 +132,10 @@ void requireOneLift(std::span<const RepeatPair> pairs) {
 
 } // namespace
 
+bool spreads(const stats::TypicalError& error, int decimals) {
+    return error.value >= 0.5 * std::pow(10.0, -decimals);
+}
+
 std::vector<RepeatPair> repeatPairs(std::span<const LiftSession> sessions) {
     using Key = std::tuple<AthleteId, LiftId, SessionId>;
     std::map<Key, const LiftSession*> byKey;

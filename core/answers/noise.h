@@ -28,6 +28,10 @@ struct NoiseAtLoad {
     stats::TypicalError error; ///< m/s, of velocities seen at that load
 };
 
+/// Whether the error, shown with so many decimals, is one: repeat tests that all differ alike, to
+/// the resolution that was logged, show no spread, and no spread is no error of zero.
+bool spreads(const stats::TypicalError& error, int decimals);
+
 struct LiftNoise {
     std::vector<RepeatPair> used = {};
     std::vector<NoiseAtLoad> atLoads = {};         ///< loads with two pairs or more

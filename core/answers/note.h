@@ -36,6 +36,7 @@ struct Note {
         Proportional,        ///< {least-products slope}
         Unpaired,            ///< {sets}
         DeviceStudy,         ///< {sets, athletes} that a bias comes from
+        NoStudyBeside,       ///< {1 where both sessions measure the same sets, else 0}
         ContextChanged,      ///< names: what changed, before, after
         BaselineHasNoLine,   ///< why
         Other

@@ -29,10 +29,6 @@ void validate(const PlanSettings& settings) {
                        say("a velocity loss between 0 and 100 %"));
 }
 
-const std::optional<stats::Interval>& widest(const OneRm& oneRm) {
-    return oneRm.toPlan ? oneRm.toPlan : oneRm.withMvt ? oneRm.withMvt : oneRm.interval;
-}
-
 /// The target as kilograms on the line.
 Answer<stats::Interval> aimOf(const Profile& profile, const Target& target) {
     double from = 0, to = 0;
@@ -80,6 +76,28 @@ void choose(Plan& plan, std::span<const BuiltLoad> built) {
     plan.chosen.push_back(*found);
 }
 
+/// A bar does not go up at a speed below none: an interval ends there, and no set is stopped there.
+PlannedLoad keptAboveZero(PlannedLoad load) {
+    if (load.prediction)
+        load.prediction->low = std::max(load.prediction->low, 0.0);
+    if (load.stop && *load.stop < leastSpeed / 2)
+        load.stop.reset();
+    return load;
+}
+
+/// What can be built up to the plan's end; tells the plan whether more could be.
+std::vector<BuiltLoad> buildable(Plan& plan) {
+    const PlanSettings& settings = plan.settings;
+    ExactMass most = plan.end.most, last = heaviestOf(settings.equipment);
+    for (const auto& ceiling : {settings.equipment.ceiling, settings.ceiling})
+        if (ceiling) {
+            most = std::min(most, *ceiling);
+            last = std::min(last, *ceiling);
+        }
+    plan.cut = last > plan.end.most;
+    return buildableLoads(settings.equipment, most);
+}
+
 } // namespace
 
 std::optional<double> velocityLoss(std::span<const double> reps) {
@@ -96,7 +114,7 @@ PlannedLoad plannedLoad(const Profile& profile, const BuiltLoad& load,
     planned.tested = kg >= profile.lightest && kg <= profile.heaviest;
     if (profile.oneRm) {
         planned.percent = 100 * kg / profile.oneRm->estimate;
-        if (const auto& interval = widest(*profile.oneRm); interval && interval->low > 0)
+        if (const auto& interval = toPlanWith(*profile.oneRm); interval && interval->low > 0)
             planned.percentInterval =
                 stats::Interval{100 * kg / interval->high, 100 * kg / interval->low};
     }
@@ -116,17 +134,28 @@ PlannedLoad plannedLoad(const Profile& profile, const BuiltLoad& load,
 
 Answer<Plan> plan(const Lift& lift, const Profile& profile, const PlanSettings& settings) {
     validate(settings);
-    const auto built = buildableLoads(settings.equipment, settings.ceiling);
+    if (auto none = noPlan(profile))
+        return *none;
+    Plan plan{.lift = lift,
+              .profile = profile,
+              .settings = settings,
+              .end = planEnd(profile, settings.bounds)};
+    const auto built = buildable(plan);
     if (built.empty())
-        return NoAnswer{NoAnswer::Why::Other, say("no load can be built under that ceiling")};
-    Plan plan{.lift = lift, .profile = profile, .settings = settings};
+        return NoAnswer{NoAnswer::Why::Other,
+                        plan.cut && plan.end.ofTheAthlete()
+                            ? say("every load that can be built is too heavy for this athlete")
+                            : say("no load can be built under that ceiling")};
     for (const BuiltLoad& load : built)
-        plan.loads.push_back(plannedLoad(profile, load, settings));
+        plan.loads.push_back(keptAboveZero(plannedLoad(profile, load, settings)));
     plan.percentWithMvt = profile.oneRm && profile.oneRm->withMvt;
     if (settings.target) {
         const auto aim = aimOf(profile, *settings.target);
         if (!aim)
             return aim.why();
+        // beyond a ceiling the load under it is offered, beyond the athlete none
+        if (const PlanEnd end = planEnd(profile, {}); aim->low > kilograms(end.most))
+            return aimBeyond(end);
         plan.aim = *aim;
         choose(plan, built);
     }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/answers/caution.h"
+#include "core/answers/planbounds.h"
 #include "core/answers/plates.h"
 #include "core/answers/profile.h"
 #include "core/answers/reading.h"
@@ -40,6 +41,7 @@ struct PlanSettings {
     std::optional<double> lossPercent = {}; ///< where to end a set
     Equipment equipment = {};
     std::optional<ExactMass> ceiling = {}; ///< beside the equipment's own
+    std::vector<LoadBound> bounds = {};    ///< of the day that is planned for
     Side side = Side::Nearest;
     DayNoise dayNoise = {};
     bool restrictedFlow = false;        ///< asked for: the window with its cautions
@@ -63,7 +65,11 @@ struct Plan {
     Lift lift = {};
     Profile profile;
     PlanSettings settings = {};
-    std::vector<PlannedLoad> loads = {};               ///< everything that can be built, ascending
+    /// Everything that can be built up to the end, ascending. None is planned at a speed of zero or
+    /// under it, or with an interval that reaches under it.
+    std::vector<PlannedLoad> loads = {};
+    PlanEnd end = {};                                  ///< where they end
+    bool cut = false;                                  ///< heavier ones could be built
     std::optional<stats::Interval> aim = {};           ///< the target in kg
     std::vector<std::size_t> chosen = {};              ///< the one load, or all inside the window
     std::optional<std::size_t> below = {}, above = {}; ///< next to the target
@@ -74,8 +80,9 @@ struct Plan {
     bool percentWithMvt = false; ///< percentInterval holds the MVT's SD
 };
 
-/// Refused with the reason: no load can be built, a percent without an estimated 1RM, a speed the
-/// line does not reach. Throws BadInput for a target, a loss or equipment that may not stand.
+/// Refused with the reason: a line that bears no plan (noPlan), no load can be built, a percent
+/// without an estimated 1RM, a speed the line does not reach, an aim beyond where the athlete ends.
+/// Throws BadInput for a target, a loss or equipment that may not stand.
 Answer<Plan> plan(const Lift& lift, const Profile& profile, const PlanSettings& settings);
 
 /// One load on the profile's line; lossPercent, dayNoise and the level as plan() uses them.

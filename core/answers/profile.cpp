@@ -46,7 +46,7 @@ Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const Lift
         }
         const BendErrors bend(beyond.bend, ladderOf(session, line, oneRm.estimate));
         oneRm.bend = bend.ofMax();
-        oneRm.toPlan = toPlanWith(line, *mvt, dayOf(beyond.day, line, oneRm.estimate), bend, level);
+        oneRm.toPlan = intervalToPlanWith(line, *mvt, dayOf(beyond.day, line, oneRm.estimate), bend, level);
     }
     oneRm.reach = line.xMax / oneRm.estimate;
     return oneRm;
@@ -125,10 +125,10 @@ std::vector<Note> notesOf(const Lift& lift, const Profile& p) {
                          "peak velocity at a maximum is no small steady figure: an MVT made for "
                          "mean velocity does not hold for it"});
     if (p.curvature && p.curvature->p < curvatureP && p.line.s() >= noScatter)
-        notes.push_back({Note::Kind::PointsBend,
-                         {p.curvature->p},
-                         "the points bend (p = " + fixed(p.curvature->p, 3) +
-                             "): a straight line misses their ends"});
+        notes.push_back(
+            {Note::Kind::PointsBend,
+             {p.curvature->p},
+             "the points bend (" + pText(p.curvature->p) + "): a straight line misses their ends"});
     notePoints(p, notes);
     if (p.level != 0.95)
         notes.push_back({Note::Kind::LevelNot95,
@@ -152,9 +152,8 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
     }
     const auto line = stats::fitLine(x, y);
     if (!line)
-        return NoAnswer{
-            NoAnswer::Why::OneLoad,
-            say("every point is at %1 kg: a line needs two loads", figure(loadText(x.front())))};
+        return NoAnswer{NoAnswer::Why::OneLoad, say("every point is at %1: a line needs two loads",
+                                                    massFromKilograms(x.front()))};
     Profile p{.session = session,
               .level = level,
               .line = *line,

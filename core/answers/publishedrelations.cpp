@@ -21,7 +21,7 @@ constexpr std::array<PublishedRelation, 5> published{
      {"Full squat (guided bar)", VelocityKind::Mean, 116.3, -46.31, -12.87, std::nullopt,
       "Sanchez-Medina et al. 2017, coefficients from memory"}}};
 
-bool sameName(std::string_view a, std::string_view b) {
+bool sameLift(std::string_view a, std::string_view b) {
     const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
     return std::ranges::equal(a, b, [&](char x, char y) { return lower(x) == lower(y); });
 }
@@ -41,7 +41,7 @@ std::span<const PublishedRelation> publishedRelations() {
 std::optional<PublishedRelation> publishedRelation(std::string_view lift, VelocityKind kind) {
     const auto found = std::ranges::find_if(published, [&](const auto& each) {
         return each.kind == kind &&
-               (sameName(each.lift, lift) || sameName(withoutManner(each.lift), lift));
+               (sameLift(each.lift, lift) || sameLift(withoutManner(each.lift), lift));
     });
     return found == published.end() ? std::nullopt : std::optional(*found);
 }

@@ -5,8 +5,8 @@ namespace slopebook::answers {
 
 const RestrictedFlowText& restrictedFlowText() {
     static const RestrictedFlowText text{
-        .source = "After Patterson et al. 2019 (Front Physiol 10:533) and the clinical literature, "
-                  "from memory: have a clinician review it before relying on it.",
+        .source = "After Patterson et al. 2019 (Front Physiol 10:533) and the clinical literature: "
+                  "have a clinician review it before relying on it.",
         .leading =
             "This plan is not medical advice. Restricted-flow training needs medical screening and "
             "trained, licensed supervision. Restriction pressure must be set by a trained person "

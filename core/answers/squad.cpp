@@ -75,8 +75,7 @@ SquadRow rowAt(const Compared& c, Mass load) {
     const bool own = std::ranges::count(c.member->checkLoads, load) > 0;
     if (at.extrapolated && !own)
         row.read = NoAnswer{NoAnswer::Why::BeyondLoads,
-                            say("%1 kg lies beyond the loads that both sessions cover",
-                                figure(loadText(kilograms(load))))};
+                            say("%1 lies beyond the loads that both sessions cover", load)};
     else
         row.read = at.read;
     return row;

@@ -14,21 +14,21 @@ namespace slopebook::answers {
 namespace {
 
 constexpr const char* file = "testkinds.csv";
-constexpr std::array<std::string_view, 14> columns{"name",
-                                                   "unit",
-                                                   "better",
-                                                   "sides",
-                                                   "rule",
-                                                   "attempts",
-                                                   "formula",
-                                                   "decimals",
-                                                   "typical_error",
-                                                   "typical_error_in",
-                                                   "typical_error_source",
-                                                   "smallest",
-                                                   "smallest_source",
-                                                   "note"};
-enum Column {
+constexpr std::array<std::string_view, 14> testColumns{"name",
+                                                       "unit",
+                                                       "better",
+                                                       "sides",
+                                                       "rule",
+                                                       "attempts",
+                                                       "formula",
+                                                       "decimals",
+                                                       "typical_error",
+                                                       "typical_error_in",
+                                                       "typical_error_source",
+                                                       "smallest",
+                                                       "smallest_source",
+                                                       "note"};
+enum TestColumn {
     Name,
     Unit,
     Better,
@@ -45,20 +45,20 @@ enum Column {
     NoteText
 };
 
-class Cells {
+class TestCells {
 public:
-    Cells(const std::vector<std::string>& row, long line) : m_row(row), m_line(line) {
-        if (row.size() != columns.size())
+    TestCells(const std::vector<std::string>& row, long line) : m_row(row), m_line(line) {
+        if (row.size() != testColumns.size())
             throw BadInput({file, line, {}}, asIs(std::to_string(row.size()) + " columns"),
-                           inWords(columns.size()));
+                           inWords(testColumns.size()));
     }
-    const std::string& text(Column column) const { return m_row[column]; }
-    bool oneOf(Column column, std::string_view yes, std::string_view no) const {
+    const std::string& text(TestColumn column) const { return m_row[column]; }
+    bool oneOf(TestColumn column, std::string_view yes, std::string_view no) const {
         if (text(column) != yes && text(column) != no)
             fail(column, std::string(yes) + " or " + std::string(no));
         return text(column) == yes;
     }
-    int whole(Column column) const {
+    int whole(TestColumn column) const {
         int value = 0;
         const std::string& shown = text(column);
         const auto end = std::from_chars(shown.data(), shown.data() + shown.size(), value);
@@ -66,7 +66,7 @@ public:
             fail(column, "a whole number");
         return value;
     }
-    std::optional<double> figure(Column column, Column source) const {
+    std::optional<double> figure(TestColumn column, TestColumn source) const {
         const std::string& shown = text(column);
         if (shown.empty())
             return std::nullopt;
@@ -79,14 +79,14 @@ public:
         return value;
     }
     template <class T>
-    T named(Column column, std::optional<T> value, const char* expected) const {
+    T named(TestColumn column, std::optional<T> value, const char* expected) const {
         if (!value)
             fail(column, expected);
         return *value;
     }
-    [[noreturn]] void fail(Column column, const std::string& expected) const {
-        throw BadInput({file, m_line, inWords(columns[column])}, asIs("\"" + text(column) + "\""),
-                       asIs(expected));
+    [[noreturn]] void fail(TestColumn column, const std::string& expected) const {
+        throw BadInput({file, m_line, inWords(testColumns[column])},
+                       asIs("\"" + text(column) + "\""), asIs(expected));
     }
 
 private:
@@ -94,7 +94,7 @@ private:
     long m_line;
 };
 
-TestKind kindOf(const Cells& cells) {
+TestKind kindOf(const TestCells& cells) {
     TestKind kind{.name = cells.text(Name),
                   .unit = cells.text(Unit),
                   .higherIsBetter = cells.oneOf(Better, "higher", "lower"),
@@ -120,11 +120,11 @@ TestKind kindOf(const Cells& cells) {
 
 std::vector<TestKind> parseTestKinds(std::string_view csv) {
     const auto rows = csvRows(csv, file);
-    if (rows.empty() || !std::ranges::equal(rows.front(), columns))
+    if (rows.empty() || !std::ranges::equal(rows.front(), testColumns))
         throw BadInput({file, 1, {}}, asIs("another header row"), asIs("name, unit, ..., note"));
     std::vector<TestKind> kinds;
     for (std::size_t i = 1; i < rows.size(); ++i)
-        kinds.push_back(kindOf(Cells(rows[i], static_cast<long>(i) + 1)));
+        kinds.push_back(kindOf(TestCells(rows[i], static_cast<long>(i) + 1)));
     return kinds;
 }
 

@@ -72,9 +72,9 @@ stats::Moving dayOf(const DayNoise& noise, const stats::Line& earlier, const sta
     return moving(noise, slope, earlierMax ? pivotShare * *earlierMax : middle);
 }
 
-std::optional<stats::Interval> toPlanWith(const stats::Line& line, const Mvt& mvt,
-                                          const stats::Moving& day, const BendErrors& bend,
-                                          double level) {
+std::optional<stats::Interval> intervalToPlanWith(const stats::Line& line, const Mvt& mvt,
+                                                  const stats::Moving& day, const BendErrors& bend,
+                                                  double level) {
     if (!line.hasInference() || line.slope == 0)
         return std::nullopt;
     const double sd = mvt.sd.value_or(0);

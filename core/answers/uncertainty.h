@@ -41,9 +41,9 @@ using CriticalOf = std::function<stats::Critical(double level)>;
 /// h(x)
 /// + t0^2 V_day(x) + tu^2 u^2, widened by the bend. Nothing where it cannot be bounded, or the line
 /// has no inference.
-std::optional<stats::Interval> toPlanWith(const stats::Line& line, const Mvt& mvt,
-                                          const stats::Moving& day, const BendErrors& bend,
-                                          double level);
+std::optional<stats::Interval> intervalToPlanWith(const stats::Line& line, const Mvt& mvt,
+                                                  const stats::Moving& day, const BendErrors& bend,
+                                                  double level);
 
 /// What is not known of a change between two sessions.
 struct ChangeUncertainty {

@@ -2,29 +2,13 @@
 #include "core/exchange/batterycsv.h"
 
 #include "core/exchange/batterycolumns.h"
+#include "core/model/names.h"
 
 #include <algorithm>
 
 namespace slopebook::exchange {
 
 namespace {
-
-template <std::size_t N, class Take>
-std::vector<std::string> readRows(const std::filesystem::path& file,
-                                  const std::array<std::string_view, N>& known,
-                                  std::size_t required, const Take& take) {
-    std::optional<Table> table;
-    readCsv(file, ',', [&](const CsvRow& row) {
-        if (!table) {
-            table.emplace(file, row, known, required, ColumnMap{});
-            return;
-        }
-        const Cells cells(*table, row);
-        if (!cells.blankRow())
-            take(cells, Where{.file = file.string(), .line = row.line, .column = {}});
-    });
-    return table ? table->notUsed() : std::vector<std::string>{};
-}
 
 bool hasAll(const std::vector<std::string>& header, std::initializer_list<std::string_view> names) {
     return std::ranges::all_of(names,
@@ -117,7 +101,7 @@ bool isAttemptsHeader(const std::vector<std::string>& header) {
 }
 
 std::vector<std::string> BatteryTables::readTests(const std::filesystem::path& file) {
-    return readRows(file, testColumns, testRequired, [&](const Cells& cells, const Where& where) {
+    return readTable(file, testColumns, testRequired, [&](const Cells& cells, const Where& where) {
         TestKind kind = readTest(cells);
         try {
             validate(kind);
@@ -130,7 +114,7 @@ std::vector<std::string> BatteryTables::readTests(const std::filesystem::path& f
 
 std::vector<std::string> BatteryTables::readAttempts(const std::filesystem::path& file) {
     constexpr Phrase dateExpected = "a date written year-month-day, such as 2026-03-14";
-    return readRows(
+    return readTable(
         file, attemptColumns, attemptRequired, [&](const Cells& cells, const Where& where) {
             const std::string athlete = cells.name(AttemptAthlete);
             const Date date = need(cells, AttemptDate, cells.date(AttemptDate), dateExpected);
@@ -159,7 +143,8 @@ std::vector<std::string> BatteryTables::readAttempts(const std::filesystem::path
             if (!cells.said(AttemptTest) && !cells.said(AttemptValue) && !cells.said(AttemptLift))
                 return; // a context alone
             const std::string name = cells.name(AttemptTest);
-            auto test = std::ranges::find(session.tests, name, &StagedBattery::Test::name);
+            auto test = std::ranges::find(session.tests, nameKey(name),
+                                          [](const auto& each) { return nameKey(each.name); });
             if (test == session.tests.end())
                 test = session.tests.insert(test, {.name = name, .attempts = {}, .where = where});
             test->attempts.push_back(readAttempt(cells));

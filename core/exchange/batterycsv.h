@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/exchange/table.h"
+#include "core/exchange/whois.h"
 #include "core/log/log.h"
 
 #include <functional>
@@ -65,6 +66,7 @@ using KnownTest = std::function<std::optional<TestKind>(const std::string&)>;
 
 /// Inside a transaction of the caller's. Athletes and sessions that are not there are made.
 /// BadInput for a test that nobody explains, and for what contradicts the log.
-BatteryReport mergeBattery(log::Log& log, const BatteryTables& tables, const KnownTest& known);
+BatteryReport mergeBattery(log::Log& log, const BatteryTables& tables, const KnownTest& known,
+                           const WhoIsWho& who = {});
 
 } // namespace slopebook::exchange

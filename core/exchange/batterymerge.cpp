@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Brings the battery of CSV files into a log.
 #include "core/exchange/batterycsv.h"
+#include "core/exchange/byname.h"
+#include "core/exchange/faults.h"
 
 #include <algorithm>
 #include <map>
@@ -11,13 +13,13 @@ namespace {
 
 class Merging {
 public:
-    Merging(log::Log& log, const KnownTest& known)
-        : m_log(log), m_known(known), m_kinds(log.testKinds()), m_athletes(log.athletes()),
-          m_lifts(log.lifts()) {}
+    Merging(log::Log& log, const KnownTest& known, const WhoIsWho& who)
+        : m_log(log), m_known(known), m_who(who), m_kinds(log.testKinds()),
+          m_athletes(log.athletes()), m_lifts(log.lifts()) {}
 
     void test(const BatteryTables::TestRow& row) {
-        const auto held = find(m_kinds, row.kind.name);
-        if (held == m_kinds.end()) {
+        const auto* held = m_kinds.find(row.kind.name);
+        if (!held) {
             make(row.kind);
             return;
         }
@@ -52,29 +54,14 @@ public:
     BatteryReport report() const { return m_report; }
 
 private:
-    template <class Id, class Value>
-    static typename std::vector<Stored<Id, Value>>::iterator
-    find(std::vector<Stored<Id, Value>>& list, const std::string& name) {
-        const auto lower = [](char c) {
-            return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
-        };
-        auto exact =
-            std::ranges::find_if(list, [&](const auto& s) { return s.value.name == name; });
-        if (exact != list.end())
-            return exact;
-        return std::ranges::find_if(list, [&](const auto& s) {
-            return std::ranges::equal(s.value.name, name, {}, lower, lower);
-        });
-    }
-
-    const Stored<TestKindId, TestKind>& make(const TestKind& kind) {
-        m_kinds.push_back({m_log.add(kind), kind});
+    const Stored<TestKindId, TestKind>& make(TestKind kind) {
+        kind.name = newName(kind.name);
         m_report.testsMade.push_back(kind.name);
-        return m_kinds.back();
+        return m_kinds.add(m_log.add(kind), kind);
     }
 
     const Stored<TestKindId, TestKind>& kindFor(const std::string& name, const Where& where) {
-        if (const auto held = find(m_kinds, name); held != m_kinds.end())
+        if (const auto* held = m_kinds.find(name))
             return *held;
         if (const auto known = m_known ? m_known(name) : std::nullopt)
             return make(*known);
@@ -83,13 +70,13 @@ private:
                            "explains it"));
     }
 
-    AthleteId athleteFor(const std::string& name) {
-        if (const auto held = find(m_athletes, name); held != m_athletes.end())
+    AthleteId athleteFor(const std::string& spelled) {
+        const std::string& name = m_who.named(spelled);
+        if (const auto* held = m_athletes.find(name))
             return held->id;
-        const Athlete athlete{.name = name};
-        m_athletes.push_back({m_log.add(athlete), athlete});
-        m_report.athletesMade.push_back(name);
-        return m_athletes.back().id;
+        const Athlete athlete{.name = newName(name)};
+        m_report.athletesMade.push_back(athlete.name);
+        return m_athletes.add(m_log.add(athlete), athlete).id;
     }
 
     SessionId sessionFor(AthleteId athlete, const StagedBattery& staged) {
@@ -150,8 +137,8 @@ private:
         if (!missing.test.empty()) {
             gap.kind = kindFor(missing.test, missing.where).id;
         } else {
-            const auto lift = find(m_lifts, missing.lift);
-            if (lift == m_lifts.end())
+            const auto* lift = m_lifts.find(missing.lift);
+            if (!lift)
                 throw BadInput(missing.where, say("the lift \"%1\"", missing.lift),
                                say("a lift of the log"));
             gap.lift = lift->id;
@@ -164,9 +151,10 @@ private:
 
     log::Log& m_log;
     const KnownTest& m_known;
-    std::vector<Stored<TestKindId, TestKind>> m_kinds;
-    std::vector<Stored<AthleteId, Athlete>> m_athletes;
-    std::vector<Stored<LiftId, Lift>> m_lifts;
+    const WhoIsWho& m_who;
+    ByName<TestKindId, TestKind> m_kinds;
+    ByName<AthleteId, Athlete> m_athletes;
+    ByName<LiftId, Lift> m_lifts;
     std::map<AthleteId, std::map<std::pair<Date, int>, SessionId>> m_sessions;
     BatteryReport m_report;
 };
@@ -178,12 +166,15 @@ bool BatteryReport::addedNothing() const {
            testsMade.empty() && athletesMade.empty();
 }
 
-BatteryReport mergeBattery(log::Log& log, const BatteryTables& tables, const KnownTest& known) {
-    Merging merging(log, known);
+BatteryReport mergeBattery(log::Log& log, const BatteryTables& tables, const KnownTest& known,
+                           const WhoIsWho& who) {
+    Merging merging(log, known, who);
+    FaultList faults;
     for (const auto& row : tables.tests)
-        merging.test(row);
+        faults.collect([&] { merging.test(row); });
     for (const auto& session : tables.sessions)
-        merging.session(session);
+        faults.collect([&] { merging.session(session); });
+    faults.throwIfAny();
     return merging.report();
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/equipmentcsv.h"
 
+#include "core/exchange/byname.h"
 #include "core/exchange/cells.h"
+#include "core/exchange/faults.h"
 #include "core/model/errors.h"
 #include "core/model/names.h"
 
@@ -60,6 +62,15 @@ void takeNote(const Cells& cells, Equipment& set) {
     set.note = note;
 }
 
+void requireValid(const EquipmentTable::Entry& entry) {
+    try {
+        validate(entry.equipment);
+    } catch (const BadInput& bad) {
+        throw BadInput(entry.where, say("%1 in \"%2\"", bad.found(), entry.equipment.name),
+                       bad.expected());
+    }
+}
+
 } // namespace
 
 bool isEquipmentHeader(const std::vector<std::string>& header) {
@@ -70,57 +81,56 @@ bool isEquipmentHeader(const std::vector<std::string>& header) {
 }
 
 std::vector<std::string> EquipmentTable::read(const std::filesystem::path& file) {
-    std::optional<Table> table;
     const std::size_t before = sets.size(); // a second file tells sets of its own
-    readCsv(file, ',', [&](const CsvRow& row) {
-        if (!table) {
-            table.emplace(file, row, equipmentColumns, equipmentRequired, ColumnMap{});
-            return;
-        }
-        const Cells cells(*table, row);
-        if (cells.blankRow())
-            return;
-        const std::string name = cells.name(EquipmentName);
-        auto at = std::find_if(sets.begin() + static_cast<std::ptrdiff_t>(before), sets.end(),
-                               [&](const Entry& each) { return each.equipment.name == name; });
-        if (at == sets.end())
-            at = sets.insert(at, {.equipment = {.name = name},
-                                  .where = {.file = file.string(),
-                                            .line = row.line,
-                                            .column = inWords(equipmentColumns[0])}});
-        takePiece(cells, at->equipment);
-        takeNote(cells, at->equipment);
+    FaultList faults;
+    std::vector<std::string> notUsed;
+    faults.collect([&] {
+        notUsed = readTable(file, equipmentColumns, equipmentRequired,
+                            [&](const Cells& cells, const Where& where) {
+                                Entry& entry = entryOf(cells.name(EquipmentName), before, where);
+                                takePiece(cells, entry.equipment);
+                                takeNote(cells, entry.equipment);
+                            });
     });
-    for (auto at = sets.begin() + static_cast<std::ptrdiff_t>(before); at != sets.end(); ++at)
-        try {
-            validate(at->equipment);
-        } catch (const BadInput& bad) {
-            throw BadInput(at->where, say("%1 in \"%2\"", bad.found(), at->equipment.name),
-                           bad.expected());
-        }
-    return table ? table->notUsed() : std::vector<std::string>{};
+    if (faults.empty()) // else a piece may be missing
+        for (std::size_t i = before; i < sets.size(); ++i)
+            faults.collect([&] { requireValid(sets[i]); });
+    faults.throwIfAny();
+    return notUsed;
+}
+
+EquipmentTable::Entry& EquipmentTable::entryOf(const std::string& spelled, std::size_t from,
+                                               const Where& where) {
+    const std::string key = nameKey(spelled);
+    for (std::size_t i = from; i < sets.size(); ++i)
+        if (nameKey(sets[i].equipment.name) == key)
+            return sets[i];
+    sets.push_back({.equipment = {.name = newName(spelled)}, .where = where});
+    sets.back().where.column = inWords(equipmentColumns[0]);
+    return sets.back();
 }
 
 std::vector<std::string> mergeEquipment(log::Log& log, const EquipmentTable& table) {
     std::vector<std::string> made;
+    ByName<EquipmentId, Equipment> all(log.equipment());
+    FaultList faults;
     for (const EquipmentTable::Entry& entry : table.sets) {
-        const auto held = log.equipment();
-        const auto same = std::ranges::find_if(held, [&](const auto& stored) {
-            return foldCase(stored.value.name) == foldCase(entry.equipment.name);
-        });
-        if (same == held.end()) {
-            log.add(entry.equipment);
+        const auto* held = all.find(entry.equipment.name);
+        if (!held) {
+            all.add(log.add(entry.equipment), entry.equipment);
             made.push_back(entry.equipment.name);
             continue;
         }
         Equipment read = entry.equipment;
-        read.name = same->value.name;
-        if (read != same->value)
-            throw BadInput(entry.where,
-                           say("the set of equipment \"%1\" told otherwise", entry.equipment.name),
-                           say("its pieces as the log has them (an import adds, it does not "
-                               "overwrite: change it in the program)"));
+        read.name = held->value.name;
+        if (read != held->value)
+            faults.add(
+                BadInput(entry.where,
+                         say("the set of equipment \"%1\" told otherwise", entry.equipment.name),
+                         say("its pieces as the log has them (an import adds, it does not "
+                             "overwrite: change it in the program)")));
     }
+    faults.throwIfAny();
     return made;
 }
 

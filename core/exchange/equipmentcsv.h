@@ -40,6 +40,9 @@ struct EquipmentTable {
     /// Rows of one set may stand anywhere; their order is the order of its pieces. Returns the
     /// columns that were not used. BadInput (file, line, column).
     std::vector<std::string> read(const std::filesystem::path& file);
+
+private:
+    Entry& entryOf(const std::string& spelled, std::size_t from, const Where& where);
 };
 
 /// Adds the sets that the log does not have and returns their names; one that it has just so is

@@ -83,6 +83,13 @@ const std::vector<RoleWords>& roleWords() {
     return list;
 }
 
+constexpr std::array<std::string_view, 9> givenNames{"first name", "firstname",  "first_name",
+                                                     "given name", "given_name", "forename",
+                                                     "vorname",    "rufname",    "prenom"};
+constexpr std::array<std::string_view, 11> familyNames{
+    "last name",  "lastname", "last_name",    "surname", "family name", "family_name",
+    "familyname", "nachname", "familienname", "zuname",  "apellido"};
+
 // Figures that are made from others, or of something else: never a load or a speed that was lifted.
 constexpr std::array<std::string_view, 14> madeFigures{
     "%",  "loss",   "verlust", "1rm",     "e1rm",    "std",   "sd",
@@ -111,6 +118,8 @@ std::optional<Tidy> roleOfHeading(std::string_view text) {
         if (isWord(heading.words, made) || isWord(heading.inBrackets, made) ||
             (made == "%" && heading.all.find('%') != std::string::npos))
             return {};
+    if (namePartOf(text))
+        return TidyAthlete;
     std::vector<std::string> words;
     for (const std::string& word : heading.words)
         if (const auto stem = split(word).first; !stem.empty())
@@ -126,6 +135,19 @@ std::optional<Tidy> roleOfHeading(std::string_view text) {
     if (speedUnitOf(text)) // "Tempo (m/s)"
         return TidyVelocity;
     return massUnitOf(text) ? std::optional(TidyLoad) : std::nullopt;
+}
+
+std::optional<NamePart> namePartOf(std::string_view text) {
+    const Heading heading = takenApart(text);
+    const auto has = [&](std::string_view part) {
+        return heading.all.find(part) != std::string::npos;
+    };
+    if (std::ranges::any_of(givenNames, has) || isWord(heading.words, "pr\u00E9nom") ||
+        isWord(heading.words, "nombre"))
+        return NamePart::Given;
+    if (std::ranges::any_of(familyNames, has) || isWord(heading.words, "nom"))
+        return NamePart::Family;
+    return {};
 }
 
 std::optional<SpeedUnit> speedUnitOf(std::string_view text) {

@@ -13,6 +13,10 @@ namespace slopebook::exchange {
 /// The role that a heading names; nothing where it names none, or a figure made from others
 /// (a loss, a share, an SD).
 std::optional<Tidy> roleOfHeading(std::string_view heading);
+/// Which half of an athlete's name a heading names ("Vorname", "Last name"), if one: two siblings
+/// share a family name.
+enum class NamePart { Given, Family };
+std::optional<NamePart> namePartOf(std::string_view heading);
 std::optional<SpeedUnit> speedUnitOf(std::string_view headingOrUnit);
 std::optional<MassUnit> massUnitOf(std::string_view headingOrUnit);
 std::optional<VelocityKind> kindOfHeading(std::string_view heading);

@@ -45,10 +45,15 @@ Merge::Merge(log::Log& log, const ImportSettings& settings, ImportReport& report
 
 void Merge::rows(const Staging& staging) {
     m_report.rows = staging.rows;
-    for (const std::string& name : staging.athletes.names())
+    for (const std::string& name : staging.athletes.names()) {
+        tell(m_settings.progress, 0, 1);
         m_athleteIds.push_back(athleteFor(name));
-    for (const StagedLift& staged : staging.lifts)
-        m_liftIds.push_back(liftFor(staged, staging));
+    }
+    for (const StagedLift& staged : staging.lifts) {
+        tell(m_settings.progress, 0, 1);
+        m_liftIds.emplace_back();
+        orRefuse([&] { m_liftIds.back() = liftFor(staged, staging); });
+    }
     blocksOf(staging);
     sessions(staging);
     orRefuse([&] { repeats(staging); });
@@ -62,6 +67,7 @@ void Merge::sessions(const Staging& staging) {
         return std::tuple(s.athlete, s.date, s.ordinal);
     });
     for (const std::size_t i : byDay) {
+        tell(m_settings.progress, 0, 1);
         const int before = m_report.sessionsAdded;
         orRefuse([&] { m_sessionIds[i] = sessionFor(staging, staging.sessions[i]); });
         m_sessionWasThere[i] = m_report.sessionsAdded == before;
@@ -118,9 +124,7 @@ void Merge::fillHead(const Staging& staging, const StagedSession& staged,
         const DeviceId device = deviceFor(staged.device->value);
         if (head.device && *head.device != device)
             staging.contradict(staged.device->place, "device", found(staged.device->value),
-                               inLog(found(std::ranges::find(m_devices, *head.device,
-                                                             &Stored<DeviceId, Device>::id)
-                                               ->value.name)));
+                               inLog(found(m_devices.find(*head.device)->value.name)));
         head.device = device;
     }
     if (staged.bodyMass) {
@@ -193,14 +197,14 @@ void Merge::sets(const Staging& staging) {
             tell(m_settings.progress, done, static_cast<std::int64_t>(inOrder.size()));
         const StagedSet& staged = staging.sets[i];
         const auto at = static_cast<std::size_t>(staged.session);
-        if (m_sessionIds[at] == SessionId{})
-            continue; // the session itself was refused
+        const LiftId lift = m_liftIds[static_cast<std::size_t>(staged.lift)];
+        if (m_sessionIds[at] == SessionId{} || lift == LiftId{})
+            continue; // the session or the lift itself was refused
         if (staged.session != ofSession) {
             ofSession = staged.session;
             held = m_sessionWasThere[at] ? m_log.session(m_sessionIds[at]).sets
                                          : std::vector<log::PlacedSet>{};
         }
-        const LiftId lift = m_liftIds[static_cast<std::size_t>(staged.lift)];
         const auto known = std::ranges::find_if(held, [&](const log::PlacedSet& placed) {
             return placed.lift == lift && placed.ordinal == staged.number;
         });
@@ -253,9 +257,8 @@ void Merge::knownSet(const Staging& staging, const StagedSet& staged, const log:
     if (!file.note.empty() && set.note.empty())
         grown.note = file.note;
     else if (!file.note.empty() && set.note != file.note)
-        m_report.flagged.push_back(say("%1: another note than the log's, which stays (%2)",
-                                       staging.lineOf(staged.notes.front().place),
-                                       setName(staging, staged)));
+        flag(say("%1: another note than the log's, which stays (%2)",
+                 staging.lineOf(staged.notes.front().place), setName(staging, staged)));
     ++m_report.setsAlreadyThere;
     if (grown == set)
         return;

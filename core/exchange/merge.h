@@ -3,6 +3,7 @@
 // already, refuses what contradicts it. Runs inside one transaction of the caller's.
 #pragma once
 
+#include "core/exchange/byname.h"
 #include "core/exchange/staging.h"
 #include "core/exchange/tables.h"
 #include "core/exchange/tidyimport.h"
@@ -41,6 +42,19 @@ private:
             refused(bad);
         }
     }
+    /// The same for a row of a table: what has no place of its own has the row's.
+    template <class Work>
+    void orRefuse(const Where& where, const Work& work) {
+        orRefuse([&] {
+            try {
+                work();
+            } catch (const BadInput& bad) {
+                if (bad.where().line > 0)
+                    throw;
+                throw BadInput(where, bad.found(), bad.expected());
+            }
+        });
+    }
     using SessionKey = std::pair<Date, int>;
 
     void athlete(const Row<Athlete>& row);
@@ -49,6 +63,8 @@ private:
     void block(const Row<Block>& row, const std::vector<Stored<BlockId, Block>>& before);
     void fillLift(const Row<LiftRow>& row, Stored<LiftId, Lift>& held);
     void fillMvt(const Row<LiftRow>& row, Lift& lift);
+    void threshold(const std::string& lift, double value);
+    void checkLoad(const Row<CheckLoadRow>& row);
     AthleteId athleteFor(const std::string& name);
     DeviceId deviceFor(const std::string& name);
     LiftId liftFor(const StagedLift& staged, const Staging& staging);
@@ -61,6 +77,12 @@ private:
                   Stored<SessionId, SessionHead>& held);
     void repeats(const Staging& staging);
     void sets(const Staging& staging);
+    void flag(const Words& what) {
+        if (m_report.flagged.size() < flagsKept)
+            m_report.flagged.push_back(what);
+        else
+            ++m_report.flaggedMore;
+    }
     void newSet(const Staging& staging, const StagedSet& staged);
     void knownSet(const Staging& staging, const StagedSet& staged, const log::PlacedSet& held);
     std::map<SessionKey, Stored<SessionId, SessionHead>>& sessionsOf(AthleteId athlete);
@@ -69,9 +91,9 @@ private:
     log::Log& m_log;
     const ImportSettings& m_settings;
     ImportReport& m_report;
-    std::vector<Stored<AthleteId, Athlete>> m_athletes;
-    std::vector<Stored<LiftId, Lift>> m_lifts;
-    std::vector<Stored<DeviceId, Device>> m_devices;
+    ByName<AthleteId, Athlete> m_athletes;
+    ByName<LiftId, Lift> m_lifts;
+    ByName<DeviceId, Device> m_devices;
     std::vector<Stored<BlockId, Block>> m_blocks;
     std::map<AthleteId, std::map<SessionKey, Stored<SessionId, SessionHead>>> m_sessions;
     std::vector<AthleteId> m_athleteIds; // by the index of Staging

@@ -10,24 +10,6 @@ namespace slopebook::exchange {
 
 namespace {
 
-// The index of a name in a list of the log's: the equal one, else the one that differs in case.
-template <class Id, class Value>
-std::optional<std::size_t> named(const std::vector<Stored<Id, Value>>& list,
-                                 const std::string& name) {
-    std::vector<std::string> names;
-    names.reserve(list.size());
-    for (const auto& stored : list)
-        names.push_back(stored.value.name);
-    return findName(names, name);
-}
-
-template <class Id, class Value>
-Stored<Id, Value>* exact(std::vector<Stored<Id, Value>>& list, const std::string& name) {
-    const auto it = std::ranges::find(
-        list, name, [](const auto& stored) -> const std::string& { return stored.value.name; });
-    return it == list.end() ? nullptr : &*it;
-}
-
 [[noreturn]] void contradicts(const Where& where, const char* column, const Words& found,
                               const Words& inLog, const Words& of) {
     throw BadInput(
@@ -49,55 +31,60 @@ Words speedText(double value) {
 
 void Merge::tables(const Tables& tables) {
     for (const auto& row : tables.athletes)
-        athlete(row);
+        orRefuse(row.where, [&] { athlete(row); });
     for (const auto& row : tables.devices)
-        device(row);
+        orRefuse(row.where, [&] { device(row); });
     for (const auto& row : tables.lifts)
-        lift(row);
+        orRefuse(row.where, [&] { lift(row); });
     const auto before = m_blocks;
     for (const auto& row : tables.blocks)
-        block(row, before);
+        orRefuse(row.where, [&] { block(row, before); });
 }
 
 void Merge::athlete(const Row<Athlete>& row) {
-    Stored<AthleteId, Athlete>* held = exact(m_athletes, row.value.name);
+    const Athlete& file = row.value;
+    auto* held = m_athletes.find(m_settings.who.named(file.name));
     if (!held) {
-        m_athletes.push_back({m_log.add(row.value), row.value});
-        m_report.athletesMade.push_back(row.value.name);
-    } else if (held->value.note.empty() && !row.value.note.empty()) {
-        held->value.note = row.value.note;
+        const Athlete made{.name = newName(file.name), .note = file.note};
+        m_athletes.add(m_log.add(made), made);
+        m_report.athletesMade.push_back(made.name);
+    } else if (held->value.note.empty() && !file.note.empty()) {
+        held->value.note = file.note;
         m_log.change(held->id, held->value);
-        m_report.filledIn.push_back("athlete " + row.value.name + ": note");
-    } else if (!row.value.note.empty() && held->value.note != row.value.note) {
-        contradicts(row.where, "athlete_note", found(row.value.note), found(held->value.note),
-                    asIs(row.value.name));
+        m_report.filledIn.push_back("athlete " + held->value.name + ": note");
+    } else if (!file.note.empty() && held->value.note != file.note) {
+        contradicts(row.where, "athlete_note", found(file.note), found(held->value.note),
+                    asIs(held->value.name));
     }
 }
 
 void Merge::device(const Row<Device>& row) {
-    Stored<DeviceId, Device>* held = exact(m_devices, row.value.name);
+    const Device& file = row.value;
+    auto* held = m_devices.find(file.name);
     if (!held) {
-        m_devices.push_back({m_log.add(row.value), row.value});
-        m_report.devicesMade.push_back(row.value.name);
-    } else if (held->value.note.empty() && !row.value.note.empty()) {
-        held->value.note = row.value.note;
+        const Device made{.name = newName(file.name), .note = file.note};
+        m_devices.add(m_log.add(made), made);
+        m_report.devicesMade.push_back(made.name);
+    } else if (held->value.note.empty() && !file.note.empty()) {
+        held->value.note = file.note;
         m_log.change(held->id, held->value);
-        m_report.filledIn.push_back("device " + row.value.name + ": note");
-    } else if (!row.value.note.empty() && held->value.note != row.value.note) {
-        contradicts(row.where, "device_note", found(row.value.note), found(held->value.note),
-                    asIs(row.value.name));
+        m_report.filledIn.push_back("device " + held->value.name + ": note");
+    } else if (!file.note.empty() && held->value.note != file.note) {
+        contradicts(row.where, "device_note", found(file.note), found(held->value.note),
+                    asIs(held->value.name));
     }
 }
 
 void Merge::lift(const Row<LiftRow>& row) {
-    if (Stored<LiftId, Lift>* held = exact(m_lifts, row.value.lift.name)) {
+    if (auto* held = m_lifts.find(row.value.lift.name)) {
         fillLift(row, *held);
         return;
     }
     Lift made = row.value.lift;
+    made.name = newName(made.name);
     if (row.value.publishedMvt && m_settings.publishedMvt)
         made.mvt = m_settings.publishedMvt(made.name, made.kind);
-    m_lifts.push_back({m_log.add(made), made});
+    m_lifts.add(m_log.add(made), made);
     m_report.liftsMade.push_back(made.name);
 }
 
@@ -150,15 +137,18 @@ void Merge::fillMvt(const Row<LiftRow>& row, Lift& lift) {
 }
 
 void Merge::block(const Row<Block>& row, const std::vector<Stored<BlockId, Block>>& before) {
-    const Block& file = row.value;
+    Block file = row.value;
+    file.name = newName(file.name);
+    const std::string key = nameKey(file.name);
+    const auto isNamed = [&](const Block& held) { return nameKey(held.name) == key; };
     // The block of that name and first day, else one of that name that it overlaps.
     auto same = std::ranges::find_if(before, [&](const auto& stored) {
-        return stored.value.name == file.name && stored.value.first == file.first;
+        return isNamed(stored.value) && stored.value.first == file.first;
     });
     if (same == before.end())
         same = std::ranges::find_if(before, [&](const auto& stored) {
             const Block& held = stored.value;
-            return held.name == file.name && held.first <= file.last && file.first <= held.last;
+            return isNamed(held) && held.first <= file.last && file.first <= held.last;
         });
     if (same == before.end()) {
         m_blocks.push_back({m_log.add(file), file});
@@ -186,27 +176,25 @@ void Merge::block(const Row<Block>& row, const std::vector<Stored<BlockId, Block
                                 " to " + isoDate(block.last));
 }
 
-// Letter case has been settled by the staging, which knows the log's names.
+// Spelling has been settled by the staging, which knows the log's names.
 AthleteId Merge::athleteFor(const std::string& name) {
-    if (const auto* held = exact(m_athletes, name))
+    if (const auto* held = m_athletes.find(name))
         return held->id;
-    const Athlete made{.name = name, .note = {}};
-    m_athletes.push_back({m_log.add(made), made});
-    m_report.athletesMade.push_back(name);
-    return m_athletes.back().id;
+    const Athlete made{.name = newName(name), .note = {}};
+    m_report.athletesMade.push_back(made.name);
+    return m_athletes.add(m_log.add(made), made).id;
 }
 
 DeviceId Merge::deviceFor(const std::string& name) {
-    if (const auto at = named(m_devices, name))
-        return m_devices[*at].id;
-    const Device made{.name = name, .note = {}};
-    m_devices.push_back({m_log.add(made), made});
-    m_report.devicesMade.push_back(name);
-    return m_devices.back().id;
+    if (const auto* held = m_devices.find(name))
+        return held->id;
+    const Device made{.name = newName(name), .note = {}};
+    m_report.devicesMade.push_back(made.name);
+    return m_devices.add(m_log.add(made), made).id;
 }
 
 LiftId Merge::liftFor(const StagedLift& staged, const Staging& staging) {
-    if (const auto* known = exact(m_lifts, staged.name)) {
+    if (const auto* known = m_lifts.find(staged.name)) {
         const Lift& held = known->value;
         if (staged.kind && staged.kind->value != held.kind)
             staging.contradict(staged.kind->place, "velocity_kind",
@@ -217,13 +205,12 @@ LiftId Merge::liftFor(const StagedLift& staged, const Staging& staging) {
         return known->id;
     }
     Lift made;
-    made.name = staged.name;
+    made.name = newName(staged.name);
     made.kind = staged.kind ? staged.kind->value : VelocityKind::Mean;
     if (m_settings.publishedMvt)
         made.mvt = m_settings.publishedMvt(made.name, made.kind);
-    m_lifts.push_back({m_log.add(made), made});
     m_report.liftsMade.push_back(made.name);
-    return m_lifts.back().id;
+    return m_lifts.add(m_log.add(made), made).id;
 }
 
 void Merge::blocksOf(const Staging& staging) {
@@ -237,13 +224,14 @@ void Merge::extendBlock(const StagedBlock& staged) {
         return std::max(
             {0L, daysBetween(staged.date, block.first), daysBetween(block.last, staged.date)});
     };
+    const std::string key = nameKey(staged.name);
     Stored<BlockId, Block>* nearest = nullptr;
     for (auto& stored : m_blocks)
-        if (foldCase(stored.value.name) == foldCase(staged.name) &&
+        if (nameKey(stored.value.name) == key &&
             (!nearest || away(stored.value) < away(nearest->value)))
             nearest = &stored;
     if (!nearest) {
-        const Block made{.name = staged.name,
+        const Block made{.name = newName(staged.name),
                          .first = staged.date,
                          .last = staged.date,
                          .ceiling = {},
@@ -268,44 +256,48 @@ void Merge::extendBlock(const StagedBlock& staged) {
 }
 
 void Merge::thresholds() {
-    for (const auto& [name, value] : m_settings.mvt) {
-        const auto at = named(m_lifts, name);
-        if (!at)
-            throw BadInput(say("a threshold for \"%1\"", name),
-                           say("a lift of the files or of the log"));
-        if (!(value > 0 && value < storableVelocityLimit))
-            throw BadInput(say("a threshold of %1 m/s for %2", figure(writeNumber(value)), name),
-                           say("a speed in m/s above 0 and under 10, such as 0.17"));
-        Stored<LiftId, Lift>& held = m_lifts[*at];
-        const Mvt mvt{.value = value, .sd = {}, .origin = Mvt::Origin::Coach, .source = "coach"};
-        if (held.value.mvt && held.value.mvt->origin == Mvt::Origin::Coach &&
-            held.value.mvt->value == value)
-            continue;
-        held.value.mvt = mvt;
-        m_log.change(held.id, held.value);
-        m_report.filledIn.push_back("lift " + held.value.name + ": MVT " +
-                                    english(speedText(value)));
-    }
+    for (const auto& [name, value] : m_settings.mvt)
+        orRefuse([&] { threshold(name, value); });
+}
+
+void Merge::threshold(const std::string& name, double value) {
+    auto* const lift = m_lifts.find(name);
+    if (!lift)
+        throw BadInput(say("a threshold for \"%1\"", name),
+                       say("a lift of the files or of the log"));
+    if (!(value > 0 && value < storableVelocityLimit))
+        throw BadInput(say("a threshold of %1 m/s for %2", figure(writeNumber(value)), name),
+                       say("a speed in m/s above 0 and under 10, such as 0.17"));
+    const Mvt mvt{.value = value, .sd = {}, .origin = Mvt::Origin::Coach, .source = "coach"};
+    if (lift->value.mvt && lift->value.mvt->origin == Mvt::Origin::Coach &&
+        lift->value.mvt->value == value)
+        return;
+    lift->value.mvt = mvt;
+    m_log.change(lift->id, lift->value);
+    m_report.filledIn.push_back("lift " + lift->value.name + ": MVT " + english(speedText(value)));
 }
 
 void Merge::checkLoads(const Tables& tables) {
-    for (const auto& row : tables.checkLoads) {
-        const auto athlete = named(m_athletes, row.value.athlete);
-        const auto lift = named(m_lifts, row.value.lift);
-        if (!athlete || !lift)
-            throw BadInput({.file = row.where.file,
-                            .line = row.where.line,
-                            .column = asIs(athlete ? "lift" : "athlete")},
-                           found(athlete ? row.value.lift : row.value.athlete),
-                           say("a name that the log or the files have"));
-        std::vector<Mass> loads = m_log.checkLoads(m_athletes[*athlete].id, m_lifts[*lift].id);
-        if (std::ranges::find(loads, row.value.load) != loads.end())
-            continue;
-        loads.push_back(row.value.load);
-        std::ranges::sort(loads);
-        m_log.setCheckLoads(m_athletes[*athlete].id, m_lifts[*lift].id, loads);
-        ++m_report.checkLoadsAdded;
-    }
+    for (const auto& row : tables.checkLoads)
+        orRefuse([&] { checkLoad(row); });
+}
+
+void Merge::checkLoad(const Row<CheckLoadRow>& row) {
+    const auto* athlete = m_athletes.find(m_settings.who.named(row.value.athlete));
+    const auto* lift = m_lifts.find(row.value.lift);
+    if (!athlete || !lift)
+        throw BadInput({.file = row.where.file,
+                        .line = row.where.line,
+                        .column = asIs(athlete ? "lift" : "athlete")},
+                       found(athlete ? row.value.lift : row.value.athlete),
+                       say("a name that the log or the files have"));
+    std::vector<Mass> loads = m_log.checkLoads(athlete->id, lift->id);
+    if (std::ranges::find(loads, row.value.load) != loads.end())
+        return;
+    loads.push_back(row.value.load);
+    std::ranges::sort(loads);
+    m_log.setCheckLoads(athlete->id, lift->id, loads);
+    ++m_report.checkLoadsAdded;
 }
 
 } // namespace slopebook::exchange

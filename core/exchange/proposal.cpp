@@ -11,8 +11,8 @@ namespace slopebook::exchange {
 
 namespace {
 
-constexpr std::array<DateOrder, 3> orders{DateOrder::YearMonthDay, DateOrder::DayMonthYear,
-                                          DateOrder::MonthDayYear};
+constexpr std::array<DateOrder, 3> dayOrders{DateOrder::YearMonthDay, DateOrder::DayMonthYear,
+                                             DateOrder::MonthDayYear};
 
 const NumberFacts& under(const ColumnFacts& column, Decimal mark) {
     return column.numbers[static_cast<std::size_t>(mark)];
@@ -53,7 +53,7 @@ std::optional<Decimal> certainDecimal(const ColumnFacts& column, double limit) {
 std::optional<DateOrder> certainOrder(const ColumnFacts& column) {
     const long most = std::ranges::max(column.dates);
     std::optional<DateOrder> found;
-    for (const DateOrder order : orders)
+    for (const DateOrder order : dayOrders)
         if (most > 0 && column.dates[static_cast<std::size_t>(order)] == most) {
             if (found && !column.dateSample.empty())
                 return {};
@@ -126,6 +126,33 @@ std::vector<ColumnUse> sideBySide(const std::vector<Candidate>& candidates,
             return uses;
     }
     return {};
+}
+
+// A whole name, or its halves joined; a family name alone is nobody's: siblings share it, so that
+// the column is the coach's to choose. "Name" beside a given name is its other half, unless it
+// holds several words.
+void takeAthlete(Shape& shape, const std::vector<Candidate>& candidates, const FileFacts& facts) {
+    const Candidate *whole = nullptr, *given = nullptr, *family = nullptr;
+    for (const Candidate& c : candidates) {
+        if (c.role != TidyAthlete)
+            continue;
+        const auto part = namePartOf(facts.columns[c.at].heading);
+        const Candidate*& held = !part ? whole : *part == NamePart::Given ? given : family;
+        if (!held)
+            held = &c;
+    }
+    const bool halved =
+        whole && given && !family &&
+        std::ranges::none_of(facts.columns[whole->at].samples,
+                             [](const auto& cell) { return cell.find(' ') != std::string::npos; });
+    auto& uses = shape.columns[TidyAthlete];
+    if (given && (family || halved))
+        uses = {{.at = given->at, .decimal = {}},
+                {.at = (family ? family : whole)->at, .decimal = {}}};
+    else if (whole)
+        uses = {{.at = whole->at, .decimal = {}}};
+    else if (given)
+        uses = {{.at = given->at, .decimal = {}}};
 }
 
 // Of several columns of speeds, mean velocity before the others.
@@ -203,9 +230,11 @@ Shape propose(const FileFacts& facts) {
         shape.rowIsSet = !shape.columns[TidyVelocity].empty();
         if (!shape.rowIsSet)
             takeOneSpeed(shape, candidates, facts);
+        takeAthlete(shape, candidates, facts);
         for (const Candidate& c : candidates) {
             const bool sideways = shape.rowIsSet && c.role == TidyRep;
-            if (c.role != TidyVelocity && !sideways && shape.columns[c.role].empty())
+            if (c.role != TidyVelocity && c.role != TidyAthlete && !sideways &&
+                shape.columns[c.role].empty())
                 shape.columns[c.role] = {{.at = c.at, .decimal = {}}};
         }
     } else {

@@ -3,8 +3,8 @@
 
 #include "core/model/names.h"
 
+#include <charconv>
 #include <cstdint>
-#include <cstdio>
 
 namespace slopebook::exchange {
 
@@ -35,10 +35,11 @@ std::string headingSignature(const std::vector<std::string>& headings) {
             mix(static_cast<unsigned char>(c));
         mix(0);
     }
-    char text[32];
-    std::snprintf(text, sizeof text, "%zu-%016llx", headings.size(),
-                  static_cast<unsigned long long>(hash));
-    return text;
+    char digits[16];
+    const auto end = std::to_chars(digits, digits + sizeof digits, hash, 16);
+    const std::string hex(digits, end.ptr);
+    return std::to_string(headings.size()) + "-" + std::string(sizeof digits - hex.size(), '0') +
+           hex;
 }
 
 } // namespace slopebook::exchange

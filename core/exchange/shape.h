@@ -43,7 +43,8 @@ struct Shape {
     std::optional<DateOrder> dates{};
     std::optional<SpeedUnit> speed{};
     MassUnit load = MassUnit::Kilogram, bodyMass = MassUnit::Kilogram;
-    /// By Tidy; only velocity may have several.
+    /// By Tidy; only velocity may have several, and the athlete two: the halves of a name, joined
+    /// in this order.
     std::array<std::vector<ColumnUse>, TidyCount> columns{};
     /// What every row has that has no column, as tidy CSV writes it (days ISO, kg, decimal point).
     std::array<std::string, TidyCount> fixed{};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/shapedimport.h"
 
+#include "core/exchange/importnames.h"
 #include "core/exchange/merge.h"
 #include "core/exchange/shaperows.h"
 #include "core/exchange/staging.h"
@@ -91,13 +92,6 @@ std::vector<std::string> notUsed(const Shape& shape, const std::vector<std::stri
     return names;
 }
 
-void tellNames(const log::Log& log, Staging& staging) {
-    for (const auto& stored : log.athletes())
-        staging.athletes.known(stored.value.name);
-    for (const auto& stored : log.lifts())
-        staging.liftNames.known(stored.value.name);
-}
-
 void merge(log::Log& log, const Staging& staging, const ImportSettings& settings,
            ShapedReport& report, Refusals& refusals) {
     try {
@@ -126,12 +120,20 @@ ShapedReport importShaped(log::Log& log, const Source& source, const Shape& shap
     Refusals refusals(report, rows);
     Staging staging;
     tellNames(log, staging);
+    staging.who = settings.who;
     ImportSettings merging = settings;
     merging.progress = partOf(settings.progress, 300, 1000);
     stage(staging, rows, source, shape, report, refusals, partOf(settings.progress, 0, 300));
     report.report.rows = staging.rows;
+    if (report.rowsRead == 0)
+        report.report.withoutRows.push_back(source.file.filename().string());
+    report.report.filesRead = 1;
     report.report.flagged = staging.flagged;
+    report.report.flaggedMore = staging.flaggedMore;
     report.report.columnsNotUsed = notUsed(shape, headings);
+    report.report.nearly = nearlyKnown(log, staging.athletes.names(), {}, settings.who);
+    if (!settings.dryRun && report.refused.empty() && !report.report.nearly.empty())
+        throw Undecided(report.report.nearly);
     if (report.refused.empty())
         merge(log, staging, merging, report, refusals);
     std::ranges::stable_sort(report.refused, {},

@@ -125,9 +125,19 @@ std::string_view ShapeRows::cell(const CsvRow& row, Tidy role) const {
     return at < row.fields.size() ? std::string_view(row.fields[at]) : std::string_view{};
 }
 
+// The halves of a name in their order.
+std::string ShapeRows::athleteCells(const CsvRow& row) const {
+    std::string name;
+    for (const ColumnUse& use : m_shape.columns[TidyAthlete])
+        if (use.at < row.fields.size() && !row.fields[use.at].empty())
+            name += (name.empty() ? "" : " ") + row.fields[use.at];
+    return name;
+}
+
 // What stands in the table for a role, or above it, or for all rows.
 std::string ShapeRows::headCell(const CsvRow& row, Tidy role) {
-    const std::string_view text = cell(row, role);
+    const std::string joined = role == TidyAthlete ? athleteCells(row) : std::string();
+    const std::string_view text = role == TidyAthlete ? joined : cell(row, role);
     if (text.find_first_not_of(" \t") == std::string_view::npos) {
         if (!m_shape.columns[role].empty() && m_shape.blankAsAbove && isAbove(role))
             return m_above[role];
@@ -223,14 +233,17 @@ std::string ShapeRows::kindText(const CsvRow& row, std::string_view text) const 
 }
 
 auto ShapeRows::numbersOf() -> Numbers& {
-    std::string key;
+    std::string spelled;
     for (const Tidy role : {TidyDate, TidyAthlete, TidyLift, TidySession}) {
-        key += foldCase(m_tidy.fields[role]);
-        key += '\n';
+        spelled += m_tidy.fields[role];
+        spelled += '\n';
     }
-    if (!m_last || key != m_key) {
-        m_key = std::move(key);
-        m_last = &m_numbers[m_key];
+    if (!m_last || spelled != m_spelled) { // rows come in runs
+        std::string key;
+        for (const Tidy role : {TidyDate, TidyAthlete, TidyLift, TidySession})
+            key += nameKey(m_tidy.fields[role]) + '\n';
+        m_spelled = std::move(spelled);
+        m_last = &m_numbers[key];
     }
     return *m_last;
 }

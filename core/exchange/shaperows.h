@@ -39,6 +39,7 @@ private:
     };
     std::string_view cell(const CsvRow& row, Tidy role) const;
     std::string headCell(const CsvRow& row, Tidy role);
+    std::string athleteCells(const CsvRow& row) const;
     std::string value(const CsvRow& row, Tidy role, std::string_view cell) const;
     std::string dayText(const CsvRow& row, std::string_view cell) const;
     std::string massText(const CsvRow& row, Tidy role, std::string_view cell) const;
@@ -62,7 +63,7 @@ private:
     CsvRow m_tidy; ///< used again from row to row
     std::array<std::string, TidyCount> m_above;
     std::unordered_map<std::string, Numbers> m_numbers;
-    std::string m_key;
+    std::string m_spelled; ///< what m_last was found by
     Numbers* m_last = nullptr;
 };
 

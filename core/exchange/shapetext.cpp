@@ -146,8 +146,11 @@ void takeColumn(const Facts& facts, std::string_view what, ColumnUse use, Shape&
         else
             facts.refuse(found(part), say("decimal comma, decimal point, kg, lb, m/s or cm/s"));
     }
-    if (role != TidyVelocity && !shape.columns[role].empty())
-        facts.refuse(say("a second column for %1", roleName(role)), say("one"));
+    const std::size_t most = role == TidyAthlete ? 2 : 1; // the halves of a name
+    if (role != TidyVelocity && shape.columns[role].size() >= most)
+        facts.refuse(most == 1 ? say("a second column for %1", roleName(role))
+                               : say("a third column for %1", roleName(role)),
+                     most == 1 ? say("one") : say("two, the halves of a name"));
     shape.columns[role].push_back(use);
 }
 

@@ -12,67 +12,38 @@ namespace slopebook::exchange {
 
 namespace {
 
-constexpr std::size_t flagsShown = 100;
-
-constexpr Phrase speedExpected =
+constexpr Phrase speedWanted =
     "a speed in m/s above 0 and under 10, with a decimal point, such as 0.92";
-constexpr Phrase loadExpected = "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
-constexpr Phrase bodyMassExpected = "a body mass in kg, with a decimal point, such as 81.4";
+constexpr Phrase loadWanted = "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
+constexpr Phrase bodyMassWanted = "a body mass in kg, with a decimal point, such as 81.4";
 
-std::uint64_t sessionKey(int athlete, Date date, int ordinal) {
-    const auto day = std::chrono::sys_days{date}.time_since_epoch().count() + (1 << 23);
-    return (static_cast<std::uint64_t>(athlete) << 44) | (static_cast<std::uint64_t>(day) << 20) |
-           static_cast<std::uint64_t>(ordinal);
-}
-
-std::uint64_t setKey(int session, int lift, int number) {
-    return (static_cast<std::uint64_t>(session) << 36) | (static_cast<std::uint64_t>(lift) << 20) |
-           static_cast<std::uint64_t>(number);
-}
+constexpr Phrase isoDayExpected = "a date written year-month-day, such as 2026-03-14";
+constexpr Phrase setNumberExpected = "the set's number, from 1 on";
+constexpr Phrase repNumberExpected = "the rep's number, from 1 on";
 
 Words inQuotes(std::string_view text) {
     return say("\"%1\"", text);
 }
 
-Words inKilograms(Mass mass) {
+Words asKilograms(Mass mass) {
     return say("%1 kg", figure(writeKilograms(mass)));
 }
 
-Words inNumbers(double speed) {
+Words asNumber(double speed) {
     return say("%1 m/s", figure(writeNumber(speed)));
 }
 
 } // namespace
 
-void NameList::known(const std::string& name) {
-    m_known.emplace(name, name);
-    m_knownFolded.emplace(foldCase(name), name);
-}
-
-int NameList::index(const std::string& name) {
-    if (m_lastAt >= 0 && m_last == name)
-        return m_lastAt;
-    m_last = name;
-    if (const auto it = m_at.find(name); it != m_at.end())
-        return m_lastAt = it->second;
-    const std::string key = foldCase(name);
-    if (!m_known.contains(name)) {
-        if (const auto known = m_knownFolded.find(key); known != m_knownFolded.end()) {
-            const int at = index(known->second);
-            m_last = name;
-            m_at.emplace(name, at);
-            return m_lastAt = at;
-        }
-        if (const auto it = m_foldedAt.find(key); it != m_foldedAt.end()) {
-            m_at.emplace(name, it->second);
-            return m_lastAt = it->second;
-        }
+template <class Work>
+void Staging::orRefuse(const Work& work) {
+    try {
+        work();
+    } catch (const BadInput& bad) {
+        if (!refused)
+            throw;
+        refused(bad);
     }
-    m_lastAt = static_cast<int>(m_names.size());
-    m_names.push_back(name);
-    m_at.emplace(name, m_lastAt);
-    m_foldedAt.emplace(key, m_lastAt);
-    return m_lastAt;
 }
 
 std::vector<std::string> Staging::readTidy(const std::filesystem::path& file,
@@ -86,9 +57,11 @@ std::vector<std::string> Staging::readTidy(const std::filesystem::path& file,
                 table.emplace(file, row, tidyColumns, tidyRequired, columns);
                 return;
             }
-            const Cells cells(*table, row);
-            if (!cells.blankRow())
-                takeRow(cells);
+            orRefuse([&] {
+                const Cells cells(*table, row);
+                if (!cells.blankRow())
+                    takeRow(cells);
+            });
         },
         progress);
     return table ? table->notUsed() : std::vector<std::string>{};
@@ -107,32 +80,87 @@ std::vector<std::string> Staging::readSessions(const std::filesystem::path& file
             table.emplace(file, row, asTidy, 0, ColumnMap{});
             return;
         }
-        const Cells cells(*table, row);
-        if (!cells.blankRow())
-            takeHead(cells, session(cells));
+        orRefuse([&] {
+            const Cells cells(*table, row);
+            if (!cells.blankRow())
+                takeHead(cells, session(cells));
+        });
     });
     return table ? table->notUsed() : std::vector<std::string>{};
 }
 
 void Staging::takeRow(const Cells& cells) {
     ++rows;
-    const int sessionAt = session(cells);
-    takeHead(cells, sessionAt);
-    const Date date = sessions[static_cast<std::size_t>(sessionAt)].date;
-    takeBlock(cells, date);
-    const int liftAt = lift(cells);
-    takeRep(cells, set(cells, sessionAt, liftAt));
+    try {
+        const int sessionAt = session(cells);
+        takeHead(cells, sessionAt);
+        const Date date = sessions[static_cast<std::size_t>(sessionAt)].date;
+        takeBlock(cells, date);
+        const int liftAt = lift(cells);
+        takeRep(cells, set(cells, sessionAt, liftAt));
+    } catch (const BadInput& bad) {
+        if (!refused)
+            throw;
+        refuseCells(cells, bad);
+    }
+}
+
+// Of a row that is refused, each cell that cannot stand by itself; where there is none, what was
+// found first: it contradicts another row.
+void Staging::refuseCells(const Cells& cells, const BadInput& first) {
+    bool any = false;
+    const auto look = [&](const auto& work) {
+        try {
+            work();
+        } catch (const BadInput& bad) {
+            any = true;
+            refused(bad);
+        }
+    };
+    look([&] { need(cells, TidyDate, cells.date(TidyDate), isoDayExpected); });
+    look([&] { athlete(cells); });
+    look([&] { cells.count(TidySession); });
+    if (cells.said(TidyDevice))
+        look([&] { cells.name(TidyDevice); });
+    look([&] { cells.mass(TidyBodyMass, storableLoadLimit, bodyMassWanted); });
+    if (cells.said(TidyBlock))
+        look([&] { cells.name(TidyBlock); });
+    look([&] { cells.name(TidyLift); });
+    if (cells.said(TidyKind) && !velocityKindFromWord(cells.raw(TidyKind)))
+        look([&] { cells.refuse(TidyKind, "mean, propulsive or peak"); });
+    look([&] { need(cells, TidySet, cells.count(TidySet), setNumberExpected); });
+    look([&] {
+        need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadWanted), loadWanted);
+    });
+    look([&] { cells.flag(TidyMaximum); });
+    if (cells.said(TidyRep) || cells.said(TidyVelocity)) {
+        look([&] { need(cells, TidyRep, cells.count(TidyRep), repNumberExpected); });
+        look([&] {
+            need(cells, TidyVelocity,
+                 cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedWanted),
+                 speedWanted);
+        });
+    }
+    if (!any)
+        refused(first);
+}
+
+int Staging::athlete(const Cells& cells) {
+    const std::string spelled = cells.name(TidyAthlete);
+    const auto at = athletes.index(who.saysNothing() ? spelled : who.named(spelled));
+    if (!at)
+        cells.refuse(TidyAthlete, "a name that one athlete of the log has, spelled as there");
+    return *at;
 }
 
 int Staging::session(const Cells& cells) {
-    const Date date = need(cells, TidyDate, cells.date(TidyDate),
-                           "a date written year-month-day, such as 2026-03-14");
-    const int athlete = athletes.index(cells.name(TidyAthlete));
+    const Date date = need(cells, TidyDate, cells.date(TidyDate), isoDayExpected);
+    const int athleteAt = athlete(cells);
     const int ordinal = cells.count(TidySession).value_or(1);
-    const auto [it, isNew] = m_sessionAt.try_emplace(sessionKey(athlete, date, ordinal),
+    const auto [it, isNew] = m_sessionAt.try_emplace(StagedDay{athleteAt, date, ordinal},
                                                      static_cast<int>(sessions.size()));
     if (isNew) {
-        sessions.push_back({.athlete = athlete,
+        sessions.push_back({.athlete = athleteAt,
                             .date = date,
                             .ordinal = ordinal,
                             .place = here(cells),
@@ -156,16 +184,19 @@ void Staging::takeHead(const Cells& cells, int sessionAt) {
     onceText(cells, TidySessionNote, head.note, of);
     if (!cells.said(TidyBodyMass))
         return;
-    const auto mass = cells.mass(TidyBodyMass, storableLoadLimit, bodyMassExpected);
+    const auto mass = cells.mass(TidyBodyMass, storableLoadLimit, bodyMassWanted);
     if (mass->grams == 0)
-        cells.refuse(TidyBodyMass, bodyMassExpected);
+        cells.refuse(TidyBodyMass, bodyMassWanted);
     once(
         cells, TidyBodyMass, head.bodyMass, *mass,
         [](Mass held) { return figure(writeKilograms(held)); }, of);
 }
 
 int Staging::lift(const Cells& cells) {
-    const int at = liftNames.index(cells.name(TidyLift));
+    const auto known = liftNames.index(cells.name(TidyLift));
+    if (!known)
+        cells.refuse(TidyLift, "a name that one lift of the log has, spelled as there");
+    const int at = *known;
     lifts.resize(liftNames.names().size());
     StagedLift& held = lifts[static_cast<std::size_t>(at)];
     held.name = liftNames.names()[static_cast<std::size_t>(at)];
@@ -186,11 +217,11 @@ int Staging::lift(const Cells& cells) {
 
 StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
     constexpr Phrase ofSet = "%1, as %2 says of the set";
-    const int number = need(cells, TidySet, cells.count(TidySet), "the set's number, from 1 on");
+    const int number = need(cells, TidySet, cells.count(TidySet), setNumberExpected);
     const Mass load =
-        need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadExpected), loadExpected);
+        need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadWanted), loadWanted);
     const auto [it, isNew] =
-        m_setAt.try_emplace(setKey(sessionAt, liftAt, number), static_cast<int>(sets.size()));
+        m_setAt.try_emplace(StagedPlace{sessionAt, liftAt, number}, static_cast<int>(sets.size()));
     if (isNew) {
         sets.push_back({.session = sessionAt,
                         .lift = liftAt,
@@ -201,12 +232,12 @@ StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
                         .notes = {},
                         .reps = {}});
         if (load >= plausibleLoadLimit)
-            flag(here(cells), say("a load of %1", inKilograms(load)));
+            flag(here(cells), say("a load of %1", asKilograms(load)));
     }
     StagedSet& held = sets[static_cast<std::size_t>(it->second)];
     if (held.load.value != load)
         cells.refuse(TidyLoad, say("%1, as %2 says of the same set: a set has one load",
-                                   inKilograms(held.load.value), lineOf(held.load.place)));
+                                   asKilograms(held.load.value), lineOf(held.load.place)));
     if (const auto maximum = cells.flag(TidyMaximum))
         once(
             cells, TidyMaximum, held.maximum, *maximum,
@@ -226,12 +257,12 @@ void Staging::takeRep(const Cells& cells, StagedSet& held) {
             cells.refuse(TidyRep, "the number of the rep that is excluded");
         return; // a set that was written down without a rep
     }
-    const int number = need(cells, TidyRep, cells.count(TidyRep), "the rep's number, from 1 on");
-    const double velocity = need(
-        cells, TidyVelocity,
-        cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedExpected), speedExpected);
+    const int number = need(cells, TidyRep, cells.count(TidyRep), repNumberExpected);
+    const double velocity =
+        need(cells, TidyVelocity,
+             cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedWanted), speedWanted);
     if (velocity >= plausibleVelocityLimit)
-        flag(here(cells), say("a speed of %1", inNumbers(velocity)));
+        flag(here(cells), say("a speed of %1", asNumber(velocity)));
     held.reps.push_back({.number = number,
                          .excluded = text(cells.text(TidyExcluded)),
                          .velocity = velocity,
@@ -252,15 +283,7 @@ void Staging::takeBlock(const Cells& cells, Date date) {
 
 void Staging::finish() {
     for (StagedSet& held : sets)
-        try {
-            finishSet(held);
-        } catch (const BadInput& bad) {
-            if (!refused)
-                throw;
-            refused(bad);
-        }
-    if (m_flagsLeftOut > 0)
-        flagged.push_back(say("and %1 more", m_flagsLeftOut));
+        orRefuse([&] { finishSet(held); });
 }
 
 void Staging::finishSet(StagedSet& held) {
@@ -274,8 +297,8 @@ void Staging::finishSet(StagedSet& held) {
         if (a.place.file == b.place.file || !same)
             contradict(
                 b.place, same ? "rep" : "velocity",
-                say("rep %1 of the same set again (%2)", b.number, inNumbers(b.velocity)),
-                say("each rep once; %1 has it with %2", lineOf(a.place), inNumbers(a.velocity)));
+                say("rep %1 of the same set again (%2)", b.number, asNumber(b.velocity)),
+                say("each rep once; %1 has it with %2", lineOf(a.place), asNumber(a.velocity)));
         return true;
     };
     held.reps.erase(std::unique(held.reps.begin(), held.reps.end(), sameRep), held.reps.end());
@@ -306,8 +329,8 @@ int Staging::text(const std::string& value) {
 }
 
 void Staging::flag(const Place& place, const Words& what) {
-    if (flagged.size() >= flagsShown)
-        ++m_flagsLeftOut;
+    if (flagged.size() >= flagsKept)
+        ++flaggedMore;
     else
         flagged.push_back(
             say("%1, line %2: %3", files.back().filename().string(), place.line, what));
@@ -345,7 +368,8 @@ void Staging::onceText(const Cells& cells, std::size_t column, MaybeSaid<std::st
                        Phrase otherwise) {
     if (!cells.said(column))
         return;
-    const std::string value = cells.text(column);
+    const std::string value =
+        column == TidyDevice ? tidyName(cells.name(column)).value() : cells.text(column);
     if (held && held->value != value && column == TidyDevice)
         cells.refuse(column, say("%1, as %2 says of the same session: a session has one device (a "
                                  "column session, 1 or 2, tells two sessions of a day apart)",

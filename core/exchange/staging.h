@@ -3,7 +3,9 @@
 // what contradicts itself is refused with both lines named.
 #pragma once
 
+#include "core/exchange/namelist.h"
 #include "core/exchange/table.h"
+#include "core/exchange/whois.h"
 #include "core/model/lift.h"
 #include "core/model/session.h"
 
@@ -69,22 +71,24 @@ struct StagedBlock {
     Date date{};
 };
 
-/// Names as first written, by index; a name that differs from an earlier one in letter case alone
-/// is that one.
-class NameList {
-public:
-    /// Index of the name; known() ones keep their own spelling.
-    int index(const std::string& name);
-    void known(const std::string& name);
-    const std::vector<std::string>& names() const { return m_names; }
-
-private:
-    std::vector<std::string> m_names;
-    std::unordered_map<std::string, std::string> m_known, m_knownFolded;
-    std::unordered_map<std::string, int> m_at, m_foldedAt;
-    std::string m_last; // rows come in runs
-    int m_lastAt = -1;
+/// What a session is told by, and a set. Each part whole: put together in one number, a file large
+/// enough would have one part run into the next.
+struct StagedDay {
+    int athlete = 0;
+    Date date{};
+    int ordinal = 1;
+    friend bool operator==(const StagedDay&, const StagedDay&) = default;
 };
+struct StagedPlace {
+    int session = 0, lift = 0, number = 1;
+    friend bool operator==(const StagedPlace&, const StagedPlace&) = default;
+};
+struct Spread { ///< over the places of a hash table; what falls together is told apart by ==
+    std::size_t operator()(const StagedDay& day) const noexcept;
+    std::size_t operator()(const StagedPlace& place) const noexcept;
+};
+
+constexpr std::size_t flagsKept = 100;
 
 class Staging {
 public:
@@ -96,7 +100,8 @@ public:
     std::vector<StagedSet> sets;
     std::vector<StagedBlock> blocks; ///< each block and day once
     int rows = 0;
-    std::vector<Words> flagged; ///< worth a look, with their lines
+    std::vector<Words> flagged;  ///< worth a look, with their lines: the first flagsKept
+    std::size_t flaggedMore = 0; ///< the others
 
     /// Reads a tidy file; returns its columns that were not used.
     std::vector<std::string> readTidy(const std::filesystem::path& file, const ColumnMap& columns,
@@ -106,8 +111,11 @@ public:
     /// The same by hand: begin() a file, then take() each of its rows as tidy cells.
     void begin(const std::filesystem::path& file) { files.push_back(file); }
     void take(const Cells& cells) { takeRow(cells); }
-    /// Where set: finish() hands what it refuses to it and goes on, instead of throwing.
+    /// Where set: what is refused of a row or by finish() is handed to it, and the work goes on,
+    /// instead of being thrown.
     std::function<void(const BadInput&)> refused;
+    /// Who an athlete of the files is, where the coach has said it.
+    WhoIsWho who{};
     /// Orders the reps of each set; refuses one that is there twice.
     void finish();
 
@@ -118,6 +126,10 @@ public:
 
 private:
     void takeRow(const Cells& cells);
+    template <class Work>
+    void orRefuse(const Work& work);
+    void refuseCells(const Cells& cells, const BadInput& first);
+    int athlete(const Cells& cells);
     void takeHead(const Cells& cells, int session);
     int lift(const Cells& cells);
     int session(const Cells& cells);
@@ -136,11 +148,11 @@ private:
                   Phrase otherwise);
 
     std::unordered_map<std::string, int> m_textAt;
-    std::unordered_map<std::uint64_t, int> m_setAt, m_sessionAt;
+    std::unordered_map<StagedPlace, int, Spread> m_setAt;
+    std::unordered_map<StagedDay, int, Spread> m_sessionAt;
     std::map<std::string, std::map<Date, bool>> m_blockDays;
     std::string m_lastBlock;
     Date m_lastBlockDay{};
-    std::size_t m_flagsLeftOut = 0;
 };
 
 /// A staged set as the log keeps it.

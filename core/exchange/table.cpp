@@ -2,6 +2,8 @@
 #include "core/exchange/table.h"
 
 #include "core/exchange/cells.h"
+#include "core/exchange/faults.h"
+#include "core/model/few.h"
 #include "core/model/names.h"
 
 #include <algorithm>
@@ -18,13 +20,6 @@ namespace {
 
 constexpr std::size_t textLimit = 100'000; // what the log keeps, and its guard
 
-std::string listed(std::span<const std::string> names) {
-    std::string list;
-    for (const std::string& name : names)
-        list += (list.empty() ? "" : ", ") + name;
-    return list;
-}
-
 } // namespace
 
 Table::Table(std::filesystem::path file, const CsvRow& header,
@@ -32,39 +27,68 @@ Table::Table(std::filesystem::path file, const CsvRow& header,
              const ColumnMap& columns)
     : m_file(std::move(file)), m_width(header.fields.size()) {
     std::vector<bool> used(m_width);
+    FaultList faults;
     for (std::size_t i = 0; i < known.size(); ++i) {
-        if (known[i].empty()) { // a place kept free
-            m_at.emplace_back();
-            m_names.emplace_back();
-            continue;
-        }
+        m_at.emplace_back();
+        m_names.emplace_back();
+        if (known[i].empty())
+            continue; // a place kept free
         const auto mapped = columns.find(std::string(known[i]));
-        const std::string name = mapped == columns.end() ? std::string(known[i]) : mapped->second;
-        const auto at = columnOf(header.fields, name);
-        const Where where{.file = m_file.string(), .line = header.line, .column = asIs(name)};
-        if (!at && (i < required || mapped != columns.end())) {
-            const bool semicolons =
-                header.fields.size() == 1 && header.fields[0].find(';') != std::string::npos;
-            throw BadInput(where,
-                           semicolons ? say("a header row with semicolons")
-                                      : say("the columns %1", listed(header.fields)),
-                           semicolons
-                               ? say("cells separated by commas, numbers with a decimal point")
-                               : say("a column named %1", name));
-        }
-        if (at && std::ranges::count(header.fields, header.fields[*at]) > 1)
-            throw BadInput(where, say("two columns of that name"), say("one"));
-        if (at && used[*at])
-            throw BadInput(where, say("a column that is used for another already"),
-                           say("each column of the file used once"));
-        if (at)
-            used[*at] = true;
-        m_at.push_back(at);
-        m_names.push_back(name);
+        m_names.back() = mapped == columns.end() ? std::string(known[i]) : mapped->second;
+        faults.collect([&] {
+            m_at.back() =
+                place(header, m_names.back(), i < required || mapped != columns.end(), used);
+        });
     }
+    faults.throwIfAny();
     for (std::size_t i = 0; i < m_width; ++i)
         if (!used[i])
             m_notUsed.push_back(header.fields[i]);
+}
+
+std::optional<std::size_t> Table::place(const CsvRow& header, const std::string& name, bool needed,
+                                        std::vector<bool>& used) const {
+    const auto at = columnOf(header.fields, name);
+    const Where where{.file = m_file.string(), .line = header.line, .column = asIs(name)};
+    if (!at && needed) {
+        const bool semicolons =
+            header.fields.size() == 1 && header.fields[0].find(';') != std::string::npos;
+        throw BadInput(where,
+                       semicolons ? say("a header row with semicolons")
+                                  : say("the columns %1", few(header.fields)),
+                       semicolons ? say("cells separated by commas, numbers with a decimal point")
+                                  : say("a column named %1", name));
+    }
+    if (at && std::ranges::count(header.fields, header.fields[*at]) > 1)
+        throw BadInput(where, say("two columns of that name"), say("one"));
+    if (at && used[*at])
+        throw BadInput(where, say("a column that is used for another already"),
+                       say("each column of the file used once"));
+    if (at)
+        used[*at] = true;
+    return at;
+}
+
+std::vector<std::string> readTable(const std::filesystem::path& file,
+                                   std::span<const std::string_view> known, std::size_t required,
+                                   const std::function<void(const Cells&, const Where&)>& take) {
+    std::optional<Table> table;
+    FaultList faults;
+    faults.collect([&] {
+        readCsv(file, ',', [&](const CsvRow& row) {
+            if (!table) {
+                table.emplace(file, row, known, required, ColumnMap{});
+                return;
+            }
+            faults.collect([&] {
+                const Cells cells(*table, row);
+                if (!cells.blankRow())
+                    take(cells, Where{.file = file.string(), .line = row.line, .column = {}});
+            });
+        });
+    });
+    faults.throwIfAny();
+    return table ? table->notUsed() : std::vector<std::string>{};
 }
 
 Cells::Cells(const Table& table, const CsvRow& row) : m_table(table), m_row(row) {
@@ -93,7 +117,7 @@ std::string Cells::text(std::size_t column) const {
 
 std::string Cells::name(std::size_t column) const {
     std::string value = text(column);
-    if (value.find_first_not_of(" \t\r\n\f\v") == std::string::npos)
+    if (!tidyName(value))
         refuse(column, "a name");
     return value;
 }

@@ -5,9 +5,11 @@
 
 #include "core/exchange/csvreader.h"
 #include "core/model/date.h"
+#include "core/model/errors.h"
 #include "core/model/mass.h"
 
 #include <filesystem>
+#include <functional>
 #include <map>
 #include <optional>
 #include <span>
@@ -37,6 +39,9 @@ public:
 
 private:
     friend class Cells;
+    std::optional<std::size_t> place(const CsvRow& header, const std::string& name, bool needed,
+                                     std::vector<bool>& used) const;
+
     std::filesystem::path m_file;
     std::size_t m_width = 0;
     std::vector<std::optional<std::size_t>> m_at; // place of each known column
@@ -55,7 +60,7 @@ public:
     std::string_view raw(std::size_t column) const;
     bool said(std::size_t column) const { return !raw(column).empty(); }
     std::string text(std::size_t column) const; ///< with the formula guard taken off
-    /// Text that must be there.
+    /// Text that must be there and have something visible in it, as it is spelled.
     std::string name(std::size_t column) const;
     /// Nothing when blank; BadInput when it is none, or outside low..high (ends included unless
     /// open).
@@ -75,6 +80,13 @@ private:
     const Table& m_table;
     const CsvRow& m_row;
 };
+
+/// Goes through the rows of one table below its header, blank ones aside; returns the file's
+/// columns that were not used. What take refuses of a row is kept, and thrown with all the others
+/// at the end (faults.h).
+std::vector<std::string> readTable(const std::filesystem::path& file,
+                                   std::span<const std::string_view> known, std::size_t required,
+                                   const std::function<void(const Cells&, const Where&)>& take);
 
 /// The value of an optional cell that must be there.
 template <class T>

@@ -9,28 +9,10 @@ namespace slopebook::exchange {
 
 namespace {
 
-bool hasAll(const std::vector<std::string>& header, std::initializer_list<std::string_view> names) {
+bool hasColumns(const std::vector<std::string>& header,
+                std::initializer_list<std::string_view> names) {
     return std::ranges::all_of(names,
                                [&](auto name) { return columnOf(header, name).has_value(); });
-}
-
-// Goes through the rows of one table.
-template <std::size_t N, class Take>
-std::vector<std::string> readRows(const std::filesystem::path& file,
-                                  const std::array<std::string_view, N>& known,
-                                  std::size_t required, const Take& take) {
-    std::optional<Table> table;
-    readCsv(file, ',', [&](const CsvRow& row) {
-        if (!table) {
-            table.emplace(file, row, known, required, ColumnMap{});
-            return;
-        }
-        const Cells cells(*table, row);
-        if (!cells.blankRow())
-            take(cells,
-                 Where{.file = file.string(), .line = row.line, .column = inWords(known[0])});
-    });
-    return table ? table->notUsed() : std::vector<std::string>{};
 }
 
 Block readBlock(const Cells& cells) {
@@ -91,19 +73,20 @@ LiftRow readLift(const Cells& cells) {
 } // namespace
 
 FileKind fileKind(const std::vector<std::string>& header) {
-    if (hasAll(header, {"velocity"}) || hasAll(header, {"rep"}) || hasAll(header, {"load_kg"}))
+    if (hasColumns(header, {"velocity"}) || hasColumns(header, {"rep"}) ||
+        hasColumns(header, {"load_kg"}))
         return FileKind::Reps;
-    if (hasAll(header, {"block", "first_day", "last_day"}))
+    if (hasColumns(header, {"block", "first_day", "last_day"}))
         return FileKind::Blocks;
-    if (hasAll(header, {"lift", "point_rule"}))
+    if (hasColumns(header, {"lift", "point_rule"}))
         return FileKind::Lifts;
-    if (hasAll(header, {"athlete", "lift", "check_load_kg"}))
+    if (hasColumns(header, {"athlete", "lift", "check_load_kg"}))
         return FileKind::CheckLoads;
-    if (hasAll(header, {"date", "athlete", "session"}) && !hasAll(header, {"lift"}))
+    if (hasColumns(header, {"date", "athlete", "session"}) && !hasColumns(header, {"lift"}))
         return FileKind::Sessions;
-    if (hasAll(header, {"athlete", "athlete_note"}))
+    if (hasColumns(header, {"athlete", "athlete_note"}))
         return FileKind::Athletes;
-    if (hasAll(header, {"device", "device_note"}))
+    if (hasColumns(header, {"device", "device_note"}))
         return FileKind::Devices;
     return FileKind::Reps;
 }
@@ -111,23 +94,23 @@ FileKind fileKind(const std::vector<std::string>& header) {
 std::vector<std::string> Tables::read(const std::filesystem::path& file, FileKind kind) {
     switch (kind) {
     case FileKind::Athletes:
-        return readRows(file, athleteColumns, AthleteCount, [&](const Cells& c, const Where& at) {
+        return readTable(file, athleteColumns, AthleteCount, [&](const Cells& c, const Where& at) {
             athletes.push_back({{c.name(AthleteName), c.text(AthleteNote)}, at});
         });
     case FileKind::Devices:
-        return readRows(file, deviceColumns, DeviceCount, [&](const Cells& c, const Where& at) {
+        return readTable(file, deviceColumns, DeviceCount, [&](const Cells& c, const Where& at) {
             devices.push_back({{c.name(DeviceName), c.text(DeviceNote)}, at});
         });
     case FileKind::Lifts:
-        return readRows(file, liftColumns, liftRequired, [&](const Cells& c, const Where& at) {
+        return readTable(file, liftColumns, liftRequired, [&](const Cells& c, const Where& at) {
             lifts.push_back({readLift(c), at});
         });
     case FileKind::Blocks:
-        return readRows(file, blockColumns, blockRequired, [&](const Cells& c, const Where& at) {
+        return readTable(file, blockColumns, blockRequired, [&](const Cells& c, const Where& at) {
             blocks.push_back({readBlock(c), at});
         });
     case FileKind::CheckLoads:
-        return readRows(file, checkLoadColumns, CheckCount, [&](const Cells& c, const Where& at) {
+        return readTable(file, checkLoadColumns, CheckCount, [&](const Cells& c, const Where& at) {
             constexpr Phrase expected = "a load in kg from 0 to 2000, such as 60";
             checkLoads.push_back(
                 {{c.name(CheckAthlete), c.name(CheckLift),

@@ -5,12 +5,15 @@
 #include "core/exchange/equipmentcsv.h"
 #include "core/exchange/tableout.h"
 #include "core/exchange/tidycolumns.h"
+#include "core/log/failure.h"
+#include "core/log/newfolder.h"
+#include "core/log/snapshot.h"
 #include "core/model/errors.h"
 
 #include <algorithm>
 #include <array>
 #include <map>
-#include <unistd.h>
+#include <stdexcept>
 
 namespace slopebook::exchange {
 
@@ -314,50 +317,23 @@ private:
     std::vector<Stored<BlockId, Block>> m_blocks;
 };
 
-// A folder under another name, gone again unless it has been moved to its own.
-class FolderUnderWay {
-public:
-    explicit FolderUnderWay(const std::filesystem::path& target)
-        : m_path(target.string() + ".part" + std::to_string(::getpid())) {
-        std::error_code error;
-        if (!std::filesystem::create_directories(m_path, error) || error)
-            throw LogError(LogError::Kind::Unavailable,
-                           say("The folder \"%1\" cannot be made.", m_path.string()));
-    }
-    ~FolderUnderWay() {
-        std::error_code ignored;
-        std::filesystem::remove_all(m_path, ignored);
-    }
-    FolderUnderWay(const FolderUnderWay&) = delete;
-    FolderUnderWay& operator=(const FolderUnderWay&) = delete;
-    const std::filesystem::path& path() const { return m_path; }
-    void moveTo(const std::filesystem::path& target) {
-        std::error_code error;
-        std::filesystem::rename(m_path, target, error);
-        if (error)
-            throw LogError(LogError::Kind::Unavailable,
-                           say("The folder \"%1\" cannot be written.", target.string()));
-    }
-
-private:
-    std::filesystem::path m_path;
-};
-
 } // namespace
 
-std::vector<std::filesystem::path>
-exportTables(const log::Log& log, const std::filesystem::path& folder, const Progress& progress) {
-    const std::filesystem::path target = (folder / "").parent_path(); // without a slash at the end
-    std::error_code error;
-    if (std::filesystem::exists(target, error) && !std::filesystem::is_empty(target, error))
-        throw BadInput(say("\"%1\", which is there already", target.string()),
-                       say("a folder that does not exist yet, or is empty"));
-    FolderUnderWay underWay(target);
-    Exporter(log, underWay.path(), progress).write();
-    underWay.moveTo(target);
+std::vector<std::filesystem::path> exportTables(const log::Log& log,
+                                                const std::filesystem::path& folder,
+                                                const Progress& progress, log::Existing existing) {
+    log::NewFolder underWay(folder, existing);
     std::vector<std::filesystem::path> files;
-    for (const auto& entry : std::filesystem::directory_iterator(target))
-        files.push_back(entry.path());
+    try {
+        // It takes long: other programs that write are not kept waiting by it.
+        const log::Log asItIs = log::privateCopy(log, underWay.path(), partOf(progress, 0, 50));
+        Exporter(asItIs, underWay.path(), partOf(progress, 50, 1000)).write();
+    } catch (const std::out_of_range&) {
+        throw log::damagedLog(log.file(), say("something in it refers to what is not there"));
+    }
+    for (const auto& entry : std::filesystem::directory_iterator(underWay.path()))
+        files.push_back((folder / "").parent_path() / entry.path().filename());
+    underWay.giveName();
     std::ranges::sort(files);
     return files;
 }

@@ -1,14 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/tidyimport.h"
 
+#include "core/exchange/byname.h"
 #include "core/exchange/equipmentcsv.h"
+#include "core/exchange/faults.h"
+#include "core/exchange/importnames.h"
 #include "core/exchange/merge.h"
 #include "core/exchange/staging.h"
 #include "core/exchange/tables.h"
 #include "core/exchange/tidycolumns.h"
+#include "core/model/names.h"
 
 #include <algorithm>
+#include <set>
 #include <span>
+#include <unordered_set>
+#include <utility>
 
 namespace slopebook::exchange {
 
@@ -31,42 +38,142 @@ std::vector<std::string> headerOf(const std::filesystem::path& file) {
                    say("a header row such as date,athlete,lift,set,load_kg,rep,velocity"));
 }
 
-void noteNotUsed(ImportReport& report, const std::vector<std::string>& columns) {
-    for (const std::string& column : columns)
-        if (std::ranges::find(report.columnsNotUsed, column) == report.columnsNotUsed.end())
-            report.columnsNotUsed.push_back(column);
-}
+/// What stands in the header of a file decides who reads it.
+enum class ReadAs { Reps, Sessions, Table, Tests, Attempts, Equipment };
 
-FileKind kindOf(const std::filesystem::path& file, const ImportSettings& settings) {
+struct ToRead {
+    std::filesystem::path file;
+    ReadAs as = ReadAs::Reps;
+    FileKind kind = FileKind::Reps; ///< of Table
+};
+
+ToRead readerOf(const std::filesystem::path& file, const ImportSettings& settings) {
     const auto header = headerOf(file);
+    if (isTestsHeader(header))
+        return {.file = file, .as = ReadAs::Tests};
+    if (isAttemptsHeader(header))
+        return {.file = file, .as = ReadAs::Attempts};
+    if (isEquipmentHeader(header))
+        return {.file = file, .as = ReadAs::Equipment};
     // Mapped columns stand under other names; only reps are ever mapped.
     const bool mapped = std::ranges::any_of(settings.columns, [&](const auto& entry) {
         return columnOf(header, entry.second).has_value();
     });
-    return mapped ? FileKind::Reps : fileKind(header);
+    const FileKind kind = mapped ? FileKind::Reps : fileKind(header);
+    return {.file = file,
+            .as = kind == FileKind::Reps       ? ReadAs::Reps
+                  : kind == FileKind::Sessions ? ReadAs::Sessions
+                                               : ReadAs::Table,
+            .kind = kind};
 }
 
-/// False where the file is none of the battery's.
-bool readBattery(const std::filesystem::path& file, BatteryTables& battery, ImportReport& report) {
-    const auto header = headerOf(file);
-    if (isTestsHeader(header))
-        noteNotUsed(report, battery.readTests(file));
-    else if (isAttemptsHeader(header))
-        noteNotUsed(report, battery.readAttempts(file));
-    else
-        return false;
-    return true;
+bool hasRows(const std::filesystem::path& file) {
+    bool header = true;
+    try {
+        readCsv(file, ',', [&](const CsvRow& row) {
+            const bool said =
+                std::ranges::any_of(row.fields, [](const auto& cell) { return !cell.empty(); });
+            if (!std::exchange(header, false) && said)
+                throw HeaderRead{};
+        });
+    } catch (const HeaderRead&) {
+        return true;
+    } catch (const BadInput&) {
+        return true; // told when it is read
+    }
+    return false;
 }
 
-void tellNames(const log::Log& log, const Tables& tables, Staging& staging) {
-    for (const auto& stored : log.athletes())
-        staging.athletes.known(stored.value.name);
-    for (const auto& stored : log.lifts())
-        staging.liftNames.known(stored.value.name);
+/// All that files say, before any of it is brought into a log.
+struct FoundInFiles {
+    Tables tables;
+    BatteryTables battery;
+    EquipmentTable equipment;
+    Staging staging;
+    std::vector<std::string> notUsed;
+    std::unordered_set<std::string> notUsedSeen;
+
+    void note(const std::vector<std::string>& columns) {
+        for (const std::string& column : columns)
+            if (notUsedSeen.insert(column).second)
+                notUsed.push_back(column);
+    }
+    void readTable(const ToRead& what) {
+        switch (what.as) {
+        case ReadAs::Tests:
+            return note(battery.readTests(what.file));
+        case ReadAs::Attempts:
+            return note(battery.readAttempts(what.file));
+        case ReadAs::Equipment:
+            return note(equipment.read(what.file));
+        case ReadAs::Table:
+            return note(tables.read(what.file, what.kind));
+        case ReadAs::Reps:
+        case ReadAs::Sessions:
+            break; // read after the tables, whose names they meet
+        }
+    }
+};
+
+void tellListed(const Tables& tables, Staging& staging) {
     for (const auto& row : tables.athletes)
-        staging.athletes.known(row.value.name);
+        staging.athletes.alsoKnown(newName(row.value.name));
     for (const auto& row : tables.lifts)
-        staging.liftNames.known(row.value.lift.name);
+        staging.liftNames.alsoKnown(newName(row.value.lift.name));
+}
+
+void readSessions(FoundInFiles& found, const std::vector<ToRead>& files,
+                  const ImportSettings& settings, FaultList& faults) {
+    const Progress reading = partOf(settings.progress, 0, 300);
+    const auto ofSessions = std::ranges::count_if(files, [](const ToRead& what) {
+        return what.as == ReadAs::Reps || what.as == ReadAs::Sessions;
+    });
+    found.staging.refused = [&](const BadInput& bad) { faults.add(bad); };
+    int filesRead = 0;
+    for (const ToRead& what : files) {
+        if (what.as != ReadAs::Reps && what.as != ReadAs::Sessions)
+            continue;
+        const Progress ofFile = partOf(reading, static_cast<int>(1000 * filesRead / ofSessions),
+                                       static_cast<int>(1000 * (filesRead + 1) / ofSessions));
+        ++filesRead;
+        faults.collect([&] {
+            found.note(what.as == ReadAs::Reps
+                           ? found.staging.readTidy(what.file, settings.columns, ofFile)
+                           : found.staging.readSessions(what.file));
+        });
+    }
+    found.staging.finish();
+}
+
+std::vector<NearName> nearlyOf(const log::Log& log, const FoundInFiles& found,
+                               const WhoIsWho& who) {
+    std::vector<std::string> spelled;
+    std::set<std::string> listed;
+    for (const auto& row : found.tables.athletes) {
+        listed.insert(newName(row.value.name));
+        spelled.push_back(row.value.name);
+    }
+    for (const std::string& name : found.staging.athletes.names())
+        spelled.push_back(name);
+    for (const auto& session : found.battery.sessions)
+        spelled.push_back(session.athlete);
+    return nearlyKnown(log, spelled, listed, who);
+}
+
+void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& settings,
+              ImportReport& report) {
+    FaultList faults;
+    Merge merge(log, settings, report);
+    merge.refused = [&](const BadInput& bad) { faults.add(bad); };
+    merge.tables(found.tables);
+    merge.rows(found.staging);
+    merge.thresholds();
+    merge.checkLoads(found.tables);
+    faults.collect([&] { report.equipmentMade = mergeEquipment(log, found.equipment); });
+    faults.collect([&] {
+        report.battery = mergeBattery(log, found.battery, settings.knownTest, settings.who);
+    });
+    faults.throwIfAny();
 }
 
 } // namespace
@@ -80,53 +187,37 @@ bool ImportReport::addedNothing() const {
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
                         const ImportSettings& settings) {
     ImportReport report;
-    Tables tables;
-    BatteryTables battery;
-    EquipmentTable equipment;
-    std::vector<std::pair<std::filesystem::path, FileKind>> ofSessions;
-    for (const auto& file : files) {
-        if (readBattery(file, battery, report))
-            continue;
-        if (isEquipmentHeader(headerOf(file))) {
-            noteNotUsed(report, equipment.read(file));
-            continue;
-        }
-        const FileKind kind = kindOf(file, settings);
-        if (kind == FileKind::Reps || kind == FileKind::Sessions)
-            ofSessions.emplace_back(file, kind);
-        else
-            noteNotUsed(report, tables.read(file, kind));
-    }
-    Staging staging;
-    tellNames(log, tables, staging);
-    const Progress reading = partOf(settings.progress, 0, 300);
-    int filesRead = 0;
-    for (const auto& [file, kind] : ofSessions) {
-        const Progress ofFile =
-            partOf(reading, 1000 * filesRead / static_cast<int>(ofSessions.size()),
-                   1000 * (filesRead + 1) / static_cast<int>(ofSessions.size()));
-        ++filesRead;
-        noteNotUsed(report, kind == FileKind::Reps
-                                ? staging.readTidy(file, settings.columns, ofFile)
-                                : staging.readSessions(file));
-    }
-    staging.finish();
-    report.flagged = staging.flagged;
+    FoundInFiles found;
+    FaultList faults;
+    std::vector<ToRead> toRead;
+    for (const auto& file : files)
+        faults.collect([&] {
+            toRead.push_back(readerOf(file, settings));
+            if (!hasRows(file))
+                report.withoutRows.push_back(file.filename().string());
+            found.readTable(toRead.back());
+        });
+    tellNames(log, found.staging);
+    tellListed(found.tables, found.staging);
+    found.staging.who = settings.who;
+    readSessions(found, toRead, settings, faults);
+    faults.throwIfAny();
+    report.filesRead = files.size();
+    report.flagged = found.staging.flagged;
+    report.flaggedMore = found.staging.flaggedMore;
+    report.columnsNotUsed = found.notUsed;
+    report.nearly = nearlyOf(log, found, settings.who);
+    if (!settings.dryRun && !report.nearly.empty())
+        throw Undecided(report.nearly);
     ImportSettings merging = settings;
     merging.progress = partOf(settings.progress, 300, 1000);
     try {
         log.together([&] {
-            Merge merge(log, merging, report);
-            merge.tables(tables);
-            merge.rows(staging);
-            merge.thresholds();
-            merge.checkLoads(tables);
-            report.equipmentMade = mergeEquipment(log, equipment);
-            report.battery = mergeBattery(log, battery, settings.knownTest);
+            mergeAll(log, found, merging, report);
             if (settings.dryRun)
                 throw DryRunDone{};
         });
-    } catch (const DryRunDone&) {
+    } catch (const DryRunDone&) { // NOLINT(bugprone-empty-catch): that is what it is for
     }
     return report;
 }

@@ -27,6 +27,8 @@ struct ImportSettings {
     std::function<std::optional<Mvt>(const std::string& lift, VelocityKind kind)> publishedMvt{};
     /// A test of the battery that the program knows, where neither log nor files explain it.
     KnownTest knownTest{};
+    /// Who new athletes are whose names are nearly another's.
+    WhoIsWho who{};
     bool dryRun = false; ///< read and check everything, write nothing
     /// May stop the import: Cancelled is thrown then, and nothing was written.
     Progress progress{};
@@ -34,6 +36,10 @@ struct ImportSettings {
 
 struct ImportReport {
     int rows = 0;
+    std::size_t filesRead = 0;
+    std::vector<std::string> withoutRows; ///< files that hold nothing below their header
+    /// New athletes who may be somebody else's slip: to be told before anything is written.
+    std::vector<NearName> nearly;
     int setsAdded = 0, repsAdded = 0, sessionsAdded = 0;
     int setsAlreadyThere = 0;
     std::vector<std::string> liftsMade, athletesMade, devicesMade, blocksMade, equipmentMade;
@@ -44,14 +50,19 @@ struct ImportReport {
     std::vector<Words>
         flagged; ///< taken, but worth a look: implausible speeds and loads, with their lines
     BatteryReport battery;
+    std::size_t flaggedMore = 0; ///< beyond those named
     bool addedNothing() const;
+    /// Nothing stood below any header.
+    bool holdsNothing() const { return filesRead > 0 && withoutRows.size() == filesRead; }
     friend bool operator==(const ImportReport&, const ImportReport&) = default;
 };
 
 /// All files in one transaction, whichever order they stand in. What a file is, is told by its
 /// header (core/exchange/tidycolumns.h): reps, sessions, athletes, devices, lifts, blocks, check
 /// loads, tests or attempts of the battery, sets of equipment. Throws BadInput (file, line, column,
-/// found, expected), nothing written.
+/// found, expected), Faults where several things are wrong, Undecided where a new athlete is nearly
+/// another and settings.who does not say who that is (a dry run reports it instead); nothing
+/// written.
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
                         const ImportSettings& settings);
 

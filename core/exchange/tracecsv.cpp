@@ -14,7 +14,7 @@ namespace slopebook::exchange {
 namespace {
 
 constexpr long longestPreamble = 200;
-struct Enough {}; // stops reading
+struct EnoughSeen {}; // stops reading
 
 std::optional<double> numberIn(std::string text, char delimiter) {
     const auto first = text.find_first_not_of(" \t");
@@ -44,13 +44,13 @@ std::optional<TraceFile> layoutBy(const std::filesystem::path& file, char delimi
                 for (std::size_t i = 0; i < row.fields.size(); ++i)
                     layout.columns.push_back(named && !before[i].empty() ? before[i]
                                                                          : std::to_string(i + 1));
-                throw Enough{};
+                throw EnoughSeen{};
             }
             if (row.line > longestPreamble)
-                throw Enough{};
+                throw EnoughSeen{};
             before = row.fields;
         });
-    } catch (const Enough&) { // NOLINT(bugprone-empty-catch): that is what it is for
+    } catch (const EnoughSeen&) { // NOLINT(bugprone-empty-catch): that is what it is for
     }
     if (layout.firstLine == 0)
         return {};

@@ -5,11 +5,12 @@
 #include "core/log/copy.h"
 #include "core/log/durable.h"
 #include "core/log/failure.h"
+#include "core/log/impl.h"
 #include "core/log/layout.h"
-#include "core/log/query.h"
+#include "core/log/sound.h"
 
 #include <algorithm>
-#include <cstdio>
+#include <charconv>
 
 namespace slopebook::log {
 
@@ -19,29 +20,22 @@ using namespace std::chrono;
 std::string stamp(sys_seconds when) {
     const auto day = floor<days>(when);
     const hh_mm_ss time(when - day);
-    char text[32];
-    std::snprintf(text, sizeof text, "T%02d%02d%02dZ", static_cast<int>(time.hours().count()),
-                  static_cast<int>(time.minutes().count()),
-                  static_cast<int>(time.seconds().count()));
-    return isoDate(Date{day}) + text;
+    return isoDate(Date{day}) + "T" + padded(static_cast<unsigned>(time.hours().count()), 2) +
+           padded(static_cast<unsigned>(time.minutes().count()), 2) +
+           padded(static_cast<unsigned>(time.seconds().count()), 2) + "Z";
 }
 
 std::optional<sys_seconds> fromStamp(const std::string& text) {
-    int hour = 0;
-    int minute = 0;
-    int second = 0;
     const auto date = parseIsoDate(std::string_view(text).substr(0, 10));
-    if (!date || text.size() != 18 ||
-        std::sscanf(text.c_str() + 10, "T%2d%2d%2dZ", &hour, &minute, &second) != 3)
+    if (!date || text.size() != 18)
         return std::nullopt;
-    const sys_seconds when = sys_days{*date} + hours{hour} + minutes{minute} + seconds{second};
+    const auto two = [&text](std::size_t at) {
+        int value = -1;
+        std::from_chars(text.data() + at, text.data() + at + 2, value);
+        return value;
+    };
+    const sys_seconds when = sys_days{*date} + hours{two(11)} + minutes{two(13)} + seconds{two(15)};
     return stamp(when) == text ? std::optional(when) : std::nullopt;
-}
-
-void requireSound(const Log& copy, const std::filesystem::path& of) {
-    const auto findings = copy.check();
-    if (!findings.empty())
-        throw damagedLog(of, findings.front());
 }
 
 /// A backup's file as it is: a copy of an older layout is not brought up to date for a look.
@@ -65,8 +59,7 @@ public:
     /// Everything that this program knows of the copy's layout.
     void requireSound() {
         if (!m_older) {
-            log::requireSound(Log::open(m_connection.file(), Access::ReadOnly),
-                              m_connection.file());
+            log::requireSound(findingsOf(m_connection.file()), m_connection.file());
             return;
         }
         Query check(m_connection, "PRAGMA integrity_check(1)");
@@ -93,20 +86,6 @@ KeptCopy lookInto(Backup backup, bool beforeMigration) {
         look.problem = error.words();
     }
     return look;
-}
-
-/// What programs that were killed in the middle of a copy left.
-void sweep(const std::filesystem::path& folder) {
-    using FileClock = std::filesystem::file_time_type::clock;
-    std::error_code ignored;
-    for (std::filesystem::directory_iterator it(folder, ignored), end; !ignored && it != end;
-         it.increment(ignored)) {
-        std::error_code error;
-        const auto changed = std::filesystem::last_write_time(it->path(), error);
-        if (!error && NewFile::nameToBe(it->path()) != it->path().filename() &&
-            FileClock::now() - changed > days{1})
-            std::filesystem::remove(it->path(), error);
-    }
 }
 
 void letGo(const std::vector<Backup>& all) {
@@ -141,16 +120,10 @@ std::optional<Backup> backUpWhenDue(const Log& log, sys_seconds now) {
     const auto folder = backupFolder(log.file());
     makeFolder(folder);
     const Backup made{folder / (stamp(now) + log.file().extension().string()), now};
-    log.backup(made.file);
-    try {
-        requireSound(Log::open(made.file, Access::ReadOnly), log.file());
-    } catch (...) {
-        std::error_code ignored;
-        std::filesystem::remove(made.file, ignored);
-        throw;
-    }
+    copyLooking(log.impl().db, made.file, [&](const std::filesystem::path& copy) {
+        requireSound(findingsOf(copy), log.file());
+    });
     letGo(backups(log.file()));
-    sweep(folder);
     return made;
 }
 
@@ -170,8 +143,8 @@ std::vector<KeptCopy> keptCopies(const std::filesystem::path& log) {
         if (it->path().extension() != log.extension() ||
             !it->path().filename().string().starts_with(migrationMark))
             continue;
-        const auto age = std::filesystem::file_time_type::clock::now() - it->last_write_time();
-        copies.push_back(lookInto({it->path(), floor<seconds>(system_clock::now() - age)}, true));
+        const auto written = std::chrono::file_clock::to_sys(it->last_write_time());
+        copies.push_back(lookInto({it->path(), floor<seconds>(written)}, true));
     }
     std::ranges::stable_sort(copies, std::ranges::greater{},
                              [](const KeptCopy& copy) { return copy.backup.made; });

@@ -224,6 +224,7 @@ void Log::setBattery(SessionId session, const Battery& battery) {
     m_impl->write([&] {
         requireValid(kept, testKinds());
         m_impl->verifiedBattery(session); // lest a new checksum hide damage
+        m_impl->mark(session);
         m_impl->eraseBattery(session);
         log::write(*m_impl, session, kept);
     });

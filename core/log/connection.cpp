@@ -3,11 +3,12 @@
 
 #include "core/log/failure.h"
 #include "core/log/layout.h"
+#include "core/log/ownfiles.h"
+#include "core/log/tally.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sqlite3.h>
 
-#include <array>
 #include <chrono>
 #include <cstring>
 #include <thread>
@@ -27,20 +28,18 @@ int waitWhileBusy(void*, int waits) {
     return 1;
 }
 
-int bigEndian(const unsigned char* four) {
-    return static_cast<int>((std::uint32_t{four[0]} << 24) | (std::uint32_t{four[1]} << 16) |
-                            (std::uint32_t{four[2]} << 8) | std::uint32_t{four[3]});
-}
 } // namespace
 
 Connection::Connection(std::filesystem::path file, Purpose purpose, int newestVersion)
-    : m_file(std::move(file)) {
+    : m_file(std::move(file)), m_files(std::make_unique<OwnFiles>()) {
     openFile(purpose);
     try {
         harden();
         if (purpose != Purpose::Fresh)
             requireHeader(newestVersion);
         configure();
+        if (purpose != Purpose::Fresh) // a journal may have been played back since
+            requireHeader(newestVersion);
     } catch (...) {
         fail();
     }
@@ -62,8 +61,10 @@ void Connection::openFile(Purpose purpose) {
         m_database = std::make_unique<SQLite::Database>(
             m_file.string(),
             SQLite::OPEN_NOMUTEX |
-                (purpose == Purpose::ReadOnly ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE));
+                (purpose == Purpose::ReadOnly ? SQLite::OPEN_READONLY : SQLite::OPEN_READWRITE),
+            0, m_files->name());
     } catch (const SQLite::Exception& e) {
+        throwRefusal();
         throw sqliteFailure(e, 0, m_file);
     }
     m_readOnly =
@@ -75,7 +76,7 @@ void Connection::openFile(Purpose purpose) {
 Header Connection::readHeader() const {
     sqlite3_file* handle = nullptr;
     sqlite3_int64 size = 0;
-    std::array<unsigned char, 100> bytes{};
+    HeaderBytes bytes{};
     if (sqlite3_file_control(m_database->getHandle(), "main", SQLITE_FCNTL_FILE_POINTER,
                              static_cast<void*>(&handle)) != SQLITE_OK ||
         handle == nullptr || handle->pMethods == nullptr ||
@@ -88,8 +89,8 @@ Header Connection::readHeader() const {
         throw LogError(Kind::Unavailable, say("'%1' could not be read.", shown(m_file)));
     return {.sqlite = std::memcmp(bytes.data(), "SQLite format 3", 16) == 0,
             .writeAhead = bytes[18] != 1 || bytes[19] != 1,
-            .applicationId = bigEndian(&bytes[68]),
-            .version = bigEndian(&bytes[60])};
+            .applicationId = static_cast<int>(bigEndian(&bytes[68])),
+            .version = static_cast<int>(bigEndian(&bytes[60]))};
 }
 
 void Connection::requireHeader(int newestVersion) const {
@@ -144,6 +145,9 @@ void Connection::harden() const {
                                       {SQLITE_LIMIT_WORKER_THREADS, 0}})
         sqlite3_limit(db, limit, most);
     sqlite3_busy_handler(db, waitWhileBusy, nullptr);
+    if (!teachTally(db))
+        throw LogError(Kind::Unavailable,
+                       say("The SQLite library at hand refuses a safe setting."));
 }
 
 void Connection::configure() const {
@@ -202,8 +206,19 @@ void Connection::fail() const {
     try {
         throw;
     } catch (const SQLite::Exception& e) {
+        throwRefusal();
         throw sqliteFailure(e, systemErrorOf(m_database->getHandle()), m_file);
     }
+}
+
+void Connection::throwRefusal() const {
+    if (const auto refusal = m_files->refusal())
+        throw LogError(*refusal);
+}
+
+void Connection::fail(int extendedCode, const std::string& words) const {
+    throwRefusal();
+    throw sqliteFailure(extendedCode, systemErrorOf(m_database->getHandle()), words, m_file);
 }
 
 } // namespace slopebook::log

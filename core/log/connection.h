@@ -8,6 +8,7 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <utility>
 
 namespace SQLite {
 class Database;
@@ -15,6 +16,8 @@ class Statement;
 } // namespace SQLite
 
 namespace slopebook::log {
+
+class OwnFiles;
 
 /// What the first 100 bytes of a file say, read without any SQL.
 struct Header {
@@ -37,6 +40,8 @@ public:
     Connection& operator=(const Connection&) = delete;
 
     const std::filesystem::path& file() const { return m_file; }
+    /// A private copy speaks under the name of what it is a copy of.
+    void speakAs(std::filesystem::path file) { m_file = std::move(file); }
     bool readOnly() const { return m_readOnly; }
     bool inTransaction() const;
     SQLite::Database& database() const { return *m_database; }
@@ -50,6 +55,10 @@ public:
 
     /// To be called while an exception is handled: throws it on, SQLite's as LogError.
     [[noreturn]] void fail() const;
+    /// The same for a code that SQLite gave.
+    [[noreturn]] void fail(int extendedCode, const std::string& words) const;
+    /// Throws where SQLite was just refused a file (OwnFiles), which its own code does not tell.
+    void throwRefusal() const;
 
 private:
     void openFile(Purpose purpose);
@@ -60,6 +69,7 @@ private:
 
     std::filesystem::path m_file;
     bool m_readOnly = false;
+    std::unique_ptr<OwnFiles> m_files;
     std::unique_ptr<SQLite::Database> m_database;
     std::unordered_map<std::string_view, std::unique_ptr<SQLite::Statement>> m_idle;
 };

@@ -2,19 +2,19 @@
 #include "core/log/durable.h"
 
 #include "core/log/failure.h"
+#include "core/log/strays.h"
 
 #include <cerrno>
 #include <cstdio>
 #include <fcntl.h>
-#include <sys/syscall.h>
+#include <sys/stat.h>
+#include <system_error>
 #include <unistd.h>
 
 namespace slopebook::log {
 
 namespace {
-constexpr const char* partMark = ".part";
-
-void sync(const std::filesystem::path& path, int flags) {
+void syncOpened(const std::filesystem::path& path, int flags) {
     const int file = ::open(path.c_str(), flags | O_CLOEXEC);
     if (file < 0)
         throw systemFailure(errno, Doing::Open, path);
@@ -26,22 +26,65 @@ void sync(const std::filesystem::path& path, int flags) {
         throw systemFailure(error, Doing::Write, path);
 }
 
+bool notKnownHere(int systemError) {
+    return systemError == EINVAL || systemError == ENOSYS;
+}
+
+bool isTarget(const std::filesystem::path& file, const Target& target) {
+    struct stat is {};
+    return ::lstat(file.c_str(), &is) == 0 && S_ISREG(is.st_mode) && is.st_dev == target.device &&
+           is.st_ino == target.number;
+}
+
+/// The errno of what went wrong, or 0.
+int writeAll(int file, std::string_view bytes) {
+    while (!bytes.empty()) {
+        const ssize_t wrote = ::write(file, bytes.data(), bytes.size());
+        if (wrote > 0)
+            bytes.remove_prefix(static_cast<std::size_t>(wrote));
+        else if (wrote == 0 || errno != EINTR)
+            return wrote == 0 ? ENOSPC : errno;
+    }
+    return 0;
+}
+
+[[noreturn]] void changedMeanwhile(const std::filesystem::path& file) {
+    throw LogError(
+        LogError::Kind::Conflict,
+        say("'%1' was changed by another program just now; it was left as it is.", shown(file)));
+}
+} // namespace
+
 std::filesystem::path folderOf(const std::filesystem::path& path) {
     return path.has_parent_path() ? path.parent_path() : ".";
+}
+
+void syncFile(const std::filesystem::path& file) {
+    syncOpened(file, O_RDONLY);
+}
+
+void syncFolder(const std::filesystem::path& folder) {
+    syncOpened(folder, O_RDONLY | O_DIRECTORY);
 }
 
 void renameToFree(const std::filesystem::path& from, const std::filesystem::path& to) {
     if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0)
         return;
-    if (errno != EINVAL && errno != ENOSYS)
+    if (!notKnownHere(errno))
         throw systemFailure(errno, Doing::Write, to);
-    // A file system without that call: the name was free a moment ago.
-    if (std::filesystem::exists(to))
+    // A file system without that call: a second name is never given over another either.
+    if (::link(from.c_str(), to.c_str()) == 0) {
+        ::unlink(from.c_str());
+        return;
+    }
+    if (errno == EEXIST)
+        throw systemFailure(EEXIST, Doing::Write, to);
+    // Without second names either, or a folder: the name was free a moment ago.
+    if (std::filesystem::exists(std::filesystem::symlink_status(to)))
         throw systemFailure(EEXIST, Doing::Write, to);
     if (::rename(from.c_str(), to.c_str()) != 0)
         throw systemFailure(errno, Doing::Write, to);
 }
-} // namespace
 
 void replaceKeeping(const std::filesystem::path& file, const std::filesystem::path& with,
                     const std::filesystem::path& keptAs) {
@@ -55,30 +98,27 @@ void replaceKeeping(const std::filesystem::path& file, const std::filesystem::pa
             renameToFree(journal, keptAs.string() + "-journal");
         if (!linked)
             renameToFree(file, keptAs);
-        sync(folderOf(file), O_RDONLY | O_DIRECTORY);
+        syncFolder(folderOf(file));
     } else if (std::filesystem::exists(journal)) {
         renameToFree(journal, with.string() + ".old-journal");
     }
     if (::rename(with.c_str(), file.c_str()) != 0)
         throw systemFailure(errno, Doing::Write, file);
-    sync(folderOf(file), O_RDONLY | O_DIRECTORY);
+    syncFolder(folderOf(file));
 }
 
-NewFile::NewFile(std::filesystem::path target) : m_target(std::move(target)) {
-    if (std::filesystem::exists(std::filesystem::symlink_status(m_target)))
-        throw systemFailure(EEXIST, Doing::Make, m_target);
-    if (!m_target.has_filename())
-        throw systemFailure(EISDIR, Doing::Make, m_target);
+NewFile::NewFile(const std::filesystem::path& target, Existing existing)
+    : m_target(requireWritable(target, existing)) {
+    sweepStrays(folderOf(m_target.path));
     for (int attempt = 0;; ++attempt) {
-        m_path = folderOf(m_target) / ("." + m_target.filename().string() + partMark +
-                                       std::to_string(::getpid()) + "-" + std::to_string(attempt));
+        m_path = nameUnderWay(m_target.path, attempt);
         const int file = ::open(m_path.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, 0666);
         if (file >= 0) {
             ::close(file);
             return;
         }
         if (errno != EEXIST)
-            throw systemFailure(errno, Doing::Make, m_target);
+            throw systemFailure(errno, Doing::Make, target);
     }
 }
 
@@ -91,16 +131,66 @@ NewFile::~NewFile() {
 }
 
 std::string NewFile::nameToBe(const std::filesystem::path& file) {
-    const std::string name = file.filename().string();
-    const auto part = name.rfind(partMark);
-    return name.starts_with('.') && part != std::string::npos ? name.substr(1, part - 1) : name;
+    return nameOfUnderWay(file.filename().string());
 }
 
 void NewFile::giveName() {
-    sync(m_path, O_RDONLY);
-    renameToFree(m_path, m_target);
+    if (m_target.there)
+        ::chmod(m_path.c_str(), m_target.mode);
+    syncFile(m_path);
+    if (m_target.there)
+        replaceTarget();
+    else
+        renameToFree(m_path, m_target.path);
     m_named = true;
-    sync(folderOf(m_target), O_RDONLY | O_DIRECTORY);
+    syncFolder(folderOf(m_target.path));
+}
+
+// The two change places, and what came out is looked at before it is let go: no moment is left in
+// which something else could have come to stand there.
+void NewFile::replaceTarget() {
+    const auto& to = m_target.path;
+    if (::renameat2(AT_FDCWD, m_path.c_str(), AT_FDCWD, to.c_str(), RENAME_EXCHANGE) == 0) {
+        if (!isTarget(m_path, m_target)) {
+            ::renameat2(AT_FDCWD, m_path.c_str(), AT_FDCWD, to.c_str(), RENAME_EXCHANGE);
+            changedMeanwhile(to);
+        }
+        ::unlink(m_path.c_str());
+        return;
+    }
+    if (errno == ENOENT) { // it is gone by itself
+        renameToFree(m_path, to);
+        return;
+    }
+    if (!notKnownHere(errno))
+        throw systemFailure(errno, Doing::Write, to);
+    if (!isTarget(to, m_target))
+        changedMeanwhile(to);
+    if (::rename(m_path.c_str(), to.c_str()) != 0)
+        throw systemFailure(errno, Doing::Write, to);
+}
+
+void writeWhole(const Destination& to, std::string_view bytes) {
+    if (to.standardOutput()) {
+        writeOut(bytes);
+        return;
+    }
+    const SignalsWait undisturbed;
+    NewFile file(to.file, to.existing);
+    const int out = ::open(file.path().c_str(), O_WRONLY | O_CLOEXEC);
+    int error = out < 0 ? errno : writeAll(out, bytes);
+    if (out >= 0 && ::close(out) != 0 && error == 0)
+        error = errno;
+    if (error != 0)
+        throw systemFailure(error, Doing::Write, to.file);
+    file.giveName();
+}
+
+void writeOut(std::string_view bytes) {
+    std::fflush(stdout);
+    if (const int error = writeAll(STDOUT_FILENO, bytes))
+        throw LogError(LogError::Kind::Unavailable, say("Standard output cannot be written: %1.",
+                                                        std::generic_category().message(error)));
 }
 
 } // namespace slopebook::log

@@ -2,6 +2,7 @@
 // Sets of equipment: a row each, and its pieces in the order in which the coach listed them.
 #include "core/log/impl.h"
 #include "core/log/validity.h"
+#include "core/model/names.h"
 
 namespace slopebook::log {
 
@@ -12,7 +13,9 @@ MassUnit unitOf(const Query& row, int column) {
     return massUnitFromWord(row.text(column)).value_or(MassUnit::Kilogram);
 }
 
-void readPieces(Log::Impl& impl, EquipmentId id, Equipment& equipment) {
+/// Whether they stand as they are written: what the checksum does not cover is empty.
+bool readPieces(Log::Impl& impl, EquipmentId id, Equipment& equipment) {
+    bool asWritten = true;
     Query rows(impl.db,
                "SELECT kind, name, mass_10ng, unit, pairs FROM equipment_pieces "
                "WHERE equipment = ? ORDER BY ordinal",
@@ -22,16 +25,18 @@ void readPieces(Log::Impl& impl, EquipmentId id, Equipment& equipment) {
         const ExactMass mass{rows.integer(2)};
         if (kind == "bar")
             equipment.bars.push_back({.name = rows.text(1), .mass = mass, .unit = unitOf(rows, 3)});
-        else if (kind == "plate")
+        else if (kind == "plate") {
             equipment.plates.push_back(
                 {.mass = mass, .pairs = rows.small(4), .unit = unitOf(rows, 3)});
-        else
+            asWritten = asWritten && rows.text(1).empty();
+        } else
             equipment.fixed.push_back(
                 {.name = rows.text(1),
                  .mass = mass,
                  .use = kind == "added" ? FixedMass::Use::Added : FixedMass::Use::Alone,
                  .unit = unitOf(rows, 3)});
     }
+    return asWritten;
 }
 
 /// Every set by name; wrong is told of each that is not as it was written.
@@ -45,8 +50,8 @@ std::vector<Stored<EquipmentId, Equipment>> listed(Log::Impl& impl, const Wrong&
         Equipment equipment{.name = rows.text(2), .note = rows.text(4)};
         if (!rows.null(3))
             equipment.ceiling = ExactMass{rows.integer(3)};
-        readPieces(impl, id, equipment);
-        if (checksum(id, equipment) == rows.integer(1))
+        const bool asWritten = readPieces(impl, id, equipment);
+        if (asWritten && checksum(id, equipment) == rows.integer(1))
             all.push_back({id, std::move(equipment)});
         else
             wrong(say("the set of equipment '%1' is not as it was written", equipment.name));
@@ -60,17 +65,33 @@ bool isThere(Log::Impl& impl, EquipmentId id) {
     return Query(impl.db, "SELECT 1 FROM equipment WHERE id = ?", id).next();
 }
 
-void requireThere(Log::Impl& impl, EquipmentId id) {
-    if (!isThere(impl, id))
+/// Throws where it is gone; gives what it weighs in its tally.
+std::uint64_t requireThere(Log::Impl& impl, EquipmentId id) {
+    Query row(impl.db, "SELECT checksum FROM equipment WHERE id = ?", id);
+    if (!row.next())
         throw LogError(Kind::Conflict,
                        say("That set of equipment is not in the log any more. Nothing "
                            "was changed."));
+    return weight(row.integer(0));
 }
 
 void requireFreeName(Log::Impl& impl, EquipmentId id, const std::string& name) {
     if (Query(impl.db, "SELECT 1 FROM equipment WHERE id <> ? AND name = ?", id, name).next())
         throw BadInput(say("'%1' a second time", name),
                        say("a name that no other set of equipment has"));
+}
+
+void requireNewName(Log::Impl& impl, EquipmentId id, const std::string& name) {
+    requireTidy(name);
+    Query others(impl.db, "SELECT name FROM equipment WHERE id <> ?", id);
+    while (others.next())
+        if (nameKey(others.text(0)) == nameKey(name))
+            throw BadInput(say("'%1', the same name as '%2'", name, others.text(0)),
+                           say("a name that no other set of equipment has"));
+}
+
+bool isNamed(Log::Impl& impl, EquipmentId id, const std::string& name) {
+    return Query(impl.db, "SELECT 1 FROM equipment WHERE id = ? AND name = ?", id, name).next();
 }
 
 void writePieces(Log::Impl& impl, EquipmentId id, const Equipment& equipment) {
@@ -110,6 +131,8 @@ EquipmentId Log::add(const Equipment& equipment, std::optional<EquipmentId> id) 
                            say("That set of equipment is in the log already. Nothing "
                                "was changed."));
         requireFreeName(*m_impl, id.value_or(EquipmentId{}), equipment.name);
+        if (!id)
+            requireNewName(*m_impl, EquipmentId{}, equipment.name);
         const EquipmentId given = m_impl->key("equipment", id);
         Query(m_impl->db,
               "INSERT INTO equipment (id, name, ceiling_10ng, note, checksum) VALUES (?, ?, ?, ?, "
@@ -117,6 +140,9 @@ EquipmentId Log::add(const Equipment& equipment, std::optional<EquipmentId> id) 
               given, equipment.name, equipment.ceiling, equipment.note, checksum(given, equipment))
             .run();
         writePieces(*m_impl, given, equipment);
+        Tally change;
+        change.add(weight(checksum(given, equipment)));
+        m_impl->tally("equipment", 0, change);
         return given;
     });
 }
@@ -124,8 +150,11 @@ EquipmentId Log::add(const Equipment& equipment, std::optional<EquipmentId> id) 
 void Log::change(EquipmentId id, const Equipment& equipment) {
     requireValid(equipment);
     m_impl->write([&] {
-        requireThere(*m_impl, id);
+        Tally change;
+        change.take(requireThere(*m_impl, id));
         requireFreeName(*m_impl, id, equipment.name);
+        if (!isNamed(*m_impl, id, equipment.name))
+            requireNewName(*m_impl, id, equipment.name);
         erasePieces(*m_impl, id);
         Query(
             m_impl->db,
@@ -133,14 +162,18 @@ void Log::change(EquipmentId id, const Equipment& equipment) {
             equipment.name, equipment.ceiling, equipment.note, checksum(id, equipment), id)
             .run();
         writePieces(*m_impl, id, equipment);
+        change.add(weight(checksum(id, equipment)));
+        m_impl->tally("equipment", 0, change);
     });
 }
 
 void Log::remove(EquipmentId id) {
     m_impl->write([&] {
-        requireThere(*m_impl, id);
+        Tally change;
+        change.take(requireThere(*m_impl, id));
         erasePieces(*m_impl, id);
         Query(m_impl->db, "DELETE FROM equipment WHERE id = ?", id).run();
+        m_impl->tally("equipment", 0, change);
     });
 }
 

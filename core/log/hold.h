@@ -13,7 +13,8 @@ namespace slopebook::log {
 /// does every later one that it throws for again.
 void holdWrites(const Log& log, std::function<void()> until);
 
-/// What the next write would pass, for work that writes through another connection.
+/// What the next write would pass, for work that writes through another connection: a log that is
+/// open for reading only (a damaged one) lets nothing pass.
 void passHold(const Log& log);
 
 } // namespace slopebook::log

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What stands behind a Log, shared by its sources: the connection, and the sessions whose checksums
-// are still to be written in the transaction under way.
+// and tallies are still to be written in the transaction under way.
 #pragma once
 
 #include "core/log/checksum.h"
@@ -8,10 +8,11 @@
 #include "core/log/failure.h"
 #include "core/log/log.h"
 #include "core/log/query.h"
+#include "core/log/takennames.h"
+#include "core/log/tally.h"
 #include "core/log/transaction.h"
 
 #include <map>
-#include <set>
 #include <type_traits>
 
 namespace slopebook::log {
@@ -24,32 +25,67 @@ struct Log::Impl {
     long commits = 0;     ///< of this log itself
     bool salvage = false; ///< what is damaged is left out of lists
     std::vector<Words> leftOut;
-    std::function<void()> held;  ///< to be passed before anything is written; see hold.h
-    std::set<SessionId> touched; ///< changed in this transaction, their checksums not yet written
+    std::unique_ptr<Reading> moment; ///< what is read is of one moment (snapshot.h); a write ends it
+    std::function<void()> held;      ///< to be passed before anything is written; see hold.h
+    std::map<std::string_view, TakenNames> names; ///< by kind of thing
 
     /// Does the work as one transaction, or as a part of the one under way.
     template <class Work>
     auto write(const Work& work) {
         passHold();
-        Writing scope(db, depth);
-        if (scope.outermost())
-            touched.clear();
+        moment.reset();
+        Part part(*this);
         if constexpr (std::is_void_v<decltype(work())>) {
             work();
-            finish(scope);
+            part.commit();
         } else {
             auto result = work();
-            finish(scope);
+            part.commit();
             return result;
         }
     }
-    void finish(Writing& scope);
+    /// A transaction or a part of one, and what is marked in it, which is forgotten with it however
+    /// it ends: a mark that stayed would have a later read write a new checksum over whatever is in
+    /// the file by then.
+    class Part {
+    public:
+        explicit Part(Impl& impl);
+        ~Part();
+        Part(const Part&) = delete;
+        Part& operator=(const Part&) = delete;
+        void commit();
+
+    private:
+        Impl& m_impl;
+        std::optional<Writing> m_scope;
+        bool m_committed = false;
+    };
     void passHold();
+
+    /// What a session counts for in a tally.
+    struct Counted {
+        AthleteId athlete{};
+        std::uint64_t weighs = 0;
+    };
+    /// A session that the transaction changes.
+    struct Mark {
+        std::optional<Counted> counted{}; ///< as the tallies hold it; nothing: not yet
+        bool rewritten = false;           ///< its checksums are to be made anew
+    };
+    using Marks = std::map<SessionId, Mark>;
+    Marks touched;              ///< what is still to be settled in this transaction
+    std::vector<Marks> settled; ///< in each part under way, lest it be taken back
 
     /// Before a session is changed: it must be as it was written, lest a new checksum hide damage.
     void touch(SessionId session);
-    /// Writes the checksums of the sessions touched so far, so that they can be read and verified.
+    /// Before a session goes, or changes by what has a checksum of its own. Conflict: it is gone.
+    Mark& mark(SessionId session);
+    /// Writes the checksums and tallies of the sessions marked so far in the transaction under way,
+    /// so that they can be read and verified in it. Outside of one nothing is marked, and nothing
+    /// written.
     void settle();
+    /// Changes a tally by what came (change.things, change.sum) or went.
+    void tally(const char* kind, std::int64_t owner, const Tally& change);
 
     /// Each kind's next key, never given out before; or the given one, noted as given out.
     template <class Id>
@@ -117,6 +153,11 @@ struct Log::Impl {
     void checkSessions(Findings& findings);
     void checkBatteries(Findings& findings);
     void checkKeys(Findings& findings);
+    void checkRules(Findings& findings);
+    void checkOrdinals(Findings& findings);
+    void checkTallies(Findings& findings);
+    /// How many sessions of an athlete were written, as the tally says.
+    std::int64_t sessionsWritten(AthleteId athlete);
 };
 
 /// A row of athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, checksum,

@@ -3,6 +3,7 @@
 
 #include "core/log/failure.h"
 #include "core/log/query.h"
+#include "core/log/tally.h"
 #include "resources/embedded.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -49,6 +50,7 @@ void runSteps(Connection& connection, const Layout& layout, int from, int to) {
 void requireLayout(Connection& connection, const Layout& layout, int version) {
     try {
         SQLite::Database expected(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        teachTally(expected.getHandle());
         for (int step = 0; step < version; ++step)
             expected.exec(layout.steps.at(static_cast<std::size_t>(step)));
         if (partsOf(connection.database()) == partsOf(expected))

@@ -2,11 +2,13 @@
 #include "core/log/log.h"
 
 #include "core/log/copy.h"
-#include "core/log/durable.h"
+#include "core/log/failure.h"
 #include "core/log/hold.h"
 #include "core/log/impl.h"
 #include "core/log/layout.h"
 #include "core/log/migrate.h"
+#include "core/log/newlog.h"
+#include "core/log/snapshot.h"
 
 #include <algorithm>
 
@@ -21,7 +23,9 @@ void finishWhatWasLeft(const std::filesystem::path& file, const Layout& layout) 
         return;
     try {
         const Connection writer(file, Connection::Purpose::ReadWrite, layout.newest());
-    } catch (const LogError&) { // NOLINT(bugprone-empty-catch): opening for reading says it better
+    } catch (const LogError& failure) { // else opening for reading says it better
+        if (failure.kind() == LogError::Kind::Damaged)
+            throw;
     }
 }
 } // namespace
@@ -40,15 +44,7 @@ Log Log::create(const std::filesystem::path& file) {
 }
 
 Log Log::create(const std::filesystem::path& file, const Layout& layout) {
-    NewFile fresh(file);
-    {
-        Connection connection(fresh.path(), Connection::Purpose::Fresh, layout.newest());
-        connection.execute("BEGIN EXCLUSIVE");
-        connection.execute("PRAGMA application_id = " + std::to_string(applicationId));
-        runSteps(connection, layout, 0, layout.newest());
-        connection.execute("COMMIT");
-    }
-    fresh.giveName();
+    NewLog(file, layout).place();
     return open(file, Access::ReadWrite, layout);
 }
 
@@ -57,12 +53,12 @@ Log Log::open(const std::filesystem::path& file, Access access) {
 }
 
 Log Log::open(const std::filesystem::path& file, Access access, const Layout& layout) {
-    const bool writing = access == Access::ReadWrite;
+    const bool writing = access == Access::ReadWrite || access == Access::SalvageAndWrite;
     if (!writing)
         finishWhatWasLeft(file, layout);
     auto impl = std::make_unique<Impl>(
         file, writing ? Connection::Purpose::ReadWrite : Connection::Purpose::ReadOnly, layout);
-    impl->salvage = access == Access::Salvage;
+    impl->salvage = access == Access::Salvage || access == Access::SalvageAndWrite;
     bringUpToDate(impl->db, layout);
     return Log(std::move(impl));
 }
@@ -72,9 +68,9 @@ const std::filesystem::path& Log::file() const {
 }
 
 Access Log::access() const {
-    if (m_impl->salvage)
-        return Access::Salvage;
-    return m_impl->db.readOnly() ? Access::ReadOnly : Access::ReadWrite;
+    if (m_impl->db.readOnly())
+        return m_impl->salvage ? Access::Salvage : Access::ReadOnly;
+    return m_impl->salvage ? Access::SalvageAndWrite : Access::ReadWrite;
 }
 
 std::vector<Words> Log::leftOut() const {
@@ -90,6 +86,10 @@ void holdWrites(const Log& log, std::function<void()> until) {
 }
 
 void passHold(const Log& log) {
+    if (log.impl().db.readOnly())
+        throw LogError(
+            LogError::Kind::ReadOnly,
+            say("'%1' is open for reading only. Nothing was changed.", shown(log.file())));
     log.impl().passHold();
 }
 
@@ -101,12 +101,30 @@ void Log::Impl::passHold() {
     held = nullptr;
 }
 
-void Log::Impl::finish(Writing& scope) {
-    if (scope.outermost())
-        settle();
-    scope.commit();
-    if (scope.outermost())
-        ++commits;
+Log::Impl::Part::Part(Impl& impl) : m_impl(impl), m_scope(std::in_place, impl.db, impl.depth) {
+    impl.settled.emplace_back();
+}
+
+Log::Impl::Part::~Part() {
+    m_scope.reset(); // takes back what was not committed
+    Marks mine = std::move(m_impl.settled.back());
+    m_impl.settled.pop_back();
+    if (m_impl.depth == 0)
+        m_impl.touched.clear();
+    else if (m_committed)
+        m_impl.settled.back().merge(mine); // the earliest mark of a session stays
+    else
+        for (const auto& [session, mark] : mine) // what settling wrote is taken back with the part
+            m_impl.touched.insert_or_assign(session, mark);
+}
+
+void Log::Impl::Part::commit() {
+    if (m_scope->outermost())
+        m_impl.settle();
+    m_scope->commit();
+    m_committed = true;
+    if (m_scope->outermost())
+        ++m_impl.commits;
 }
 
 long Log::dataVersion() const {
@@ -115,8 +133,8 @@ long Log::dataVersion() const {
     return static_cast<long>(version.integer(0)) + m_impl->commits;
 }
 
-void Log::backup(const std::filesystem::path& target) const {
-    copyVerified(m_impl->db, target);
+std::vector<Words> Log::backup(const std::filesystem::path& target) const {
+    return backUp(*this, target, Existing::Refuse);
 }
 
 int Log::newestVersion() {
@@ -127,7 +145,8 @@ std::int64_t Log::Impl::nextKey(const std::string& kind, std::optional<std::int6
     if (given && *given <= 0)
         throw BadInput(say("the key %1", *given), say("a key that the log gave out"));
     Query query(db,
-                "UPDATE keys SET last = CASE WHEN ?2 IS NULL THEN last + 1 ELSE max(last, ?2) END "
+                "UPDATE keys SET last = CASE WHEN ?2 IS NULL THEN last + 1 ELSE max(last, ?2) END, "
+                "turned = ~CASE WHEN ?2 IS NULL THEN last + 1 ELSE max(last, ?2) END "
                 "WHERE kind = ?1 RETURNING last");
     query.bind(1, kind);
     query.bind(2, given);

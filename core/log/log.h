@@ -20,7 +20,9 @@
 namespace slopebook::log {
 
 /// Salvage: reading only, and lists leave out what is damaged instead of throwing (see leftOut).
-enum class Access { ReadWrite, ReadOnly, Salvage };
+/// SalvageAndWrite: the same, but the coach wants to write into it; what is damaged itself is still
+/// not written to.
+enum class Access { ReadWrite, ReadOnly, Salvage, SalvageAndWrite };
 
 /// A set with its place: which session and lift, and its order there (from 1).
 struct PlacedSet {
@@ -142,16 +144,18 @@ public:
     /// Rises with every commit by any program: another window's write is seen by comparing it.
     long dataVersion() const;
 
-    /// Everything found wrong: SQLite's own check, foreign keys, checksums, stored points against
-    /// their reps. Empty: whole and sound.
+    /// Everything found wrong: SQLite's own check, foreign keys, the rules of the tables,
+    /// checksums, what is missing by the tallies, stored points against their reps. Empty: whole
+    /// and sound.
     std::vector<Words> check() const;
 
     /// What lists and scans have left out so far under Access::Salvage, a sentence each.
     std::vector<Words> leftOut() const;
 
-    /// A verified copy: online backup to a temporary name beside target, checked, synced, renamed.
-    /// target must not exist.
-    void backup(const std::filesystem::path& target) const;
+    /// A copy, made under a temporary name beside target, checked, synced, renamed. target must not
+    /// exist. Gives what check() finds wrong with the copy, which is kept all the same: it is as
+    /// damaged as the log.
+    [[nodiscard]] std::vector<Words> backup(const std::filesystem::path& target) const;
 
     /// The layout's version that this program writes.
     static int newestVersion();

@@ -4,6 +4,7 @@
 #include "core/log/tables.h"
 #include "core/log/testtable.h"
 #include "core/log/validity.h"
+#include "core/model/names.h"
 
 namespace slopebook::log {
 
@@ -45,10 +46,16 @@ Stored<Id, typename Table<Id>::Value> oneOf(Log::Impl& impl, Id id) {
     return {id, std::move(value)};
 }
 
+/// Throws where it is gone; gives what it weighs in its tally.
 template <class Id>
-void requireThere(Log::Impl& impl, Id id) {
-    if (!Query(impl.db, Table<Id>::exists, id).next())
+std::uint64_t requireThere(Log::Impl& impl, Id id) {
+    Query row(impl.db, Table<Id>::exists, id);
+    if (!row.next())
         throw LogError(Kind::Conflict, say(Table<Id>::says.goneUnchanged));
+    if constexpr (std::is_same_v<Id, AthleteId>)
+        return weight(row.integer(1), row.integer(2));
+    else
+        return weight(row.integer(1));
 }
 
 template <class Id>
@@ -67,6 +74,32 @@ void requireFreeName(Log::Impl& impl, std::optional<Id> id,
         throw BadInput(say("'%1' a second time", value.name), say(Table<Id>::says.freeName));
 }
 
+/// The day that a name is taken from, where the same name may stand for several.
+template <class Value>
+std::optional<Date> dayOf(const Value& value) {
+    if constexpr (std::is_same_v<Value, Block>)
+        return value.first;
+    else
+        return std::nullopt;
+}
+
+/// A name that is new here: brought to its one spelling by whoever took it from the coach, and no
+/// other spelling of one that is there.
+template <class Id>
+void requireNewName(Log::Impl& impl, std::optional<Id> id, const typename Table<Id>::Value& value) {
+    requireTidy(value.name);
+    const std::string key = nameKey(value.name);
+    for (const auto row : impl.names[Table<Id>::one].withKey(impl.db, Table<Id>::select, key)) {
+        if (row == static_cast<std::int64_t>(id.value_or(Id{})))
+            continue;
+        for (Query other(impl.db, Table<Id>::select); other.next();)
+            if (other.integer(0) == row && nameKey(other.text(2)) == key &&
+                dayOf(Table<Id>::read(other)) == dayOf(value))
+                throw BadInput(say("'%1', the same name as '%2'", value.name, other.text(2)),
+                               say(Table<Id>::says.freeName));
+    }
+}
+
 template <class Id>
 Id add(Log::Impl& impl, const typename Table<Id>::Value& value, std::optional<Id> id) {
     requireValid(value);
@@ -74,25 +107,37 @@ Id add(Log::Impl& impl, const typename Table<Id>::Value& value, std::optional<Id
         if (id && Query(impl.db, Table<Id>::exists, *id).next())
             throw LogError(Kind::Conflict, say(Table<Id>::says.there));
         requireFreeName(impl, id, value);
+        if (!id) // what is put back stands as it stood
+            requireNewName(impl, id, value);
         const Id given = impl.key(Table<Id>::one, id);
         Query insert(impl.db, Table<Id>::insert);
         const int fields = Table<Id>::bind(insert, value);
         insert.bind(fields + 1, checksum(given, value));
         insert.bind(fields + 2, given);
         insert.run();
+        Tally change;
+        change.add(requireThere(impl, given));
+        impl.tally(Table<Id>::one, 0, change);
+        impl.names[Table<Id>::one].note(value.name, raw(given));
         return given;
     });
 }
 
 template <class Id>
 void change(Log::Impl& impl, Id id, const typename Table<Id>::Value& value) {
-    requireThere(impl, id);
+    Tally change;
+    change.take(requireThere(impl, id));
     requireFreeName(impl, std::optional(id), value);
+    if (Query held(impl.db, Table<Id>::exists, id); held.next() && held.text(0) != value.name)
+        requireNewName(impl, std::optional(id), value);
     Query update(impl.db, Table<Id>::update);
     const int fields = Table<Id>::bind(update, value);
     update.bind(fields + 1, checksum(id, value));
     update.bind(fields + 2, id);
     update.run();
+    change.add(requireThere(impl, id));
+    impl.tally(Table<Id>::one, 0, change);
+    impl.names[Table<Id>::one].note(value.name, raw(id));
 }
 
 /// What still refers to a thing, one of it and several.
@@ -122,8 +167,10 @@ void requireUnused(Log::Impl& impl, Id id, const char* countSql, const Use& use)
 
 template <class Id>
 void erase(Log::Impl& impl, Id id) {
-    requireThere(impl, id);
+    Tally change;
+    change.take(requireThere(impl, id));
     Query(impl.db, Table<Id>::erase, id).run();
+    impl.tally(Table<Id>::one, 0, change);
 }
 
 void rewritePoints(Log::Impl& impl, LiftId lift, PointRule rule) {
@@ -180,6 +227,9 @@ AthleteId Log::add(const Athlete& athlete, std::optional<AthleteId> id) {
     return m_impl->write([&] {
         const AthleteId given = log::add(*m_impl, athlete, id);
         m_impl->sealCheckLoads(given);
+        Query(m_impl->db,
+              "INSERT INTO tallies (owner, kind, things, sum) VALUES (?, 'session', 0, 0)", given)
+            .run();
         return given;
     });
 }
@@ -238,7 +288,13 @@ void Log::remove(AthleteId id) {
         requireUnused(*m_impl, id, "SELECT count(*) FROM sessions WHERE athlete = ?", sessionsOf);
         requireUnused(*m_impl, id, "SELECT count(*) FROM check_loads WHERE athlete = ?",
                       checkLoadsOf);
+        // Lest the last trace of sessions go that the file has lost.
+        m_impl->settle();
+        if (const auto written = m_impl->sessionsWritten(id); written != 0)
+            m_impl->damaged(say("sessions of %1: %2 were written, %3 are there",
+                                m_impl->athleteName(id), written, 0));
         erase(*m_impl, id);
+        Query(m_impl->db, "DELETE FROM tallies WHERE owner = ?", id).run();
     });
 }
 void Log::remove(LiftId id) {

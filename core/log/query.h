@@ -70,6 +70,9 @@ public:
     }
     std::optional<double> optionalReal(int column) const;
     std::optional<Mass> optionalMass(int column) const;
+    std::optional<std::int64_t> optionalInteger(int column) const {
+        return null(column) ? std::nullopt : std::optional(integer(column));
+    }
     template <class Id>
     std::optional<Id> optionalId(int column) const {
         return null(column) ? std::nullopt : std::optional<Id>(id<Id>(column));

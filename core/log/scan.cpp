@@ -56,8 +56,7 @@ private:
     void require(int result) const {
         sqlite3* const db = m_connection.database().getHandle();
         if (result != SQLITE_OK)
-            throw sqliteFailure(sqlite3_extended_errcode(db), systemErrorOf(db), sqlite3_errmsg(db),
-                                m_connection.file());
+            m_connection.fail(sqlite3_extended_errcode(db), sqlite3_errmsg(db));
     }
     struct Finalize {
         void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }

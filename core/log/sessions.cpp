@@ -103,25 +103,51 @@ SessionRecord Log::Impl::verified(const Stored<SessionId, SessionHead>& head,
 }
 
 void Log::Impl::touch(SessionId session) {
-    if (touched.contains(session))
+    if (const auto known = touched.find(session); known != touched.end() && known->second.rewritten)
         return;
     Query row(db, "SELECT checksum FROM sessions WHERE id = ?", session);
     if (!row.next())
         throw gone(goneSession);
     verified(head(session), row.integer(0));
-    touched.insert(session);
+    mark(session).rewritten = true;
+}
+
+Log::Impl::Mark& Log::Impl::mark(SessionId session) {
+    if (const auto known = touched.find(session); known != touched.end())
+        return known->second;
+    Query row(db, "SELECT athlete, checksum, battery_checksum FROM sessions WHERE id = ?", session);
+    if (!row.next())
+        throw gone(goneSession);
+    const Counted counted{.athlete = row.id<AthleteId>(0),
+                          .weighs = weight(row.integer(1), row.optionalInteger(2))};
+    return touched.emplace(session, Mark{.counted = counted}).first->second;
 }
 
 void Log::Impl::settle() {
-    for (const SessionId id : touched) {
-        if (!Query(db, "SELECT 1 FROM sessions WHERE id = ?", id).next())
+    if (depth == 0 || touched.empty())
+        return;
+    std::map<AthleteId, Tally> changes;
+    for (const auto& [id, mark] : touched) {
+        if (mark.counted)
+            changes[mark.counted->athlete].take(mark.counted->weighs);
+        Query row(db, "SELECT athlete, checksum, battery_checksum FROM sessions WHERE id = ?", id);
+        if (!row.next())
             continue; // removed since
-        const auto session = head(id);
-        const auto sets = storedSets(id);
-        Query(db, "UPDATE sessions SET line_checksum = ?, checksum = ? WHERE id = ?",
-              lineChecksum(session, sets), checksum(session, sets), id)
-            .run();
+        std::int64_t sum = row.integer(1);
+        if (mark.rewritten) {
+            const auto session = head(id);
+            const auto sets = storedSets(id);
+            sum = checksum(session, sets);
+            Query(db, "UPDATE sessions SET line_checksum = ?, checksum = ? WHERE id = ?",
+                  lineChecksum(session, sets), sum, id)
+                .run();
+        }
+        changes[row.id<AthleteId>(0)].add(weight(sum, row.optionalInteger(2)));
     }
+    for (const auto& [athlete, change] : changes)
+        if (change != Tally{})
+            tally("session", raw(athlete), change);
+    settled.back().merge(touched); // the earliest mark of a session stays
     touched.clear();
 }
 
@@ -174,7 +200,7 @@ SessionId Log::add(const SessionHead& session, std::optional<SessionId> id) {
                               "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, 0, 0)");
         bindHead(insert, session, given);
         insert.run();
-        impl.touched.insert(given);
+        impl.touched[given].rewritten = true; // counted still where it was removed just before
         return given;
     });
 }
@@ -202,7 +228,7 @@ void Log::change(SessionId id, const SessionHead& session) {
 void Log::remove(SessionId id) {
     m_impl->write([&] {
         Impl& impl = *m_impl;
-        impl.head(id);
+        impl.mark(id);
         Query repeat(impl.db, "SELECT day, ordinal FROM sessions WHERE repeat_of = ?", id);
         if (repeat.next())
             throw LogError(Kind::Conflict, say("The session of %1 is a repeat of this one. Nothing "
@@ -214,7 +240,6 @@ void Log::remove(SessionId id) {
         Query(impl.db, "DELETE FROM sets WHERE session = ?", id).run();
         impl.eraseBattery(id);
         Query(impl.db, "DELETE FROM sessions WHERE id = ?", id).run();
-        impl.touched.erase(id);
     });
 }
 
@@ -233,9 +258,17 @@ bool Log::Impl::checkLoadsSound(AthleteId athlete) {
 }
 
 void Log::Impl::sealCheckLoads(AthleteId athlete) {
-    Query(db, "UPDATE athletes SET loads_checksum = ? WHERE id = ?",
-          checksum(athlete, allCheckLoads(athlete)), athlete)
-        .run();
+    Query row(db, "SELECT checksum, loads_checksum FROM athletes WHERE id = ?", athlete);
+    if (!row.next())
+        throw gone(goneAthlete);
+    const std::int64_t entry = row.integer(0);
+    const std::int64_t before = row.integer(1);
+    const std::int64_t now = checksum(athlete, allCheckLoads(athlete));
+    Query(db, "UPDATE athletes SET loads_checksum = ? WHERE id = ?", now, athlete).run();
+    Tally change;
+    change.take(weight(entry, before));
+    change.add(weight(entry, now));
+    tally("athlete", 0, change);
 }
 
 std::vector<Mass> Log::checkLoads(AthleteId athlete, LiftId lift) const {

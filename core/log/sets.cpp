@@ -115,11 +115,13 @@ PlacedSet Log::set(SetId id) const {
 
 std::vector<LiftId> Log::liftsOf(AthleteId athlete) const {
     std::vector<LiftId> lifts;
-    Query rows(m_impl->db,
-               "SELECT id FROM lifts WHERE id IN (SELECT sets.lift FROM sessions JOIN sets ON "
-               "sets.session = sessions.id WHERE sessions.athlete = ?) "
-               "ORDER BY name COLLATE NOCASE, name",
-               athlete);
+    Query rows(
+        m_impl->db,
+        // By the sets: a lift that they speak of and that is not there is still one of theirs.
+        "SELECT used.lift FROM (SELECT DISTINCT sets.lift AS lift FROM sessions JOIN sets ON "
+        "sets.session = sessions.id WHERE sessions.athlete = ?) AS used "
+        "LEFT JOIN lifts ON lifts.id = used.lift ORDER BY name COLLATE NOCASE, name",
+        athlete);
     while (rows.next())
         lifts.push_back(rows.id<LiftId>(0));
     return lifts;

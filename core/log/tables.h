@@ -18,7 +18,7 @@ struct Says {
 };
 
 /// What differs between the four: their SQL (values first, then checksum, then id) and columns
-/// (id and checksum, then the values).
+/// (id and checksum, then the values; `exists`: the name and what the row weighs in its tally).
 template <class Id>
 struct Table;
 
@@ -37,7 +37,8 @@ struct Table<AthleteId> {
                                           "ORDER BY name COLLATE NOCASE, name";
     static constexpr const char* selectOne =
         "SELECT id, checksum, name, note FROM athletes WHERE id = ?";
-    static constexpr const char* exists = "SELECT name FROM athletes WHERE id = ?";
+    static constexpr const char* exists =
+        "SELECT name, checksum, loads_checksum FROM athletes WHERE id = ?";
     static constexpr const char* taken = "SELECT 1 FROM athletes WHERE id <> ?1 AND name = ?2";
     static constexpr const char* insert =
         "INSERT INTO athletes (name, note, checksum, id, loads_checksum) VALUES (?, ?, ?, ?, 0)";
@@ -65,7 +66,7 @@ struct Table<DeviceId> {
                                .numbered = "device %1"};
     static constexpr const char* select = "SELECT id, checksum, name, note FROM devices "
                                           "ORDER BY name COLLATE NOCASE, name";
-    static constexpr const char* exists = "SELECT name FROM devices WHERE id = ?";
+    static constexpr const char* exists = "SELECT name, checksum FROM devices WHERE id = ?";
     static constexpr const char* taken = "SELECT 1 FROM devices WHERE id <> ?1 AND name = ?2";
     static constexpr const char* insert =
         "INSERT INTO devices (name, note, checksum, id) VALUES (?, ?, ?, ?)";
@@ -94,7 +95,7 @@ struct Table<BlockId> {
     static constexpr const char* select =
         "SELECT id, checksum, name, first_day, last_day, ceiling_g, note FROM blocks "
         "ORDER BY first_day, last_day, name COLLATE NOCASE, name";
-    static constexpr const char* exists = "SELECT name FROM blocks WHERE id = ?";
+    static constexpr const char* exists = "SELECT name, checksum FROM blocks WHERE id = ?";
     static constexpr const char* taken =
         "SELECT 1 FROM blocks WHERE id <> ?1 AND name = ?2 AND first_day = ?3";
     static constexpr const char* insert =
@@ -147,7 +148,7 @@ struct Table<LiftId> {
     static constexpr const char* selectOne =
         "SELECT id, checksum, name, kind, rule, ballistic, mvt, mvt_sd, mvt_origin, mvt_source, "
         "smallest_velocity, smallest_one_rm, note FROM lifts WHERE id = ?";
-    static constexpr const char* exists = "SELECT name FROM lifts WHERE id = ?";
+    static constexpr const char* exists = "SELECT name, checksum FROM lifts WHERE id = ?";
     static constexpr const char* taken = "SELECT 1 FROM lifts WHERE id <> ?1 AND name = ?2";
     static constexpr const char* insert =
         "INSERT INTO lifts (name, kind, rule, ballistic, mvt, mvt_sd, mvt_origin, mvt_source, "

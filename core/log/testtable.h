@@ -22,7 +22,7 @@ struct Table<TestKindId> {
         "SELECT id, checksum, name, unit, higher_is_better, two_sided, rule, attempts, formula, "
         "decimals, noise, noise_percent, noise_source, smallest, smallest_source, note FROM tests "
         "ORDER BY name COLLATE NOCASE, name";
-    static constexpr const char* exists = "SELECT name FROM tests WHERE id = ?";
+    static constexpr const char* exists = "SELECT name, checksum FROM tests WHERE id = ?";
     static constexpr const char* taken = "SELECT 1 FROM tests WHERE id <> ?1 AND name = ?2";
     static constexpr const char* insert =
         "INSERT INTO tests (name, unit, higher_is_better, two_sided, rule, attempts, formula, "

@@ -2,6 +2,7 @@
 #include "core/log/validity.h"
 
 #include "core/model/errors.h"
+#include "core/model/names.h"
 
 #include <algorithm>
 #include <array>
@@ -58,7 +59,7 @@ void requireText(const std::string& text, Phrase found) {
 
 void requireName(const std::string& name, Phrase expected) {
     requireText(name, noName);
-    if (name.find_first_not_of(" \t\r\n\f\v") == std::string::npos)
+    if (!tidyName(name))
         throw BadInput(say("a blank name"), say(expected));
 }
 
@@ -84,13 +85,19 @@ void requireMvt(const Mvt& mvt) {
 }
 } // namespace
 
+void requireTidy(const std::string& name) {
+    if (tidyName(name) != name)
+        throw BadInput(say("'%1', with blanks or signs in it that are not seen", name),
+                       say("the name without them"));
+}
+
 bool storableText(const std::string& text) {
     return text.size() <= longestText && text.find('\0') == std::string::npos && utf8(text);
 }
 
 void requireStorableLoad(Mass load) {
     if (load.grams < 0 || load > storableLoadLimit)
-        throw BadInput(say("%1 kg", number(kilograms(load))), say("a load from 0 to 2000 kg"));
+        throw BadInput(inWords(load), say("a load from 0 to %1", storableLoadLimit));
 }
 
 void requireValid(const Athlete& athlete) {
@@ -111,8 +118,8 @@ void requireValid(const Block& block) {
         throw BadInput(say("a block that ends on %1", block.last),
                        say("a last day not before its first, %1", block.first));
     if (block.ceiling && (block.ceiling->grams <= 0 || *block.ceiling > storableLoadLimit))
-        throw BadInput(say("%1 kg", number(kilograms(*block.ceiling))),
-                       say("a ceiling above 0 and up to 2000 kg, or none"));
+        throw BadInput(inWords(*block.ceiling),
+                       say("a ceiling above 0 and up to %1, or none", storableLoadLimit));
     requireText(block.note, noNote);
 }
 
@@ -125,8 +132,9 @@ void requireValid(const Lift& lift) {
                      "a smallest change that matters above 0 and below 10 m/s");
     if (lift.smallestOneRm &&
         (!(*lift.smallestOneRm > 0) || !(*lift.smallestOneRm <= heaviestKilograms)))
-        throw BadInput(number(*lift.smallestOneRm),
-                       say("a smallest change that matters above 0 and up to 2000 kg"));
+        throw BadInput(
+            number(*lift.smallestOneRm),
+            say("a smallest change that matters above 0 and up to %1", storableLoadLimit));
     requireText(lift.note, noNote);
 }
 
@@ -156,8 +164,8 @@ void requireValid(const SessionHead& session) {
         throw BadInput(say("session number %1", session.ordinal),
                        say("1 for the first session of a day"));
     if (session.bodyMass && (session.bodyMass->grams <= 0 || *session.bodyMass > storableLoadLimit))
-        throw BadInput(say("%1 kg", number(kilograms(*session.bodyMass))),
-                       say("a body mass above 0 and up to 2000 kg, or none"));
+        throw BadInput(inWords(*session.bodyMass),
+                       say("a body mass above 0 and up to %1, or none", storableLoadLimit));
     requireText(session.place, "a place that is no text");
     requireText(session.note, noNote);
 }

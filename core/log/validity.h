@@ -15,6 +15,8 @@ void requireValid(const TestKind& kind);
 void requireValid(const SessionHead& session);
 void requireValid(const Set& set);
 void requireStorableLoad(Mass load);
+/// A name that is new to the log is spelled as tidyName() spells it.
+void requireTidy(const std::string& name);
 
 /// Text that the log takes: UTF-8 without NUL, at most 100,000 bytes.
 bool storableText(const std::string& text);

@@ -2,15 +2,21 @@
 #include "core/model/date.h"
 
 #include <charconv>
-#include <cstdio>
 
 namespace slopebook {
 
-std::string isoDate(Date date) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%04d-%02u-%02u", static_cast<int>(date.year()),
-                  static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()));
+std::string padded(unsigned value, std::size_t digits) {
+    std::string text = std::to_string(value);
+    if (text.size() < digits)
+        text.insert(0, digits - text.size(), '0');
     return text;
+}
+
+std::string isoDate(Date date) {
+    const int year = static_cast<int>(date.year());
+    return (year < 0 ? "-" : "") + padded(static_cast<unsigned>(year < 0 ? -year : year), 4) + "-" +
+           padded(static_cast<unsigned>(date.month()), 2) + "-" +
+           padded(static_cast<unsigned>(date.day()), 2);
 }
 
 namespace {

@@ -11,6 +11,8 @@ namespace slopebook {
 
 using Date = std::chrono::year_month_day;
 
+/// A whole number with leading zeros up to so many digits: "07".
+std::string padded(unsigned value, std::size_t digits);
 /// "2026-03-14". The date must be ok().
 std::string isoDate(Date date);
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/exactmass.h"
 
-#include <cstdio>
+#include <charconv>
 
 namespace slopebook {
 
@@ -51,8 +51,9 @@ std::optional<ExactMass> parseExactMass(std::string_view text, MassUnit unit) {
 
 std::string massText(ExactMass m, MassUnit unit, int decimals) {
     char text[64];
-    std::snprintf(text, sizeof text, "%.*f", decimals, in(unit, m));
-    std::string shown = text;
+    const auto end =
+        std::to_chars(text, text + sizeof text, in(unit, m), std::chars_format::fixed, decimals);
+    std::string shown(text, end.ptr);
     if (shown.find('.') != std::string::npos) {
         while (shown.back() == '0')
             shown.pop_back();

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/words.h"
 
+#include "core/model/exactmass.h"
+
+#include <charconv>
+#include <cmath>
+
 namespace slopebook {
 
 Words asIs(std::string text) {
@@ -27,7 +32,25 @@ Words inWords(Date day) {
     return {.kind = Words::Kind::Day, .text = isoDate(day)};
 }
 
+Words inWords(Mass mass) {
+    return {.kind = Words::Kind::Mass, .text = massText(exactMass(mass), MassUnit::Kilogram)};
+}
+
+double kilograms(const Words& mass) {
+    double value = 0;
+    std::from_chars(mass.text.data(), mass.text.data() + mass.text.size(), value);
+    return value;
+}
+
 std::string english(const Words& words) {
+    return english(words, MassUnit::Kilogram);
+}
+
+std::string english(const Words& words, MassUnit unit) {
+    if (words.kind == Words::Kind::Mass)
+        return massText(exactMass(massFromKilograms(kilograms(words))), unit,
+                        unit == MassUnit::Pound ? 1 : 3) +
+               " " + std::string(word(unit));
     if (words.kind != Words::Kind::Said)
         return words.text;
     std::string filled;
@@ -38,7 +61,7 @@ std::string english(const Words& words) {
             filled += words.text[i];
             continue;
         }
-        filled += english(words.parts[place]);
+        filled += english(words.parts[place], unit);
         ++i;
     }
     return filled;

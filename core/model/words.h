@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/model/date.h"
+#include "core/model/mass.h"
 #ifdef SLOPEBOOK_HOLD_PHRASES
 #include "core/model/phrases.h"
 #endif
@@ -16,6 +17,8 @@
 #include <vector>
 
 namespace slopebook {
+
+enum class MassUnit; // core/model/exactmass.h
 
 /// An English text with places %1 to %9. One that phrases.h does not list does not compile: what is
 /// not listed would never be translated. (Daily builds do not ask: there a new phrase would compile
@@ -30,7 +33,9 @@ public:
             throw "a phrase that core/model/phrases.h does not list";
 #endif
     }
-    constexpr std::string_view english() const { return m_english; }
+    constexpr std::string_view english() const {
+        return m_english;
+    }
 
 private:
     std::string_view m_english;
@@ -42,7 +47,8 @@ struct Words {
         Said,   ///< text is a phrase, parts what stands in its places: translated
         AsIs,   ///< a name, a cell, a file: the same in every language
         Figure, ///< a number with a decimal point: with the language's own mark
-        Day     ///< year-month-day: as the language writes days
+        Day,    ///< year-month-day: as the language writes days
+        Mass    ///< kilograms in digits: a coach's load, with its unit, in the one that he reads
     };
     Kind kind = Kind::AsIs;
     std::string text;
@@ -61,13 +67,14 @@ Words inWords(std::string text);
 Words inWords(std::string_view text);
 Words inWords(const char* text);
 Words inWords(Date day);
+Words inWords(Mass mass);
 template <std::integral T>
 Words inWords(T count) {
     return figure(std::to_string(count));
 }
 
-/// The phrase with its parts in their order: names and other text as they are, whole numbers and
-/// days as a language writes them, words in words.
+/// The phrase with its parts in their order: names and other text as they are, whole numbers, days
+/// and masses as a language writes them, words in words.
 template <class... Parts>
 Words say(Phrase phrase, Parts&&... parts) {
     return {.kind = Words::Kind::Said,
@@ -75,7 +82,11 @@ Words say(Phrase phrase, Parts&&... parts) {
             .parts = {inWords(std::forward<Parts>(parts))...}};
 }
 
-/// The words in English: the phrases with their parts filled in.
+/// The words in English: the phrases with their parts filled in, masses in kilograms.
 std::string english(const Words& words);
+/// The same with masses in that unit: whole grams in kg, a tenth in lb.
+std::string english(const Words& words, MassUnit unit);
+/// Of words that are a mass: its kilograms.
+double kilograms(const Words& mass);
 
 } // namespace slopebook

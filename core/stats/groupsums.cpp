@@ -10,7 +10,7 @@ namespace slopebook::stats {
 
 namespace {
 
-double meanOf(const std::vector<double>& values) {
+double groupMean(const std::vector<double>& values) {
     double sum = 0;
     for (const double v : values)
         sum += v;
@@ -20,7 +20,7 @@ double meanOf(const std::vector<double>& values) {
 Frame frameOf(std::span<const GroupPoints> groups) {
     double sum = 0, squares = 0, n = 0;
     for (const GroupPoints& g : groups) {
-        sum += meanOf(g.x) * static_cast<double>(g.x.size());
+        sum += groupMean(g.x) * static_cast<double>(g.x.size());
         n += static_cast<double>(g.x.size());
     }
     const double centre = sum / n;
@@ -42,7 +42,7 @@ GroupSums sumsOf(const GroupPoints& group, const Frame& frame) {
         return sums;
     }
     // One x only: the group has a level and no slope of its own.
-    const double yMean = meanOf(group.y);
+    const double yMean = groupMean(group.y);
     sums.r << std::sqrt(n), std::sqrt(n) * (group.x.front() - frame.centre) / frame.scale, 0, 0;
     sums.z << std::sqrt(n) * yMean, 0;
     for (const double y : group.y)

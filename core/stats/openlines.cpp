@@ -101,7 +101,7 @@ double most(const std::vector<Node>& nodes) {
 }
 
 /// The box about the nodes that have a weight worth looking at, a cell wider.
-Box around(const std::vector<Node>& nodes, const Box& box, int count) {
+Box boxAround(const std::vector<Node>& nodes, const Box& box, int count) {
     Box next;
     const double floor = most(nodes) - farOff;
     for (std::size_t d = 0; d < 3; ++d) {
@@ -131,7 +131,7 @@ std::optional<OpenLines> openLines(std::span<const GroupPoints> points, std::siz
         nodes = nodesOf(posterior, box, count);
         if (nodes.empty())
             return std::nullopt;
-        box = around(nodes, box, count);
+        box = boxAround(nodes, box, count);
     }
     OpenLines open{.df = static_cast<double>(groups->points - 2)};
     const double top = most(nodes);

@@ -11,7 +11,7 @@ namespace slopebook::stats {
 
 namespace {
 
-double meanOf(std::span<const double> values) {
+double average(std::span<const double> values) {
     double sum = 0;
     for (const double v : values)
         sum += v;
@@ -29,7 +29,7 @@ double interactionSquares(const Table& table) {
     const std::size_t columns = table.front().size();
     std::vector<double> columnMean(columns, 0.0), rowMean;
     for (const auto& row : table) {
-        rowMean.push_back(meanOf(row));
+        rowMean.push_back(average(row));
         for (std::size_t j = 0; j < columns; ++j)
             columnMean[j] += (row[j] - rowMean.back()) / static_cast<double>(table.size());
     }
@@ -45,8 +45,8 @@ double interactionSquares(const Table& table) {
 double grandMeanOf(const Table& table) {
     std::vector<double> rowMeans;
     for (const auto& row : table)
-        rowMeans.push_back(meanOf(row));
-    return meanOf(rowMeans);
+        rowMeans.push_back(average(row));
+    return average(rowMeans);
 }
 
 std::optional<double> logCv(Table table, double df) {
@@ -92,7 +92,7 @@ std::optional<TypicalError> typicalError(const Table& trials, double level) {
         std::vector<double> differences;
         for (const auto& row : trials)
             differences.push_back(row[1] - row[0]);
-        error.meanDifference = meanOf(differences);
+        error.meanDifference = average(differences);
     }
     error.grandMean = grandMeanOf(trials);
     if (error.grandMean != 0)
@@ -103,7 +103,7 @@ std::optional<TypicalError> typicalError(const Table& trials, double level) {
 
 namespace {
 
-Interval around(double centre, double half) {
+Interval spanned(double centre, double half) {
     return {centre - half, centre + half};
 }
 
@@ -142,18 +142,18 @@ std::optional<Agreement> agreement(std::span<const double> first, std::span<cons
         differences.push_back(first[i] - second[i]);
     Agreement a;
     a.n = static_cast<int>(first.size());
-    a.bias = meanOf(differences);
+    a.bias = average(differences);
     double squares = 0;
     for (const double d : differences)
         squares += (d - a.bias) * (d - a.bias);
     a.sd = std::sqrt(squares / (a.n - 1));
     a.biasSe = a.sd / std::sqrt(a.n);
     const double t = tCritical(level, a.n - 1);
-    a.biasInterval = around(a.bias, t * a.biasSe);
-    a.limits = around(a.bias, 1.96 * a.sd);
+    a.biasInterval = spanned(a.bias, t * a.biasSe);
+    a.limits = spanned(a.bias, 1.96 * a.sd);
     const double limitHalf = t * std::sqrt(3.0) * a.biasSe;
-    a.lowerLimitInterval = around(a.limits.low, limitHalf);
-    a.upperLimitInterval = around(a.limits.high, limitHalf);
+    a.lowerLimitInterval = spanned(a.limits.low, limitHalf);
+    a.upperLimitInterval = spanned(a.limits.high, limitHalf);
     fitLeastProducts(a, first, second, level);
     return a;
 }

@@ -45,6 +45,7 @@ std::vector<Figure> told(const JumpFigures& f) {
     add("flight_contact_ratio", "flight time / contact time", "", f.flightContactRatio, 2);
     add("time_to_take_off_s", "movement to take-off", "s", f.secondsToTakeOff, 3);
     add("rsi_modified_m_per_s", "height / time to take-off", "m/s", f.rsiModified, 2);
+    add("plate_offset_n", "force in flight, taken off the weight", "N", f.plateOffset, 1);
     add("weight_n", "weight", "N", f.weight, 1);
     add("mass_kg", "body mass", "kg", f.mass, 2);
     return list;
@@ -180,6 +181,19 @@ Found<std::vector<Figure>> Analysis::figures(std::size_t event) const {
     if (m_kind == TraceKind::Jump)
         return told(jumpFigures(m_trace, m_jumps.at(event)));
     return told(repFigures(m_motion, m_reps.at(event)));
+}
+
+Words Analysis::remark(std::size_t event) const {
+    if (m_kind != TraceKind::Jump)
+        return {};
+    const auto found = jumpFigures(m_trace, m_jumps.at(event));
+    const auto* f = std::get_if<JumpFigures>(&found);
+    if (!f || !f->plateOffset)
+        return {};
+    return say(
+        "The plate was not zeroed: it reads %1 N in flight, with nobody on it. That is taken "
+        "off the weight and the body mass.",
+        figure(std::to_string(std::lround(*f->plateOffset))));
 }
 
 } // namespace slopebook::traces

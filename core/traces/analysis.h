@@ -47,6 +47,8 @@ public:
     void moveMark(std::size_t event, std::size_t mark, double time);
     /// A fault where the marks are out of order.
     Found<std::vector<Figure>> figures(std::size_t event) const;
+    /// What was mended in those figures and must be said with them; empty where nothing was.
+    Words remark(std::size_t event) const;
 
 private:
     std::vector<double*> places(std::size_t event);

@@ -9,9 +9,37 @@ namespace {
 
 constexpr double searchAround = 5.0; // s before take-off or after landing: common practice
 constexpr double leastWeight = 150;  // N; nobody who jumps weighs less
+constexpr double zeroTolerance = 5;  // N, half a kilogram: what a zeroed plate may read in flight
+constexpr double emptySd = 15;       // N; what varies more between two marks is no empty plate
 constexpr double onsetLead = 0.030;  // s; Owen et al. 2014 (from memory)
 constexpr double onsetFloor = 0.01;  // of the weight
 constexpr double firstLook = 0.05;   // of the trace's largest force
+
+Words whole(double newtons) {
+    return figure(std::to_string(std::lround(newtons)));
+}
+
+Fault farOffZero(double reads, std::optional<double> at) {
+    return {say("the plate reads %1 N in flight, with nobody on it: zero it and jump again",
+                whole(reads)),
+            {},
+            at};
+}
+
+/// The mean of what lies far below zero, where that is more than the ringing of an impact: with
+/// such a plate a dip looks like a flight.
+std::optional<double> farBelowZero(const Trace& trace) {
+    double sum = 0;
+    long count = 0;
+    for (const double force : trace.values)
+        if (force < -leastWeight) {
+            sum += force;
+            ++count;
+        }
+    if (count == 0 || static_cast<double>(count) < 0.05 * trace.rate)
+        return {};
+    return sum / static_cast<double>(count);
+}
 
 struct Flight {
     std::size_t first = 0, past = 0; ///< samples under the level
@@ -36,13 +64,17 @@ std::vector<Flight> stretchesUnder(const Trace& trace, double level) {
     return flights;
 }
 
-/// What the empty plate reads at the most, by the middle half of a flight.
+/// The empty plate, by the middle half of a flight.
+std::optional<Quiet> emptyPlate(const Trace& trace, double from, double to) {
+    const double quarter = (to - from) / 4;
+    return describe(trace, from + quarter, to - quarter);
+}
+
+/// What the empty plate reads at the most.
 std::optional<double> emptyLevel(const Trace& trace, const Flight& flight,
                                  const JumpSettings& settings) {
-    const double from = trace.timeOf(static_cast<double>(flight.first));
-    const double to = trace.timeOf(static_cast<double>(flight.past));
-    const double quarter = (to - from) / 4;
-    const auto empty = describe(trace, from + quarter, to - quarter);
+    const auto empty = emptyPlate(trace, trace.timeOf(static_cast<double>(flight.first)),
+                                  trace.timeOf(static_cast<double>(flight.past)));
     if (!empty)
         return {};
     return empty->mean + std::max(settings.floor, settings.sds * empty->sd);
@@ -109,11 +141,12 @@ void findStill(const Trace& trace, JumpMarks& marks, const JumpSettings& setting
         marks.still = JumpMarks::Still{still->from, still->to};
 }
 
-void addImpulse(const Trace& trace, const JumpMarks& marks, double weight, JumpFigures& figures) {
-    const double mass = weight / standardGravity;
+/// standing: the force of standing still as the plate reads it, an offset in it included.
+void addImpulse(const Trace& trace, const JumpMarks& marks, double standing, JumpFigures& figures) {
+    const double mass = *figures.mass;
     const bool before = marks.still->to <= marks.takeOff;
-    const double impulse = before ? integral(trace, marks.still->to, marks.takeOff, weight)
-                                  : -integral(trace, marks.takeOff, marks.still->from, weight);
+    const double impulse = before ? integral(trace, marks.still->to, marks.takeOff, standing)
+                                  : -integral(trace, marks.takeOff, marks.still->from, standing);
     const double speed = impulse / mass;
     if (!(speed > 0))
         return;
@@ -127,6 +160,8 @@ Found<std::vector<JumpMarks>> findJumps(const Trace& trace, const JumpSettings& 
     const double largest = *std::max_element(trace.values.begin(), trace.values.end());
     if (largest < leastWeight)
         return Fault{say("nobody stands on the plate: the force stays under 150 N"), {}, {}};
+    if (const auto below = farBelowZero(trace))
+        return farOffZero(*below, {});
     const double level = std::max(settings.floor, firstLook * largest);
     std::vector<JumpMarks> jumps;
     for (const Flight& flight : stretchesUnder(trace, level))
@@ -140,7 +175,7 @@ Found<std::vector<JumpMarks>> findJumps(const Trace& trace, const JumpSettings& 
     if (jumps.empty())
         return Fault{
             say("no flight found: the force never falls to nothing for 0.1 to 1.2 s between "
-                "two contacts"),
+                "two contacts (on a plate that was not zeroed it does not)"),
             {},
             {}};
     return jumps;
@@ -166,6 +201,12 @@ Found<JumpFigures> jumpFigures(const Trace& trace, const JumpMarks& marks) {
         figures.secondsToTakeOff = marks.takeOff - *marks.start;
         figures.rsiModified = figures.flightHeight / *figures.secondsToTakeOff;
     }
+    // In flight there is no force: what a plate reads then it reads too much of everything.
+    if (const auto empty = emptyPlate(trace, marks.takeOff, marks.landing);
+        empty && empty->sd <= emptySd && std::abs(empty->mean) > zeroTolerance)
+        figures.plateOffset = empty->mean;
+    if (figures.plateOffset && std::abs(*figures.plateOffset) > leastWeight)
+        return farOffZero(*figures.plateOffset, marks.takeOff);
     if (!marks.still)
         return figures;
     const auto still = describe(trace, marks.still->from, marks.still->to);
@@ -174,8 +215,8 @@ Found<JumpFigures> jumpFigures(const Trace& trace, const JumpMarks& marks) {
         return Fault{say("nobody stands still on the plate between the marks for it"),
                      {},
                      marks.still->from};
-    figures.weight = still->mean;
-    figures.mass = still->mean / standardGravity;
+    figures.weight = still->mean - figures.plateOffset.value_or(0);
+    figures.mass = *figures.weight / standardGravity;
     addImpulse(trace, marks, still->mean, figures);
     return figures;
 }

@@ -33,10 +33,13 @@ struct JumpMarks {
 };
 
 struct JumpFigures {
-    double flightTime = 0;        ///< s
-    double flightHeight = 0;      ///< m, g t^2 / 8 (Bosco, Luhtanen and Komi 1983, from memory)
-    std::optional<double> weight; ///< N
-    std::optional<double> mass;   ///< kg, weight / g
+    double flightTime = 0;   ///< s
+    double flightHeight = 0; ///< m, g t^2 / 8 (Bosco, Luhtanen and Komi 1983, from memory)
+    /// N, what the plate reads in flight where that is well off zero (not zeroed): taken off the
+    /// weight, and so off the mass.
+    std::optional<double> plateOffset;
+    std::optional<double> weight;        ///< N
+    std::optional<double> mass;          ///< kg, weight / g
     std::optional<double> takeOffSpeed;  ///< m/s, by impulse over mass from standing still
     std::optional<double> impulseHeight; ///< m, take-off speed squared / 2 g
     std::optional<double> contactTime;   ///< s
@@ -52,7 +55,8 @@ struct JumpFigures {
 Found<std::vector<JumpMarks>> findJumps(const Trace& trace, const JumpSettings& settings = {});
 
 /// The figures of one jump. Impulse runs from standing still to take-off, or, where the stillness
-/// lies after the landing, backwards from it. A fault where marks are out of order.
+/// lies after the landing, backwards from it. A fault where marks are out of order, or where the
+/// plate is so far off zero that nothing on it is believed.
 Found<JumpFigures> jumpFigures(const Trace& trace, const JumpMarks& marks);
 
 /// g t^2 / 8, m.

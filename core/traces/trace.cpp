@@ -2,8 +2,8 @@
 #include "core/traces/trace.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
-#include <cstdio>
 
 namespace slopebook::traces {
 namespace {
@@ -17,8 +17,8 @@ constexpr double quietTolerance = 1.05;
 
 Words number(double value) {
     char text[32];
-    std::snprintf(text, sizeof text, "%.6g", value);
-    return figure(text);
+    const auto end = std::to_chars(text, text + sizeof text, value, std::chars_format::general, 6);
+    return figure(std::string(text, end.ptr));
 }
 
 Fault fault(Words what, std::size_t sample, double time) {

@@ -296,6 +296,10 @@
         <source>&lt; m: certain, but less than the smallest change that matters.</source>
         <translation>&lt; m: sicher, aber weniger als die kleinste Änderung, die zählt.</translation>
     </message>
+    <message>
+        <source>Left out, for it cannot be read: %1</source>
+        <translation>Weggelassen, weil es nicht gelesen werden kann: %1</translation>
+    </message>
 </context>
 <context>
     <name>Card</name>
@@ -458,6 +462,30 @@
         <source>Shares of the 1RM marked so are by %1, not by this athlete&apos;s own line: people differ.</source>
         <translation>So gekennzeichnete Anteile am 1RM stammen aus: %1, nicht aus der eigenen Geraden dieses Athleten. Menschen sind verschieden.</translation>
     </message>
+    <message>
+        <source>The loads end at the upper end of the estimated 1RM (%1).</source>
+        <translation>Die Lasten enden am oberen Ende des geschätzten 1RM (%1).</translation>
+    </message>
+    <message>
+        <source>The loads end at the estimated 1RM (%1), which has no interval.</source>
+        <translation>Die Lasten enden am geschätzten 1RM (%1), das kein Intervall hat.</translation>
+    </message>
+    <message>
+        <source>The loads end where the line gives no speed any more (%1).</source>
+        <translation>Die Lasten enden, wo die Gerade keine Geschwindigkeit mehr hat (%1).</translation>
+    </message>
+    <message>
+        <source>Without an estimated 1RM the loads end a quarter beyond the heaviest load lifted (%1).</source>
+        <translation>Ohne geschätztes 1RM enden die Lasten ein Viertel über der schwersten gehobenen Last (%1).</translation>
+    </message>
+    <message>
+        <source>The loads keep to the ceiling of the block %1 (%2).</source>
+        <translation>Die Lasten bleiben unter der Lastgrenze des Blocks %1 (%2).</translation>
+    </message>
+    <message>
+        <source>The loads stay under %1, which was not lifted.</source>
+        <translation>Die Lasten bleiben unter %1, die nicht geschafft wurden.</translation>
+    </message>
 </context>
 <context>
     <name>Edit</name>
@@ -570,6 +598,17 @@
     </message>
 </context>
 <context>
+    <name>FileQuestions</name>
+    <message>
+        <source>%1 is there already. Replace it?</source>
+        <translation>%1 gibt es schon. Ersetzen?</translation>
+    </message>
+    <message>
+        <source>&amp;Replace</source>
+        <translation>&amp;Ersetzen</translation>
+    </message>
+</context>
+<context>
     <name>Help</name>
     <message>
         <source>One line a set</source>
@@ -608,10 +647,6 @@
         <translation>In der Tabelle ändert F2 eine Zelle, Entf entfernt den Satz, und Ausschließen, Notiz… sagt, was nicht zählt und warum.</translation>
     </message>
     <message>
-        <source>Undo and Redo go back and forth through every change since the log was opened, each on disk at once.</source>
-        <translation>Rückgängig und Wiederherstellen gehen durch alle Änderungen seit dem Öffnen des Protokolls vor und zurück, jede sofort auf der Platte.</translation>
-    </message>
-    <message>
         <source>View, Rest timer shows beside the line how long ago the last set was typed.</source>
         <translation>Ansicht, Pausenuhr zeigt neben der Zeile, wie lange der letzte Satz her ist.</translation>
     </message>
@@ -622,10 +657,6 @@
     <message>
         <source>Each set gives one point: its fastest rep, or the mean of its reps, as the lift says. A lift is measured in one kind of velocity, and kinds are never mixed. The &lt;b&gt;line&lt;/b&gt; is the ordinary least-squares regression of velocity on load through the session&apos;s points. V0 is its velocity at zero load, L0 its load at zero velocity.</source>
         <translation>Jeder Satz ergibt einen Punkt: seine schnellste Wiederholung oder das Mittel seiner Wiederholungen, wie bei der Übung festgelegt. Eine Übung wird in einer Art von Geschwindigkeit gemessen, und die Arten werden nie vermischt. Die &lt;b&gt;Gerade&lt;/b&gt; ist die gewöhnliche lineare Regression (kleinste Quadrate) der Geschwindigkeit auf die Last durch die Punkte der Einheit. V0 ist ihre Geschwindigkeit bei Last null, L0 ihre Last bei Geschwindigkeit null.</translation>
-    </message>
-    <message>
-        <source>Two loads make a line without intervals; a third load gives them. From four loads on it is tested whether the points bend. A point far from the line of the others is named: worth a look, never left out by itself.</source>
-        <translation>Zwei Lasten ergeben eine Gerade ohne Intervalle; eine dritte Last liefert sie. Ab vier Lasten wird geprüft, ob die Punkte gekrümmt liegen. Ein Punkt weit von der Geraden der übrigen wird genannt: einen Blick wert, aber nie von selbst ausgeschlossen.</translation>
     </message>
     <message>
         <source>Estimated 1RM and its interval</source>
@@ -646,10 +677,6 @@
     <message>
         <source>A comparison takes both sessions&apos; lines together. The change at a load, and where the lines differ [3], come with intervals; the change of the 1RM by recovering the variance from both intervals [4].</source>
         <translation>Ein Vergleich betrachtet die Geraden beider Einheiten gemeinsam. Die Änderung bei einer Last und der Bereich, in dem sich die Geraden unterscheiden [3], haben Intervalle; die Änderung des 1RM erhält ihres aus den Varianzen, die aus beiden Intervallen zurückgewonnen werden [4].</translation>
-    </message>
-    <message>
-        <source>A line also moves as a whole from day to day, which one day&apos;s scatter does not show. That noise is taken from repeat tests (the typical error [5]): the athlete&apos;s own, else this log&apos;s, else a published figure, named as such; it is added before anything is read.</source>
-        <translation>Eine Gerade verschiebt sich auch als Ganzes von Tag zu Tag, was die Streuung eines Tages nicht zeigt. Diese Streuung stammt aus Wiederholungstests (der typische Messfehler [5]): den eigenen des Athleten, sonst denen dieses Protokolls, sonst einem veröffentlichten Wert, der als solcher genannt wird; sie wird eingerechnet, bevor ein Befund entsteht.</translation>
     </message>
     <message>
         <source>The readings</source>
@@ -676,10 +703,6 @@
         <translation>Zwei Messgeräte bei denselben Übungen: Bias und Übereinstimmungsgrenzen [6]. Einheiten mit verschiedenen Messgeräten werden mit Warnung verglichen und nach Abzug des Bias, wenn das Protokoll eine solche Messreihe enthält.</translation>
     </message>
     <message>
-        <source>The plan turns a percentage, a speed or a window into loads that the plates at hand can make, under a ceiling, with the expected speed and the speed to stop at for a chosen velocity loss [7], and ranks ladders for the next test by how narrow they would make the interval. Light loads with restricted flow [8] carry their cautions. An athlete&apos;s short session may borrow from earlier ones by a mixed model; that line is shown beside the session&apos;s own, never instead.</source>
-        <translation>Der Plan macht aus einem Prozentsatz, einer Geschwindigkeit oder einem Bereich Lasten, die sich mit den vorhandenen Scheiben zusammenstellen lassen, unter einer Lastgrenze, mit der erwarteten Geschwindigkeit und der Geschwindigkeit, bei der für den gewählten Geschwindigkeitsverlust [7] Schluss ist; und er ordnet Lastreihen für den nächsten Test danach, wie eng sie das Intervall machen würden. Leichte Lasten mit Blutflussrestriktion [8] stehen nie ohne ihre Vorsichtshinweise. Die kurze Einheit eines Athleten kann sich mit einem gemischten Modell auf frühere stützen; diese Gerade steht neben der eigenen der Einheit, nie an ihrer Stelle.</translation>
-    </message>
-    <message>
         <source>The numbers are those of the page Method.</source>
         <translation>Die Nummern sind die der Seite Methode.</translation>
     </message>
@@ -688,16 +711,32 @@
         <translation>Veröffentlichte Schwellen und kleinste Änderungen nennen ihre eigene Quelle dort, wo sie verwendet werden.</translation>
     </message>
     <message>
-        <source>Up puts the next load there: the ladder of last time, above its top the same rise again, never above the estimated 1RM unless last time it was a true maximum. Down steps back.</source>
-        <translation>Pfeil hoch setzt die nächste Last ein: die Leiter vom letzten Mal, über ihrem Ende noch einmal denselben Schritt, nie über dem geschätzten 1RM, außer sie war beim letzten Mal ein echtes Maximum. Pfeil runter geht zurück.</translation>
-    </message>
-    <message>
         <source>A speed far from the line at that load, a speed that rises with the load, or a load far from all others is asked about; Enter takes it as typed, Esc leaves it to be corrected.</source>
         <translation>Nach einer Geschwindigkeit weit weg von der Geraden bei dieser Last, einer Geschwindigkeit, die mit der Last steigt, oder einer Last weit weg von allen anderen wird gefragt; Enter übernimmt sie wie eingegeben, Esc lässt sie zum Berichtigen stehen.</translation>
     </message>
     <message>
         <source>View, Controls that fit a finger makes everything large enough for a touch screen; where there is one it is on by itself.</source>
         <translation>Ansicht, Bedienung mit dem Finger macht alles groß genug für einen Touchscreen; wo es einen gibt, ist sie von selbst an.</translation>
+    </message>
+    <message>
+        <source>Up puts the next load there: the ladder of last time, above its top the same rise again, never above the block&apos;s ceiling, nor above the estimated 1RM unless last time it was a true maximum. Down steps back.</source>
+        <translation>Pfeil hoch setzt die nächste Last ein: die Leiter vom letzten Mal, über ihrem Ende noch einmal denselben Schritt, nie über der Lastgrenze des Blocks und nie über dem geschätzten 1RM, außer sie war beim letzten Mal ein echtes Maximum. Pfeil runter geht zurück.</translation>
+    </message>
+    <message>
+        <source>Undo and Redo go back and forth through every change that was made by hand since the log was opened or a file was last imported, each on disk at once.</source>
+        <translation>Rückgängig und Wiederherstellen gehen durch alle Änderungen vor und zurück, die seit dem Öffnen des Protokolls oder dem letzten Import einer Datei von Hand gemacht wurden, jede sofort auf der Platte.</translation>
+    </message>
+    <message>
+        <source>Two sets at two loads make a line without intervals; a third set gives them, best at a third load. From four loads on it is tested whether the points bend. A point far from the line of the others is named: worth a look, never left out by itself.</source>
+        <translation>Zwei Sätze mit zwei Lasten ergeben eine Gerade ohne Intervalle; ein dritter Satz liefert sie, am besten mit einer dritten Last. Ab vier Lasten wird geprüft, ob die Punkte gekrümmt liegen. Ein Punkt weit von der Geraden der übrigen wird genannt: einen Blick wert, aber nie von selbst ausgeschlossen.</translation>
+    </message>
+    <message>
+        <source>A line also moves as a whole from day to day, which one day&apos;s scatter does not show. That noise is taken from repeat tests (the typical error [5]): the athlete&apos;s own, else this log&apos;s (from three of them on), else a published figure, named as such; it is added before anything is read.</source>
+        <translation>Eine Gerade verschiebt sich auch als Ganzes von Tag zu Tag, was die Streuung eines Tages nicht zeigt. Diese Streuung stammt aus Wiederholungstests (der typische Messfehler [5]): den eigenen des Athleten, sonst denen dieses Protokolls (ab dreien), sonst einem veröffentlichten Wert, der als solcher genannt wird; sie wird eingerechnet, bevor ein Befund entsteht.</translation>
+    </message>
+    <message>
+        <source>The plan turns a percentage, a speed or a window into loads that the plates at hand can make, under a ceiling, with the expected speed and the speed to stop at for a chosen velocity loss [7], and ranks ladders for the next test by how narrow they would make the interval, behind the others those with one great step or without the loads to show a bend. Loads end at the upper end of the estimated 1RM, under the block&apos;s ceiling, and a line that does not bound a maximum gives no plan. Light loads with restricted flow [8] carry their cautions. An athlete&apos;s short session may borrow from earlier ones by a mixed model; that line is shown beside the session&apos;s own, never instead.</source>
+        <translation>Der Plan macht aus einem Prozentsatz, einer Geschwindigkeit oder einem Bereich Lasten, die sich mit den vorhandenen Scheiben zusammenstellen lassen, unter einer Lastgrenze, mit der erwarteten Geschwindigkeit und der Geschwindigkeit, bei der für den gewählten Geschwindigkeitsverlust [7] Schluss ist; und er ordnet Lastreihen für den nächsten Test danach, wie eng sie das Intervall machen würden, hinter den anderen die mit einem großen Sprung oder ohne die Lasten, die eine Krümmung zeigen. Die Lasten enden am oberen Ende des geschätzten 1RM und unter der Lastgrenze des Blocks, und aus einer Geraden, die kein Maximum eingrenzt, wird nichts geplant. Leichte Lasten mit Blutflussrestriktion [8] stehen nie ohne ihre Vorsichtshinweise. Die kurze Einheit eines Athleten kann sich mit einem gemischten Modell auf frühere stützen; diese Gerade steht neben der eigenen der Einheit, nie an ihrer Stelle.</translation>
     </message>
 </context>
 <context>
@@ -749,6 +788,18 @@
     <message>
         <source>New sets of equipment: %1</source>
         <translation>Neue Ausrüstungen: %1</translation>
+    </message>
+    <message>
+        <source>Undo ends here: an import cannot be undone, and neither can any more what was done before it. A backup beforehand is the way back.</source>
+        <translation>Hier endet das Rückgängigmachen: Ein Import lässt sich nicht rückgängig machen, und was davor getan wurde, dann auch nicht mehr. Eine Sicherung davor ist der Weg zurück.</translation>
+    </message>
+    <message>
+        <source>An import cannot be undone: a backup beforehand is the way back.</source>
+        <translation>Ein Import lässt sich nicht rückgängig machen: Eine Sicherung davor ist der Weg zurück.</translation>
+    </message>
+    <message>
+        <source>Without a row below the header: %1</source>
+        <translation>Ohne eine Zeile unter der Kopfzeile: %1</translation>
     </message>
 </context>
 <context>
@@ -1116,6 +1167,10 @@
         <source>Controls that fit a &amp;finger</source>
         <translation>Bedienung mit dem &amp;Finger</translation>
     </message>
+    <message>
+        <source>&amp;Write into the damaged log…</source>
+        <translation>In das beschädigte Protokoll schreiben…</translation>
+    </message>
 </context>
 <context>
     <name>NoiseWords</name>
@@ -1286,6 +1341,18 @@
     <message>
         <source>In use for %1, %2, %3: %4</source>
         <translation>In Gebrauch für %1, %2, %3: %4</translation>
+    </message>
+    <message>
+        <source>No spread at this resolution: these repeat tests all differ alike, as far as the speeds were written down. That is no error of zero.</source>
+        <translation>Keine Streuung bei dieser Auflösung: Diese Wiederholungstests unterscheiden sich alle gleich, so genau die Geschwindigkeiten notiert sind. Das ist kein Messfehler von null.</translation>
+    </message>
+    <message>
+        <source>no spread</source>
+        <translation>keine Streuung</translation>
+    </message>
+    <message>
+        <source>none found</source>
+        <translation>keine gefunden</translation>
     </message>
 </context>
 <context>
@@ -1505,14 +1572,6 @@
         <translation>%1: V0 %2 m/s, Steigung %3 m/s je %4, Residual-SD %5 m/s, R² %6, n %7</translation>
     </message>
     <message>
-        <source>p &lt; %1</source>
-        <translation>p &lt; %1</translation>
-    </message>
-    <message>
-        <source>p = %1</source>
-        <translation>p = %1</translation>
-    </message>
-    <message>
         <source>%1: F(%2, %3) = %4, %5</source>
         <translation>%1: F(%2; %3) = %4, %5</translation>
     </message>
@@ -1592,16 +1651,20 @@
         <source>%1, but by less than matters</source>
         <translation>%1, aber um weniger, als zählt</translation>
     </message>
+    <message>
+        <source>%1 (%2 m/s taken off)</source>
+        <translation>%1 (%2 m/s abgezogen)</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM (device&apos;s bias taken off)</source>
+        <translation>Geschätztes 1RM (Geräteabweichung abgezogen)</translation>
+    </message>
 </context>
 <context>
     <name>Pages</name>
     <message>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
-    </message>
-    <message>
-        <source>it could not be painted</source>
-        <translation>die Seite ließ sich nicht zeichnen</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1648,6 +1711,10 @@
     <message>
         <source>What was pasted cannot be read: %1</source>
         <translation>Das Eingefügte ist nicht lesbar: %1</translation>
+    </message>
+    <message>
+        <source>column %1 (%2)</source>
+        <translation>Spalte %1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -1735,10 +1802,6 @@
     <message>
         <source>right %1</source>
         <translation>rechts %1</translation>
-    </message>
-    <message>
-        <source>%1, speed at %2 kg</source>
-        <translation>%1, Geschwindigkeit bei %2 kg</translation>
     </message>
     <message>
         <source>%1, estimated 1RM</source>
@@ -1837,10 +1900,6 @@
         <translation>es gibt kein 1RM und keine Prüflast, nach der sich ein Test beurteilen ließe: eine Prüflast festlegen</translation>
     </message>
     <message>
-        <source>fewer than two loads can be built up to %1 kg</source>
-        <translation>bis %1 kg lassen sich weniger als zwei Lasten zusammenstellen</translation>
-    </message>
-    <message>
         <source>repeat tests of several lifts or people</source>
         <translation>Wiederholungstests mehrerer Übungen oder Personen</translation>
     </message>
@@ -1901,10 +1960,6 @@
         <translation>kein Satz dieser Einheit zählt</translation>
     </message>
     <message>
-        <source>every point is at %1 kg: a line needs two loads</source>
-        <translation>alle Punkte liegen bei %1 kg: Eine Gerade braucht zwei Lasten</translation>
-    </message>
-    <message>
         <source>%1 reps</source>
         <translation>%1 Wiederholungen</translation>
     </message>
@@ -1927,10 +1982,6 @@
     <message>
         <source>no session of this lift in %1</source>
         <translation>keine Einheit dieser Übung in: %1</translation>
-    </message>
-    <message>
-        <source>%1 kg lies beyond the loads that both sessions cover</source>
-        <translation>%1 kg liegt jenseits der Lasten, die beide Einheiten abdecken</translation>
     </message>
     <message>
         <source>a slope is not certain enough to bound the change</source>
@@ -2569,22 +2620,6 @@
         <translation>eine Last in kg von 0 bis 2000, etwa 60</translation>
     </message>
     <message>
-        <source>The folder &quot;%1&quot; cannot be made.</source>
-        <translation>Der Ordner „%1“ lässt sich nicht anlegen.</translation>
-    </message>
-    <message>
-        <source>The folder &quot;%1&quot; cannot be written.</source>
-        <translation>Der Ordner „%1“ lässt sich nicht schreiben.</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot;, which is there already</source>
-        <translation>„%1“, den es schon gibt</translation>
-    </message>
-    <message>
-        <source>a folder that does not exist yet, or is empty</source>
-        <translation>ein Ordner, den es noch nicht gibt oder der leer ist</translation>
-    </message>
-    <message>
         <source>an empty file</source>
         <translation>eine leere Datei</translation>
     </message>
@@ -3117,10 +3152,6 @@
         <translation>die MVT einer Übung: die des Trainers oder eine veröffentlichte</translation>
     </message>
     <message>
-        <source>a load from 0 to 2000 kg</source>
-        <translation>eine Last von 0 bis 2000 kg</translation>
-    </message>
-    <message>
         <source>the name of the athlete</source>
         <translation>der Name des Athleten</translation>
     </message>
@@ -3149,20 +3180,12 @@
         <translation>ein letzter Tag nicht vor dem ersten, %1</translation>
     </message>
     <message>
-        <source>a ceiling above 0 and up to 2000 kg, or none</source>
-        <translation>eine Lastgrenze über 0 bis 2000 kg, oder keine</translation>
-    </message>
-    <message>
         <source>the name of the lift</source>
         <translation>der Name der Übung</translation>
     </message>
     <message>
         <source>a smallest change that matters above 0 and below 10 m/s</source>
         <translation>eine kleinste bedeutsame Änderung über 0 und unter 10 m/s</translation>
-    </message>
-    <message>
-        <source>a smallest change that matters above 0 and up to 2000 kg</source>
-        <translation>eine kleinste bedeutsame Änderung über 0 bis 2000 kg</translation>
     </message>
     <message>
         <source>the name of the set of equipment</source>
@@ -3187,10 +3210,6 @@
     <message>
         <source>1 for the first session of a day</source>
         <translation>1 für die erste Einheit eines Tages</translation>
-    </message>
-    <message>
-        <source>a body mass above 0 and up to 2000 kg, or none</source>
-        <translation>eine Körpermasse über 0 bis 2000 kg, oder keine</translation>
     </message>
     <message>
         <source>a place that is no text</source>
@@ -3389,10 +3408,6 @@
         <translation>%1 (Nr. %2)</translation>
     </message>
     <message>
-        <source>The PDF %1 could not be written: %2. Nothing is there that was not there before.</source>
-        <translation>Die PDF-Datei %1 ließ sich nicht schreiben: %2. Es ist nichts da, was nicht vorher da war.</translation>
-    </message>
-    <message>
         <source>Both sides are the same: choose two dates or blocks.</source>
         <translation>Beide Seiten sind gleich: bitte zwei Tage oder Trainingsblöcke wählen.</translation>
     </message>
@@ -3407,10 +3422,6 @@
     <message>
         <source>a date such as 2026-03-14, or a block: %1</source>
         <translation>ein Datum, etwa 2026-03-14, oder ein Trainingsblock: %1</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; cannot be written.</source>
-        <translation>„%1“ lässt sich nicht schreiben.</translation>
     </message>
     <message>
         <source>The baseline session does not hold this lift.</source>
@@ -3625,10 +3636,6 @@
         <translation>niemand steht auf der Platte: Die Kraft bleibt unter 150 N</translation>
     </message>
     <message>
-        <source>no flight found: the force never falls to nothing for 0.1 to 1.2 s between two contacts</source>
-        <translation>kein Flug gefunden: Zwischen zwei Kontakten fällt die Kraft nie für 0,1 bis 1,2 s auf nichts</translation>
-    </message>
-    <message>
         <source>the marks are not in order: contact or start, take-off, landing</source>
         <translation>die Marken stehen nicht in der Reihenfolge: Kontakt oder Beginn, Abheben, Landung</translation>
     </message>
@@ -3699,6 +3706,310 @@
     <message>
         <source>This log is damaged (%1 found, the first: %2). It is open for reading only, and what is damaged is left out. Go back to a backup to go on.</source>
         <translation>Dieses Protokoll ist beschädigt (%1 Fehler, der erste: %2). Es ist nur zum Lesen geöffnet, und was beschädigt ist, fehlt. Um weiterzuarbeiten, auf eine Sicherung zurückgehen.</translation>
+    </message>
+    <message>
+        <source>%1, speed at %2</source>
+        <translation>%1, Geschwindigkeit bei %2</translation>
+    </message>
+    <message>
+        <source>fewer than two loads can be built up to %1</source>
+        <translation>bis %1 lassen sich weniger als zwei Lasten zusammenstellen</translation>
+    </message>
+    <message>
+        <source>every load that can be built is too heavy for this athlete</source>
+        <translation>jede Last, die sich zusammenstellen lässt, ist für diesen Athleten zu schwer</translation>
+    </message>
+    <message>
+        <source>the slope is not certain enough to bound the estimated 1RM, so nothing is planned from this line: lift loads further apart, and heavier ones</source>
+        <translation>die Steigung ist nicht sicher genug, um das geschätzte 1RM einzugrenzen, deshalb wird aus dieser Geraden nichts geplant: Lasten heben, die weiter auseinander liegen, und schwerere</translation>
+    </message>
+    <message>
+        <source>the heaviest load lifted is %1 % of the 1RM that the line would read: nothing is planned from so far away; lift heavier loads first</source>
+        <translation>die schwerste gehobene Last ist %1 % des 1RM, das die Gerade ablesen ließe: Von so weit weg wird nichts geplant; erst schwerere Lasten heben</translation>
+    </message>
+    <message>
+        <source>two loads, the heavier under half of the 1RM that their line would read: lift a third, heavier load before planning from it</source>
+        <translation>zwei Lasten, die schwerere unter der Hälfte des 1RM, das ihre Gerade ablesen ließe: erst eine dritte, schwerere Last heben, dann daraus planen</translation>
+    </message>
+    <message>
+        <source>the interval of the estimated 1RM is wider than the estimate itself: nothing is planned from it; lift loads further apart, and heavier ones</source>
+        <translation>das Intervall des geschätzten 1RM ist breiter als die Schätzung selbst: Daraus wird nichts geplant; Lasten heben, die weiter auseinander liegen, und schwerere</translation>
+    </message>
+    <message>
+        <source>the aim lies above the estimated 1RM: no load is planned there</source>
+        <translation>das Ziel liegt über dem geschätzten 1RM: Dort wird keine Last geplant</translation>
+    </message>
+    <message>
+        <source>the aim lies beyond where the line gives any speed: no load is planned there</source>
+        <translation>das Ziel liegt jenseits dessen, wo die Gerade noch eine Geschwindigkeit hat: Dort wird keine Last geplant</translation>
+    </message>
+    <message>
+        <source>the aim lies more than a quarter beyond the heaviest load lifted: test heavier loads first</source>
+        <translation>das Ziel liegt mehr als ein Viertel über der schwersten gehobenen Last: erst schwerere Lasten testen</translation>
+    </message>
+    <message>
+        <source>the aim lies above the upper end of the estimated 1RM&apos;s interval: no load is planned there</source>
+        <translation>das Ziel liegt über dem oberen Ende des Intervalls des geschätzten 1RM: Dort wird keine Last geplant</translation>
+    </message>
+    <message>
+        <source>every point is at %1: a line needs two loads</source>
+        <translation>alle Punkte liegen bei %1: Eine Gerade braucht zwei Lasten</translation>
+    </message>
+    <message>
+        <source>%1 lies beyond the loads that both sessions cover</source>
+        <translation>%1 liegt jenseits der Lasten, die beide Einheiten abdecken</translation>
+    </message>
+    <message>
+        <source>a name that one athlete of the log has, spelled as there</source>
+        <translation>ein Name, den genau ein Athlet des Protokolls hat, geschrieben wie dort</translation>
+    </message>
+    <message>
+        <source>a name that one lift of the log has, spelled as there</source>
+        <translation>ein Name, den genau eine Übung des Protokolls hat, geschrieben wie dort</translation>
+    </message>
+    <message>
+        <source>%1 athletes have one name in different spellings (%2): if they are one, their sessions stand apart; if not, give each a name of their own.</source>
+        <translation>%1 Athleten haben einen Namen in verschiedenen Schreibweisen (%2): Sind sie einer, so stehen seine Einheiten getrennt; wenn nicht, geben Sie jedem einen eigenen Namen.</translation>
+    </message>
+    <message>
+        <source>%1 lifts have one name in different spellings (%2): their points stand on different lines.</source>
+        <translation>%1 Übungen haben einen Namen in verschiedenen Schreibweisen (%2): Ihre Punkte stehen auf verschiedenen Geraden.</translation>
+    </message>
+    <message>
+        <source>%1 devices have one name in different spellings (%2).</source>
+        <translation>%1 Geräte haben einen Namen in verschiedenen Schreibweisen (%2).</translation>
+    </message>
+    <message>
+        <source>%1 tests have one name in different spellings (%2).</source>
+        <translation>%1 Tests haben einen Namen in verschiedenen Schreibweisen (%2).</translation>
+    </message>
+    <message>
+        <source>the new athlete &quot;%1&quot;</source>
+        <translation>der neue Athlet „%1“</translation>
+    </message>
+    <message>
+        <source>to be told whether that is &quot;%1&quot;, who is in the log, or somebody new</source>
+        <translation>die Angabe, ob das „%1“ aus dem Protokoll ist oder jemand Neues</translation>
+    </message>
+    <message>
+        <source>to be told whether that is &quot;%1&quot;, who is new as well, or somebody else</source>
+        <translation>die Angabe, ob das „%1“ ist, ebenfalls neu, oder jemand anders</translation>
+    </message>
+    <message>
+        <source>a third column for %1</source>
+        <translation>eine dritte Spalte für %1</translation>
+    </message>
+    <message>
+        <source>two, the halves of a name</source>
+        <translation>zwei, die Hälften eines Namens</translation>
+    </message>
+    <message>
+        <source>its pages are not of the log&apos;s size</source>
+        <translation>seine Seiten haben nicht die Größe derer des Protokolls</translation>
+    </message>
+    <message>
+        <source>its parts do not belong together</source>
+        <translation>seine Teile gehören nicht zusammen</translation>
+    </message>
+    <message>
+        <source>it would put something else than a log there</source>
+        <translation>es würde etwas anderes als ein Protokoll an dessen Stelle setzen</translation>
+    </message>
+    <message>
+        <source>it would make the log %1 pages long, which it never was</source>
+        <translation>es würde das Protokoll %1 Seiten lang machen, was es nie war</translation>
+    </message>
+    <message>
+        <source>it is a link, or no file</source>
+        <translation>es ist eine Verknüpfung oder keine Datei</translation>
+    </message>
+    <message>
+        <source>it is another file too, under a second name</source>
+        <translation>es ist zugleich eine andere Datei, unter einem zweiten Namen</translation>
+    </message>
+    <message>
+        <source>it names another file</source>
+        <translation>es nennt eine andere Datei</translation>
+    </message>
+    <message>
+        <source>the log&apos;s own header is not whole</source>
+        <translation>der Kopf des Protokolls selbst ist nicht vollständig</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not read: &apos;%2&apos; beside it is no journal that Slopebook left (%3). Nothing was changed. Keep both files as they are and go back to a backup.</source>
+        <translation>„%1“ wird nicht gelesen: „%2“ daneben ist kein Journal, das Slopebook hinterlassen hat (%3). Nichts wurde geändert. Beide Dateien so lassen, wie sie sind, und auf eine Sicherung zurückgehen.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is damaged: it asks for a file that is not its own. Keep the file as it is and go back to a backup.</source>
+        <translation>„%1“ ist beschädigt: Es verlangt nach einer Datei, die nicht die seine ist. Die Datei so lassen, wie sie ist, und auf eine Sicherung zurückgehen.</translation>
+    </message>
+    <message>
+        <source>What a program that died had left undone could not be taken back: &apos;%1&apos; is no log any more. As it was before it is kept as &apos;%2&apos;.</source>
+        <translation>Was ein abgestürztes Programm halb getan hinterließ, ließ sich nicht zurücknehmen: „%1“ ist kein Protokoll mehr. Wie es vorher war, liegt es unter „%2“.</translation>
+    </message>
+    <message>
+        <source>The rows of %1 that belong to number %2 are not numbered from 1 on.</source>
+        <translation>Die Zeilen von %1, die zu Nummer %2 gehören, sind nicht ab 1 durchgezählt.</translation>
+    </message>
+    <message>
+        <source>A row of %1 (%2) breaks its rule: %3.</source>
+        <translation>Eine Zeile von %1 (%2) verletzt ihre Regel: %3.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not sound (%2 found, the first: %3). Nothing was written.</source>
+        <translation>„%1“ ist nicht in Ordnung (%2 Befunde, der erste: %3). Nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>sessions of %1: %2 were written, %3 are there</source>
+        <translation>Einheiten von %1: %2 wurden geschrieben, %3 sind da</translation>
+    </message>
+    <message>
+        <source>Athletes: %1 were written, %2 are there.</source>
+        <translation>Athleten: %1 wurden geschrieben, %2 sind da.</translation>
+    </message>
+    <message>
+        <source>Athletes: as many as were written, but not the same.</source>
+        <translation>Athleten: so viele wie geschrieben, aber nicht dieselben.</translation>
+    </message>
+    <message>
+        <source>Lifts: %1 were written, %2 are there.</source>
+        <translation>Übungen: %1 wurden geschrieben, %2 sind da.</translation>
+    </message>
+    <message>
+        <source>Lifts: as many as were written, but not the same.</source>
+        <translation>Übungen: so viele wie geschrieben, aber nicht dieselben.</translation>
+    </message>
+    <message>
+        <source>Devices: %1 were written, %2 are there.</source>
+        <translation>Messgeräte: %1 wurden geschrieben, %2 sind da.</translation>
+    </message>
+    <message>
+        <source>Devices: as many as were written, but not the same.</source>
+        <translation>Messgeräte: so viele wie geschrieben, aber nicht dieselben.</translation>
+    </message>
+    <message>
+        <source>Blocks: %1 were written, %2 are there.</source>
+        <translation>Trainingsblöcke: %1 wurden geschrieben, %2 sind da.</translation>
+    </message>
+    <message>
+        <source>Blocks: as many as were written, but not the same.</source>
+        <translation>Trainingsblöcke: so viele wie geschrieben, aber nicht dieselben.</translation>
+    </message>
+    <message>
+        <source>Sets of equipment: %1 were written, %2 are there.</source>
+        <translation>Ausrüstungen: %1 wurden geschrieben, %2 sind da.</translation>
+    </message>
+    <message>
+        <source>Sets of equipment: as many as were written, but not the same.</source>
+        <translation>Ausrüstungen: so viele wie geschrieben, aber nicht dieselben.</translation>
+    </message>
+    <message>
+        <source>Tests: %1 were written, %2 are there.</source>
+        <translation>Tests: %1 wurden geschrieben, %2 sind da.</translation>
+    </message>
+    <message>
+        <source>Tests: as many as were written, but not the same.</source>
+        <translation>Tests: so viele wie geschrieben, aber nicht dieselben.</translation>
+    </message>
+    <message>
+        <source>Sessions of %1: %2 were written, %3 are there.</source>
+        <translation>Einheiten von %1: %2 wurden geschrieben, %3 sind da.</translation>
+    </message>
+    <message>
+        <source>Sessions of %1: as many as were written, but not the same.</source>
+        <translation>Einheiten von %1: so viele wie geschrieben, aber nicht dieselben.</translation>
+    </message>
+    <message>
+        <source>The table of tallies is not whole.</source>
+        <translation>Die Tabelle der Zählungen ist nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;, the same name as &apos;%2&apos;</source>
+        <translation>»%1«, derselbe Name wie »%2«</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos;, with blanks or signs in it that are not seen</source>
+        <translation>»%1« mit Leerraum oder Zeichen darin, die man nicht sieht</translation>
+    </message>
+    <message>
+        <source>the name without them</source>
+        <translation>der Name ohne sie</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is a log or belongs to one; nothing else is ever written there. Nothing was changed.</source>
+        <translation>„%1“ ist ein Protokoll oder gehört zu einem; dort wird nie etwas anderes geschrieben. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Standard output cannot be written: %1.</source>
+        <translation>Auf die Standardausgabe lässt sich nicht schreiben: %1.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no plain file, and nothing is written in its place.</source>
+        <translation>„%1“ ist keine gewöhnliche Datei; an ihrer Stelle wird nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; was changed by another program just now; it was left as it is.</source>
+        <translation>„%1“ wurde eben von einem anderen Programm geändert und blieb, wie es ist.</translation>
+    </message>
+    <message>
+        <source>a load from 0 to %1</source>
+        <translation>eine Last von 0 bis %1</translation>
+    </message>
+    <message>
+        <source>a ceiling above 0 and up to %1, or none</source>
+        <translation>eine Lastgrenze über 0 bis %1, oder keine</translation>
+    </message>
+    <message>
+        <source>a smallest change that matters above 0 and up to %1</source>
+        <translation>eine kleinste bedeutsame Änderung über 0 bis %1</translation>
+    </message>
+    <message>
+        <source>a body mass above 0 and up to %1, or none</source>
+        <translation>eine Körpermasse über 0 bis %1, oder keine</translation>
+    </message>
+    <message>
+        <source>%1, and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>The PDF %1 could not be painted. Nothing was changed.</source>
+        <translation>Die PDF-Datei %1 ließ sich nicht zeichnen. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>The picture %1 could not be painted. Nothing was changed.</source>
+        <translation>Das Bild %1 ließ sich nicht zeichnen. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>a lift that sets of %1 belong to: the log is damaged, and the lift is not in it any more</source>
+        <translation>eine Übung, zu der Sätze von %1 gehören: Das Protokoll ist beschädigt, die Übung steht nicht mehr darin</translation>
+    </message>
+    <message>
+        <source>a test that attempts of %1 belong to: the log is damaged, and the test is not in it any more</source>
+        <translation>ein Test, zu dem Versuche von %1 gehören: Das Protokoll ist beschädigt, der Test steht nicht mehr darin</translation>
+    </message>
+    <message>
+        <source>the lift was not possible that day (%1)</source>
+        <translation>die Übung war an dem Tag nicht möglich (%1)</translation>
+    </message>
+    <message>
+        <source>the lift was not possible that day (%1): %2</source>
+        <translation>die Übung war an dem Tag nicht möglich (%1): %2</translation>
+    </message>
+    <message>
+        <source>no flight found: the force never falls to nothing for 0.1 to 1.2 s between two contacts (on a plate that was not zeroed it does not)</source>
+        <translation>kein Flug gefunden: Zwischen zwei Kontakten fällt die Kraft nie für 0,1 bis 1,2 s auf nichts (auf einer Platte, die nicht genullt wurde, tut sie das nicht)</translation>
+    </message>
+    <message>
+        <source>the plate reads %1 N in flight, with nobody on it: zero it and jump again</source>
+        <translation>die Platte zeigt im Flug, wenn niemand auf ihr steht, %1 N: Nullen Sie sie und lassen Sie noch einmal springen</translation>
+    </message>
+    <message>
+        <source>force in flight, taken off the weight</source>
+        <translation>Kraft im Flug, vom Gewicht abgezogen</translation>
+    </message>
+    <message>
+        <source>The plate was not zeroed: it reads %1 N in flight, with nobody on it. That is taken off the weight and the body mass.</source>
+        <translation>Die Platte war nicht genullt: Sie zeigt im Flug, wenn niemand auf ihr steht, %1 N. Das ist vom Gewicht und von der Körpermasse abgezogen.</translation>
     </message>
 </context>
 <context>
@@ -3837,6 +4148,40 @@
         <source>That is old: over %1 weeks a line moves with training, so test again, or go by the speeds (common practice).</source>
         <translation>Das ist alt: In mehr als %1 Wochen verschiebt das Training eine Gerade. Besser neu testen oder nach den Geschwindigkeiten gehen (übliche Praxis).</translation>
     </message>
+    <message>
+        <source>%1 (up to %2)</source>
+        <translation>%1 (bis %2)</translation>
+    </message>
+    <message>
+        <source>best without a great step</source>
+        <translation>beste ohne großen Sprung</translation>
+    </message>
+    <message>
+        <source>a step of %1 % of the 1RM</source>
+        <translation>ein Sprung von %1 % des 1RM</translation>
+    </message>
+    <message>
+        <source>a step of %1 % of the heaviest load lifted</source>
+        <translation>ein Sprung von %1 % der schwersten gehobenen Last</translation>
+    </message>
+    <message>
+        <source>too few spread loads to show a bend</source>
+        <translation>zu wenige verteilte Lasten, um eine Krümmung zu zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>QLineEdit</name>
+    <message>
+        <source>&amp;Paste</source>
+        <translation>&amp;Einfügen</translation>
+    </message>
+</context>
+<context>
+    <name>QPrintPreviewDialog</name>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
 </context>
 <context>
     <name>QProgressDialog</name>
@@ -3847,10 +4192,6 @@
 </context>
 <context>
     <name>RestrictedFlow</name>
-    <message>
-        <source>After Patterson et al. 2019 (Front Physiol 10:533) and the clinical literature, from memory: have a clinician review it before relying on it.</source>
-        <translation>Nach Patterson et al. 2019 (Front Physiol 10:533) und der klinischen Literatur, aus dem Gedächtnis: vor der Anwendung von ärztlicher Seite prüfen lassen.</translation>
-    </message>
     <message>
         <source>This plan is not medical advice. Restricted-flow training needs medical screening and trained, licensed supervision. Restriction pressure must be set by a trained person from a measured occlusion pressure, never by elastic wraps at a guessed tightness. Local rules come first.</source>
         <translation>Dieser Plan ist kein medizinischer Rat. Training mit Blutflussrestriktion erfordert eine medizinische Abklärung und geschulte, zugelassene Aufsicht. Der Restriktionsdruck muss von einer geschulten Person anhand eines gemessenen Okklusionsdrucks eingestellt werden, nie mit elastischen Binden in geschätzter Spannung. Örtliche Regeln gehen vor.</translation>
@@ -3946,6 +4287,10 @@
     <message>
         <source>soreness out of all proportion</source>
         <translation>Muskelschmerz weit über das übliche Maß hinaus</translation>
+    </message>
+    <message>
+        <source>After Patterson et al. 2019 (Front Physiol 10:533) and the clinical literature: have a clinician review it before relying on it.</source>
+        <translation>Nach Patterson et al. 2019 (Front Physiol 10:533) und der klinischen Literatur: vor der Anwendung von ärztlicher Seite prüfen lassen.</translation>
     </message>
 </context>
 <context>
@@ -4265,6 +4610,42 @@
     <message>
         <source>%1; %2.</source>
         <translation>%1; %2.</translation>
+    </message>
+</context>
+<context>
+    <name>SessionChange</name>
+    <message>
+        <source>not noted</source>
+        <translation>nicht vermerkt</translation>
+    </message>
+    <message numerus="yes">
+        <source>Move the session from %1 to %2, %n day(s) away?</source>
+        <translation>
+            <numerusform>Die Einheit vom %1 auf den %2 verschieben, %n Tag entfernt?</numerusform>
+            <numerusform>Die Einheit vom %1 auf den %2 verschieben, %n Tage entfernt?</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The device is one for the whole session: the sets of %1 will stand under %2 too, no longer under %3. Change it?</source>
+        <translation>Das Gerät gilt für die ganze Einheit: auch die Sätze von %1 stehen dann unter %2 und nicht mehr unter %3. Ändern?</translation>
+    </message>
+    <message numerus="yes">
+        <source>Moved to %1 with %n set(s), from %2. Ctrl+Z moves it back.</source>
+        <translation>
+            <numerusform>Mit %n Satz auf den %1 verschoben, vom %2. Strg+Z verschiebt zurück.</numerusform>
+            <numerusform>Mit %n Sätzen auf den %1 verschoben, vom %2. Strg+Z verschiebt zurück.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Device of %n set(s): now %1, was %2. Ctrl+Z changes it back.</source>
+        <translation>
+            <numerusform>Gerät von %n Satz: jetzt %1, vorher %2. Strg+Z ändert es zurück.</numerusform>
+            <numerusform>Gerät von %n Sätzen: jetzt %1, vorher %2. Strg+Z ändert es zurück.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Change the session</source>
+        <translation>Einheit ändern</translation>
     </message>
 </context>
 <context>
@@ -4686,10 +5067,6 @@
         <translation>%1 m/s bei %2</translation>
     </message>
     <message>
-        <source>The points bend (p = %1): a straight line misses their ends.</source>
-        <translation>Die Punkte sind gekrümmt (p = %1): Eine Gerade verfehlt ihre Enden.</translation>
-    </message>
-    <message>
         <source>%1 lies far from the line of the other points (studentised %2): worth a look.</source>
         <translation>%1 liegt weit von der Geraden der übrigen Punkte (studentisiert %2): einen Blick wert.</translation>
     </message>
@@ -4809,14 +5186,6 @@
         <translation>Kleinste bedeutsame Geschwindigkeitsänderung: %1 m/s (%2).</translation>
     </message>
     <message>
-        <source>The later session&apos;s device reads %1 m/s against the earlier one&apos;s: taken off, and its uncertainty (SE %2) added to the readings.</source>
-        <translation>Das Messgerät der späteren Einheit zeigt gegenüber dem der früheren %1 m/s: abgezogen, und die Unsicherheit davon (SE %2) ist in die Befunde eingerechnet.</translation>
-    </message>
-    <message>
-        <source>The points of one day scatter more than the other&apos;s (F = %1, p = %2): %3.</source>
-        <translation>Die Punkte des einen Tages streuen mehr als die des anderen (F = %1, p = %2): %3.</translation>
-    </message>
-    <message>
         <source>separate variances may be asked for</source>
         <translation>getrennte Varianzen lassen sich verlangen</translation>
     </message>
@@ -4831,6 +5200,34 @@
     <message>
         <source>%1, but by less than matters (%2)</source>
         <translation>%1, aber um weniger, als zählt (%2)</translation>
+    </message>
+    <message>
+        <source>none found beyond the scatter within a day (%1)</source>
+        <translation>keine gefunden, die über die Streuung innerhalb eines Tages hinausgeht (%1)</translation>
+    </message>
+    <message>
+        <source>No day-to-day noise was found beyond the scatter within a day (%1).</source>
+        <translation>Es fand sich keine Tag-zu-Tag-Streuung, die über die Streuung innerhalb eines Tages hinausgeht (%1).</translation>
+    </message>
+    <message>
+        <source>The points bend (%1): a straight line misses their ends.</source>
+        <translation>Die Punkte sind gekrümmt (%1): Eine Gerade verfehlt ihre Enden.</translation>
+    </message>
+    <message>
+        <source>The later session&apos;s device reads %1 m/s against the earlier one&apos;s: taken off its speeds, line and estimate here, and its uncertainty (SE %2) added to the readings.</source>
+        <translation>Das Gerät der späteren Einheit zeigt %1 m/s gegenüber dem der früheren: hier von ihren Geschwindigkeiten, ihrer Geraden und Schätzung abgezogen, und die Unsicherheit davon (SE %2) ist in den Urteilen enthalten.</translation>
+    </message>
+    <message>
+        <source>Both devices measured these same sets, so the change is between the devices, not in the athlete; too little is known of how the devices agree besides these sessions, and a bias found in them would hide what they say: nothing is taken off.</source>
+        <translation>Beide Geräte haben dieselben Sätze gemessen, die Änderung liegt also zwischen den Geräten, nicht beim Athleten; außer aus diesen Einheiten ist zu wenig über die Übereinstimmung der Geräte bekannt, und eine Abweichung aus ihnen würde verdecken, was sie sagen: Nichts wird abgezogen.</translation>
+    </message>
+    <message>
+        <source>Too little is known of how the devices agree besides these sessions, and a bias found in them would hide what they say: nothing is taken off, and part of the change may be the devices&apos;.</source>
+        <translation>Außer aus diesen Einheiten ist zu wenig über die Übereinstimmung der Geräte bekannt, und eine Abweichung aus ihnen würde verdecken, was sie sagen: Nichts wird abgezogen, und ein Teil der Änderung kann an den Geräten liegen.</translation>
+    </message>
+    <message>
+        <source>The points of one day scatter more than the other&apos;s (F = %1, %2): %3.</source>
+        <translation>Die Punkte des einen Tages streuen mehr als die des anderen (F = %1, %2): %3.</translation>
     </message>
 </context>
 <context>
@@ -4949,6 +5346,10 @@
     <message>
         <source>Expected a name.</source>
         <translation>Erwartet: ein Name.</translation>
+    </message>
+    <message>
+        <source>The log has %1: is that the same athlete? If not, OK again takes the name as it stands.</source>
+        <translation>Das Protokoll hat %1: Ist das derselbe Athlet? Wenn nicht, übernimmt ein zweites OK den Namen, wie er dasteht.</translation>
     </message>
 </context>
 <context>
@@ -5215,6 +5616,10 @@
         <source>Before and after</source>
         <translation>Vorher und nachher</translation>
     </message>
+    <message>
+        <source>Choose an athlete first: a trace is somebody&apos;s.</source>
+        <translation>Zuerst Athlet wählen: eine Messkurve gehört jemandem.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::BeforeAfterView</name>
@@ -5327,16 +5732,8 @@
         <translation>Grund</translation>
     </message>
     <message>
-        <source>The page could not be printed.</source>
-        <translation>Die Seite konnte nicht gedruckt werden.</translation>
-    </message>
-    <message>
         <source>Write PDF</source>
         <translation>PDF schreiben</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Written: %1</source>
@@ -5361,6 +5758,10 @@
     <message>
         <source>C&amp;SV...</source>
         <translation>C&amp;SV...</translation>
+    </message>
+    <message>
+        <source>Print preview</source>
+        <translation>Druckvorschau</translation>
     </message>
 </context>
 <context>
@@ -5546,13 +5947,6 @@
     <message>
         <source>&amp;Sessions in it</source>
         <translation>&amp;Einheiten darin</translation>
-    </message>
-</context>
-<context>
-    <name>slopebook::ui::CautionLabel</name>
-    <message>
-        <source>Cautions</source>
-        <translation>Vorsichtshinweise</translation>
     </message>
 </context>
 <context>
@@ -5774,6 +6168,13 @@
     </message>
 </context>
 <context>
+    <name>slopebook::ui::DayEdit</name>
+    <message>
+        <source>&quot;%1&quot; is no day: expected one such as %2 or %3.</source>
+        <translation>„%1“ ist kein Tag: erwartet wird einer wie %2 oder %3.</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::DeviceDialog</name>
     <message>
         <source>Change device</source>
@@ -5840,6 +6241,14 @@
     <message>
         <source>%1 is above the estimated 1RM of %2: type it if it is meant.</source>
         <translation>%1 liegt über dem geschätzten 1RM von %2: Bitte eintippen, wenn es gemeint ist.</translation>
+    </message>
+    <message>
+        <source>Set %1 of what was pasted: </source>
+        <translation>Satz %1 des Eingefügten: </translation>
+    </message>
+    <message>
+        <source>%1 is above the block&apos;s ceiling of %2: type it if it is meant.</source>
+        <translation>%1 liegt über der Lastgrenze des Blocks von %2: Bitte eintippen, wenn es gemeint ist.</translation>
     </message>
 </context>
 <context>
@@ -5947,6 +6356,32 @@ ein Maximalversuch</translation>
     <message>
         <source>Leave o&amp;ut, note…</source>
         <translation>Auss&amp;chließen, Notiz…</translation>
+    </message>
+    <message>
+        <source>Not read of what was pasted: %1.</source>
+        <translation>Vom Eingefügten nicht gelesen: %1.</translation>
+    </message>
+    <message>
+        <source>Of %1 pasted sets this session has %2 already, with the same load and speeds.</source>
+        <translation>Von %1 eingefügten Sätzen hat diese Einheit %2 schon, mit derselben Last und denselben Geschwindigkeiten.</translation>
+    </message>
+    <message>
+        <source>Enter takes them for %1; Esc does not.</source>
+        <translation>Enter übernimmt sie für %1; Esc nicht.</translation>
+    </message>
+    <message>
+        <source>a new session</source>
+        <translation>eine neue Einheit</translation>
+    </message>
+    <message>
+        <source>No next load: the ladder&apos;s is above
+the block&apos;s ceiling of %1</source>
+        <translation>Keine nächste Last: die der Lastreihe liegt
+über der Lastgrenze des Blocks von %1</translation>
+    </message>
+    <message>
+        <source>Sets taken: %1, for %2.</source>
+        <translation>Übernommene Sätze: %1, für %2.</translation>
     </message>
 </context>
 <context>
@@ -6505,10 +6940,6 @@ ein Maximalversuch</translation>
         <translation>&amp;Importieren</translation>
     </message>
     <message>
-        <source>%1 can go into the log, whole or not at all. An import is not undone by Undo: a backup beforehand is the way back.</source>
-        <translation>%1 kann ins Protokoll, ganz oder gar nicht. Ein Import lässt sich nicht mit Rückgängig zurücknehmen: Zurück führt nur eine vorher angelegte Sicherung.</translation>
-    </message>
-    <message>
         <source>%1 holds nothing that the log does not have.</source>
         <translation>%1 enthält nichts, was das Protokoll nicht schon hat.</translation>
     </message>
@@ -6531,6 +6962,18 @@ ein Maximalversuch</translation>
     <message>
         <source>This cannot be taken in; nothing was written.</source>
         <translation>Das lässt sich nicht übernehmen; nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 names athletes who are nearly others.</source>
+        <translation>%1 nennt Athleten, die fast wie andere heißen.</translation>
+    </message>
+    <message>
+        <source>%1 can go into the log, whole or not at all.</source>
+        <translation>%1 kann in das Protokoll, ganz oder gar nicht.</translation>
+    </message>
+    <message>
+        <source>%1 holds no rows below its header.</source>
+        <translation>%1 hat keine Zeilen unter der Kopfzeile.</translation>
     </message>
 </context>
 <context>
@@ -6931,6 +7374,38 @@ ein Maximalversuch</translation>
         <source>Stopped. Nothing was written.</source>
         <translation>Abgebrochen. Nichts wurde geschrieben.</translation>
     </message>
+    <message>
+        <source>Imported.</source>
+        <translation>Importiert.</translation>
+    </message>
+    <message>
+        <source>Backed up, but the log is not sound, and the copy %1 is no better. The first of what was found: %2</source>
+        <translation>Gesichert, aber das Protokoll ist nicht in Ordnung, und die Kopie %1 ist nicht besser. Der erste Befund: %2</translation>
+    </message>
+    <message>
+        <source>It is open for reading only, and what is damaged is left out.</source>
+        <translation>Es ist nur zum Lesen geöffnet, und was beschädigt ist, fehlt hier.</translation>
+    </message>
+    <message>
+        <source>Write into the damaged log?</source>
+        <translation>In das beschädigte Protokoll schreiben?</translation>
+    </message>
+    <message>
+        <source>What is written from now on goes into a damaged file, and no daily backups are made of it. What is damaged itself stays as it is. Going back to a backup, or importing an export of this log into a new one, is safer.</source>
+        <translation>Was von jetzt an geschrieben wird, kommt in eine beschädigte Datei, von der keine täglichen Sicherungen gemacht werden. Was selbst beschädigt ist, bleibt, wie es ist. Sicherer ist es, auf eine Sicherung zurückzugehen oder einen Export dieses Protokolls in ein neues zu importieren.</translation>
+    </message>
+    <message>
+        <source>Write all the same</source>
+        <translation>Trotzdem schreiben</translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation>So lassen, wie es ist</translation>
+    </message>
+    <message>
+        <source>This log is damaged, and is written to because you said so. What is damaged is left out.</source>
+        <translation>Dieses Protokoll ist beschädigt und wird beschrieben, weil Sie es so wollten. Was beschädigt ist, fehlt hier.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::MessageBar</name>
@@ -6952,6 +7427,45 @@ ein Maximalversuch</translation>
     <message>
         <source>none yet</source>
         <translation>noch keine</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::NearNamesPanel</name>
+    <message>
+        <source>Nearly the same names. Nothing is taken in before this is said:</source>
+        <translation>Fast gleiche Namen. Nichts wird übernommen, bevor das gesagt ist:</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen …</translation>
+    </message>
+    <message>
+        <source>%1 is new; the log has %2. It is</source>
+        <translation>%1 ist neu; das Protokoll hat %2. Es ist</translation>
+    </message>
+    <message>
+        <source>%1 and %2 are both new. It is</source>
+        <translation>%1 und %2 sind beide neu. Es ist</translation>
+    </message>
+    <message>
+        <source>the same athlete: %1</source>
+        <translation>derselbe Athlet: %1</translation>
+    </message>
+    <message>
+        <source>somebody new: %1</source>
+        <translation>jemand Neues: %1</translation>
+    </message>
+    <message>
+        <source>So many more names are nearly others: %1. They are</source>
+        <translation>So viele weitere Namen sind fast andere: %1. Es sind</translation>
+    </message>
+    <message>
+        <source>all the same athletes as those</source>
+        <translation>alle dieselben Athleten wie jene</translation>
+    </message>
+    <message>
+        <source>all somebody new</source>
+        <translation>alle jemand Neues</translation>
     </message>
 </context>
 <context>
@@ -7035,6 +7549,10 @@ ein Maximalversuch</translation>
     <message>
         <source>Intervals &amp;by</source>
         <translation>Intervall-&amp;Quelle</translation>
+    </message>
+    <message>
+        <source>Beware, its loads: %1. No ladder without that was found under these settings: more steps, a heavier load or plates between them may give one.</source>
+        <translation>Achtung, ihre Lasten: %1. Mit diesen Einstellungen wurde keine Lastreihe ohne das gefunden: mehr Stufen, eine schwerere Last oder Scheiben dazwischen können eine ergeben.</translation>
     </message>
 </context>
 <context>
@@ -7142,12 +7660,13 @@ ein Maximalversuch</translation>
         <translation>Sätze: %1</translation>
     </message>
     <message>
-        <source>%1 kg: %2</source>
-        <translation>%1 kg: %2</translation>
-    </message>
-    <message>
         <source>and so on</source>
         <translation>und so weiter</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a load: its reps</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -7339,6 +7858,14 @@ ein Maximalversuch</translation>
         <source>Sto&amp;p after losing (%)</source>
         <translation>St&amp;opp bei Verlust (%)</translation>
     </message>
+    <message>
+        <source>%1 (for other lifts)</source>
+        <translation>%1 (für andere Übungen)</translation>
+    </message>
+    <message>
+        <source>%1 (for %2)</source>
+        <translation>%1 (für %2)</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::PlanLadderModel</name>
@@ -7377,6 +7904,10 @@ ein Maximalversuch</translation>
     <message>
         <source>Change at %1</source>
         <translation>Änderung bei %1</translation>
+    </message>
+    <message>
+        <source>Beware</source>
+        <translation>Achtung</translation>
     </message>
 </context>
 <context>
@@ -7802,6 +8333,18 @@ ein Maximalversuch</translation>
         <source>&amp;Device</source>
         <translation>&amp;Messgerät</translation>
     </message>
+    <message>
+        <source>A new day: the session is dated %1.</source>
+        <translation>Ein neuer Tag: die Einheit bekommt das Datum %1.</translation>
+    </message>
+    <message>
+        <source>A new day: the session of %1 is shown.</source>
+        <translation>Ein neuer Tag: gezeigt wird die Einheit vom %1.</translation>
+    </message>
+    <message>
+        <source>A new day: the next set begins a session of %1. The session of %2 stands in the list.</source>
+        <translation>Ein neuer Tag: der nächste Satz beginnt eine Einheit vom %1. Die Einheit vom %2 steht in der Liste.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SessionDialog</name>
@@ -7874,6 +8417,10 @@ ein Maximalversuch</translation>
     <message>
         <source>&amp;Device</source>
         <translation>&amp;Messgerät</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Es wurde nichts geändert.</translation>
     </message>
 </context>
 <context>
@@ -8366,6 +8913,18 @@ ein Maximalversuch</translation>
         <source>&amp;Stop</source>
         <translation>&amp;Stopp</translation>
     </message>
+    <message>
+        <source>Where the table does not name athlete, lift or day, those shown in the window stand below for all rows.</source>
+        <translation>Wo die Tabelle Athlet, Übung oder Tag nicht nennt, stehen unten die im Fenster gezeigten für alle Zeilen.</translation>
+    </message>
+    <message>
+        <source>The table holds no rows.</source>
+        <translation>Die Tabelle hat keine Zeilen.</translation>
+    </message>
+    <message>
+        <source>To be said first: who the new athletes are whose names are nearly others&apos;.</source>
+        <translation>Zuerst zu sagen: wer die neuen Athleten sind, deren Namen fast andere sind.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::TestDialog</name>
@@ -8687,10 +9246,6 @@ ein Maximalversuch</translation>
         <translation>Diese Messkurve liefert nicht, was der Test braucht (ein Sprung ohne Bodenkontakt davor hat keine Kontaktzeit).</translation>
     </message>
     <message>
-        <source>Added to the session: %1</source>
-        <translation>Zur Einheit hinzugefügt: %1</translation>
-    </message>
-    <message>
         <source>mean velocities to the session</source>
         <translation>mittlere Geschwindigkeiten für die Einheit</translation>
     </message>
@@ -8729,6 +9284,42 @@ ein Maximalversuch</translation>
     <message>
         <source>Sho&amp;wn</source>
         <translation>A&amp;ngezeigt</translation>
+    </message>
+    <message>
+        <source>For %1, the session of %2</source>
+        <translation>Für %1, Einheit vom %2</translation>
+    </message>
+    <message>
+        <source>For %1, a session of today, which is made with the first attempt</source>
+        <translation>Für %1, eine Einheit von heute, die mit dem ersten Versuch angelegt wird</translation>
+    </message>
+    <message>
+        <source>From a trace: %1</source>
+        <translation>Aus einer Messkurve: %1</translation>
+    </message>
+    <message>
+        <source>%1 of this trace stands in the session of %2 already, as %3. Add it a second time?</source>
+        <translation>%1 dieser Messkurve steht schon in der Einheit von %2, als %3. Ein zweites Mal hinzufügen?</translation>
+    </message>
+    <message>
+        <source>The session of %1 is of %2, not of today. Where does the attempt belong?</source>
+        <translation>Die Einheit von %1 ist vom %2, nicht von heute. Wohin gehört der Versuch?</translation>
+    </message>
+    <message>
+        <source>To %1</source>
+        <translation>Zum %1</translation>
+    </message>
+    <message>
+        <source>To today</source>
+        <translation>Zu heute</translation>
+    </message>
+    <message>
+        <source>Added to the session of %1 of %2: %3</source>
+        <translation>In die Einheit von %1 vom %2 aufgenommen: %3</translation>
+    </message>
+    <message>
+        <source>choose what it is</source>
+        <translation>wählen, was es ist</translation>
     </message>
 </context>
 <context>
@@ -8923,6 +9514,22 @@ ein Maximalversuch</translation>
         <source>Go back to a backup…</source>
         <translation>Auf eine Sicherung zurückgehen…</translation>
     </message>
+    <message>
+        <source>Undo once more to take this back: %1</source>
+        <translation>Noch einmal Rückgängig nimmt dies zurück: %1</translation>
+    </message>
+    <message>
+        <source>Redo once more to do this again: %1</source>
+        <translation>Noch einmal Wiederherstellen tut dies wieder: %1</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Wieder getan: %1</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::charts::CeilingChart</name>
@@ -9078,10 +9685,6 @@ ein Maximalversuch</translation>
     <message>
         <source>chart</source>
         <translation>Diagramm</translation>
-    </message>
-    <message>
-        <source>%1 could not be written.</source>
-        <translation>%1 konnte nicht geschrieben werden.</translation>
     </message>
     <message>
         <source>Figures of the chart</source>

@@ -19,6 +19,30 @@
     </message>
 </context>
 <context>
+    <name>SessionChange</name>
+    <message numerus="yes">
+        <source>Move the session from %1 to %2, %n day(s) away?</source>
+        <translation>
+            <numerusform>Move the session from %1 to %2, %n day away?</numerusform>
+            <numerusform>Move the session from %1 to %2, %n days away?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Moved to %1 with %n set(s), from %2. Ctrl+Z moves it back.</source>
+        <translation>
+            <numerusform>Moved to %1 with %n set, from %2. Ctrl+Z moves it back.</numerusform>
+            <numerusform>Moved to %1 with %n sets, from %2. Ctrl+Z moves it back.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Device of %n set(s): now %1, was %2. Ctrl+Z changes it back.</source>
+        <translation>
+            <numerusform>Device of %n set: now %1, was %2. Ctrl+Z changes it back.</numerusform>
+            <numerusform>Device of %n sets: now %1, was %2. Ctrl+Z changes it back.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Wording</name>
     <message numerus="yes">
         <source>%n repeat tests</source>

@@ -185,9 +185,10 @@ void TestCheckLoads::devices() {
     QVERIFY(!f.sessions[1].bias && f.sessions[2].bias == 0.03);
     // The trend as in trend(), with 0.04 in place of 0.07: 0.02 a week.
     CHECK_NEAR(f.trend->perWeek, 0.02, 1e-12);
-    // What a device has of its own goes before the settings'.
-    const Follow own = *follow(tests::benchPull(), tests::coachMvt(0.3), sessions, sixty, 0,
-                               withNoise(0.02), step, {{DeviceId{2}, {0.01, {0.0001, 10}}}});
+    // What is known for a session of its own goes before the settings'.
+    const Follow own =
+        *follow(tests::benchPull(), tests::coachMvt(0.3), sessions, sixty, 0, withNoise(0.02), step,
+                {{sessions[2].session, {0.01, {0.0001, 10}}}});
     CHECK_NEAR(own.sessions[2].change->read.change, 0.06, 1e-12);
     QVERIFY(!hasNote(own.notes, Note::Kind::DifferentDevices));
 }

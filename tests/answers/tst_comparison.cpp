@@ -288,8 +288,14 @@ void TestComparison::deviceBias() {
     QVERIFY(at(*c, 60).read.interval.low < at(*c, 60).interval.low);
     // The later line is 0.02 m/s lower, so its 1RM is 0.02 / 0.010621052632 kg lower.
     CHECK_NEAR(c->oneRm->estimate, raw->oneRm->estimate - 0.02 / 0.010621052632, 1e-9);
-    // What was measured stays as it was.
-    CHECK_NEAR(c->to.oneRm->estimate, raw->to.oneRm->estimate, 0);
+    // What stands beside it is what it was made from, in every figure of the later session.
+    CHECK_NEAR(c->to.oneRm->estimate - c->from.oneRm->estimate, c->oneRm->estimate, 1e-9);
+    CHECK_NEAR(c->to.oneRm->interval->high, raw->to.oneRm->interval->high - 0.02 / 0.010621052632,
+               0.1);
+    CHECK_NEAR(c->to.line.intercept, raw->to.line.intercept - 0.02, 1e-12);
+    CHECK_NEAR(*at(*c, 60).seenTo - *at(*c, 60).seenFrom,
+               *at(*raw, 60).seenTo - *at(*raw, 60).seenFrom - 0.02, 1e-12);
+    QCOMPARE(c->from.oneRm->estimate, raw->from.oneRm->estimate);
 }
 
 void TestComparison::unequalScatter() {

@@ -62,10 +62,30 @@ private Q_SLOTS:
     void oneRm();
     void whichPairs();
     void tooFew();
+    void alikeIsNoErrorOfZero();
     void linesThatTellNothing();
     void mixedUp();
     void choice();
 };
+
+/// Differences that are all the same have an SD of zero: at the resolution that is shown that is no
+/// typical error. A difference of 0.01 more in one of two: SD 0.01 / sqrt(2), error 0.005.
+void TestNoise::alikeIsNoErrorOfZero() {
+    const LiftNoise alike = noiseOf({pairOf(1, {{60, 0.62}, {80, 0.4}}, {{60, 0.64}, {80, 0.4}}),
+                                     pairOf(2, {{60, 0.78}, {80, 0.4}}, {{60, 0.80}, {80, 0.4}})});
+    for (const auto& at : alike.atLoads)
+        QVERIFY(!spreads(at.error, 4));
+    const LiftNoise other = noiseOf({pairOf(1, {{60, 0.62}, {80, 0.4}}, {{60, 0.64}, {80, 0.4}}),
+                                     pairOf(2, {{60, 0.78}, {80, 0.4}}, {{60, 0.81}, {80, 0.4}})});
+    CHECK_NEAR(other.atLoads[0].error.value, 0.005, 1e-12);
+    QVERIFY(spreads(other.atLoads[0].error, 4));
+    QVERIFY(!spreads(other.atLoads[1].error, 4));
+    stats::TypicalError least;
+    least.value = 0.00005;
+    QVERIFY(spreads(least, 4));
+    least.value = 0.00004999;
+    QVERIFY(!spreads(least, 4));
+}
 
 void TestNoise::hopkinsExample() {
     // Hopkins 2000 (published-values.md section 8): 62 78 81 55 66, then 67 76 87 55 63.

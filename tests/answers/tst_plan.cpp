@@ -295,7 +295,8 @@ void TestPlan::theLightestLoadIsTooHeavy() {
 void TestPlan::nearMaximal() {
     QVERIFY(!says(*plan(tests::benchPull(), profileA(), percent(80)), Kind::NearMaximal));
     QVERIFY(says(*plan(tests::benchPull(), profileA(), percent(92)), Kind::NearMaximal));
-    const auto over = plan(tests::benchPull(), profileA(), percent(101));
+    // 138.5 kg: under the upper end of the interval with the MVT's own SD (section 10.3)
+    const auto over = plan(tests::benchPull(), profileA(0.04), percent(101));
     QVERIFY(says(*over, Kind::AboveEstimate) && says(*over, Kind::NearMaximal));
 }
 
@@ -320,7 +321,7 @@ void TestPlan::restrictedFlowNeverWithoutItsText() {
     CHECK_NEAR(restrictedFlowTo, 40.0, 0);
     QVERIFY(text.leading.find("not medical advice") != std::string_view::npos);
     QVERIFY(text.leading.find("measured occlusion pressure") != std::string_view::npos);
-    QVERIFY(text.source.find("from memory") != std::string_view::npos);
+    QVERIFY(text.source.find("have a clinician review it") != std::string_view::npos);
     for (const char* must : {"thrombosis", "pregnancy", "blood pressure", "heart", "sickle",
                              "diabetes", "cancer", "surgery", "rhabdomyolysis"})
         QVERIFY2(std::any_of(text.screening.begin(), text.screening.end(),

@@ -76,7 +76,7 @@ protected:
 
 Surroundings surroundings() {
     Surroundings made;
-    made.today = today;
+    made.clock = today;
     return made;
 }
 

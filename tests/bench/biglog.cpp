@@ -3,10 +3,13 @@
 
 #include "core/log/checksum.h"
 #include "core/log/log.h"
+#include "core/log/tally.h"
 #include "tests/bench/baresql.h"
 
 #include <array>
+#include <bit>
 #include <cmath>
+#include <map>
 #include <random>
 
 namespace slopebook::bench {
@@ -172,17 +175,26 @@ public:
         const auto sets = day.sets(head.id, m_sets + 1);
         const Battery battery = day.battery();
         const SessionHead& h = head.value;
-        m_session.run(
-            raw(h.athlete), isoDate(h.date), h.ordinal, raw(head.id), raw(*h.device),
-            h.bodyMass->grams, h.repeatOf ? std::optional(raw(*h.repeatOf)) : std::nullopt,
-            log::lineChecksum(head, sets), log::checksum(head, sets), h.place, h.note,
-            battery.empty() ? std::nullopt : std::optional(log::checksum(head.id, battery)));
+        const auto ofSets = log::checksum(head, sets);
+        const auto ofBattery =
+            battery.empty() ? std::nullopt : std::optional(log::checksum(head.id, battery));
+        m_tallies[h.athlete].add(log::weight(ofSets, ofBattery));
+        m_session.run(raw(h.athlete), isoDate(h.date), h.ordinal, raw(head.id), raw(*h.device),
+                      h.bodyMass->grams,
+                      h.repeatOf ? std::optional(raw(*h.repeatOf)) : std::nullopt,
+                      log::lineChecksum(head, sets), ofSets, h.place, h.note, ofBattery);
         for (const log::StoredSet& stored : sets)
             writeSet(stored);
         int ordinal = 0;
         for (const TestAttempts& test : battery.tests)
             for (const Attempt& attempt : test.attempts)
                 m_attempt.run(raw(head.id), ++ordinal, raw(test.kind), attempt.value);
+    }
+    void writeTallies(BareSql& db) {
+        BareStatement tally(db, "UPDATE tallies SET things = ?, sum = ? WHERE owner = ? AND "
+                                "kind = 'session'");
+        for (const auto& [athlete, of] : m_tallies)
+            tally.run(of.things, std::bit_cast<std::int64_t>(of.sum), raw(athlete));
     }
     std::int64_t sessions() const { return m_sessions; }
     std::int64_t sets() const { return m_sets; }
@@ -201,6 +213,7 @@ private:
     const Records& m_records;
     BareStatement m_session, m_set, m_rep, m_attempt;
     std::vector<std::optional<SessionId>> m_last;
+    std::map<AthleteId, log::Tally> m_tallies;
     std::int64_t m_sessions = 0, m_sets = 0;
 };
 
@@ -233,7 +246,8 @@ void writeInstitute(const std::filesystem::path& file, const Institute& institut
             else if (*institute.only == athlete)
                 writer.write(athlete, 0, number);
         }
-    BareStatement keys(db, "UPDATE keys SET last = ? WHERE kind = ?");
+    writer.writeTallies(db);
+    BareStatement keys(db, "UPDATE keys SET last = ?1, turned = ~?1 WHERE kind = ?2");
     keys.run(writer.sessions(), "session");
     keys.run(writer.sets(), "set");
     db.execute("COMMIT");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Everything that tidy import refuses: the line, the column, what was found, what was expected, and
 // that nothing was written.
+#include "core/exchange/faults.h"
 #include "tests/exchange/csvfiles.h"
 
 #include <QTest>
@@ -246,6 +247,92 @@ private Q_SLOTS:
                       .ceiling = Mass{70'000},
                       .note = {}});
         refuses(log, files);
+    }
+
+    // A file shows all that is wrong with it, each with its line and column; so do several files.
+    void aFaultyFileShowsAllItsFaults() {
+        const CsvFiles files;
+        auto log = files.newLog();
+        const auto reps =
+            files.write("reps.csv", tidyHeader + "2026-03-14,Ann,Squat,1,40,1,1.1\n" // sound
+                                                 "14.3.2026,Ann,Squat,1,40,2,\"1,1\"\n"
+                                                 "2026-03-14,,Squat,0,-5,x,99\n"
+                                                 "2026-03-14,Ann,Squat,1,40,1,1.2\n"
+                                                 "2026-03-14,Ann,Squat,1,40\n"
+                                                 "2026-03-14,Ann,Squat,1,60,3,1.1\n");
+        const auto lifts = files.write("lifts.csv", "lift,point_rule\nSquat,best\n,fastest\n");
+        const std::vector<std::pair<long, std::string>> ofLifts{{2, "point_rule"}, {3, "lift"}};
+        const std::vector<std::pair<long, std::string>> ofReps{
+            {3, "date"}, {3, "velocity"}, {4, "athlete"},  {4, "set"}, {4, "load_kg"},
+            {4, "rep"},  {4, "velocity"}, {5, "velocity"}, {6, ""},    {7, "load_kg"}};
+        try {
+            importTidy(log, {lifts, reps}, {});
+            QFAIL("taken");
+        } catch (const Faults& faults) {
+            std::vector<std::pair<long, std::string>> found;
+            for (const BadInput& each : faults.kept()) {
+                QCOMPARE(each.where().file,
+                         (found.size() < ofLifts.size() ? lifts : reps).string());
+                found.emplace_back(each.where().line, english(each.where().column));
+            }
+            auto all = ofLifts;
+            all.insert(all.end(), ofReps.begin(), ofReps.end());
+            QCOMPARE(found, all);
+            QCOMPARE(faults.total(), all.size());
+            QCOMPARE(faults.where().line, 2L);
+        }
+        QVERIFY(log.athletes().empty() && log.lifts().empty());
+    }
+
+    void soDoesOneThatContradictsTheLog() {
+        const CsvFiles files;
+        auto log = files.newLog();
+        import(files, log,
+               tidyHeader + "2026-03-14,Ann,Squat,1,40,1,1.1\n"
+                            "2026-03-14,Ann,Squat,2,60,1,0.9\n");
+        try {
+            importTidy(log,
+                       {files.write("reps.csv", tidyHeader + "2026-03-14,Ann,Squat,1,45,1,1.1\n"
+                                                             "2026-03-14,Bob,Squat,1,45,1,1.1\n"
+                                                             "2026-03-14,Ann,Squat,2,60,1,0.8\n"),
+                        files.write("loads.csv", "athlete,lift,check_load_kg\nNobody,Squat,60\n")},
+                       {});
+            QFAIL("taken");
+        } catch (const Faults& faults) {
+            QCOMPARE(faults.total(), std::size_t(3));
+            QCOMPARE(faults.kept()[0].where().line, 2L);
+            QCOMPARE(faults.kept()[1].where().line, 4L);
+            QVERIFY(faults.kept()[2].where().file.ends_with("loads.csv"));
+        }
+        QCOMPARE(log.athletes().size(), std::size_t(1));
+    }
+
+    void manyFaultsAreCounted() {
+        const CsvFiles files;
+        auto log = files.newLog();
+        std::string text = tidyHeader;
+        for (int i = 0; i < 1000; ++i)
+            text += "2026-03-14,Ann,Squat,1,40,1,99\n";
+        try {
+            import(files, log, text);
+            QFAIL("taken");
+        } catch (const Faults& faults) {
+            QCOMPARE(faults.kept().size(), faultsKept);
+            QCOMPARE(faults.total(), std::size_t(1000));
+        }
+    }
+
+    void allMissingColumnsAreNamed() {
+        const CsvFiles files;
+        auto log = files.newLog();
+        try {
+            import(files, log, "date,athlete,set,rep,velocity\n");
+            QFAIL("taken");
+        } catch (const Faults& faults) {
+            QCOMPARE(faults.total(), std::size_t(2));
+            QCOMPARE(english(faults.kept()[0].where().column), std::string("lift"));
+            QCOMPARE(english(faults.kept()[1].where().column), std::string("load_kg"));
+        }
     }
 };
 

@@ -51,6 +51,32 @@ void runSql(const std::filesystem::path& file, const std::string& sql) {
     query(file, sql);
 }
 
+int rowsChangedBy(const std::filesystem::path& file, const std::string& sql) {
+    sqlite3* db = nullptr;
+    int changed = 0;
+    if (sqlite3_open(file.c_str(), &db) == SQLITE_OK &&
+        sqlite3_exec(db, "PRAGMA ignore_check_constraints = ON", nullptr, nullptr, nullptr) ==
+            SQLITE_OK &&
+        sqlite3_exec(db, sql.c_str(), nullptr, nullptr, nullptr) == SQLITE_OK)
+        changed = sqlite3_total_changes(db);
+    sqlite3_close(db);
+    return changed;
+}
+
+std::vector<std::string> rowsOf(const std::filesystem::path& file, const std::string& sql) {
+    return query(file, sql);
+}
+
+LockHeld::LockHeld(const std::filesystem::path& file) {
+    if (sqlite3_open(file.c_str(), &m_db) != SQLITE_OK ||
+        sqlite3_exec(m_db, "BEGIN IMMEDIATE", nullptr, nullptr, nullptr) != SQLITE_OK)
+        std::abort();
+}
+
+LockHeld::~LockHeld() {
+    sqlite3_close(m_db);
+}
+
 void dieInTransaction(const std::filesystem::path& file, const std::string& sql) {
     sqlite3* db = nullptr;
     if (sqlite3_open(file.c_str(), &db) == SQLITE_OK &&

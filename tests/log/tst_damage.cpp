@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/log/history.h"
 #include "tests/log/builders.h"
 #include "tests/log/rawfile.h"
 #include "tests/support/longrun.h"
 
 #include <algorithm>
+#include <array>
+#include <functional>
 #include <iterator>
 #include <map>
 #include <random>
@@ -13,6 +16,7 @@ using namespace slopebook::test;
 using log::Log;
 
 namespace {
+using Kind = LogError::Kind;
 constexpr std::size_t pageSize = 4096;
 
 /// Everything that a log gives to read.
@@ -155,6 +159,10 @@ private Q_SLOTS:
     void damageThatChangesAFigureIsNoticed();
     void damagedSessionIsNamedAndNotWrittenTo();
     void listedAgainAHeadIsStillVerified();
+    void aRefusedChangeLeavesNothingToBeSealed_data();
+    void aRefusedChangeLeavesNothingToBeSealed();
+    void readingWritesNothingAfterARefusedChange_data();
+    void readingWritesNothingAfterARefusedChange();
     void whatIsWholeCanBeSalvaged();
 };
 
@@ -275,6 +283,80 @@ void TestDamage::listedAgainAHeadIsStillVerified() {
     runSql(folder.path(),
            "UPDATE sessions SET place = 'Elsewhere' WHERE id = " + std::to_string(raw(s.autumn)));
     QCOMPARE(errorOf([&] { log.sessions(s.lane3); }), LogError::Kind::Damaged);
+}
+
+// Each way in which a change that had marked a session can fail: refused, thrown through, refused
+// as a part of a larger one.
+namespace {
+using Refused = std::function<void(Log&, const Season&)>;
+
+void refusedChanges() {
+    QTest::addColumn<Refused>("change");
+    const auto row = [](const char* name, Refused change) { QTest::newRow(name) << change; };
+    const auto taken = [](Log& log, const Season& s) {
+        SessionHead head = log.session(s.autumn).head.value;
+        head.date = day(2025, 11, 5); // there is a session of that day
+        log.change(s.autumn, head);
+    };
+    row("a day that is taken", taken);
+    row("a place that is taken",
+        [](Log& log, const Season& s) { log.add(s.autumn, s.pull, ladderSet(50, {1.0}), 1); });
+    row("a lift that is gone",
+        [](Log& log, const Season& s) { log.add(s.autumn, LiftId{99}, ladderSet(50, {1.0})); });
+    row("a change among others, thrown through", [](Log& log, const Season& s) {
+        log.together([&] {
+            log.add(s.autumn, s.pull, ladderSet(50, {1.0}));
+            throw LogError(Kind::Conflict, asIs("no"));
+        });
+    });
+    row("a part of others, which are kept from it",
+        [taken](Log& log, const Season& s) { log.together([&] { taken(log, s); }); });
+}
+} // namespace
+
+void TestDamage::aRefusedChangeLeavesNothingToBeSealed_data() {
+    refusedChanges();
+}
+
+void TestDamage::aRefusedChangeLeavesNothingToBeSealed() {
+    QFETCH(Refused, change);
+    const Folder folder;
+    Log log = Log::create(folder.path());
+    const Season s = fillSeason(log);
+    QCOMPARE(errorOf([&] { change(log, s); }), Kind::Conflict);
+    runSql(folder.path(), "UPDATE sets SET load_g = 61000 WHERE load_g = 60000 AND session = " +
+                              std::to_string(raw(s.autumn)));
+    const auto rows = allRows(folder.path(), "");
+    for (const std::function<void()>& read : std::vector<std::function<void()>>{
+             [&] { log.session(s.autumn); }, [&] { log.sessions(s.lane3); },
+             [&] { log.sets(s.autumn, s.pull); }, [&] { log.liftSessions({}); },
+             [&] { log::liftSessions(log, s.pull, std::array{s.autumn}); },
+             [&] { log.set(SetId{1}); }})
+        QCOMPARE(errorOf(read), Kind::Damaged);
+    QVERIFY(!log.check().empty());
+    QCOMPARE(log::historyOrder(log, {.lift = s.pull}).size(), 3U); // keys alone
+    QCOMPARE(allRows(folder.path(), ""), rows);
+    QVERIFY(!Log::open(folder.path()).check().empty());
+}
+
+void TestDamage::readingWritesNothingAfterARefusedChange_data() {
+    refusedChanges();
+}
+
+void TestDamage::readingWritesNothingAfterARefusedChange() {
+    QFETCH(Refused, change);
+    const Folder folder;
+    Log log = Log::create(folder.path());
+    const Season s = fillSeason(log);
+    const Content before = contentOf(log);
+    QCOMPARE(errorOf([&] { change(log, s); }), Kind::Conflict);
+    const std::string bytes = readBytes(folder.path());
+    // Another program is about to write: who reads beside it waits for nothing.
+    const LockHeld lock(folder.path());
+    QVERIFY(contentOf(log) == before);
+    QCOMPARE(log::historyOrder(log, {.lift = s.pull}).size(), 3U);
+    VERIFY_SOUND(log);
+    QVERIFY(readBytes(folder.path()) == bytes);
 }
 
 void TestDamage::whatIsWholeCanBeSalvaged() {

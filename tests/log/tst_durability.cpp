@@ -8,6 +8,7 @@
 #include <random>
 #include <set>
 #include <sys/resource.h>
+#include <tuple>
 
 using namespace slopebook;
 using namespace slopebook::test;
@@ -181,7 +182,7 @@ void TestDurability::killedWhileBackedUp() {
         const pid_t child = ::fork();
         if (child == 0) {
             try {
-                Log::open(folder.path()).backup(copy);
+                std::ignore = Log::open(folder.path()).backup(copy);
             } catch (const std::exception&) {
                 ::_exit(1);
             }
@@ -223,7 +224,7 @@ void TestDurability::noRoomLeft() {
             });
         if (kind != Kind::Full)
             return 1;
-        if (errorOf([&] { log.backup(folder.path("copy")); }) != Kind::Full &&
+        if (errorOf([&] { std::ignore = log.backup(folder.path("copy")); }) != Kind::Full &&
             size + 8192 < std::filesystem::file_size(folder.path()))
             return 2;
         if (log.sets(s.winter, s.pull).size() != 4 + acknowledged.size() || !log.check().empty())

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/log/layout.h"
 #include "tests/log/builders.h"
+#include "tests/log/olderlog.h"
 
 #include <QTest>
 
@@ -146,13 +147,12 @@ void TestEquipmentLog::damageIsNoticed() {
 
 void TestEquipmentLog::theFirstLayoutIsLedHere() {
     const Folder folder;
-    log::Layout first = log::Layout::ours();
-    first.steps.resize(1);
     {
-        auto log = log::Log::create(folder.path(), first);
+        auto log = log::Log::create(folder.path("new.slopebook"));
         log.add(Athlete{.name = "Ada"});
         log.add(Athlete{.name = "Bela"});
     }
+    writeAsOlder(folder.path("new.slopebook"), folder.path(), 1);
     auto log = log::Log::open(folder.path());
     QVERIFY(log.check().empty());
     QVERIFY(log.equipment().empty());

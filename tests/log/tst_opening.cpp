@@ -4,6 +4,7 @@
 #include "tests/log/rawfile.h"
 
 #include <sys/stat.h>
+#include <tuple>
 #include <unistd.h>
 
 using namespace slopebook;
@@ -218,7 +219,7 @@ void TestOpening::aReadOnlyFolderTakesNoWrites() {
             return 1;
         if (log.liftSessions({}).size() != 6 || log.athletes().size() != 2)
             return 2;
-        if (errorOf([&] { log.backup(folder.path("copy")); }) != Kind::ReadOnly)
+        if (errorOf([&] { std::ignore = log.backup(folder.path("copy")); }) != Kind::ReadOnly)
             return 3;
         return errorOf([&] { Log::create(folder.path("new")); }) == Kind::ReadOnly ? 0 : 4;
     });

@@ -53,6 +53,7 @@ private Q_SLOTS:
     void limitsThemselvesAreTaken();
     void togetherIsAllOrNothing();
     void aPartThatFailsInsideTakesOnlyItselfBack();
+    void aPartThatReadsBeforeItFailsLeavesTheRestSound();
     void readsInsideSeeWhatWasWritten();
     void everyCommitRaisesTheVersion();
     void writingWhileReadingIsRefused();
@@ -389,6 +390,46 @@ void TestWrites::aPartThatFailsInsideTakesOnlyItselfBack() {
         names << QString::fromStdString(athlete.value.name);
     QCOMPARE(names, QStringList({"Cox", "Lane 3", "Stroke seat", "Two seat"}));
     QCOMPARE(log.sets(m_s.winter, m_s.pull).size(), 4U);
+}
+
+// Reading in a part writes the checksums of what the whole has changed so far; they go with the
+// part.
+void TestWrites::aPartThatReadsBeforeItFailsLeavesTheRestSound() {
+    Log& log = *m_log;
+    const auto failing = [&](const std::function<void()>& first) {
+        try {
+            log.together([&] {
+                first();
+                log.session(m_s.winter); // settles
+                log.add(m_s.winter, m_s.pull, ladderSet(31, {1.3}));
+                throw std::runtime_error("no");
+            });
+        } catch (const std::runtime_error&) { // NOLINT(bugprone-empty-catch): what is tested
+        }
+    };
+    SessionId added{};
+    log.together([&] {
+        log.add(m_s.winter, m_s.pull, ladderSet(30, {1.3}));
+        added = log.add(SessionHead{.athlete = m_s.stroke, .date = day(2026, 7, 1)});
+        failing([] {});
+        failing([&] { log.remove(added); });
+        failing([&] {
+            SessionHead moved = log.session(added).head.value;
+            moved.athlete = m_s.lane3;
+            log.change(added, moved);
+        });
+    });
+    QCOMPARE(log.session(m_s.winter).sets.size(), 6U);
+    QCOMPARE(log.session(added).head.value.athlete, m_s.stroke);
+    VERIFY_SOUND(log);
+    log.together([&] {
+        failing([&] { log.add(added, m_s.pull, ladderSet(30, {1.3})); });
+        log.remove(added);
+        failing(
+            [&] { log.add(SessionHead{.athlete = m_s.stroke, .date = day(2026, 7, 1)}, added); });
+    });
+    QCOMPARE(errorOf([&] { log.session(added); }), Kind::Conflict);
+    VERIFY_SOUND(log);
 }
 
 void TestWrites::readsInsideSeeWhatWasWritten() {

@@ -105,7 +105,7 @@ private Q_SLOTS:
         QCOMPARE(field.exit, 0);
         for (const char* needed : {"libqt6widgets6", "libqt6charts6", "libqt6printsupport6",
                                    "libqt6svg6", "libsqlite3-0", "libcsv3", "libxlsxwriter4",
-                                   "fonts-dejavu-core", "qt6-translations-l10n"})
+                                   "libutf8proc2", "fonts-dejavu-core", "qt6-translations-l10n"})
             QVERIFY2(field.out.contains(QLatin1String(needed)), needed);
     }
 

@@ -197,7 +197,7 @@ compare <- function(id, d, p, checks) {
 
     # Change of the 1RM: each session's load where the joint model reaches the MVT.
     if (coef(m1)[[2]] < 0 && coef(m2)[[2]] < 0 && coef(m1)[[1]] > p$mvt &&
-        coef(m2)[[1]] + p$bias > p$mvt) {
+        coef(m2)[[1]] > p$mvt) {
         centre <- mean(d$L)
         d$F <- factor(d$S); d$K <- d$L - centre
         both <- lm(v ~ 0 + F + F:K, data = d)
@@ -254,6 +254,9 @@ for (row in rows[kind == "log"]) {
                     v = sapply(mine, numbers, 5))
     checks <- sapply(rows[kind == "at" & ids == id], numbers, 3)
     one_profile(id, "from", d[d$S == 1, ], p$level, p$mvt, p$mvt_sd)
-    one_profile(id, "to", d[d$S == 2, ], p$level, p$mvt, p$mvt_sd)
+    # The later session is told with the device's bias taken off, as its change is made.
+    later <- d[d$S == 2, ]
+    later$v <- later$v - p$bias
+    one_profile(id, "to", later, p$level, p$mvt, p$mvt_sd)
     compare(id, d, p, unlist(checks))
 }

@@ -56,6 +56,7 @@ const Shape compareShape{{"athlete", "s"},
                          {"level", "n"},
                          {"from", "o"},
                          {"to", "o"},
+                         {"device_bias_taken_off", "n?"},
                          {"residual_sd", "n"},
                          {"df", "n"},
                          {"at", "a"},
@@ -324,7 +325,7 @@ private Q_SLOTS:
                      .at(0)
                      .toObject()[QLatin1String("athlete")]
                      .toString(),
-                 QStringLiteral("A \"quoted\" \\ name\t\u00E4"));
+                 QStringLiteral("A \"quoted\" \\ name \u00E4")); // in one spelling
     }
 };
 

@@ -148,6 +148,10 @@ private Q_SLOTS:
         const QByteArray text = runProgram({QStringLiteral("noise"), sample}).out;
         for (const char* part : {"Encoder 1", "CV % by logs", "Repeat tests used", "In use: "})
             QVERIFY2(text.contains(part), text);
+        // Two repeat tests of the hex-bar deadlift at 125 kg differ alike: no spread, no error of 0.
+        QVERIFY2(text.contains("no spread") && text.contains("No spread at this resolution"), text);
+        QVERIFY2(!text.contains("0.0000"), text);
+        QVERIFY2(!ran.out.contains("\"typical_error\": 0,") && ran.out.contains("\"reason\""), ran.out);
     }
 
     void followsALoadThroughItsBlocks() {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Jumps whose flight is exactly ballistic and whose impulses are known in closed form. Bounds: each
 // crossing lies within the sample step that brackets it; noise moves it by noise / slope.
-#include "core/traces/jump.h"
+#include "core/traces/analysis.h"
 #include "tests/traces/knownmotion.h"
 
 #include <QTest>
@@ -169,6 +169,71 @@ private Q_SLOTS:
             rate, noise, 1000 * (f.flightTime - (exactOn - exactOff)), 1000 * flightBound,
             1000 * (f.flightTime - jump.flight()), 1000 * (f.flightHeight - height),
             1000 * (*f.impulseHeight - height), *f.weight - jump.weight);
+    }
+
+    void offZero_data() {
+        QTest::addColumn<double>("offset");
+        QTest::addColumn<double>("rate");
+        QTest::addColumn<double>("noise");
+        for (const double offset : {-90.0, -24.5, -8.0, -3.0, 0.0, 3.0, 8.0, 24.5, 60.0})
+            for (const double rate : {200.0, 1000.0})
+                for (const double noise : {0.0, 6.0})
+                    QTest::addRow("%.1f N, %.0f Hz, noise %.0f N", offset, rate, noise)
+                        << offset << rate << noise;
+    }
+    /// The same jump of 80 kg on a plate that reads so much with nobody on it: 24.5 N more
+    /// made 82.5 kg of 80. In flight the true force is zero, so what the plate reads then is known
+    /// exactly.
+    void offZero() {
+        QFETCH(double, offset);
+        QFETCH(double, rate);
+        QFETCH(double, noise);
+        const Jump jump;
+        Trace trace = traceOf(jump.phases(), rate, noise, 23);
+        for (double& force : trace.values)
+            force += offset;
+        const auto all = std::get<std::vector<JumpMarks>>(findJumps(trace));
+        QCOMPARE(all.size(), std::size_t(1));
+        const auto f = std::get<JumpFigures>(jumpFigures(trace, all[0]));
+        QCOMPARE(f.plateOffset.has_value(), std::abs(offset) > 5);
+        // White noise of the stillness (1 s) and of the middle half of the flight, 5 SE each.
+        const double bound =
+            5 * noise * (1 / std::sqrt(rate) + 1 / std::sqrt(jump.flight() / 2 * rate)) +
+            (f.plateOffset ? 0 : std::abs(offset)) + 1e-6;
+        QVERIFY(std::abs(*f.weight - jump.weight) <= bound);
+        QVERIFY(std::abs(*f.mass - jump.mass) <= bound / g);
+        // Flight and impulse do not see an offset: it stands in the weight and in the push alike.
+        QVERIFY(std::abs(f.flightTime - jump.flight()) < 0.02);
+        QVERIFY(std::abs(*f.takeOffSpeed - jump.speed()) < 0.08);
+        // And it is said, with its figure.
+        const auto made = std::get<Analysis>(Analysis::make(trace, TraceKind::Jump));
+        const std::string said = english(made.remark(0));
+        QCOMPARE(said.empty(), !f.plateOffset.has_value());
+        if (f.plateOffset) {
+            const auto whole = std::to_string(std::lround(*f.plateOffset));
+            QVERIFY(said.find(whole + " N in flight") != std::string::npos);
+        }
+    }
+
+    /// So far off that it is believed no more: words, and no figures.
+    void refusesAPlateFarOffZero() {
+        for (const double offset : {-400.0, -200.0, 400.0, 1500.0}) {
+            Trace trace = traceOf(Jump().phases(), 1000, 2, 24);
+            for (double& force : trace.values)
+                force += offset;
+            const auto found = findJumps(trace);
+            const auto* none = std::get_if<Fault>(&found);
+            std::string why = none ? english(none->what) : std::string();
+            if (!none) {
+                const auto figures =
+                    jumpFigures(trace, std::get<std::vector<JumpMarks>>(found).at(0));
+                QVERIFY(std::holds_alternative<Fault>(figures));
+                why = english(std::get<Fault>(figures).what);
+            }
+            QVERIFY2(why.find("zero") != std::string::npos ||
+                         why.find("under 150 N") != std::string::npos,
+                     why.c_str());
+        }
     }
 
     void drop_data() { eachRate(); }

@@ -66,14 +66,15 @@ void lookAtTabs(const QString& place, QWidget& shown, const QWidget& within, con
 
 class Tour {
 public:
-    Tour(const QString& language, bool fingers, const Look& look) : m_look(look) {
+    Tour(const QString& language, bool fingers, LoadUnit unit, const Look& look) : m_look(look) {
         QVERIFY(QFile::copy(QStringLiteral(SLOPEBOOK_SAMPLE_LOG),
                             QString::fromStdString(m_folder.path().string())));
         m_surroundings.settings.language = language;
         m_surroundings.settings.fingers = fingers;
+        m_surroundings.settings.unit = unit;
         m_surroundings.settings.recentLogs = {QString::fromStdString(m_folder.path().string())};
         m_surroundings.settings.restTimer = true;
-        m_surroundings.today = [] { return day(2026, 5, 11); };
+        m_surroundings.clock = [] { return day(2026, 5, 11); };
         m_surroundings.sampleLog = m_folder.path();
         m_window = std::make_unique<MainWindow>(m_surroundings);
         m_window->resize(1280, 720);
@@ -106,7 +107,7 @@ public:
         const LiftId lift = *m_window->workspace()->lift();
         const SessionId session = log.sessions(athlete).front().id;
         const SetId set = log.sets(session, lift).front().id;
-        const Date today = m_surroundings.today();
+        const Clock& clock = m_surroundings.clock;
         QWidget* parent = m_window.get();
         show<AthleteDialog>("athlete", book, athlete, parent);
         show<LiftDialog>("lift", book, lift, parent);
@@ -116,8 +117,8 @@ public:
         show<SetDialog>("set", book, set, parent);
         show<DeviceDialog>("device", book, std::nullopt, parent);
         show<DevicesDialog>("devices", book, parent);
-        show<BlockDialog>("block", book, std::nullopt, today, parent);
-        show<BlocksDialog>("blocks", book, today, parent);
+        show<BlockDialog>("block", book, std::nullopt, clock.today(), parent);
+        show<BlocksDialog>("blocks", book, clock, parent);
         show<TestDialog>("test", book, std::nullopt, TestKind{}, parent);
         show<TestsDialog>("tests", book, parent);
         show<TraceDialog>("trace", parent);
@@ -143,7 +144,8 @@ public:
                                            .text = "Day\tName\tkg\tSpeed\tx\n"
                                                    "1.5.26\tNew one\t40\t1,1\t\n"},
                           maps, parent);
-        show<PasteDialog>("paste", readBlock(QStringLiteral("40\t92\n50\t85\n60\t71\n")), parent);
+        show<PasteDialog>("paste", readBlock(QStringLiteral("40\t92\n50\t85\n60\t71\n")),
+                          m_surroundings.settings.unit, parent);
         m_window->workspace()->showTask(1);
         settle(*m_window);
         auto* chart = charts::ChartMenu::of(*m_window->workspace()->currentPage());
@@ -180,7 +182,11 @@ private:
 } // namespace
 
 void inEveryPlace(const QString& language, bool fingers, const Look& look) {
-    Tour tour(language, fingers, look);
+    inEveryPlace(language, fingers, LoadUnit::Kilograms, look);
+}
+
+void inEveryPlace(const QString& language, bool fingers, LoadUnit unit, const Look& look) {
+    Tour tour(language, fingers, unit, look);
     tour.pages();
     tour.recordDialogs();
     tour.otherDialogs();

@@ -16,8 +16,9 @@ namespace slopebook::test {
 using Look = std::function<void(const QString& place, QWidget& shown)>;
 
 /// The welcome page, each task with each of its inner tabs, and each dialog. language: its code.
-/// fingers: whether the controls fit one.
+/// fingers: whether the controls fit one. unit: of the loads; kilograms where it is not said.
 void inEveryPlace(const QString& language, bool fingers, const Look& look);
+void inEveryPlace(const QString& language, bool fingers, ui::LoadUnit unit, const Look& look);
 
 /// Those below root that stand there or may come to: all but what lies on another tab.
 QList<QWidget*> controlsOf(const QWidget& root);

@@ -67,7 +67,7 @@ int main(int argc, char** argv) {
     surroundings.settings.fingers = wishes.contains(QLatin1String("fingers"));
     if (wishes.contains(QLatin1String("german")))
         surroundings.settings.language = QStringLiteral("de");
-    surroundings.today = today;
+    surroundings.clock = today;
     MainWindow window(surroundings);
     window.openLogFile(arguments[1]);
     if (window.workspace() == nullptr)

@@ -3,6 +3,7 @@
 // way back offered where a log is damaged or is no log any more.
 #include "core/log/backups.h"
 #include "tests/log/builders.h"
+#include "tests/log/craftedjournal.h"
 #include "tests/log/rawfile.h"
 #include "ui/shell/mainwindow.h"
 #include "ui/shell/messagebar.h"
@@ -62,8 +63,9 @@ class TestBackupsWindow : public QObject {
     fs::path file() const { return m_folder->path(); }
     Surroundings surroundings() {
         Surroundings s;
-        s.today = [] { return day(2026, 3, 14); };
-        s.now = [this] { return m_now; };
+        s.clock = Clock(
+            [this] { return QDateTime::fromSecsSinceEpoch(m_now.time_since_epoch().count()); });
+        s.dailyBackups = true;
         return s;
     }
     /// A log with a backup of an hour ago, and an athlete added since.
@@ -85,6 +87,9 @@ private Q_SLOTS:
     void goingBackByClicks();
     void aDamagedBackupIsShownAndNotTaken();
     void aDamagedLogIsReadAndTheWayBackOffered();
+    void aDamagedLogIsWrittenToWhenTheCoachSaysSo();
+    void damageThatTheBackupFindsStopsWriting();
+    void aStrangeJournalIsLeftAlone();
     void whatIsNoLogAnyMoreHasAWayBack();
 };
 
@@ -194,6 +199,99 @@ void TestBackupsWindow::aDamagedLogIsReadAndTheWayBackOffered() {
     QVERIFY(!window.workspace()->bar().isVisible());
     VERIFY_SOUND(window.workspace()->logbook().log());
     QCOMPARE(readBytes(m_folder->path("season before going back.slopebook")), bytes);
+}
+
+// Only on the coach's word, given to a question whose safe answer is the one at hand.
+void TestBackupsWindow::aDamagedLogIsWrittenToWhenTheCoachSaysSo() {
+    makeWithBackup();
+    runSql(file(), "UPDATE sets SET load_g = 61000 WHERE load_g = 60000 AND session = 1");
+    const std::string bytes = readBytes(file());
+    MainWindow window(surroundings());
+    window.show();
+    QVERIFY(!window.actions().writeOn->isEnabled());
+    window.openLogFile(qt(file()));
+    QVERIFY(window.actions().writeOn->isEnabled());
+    // An import, which writes by a connection of its own, is not let in either.
+    ImportMaps maps;
+    writeBytes(m_folder->path("new.csv"), "date,athlete,lift,set,load_kg,rep,velocity\n"
+                                          "2026-05-01,Cox,Bench pull,1,50,1,0.99\n");
+    window.workspace()->importCsv({qt(m_folder->path("new.csv"))}, maps);
+    QVERIFY(window.workspace()->bar().text().contains(QLatin1String("reading only. Nothing")));
+    QCOMPARE(readBytes(file()), bytes);
+
+    inNextDialog([](QDialog& dialog) { QTest::keyClick(&dialog, Qt::Key_Return); });
+    window.actions().writeOn->trigger();
+    QCOMPARE(window.workspace()->logbook().log().access(), log::Access::Salvage);
+    QCOMPARE(readBytes(file()), bytes);
+
+    inNextDialog([](QDialog& dialog) {
+        for (auto* button : dialog.findChildren<QPushButton*>())
+            if (button->text() == QLatin1String("Write all the same"))
+                click(button);
+    });
+    window.actions().writeOn->trigger();
+    const log::Log& log = window.workspace()->logbook().log();
+    QCOMPARE(log.access(), log::Access::SalvageAndWrite);
+    QVERIFY(window.workspace()->bar().text().contains(QLatin1String("because you said so")));
+    QVERIFY(!window.actions().writeOn->isEnabled());
+    window.workspace()->logbook().addAthlete({.name = "Bow"});
+    QCOMPARE(log::Log::open(file(), log::Access::Salvage).athletes().size(), 4U);
+    // What is damaged itself is left as it is.
+    const auto findings = log.check();
+    QCOMPARE(errorOf([&] { window.workspace()->logbook().removeSet(SetId{1}); }),
+             LogError::Kind::Damaged);
+    QCOMPARE(log.check(), findings);
+    // Opened anew it is only read again.
+    window.openLogFile(qt(file()));
+    QCOMPARE(window.workspace()->logbook().log().access(), log::Access::Salvage);
+}
+
+// A log too large to be checked at its opening is checked by its backup.
+void TestBackupsWindow::damageThatTheBackupFindsStopsWriting() {
+    {
+        log::Log log = log::Log::open(file());
+        const AthleteId cox = log.add(Athlete{.name = "Cox"});
+        log.together([&] {
+            for (int i = 0; i < 180; ++i)
+                log.add(SessionHead{
+                    .athlete = cox,
+                    .date = Date{std::chrono::sys_days{day(2020, 1, 1)} + std::chrono::days{i}},
+                    .note = std::string(95'000, 'x')});
+        });
+    }
+    runSql(file(), "UPDATE sets SET load_g = 61000 WHERE load_g = 60000 AND session = 1");
+    QVERIFY(fs::file_size(file()) > 16'000'000); // as openlog.cpp has it
+    MainWindow window(surroundings());
+    window.show();
+    window.openLogFile(qt(file()));
+    QCOMPARE(window.workspace()->logbook().log().access(), log::Access::ReadWrite);
+    QTRY_COMPARE_WITH_TIMEOUT(window.workspace()->logbook().log().access(), log::Access::Salvage,
+                              30'000);
+    QVERIFY(window.workspace()->bar().text().contains(QLatin1String("open for reading only")));
+    QVERIFY(log::backups(file()).empty());
+}
+
+// Each of them would have SQLite delete, grow or overwrite something: the log is not opened.
+void TestBackupsWindow::aStrangeJournalIsLeftAlone() {
+    makeWithBackup();
+    const fs::path journal = file().string() + "-journal";
+    const fs::path victim = m_folder->path("thesis.txt");
+    const std::string thesis = std::string(1, '\0') + "years of work";
+    const std::string bytes = readBytes(file());
+    MainWindow window(surroundings());
+    window.show();
+    for (const Attack& attack : attacks()) {
+        writeBytes(victim, thesis);
+        attack.plant(file(), victim);
+        const auto names = namesIn(file().parent_path());
+        window.openLogFile(qt(file()));
+        QVERIFY2(!window.workspace(), attack.name);
+        QVERIFY2(readBytes(file()) == bytes && readBytes(victim) == thesis, attack.name);
+        QCOMPARE(namesIn(file().parent_path()), names);
+        fs::remove(journal);
+    }
+    window.openLogFile(qt(file()));
+    QVERIFY(window.workspace());
 }
 
 void TestBackupsWindow::whatIsNoLogAnyMoreHasAWayBack() {

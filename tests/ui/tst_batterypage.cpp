@@ -3,21 +3,26 @@
 // printed page read back; traces with their marks; the season in blocks.
 #include "tests/log/builders.h"
 #include "tests/traces/knownmotion.h"
+#include "tests/ui/movingclock.h"
 #include "ui/battery/batterypage.h"
 #include "ui/battery/tracedialog.h"
 #include "ui/blocks/blockspage.h"
 #include "ui/page/batteryprint.h"
 #include "ui/questions/batterytable.h"
 
+#include <QAbstractButton>
 #include <QAbstractItemModelTester>
 #include <QComboBox>
 #include <QFile>
+#include <QLabel>
 #include <QLineEdit>
+#include <QMessageBox>
 #include <QProcess>
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QStandardPaths>
+#include <QTimer>
 
 using namespace slopebook;
 using namespace slopebook::test;
@@ -295,16 +300,16 @@ private Q_SLOTS:
         const auto answer = batteryOf(log, s.season.lane3, s.winter, s.later);
         QVERIFY(answer);
         const auto file = m_folder.path("page.pdf");
-        writeBatteryPdf(*answer, page::Paper::A4, file);
+        writeBatteryPdf(*answer, LoadUnit::Kilograms, page::Paper::A4, file);
         const QString text = pdfText(QString::fromStdString(file.string()));
         for (const char* expected :
              {"Lane 3", "All tests from Autumn to Spring", "Single hop, left", "sore ankle",
               "concrete", "smallest change that matters", "Bench pull", "page 1 of"})
             QVERIFY2(text.contains(QString::fromUtf8(expected)), expected);
         const QSizeF a4 = QPageSize(QPageSize::A4).size(QPageSize::Point);
-        QVERIFY(page::pageCount(batteryPrint(*answer), a4) <= 2);
-        QVERIFY_THROWS_EXCEPTION(LogError,
-                                 writeBatteryPdf(*answer, page::Paper::A4, "/nowhere/page.pdf"));
+        QVERIFY(page::pageCount(batteryPrint(*answer, LoadUnit::Kilograms), a4) <= 2);
+        QVERIFY_THROWS_EXCEPTION(LogError, writeBatteryPdf(*answer, LoadUnit::Kilograms,
+                                                           page::Paper::A4, "/nowhere/page.pdf"));
     }
 
     void aSideWithoutSessionsSaysSo() {
@@ -323,9 +328,10 @@ private Q_SLOTS:
         log::Log log = log::Log::create(path);
         const Squad s = fill(log);
         Logbook book(std::move(log));
-        BatteryPage page(book, [] { return today; });
+        BatteryPage page(book, [] { return day(2026, 3, 10); }); // the session's own
         page.setAthleteAndLift(s.season.lane3, {});
         const tests::HalfSinePush push;
+        choose(page.attempts().testBox(), QStringLiteral("Isometric pull, peak force"));
         TraceDialog* dialog = page.openTrace();
         dialog->openFile(trace(
             "push.csv", [&](double t) { return push.force(t); }, 4));
@@ -366,9 +372,10 @@ private Q_SLOTS:
         own.twoSided = true;
         log.add(own);
         Logbook book(std::move(log));
-        BatteryPage page(book, [] { return today; });
+        BatteryPage page(book, [] { return day(2026, 3, 10); }); // the session's own
         page.setAthleteAndLift(s.season.lane3, {});
         const tests::HalfSinePush push;
+        choose(page.attempts().testBox(), QStringLiteral("Calf push, early impulse"));
         TraceDialog* dialog = page.openTrace();
         dialog->openFile(trace(
             "own.csv", [&](double t) { return push.force(t); }, 4));
@@ -379,11 +386,14 @@ private Q_SLOTS:
             if (box->accessibleName() == QStringLiteral("Side"))
                 side = box;
         }
-        QVERIFY(into && side && side->isHidden());
-        const int at = into->findText(QStringLiteral("Calf push"), Qt::MatchContains);
-        QVERIFY(at >= 0);
-        into->setCurrentIndex(at);
+        QVERIFY(into && side);
+        QVERIFY(into->currentText().contains(QStringLiteral("Calf push"))); // the page's test
         QVERIFY(!side->isHidden());
+        const int peakForce = into->findText(QStringLiteral("peak force"), Qt::MatchContains);
+        const int calf = into->currentIndex();
+        into->setCurrentIndex(peakForce);
+        QVERIFY(side->isHidden());
+        into->setCurrentIndex(calf);
         side->setCurrentIndex(1);
         auto* accept = dialog->findChild<QPushButton*>(QStringLiteral("accept"));
         const auto kept = [&] {
@@ -408,6 +418,125 @@ private Q_SLOTS:
         const double onset = push.reaches(10);
         QVERIFY(std::abs(made.value - push.impulse(onset, onset + 0.1)) < 0.2);
         dialog->close();
+    }
+
+    /// The attempts of a test in that athlete's sessions, by day.
+    static std::map<Date, std::size_t> attemptsOf(const log::Log& log, AthleteId athlete,
+                                                  const char* test) {
+        std::map<Date, std::size_t> found;
+        for (const BatterySession& one : log.batteries(athlete))
+            for (const TestAttempts& each : one.battery.tests)
+                for (const auto& kind : log.testKinds())
+                    if (kind.id == each.kind && kind.value.name == test)
+                        found[one.date] += each.attempts.size();
+        return found;
+    }
+    /// Presses the button with these words in the next question; what it asked, or nothing.
+    static void press(const char* words, QString& asked) {
+        asked.clear();
+        QTimer::singleShot(0, qApp, [words, &asked] {
+            auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+            if (!box)
+                return;
+            asked = box->text();
+            for (QAbstractButton* button : box->buttons())
+                if (button->text().remove(QLatin1Char('&')).contains(QLatin1String(words)))
+                    return button->click();
+            box->reject();
+        });
+    }
+
+    /// It goes to whom it was opened for, into the session that it says, once.
+    void aTraceStaysTheirs() {
+        using Days = std::map<Date, std::size_t>;
+        constexpr const char* pull = "Isometric pull, peak force";
+        const auto path = m_folder.path("theirs.slopebook");
+        log::Log log = log::Log::create(path);
+        const Squad s = fill(log);
+        Logbook book(std::move(log));
+        MovingClock clock(QDateTime(QDate(2026, 3, 14), QTime(18, 0)));
+        BatteryPage page(book, clock.clock());
+        page.setAthleteAndLift(s.season.lane3, {});
+        choose(page.attempts().testBox(), QString::fromLatin1(pull));
+        const tests::HalfSinePush push;
+        TraceDialog* dialog = page.openTrace();
+        const auto* whose = dialog->findChild<QLabel*>(QStringLiteral("whose"));
+        QVERIFY(whose->text().contains(QStringLiteral("Lane 3")));
+        QVERIFY2(whose->text().contains(dateText(day(2026, 3, 10))), qPrintable(whose->text()));
+        dialog->openFile(trace(
+            "theirs.csv", [&](double t) { return push.force(t); }, 4));
+        page.setAthleteAndLift(s.season.stroke, {}); // the window moves on
+        auto* accept = dialog->findChild<QPushButton*>(QStringLiteral("accept"));
+        QString asked;
+        press("Cancel", asked); // the session is four days old
+        accept->click();
+        QVERIFY2(asked.contains(QStringLiteral("Lane 3")), qPrintable(asked));
+        QCOMPARE(attemptsOf(book.log(), s.season.lane3, pull), Days());
+        press("To today", asked);
+        accept->click();
+        QCOMPARE(attemptsOf(book.log(), s.season.lane3, pull), (Days{{day(2026, 3, 14), 1}}));
+        QVERIFY(attemptsOf(book.log(), s.season.stroke, pull).empty());
+        QVERIFY2(whose->text().contains(dateText(day(2026, 3, 14))), qPrintable(whose->text()));
+        press("No", asked); // pressed twice
+        accept->click();
+        QVERIFY2(asked.contains(QStringLiteral("second time")), qPrintable(asked));
+        QCOMPARE(attemptsOf(book.log(), s.season.lane3, pull), (Days{{day(2026, 3, 14), 1}}));
+        clock.moveOn(std::chrono::hours(8)); // the dialog stood open over midnight
+        press("Yes", asked);
+        QString again;
+        QTimer::singleShot(50, qApp, [&again] { press("Cancel", again); });
+        accept->click();
+        QVERIFY(again.contains(QStringLiteral("not of today")));
+        QCOMPARE(attemptsOf(book.log(), s.season.lane3, pull), (Days{{day(2026, 3, 14), 1}}));
+        dialog->close();
+        // Opened anew on the same trace it is asked about as well.
+        page.setAthleteAndLift(s.season.lane3, {});
+        clock.moveTo(QDateTime(QDate(2026, 3, 14), QTime(18, 30)));
+        dialog = page.openTrace();
+        dialog->openFile(QString::fromStdString(m_folder.path("theirs.csv").string()));
+        press("No", asked);
+        dialog->findChild<QPushButton*>(QStringLiteral("accept"))->click();
+        QVERIFY(asked.contains(QStringLiteral("second time")));
+        QCOMPARE(attemptsOf(book.log(), s.season.lane3, pull), (Days{{day(2026, 3, 14), 1}}));
+        dialog->close();
+    }
+
+    /// A landing is no pull: the page's test says what kind of trace it is, and no other is made.
+    void aTraceIsOfThePagesTest() {
+        const auto path = m_folder.path("kind.slopebook");
+        log::Log log = log::Log::create(path);
+        const Squad s = fill(log);
+        Logbook book(std::move(log));
+        BatteryPage page(book, [] { return day(2026, 3, 10); });
+        page.setAthleteAndLift(s.season.lane3, {});
+        const auto boxOf = [](const TraceDialog& dialog, const char* name) {
+            for (auto* box : dialog.findChildren<QComboBox*>())
+                if (box->accessibleName() == QLatin1String(name))
+                    return box;
+            return static_cast<QComboBox*>(nullptr);
+        };
+        choose(page.attempts().testBox(), QStringLiteral("Jump"));
+        TraceDialog* jumps = page.openTrace();
+        QCOMPARE(boxOf(*jumps, "Kind")->currentIndex(), int(traces::TraceKind::Jump));
+        QVERIFY(boxOf(*jumps, "Becomes")->currentText().contains(QStringLiteral("Jump")));
+        // The coach says that it is a push: of that no jump is made, and nothing else by itself.
+        const tests::HalfSinePush push;
+        jumps->openFile(trace(
+            "kind.csv", [&](double t) { return push.force(t); }, 4));
+        jumps->setKind(traces::TraceKind::Isometric);
+        QCOMPARE(jumps->events(), std::size_t(1));
+        QCOMPARE(boxOf(*jumps, "Becomes")->currentIndex(), -1);
+        QVERIFY(!jumps->findChild<QPushButton*>(QStringLiteral("accept"))->isEnabled());
+        boxOf(*jumps, "Becomes")->setCurrentIndex(0);
+        QVERIFY(jumps->findChild<QPushButton*>(QStringLiteral("accept"))->isEnabled());
+        jumps->close();
+        choose(page.attempts().testBox(), QStringLiteral("Isometric pull, peak force"));
+        TraceDialog* pulls = page.openTrace();
+        QCOMPARE(boxOf(*pulls, "Kind")->currentIndex(), int(traces::TraceKind::Isometric));
+        pulls->close();
+        // Nobody's trace is opened for nobody.
+        BatteryPage empty(book, [] { return today; });
+        QVERIFY(!empty.openTrace());
     }
 
     void repsBecomeSpeeds() {

@@ -80,7 +80,7 @@ private Q_SLOTS:
             to.session = id;
         }
         const auto c = test::usualComparison(from, to);
-        QCOMPARE(ascii(sentenceText(c)), QString::fromStdString(c.sentence));
+        QCOMPARE(ascii(sentenceText(c, LoadUnit::Kilograms)), QString::fromStdString(c.sentence));
     }
 
     void theNewestTwoAreComparedAtOnce() {
@@ -91,7 +91,7 @@ private Q_SLOTS:
         const auto answer =
             comparisonOf(w.book.log(), w.athlete, w.lift, w.sessions[0], w.sessions[1]);
         QVERIFY(answer);
-        QCOMPARE(page.view().sentence(), sentenceText(*answer));
+        QCOMPARE(page.view().sentence(), sentenceText(*answer, LoadUnit::Kilograms));
         QCOMPARE(page.view().changeChart().accessibleName(), page.view().sentence());
         QCOMPARE(page.view().lineChart().data().sessions.size(), std::size_t{2});
         const auto rows = page::loadRows(*answer, LoadUnit::Kilograms);
@@ -156,7 +156,7 @@ private Q_SLOTS:
         const auto answer =
             comparisonOf(w.book.log(), w.athlete, w.lift, w.sessions[0], w.sessions[1]);
         QVERIFY(answer);
-        QCOMPARE(page.view().sentence(), sentenceText(*answer));
+        QCOMPARE(page.view().sentence(), sentenceText(*answer, LoadUnit::Kilograms));
     }
 
     void theOrderOfChoosingDoesNotTurnTheChange() {

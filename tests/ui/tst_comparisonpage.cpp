@@ -58,7 +58,7 @@ class TestComparisonPage : public QObject {
     QTemporaryDir m_folder;
     QString pdf(const answers::Comparison& c, const PageHeader& h) {
         const QString file = m_folder.filePath(u"page.pdf"_s);
-        writeComparisonPdf(c, h, file.toStdString());
+        writeComparisonPdf(c, h, {file.toStdString(), log::Existing::Replace});
         return file;
     }
     static int pages(const QString& file) {
@@ -106,7 +106,7 @@ private Q_SLOTS:
                 qWarning().noquote() << "not on the page:" << wanted;
             return there;
         };
-        QVERIFY(has(text, sentenceText(c)));
+        QVERIFY(has(text, sentenceText(c, LoadUnit::Kilograms)));
         QVERIFY(has(text, page::titleText(h)));
         for (const page::LoadRow& r : page::loadRows(c, LoadUnit::Kilograms))
             QVERIFY(has(rows, QStringList{r.load, r.from, r.to, r.change, r.readingInterval,
@@ -204,7 +204,7 @@ private Q_SLOTS:
         QVERIFY(!text.contains(u"Reach (heaviest"_s));
         QVERIFY(!text.contains(u"Computed"_s));
         QVERIFY(!text.contains(u"Load (kg)"_s));
-        QVERIFY(text.contains(flat(sentenceText(c))));
+        QVERIFY(text.contains(flat(sentenceText(c, LoadUnit::Kilograms))));
         QVERIFY(squeezed(text).contains(squeezed(fullCautions())));
         h.parts.byLoad = true;
         QVERIFY(flat(textOf(pdf(c, h))).contains(u"By load"_s));

@@ -55,7 +55,7 @@ class TestDesk : public QObject {
         Surroundings s;
         s.settings = settings;
         s.keepSettings = [this](const Settings& kept) { m_kept = kept; };
-        s.today = [] { return day(2026, 3, 14); };
+        s.clock = [] { return day(2026, 3, 14); };
         return s;
     }
     std::unique_ptr<MainWindow> open(const Settings& settings = {}) {
@@ -214,10 +214,10 @@ private Q_SLOTS:
                 QVERIFY2(!menu->chart()->accessibleName().isEmpty(), which);
                 QVERIFY2(menu->chart()->focusPolicy() & Qt::TabFocus, which);
                 const QString png = folder.filePath(QStringLiteral("%1.png").arg(charts));
-                menu->saveAs(png);
+                menu->saveAs(png.toStdString());
                 QVERIFY2(QImage(png).width() > 1000, which);
                 const QString svg = folder.filePath(QStringLiteral("%1.svg").arg(charts));
-                menu->saveAs(svg);
+                menu->saveAs(svg.toStdString());
                 QVERIFY2(QSvgRenderer(svg).isValid(), which);
                 QApplication::clipboard()->clear();
                 menu->copyPicture();
@@ -315,7 +315,7 @@ private Q_SLOTS:
             all += text->toPlainText();
         QVERIFY(all.contains(QLatin1String(qVersion())));
         for (const char* part : {"Eigen", "Boost", "SQLite", "SQLiteCpp", "libcsv", "libxlsxwriter",
-                                 "CLI11", "Qt Charts", "GNU GENERAL PUBLIC LICENSE"})
+                                 "utf8proc", "CLI11", "Qt Charts", "GNU GENERAL PUBLIC LICENSE"})
             QVERIFY2(all.contains(QLatin1String(part), Qt::CaseInsensitive), part);
         QVERIFY(all.contains(QRegularExpression(QStringLiteral("Eigen\\s+3\\.\\d"))));
         QVERIFY(all.contains(QRegularExpression(QStringLiteral("SQLite\\s+3\\.\\d"))));

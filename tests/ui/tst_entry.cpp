@@ -197,7 +197,12 @@ private Q_SLOTS:
         type(typed);
         QVERIFY2(answer().contains(says), qPrintable(answer()));
         QCOMPARE(line()->text(), typed);
-        QCOMPARE(line()->selectedText(), selected);
+        // All is marked: what is typed next is another line. Up marks the word to be mended.
+        QCOMPARE(line()->selectedText(), typed);
+        QTest::keyClick(line(), Qt::Key_Up);
+        QCOMPARE(line()->text().left(typed.size()), typed.isEmpty() ? QString() : typed);
+        if (!typed.isEmpty())
+            QCOMPARE(line()->selectedText(), selected);
         QVERIFY(setsOnDisk().empty());
         QCOMPARE(m_page->sets().rowCount(), 0);
         QVERIFY(!m_page->session()); // no empty session is left behind either
@@ -206,7 +211,7 @@ private Q_SLOTS:
     void ninetyTwoIsAskedForAndNeverAssumed() {
         type(QStringLiteral("60 92 0.90"));
         QVERIFY2(answer().contains(QStringLiteral("0.92 m/s?")), qPrintable(answer()));
-        QCOMPARE(line()->selectedText(), QStringLiteral("92"));
+        QCOMPARE(line()->selectedText(), QStringLiteral("60 92 0.90"));
         QVERIFY(setsOnDisk().empty());
         QTest::keyClick(line(), Qt::Key_Return);
         QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(60, {0.92, 0.90})});
@@ -329,6 +334,43 @@ private Q_SLOTS:
                  qPrintable(answer()));
     }
 
+    // The season's ladder goes on to 60, 70 and 82.5 kg; the block that holds today has no more
+    // than 50.
+    void noLoadAboveTheBlocksCeilingIsOffered() {
+        m_book->addBlock({.name = "Spring flood",
+                          .first = day(2026, 3, 1),
+                          .last = day(2026, 3, 31),
+                          .ceiling = Mass{50'000}});
+        const auto* next = m_page->findChild<QLabel*>(QStringLiteral("nextLoad"));
+        QVERIFY2(next->text().contains(QStringLiteral("40\u00a0kg")), qPrintable(next->text()));
+        type(QStringLiteral("40 1.11"));
+        QVERIFY2(next->text().startsWith(QStringLiteral("No next load")) &&
+                     next->text().contains(QStringLiteral("ceiling of 50\u00a0kg")),
+                 qPrintable(next->text()));
+        QCOMPARE(m_page->ladder().nextRow(), -1);
+        QTest::keyClick(line(), Qt::Key_Up);
+        QVERIFY(line()->text().isEmpty());
+        QVERIFY2(answer().contains(QStringLiteral("block's ceiling of 50\u00a0kg")),
+                 qPrintable(answer()));
+        // A forgotten load is not taken for one above it, and what is typed is taken.
+        type(QStringLiteral("0.88 0.87"));
+        QVERIFY2(!answer().contains(QStringLiteral("60\u00a0kg")), qPrintable(answer()));
+        QTest::keyClick(line(), Qt::Key_Escape);
+        line()->clear();
+        type(QStringLiteral("60 0.88"));
+        QCOMPARE(setsOnDisk().size(), 2U);
+        // Where the ceiling is the next load itself, that may be used.
+        const auto blocks = m_book->log().blocks();
+        Block higher = blocks.back().value;
+        for (const auto& each : blocks)
+            if (each.value.name == "Spring flood") {
+                higher = each.value;
+                higher.ceiling = Mass{70'000};
+                m_book->changeBlock(each.id, higher);
+            }
+        QVERIFY2(next->text().contains(QStringLiteral("70\u00a0kg")), qPrintable(next->text()));
+    }
+
     void noEstimateInLargeTypeFromALineThatCannotBoundIt() {
         for (const char* set : {"40 1.00", "50 0.99", "60 0.96"})
             type(QString::fromLatin1(set));
@@ -439,6 +481,28 @@ private Q_SLOTS:
         m_book->undoStack()->undo();
         QCOMPARE(setsOnDisk(), std::vector<Set>{ladderSet(60, {0.90, 0.88})});
         QCOMPARE(cell(0, SetModel::Load), QStringLiteral("60"));
+    }
+
+    // The cell that was edited stays the chosen one, and is closed once.
+    void anEditedCellStaysChosen() {
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("closeEditor")));
+        type(QStringLiteral("60 0.90 0.88"));
+        auto* table = m_page->findChild<QTableView*>(QStringLiteral("sets"));
+        for (const auto& [column, text] :
+             {std::pair(SetModel::Load, "62.5"), std::pair(SetModel::Reps, "0.91 0.88"),
+              std::pair(SetModel::Remarks, "belt")}) {
+            table->setCurrentIndex(table->model()->index(0, column));
+            table->edit(table->currentIndex());
+            auto* editor = table->findChildren<QLineEdit*>().last();
+            editor->selectAll();
+            QTest::keyClicks(editor, QLatin1String(text));
+            QTest::keyClick(editor, Qt::Key_Return);
+            QCOMPARE(table->currentIndex().column(), int(column));
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        }
+        Set wanted = ladderSet(62.5, {0.91, 0.88});
+        wanted.note = "belt";
+        QCOMPARE(setsOnDisk(), std::vector<Set>{wanted});
     }
 
     void aBadCellStaysOpenAndSaysWhy() {

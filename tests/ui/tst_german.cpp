@@ -84,7 +84,7 @@ class TestGerman : public QObject {
     static Surroundings surroundings() {
         Surroundings s;
         s.settings.language = u"de"_s;
-        s.today = [] { return today; };
+        s.clock = [] { return today; };
         return s;
     }
     /// What the window says on opening the file: in the bar above an open log, or on the first

@@ -119,7 +119,7 @@ struct RandomLog {
     void fill() {
         lift = log.add(test::benchPull());
         otherLift = log.add(Lift{.name = "Squat"});
-        for (const char* name : {"wren", "Änne", "Wren B", "ida", "Ida", "Zoë"})
+        for (const char* name : {"wren", "Änne", "Wren B", "ida", "Ida B", "Zoë"})
             athletes.push_back(log.add(Athlete{.name = name, .note = {}}));
         for (const char* name : {"Encoder", "camera", "änker"})
             devices.push_back(log.add(Device{.name = name, .note = {}}));

@@ -7,6 +7,7 @@
 #include "ui/importing/longwork.h"
 #include "ui/importing/shapeeditor.h"
 #include "ui/importing/tabledialog.h"
+#include "ui/records/athletedialog.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -324,6 +325,156 @@ private Q_SLOTS:
         page.pasteBlock(table);
         QCOMPARE(handed, table);
         QVERIFY(!page.session());
+    }
+
+    // A block with something to be said of it waits for Enter; Esc drops it.
+    void aDoubtfulBlockIsAskedAbout_data() {
+        QTest::addColumn<QString>("pasted");
+        QTest::addColumn<QStringList>("parts");
+        QTest::newRow("the ladder already there")
+            << u"40\t1.12\n60\t0.92\n80\t0.71\n"_s
+            << QStringList{u"Of 3 pasted sets this session has 3 already"_s, u"Ada, Pull"_s};
+        QTest::newRow("a part of it")
+            << u"60\t0.92\n90\t0.61\n"_s << QStringList{u"Of 2 pasted sets this session has 1"_s};
+        QTest::newRow("a column that nobody reads")
+            << u"90\t0.61\teasy\n95\t0.56\thard\n"_s
+            << QStringList{u"Not read of what was pasted: column 3 (easy)"_s};
+        QTest::newRow("one with a name") << u"Last\tv1\tPower\n90\t0.61\t540\n95\t0.56\t520\n"_s
+                                         << QStringList{u"Not read of what was pasted: Power"_s};
+        // As of the same set typed: faster than a lighter load of that day.
+        QTest::newRow("a speed that is hard to believe")
+            << u"90\t1.61\n95\t1.56\n"_s << QStringList{u"Set 1 of what was pasted"_s};
+    }
+    void aDoubtfulBlockIsAskedAbout() {
+        QFETCH(QString, pasted);
+        QFETCH(QStringList, parts);
+        const AthleteId athlete = m_book->addAthlete({.name = "Ada"});
+        const LiftId lift = m_book->addLift({.name = "Pull"});
+        EntryPage page(*m_book, [] { return today; });
+        page.setAthleteAndLift(athlete, lift);
+        page.pasteBlock(u"40\t1.12\n60\t0.92\n80\t0.71\n"_s);
+        QVERIFY(page.session().has_value());
+        const auto sets = [&] { return m_book->log().session(*page.session()).sets.size(); };
+        QCOMPARE(sets(), 3U);
+        page.refresh(Logbook::What::Sets, *page.session()); // as the window does
+        auto* line = page.findChild<QLineEdit*>(u"setLine"_s);
+        auto* answer = page.findChild<QLabel*>(u"setAnswer"_s);
+        for (const bool taken : {false, true}) {
+            page.pasteBlock(pasted);
+            QCOMPARE(sets(), 3U);
+            for (const QString& part : parts)
+                QVERIFY2(answer->text().contains(part), qPrintable(answer->text()));
+            QTest::keyClick(line, taken ? Qt::Key_Return : Qt::Key_Escape);
+            QVERIFY2((sets() > 3U) == taken, qPrintable(answer->text()));
+            QTest::keyClick(line, Qt::Key_Return); // the question is over
+        }
+        QVERIFY(sets() <= 6U);
+        const auto before = m_book->log().liftSessions({});
+        page.pasteBlock(pasted);
+        page.beginSession(); // what was asked was about the other one
+        QTest::keyClick(line, Qt::Key_Return);
+        QVERIFY(m_book->log().liftSessions({}) == before);
+    }
+
+    // What a pasted table does not say is what the window shows, and told.
+    void aPastedTableTakesWhatIsShown() {
+        m_book->addAthlete({.name = "Ada"});
+        m_book->addLift({.name = "Pull"});
+        const auto dialog = shown(new TableDialog(
+            *m_book, {.file = {}, .text = "date\tload\tspeed\n2026-03-14\t40\t1.12\n"}, m_maps,
+            nullptr, {.athlete = "Ada", .lift = "Pull", .day = "2026-03-15"}));
+        QTRY_VERIFY2(dialog->canImport(), qPrintable(dialog->summary()));
+        keepPicture(*dialog, u"table-shown"_s);
+        QCOMPARE(box(*dialog, "allAthlete")->currentText(), u"Ada"_s);
+        bool told = false;
+        for (const QLabel* label : dialog->findChildren<QLabel*>())
+            told = told || label->text().contains(u"those shown in the window"_s);
+        QVERIFY(told);
+        dialog->accept();
+        QTRY_COMPARE(sessions(), 1U);
+        QCOMPARE(m_book->log().liftSessions({})[0].date, day(2026, 3, 14)); // the table's own day
+    }
+
+    // Nearly another's name: nothing is taken in before the coach has said who that is.
+    void aNearNameIsAskedAbout() {
+        m_book->addAthlete({.name = "Jos\xC3\xA9"});
+        const auto dialog =
+            open(file("Datum;Name;Lift;Last;v1;v2\n14.3.2026;Jose;Row;40;1,12;1\n"));
+        QTRY_VERIFY(box(*dialog, "near0"));
+        QTRY_VERIFY2(dialog->summary().contains(u"To be said first"_s),
+                     qPrintable(dialog->summary()));
+        QVERIFY(!dialog->canImport());
+        keepPicture(*dialog, u"near"_s);
+        chooseByKeys(box(*dialog, "near0"), u"the same athlete: Jos\u00E9"_s);
+        QTRY_VERIFY2(dialog->canImport(), qPrintable(dialog->summary()));
+        dialog->accept();
+        QTRY_COMPARE(sessions(), 1U);
+        QCOMPARE(m_book->log().athletes().size(), 1U);
+    }
+
+    void halvesOfANameAreJoinedInTheEditor() {
+        const auto dialog =
+            open(file("Datum;Nachname;Vorname;Lift;Last;v1;v2\n14.3.2026;Muster;Mia;Row;40;1,12;1\n"
+                      "14.3.2026;Muster;Ben;Row;40;1,02;1\n"));
+        QTRY_VERIFY2(dialog->canImport(), qPrintable(dialog->summary()));
+        // Taken apart and put together again by hand, in the other order.
+        chooseByKeys(box(*dialog, "role1"), u"not used"_s);
+        chooseByKeys(box(*dialog, "role2"), u"not used"_s);
+        QTRY_VERIFY(!dialog->canImport());
+        chooseByKeys(box(*dialog, "role1"), u"Athlete"_s);
+        chooseByKeys(box(*dialog, "role2"), u"Athlete"_s);
+        QTRY_VERIFY2(dialog->canImport(), qPrintable(dialog->summary()));
+        dialog->accept();
+        QTRY_COMPARE(sessions(), 2U);
+        QCOMPARE(m_book->log().athletes()[0].value.name, std::string("Ben Muster"));
+        QCOMPARE(m_book->log().athletes()[1].value.name, std::string("Mia Muster"));
+    }
+
+    // The same of a name that is typed: OK a second time means it. It is kept in one spelling.
+    void aNearNameThatIsTypedIsAskedAbout() {
+        m_book->addAthlete({.name = "Jos\xC3\xA9"});
+        AthleteDialog dialog(*m_book, std::nullopt, nullptr);
+        auto* name = dialog.findChild<QLineEdit*>();
+        const auto type = [&](const QString& typed) {
+            name->setText(typed);
+            dialog.setResult(QDialog::Rejected);
+            dialog.accept();
+            return dialog.result() == QDialog::Accepted;
+        };
+        QVERIFY(!type(u"\u200B\u00A0"_s)); // nothing to be seen
+        QVERIFY(!type(u"JOSE\u0301"_s));   // the same
+        QVERIFY(!type(u"Jose"_s));         // nearly
+        QCOMPARE(m_book->log().athletes().size(), 1U);
+        QVERIFY(type(u"\u00A0Jose "_s));
+        QCOMPARE(m_book->log().athlete(dialog.id()).value.name, std::string("Jose"));
+    }
+
+    // An import ends undo: said before it, and afterwards nothing is half undone.
+    void anImportEndsUndoAndSaysSo() {
+        const AthleteId athlete = m_book->addAthlete({.name = "Ada"});
+        const LiftId lift = m_book->addLift({.name = "Pull"});
+        EntryPage page(*m_book, [] { return today; });
+        page.setAthleteAndLift(athlete, lift);
+        page.show();
+        auto* line = page.findChild<QLineEdit*>(u"setLine"_s);
+        line->setFocus();
+        QTest::keyClicks(line, u"40 1.12"_s);
+        QTest::keyClick(line, Qt::Key_Return);
+        QVERIFY(m_book->undoStack()->canUndo());
+        const auto dialog = open(file(clean));
+        QTRY_VERIFY(dialog->canImport());
+        bool told = false;
+        for (const QLabel* label : dialog->findChildren<QLabel*>())
+            told =
+                told || label->text().contains(u"cannot be undone, and neither can any more what "
+                                               "was done before it"_s);
+        QVERIFY(told);
+        dialog->accept();
+        QTRY_COMPARE(sessions(), 2U);
+        QTRY_VERIFY(!m_book->undoStack()->canUndo());
+        QTest::keySequence(line, QKeySequence::Undo);
+        QCOMPARE(line->text(), QString()); // the set stays, and its text does not come back
+        QVERIFY(!line->isUndoAvailable());
     }
 };
 

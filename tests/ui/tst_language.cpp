@@ -2,6 +2,7 @@
 // The window in another language: what is chosen is spoken, by menus, standard buttons and numbers,
 // and the open log stays as it is.
 #include "tests/log/builders.h"
+#include "ui/entry/entrypage.h"
 #include "ui/shell/language.h"
 #include "ui/shell/mainwindow.h"
 #include "ui/shell/workspace.h"
@@ -29,7 +30,7 @@ Surroundings surroundings(const QString& language, std::optional<Settings>* kept
         if (kept)
             *kept = now;
     };
-    s.today = [] { return day(2026, 3, 14); };
+    s.clock = [] { return day(2026, 3, 14); };
     return s;
 }
 
@@ -153,6 +154,26 @@ private Q_SLOTS:
         languageAction(window, QStringLiteral("en"))->trigger();
         QCOMPARE(firstMenu(window), QStringLiteral("&Log"));
         QCOMPARE(QLocale().decimalPoint(), QStringLiteral("."));
+    }
+
+    // Began anew beside today's session: the next set is not the earlier one's in another language.
+    void aSessionAboutToBeginStaysSo() {
+        const auto path = m_folder.path("about-to-begin.slopebook");
+        {
+            log::Log log = log::Log::create(path);
+            const Season season = fillSeason(log);
+            log.add(SessionHead{.athlete = season.lane3, .date = day(2026, 3, 14)});
+        }
+        MainWindow window(surroundings(QStringLiteral("en")));
+        window.openLogFile(QString::fromStdString(path.string()));
+        QVERIFY(window.workspace()->entry().session()); // today's
+        window.workspace()->entry().beginSession();
+        for (const char* code : {"de", "en"}) {
+            languageAction(window, QLatin1String(code))->trigger();
+            QVERIFY(!window.workspace()->entry().session());
+        }
+        window.countIn(LoadUnit::Pounds);
+        QVERIFY(!window.workspace()->entry().session());
     }
 
     /// A sentence that lupdate finds no class for is spoken in English for ever.

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/errors.h"
 #include "ui/charts/linechart.h"
 
 #include <QGraphicsScene>
@@ -213,13 +214,14 @@ private Q_SLOTS:
         LineChart chart;
         chart.setData(data(3));
         const QString png = folder.filePath(u"a.png"_s), svg = folder.filePath(u"a.svg"_s);
-        QVERIFY(writePng(chart, png));
+        writePng(chart, png.toStdString());
         QCOMPARE(QImage(png).size(), QSize(1440, 900));
         QVERIFY(!blank(QImage(png)));
-        QVERIFY(writeSvg(chart, svg, u"Bench pull"_s));
+        writeSvg(chart, svg.toStdString(), u"Bench pull"_s);
         QVERIFY(QSvgRenderer(svg).isValid());
-        QVERIFY(!writePng(chart, folder.filePath(u"missing/a.png"_s)));
-        QVERIFY(!writeSvg(chart, folder.filePath(u"missing/a.svg"_s), {}));
+        const auto missing = folder.filePath(u"missing/a"_s).toStdString();
+        QVERIFY_THROWS_EXCEPTION(LogError, writePng(chart, missing));
+        QVERIFY_THROWS_EXCEPTION(LogError, writeSvg(chart, missing, {}));
     }
 
     void theSentenceIsSpoken() {

@@ -80,7 +80,7 @@ class TestMainWindow : public QObject {
         Surroundings s;
         s.settings = settings;
         s.keepSettings = [this](const Settings& kept) { m_kept = kept; };
-        s.today = [] { return today; };
+        s.clock = [] { return today; };
         return s;
     }
     std::filesystem::path seasonFile(const char* name) {
@@ -258,6 +258,8 @@ private Q_SLOTS:
                 if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible())
                     continue;
                 const auto* button = qobject_cast<const QAbstractButton*>(widget);
+                // A label is heard by its words; what it is about is its description.
+                const auto* label = qobject_cast<const QLabel*>(widget);
                 const bool inner = widget->objectName().startsWith(QLatin1String("qt_")) ||
                                    qobject_cast<const QTabWidget*>(widget) ||
                                    (widget->parentWidget() &&
@@ -266,7 +268,8 @@ private Q_SLOTS:
                                      widget->parentWidget()->inherits("QAbstractSpinBox")));
                 QVERIFY2(
                     inner || !widget->accessibleName().isEmpty() ||
-                        (button && !button->text().isEmpty()),
+                        (button && !button->text().isEmpty()) ||
+                        (label && !label->accessibleDescription().isEmpty()),
                     qPrintable(QStringLiteral("%1 %2 in %3")
                                    .arg(QLatin1String(widget->metaObject()->className()),
                                         widget->objectName(),
@@ -449,6 +452,69 @@ private Q_SLOTS:
         QVERIFY2(told.contains(QStringLiteral("mood")), qPrintable(told));
         QCOMPARE(window.workspace()->logbook().log().liftSessions({}).size(), 1U);
         QVERIFY(window.workspace()->athlete());
+    }
+
+    // From the start page: the log is there once something is in it; cancelled, nothing is.
+    void anImportIntoANewLogLeavesNothingWhenCancelled() {
+        QTemporaryDir place;
+        const QString table = place.filePath(QStringLiteral("spring.csv"));
+        QFile file(table);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("date,athlete,lift,set,load_kg,rep,velocity\n"
+                   "2026-03-01,Cox,Bench pull,1,40,1,1.12\n");
+        file.close();
+        const QString log = place.filePath(QStringLiteral("new.slopebook"));
+        const auto all = [&] {
+            return QDir(place.path())
+                .entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot, QDir::Name);
+        };
+        MainWindow window(surroundings());
+        show(window);
+        inNextDialog([&](QWidget* dialog) {
+            QTRY_VERIFY(static_cast<ImportDialog*>(dialog)->canImport());
+            QTest::keyClick(dialog, Qt::Key_Escape);
+        });
+        window.importIntoNew(log, {table});
+        QVERIFY(!window.workspace());
+        QCOMPARE(all(), QStringList{QStringLiteral("spring.csv")});
+        inNextDialog([&](QWidget* dialog) {
+            QTRY_VERIFY(static_cast<ImportDialog*>(dialog)->canImport());
+            QTest::keyClick(dialog, Qt::Key_Return);
+        });
+        window.importIntoNew(log, {table});
+        QVERIFY(window.workspace());
+        QCOMPARE(window.workspace()->logbook().log().liftSessions({}).size(), 1U);
+        QVERIFY(QFile::exists(log));
+        for (const QString& name : all())
+            QVERIFY2(!name.startsWith(QLatin1Char('.')), qPrintable(name));
+        // A log that is there already is not touched.
+        MainWindow second(surroundings());
+        show(second);
+        second.importIntoNew(log, {table});
+        QVERIFY(!second.workspace());
+        QVERIFY(second.welcome().problem().contains(QStringLiteral("is there already")));
+    }
+
+    // One that shows all that is wrong with a file, each with its place.
+    void aFaultyFileShowsAllItsFaults() {
+        const auto table = m_folder.path("faulty.csv");
+        QFile file(qt(table));
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("date,athlete,lift,set,load_kg,rep,velocity\n"
+                   "1.3.2026,Cox,Bench pull,1,40,1,99\n2026-03-01,,Bench pull,2,60,1,0.85\n");
+        file.close();
+        MainWindow window(surroundings());
+        window.createLogFile(qt(m_folder.path("faulty.slopebook")));
+        show(window);
+        QString told;
+        inNextDialog([&](QWidget* dialog) {
+            QTRY_VERIFY(dialog->property("reportText").toString().contains(QStringLiteral("line")));
+            told = dialog->property("reportText").toString();
+            QTest::keyClick(dialog, Qt::Key_Escape);
+        });
+        window.importFiles({qt(table)});
+        QCOMPARE(told.count(QStringLiteral("line 2")), 2);
+        QCOMPARE(told.count(QStringLiteral("line 3")), 1);
     }
 
     void whatWasSetIsKeptWhenTheWindowCloses() {

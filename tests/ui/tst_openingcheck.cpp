@@ -27,7 +27,7 @@ QString qt(const fs::path& path) {
 
 Surroundings surroundings() {
     Surroundings made;
-    made.today = [] { return day(2026, 3, 14); };
+    made.clock = [] { return day(2026, 3, 14); };
     return made;
 }
 } // namespace

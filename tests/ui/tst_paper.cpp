@@ -85,7 +85,7 @@ class TestPaper : public QObject {
 
     QString comparison(const answers::Comparison& c, const PageHeader& h) {
         const QString file = m_folder.filePath(u"page.pdf"_s);
-        writeComparisonPdf(c, h, file.toStdString());
+        writeComparisonPdf(c, h, {file.toStdString(), log::Existing::Replace});
         return file;
     }
     static PageHeader header() {
@@ -124,8 +124,8 @@ private Q_SLOTS:
         QVERIFY(pages(file) >= 2);
         QVERIFY(wordsWithin(file) > 300);
         const QString text = squeezed(run(u"pdftotext"_s, {file, u"-"_s}));
-        for (const QString& must :
-             {h.athlete, h.lift, h.from.block, h.from.device, h.from.place, sentenceText(c)})
+        for (const QString& must : {h.athlete, h.lift, h.from.block, h.from.device, h.from.place,
+                                    sentenceText(c, LoadUnit::Kilograms)})
             QVERIFY2(text.contains(squeezed(must)), qPrintable(must));
         const QString rows = squeezed(run(u"pdftotext"_s, {u"-layout"_s, file, u"-"_s}));
         const auto loads = page::loadRows(c, LoadUnit::Kilograms);
@@ -162,7 +162,7 @@ private Q_SLOTS:
         const QString with = run(u"pdftotext"_s, {comparison(c, h), u"-"_s});
         QVERIFY(!squeezed(without).contains(squeezed(mark)));
         QVERIFY(squeezed(with).contains(squeezed(mark)));
-        QVERIFY(squeezed(with).contains(squeezed(sentenceText(c))));
+        QVERIFY(squeezed(with).contains(squeezed(sentenceText(c, LoadUnit::Kilograms))));
     }
 
     void aSquadOfForty_data() { thirtyCheckLoadsAndLongNames_data(); }
@@ -198,9 +198,9 @@ private Q_SLOTS:
         squad.setAthleteAndLift({}, lift);
         QVERIFY(squad.squad());
         const QString file = m_folder.filePath(u"squad.pdf"_s);
-        page::writePagesPdf(squadPrint(*squad.squad(), u"Bench pull"_s),
+        page::writePagesPdf(squadPrint(*squad.squad(), u"Bench pull"_s, LoadUnit::Kilograms),
                             letter ? QPageSize::Letter : QPageSize::A4,
-                            std::filesystem::path(file.toStdString()));
+                            {file.toStdString(), slopebook::log::Existing::Replace});
         QVERIFY(pages(file) >= 2);
         QVERIFY(wordsWithin(file) > 400);
         const QString text = squeezed(run(u"pdftotext"_s, {u"-layout"_s, file, u"-"_s}));

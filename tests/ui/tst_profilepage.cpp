@@ -148,7 +148,7 @@ private Q_SLOTS:
         QVERIFY(box);
         const auto label = [this] {
             for (QLabel* each : m_page->findChildren<QLabel*>())
-                if (each->accessibleName().startsWith(QStringLiteral("Borrowed")))
+                if (each->accessibleDescription().startsWith(QStringLiteral("Borrowed")))
                     return each;
             return static_cast<QLabel*>(nullptr);
         }();

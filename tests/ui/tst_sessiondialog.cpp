@@ -2,10 +2,14 @@
 // A repeat test is marked among the sessions that lie within the coach's days.
 #include "ui/records/sessiondialog.h"
 
+#include <QAbstractButton>
 #include <QComboBox>
+#include <QDateEdit>
+#include <QMessageBox>
 #include <QSpinBox>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 
 using namespace slopebook;
 using namespace slopebook::ui;
@@ -57,6 +61,41 @@ private Q_SLOTS:
         dialog.accept();
         QCOMPARE(dialog.result(), int(QDialog::Rejected));
         QCOMPARE(book.repeatDays(), 20);
+    }
+
+    /// What the dialog did not change stays as another window left it; a day far away is asked
+    /// about.
+    void onlyWhatWasChangedIsSaved() {
+        const QTemporaryDir folder;
+        const auto path = folder.filePath(QStringLiteral("a.slopebook")).toStdString();
+        Logbook book(log::Log::create(path));
+        SessionHead head;
+        head.athlete = book.addAthlete({.name = "Lane 3", .note = {}});
+        head.date = march(1);
+        const SessionId session = book.addSession(head);
+        SessionDialog dialog(book, session, nullptr);
+        head.note = "windy";
+        log::Log::open(path).change(session, head);
+        auto* date = dialog.findChild<QDateEdit*>();
+        date->setDate(QDate(2024, 3, 1));
+        QString asked;
+        const auto press = [&asked](QMessageBox::StandardButton with) {
+            QTimer::singleShot(0, qApp, [&asked, with] {
+                auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+                if (!box)
+                    return;
+                asked = box->text();
+                box->button(with)->click();
+            });
+        };
+        press(QMessageBox::No);
+        dialog.accept();
+        QVERIFY2(asked.contains(QStringLiteral("730")), qPrintable(asked)); // two years
+        QCOMPARE(book.log().session(session).head.value, head);
+        press(QMessageBox::Yes);
+        dialog.accept();
+        head.date = Date{std::chrono::year{2024}, std::chrono::month{3}, std::chrono::day{1}};
+        QCOMPARE(book.log().session(session).head.value, head);
     }
 };
 

@@ -6,6 +6,7 @@
 #include "ui/devices/agreementview.h"
 #include "ui/devices/noisepage.h"
 #include "ui/devices/noiseview.h"
+#include "ui/page/comparisonwords.h"
 #include "ui/questions/liftcontext.h"
 #include "ui/season/seasonpage.h"
 #include "ui/season/seasonrows.h"
@@ -138,6 +139,8 @@ private Q_SLOTS:
     void agreementOfTwoDevices();
     void comparisonsTakeTheBiasOff();
     void noStudyNoCorrection();
+    void aBiasNeverComesFromWhatItCorrects();
+    void columnsAndChangeAgree();
     void chartsArePaintedEmptyAndDark();
 };
 
@@ -169,7 +172,8 @@ void TestTrustPages::theSeasonIsCoresOwn() {
     QVERIFY(view && settling);
     for (int row = 0; row < page.table().rowCount(); ++row) {
         view->selectRow(row);
-        QCOMPARE(settling->text(), settlingOf(follow->sessions[std::size_t(row)]));
+        QCOMPARE(settling->text(),
+                 settlingOf(follow->sessions[std::size_t(row)], LoadUnit::Kilograms));
         QCOMPARE(settling->text().isEmpty(), cell(page.table(), row, 7) != u"unclear"_s);
     }
 }
@@ -352,7 +356,8 @@ void TestTrustPages::theSeasonOnPaper() {
     page.setAthleteAndLift(log.athletes[0], log.lift);
     QVERIFY(page.canPrint());
     const auto file = log.folder.path("season.pdf");
-    page.writePdfTo(file, letter ? QPageSize::Letter : QPageSize::A4);
+    page.writePdfTo({file, slopebook::log::Existing::Replace},
+                    letter ? QPageSize::Letter : QPageSize::A4);
     QVERIFY_THROWS_EXCEPTION(LogError,
                              page.writePdfTo(log.folder.path("none/a.pdf"), QPageSize::A4));
     if (QStandardPaths::findExecutable(u"pdftotext"_s).isEmpty())
@@ -491,6 +496,101 @@ void TestTrustPages::noStudyNoCorrection() {
         warned = warned || note.kind == answers::Note::Kind::DifferentDevices;
     QVERIFY(warned);
     QVERIFY(!agreementOf(log.book.log(), log.lift, log.left, third));
+}
+
+// Days on which both devices saw each set, each with its own difference: whatever two sessions are
+// compared, what is taken off is the mean difference of the other days' sets, or nothing.
+void TestTrustPages::aBiasNeverComesFromWhatItCorrects() {
+    using answers::Note;
+    Boathouse log;
+    struct Twin {
+        SessionId left, right;
+        double difference; ///< mean, left - right
+    };
+    std::vector<Twin> twins;
+    const auto first = log.sessionsOf(3);
+    twins.push_back(
+        {first[0].session, first[1].session, 0.0296}); // by hand: see agreementOfTwoDevices
+    const auto check = [&](const Twin& from, SessionId a, SessionId b, bool sameSets) {
+        double sum = 0;
+        int days = 0;
+        for (const Twin& twin : twins)
+            if (twin.left != a && twin.right != a && twin.left != b && twin.right != b) {
+                sum += twin.difference;
+                ++days;
+            }
+        Q_UNUSED(from);
+        const auto c = comparisonOf(log.book.log(), log.athletes[3], log.lift, a, b);
+        QVERIFY(c);
+        const auto said = [&](Note::Kind kind) {
+            return std::ranges::any_of(c->notes, [&](const Note& n) { return n.kind == kind; });
+        };
+        QCOMPARE(c->settings.deviceBias.has_value(), days > 0);
+        QCOMPARE(said(Note::Kind::DeviceCorrected), days > 0);
+        QCOMPARE(said(Note::Kind::NoStudyBeside), days == 0);
+        if (days > 0) // five sets a day: the mean of the days is that of the sets
+            QVERIFY(std::abs(c->settings.deviceBias->first + sum / days) < 1e-12);
+        else
+            for (const Note& note : c->notes)
+                if (note.kind == Note::Kind::NoStudyBeside) {
+                    QCOMPARE(note.figures.at(0), sameSets ? 1.0 : 0.0);
+                    QVERIFY(noteText(note, LoadUnit::Kilograms).contains(u"nothing is taken off"_s));
+                    QCOMPARE(noteText(note, LoadUnit::Kilograms).contains(u"these same sets"_s), sameSets);
+                }
+        // Along the season it is the same rule.
+        const auto follow = followOf(log.book.log(), log.athletes[3], log.lift, Mass{60'000}, a);
+        QVERIFY(follow);
+        for (const auto& each : follow->sessions)
+            if (each.session.session == b) {
+                QCOMPARE(each.bias.has_value(), days > 0);
+                if (each.bias)
+                    QVERIFY(std::abs(*each.bias - c->settings.deviceBias->first) < 1e-12);
+            }
+    };
+    for (int round = 0; round < 3; ++round) {
+        for (const Twin& one : twins)
+            for (const Twin& other : twins) {
+                check(one, one.left, other.right, one.left == other.left);
+                if (QTest::currentTestFailed())
+                    return;
+            }
+        SessionHead head{.athlete = log.athletes[3],
+                         .date = day(2026, 3, unsigned(5 + round)),
+                         .device = log.left};
+        Twin next{log.ladderOf(head, 1.55 + 0.01 * round, {}), {}, 0.01 * (round - 1)};
+        head.ordinal = 2;
+        head.device = log.right;
+        next.right = log.ladderOf(head, 1.55 + 0.01 * round - next.difference, {});
+        twins.push_back(next);
+    }
+}
+
+// The 1RM row, the speeds beside each load, the page, the CSV: what stands before and after differs
+// by what is called the change.
+void TestTrustPages::columnsAndChangeAgree() {
+    Boathouse log;
+    unsigned month = 2;
+    for (const double v0 : {1.40, 1.50, 1.56}) {
+        ++month;
+        const SessionId later = log.ladderOf(
+            {.athlete = log.athletes[0], .date = day(2026, month, 3), .device = log.right}, v0, {});
+        const auto c =
+            comparisonOf(log.book.log(), log.athletes[0], log.lift, log.firsts[0], later);
+        QVERIFY(c && c->settings.deviceBias && c->oneRm);
+        const double change = c->to.oneRm->estimate - c->from.oneRm->estimate;
+        QVERIFY(std::abs(change - c->oneRm->estimate) < 1e-9);
+        QVERIFY(std::abs(change - c->oneRm->read.change) < 1e-9);
+        for (const auto& at : c->at) {
+            const double kg = kilograms(at.load);
+            QVERIFY(std::abs(c->to.line.at(kg) - c->from.line.at(kg) - at.read.change) < 1e-12);
+            if (at.seenFrom && at.seenTo) // both ladders wobble alike about their lines
+                QVERIFY(std::abs(*at.seenTo - *at.seenFrom - at.read.change) < 1e-9);
+        }
+        const auto rows = page::oneRmRows(*c, LoadUnit::Kilograms);
+        QVERIFY2(rows[0].label.contains(u"taken off"_s), qPrintable(rows[0].label));
+        QCOMPARE(rows[0].from, number(c->from.oneRm->estimate, 1));
+        QCOMPARE(rows[0].to, number(c->from.oneRm->estimate + c->oneRm->estimate, 1));
+    }
 }
 
 void TestTrustPages::chartsArePaintedEmptyAndDark() {

@@ -18,7 +18,7 @@ namespace slopebook::ui {
 
 namespace {
 
-QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
+QTableView* attemptTable(QAbstractItemModel* model, const QString& name) {
     QTableView* table = rowTable(model, name);
     table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
     table->horizontalHeader()->setStretchLastSection(true);
@@ -89,7 +89,7 @@ QWidget* AttemptsView::buildLine() {
     addNamed(layout, tr("A&ttempts"), m_line, 1);
     m_answer = new QLabel;
     m_answer->setWordWrap(true);
-    m_answer->setAccessibleName(tr("Answer to what was typed"));
+    m_answer->setAccessibleDescription(tr("Answer to what was typed"));
     column->addWidget(row);
     column->addWidget(m_answer);
     return box;
@@ -98,8 +98,8 @@ QWidget* AttemptsView::buildLine() {
 QWidget* AttemptsView::buildTables() {
     m_attempts = new TextTable(this);
     m_values = new TextTable(this);
-    m_attemptTable = tableOf(m_attempts, tr("Attempts"));
-    m_valueTable = tableOf(m_values, tr("Values of the day"));
+    m_attemptTable = attemptTable(m_attempts, tr("Attempts"));
+    m_valueTable = attemptTable(m_values, tr("Values of the day"));
     auto* split = new QSplitter;
     split->setChildrenCollapsible(false);
     split->addWidget(m_attemptTable);

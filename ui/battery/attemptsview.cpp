@@ -21,8 +21,8 @@
 
 namespace slopebook::ui {
 
-AttemptsView::AttemptsView(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : QWidget(parent), m_logbook(logbook), m_today(std::move(today)) {
+AttemptsView::AttemptsView(Logbook& logbook, Clock clock, QWidget* parent)
+    : QWidget(parent), m_logbook(logbook), m_clock(std::move(clock)) {
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildSession());
     layout->addWidget(buildContext());
@@ -49,7 +49,7 @@ void AttemptsView::connectParts() {
     connect(m_session, &QComboBox::currentIndexChanged, this, [this] { showBattery(); });
     connect(m_newSession, &QPushButton::clicked, this, &AttemptsView::newSession);
     for (QLineEdit* field : {m_surface, m_device, m_footwear, m_technique})
-        connect(field, &QLineEdit::editingFinished, this, &AttemptsView::keepContext);
+        connect(field, &QLineEdit::editingFinished, this, [this, field] { keepContext(field); });
     connect(m_test, &QComboBox::currentIndexChanged, this, [this] { say(help(), false); });
     connect(m_tests, &QPushButton::clicked, this, [this] {
         TestsDialog(m_logbook, this).exec();
@@ -156,20 +156,24 @@ void AttemptsView::newSession() {
             return;
         // The day's lifts and jumps are one session: one that has no attempts yet is taken.
         for (const BatterySession& one : m_sessions)
-            if (one.date == m_today() && one.battery.empty()) {
+            if (one.date == m_clock.today() && one.battery.empty()) {
                 showSession(one.session);
                 takeContextOver(one.session);
                 return;
             }
-        SessionHead head;
-        head.athlete = *m_athlete;
-        head.date = m_today();
-        head.ordinal = nextOrdinal(m_logbook.log(), *m_athlete, head.date);
-        const SessionId made = m_logbook.addSession(head);
+        const SessionId made = addSessionToday(*m_athlete);
         reload();
         showSession(made);
         takeContextOver(made);
     });
+}
+
+SessionId AttemptsView::addSessionToday(AthleteId athlete) {
+    SessionHead head;
+    head.athlete = athlete;
+    head.date = m_clock.today();
+    head.ordinal = nextOrdinal(m_logbook.log(), athlete, head.date);
+    return m_logbook.addSession(head);
 }
 
 // The newest context is the likely one; it is said, so that what differs is changed.
@@ -194,18 +198,20 @@ void AttemptsView::keep(const Battery& battery, const QString& text) {
     reload();
 }
 
-void AttemptsView::keepContext() {
-    guarded([this] {
-        if (!session())
+// Each field is kept alone, and only where the coach changed it.
+void AttemptsView::keepContext(const QLineEdit* field) {
+    guarded([&] {
+        if (!session() || !field->isModified())
             return;
         Battery battery = m_logbook.log().battery(*session());
-        const TestContext said{.surface = utf8(m_surface->text().trimmed()),
-                               .device = utf8(m_device->text().trimmed()),
-                               .footwear = utf8(m_footwear->text().trimmed()),
-                               .technique = utf8(m_technique->text().trimmed())};
-        if (battery.context == said)
+        TestContext& context = battery.context;
+        std::string& said = field == m_surface    ? context.surface
+                            : field == m_device   ? context.device
+                            : field == m_footwear ? context.footwear
+                                                  : context.technique;
+        if (said == utf8(field->text().trimmed()))
             return;
-        battery.context = said;
+        said = utf8(field->text().trimmed());
         keep(battery, tr("change context"));
     });
 }
@@ -218,15 +224,33 @@ void AttemptsView::put(Battery& battery, const Stored<TestKindId, TestKind>& kin
     held->attempts.insert(held->attempts.end(), attempts.begin(), attempts.end());
 }
 
-void AttemptsView::addAttempts(const TestKind& kind, const std::vector<Attempt>& attempts) {
-    guarded([&] {
-        if (!session())
-            newSession();
-        const TestKindId id = keyOf(kind);
-        Battery battery = m_logbook.log().battery(session().value());
-        put(battery, {id, kind}, attempts);
-        keep(battery, tr("add attempts"));
-    });
+SessionId AttemptsView::addAttempts(AthleteId athlete, std::optional<SessionId> into,
+                                    const TestKind& kind, const std::vector<Attempt>& attempts) {
+    TestContext context;
+    if (!into)
+        for (const BatterySession& one : m_logbook.log().batteries(athlete)) {
+            if (one.date == m_clock.today())
+                into = one.session;
+            if (one.battery.context != TestContext{})
+                context = one.battery.context; // the newest is the likely one
+        }
+    const bool isNew = !into;
+    const SessionId session = isNew ? addSessionToday(athlete) : *into;
+    const TestKindId id = keyOf(kind);
+    Battery battery = m_logbook.log().battery(session);
+    if (isNew)
+        battery.context = context;
+    put(battery, {id, kind}, attempts);
+    m_logbook.setBattery(session, battery, tr("add attempts"));
+    reload();
+    if (m_athlete == athlete)
+        showSession(session);
+    return session;
+}
+
+std::optional<TestKind> AttemptsView::test() const {
+    const OfferedTest* chosen = offered();
+    return chosen ? std::optional(chosen->kind) : std::nullopt;
 }
 
 void AttemptsView::submit() {
@@ -242,8 +266,8 @@ void AttemptsView::submit() {
         const auto read = readAttemptLine(m_line->text().toStdU16String(), kind);
         if (const auto* problem = std::get_if<AttemptProblem>(&read)) {
             say(problemText(*problem, kind), true);
-            m_line->setSelection(static_cast<int>(problem->start),
-                                 static_cast<int>(problem->length));
+            m_line->markRefused(static_cast<int>(problem->start),
+                                static_cast<int>(problem->length));
             return;
         }
         const auto& typed = std::get<TypedAttempts>(read);
@@ -256,6 +280,7 @@ void AttemptsView::submit() {
         for (const BodySide side : typed.notPossible)
             battery.gaps.push_back({.kind = id, .lift = {}, .side = side, .reason = typed.reason});
         m_line->clear();
+        m_line->forgetRefused();
         keep(battery, typed.attempts.empty() ? tr("note a gap") : tr("add attempts"));
     });
 }
@@ -275,6 +300,7 @@ bool AttemptsView::certain(const OfferedTest& test, const std::vector<Attempt>& 
         return true;
     m_askedAbout = m_line->text();
     say(doubtText(*doubt, !earlier.empty()), true);
+    m_line->markRefused();
     return false;
 }
 

@@ -6,6 +6,8 @@
 #include "ui/compare/texttable.h"
 #include "ui/edits/logbook.h"
 #include "ui/questions/batteryquestions.h"
+#include "ui/shell/clock.h"
+#include "ui/shell/undoableedit.h"
 
 #include <QWidget>
 
@@ -22,17 +24,22 @@ namespace slopebook::ui {
 class AttemptsView final : public QWidget {
     Q_OBJECT
 public:
-    AttemptsView(Logbook& logbook, std::function<Date()> today, QWidget* parent = nullptr);
+    AttemptsView(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
 
     void setAthlete(std::optional<AthleteId> athlete);
     void reload();
     std::optional<SessionId> session() const;
     void showSession(SessionId session);
 
-    /// Adds attempts that something else found (a trace) to the chosen session.
-    void addAttempts(const TestKind& kind, const std::vector<Attempt>& attempts);
+    /// Adds attempts that something else found (a trace), whoever is shown by now: into that
+    /// session, or where there is none into the athlete's of today, which is made where it has to
+    /// be. Throws LogError or BadInput.
+    SessionId addAttempts(AthleteId athlete, std::optional<SessionId> into, const TestKind& kind,
+                          const std::vector<Attempt>& attempts);
+    /// The test that is chosen.
+    std::optional<TestKind> test() const;
 
-    QLineEdit* line() const { return m_line; }
+    UndoableEdit* line() const { return m_line; }
     QComboBox* testBox() const { return m_test; }
     QString answer() const;
     const TextTable& attempts() const { return *m_attempts; }
@@ -68,7 +75,8 @@ private:
     void showValues();
     void newSession();
     void takeContextOver(SessionId into);
-    void keepContext();
+    SessionId addSessionToday(AthleteId athlete);
+    void keepContext(const QLineEdit* field);
     void submit();
     void askReason();
     void askChange();
@@ -86,7 +94,7 @@ private:
     void guarded(const std::function<void()>& work);
 
     Logbook& m_logbook;
-    std::function<Date()> m_today;
+    Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::vector<BatterySession> m_sessions; ///< newest first
     std::vector<OfferedTest> m_offered;
@@ -100,7 +108,7 @@ private:
     QLineEdit* m_technique;
     QComboBox* m_test;
     QPushButton* m_tests;
-    QLineEdit* m_line;
+    UndoableEdit* m_line;
     QLabel* m_answer;
     TextTable* m_attempts;
     TextTable* m_values;

@@ -152,7 +152,7 @@ std::optional<TextTable::Row> valueRow(const Stored<TestKindId, TestKind>& kind,
             values.push_back(value->value);
         } else if (value.why().why != NoAnswer::Why::NotTested) {
             any = true;
-            row.cells[column] = noAnswerClause(value.why());
+            row.cells[column] = said(value.why().reason);
             counts << QStringLiteral("\u2013");
         }
     }

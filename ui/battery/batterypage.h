@@ -4,6 +4,7 @@
 
 #include "ui/battery/attemptsview.h"
 #include "ui/battery/beforeafterview.h"
+#include "ui/shell/clock.h"
 #include "ui/shell/taskpage.h"
 
 class QTabWidget;
@@ -11,11 +12,12 @@ class QTabWidget;
 namespace slopebook::ui {
 
 class TraceDialog;
+struct TraceTarget;
 
 class BatteryPage final : public TaskPage, public Prints {
     Q_OBJECT
 public:
-    BatteryPage(Logbook& logbook, std::function<Date()> today, QWidget* parent = nullptr);
+    BatteryPage(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
@@ -25,17 +27,26 @@ public:
     void printPreview() override { m_beforeAfter->printPreview(); }
     void writePdf() override { m_beforeAfter->writePdf(); }
 
+    /// Whether the attempts of that session are on the page; shows them.
+    bool shows(SessionId session) const;
+    void showSession(SessionId session);
+
     AttemptsView& attempts() { return *m_attempts; }
     BeforeAfterView& beforeAfter() { return *m_beforeAfter; }
-    /// Not modal: the session can be seen beside it.
+    /// Not modal: the session can be seen beside it. It stays the athlete's and session's for whom
+    /// it was opened; nothing where no athlete is chosen.
     TraceDialog* openTrace();
 
 Q_SIGNALS:
-    /// Speeds of a trace's reps, as they would be typed after the load.
-    void speedsFound(const QString& speeds, slopebook::VelocityKind kind);
+    /// Speeds of a trace's reps of that athlete, as they would be typed after the load.
+    void speedsFound(slopebook::AthleteId athlete, const QString& speeds,
+                     slopebook::VelocityKind kind);
 
 private:
+    TraceTarget targetOf(AthleteId athlete, std::optional<SessionId> session);
+
     Logbook& m_logbook;
+    Clock m_clock;
     AttemptsView* m_attempts;
     BeforeAfterView* m_beforeAfter;
     QTabWidget* m_tabs;

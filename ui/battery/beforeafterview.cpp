@@ -6,16 +6,15 @@
 #include "ui/questions/batterytable.h"
 #include "ui/said.h"
 #include "ui/shell/cautions.h"
+#include "ui/shell/filedialog.h"
 #include "ui/shell/format.h"
+#include "ui/shell/openlog.h"
 #include "ui/shell/paperwork.h"
+#include "ui/wording.h"
 
 #include <QComboBox>
-#include <QFileDialog>
 #include <QHeaderView>
 #include <QLabel>
-#include <QPrintDialog>
-#include <QPrintPreviewDialog>
-#include <QPrinter>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QTableView>
@@ -36,7 +35,7 @@ void fitHeight(QTableView* table) {
     table->setFixedHeight(height + 16); // room for a scroll bar below
 }
 
-QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
+QTableView* comparedTable(QAbstractItemModel* model, const QString& name) {
     auto* table = new QTableView;
     table->setModel(model);
     table->setAccessibleName(name);
@@ -60,7 +59,7 @@ QLabel* paragraph(const QString& name) {
     auto* label = new QLabel;
     label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    label->setAccessibleName(name);
+    label->setAccessibleDescription(name);
     return label;
 }
 
@@ -125,9 +124,9 @@ QWidget* BeforeAfterView::buildBody() {
     m_tests = new TextTable(this);
     m_leftRight = new TextTable(this);
     m_missing = new TextTable(this);
-    m_testTable = tableOf(m_tests, tr("Tests before and after"));
-    m_leftRightTable = tableOf(m_leftRight, tr("Left and right"));
-    m_missingTable = tableOf(m_missing, tr("What was missing"));
+    m_testTable = comparedTable(m_tests, tr("Tests before and after"));
+    m_leftRightTable = comparedTable(m_leftRight, tr("Left and right"));
+    m_missingTable = comparedTable(m_missing, tr("What was missing"));
     m_leftRightTitle =
         heading(tr("Left and right: the better side, and by how much of it"), m_leftRightTable);
     m_missingTitle = heading(tr("What was missing"), m_missingTable);
@@ -244,7 +243,7 @@ void BeforeAfterView::ask() {
             [this](LiftId lift) -> const LiftContext& { return m_logbook.context(lift); },
             *m_athlete, *from, *to);
         if (!answer) {
-            showReason(said(answer.why().reason));
+            showReason(noAnswerClause(answer.why(), m_logbook.loadUnit()));
             return;
         }
         m_answer = std::move(*answer);
@@ -268,10 +267,10 @@ void BeforeAfterView::showReason(const QString& reason) {
 void BeforeAfterView::show(const BatteryAnswer& answer) {
     const auto& battery = answer.battery;
     m_summary->setText(page::batterySummary(battery));
-    const QStringList lifts = page::liftSentences(answer);
+    const QStringList lifts = page::liftSentences(answer, m_logbook.loadUnit());
     m_lifts->setText(lifts.join(QLatin1Char('\n')));
     m_lifts->setVisible(!lifts.isEmpty());
-    m_forest->setRows(battery.forest);
+    m_forest->setRows(battery.forest, m_logbook.loadUnit());
     m_forest->setVisible(!battery.forest.empty());
     std::vector<TextTable::Row> rows;
     for (const page::BatteryRow& r : page::batteryRows(battery)) {
@@ -308,7 +307,8 @@ void BeforeAfterView::show(const BatteryAnswer& answer) {
     for (QTableView* table : {m_testTable, m_leftRightTable, m_missingTable})
         fitHeight(table);
     m_notes->setText(
-        (page::batteryNotes(battery) + page::batterySources(battery)).join(QLatin1Char('\n')));
+        (page::batteryNotes(battery, m_logbook.loadUnit()) + page::batterySources(battery))
+            .join(QLatin1Char('\n')));
     m_notes->setVisible(!m_notes->text().isEmpty());
     for (QPushButton* button : {m_preview, m_print, m_pdf, m_csv})
         button->setEnabled(true);
@@ -321,25 +321,16 @@ QString BeforeAfterView::summary() const {
 
 void BeforeAfterView::print() {
     guarded([this] {
-        if (!m_answer)
-            return;
-        QPrinter printer(QPrinter::HighResolution);
-        QPrintDialog dialog(&printer, this);
-        if (dialog.exec() == QDialog::Accepted &&
-            !page::paintPages(printer, batteryPrint(*m_answer)))
-            Q_EMIT message(tr("The page could not be printed."));
+        if (m_answer)
+            paperwork::print(this, batteryPrint(*m_answer, m_logbook.loadUnit()));
     });
 }
 
 void BeforeAfterView::printPreview() {
     guarded([this] {
-        if (!m_answer)
-            return;
-        QPrinter printer(QPrinter::HighResolution);
-        QPrintPreviewDialog dialog(&printer, this);
-        connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
-                [pages = batteryPrint(*m_answer)](QPrinter* to) { page::paintPages(*to, pages); });
-        dialog.exec();
+        if (m_answer)
+            paperwork::preview(this, tr("Print preview"),
+                               batteryPrint(*m_answer, m_logbook.loadUnit()));
     });
 }
 
@@ -347,13 +338,12 @@ void BeforeAfterView::writePdf() {
     guarded([this] {
         if (!m_answer)
             return;
-        const QString file = QFileDialog::getSaveFileName(
-            this, tr("Write PDF"), text(m_answer->athlete.value.name) + QStringLiteral(".pdf"),
-            tr("PDF (*.pdf)"));
-        if (file.isEmpty())
-            return;
-        writeBatteryPdf(*m_answer, paperwork::desktopPaper(), utf8(file));
-        Q_EMIT message(tr("Written: %1").arg(file));
+        const QString said = paperwork::savePdf(
+            this, tr("Write PDF"), text(m_answer->athlete.value.name), [this](const auto& to) {
+                writeBatteryPdf(*m_answer, m_logbook.loadUnit(), paperwork::desktopPaper(), to);
+            });
+        if (!said.isEmpty())
+            Q_EMIT message(said);
     });
 }
 
@@ -361,13 +351,16 @@ void BeforeAfterView::writeCsv() {
     guarded([this] {
         if (!m_answer)
             return;
-        const QString file = QFileDialog::getSaveFileName(
-            this, tr("Write CSV"), text(m_answer->athlete.value.name) + QStringLiteral(".csv"),
-            tr("CSV (*.csv)"));
-        if (file.isEmpty())
+        const auto to = filedialog::save(
+            this, {.title = tr("Write CSV"),
+                   .start = paperwork::fileName(text(m_answer->athlete.value.name)) +
+                            QStringLiteral(".csv"),
+                   .filter = tr("CSV (*.csv)"),
+                   .ending = QStringLiteral(".csv")});
+        if (!to)
             return;
-        writeBatteryCsv(*m_answer, utf8(file));
-        Q_EMIT message(tr("Written: %1").arg(file));
+        writeBatteryCsv(*m_answer, *to);
+        Q_EMIT message(tr("Written: %1").arg(nameOf(to->file)));
     });
 }
 

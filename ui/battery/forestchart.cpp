@@ -43,7 +43,7 @@ struct Frame {
     }
 };
 
-Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows,
+Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows, LoadUnit unit,
               const QFontMetricsF& metrics, double textSize) {
     double low = -1.5;
     double high = 1.5;
@@ -52,7 +52,7 @@ Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows,
     for (const auto& row : rows) {
         low = std::min(low, std::max(row.interval.low, -widestSpan));
         high = std::max(high, std::min(row.interval.high, widestSpan));
-        label = std::max(label, metrics.horizontalAdvance(said(row.label)));
+        label = std::max(label, metrics.horizontalAdvance(said(row.label, unit)));
         reading = std::max(reading, metrics.horizontalAdvance(readingText(row)));
     }
     const charts::Scale scale = charts::niceScale(low, high, 10);
@@ -140,14 +140,14 @@ double forestHeight(std::size_t rows, double textSize) {
 }
 
 void paintForest(QPainter& painter, const QRectF& target,
-                 const std::vector<answers::ForestRow>& rows, const look::Ground& ground,
-                 double textSize) {
+                 const std::vector<answers::ForestRow>& rows, LoadUnit unit,
+                 const look::Ground& ground, double textSize) {
     if (rows.empty())
         return;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     const QFontMetricsF metrics(painter.font(), painter.device());
-    const Frame frame = frameOf(target, rows, metrics, textSize);
+    const Frame frame = frameOf(target, rows, unit, metrics, textSize);
     paintGround(painter, frame, ground, textSize);
     for (std::size_t i = 0; i < rows.size(); ++i) {
         paintRow(painter, frame, i, rows[i], ground, textSize);
@@ -156,7 +156,7 @@ void paintForest(QPainter& painter, const QRectF& target,
         const double labels = frame.plot.left() - textSize - target.left();
         painter.drawText(QRectF(target.left(), top, labels, frame.rowHeight),
                          Qt::AlignRight | Qt::AlignVCenter,
-                         metrics.elidedText(said(rows[i].label), Qt::ElideMiddle, labels));
+                         metrics.elidedText(said(rows[i].label, unit), Qt::ElideMiddle, labels));
         painter.drawText(QRectF(frame.plot.right() + textSize, top,
                                 target.right() - frame.plot.right() - textSize, frame.rowHeight),
                          Qt::AlignLeft | Qt::AlignVCenter, readingText(rows[i]));
@@ -174,12 +174,13 @@ double ForestChart::textSize() const {
     return QFontMetricsF(font()).ascent();
 }
 
-void ForestChart::setRows(std::vector<answers::ForestRow> rows) {
+void ForestChart::setRows(std::vector<answers::ForestRow> rows, LoadUnit unit) {
+    m_unit = unit;
     m_rows = std::move(rows);
     QStringList spoken;
     for (const auto& row : m_rows)
         spoken << tr("%1: %2 units, %3")
-                      .arg(said(row.label), signedNumber(row.change, 1), readingText(row));
+                      .arg(said(row.label, unit), signedNumber(row.change, 1), readingText(row));
     setAccessibleDescription(spoken.join(QStringLiteral("; ")));
     updateGeometry();
     update();
@@ -189,7 +190,7 @@ charts::FigureTable ForestChart::figures() const {
     charts::FigureTable table{
         .headings = {tr("Test"), tr("Change, units"), tr("Interval, units"), tr("Reading")}};
     for (const auto& row : m_rows)
-        table.rows.push_back({said(row.label), signedNumber(row.change, 2),
+        table.rows.push_back({said(row.label, m_unit), signedNumber(row.change, 2),
                               signedRangeText(row.interval, 2), readingText(row)});
     return table;
 }
@@ -205,7 +206,7 @@ void ForestChart::paintPaper(QPainter& painter, const QRectF& target, const QSiz
     QFont small = font();
     small.setPixelSize(static_cast<int>(charts::paperTextSize));
     painter.setFont(small);
-    paintForest(painter, QRectF(4, 4, points.width() - 8, points.height() - 8), m_rows,
+    paintForest(painter, QRectF(4, 4, points.width() - 8, points.height() - 8), m_rows, m_unit,
                 look::paperGround(), charts::paperTextSize);
     painter.restore();
 }
@@ -224,7 +225,8 @@ void ForestChart::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), ground.paper);
     const double height =
         std::min<double>(rect().height() - 8, forestHeight(m_rows.size(), textSize()));
-    paintForest(painter, QRectF(8, 4, rect().width() - 16, height), m_rows, ground, textSize());
+    paintForest(painter, QRectF(8, 4, rect().width() - 16, height), m_rows, m_unit, ground,
+                textSize());
     if (hasFocus())
         look::paintFocus(painter, rect(), palette());
 }

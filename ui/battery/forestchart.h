@@ -6,6 +6,7 @@
 #include "core/answers/batterycomparison.h"
 #include "ui/charts/chartout.h"
 #include "ui/charts/look.h"
+#include "ui/units.h"
 
 #include <QWidget>
 
@@ -16,17 +17,18 @@ namespace slopebook::ui {
 /// Height of the plot for so many rows, in units of text height.
 double forestHeight(std::size_t rows, double textSize);
 
-/// Paints the rows into target. textSize: height of ordinary text, in the painter's units.
+/// Paints the rows into target. unit: of the loads in their labels. textSize: height of ordinary
+/// text, in the painter's units.
 void paintForest(QPainter& painter, const QRectF& target,
-                 const std::vector<answers::ForestRow>& rows, const look::Ground& ground,
-                 double textSize);
+                 const std::vector<answers::ForestRow>& rows, LoadUnit unit,
+                 const look::Ground& ground, double textSize);
 
 class ForestChart final : public QWidget, public charts::ChartOut {
     Q_OBJECT
 public:
     explicit ForestChart(QWidget* parent = nullptr);
 
-    void setRows(std::vector<answers::ForestRow> rows);
+    void setRows(std::vector<answers::ForestRow> rows, LoadUnit unit);
     const std::vector<answers::ForestRow>& rows() const { return m_rows; }
     charts::FigureTable figures() const override;
     void paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const override;
@@ -41,6 +43,7 @@ protected:
 private:
     double textSize() const;
     std::vector<answers::ForestRow> m_rows;
+    LoadUnit m_unit = LoadUnit::Kilograms; ///< as setRows said
 };
 
 } // namespace slopebook::ui

@@ -2,9 +2,13 @@
 // What a trace becomes once the coach accepts it: an attempt of a test, or a set's speeds.
 #include "core/answers/testkinds.h"
 #include "ui/battery/tracedialog.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
+#include <QLabel>
+#include <QMessageBox>
+#include <QPushButton>
 #include <QTableView>
 
 namespace slopebook::ui {
@@ -25,7 +29,7 @@ struct Named {
     const char* value;
 };
 /// The built-in tests whose figure is known by their name.
-constexpr Named named[] = {
+constexpr Named namedFigures[] = {
     {TraceKind::Isometric, "Isometric pull, peak force", "peak_force_n"},
     {TraceKind::Isometric, "Isometric pull, force at 100 ms", "force_100ms_n"},
     {TraceKind::Isometric, "Isometric pull, rate 0 to 100 ms", "rfd_0_100ms_n_per_s"}};
@@ -49,7 +53,7 @@ std::optional<Becomes> becomes(TraceKind trace, const TestKind& test) {
     case TestFormula::Value:
         break;
     }
-    for (const Named& one : named)
+    for (const Named& one : namedFigures)
         if (test.name == one.test)
             return one.kind == trace ? std::optional(Becomes{one.value, nullptr}) : std::nullopt;
     // A test of the coach's own may be of any figure in its unit; the other built-in ones are none.
@@ -107,9 +111,49 @@ void TraceDialog::fillAccept() {
                                                   .arg(text(test.name), text(test.unit)),
                                       i);
             }
-        m_accept->setCurrentIndex(m_accept->count() > 0 ? 0 : -1);
+        // A test that was meant and cannot be made of such a trace is no reason to make another of
+        // it: then the coach chooses.
+        int at = m_accept->count() > 0 ? 0 : -1;
+        if (m_target.test && kind != TraceKind::Lift) {
+            at = -1;
+            for (int row = 0; row < m_accept->count(); ++row)
+                if (m_tests[static_cast<std::size_t>(m_accept->itemData(row).toInt())].name ==
+                    m_target.test->name)
+                    at = row;
+        }
+        m_accept->setCurrentIndex(at);
     }
     fitAccept();
+}
+
+void TraceDialog::setTarget(TraceTarget target) {
+    m_target = std::move(target);
+    if (m_target.test) {
+        const bool push = becomes(TraceKind::Isometric, *m_target.test).has_value();
+        const bool jump = becomes(TraceKind::Jump, *m_target.test).has_value();
+        // One of the coach's own may be either: a force is pushed.
+        if (push && jump)
+            setKind(text(m_target.test->unit).contains(QLatin1Char('N')) ? TraceKind::Isometric
+                                                                         : TraceKind::Jump);
+        else if (push || jump)
+            setKind(push ? TraceKind::Isometric : TraceKind::Jump);
+    }
+    fillAccept();
+    showWhose();
+}
+
+void TraceDialog::showWhose() {
+    m_whose->setText(
+        m_target.day ? tr("For %1, the session of %2").arg(m_target.whose, dateText(*m_target.day))
+                     : tr("For %1, a session of today, which is made with the first attempt")
+                           .arg(m_target.whose));
+    m_whose->setVisible(!m_target.whose.isEmpty());
+    setWindowTitle(m_target.whose.isEmpty() ? tr("From a trace")
+                                            : tr("From a trace: %1").arg(m_target.whose));
+}
+
+void TraceDialog::fitTake() {
+    m_take->setEnabled(m_good && m_accept->currentIndex() >= 0);
 }
 
 void TraceDialog::fitAccept() {
@@ -117,6 +161,7 @@ void TraceDialog::fitAccept() {
                          m_accept->currentIndex() >= 0;
     m_side->setVisible(
         attempt && m_tests.at(static_cast<std::size_t>(m_accept->currentData().toInt())).twoSided);
+    fitTake();
 }
 
 void TraceDialog::selectFigure(int row) {
@@ -178,12 +223,55 @@ void TraceDialog::acceptAttempt(const TestKind& kind) {
     }
     const BodySide side =
         kind.twoSided ? static_cast<BodySide>(m_side->currentData().toInt()) : BodySide::Both;
-    Q_EMIT attemptAccepted(kind, {.side = side,
-                                  .value = *value,
-                                  .contact = contact,
-                                  .note = "from a trace",
-                                  .excluded = {}});
-    say(tr("Added to the session: %1").arg(text(kind.name)), false);
+    add(kind, {.side = side,
+               .value = *value,
+               .contact = contact,
+               .note = "from a trace",
+               .excluded = {}});
+}
+
+void TraceDialog::add(const TestKind& kind, const Attempt& attempt) {
+    if (!m_target.add)
+        return;
+    try {
+        const QString what = m_events->currentText();
+        const QString taken =
+            QStringList{m_file, what, text(kind.name), QString::number(int(attempt.side))}.join(
+                QLatin1Char('\n'));
+        if ((m_taken.contains(taken) || m_target.stands(kind, attempt)) &&
+            QMessageBox::question(this, windowTitle(),
+                                  tr("%1 of this trace stands in the session of %2 already, as %3. "
+                                     "Add it a second time?")
+                                      .arg(what, m_target.whose, text(kind.name)),
+                                  QMessageBox::Yes | QMessageBox::No,
+                                  QMessageBox::No) != QMessageBox::Yes)
+            return;
+        bool intoToday = !m_target.day;
+        if (m_target.day && *m_target.day != m_target.today() && !m_dayAgreed) {
+            QMessageBox ask(QMessageBox::Question, windowTitle(),
+                            tr("The session of %1 is of %2, not of today. Where does the attempt "
+                               "belong?")
+                                .arg(m_target.whose, dateText(*m_target.day)),
+                            QMessageBox::Cancel, this);
+            const auto* into =
+                ask.addButton(tr("To %1").arg(dateText(*m_target.day)), QMessageBox::AcceptRole);
+            const auto* today = ask.addButton(tr("To today"), QMessageBox::AcceptRole);
+            ask.setDefaultButton(QMessageBox::Cancel);
+            ask.exec();
+            if (ask.clickedButton() != into && ask.clickedButton() != today)
+                return;
+            m_dayAgreed = ask.clickedButton() == into;
+            intoToday = ask.clickedButton() == today;
+        }
+        m_target.day = m_target.add(kind, attempt, intoToday);
+        m_taken.insert(taken);
+        showWhose();
+        say(tr("Added to the session of %1 of %2: %3")
+                .arg(m_target.whose, dateText(*m_target.day), text(kind.name)),
+            false);
+    } catch (const std::exception& error) {
+        say(ui::said(error), true);
+    }
 }
 
 } // namespace slopebook::ui

@@ -4,11 +4,11 @@
 #include "core/answers/testkinds.h"
 #include "core/model/errors.h"
 #include "ui/said.h"
+#include "ui/shell/filedialog.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QHeaderView>
 #include <QLabel>
@@ -29,8 +29,16 @@ TraceDialog::TraceDialog(QWidget* parent)
     m_said = new QLabel(tr("A CSV file with one row a sample: time in s, and force in N or "
                            "displacement in m; 100 Hz to 10 kHz."));
     m_said->setWordWrap(true);
-    m_said->setAccessibleName(tr("What was found"));
+    m_said->setAccessibleDescription(tr("What was found"));
+    m_whose = new QLabel;
+    m_whose->setObjectName(QStringLiteral("whose"));
+    m_whose->setWordWrap(true);
+    QFont bold = m_whose->font();
+    bold.setBold(true);
+    m_whose->setFont(bold);
+    m_whose->hide();
     auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_whose);
     layout->addWidget(buildChoices());
     layout->addWidget(m_view, 3);
     layout->addWidget(m_said);
@@ -90,6 +98,7 @@ QWidget* TraceDialog::buildBelow() {
     auto* row = new QHBoxLayout;
     m_accept = new QComboBox;
     m_accept->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_accept->setPlaceholderText(tr("choose what it is"));
     auto* caption = new QLabel(tr("&Becomes"));
     caption->setBuddy(m_accept);
     m_accept->setAccessibleName(tr("Becomes"));
@@ -132,8 +141,8 @@ void TraceDialog::connectParts() {
 }
 
 void TraceDialog::chooseFile() {
-    const QString file = QFileDialog::getOpenFileName(this, tr("Trace"), {},
-                                                      tr("CSV (*.csv *.txt *.tsv);;All files (*)"));
+    const QString file = filedialog::open(
+        this, {.title = tr("Trace"), .filter = tr("CSV (*.csv *.txt *.tsv);;All files (*)")});
     if (!file.isEmpty())
         openFile(file);
 }
@@ -195,7 +204,8 @@ void TraceDialog::analyse() {
     const QSignalBlocker quiet(m_events);
     m_events->clear();
     m_figures->setTable({tr("Figure"), tr("Value"), tr("Unit")}, {}, 1, 2);
-    m_take->setEnabled(false);
+    m_good = false;
+    fitTake();
     if (!m_trace)
         return;
     const auto kind = static_cast<TraceKind>(m_kind->currentIndex());
@@ -210,7 +220,6 @@ void TraceDialog::analyse() {
                                                      : tr("rep %1");
     for (std::size_t i = 0; i < m_analysis->events(); ++i)
         m_events->addItem(one.arg(i + 1));
-    m_take->setEnabled(true);
     showTraceEvent(0);
 }
 
@@ -227,18 +236,21 @@ void TraceDialog::showFigures() {
     const auto found = m_analysis->figures(m_event);
     if (const auto* fault = std::get_if<traces::Fault>(&found)) {
         say(ui::said(fault->what), true);
-        m_take->setEnabled(false);
+        m_good = false;
     } else {
         for (const traces::Figure& f : std::get<std::vector<traces::Figure>>(found))
             rows.push_back(
                 {.cells = {ui::said(f.name), number(f.value, f.decimals), text(f.unit)}});
-        say(tr("%1 samples at %2 Hz. Drag a mark, or Tab to it and use the arrow keys: the figures "
-               "follow.")
+        const Words remark = m_analysis->remark(m_event);
+        const QString samples =
+            tr("%1 samples at %2 Hz. Drag a mark, or Tab to it and use the arrow "
+               "keys: the figures follow.")
                 .arg(m_analysis->trace().values.size())
-                .arg(number(m_analysis->trace().rate, 0)),
-            false);
-        m_take->setEnabled(true);
+                .arg(number(m_analysis->trace().rate, 0));
+        say(remark.empty() ? samples : ui::said(remark) + u' ' + samples, !remark.empty());
+        m_good = true;
     }
+    fitTake();
     m_figures->setTable({tr("Figure"), tr("Value"), tr("Unit")}, std::move(rows), 1, 2);
     m_table->resizeColumnsToContents();
 }

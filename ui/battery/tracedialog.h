@@ -12,12 +12,29 @@
 
 #include <QDialog>
 
+#include <functional>
+#include <optional>
+#include <set>
+
 class QComboBox;
 class QLabel;
 class QPushButton;
 class QTableView;
 
 namespace slopebook::ui {
+
+/// For whom a trace was opened: they and their session stay, whatever the window shows meanwhile.
+struct TraceTarget {
+    QString whose;                ///< the athlete's name
+    std::optional<Date> day;      ///< of the session; nothing: one of today is made
+    std::optional<TestKind> test; ///< that was chosen when the dialog was opened
+    std::function<Date()> today;
+    /// Puts the attempt on disk, into the session or, where that is asked for, into one of today;
+    /// the day of the session that it went into. Throws LogError or BadInput.
+    std::function<Date(const TestKind&, const Attempt&, bool intoToday)> add;
+    /// Whether that very attempt stands there already. Throws LogError.
+    std::function<bool(const TestKind&, const Attempt&)> stands;
+};
 
 class TraceDialog final : public QDialog {
     Q_OBJECT
@@ -33,13 +50,13 @@ public:
     void showTraceEvent(std::size_t event);
     /// The tests that an attempt can be for: the log's and the built-in ones.
     void setTests(std::vector<TestKind> tests);
+    /// For whom it is; without, nothing is accepted but speeds.
+    void setTarget(TraceTarget target);
     /// The figure of the table that a test of the coach's own takes.
     void selectFigure(int row);
     std::size_t events() const { return m_analysis ? m_analysis->events() : 0; }
 
 Q_SIGNALS:
-    /// An attempt for that test: the coach has accepted it.
-    void attemptAccepted(const slopebook::TestKind& kind, const slopebook::Attempt& attempt);
     /// Speeds of all reps (m/s) of that velocity kind, as text for the session form.
     void speedsAccepted(const QString& speeds, slopebook::VelocityKind kind);
 
@@ -56,6 +73,9 @@ private:
     void accepted();
     void acceptSpeeds();
     void acceptAttempt(const TestKind& kind);
+    void add(const TestKind& kind, const Attempt& attempt);
+    void showWhose();
+    void fitTake();
     std::optional<double> selectedFigure(const std::string& unit) const;
     void say(const QString& words, bool problem);
 
@@ -78,6 +98,11 @@ private:
     QComboBox* m_accept;
     QComboBox* m_side;
     QPushButton* m_take;
+    QLabel* m_whose;
+    TraceTarget m_target;
+    bool m_good = false;       ///< what is shown has figures
+    bool m_dayAgreed = false;  ///< the coach wants that day, which is not today
+    std::set<QString> m_taken; ///< what of which file became an attempt of which test
 };
 
 } // namespace slopebook::ui

@@ -19,7 +19,7 @@ namespace slopebook::ui {
 
 namespace {
 
-QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
+QTableView* blockTable(QAbstractItemModel* model, const QString& name) {
     QTableView* table = rowTable(model, name);
     table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
     table->verticalHeader()->setMinimumSectionSize(30);
@@ -35,8 +35,8 @@ QString joined(const QStringList& words) {
 
 } // namespace
 
-BlocksPage::BlocksPage(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_today(std::move(today)) {
+BlocksPage::BlocksPage(Logbook& logbook, Clock clock, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_clock(std::move(clock)) {
     build();
     connectParts();
     reload();
@@ -46,9 +46,9 @@ void BlocksPage::build() {
     m_timeline = new Timeline(m_logbook.loadUnit());
     m_blockRows = new TextTable(this);
     m_sessionRows = new TextTable(this);
-    m_blockTable = tableOf(m_blockRows, tr("Training blocks"));
+    m_blockTable = blockTable(m_blockRows, tr("Training blocks"));
     m_blockTable->setObjectName(QStringLiteral("blocks"));
-    m_sessionTable = tableOf(m_sessionRows, tr("Sessions of the selected block"));
+    m_sessionTable = blockTable(m_sessionRows, tr("Sessions of the selected block"));
     const auto share = [](QTableView* table, std::initializer_list<int> stretched) {
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
         for (const int column : stretched)
@@ -104,7 +104,7 @@ void BlocksPage::connectParts() {
         Q_EMIT sessionWanted(m_shown.at(static_cast<std::size_t>(at.row())));
     });
     connect(m_keep, &QPushButton::clicked, this,
-            [this] { BlocksDialog(m_logbook, m_today(), this).exec(); });
+            [this] { BlocksDialog(m_logbook, m_clock, this).exec(); });
 }
 
 void BlocksPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId>) {

@@ -5,6 +5,7 @@
 #include "ui/blocks/timeline.h"
 #include "ui/compare/texttable.h"
 #include "ui/questions/batteryquestions.h"
+#include "ui/shell/clock.h"
 #include "ui/shell/taskpage.h"
 
 #include <functional>
@@ -18,7 +19,7 @@ namespace slopebook::ui {
 class BlocksPage final : public TaskPage {
     Q_OBJECT
 public:
-    BlocksPage(Logbook& logbook, std::function<Date()> today, QWidget* parent = nullptr);
+    BlocksPage(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
@@ -43,7 +44,7 @@ private:
     QString testName(TestKindId id) const;
 
     Logbook& m_logbook;
-    std::function<Date()> m_today;
+    Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::vector<Stored<BlockId, Block>> m_blocks;
     std::vector<Stored<LiftId, Lift>> m_lifts;

@@ -28,7 +28,7 @@ class Timeline final : public QWidget, public charts::ChartOut {
     Q_OBJECT
 public:
     /// unit: of the ceilings.
-    explicit Timeline(LoadUnit unit = LoadUnit::Kilograms, QWidget* parent = nullptr);
+    explicit Timeline(LoadUnit unit, QWidget* parent = nullptr);
 
     void show(std::vector<Block> blocks, std::vector<TimelineSession> sessions);
     void setCurrent(int block); ///< -1: none

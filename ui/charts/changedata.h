@@ -46,6 +46,6 @@ struct ChangeData {
     friend bool operator==(const ChangeData&, const ChangeData&) = default;
 };
 
-ChangeData changeOf(const answers::Comparison& comparison, LoadUnit unit = LoadUnit::Kilograms);
+ChangeData changeOf(const answers::Comparison& comparison, LoadUnit unit);
 
 } // namespace slopebook::ui::charts

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/chartmenu.h"
 
+#include "ui/said.h"
+#include "ui/shell/filedialog.h"
+
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
 #include <QDialog>
 #include <QDialogButtonBox>
-#include <QFileDialog>
 #include <QHeaderView>
 #include <QLabel>
 #include <QMenu>
@@ -121,22 +123,23 @@ void ChartMenu::saveSvg() {
 
 void ChartMenu::save(const QString& ending, const QString& filter) {
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::PicturesLocation);
-    QString file = QFileDialog::getSaveFileName(
-        m_chart, tr("Save the picture"), folder + QLatin1Char('/') + tr("chart") + ending, filter);
-    if (file.isEmpty())
-        return;
-    if (!file.endsWith(ending, Qt::CaseInsensitive))
-        file += ending;
-    saveAs(file);
+    if (const auto to =
+            filedialog::save(m_chart, {.title = tr("Save the picture"),
+                                       .start = folder + QLatin1Char('/') + tr("chart") + ending,
+                                       .filter = filter,
+                                       .ending = ending}))
+        saveAs(*to);
 }
 
-void ChartMenu::saveAs(const QString& file) {
-    const bool good = file.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive)
-                          ? writeSvg(m_out, file, m_chart->accessibleName())
-                          : writePng(m_out, file);
-    if (!good)
-        QMessageBox::warning(m_chart, tr("Save the picture"),
-                             tr("%1 could not be written.").arg(file));
+void ChartMenu::saveAs(const log::Destination& to) {
+    try {
+        if (to.file.extension() == ".svg")
+            writeSvg(m_out, to, m_chart->accessibleName());
+        else
+            writePng(m_out, to);
+    } catch (const std::exception& error) {
+        QMessageBox::warning(m_chart, tr("Save the picture"), said(error));
+    }
 }
 
 void ChartMenu::showFigures() {

@@ -34,7 +34,7 @@ public:
     void savePng();
     void saveSvg();
     /// Asks nothing: writes to that file and says so where it cannot.
-    void saveAs(const QString& file);
+    void saveAs(const log::Destination& to);
     void showFigures();
 
 private:

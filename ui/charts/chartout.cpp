@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/chartout.h"
 
-#include <QSaveFile>
+#include "core/log/durable.h"
+#include "core/model/errors.h"
+
+#include <QBuffer>
 #include <QSvgGenerator>
 #include <QWidget>
 
@@ -57,30 +60,43 @@ QImage picture(const ChartOut& chart, const QSizeF& points, double scale) {
     return image;
 }
 
-bool writePng(const ChartOut& chart, const QString& file, double scale) {
-    QSaveFile out(file);
-    return out.open(QIODevice::WriteOnly) &&
-           picture(chart, chart.paperSize(), scale).save(&out, "PNG") && out.commit();
+namespace {
+
+template <class Fill>
+void writeBytes(const log::Destination& to, const Fill& fill) {
+    QBuffer out;
+    out.open(QIODevice::WriteOnly);
+    if (!fill(out))
+        throw LogError(
+            LogError::Kind::Unavailable,
+            say("The picture %1 could not be painted. Nothing was changed.", to.file.string()));
+    log::writeWhole(to, {out.data().constData(), static_cast<std::size_t>(out.data().size())});
 }
 
-bool writeSvg(const ChartOut& chart, const QString& file, const QString& title) {
+} // namespace
+
+void writePng(const ChartOut& chart, const log::Destination& to, double scale) {
+    writeBytes(to, [&](QIODevice& out) {
+        return picture(chart, chart.paperSize(), scale).save(&out, "PNG");
+    });
+}
+
+void writeSvg(const ChartOut& chart, const log::Destination& to, const QString& title) {
     const QSizeF points = chart.paperSize();
-    QSaveFile out(file);
-    if (!out.open(QIODevice::WriteOnly))
-        return false;
-    QSvgGenerator svg;
-    svg.setOutputDevice(&out);
-    svg.setResolution(72);
-    svg.setSize(points.toSize());
-    svg.setViewBox(QRectF(QPointF(), points));
-    svg.setTitle(title);
-    QPainter painter;
-    if (!painter.begin(&svg))
-        return false;
-    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
-    chart.paintPaper(painter, QRectF(QPointF(), points), points);
-    painter.end();
-    return out.commit();
+    writeBytes(to, [&](QIODevice& out) {
+        QSvgGenerator svg;
+        svg.setOutputDevice(&out);
+        svg.setResolution(72);
+        svg.setSize(points.toSize());
+        svg.setViewBox(QRectF(QPointF(), points));
+        svg.setTitle(title);
+        QPainter painter;
+        if (!painter.begin(&svg))
+            return false;
+        painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+        chart.paintPaper(painter, QRectF(QPointF(), points), points);
+        return painter.end();
+    });
 }
 
 } // namespace slopebook::ui::charts

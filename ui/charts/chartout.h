@@ -2,6 +2,8 @@
 // What goes out of every chart, the one place for it: its picture, its drawing, and its figures.
 #pragma once
 
+#include "core/log/target.h"
+
 #include <QImage>
 #include <QPainter>
 #include <QStringList>
@@ -46,9 +48,9 @@ void paintWidget(QWidget& chart, QPainter& painter, const QRectF& target, const 
 
 /// On white, scale pixels a point.
 QImage picture(const ChartOut& chart, const QSizeF& points, double scale);
-/// Whole or not at all: false where the file could not be written, and what was there stays.
-bool writePng(const ChartOut& chart, const QString& file, double scale = 3);
-/// As vectors; text stays text. title: for programs that read it aloud.
-bool writeSvg(const ChartOut& chart, const QString& file, const QString& title);
+/// Whole or not at all. Throws LogError (core/log/target.h).
+void writePng(const ChartOut& chart, const log::Destination& to, double scale = 3);
+/// As vectors; text stays text. title: for programs that read it aloud. Throws likewise.
+void writeSvg(const ChartOut& chart, const log::Destination& to, const QString& title);
 
 } // namespace slopebook::ui::charts

@@ -89,6 +89,7 @@ bool Figure::setScales(const Scale& x, const Scale& y) {
     m_scales = {x, y};
     const auto apply = [](QValueAxis* axis, const Scale& s) {
         axis->setTickInterval(s.step);
+        // Qt's own reading of such a format, written by QLocale: no C locale is asked.
         axis->setLabelFormat(u"%.%1f"_s.arg(s.decimals()));
         axis->setRange(s.from, s.to);
     };

@@ -291,7 +291,7 @@ void ComparePage::ask() {
             for (const auto& session : {from, to})
                 if (session)
                     chosen.push_back(*session);
-            m_view->showReason(noAnswerText(answer.why()), chosen, m_unit);
+            m_view->showReason(noAnswerText(answer.why(), m_unit), chosen, m_unit);
         }
     });
     for (QPushButton* button : {m_previewButton, m_printButton, m_pdfButton})

@@ -30,7 +30,7 @@ public:
     void printPreview() override;
     void writePdf() override;
     /// Without asking for a name. Throws LogError; canPrint() must hold.
-    void writePdfTo(const std::filesystem::path& file) const;
+    void writePdfTo(const log::Destination& to) const;
 
     const ComparisonView& view() const { return *m_view; }
 

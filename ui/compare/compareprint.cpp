@@ -24,8 +24,8 @@ bool ComparePage::canPrint() const {
     return m_comparison.has_value();
 }
 
-void ComparePage::writePdfTo(const std::filesystem::path& file) const {
-    writeComparisonPdf(*m_comparison, header(), file);
+void ComparePage::writePdfTo(const log::Destination& to) const {
+    writeComparisonPdf(*m_comparison, header(), to);
 }
 
 void ComparePage::writePdf() {
@@ -33,7 +33,7 @@ void ComparePage::writePdf() {
         return;
     const QString said = paperwork::savePdf(this, tr("Save the comparison as PDF"),
                                             proposedName(header(), *m_comparison),
-                                            [this](const auto& file) { writePdfTo(file); });
+                                            [this](const auto& to) { writePdfTo(to); });
     if (!said.isEmpty())
         Q_EMIT message(said);
 }

@@ -36,7 +36,7 @@ void AgreementView::build() {
     m_which->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_told = new QLabel;
     m_told->setWordWrap(true);
-    m_told->setAccessibleName(tr("What the devices differ by"));
+    m_told->setAccessibleDescription(tr("What the devices differ by"));
     m_told->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     m_chart = new AgreementChart;
     m_figures = new TextTable(this);
@@ -114,7 +114,7 @@ void AgreementView::ask() {
         const auto& [first, second] = m_pairs[static_cast<std::size_t>(at)];
         const auto study = agreementOf(m_logbook.context(*m_lift), first, second);
         if (!study) {
-            showNothing(noAnswerText(study.why()));
+            showNothing(noAnswerText(study.why(), m_logbook.loadUnit()));
             return;
         }
         std::map<AthleteId, QString> athletes;
@@ -127,7 +127,8 @@ void AgreementView::ask() {
                          pairedRows(*study, athletes, m_logbook.loadUnit()), 2, 7);
         m_figureView->resizeColumnsToContents();
         m_setView->resizeColumnsToContents();
-        m_told->setText(agreementSentence(*study, nameOf(first), nameOf(second)));
+        m_told->setText(
+            agreementSentence(*study, nameOf(first), nameOf(second), m_logbook.loadUnit()));
         m_chart->setSpokenText(m_told->text());
     } catch (const std::exception& error) {
         showNothing(said(error));

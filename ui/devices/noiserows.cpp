@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/devices/noiserows.h"
 
+#include "core/answers/figures.h"
+#include "core/answers/noise.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
@@ -33,9 +35,21 @@ QStringList head(const NoiseGroup& group) {
     return {text(group.lift.name), deviceText(group), whoseText(group)};
 }
 
+QString noSpreadText() {
+    return NoiseWords::tr(
+        "No spread at this resolution: these repeat tests all differ alike, as far "
+        "as the speeds were written down. That is no error of zero.");
+}
+
 TextTable::Row errorRow(const NoiseGroup& group, const QString& what,
                         const stats::TypicalError& error, int decimals, double scale) {
     QStringList cells = head(group);
+    const int unscaled = decimals + 1;
+    if (!answers::spreads(error, unscaled)) {
+        cells << what << number(error.df + 1, 0) << NoiseWords::tr("no spread") << u"–"_s << u"–"_s
+              << u"–"_s << u"–"_s;
+        return {.cells = cells, .quiet = {5}, .explanation = noSpreadText()};
+    }
     cells << what << number(error.df + 1, 0) << number(scale * error.value, decimals + 1)
           << rangeText({scale * error.interval.low, scale * error.interval.high}, decimals + 1)
           << number(error.cvPercent, 1)
@@ -44,13 +58,23 @@ TextTable::Row errorRow(const NoiseGroup& group, const QString& what,
     return {.cells = cells};
 }
 
+answers::DayNoise citedOnly(answers::DayNoise noise) {
+    noise.source = answers::cited(noise.source);
+    return noise;
+}
+
 TextTable::Row inUseRow(const NoiseGroup& group) {
     QStringList cells = head(group);
     const bool any = group.inUse.origin != answers::DayNoise::Origin::None;
+    const double found = std::sqrt(group.inUse.variance.value);
     cells << NoiseWords::tr("whole line, from day to day (in use)")
           << (group.inUse.pairs > 0 ? QString::number(group.inUse.pairs) : u"–"_s)
-          << (any ? number(std::sqrt(group.inUse.variance.value), 4) : u"–"_s);
-    return {.cells = cells, .strong = true, .explanation = asSentence(dayNoiseText(group.inUse))};
+          << (any && found >= 0.00005 ? number(found, 4)
+              : any                   ? NoiseWords::tr("none found")
+                                      : u"–"_s);
+    return {.cells = cells,
+            .strong = true,
+            .explanation = asSentence(dayNoiseText(citedOnly(group.inUse)))};
 }
 
 } // namespace
@@ -86,7 +110,8 @@ std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups, LoadUn
                                         1, inUnit(1, unit)));
         } else {
             QStringList cells = head(group);
-            cells << NoiseWords::tr("no noise of its own: %1").arg(said(group.noise.why().reason));
+            cells << NoiseWords::tr("no noise of its own: %1")
+                         .arg(said(group.noise.why().reason, unit));
             rows.push_back({.cells = cells, .quiet = {3}});
         }
     }
@@ -104,7 +129,7 @@ QString inUseText(std::span<const NoiseGroup> groups) {
         if (!group.athlete.empty() || !hasOwn(group))
             lines << NoiseWords::tr("In use for %1, %2, %3: %4")
                          .arg(text(group.lift.name), deviceText(group), whoseText(group),
-                              dayNoiseText(group.inUse));
+                              dayNoiseText(citedOnly(group.inUse)));
     return lines.join(u'\n');
 }
 
@@ -185,7 +210,7 @@ std::vector<TextTable::Row> pairedRows(const answers::AgreementStudy& study,
 }
 
 QString agreementSentence(const answers::AgreementStudy& study, const QString& first,
-                          const QString& second) {
+                          const QString& second, LoadUnit unit) {
     const stats::Agreement& a = study.figures;
     QString said = a.bias >= 0 ? NoiseWords::tr("%1 reads %2 m/s more than %3")
                                : NoiseWords::tr("%1 reads %2 m/s less than %3");
@@ -198,7 +223,7 @@ QString agreementSentence(const answers::AgreementStudy& study, const QString& f
                 .arg(levelText(study.level), signedRangeText(a.biasInterval, 3),
                      signedRangeText(a.limits, 3));
     for (const answers::Note& note : study.notes)
-        said += u' ' + noteText(note);
+        said += u' ' + noteText(note, unit);
     return said;
 }
 

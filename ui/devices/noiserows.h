@@ -13,10 +13,9 @@
 
 namespace slopebook::ui {
 
-QStringList noiseHeadings(LoadUnit unit = LoadUnit::Kilograms);
+QStringList noiseHeadings(LoadUnit unit);
 /// Lift, device, whose, at which load, pairs, typical error, interval, CV, smallest detectable.
-std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups,
-                                      LoadUnit unit = LoadUnit::Kilograms);
+std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups, LoadUnit unit);
 
 /// The figure that readings are made with, one line a lift and device: the chosen athlete's where
 /// there is one.
@@ -31,14 +30,12 @@ QStringList agreementHeadings();
 /// Bias, limits, least products and what comparisons take off, one figure a row.
 std::vector<TextTable::Row> agreementRows(const answers::AgreementStudy& study);
 
-QStringList pairedHeadings(const QString& first, const QString& second,
-                           LoadUnit unit = LoadUnit::Kilograms);
+QStringList pairedHeadings(const QString& first, const QString& second, LoadUnit unit);
 std::vector<TextTable::Row> pairedRows(const answers::AgreementStudy& study,
-                                       const std::map<AthleteId, QString>& athletes,
-                                       LoadUnit unit = LoadUnit::Kilograms);
+                                       const std::map<AthleteId, QString>& athletes, LoadUnit unit);
 
 /// "Left reads 0.020 m/s more than right (95 % 0.010 to 0.030); ...".
 QString agreementSentence(const answers::AgreementStudy& study, const QString& first,
-                          const QString& second);
+                          const QString& second, LoadUnit unit);
 
 } // namespace slopebook::ui

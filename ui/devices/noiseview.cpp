@@ -45,14 +45,14 @@ void NoiseView::build() {
     m_inUse = new QLabel;
     m_inUse->setWordWrap(true);
     m_inUse->setObjectName(QStringLiteral("inUse"));
-    m_inUse->setAccessibleName(tr("The noise in use"));
+    m_inUse->setAccessibleDescription(tr("The noise in use"));
     m_inUse->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     QFont strong = m_inUse->font();
     strong.setBold(true);
     m_inUse->setFont(strong);
     m_told = new QLabel;
     m_told->setWordWrap(true);
-    m_told->setAccessibleName(tr("Notes"));
+    m_told->setAccessibleDescription(tr("Notes"));
     m_noise = new TextTable(this);
     m_repeats = new TextTable(this);
     m_noiseView = textRowTable(m_noise, tr("Noise by lift, device and load"));

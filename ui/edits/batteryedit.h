@@ -12,12 +12,12 @@ public:
                 Battery after)
         : Edit(host, text), m_session(session), m_before(std::move(before)),
           m_after(std::move(after)) {}
+    Logbook::What what() const override { return Logbook::What::Battery; }
+    qint64 session() const override { return raw(m_session); }
 
 protected:
     void apply() override { turn(m_before, m_after); }
     void takeBack() override { turn(m_after, m_before); }
-    Logbook::What what() const override { return Logbook::What::Battery; }
-    qint64 session() const override { return raw(m_session); }
 
 private:
     void turn(const Battery& from, const Battery& to) {

@@ -7,6 +7,7 @@
 #include <QUndoCommand>
 
 #include <functional>
+#include <optional>
 #include <string>
 
 namespace slopebook::ui {
@@ -29,14 +30,21 @@ public:
     void undo() final;
     void redo() final;
 
+    // What it is of, for the coach to see before it is taken back.
+    virtual Logbook::What what() const = 0;
+    virtual qint64 session() const { return 0; } ///< 0: of none
+    /// Where the session may not stand in the log just now, or there is none.
+    virtual std::optional<AthleteId> athlete() const { return {}; }
+    virtual std::optional<LiftId> lift() const { return {}; }
+    /// "60 kg", or a name.
+    virtual QString object(LoadUnit /*unit*/) const { return {}; }
+
 protected:
     log::Log& log() const { return m_host.log; }
     /// One transaction; throws and has changed nothing.
     virtual void apply() = 0;
     /// Its inverse, likewise.
     virtual void takeBack() = 0;
-    virtual Logbook::What what() const = 0;
-    virtual qint64 session() const { return 0; }
 
 private:
     void step(bool forward);
@@ -44,6 +52,9 @@ private:
     EditHost& m_host;
     bool m_applied = true;
 };
+
+/// What a step back or forth would change. Throws LogError.
+Logbook::Step stepOf(const Edit& edit, const log::Log& log, LoadUnit unit);
 
 /// Throws LogError::Conflict: what an edit left behind has been changed since by another window.
 [[noreturn]] void refuseChangedElsewhere();

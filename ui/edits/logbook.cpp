@@ -51,6 +51,10 @@ struct Logbook::Impl {
         stack.push(edit);
         tell(what, session);
     }
+    std::optional<Step> step(int at) const {
+        const auto* edit = dynamic_cast<const Edit*>(stack.command(at));
+        return edit ? std::optional(stepOf(*edit, log, book.loadUnit())) : std::nullopt;
+    }
     template <class Id, class Value>
     Id add(const Value& value, const QString& text) {
         const Id id = write([&] { return log.add(value); });
@@ -103,6 +107,14 @@ const LiftContext& Logbook::context(LiftId lift) const {
 
 QUndoStack* Logbook::undoStack() {
     return &m_impl->stack;
+}
+
+std::optional<Logbook::Step> Logbook::nextUndo() const {
+    return m_impl->step(m_impl->stack.index() - 1);
+}
+
+std::optional<Logbook::Step> Logbook::nextRedo() const {
+    return m_impl->step(m_impl->stack.index());
 }
 
 AthleteId Logbook::addAthlete(const Athlete& athlete) {

@@ -12,6 +12,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 
 namespace slopebook::ui {
 
@@ -88,6 +89,18 @@ public:
         Everything
     };
     Q_ENUM(What)
+
+    /// One step back or forth: where what it changes can be seen, and what it is, in words.
+    struct Step {
+        What what = What::Everything;
+        std::optional<AthleteId> athlete{};
+        std::optional<LiftId> lift{};
+        std::optional<SessionId> session{}; ///< that stands in the log
+        QString words{};                    ///< "add set (60 kg, Bench pull, Lane 3, 2026-03-14)"
+    };
+    /// Nothing where there is none. Throws LogError.
+    std::optional<Step> nextUndo() const;
+    std::optional<Step> nextRedo() const;
 
 Q_SIGNALS:
     /// session is 0 where the change is not about one session.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/edits/sessionedits.h"
 
+#include "ui/shell/format.h"
+
 #include <QCoreApplication>
 
 namespace slopebook::ui {
@@ -22,6 +24,14 @@ log::SessionRecord takeOut(log::Log& log, SessionId id) {
     return record;
 }
 } // namespace
+
+QString AddSessionEdit::object(LoadUnit /*unit*/) const {
+    return dateText(m_record.head.value.date);
+}
+
+QString RemoveSessionEdit::object(LoadUnit /*unit*/) const {
+    return dateText(m_record.head.value.date);
+}
 
 AddSessionEdit::AddSessionEdit(EditHost& host, log::SessionRecord added)
     : Edit(host, QCoreApplication::translate("Edit", "add session")), m_record(std::move(added)) {}

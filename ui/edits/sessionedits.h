@@ -10,12 +10,14 @@ namespace slopebook::ui {
 class AddSessionEdit final : public Edit {
 public:
     AddSessionEdit(EditHost& host, log::SessionRecord added);
+    Logbook::What what() const override { return Logbook::What::Sessions; }
+    qint64 session() const override { return raw(m_record.head.id); }
+    std::optional<AthleteId> athlete() const override { return m_record.head.value.athlete; }
+    QString object(LoadUnit unit) const override;
 
 protected:
     void apply() override;
     void takeBack() override;
-    Logbook::What what() const override { return Logbook::What::Sessions; }
-    qint64 session() const override { return raw(m_record.head.id); }
 
 private:
     log::SessionRecord m_record;
@@ -25,12 +27,14 @@ private:
 class RemoveSessionEdit final : public Edit {
 public:
     RemoveSessionEdit(EditHost& host, log::SessionRecord removed);
+    Logbook::What what() const override { return Logbook::What::Sessions; }
+    qint64 session() const override { return raw(m_record.head.id); }
+    std::optional<AthleteId> athlete() const override { return m_record.head.value.athlete; }
+    QString object(LoadUnit unit) const override;
 
 protected:
     void apply() override;
     void takeBack() override;
-    Logbook::What what() const override { return Logbook::What::Sessions; }
-    qint64 session() const override { return raw(m_record.head.id); }
 
 private:
     log::SessionRecord m_record;
@@ -40,12 +44,12 @@ private:
 class ChangeSessionEdit final : public Edit {
 public:
     ChangeSessionEdit(EditHost& host, SessionId id, SessionHead before, SessionHead after);
+    Logbook::What what() const override { return Logbook::What::Sessions; }
+    qint64 session() const override { return raw(m_id); }
 
 protected:
     void apply() override { turn(m_before, m_after); }
     void takeBack() override { turn(m_after, m_before); }
-    Logbook::What what() const override { return Logbook::What::Sessions; }
-    qint64 session() const override { return raw(m_id); }
 
 private:
     void turn(const SessionHead& from, const SessionHead& to);

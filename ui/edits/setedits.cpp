@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/edits/setedits.h"
 
+#include "ui/shell/format.h"
+
 #include <QCoreApplication>
 
 namespace slopebook::ui {
@@ -16,6 +18,19 @@ void takeOut(log::Log& log, const log::PlacedSet& set) {
     log.remove(set.id);
 }
 
+QString listedLoads(const std::vector<log::PlacedSet>& sets, LoadUnit unit) {
+    constexpr std::size_t most = 3;
+    QStringList loads;
+    for (const log::PlacedSet& set : sets) {
+        if (static_cast<std::size_t>(loads.size()) == most) {
+            loads << QStringLiteral("\u2026");
+            break;
+        }
+        loads << massWithUnit(set.set.load, unit);
+    }
+    return loads.join(QStringLiteral(", "));
+}
+
 QString changeText(const Set& before, const Set& after) {
     if (before.excluded.empty() != after.excluded.empty())
         return after.excluded.empty() ? QCoreApplication::translate("Edit", "include set")
@@ -28,6 +43,10 @@ AddSetsEdit::AddSetsEdit(EditHost& host, std::vector<log::PlacedSet> added)
     : Edit(host, added.size() == 1 ? QCoreApplication::translate("Edit", "add set")
                                    : QCoreApplication::translate("Edit", "add sets")),
       m_sets(std::move(added)) {}
+
+QString AddSetsEdit::object(LoadUnit unit) const {
+    return listedLoads(m_sets, unit);
+}
 
 void AddSetsEdit::apply() {
     log().together([this] {
@@ -46,6 +65,10 @@ void AddSetsEdit::takeBack() {
 RemoveSetEdit::RemoveSetEdit(EditHost& host, log::PlacedSet removed)
     : Edit(host, QCoreApplication::translate("Edit", "remove set")), m_set(std::move(removed)) {}
 
+QString RemoveSetEdit::object(LoadUnit unit) const {
+    return listedLoads({m_set}, unit);
+}
+
 void RemoveSetEdit::apply() {
     takeOut(log(), m_set);
 }
@@ -57,6 +80,10 @@ void RemoveSetEdit::takeBack() {
 ChangeSetEdit::ChangeSetEdit(EditHost& host, log::PlacedSet before, Set after)
     : Edit(host, changeText(before.set, after)), m_before(std::move(before)),
       m_after(std::move(after)) {}
+
+QString ChangeSetEdit::object(LoadUnit unit) const {
+    return listedLoads({m_before}, unit);
+}
 
 void ChangeSetEdit::turn(const Set& from, const Set& to) {
     if (log().set(m_before.id).set != from)

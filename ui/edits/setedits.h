@@ -10,12 +10,14 @@ namespace slopebook::ui {
 class AddSetsEdit final : public Edit {
 public:
     AddSetsEdit(EditHost& host, std::vector<log::PlacedSet> added);
+    Logbook::What what() const override { return Logbook::What::Sets; }
+    qint64 session() const override { return raw(m_sets.front().session); }
+    std::optional<LiftId> lift() const override { return m_sets.front().lift; }
+    QString object(LoadUnit unit) const override;
 
 protected:
     void apply() override;
     void takeBack() override;
-    Logbook::What what() const override { return Logbook::What::Sets; }
-    qint64 session() const override { return raw(m_sets.front().session); }
 
 private:
     std::vector<log::PlacedSet> m_sets;
@@ -24,12 +26,14 @@ private:
 class RemoveSetEdit final : public Edit {
 public:
     RemoveSetEdit(EditHost& host, log::PlacedSet removed);
+    Logbook::What what() const override { return Logbook::What::Sets; }
+    qint64 session() const override { return raw(m_set.session); }
+    std::optional<LiftId> lift() const override { return m_set.lift; }
+    QString object(LoadUnit unit) const override;
 
 protected:
     void apply() override;
     void takeBack() override;
-    Logbook::What what() const override { return Logbook::What::Sets; }
-    qint64 session() const override { return raw(m_set.session); }
 
 private:
     log::PlacedSet m_set;
@@ -38,12 +42,14 @@ private:
 class ChangeSetEdit final : public Edit {
 public:
     ChangeSetEdit(EditHost& host, log::PlacedSet before, Set after);
+    Logbook::What what() const override { return Logbook::What::Sets; }
+    qint64 session() const override { return raw(m_before.session); }
+    std::optional<LiftId> lift() const override { return m_before.lift; }
+    QString object(LoadUnit unit) const override;
 
 protected:
     void apply() override { turn(m_before.set, m_after); }
     void takeBack() override { turn(m_after, m_before.set); }
-    Logbook::What what() const override { return Logbook::What::Sets; }
-    qint64 session() const override { return raw(m_before.session); }
 
 private:
     void turn(const Set& from, const Set& to);

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "ui/edits/edit.h"
+#include "ui/shell/format.h"
 
 namespace slopebook::ui {
 
@@ -51,6 +52,8 @@ class AddEdit final : public Edit {
 public:
     AddEdit(EditHost& host, const QString& text, Id id, Value value)
         : Edit(host, text), m_id(id), m_value(std::move(value)) {}
+    Logbook::What what() const override { return whatOf(m_id); }
+    QString object(LoadUnit /*unit*/) const override { return slopebook::ui::text(m_value.name); }
 
 protected:
     void apply() override { log().add(m_value, m_id); }
@@ -59,7 +62,6 @@ protected:
             refuseChangedElsewhere();
         log().remove(m_id);
     }
-    Logbook::What what() const override { return whatOf(m_id); }
 
 private:
     Id m_id;
@@ -72,11 +74,12 @@ class ChangeEdit final : public Edit {
 public:
     ChangeEdit(EditHost& host, const QString& text, Id id, Value before, Value after)
         : Edit(host, text), m_id(id), m_before(std::move(before)), m_after(std::move(after)) {}
+    Logbook::What what() const override { return whatOf(m_id); }
+    QString object(LoadUnit /*unit*/) const override { return slopebook::ui::text(m_after.name); }
 
 protected:
     void apply() override { turn(m_before, m_after); }
     void takeBack() override { turn(m_after, m_before); }
-    Logbook::What what() const override { return whatOf(m_id); }
 
 private:
     void turn(const Value& from, const Value& to) {
@@ -94,11 +97,12 @@ class RemoveEdit final : public Edit {
 public:
     RemoveEdit(EditHost& host, const QString& text, Id id, Value value)
         : Edit(host, text), m_id(id), m_value(std::move(value)) {}
+    Logbook::What what() const override { return whatOf(m_id); }
+    QString object(LoadUnit /*unit*/) const override { return slopebook::ui::text(m_value.name); }
 
 protected:
     void apply() override { log().remove(m_id); }
     void takeBack() override { log().add(m_value, m_id); }
-    Logbook::What what() const override { return whatOf(m_id); }
 
 private:
     Id m_id;

@@ -5,15 +5,20 @@
 #include "ui/entry/setwords.h"
 #include "ui/shell/format.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QClipboard>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMenu>
+#include <QMimeData>
 #include <QRegularExpression>
 #include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
+#include <utility>
 
 namespace slopebook::ui {
 
@@ -26,6 +31,8 @@ QStringList linesOf(const QString& text) {
 } // namespace
 
 void SetEdit::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Up && bringBack())
+        return;
     if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) {
         Q_EMIT stepped(event->key() == Qt::Key_Up ? 1 : -1);
         return;
@@ -34,14 +41,51 @@ void SetEdit::keyPressEvent(QKeyEvent* event) {
         Q_EMIT escaped();
         return;
     }
-    if (event->matches(QKeySequence::Paste)) {
-        const QString text = QApplication::clipboard()->text();
-        if (linesOf(text).size() > 1) {
-            Q_EMIT pasted(text);
-            return;
+    if (event->matches(QKeySequence::Paste) && handOn(QApplication::clipboard()->text()))
+        return;
+    UndoableEdit::keyPressEvent(event);
+}
+
+bool SetEdit::handOn(const QString& text) {
+    if (linesOf(text).size() < 2)
+        return false;
+    Q_EMIT pasted(text);
+    return true;
+}
+
+// Qt's own menu, its Paste the same as the key's.
+void SetEdit::contextMenuEvent(QContextMenuEvent* event) {
+    const std::unique_ptr<QMenu> menu(createStandardContextMenu());
+    const QString words = QCoreApplication::translate("QLineEdit", "&Paste");
+    for (QAction* action : menu->actions())
+        if (action->text().section(QLatin1Char('\t'), 0, 0) == words) {
+            action->disconnect(this);
+            connect(action, &QAction::triggered, this, [this] {
+                if (!handOn(QApplication::clipboard()->text()))
+                    paste();
+            });
         }
-    }
-    QLineEdit::keyPressEvent(event);
+    menu->exec(event->globalPos());
+}
+
+void SetEdit::mouseReleaseEvent(QMouseEvent* event) {
+    const QClipboard* clipboard = QApplication::clipboard();
+    if (event->button() == Qt::MiddleButton && clipboard->supportsSelection() &&
+        handOn(clipboard->text(QClipboard::Selection)))
+        return;
+    UndoableEdit::mouseReleaseEvent(event);
+}
+
+void SetEdit::dropEvent(QDropEvent* event) {
+    if (handOn(event->mimeData()->text()))
+        event->acceptProposedAction();
+    else
+        UndoableEdit::dropEvent(event);
+}
+
+void SetEdit::inputMethodEvent(QInputMethodEvent* event) {
+    if (!handOn(event->commitString()))
+        UndoableEdit::inputMethodEvent(event);
 }
 
 EntryLine::EntryLine(Take take, LoadUnit unit, QWidget* parent)
@@ -59,7 +103,7 @@ EntryLine::EntryLine(Take take, LoadUnit unit, QWidget* parent)
     m_edit->setFont(large);
     m_answer->setObjectName(QStringLiteral("setAnswer"));
     m_answer->setWordWrap(true);
-    m_answer->setAccessibleName(tr("Answer to the typed line"));
+    m_answer->setAccessibleDescription(tr("Answer to the typed line"));
     // Two lines are kept free, so that an answer does not push the page about.
     m_answer->setMinimumHeight(2 * m_answer->fontMetrics().lineSpacing());
     m_answer->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -74,7 +118,7 @@ EntryLine::EntryLine(Take take, LoadUnit unit, QWidget* parent)
     connect(m_edit, &SetEdit::stepped, this, &EntryLine::step);
     connect(m_edit, &SetEdit::pasted, this, &EntryLine::paste);
     connect(m_edit, &SetEdit::escaped, this, [this] {
-        if (m_meant.isEmpty())
+        if (m_meant.isEmpty() && m_offered.empty())
             m_edit->clear();
         showHelp();
     });
@@ -103,6 +147,7 @@ void EntryLine::say(const QString& words, bool isHelp) {
 
 void EntryLine::showHelp() {
     m_meant.clear();
+    m_offered.clear();
     m_doubted = false;
     say(tr("Load in %1, each rep's speed in m/s, Enter.  Up: next load.  ! after the load: true "
            "maximum.  x after a speed: left out.  # note.")
@@ -125,6 +170,12 @@ void EntryLine::showProblem(const QString& why) {
         say(why, false);
 }
 
+/// What is typed next is another line, not the rest of this one.
+void EntryLine::refuse(const QString& why) {
+    say(why, false);
+    m_edit->markRefused();
+}
+
 QString EntryLine::answer() const {
     return m_words;
 }
@@ -139,7 +190,32 @@ bool EntryLine::isKnown(Mass load) const {
            std::find(m_lastTime.begin(), m_lastTime.end(), load) != m_lastTime.end();
 }
 
+void EntryLine::offerSets(const std::vector<Set>& sets, const QStringList& also) {
+    QStringList asked = also;
+    for (std::size_t i = 0; i < sets.size() && m_doubts; ++i)
+        if (const QString doubt = m_doubts(sets[i]); !doubt.isEmpty()) {
+            asked << tr("Set %1 of what was pasted: ").arg(i + 1) + doubt;
+            break; // the first, as of pasted lines
+        }
+    if (asked.isEmpty()) {
+        takeSets(sets);
+        return;
+    }
+    ask(asked.join(QLatin1Char(' ')), {});
+    m_offered = sets;
+    m_edit->setFocus();
+}
+
+void EntryLine::dropOffer() {
+    if (!m_offered.empty())
+        showHelp();
+}
+
 void EntryLine::submit() {
+    if (!m_offered.empty()) {
+        takeSets(std::exchange(m_offered, {}));
+        return;
+    }
     submitLines(m_meant.isEmpty() ? QStringList{m_edit->text()} : QStringList(m_meant), m_doubted);
 }
 
@@ -154,6 +230,7 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
     std::vector<Set> sets;
     QStringList meant;
     QString question, doubts;
+    const bool typed = lines.size() == 1 && lines.front() == m_edit->text();
     for (qsizetype i = 0; i < lines.size(); ++i) {
         const QString& line = lines[i];
         const QString place =
@@ -162,10 +239,9 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
         if (const auto* problem = std::get_if<LineProblem>(&read)) {
             say(place + problemText(*problem, line, m_unit), false);
             m_meant.clear();
-            if (lines.size() == 1) {
-                m_edit->setSelection(static_cast<int>(problem->where.start),
-                                     static_cast<int>(problem->where.length));
-            }
+            if (typed)
+                m_edit->markRefused(static_cast<int>(problem->where.start),
+                                    static_cast<int>(problem->where.length));
             return;
         }
         if (const auto* asked = std::get_if<LineQuestion>(&read);
@@ -177,16 +253,18 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
         }
         if (const auto* asked = std::get_if<LineQuestion>(&read)) {
             const bool forgotten = asked->kind == LineQuestion::Kind::Load;
-            const auto next =
+            auto next =
                 forgotten && lines.size() == 1 ? nextLoad(m_today, m_lastTime) : std::nullopt;
+            if (next && m_ceiling && *next > *m_ceiling)
+                next.reset();
             meant << (next ? massText(*next, m_unit) + unitName(m_unit) + QLatin1Char(' ') + line
                            : QString::fromStdU16String(asked->meant));
             if (question.isEmpty()) {
                 question = place + (forgotten ? forgottenLoadText(*asked, next, m_unit)
                                               : questionText(*asked));
-                if (lines.size() == 1)
-                    m_edit->setSelection(static_cast<int>(asked->where.start),
-                                         static_cast<int>(asked->where.length));
+                if (typed)
+                    m_edit->markRefused(static_cast<int>(asked->where.start),
+                                        static_cast<int>(asked->where.length));
             }
             continue;
         }
@@ -199,6 +277,8 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
     if (!question.isEmpty() || !doubts.isEmpty()) {
         ask(question.isEmpty() ? doubts : question, meant);
         m_doubted = question.isEmpty();
+        if (m_doubted && typed)
+            m_edit->markRefused();
         return;
     }
     takeSets(sets);
@@ -207,10 +287,11 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
 void EntryLine::takeSets(const std::vector<Set>& sets) {
     const QString why = m_take(sets);
     if (!why.isEmpty()) {
-        say(why, false);
+        refuse(why);
         return;
     }
-    m_edit->clear();
+    m_edit->setText(QString()); // and its own undo ends: what was taken is the log's to take back
+    m_edit->forgetRefused();
     showHelp();
     for (const Set& set : sets)
         if (const QString flags = flagText(set, m_unit); !flags.isEmpty())
@@ -230,6 +311,12 @@ void EntryLine::step(int direction) {
             return; // speeds are there already: the keys would only lose them
         load = direction > 0 ? loadAfter(std::get<Mass>(from), m_today, m_lastTime)
                              : loadBefore(std::get<Mass>(from), m_lastTime);
+    }
+    if (direction > 0 && load && m_ceiling && *load > *m_ceiling) {
+        say(tr("%1 is above the block's ceiling of %2: type it if it is meant.")
+                .arg(massWithUnit(*load, m_unit), massWithUnit(*m_ceiling, m_unit)),
+            false);
+        return;
     }
     if (direction > 0 && load && !notAbove(load, m_limit, m_maxima)) {
         say(tr("%1 is above the estimated 1RM of %2: type it if it is meant.")

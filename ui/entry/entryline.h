@@ -16,8 +16,8 @@ class QLabel;
 
 namespace slopebook::ui {
 
-/// A line edit whose up and down keys step along the ladder, whose paste may hold several lines,
-/// and which leaves undo to the log while it is empty.
+/// A line edit whose up and down keys step along the ladder, and which hands several lines on
+/// instead of taking them, however they come: by key, menu, middle button or drop.
 class SetEdit final : public UndoableEdit {
     Q_OBJECT
 public:
@@ -30,6 +30,14 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+    void inputMethodEvent(QInputMethodEvent* event) override;
+
+private:
+    /// Whether text is several lines; then they are handed on.
+    bool handOn(const QString& text);
 };
 
 class EntryLine final : public QWidget {
@@ -39,7 +47,7 @@ public:
     using Take = std::function<QString(const std::vector<Set>&)>;
 
     /// unit: of a load that names none, and of the loads that the arrow keys put there.
-    explicit EntryLine(Take take, LoadUnit unit = LoadUnit::Kilograms, QWidget* parent = nullptr);
+    explicit EntryLine(Take take, LoadUnit unit, QWidget* parent = nullptr);
 
     SetEdit* edit() const { return m_edit; }
     /// Loads of today (in order of entry) and of last time, for the up and down keys.
@@ -47,6 +55,8 @@ public:
     /// What a maximum is estimated at, and the loads last lifted as one: the up key goes no
     /// further.
     void setLimit(std::optional<Mass> limit, std::vector<Mass> maxima);
+    /// The block's ceiling on that day: neither does it go beyond this one.
+    void setCeiling(std::optional<Mass> ceiling) { m_ceiling = ceiling; }
     /// Asked of each set before it is taken: a question, or nothing where it is easy to believe.
     void setDoubts(std::function<QString(const Set&)> doubts) { m_doubts = std::move(doubts); }
     /// A sentence below the line: something else of the page went wrong.
@@ -58,6 +68,11 @@ public:
     QString answer() const;
     /// Puts ready sets on disk and says what of them is worth a look.
     void takeSets(const std::vector<Set>& sets);
+    /// Ready sets, asked about like typed ones where they are hard to believe; also: what else is
+    /// to be said or asked of them. Enter takes them, Esc or typing drops them.
+    void offerSets(const std::vector<Set>& sets, const QStringList& also);
+    /// Where sets wait for Enter, they do no more: another session is shown than they were for.
+    void dropOffer();
     /// Lines of the clipboard: a block of cells is handed on, lines as they are typed are taken.
     void paste(const QString& text);
 
@@ -69,6 +84,7 @@ private:
     void submitLines(const QStringList& lines, bool sure);
     void step(int direction);
     void ask(const QString& question, QStringList meant);
+    void refuse(const QString& why);
     bool isKnown(Mass load) const;
     void say(const QString& words, bool isHelp);
 
@@ -76,9 +92,10 @@ private:
     LoadUnit m_unit;
     SetEdit* m_edit;
     QLabel* m_answer;
-    QString m_words; ///< of the answer, without its mark
+    std::vector<Set> m_offered; ///< wait for Enter
+    QString m_words;            ///< of the answer, without its mark
     std::vector<Mass> m_today, m_lastTime, m_maxima;
-    std::optional<Mass> m_limit;
+    std::optional<Mass> m_limit, m_ceiling;
     std::function<QString(const Set&)> m_doubts;
     QStringList m_meant;    ///< lines as probably meant, while a question stands
     bool m_doubted = false; ///< that question was whether what was typed is to be believed

@@ -61,6 +61,9 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
 
 // Never a load above the estimate, unless it was lifted as a maximum before, and then it says so.
 QString nextText(const SessionView& view, LoadUnit unit) {
+    if (view.overCeiling)
+        return EntryPage::tr("No next load: the ladder's is above\nthe block's ceiling of %1")
+            .arg(massWithUnit(view.ceiling->load, unit));
     if (view.nextHeldBack)
         return EntryPage::tr("No next load: the ladder's\nis above the estimated 1RM");
     if (!view.next)
@@ -83,21 +86,21 @@ QWidget* column(QLabel* title, QWidget* table, QLayout* below) {
 }
 } // namespace
 
-EntryPage::EntryPage(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook) {
-    build(today);
+EntryPage::EntryPage(Logbook& logbook, Clock clock, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_clock(clock) {
+    build(clock);
     connectParts();
     setAthleteAndLift(std::nullopt, std::nullopt);
 }
 
-void EntryPage::build(const std::function<Date()>& today) {
-    m_bar = new SessionBar(m_logbook, today);
+void EntryPage::build(const Clock& clock) {
+    m_bar = new SessionBar(m_logbook, clock);
     m_line = new EntryLine([this](const std::vector<Set>& sets) { return take(sets); },
                            m_logbook.loadUnit());
     m_line->setDoubts([this](const Set& typed) { return doubtOf(typed, {}); });
     m_next = new QLabel;
     m_next->setObjectName(QStringLiteral("nextLoad"));
-    m_next->setAccessibleName(tr("Next load"));
+    m_next->setAccessibleDescription(tr("Next load"));
     m_next->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_next->setMinimumWidth(200);
     m_next->setMargin(6);
@@ -107,7 +110,7 @@ void EntryPage::build(const std::function<Date()>& today) {
 
     auto* typing = new QHBoxLayout;
     typing->addWidget(m_line, 1);
-    m_rest = new RestTimer;
+    m_rest = new RestTimer(clock);
     auto* beside = new QVBoxLayout;
     beside->setSpacing(0);
     beside->addWidget(m_next);
@@ -192,8 +195,7 @@ QWidget* EntryPage::buildTables() {
 QWidget* EntryPage::buildPicture() {
     m_chart = new charts::LineChart;
     m_chart->setAccessibleName(tr("Chart of load and velocity"));
-    m_figures = new FiguresPanel;
-    m_figures->setUnit(m_logbook.loadUnit());
+    m_figures = new FiguresPanel(m_logbook.loadUnit());
     auto* box = new QWidget;
     auto* layout = new QVBoxLayout(box);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -204,9 +206,14 @@ QWidget* EntryPage::buildPicture() {
 
 void EntryPage::connectParts() {
     connect(m_bar, &SessionBar::sessionChanged, this, &EntryPage::reload);
+    connect(m_bar, &SessionBar::sessionChanged, m_line, &EntryLine::dropOffer);
     connect(m_bar, &SessionBar::started, this, &EntryPage::focusLine);
     connect(m_bar, &SessionBar::detailsWanted, this, &EntryPage::openDetails);
     connect(m_bar, &SessionBar::problem, m_line, &EntryLine::showProblem);
+    // Beside the line it may be gone with the next key, and in the window after a while.
+    connect(m_bar, &SessionBar::dayTurned, m_line, &EntryLine::showProblem);
+    connect(m_bar, &SessionBar::dayTurned, this, &TaskPage::message);
+    connect(m_bar, &SessionBar::news, this, &TaskPage::message);
     connect(m_sets, &SetModel::refused, m_line, &EntryLine::showProblem);
     connect(static_cast<SetDelegate*>(m_setTable->itemDelegate()), &SetDelegate::problem, m_line,
             &EntryLine::showProblem);
@@ -246,8 +253,9 @@ void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optiona
     m_lift = lift;
     if (otherAthlete) {
         m_bar->setAthlete(athlete);
-        m_rest->stop();
+        m_rest->setAthlete(athlete);
     }
+    m_bar->setLift(lift);
     m_line->setEnabled(athlete && lift);
     m_line->showHelp();
     reload();
@@ -266,8 +274,16 @@ void EntryPage::refresh(Logbook::What what, SessionId session) {
     reload();
 }
 
-void EntryPage::showSession(SessionId session) {
+void EntryPage::showSession(std::optional<SessionId> session) {
     m_bar->setSession(session);
+}
+
+void EntryPage::lookAtTheDay() {
+    try {
+        m_bar->lookAtTheDay();
+    } catch (const std::exception& error) {
+        m_line->showProblem(said(error));
+    }
 }
 
 void EntryPage::reload() {
@@ -280,7 +296,8 @@ void EntryPage::reload() {
             return;
         }
         showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session(),
-                             m_earlier->value(), m_logbook.loadUnit()));
+                             m_logbook.loadUnit(), m_earlier->value(),
+                             m_clock.today()));
     } catch (const std::exception& error) {
         showNothing(said(error));
     }
@@ -307,13 +324,16 @@ void EntryPage::showView(const SessionView& view) {
     m_next->setText(nextText(view, m_logbook.loadUnit()));
     m_line->setLoads(view.loadsToday(), view.loadsLast());
     m_line->setLimit(view.limit, view.maximaLast());
+    m_line->setCeiling(view.ceiling ? std::optional(view.ceiling->load) : std::nullopt);
     m_chart->setData(view.chart);
     m_figures->showProfile(view.session, view.profile);
     m_chart->setSpokenText(m_figures->sentence());
     if (const int row = view.last ? m_ladder->nextRow() : -1; row >= 0)
         m_ladderTable->scrollTo(m_ladder->index(row, 0));
-    if (kept && m_sets->rowOf(*kept) >= 0)
-        m_setTable->selectRow(m_sets->rowOf(*kept));
+    // Not where it is chosen already: the cell that is being edited would be left for the first.
+    if (const int row = kept ? m_sets->rowOf(*kept) : -1;
+        row >= 0 && row != m_setTable->currentIndex().row())
+        m_setTable->selectRow(row);
     highlight();
 }
 
@@ -321,11 +341,15 @@ QString EntryPage::take(const std::vector<Set>& sets) {
     try {
         if (!m_athlete || !m_lift)
             return tr("Choose an athlete and a lift first.");
+        lookAtTheDay();
         const auto session = sessionToWrite();
         if (!session)
             return m_line->answer();
         const auto ids = m_logbook.addSets(*session, *m_lift, sets);
+        m_bar->setTaken();
         m_rest->restart();
+        if (ids.size() > 1)
+            Q_EMIT message(tr("Sets taken: %1, for %2.").arg(ids.size()).arg(whose()));
         if (const int row = m_sets->rowOf(ids.back()); row >= 0) {
             m_setTable->selectRow(row);
             m_setTable->scrollTo(m_sets->index(row, 0));

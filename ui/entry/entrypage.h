@@ -4,6 +4,7 @@
 
 #include "ui/charts/linechart.h"
 #include "ui/entry/sessionview.h"
+#include "ui/shell/clock.h"
 #include "ui/shell/taskpage.h"
 
 class QLabel;
@@ -18,14 +19,19 @@ class FiguresPanel;
 class RestTimer;
 class SessionBar;
 
+struct PastedBlock;
+
 class EntryPage final : public TaskPage {
     Q_OBJECT
 public:
-    EntryPage(Logbook& logbook, std::function<Date()> today, QWidget* parent = nullptr);
+    EntryPage(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
-    void showSession(SessionId session);
+    /// Nothing: a new one, not begun yet.
+    void showSession(std::optional<SessionId> session);
+    /// To be asked often: a window stays open over midnight.
+    void lookAtTheDay();
 
     /// A set's speeds from a trace, put into the line for the coach to accept; refused where the
     /// lift is measured in another kind of velocity.
@@ -55,7 +61,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    void build(const std::function<Date()>& today);
+    void build(const Clock& clock);
     QWidget* buildTables();
     QWidget* buildPicture();
     void connectParts();
@@ -64,11 +70,14 @@ private:
     void showView(const SessionView& view);
     void showNothing(const QString& why);
     QString take(const std::vector<Set>& sets);
+    QStringList questionsOf(const PastedBlock& block, const std::vector<Set>& sets) const;
+    QString whose() const;
     void highlight();
     QString doubtOf(const Set& typed, std::optional<SetId> changed) const;
     std::optional<SetId> currentSet() const;
 
     Logbook& m_logbook;
+    Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
     std::optional<SessionView> m_view;

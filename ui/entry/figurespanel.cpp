@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/entry/figurespanel.h"
 
+#include "core/answers/figures.h"
 #include "ui/shell/cautions.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
@@ -12,14 +13,14 @@
 
 namespace slopebook::ui {
 
-FiguresPanel::FiguresPanel(QWidget* parent)
+FiguresPanel::FiguresPanel(LoadUnit unit, QWidget* parent)
     : QWidget(parent), m_headline(new QLabel), m_detail(new QLabel), m_line(new QLabel),
-      m_notes(new QLabel) {
+      m_notes(new QLabel), m_unit(unit) {
     m_headline->setObjectName(QStringLiteral("oneRm"));
-    m_headline->setAccessibleName(tr("Estimated 1RM"));
-    m_detail->setAccessibleName(tr("About the estimate"));
-    m_line->setAccessibleName(tr("Figures of the line"));
-    m_notes->setAccessibleName(tr("Notes on the line"));
+    m_headline->setAccessibleDescription(tr("Estimated 1RM"));
+    m_detail->setAccessibleDescription(tr("About the estimate"));
+    m_line->setAccessibleDescription(tr("Figures of the line"));
+    m_notes->setAccessibleDescription(tr("Notes on the line"));
     QFont large = m_headline->font();
     large.setPointSizeF(large.pointSizeF() * 1.5);
     m_headline->setFont(large);
@@ -85,7 +86,8 @@ void FiguresPanel::showProfile(const std::optional<LiftSession>& session,
     if (!session || !profile)
         clear();
     else if (!*profile)
-        say({.headline = tr("Estimated 1RM: no figure"), .detail = noAnswerText(profile->why())});
+        say({.headline = tr("Estimated 1RM: no figure"),
+             .detail = noAnswerText(profile->why(), m_unit)});
     else
         say(wordsOf(**profile));
 }
@@ -133,7 +135,7 @@ QString FiguresPanel::tooUncertain(const answers::Profile& profile) const {
 void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const {
     if (!profile.oneRm) {
         words.headline = tr("Estimated 1RM: no figure");
-        words.detail = noAnswerText(profile.oneRm.why());
+        words.detail = noAnswerText(profile.oneRm.why(), m_unit);
         return;
     }
     const answers::OneRm& oneRm = *profile.oneRm;
@@ -156,8 +158,11 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
                   (oneRm.extrapolatedVeryFar() ? tr(", extrapolated very far")
                    : oneRm.extrapolatedFar()   ? tr(", extrapolated far")
                                                : QString());
-    if (profile.mvt)
-        detail << tr("MVT %1").arg(mvtText(*profile.mvt));
+    if (profile.mvt) {
+        Mvt mvt = *profile.mvt;
+        mvt.source = answers::cited(mvt.source);
+        detail << tr("MVT %1").arg(mvtText(mvt));
+    }
     if (profile.session.measuredOneRm)
         detail << tr("measured 1RM %1").arg(massWithUnit(*profile.session.measuredOneRm, m_unit));
     words.detail = detail.join(QStringLiteral("  \u00b7  "));

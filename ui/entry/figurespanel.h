@@ -14,13 +14,12 @@ namespace slopebook::ui {
 class FiguresPanel final : public QWidget {
     Q_OBJECT
 public:
-    explicit FiguresPanel(QWidget* parent = nullptr);
+    explicit FiguresPanel(LoadUnit unit, QWidget* parent = nullptr);
 
     /// session: absent while no set of the lift stands in the session.
     void showProfile(const std::optional<LiftSession>& session,
                      const std::optional<Answer<answers::Profile>>& profile);
     void clear();
-    void setUnit(LoadUnit unit) { m_unit = unit; }
     /// In a low window only the estimate and the cautions are shown: the rest is on the Profile
     /// tab.
     void setCompact(bool compact);
@@ -46,7 +45,7 @@ private:
     QLabel* m_line;
     QLabel* m_notes;
     bool m_compact = false;
-    LoadUnit m_unit = LoadUnit::Kilograms;
+    LoadUnit m_unit;
 };
 
 } // namespace slopebook::ui

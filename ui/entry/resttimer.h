@@ -2,11 +2,15 @@
 // How long ago the last set was typed: small, silent, and only where it is wanted.
 #pragma once
 
-#include <QElapsedTimer>
+#include "core/model/ids.h"
+#include "ui/shell/clock.h"
+
 #include <QLabel>
 #include <QTimer>
 
 #include <chrono>
+#include <map>
+#include <optional>
 
 namespace slopebook::ui {
 
@@ -16,20 +20,22 @@ QString restText(std::chrono::seconds rested);
 class RestTimer final : public QLabel {
     Q_OBJECT
 public:
-    explicit RestTimer(QWidget* parent = nullptr);
+    explicit RestTimer(Clock clock, QWidget* parent = nullptr);
 
     /// Off at first.
     void setWanted(bool wanted);
-    /// A set has just been taken.
+    /// Whose rest is shown; each has their own, which goes on meanwhile.
+    void setAthlete(std::optional<AthleteId> athlete);
+    /// A set of that athlete has just been taken.
     void restart();
-    /// Another session or athlete: nobody rests.
-    void stop();
 
 private:
     void fit();
 
+    Clock m_clock;
     bool m_wanted = false;
-    QElapsedTimer m_since;
+    std::optional<AthleteId> m_athlete;
+    std::map<AthleteId, std::chrono::sys_seconds> m_since;
     QTimer m_tick;
 };
 

@@ -2,10 +2,8 @@
 #include "ui/entry/sessionbar.h"
 
 #include "core/model/errors.h"
-#include "ui/entry/setwords.h"
 #include "ui/records/dayedit.h"
 #include "ui/records/devicesdialog.h"
-#include "ui/records/sessiondialog.h"
 #include "ui/said.h"
 #include "ui/shell/fingers.h"
 #include "ui/shell/format.h"
@@ -24,7 +22,9 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int addDeviceItem = -1; // no device of a log has this key
+// The longest break within one session: what was lifted before midnight and after it with no more
+// between is one session, of the day that it began on.
+constexpr std::chrono::hours longestBreak{2};
 
 void addLabelled(QHBoxLayout* row, const QString& label, QWidget* field, int stretch) {
     auto* caption = new QLabel(label);
@@ -37,8 +37,8 @@ void addLabelled(QHBoxLayout* row, const QString& label, QWidget* field, int str
 }
 } // namespace
 
-SessionBar::SessionBar(Logbook& logbook, std::function<Date()> today, QWidget* parent)
-    : QWidget(parent), m_logbook(logbook), m_today(std::move(today)) {
+SessionBar::SessionBar(Logbook& logbook, Clock clock, QWidget* parent)
+    : QWidget(parent), m_logbook(logbook), m_clock(std::move(clock)) {
     build();
     connectFields();
     setAthlete(std::nullopt);
@@ -48,7 +48,7 @@ void SessionBar::build() {
     m_sessions = new QComboBox;
     m_sessions->setObjectName(QStringLiteral("sessions"));
     m_sessions->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_date = new DayEdit(m_today());
+    m_date = new DayEdit(m_clock.today());
     m_device = new QComboBox;
     m_device->setMinimumContentsLength(7);
     m_place = new QLineEdit;
@@ -80,13 +80,19 @@ void SessionBar::build() {
 void SessionBar::connectFields() {
     connect(m_sessions, &QComboBox::activated, this, &SessionBar::chosen);
     connect(m_device, &QComboBox::activated, this, [this] {
-        if (m_device->currentData() == addDeviceItem)
-            addDevice();
-        commit();
+        if (m_device->currentData() == addDeviceItem && !addDevice())
+            return;
+        m_lastDevice = m_device->currentData();
+        saveDevice();
     });
-    connect(m_date, &QDateEdit::editingFinished, this, &SessionBar::commit);
-    connect(m_place, &QLineEdit::editingFinished, this, &SessionBar::commit);
-    connect(m_bodyMass, &QLineEdit::editingFinished, this, &SessionBar::commit);
+    connect(m_date, &QDateEdit::editingFinished, this, &SessionBar::saveDate);
+    connect(m_date, &DayEdit::refused, this, [this](const QString& why) {
+        if (m_session) // its day is the one that stands in the log
+            m_date->takeBack();
+        Q_EMIT problem(why);
+    });
+    connect(m_place, &QLineEdit::editingFinished, this, &SessionBar::savePlace);
+    connect(m_bodyMass, &QLineEdit::editingFinished, this, &SessionBar::saveBodyMass);
     connect(m_start, &QPushButton::clicked, this, &SessionBar::start);
     connect(m_details, &QPushButton::clicked, this, &SessionBar::detailsWanted);
     for (QWidget* field : std::array<QWidget*, 4>{m_date, m_device, m_place, m_bodyMass})
@@ -104,6 +110,11 @@ bool SessionBar::eventFilter(QObject* field, QEvent* event) {
 }
 
 void SessionBar::goOn(QObject* from) {
+    if (from == m_date && !m_date->take()) {
+        Q_EMIT problem(m_date->problem());
+        m_date->selectAll();
+        return;
+    }
     const std::array<QWidget*, 4> order{m_date, m_device, m_place, m_bodyMass};
     const auto at = std::find(order.begin(), order.end(), from);
     if (at + 1 != order.end()) {
@@ -114,7 +125,7 @@ void SessionBar::goOn(QObject* from) {
         start();
         return;
     }
-    commit();
+    saveBodyMass();
     Q_EMIT started();
 }
 
@@ -122,28 +133,73 @@ void SessionBar::setAthlete(std::optional<AthleteId> athlete) {
     m_athlete = athlete;
     setEnabled(athlete.has_value());
     fillDevices();
-    setSession(latestToday());
+    setSession(sessionToGoOn());
+    m_asTodays = m_session.has_value();
 }
 
-std::optional<SessionId> SessionBar::latestToday() const {
-    std::optional<SessionId> latest;
+/// The latest of today, else the one that was begun before midnight and is being lifted.
+std::optional<SessionId> SessionBar::sessionToGoOn() const {
+    std::optional<SessionId> latest, lifted;
     if (m_athlete)
-        for (const auto& session : m_logbook.log().sessions(*m_athlete))
-            if (session.value.date == m_today())
+        for (const auto& session : m_logbook.log().sessions(*m_athlete)) {
+            if (session.value.date == m_clock.today())
                 latest = session.id;
-    return latest;
+            if (isBeingLifted(session.id))
+                lifted = session.id;
+        }
+    return latest ? latest : lifted;
+}
+
+bool SessionBar::isBeingLifted(SessionId session) const {
+    const auto last = m_lifted.find(session);
+    return last != m_lifted.end() && m_clock.seconds() - last->second < longestBreak;
+}
+
+void SessionBar::setTaken() {
+    if (m_session && m_asTodays)
+        m_lifted[*m_session] = m_clock.seconds();
+}
+
+void SessionBar::lookAtTheDay() {
+    const Date today = m_clock.today();
+    if (!m_athlete || today == m_shownDay)
+        return;
+    const Date before = m_shownDay;
+    if (!m_session) {
+        if (m_date->isTyping() || modelDate(m_date->date()) != before)
+            return; // the coach's own day
+        m_filling = true;
+        m_date->setDate(qtDate(today));
+        m_filling = false;
+        m_shownDay = today;
+        Q_EMIT dayTurned(tr("A new day: the session is dated %1.").arg(dateText(today)));
+        return;
+    }
+    if (!m_asTodays || isBeingLifted(*m_session))
+        return;
+    saveFields();
+    setSession(sessionToGoOn());
+    m_asTodays = m_session.has_value();
+    Q_EMIT dayTurned(m_session
+                         ? tr("A new day: the session of %1 is shown.").arg(dateText(today))
+                         : tr("A new day: the next set begins a session of %1. The session of %2 "
+                              "stands in the list.")
+                               .arg(dateText(today), dateText(before)));
 }
 
 void SessionBar::reload(std::optional<SessionId> wanted) {
     const auto before = m_session;
+    const Date dayBefore = m_shownDay;
     if (!m_session)
         m_session = wanted;
     fillDevices();
     fillSessions();
     if (m_session)
-        showHead(m_logbook.log().session(*m_session).head.value);
+        showHead(m_logbook.log().session(*m_session).head.value, m_session == before);
     else if (before)
         showNew();
+    if (m_session != before || m_shownDay != dayBefore)
+        m_asTodays = m_session && m_shownDay == m_clock.today();
     fitButtons();
     if (before != m_session)
         Q_EMIT sessionChanged();
@@ -157,6 +213,7 @@ void SessionBar::setSession(std::optional<SessionId> session) {
         showHead(m_logbook.log().session(*m_session).head.value);
     else
         showNew();
+    m_asTodays = m_session && m_shownDay == m_clock.today();
     fitButtons();
     if (before != m_session)
         Q_EMIT sessionChanged();
@@ -200,20 +257,31 @@ void SessionBar::fillDevices() {
     m_device->setCurrentIndex(std::max(0, kept.isValid() ? m_device->findData(kept) : 0));
 }
 
-void SessionBar::showHead(const SessionHead& head) {
+// sameSession: the field that the coach is just typing in keeps what stands there.
+void SessionBar::showHead(const SessionHead& head, bool sameSession) {
     m_filling = true;
-    m_date->setDate(qtDate(head.date));
-    m_device->setCurrentIndex(
-        head.device ? std::max(0, m_device->findData(qint64(raw(*head.device)))) : 0);
-    m_place->setText(text(head.place));
-    m_bodyMass->setText(head.bodyMass ? massText(*head.bodyMass, m_logbook.loadUnit()) : QString());
+    m_shownDay = head.date;
+    if (!sameSession || !m_date->isTyping()) {
+        m_date->setDate(qtDate(head.date));
+        m_date->takeBack();
+    }
+    m_lastDevice = head.device ? QVariant(qint64(raw(*head.device))) : QVariant();
+    m_device->setCurrentIndex(head.device ? std::max(0, m_device->findData(m_lastDevice)) : 0);
+    const auto isTyped = [sameSession](const QLineEdit& field) {
+        return sameSession && field.hasFocus() && field.isModified();
+    };
+    if (!isTyped(*m_place))
+        m_place->setText(text(head.place));
+    if (!isTyped(*m_bodyMass))
+        m_bodyMass->setText(head.bodyMass ? massText(*head.bodyMass, m_logbook.loadUnit())
+                                          : QString());
     m_bodyMass->setPlaceholderText(QString());
     m_filling = false;
 }
 
 void SessionBar::showNew() {
     SessionHead head;
-    head.date = m_today();
+    head.date = m_clock.today();
     std::optional<Mass> lastMass;
     const auto sessions = m_athlete ? m_logbook.log().sessions(*m_athlete)
                                     : std::vector<Stored<SessionId, SessionHead>>{};
@@ -228,40 +296,20 @@ void SessionBar::showNew() {
                                             : QString());
 }
 
-SessionHead SessionBar::typedHead() const {
-    SessionHead head;
-    if (m_session)
-        head = m_logbook.log().session(*m_session).head.value;
-    head.athlete = *m_athlete;
-    const Date date = modelDate(m_date->date());
-    if (!m_session || date != head.date)
-        head.ordinal = nextOrdinal(m_logbook.log(), *m_athlete, date);
-    head.date = date;
-    const QVariant device = m_device->currentData();
-    head.device = device.isValid() && device != addDeviceItem
-                      ? std::optional(DeviceId{device.toLongLong()})
-                      : std::nullopt;
-    head.place = utf8(m_place->text().trimmed());
-    head.bodyMass.reset();
-    if (const QString typed = m_bodyMass->text().trimmed(); !typed.isEmpty()) {
-        const auto mass = readLoad(view(typed), massUnit(m_logbook.loadUnit()));
-        if (!std::holds_alternative<Mass>(mass) || std::get<Mass>(mass).grams == 0) {
-            throw BadInput(
-                asIs(utf8(tr("a body mass of %1").arg(typed))),
-                asIs(utf8(tr("%1, such as 74.5, or nothing").arg(unitName(m_logbook.loadUnit())))));
-        }
-        head.bodyMass = std::get<Mass>(mass);
-    }
-    return head;
-}
-
 std::optional<SessionId> SessionBar::start() {
     if (!m_athlete)
         return std::nullopt;
+    lookAtTheDay();
+    if (!m_date->take()) {
+        Q_EMIT problem(m_date->problem());
+        return std::nullopt;
+    }
     try {
-        const SessionId made = m_logbook.addSession(typedHead());
+        const SessionId made = m_logbook.addSession(newHead());
         if (m_session != made) // the edit has shown it already
             setSession(made);
+        m_asTodays = m_shownDay == m_clock.today();
+        setTaken();
         Q_EMIT started();
         return made;
     } catch (const std::exception& error) {
@@ -270,21 +318,14 @@ std::optional<SessionId> SessionBar::start() {
     }
 }
 
-void SessionBar::commit() {
-    if (m_filling || !m_session || !m_athlete)
-        return;
-    try {
-        m_logbook.changeSession(*m_session, typedHead());
-    } catch (const std::exception& error) {
-        Q_EMIT problem(said(error));
-    }
-}
-
-void SessionBar::addDevice() {
+/// False where none was added: the device is as it was.
+bool SessionBar::addDevice() {
     DeviceDialog dialog(m_logbook, std::nullopt, this);
     const bool added = dialog.exec() == QDialog::Accepted;
     fillDevices();
-    m_device->setCurrentIndex(added ? m_device->findData(qint64(raw(dialog.id()))) : 0);
+    const QVariant device = added ? qint64(raw(dialog.id())) : m_lastDevice;
+    m_device->setCurrentIndex(std::max(0, device.isValid() ? m_device->findData(device) : 0));
+    return added;
 }
 
 void SessionBar::chosen(int index) {

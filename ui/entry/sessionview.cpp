@@ -95,6 +95,9 @@ void readNext(SessionView& view) {
     const auto ladder = nextLoad(view.loadsToday(), view.loadsLast());
     view.next = notAbove(ladder, view.limit, view.maximaLast());
     view.nextHeldBack = ladder && !view.next;
+    view.overCeiling = ladder && view.ceiling && *ladder > view.ceiling->load;
+    if (view.overCeiling)
+        view.next.reset();
     view.nextIsMaximum = view.next && view.limit && *view.next > *view.limit;
 }
 
@@ -133,7 +136,8 @@ std::optional<int> SessionView::pointOfRow(int row) const {
 }
 
 SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
-                        std::optional<SessionId> session, int earlier, LoadUnit unit) {
+                        std::optional<SessionId> session, LoadUnit unit, int earlier,
+                        std::optional<Date> today) {
     SessionView view;
     view.chart.unit = unit;
     view.about = background(log, athlete, lift);
@@ -153,6 +157,8 @@ SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
     if (view.last)
         for (const log::PlacedSet& placed : log.sets(view.last->session, lift))
             view.ladder.push_back({placed.set, pointVelocity(placed.set, rule)});
+    if (const auto day = head ? std::optional(head->date) : today)
+        view.ceiling = blockCeiling(log.blocks(), *day);
     readNext(view);
     readChart(view, before.last(std::min(before.size(), static_cast<std::size_t>(earlier))));
     return view;

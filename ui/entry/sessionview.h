@@ -5,7 +5,7 @@
 #include "ui/charts/linedata.h"
 #include "ui/entry/laddermodel.h"
 #include "ui/entry/setmodel.h"
-#include "ui/questions/questions.h"
+#include "ui/questions/planquestions.h"
 
 #include <optional>
 #include <vector>
@@ -23,6 +23,8 @@ struct SessionView {
     std::optional<Mass> limit;  ///< what a maximum is estimated at, today or else last time
     bool nextIsMaximum = false; ///< above that, but last time it was a true maximum
     bool nextHeldBack = false;  ///< the ladder goes on, but above the estimate
+    std::optional<answers::LoadBound> ceiling; ///< of the block on that day
+    bool overCeiling = false;                  ///< the ladder goes on, but above it
     charts::LineData chart;
 
     std::vector<Mass> loadsToday() const;
@@ -34,9 +36,10 @@ struct SessionView {
 };
 
 /// session: absent before it is started; then `last` is the athlete's latest. earlier: how many
-/// sessions before it the chart shows, `last` the newest of them. Throws LogError.
+/// sessions before it the chart shows, `last` the newest of them. today: the day of a session that
+/// is not started. Throws LogError.
 SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
-                        std::optional<SessionId> session, int earlier = 1,
-                        LoadUnit unit = LoadUnit::Kilograms);
+                        std::optional<SessionId> session, LoadUnit unit, int earlier = 1,
+                        std::optional<Date> today = {});
 
 } // namespace slopebook::ui

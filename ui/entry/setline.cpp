@@ -4,7 +4,6 @@
 #include "core/model/session.h"
 
 #include <charconv>
-#include <cstdio>
 
 namespace slopebook::ui {
 
@@ -123,10 +122,10 @@ std::optional<std::u16string> probablyMeant(std::u16string_view digits, double t
         const double meant = typed / (decimals == 2 ? 100 : 1000);
         if (meant >= plausibleVelocityLimit)
             continue;
-        char text[32];
-        std::snprintf(text, sizeof text, "%d.%0*d", static_cast<int>(meant), decimals,
-                      static_cast<int>(typed) % (decimals == 2 ? 100 : 1000));
-        return std::u16string(text, text + std::char_traits<char>::length(text));
+        const std::string text = std::to_string(static_cast<int>(meant)) + "." +
+                                 padded(static_cast<unsigned>(typed) % (decimals == 2 ? 100 : 1000),
+                                        static_cast<std::size_t>(decimals));
+        return std::u16string(text.begin(), text.end());
     }
     return std::nullopt;
 }

@@ -14,8 +14,7 @@
 namespace slopebook::ui {
 
 /// "Found 60,: a comma is the decimal mark; put a blank between the numbers." line: what was typed.
-QString problemText(const LineProblem& problem, const QString& line,
-                    LoadUnit unit = LoadUnit::Kilograms);
+QString problemText(const LineProblem& problem, const QString& line, LoadUnit unit);
 /// "92 means 0.92 m/s? Enter takes it so, Esc leaves it."
 QString questionText(const LineQuestion& question);
 /// Of a load that looks like a speed. next: the load that was probably forgotten.
@@ -31,7 +30,7 @@ Set setFromTyped(const TypedSet& typed);
 std::vector<Rep> repsFromTyped(const std::vector<TypedRep>& typed, const std::vector<Rep>& before);
 
 /// What of a set deserves a look: implausible speeds or loads. Empty where nothing does.
-QString flagText(const Set& set, LoadUnit unit = LoadUnit::Kilograms);
+QString flagText(const Set& set, LoadUnit unit);
 
 std::u16string_view view(const QString& text);
 

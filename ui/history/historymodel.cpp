@@ -236,8 +236,8 @@ QString HistoryModel::explanation(const HistoryRow& row, int column) const {
     if (column == ReachColumn && row.oneRm && row.oneRm->extrapolatedFar())
         return tr("Heaviest load / estimated 1RM. Under %1 the estimate is extrapolated far.")
             .arg(number(answers::OneRm::farMark, 2));
-    if (column >= V0Column && column <= ReachColumn && !row.why.isEmpty())
-        return row.why;
+    if (column >= V0Column && column <= ReachColumn && row.why)
+        return noAnswerText(*row.why, m_unit);
     return shown(row, column);
 }
 

@@ -33,7 +33,7 @@ struct HistoryRow {
         friend bool operator==(const AtLoad&, const AtLoad&) = default;
     };
     std::vector<std::optional<AtLoad>> atCheckLoads{}; ///< in the order of the check loads
-    QString why{};                                     ///< why there is no line, or no 1RM
+    std::optional<NoAnswer> why{};                     ///< why there is no line, or no 1RM
 };
 
 /// One row a session, in the order given. Each session asks core for its profile.

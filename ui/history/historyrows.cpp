@@ -16,7 +16,7 @@ void fill(HistoryRow& row, const answers::Profile& p, std::span<const Mass> chec
     if (p.oneRm)
         row.oneRm = *p.oneRm;
     else
-        row.why = noAnswerText(p.oneRm.why());
+        row.why = p.oneRm.why();
     for (std::size_t i = 0; i < checkLoads.size(); ++i) {
         const double load = kilograms(checkLoads[i]);
         row.atCheckLoads[i] = HistoryRow::AtLoad{
@@ -55,7 +55,7 @@ std::vector<HistoryRow> historyRows(const Background& about,
         if (const auto profile = profileOf(about, s, settings))
             fill(row, *profile, about.checkLoads);
         else
-            row.why = noAnswerText(profile.why());
+            row.why = profile.why();
         rows.push_back(std::move(row));
     }
     return rows;

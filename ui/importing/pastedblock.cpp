@@ -8,6 +8,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace slopebook::ui {
 
 using namespace exchange;
@@ -56,6 +58,23 @@ PastedBlock readBlock(const QString& pasted) {
 
 std::vector<Set> setsOf(const PastedBlock& block) {
     return readSets(block.source, block.shape, block.facts.headings());
+}
+
+QStringList notRead(const PastedBlock& block) {
+    QStringList names;
+    for (std::size_t i = 0; i < block.facts.columns.size(); ++i) {
+        const ColumnFacts& column = block.facts.columns[i];
+        const bool read = std::ranges::any_of(block.shape.columns, [&](const auto& uses) {
+            return std::ranges::find(uses, i, &ColumnUse::at) != uses.end();
+        });
+        if (read || column.said == 0)
+            continue;
+        names << (column.heading.empty() ? PastedWords::tr("column %1 (%2)")
+                                               .arg(i + 1)
+                                               .arg(text(column.samples.front()).simplified())
+                                         : text(column.heading));
+    }
+    return names;
 }
 
 QString pastedProblem(const BadInput& bad) {

@@ -7,6 +7,7 @@
 #include "core/model/session.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <vector>
@@ -31,6 +32,8 @@ struct PastedBlock {
 PastedBlock readBlock(const QString& text);
 /// Its sets, read as the shape says. Throws BadInput (line, column) for a cell that cannot be read.
 std::vector<Set> setsOf(const PastedBlock& block);
+/// What of it nobody reads: its columns' names, or their numbers and first cells.
+QStringList notRead(const PastedBlock& block);
 /// What is wrong with a pasted cell, in a sentence.
 QString pastedProblem(const BadInput& bad);
 

@@ -24,8 +24,9 @@ namespace {
 constexpr std::size_t setsShown = 8;
 }
 
-PasteDialog::PasteDialog(PastedBlock block, QWidget* parent)
-    : QDialog(parent), m_block(std::move(block)), m_questions(new QFormLayout), m_sets(new QLabel) {
+PasteDialog::PasteDialog(PastedBlock block, LoadUnit unit, QWidget* parent)
+    : QDialog(parent), m_block(std::move(block)), m_unit(unit), m_questions(new QFormLayout),
+      m_sets(new QLabel) {
     setWindowTitle(tr("Pasted sets"));
     m_questions->setRowWrapPolicy(QFormLayout::WrapAllRows);
     if (m_block.asksRows)
@@ -38,7 +39,7 @@ PasteDialog::PasteDialog(PastedBlock block, QWidget* parent)
     }
     m_sets->setObjectName(u"pastedSets"_s);
     m_sets->setWordWrap(true);
-    m_sets->setAccessibleName(tr("Sets as they will be taken"));
+    m_sets->setAccessibleDescription(tr("Sets as they will be taken"));
     m_sets->setMinimumWidth(420);
     auto* buttons = new QDialogButtonBox;
     m_take = buttons->addButton(tr("&Take these sets"), QDialogButtonBox::AcceptRole);
@@ -113,7 +114,8 @@ void PasteDialog::showSets() {
         const std::vector<Set> sets = setsOf(m_block);
         QStringList lines{tr("Sets: %1").arg(sets.size())};
         for (std::size_t i = 0; i < std::min(sets.size(), setsShown); ++i)
-            lines << tr("%1 kg: %2").arg(massText(sets[i].load), repsText(sets[i]));
+            lines << tr("%1: %2", "a load: its reps")
+                         .arg(massWithUnit(sets[i].load, m_unit), repsText(sets[i]));
         if (sets.size() > setsShown)
             lines << tr("and so on");
         m_sets->setText(lines.join(u'\n'));

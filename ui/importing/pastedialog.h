@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/importing/pastedblock.h"
+#include "ui/units.h"
 
 #include <QDialog>
 
@@ -16,7 +17,8 @@ namespace slopebook::ui {
 class PasteDialog final : public QDialog {
     Q_OBJECT
 public:
-    explicit PasteDialog(PastedBlock block, QWidget* parent = nullptr);
+    /// unit: in which the loads are shown.
+    PasteDialog(PastedBlock block, LoadUnit unit, QWidget* parent = nullptr);
     /// The block as it was answered.
     const PastedBlock& block() const { return m_block; }
 
@@ -28,6 +30,7 @@ private:
     void showSets();
 
     PastedBlock m_block;
+    LoadUnit m_unit;
     QFormLayout* m_questions;
     QLabel* m_sets;
     QPushButton* m_take;

@@ -332,7 +332,8 @@ void ShapeEditor::takeRole(int row, int chosen) {
     giveBack(at);
     if (chosen != notUsed) {
         auto& uses = m_shape.columns[static_cast<std::size_t>(chosen)];
-        const bool several = chosen == TidyVelocity && m_shape.rowIsSet;
+        const bool several = (chosen == TidyVelocity && m_shape.rowIsSet) ||
+                             (chosen == TidyAthlete && uses.size() == 1); // halves of a name
         if (!several && !uses.empty() && chosen == TidyVelocity)
             m_shape.rowIsSet = true; // a second column of velocities can mean nothing else
         else if (!several && !uses.empty()) {
@@ -340,7 +341,11 @@ void ShapeEditor::takeRole(int row, int chosen) {
             uses.clear();
         }
         uses.push_back({.at = at, .decimal = {}});
-        std::ranges::sort(uses, {}, &ColumnUse::at);
+        std::ranges::sort(uses, {}, [&](const ColumnUse& use) {
+            const auto part = namePartOf(m_facts.columns[use.at].heading);
+            const bool family = chosen == TidyAthlete && part == NamePart::Family;
+            return std::pair(family, use.at);
+        });
         const ColumnFacts& column = m_facts.columns[at];
         if (chosen == TidyLoad || chosen == TidyBodyMass)
             (chosen == TidyLoad ? m_shape.load : m_shape.bodyMass) =

@@ -3,6 +3,7 @@
 
 #include "ui/importing/importsettings.h"
 #include "ui/importing/importwords.h"
+#include "ui/importing/nearnamespanel.h"
 #include "ui/importing/shapeeditor.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
@@ -30,7 +31,7 @@ namespace {
 
 constexpr int countAfter = 250; // ms after the last change
 
-QTableView* tableOf(TextTable* model, const QString& name, const QString& accessible) {
+QTableView* importTable(TextTable* model, const QString& name, const QString& accessible) {
     auto* view = new QTableView;
     view->setModel(model);
     view->setObjectName(name);
@@ -55,13 +56,13 @@ QStringList namesOf(const List& list) {
 } // namespace
 
 TableDialog::TableDialog(Logbook& logbook, exchange::Source source, ImportMaps& maps,
-                         QWidget* parent)
+                         QWidget* parent, ShownInWindow shown)
     : QDialog(parent), m_logbook(logbook), m_source(std::move(source)), m_maps(maps),
-      m_wait(new QTimer(this)), m_about(new QLabel),
+      m_shown(std::move(shown)), m_wait(new QTimer(this)), m_about(new QLabel),
       m_editor(new ShapeEditor(namesOf(logbook.log().athletes()), namesOf(logbook.log().lifts()),
                                namesOf(logbook.log().devices()))),
       m_tabs(new QTabWidget), m_preview(new TextTable(this)), m_refused(new TextTable(this)),
-      m_summary(new QLabel), m_progress(new QProgressBar) {
+      m_summary(new QLabel), m_near(new NearNamesPanel), m_progress(new QProgressBar) {
     setWindowTitle(m_source.file.empty()
                        ? tr("Take in a pasted table")
                        : tr("Take in %1").arg(QFileInfo(nameOf(m_source.file)).fileName()));
@@ -75,8 +76,8 @@ TableDialog::~TableDialog() {
 }
 
 void TableDialog::build() {
-    m_previewView = tableOf(m_preview, u"preview"_s, tr("First rows, as found and as read"));
-    m_refusedView = tableOf(m_refused, u"refused"_s, tr("Refused rows and why"));
+    m_previewView = importTable(m_preview, u"preview"_s, tr("First rows, as found and as read"));
+    m_refusedView = importTable(m_refused, u"refused"_s, tr("Refused rows and why"));
     m_tabs->addTab(m_previewView, tr("As &read"));
     m_tabs->addTab(m_refusedView, tr("Ref&used"));
     for (QLabel* label : {m_about, m_summary}) {
@@ -84,7 +85,7 @@ void TableDialog::build() {
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
     m_summary->setObjectName(u"summary"_s);
-    m_summary->setAccessibleName(tr("What will be taken"));
+    m_summary->setAccessibleDescription(tr("What will be taken"));
     m_summary->setMinimumHeight(2 * m_summary->fontMetrics().lineSpacing());
     m_progress->setRange(0, 1000);
     m_progress->setTextVisible(true);
@@ -104,6 +105,7 @@ void TableDialog::build() {
     layout->setSpacing(4);
     layout->addWidget(m_about);
     layout->addWidget(split, 1);
+    layout->addWidget(m_near);
     layout->addWidget(m_summary);
     layout->addWidget(m_progress);
     layout->addWidget(buttons);
@@ -119,6 +121,7 @@ void TableDialog::connectParts() {
     connect(m_wait, &QTimer::timeout, this, &TableDialog::count);
     connect(m_editor, &ShapeEditor::changed, this, &TableDialog::shapeChanged);
     connect(m_editor, &ShapeEditor::layoutChanged, this, &TableDialog::look);
+    connect(m_near, &NearNamesPanel::changed, this, &TableDialog::shapeChanged);
     connect(&m_job, &Job::progressed, m_progress, &QProgressBar::setValue);
     connect(&m_job, &Job::finished, this, [this] {
         ended();
@@ -184,20 +187,37 @@ void TableDialog::look() {
 
 void TableDialog::adopt(const exchange::FileFacts& facts) {
     m_facts = std::make_shared<exchange::FileFacts>(facts);
-    const ChosenShape chosen = shapeFor(m_maps, facts);
+    ChosenShape chosen = shapeFor(m_maps, facts);
+    const bool filled = takeShown(chosen.shape);
     QStringList about{
         tr("Rows found: %1. Look at what each column is; nothing is written before Import.")
             .arg(facts.rows)};
     if (chosen.remembered)
         about << tr(
             "A table with these headings was taken in before: its columns are set as then.");
+    if (filled)
+        about << tr("Where the table does not name athlete, lift or day, those shown in the window "
+                    "stand below for all rows.");
     if (facts.layout.encoding == exchange::Encoding::Latin1)
         about << tr("The letters are not UTF-8: they are read as Latin-1. Look at the names.");
+    about << undoText(m_logbook);
     about << tr("A workbook comes in by copying its cells and pasting them here, or saved as CSV.");
     m_about->setText(about.join(u' '));
     m_editor->setTable(facts, chosen.shape); // tells that it changed
     if (!std::exchange(m_lookedOnce, true))
         m_editor->focusColumns();
+}
+
+bool TableDialog::takeShown(exchange::Shape& shape) const {
+    bool any = false;
+    for (const auto& [role, shown] : {std::pair{exchange::TidyAthlete, &m_shown.athlete},
+                                      {exchange::TidyLift, &m_shown.lift},
+                                      {exchange::TidyDate, &m_shown.day}})
+        if (!shown->empty() && !shape.has(role)) {
+            shape.fixed[role] = *shown;
+            any = true;
+        }
+    return any;
 }
 
 void TableDialog::shapeChanged() {
@@ -245,11 +265,12 @@ void TableDialog::showPreview() {
 Job::Work TableDialog::importOf(const std::shared_ptr<exchange::ShapedReport>& report,
                                 bool dryRun) const {
     return [report, dryRun, source = m_source, shape = m_editor->shape(),
-            headings = m_facts->headings(),
-            file = m_logbook.log().file()](const Progress& progress) {
+            headings = m_facts->headings(), file = m_logbook.log().file(),
+            who = m_near->who()](const Progress& progress) {
         log::Log log = log::Log::open(file);
-        *report =
-            exchange::importShaped(log, source, shape, headings, importSettings(dryRun, progress));
+        exchange::ImportSettings settings = importSettings(dryRun, progress);
+        settings.who = who;
+        *report = exchange::importShaped(log, source, shape, headings, settings);
     };
 }
 
@@ -257,9 +278,11 @@ void TableDialog::count() {
     auto report = std::make_shared<exchange::ShapedReport>();
     begin(tr("Counting"), importOf(report, true), [this, report] {
         m_report = report;
+        m_near->ask(report->report.nearly);
         showRefused();
         say(countText());
-        m_import->setEnabled(report->refused.empty() && !report->report.addedNothing());
+        m_import->setEnabled(report->refused.empty() && !report->report.addedNothing() &&
+                             report->report.nearly.empty());
     });
 }
 
@@ -275,6 +298,10 @@ QString TableDialog::countText() const {
             words += u' ' + tr("What stands after the last of them could not be looked at.");
         return words;
     }
+    if (told.rowsRead == 0)
+        return tr("The table holds no rows.");
+    if (!told.report.nearly.empty())
+        return tr("To be said first: who the new athletes are whose names are nearly others'.");
     if (told.report.addedNothing())
         return tr("Rows read: %1; the log has them all already.").arg(told.rowsRead);
     QStringList facts = reportText(told.report).split(u'\n', Qt::SkipEmptyParts);

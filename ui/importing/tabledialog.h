@@ -24,14 +24,21 @@ class QTimer;
 
 namespace slopebook::ui {
 
+class NearNamesPanel;
 class ShapeEditor;
+
+/// What the window shows, for a table that does not say it itself; as tidy CSV writes it.
+struct ShownInWindow {
+    std::string athlete{}, lift{}, day{};
+};
 
 class TableDialog final : public QDialog {
     Q_OBJECT
 public:
     /// maps: what is remembered from table to table; a shape that was used is added to it.
+    /// shown: proposed for all rows of a table without a column for it.
     TableDialog(Logbook& logbook, exchange::Source source, ImportMaps& maps,
-                QWidget* parent = nullptr);
+                QWidget* parent = nullptr, ShownInWindow shown = {});
     ~TableDialog() override;
 
     void accept() override; ///< imports; the dialog closes when that is done
@@ -58,10 +65,12 @@ private:
     void ended();
     void say(const QString& words);
     QString countText() const;
+    bool takeShown(exchange::Shape& shape) const;
 
     Logbook& m_logbook;
     exchange::Source m_source;
     ImportMaps& m_maps;
+    ShownInWindow m_shown;
     std::shared_ptr<exchange::FileFacts> m_facts;
     std::shared_ptr<exchange::ShapedReport> m_report;
     std::vector<exchange::Question> m_open;
@@ -76,6 +85,7 @@ private:
     QTableView* m_previewView;
     QTableView* m_refusedView;
     QLabel* m_summary;
+    NearNamesPanel* m_near;
     QProgressBar* m_progress;
     QPushButton* m_import = nullptr;
     QPushButton* m_cancel = nullptr;

@@ -62,7 +62,7 @@ void addTests(page::Flow& flow, const BatteryAnswer& answer) {
                rows, page::pageFont(textSize));
 }
 
-void addForest(page::Flow& flow, const BatteryAnswer& answer) {
+void addForest(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
     const auto& rows = answer.battery.forest;
     if (rows.empty())
         return;
@@ -72,14 +72,14 @@ void addForest(page::Flow& flow, const BatteryAnswer& answer) {
     const double width = flow.width();
     flow.add({.height = height,
               .before = 8,
-              .paint = [rows, width, height, size](QPainter& painter, const QPointF& at) {
+              .paint = [rows, unit, width, height, size](QPainter& painter, const QPointF& at) {
                   painter.setFont(page::pageFont(size));
-                  paintForest(painter, QRectF(at, QSizeF(width, height)), rows, look::paperGround(),
-                              size);
+                  paintForest(painter, QRectF(at, QSizeF(width, height)), rows, unit,
+                              look::paperGround(), size);
               }});
 }
 
-void addLists(page::Flow& flow, const BatteryAnswer& answer) {
+void addLists(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
     const auto table = [&](const QString& heading, const QStringList& head,
                            const std::vector<double>& widths,
                            const std::vector<QStringList>& lines) {
@@ -107,7 +107,7 @@ void addLists(page::Flow& flow, const BatteryAnswer& answer) {
           {PrintWords::tr("Day"), PrintWords::tr("Side"), PrintWords::tr("Test or lift"),
            PrintWords::tr("Why")},
           {0.15, 0.2, 0.35, 0.3}, page::missingRows(answer.battery));
-    const QStringList lifts = page::liftSentences(answer);
+    const QStringList lifts = page::liftSentences(answer, unit);
     if (lifts.isEmpty())
         return;
     flow.heading(PrintWords::tr("Lifts"));
@@ -115,13 +115,13 @@ void addLists(page::Flow& flow, const BatteryAnswer& answer) {
         flow.text(line, page::pageFont(9), 2);
 }
 
-void addRest(page::Flow& flow, const BatteryAnswer& answer) {
+void addRest(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
     std::vector<std::vector<page::Cell>> rows;
     const auto add = [&](const QString& title, const QStringList& lines) {
         for (qsizetype i = 0; i < lines.size(); ++i)
             rows.push_back({strong(i == 0 ? title : QString()), {lines[i]}});
     };
-    add(PrintWords::tr("To beware of"), page::batteryNotes(answer.battery));
+    add(PrintWords::tr("To beware of"), page::batteryNotes(answer.battery, unit));
     add(PrintWords::tr("Computed"),
         {PrintWords::tr(
             "Interval: change \u00b1 t \u221a2 TE on the degrees of freedom of TE, the typical "
@@ -132,7 +132,7 @@ void addRest(page::Flow& flow, const BatteryAnswer& answer) {
     flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, page::pageFont(smallSize), 7);
 }
 
-void fill(page::Flow& flow, const BatteryAnswer& answer) {
+void fill(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
     flow.text(text(answer.athlete.value.name), page::pageFont(13, true));
     flow.text(PrintWords::tr("All tests from %1 to %2")
                   .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
@@ -140,22 +140,22 @@ void fill(page::Flow& flow, const BatteryAnswer& answer) {
     flow.text(page::batterySummary(answer.battery), page::pageFont(10, true), 6);
     if (!answer.battery.tests.empty())
         addTests(flow, answer);
-    addForest(flow, answer);
-    addLists(flow, answer);
-    addRest(flow, answer);
+    addForest(flow, answer, unit);
+    addLists(flow, answer, unit);
+    addRest(flow, answer, unit);
 }
 
 } // namespace
 
-page::Print batteryPrint(const BatteryAnswer& answer) {
+page::Print batteryPrint(const BatteryAnswer& answer, LoadUnit unit) {
     return {.title = titleText(answer),
             .foot = titleText(answer),
-            .fill = [answer](page::Flow& flow) { fill(flow, answer); }};
+            .fill = [answer, unit](page::Flow& flow) { fill(flow, answer, unit); }};
 }
 
-void writeBatteryPdf(const BatteryAnswer& answer, page::Paper paper,
-                     const std::filesystem::path& file) {
-    page::writePagesPdf(batteryPrint(answer), paper, file);
+void writeBatteryPdf(const BatteryAnswer& answer, LoadUnit unit, page::Paper paper,
+                     const log::Destination& to) {
+    page::writePagesPdf(batteryPrint(answer, unit), paper, to);
 }
 
 } // namespace slopebook::ui

@@ -6,13 +6,14 @@
 
 #include "ui/page/pages.h"
 #include "ui/questions/batteryquestions.h"
+#include "ui/units.h"
 
 namespace slopebook::ui {
 
-/// The pages for a printer, a preview or a PDF.
-page::Print batteryPrint(const BatteryAnswer& answer);
-/// Under a temporary name beside file, then renamed. Throws LogError.
-void writeBatteryPdf(const BatteryAnswer& answer, page::Paper paper,
-                     const std::filesystem::path& file);
+/// The pages for a printer, a preview or a PDF, with loads in that unit.
+page::Print batteryPrint(const BatteryAnswer& answer, LoadUnit unit);
+/// Whole or not at all. Throws LogError.
+void writeBatteryPdf(const BatteryAnswer& answer, LoadUnit unit, page::Paper paper,
+                     const log::Destination& to);
 
 } // namespace slopebook::ui

@@ -34,11 +34,11 @@ const QString dash = QStringLiteral("\u2013");
 QString seenText(const answers::SeenTest& seen, const TestKind& kind) {
     if (seen.value)
         return number(seen.value->value, kind.decimals);
-    return noAnswerClause(seen.value.why());
+    return said(seen.value.why().reason);
 }
 
 QString asymmetryText(const Answer<answers::Asymmetry>& asymmetry) {
-    return asymmetry ? ui::asymmetryText(*asymmetry) : noAnswerClause(asymmetry.why());
+    return asymmetry ? ui::asymmetryText(*asymmetry) : said(asymmetry.why().reason);
 }
 
 /// A change for certain, and for certain too small to matter.
@@ -103,13 +103,21 @@ std::vector<QStringList> missingRows(const answers::BatteryComparison& battery) 
     return rows;
 }
 
-QStringList liftSentences(const BatteryAnswer& answer) {
+QStringList unreadSentences(const BatteryAnswer& answer) {
+    QStringList lines;
+    for (const slopebook::Words& what : answer.unread)
+        lines << QStringLiteral("\u26a0 ") +
+                     Words::tr("Left out, for it cannot be read: %1").arg(said(what));
+    return lines;
+}
+
+QStringList liftSentences(const BatteryAnswer& answer, LoadUnit unit) {
     QStringList lines;
     for (const BatteryLift& lift : answer.lifts)
         lines << text(lift.lift.value.name) + QStringLiteral(": ") +
-                     (lift.comparison ? sentenceText(*lift.comparison)
-                                      : noAnswerClause(lift.comparison.why()));
-    return lines;
+                     (lift.comparison ? sentenceText(*lift.comparison, unit)
+                                      : noAnswerClause(lift.comparison.why(), unit));
+    return lines + unreadSentences(answer);
 }
 
 QString batterySummary(const answers::BatteryComparison& battery) {
@@ -133,7 +141,7 @@ QString batterySummary(const answers::BatteryComparison& battery) {
     return parts.join(QStringLiteral(". ")) + QLatin1Char('.');
 }
 
-QStringList batteryNotes(const answers::BatteryComparison& battery) {
+QStringList batteryNotes(const answers::BatteryComparison& battery, LoadUnit unit) {
     QStringList lines;
     for (const auto& note : battery.notes)
         lines << (note.names.size() == 3
@@ -154,7 +162,7 @@ QStringList batteryNotes(const answers::BatteryComparison& battery) {
     if (!battery.notDrawn.empty()) {
         QStringList names;
         for (const auto& one : battery.notDrawn)
-            names << said(one);
+            names << said(one, unit);
         lines << Words::tr("Not in the chart: %1.").arg(names.join(QStringLiteral("; ")));
     }
     return lines;

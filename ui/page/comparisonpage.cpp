@@ -57,8 +57,8 @@ page::Print comparisonPrint(const answers::Comparison& comparison, const PageHea
 }
 
 void writeComparisonPdf(const answers::Comparison& comparison, const PageHeader& header,
-                        const std::filesystem::path& file) {
-    page::writePagesPdf(comparisonPrint(comparison, header), header.paper, file);
+                        const log::Destination& to) {
+    page::writePagesPdf(comparisonPrint(comparison, header), header.paper, to);
 }
 
 } // namespace slopebook::ui

@@ -47,9 +47,8 @@ PageHeader pageHeader(const log::Log& log, const Background& about,
 /// The pages for a printer, a preview or a PDF.
 page::Print comparisonPrint(const answers::Comparison& comparison, const PageHeader& header);
 
-/// Writes the PDF under a temporary name beside file, then renames it: file is whole or what it
-/// was. Throws LogError.
+/// Writes the PDF, whole or not at all. Throws LogError.
 void writeComparisonPdf(const answers::Comparison& comparison, const PageHeader& header,
-                        const std::filesystem::path& file);
+                        const log::Destination& to);
 
 } // namespace slopebook::ui

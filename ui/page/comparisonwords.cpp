@@ -107,10 +107,16 @@ std::vector<DayRow> dayRows(const Comparison& c, const PageHeader& h) {
     const auto joined = [](const QString& a, const QString& b) {
         return a.isEmpty() || b.isEmpty() ? shownOrNone(a + b) : a + ", "_L1 + b;
     };
+    const auto correctedDevice = [&] {
+        const auto& bias = c.settings.deviceBias;
+        return bias ? Page::tr("%1 (%2 m/s taken off)")
+                          .arg(h.to.device, signedNumber(bias->first, speedDecimals))
+                    : h.to.device;
+    };
     std::vector<DayRow> rows{
         {Page::tr("Block"), shownOrNone(h.from.block), shownOrNone(h.to.block)},
         {Page::tr("Measured with"), joined(h.from.device, h.from.place),
-         joined(h.to.device, h.to.place)},
+         joined(correctedDevice(), h.to.place)},
         {Page::tr("Ladder"), joined(loadsOf(c.from, h.unit), bodyMass(c.from, h.unit)),
          joined(loadsOf(c.to, h.unit), bodyMass(c.to, h.unit))}};
     if (!h.from.note.isEmpty() || !h.to.note.isEmpty())
@@ -163,7 +169,9 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
     const bool bounded = change && change->interval;
     std::vector<OneRmRow> rows;
     if (c.from.oneRm || c.to.oneRm) {
-        OneRmRow first{.label = Page::tr("Estimated 1RM"),
+        OneRmRow first{.label = c.settings.deviceBias
+                                    ? Page::tr("Estimated 1RM (device's bias taken off)")
+                                    : Page::tr("Estimated 1RM"),
                        .from = estimate(c.from, unit),
                        .to = estimate(c.to, unit),
                        .change = change ? signedLoad(change->read.change) : none,
@@ -207,7 +215,7 @@ QStringList oneRmRemarks(const Comparison& c, LoadUnit unit) {
                           "(what is left is %1 %2).")
                      .arg(number(ui::inUnit(c.oneRm->mvtResidue, unit), 2), unitName(unit));
     if (!c.oneRm)
-        lines << noAnswerText(c.oneRm.why());
+        lines << noAnswerText(c.oneRm.why(), unit);
     else if (!c.oneRm->interval)
         lines << Page::tr("No figure for the change: a slope is not certain enough to bound it.");
     return lines;

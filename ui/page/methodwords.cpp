@@ -25,11 +25,6 @@ QString lineOf(const Profile& p, LoadUnit unit) {
         .arg(p.line.n);
 }
 
-QString pText(double p) {
-    return p < 0.001 ? Page::tr("p < %1").arg(number(0.001, 3))
-                     : Page::tr("p = %1").arg(number(p, 3));
-}
-
 QString testText(const QString& what, const stats::FTest& t) {
     return Page::tr("%1: F(%2, %3) = %4, %5")
         .arg(what, QString::number(t.df1, 'g', 4), QString::number(t.df2, 'g', 4), number(t.f, 2),

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/page/pages.h"
 
+#include "core/log/durable.h"
 #include "core/model/errors.h"
 
+#include <QBuffer>
 #include <QCoreApplication>
-#include <QFile>
 #include <QFontMetricsF>
 #include <QPdfWriter>
 #include <QPrinter>
-#include <QSaveFile>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -47,13 +47,6 @@ void paintFoot(QPainter& painter, const Print& print, const QString& number, con
     painter.drawText(QPointF(paper.width() - style.margin - wide, y), number);
 }
 
-[[noreturn]] void fail(const std::filesystem::path& file, const QString& why) {
-    throw LogError(LogError::Kind::Unavailable,
-                   say("The PDF %1 could not be written: %2. Nothing is there that was not there "
-                       "before.",
-                       file.string(), why.toStdString()));
-}
-
 } // namespace
 
 int pageCount(const Print& print, const QSizeF& paper) {
@@ -90,23 +83,21 @@ bool paintPages(QPagedPaintDevice& device, const Print& print) {
     return painter.end() && good;
 }
 
-void writePagesPdf(const Print& print, Paper paper, const std::filesystem::path& file) {
-    QSaveFile out(QFile::decodeName(file.c_str()));
-    if (!out.open(QIODevice::WriteOnly))
-        fail(file, out.errorString());
+void writePagesPdf(const Print& print, Paper paper, const log::Destination& to) {
+    QBuffer out;
+    out.open(QIODevice::WriteOnly);
     {
         QPdfWriter pdf(&out);
         pdf.setPageSize(QPageSize(paper));
         pdf.setResolution(1200);
         pdf.setTitle(print.title);
         pdf.setCreator(u"Slopebook"_s);
-        if (!paintPages(pdf, print)) {
-            out.cancelWriting();
-            fail(file, Pages::tr("it could not be painted"));
-        }
+        if (!paintPages(pdf, print))
+            throw LogError(
+                LogError::Kind::Unavailable,
+                say("The PDF %1 could not be painted. Nothing was changed.", to.file.string()));
     }
-    if (!out.commit())
-        fail(file, out.errorString());
+    log::writeWhole(to, {out.data().constData(), static_cast<std::size_t>(out.data().size())});
 }
 
 } // namespace slopebook::ui::page

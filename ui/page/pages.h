@@ -2,12 +2,12 @@
 // A flow as pages with a foot, on a printer, a preview or in a PDF: one way of painting for all.
 #pragma once
 
+#include "core/log/target.h"
 #include "ui/page/flow.h"
 
 #include <QPageSize>
 #include <QPagedPaintDevice>
 
-#include <filesystem>
 #include <functional>
 
 namespace slopebook::ui::page {
@@ -36,8 +36,7 @@ struct Print {
 int pageCount(const Print& print, const QSizeF& paper);
 /// Paints all pages at the device's own page size. False where it cannot be painted on.
 bool paintPages(QPagedPaintDevice& device, const Print& print);
-/// Writes the PDF under a temporary name beside file, then renames it: file is whole or what it
-/// was. Throws LogError.
-void writePagesPdf(const Print& print, Paper paper, const std::filesystem::path& file);
+/// The PDF, whole or not at all. Throws LogError (core/log/target.h).
+void writePagesPdf(const Print& print, Paper paper, const log::Destination& to);
 
 } // namespace slopebook::ui::page

@@ -18,7 +18,7 @@ struct Card {
 };
 
 constexpr page::PageStyle style{.margin = 40, .foot = 14, .footSize = 8, .numberInFoot = true};
-constexpr double titleSize = 24, loadSize = 40, putOnSize = 22, textSize = 14, cautionSize = 11;
+constexpr double titleSize = 24, loadSize = 40, putOnSize = 22, cardTextSize = 14, cautionSize = 11;
 
 QString workText(const PlanCard& card) {
     const QString sets = card.sets == 1 ? Card::tr("1 set") : Card::tr("%1 sets").arg(card.sets);
@@ -38,18 +38,18 @@ void addLoad(page::Flow& flow, const PlanCard& card, std::size_t at) {
               page::pageFont(putOnSize), 2, true);
     if (load.percent)
         flow.text(Card::tr("%1 of the estimated 1RM").arg(planwords::percentText(load)),
-                  page::pageFont(textSize), 4, true);
+                  page::pageFont(cardTextSize), 4, true);
     if (!card.related.empty())
         flow.text(
             Card::tr("%1 by %2").arg(planwords::relatedText(card.related[at]), text(card.relation)),
             page::pageFont(cautionSize), 2, true);
     flow.text(Card::tr("Fastest rep expected: %1").arg(planwords::speedText(load)),
-              page::pageFont(textSize), 2, load.stop.has_value());
+              page::pageFont(cardTextSize), 2, load.stop.has_value());
     if (load.stop)
         flow.text(
             Card::tr("End the set at %1, or at %2 % of the day's own fastest rep")
                 .arg(planwords::stopText(load), number(100 - *card.plan.settings.lossPercent, 0)),
-            page::pageFont(textSize, true), 2);
+            page::pageFont(cardTextSize, true), 2);
 }
 
 /// Room to write down what was done.
@@ -74,7 +74,7 @@ void addWriteIn(page::Flow& flow, const PlanCard& card) {
                 {.text = Card::tr("Fastest"), .bold = true},
                 {.text = Card::tr("Last"), .bold = true},
                 {.text = Card::tr("Reps"), .bold = true}},
-               rows, page::pageFont(textSize), 18);
+               rows, page::pageFont(cardTextSize), 18);
 }
 
 void fill(page::Flow& flow, const PlanCard& card) {
@@ -110,8 +110,8 @@ page::Print planCardPrint(const PlanCard& card) {
             .style = style};
 }
 
-void writePlanCardPdf(const PlanCard& card, const std::filesystem::path& file) {
-    page::writePagesPdf(planCardPrint(card), card.paper, file);
+void writePlanCardPdf(const PlanCard& card, const log::Destination& to) {
+    page::writePagesPdf(planCardPrint(card), card.paper, to);
 }
 
 } // namespace slopebook::ui

@@ -28,7 +28,7 @@ struct PlanCard {
 /// The pages for a printer, a preview or a PDF.
 page::Print planCardPrint(const PlanCard& card);
 
-/// Writes the PDF under a temporary name beside file, then renames it. Throws LogError.
-void writePlanCardPdf(const PlanCard& card, const std::filesystem::path& file);
+/// Writes the PDF, whole or not at all. Throws LogError.
+void writePlanCardPdf(const PlanCard& card, const log::Destination& to);
 
 } // namespace slopebook::ui

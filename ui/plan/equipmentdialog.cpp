@@ -2,6 +2,7 @@
 #include "ui/plan/equipmentdialog.h"
 
 #include "core/model/errors.h"
+#include "core/model/names.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/units.h"
@@ -127,7 +128,7 @@ void EquipmentDialog::build() {
                                "are kept exactly. A band counts with the pull you measured."));
     hint->setWordWrap(true);
     m_problem->setWordWrap(true);
-    m_problem->setAccessibleName(tr("What is wrong"));
+    m_problem->setAccessibleDescription(tr("What is wrong"));
     QFont strong = m_problem->font();
     strong.setBold(true);
     m_problem->setFont(strong);
@@ -162,7 +163,8 @@ void EquipmentDialog::fill(const Equipment& equipment) {
 }
 
 Equipment EquipmentDialog::equipment() const {
-    Equipment read{.name = utf8(m_name->text().trimmed()), .note = utf8(m_note->text().trimmed())};
+    Equipment read{.name = tidyName(utf8(m_name->text())).value_or(std::string{}),
+                   .note = utf8(m_note->text().trimmed())};
     for (int row = 0; row < m_bars->rowCount(); ++row)
         if (!blank(m_bars, row)) {
             const auto [mass, unit] = readMassWithUnit(cell(m_bars, row, 1), tr("the bar"));

@@ -21,6 +21,10 @@ int PlanLadderModel::rowCount(const QModelIndex& parent) const {
 int PlanLadderModel::columnCount(const QModelIndex& parent) const {
     if (parent.isValid())
         return 0;
+    return bewareColumn() + 1;
+}
+
+int PlanLadderModel::bewareColumn() const {
     return FirstCheckLoad + (m_next ? static_cast<int>(m_next->settings.checkLoads.size()) : 0);
 }
 
@@ -42,6 +46,8 @@ QString PlanLadderModel::cell(int row, int column) const {
     default:
         break;
     }
+    if (column == bewareColumn())
+        return planwords::flawsText(ladder.flaws, m_next->byOneRm);
     const auto at = static_cast<std::size_t>(column - FirstCheckLoad);
     if (at >= ladder.changes.size())
         return {};
@@ -57,7 +63,8 @@ QVariant PlanLadderModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
         return cell(index.row(), index.column());
     case Qt::TextAlignmentRole:
-        return QVariant(index.column() == Name || index.column() == Loads
+        return QVariant(index.column() == Name || index.column() == Loads ||
+                                index.column() == bewareColumn()
                             ? (Qt::AlignLeft | Qt::AlignVCenter).toInt()
                             : (Qt::AlignRight | Qt::AlignVCenter).toInt());
     case Qt::ToolTipRole:
@@ -87,6 +94,8 @@ QVariant PlanLadderModel::headerData(int section, Qt::Orientation orientation, i
     default:
         break;
     }
+    if (section == bewareColumn())
+        return tr("Beware");
     const auto at = static_cast<std::size_t>(section - FirstCheckLoad);
     if (!m_next || at >= m_next->settings.checkLoads.size())
         return {};

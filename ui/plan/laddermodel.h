@@ -16,6 +16,8 @@ public:
     enum Column { Rank, Name, Loads, Heaviest, OneRm, FirstCheckLoad };
     using QAbstractTableModel::QAbstractTableModel;
 
+    /// The last one: what is wrong with a ladder. The figures stand before the words.
+    int bewareColumn() const;
     void setNextTest(std::optional<answers::NextTest> next, LoadUnit unit);
     const std::optional<answers::NextTest>& nextTest() const { return m_next; }
 

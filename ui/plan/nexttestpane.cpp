@@ -59,8 +59,8 @@ void NextTestPane::build() {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
-    m_sentence->setAccessibleName(tr("Which ladder to test with"));
-    m_settled->setAccessibleName(tr("What would settle what is unclear"));
+    m_sentence->setAccessibleDescription(tr("Which ladder to test with"));
+    m_settled->setAccessibleDescription(tr("What would settle what is unclear"));
     m_table->setModel(m_model);
     m_table->setAccessibleName(tr("Ladders for the next test, best first"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -111,6 +111,7 @@ void NextTestPane::showReason(const QString& reason) {
 void NextTestPane::ask(const Question& q) {
     auto settings = nextTestSettings(*q.context, *q.about, q.profile->session, q.equipment);
     settings.ceiling = q.ceiling;
+    settings.bounds = q.bounds;
     settings.steps = m_steps->value();
     settings.heaviestPercent = m_heaviest->value();
     settings.known = static_cast<answers::ScatterKnown>(m_known->currentIndex());
@@ -125,7 +126,7 @@ void NextTestPane::ask(const Question& q) {
     }
     const auto next = answers::nextTest(*q.profile, settings);
     if (!next) {
-        showReason(asSentence(noAnswerText(next.why())));
+        showReason(asSentence(noAnswerText(next.why(), q.unit)));
         return;
     }
     m_model->setNextTest(*next, q.unit);
@@ -156,6 +157,11 @@ QString NextTestPane::sentence(const answers::NextTest& next, LoadUnit unit) con
         said += tr(" (this session's: ± %1 %2)")
                     .arg(number(inUnit(*next.oneRmNow, unit), 1), unitName(unit));
     said += u'.';
+    if (best.flaws.any())
+        said += u' ' + tr("Beware, its loads: %1. No ladder without that was found under these "
+                          "settings: more steps, a heavier load or plates between them may give "
+                          "one.")
+                           .arg(planwords::flawsText(best.flaws, next.byOneRm));
     if (next.twoExtremesRatio)
         said += u' ' + tr("Half the sets at the lightest and half at the heaviest load would give "
                           "%1 times that, and could not show a bend.")

@@ -29,6 +29,7 @@ public:
         const answers::Profile* profile = nullptr;
         Equipment equipment = {};
         std::optional<ExactMass> ceiling = {};
+        std::vector<answers::LoadBound> bounds = {}; ///< of the day that is planned for
         LoadUnit unit = LoadUnit::Kilograms;
     };
     /// Asks and shows; throws what the log or a bad setting throws.

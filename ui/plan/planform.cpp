@@ -129,6 +129,8 @@ void PlanForm::nameFields() {
 void PlanForm::connectFields() {
     connect(m_equipment, &QComboBox::currentIndexChanged, this, &PlanForm::listBars);
     connect(m_aim, &QComboBox::currentIndexChanged, this, &PlanForm::putOverAim);
+    connect(m_bar, &QComboBox::currentIndexChanged, this,
+            [this] { m_barOf[m_lift] = m_bar->currentText(); });
     for (QComboBox* box : {m_session, m_equipment, m_bar, m_aim, m_side, m_unit})
         connect(box, &QComboBox::currentIndexChanged, this, [this] {
             fitFields();
@@ -217,20 +219,35 @@ void PlanForm::setEquipment(const std::vector<Stored<EquipmentId, Equipment>>& e
     fitFields();
 }
 
-// The bar that was chosen stays chosen where the set has one of that name. A set's first bar is the
-// likely one: the plates of a load differ from bar to bar, so a plan is for one of them.
+void PlanForm::setLift(std::string lift, std::vector<std::string> lifts) {
+    m_lift = std::move(lift);
+    m_lifts = std::move(lifts);
+}
+
+QString PlanForm::barName(const Bar& bar, const answers::BarFit& fit) const {
+    const QString name = planwords::barText(bar);
+    if (fit.fit != answers::BarFit::Fit::OfOthers)
+        return name;
+    return fit.lift.empty() ? tr("%1 (for other lifts)").arg(name)
+                            : tr("%1 (for %2)").arg(name, text(fit.lift));
+}
+
+// The bar that was last chosen for the lift stays chosen where the set has one of that name; else
+// the first that goes with the lift. The plates of a load differ from bar to bar, so a plan is for
+// one of them.
 void PlanForm::listBars() {
     const QSignalBlocker quiet(m_bar);
-    const QString before = m_bar->currentText();
     m_bar->clear();
     const auto id = equipmentId();
     const auto set = std::ranges::find_if(m_known, [&](const auto& each) { return each.id == id; });
     if (set != m_known.end())
-        for (std::size_t i = 0; i < set->value.bars.size(); ++i)
-            m_bar->addItem(planwords::barText(set->value.bars[i]), static_cast<int>(i));
+        for (const answers::BarFit& fit : answers::barsFor(set->value, m_lift, m_lifts))
+            m_bar->addItem(barName(set->value.bars[fit.bar], fit), static_cast<int>(fit.bar));
     if (set != m_known.end() && (m_bar->count() != 1 || !set->value.fixed.empty()))
         m_bar->addItem(m_bar->count() > 0 ? tr("any, or none") : tr("none"));
-    m_bar->setCurrentIndex(std::max(0, m_bar->findText(before)));
+    const auto before = m_barOf.find(m_lift);
+    m_bar->setCurrentIndex(
+        std::max(0, before == m_barOf.end() ? 0 : m_bar->findText(before->second)));
     m_bar->setEnabled(m_bar->count() > 1);
 }
 

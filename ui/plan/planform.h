@@ -2,11 +2,16 @@
 // What the coach sets for a plan: session, equipment, ceiling, aim, stop, sets, unit.
 #pragma once
 
+#include "core/answers/barfit.h"
 #include "core/answers/plan.h"
 #include "core/log/log.h"
 #include "ui/units.h"
 
 #include <QWidget>
+
+#include <map>
+#include <string>
+#include <vector>
 
 class QCheckBox;
 class QComboBox;
@@ -43,6 +48,9 @@ public:
 
     /// Newest first; the chosen one stays chosen where it is still there.
     void setSessions(const std::vector<LiftSession>& sessions);
+    /// Whose bars come first: the lift that is planned, and all lifts of the log by name. Good from
+    /// the next setEquipment on.
+    void setLift(std::string lift, std::vector<std::string> lifts);
     void setEquipment(const std::vector<Stored<EquipmentId, Equipment>>& equipment);
     void chooseEquipment(EquipmentId id);
     /// The line that is planned from: where the aim changes between a share of the 1RM and a speed,
@@ -65,6 +73,7 @@ private:
     void putOverAim();
     QString putOver(const QString& typed, int aim) const;
     void listBars();
+    QString barName(const Bar& bar, const answers::BarFit& fit) const;
     std::optional<EquipmentId> equipmentId() const;
 
     QComboBox* m_session;
@@ -88,6 +97,9 @@ private:
     int m_fieldsHold;                       ///< which aim the two fields were typed for
     std::optional<answers::Profile> m_line; ///< planned from
     std::vector<Stored<EquipmentId, Equipment>> m_known;
+    std::string m_lift;
+    std::vector<std::string> m_lifts;
+    std::map<std::string, QString> m_barOf; ///< chosen last for a lift
 };
 
 } // namespace slopebook::ui

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plan/planpage.h"
 
+#include "core/answers/barfit.h"
 #include "core/model/errors.h"
 #include "ui/plan/equipmentdialog.h"
 #include "ui/plan/nexttestpane.h"
@@ -53,8 +54,8 @@ void PlanPage::atTheEdge(const Work& work) {
     }
 }
 
-PlanPage::PlanPage(Logbook& logbook, QWidget* parent, std::function<Date()> today)
-    : TaskPage(parent), m_logbook(logbook), m_today(std::move(today)), m_form(new PlanForm),
+PlanPage::PlanPage(Logbook& logbook, QWidget* parent, Clock clock)
+    : TaskPage(parent), m_logbook(logbook), m_clock(std::move(clock)), m_form(new PlanForm),
       m_tabs(new QTabWidget), m_age(new QLabel), m_sentence(new QLabel), m_table(new QTableView),
       m_model(new PlanModel(this)), m_cautions(new QLabel), m_borrowed(new QLabel),
       m_next(new NextTestPane), m_relations(new RelationPane) {
@@ -74,11 +75,11 @@ void PlanPage::build() {
     strong.setBold(true);
     m_sentence->setFont(strong);
     m_cautions->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_age->setAccessibleName(tr("The line that is planned from"));
+    m_age->setAccessibleDescription(tr("The line that is planned from"));
     m_age->setObjectName(u"lineAge"_s);
-    m_sentence->setAccessibleName(tr("What is planned"));
-    m_borrowed->setAccessibleName(tr("Borrowed from earlier sessions"));
-    m_cautions->setAccessibleName(tr("Cautions"));
+    m_sentence->setAccessibleDescription(tr("What is planned"));
+    m_borrowed->setAccessibleDescription(tr("Borrowed from earlier sessions"));
+    m_cautions->setAccessibleDescription(tr("Cautions"));
     m_table->setModel(m_model);
     m_table->setAccessibleName(tr("Loads that can be built"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -153,9 +154,13 @@ void PlanPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
 void PlanPage::read() {
     m_about.reset();
     m_equipment = m_logbook.log().equipment();
-    m_form->setEquipment(m_equipment);
+    m_lifts.clear();
+    for (const auto& lift : m_logbook.log().lifts())
+        m_lifts.push_back(lift.value.name);
     if (m_athlete && m_lift)
         m_about = background(m_logbook.log(), *m_athlete, *m_lift);
+    m_form->setLift(m_about ? m_about->lift.value.name : std::string(), m_lifts);
+    m_form->setEquipment(m_equipment);
     m_form->setSessions(m_about ? m_about->sessions : std::vector<LiftSession>{});
     readRelations();
 }
@@ -167,14 +172,14 @@ void PlanPage::readRelations() {
     const Lift& lift = m_about->lift.value;
     m_relations->setRelations(
         answers::squadRelation(lift, m_logbook.log().liftSessions({.lift = m_about->lift.id})),
-        answers::publishedRelation(lift.name, lift.kind));
+        m_choice.unit, answers::publishedRelation(lift.name, lift.kind));
 }
 
 void PlanPage::showAge() {
-    m_age->setText(m_profile
-                       ? planwords::lineAgeText(m_profile->session.date,
-                                                m_today ? std::optional(m_today()) : std::nullopt)
-                       : QString());
+    m_age->setText(
+        m_profile ? planwords::lineAgeText(m_profile->session.date,
+                                           m_clock ? std::optional(m_clock.today()) : std::nullopt)
+                  : QString());
     m_age->setVisible(m_profile.has_value());
     m_form->setLine(m_profile);
 }
@@ -190,14 +195,19 @@ void PlanPage::ask() {
             return showReason(tr("No session of this lift yet: test first, then plan."));
         const auto session = sessionOf(m_about->sessions, *m_choice.session);
         if (!session)
-            return showReason(asSentence(noAnswerText(session.why())));
+            return showReason(asSentence(noAnswerText(session.why(), m_choice.unit)));
         const auto profile = profileOf(*m_about, *session);
         if (!profile)
-            return showReason(asSentence(noAnswerText(profile.why())));
+            return showReason(asSentence(noAnswerText(profile.why(), m_choice.unit)));
         const auto equipment = chosenEquipment();
         if (!equipment)
             return showReason(tr("Make a set of equipment first: the bars and plates at hand."));
+        m_day = planDay(m_logbook.log(), *m_about, *session,
+                        m_clock ? std::optional(m_clock.today()) : std::nullopt);
+        if (m_day.notPossible)
+            return showReason(asSentence(noAnswerText(*m_day.notPossible, m_choice.unit)));
         auto settings = planSettings(m_logbook.context(*m_lift), *m_about, *session, *equipment);
+        settings.bounds = m_day.bounds;
         settings.target = m_choice.target;
         settings.lossPercent = m_choice.lossPercent;
         settings.ceiling = m_choice.ceiling;
@@ -212,7 +222,7 @@ void PlanPage::ask() {
         showAge();
         const auto plan = answers::plan(m_about->lift.value, *profile, settings);
         if (!plan)
-            showReason(asSentence(noAnswerText(plan.why())));
+            showReason(asSentence(noAnswerText(plan.why(), m_choice.unit)));
         else
             showPlan(*plan);
         if (plan && noShare)
@@ -228,9 +238,10 @@ std::optional<Equipment> PlanPage::chosenEquipment() const {
         m_equipment, [this](const auto& each) { return each.id == m_choice.equipment; });
     if (found == m_equipment.end())
         return std::nullopt;
-    return m_choice.bar && *m_choice.bar < found->value.bars.size()
-               ? answers::onBar(found->value, *m_choice.bar)
-               : found->value;
+    if (m_choice.bar && *m_choice.bar < found->value.bars.size())
+        return answers::onBar(found->value, *m_choice.bar);
+    return m_about ? answers::onFittingBars(found->value, m_about->lift.value.name, m_lifts)
+                   : found->value;
 }
 
 void PlanPage::askNextTest() {
@@ -245,6 +256,7 @@ void PlanPage::askNextTest() {
                  .profile = &*m_profile,
                  .equipment = *equipment,
                  .ceiling = m_choice.ceiling,
+                 .bounds = m_day.bounds,
                  .unit = m_choice.unit});
 }
 
@@ -284,7 +296,7 @@ void PlanPage::showPlan(const answers::Plan& plan) {
                      chosen.join(u", "_s)));
     QStringList cautions = planwords::cautionTexts(plan.cautions, m_choice.unit);
     if (const std::string name = m_relations->name(); !name.empty())
-        cautions << planwords::cautionTexts({answers::relationCaution(name)});
+        cautions << planwords::cautionTexts({answers::relationCaution(name)}, m_choice.unit);
     if (plan.restrictedFlow)
         cautions << planwords::restrictedFlowTexts();
     m_cautions->setText(cautions.join(u"\n"_s));

@@ -7,6 +7,7 @@
 #include "ui/plan/planform.h"
 #include "ui/plan/planmodel.h"
 #include "ui/questions/planquestions.h"
+#include "ui/shell/clock.h"
 #include "ui/shell/taskpage.h"
 
 #include <filesystem>
@@ -24,9 +25,8 @@ class RelationPane;
 class PlanPage : public TaskPage, public Prints {
     Q_OBJECT
 public:
-    /// today: how old a line is, is told by it; without it only its day is.
-    explicit PlanPage(Logbook& logbook, QWidget* parent = nullptr,
-                      std::function<Date()> today = {});
+    /// clock: how old a line is, is told by it; without it only its day is.
+    explicit PlanPage(Logbook& logbook, QWidget* parent = nullptr, Clock clock = {});
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
@@ -36,7 +36,7 @@ public:
     void printPreview() override;
     void writePdf() override;
     /// Without asking for a name. Throws LogError; canPrint() must hold.
-    void writePdfTo(const std::filesystem::path& file) const;
+    void writePdfTo(const log::Destination& to) const;
 
     const PlanModel& loads() const { return *m_model; }
 
@@ -62,13 +62,15 @@ private:
     void atTheEdge(const Work& work);
 
     Logbook& m_logbook;
-    std::function<Date()> m_today;
+    Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
     std::optional<Background> m_about;
     std::vector<Stored<EquipmentId, Equipment>> m_equipment;
     std::optional<answers::Profile> m_profile;
     PlanChoice m_choice;
+    PlanDay m_day;                    ///< that is planned for
+    std::vector<std::string> m_lifts; ///< names of all that the log holds
 
     PlanForm* m_form;
     QTabWidget* m_tabs;

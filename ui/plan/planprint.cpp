@@ -26,8 +26,8 @@ PlanCard PlanPage::card() const {
     return card;
 }
 
-void PlanPage::writePdfTo(const std::filesystem::path& file) const {
-    writePlanCardPdf(card(), file);
+void PlanPage::writePdfTo(const log::Destination& to) const {
+    writePlanCardPdf(card(), to);
 }
 
 void PlanPage::writePdf() {
@@ -36,7 +36,7 @@ void PlanPage::writePdf() {
     const PlanCard shown = card();
     const QString said = paperwork::savePdf(this, tr("Save the card as PDF"),
                                             shown.athlete + u' ' + shown.lift + u" plan"_s,
-                                            [this](const auto& file) { writePdfTo(file); });
+                                            [this](const auto& to) { writePdfTo(to); });
     if (!said.isEmpty())
         Q_EMIT message(said);
 }

@@ -24,7 +24,9 @@ struct Plan {
 constexpr int weeksFresh = 4; // common practice
 
 QString pieceText(ExactMass mass, MassUnit unit) {
-    return loadNumber(in(unit, mass)) + u' ' + QString::fromLatin1(word(unit).data(), 2);
+    // Already in its own unit.
+    return loadNumber(in(unit, mass), LoadUnit::Kilograms) + u' ' +
+           QString::fromLatin1(word(unit).data(), 2);
 }
 
 /// "2 x 20 + 2,5 kg": the unit once at the end of a run of plates in the same unit.
@@ -94,6 +96,8 @@ QString percentText(const answers::PlannedLoad& load) {
 
 QString speedText(const answers::PlannedLoad& load) {
     const QString speed = Plan::tr("%1 m/s").arg(number(load.velocity, 2));
+    if (load.prediction && !(load.prediction->low > 0))
+        return Plan::tr("%1 (up to %2)").arg(speed, number(load.prediction->high, 2));
     return load.prediction ? Plan::tr("%1 (%2)").arg(speed, rangeText(*load.prediction, 2)) : speed;
 }
 
@@ -109,14 +113,14 @@ QString relatedText(const answers::RelatedLoad& load) {
 QString borrowedText(const Answer<answers::History>& history, const answers::Profile& profile,
                      LoadUnit unit) {
     if (!history)
-        return asSentence(noAnswerText(history.why()));
+        return asSentence(noAnswerText(history.why(), unit));
     const answers::BorrowedLine* line = history->of(profile.session.session);
     if (!line)
         return {};
     const QString from =
         Plan::tr("Borrowing from the athlete's %1 sessions").arg(history->model.groups);
     if (!line->oneRm)
-        return Plan::tr("%1: %2").arg(from, asSentence(noAnswerText(line->oneRm.why())));
+        return Plan::tr("%1: %2").arg(from, asSentence(noAnswerText(line->oneRm.why(), unit)));
     const auto kg = [&](double value) { return number(inUnit(value, unit), 1); };
     QString said =
         Plan::tr("%1: estimated 1RM %2 %3").arg(from, kg(line->oneRm->estimate), unitName(unit));
@@ -177,8 +181,21 @@ QString ladderName(answers::LadderForecast::Kind kind) {
         return Plan::tr("as last time");
     case Kind::Even:
         return Plan::tr("even steps");
+    case Kind::BestInSteps:
+        return Plan::tr("best without a great step");
     }
     return {};
+}
+
+QString flawsText(const answers::LadderFlaws& flaws, bool ofOneRm) {
+    QStringList parts;
+    if (flaws.greatStep)
+        parts << (ofOneRm ? Plan::tr("a step of %1 % of the 1RM")
+                          : Plan::tr("a step of %1 % of the heaviest load lifted"))
+                     .arg(number(flaws.stepPercent, 0));
+    if (flaws.cannotBend)
+        parts << Plan::tr("too few spread loads to show a bend");
+    return parts.join(u"; "_s);
 }
 
 QString ladderLoads(const answers::LadderForecast& ladder, LoadUnit unit) {

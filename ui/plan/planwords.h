@@ -37,12 +37,13 @@ QString borrowedText(const Answer<answers::History>& history, const answers::Pro
 QString lineAgeText(Date test, std::optional<Date> today);
 
 /// Each caution as a sentence.
-QStringList cautionTexts(const std::vector<answers::Caution>& cautions,
-                         LoadUnit unit = LoadUnit::Kilograms);
+QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit unit);
 /// The restricted-flow text, whole, paragraph by paragraph.
 QStringList restrictedFlowTexts();
 
 QString ladderName(answers::LadderForecast::Kind kind);
+/// "a step of 69 % of the 1RM; too few spread loads to show a bend"; empty where there is none.
+QString flawsText(const answers::LadderFlaws& flaws, bool ofOneRm);
 QString ladderLoads(const answers::LadderForecast& ladder, LoadUnit unit);
 /// What it would take to read a change of the smallest that matters at that load.
 QString settledText(const SettledAt& settled, LoadUnit unit);

@@ -13,7 +13,7 @@ using namespace Qt::Literals::StringLiterals;
 namespace slopebook::ui::charts {
 
 namespace {
-constexpr int steps = 60;
+constexpr int curveSteps = 60;
 } // namespace
 
 RelationFigure::RelationFigure()
@@ -46,8 +46,8 @@ void RelationFigure::setData(const RelationData& data) {
     }
     QList<QPointF> upper, lower, line, curve, published, points;
     double bottom = 0, top = 100;
-    for (int i = 0; i <= steps; ++i) {
-        const double v = low + (high - low) * i / steps;
+    for (int i = 0; i <= curveSteps; ++i) {
+        const double v = low + (high - low) * i / curveSteps;
         if (data.squad) {
             const auto band = data.squad->predicted(v);
             upper << QPointF(v, band.high);
@@ -110,9 +110,9 @@ void RelationFigure::paintOver(QPainter& painter) {
         const QPointF p = series.at(at);
         paintLabel(painter, toPosition(p.x(), p.y()), side, text, ground(), ground().ink);
     };
-    label(*m_curve, steps / 4, tr("the squad, curved"), Qt::AlignLeft | Qt::AlignBottom);
-    label(*m_line, steps / 12, tr("straight"), Qt::AlignLeft | Qt::AlignBottom);
-    label(*m_published, steps * 3 / 4, tr("published"), Qt::AlignRight | Qt::AlignTop);
+    label(*m_curve, curveSteps / 4, tr("the squad, curved"), Qt::AlignLeft | Qt::AlignBottom);
+    label(*m_line, curveSteps / 12, tr("straight"), Qt::AlignLeft | Qt::AlignBottom);
+    label(*m_published, curveSteps * 3 / 4, tr("published"), Qt::AlignRight | Qt::AlignTop);
 }
 
 RelationChart::RelationChart(QWidget* parent) : RelationChart(new RelationFigure, parent) {}

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/plan/relationpane.h"
 
+#include "core/answers/figures.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -30,7 +31,7 @@ RelationPane::RelationPane(QWidget* parent)
     connect(m_use, &QComboBox::currentIndexChanged, this, &RelationPane::useChanged);
 }
 
-void RelationPane::setRelations(const Answer<answers::SquadRelation>& squad,
+void RelationPane::setRelations(const Answer<answers::SquadRelation>& squad, LoadUnit unit,
                                 const std::optional<answers::PublishedRelation>& published) {
     m_squad = squad ? std::optional(*squad) : std::nullopt;
     m_published = published;
@@ -42,10 +43,11 @@ void RelationPane::setRelations(const Answer<answers::SquadRelation>& squad,
                    .arg(m_squad->points.size())
                    .arg(number(m_squad->used().s(), 1));
     else
-        said = asSentence(noAnswerText(squad.why()));
+        said = asSentence(noAnswerText(squad.why(), unit));
     said += u' ';
-    said += m_published ? tr("Published: %1.").arg(text(std::string(m_published->source)))
-                        : tr("No published equation is known for this lift and kind of velocity.");
+    said += m_published
+                ? tr("Published: %1.").arg(text(answers::cited(std::string(m_published->source))))
+                : tr("No published equation is known for this lift and kind of velocity.");
     said += u' ' + tr("People differ: such a share is of others, never of this athlete.");
     m_sentence->setText(said);
     m_chart->setData({.squad = m_squad, .published = m_published});
@@ -77,7 +79,8 @@ std::string RelationPane::name() const {
                         .arg(m_squad->athletes)
                         .arg(m_squad->points.size()));
     if (m_use->currentIndex() == Published && m_published)
-        return utf8(tr("the published equation (%1)").arg(text(std::string(m_published->source))));
+        return utf8(tr("the published equation (%1)")
+                        .arg(text(answers::cited(std::string(m_published->source)))));
     return {};
 }
 

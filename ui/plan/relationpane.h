@@ -4,6 +4,7 @@
 #pragma once
 
 #include "ui/plan/relationchart.h"
+#include "ui/units.h"
 
 #include <QWidget>
 
@@ -18,7 +19,7 @@ public:
     explicit RelationPane(QWidget* parent = nullptr);
 
     /// What there is for a lift, from all athletes' sessions of it.
-    void setRelations(const Answer<answers::SquadRelation>& squad,
+    void setRelations(const Answer<answers::SquadRelation>& squad, LoadUnit unit,
                       const std::optional<answers::PublishedRelation>& published);
 
     /// Shares of the plan's loads by the relation that the coach asked for; empty where none is.

@@ -160,9 +160,9 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
         return index.column() == Day ? markerOf(index.row()) : QVariant();
     case Qt::ToolTipRole:
         if (!row.profile)
-            return noAnswerText(row.profile.why());
+            return noAnswerText(row.profile.why(), m_unit);
         if (!row.profile->oneRm)
-            return noAnswerText(row.profile->oneRm.why());
+            return noAnswerText(row.profile->oneRm.why(), m_unit);
         return {};
     case Qt::TextAlignmentRole:
         return int(Qt::AlignVCenter | (index.column() == Day ? Qt::AlignLeft : Qt::AlignRight));

@@ -22,14 +22,15 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int rowHeight = 30;
+constexpr int profileRow = 30;
 constexpr std::size_t shownAtFirst = 3;
-constexpr int lowPage = 480; // under this height chart and tables come before the smaller figures
+constexpr int lowProfile =
+    480; // under this height chart and tables come before the smaller figures
 
-QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
+QTableView* profileTable(QAbstractItemModel* model, const QString& name) {
     QTableView* table = rowTable(model, name);
     table->setWordWrap(false);
-    table->verticalHeader()->setDefaultSectionSize(rowHeight);
+    table->verticalHeader()->setDefaultSectionSize(profileRow);
     return table;
 }
 } // namespace
@@ -43,10 +44,10 @@ ProfilePage::ProfilePage(Logbook& logbook, QWidget* parent) : TaskPage(parent), 
 void ProfilePage::build() {
     m_chart = new charts::LineChart;
     m_chart->setAccessibleName(tr("Chart of the chosen sessions' lines"));
-    m_figures = new FiguresPanel;
+    m_figures = new FiguresPanel(m_logbook.loadUnit());
     m_empty = new QLabel;
     m_empty->setWordWrap(true);
-    m_empty->setAccessibleName(tr("What is missing"));
+    m_empty->setAccessibleDescription(tr("What is missing"));
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
     split->addWidget(m_chart);
@@ -57,7 +58,7 @@ void ProfilePage::build() {
     m_drawBorrowed = new QCheckBox(tr("Draw &borrowed line"));
     m_borrowedText = new QLabel;
     m_borrowedText->setWordWrap(true);
-    m_borrowedText->setAccessibleName(tr("Borrowed from earlier sessions"));
+    m_borrowedText->setAccessibleDescription(tr("Borrowed from earlier sessions"));
     m_borrowedText->setTextInteractionFlags(Qt::TextSelectableByMouse |
                                             Qt::TextSelectableByKeyboard);
     auto* borrowed = new QHBoxLayout;
@@ -77,10 +78,10 @@ QWidget* ProfilePage::buildTables() {
     m_lines->setUnit(m_logbook.loadUnit());
     m_points = new PointsModel(this);
     m_points->setUnit(m_logbook.loadUnit());
-    m_lineTable = tableOf(m_lines, tr("Sessions and their lines"));
+    m_lineTable = profileTable(m_lines, tr("Sessions and their lines"));
     m_lineTable->setObjectName(QStringLiteral("lines"));
     m_lineTable->setColumnWidth(LinesModel::Day, 150);
-    m_pointTable = tableOf(m_points, tr("Points of the selected session"));
+    m_pointTable = profileTable(m_points, tr("Points of the selected session"));
     m_pointTable->setObjectName(QStringLiteral("points"));
     m_pointTable->horizontalHeader()->setStretchLastSection(true);
     m_pointTitle = new QLabel;
@@ -135,7 +136,7 @@ void ProfilePage::changeEvent(QEvent* event) {
 
 void ProfilePage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
-    m_figures->setCompact(height() < lowPage);
+    m_figures->setCompact(height() < lowProfile);
 }
 
 void ProfilePage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
@@ -309,7 +310,7 @@ void ProfilePage::readBorrowed() {
     m_borrowedText->setVisible(there);
     if (there)
         m_borrowedText->setText(
-            planwords::borrowedText(*m_history, *row.profile, LoadUnit::Kilograms));
+            planwords::borrowedText(*m_history, *row.profile, m_logbook.loadUnit()));
     drawBorrowed();
 }
 

@@ -55,19 +55,52 @@ std::optional<LiftSession> lastIn(std::span<const LiftSession> sessions, const S
     return last;
 }
 
-std::vector<BatteryLift> liftsOf(const log::Log& log, const ContextOf& contextOf, AthleteId athlete,
-                                 const Stretch& from, const Stretch& to,
-                                 const AskSettings& settings) {
-    std::vector<BatteryLift> lifts;
-    for (const LiftId id : log.liftsOf(athlete)) {
-        const Background about = background(log, athlete, id);
-        const auto before = lastIn(about.sessions, from);
-        const auto after = lastIn(about.sessions, to);
-        if (before && after)
-            lifts.push_back(
-                {about.lift, comparisonOf(log, contextOf(id), about, *before, *after, settings)});
+void noteUnread(BatteryAnswer& answer, const Words& what) {
+    if (std::ranges::find(answer.unread, what) == answer.unread.end())
+        answer.unread.push_back(what);
+}
+
+/// Does work; damage that it meets is noted, and the rest goes on.
+template <class Work>
+void readable(BatteryAnswer& answer, const Work& work) {
+    try {
+        work();
+    } catch (const LogError& error) {
+        if (error.kind() == LogError::Kind::Conflict) // sets speak of a lift that is not there
+            noteUnread(answer, say("a lift that sets of %1 belong to: the log is damaged, and the "
+                                   "lift is not in it any more",
+                                   answer.athlete.value.name));
+        else if (error.kind() == LogError::Kind::Damaged)
+            noteUnread(answer, error.words());
+        else
+            throw;
     }
-    return lifts;
+}
+
+void addLifts(BatteryAnswer& answer, const log::Log& log, const ContextOf& contextOf,
+              const Stretch& from, const Stretch& to, const AskSettings& settings) {
+    std::vector<LiftId> ids;
+    readable(answer, [&] { ids = log.liftsOf(answer.athlete.id); });
+    for (const LiftId id : ids)
+        readable(answer, [&] {
+            const Background about = background(log, answer.athlete.id, id);
+            const auto before = lastIn(about.sessions, from);
+            const auto after = lastIn(about.sessions, to);
+            if (before && after)
+                answer.lifts.push_back({about.lift, comparisonOf(log, contextOf(id), about, *before,
+                                                                 *after, settings)});
+        });
+}
+
+/// A test that sessions speak of and that is not there.
+void noteLostTests(BatteryAnswer& answer, std::span<const Stored<TestKindId, TestKind>> kinds,
+                   std::span<const TestKindId> spokenOf) {
+    for (const TestKindId id : spokenOf)
+        if (std::ranges::find(kinds, id, &Stored<TestKindId, TestKind>::id) == kinds.end())
+            noteUnread(answer,
+                       say("a test that attempts of %1 belong to: the log is damaged, and the "
+                           "test is not in it any more",
+                           answer.athlete.value.name));
 }
 
 bool sameName(std::string_view a, std::string_view b) {
@@ -107,11 +140,12 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
                 say("%1 has no session in %2.", answer.athlete.value.name, days->label)};
     const auto kinds = log.testKinds();
     answers::SquadTests squad(kinds);
-    log::scanTested(log, kindsIn(first, second),
-                    [&](const BatterySession& session) { squad.add(session); });
+    const auto spokenOf = kindsIn(first, second);
+    noteLostTests(answer, kinds, spokenOf);
+    log::scanTested(log, spokenOf, [&](const BatterySession& session) { squad.add(session); });
     answer.battery =
         answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(), settings.level);
-    answer.lifts = liftsOf(log, contextOf, athlete, before, after, settings);
+    addLifts(answer, log, contextOf, before, after, settings);
     for (const BatteryLift& lift : answer.lifts)
         if (lift.comparison)
             answers::addLift(answer.battery, lift.lift.value, *lift.comparison);

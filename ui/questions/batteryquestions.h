@@ -28,6 +28,8 @@ struct BatteryAnswer {
     Stored<AthleteId, Athlete> athlete{};
     answers::BatteryComparison battery{};
     std::vector<BatteryLift> lifts{};
+    /// What of both sides cannot be read, a sentence each: damage, so that the answer is not whole.
+    std::vector<Words> unread{};
 };
 
 /// Where both sides are the same, or one holds no session: the reason.

@@ -3,11 +3,9 @@
 
 #include "core/answers/figures.h"
 #include "core/exchange/cells.h"
-#include "core/model/errors.h"
+#include "core/log/durable.h"
 
 #include <cmath>
-#include <fstream>
-#include <system_error>
 
 namespace slopebook::ui {
 
@@ -129,24 +127,18 @@ std::string batteryCsv(const BatteryAnswer& answer) {
         text += testLine(test, answer.battery.level);
     for (const BatteryLift& lift : answer.lifts)
         text += liftLines(lift);
+    for (const Words& what : answer.unread) {
+        Row row;
+        row.text("left out, for it cannot be read").text("").text("");
+        for (int blank = 0; blank < 14; ++blank)
+            row.text("");
+        text += row.text(word(answers::Reading::NoFigure)).text(english(what)).line();
+    }
     return text;
 }
 
-void writeBatteryCsv(const BatteryAnswer& answer, const std::filesystem::path& file) {
-    const std::filesystem::path part = file.string() + ".part";
-    {
-        std::ofstream out(part, std::ios::binary | std::ios::trunc);
-        out << batteryCsv(answer);
-        out.close();
-        std::error_code error;
-        if (out)
-            std::filesystem::rename(part, file, error);
-        if (out && !error)
-            return;
-    }
-    std::error_code ignored;
-    std::filesystem::remove(part, ignored);
-    throw LogError(LogError::Kind::Unavailable, say("\"%1\" cannot be written.", file.string()));
+void writeBatteryCsv(const BatteryAnswer& answer, const log::Destination& to) {
+    log::writeWhole(to, batteryCsv(answer));
 }
 
 } // namespace slopebook::ui

@@ -3,14 +3,13 @@
 // and 1RM; every digit, units in the header. No Qt in here.
 #pragma once
 
+#include "core/log/target.h"
 #include "ui/questions/batteryquestions.h"
-
-#include <filesystem>
 
 namespace slopebook::ui {
 
 std::string batteryCsv(const BatteryAnswer& answer);
-/// Writes it under a temporary name, then renames. Throws LogError.
-void writeBatteryCsv(const BatteryAnswer& answer, const std::filesystem::path& file);
+/// Writes it, whole or not at all. Throws LogError.
+void writeBatteryCsv(const BatteryAnswer& answer, const log::Destination& to);
 
 } // namespace slopebook::ui

@@ -7,6 +7,7 @@
 #include "core/model/errors.h"
 
 #include <algorithm>
+#include <array>
 #include <set>
 
 namespace slopebook::ui {
@@ -47,14 +48,52 @@ void readNoise(LiftContext& context) {
                                                  onDevice(context.repeats, device), contextLevel));
 }
 
+/// The agreement of the devices of two sessions by what else the log holds of both. Nothing where
+/// they have one device, or it is not known.
+std::optional<Answer<answers::AgreementStudy>> studyBeside(std::span<const answers::DevicePair> all,
+                                                           const LiftSession& one,
+                                                           const LiftSession& other, double level) {
+    if (!one.device || !other.device || one.device == other.device)
+        return std::nullopt;
+    const std::array compared{one.session, other.session};
+    const auto pairs = answers::withoutSessions({all.begin(), all.end()}, compared);
+    return answers::agreementStudy(*one.device, *other.device, pairs, level);
+}
+
+/// Where the only days with both devices are those that are compared: said, for it would be asked.
+std::optional<answers::Note> onlyTheCompared(std::span<const answers::DevicePair> all,
+                                             const LiftSession& from, const LiftSession& to) {
+    const std::array compared{from.session, to.session};
+    if (answers::withoutSessions({all.begin(), all.end()}, compared).size() == all.size())
+        return std::nullopt; // the study there is has nothing of these, and is too small
+    const bool sameSets = std::ranges::any_of(all, [&](const answers::DevicePair& pair) {
+        return (pair.first.session == from.session && pair.second.session == to.session) ||
+               (pair.first.session == to.session && pair.second.session == from.session);
+    });
+    const std::string none = "too little is known of how the devices agree besides these sessions, "
+                             "and a bias found in them would hide what they say: nothing is taken "
+                             "off";
+    return answers::Note{answers::Note::Kind::NoStudyBeside,
+                         {sameSets ? 1.0 : 0.0},
+                         sameSets
+                             ? "both devices measured these same sets, so the change is between "
+                               "the devices, not in the athlete; " +
+                                   none
+                             : none + ", and part of the change may be the devices'"};
+}
+
 /// The bias of the later device and what is to be said of it; nothing where there is no study.
 void correctDevices(const LiftContext& context, const LiftSession& from, const LiftSession& to,
                     answers::ComparisonSettings& settings) {
     if (!from.device || !to.device || from.device == to.device)
         return;
-    const auto study = agreementOf(context, *from.device, *to.device, settings.level);
-    if (!study)
+    const auto all = answers::devicePairs(context.twoDevices, *from.device, *to.device);
+    const auto study = *studyBeside(all, from, to, settings.level);
+    if (!study) {
+        if (auto note = onlyTheCompared(all, from, to))
+            settings.ofTheDevice.push_back(std::move(*note));
         return;
+    }
     settings.deviceBias = answers::biasOf(*study, from.device, to.device);
     settings.ofTheDevice.push_back(
         {answers::Note::Kind::DeviceStudy,
@@ -109,10 +148,9 @@ LiftContext liftContext(const log::Log& log, LiftId lift) {
         if (!ofOne.empty() && ofOne.front().athlete != session.athlete)
             take();
         squad.add(session);
-        if (!context.days)
-            context.days = std::pair{session.date, session.date};
-        context.days->first = std::min(context.days->first, session.date);
-        context.days->second = std::max(context.days->second, session.date);
+        const TestDay day{session.athlete, session.date};
+        if (!session.points.empty() && (context.days.empty() || context.days.back() != day))
+            context.days.push_back(day);
         ofOne.push_back(session);
     });
     take();
@@ -232,21 +270,23 @@ answers::ComparisonSettings comparisonSettings(const LiftContext& context, const
     return made;
 }
 
-std::map<DeviceId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
-                                                      const LiftSession& baseline,
-                                                      std::span<const LiftSession> sessions,
-                                                      double level) {
-    std::map<DeviceId, answers::DeviceBias> biases;
-    if (!baseline.device)
-        return biases;
-    std::set<DeviceId> others;
-    for (const LiftSession& session : sessions)
-        if (session.device && session.device != baseline.device)
-            others.insert(*session.device);
-    for (const DeviceId other : others)
-        if (const auto study = agreementOf(context, *baseline.device, other, level))
-            if (const auto bias = answers::biasOf(*study, baseline.device, other))
-                biases.emplace(other, *bias);
+std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
+                                                       const LiftSession& baseline,
+                                                       std::span<const LiftSession> sessions,
+                                                       double level) {
+    std::map<SessionId, answers::DeviceBias> biases;
+    std::map<DeviceId, std::vector<answers::DevicePair>> pairs;
+    for (const LiftSession& session : sessions) {
+        if (!baseline.device || !session.device || session.device == baseline.device)
+            continue;
+        if (!pairs.contains(*session.device))
+            pairs[*session.device] =
+                answers::devicePairs(context.twoDevices, *baseline.device, *session.device);
+        const auto study = studyBeside(pairs[*session.device], baseline, session, level);
+        if (study && *study)
+            if (const auto bias = answers::biasOf(**study, baseline.device, session.device))
+                biases.emplace(session.session, *bias);
+    }
     return biases;
 }
 

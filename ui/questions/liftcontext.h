@@ -15,11 +15,18 @@
 
 namespace slopebook::ui {
 
+/// A day on which an athlete was tested in the lift.
+struct TestDay {
+    AthleteId athlete{};
+    Date date{};
+    friend auto operator<=>(const TestDay&, const TestDay&) = default;
+};
+
 struct LiftContext {
     Stored<LiftId, Lift> lift{};
-    std::vector<answers::RepeatPair> repeats{};  ///< of all athletes
-    std::vector<LiftSession> twoDevices{};       ///< of days that hold more than one device
-    std::optional<std::pair<Date, Date>> days{}; ///< first and last day that the lift was tested
+    std::vector<answers::RepeatPair> repeats{}; ///< of all athletes
+    std::vector<LiftSession> twoDevices{};      ///< of days that hold more than one device
+    std::vector<TestDay> days{};                ///< of all athletes, each once, by athlete and date
     /// The lift's noise from repeat tests on each device, and (no device) on any.
     std::map<std::optional<DeviceId>, Answer<answers::LiftNoise>> noise{};
     /// What they add up to, for each device and (no device) any; one athlete's are taken from it.
@@ -77,12 +84,12 @@ Answer<answers::Follow> followOf(const LiftContext& context, const Background& a
                                  std::optional<SessionId> baseline = {},
                                  const AskSettings& settings = {});
 
-/// What each other device of the sessions reads against the baseline's, where the log holds a
-/// study.
-std::map<DeviceId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
-                                                      const LiftSession& baseline,
-                                                      std::span<const LiftSession> sessions,
-                                                      double level);
+/// What the device of each other session reads against the baseline's, where the log holds a study
+/// besides these two sessions.
+std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
+                                                       const LiftSession& baseline,
+                                                       std::span<const LiftSession> sessions,
+                                                       double level);
 
 /// All athletes that have sessions of the lift. loads: those asked of everybody; empty: each
 /// athlete's check loads. Cancelled where progress says to stop.

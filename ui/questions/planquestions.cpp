@@ -18,6 +18,36 @@ std::vector<double> countingReps(const Set& set) {
 
 } // namespace
 
+std::optional<answers::LoadBound> blockCeiling(std::span<const Stored<BlockId, Block>> blocks,
+                                               Date day) {
+    const auto block = blockOn(blocks, day);
+    if (!block || !block->ceiling)
+        return std::nullopt;
+    return answers::LoadBound{
+        .kind = answers::LoadBound::Kind::Block, .load = *block->ceiling, .name = block->name};
+}
+
+PlanDay planDay(const log::Log& log, const Background& about, const LiftSession& session,
+                std::optional<Date> today) {
+    PlanDay day{.date = std::max(today.value_or(session.date), session.date)};
+    const auto blocks = log.blocks();
+    const Date known = blockOn(blocks, day.date) ? day.date : session.date;
+    if (auto ceiling = blockCeiling(blocks, known))
+        day.bounds.push_back(std::move(*ceiling));
+    for (const auto& head : log.sessions(about.athlete.id)) {
+        if (head.value.date != day.date)
+            continue;
+        for (const Gap& gap : log.battery(head.id).gaps)
+            if (gap.lift == about.lift.id)
+                day.notPossible = NoAnswer{
+                    NoAnswer::Why::NotPossible,
+                    gap.reason.empty()
+                        ? say("the lift was not possible that day (%1)", day.date)
+                        : say("the lift was not possible that day (%1): %2", day.date, gap.reason)};
+    }
+    return day;
+}
+
 answers::PlanSettings planSettings(const LiftContext& context, const Background& about,
                                    const LiftSession& session, const Equipment& equipment) {
     answers::PlanSettings settings;

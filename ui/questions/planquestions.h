@@ -12,6 +12,21 @@
 
 namespace slopebook::ui {
 
+/// What the day that is planned for says of the loads.
+struct PlanDay {
+    Date date{};
+    std::vector<answers::LoadBound> bounds{}; ///< its block's ceiling
+    std::optional<NoAnswer> notPossible{}; ///< the lift was written down as not possible that day
+};
+/// The day itself lies in a block, or else the day of the line's test does: what was at hand then
+/// is the last that is known. today before the test: the day of the test is planned for.
+PlanDay planDay(const log::Log& log, const Background& about, const LiftSession& session,
+                std::optional<Date> today);
+
+/// The ceiling of the block on that day, with its name.
+std::optional<answers::LoadBound> blockCeiling(std::span<const Stored<BlockId, Block>> blocks,
+                                               Date day);
+
 /// Settings for a plan from that session: the equipment and the day-to-day noise in place, the rest
 /// for the asker to fill in.
 answers::PlanSettings planSettings(const LiftContext& context, const Background& about,

@@ -18,6 +18,9 @@ protected:
     void save() override;
 
 private:
+    void askNear(const std::string& name);
+
+    std::string m_meant; ///< the name that was asked about last
     std::optional<AthleteId> m_id;
     QLineEdit* m_name;
     QLineEdit* m_note;

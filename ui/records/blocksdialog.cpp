@@ -14,6 +14,8 @@
 #include <QPushButton>
 #include <QTableWidget>
 
+#include <utility>
+
 namespace slopebook::ui {
 
 namespace {
@@ -54,8 +56,9 @@ void BlockDialog::save() {
         m_id = logbook().addBlock(block);
 }
 
-BlocksDialog::BlocksDialog(Logbook& logbook, Date today, QWidget* parent)
-    : QDialog(parent), m_logbook(logbook), m_today(today), m_table(new QTableWidget(0, 5)) {
+BlocksDialog::BlocksDialog(Logbook& logbook, Clock clock, QWidget* parent)
+    : QDialog(parent), m_logbook(logbook), m_clock(std::move(clock)),
+      m_table(new QTableWidget(0, 5)) {
     setWindowTitle(tr("Training blocks"));
     m_table->setAccessibleName(tr("Training blocks"));
     m_table->setHorizontalHeaderLabels({tr("Block"), tr("First day"), tr("Last day"),
@@ -106,7 +109,7 @@ void BlocksDialog::fill() {
 }
 
 void BlocksDialog::openBlock(std::optional<BlockId> id) {
-    BlockDialog dialog(m_logbook, id, m_today, this);
+    BlockDialog dialog(m_logbook, id, m_clock.today(), this);
     if (dialog.exec() == Accepted)
         fill();
 }

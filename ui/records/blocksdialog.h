@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/records/formdialog.h"
+#include "ui/shell/clock.h"
 
 class QDateEdit;
 class QTableWidget;
@@ -30,7 +31,7 @@ private:
 class BlocksDialog final : public QDialog {
     Q_OBJECT
 public:
-    BlocksDialog(Logbook& logbook, Date today, QWidget* parent);
+    BlocksDialog(Logbook& logbook, Clock clock, QWidget* parent);
 
 private:
     void fill();
@@ -39,7 +40,7 @@ private:
     std::optional<BlockId> current() const;
 
     Logbook& m_logbook;
-    Date m_today;
+    Clock m_clock;
     QTableWidget* m_table;
 };
 

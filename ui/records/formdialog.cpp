@@ -2,7 +2,9 @@
 #include "ui/records/formdialog.h"
 
 #include "core/model/errors.h"
+#include "core/model/names.h"
 #include "ui/entry/setline.h"
+#include "ui/records/dayedit.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
@@ -84,7 +86,7 @@ QLineEdit* FormDialog::addLine(const QString& label, const QString& value, const
 void FormDialog::finish() {
     m_problem->setWordWrap(true);
     m_problem->setVisible(false);
-    m_problem->setAccessibleName(tr("What is wrong"));
+    m_problem->setAccessibleDescription(tr("What is wrong"));
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -95,6 +97,11 @@ void FormDialog::finish() {
 }
 
 void FormDialog::accept() {
+    for (DayEdit* day : findChildren<DayEdit*>())
+        if (!day->take()) {
+            refuse(day, day->problem());
+            return;
+        }
     try {
         save();
         QDialog::accept();
@@ -116,13 +123,15 @@ void FormDialog::refuse(QWidget* field, const QString& why) {
     field->setFocus();
     if (auto* line = qobject_cast<QLineEdit*>(field))
         line->selectAll();
+    else if (auto* day = qobject_cast<DayEdit*>(field))
+        day->selectAll();
 }
 
 std::string FormDialog::required(QLineEdit* field, const QString& expected) {
-    const QString typed = field->text().trimmed();
-    if (typed.isEmpty())
+    const auto typed = tidyName(utf8(field->text()));
+    if (!typed)
         throw FieldProblem{field, expected};
-    return utf8(typed);
+    return *typed;
 }
 
 std::optional<double> FormDialog::decimal(QLineEdit* field, double low, double high,

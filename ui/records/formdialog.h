@@ -40,6 +40,7 @@ protected:
     /// Reads the fields and makes the edit; throws FieldProblem, BadInput or LogError.
     virtual void save() = 0;
 
+    /// In one spelling (core/model/names.h). Throws FieldProblem where nothing visible is typed.
     static std::string required(QLineEdit* field, const QString& expected);
     /// Empty is missing. Throws FieldProblem for what is no number in low < value < high.
     static std::optional<double> decimal(QLineEdit* field, double low, double high,

@@ -3,6 +3,7 @@
 
 #include "core/log/history.h"
 #include "ui/records/dayedit.h"
+#include "ui/records/sessionchange.h"
 #include "ui/shell/format.h"
 
 #include <QComboBox>
@@ -111,9 +112,26 @@ void SessionDialog::save() {
     head.bodyMass =
         mass(m_bodyMass, tr("Expected a body mass in %1, such as 74.5, or nothing.").arg(unit()));
     head.repeatOf = repeatOf(head.date);
-    logbook().setRepeatDays(m_repeatDays->value());
     head.note = utf8(m_note->text().trimmed());
-    logbook().changeSession(m_id, head);
+    if (const QString question = changeQuestion(logbook().log(), m_id, head, std::nullopt);
+        !question.isEmpty() && !isSure(question, this))
+        throw FieldProblem{head.date == m_head.date ? static_cast<QWidget*>(m_device) : m_date,
+                           tr("Nothing was changed.")};
+    logbook().setRepeatDays(m_repeatDays->value());
+    // What was not changed here may have been elsewhere since.
+    SessionHead now = logbook().log().session(m_id).head.value;
+    const auto take = [&](auto SessionHead::*field) {
+        if (head.*field != m_head.*field)
+            now.*field = head.*field;
+    };
+    take(&SessionHead::date);
+    take(&SessionHead::ordinal);
+    take(&SessionHead::device);
+    take(&SessionHead::place);
+    take(&SessionHead::bodyMass);
+    take(&SessionHead::repeatOf);
+    take(&SessionHead::note);
+    logbook().changeSession(m_id, now);
 }
 
 int nextOrdinal(const log::Log& log, AthleteId athlete, Date date) {

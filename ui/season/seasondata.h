@@ -58,6 +58,6 @@ struct SeasonData {
 double dayNumber(Date date);
 
 SeasonData seasonData(const answers::Follow& follow, std::span<const Stored<BlockId, Block>> blocks,
-                      VelocityKind kind, double level, LoadUnit unit = LoadUnit::Kilograms);
+                      VelocityKind kind, double level, LoadUnit unit);
 
 } // namespace slopebook::ui

@@ -102,11 +102,11 @@ void SeasonPage::build() {
     m_view->setWordWrap(false);
     m_told = new QLabel;
     m_notes = new QLabel;
-    m_told->setAccessibleName(tr("What the season says"));
-    m_notes->setAccessibleName(tr("Where the figures come from"));
+    m_told->setAccessibleDescription(tr("What the season says"));
+    m_notes->setAccessibleDescription(tr("Where the figures come from"));
     m_settling = new QLabel;
     m_settling->setObjectName(QStringLiteral("settling"));
-    m_settling->setAccessibleName(tr("What would settle the selected session's change"));
+    m_settling->setAccessibleDescription(tr("What would settle the selected session's change"));
     for (QLabel* label : {m_told, m_settling, m_notes}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -159,8 +159,8 @@ void SeasonPage::connectParts() {
     });
 }
 
-void SeasonPage::writePdfTo(const std::filesystem::path& file, page::Paper paper) const {
-    page::writePagesPdf(pages(), paper, file);
+void SeasonPage::writePdfTo(const log::Destination& to, page::Paper paper) const {
+    page::writePagesPdf(pages(), paper, to);
 }
 
 page::Print SeasonPage::pages() const {
@@ -181,7 +181,7 @@ void SeasonPage::writePdf() {
         tr("%1 %2 season at %3")
             .arg(text(m_about->athlete.value.name), text(m_about->lift.value.name),
                  loadWithUnit(kilograms(m_follow->load), m_logbook.loadUnit())),
-        [this](const auto& file) { writePdfTo(file, paperwork::desktopPaper()); });
+        [this](const auto& to) { writePdfTo(to, paperwork::desktopPaper()); });
     if (!said.isEmpty())
         Q_EMIT message(said);
 }
@@ -270,7 +270,7 @@ void SeasonPage::ask() {
         if (follow)
             showFollow(*follow);
         else
-            showNothing(noAnswerText(follow.why()));
+            showNothing(noAnswerText(follow.why(), m_logbook.loadUnit()));
     } catch (const std::exception& error) {
         showNothing(said(error));
     }

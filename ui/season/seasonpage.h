@@ -30,7 +30,7 @@ public:
     void printPreview() override;
     void writePdf() override;
     /// Without asking for a name. Throws LogError; canPrint() must hold.
-    void writePdfTo(const std::filesystem::path& file, page::Paper paper) const;
+    void writePdfTo(const log::Destination& to, page::Paper paper) const;
 
     const SeasonChart& chart() const { return *m_chart; }
     const TextTable& table() const { return *m_table; }

@@ -51,7 +51,7 @@ QString explanation(const answers::Followed& f, const QString& device, LoadUnit 
     if (!device.isEmpty())
         said << SeasonRows::tr("Device: %1").arg(device);
     if (!f.line)
-        said << noAnswerText(f.line.why());
+        said << noAnswerText(f.line.why(), unit);
     if (f.extrapolated)
         said << SeasonRows::tr("The load lies beyond the session's loads: extrapolated.");
     if (f.bias)
@@ -59,7 +59,7 @@ QString explanation(const answers::Followed& f, const QString& device, LoadUnit 
                                "change, trend and chart.")
                     .arg(signedNumber(*f.bias, speedDecimals));
     if (!f.oneRm)
-        said << noAnswerText(f.oneRm.why());
+        said << noAnswerText(f.oneRm.why(), unit);
     return said.join(u'\n');
 }
 

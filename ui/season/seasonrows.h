@@ -11,15 +11,15 @@
 
 namespace slopebook::ui {
 
-QStringList seasonHeadings(LoadUnit unit = LoadUnit::Kilograms);
+QStringList seasonHeadings(LoadUnit unit);
 /// One row a session, in the sessions' order; the baseline's in bold.
 std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
                                        std::span<const Stored<BlockId, Block>> blocks,
                                        std::span<const Stored<DeviceId, Device>> devices,
-                                       LoadUnit unit = LoadUnit::Kilograms);
+                                       LoadUnit unit);
 
 /// What would settle a session's change from the baseline where it is unclear; else empty.
-QString settlingOf(const answers::Followed& session, LoadUnit unit = LoadUnit::Kilograms);
+QString settlingOf(const answers::Followed& session, LoadUnit unit);
 
 /// The last session's change from the baseline, with its interval and reading, as one sentence.
 QString latestText(const answers::Follow& follow);

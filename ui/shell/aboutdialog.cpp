@@ -16,14 +16,14 @@ namespace slopebook::ui {
 
 namespace {
 
-struct Part {
+struct UsedLibrary {
     const char* name;
     const char* version; ///< empty where it states none
     const char* licence;
 };
 
 // Versions of what was built with; Qt's own is asked while running.
-constexpr Part parts[] = {
+constexpr UsedLibrary parts[] = {
     {"Qt Charts", "", "GPL 3"},
     {"Eigen", SLOPEBOOK_EIGEN, "MPL 2.0"},
     {"Boost", SLOPEBOOK_BOOST, "Boost Software License 1.0"},
@@ -31,6 +31,7 @@ constexpr Part parts[] = {
     {"SQLiteCpp", SLOPEBOOK_SQLITECPP, "MIT"},
     {"libcsv", "", "LGPL 2.1 or later"},
     {"libxlsxwriter", "", "BSD 2-Clause"},
+    {"utf8proc", "", "MIT, Unicode data files"},
     {"CLI11", SLOPEBOOK_CLI11, "BSD 3-Clause"},
 };
 
@@ -39,7 +40,7 @@ QString partsTable() {
     QString html = QStringLiteral("<table cellpadding=\"3\">") +
                    row.arg(QStringLiteral("Qt"), QLibraryInfo::version().toString(),
                            QStringLiteral("LGPL 3, GPL 3"));
-    for (const Part& part : parts)
+    for (const UsedLibrary& part : parts)
         html += row.arg(QLatin1String(part.name), QLatin1String(part.version),
                         QLatin1String(part.licence));
     return html + QStringLiteral("</table>");

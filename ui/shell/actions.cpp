@@ -36,6 +36,7 @@ void addLogMenu(QMenuBar& bar, Actions& a) {
     a.exportAll = add(menu, Menu::tr("&Export everything…"));
     a.backUp = add(menu, Menu::tr("&Back up…"));
     a.backups = add(menu, Menu::tr("&Go back to a backup…"));
+    a.writeOn = add(menu, Menu::tr("&Write into the damaged log…"));
     menu.addSeparator();
     a.print = add(menu, Menu::tr("&Print…"), QKeySequence::Print);
     a.preview = add(menu, Menu::tr("Pri&nt preview…"));

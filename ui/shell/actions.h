@@ -14,7 +14,7 @@ namespace slopebook::ui {
 
 struct Actions {
     QAction *newLog, *openLog, *openSample, *importCsv, *importPasted, *exportAll, *backUp,
-        *backups, *print, *preview, *pdf, *closeLog, *quit;
+        *backups, *writeOn, *print, *preview, *pdf, *closeLog, *quit;
     QAction *undo, *redo, *editSet, *removeSet;
     QAction *addAthlete, *changeAthlete, *addLift, *changeLift, *checkLoads, *devices, *blocks,
         *newSession, *details, *removeSession;

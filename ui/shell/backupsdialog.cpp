@@ -18,7 +18,7 @@
 namespace slopebook::ui {
 
 namespace {
-enum Column { Made, Size, Sessions, Sets, State };
+enum BackupColumn { Made, Size, Sessions, Sets, State };
 }
 
 QString madeText(std::chrono::sys_seconds made) {

@@ -25,7 +25,6 @@ QString fullCautions() {
 CautionLabel::CautionLabel(QWidget* parent) : QLabel(shortCaution(), parent) {
     setWordWrap(true);
     setToolTip(fullCautions());
-    setAccessibleName(tr("Cautions"));
     setAccessibleDescription(fullCautions());
     QFont small = font();
     small.setPointSizeF(small.pointSizeF() * 0.9);

@@ -18,7 +18,7 @@ std::string utf8(const QString& text) {
 
 QString massText(Mass mass, LoadUnit unit) {
     if (unit == LoadUnit::Kilograms)
-        return loadNumber(kilograms(mass));
+        return loadNumber(kilograms(mass), unit);
     // A mass is kept in grams: within half a gram of a rounder figure is that figure.
     const double shown = pounds(mass);
     int decimals = 0;

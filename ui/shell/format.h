@@ -19,7 +19,7 @@ std::string utf8(const QString& text);
 
 /// "60", "62.5", with the desktop's decimal mark; typed back it is the same mass to the gram in kg,
 /// to a hundredth of a pound in lb.
-QString massText(Mass mass, LoadUnit unit = LoadUnit::Kilograms);
+QString massText(Mass mass, LoadUnit unit);
 /// The same with its unit: "62.5 kg".
 QString massWithUnit(Mass mass, LoadUnit unit);
 /// The unit as core names it.

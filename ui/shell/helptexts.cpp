@@ -38,8 +38,8 @@ QString typingHelp() {
                  Help::tr("A load is in the unit chosen under View; <code>60kg</code> and "
                           "<code>135lb</code> say their own."),
                  Help::tr("Up puts the next load there: the ladder of last time, above its top the "
-                          "same rise again, never above the estimated 1RM unless last time it was "
-                          "a true maximum. Down steps back."),
+                          "same rise again, never above the block's ceiling, nor above the "
+                          "estimated 1RM unless last time it was a true maximum. Down steps back."),
                  Help::tr("<code>92.5! 0.18</code>: a successful true maximum, one rep."),
                  Help::tr("<code>60 0.92 0.71x # slipped</code>: the second rep is left out; what "
                           "follows # is the note and the reason. It stays in the log and is drawn "
@@ -53,8 +53,10 @@ QString typingHelp() {
                  Help::tr("Several lines pasted from a spreadsheet go in at once, all or none."),
                  Help::tr("In the table F2 changes a cell, Delete removes the set, and Leave out, "
                           "note… says what does not count and why."),
-                 Help::tr("Undo and Redo go back and forth through every change since the log was "
-                          "opened, each on disk at once."),
+                 Help::tr(
+                     "Undo and Redo go back and forth through every change that was made by hand "
+                     "since the log was opened or a file was last imported, each on disk at "
+                     "once."),
                  Help::tr("View, Controls that fit a finger makes everything large enough for a "
                           "touch screen; where there is one it is on by itself."),
                  Help::tr("View, Rest timer shows beside the line how long ago the last set was "
@@ -70,8 +72,9 @@ QString methodHelp() {
                      "on load through the session's points. V0 is its velocity at zero load, L0 "
                      "its load at zero velocity."),
                  Help::tr(
-                     "Two loads make a line without intervals; a third load gives them. From four "
-                     "loads on it is tested whether the points bend. A point far from the line of "
+                     "Two sets at two loads make a line without intervals; a third set gives them, "
+                     "best at a third load. From four loads on it is tested whether the points "
+                     "bend. A point far from the line of "
                      "the others is named: worth a look, never left out by itself.")}) +
            part(Help::tr("Estimated 1RM and its interval"),
                 {Help::tr(
@@ -85,17 +88,17 @@ QString methodHelp() {
                      "it is extrapolated far, under 0.50 the interval is shown first (common "
                      "practice). Estimates of free-weight maxima run high even with loads to 90 % "
                      "[2].")}) +
-           part(
-               Help::tr("What changed"),
-               {Help::tr(
-                    "A comparison takes both sessions' lines together. The change at a load, and "
-                    "where the lines differ [3], come with intervals; the change of the 1RM by "
-                    "recovering the variance from both intervals [4]."),
-                Help::tr(
-                    "A line also moves as a whole from day to day, which one day's scatter does "
-                    "not show. That noise is taken from repeat tests (the typical error [5]): the "
-                    "athlete's own, else this log's, else a published figure, named as such; it is "
-                    "added before anything is read.")}) +
+           part(Help::tr("What changed"),
+                {Help::tr(
+                     "A comparison takes both sessions' lines together. The change at a load, and "
+                     "where the lines differ [3], come with intervals; the change of the 1RM by "
+                     "recovering the variance from both intervals [4]."),
+                 Help::tr(
+                     "A line also moves as a whole from day to day, which one day's scatter does "
+                     "not show. That noise is taken from repeat tests (the typical error [5]): the "
+                     "athlete's own, else this log's (from three of them on), else a published "
+                     "figure, named as such; it is "
+                     "added before anything is read.")}) +
            part(
                Help::tr("The readings"),
                {Help::tr(
@@ -122,7 +125,10 @@ QString methodHelp() {
                     "at "
                     "hand can make, under a ceiling, with the expected speed and the speed to stop "
                     "at for a chosen velocity loss [7], and ranks ladders for the next test by how "
-                    "narrow they would make the interval. Light loads with restricted flow [8] "
+                    "narrow they would make the interval, behind the others those with one great "
+                    "step or without the loads to show a bend. Loads end at the upper end of the "
+                    "estimated 1RM, under the block's ceiling, and a line that does not bound a "
+                    "maximum gives no plan. Light loads with restricted flow [8] "
                     "carry their cautions. An athlete's short session may borrow from earlier ones "
                     "by a mixed model; that line is shown beside the session's own, never "
                     "instead.")});

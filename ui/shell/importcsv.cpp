@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/importcsv.h"
 
+#include "core/exchange/faults.h"
+#include "core/model/few.h"
 #include "ui/importing/importsettings.h"
+#include "ui/importing/nearnamespanel.h"
 #include "ui/said.h"
 #include "ui/shell/openlog.h"
 
@@ -14,6 +17,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace slopebook::ui {
 
 namespace {
@@ -22,18 +27,32 @@ struct Report {
 };
 
 void addNames(QStringList& lines, const QString& what, const std::vector<std::string>& names) {
-    if (names.empty())
-        return;
-    QStringList all;
-    for (const std::string& name : names)
-        all << QString::fromStdString(name);
-    lines << what.arg(all.join(QStringLiteral(", ")));
+    if (!names.empty())
+        lines << what.arg(said(few(names)));
+}
+
+QString problemLines(const std::vector<BadInput>& faults, std::size_t total) {
+    QStringList lines;
+    for (const BadInput& fault : faults)
+        lines << said(fault);
+    if (total > faults.size())
+        lines << said(say("and %1 more", total - faults.size()));
+    return lines.join(QLatin1Char('\n'));
 }
 } // namespace
+
+QString undoText(Logbook& logbook) {
+    const QUndoStack* stack = logbook.undoStack();
+    return stack->canUndo() || stack->canRedo()
+               ? Report::tr("Undo ends here: an import cannot be undone, and neither can any more "
+                            "what was done before it. A backup beforehand is the way back.")
+               : Report::tr("An import cannot be undone: a backup beforehand is the way back.");
+}
 
 QString reportText(const exchange::ImportReport& report) {
     QStringList lines;
     lines << Report::tr("Rows read: %1").arg(report.rows);
+    addNames(lines, Report::tr("Without a row below the header: %1"), report.withoutRows);
     lines << Report::tr("To be added: %1 sessions, %2 sets, %3 reps")
                  .arg(report.sessionsAdded)
                  .arg(report.setsAdded)
@@ -54,8 +73,11 @@ QString reportText(const exchange::ImportReport& report) {
     addNames(lines, Report::tr("Columns not used: %1"), report.columnsNotUsed);
     if (!report.flagged.empty()) {
         lines << QString() << Report::tr("Taken, and worth a look:");
-        for (const Words& flag : report.flagged)
-            lines << QStringLiteral("  ") + said(flag);
+        const std::size_t shown = std::min(report.flagged.size(), fewNamed);
+        for (std::size_t i = 0; i < shown; ++i)
+            lines << QStringLiteral("  ") + said(report.flagged[i]);
+        if (const auto more = report.flagged.size() + report.flaggedMore - shown; more > 0)
+            lines << QStringLiteral("  ") + said(say("and %1 more", more));
     }
     return lines.join(QLatin1Char('\n'));
 }
@@ -63,7 +85,7 @@ QString reportText(const exchange::ImportReport& report) {
 ImportDialog::ImportDialog(Logbook& logbook, std::vector<std::filesystem::path> files,
                            QWidget* parent)
     : QDialog(parent), m_logbook(logbook), m_files(std::move(files)), m_title(new QLabel),
-      m_report(new QPlainTextEdit), m_progress(new QProgressBar) {
+      m_report(new QPlainTextEdit), m_near(new NearNamesPanel), m_progress(new QProgressBar) {
     setWindowTitle(tr("Import CSV"));
     build();
     connect(&m_job, &Job::progressed, m_progress, &QProgressBar::setValue);
@@ -77,6 +99,12 @@ ImportDialog::ImportDialog(Logbook& logbook, std::vector<std::filesystem::path> 
         m_import->setEnabled(m_canImport);
     });
     connect(&m_job, &Job::failed, this, &ImportDialog::failed);
+    connect(m_near, &NearNamesPanel::changed, this, [this] {
+        m_canImport = false;
+        m_import->setEnabled(false);
+        if (m_near->answered())
+            begin(true, &ImportDialog::looked);
+    });
     m_title->setText(tr("Reading\u2026"));
     begin(true, &ImportDialog::looked);
 }
@@ -99,6 +127,7 @@ void ImportDialog::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_title);
     layout->addWidget(m_report, 1);
+    layout->addWidget(m_near);
     layout->addWidget(m_progress);
     layout->addWidget(buttons);
     setTabOrder(m_report, m_import);
@@ -109,14 +138,22 @@ void ImportDialog::build() {
 
 void ImportDialog::begin(bool dryRun, void (ImportDialog::*then)()) {
     m_then = then;
-    m_found = std::make_shared<exchange::ImportReport>();
+    m_found = std::make_shared<Found>();
     m_progress->setValue(0);
     m_progress->show();
     m_import->setEnabled(false);
-    m_job.start([found = m_found, files = m_files, file = m_logbook.log().file(),
-                 dryRun](const Progress& progress) {
+    m_job.start([found = m_found, files = m_files, file = m_logbook.log().file(), dryRun,
+                 who = m_near->who()](const Progress& progress) {
         log::Log own = log::Log::open(file);
-        *found = exchange::importTidy(own, files, importSettings(dryRun, progress));
+        exchange::ImportSettings settings = importSettings(dryRun, progress);
+        settings.who = who;
+        try {
+            found->report = exchange::importTidy(own, files, settings);
+        } catch (const exchange::Faults& faults) {
+            found->faults = faults.kept();
+            found->total = faults.total();
+            throw;
+        }
     });
 }
 
@@ -129,14 +166,20 @@ void ImportDialog::looked() {
     QStringList names;
     for (const auto& file : m_files)
         names << QFileInfo(nameOf(file)).fileName();
-    m_canImport = !m_found->addedNothing();
-    m_title->setText(m_canImport
-                         ? tr("%1 can go into the log, whole or not at all. An import is not "
-                              "undone by Undo: a backup beforehand is the way back.")
-                               .arg(names.join(QStringLiteral(", ")))
-                         : tr("%1 holds nothing that the log does not have.")
-                               .arg(names.join(QStringLiteral(", "))));
-    m_report->setPlainText(reportText(*m_found));
+    const exchange::ImportReport& report = m_found->report;
+    m_near->ask(report.nearly);
+    m_canImport = !report.addedNothing() && report.nearly.empty();
+    const QString all = names.join(QStringLiteral(", "));
+    if (!report.nearly.empty())
+        m_title->setText(tr("%1 names athletes who are nearly others.").arg(all));
+    else if (m_canImport)
+        m_title->setText(tr("%1 can go into the log, whole or not at all.").arg(all) +
+                         QLatin1Char(' ') + undoText(m_logbook));
+    else if (report.holdsNothing())
+        m_title->setText(tr("%1 holds no rows below its header.").arg(all));
+    else
+        m_title->setText(tr("%1 holds nothing that the log does not have.").arg(all));
+    m_report->setPlainText(reportText(report));
     m_import->setEnabled(m_canImport);
 }
 
@@ -146,7 +189,8 @@ void ImportDialog::failed(const QString& why) {
     m_canImport = false;
     m_title->setText(wasImporting ? tr("The import failed; nothing was written.")
                                   : tr("This cannot be taken in; nothing was written."));
-    m_report->setPlainText(why);
+    m_report->setPlainText(m_found->faults.empty() ? why
+                                                   : problemLines(m_found->faults, m_found->total));
 }
 
 void ImportDialog::accept() {

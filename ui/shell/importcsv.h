@@ -19,8 +19,12 @@ class QPushButton;
 
 namespace slopebook::ui {
 
+class NearNamesPanel;
+
 /// The report in words, one fact a line.
 QString reportText(const exchange::ImportReport& report);
+/// What an import does to undo, to be said before it.
+QString undoText(Logbook& logbook);
 
 /// Reads the files without writing, shows what they hold or what is wrong with them, and on Enter
 /// takes them in. Both on a thread of its own, with a connection of its own, and both can be
@@ -50,11 +54,17 @@ private:
     std::vector<std::filesystem::path> m_files;
     QLabel* m_title;
     QPlainTextEdit* m_report;
+    NearNamesPanel* m_near;
     QProgressBar* m_progress;
     QPushButton* m_import = nullptr;
     bool m_canImport = false, m_importing = false;
     void (ImportDialog::*m_then)() = nullptr; ///< what follows the work under way
-    std::shared_ptr<exchange::ImportReport> m_found;
+    struct Found {
+        exchange::ImportReport report;
+        std::vector<BadInput> faults; ///< where several things are wrong
+        std::size_t total = 0;
+    };
+    std::shared_ptr<Found> m_found;
     Job m_job; // last: its work ends before what it works on goes
 };
 

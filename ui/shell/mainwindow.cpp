@@ -2,14 +2,17 @@
 #include "ui/shell/mainwindow.h"
 
 #include "core/log/backups.h"
+#include "core/log/newlog.h"
 #include "core/model/errors.h"
 #include "ui/entry/entrypage.h"
 #include "ui/said.h"
 #include "ui/shell/fingers.h"
+#include "ui/shell/importtables.h"
 #include "ui/shell/language.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/openingcheck.h"
 #include "ui/shell/welcomepage.h"
+#include "ui/shell/wheelguard.h"
 #include "ui/shell/workspace.h"
 
 #include <QCloseEvent>
@@ -21,6 +24,7 @@
 #include <QMimeData>
 #include <QStackedWidget>
 
+#include <tuple>
 #include <utility>
 
 namespace slopebook::ui {
@@ -33,6 +37,7 @@ constexpr QSize firstSize{1240, 680};
 MainWindow::MainWindow(Surroundings surroundings)
     : m_surroundings(std::move(surroundings)),
       m_translation(std::make_unique<Translation>(m_surroundings.settings.language)) {
+    new WheelGuard(this);
     setAcceptDrops(true);
     fitFingers(m_surroundings.settings.fingers.value_or(touchScreenPresent()));
     build();
@@ -79,8 +84,7 @@ void MainWindow::rebuild() {
         return;
     adopt(std::move(*opened));
     m_workspace->choose(athlete, lift);
-    if (session)
-        m_workspace->entry().showSession(*session);
+    m_workspace->entry().showSession(session); // a new one as well: nobody chose today's
 }
 
 void MainWindow::speak(const QString& language) {
@@ -147,7 +151,9 @@ void MainWindow::openSample() {
         const auto copy = m_surroundings.dataFolder / m_surroundings.sampleLog.filename();
         if (!std::filesystem::exists(copy)) {
             std::filesystem::create_directories(m_surroundings.dataFolder);
-            log::Log::open(m_surroundings.sampleLog, log::Access::ReadOnly).backup(copy);
+            // Opening it checks it.
+            std::ignore =
+                log::Log::open(m_surroundings.sampleLog, log::Access::ReadOnly).backup(copy);
         }
         return openLog(copy);
     });
@@ -156,7 +162,7 @@ void MainWindow::openSample() {
 void MainWindow::adopt(OpenedLog opened) {
     opened.logbook->setLoadUnit(m_surroundings.settings.unit);
     opened.logbook->setRepeatDays(m_surroundings.settings.repeatDays);
-    auto* fresh = new Workspace(std::move(opened), m_surroundings.today);
+    auto* fresh = new Workspace(std::move(opened), m_surroundings.clock);
     delete m_workspace;
     m_workspace = fresh;
     m_stack->addWidget(fresh);
@@ -189,9 +195,7 @@ void MainWindow::closeLogFile() {
     fitActions();
 }
 
-void MainWindow::importFiles(const QStringList& files) {
-    if (!m_workspace || files.isEmpty())
-        return;
+QStringList MainWindow::tablesOf(const QStringList& files) {
     QStringList tables;
     for (const QString& file : files)
         if (const QString suffix = QFileInfo(file).suffix().toLower();
@@ -201,8 +205,37 @@ void MainWindow::importFiles(const QStringList& files) {
                         .arg(QFileInfo(file).fileName()));
         else
             tables << file;
-    if (!tables.isEmpty())
+    return tables;
+}
+
+void MainWindow::importFiles(const QStringList& files) {
+    if (!m_workspace || files.isEmpty())
+        return;
+    if (const QStringList tables = tablesOf(files); !tables.isEmpty())
         m_workspace->importCsv(tables, m_surroundings.settings.importMaps);
+}
+
+// The log is made under another name and put in place once something is in it: an import that is
+// cancelled leaves nothing.
+void MainWindow::importIntoNew(const QString& file, const QStringList& files) {
+    const QStringList tables = tablesOf(files);
+    if (tables.isEmpty())
+        return;
+    try {
+        log::NewLog making(pathOf(QFileInfo(file).absoluteFilePath()));
+        {
+            Logbook logbook(log::Log::open(making.file()));
+            logbook.setLoadUnit(m_surroundings.settings.unit);
+            if (!importTables(logbook, tables, m_surroundings.settings.importMaps, this))
+                return;
+        }
+        making.place();
+    } catch (const std::exception& error) {
+        trouble(said(error));
+        return;
+    }
+    openLogFile(file);
+    say(tr("Imported."));
 }
 
 void MainWindow::say(const QString& message) {
@@ -241,6 +274,8 @@ void MainWindow::fillRecent() {
 void MainWindow::fitActions() {
     for (QAction* action : m_actions.needLog())
         action->setEnabled(m_workspace != nullptr);
+    m_actions.writeOn->setEnabled(m_workspace &&
+                                  m_workspace->logbook().log().access() == log::Access::Salvage);
     m_actions.openSample->setVisible(!m_surroundings.sampleLog.empty());
     if (!m_workspace) {
         m_actions.undo->setEnabled(false);

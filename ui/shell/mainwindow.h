@@ -40,6 +40,10 @@ public:
     /// Makes the controls large enough for a finger from now on, or small again; all else stays.
     void fitForFingers(bool wanted);
 
+    /// Files into a log that the import makes: it is there once something is in it, and then
+    /// opened.
+    void importIntoNew(const QString& file, const QStringList& files);
+
     const Actions& actions() const { return m_actions; }
     /// Nothing while the welcome page is shown.
     Workspace* workspace() const { return m_workspace; }
@@ -59,6 +63,7 @@ private:
     void connectView();
     void connectCharts();
     void connectUndo();
+    void nameSteps();
     void build();
     void rebuild();
     void keep() const;
@@ -69,6 +74,8 @@ private:
     void remember(const QString& file);
     void say(const QString& message);
     void trouble(const QString& message);
+    QString askNewName();
+    QStringList tablesOf(const QStringList& files);
     void askNew();
     void askOpen();
     void askImport();
@@ -79,6 +86,10 @@ private:
     void askGoBack();
     void showBackups(const std::filesystem::path& log);
     void goBack(const std::filesystem::path& log, const std::filesystem::path& backup);
+    /// Whether a damaged log is to be written to all the same.
+    void askWriteOn();
+    /// The open log opened anew in another way, at the same place.
+    void reopen(const std::function<OpenedLog()>& opener);
     void beginBackup();
     void beginCheck();
     void damageFound(const std::filesystem::path& log, const QString& why);

@@ -6,6 +6,7 @@
 #include "ui/importing/longwork.h"
 #include "ui/said.h"
 #include "ui/shell/aboutdialog.h"
+#include "ui/shell/filedialog.h"
 #include "ui/shell/fingers.h"
 #include "ui/shell/helpdialog.h"
 #include "ui/shell/mainwindow.h"
@@ -15,7 +16,8 @@
 
 #include <QApplication>
 #include <QClipboard>
-#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenu>
 #include <QStandardPaths>
 #include <QUndoStack>
 
@@ -47,6 +49,7 @@ void MainWindow::connectLogActions() {
         if (m_workspace)
             showBackups(m_workspace->logbook().log().file());
     });
+    connect(m_actions.writeOn, &QAction::triggered, this, &MainWindow::askWriteOn);
     connect(m_welcome, &WelcomePage::backupsWanted, this, &MainWindow::askGoBack);
     connect(m_actions.closeLog, &QAction::triggered, this, &MainWindow::closeLogFile);
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
@@ -113,13 +116,16 @@ void MainWindow::connectGoAndHelp() {
     connect(m_actions.cautions, &QAction::triggered, this,
             [this] { showHelp(HelpDialog::Cautions); });
     connect(m_actions.about, &QAction::triggered, this, &MainWindow::showAbout);
+    for (QObject* holder : m_actions.undo->associatedObjects())
+        if (auto* menu = qobject_cast<QMenu*>(holder))
+            connect(menu, &QMenu::aboutToShow, this, &MainWindow::nameSteps);
     connect(m_actions.undo, &QAction::triggered, this, [this] {
         if (m_workspace)
-            m_workspace->logbook().undoStack()->undo();
+            m_workspace->step(true);
     });
     connect(m_actions.redo, &QAction::triggered, this, [this] {
         if (m_workspace)
-            m_workspace->logbook().undoStack()->redo();
+            m_workspace->step(false);
     });
 }
 
@@ -180,42 +186,83 @@ void MainWindow::connectUndo() {
     fit();
 }
 
+// What and whose, told where the menu is opened: at every key it would be read for nobody.
+void MainWindow::nameSteps() {
+    const auto name = [this](QAction* action, const QString& words, bool undo) {
+        try {
+            const Logbook& book = m_workspace->logbook();
+            if (const auto step = undo ? book.nextUndo() : book.nextRedo())
+                action->setText(
+                    words.arg(QString(step->words).replace(QLatin1Char('&'), QLatin1String("&&"))));
+        } catch (const std::exception& error) {
+            trouble(said(error));
+        }
+    };
+    if (!m_workspace)
+        return;
+    name(m_actions.undo, tr("&Undo %1"), true);
+    name(m_actions.redo, tr("&Redo %1"), false);
+}
+
+QString MainWindow::askNewName() {
+    const QString file =
+        filedialog::saveNew(this, {.title = tr("New log"),
+                                   .start = startFolder() + QStringLiteral("/squad") + suffix(),
+                                   .filter = logFilter()});
+    return file.isEmpty() || !QFileInfo(file).suffix().isEmpty() ? file : file + suffix();
+}
+
 void MainWindow::askNew() {
-    const QString file = QFileDialog::getSaveFileName(
-        this, tr("New log"), startFolder() + QStringLiteral("/squad") + suffix(), logFilter(),
-        nullptr, QFileDialog::DontConfirmOverwrite);
-    if (!file.isEmpty())
-        createLogFile(QFileInfo(file).suffix().isEmpty() ? file + suffix() : file);
+    if (const QString file = askNewName(); !file.isEmpty())
+        createLogFile(file);
 }
 
 void MainWindow::askOpen() {
-    const QString file =
-        QFileDialog::getOpenFileName(this, tr("Open a log"), startFolder(), logFilter());
+    const QString file = filedialog::open(
+        this, {.title = tr("Open a log"), .start = startFolder(), .filter = logFilter()});
     if (!file.isEmpty())
         openLogFile(file);
 }
 
 void MainWindow::askImport() {
-    if (!m_workspace) {
-        askNew(); // CSV goes into a log: where it is to be kept comes first
-        if (!m_workspace)
+    QString fresh;
+    if (!m_workspace) { // CSV goes into a log: where it is to be kept comes first
+        fresh = askNewName();
+        if (fresh.isEmpty())
             return;
+        if (QFileInfo::exists(fresh)) { // then into that one
+            openLogFile(std::exchange(fresh, QString()));
+            if (!m_workspace)
+                return;
+        }
     }
-    importFiles(QFileDialog::getOpenFileNames(this, tr("Import CSV"), startFolder(),
-                                              tr("CSV (*.csv *.txt *.tsv);;All files (*)")));
+    const QStringList files =
+        filedialog::openMany(this, {.title = tr("Import CSV"),
+                                    .start = startFolder(),
+                                    .filter = tr("CSV (*.csv *.txt *.tsv);;All files (*)")});
+    if (fresh.isEmpty())
+        importFiles(files);
+    else
+        importIntoNew(fresh, files);
 }
 
 void MainWindow::askBackUp() {
     if (!m_workspace)
         return;
-    const QString file = QFileDialog::getSaveFileName(
-        this, tr("Back up to"), startFolder() + QStringLiteral("/backup") + suffix(), logFilter(),
-        nullptr, QFileDialog::DontConfirmOverwrite);
+    const QString file =
+        filedialog::saveNew(this, {.title = tr("Back up to"),
+                                   .start = startFolder() + QStringLiteral("/backup") + suffix(),
+                                   .filter = logFilter()});
     if (file.isEmpty())
         return;
     try {
-        m_workspace->logbook().log().backup(pathOf(file));
-        say(tr("Backed up, and the copy checked: %1").arg(file));
+        const auto findings = m_workspace->logbook().log().backup(pathOf(file));
+        if (findings.empty())
+            say(tr("Backed up, and the copy checked: %1").arg(file));
+        else
+            trouble(tr("Backed up, but the log is not sound, and the copy %1 is no better. The "
+                       "first of what was found: %2")
+                        .arg(file, said(findings.front())));
     } catch (const std::exception& error) {
         trouble(said(error));
     }
@@ -234,9 +281,9 @@ void MainWindow::importClipboard() {
 void MainWindow::askExport() {
     if (!m_workspace)
         return;
-    const QString folder = QFileDialog::getSaveFileName(
-        this, tr("Export to a new folder"), startFolder() + QStringLiteral("/export"), QString(),
-        nullptr, QFileDialog::DontConfirmOverwrite);
+    const QString folder =
+        filedialog::saveNew(this, {.title = tr("Export to a new folder"),
+                                   .start = startFolder() + QStringLiteral("/export")});
     if (folder.isEmpty())
         return;
     try {

@@ -16,7 +16,7 @@ MessageBar::MessageBar(QWidget* parent)
     m_label->setWordWrap(true);
     m_label->setForegroundRole(QPalette::ToolTipText);
     m_label->setObjectName(QStringLiteral("barText"));
-    m_label->setAccessibleName(tr("Message"));
+    m_label->setAccessibleDescription(tr("Message"));
     auto* close = new QPushButton(tr("Dismiss"));
     close->setFlat(true);
     auto* layout = new QHBoxLayout(this);

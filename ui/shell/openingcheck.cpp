@@ -2,6 +2,7 @@
 #include "ui/shell/openingcheck.h"
 
 #include "core/log/hold.h"
+#include "core/log/sound.h"
 #include "core/model/errors.h"
 #include "ui/said.h"
 #include "ui/shell/openlog.h"
@@ -17,10 +18,6 @@ namespace slopebook::ui {
 namespace {
 using Findings = std::vector<Words>;
 
-Findings findingsOf(const std::filesystem::path& file) {
-    return log::Log::open(file, log::Access::ReadOnly).check();
-}
-
 /// What the check beside found, once it is done.
 Findings awaited(const std::shared_future<Findings>& checked, const std::filesystem::path& file) {
     const bool waits = checked.wait_for(std::chrono::seconds(0)) != std::future_status::ready;
@@ -32,7 +29,7 @@ Findings awaited(const std::shared_future<Findings>& checked, const std::filesys
     try {
         return checked.get();
     } catch (const std::exception&) {
-        return findingsOf(file);
+        return log::findingsOf(file);
     }
 }
 } // namespace
@@ -53,7 +50,7 @@ OpeningCheck::OpeningCheck(const Logbook& logbook, QObject* parent) : QObject(pa
     });
     m_job.start([found, file](const Progress&) {
         try {
-            found->set_value(findingsOf(file));
+            found->set_value(log::findingsOf(file));
         } catch (...) {
             found->set_exception(std::current_exception());
             throw;

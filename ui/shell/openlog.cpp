@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/openlog.h"
 
+#include "core/exchange/twins.h"
 #include "core/model/errors.h"
 #include "ui/said.h"
 
@@ -19,6 +20,17 @@ struct Opening {
     Q_DECLARE_TR_FUNCTIONS(OpenLog)
 };
 
+/// Spellings of one name, from before names were compared by their keys.
+QString twinsText(const log::Log& log) {
+    QStringList sentences;
+    try {
+        for (const Words& each : exchange::twins(log))
+            sentences << said(each);
+    } catch (const LogError&) { // NOLINT(bugprone-empty-catch): told when the pages read it
+    }
+    return sentences.join(QLatin1Char(' '));
+}
+
 OpenedLog wrap(log::Log log, const QString& notice) {
     const std::filesystem::path file = log.file();
     std::error_code unknown;
@@ -26,10 +38,12 @@ OpenedLog wrap(log::Log log, const QString& notice) {
     const bool mayCheck = !unknown && size <= checkedMeanwhile;
     const bool checks = mayCheck && size <= checkedBefore;
     const auto findings = checks ? log.check() : std::vector<Words>{};
-    if (findings.empty())
+    if (findings.empty()) {
+        const QString told = notice.isEmpty() ? twinsText(log) : notice;
         return {.logbook = std::make_unique<Logbook>(std::move(log)),
-                .notice = notice,
+                .notice = told,
                 .unchecked = mayCheck && !checks};
+    }
     const QString damage = said(damageWords(findings));
     return salvageLog(file, notice.isEmpty() ? damage : notice + QLatin1Char(' ') + damage);
 }
@@ -43,6 +57,13 @@ Words damageWords(const std::vector<Words>& findings) {
 
 OpenedLog salvageLog(const std::filesystem::path& file, const QString& notice) {
     return {.logbook = std::make_unique<Logbook>(log::Log::open(file, log::Access::Salvage)),
+            .notice = notice,
+            .damaged = true};
+}
+
+OpenedLog writeOnLog(const std::filesystem::path& file, const QString& notice) {
+    return {.logbook =
+                std::make_unique<Logbook>(log::Log::open(file, log::Access::SalvageAndWrite)),
             .notice = notice,
             .damaged = true};
 }

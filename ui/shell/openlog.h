@@ -22,6 +22,9 @@ Words damageWords(const std::vector<Words>& findings);
 /// As far as it can be read, for reading alone. notice: why. Throws LogError.
 OpenedLog salvageLog(const std::filesystem::path& file, const QString& notice);
 
+/// The same, but written to on the coach's word. notice: that it is. Throws LogError.
+OpenedLog writeOnLog(const std::filesystem::path& file, const QString& notice);
+
 /// Opens for writing, else, where that cannot be, for reading. Throws LogError for what is no log.
 OpenedLog openLog(const std::filesystem::path& file);
 /// Makes a new log; the file must not exist. Throws LogError.

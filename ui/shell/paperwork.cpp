@@ -2,10 +2,11 @@
 #include "ui/shell/paperwork.h"
 
 #include "ui/said.h"
+#include "ui/shell/filedialog.h"
 #include "ui/shell/openlog.h"
 
+#include <QAction>
 #include <QCoreApplication>
-#include <QFileDialog>
 #include <QLocale>
 #include <QMessageBox>
 #include <QPrintDialog>
@@ -39,6 +40,8 @@ void print(QWidget* parent, const page::Print& print) {
     try {
         QPrinter printer(QPrinter::HighResolution);
         QPrintDialog dialog(&printer, parent);
+        // Qt would write over any file, a log too; a PDF is saved by savePdf.
+        dialog.setOption(QAbstractPrintDialog::PrintToFile, false);
         if (dialog.exec() != QDialog::Accepted)
             return;
         if (!page::paintPages(printer, print))
@@ -55,6 +58,13 @@ void preview(QWidget* parent, const QString& title, const page::Print& print) {
         QPrintPreviewDialog dialog(&printer, parent);
         dialog.setWindowTitle(title);
         dialog.resize(900, 680);
+        // Its own print dialog offers files to write over.
+        for (QAction* action : dialog.findChildren<QAction*>())
+            if (action->text() == QCoreApplication::translate("QPrintPreviewDialog", "Print")) {
+                QObject::disconnect(action, nullptr, &dialog, nullptr);
+                QObject::connect(action, &QAction::triggered, &dialog,
+                                 [&] { paperwork::print(&dialog, print); });
+            }
         QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog,
                          [&print](QPrinter* target) { page::paintPages(*target, print); });
         dialog.exec();
@@ -64,14 +74,16 @@ void preview(QWidget* parent, const QString& title, const page::Print& print) {
 }
 
 QString savePdf(QWidget* parent, const QString& title, const QString& proposed,
-                const std::function<void(const std::filesystem::path&)>& write) {
+                const std::function<void(const log::Destination&)>& write) {
     try {
-        const QString file = QFileDialog::getSaveFileName(
-            parent, title, fileName(proposed) + ".pdf"_L1, Paperwork::tr("PDF files (*.pdf)"));
-        if (file.isEmpty())
+        const auto to = filedialog::save(parent, {.title = title,
+                                                  .start = fileName(proposed) + ".pdf"_L1,
+                                                  .filter = Paperwork::tr("PDF files (*.pdf)"),
+                                                  .ending = u".pdf"_s});
+        if (!to)
             return {};
-        write(pathOf(file));
-        return Paperwork::tr("Written: %1").arg(file);
+        write(*to);
+        return Paperwork::tr("Written: %1").arg(nameOf(to->file));
     } catch (const std::exception& error) {
         QMessageBox::warning(parent, Paperwork::tr("Save PDF"), said(error));
         return {};

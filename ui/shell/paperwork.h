@@ -20,12 +20,13 @@ QString fileName(QString words);
 /// Asks for a printer and prints; what goes wrong is said in a window over parent.
 void print(QWidget* parent, const page::Print& print);
 
-/// Shows the pages as they are printed, in a window with that title.
+/// Shows the pages as they are printed, in a window with that title; what it prints goes by
+/// print().
 void preview(QWidget* parent, const QString& title, const page::Print& print);
 
 /// Asks for a name, proposing one without its ending, and has the PDF written. What was done as a
 /// sentence; nothing where the coach took it back or it went wrong, which is said over parent.
 QString savePdf(QWidget* parent, const QString& title, const QString& proposed,
-                const std::function<void(const std::filesystem::path&)>& write);
+                const std::function<void(const log::Destination&)>& write);
 
 } // namespace slopebook::ui::paperwork

@@ -3,25 +3,24 @@
 // runs it.
 #pragma once
 
-#include "core/model/date.h"
+#include "ui/shell/clock.h"
 #include "ui/shell/settings.h"
 
 #include <QApplication>
 
-#include <chrono>
 #include <filesystem>
 #include <functional>
 #include <optional>
 
 namespace slopebook::ui {
 
-/// What the window is given by the program: its last settings, how to keep new ones, today's date,
-/// and the sample log.
+/// What the window is given by the program: its last settings, how to keep new ones, the clock, and
+/// the sample log.
 struct Surroundings {
     Settings settings;
     std::function<void(const Settings&)> keepSettings; ///< called when the window closes
-    std::function<Date()> today;
-    std::function<std::chrono::sys_seconds()> now; ///< for backups; empty: none are made by itself
+    Clock clock;                      ///< the one that the whole window goes by; must be there
+    bool dailyBackups = false;        ///< one that is due is made at opening
     std::filesystem::path sampleLog;  ///< never written to: a copy is opened; empty: none offered
     std::filesystem::path dataFolder; ///< where that copy goes; made when it is needed
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A line that, while it is empty, leaves undo and redo to the window: what was entered from it is
-// meant, not its letters.
+// A line that is typed, answered, and typed anew: while it is empty it leaves undo and redo to the
+// window (what was entered from it is meant, not its letters), and what was refused gives way to
+// what is typed next.
 #pragma once
 
 #include <QKeyEvent>
@@ -13,6 +14,18 @@ class UndoableEdit : public QLineEdit {
 public:
     using QLineEdit::QLineEdit;
 
+    /// What stands in the line was not taken: all of it is marked, so that the next line typed
+    /// takes its place whole. Up brings it back, what was wrong (from start on) marked to be
+    /// mended.
+    void markRefused(int start = 0, int length = 0) {
+        m_refused = text();
+        m_start = start;
+        m_length = length;
+        selectAll();
+    }
+    /// What stands or stood in the line has been taken, or is not wanted any more.
+    void forgetRefused() { m_refused.clear(); }
+
 protected:
     bool event(QEvent* event) override {
         if (event->type() == QEvent::ShortcutOverride && text().isEmpty()) {
@@ -22,6 +35,24 @@ protected:
         }
         return QLineEdit::event(event);
     }
+    void keyPressEvent(QKeyEvent* event) override {
+        if (event->key() != Qt::Key_Up || !bringBack())
+            QLineEdit::keyPressEvent(event);
+    }
+    /// False where nothing was refused.
+    bool bringBack() {
+        if (m_refused.isEmpty())
+            return false;
+        setText(m_refused);
+        m_refused.clear();
+        if (m_length > 0)
+            setSelection(m_start, m_length);
+        return true;
+    }
+
+private:
+    QString m_refused;
+    int m_start = 0, m_length = 0;
 };
 
 } // namespace slopebook::ui

@@ -14,7 +14,7 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int pageWidth = 860;
+constexpr int welcomeWidth = 860;
 }
 
 WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
@@ -33,7 +33,7 @@ WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
     job->setWordWrap(true);
     m_problem->setWordWrap(true);
     m_problem->setObjectName(QStringLiteral("welcomeProblem"));
-    m_problem->setAccessibleName(tr("What went wrong"));
+    m_problem->setAccessibleDescription(tr("What went wrong"));
     m_problem->hide();
     m_wayBack->setObjectName(QStringLiteral("wayBack"));
     m_wayBack->hide();
@@ -57,7 +57,7 @@ WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
     columns->addWidget(buildButtons(hasSample), 1);
     columns->addLayout(recent, 1);
     auto* content = new QWidget;
-    content->setMaximumWidth(pageWidth);
+    content->setMaximumWidth(welcomeWidth);
     auto* page = new QVBoxLayout(content);
     page->setSpacing(12);
     page->addStretch(1);

@@ -3,6 +3,7 @@
 
 #include "core/log/history.h"
 #include "core/log/hold.h"
+#include "core/log/snapshot.h"
 #include "ui/battery/batterypage.h"
 #include "ui/blocks/blockspage.h"
 #include "ui/compare/comparepage.h"
@@ -20,7 +21,7 @@
 #include "ui/said.h"
 #include "ui/season/seasonpage.h"
 #include "ui/shell/format.h"
-#include "ui/shell/importcsv.h"
+#include "ui/shell/importtables.h"
 #include "ui/shell/messagebar.h"
 #include "ui/shell/namecombo.h"
 #include "ui/shell/pageholder.h"
@@ -51,8 +52,8 @@ QStringList Workspace::taskNames() {
             tr("Battery"), tr("Plan"),    tr("Blocks"),  tr("Squad"),      tr("Noise")};
 }
 
-Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent)
-    : QWidget(parent), m_logbook(std::move(opened.logbook)), m_today(std::move(today)),
+Workspace::Workspace(OpenedLog opened, Clock clock, QWidget* parent)
+    : QWidget(parent), m_logbook(std::move(opened.logbook)), m_clock(std::move(clock)),
       m_athlete(new NameCombo), m_lift(new NameCombo), m_message(new QLabel),
       m_messageEnd(new QTimer(this)), m_bar(new MessageBar), m_tabs(new QTabWidget) {
     auto* layout = new QVBoxLayout(this);
@@ -62,6 +63,7 @@ Workspace::Workspace(OpenedLog opened, std::function<Date()> today, QWidget* par
     layout->addWidget(m_tabs, 1);
     buildTasks();
     connectParts();
+    m_day = m_clock.today();
     if (opened.damaged)
         sayDamaged(opened.notice);
     else
@@ -123,28 +125,29 @@ QWidget* Workspace::buildChooser() {
     m_athlete->setObjectName(QStringLiteral("athlete"));
     m_lift->setObjectName(QStringLiteral("lift"));
     m_message->setWordWrap(true);
-    m_message->setAccessibleName(tr("Messages"));
+    m_message->setAccessibleDescription(tr("Messages"));
     m_message->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     layout->addWidget(m_message, 3);
     return row;
 }
 
 void Workspace::buildTasks() {
-    m_entry = new EntryPage(*m_logbook, m_today);
+    m_entry = new EntryPage(*m_logbook, m_clock);
     addTask(m_entry);
     addTask(new ProfilePage(*m_logbook, nullptr));
     addTask(new HistoryPage(*m_logbook, nullptr));
     addTask(new ComparePage(*m_logbook, nullptr));
     addTask(new SeasonPage(*m_logbook, nullptr));
-    auto* battery = new BatteryPage(*m_logbook, m_today);
-    addTask(battery);
-    connect(battery, &BatteryPage::speedsFound, this,
-            [this](const QString& speeds, VelocityKind kind) {
-                showTask(0); // the session form
+    m_battery = new BatteryPage(*m_logbook, m_clock);
+    addTask(m_battery);
+    connect(m_battery, &BatteryPage::speedsFound, this,
+            [this](AthleteId whose, const QString& speeds, VelocityKind kind) {
+                m_athlete->choose(raw(whose)); // the trace is theirs, whoever is shown by now
+                showTask(0);                   // the session form
                 m_entry->offerSpeeds(speeds, kind);
             });
-    addTask(new PlanPage(*m_logbook, nullptr, m_today));
-    addTask(new BlocksPage(*m_logbook, m_today));
+    addTask(new PlanPage(*m_logbook, nullptr, m_clock));
+    addTask(new BlocksPage(*m_logbook, m_clock));
     addTask(new SquadPage(*m_logbook, nullptr));
     addTask(new NoisePage(*m_logbook, nullptr));
     m_tabs->tabBar()->setAccessibleName(tr("Tasks"));
@@ -200,6 +203,7 @@ void Workspace::connectParts() {
     for (const NameCombo* combo : {m_athlete, m_lift})
         connect(combo, &NameCombo::entered, this, &Workspace::focusEntry);
     connect(m_tabs, &QTabWidget::currentChanged, this, [this](int task) {
+        m_announced = nullptr;
         catchUp(currentPage());
         Q_EMIT taskChanged(task);
     });
@@ -211,11 +215,22 @@ void Workspace::connectParts() {
     m_messageEnd->setInterval(messageShown);
     connect(m_messageEnd, &QTimer::timeout, m_message, &QLabel::clear);
     auto* look = new QTimer(this);
-    connect(look, &QTimer::timeout, this, [this] {
-        if (!QApplication::activeModalWidget()) // an import would keep it waiting
-            guarded([this] { m_logbook->lookForOthersWrites(); });
-    });
+    connect(look, &QTimer::timeout, this, &Workspace::lookAround);
     look->start(lookEvery);
+}
+
+void Workspace::lookAround() {
+    if (QApplication::activeModalWidget()) // an import would keep it waiting
+        return;
+    guarded([this] { m_logbook->lookForOthersWrites(); });
+    m_entry->lookAtTheDay();
+    if (m_clock.today() == std::exchange(m_day, m_clock.today()))
+        return;
+    // How old things are is told anew; the session form has its own way.
+    for (int i = 0; i < m_tabs->count(); ++i)
+        if (pageAt(i) != m_entry)
+            m_behind.insert(pageAt(i));
+    catchUp(currentPage());
 }
 
 void Workspace::say(const QString& message) {
@@ -291,6 +306,7 @@ void Workspace::fillLifts() {
 }
 
 void Workspace::tellPages() {
+    m_announced = nullptr;
     for (int i = 0; i < m_tabs->count(); ++i)
         m_behind.insert(pageAt(i));
     catchUp(currentPage());
@@ -301,7 +317,10 @@ void Workspace::tellPages() {
 void Workspace::catchUp(TaskPage* page) {
     if (!page || m_behind.erase(page) == 0)
         return;
-    guarded([&] { page->setAthleteAndLift(athlete(), lift()); });
+    guarded([&] {
+        const log::Moment moment(m_logbook->log());
+        page->setAthleteAndLift(athlete(), lift());
+    });
 }
 
 void Workspace::changed(Logbook::What what, qint64 session) {
@@ -315,7 +334,10 @@ void Workspace::changed(Logbook::What what, qint64 session) {
     for (int i = 0; i < m_tabs->count(); ++i) {
         auto* page = pageAt(i);
         if (page == currentPage() || page == m_entry)
-            guarded([&] { page->refresh(what, SessionId{session}); });
+            guarded([&] {
+                const log::Moment moment(m_logbook->log());
+                page->refresh(what, SessionId{session});
+            });
         else
             m_behind.insert(page);
     }
@@ -371,31 +393,28 @@ void Workspace::keepDevices() {
 }
 
 void Workspace::keepBlocks() {
-    guarded([this] { BlocksDialog(*m_logbook, m_today(), this).exec(); });
+    guarded([this] { BlocksDialog(*m_logbook, m_clock, this).exec(); });
 }
 
 void Workspace::importCsv(const QStringList& files, ImportMaps& maps) {
     guarded([&] {
-        log::passHold(m_logbook->log()); // an import writes by a connection of its own
-        std::vector<std::filesystem::path> asIs, others;
-        for (const QString& file : files) {
-            const auto path = pathOf(file);
-            (exchange::readsAsIs(path) ? asIs : others).push_back(path);
-        }
-        if (!asIs.empty() &&
-            ImportDialog(*m_logbook, std::move(asIs), this).exec() == QDialog::Accepted)
+        if (importTables(*m_logbook, files, maps, this))
             say(tr("Imported."));
-        for (const auto& file : others)
-            if (TableDialog(*m_logbook, {.file = file, .text = {}}, maps, this).exec() ==
-                QDialog::Accepted)
-                say(tr("Imported."));
     });
 }
 
 void Workspace::importText(const QString& pasted, ImportMaps& maps) {
     guarded([&] {
         log::passHold(m_logbook->log());
-        if (TableDialog(*m_logbook, {.file = {}, .text = utf8(pasted)}, maps, this).exec() ==
+        ShownInWindow shown;
+        if (athlete())
+            shown.athlete = m_logbook->log().athlete(*athlete()).value.name;
+        if (lift())
+            shown.lift = m_logbook->log().lift(*lift()).value.name;
+        shown.day = isoDate(m_entry->session()
+                                ? m_logbook->log().session(*m_entry->session()).head.value.date
+                                : m_clock.today());
+        if (TableDialog(*m_logbook, {.file = {}, .text = utf8(pasted)}, maps, this, shown).exec() ==
             QDialog::Accepted)
             say(tr("Imported."));
     });

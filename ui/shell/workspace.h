@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/importing/importmaps.h"
+#include "ui/shell/clock.h"
 #include "ui/shell/openlog.h"
 #include "ui/shell/taskpage.h"
 
@@ -17,6 +18,7 @@ class QTimer;
 
 namespace slopebook::ui {
 
+class BatteryPage;
 class EntryPage;
 class MessageBar;
 class NameCombo;
@@ -24,7 +26,7 @@ class NameCombo;
 class Workspace final : public QWidget {
     Q_OBJECT
 public:
-    Workspace(OpenedLog opened, std::function<Date()> today, QWidget* parent = nullptr);
+    Workspace(OpenedLog opened, Clock clock, QWidget* parent = nullptr);
     ~Workspace() override;
     /// Hands over the open log with its undo; the workspace is of no more use then.
     OpenedLog giveUpLog();
@@ -51,11 +53,13 @@ public:
     void setCheckLoads();
     void keepDevices();
     void keepBlocks();
-    /// Files that tell their columns by their names together; any other table one by one, as the
-    /// coach says what it is. maps: how tables were read before.
+    /// As importTables().
     void importCsv(const QStringList& files, ImportMaps& maps);
     /// A table from the clipboard.
     void importText(const QString& pasted, ImportMaps& maps);
+    /// Undoes (else redoes) the next step and names it. What cannot be seen just now is gone to
+    /// first, and said: the next call takes it.
+    void step(bool undo);
     /// A short sentence beside the chooser, for a while.
     void say(const QString& message);
     /// In the bar, with the way to the backups.
@@ -77,23 +81,29 @@ private:
     void openComparison(SessionId from, SessionId to);
     void focusEntry();
     TaskPage* pageAt(int task) const;
+    bool isShown(const Logbook::Step& step) const;
+    void goTo(const Logbook::Step& step);
     void fillAthletes();
     void fillLifts();
     void tellPages();
     void changed(Logbook::What what, qint64 session);
     void catchUp(TaskPage* page);
+    void lookAround();
     void guarded(const std::function<void()>& work);
 
     std::unique_ptr<Logbook> m_logbook;
-    std::function<Date()> m_today;
+    Clock m_clock;
     NameCombo* m_athlete;
     NameCombo* m_lift;
     QLabel* m_message;
     QTimer* m_messageEnd;
     MessageBar* m_bar;
     bool m_damaged = false;
+    Date m_day{}; ///< when the pages were last told of it
     QTabWidget* m_tabs;
     EntryPage* m_entry = nullptr;
+    BatteryPage* m_battery = nullptr;
+    const void* m_announced = nullptr; ///< the edit that was gone to, for the next call to take
     std::set<TaskPage*> m_behind; ///< hidden pages that have not heard of a change or a choice yet
 };
 

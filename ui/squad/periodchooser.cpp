@@ -5,11 +5,11 @@
 #include "ui/shell/format.h"
 
 #include <QComboBox>
-#include <QDateEdit>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QSpinBox>
+#include <QToolTip>
 
 namespace slopebook::ui {
 
@@ -37,6 +37,12 @@ PeriodChooser::PeriodChooser(const QString& label, const QString& name, QWidget*
         Q_EMIT changed();
     });
     connect(m_date, &QDateEdit::dateChanged, this, &PeriodChooser::changed);
+    // The page goes on with the day that it had: the field says so, and that the other was refused.
+    connect(m_date, &DayEdit::refused, this, [this](const QString& why) {
+        m_date->takeBack();
+        QToolTip::showText(m_date->mapToGlobal(QPoint(0, m_date->height())), why, m_date);
+        Q_EMIT refused(why);
+    });
     connect(m_within, &QSpinBox::valueChanged, this, &PeriodChooser::changed);
     fit();
 }

@@ -8,10 +8,11 @@
 #include <QWidget>
 
 class QComboBox;
-class QDateEdit;
 class QSpinBox;
 
 namespace slopebook::ui {
+
+class DayEdit;
 
 class PeriodChooser final : public QWidget {
     Q_OBJECT
@@ -27,6 +28,8 @@ public:
 
 Q_SIGNALS:
     void changed();
+    /// A day was typed that is none; the one before stays, and is shown again.
+    void refused(const QString& why);
 
 private:
     bool onADate() const;
@@ -34,7 +37,7 @@ private:
 
     std::vector<Stored<BlockId, Block>> m_blocks;
     QComboBox* m_what;
-    QDateEdit* m_date;
+    DayEdit* m_date;
     QSpinBox* m_within;
 };
 

@@ -24,7 +24,7 @@ struct SquadForestWords {
     Q_DECLARE_TR_FUNCTIONS(SquadForestWords)
 };
 
-constexpr double rowHeight = 1.75; // of the text's size
+constexpr double squadRow = 1.75; // of the text's size
 
 charts::Scale scaleOf(const std::vector<SquadForestRow>& rows) {
     double low = 0, high = 0, points = 0;
@@ -93,7 +93,7 @@ void paintRow(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, 
     if (row.smallest) {
         const double left = f.x(-*row.smallest), right = f.x(*row.smallest);
         painter.fillRect(
-            QRectF(left, y - rowHeight * f.textSize / 2, right - left, rowHeight * f.textSize),
+            QRectF(left, y - squadRow * f.textSize / 2, right - left, squadRow * f.textSize),
             look::smallestBrush(g));
     }
     const double cap = 0.3 * f.textSize;
@@ -139,7 +139,7 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
             row.word = readingWord(r.read->reading);
         } else {
             row.word = readingWord(answers::Reading::NoFigure);
-            row.reason = noAnswerText(r.read.why());
+            row.reason = noAnswerText(r.read.why(), unit);
         }
         data.rows.push_back(std::move(row));
     }
@@ -157,7 +157,7 @@ SquadForest squadForestRows(const SquadForest& data, std::size_t first, std::siz
 
 double squadForestHeight(const SquadForest& data, double textSize) {
     // The key may wrap once in a narrow window.
-    return rowHeight * textSize * static_cast<double>(data.rows.size()) +
+    return squadRow * textSize * static_cast<double>(data.rows.size()) +
            charts::xAxisRoom(textSize, true) + 4.5 * textSize;
 }
 
@@ -182,17 +182,17 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
     f.area = QRectF(QPointF(target.left() + side + columns.names, target.top() + side + key + 4),
                     QPointF(target.right() - columns.words - side,
                             target.top() + side + key + 4 +
-                                rowHeight * textSize * static_cast<double>(data.rows.size())));
+                                squadRow * textSize * static_cast<double>(data.rows.size())));
     f.paintXAxis(painter, data.title, data.scale.step);
     painter.setPen(look::zeroPen(ground));
     painter.drawLine(QPointF(f.x(0), f.area.top()), QPointF(f.x(0), f.area.bottom()));
     const QFontMetricsF metrics(charts::chartFont(textSize));
     for (std::size_t i = 0; i < data.rows.size(); ++i) {
         const SquadForestRow& row = data.rows[i];
-        const double y = f.area.top() + rowHeight * textSize * (static_cast<double>(i) + 0.5);
+        const double y = f.area.top() + squadRow * textSize * (static_cast<double>(i) + 0.5);
         if (i > 0 && row.reading != data.rows[i - 1].reading) {
             painter.setPen(look::checkLoadPen(ground));
-            const double edge = y - rowHeight * textSize / 2;
+            const double edge = y - squadRow * textSize / 2;
             painter.drawLine(QPointF(target.left() + side, edge),
                              QPointF(target.right() - side, edge));
         }

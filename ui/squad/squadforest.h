@@ -37,8 +37,7 @@ struct SquadForest {
 };
 
 /// One part of a squad's answer, its rows in their order.
-SquadForest squadForest(const answers::SquadPart& part, double level,
-                        LoadUnit unit = LoadUnit::Kilograms);
+SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit unit);
 /// The same with rows first .. last (without it) alone, on the same scale.
 SquadForest squadForestRows(const SquadForest& data, std::size_t first, std::size_t last);
 

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/squadpage.h"
 
+#include "core/log/snapshot.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/shell/paperwork.h"
 #include "ui/shell/rowtable.h"
 #include "ui/squad/periodchooser.h"
+#include "ui/squad/squaddefaults.h"
 #include "ui/squad/squadprint.h"
 #include "ui/squad/squadrows.h"
 #include "ui/wording.h"
@@ -76,9 +78,9 @@ void SquadPage::build() {
     m_view->setObjectName(u"squad"_s);
     m_view->horizontalHeader()->setStretchLastSection(true);
     m_counts = new QLabel;
-    m_counts->setAccessibleName(tr("Readings counted"));
+    m_counts->setAccessibleDescription(tr("Readings counted"));
     m_notes = new QLabel;
-    m_notes->setAccessibleName(tr("Notes"));
+    m_notes->setAccessibleDescription(tr("Notes"));
     for (QLabel* each : {m_counts, m_notes}) {
         each->setWordWrap(true);
         each->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -120,6 +122,8 @@ void SquadPage::build() {
 }
 
 void SquadPage::connectParts() {
+    for (PeriodChooser* chooser : {m_from, m_to})
+        connect(chooser, &PeriodChooser::refused, this, &TaskPage::message);
     for (PeriodChooser* chooser : {m_from, m_to})
         connect(chooser, &PeriodChooser::changed, this, [this] {
             if (!m_filling)
@@ -186,22 +190,21 @@ void SquadPage::reload() {
     ask();
 }
 
-// The last two blocks that hold tests of the lift; without blocks, the first and the last test day.
 void SquadPage::chooseDefaults() {
     const auto blocks = m_logbook.log().blocks();
-    const auto days = m_logbook.context(*m_lift).days;
-    if (!days)
+    const auto& days = m_logbook.context(*m_lift).days;
+    if (days.empty())
         return;
-    std::vector<std::size_t> used;
-    for (std::size_t i = 0; i < blocks.size(); ++i)
-        if (blocks[i].value.first <= days->second && days->first <= blocks[i].value.last)
-            used.push_back(i);
-    if (used.size() >= 2) {
-        m_from->chooseBlock(used[used.size() - 2]);
-        m_to->chooseBlock(used.back());
-    } else {
-        m_from->chooseDate(days->first, 14);
-        m_to->chooseDate(days->second, 14);
+    if (const auto two = lastTwoBlocks(blocks, days)) {
+        m_from->chooseBlock(two->first);
+        m_to->chooseBlock(two->second);
+    } else if (const auto dates = lastTwoTestDays(days)) {
+        m_from->chooseDate(dates->earlier, dates->within);
+        m_to->chooseDate(dates->later, dates->within);
+    } else { // nobody was tested twice
+        const auto [first, last] = std::ranges::minmax(days, {}, &TestDay::date);
+        m_from->chooseDate(first.date, 0);
+        m_to->chooseDate(last.date, 0);
     }
     m_chosen = true;
 }
@@ -216,13 +219,12 @@ void SquadPage::ask() {
                  context = m_logbook.context(*m_lift), from = m_from->period(), to = m_to->period(),
                  pace = m_pace](const Progress& progress) {
         const bool salvage = access == log::Access::Salvage;
-        const log::Log own =
-            log::Log::open(file, salvage ? log::Access::Salvage : log::Access::ReadOnly);
+        const log::Snapshot own(file, salvage ? log::Access::Salvage : log::Access::ReadOnly);
         const Progress paced = [&](std::int64_t done, std::int64_t total) {
             pace();
             return progress(done, total);
         };
-        *answer = squadOf(own, context, from, to, {}, {}, pace ? paced : progress);
+        *answer = squadOf(own.log(), context, from, to, {}, {}, pace ? paced : progress);
     });
     m_job.waitFor(mostlyDoneIn);
     if (m_job.running()) {
@@ -234,7 +236,7 @@ void SquadPage::ask() {
 void SquadPage::answered() {
     showWork(false);
     if (!*m_answer) {
-        showNothing(noAnswerText(m_answer->why()));
+        showNothing(noAnswerText(m_answer->why(), m_logbook.loadUnit()));
         return;
     }
     m_squad = std::move(**m_answer);
@@ -328,8 +330,8 @@ page::Print SquadPage::pages() const {
     return squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit());
 }
 
-void SquadPage::writePdfTo(const std::filesystem::path& file) const {
-    page::writePagesPdf(pages(), paperwork::desktopPaper(), file);
+void SquadPage::writePdfTo(const log::Destination& to) const {
+    page::writePagesPdf(pages(), paperwork::desktopPaper(), to);
 }
 
 void SquadPage::writePdf() {
@@ -339,7 +341,7 @@ void SquadPage::writePdf() {
         this, tr("Save the squad as PDF"),
         tr("Squad %1 %2 to %3")
             .arg(text(m_value->name), text(m_squad->from.name), text(m_squad->to.name)),
-        [this](const auto& file) { writePdfTo(file); });
+        [this](const auto& to) { writePdfTo(to); });
     if (!said.isEmpty())
         Q_EMIT message(said);
 }

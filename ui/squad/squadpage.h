@@ -37,7 +37,7 @@ public:
     void printPreview() override;
     void writePdf() override;
     /// Without asking for a name. Throws LogError; canPrint() must hold.
-    void writePdfTo(const std::filesystem::path& file) const;
+    void writePdfTo(const log::Destination& to) const;
 
     PeriodChooser& from() { return *m_from; }
     PeriodChooser& to() { return *m_to; }

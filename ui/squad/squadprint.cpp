@@ -22,7 +22,7 @@ struct SquadPaper {
     Q_DECLARE_TR_FUNCTIONS(SquadPaper)
 };
 
-constexpr double chartText = 7.5, tableText = 7.5, smallText = 7;
+constexpr double squadChartText = 7.5, squadTableText = 7.5, squadSmallText = 7;
 constexpr std::size_t rowsOfAChart = 40; // so many fit a page
 
 QString periodText(const answers::Period& period) {
@@ -35,13 +35,13 @@ QString periodText(const answers::Period& period) {
 }
 
 page::Block chartBlock(const SquadForest& data, double width) {
-    const double height = squadForestHeight(data, chartText);
+    const double height = squadForestHeight(data, squadChartText);
     return {.height = height,
             .before = 4,
             .paint = [data, width, height](QPainter& painter, const QPointF& at) {
-                painter.setFont(pageFont(chartText));
+                painter.setFont(pageFont(squadChartText));
                 paintSquadForest(painter, QRectF(at, QSizeF(width, height)), data,
-                                 look::paperGround(), chartText);
+                                 look::paperGround(), squadChartText);
             }};
 }
 
@@ -64,7 +64,7 @@ void addTable(Flow& flow, const answers::SquadPart& part, double level, LoadUnit
                 {88 * w, Qt::AlignRight},
                 {54 * w, Qt::AlignRight},
                 {105 * w}},
-               head, rows, pageFont(tableText), 4);
+               head, rows, pageFont(squadTableText), 4);
 }
 
 void fill(Flow& flow, const answers::Squad& squad, const QString& lift, LoadUnit unit) {
@@ -82,8 +82,8 @@ void fill(Flow& flow, const answers::Squad& squad, const QString& lift, LoadUnit
     }
     flow.heading(SquadPaper::tr("To beware of"));
     for (const QString& note : squadNotes(squad, unit))
-        flow.text(note, pageFont(smallText), 1);
-    flow.text(fullCautions(), pageFont(smallText), 3);
+        flow.text(note, pageFont(squadSmallText), 1);
+    flow.text(fullCautions(), pageFont(squadSmallText), 3);
 }
 
 } // namespace

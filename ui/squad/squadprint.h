@@ -9,7 +9,6 @@
 namespace slopebook::ui {
 
 /// lift: its name with the velocity kind, as titles write it.
-page::Print squadPrint(const answers::Squad& squad, const QString& lift,
-                       LoadUnit unit = LoadUnit::Kilograms);
+page::Print squadPrint(const answers::Squad& squad, const QString& lift, LoadUnit unit);
 
 } // namespace slopebook::ui

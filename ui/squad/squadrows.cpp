@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/squadrows.h"
 
+#include "core/answers/figures.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -76,12 +77,14 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, LoadUnit u
                                      decimals)
                   << (r.read->smallest ? number(scaled(r.read->smallest->value), decimals) : u"–"_s)
                   << readingCell(part, r);
-            if (r.read->smallest)
+            if (auto smallest = r.read->smallest) {
+                smallest->source = answers::cited(smallest->source);
                 row.explanation = SquadRows::tr("Smallest change that matters: %1")
-                                      .arg(smallestOrigin(*r.read->smallest));
+                                      .arg(smallestOrigin(*smallest));
+            }
         } else {
             cells << u"–"_s << QString() << QString()
-                  << readingWord(Reading::NoFigure) + u": "_s + noAnswerText(r.read.why());
+                  << readingWord(Reading::NoFigure) + u": "_s + noAnswerText(r.read.why(), unit);
             row.quiet << 6;
         }
         row.cells = cells;

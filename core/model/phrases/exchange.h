@@ -110,6 +110,20 @@ inline constexpr std::array exchange{
     translate("Phrases", "yes or no, 1 or 0, or nothing"),
     translate("Phrases", "a load"),
     translate("Phrases", "a name"),
+    translate("Phrases", "a name that one athlete of the log has, spelled as there"),
+    translate("Phrases", "a name that one lift of the log has, spelled as there"),
+    translate(
+        "Phrases",
+        "%1 athletes have one name in different spellings (%2): if they are one, their sessions "
+        "stand apart; if not, give each a name of their own."),
+    translate("Phrases",
+              "%1 lifts have one name in different spellings (%2): their points stand on "
+              "different lines."),
+    translate("Phrases", "%1 devices have one name in different spellings (%2)."),
+    translate("Phrases", "%1 tests have one name in different spellings (%2)."),
+    translate("Phrases", "the new athlete \"%1\""),
+    translate("Phrases", "to be told whether that is \"%1\", who is in the log, or somebody new"),
+    translate("Phrases", "to be told whether that is \"%1\", who is new as well, or somebody else"),
     translate("Phrases", "a line such as \"column date: Datum\""),
     translate("Phrases", "one of %1"),
     translate("Phrases", "a role, such as date, athlete, lift, load, velocity"),
@@ -119,6 +133,8 @@ inline constexpr std::array exchange{
     translate("Phrases", "a column of the table"),
     translate("Phrases", "decimal comma, decimal point, kg, lb, m/s or cm/s"),
     translate("Phrases", "a second column for %1"),
+    translate("Phrases", "a third column for %1"),
+    translate("Phrases", "two, the halves of a name"),
     translate("Phrases", "one"),
     translate("Phrases", "delimiter, encoding, rows passed over, header, a row is, blank is as "
                          "above, dates, column ... or all ..."),
@@ -170,10 +186,6 @@ inline constexpr std::array exchange{
     translate("Phrases", "a speed in m/s above 0 and under 10, such as 0.05"),
     translate("Phrases", "a weight in kg above 0 and under 2000, such as 2.5"),
     translate("Phrases", "a load in kg from 0 to 2000, such as 60"),
-    translate("Phrases", "The folder \"%1\" cannot be made."),
-    translate("Phrases", "The folder \"%1\" cannot be written."),
-    translate("Phrases", "\"%1\", which is there already"),
-    translate("Phrases", "a folder that does not exist yet, or is empty"),
     translate("Phrases", "an empty file"),
     translate("Phrases", "a header row such as date,athlete,lift,set,load_kg,rep,velocity"),
     translate("Phrases", "a column of tidy CSV and the file's name for it, such as "

@@ -57,6 +57,7 @@ inline constexpr std::array model{
     translate("Phrases", "line %1: %2"),
     translate("Phrases", "column %1: %2"),
     translate("Phrases", "%1#%2"),
+    translate("Phrases", "%1, and %2 more"),
 };
 
 } // namespace slopebook::phrases

@@ -57,7 +57,13 @@ inline constexpr std::array traces{
     translate("Phrases", "the quiet stretch holds fewer than three samples"),
     translate("Phrases", "nobody stands on the plate: the force stays under 150 N"),
     translate("Phrases", "no flight found: the force never falls to nothing for 0.1 to 1.2 s "
-                         "between two contacts"),
+                         "between two contacts (on a plate that was not zeroed it does not)"),
+    translate("Phrases",
+              "the plate reads %1 N in flight, with nobody on it: zero it and jump again"),
+    translate("Phrases", "force in flight, taken off the weight"),
+    translate("Phrases",
+              "The plate was not zeroed: it reads %1 N in flight, with nobody on it. That "
+              "is taken off the weight and the body mass."),
     translate("Phrases", "the marks are not in order: contact or start, take-off, landing"),
     translate("Phrases", "nobody stands still on the plate between the marks for it"),
     translate("Phrases", "the trace is shorter than a tenth of a second"),

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is typed in the session row: read, asked about where much would change, and saved.
+#include "core/model/errors.h"
+#include "ui/entry/sessionbar.h"
+#include "ui/entry/setwords.h"
+#include "ui/records/dayedit.h"
+#include "ui/records/sessionchange.h"
+#include "ui/records/sessiondialog.h"
+#include "ui/said.h"
+#include "ui/shell/format.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+
+namespace slopebook::ui {
+
+std::optional<DeviceId> SessionBar::chosenDevice() const {
+    const QVariant device = m_device->currentData();
+    return device.isValid() && device != addDeviceItem
+               ? std::optional(DeviceId{device.toLongLong()})
+               : std::nullopt;
+}
+
+std::optional<Mass> SessionBar::typedBodyMass() const {
+    const QString typed = m_bodyMass->text().trimmed();
+    if (typed.isEmpty())
+        return std::nullopt;
+    const auto mass = readLoad(view(typed), massUnit(m_logbook.loadUnit()));
+    if (!std::holds_alternative<Mass>(mass) || std::get<Mass>(mass).grams == 0) {
+        throw BadInput(
+            asIs(utf8(tr("a body mass of %1").arg(typed))),
+            asIs(utf8(tr("%1, such as 74.5, or nothing").arg(unitName(m_logbook.loadUnit())))));
+    }
+    return std::get<Mass>(mass);
+}
+
+SessionHead SessionBar::newHead() const {
+    SessionHead head;
+    head.athlete = *m_athlete;
+    head.date = modelDate(m_date->date());
+    head.ordinal = nextOrdinal(m_logbook.log(), *m_athlete, head.date);
+    head.device = chosenDevice();
+    head.place = utf8(m_place->text().trimmed());
+    head.bodyMass = typedBodyMass();
+    return head;
+}
+
+// Each field is saved alone, and only where the coach changed it: what it shows may have been
+// changed elsewhere meanwhile.
+void SessionBar::save(const std::function<void(SessionHead&)>& change) {
+    if (m_filling || m_asking || !m_session || !m_athlete)
+        return;
+    try {
+        SessionHead now = m_logbook.log().session(*m_session).head.value;
+        change(now);
+        const QString question = changeQuestion(m_logbook.log(), *m_session, now, m_lift);
+        if (question.isEmpty()) {
+            write(*m_session, change);
+            return;
+        }
+        // Not before the key or click that left the field has done what it does.
+        m_asking = true;
+        QMetaObject::invokeMethod(
+            this,
+            [this, session = *m_session, change, question] { ask(session, change, question); },
+            Qt::QueuedConnection);
+    } catch (const std::exception& error) {
+        Q_EMIT problem(said(error));
+    }
+}
+
+void SessionBar::ask(SessionId session, const std::function<void(SessionHead&)>& change,
+                     const QString& question) {
+    const bool sure = isSure(question, this);
+    m_asking = false;
+    try {
+        if (sure)
+            write(session, change);
+        else if (m_session == session)
+            showHead(m_logbook.log().session(session).head.value);
+    } catch (const std::exception& error) {
+        Q_EMIT problem(said(error));
+    }
+}
+
+void SessionBar::write(SessionId session, const std::function<void(SessionHead&)>& change) {
+    const SessionHead before = m_logbook.log().session(session).head.value;
+    SessionHead now = before;
+    change(now);
+    m_logbook.changeSession(session, now);
+    if (const QString told = changeNews(m_logbook.log(), session, before, now); !told.isEmpty())
+        Q_EMIT news(told);
+}
+
+void SessionBar::saveDate() {
+    const Date typed = modelDate(m_date->date());
+    if (typed == m_shownDay)
+        return;
+    save([this, typed](SessionHead& head) {
+        if (typed != head.date)
+            head.ordinal = nextOrdinal(m_logbook.log(), head.athlete, typed);
+        head.date = typed;
+    });
+}
+
+void SessionBar::saveDevice() {
+    save([device = chosenDevice()](SessionHead& head) { head.device = device; });
+}
+
+void SessionBar::savePlace() {
+    if (!m_place->isModified())
+        return;
+    save([this](SessionHead& head) { head.place = utf8(m_place->text().trimmed()); });
+}
+
+void SessionBar::saveBodyMass() {
+    if (!m_bodyMass->isModified())
+        return;
+    save([this](SessionHead& head) { head.bodyMass = typedBodyMass(); });
+}
+
+/// What is being typed in a field while something else than the coach goes on.
+void SessionBar::saveFields() {
+    if (m_date->take())
+        saveDate();
+    savePlace();
+    saveBodyMass();
+}
+
+} // namespace slopebook::ui
