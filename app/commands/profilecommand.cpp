@@ -31,7 +31,6 @@ int runProfile(const ProfileOptions& options) {
     }
     if (!session)
         return sayNoAnswer(options, session.why());
-    about.dayNoise = ui::dayNoiseOf(log, about, session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(
