@@ -196,6 +196,33 @@ private Q_SLOTS:
         QCOMPARE(head().note, "windy");
     }
 
+    void whatAFieldSavedIsUndoneInItToo_data() {
+        QTest::addColumn<bool>("ofBody");
+        QTest::addColumn<QString>("typed");
+        QTest::newRow("place") << false << QStringLiteral("hall");
+        QTest::newRow("body mass") << true << QStringLiteral("76.5");
+    }
+
+    void whatAFieldSavedIsUndoneInItToo() {
+        QFETCH(bool, ofBody);
+        QFETCH(QString, typed);
+        type(QStringLiteral("40 1.10 1.08"));
+        const SessionHead before = head();
+        QLineEdit* one = ofBody ? named<QLineEdit>("bodyMass") : place();
+        const QString stood = one->text();
+        one->setFocus();
+        one->selectAll();
+        QTest::keyClicks(one, typed);
+        QTest::keyClick(one, Qt::Key_Tab);
+        QVERIFY(head() != before);
+        one->setFocus(Qt::TabFocusReason);
+        book().undoStack()->undo();
+        QCOMPARE(head(), before);
+        QCOMPARE(one->text(), stood);
+        line()->setFocus(); // leaving the field writes nothing again
+        QCOMPARE(head(), before);
+    }
+
     void aFieldOfTheBatterySavesItselfAlone() {
         work().showTask(5);
         auto* view = work().findChild<AttemptsView*>();

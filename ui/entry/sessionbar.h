@@ -76,11 +76,12 @@ private:
     void saveDevice();
     void savePlace();
     void saveBodyMass();
-    void save(const std::function<void(SessionHead&)>& change);
+    void save(const std::function<void(SessionHead&)>& change, QLineEdit* typedIn = nullptr);
     void saveFields();
     void ask(SessionId session, const std::function<void(SessionHead&)>& change,
-             const QString& question);
-    void write(SessionId session, const std::function<void(SessionHead&)>& change);
+             const QString& question, QLineEdit* typedIn);
+    void write(SessionId session, const std::function<void(SessionHead&)>& change,
+               QLineEdit* typedIn);
     bool addDevice();
     void chosen(int index);
     void goOn(QObject* from);

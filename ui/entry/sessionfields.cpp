@@ -47,7 +47,7 @@ SessionHead SessionBar::newHead() const {
 
 // Each field is saved alone, and only where the coach changed it: what it shows may have been
 // changed elsewhere meanwhile.
-void SessionBar::save(const std::function<void(SessionHead&)>& change) {
+void SessionBar::save(const std::function<void(SessionHead&)>& change, QLineEdit* typedIn) {
     if (m_filling || m_asking || !m_session || !m_athlete)
         return;
     try {
@@ -55,14 +55,16 @@ void SessionBar::save(const std::function<void(SessionHead&)>& change) {
         change(now);
         const QString question = changeQuestion(m_logbook.log(), *m_session, now, m_lift);
         if (question.isEmpty()) {
-            write(*m_session, change);
+            write(*m_session, change, typedIn);
             return;
         }
         // Not before the key or click that left the field has done what it does.
         m_asking = true;
         QMetaObject::invokeMethod(
             this,
-            [this, session = *m_session, change, question] { ask(session, change, question); },
+            [this, session = *m_session, change, question, typedIn] {
+                ask(session, change, question, typedIn);
+            },
             Qt::QueuedConnection);
     } catch (const std::exception& error) {
         Q_EMIT problem(said(error));
@@ -70,12 +72,12 @@ void SessionBar::save(const std::function<void(SessionHead&)>& change) {
 }
 
 void SessionBar::ask(SessionId session, const std::function<void(SessionHead&)>& change,
-                     const QString& question) {
+                     const QString& question, QLineEdit* typedIn) {
     const bool sure = isSure(question, this);
     m_asking = false;
     try {
         if (sure)
-            write(session, change);
+            write(session, change, typedIn);
         else if (m_session == session)
             showHead(m_logbook.log().session(session).head.value);
     } catch (const std::exception& error) {
@@ -83,11 +85,22 @@ void SessionBar::ask(SessionId session, const std::function<void(SessionHead&)>&
     }
 }
 
-void SessionBar::write(SessionId session, const std::function<void(SessionHead&)>& change) {
+void SessionBar::write(SessionId session, const std::function<void(SessionHead&)>& change,
+                       QLineEdit* typedIn) {
     const SessionHead before = m_logbook.log().session(session).head.value;
     SessionHead now = before;
     change(now);
-    m_logbook.changeSession(session, now);
+    // What was typed is the log's from now on: left as the coach's own, it would outlive an undo
+    // and be written again.
+    if (typedIn)
+        typedIn->setModified(false);
+    try {
+        m_logbook.changeSession(session, now);
+    } catch (...) {
+        if (typedIn)
+            typedIn->setModified(true);
+        throw;
+    }
     if (const QString told = changeNews(m_logbook.log(), session, before, now); !told.isEmpty())
         Q_EMIT news(told);
 }
@@ -110,13 +123,14 @@ void SessionBar::saveDevice() {
 void SessionBar::savePlace() {
     if (!m_place->isModified())
         return;
-    save([this](SessionHead& head) { head.place = utf8(m_place->text().trimmed()); });
+    save([place = utf8(m_place->text().trimmed())](SessionHead& head) { head.place = place; },
+         m_place);
 }
 
 void SessionBar::saveBodyMass() {
     if (!m_bodyMass->isModified())
         return;
-    save([this](SessionHead& head) { head.bodyMass = typedBodyMass(); });
+    save([this](SessionHead& head) { head.bodyMass = typedBodyMass(); }, m_bodyMass);
 }
 
 /// What is being typed in a field while something else than the coach goes on.
