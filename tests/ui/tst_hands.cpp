@@ -4,12 +4,12 @@
 // are several lines however they come, and what was refused gives way whole.
 #include "tests/log/builders.h"
 #include "tests/ui/movingclock.h"
-#include "ui/battery/attemptsview.h"
-#include "ui/entry/entryline.h"
-#include "ui/entry/entrypage.h"
-#include "ui/records/dayedit.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/workspace.h"
+#include "ui/athlete/battery/attemptsview.h"
+#include "ui/floor/entry/entryline.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/parts/dayedit.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/workspace.h"
 
 #include <QApplication>
 #include <QClipboard>

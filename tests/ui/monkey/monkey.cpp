@@ -3,7 +3,7 @@
 #include "tests/ui/monkey/monkey.h"
 
 #include "core/log/log.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/workspace.h"
 
 #include <QApplication>
 #include <QComboBox>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What must change nothing, and clicks and keys anywhere.
 #include "tests/ui/monkey/monkey.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/workspace.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
