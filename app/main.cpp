@@ -3,6 +3,7 @@
 #include "app/commands/importreport.h"
 #include "app/commands/interrupt.h"
 #include "app/commands/terminal.h"
+#include "app/paintedpages.h"
 #include "app/window.h"
 #include "core/model/errors.h"
 
@@ -26,15 +27,16 @@ int run(int argc, char** argv) {
     std::filesystem::path log;
     app.add_option("LOG", log, "The log to open in the window");
     int exit = app::exitDone;
+    const app::PaintedPages pages;
     app::addImport(app, exit);
     app::addExport(app, exit);
     app::addList(app, exit);
     app::addProfile(app, exit);
-    app::addCompare(app, exit);
+    app::addCompare(app, exit, pages);
     app::addFollow(app, exit);
     app::addNoise(app, exit);
-    app::addPlan(app, exit);
-    app::addBattery(app, exit);
+    app::addPlan(app, exit, pages);
+    app::addBattery(app, exit, pages);
     app::addTrace(app, exit);
     app::addCheck(app, exit);
     app::addBackup(app, exit);

@@ -69,6 +69,7 @@ for task in ui/floor/entry ui/athlete/battery ui/athlete/compare ui/athlete/hist
     room $task core ui/typed ui/words ui/edits ui/parts ui/charts ui/paper ui/records ui/importing
 done
 room ui/window core ui
+room app/commands core
 room app ui core resources
 
 for folder in $(find core ui -name '*.cpp' -o -name '*.h' | sed 's,/[^/]*$,,' | sort -u); do
@@ -86,6 +87,7 @@ never core 'Q[A-Z]|Qt' "core has no Qt at all"
 never core/model 'Eigen|boost|SQLiteCpp|sqlite3|csv\.h|xlsxwriter' "core/model: the standard library only"
 never core/stats 'SQLiteCpp|sqlite3|csv\.h|xlsxwriter' "core/stats: Eigen and Boost.Math only"
 never core/answers 'SQLiteCpp|sqlite3|xlsxwriter' "core/answers knows no file"
+never app/commands 'Q[A-Z]|Qt' "the commands have no Qt: who prints is handed in (app/commands/pages.h)"
 never ui 'CLI/|SQLiteCpp|sqlite3' "ui: core and Qt only"
 only_in 'core/log' 'SQLiteCpp|sqlite3' "SQLite appears in core/log's sources only"
 only_in 'core/model' 'utf8proc' "libutf8proc appears in core/model alone"

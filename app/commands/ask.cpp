@@ -94,6 +94,13 @@ std::string signedInterval(const stats::Interval& held, int decimals) {
     return signedFixed(held.low, decimals) + " to " + signedFixed(held.high, decimals);
 }
 
+std::string findingsText(const std::vector<Words>& findings) {
+    std::string text;
+    for (const Words& finding : findings)
+        text += "  - " + english(finding) + "\n";
+    return text;
+}
+
 std::string notesText(const std::vector<answers::Note>& notes) {
     std::string text;
     for (const auto& note : notes)

@@ -44,6 +44,8 @@ std::string signedInterval(const stats::Interval& interval, int decimals);
 /// "Notes:" and one a line; nothing where there are none.
 std::string notesText(const std::vector<answers::Note>& notes);
 void notesJson(Json& json, const std::vector<answers::Note>& notes);
+/// What a log's check found, one a line.
+std::string findingsText(const std::vector<Words>& findings);
 /// "95 %".
 std::string percent(double level);
 

@@ -34,10 +34,8 @@ int runBackup(const BackupOptions& options) {
             print("Backed up, and the copy checked: " + options.target.string() + "\n");
         return exitDone;
     }
-    std::string text = "Backed up, but the log is not sound, and the copy is no better: " +
-                       options.target.string() + "\n";
-    for (const Words& finding : findings)
-        text += "  - " + english(finding) + "\n";
+    const std::string text = "Backed up, but the log is not sound, and the copy is no better: " +
+                             options.target.string() + "\n" + findingsText(findings);
     if (toOut)
         printError(text);
     else

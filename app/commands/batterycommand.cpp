@@ -2,13 +2,11 @@
 // slopebook battery: all tests of two dates or two blocks side by side.
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
-#include "app/commands/offscreen.h"
 #include "app/commands/outputs.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
 #include "core/log/snapshot.h"
 #include "core/questions/batterytable.h"
-#include "ui/paper/batteryprint.h"
 
 #include <memory>
 
@@ -211,7 +209,7 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
     return json.text();
 }
 
-int runBattery(const BatteryOptions& options) {
+int runBattery(const BatteryOptions& options, const Pages& pages) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
@@ -223,10 +221,7 @@ int runBattery(const BatteryOptions& options) {
     if (!options.csv.empty())
         ui::writeBatteryCsv(*answer, options.outputs.to(options.csv));
     if (!options.pdf.empty())
-        paintOffscreen([&] {
-            ui::writeBatteryPdf(*answer, ui::LoadUnit::Kilograms, ui::page::Paper::A4,
-                                options.outputs.to(options.pdf));
-        });
+        pages.battery(*answer, options.outputs.to(options.pdf));
     if (options.outputs.textToo())
         print(options.json ? batteryJson(*answer) : batteryText(*answer));
     if (answer->unread.empty())
@@ -238,7 +233,7 @@ int runBattery(const BatteryOptions& options) {
 
 } // namespace
 
-void addBattery(CLI::App& app, int& exit) {
+void addBattery(CLI::App& app, int& exit, const Pages& pages) {
     auto* command = app.add_subcommand(
         "battery", "All tests of two dates or two blocks: what changed, left and right");
     const auto options = std::make_shared<BatteryOptions>();
@@ -251,7 +246,7 @@ void addBattery(CLI::App& app, int& exit) {
                              "Writes the comparison as CSV to this file");
     options->outputs.addFile(*command, "--pdf", options->pdf,
                              "Writes the printed page to this file");
-    command->callback([options, &exit] { exit = runBattery(*options); });
+    command->callback([options, &exit, &pages] { exit = runBattery(*options, pages); });
 }
 
 } // namespace slopebook::app

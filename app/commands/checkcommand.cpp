@@ -25,10 +25,7 @@ int runCheck(const std::filesystem::path& file) {
         print("Whole and sound: " + file.string() + "\n" + twinsText(asked.log()));
         return exitDone;
     }
-    std::string text = "Not sound: " + file.string() + "\n";
-    for (const Words& finding : findings)
-        text += "  - " + english(finding) + "\n";
-    print(text + twinsText(asked.log()));
+    print("Not sound: " + file.string() + "\n" + findingsText(findings) + twinsText(asked.log()));
     return exitNoAnswer;
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The commands: each adds itself to the command line and, when it is asked for, runs and sets the
-// exit status.
+// exit status. What prints is handed the pages, which must outlive the command line.
 #pragma once
+
+#include "app/commands/pages.h"
 
 #include <CLI/CLI.hpp>
 
@@ -15,11 +17,11 @@ void addImport(CLI::App& app, int& exit);
 void addExport(CLI::App& app, int& exit);
 void addList(CLI::App& app, int& exit);
 void addProfile(CLI::App& app, int& exit);
-void addCompare(CLI::App& app, int& exit);
+void addCompare(CLI::App& app, int& exit, const Pages& pages);
 void addFollow(CLI::App& app, int& exit);
 void addNoise(CLI::App& app, int& exit);
-void addPlan(CLI::App& app, int& exit);
-void addBattery(CLI::App& app, int& exit);
+void addPlan(CLI::App& app, int& exit, const Pages& pages);
+void addBattery(CLI::App& app, int& exit, const Pages& pages);
 void addTrace(CLI::App& app, int& exit);
 void addCheck(CLI::App& app, int& exit);
 void addBackup(CLI::App& app, int& exit);

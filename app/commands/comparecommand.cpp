@@ -4,7 +4,6 @@
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
 #include "app/commands/outputs.h"
-#include "app/commands/pdf.h"
 #include "core/log/snapshot.h"
 
 #include <memory>
@@ -19,7 +18,7 @@ struct CompareOptions : About {
     Outputs outputs;
 };
 
-int runCompare(const CompareOptions& options) {
+int runCompare(const CompareOptions& options, const Pages& pages) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
@@ -34,7 +33,7 @@ int runCompare(const CompareOptions& options) {
     if (!comparison)
         return sayNoAnswer(options, comparison.why());
     if (!options.pdf.empty())
-        writePdf(log, about, *comparison, options.outputs.to(options.pdf));
+        pages.comparison(log, about, *comparison, options.outputs.to(options.pdf));
     if (!options.outputs.textToo())
         return exitDone;
     if (options.json) {
@@ -49,7 +48,7 @@ int runCompare(const CompareOptions& options) {
 
 } // namespace
 
-void addCompare(CLI::App& app, int& exit) {
+void addCompare(CLI::App& app, int& exit, const Pages& pages) {
     auto* command = app.add_subcommand("compare", "Two sessions of a lift: what changed");
     const auto options = std::make_shared<CompareOptions>();
     command->add_option("LOG", options->log, "The log")->required();
@@ -60,7 +59,7 @@ void addCompare(CLI::App& app, int& exit) {
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--pdf", options->pdf,
                              "Writes the comparison as one page to this file");
-    command->callback([options, &exit] { exit = runCompare(*options); });
+    command->callback([options, &exit, &pages] { exit = runCompare(*options, pages); });
 }
 
 } // namespace slopebook::app

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/outputs.h"
 
+#include "core/log/failure.h"
 #include "core/model/errors.h"
 
 #include <algorithm>
@@ -55,10 +56,8 @@ log::Existing Outputs::existing() const {
 void sayingHow(const std::function<void()>& work) {
     try {
         work();
-    } catch (const LogError& error) {
+    } catch (const log::AlreadyThere& error) {
         const std::string said = error.what();
-        if (error.kind() != LogError::Kind::Conflict || !said.ends_with("choose another name."))
-            throw;
         throw LogError(error.kind(), asIs(said.substr(0, said.size() - 1) +
                                           ", or --replace where it is no log. Nothing was "
                                           "changed."));

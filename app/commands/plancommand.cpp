@@ -185,7 +185,7 @@ Date dayFrom(const PlanOptions& options) {
     return *day;
 }
 
-int runPlan(const PlanOptions& options) {
+int runPlan(const PlanOptions& options, const Pages& pages) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
@@ -219,7 +219,7 @@ int runPlan(const PlanOptions& options) {
         if (out.plan.chosen.empty())
             throw BadInput(asIs("no aim"),
                            asIs("--percent or --velocity: a card is printed for chosen loads"));
-        writeCard(out, options.sets, options.reps, options.outputs.to(options.pdf));
+        pages.card(out, options.sets, options.reps, options.outputs.to(options.pdf));
     }
     if (!options.outputs.textToo())
         return exitDone;
@@ -235,7 +235,7 @@ int runPlan(const PlanOptions& options) {
 
 } // namespace
 
-void addPlan(CLI::App& app, int& exit) {
+void addPlan(CLI::App& app, int& exit, const Pages& pages) {
     auto* command = app.add_subcommand("plan", "Loads from the plates at hand, and the next test");
     const auto options = std::make_shared<PlanOptions>();
     command->add_option("LOG", options->log, "The log")->required();
@@ -285,7 +285,7 @@ void addPlan(CLI::App& app, int& exit) {
     command->add_option("--reps", options->reps, "Reps a set on the card; 0: until the stop speed")
         ->check(CLI::Range(0, 50));
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->callback([options, &exit] { exit = runPlan(*options); });
+    command->callback([options, &exit, &pages] { exit = runPlan(*options, pages); });
 }
 
 } // namespace slopebook::app

@@ -5,10 +5,8 @@
 #include "app/commands/json.h"
 #include "core/answers/history.h"
 #include "core/answers/squadrelation.h"
-#include "core/log/target.h"
 #include "core/questions/planquestions.h"
 
-#include <filesystem>
 #include <optional>
 #include <string>
 #include <vector>
@@ -32,8 +30,6 @@ struct PlanOut {
     std::string relationName() const;
 };
 
-/// The card for the bar as a PDF; throws LogError where it cannot be written.
-void writeCard(const PlanOut& out, int sets, int reps, const log::Destination& to);
 std::string planText(const PlanOut& out);
 void planJson(Json& json, const PlanOut& out);
 

@@ -70,6 +70,8 @@ void syncFolder(const std::filesystem::path& folder) {
 void renameToFree(const std::filesystem::path& from, const std::filesystem::path& to) {
     if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0)
         return;
+    if (errno == EEXIST)
+        throw AlreadyThere(to);
     if (!notKnownHere(errno))
         throw systemFailure(errno, Doing::Write, to);
     // A file system without that call: a second name is never given over another either.
@@ -78,10 +80,10 @@ void renameToFree(const std::filesystem::path& from, const std::filesystem::path
         return;
     }
     if (errno == EEXIST)
-        throw systemFailure(EEXIST, Doing::Write, to);
+        throw AlreadyThere(to);
     // Without second names either, or a folder: the name was free a moment ago.
     if (std::filesystem::exists(std::filesystem::symlink_status(to)))
-        throw systemFailure(EEXIST, Doing::Write, to);
+        throw AlreadyThere(to);
     if (::rename(from.c_str(), to.c_str()) != 0)
         throw systemFailure(errno, Doing::Write, to);
 }

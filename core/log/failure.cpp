@@ -147,12 +147,15 @@ Words undone(Doing doing, const std::string& name, const std::string& why) {
 }
 } // namespace
 
+AlreadyThere::AlreadyThere(const std::filesystem::path& file)
+    : LogError(Kind::Conflict, say("'%1' is there already; choose another name.", shown(file))) {}
+
 LogError systemFailure(int systemError, Doing doing, const std::filesystem::path& file) {
     if (noRoom(systemError))
         return full(file);
     switch (systemError) {
     case EEXIST:
-        return {Kind::Conflict, say("'%1' is there already; choose another name.", shown(file))};
+        return AlreadyThere(file); // its sentence alone
     case EACCES:
     case EPERM:
     case EROFS:

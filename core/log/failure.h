@@ -32,6 +32,13 @@ void requireReadable(sqlite3* db, const std::filesystem::path& file);
 /// What a call of the system was to do with a file.
 enum class Doing { Open, Make, Write };
 
+/// What was to be made or written is there already. A kind of Conflict of its own, for who can say
+/// how it is replaced all the same.
+class AlreadyThere : public LogError {
+public:
+    explicit AlreadyThere(const std::filesystem::path& file);
+};
+
 /// From errno after a call that was to do that with the file.
 LogError systemFailure(int systemError, Doing doing, const std::filesystem::path& file);
 

@@ -29,11 +29,11 @@ void requireFillable(const fs::path& folder, Existing existing, const fs::path& 
     if (!fs::exists(status))
         return;
     if (!fs::is_directory(status))
-        throw systemFailure(EEXIST, Doing::Make, named);
+        throw AlreadyThere(named);
     if (fs::is_empty(folder, error) && !error)
         return;
     if (existing == Existing::Refuse)
-        throw systemFailure(EEXIST, Doing::Make, named);
+        throw AlreadyThere(named);
 }
 } // namespace
 

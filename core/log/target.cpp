@@ -132,11 +132,11 @@ Target requireWritable(const fs::path& file, Existing existing) {
         // Somebody's file of that name would be taken for the journal of a log that is made here.
         const fs::path journal = target.path.native() + "-journal";
         if (::lstat(journal.c_str(), &is) == 0)
-            throw systemFailure(EEXIST, Doing::Make, journal);
+            throw AlreadyThere(journal);
         return target;
     }
     if (existing == Existing::Refuse)
-        throw systemFailure(EEXIST, Doing::Make, file);
+        throw AlreadyThere(file);
     if (!S_ISREG(is.st_mode))
         noPlainFile(file);
     if (holdsLog(target.path) || amongBackups(target.path))

@@ -1,20 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/commands/pdf.h"
+#include "app/paintedpages.h"
 
-#include "app/commands/offscreen.h"
-#include "app/commands/planout.h"
+#include "app/offscreen.h"
+#include "ui/paper/batteryprint.h"
 #include "ui/paper/comparisonpage.h"
 #include "ui/paper/plancard.h"
 
 namespace slopebook::app {
 
-void writePdf(const log::Log& log, const ui::Background& about,
-              const answers::Comparison& comparison, const log::Destination& to) {
+void PaintedPages::comparison(const log::Log& log, const ui::Background& about,
+                              const answers::Comparison& comparison,
+                              const log::Destination& to) const {
     paintOffscreen(
         [&] { ui::writeComparisonPdf(comparison, ui::pageHeader(log, about, comparison), to); });
 }
 
-void writeCard(const PlanOut& out, int sets, int reps, const log::Destination& to) {
+void PaintedPages::card(const PlanOut& out, int sets, int reps, const log::Destination& to) const {
     paintOffscreen([&] {
         ui::writePlanCardPdf({.athlete = QString::fromStdString(out.athlete),
                               .lift = QString::fromStdString(out.lift),
@@ -28,6 +29,11 @@ void writeCard(const PlanOut& out, int sets, int reps, const log::Destination& t
                               .reps = reps},
                              to);
     });
+}
+
+void PaintedPages::battery(const ui::BatteryAnswer& answer, const log::Destination& to) const {
+    paintOffscreen(
+        [&] { ui::writeBatteryPdf(answer, ui::LoadUnit::Kilograms, ui::page::Paper::A4, to); });
 }
 
 } // namespace slopebook::app

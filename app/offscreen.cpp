@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/commands/offscreen.h"
+#include "app/offscreen.h"
 
 #include "ui/window/application.h"
 

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The commands' pages, painted as the window prints them, without a display.
+#pragma once
+
+#include "app/commands/pages.h"
+
+namespace slopebook::app {
+
+class PaintedPages : public Pages {
+public:
+    void comparison(const log::Log& log, const ui::Background& about,
+                    const answers::Comparison& comparison,
+                    const log::Destination& to) const override;
+    void card(const PlanOut& out, int sets, int reps, const log::Destination& to) const override;
+    void battery(const ui::BatteryAnswer& answer, const log::Destination& to) const override;
+};
+
+} // namespace slopebook::app
