@@ -59,7 +59,7 @@ def main(build, names):
             if not kin:
                 return 0, "" if name.endswith(".h") else name + ": no target compiles it"
             command = [w for w in flags(known[kin[0]]["command"]) if os.path.relpath(w, top) != kin[0]]
-            command += ["-x", "c++", "-Wno-pragma-once-outside-header", os.path.join(top, name)]
+            command += ["-include", os.path.join(top, name), "-x", "c++", os.devnull]
             entry = known[kin[0]]
         run = subprocess.run(command + ["-fsyntax-only"], cwd=entry["directory"], capture_output=True, text=True)
         return run.returncode, run.stderr

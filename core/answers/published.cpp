@@ -2,6 +2,7 @@
 #include "core/answers/published.h"
 
 #include "core/answers/embeddedcsv.h"
+#include "core/answers/samename.h"
 #include "core/model/errors.h"
 #include "resources/embedded.h"
 
@@ -89,11 +90,6 @@ PublishedLift liftOf(const Cells& cells) {
     row.smallestOneRmPercent = cells.figure(SmallestPercent, SmallestSource);
     row.smallestSource = cells.text(SmallestSource);
     return row;
-}
-
-bool sameName(std::string_view a, std::string_view b) {
-    const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
-    return std::ranges::equal(a, b, {}, lower, lower);
 }
 
 std::optional<PublishedLift> rowOf(std::string_view name, VelocityKind kind) {

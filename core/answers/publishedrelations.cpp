@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/publishedrelations.h"
 
+#include "core/answers/samename.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -21,11 +23,6 @@ constexpr std::array<PublishedRelation, 5> published{
      {"Full squat", VelocityKind::Mean, 116.3, -46.31, -12.87, std::nullopt,
       "Sanchez-Medina et al. 2017, coefficients from memory"}}};
 
-bool sameLift(std::string_view a, std::string_view b) {
-    const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
-    return std::ranges::equal(a, b, [&](char x, char y) { return lower(x) == lower(y); });
-}
-
 } // namespace
 
 std::span<const PublishedRelation> publishedRelations() {
@@ -34,7 +31,7 @@ std::span<const PublishedRelation> publishedRelations() {
 
 std::optional<PublishedRelation> publishedRelation(std::string_view lift, VelocityKind kind) {
     const auto found = std::ranges::find_if(published, [&](const auto& each) {
-        return each.kind == kind && sameLift(each.lift, lift);
+        return each.kind == kind && sameName(each.lift, lift);
     });
     return found == published.end() ? std::nullopt : std::optional(*found);
 }

@@ -10,11 +10,6 @@ namespace slopebook::exchange {
 
 namespace {
 
-bool hasAll(const std::vector<std::string>& header, std::initializer_list<std::string_view> names) {
-    return std::ranges::all_of(names,
-                               [&](auto name) { return columnOf(header, name).has_value(); });
-}
-
 /// One of two words; blank is the second.
 bool oneOf(const Cells& cells, std::size_t column, std::string_view yes, std::string_view no) {
     if (!cells.said(column) || cells.raw(column) == no)
@@ -93,11 +88,11 @@ void takeMissing(const Cells& cells, const Where& where, StagedBattery& session)
 } // namespace
 
 bool isTestsHeader(const std::vector<std::string>& header) {
-    return hasAll(header, {"test", "unit", "better"});
+    return hasColumns(header, {"test", "unit", "better"});
 }
 
 bool isAttemptsHeader(const std::vector<std::string>& header) {
-    return hasAll(header, {"date", "athlete", "test", "value"});
+    return hasColumns(header, {"date", "athlete", "test", "value"});
 }
 
 std::vector<std::string> BatteryTables::readTests(const std::filesystem::path& file) {

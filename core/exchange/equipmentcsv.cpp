@@ -74,10 +74,8 @@ void requireValid(const EquipmentTable::Entry& entry) {
 } // namespace
 
 bool isEquipmentHeader(const std::vector<std::string>& header) {
-    return std::ranges::all_of(std::array{EquipmentName, EquipmentPiece, EquipmentMass},
-                               [&](EquipmentColumn column) {
-                                   return columnOf(header, equipmentColumns[column]).has_value();
-                               });
+    return hasColumns(header, {equipmentColumns[EquipmentName], equipmentColumns[EquipmentPiece],
+                               equipmentColumns[EquipmentMass]});
 }
 
 std::vector<std::string> EquipmentTable::read(const std::filesystem::path& file) {

@@ -20,14 +20,6 @@ Words setName(const Staging& staging, const StagedSet& set) {
                sayDay(session.date, session.ordinal));
 }
 
-Words inKilograms(Mass mass) {
-    return say("%1 kg", figure(writeKilograms(mass)));
-}
-
-Words inNumbers(double speed) {
-    return say("%1 m/s", figure(writeNumber(speed)));
-}
-
 // Indices of a list in the order of what key makes of its elements.
 template <class List, class Key>
 std::vector<std::size_t> ordered(const List& list, const Key& key) {
@@ -130,8 +122,8 @@ void Merge::fillHead(const Staging& staging, const StagedSession& staged,
     if (staged.bodyMass) {
         if (head.bodyMass && *head.bodyMass != staged.bodyMass->value)
             staging.contradict(staged.bodyMass->place, "body_mass_kg",
-                               inKilograms(staged.bodyMass->value),
-                               inLog(inKilograms(*head.bodyMass)));
+                               asKilograms(staged.bodyMass->value),
+                               inLog(asKilograms(*head.bodyMass)));
         head.bodyMass = staged.bodyMass->value;
     }
     const auto fillText = [&](std::string& mine, const MaybeSaid<std::string>& theirs,
@@ -231,8 +223,8 @@ void Merge::knownSet(const Staging& staging, const StagedSet& staged, const log:
     };
     const Set& set = held.set;
     if (set.load != staged.load.value)
-        staging.contradict(staged.load.place, "load_kg", inKilograms(staged.load.value),
-                           inLog(inKilograms(set.load)));
+        staging.contradict(staged.load.place, "load_kg", asKilograms(staged.load.value),
+                           inLog(asKilograms(set.load)));
     if (staged.maximum && staged.maximum->value != set.trueMaximum)
         staging.contradict(staged.maximum->place, "maximum", inWords(staged.maximum->value ? 1 : 0),
                            inLog(inWords(set.trueMaximum ? 1 : 0)));
@@ -248,8 +240,8 @@ void Merge::knownSet(const Staging& staging, const StagedSet& staged, const log:
         }
         const Rep& rep = set.reps[i];
         if (rep.velocity != file.reps[i].velocity)
-            staging.contradict(staged.reps[i].place, "velocity", inNumbers(file.reps[i].velocity),
-                               inLog(inNumbers(rep.velocity)));
+            staging.contradict(staged.reps[i].place, "velocity", asSpeed(file.reps[i].velocity),
+                               inLog(asSpeed(rep.velocity)));
         if (!file.reps[i].excluded.empty() && file.reps[i].excluded != rep.excluded)
             staging.contradict(staged.reps[i].place, "excluded", found(file.reps[i].excluded),
                                inLog(found(rep.excluded)));

@@ -25,15 +25,15 @@ Words inQuotes(std::string_view text) {
     return say("\"%1\"", text);
 }
 
+} // namespace
+
 Words asKilograms(Mass mass) {
     return say("%1 kg", figure(writeKilograms(mass)));
 }
 
-Words asNumber(double speed) {
+Words asSpeed(double speed) {
     return say("%1 m/s", figure(writeNumber(speed)));
 }
-
-} // namespace
 
 template <class Work>
 void Staging::orRefuse(const Work& work) {
@@ -262,7 +262,7 @@ void Staging::takeRep(const Cells& cells, StagedSet& held) {
         need(cells, TidyVelocity,
              cells.number(TidyVelocity, 0, storableVelocityLimit, true, speedWanted), speedWanted);
     if (velocity >= plausibleVelocityLimit)
-        flag(here(cells), say("a speed of %1", asNumber(velocity)));
+        flag(here(cells), say("a speed of %1", asSpeed(velocity)));
     held.reps.push_back({.number = number,
                          .excluded = text(cells.text(TidyExcluded)),
                          .velocity = velocity,
@@ -297,8 +297,8 @@ void Staging::finishSet(StagedSet& held) {
         if (a.place.file == b.place.file || !same)
             contradict(
                 b.place, same ? "rep" : "velocity",
-                say("rep %1 of the same set again (%2)", b.number, asNumber(b.velocity)),
-                say("each rep once; %1 has it with %2", lineOf(a.place), asNumber(a.velocity)));
+                say("rep %1 of the same set again (%2)", b.number, asSpeed(b.velocity)),
+                say("each rep once; %1 has it with %2", lineOf(a.place), asSpeed(a.velocity)));
         return true;
     };
     held.reps.erase(std::unique(held.reps.begin(), held.reps.end(), sameRep), held.reps.end());

@@ -19,6 +19,10 @@
 
 namespace slopebook::exchange {
 
+/// A load or a speed as a file has it, "62.5 kg", "0.71 m/s", whatever unit a coach reads.
+Words asKilograms(Mass mass);
+Words asSpeed(double speed);
+
 /// Where something was said: which of the files, which line.
 struct Place {
     int file = 0;

@@ -16,6 +16,12 @@ std::optional<std::size_t> columnOf(std::span<const std::string> header, std::st
     return findName(header, name);
 }
 
+bool hasColumns(std::span<const std::string> header,
+                std::initializer_list<std::string_view> names) {
+    return std::ranges::all_of(names,
+                               [&](auto name) { return columnOf(header, name).has_value(); });
+}
+
 namespace {
 
 constexpr std::size_t textLimit = 100'000; // what the log keeps, and its guard

@@ -10,6 +10,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <initializer_list>
 #include <map>
 #include <optional>
 #include <span>
@@ -24,6 +25,8 @@ using ColumnMap = std::map<std::string, std::string>;
 
 /// Index in header of a name, letter case aside where it is not there exactly.
 std::optional<std::size_t> columnOf(std::span<const std::string> header, std::string_view name);
+/// Whether the header has them all.
+bool hasColumns(std::span<const std::string> header, std::initializer_list<std::string_view> names);
 
 class Table {
 public:

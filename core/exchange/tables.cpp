@@ -9,12 +9,6 @@ namespace slopebook::exchange {
 
 namespace {
 
-bool hasColumns(const std::vector<std::string>& header,
-                std::initializer_list<std::string_view> names) {
-    return std::ranges::all_of(names,
-                               [&](auto name) { return columnOf(header, name).has_value(); });
-}
-
 Block readBlock(const Cells& cells) {
     constexpr Phrase dateExpected = "a date written year-month-day, such as 2026-03-14";
     constexpr Phrase ceilingExpected = "a load in kg above 0, such as 62.5";

@@ -57,8 +57,13 @@ bool sound(SessionId session, const Battery& battery, const Query& row, int colu
                            : !row.null(column) && row.integer(column) == checksum(session, battery);
 }
 
-/// A row of id, athlete, day, ordinal, body_mass_g, repeat_of, battery_checksum, with its battery,
-/// verified.
+constexpr char testedRows[] = "SELECT id, athlete, day, ordinal, body_mass_g, repeat_of, "
+                              "battery_checksum FROM sessions ";
+constexpr auto testedOfAll = joined(testedRows, "ORDER BY athlete, day, ordinal");
+constexpr auto testedOfAthlete = joined(testedRows, "WHERE athlete = ? ORDER BY day, ordinal");
+constexpr auto testedById = joined(testedRows, "WHERE id = ?");
+
+/// Such a row with its battery, verified.
 BatterySession sessionOf(Log::Impl& impl, const Query& row) {
     BatterySession session{.session = row.id<SessionId>(0),
                            .athlete = row.id<AthleteId>(1),
@@ -176,11 +181,7 @@ Battery Log::battery(SessionId session) const {
 void Log::scanBatteries(std::optional<AthleteId> athlete,
                         const std::function<void(const BatterySession&)>& visit) const {
     const Reading moment(m_impl->db);
-    Query rows(m_impl->db,
-               athlete ? "SELECT id, athlete, day, ordinal, body_mass_g, repeat_of, "
-                         "battery_checksum FROM sessions WHERE athlete = ? ORDER BY day, ordinal"
-                       : "SELECT id, athlete, day, ordinal, body_mass_g, repeat_of, "
-                         "battery_checksum FROM sessions ORDER BY athlete, day, ordinal");
+    Query rows(m_impl->db, athlete ? testedOfAthlete.data() : testedOfAll.data());
     if (athlete)
         rows.bind(1, *athlete);
     while (rows.next())
@@ -204,10 +205,7 @@ void scanTested(const Log& log, std::span<const TestKindId> kinds,
     }
     std::ranges::sort(inOrder);
     for (const auto& place : inOrder) {
-        Query row(impl.db,
-                  "SELECT id, athlete, day, ordinal, body_mass_g, repeat_of, battery_checksum "
-                  "FROM sessions WHERE id = ?",
-                  std::get<SessionId>(place));
+        Query row(impl.db, testedById.data(), std::get<SessionId>(place));
         if (row.next())
             visit(sessionOf(impl, row));
     }

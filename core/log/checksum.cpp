@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/log/checksum.h"
 
+#include "core/log/tables.h"
+#include "core/log/testtable.h"
+
 #include <array>
 #include <bit>
 
@@ -92,27 +95,32 @@ std::int64_t Checksum::value() const {
     return std::bit_cast<std::int64_t>(crc64(m_bytes));
 }
 
+namespace {
+/// Of the id and every column of its table.
+template <class Id>
+std::int64_t ofColumns(Id id, const typename Table<Id>::Value& value) {
+    Checksum sum(Table<Id>::checksummedAs);
+    sum.add(id);
+    ColumnSum columns{sum};
+    Table<Id>::columns(value, columns);
+    return sum.value();
+}
+} // namespace
+
 std::int64_t checksum(AthleteId id, const Athlete& athlete) {
-    return Checksum('A').add(id).add(athlete.name).add(athlete.note).value();
+    return ofColumns(id, athlete);
 }
-
 std::int64_t checksum(LiftId id, const Lift& lift) {
-    Checksum sum('L');
-    sum.add(id).add(lift.name).add(lift.kind).add(lift.rule).add(lift.ballistic);
-    sum.add(lift.mvt.has_value());
-    if (lift.mvt)
-        sum.add(lift.mvt->value).add(lift.mvt->sd).add(lift.mvt->origin).add(lift.mvt->source);
-    return sum.add(lift.smallestVelocity).add(lift.smallestOneRm).add(lift.note).value();
+    return ofColumns(id, lift);
 }
-
 std::int64_t checksum(DeviceId id, const Device& device) {
-    return Checksum('D').add(id).add(device.name).add(device.note).value();
+    return ofColumns(id, device);
 }
-
 std::int64_t checksum(BlockId id, const Block& block) {
-    Checksum sum('B');
-    sum.add(id).add(block.name).add(block.first).add(block.last);
-    return sum.add(block.ceiling).add(block.note).value();
+    return ofColumns(id, block);
+}
+std::int64_t checksum(TestKindId id, const TestKind& kind) {
+    return ofColumns(id, kind);
 }
 
 std::int64_t checksum(EquipmentId id, const Equipment& equipment) {
@@ -128,16 +136,6 @@ std::int64_t checksum(EquipmentId id, const Equipment& equipment) {
     for (const FixedMass& fixed : equipment.fixed)
         sum.add(fixed.name).add(fixed.mass).add(fixed.use).add(fixed.unit);
     return sum.value();
-}
-
-std::int64_t checksum(TestKindId id, const TestKind& kind) {
-    Checksum sum('K');
-    sum.add(id).add(kind.name).add(kind.unit).add(kind.higherIsBetter).add(kind.twoSided);
-    sum.add(kind.rule).add(kind.attempts).add(kind.formula).add(kind.decimals);
-    sum.add(kind.noise.has_value());
-    if (kind.noise)
-        sum.add(kind.noise->value).add(kind.noise->percent).add(kind.noise->source);
-    return sum.add(kind.smallest).add(kind.smallestSource).add(kind.note).value();
 }
 
 StoredSet withPoint(PlacedSet set, PointRule rule) {

@@ -135,18 +135,17 @@ std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQ
     Log::Impl& impl = log.impl();
     const Reading moment(impl.db);
     teachToFold(impl.db);
-    Query rows(impl.db,
-               "SELECT id, checksum, name, note FROM athletes "
-               "WHERE (?1 = '' OR instr(fold(name), ?1)) "
-               "AND (?2 IS NULL OR name > ?2 COLLATE NOCASE "
-               "OR (name = ?2 COLLATE NOCASE AND name > ?2)) "
-               "ORDER BY name COLLATE NOCASE, name LIMIT ?3",
-               foldCase(question.find), question.after, question.most);
+    static const std::string sql = sqlOf<AthleteId>().rows +
+                                   " WHERE (?1 = '' OR instr(fold(name), ?1)) "
+                                   "AND (?2 IS NULL OR name > ?2 COLLATE NOCASE "
+                                   "OR (name = ?2 COLLATE NOCASE AND name > ?2)) "
+                                   "ORDER BY name COLLATE NOCASE, name LIMIT ?3";
+    Query rows(impl.db, sql.c_str(), foldCase(question.find), question.after, question.most);
     std::vector<Stored<AthleteId, Athlete>> page;
     while (impl.next(rows))
         impl.salvaging([&] {
             const auto id = rows.id<AthleteId>(0);
-            auto value = Table<AthleteId>::read(rows);
+            auto value = readValue<AthleteId>(rows);
             if (checksum(id, value) != rows.integer(1))
                 impl.damaged(notAsWritten<AthleteId>(value));
             page.push_back({id, std::move(value)});

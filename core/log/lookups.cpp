@@ -15,10 +15,10 @@ using Kind = LogError::Kind;
 template <class Id, class Wrong>
 std::vector<Stored<Id, typename Table<Id>::Value>> list(Log::Impl& impl, const Wrong& wrong) {
     std::vector<Stored<Id, typename Table<Id>::Value>> all;
-    Query rows(impl.db, Table<Id>::select);
+    Query rows(impl.db, sqlOf<Id>().inOrder.c_str());
     const auto take = [&] {
         const auto id = rows.id<Id>(0);
-        auto value = Table<Id>::read(rows);
+        auto value = readValue<Id>(rows);
         if (checksum(id, value) == rows.integer(1))
             all.push_back({id, std::move(value)});
         else
@@ -37,10 +37,10 @@ std::vector<Stored<Id, typename Table<Id>::Value>> list(Log::Impl& impl) {
 /// One row by its key; throws where it is not there or not as it was written.
 template <class Id>
 Stored<Id, typename Table<Id>::Value> oneOf(Log::Impl& impl, Id id) {
-    Query row(impl.db, Table<Id>::selectOne, id);
+    Query row(impl.db, sqlOf<Id>().one.c_str(), id);
     if (!row.next())
         throw LogError(Kind::Conflict, say(Table<Id>::says.gone));
-    auto value = Table<Id>::read(row);
+    auto value = readValue<Id>(row);
     if (checksum(id, value) != row.integer(1))
         impl.damaged(notAsWritten<Id>(value));
     return {id, std::move(value)};
@@ -49,7 +49,7 @@ Stored<Id, typename Table<Id>::Value> oneOf(Log::Impl& impl, Id id) {
 /// Throws where it is gone; gives what it weighs in its tally.
 template <class Id>
 std::uint64_t requireThere(Log::Impl& impl, Id id) {
-    Query row(impl.db, Table<Id>::exists, id);
+    Query row(impl.db, sqlOf<Id>().weighed.c_str(), id);
     if (!row.next())
         throw LogError(Kind::Conflict, say(Table<Id>::says.goneUnchanged));
     if constexpr (std::is_same_v<Id, AthleteId>)
@@ -60,14 +60,14 @@ std::uint64_t requireThere(Log::Impl& impl, Id id) {
 
 template <class Id>
 Words nameOf(Log::Impl& impl, Id id) {
-    Query row(impl.db, Table<Id>::exists, id);
+    Query row(impl.db, sqlOf<Id>().weighed.c_str(), id);
     return row.next() ? asIs(row.text(0)) : say(Table<Id>::says.numbered, raw(id));
 }
 
 template <class Id>
 void requireFreeName(Log::Impl& impl, std::optional<Id> id,
                      const typename Table<Id>::Value& value) {
-    Query same(impl.db, Table<Id>::taken, id.value_or(Id{}), value.name);
+    Query same(impl.db, sqlOf<Id>().taken.c_str(), id.value_or(Id{}), value.name);
     if constexpr (std::is_same_v<Id, BlockId>)
         same.bind(3, value.first);
     if (same.next())
@@ -89,12 +89,13 @@ template <class Id>
 void requireNewName(Log::Impl& impl, std::optional<Id> id, const typename Table<Id>::Value& value) {
     requireTidy(value.name);
     const std::string key = nameKey(value.name);
-    for (const auto row : impl.names[Table<Id>::one].withKey(impl.db, Table<Id>::select, key)) {
+    const char* const every = sqlOf<Id>().inOrder.c_str();
+    for (const auto row : impl.names[Table<Id>::one].withKey(impl.db, every, key)) {
         if (row == static_cast<std::int64_t>(id.value_or(Id{})))
             continue;
-        for (Query other(impl.db, Table<Id>::select); other.next();)
+        for (Query other(impl.db, every); other.next();)
             if (other.integer(0) == row && nameKey(other.text(2)) == key &&
-                dayOf(Table<Id>::read(other)) == dayOf(value))
+                dayOf(readValue<Id>(other)) == dayOf(value))
                 throw BadInput(say("'%1', the same name as '%2'", value.name, other.text(2)),
                                say(Table<Id>::says.freeName));
     }
@@ -104,16 +105,14 @@ template <class Id>
 Id add(Log::Impl& impl, const typename Table<Id>::Value& value, std::optional<Id> id) {
     requireValid(value);
     return impl.write([&] {
-        if (id && Query(impl.db, Table<Id>::exists, *id).next())
+        if (id && Query(impl.db, sqlOf<Id>().weighed.c_str(), *id).next())
             throw LogError(Kind::Conflict, say(Table<Id>::says.there));
         requireFreeName(impl, id, value);
         if (!id) // what is put back stands as it stood
             requireNewName(impl, id, value);
         const Id given = impl.key(Table<Id>::one, id);
-        Query insert(impl.db, Table<Id>::insert);
-        const int fields = Table<Id>::bind(insert, value);
-        insert.bind(fields + 1, checksum(given, value));
-        insert.bind(fields + 2, given);
+        Query insert(impl.db, sqlOf<Id>().insert.c_str());
+        bindValue(insert, given, value);
         insert.run();
         Tally change;
         change.add(requireThere(impl, given));
@@ -128,12 +127,11 @@ void change(Log::Impl& impl, Id id, const typename Table<Id>::Value& value) {
     Tally change;
     change.take(requireThere(impl, id));
     requireFreeName(impl, std::optional(id), value);
-    if (Query held(impl.db, Table<Id>::exists, id); held.next() && held.text(0) != value.name)
+    if (Query held(impl.db, sqlOf<Id>().weighed.c_str(), id);
+        held.next() && held.text(0) != value.name)
         requireNewName(impl, std::optional(id), value);
-    Query update(impl.db, Table<Id>::update);
-    const int fields = Table<Id>::bind(update, value);
-    update.bind(fields + 1, checksum(id, value));
-    update.bind(fields + 2, id);
+    Query update(impl.db, sqlOf<Id>().update.c_str());
+    bindValue(update, id, value);
     update.run();
     change.add(requireThere(impl, id));
     impl.tally(Table<Id>::one, 0, change);
@@ -169,7 +167,7 @@ template <class Id>
 void erase(Log::Impl& impl, Id id) {
     Tally change;
     change.take(requireThere(impl, id));
-    Query(impl.db, Table<Id>::erase, id).run();
+    Query(impl.db, sqlOf<Id>().erase.c_str(), id).run();
     impl.tally(Table<Id>::one, 0, change);
 }
 

@@ -7,15 +7,27 @@
 #include "core/model/exactmass.h"
 #include "core/model/mass.h"
 
+#include <algorithm>
+#include <array>
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <type_traits>
 
 namespace slopebook::log {
 
+/// Literals one after another: texts of SQL that begin with the same columns.
+template <std::size_t... sizes>
+constexpr auto joined(const char (&... parts)[sizes]) {
+    std::array<char, (sizes + ...) - sizeof...(sizes) + 1> text{};
+    auto at = text.begin();
+    ((at = std::copy_n(parts, sizes - 1, at)), ...);
+    return text;
+}
+
 class Query {
 public:
-    /// sql must be a literal: statements are kept by it.
+    /// sql must outlive the connection: statements are kept by it.
     Query(Connection& connection, const char* sql);
     template <class... Values>
     Query(Connection& connection, const char* sql, const Values&... values)

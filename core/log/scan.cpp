@@ -65,15 +65,11 @@ private:
     std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
 };
 
-constexpr const char* everySession =
-    "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum "
-    "FROM sessions ORDER BY athlete, day, ordinal";
-constexpr const char* oneAthletes =
-    "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum "
-    "FROM sessions WHERE athlete = ? ORDER BY day, ordinal";
-constexpr const char* oneDays =
-    "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum "
-    "FROM sessions WHERE athlete = ? AND day = ? ORDER BY ordinal";
+constexpr char lineHeads[] = "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, "
+                             "line_checksum FROM sessions ";
+constexpr auto everySession = joined(lineHeads, "ORDER BY athlete, day, ordinal");
+constexpr auto oneAthletes = joined(lineHeads, "WHERE athlete = ? ORDER BY day, ordinal");
+constexpr auto oneDays = joined(lineHeads, "WHERE athlete = ? AND day = ? ORDER BY ordinal");
 
 /// The sets in their own order, moved to where they are wanted.
 class SetRows {
@@ -111,13 +107,14 @@ public:
     Scan(Log::Impl& impl, const Filter& filter,
          const std::function<void(const LiftSession&)>& visit)
         : m_impl(impl), m_lift(filter.lift), m_visit(visit),
-          m_sessions(impl.db, filter.athlete ? oneAthletes : everySession), m_sets(impl.db) {
+          m_sessions(impl.db, filter.athlete ? oneAthletes.data() : everySession.data()),
+          m_sets(impl.db) {
         if (filter.athlete)
             m_sessions.bind(raw(*filter.athlete));
     }
     /// Of single days, each chosen by goTo() before run().
     Scan(Log::Impl& impl, LiftId lift, const std::function<void(const LiftSession&)>& visit)
-        : m_impl(impl), m_lift(lift), m_visit(visit), m_sessions(impl.db, oneDays),
+        : m_impl(impl), m_lift(lift), m_visit(visit), m_sessions(impl.db, oneDays.data()),
           m_sets(impl.db) {}
     void goTo(AthleteId athlete, const std::string& day) {
         m_sessions.bind(raw(athlete));

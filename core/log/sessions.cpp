@@ -13,6 +13,11 @@ using Kind = LogError::Kind;
 LogError gone(Phrase what) {
     return {Kind::Conflict, say(what)};
 }
+constexpr char heads[] = "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, "
+                         "line_checksum, checksum, place, note FROM sessions WHERE ";
+constexpr auto headById = joined(heads, "id = ?");
+constexpr auto headsOfAthlete = joined(heads, "athlete = ? ORDER BY day, ordinal");
+
 constexpr Phrase goneAthlete = "That athlete is not in the log any more. Nothing was changed.";
 constexpr Phrase goneLift = "That lift is not in the log any more. Nothing was changed.";
 constexpr Phrase goneDevice = "That device is not in the log any more. Nothing was changed.";
@@ -81,10 +86,7 @@ Words Log::Impl::called(const SessionHead& session) {
 }
 
 Stored<SessionId, SessionHead> Log::Impl::head(SessionId id) {
-    Query row(db,
-              "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, "
-              "checksum, place, note FROM sessions WHERE id = ?",
-              id);
+    Query row(db, headById.data(), id);
     if (!row.next())
         throw gone(goneSession);
     return readHead(row);
@@ -155,10 +157,7 @@ std::vector<Stored<SessionId, SessionHead>> Log::sessions(AthleteId athlete) con
     m_impl->settle();
     const Reading moment(m_impl->db);
     std::vector<Stored<SessionId, SessionHead>> all;
-    Query rows(m_impl->db,
-               "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, "
-               "checksum, place, note FROM sessions WHERE athlete = ? ORDER BY day, ordinal",
-               athlete);
+    Query rows(m_impl->db, headsOfAthlete.data(), athlete);
     std::map<SessionId, Impl::SeenHead> seen;
     while (m_impl->next(rows))
         m_impl->salvaging([&] {

@@ -2,7 +2,7 @@
 // How athletes, lifts, devices and blocks stand in their tables.
 #pragma once
 
-#include "core/log/query.h"
+#include "core/log/columns.h"
 #include "core/model/ids.h"
 #include "core/model/lift.h"
 #include "core/model/people.h"
@@ -17,10 +17,9 @@ struct Says {
     Phrase numbered; ///< of its number, where its name is not known
 };
 
-/// What differs between the four: their SQL (values first, then checksum, then id) and columns
-/// (id and checksum, then the values; `exists`: the name and what the row weighs in its tally).
-template <class Id>
-struct Table;
+// What differs between the four: what is said of them, and their columns. alsoWeighs: what a row
+// weighs by in its tally beside its checksum; ownToEach: what no other row may share, ?2 being the
+// name.
 
 template <>
 struct Table<AthleteId> {
@@ -33,23 +32,15 @@ struct Table<AthleteId> {
                                .freeName = "a name that no other athlete has",
                                .damaged = "the entry of the athlete '%1' is not as it was written",
                                .numbered = "athlete %1"};
-    static constexpr const char* select = "SELECT id, checksum, name, note FROM athletes "
-                                          "ORDER BY name COLLATE NOCASE, name";
-    static constexpr const char* selectOne =
-        "SELECT id, checksum, name, note FROM athletes WHERE id = ?";
-    static constexpr const char* exists =
-        "SELECT name, checksum, loads_checksum FROM athletes WHERE id = ?";
-    static constexpr const char* taken = "SELECT 1 FROM athletes WHERE id <> ?1 AND name = ?2";
-    static constexpr const char* insert =
-        "INSERT INTO athletes (name, note, checksum, id, loads_checksum) VALUES (?, ?, ?, ?, 0)";
-    static constexpr const char* update =
-        "UPDATE athletes SET name = ?, note = ?, checksum = ? WHERE id = ?";
-    static constexpr const char* erase = "DELETE FROM athletes WHERE id = ?";
-    static Value read(const Query& row) { return {.name = row.text(2), .note = row.text(3)}; }
-    static int bind(Query& query, const Value& value) {
-        query.bind(1, value.name);
-        query.bind(2, value.note);
-        return 2;
+    static constexpr const char* table = "athletes";
+    static constexpr const char* order = "name COLLATE NOCASE, name";
+    static constexpr std::string_view alsoWeighs = "loads_checksum"; // written later
+    static constexpr const char* ownToEach = "name = ?2";
+    static constexpr char checksummedAs = 'A';
+    template <class Held, class Visitor>
+    static void columns(Held& athlete, Visitor& visit) {
+        visit("name", athlete.name);
+        visit("note", athlete.note);
     }
 };
 
@@ -64,20 +55,15 @@ struct Table<DeviceId> {
                                .freeName = "a name that no other device has",
                                .damaged = "the entry of the device '%1' is not as it was written",
                                .numbered = "device %1"};
-    static constexpr const char* select = "SELECT id, checksum, name, note FROM devices "
-                                          "ORDER BY name COLLATE NOCASE, name";
-    static constexpr const char* exists = "SELECT name, checksum FROM devices WHERE id = ?";
-    static constexpr const char* taken = "SELECT 1 FROM devices WHERE id <> ?1 AND name = ?2";
-    static constexpr const char* insert =
-        "INSERT INTO devices (name, note, checksum, id) VALUES (?, ?, ?, ?)";
-    static constexpr const char* update =
-        "UPDATE devices SET name = ?, note = ?, checksum = ? WHERE id = ?";
-    static constexpr const char* erase = "DELETE FROM devices WHERE id = ?";
-    static Value read(const Query& row) { return {.name = row.text(2), .note = row.text(3)}; }
-    static int bind(Query& query, const Value& value) {
-        query.bind(1, value.name);
-        query.bind(2, value.note);
-        return 2;
+    static constexpr const char* table = "devices";
+    static constexpr const char* order = "name COLLATE NOCASE, name";
+    static constexpr std::string_view alsoWeighs = {};
+    static constexpr const char* ownToEach = "name = ?2";
+    static constexpr char checksummedAs = 'D';
+    template <class Held, class Visitor>
+    static void columns(Held& device, Visitor& visit) {
+        visit("name", device.name);
+        visit("note", device.note);
     }
 };
 
@@ -92,44 +78,20 @@ struct Table<BlockId> {
                                .freeName = "a name and first day that no other block has",
                                .damaged = "the entry of the block '%1' is not as it was written",
                                .numbered = "block %1"};
-    static constexpr const char* select =
-        "SELECT id, checksum, name, first_day, last_day, ceiling_g, note FROM blocks "
-        "ORDER BY first_day, last_day, name COLLATE NOCASE, name";
-    static constexpr const char* exists = "SELECT name, checksum FROM blocks WHERE id = ?";
-    static constexpr const char* taken =
-        "SELECT 1 FROM blocks WHERE id <> ?1 AND name = ?2 AND first_day = ?3";
-    static constexpr const char* insert =
-        "INSERT INTO blocks (name, first_day, last_day, ceiling_g, note, checksum, id) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?)";
-    static constexpr const char* update =
-        "UPDATE blocks SET name = ?, first_day = ?, last_day = ?, ceiling_g = ?, note = ?, "
-        "checksum = ? WHERE id = ?";
-    static constexpr const char* erase = "DELETE FROM blocks WHERE id = ?";
-    static Value read(const Query& row) {
-        return {.name = row.text(2),
-                .first = row.date(3),
-                .last = row.date(4),
-                .ceiling = row.optionalMass(5),
-                .note = row.text(6)};
-    }
-    static int bind(Query& query, const Value& value) {
-        query.bind(1, value.name);
-        query.bind(2, value.first);
-        query.bind(3, value.last);
-        query.bind(4, value.ceiling);
-        query.bind(5, value.note);
-        return 5;
+    static constexpr const char* table = "blocks";
+    static constexpr const char* order = "first_day, last_day, name COLLATE NOCASE, name";
+    static constexpr std::string_view alsoWeighs = {};
+    static constexpr const char* ownToEach = "name = ?2 AND first_day = ?3";
+    static constexpr char checksummedAs = 'B';
+    template <class Held, class Visitor>
+    static void columns(Held& block, Visitor& visit) {
+        visit("name", block.name);
+        visit("first_day", block.first);
+        visit("last_day", block.last);
+        visit("ceiling_g", block.ceiling);
+        visit("note", block.note);
     }
 };
-
-inline std::optional<Mvt> readMvt(const Query& row) {
-    if (row.null(6))
-        return std::nullopt;
-    return Mvt{.value = row.real(6),
-               .sd = row.optionalReal(7),
-               .origin = row.text(8) == "published" ? Mvt::Origin::Published : Mvt::Origin::Coach,
-               .source = row.text(9)};
-}
 
 template <>
 struct Table<LiftId> {
@@ -142,50 +104,26 @@ struct Table<LiftId> {
                                .freeName = "a name that no other lift has",
                                .damaged = "the entry of the lift '%1' is not as it was written",
                                .numbered = "lift %1"};
-    static constexpr const char* select =
-        "SELECT id, checksum, name, kind, rule, ballistic, mvt, mvt_sd, mvt_origin, mvt_source, "
-        "smallest_velocity, smallest_one_rm, note FROM lifts ORDER BY name COLLATE NOCASE, name";
-    static constexpr const char* selectOne =
-        "SELECT id, checksum, name, kind, rule, ballistic, mvt, mvt_sd, mvt_origin, mvt_source, "
-        "smallest_velocity, smallest_one_rm, note FROM lifts WHERE id = ?";
-    static constexpr const char* exists = "SELECT name, checksum FROM lifts WHERE id = ?";
-    static constexpr const char* taken = "SELECT 1 FROM lifts WHERE id <> ?1 AND name = ?2";
-    static constexpr const char* insert =
-        "INSERT INTO lifts (name, kind, rule, ballistic, mvt, mvt_sd, mvt_origin, mvt_source, "
-        "smallest_velocity, smallest_one_rm, note, checksum, id) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
-    static constexpr const char* update =
-        "UPDATE lifts SET name = ?, kind = ?, rule = ?, ballistic = ?, mvt = ?, mvt_sd = ?, "
-        "mvt_origin = ?, mvt_source = ?, smallest_velocity = ?, smallest_one_rm = ?, note = ?, "
-        "checksum = ? WHERE id = ?";
-    static constexpr const char* erase = "DELETE FROM lifts WHERE id = ?";
-    // Words that are none become a default here and fail the checksum right after.
-    static Value read(const Query& row) {
-        return {.name = row.text(2),
-                .kind = velocityKindFromWord(row.text(3)).value_or(VelocityKind::Mean),
-                .rule = pointRuleFromWord(row.text(4)).value_or(PointRule::Fastest),
-                .ballistic = row.flag(5),
-                .mvt = readMvt(row),
-                .smallestVelocity = row.optionalReal(10),
-                .smallestOneRm = row.optionalReal(11),
-                .note = row.text(12)};
-    }
-    static int bind(Query& query, const Value& value) {
-        query.bind(1, value.name);
-        query.bind(2, std::string(word(value.kind)));
-        query.bind(3, std::string(word(value.rule)));
-        query.bind(4, value.ballistic);
-        if (value.mvt) {
-            query.bind(5, value.mvt->value);
-            query.bind(6, value.mvt->sd);
-            query.bind(7, std::string(value.mvt->origin == Mvt::Origin::Published ? "published"
-                                                                                  : "coach"));
-            query.bind(8, value.mvt->source);
-        }
-        query.bind(9, value.smallestVelocity);
-        query.bind(10, value.smallestOneRm);
-        query.bind(11, value.note);
-        return 11;
+    static constexpr const char* table = "lifts";
+    static constexpr const char* order = "name COLLATE NOCASE, name";
+    static constexpr std::string_view alsoWeighs = {};
+    static constexpr const char* ownToEach = "name = ?2";
+    static constexpr char checksummedAs = 'L';
+    template <class Held, class Visitor>
+    static void columns(Held& lift, Visitor& visit) {
+        visit("name", lift.name);
+        visit("kind", lift.kind);
+        visit("rule", lift.rule);
+        visit("ballistic", lift.ballistic);
+        visit.group(lift.mvt, [](auto& mvt, auto& column) {
+            column("mvt", mvt.value);
+            column("mvt_sd", mvt.sd);
+            column("mvt_origin", mvt.origin);
+            column("mvt_source", mvt.source);
+        });
+        visit("smallest_velocity", lift.smallestVelocity);
+        visit("smallest_one_rm", lift.smallestOneRm);
+        visit("note", lift.note);
     }
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/questions/batteryquestions.h"
 
+#include "core/answers/samename.h"
 #include "core/answers/testkinds.h"
 #include "core/log/testedsessions.h"
 #include "core/model/errors.h"
@@ -103,11 +104,6 @@ void noteLostTests(BatteryAnswer& answer, std::span<const Stored<TestKindId, Tes
                            answer.athlete.value.name));
 }
 
-bool sameName(std::string_view a, std::string_view b) {
-    const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
-    return std::ranges::equal(a, b, {}, lower, lower);
-}
-
 } // namespace
 
 Answer<BatteryAnswer> batteryOf(const log::Log& log, AthleteId athlete, const BatterySide& from,
@@ -158,7 +154,7 @@ BatterySide batterySide(const log::Log& log, const std::string& text) {
     const auto blocks = log.blocks();
     // The latest of that name: a name may come again every season.
     for (auto block = blocks.rbegin(); block != blocks.rend(); ++block)
-        if (sameName(block->value.name, text))
+        if (answers::sameName(block->value.name, text))
             return block->id;
     std::string names;
     for (const auto& block : blocks)
@@ -196,7 +192,7 @@ std::vector<OfferedTest> offeredTests(const log::Log& log) {
     for (const TestKind& kind : answers::builtInTestKinds()) {
         const bool there = std::any_of(
             offered.begin(), offered.begin() + static_cast<long>(own),
-            [&](const OfferedTest& test) { return sameName(test.kind.name, kind.name); });
+            [&](const OfferedTest& test) { return answers::sameName(test.kind.name, kind.name); });
         if (!there)
             offered.push_back({std::nullopt, kind});
     }

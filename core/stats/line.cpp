@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/line.h"
 
+#include "core/stats/means.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -10,26 +12,6 @@
 namespace slopebook::stats {
 
 namespace {
-
-/// A mean with what double could not hold of it.
-struct Mean {
-    double value = 0;
-    double rest = 0;
-};
-
-Mean meanOf(std::span<const double> values) {
-    double sum = 0;
-    for (const double v : values)
-        sum += v;
-    const double n = static_cast<double>(values.size());
-    const double rough = sum / n;
-    double left = 0;
-    for (const double v : values)
-        left += v - rough;
-    const double correction = left / n;
-    const double value = rough + correction;
-    return {value, correction - (value - rough)};
-}
 
 int countDistinct(std::span<const double> values) {
     constexpr std::size_t few = 64;
@@ -43,10 +25,6 @@ int countDistinct(std::span<const double> values) {
     for (auto it = values.begin(); it != values.end(); ++it)
         distinct += std::find(values.begin(), it, *it) == it;
     return distinct;
-}
-
-Interval around(double centre, double half) {
-    return {centre - half, centre + half};
 }
 
 } // namespace

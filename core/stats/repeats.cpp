@@ -3,6 +3,7 @@
 
 #include "core/stats/infinity.h"
 #include "core/stats/line.h"
+#include "core/stats/means.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,17 +12,6 @@ namespace slopebook::stats {
 
 namespace {
 
-double average(std::span<const double> values) {
-    double sum = 0;
-    for (const double v : values)
-        sum += v;
-    const double rough = sum / static_cast<double>(values.size());
-    double left = 0;
-    for (const double v : values)
-        left += v - rough;
-    return rough + left / static_cast<double>(values.size());
-}
-
 using Table = std::vector<std::vector<double>>;
 
 /// Residual sum of squares of a two-way table once row and column means are taken out.
@@ -29,7 +19,7 @@ double interactionSquares(const Table& table) {
     const std::size_t columns = table.front().size();
     std::vector<double> columnMean(columns, 0.0), rowMean;
     for (const auto& row : table) {
-        rowMean.push_back(average(row));
+        rowMean.push_back(meanOf(row).value);
         for (std::size_t j = 0; j < columns; ++j)
             columnMean[j] += (row[j] - rowMean.back()) / static_cast<double>(table.size());
     }
@@ -45,8 +35,8 @@ double interactionSquares(const Table& table) {
 double grandMeanOf(const Table& table) {
     std::vector<double> rowMeans;
     for (const auto& row : table)
-        rowMeans.push_back(average(row));
-    return average(rowMeans);
+        rowMeans.push_back(meanOf(row).value);
+    return meanOf(rowMeans).value;
 }
 
 std::optional<double> logCv(Table table, double df) {
@@ -92,7 +82,7 @@ std::optional<TypicalError> typicalError(const Table& trials, double level) {
         std::vector<double> differences;
         for (const auto& row : trials)
             differences.push_back(row[1] - row[0]);
-        error.meanDifference = average(differences);
+        error.meanDifference = meanOf(differences).value;
     }
     error.grandMean = grandMeanOf(trials);
     if (error.grandMean != 0)
@@ -102,10 +92,6 @@ std::optional<TypicalError> typicalError(const Table& trials, double level) {
 }
 
 namespace {
-
-Interval spanned(double centre, double half) {
-    return {centre - half, centre + half};
-}
 
 /// Least products: the slope is the ratio of the SDs with the sign of the correlation.
 void fitLeastProducts(Agreement& a, std::span<const double> first, std::span<const double> second,
@@ -142,18 +128,18 @@ std::optional<Agreement> agreement(std::span<const double> first, std::span<cons
         differences.push_back(first[i] - second[i]);
     Agreement a;
     a.n = static_cast<int>(first.size());
-    a.bias = average(differences);
+    a.bias = meanOf(differences).value;
     double squares = 0;
     for (const double d : differences)
         squares += (d - a.bias) * (d - a.bias);
     a.sd = std::sqrt(squares / (a.n - 1));
     a.biasSe = a.sd / std::sqrt(a.n);
     const double t = tCritical(level, a.n - 1);
-    a.biasInterval = spanned(a.bias, t * a.biasSe);
-    a.limits = spanned(a.bias, 1.96 * a.sd);
+    a.biasInterval = around(a.bias, t * a.biasSe);
+    a.limits = around(a.bias, 1.96 * a.sd);
     const double limitHalf = t * std::sqrt(3.0) * a.biasSe;
-    a.lowerLimitInterval = spanned(a.limits.low, limitHalf);
-    a.upperLimitInterval = spanned(a.limits.high, limitHalf);
+    a.lowerLimitInterval = around(a.limits.low, limitHalf);
+    a.upperLimitInterval = around(a.limits.high, limitHalf);
     fitLeastProducts(a, first, second, level);
     return a;
 }
