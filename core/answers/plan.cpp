@@ -99,13 +99,6 @@ std::vector<BuiltLoad> buildable(Plan& plan) {
 
 } // namespace
 
-std::optional<double> velocityLoss(std::span<const double> reps) {
-    if (reps.empty())
-        return std::nullopt;
-    const double fastest = *std::max_element(reps.begin(), reps.end());
-    return 100 * (fastest - reps.back()) / fastest;
-}
-
 PlannedLoad plannedLoad(const Profile& profile, const BuiltLoad& load,
                         const PlanSettings& settings) {
     const double kg = kilograms(load.exact);

@@ -15,10 +15,8 @@
 
 namespace slopebook::answers {
 
-/// 100 (fastest - last) / fastest over the counting reps in order; nothing for no reps. The fastest
-/// rep is the start, not the first (Sanchez-Medina and Gonzalez-Badillo 2011).
-std::optional<double> velocityLoss(std::span<const double> reps);
-/// The speed at which a set ends: fastest (1 - loss / 100).
+/// The speed at which a set ends: fastest (1 - loss / 100), the loss being from the fastest rep,
+/// not the first (Sanchez-Medina and Gonzalez-Badillo 2011).
 constexpr double stopVelocity(double fastest, double lossPercent) {
     return fastest * (1 - lossPercent / 100);
 }

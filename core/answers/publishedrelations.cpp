@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 
 namespace slopebook::answers {
 
@@ -34,12 +33,6 @@ std::optional<PublishedRelation> publishedRelation(std::string_view lift, Veloci
         return each.kind == kind && sameName(each.lift, lift);
     });
     return found == published.end() ? std::nullopt : std::optional(*found);
-}
-
-double velocityAt(const PublishedRelation& r, double percent) {
-    // of the two roots the one on the falling branch: -c1 - sqrt for either sign of c2
-    const double root = std::sqrt(r.c1 * r.c1 - 4 * r.c2 * (r.c0 - percent));
-    return 2 * (r.c0 - percent) / (-r.c1 + root);
 }
 
 } // namespace slopebook::answers

@@ -26,7 +26,4 @@ std::span<const PublishedRelation> publishedRelations();
 /// The equation of that lift (letter case aside) and velocity kind; nothing where there is none.
 std::optional<PublishedRelation> publishedRelation(std::string_view lift, VelocityKind kind);
 
-/// The velocity at which the equation says percent: the falling root.
-double velocityAt(const PublishedRelation& relation, double percent);
-
 } // namespace slopebook::answers

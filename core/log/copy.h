@@ -23,9 +23,6 @@ void copyLooking(Connection& source, const std::filesystem::path& target,
 void copyVerified(Connection& source, const std::filesystem::path& target,
                   Existing existing = Existing::Refuse, const Progress& progress = {});
 
-/// Throws LogError (Damaged) where a copy does not pass SQLite's check.
-void requireWhole(const std::filesystem::path& copy, const std::filesystem::path& of);
-
 /// SQLite's online backup into an empty file: what stood in the log at one moment. Another program
 /// that writes waits for a piece of 16 MB at the most; when it has made the copy begin anew three
 /// times, for one whole copy.

@@ -67,6 +67,13 @@ std::optional<JournalPart> partAt(JournalBytes& bytes, std::int64_t at) {
                        .page = bigEndian(&head[24])};
 }
 
+/// Bytes a page; 0 where the header has none that may be.
+std::int64_t pageSizeOf(const HeaderBytes& header) {
+    const std::int64_t size = (header[16] << 8) | header[17];
+    const std::int64_t bytes = size == 1 ? 65536 : size;
+    return bytes >= 512 && (bytes & (bytes - 1)) == 0 ? bytes : 0;
+}
+
 // SQLite deletes the file that such a name gives, or this journal where there is none. No log is
 // written together with other databases, so none is ever right.
 bool namesAnotherFile(JournalBytes& bytes) {
@@ -171,12 +178,6 @@ bool beginsLog(const HeaderBytes& header) {
     return std::memcmp(header.data(), "SQLite format 3", 16) == 0 && header[18] == 1 &&
            header[19] == 1 && bigEndian(&header[68]) == static_cast<std::uint32_t>(applicationId) &&
            pageSizeOf(header) != 0;
-}
-
-std::int64_t pageSizeOf(const HeaderBytes& header) {
-    const std::int64_t size = (header[16] << 8) | header[17];
-    const std::int64_t bytes = size == 1 ? 65536 : size;
-    return bytes >= 512 && (bytes & (bytes - 1)) == 0 ? bytes : 0;
 }
 
 std::optional<Words> strangeFile(const std::filesystem::path& journal) {

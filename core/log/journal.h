@@ -23,9 +23,6 @@ struct LogFacts {
 /// Whether these bytes are the beginning of a log that is written with a rollback journal.
 bool beginsLog(const HeaderBytes& header);
 
-/// Bytes a page; 0 where the header has none that may be.
-std::int64_t pageSizeOf(const HeaderBytes& header);
-
 /// Four bytes of a SQLite file or journal as a number.
 std::uint32_t bigEndian(const unsigned char* four);
 

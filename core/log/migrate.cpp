@@ -21,6 +21,16 @@ void requireForeignKeys(Connection& connection) {
         throw damagedLog(connection.file(), say("something in it refers to what is not there"));
 }
 
+/// Where the copy goes that is made before: the first free name for it.
+std::filesystem::path copyBeforeMigration(const std::filesystem::path& log, int version) {
+    const auto name = migrationMark + std::to_string(version);
+    const auto folder = backupFolder(log);
+    auto path = folder / (name + log.extension().string());
+    for (int number = 2; std::filesystem::exists(path); ++number)
+        path = folder / (name + "-" + std::to_string(number) + log.extension().string());
+    return path;
+}
+
 void migrate(Connection& connection, const Layout& layout, int from) {
     const auto copy = copyBeforeMigration(connection.file(), from);
     makeFolder(copy.parent_path());
@@ -43,15 +53,6 @@ void migrate(Connection& connection, const Layout& layout, int from) {
     connection.execute("PRAGMA foreign_keys = ON");
 }
 } // namespace
-
-std::filesystem::path copyBeforeMigration(const std::filesystem::path& log, int version) {
-    const auto name = migrationMark + std::to_string(version);
-    const auto folder = backupFolder(log);
-    auto path = folder / (name + log.extension().string());
-    for (int number = 2; std::filesystem::exists(path); ++number)
-        path = folder / (name + "-" + std::to_string(number) + log.extension().string());
-    return path;
-}
 
 void bringUpToDate(Connection& connection, const Layout& layout) {
     const int version = versionOf(connection);

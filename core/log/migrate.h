@@ -12,7 +12,4 @@ namespace slopebook::log {
 /// or the log is as it was. Throws LogError: ReadOnly when an older one cannot be written.
 void bringUpToDate(Connection& connection, const Layout& layout);
 
-/// Where that copy goes: the first free name for it.
-std::filesystem::path copyBeforeMigration(const std::filesystem::path& log, int version);
-
 } // namespace slopebook::log

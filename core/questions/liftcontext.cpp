@@ -270,6 +270,9 @@ answers::ComparisonSettings comparisonSettings(const LiftContext& context, const
     return made;
 }
 
+namespace {
+/// What the device of each other session reads against the baseline's, where the log holds a study
+/// besides these two sessions.
 std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
                                                        const LiftSession& baseline,
                                                        std::span<const LiftSession> sessions,
@@ -289,6 +292,7 @@ std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& contex
     }
     return biases;
 }
+} // namespace
 
 Answer<answers::Follow> followOf(const LiftContext& context, const Background& about, Mass load,
                                  std::optional<SessionId> baseline, const AskSettings& settings) {

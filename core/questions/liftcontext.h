@@ -78,13 +78,6 @@ Answer<answers::Follow> followOf(const LiftContext& context, const Background& a
                                  std::optional<SessionId> baseline = {},
                                  const AskSettings& settings = {});
 
-/// What the device of each other session reads against the baseline's, where the log holds a study
-/// besides these two sessions.
-std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
-                                                       const LiftSession& baseline,
-                                                       std::span<const LiftSession> sessions,
-                                                       double level);
-
 /// All athletes that have sessions of the lift. loads: those asked of everybody; empty: each
 /// athlete's check loads. Cancelled where progress says to stop.
 Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,

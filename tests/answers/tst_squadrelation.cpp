@@ -40,8 +40,6 @@ private slots:
     void agreesWithR();
     void publishedEquationsForward_data();
     void publishedEquationsForward();
-    void publishedEquationsBackward_data();
-    void publishedEquationsBackward();
     void namesAreFoundByLiftAndKind();
     void relatedLoadsAreNamed();
     void refusals();
@@ -92,29 +90,6 @@ void TestSquadRelation::publishedEquationsForward() {
     QFETCH(double, percent);
     const auto& relation = publishedRelations()[static_cast<std::size_t>(equation)];
     CHECK_NEAR(relation.percentAt(velocity), percent, 5.1e-7);
-}
-
-void TestSquadRelation::publishedEquationsBackward_data() {
-    QTest::addColumn<int>("equation");
-    QTest::addColumn<double>("percent");
-    QTest::addColumn<double>("velocity");
-    const double percents[] = {30, 60, 90, 100};
-    const double table[4][5] = {{1.32003, 1.25053, 1.57374, 1.46377, 1.35402},
-                                {0.78215, 0.75596, 1.03522, 1.00525, 0.95974},
-                                {0.31520, 0.31324, 0.62604, 0.50273, 0.49877},
-                                {0.17111, 0.17467, 0.50578, 0.32298, 0.32298}};
-    for (int row = 0; row < 4; ++row)
-        for (int equation = 0; equation < 5; ++equation)
-            QTest::addRow("equation %d at %.0f %%", equation, percents[row])
-                << equation << percents[row] << table[row][equation];
-}
-
-void TestSquadRelation::publishedEquationsBackward() {
-    QFETCH(int, equation);
-    QFETCH(double, percent);
-    QFETCH(double, velocity);
-    CHECK_NEAR(velocityAt(publishedRelations()[static_cast<std::size_t>(equation)], percent),
-               velocity, 5.1e-6);
 }
 
 void TestSquadRelation::namesAreFoundByLiftAndKind() {

@@ -6,12 +6,14 @@
 
 namespace slopebook::ui {
 
+namespace {
 QString shortCaution() {
     return QCoreApplication::translate(
         "cautions", "An estimate, not clearance to lift. Near-maximal lifts need a competent "
                     "spotter or safeties, and a coach's eye. Pain, illness or return from injury: "
                     "a qualified practitioner decides. Local rules come first.");
 }
+} // namespace
 
 QString fullCautions() {
     return QCoreApplication::translate(

@@ -6,12 +6,10 @@
 
 namespace slopebook::ui {
 
-/// One line, for beside an estimate.
-QString shortCaution();
 /// The whole text, for the help page, the tool tip and screen readers.
 QString fullCautions();
 
-/// shortCaution() in small muted type, the full text as its tool tip.
+/// One line for beside an estimate, small and muted; the full text is its tool tip.
 class CautionLabel final : public QLabel {
     Q_OBJECT
 public:

@@ -23,16 +23,17 @@ QString plain(double value) {
     return locale.toString(value, 'g', 10);
 }
 
+/// "1.92 m".
+QString testValueText(const TestKind& kind, double value) {
+    return number(value, kind.decimals) + QLatin1Char(' ') + text(kind.unit);
+}
+
 } // namespace
 
 QString sideText(BodySide side) {
     if (side == BodySide::Both)
         return {};
     return side == BodySide::Left ? Attempts::tr("left") : Attempts::tr("right");
-}
-
-QString testValueText(const TestKind& kind, double value) {
-    return number(value, kind.decimals) + QLatin1Char(' ') + text(kind.unit);
 }
 
 QString lineHelp(const TestKind& kind) {

@@ -23,7 +23,5 @@ TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
 /// Test, value, left, right, better side, attempts; nothing for a test that the day does not have.
 std::optional<TextTable::Row> valueRow(const Stored<TestKindId, TestKind>& kind,
                                        const BatterySession& session);
-/// "1.92 m".
-QString testValueText(const TestKind& kind, double value);
 
 } // namespace slopebook::ui

@@ -97,7 +97,6 @@ void TraceView::setCurrentMark(int mark) {
     m_mark = mark;
     say();
     update();
-    Q_EMIT currentMarkChanged(mark);
 }
 
 void TraceView::say() {

@@ -21,7 +21,6 @@ public:
     void show(const traces::Analysis* analysis, std::size_t event);
     /// After marks have moved elsewhere.
     void marksChanged();
-    int currentMark() const { return m_mark; }
     void setCurrentMark(int mark);
 
     charts::FigureTable figures() const override;
@@ -34,7 +33,6 @@ public:
 
 Q_SIGNALS:
     void markMoved(int mark, double time);
-    void currentMarkChanged(int mark);
 
 protected:
     bool event(QEvent* event) override;

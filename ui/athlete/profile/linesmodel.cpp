@@ -66,16 +66,6 @@ void LinesModel::setShown(int row, bool shown) {
     Q_EMIT shownChanged();
 }
 
-void LinesModel::showOnly(const std::vector<SessionId>& sessions) {
-    if (m_rows.empty())
-        return;
-    for (LineRow& row : m_rows)
-        row.shown =
-            std::find(sessions.begin(), sessions.end(), row.session.session) != sessions.end();
-    Q_EMIT dataChanged(index(0, Day), index(rowCount() - 1, Day));
-    Q_EMIT shownChanged();
-}
-
 std::optional<look::Role> LinesModel::roleOf(int row) const {
     if (!m_rows[static_cast<std::size_t>(row)].shown)
         return std::nullopt;

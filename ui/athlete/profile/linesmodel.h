@@ -47,7 +47,6 @@ public:
     void setRows(std::vector<LineRow> rows);
     const std::vector<LineRow>& rows() const { return m_rows; }
     void setShown(int row, bool shown);
-    void showOnly(const std::vector<SessionId>& sessions);
     /// What the session is drawn as, oldest 0; nothing where it is not shown.
     std::optional<look::Role> roleOf(int row) const;
     /// The markers follow the desktop's colours.
