@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/typed/attemptline.h"
 
+#include "ui/typed/pieces.h"
 #include "ui/typed/setline.h"
 
 #include <QString>
@@ -11,33 +12,8 @@ namespace {
 
 using Kind = AttemptProblem::Kind;
 
-struct AttemptPiece {
-    std::u16string_view text;
-    std::size_t start = 0;
-};
-
-bool dividesAttempts(char16_t c) {
-    return c == u' ' || c == u'\t' || c == u';' || c == u'\u00a0' || c == u'\u202f';
-}
-
-std::vector<AttemptPiece> attemptPieces(std::u16string_view line) {
-    std::vector<AttemptPiece> found;
-    for (std::size_t at = 0; at < line.size();) {
-        if (dividesAttempts(line[at])) {
-            ++at;
-            continue;
-        }
-        std::size_t end = at;
-        while (end < line.size() && !dividesAttempts(line[end]))
-            ++end;
-        found.push_back({line.substr(at, end - at), at});
-        at = end;
-    }
-    return found;
-}
-
 /// A side at the piece's start is taken off it: "L", "R1.75".
-std::optional<BodySide> takeSide(AttemptPiece& piece) {
+std::optional<BodySide> takeSide(Piece& piece) {
     const char16_t c = piece.text.front();
     const bool left = c == u'L' || c == u'l';
     if (!left && c != u'R' && c != u'r')
@@ -51,8 +27,8 @@ class Reader {
 public:
     explicit Reader(const TestKind& kind) : m_kind(kind) {}
 
-    std::optional<AttemptProblem> take(AttemptPiece piece) {
-        const AttemptPiece whole = piece;
+    std::optional<AttemptProblem> take(Piece piece) {
+        const Piece whole = piece;
         if (const auto side = takeSide(piece)) {
             if (!m_kind.twoSided)
                 return problem(Kind::NoSides, whole);
@@ -96,12 +72,12 @@ public:
     TypedAttempts typed;
 
 private:
-    static AttemptProblem problem(Kind kind, const AttemptPiece& piece) {
+    static AttemptProblem problem(Kind kind, const Piece& piece) {
         return {kind, piece.start, piece.text.size()};
     }
 
-    std::optional<AttemptProblem> attempt(AttemptPiece piece) {
-        const AttemptPiece whole = piece;
+    std::optional<AttemptProblem> attempt(Piece piece) {
+        const Piece whole = piece;
         Attempt attempt;
         attempt.side = m_side.value_or(BodySide::Both);
         if (piece.text.size() > 1 && (piece.text.back() == u'x' || piece.text.back() == u'X')) {
@@ -132,7 +108,7 @@ private:
     const TestKind& m_kind;
     std::optional<BodySide> m_side;
     bool m_sideAlone = false;
-    AttemptPiece m_sidePiece;
+    Piece m_sidePiece;
 };
 
 } // namespace
@@ -140,11 +116,11 @@ private:
 std::variant<TypedAttempts, AttemptProblem> readAttemptLine(std::u16string_view line,
                                                             const TestKind& kind) {
     const std::size_t hash = line.find(u'#');
-    const auto all = attemptPieces(line.substr(0, hash));
+    const auto all = pieces(line.substr(0, hash));
     if (all.empty())
         return AttemptProblem{Kind::Empty, 0, line.size()};
     Reader reader(kind);
-    for (const AttemptPiece& piece : all)
+    for (const Piece& piece : all)
         if (const auto problem = reader.take(piece))
             return *problem;
     const std::u16string_view note =

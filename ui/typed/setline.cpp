@@ -2,6 +2,7 @@
 #include "ui/typed/setline.h"
 
 #include "core/model/session.h"
+#include "ui/typed/pieces.h"
 
 #include <charconv>
 
@@ -11,30 +12,8 @@ namespace {
 
 using Wrong = LineProblem::Kind;
 
-struct Piece {
-    std::u16string_view text;
-    std::size_t start = 0;
-    Span span() const { return {start, text.size()}; }
-};
-
-bool separates(char16_t c) {
-    return c == u' ' || c == u'\t' || c == u';' || c == u'\u00a0' || c == u'\u202f';
-}
-
-std::vector<Piece> pieces(std::u16string_view line) {
-    std::vector<Piece> found;
-    for (std::size_t at = 0; at < line.size();) {
-        if (separates(line[at])) {
-            ++at;
-            continue;
-        }
-        std::size_t end = at;
-        while (end < line.size() && !separates(line[end]))
-            ++end;
-        found.push_back({line.substr(at, end - at), at});
-        at = end;
-    }
-    return found;
+Span spanOf(const Piece& piece) {
+    return {piece.start, piece.text.size()};
 }
 
 std::u16string_view trimmed(std::u16string_view text) {
@@ -100,17 +79,17 @@ std::variant<ReadLoadPiece, LineProblem> loadOf(const Piece& piece, MassUnit bar
     const bool inPounds = saysPounds || (!saysKilograms && bare == MassUnit::Pound);
     result.named = result.maximum || saysPounds || saysKilograms;
     if (endsInMark(text, u"xX"))
-        return LineProblem{Wrong::LoadMark, piece.span()};
+        return LineProblem{Wrong::LoadMark, spanOf(piece)};
     const auto value = readNumber(text);
     if (const Wrong* kind = std::get_if<Wrong>(&value))
-        return LineProblem{*kind, piece.span()};
+        return LineProblem{*kind, spanOf(piece)};
     const double typed = std::get<double>(value);
     result.typed = typed;
     if (typed > 1e6)
-        return LineProblem{Wrong::LoadTooHeavy, piece.span()};
+        return LineProblem{Wrong::LoadTooHeavy, spanOf(piece)};
     result.load = inPounds ? massFromPounds(typed) : massFromKilograms(typed);
     if (result.load > storableLoadLimit)
-        return LineProblem{Wrong::LoadTooHeavy, piece.span()};
+        return LineProblem{Wrong::LoadTooHeavy, spanOf(piece)};
     return result;
 }
 
@@ -140,17 +119,17 @@ std::optional<LineProblem> addSpeed(const Piece& piece, ReadSpeedPieces& into) {
     std::u16string_view text = piece.text;
     const bool leftOut = takeSuffix(text, u"x") || takeSuffix(text, u"X");
     if (endsInMark(text, u"!") || text.ends_with(u"kg") || text.ends_with(u"lb"))
-        return LineProblem{Wrong::SpeedMark, piece.span()};
+        return LineProblem{Wrong::SpeedMark, spanOf(piece)};
     const auto value = readNumber(text);
     if (const Wrong* kind = std::get_if<Wrong>(&value))
-        return LineProblem{*kind, piece.span()};
+        return LineProblem{*kind, spanOf(piece)};
     const double typed = std::get<double>(value);
     if (typed <= 0)
-        return LineProblem{Wrong::SpeedZero, piece.span()};
+        return LineProblem{Wrong::SpeedZero, spanOf(piece)};
     if (typed >= storableVelocityLimit) {
         const auto meant = probablyMeant(text, typed);
         if (!meant)
-            return LineProblem{Wrong::SpeedTooFast, piece.span()};
+            return LineProblem{Wrong::SpeedTooFast, spanOf(piece)};
         into.question.typed.emplace_back(text);
         into.question.proposed.push_back(*meant);
         into.asked.push_back({piece.start, text.size()});
@@ -175,7 +154,7 @@ LineQuestion askLoad(const Piece& load, std::u16string_view line, MassUnit bare)
                           .meant = std::u16string(line),
                           .typed = {std::u16string(load.text)},
                           .proposed = {},
-                          .where = load.span()};
+                          .where = spanOf(load)};
     question.meant.insert(load.start + load.text.size(), bare == MassUnit::Pound ? u"lb" : u"kg");
     return question;
 }
@@ -199,7 +178,7 @@ ReadLine readSetLine(std::u16string_view line, MassUnit bare) {
             return *problem;
     const bool likeSpeed = !named && typed > 0 && typed < plausibleVelocityLimit;
     if (!read.asked.empty() && likeSpeed)
-        return LineProblem{Wrong::SpeedsFirst, all.front().span()};
+        return LineProblem{Wrong::SpeedsFirst, spanOf(all.front())};
     if (maximum && read.reps.size() > 1)
         return LineProblem{
             Wrong::MaximumHasReps,
