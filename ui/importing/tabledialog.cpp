@@ -6,13 +6,13 @@
 #include "ui/importing/importwords.h"
 #include "ui/importing/nearnamespanel.h"
 #include "ui/importing/shapeeditor.h"
+#include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QDialogButtonBox>
 #include <QFileInfo>
-#include <QHeaderView>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
@@ -29,20 +29,6 @@ namespace slopebook::ui {
 namespace {
 
 constexpr int countAfter = 250; // ms after the last change
-
-QTableView* importTable(TextTable* model, const QString& name, const QString& accessible) {
-    auto* view = new QTableView;
-    view->setModel(model);
-    view->setObjectName(name);
-    view->setAccessibleName(accessible);
-    view->setSelectionBehavior(QAbstractItemView::SelectRows);
-    view->setTabKeyNavigation(false);
-    view->verticalHeader()->hide();
-    view->horizontalHeader()->setHighlightSections(false);
-    view->horizontalHeader()->setStretchLastSection(true);
-    view->setMinimumHeight(60);
-    return view;
-}
 
 template <class List>
 QStringList namesOf(const List& list) {
@@ -75,8 +61,13 @@ TableDialog::~TableDialog() {
 }
 
 void TableDialog::build() {
-    m_previewView = importTable(m_preview, u"preview"_s, tr("First rows, as found and as read"));
-    m_refusedView = importTable(m_refused, u"refused"_s, tr("Refused rows and why"));
+    m_previewView =
+        rowTable(m_preview, tr("First rows, as found and as read"), {.lastTakesRest = true});
+    m_refusedView = rowTable(m_refused, tr("Refused rows and why"), {.lastTakesRest = true});
+    m_previewView->setObjectName(u"preview"_s);
+    m_refusedView->setObjectName(u"refused"_s);
+    for (QTableView* view : {m_previewView, m_refusedView})
+        view->setMinimumHeight(60);
     m_tabs->addTab(m_previewView, tr("As &read"));
     m_tabs->addTab(m_refusedView, tr("Ref&used"));
     for (QLabel* label : {m_about, m_summary}) {

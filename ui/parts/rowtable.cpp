@@ -17,23 +17,35 @@ protected:
 };
 } // namespace
 
-QTableView* rowTable(QAbstractItemModel* model, const QString& name) {
+QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowStyle& style) {
     auto* table = new RowTable;
     table->setModel(model);
     table->setAccessibleName(name);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     table->setSelectionMode(QAbstractItemView::SingleSelection);
     table->setTabKeyNavigation(false);
-    table->verticalHeader()->hide();
-    table->horizontalHeader()->setHighlightSections(false);
+    table->setWordWrap(style.wraps);
+    QHeaderView* rows = table->verticalHeader();
+    rows->setVisible(style.numbered);
+    if (style.height > 0)
+        rows->setDefaultSectionSize(style.height);
+    if (style.compact)
+        rows->setDefaultSectionSize(table->fontMetrics().height() + 8);
+    if (style.numbered)
+        rows->setSectionResizeMode(QHeaderView::Fixed);
+    QHeaderView* columns = table->horizontalHeader();
+    columns->setHighlightSections(false);
+    columns->setStretchLastSection(style.lastTakesRest);
+    if (style.growing) {
+        rows->setMinimumSectionSize(30);
+        QObject::connect(columns, &QHeaderView::sectionResized, table,
+                         &QTableView::resizeRowsToContents);
+    }
     return table;
 }
 
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name) {
-    QTableView* table = rowTable(model, name);
-    table->setWordWrap(false);
-    table->horizontalHeader()->setStretchLastSection(true);
-    return table;
+    return rowTable(model, name, {.wraps = false, .lastTakesRest = true});
 }
 
 } // namespace slopebook::ui

@@ -6,9 +6,19 @@
 
 namespace slopebook::ui {
 
+/// How a table differs from the others.
+struct RowStyle {
+    int height = 0;             ///< of a row, in pixels; 0: as the desktop has it
+    bool compact = false;       ///< a row is a line of text and a little
+    bool wraps = true;          ///< long texts
+    bool lastTakesRest = false; ///< the last column takes the width that is left
+    bool numbered = false;      ///< rows have their numbers, and all the same height
+    bool growing = false;       ///< rows grow with what wraps in them
+};
+
 /// One row is chosen at a time and stays in sight when the table is resized; Tab leaves the table,
 /// rows have no headings. name: for those who hear the table.
-QTableView* rowTable(QAbstractItemModel* model, const QString& name);
+QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowStyle& style = {});
 
 /// The same for ready texts: none wraps, the last column takes what is left.
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name);

@@ -9,12 +9,25 @@ namespace slopebook::ui {
 
 void TextTable::setTable(const QStringList& headings, std::vector<Row> rows, int firstRight,
                          int lastRight) {
+    QList<int> right;
+    for (int column = firstRight; column < lastRight; ++column)
+        right << column;
+    setTable(headings, std::move(rows), right);
+}
+
+void TextTable::setTable(const QStringList& headings, std::vector<Row> rows,
+                         const QList<int>& right) {
     beginResetModel();
     m_headings = headings;
     m_rows = std::move(rows);
-    m_firstRight = firstRight;
-    m_lastRight = lastRight;
+    m_right = right;
     endResetModel();
+}
+
+QVariant TextTable::alignment(int column) const {
+    return QVariant::fromValue(
+        Qt::Alignment(m_right.contains(column) ? Qt::AlignRight : Qt::AlignLeft) |
+        Qt::AlignVCenter);
 }
 
 int TextTable::rowCount(const QModelIndex& parent) const {
@@ -36,10 +49,7 @@ QVariant TextTable::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole:
         return row.explanation.isEmpty() ? row.cells.value(column) : row.explanation;
     case Qt::TextAlignmentRole:
-        return QVariant::fromValue(Qt::Alignment(column >= m_firstRight && column < m_lastRight
-                                                     ? Qt::AlignRight
-                                                     : Qt::AlignLeft) |
-                                   Qt::AlignVCenter);
+        return alignment(column);
     case Qt::FontRole: {
         QFont font;
         font.setBold(row.strong);
@@ -60,10 +70,7 @@ QVariant TextTable::headerData(int section, Qt::Orientation orientation, int rol
     if (role == Qt::DisplayRole)
         return m_headings[section];
     if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(Qt::Alignment(section >= m_firstRight && section < m_lastRight
-                                                     ? Qt::AlignRight
-                                                     : Qt::AlignLeft) |
-                                   Qt::AlignVCenter);
+        return alignment(section);
     return {};
 }
 

@@ -24,6 +24,8 @@ public:
     /// up to and without lastRight.
     void setTable(const QStringList& headings, std::vector<Row> rows, int firstRight,
                   int lastRight);
+    /// The same with the figures in those columns.
+    void setTable(const QStringList& headings, std::vector<Row> rows, const QList<int>& right);
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
@@ -32,9 +34,11 @@ public:
                         int role = Qt::DisplayRole) const override;
 
 private:
+    QVariant alignment(int column) const;
+
     QStringList m_headings;
     std::vector<Row> m_rows;
-    int m_firstRight = 0, m_lastRight = 0;
+    QList<int> m_right;
 };
 
 } // namespace slopebook::ui

@@ -7,7 +7,6 @@
 
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -17,13 +16,6 @@
 namespace slopebook::ui {
 
 namespace {
-
-QTableView* attemptTable(QAbstractItemModel* model, const QString& name) {
-    QTableView* table = rowTable(model, name);
-    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
-    table->horizontalHeader()->setStretchLastSection(true);
-    return table;
-}
 
 QHBoxLayout* rowIn(QWidget* widget) {
     auto* layout = new QHBoxLayout(widget);
@@ -98,8 +90,9 @@ QWidget* AttemptsView::buildLine() {
 QWidget* AttemptsView::buildTables() {
     m_attempts = new TextTable(this);
     m_values = new TextTable(this);
-    m_attemptTable = attemptTable(m_attempts, tr("Attempts"));
-    m_valueTable = attemptTable(m_values, tr("Values of the day"));
+    const RowStyle style{.compact = true, .lastTakesRest = true};
+    m_attemptTable = rowTable(m_attempts, tr("Attempts"), style);
+    m_valueTable = rowTable(m_values, tr("Values of the day"), style);
     auto* split = new QSplitter;
     split->setChildrenCollapsible(false);
     split->addWidget(m_attemptTable);

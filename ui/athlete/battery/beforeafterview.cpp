@@ -6,6 +6,7 @@
 #include "ui/paper/paperwork.h"
 #include "ui/parts/cautions.h"
 #include "ui/parts/filedialog.h"
+#include "ui/parts/rowtable.h"
 #include "ui/words/batterywords.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -32,20 +33,6 @@ void fitHeight(QTableView* table) {
     for (int row = 0; row < table->model()->rowCount(); ++row)
         height += table->rowHeight(row);
     table->setFixedHeight(height + 16); // room for a scroll bar below
-}
-
-QTableView* comparedTable(QAbstractItemModel* model, const QString& name) {
-    auto* table = new QTableView;
-    table->setModel(model);
-    table->setAccessibleName(name);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setTabKeyNavigation(false);
-    table->verticalHeader()->hide();
-    table->horizontalHeader()->setHighlightSections(false);
-    table->horizontalHeader()->setStretchLastSection(true);
-    table->setWordWrap(false);
-    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
-    return table;
 }
 
 QLabel* heading(const QString& words, QWidget* buddy) {
@@ -123,9 +110,10 @@ QWidget* BeforeAfterView::buildBody() {
     m_tests = new TextTable(this);
     m_leftRight = new TextTable(this);
     m_missing = new TextTable(this);
-    m_testTable = comparedTable(m_tests, tr("Tests before and after"));
-    m_leftRightTable = comparedTable(m_leftRight, tr("Left and right"));
-    m_missingTable = comparedTable(m_missing, tr("What was missing"));
+    const RowStyle style{.compact = true, .wraps = false, .lastTakesRest = true};
+    m_testTable = rowTable(m_tests, tr("Tests before and after"), style);
+    m_leftRightTable = rowTable(m_leftRight, tr("Left and right"), style);
+    m_missingTable = rowTable(m_missing, tr("What was missing"), style);
     m_leftRightTitle =
         heading(tr("Left and right: the better side, and by how much of it"), m_leftRightTable);
     m_missingTitle = heading(tr("What was missing"), m_missingTable);

@@ -3,35 +3,27 @@
 #pragma once
 
 #include "core/answers/nexttest.h"
+#include "ui/parts/texttable.h"
 #include "ui/words/units.h"
-
-#include <QAbstractTableModel>
 
 namespace slopebook::ui {
 
-class PlanLadderModel : public QAbstractTableModel {
+class PlanLadderModel : public TextTable {
     Q_OBJECT
 public:
     /// After these, one column a check load.
     enum Column { Rank, Name, Loads, Heaviest, OneRm, FirstCheckLoad };
-    using QAbstractTableModel::QAbstractTableModel;
+    using TextTable::TextTable;
 
     /// The last one: what is wrong with a ladder. The figures stand before the words.
     int bewareColumn() const;
     void setNextTest(std::optional<answers::NextTest> next, LoadUnit unit);
     const std::optional<answers::NextTest>& nextTest() const { return m_next; }
 
-    int rowCount(const QModelIndex& parent = {}) const override;
-    int columnCount(const QModelIndex& parent = {}) const override;
-    QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
-    QVariant headerData(int section, Qt::Orientation orientation,
-                        int role = Qt::DisplayRole) const override;
-
 private:
-    QString cell(int row, int column) const;
+    QStringList cells(std::size_t row, LoadUnit unit) const;
 
     std::optional<answers::NextTest> m_next;
-    LoadUnit m_unit = LoadUnit::Kilograms;
 };
 
 } // namespace slopebook::ui

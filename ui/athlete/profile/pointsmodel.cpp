@@ -44,55 +44,16 @@ QString remarks(const PointRow& row) {
 } // namespace
 
 void PointsModel::setRows(std::vector<PointRow> rows) {
-    beginResetModel();
     m_rows = std::move(rows);
-    endResetModel();
-}
-
-int PointsModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
-}
-
-int PointsModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : ColumnCount;
-}
-
-QVariant PointsModel::data(const QModelIndex& index, int role) const {
-    if (!index.isValid())
-        return {};
-    const PointRow& row = m_rows[static_cast<std::size_t>(index.row())];
-    if (role == Qt::TextAlignmentRole)
-        return int(Qt::AlignVCenter | (index.column() == Remarks ? Qt::AlignLeft : Qt::AlignRight));
-    if (role == Qt::ToolTipRole && index.column() == Remarks)
-        return remarks(row);
-    if (role != Qt::DisplayRole)
-        return {};
-    switch (index.column()) {
-    case SetNumber:
-        return row.set;
-    case Load:
-        return loadNumber(row.load, m_unit);
-    case Velocity:
-        return number(row.velocity, 3);
-    case Remarks:
-        return remarks(row);
-    default:
-        return figure(row, index.column());
-    }
-}
-
-QVariant PointsModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    static const char* const titles[ColumnCount] = {
-        QT_TR_NOOP("Set"),      QT_TR_NOOP("Load, %1"), QT_TR_NOOP("m/s"),
-        QT_TR_NOOP("Residual"), QT_TR_NOOP("Leverage"), QT_TR_NOOP("Studentised"),
-        QT_TR_NOOP("Cook"),     QT_TR_NOOP("Remarks")};
-    if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount)
-        return {};
-    if (role == Qt::DisplayRole)
-        return tr(titles[section]).replace(QLatin1String("%1"), unitName(m_unit));
-    if (role == Qt::TextAlignmentRole)
-        return int(Qt::AlignVCenter | (section == Remarks ? Qt::AlignLeft : Qt::AlignRight));
-    return {};
+    std::vector<Row> texts;
+    for (const PointRow& row : m_rows)
+        texts.push_back(
+            {.cells = {QString::number(row.set), loadNumber(row.load, m_unit),
+                       number(row.velocity, 3), figure(row, Residual), figure(row, Leverage),
+                       figure(row, Studentised), figure(row, Cook), remarks(row)}});
+    setTable({tr("Set"), tr("Load, %1").arg(unitName(m_unit)), tr("m/s"), tr("Residual"),
+              tr("Leverage"), tr("Studentised"), tr("Cook"), tr("Remarks")},
+             std::move(texts), SetNumber, Remarks);
 }
 
 } // namespace slopebook::ui

@@ -4,9 +4,8 @@
 
 #include "core/answers/profile.h"
 #include "core/model/session.h"
+#include "ui/parts/texttable.h"
 #include "ui/words/units.h"
-
-#include <QAbstractTableModel>
 
 #include <optional>
 #include <vector>
@@ -23,7 +22,7 @@ struct PointRow {
     std::string note;
 };
 
-class PointsModel final : public QAbstractTableModel {
+class PointsModel final : public TextTable {
     Q_OBJECT
 public:
     enum Column {
@@ -38,16 +37,11 @@ public:
         ColumnCount
     };
 
-    using QAbstractTableModel::QAbstractTableModel;
+    using TextTable::TextTable;
 
     void setUnit(LoadUnit unit) { m_unit = unit; }
     void setRows(std::vector<PointRow> rows);
     const std::vector<PointRow>& rows() const { return m_rows; }
-
-    int rowCount(const QModelIndex& parent = {}) const override;
-    int columnCount(const QModelIndex& parent = {}) const override;
-    QVariant data(const QModelIndex& index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
     std::vector<PointRow> m_rows;

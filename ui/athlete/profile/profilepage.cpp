@@ -27,12 +27,6 @@ constexpr std::size_t shownAtFirst = 3;
 constexpr int lowProfile =
     480; // under this height chart and tables come before the smaller figures
 
-QTableView* profileTable(QAbstractItemModel* model, const QString& name) {
-    QTableView* table = rowTable(model, name);
-    table->setWordWrap(false);
-    table->verticalHeader()->setDefaultSectionSize(profileRow);
-    return table;
-}
 } // namespace
 
 ProfilePage::ProfilePage(Logbook& logbook, QWidget* parent) : TaskPage(parent), m_logbook(logbook) {
@@ -78,10 +72,11 @@ QWidget* ProfilePage::buildTables() {
     m_lines->setUnit(m_logbook.loadUnit());
     m_points = new PointsModel(this);
     m_points->setUnit(m_logbook.loadUnit());
-    m_lineTable = profileTable(m_lines, tr("Sessions and their lines"));
+    const RowStyle style{.height = profileRow, .wraps = false};
+    m_lineTable = rowTable(m_lines, tr("Sessions and their lines"), style);
     m_lineTable->setObjectName(QStringLiteral("lines"));
     m_lineTable->setColumnWidth(LinesModel::Day, 150);
-    m_pointTable = profileTable(m_points, tr("Points of the selected session"));
+    m_pointTable = rowTable(m_points, tr("Points of the selected session"), style);
     m_pointTable->setObjectName(QStringLiteral("points"));
     m_pointTable->horizontalHeader()->setStretchLastSection(true);
     m_pointTitle = new QLabel;

@@ -50,15 +50,6 @@ private:
     int& m_count;
 };
 
-QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
-    QTableView* table = rowTable(model, name);
-    table->setWordWrap(false);
-    table->verticalHeader()->show(); // sets are numbered
-    table->verticalHeader()->setDefaultSectionSize(rowHeight);
-    table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    return table;
-}
-
 // Never a load above the estimate, unless it was lifted as a maximum before, and then it says so.
 QString nextText(const SessionView& view, LoadUnit unit) {
     if (view.overCeiling)
@@ -147,14 +138,15 @@ QWidget* EntryPage::buildTables() {
     m_ladder = new LadderModel(this);
     m_sets->setUnit(m_logbook.loadUnit());
     m_ladder->setUnit(m_logbook.loadUnit());
-    m_setTable = tableOf(m_sets, tr("Sets of this session"));
+    const RowStyle numbered{.height = rowHeight, .wraps = false, .numbered = true};
+    m_setTable = rowTable(m_sets, tr("Sets of this session"), numbered);
     m_setTable->setObjectName(QStringLiteral("sets"));
     m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
     m_setTable->horizontalHeader()->setStretchLastSection(true);
     m_setTable->setColumnWidth(SetModel::Load, 72);
     m_setTable->setColumnWidth(SetModel::Reps, 130);
     m_setTable->setColumnWidth(SetModel::PointOf, 50);
-    m_ladderTable = tableOf(m_ladder, tr("The ladder of last time"));
+    m_ladderTable = rowTable(m_ladder, tr("The ladder of last time"), numbered);
     m_ladderTable->verticalHeader()->hide();
     m_ladderTable->setColumnHidden(LadderModel::Reps, true);
     m_ladderTable->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
@@ -296,8 +288,7 @@ void EntryPage::reload() {
             return;
         }
         showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session(),
-                             m_logbook.loadUnit(), m_earlier->value(),
-                             m_clock.today()));
+                             m_logbook.loadUnit(), m_earlier->value(), m_clock.today()));
     } catch (const std::exception& error) {
         showNothing(said(error));
     }

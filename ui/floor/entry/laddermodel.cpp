@@ -7,13 +7,27 @@
 
 namespace slopebook::ui {
 
+void LadderModel::setUnit(LoadUnit unit) {
+    m_unit = unit;
+    setSteps({}, {}); // the columns are there before the steps
+}
+
 void LadderModel::setSteps(std::vector<Step> steps, std::optional<Mass> next) {
-    if (steps == m_steps && next == m_next)
+    if (steps == m_steps && next == m_next && columnCount() > 0)
         return;
-    beginResetModel();
     m_steps = std::move(steps);
     m_next = next;
-    endResetModel();
+    std::vector<Row> rows;
+    for (const Step& step : m_steps)
+        rows.push_back({.cells = {massText(step.set.load, m_unit), repsText(step.set),
+                                  step.point ? speedText(*step.point) : QStringLiteral("\u2013")}});
+    if (const int row = nextRow(); row >= 0) {
+        Row& marked = rows[static_cast<std::size_t>(row)];
+        marked.cells.front().prepend(QStringLiteral("\u25b8 "));
+        marked.strong = true;
+    }
+    setTable({tr("Load, %1").arg(unitName(m_unit)), tr("Reps, m/s"), tr("Point")}, std::move(rows),
+             QList<int>{Load, PointOf});
 }
 
 int LadderModel::nextRow() const {
@@ -23,62 +37,20 @@ int LadderModel::nextRow() const {
     return -1;
 }
 
-int LadderModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(m_steps.size());
-}
-
-int LadderModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : ColumnCount;
-}
-
 QVariant LadderModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid())
         return {};
     const Step& step = m_steps[static_cast<std::size_t>(index.row())];
     const bool isNext = index.row() == nextRow();
-    if (role == Qt::DisplayRole) {
-        switch (index.column()) {
-        case Load:
-            return (isNext ? QStringLiteral("\u25b8 ") : QString()) +
-                   massText(step.set.load, m_unit);
-        case Reps:
-            return repsText(step.set);
-        case PointOf:
-            return step.point ? speedText(*step.point) : QStringLiteral("\u2013");
-        default:
-            return {};
-        }
-    }
-    if (role == Qt::TextAlignmentRole)
-        return int(Qt::AlignVCenter | (index.column() == Reps ? Qt::AlignLeft : Qt::AlignRight));
     if (role == Qt::AccessibleTextRole && isNext && index.column() == Load)
         return tr("next: %1").arg(massText(step.set.load, m_unit));
-    if (role == Qt::FontRole && (isNext || !step.point)) {
+    if (role == Qt::FontRole && !step.point) {
         QFont marked;
         marked.setBold(isNext);
-        marked.setStrikeOut(!step.point);
+        marked.setStrikeOut(true);
         return marked;
     }
-    return {};
-}
-
-QVariant LadderModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (role == Qt::TextAlignmentRole && orientation == Qt::Horizontal)
-        return int(Qt::AlignVCenter | (section == Reps ? Qt::AlignLeft : Qt::AlignRight));
-    if (role != Qt::DisplayRole)
-        return {};
-    if (orientation == Qt::Vertical)
-        return section + 1;
-    switch (section) {
-    case Load:
-        return tr("Load, %1").arg(unitName(m_unit));
-    case Reps:
-        return tr("Reps, m/s");
-    case PointOf:
-        return tr("Point");
-    default:
-        return {};
-    }
+    return TextTable::data(index, role);
 }
 
 } // namespace slopebook::ui

@@ -3,36 +3,32 @@
 #pragma once
 
 #include "core/model/session.h"
+#include "ui/parts/texttable.h"
 #include "ui/words/units.h"
-
-#include <QAbstractTableModel>
 
 #include <optional>
 #include <vector>
 
 namespace slopebook::ui {
 
-class LadderModel final : public QAbstractTableModel {
+class LadderModel final : public TextTable {
     Q_OBJECT
 public:
-    enum Column { Load, Reps, PointOf, ColumnCount };
+    enum Column { Load, Reps, PointOf };
     struct Step {
         Set set;
         std::optional<double> point; ///< m/s
         friend bool operator==(const Step&, const Step&) = default;
     };
 
-    using QAbstractTableModel::QAbstractTableModel;
+    using TextTable::TextTable;
 
-    void setUnit(LoadUnit unit) { m_unit = unit; }
+    void setUnit(LoadUnit unit);
     void setSteps(std::vector<Step> steps, std::optional<Mass> next);
     /// The row of the next load; -1 where last time had no such load.
     int nextRow() const;
 
-    int rowCount(const QModelIndex& parent = {}) const override;
-    int columnCount(const QModelIndex& parent = {}) const override;
-    QVariant data(const QModelIndex& index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
 
 private:
     std::vector<Step> m_steps;

@@ -19,16 +19,6 @@ namespace slopebook::ui {
 
 namespace {
 
-QTableView* blockTable(QAbstractItemModel* model, const QString& name) {
-    QTableView* table = rowTable(model, name);
-    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
-    table->verticalHeader()->setMinimumSectionSize(30);
-    // What was missing is read whole: it wraps rather than being cut.
-    QObject::connect(table->horizontalHeader(), &QHeaderView::sectionResized, table,
-                     &QTableView::resizeRowsToContents);
-    return table;
-}
-
 QString joined(const QStringList& words) {
     return words.join(QStringLiteral(", "));
 }
@@ -46,9 +36,10 @@ void BlocksPage::build() {
     m_timeline = new Timeline(m_logbook.loadUnit());
     m_blockRows = new TextTable(this);
     m_sessionRows = new TextTable(this);
-    m_blockTable = blockTable(m_blockRows, tr("Training blocks"));
+    const RowStyle style{.compact = true, .growing = true}; // what was missing is read whole
+    m_blockTable = rowTable(m_blockRows, tr("Training blocks"), style);
     m_blockTable->setObjectName(QStringLiteral("blocks"));
-    m_sessionTable = blockTable(m_sessionRows, tr("Sessions of the selected block"));
+    m_sessionTable = rowTable(m_sessionRows, tr("Sessions of the selected block"), style);
     const auto share = [](QTableView* table, std::initializer_list<int> stretched) {
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
         for (const int column : stretched)
