@@ -2,7 +2,6 @@
 #include "ui/importing/shapeeditor.h"
 
 #include "core/exchange/headings.h"
-#include "core/exchange/proposal.h"
 #include "ui/importing/importwords.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -29,7 +28,7 @@ namespace {
 
 enum Column { Heading, Samples, Role, Written, Unit, ColumnCount };
 constexpr int notUsed = -1;
-constexpr int notSaid = -1;
+constexpr int notSaid = ChosenShape::notSaid;
 constexpr int mostTitles = 1000;
 
 void choose(QComboBox* box, int value) {
@@ -115,16 +114,13 @@ QWidget* ShapeEditor::buildRowsRow() {
     line->addWidget(m_above);
     line->addStretch(1);
     connect(m_rowIs, &QComboBox::activated, this, [this] {
-        m_shape.rowIsSet = m_rowIs->currentData().toInt() == 1;
-        auto& speeds = m_shape.columns[TidyVelocity];
-        if (!m_shape.rowIsSet && speeds.size() > 1)
-            speeds.resize(1);
+        m_chosen.setRowIsSet(m_rowIs->currentData().toInt() == 1);
         told();
     });
     connect(m_above, &QCheckBox::toggled, this, [this](bool on) {
         if (m_filling)
             return;
-        m_shape.blankAsAbove = on;
+        m_chosen.setBlankAsAbove(on);
         told();
     });
     return row;
@@ -186,9 +182,7 @@ QWidget* ShapeEditor::buildForAllRows(const QStringList& athletes, const QString
 }
 
 void ShapeEditor::setTable(const FileFacts& facts, const Shape& shape) {
-    m_facts = facts;
-    m_shape = shape;
-    m_taken.clear();
+    m_chosen.set(facts, shape);
     m_filling = true;
     choose(m_delimiter, static_cast<unsigned char>(facts.layout.delimiter));
     choose(m_encoding, static_cast<int>(facts.layout.encoding));
@@ -227,26 +221,19 @@ QComboBox* ShapeEditor::combo(int row, int column) const {
     return qobject_cast<QComboBox*>(m_columns->cellWidget(row, column));
 }
 
-std::optional<Tidy> ShapeEditor::roleOf(std::size_t column) const {
-    for (const Tidy role : offeredRoles())
-        for (const ColumnUse& use : m_shape.columns[role])
-            if (use.at == column)
-                return role;
-    return {};
-}
-
 void ShapeEditor::fillColumns() {
+    const FileFacts& facts = m_chosen.facts();
     m_shown.clear();
-    for (std::size_t i = 0; i < m_facts.columns.size(); ++i)
-        if (m_facts.columns[i].said > 0)
+    for (std::size_t i = 0; i < facts.columns.size(); ++i)
+        if (facts.columns[i].said > 0)
             m_shown.push_back(i);
     m_columns->setRowCount(0);
     m_columns->setRowCount(static_cast<int>(m_shown.size()));
     for (int row = 0; row < m_columns->rowCount(); ++row) {
         const std::size_t at = m_shown[static_cast<std::size_t>(row)];
-        const QString name = said(m_facts.columnName(at));
+        const QString name = said(facts.columnName(at));
         QStringList samples;
-        for (const std::string& sample : m_facts.columns[at].samples)
+        for (const std::string& sample : facts.columns[at].samples)
             samples << text(sample).simplified();
         m_columns->setItem(row, Heading, new QTableWidgetItem(name));
         m_columns->setItem(row, Samples, new QTableWidgetItem(samples.join(u"   "_s)));
@@ -254,14 +241,22 @@ void ShapeEditor::fillColumns() {
         role->addItem(tr("not used"), notUsed);
         for (const Tidy offered : offeredRoles())
             role->addItem(roleName(offered), static_cast<int>(offered));
-        connect(role, &QComboBox::activated, this,
-                [this, row, role] { takeRole(row, role->currentData().toInt()); });
+        connect(role, &QComboBox::activated, this, [this, at, role] {
+            const int chosen = role->currentData().toInt();
+            m_chosen.setRole(at, chosen == notUsed ? std::nullopt
+                                                   : std::optional(static_cast<Tidy>(chosen)));
+            told();
+        });
         QComboBox* written = named(u"written%1"_s.arg(at), tr("How \"%1\" is written").arg(name));
-        connect(written, &QComboBox::activated, this,
-                [this, row, written] { takeWritten(row, written->currentData().toInt()); });
+        connect(written, &QComboBox::activated, this, [this, at, written] {
+            m_chosen.setWritten(at, written->currentData().toInt());
+            told();
+        });
         QComboBox* unit = named(u"unit%1"_s.arg(at), tr("Unit of \"%1\"").arg(name));
-        connect(unit, &QComboBox::activated, this,
-                [this, row, unit] { takeUnit(row, unit->currentData().toInt()); });
+        connect(unit, &QComboBox::activated, this, [this, at, unit] {
+            m_chosen.setUnit(at, unit->currentData().toInt());
+            told();
+        });
         m_columns->setCellWidget(row, Role, role);
         m_columns->setCellWidget(row, Written, written);
         m_columns->setCellWidget(row, Unit, unit);
@@ -276,8 +271,9 @@ void ShapeEditor::fillColumns() {
 
 // Only what a role needs is asked of its column.
 void ShapeEditor::fillRow(int row) {
+    const Shape& shape = m_chosen.shape();
     const std::size_t at = m_shown[static_cast<std::size_t>(row)];
-    const auto role = roleOf(at);
+    const auto role = m_chosen.roleOf(at);
     choose(combo(row, Role), role ? static_cast<int>(*role) : notUsed);
     QComboBox* written = combo(row, Written);
     QComboBox* unit = combo(row, Unit);
@@ -288,12 +284,12 @@ void ShapeEditor::fillRow(int row) {
         written->addItem(tr("year, month, day"), static_cast<int>(DateOrder::YearMonthDay));
         written->addItem(tr("day, month, year"), static_cast<int>(DateOrder::DayMonthYear));
         written->addItem(tr("month, day, year"), static_cast<int>(DateOrder::MonthDayYear));
-        choose(written, m_shape.dates ? static_cast<int>(*m_shape.dates) : notSaid);
+        choose(written, shape.dates ? static_cast<int>(*shape.dates) : notSaid);
     } else if (role && isMeasure(*role)) {
         written->addItem(tr("Choose…"), notSaid);
         written->addItem(tr("decimal point: 1.5"), static_cast<int>(Decimal::Point));
         written->addItem(tr("decimal comma: 1,5"), static_cast<int>(Decimal::Comma));
-        const auto& uses = m_shape.columns[*role];
+        const auto& uses = shape.columns[*role];
         const auto use = std::ranges::find(uses, at, &ColumnUse::at);
         choose(written, use->decimal ? static_cast<int>(*use->decimal) : notSaid);
     }
@@ -301,20 +297,21 @@ void ShapeEditor::fillRow(int row) {
         unit->addItem(tr("Choose…"), notSaid);
         unit->addItem(u"m/s"_s, static_cast<int>(SpeedUnit::MetresPerSecond));
         unit->addItem(u"cm/s"_s, static_cast<int>(SpeedUnit::CentimetresPerSecond));
-        choose(unit, m_shape.speed ? static_cast<int>(*m_shape.speed) : notSaid);
+        choose(unit, shape.speed ? static_cast<int>(*shape.speed) : notSaid);
     } else if (role == TidyLoad || role == TidyBodyMass) {
         unit->addItem(u"kg"_s, static_cast<int>(MassUnit::Kilogram));
         unit->addItem(u"lb"_s, static_cast<int>(MassUnit::Pound));
-        choose(unit, static_cast<int>(role == TidyLoad ? m_shape.load : m_shape.bodyMass));
+        choose(unit, static_cast<int>(role == TidyLoad ? shape.load : shape.bodyMass));
     }
     written->setEnabled(written->count() > 0);
     unit->setEnabled(unit->count() > 0);
 }
 
 void ShapeEditor::showChoices() {
-    choose(m_rowIs, m_shape.rowIsSet ? 1 : 0);
-    const auto enable = [this](QWidget* field, Tidy role) {
-        field->setEnabled(m_shape.columns[role].empty());
+    const Shape& shape = m_chosen.shape();
+    choose(m_rowIs, shape.rowIsSet ? 1 : 0);
+    const auto enable = [&shape](QWidget* field, Tidy role) {
+        field->setEnabled(shape.columns[role].empty());
         field->setToolTip(field->isEnabled() ? QString() : tr("A column says it."));
     };
     enable(m_athlete, TidyAthlete);
@@ -324,82 +321,12 @@ void ShapeEditor::showChoices() {
     enable(m_kind, TidyKind);
 }
 
-void ShapeEditor::takeRole(int row, int chosen) {
-    const std::size_t at = m_shown[static_cast<std::size_t>(row)];
-    const auto dateBefore = m_shape.columns[TidyDate];
-    for (auto& uses : m_shape.columns)
-        std::erase_if(uses, [at](const ColumnUse& use) { return use.at == at; });
-    giveBack(at);
-    if (chosen != notUsed) {
-        auto& uses = m_shape.columns[static_cast<std::size_t>(chosen)];
-        const bool several = (chosen == TidyVelocity && m_shape.rowIsSet) ||
-                             (chosen == TidyAthlete && uses.size() == 1); // halves of a name
-        if (!several && !uses.empty() && chosen == TidyVelocity)
-            m_shape.rowIsSet = true; // a second column of velocities can mean nothing else
-        else if (!several && !uses.empty()) {
-            m_taken[at] = {static_cast<Tidy>(chosen), uses.front()};
-            uses.clear();
-        }
-        uses.push_back({.at = at, .decimal = {}});
-        std::ranges::sort(uses, {}, [&](const ColumnUse& use) {
-            const auto part = namePartOf(m_facts.columns[use.at].heading);
-            const bool family = chosen == TidyAthlete && part == NamePart::Family;
-            return std::pair(family, use.at);
-        });
-        const ColumnFacts& column = m_facts.columns[at];
-        if (chosen == TidyLoad || chosen == TidyBodyMass)
-            (chosen == TidyLoad ? m_shape.load : m_shape.bodyMass) =
-                massUnitOf(column.unit)
-                    .value_or(massUnitOf(column.heading).value_or(MassUnit::Kilogram));
-    }
-    if (m_shape.columns[TidyDate] != dateBefore)
-        m_shape.dates.reset(); // found again, or asked
-    if (chosen == TidyVelocity && m_shape.columns[TidyVelocity].size() == 1)
-        m_shape.speed.reset();
-    told();
-}
-
-void ShapeEditor::giveBack(std::size_t column) {
-    const auto taken = m_taken.find(column);
-    if (taken == m_taken.end())
-        return;
-    const auto [role, from] = taken->second;
-    m_taken.erase(taken);
-    if (!roleOf(from.at) && m_shape.columns[role].empty())
-        m_shape.columns[role] = {from};
-}
-
-void ShapeEditor::takeWritten(int row, int choice) {
-    const std::size_t at = m_shown[static_cast<std::size_t>(row)];
-    const auto role = roleOf(at);
-    if (role == TidyDate) {
-        m_shape.dates =
-            choice == notSaid ? std::nullopt : std::optional(static_cast<DateOrder>(choice));
-    } else if (role) {
-        for (ColumnUse& use : m_shape.columns[*role])
-            if (use.at == at)
-                use.decimal =
-                    choice == notSaid ? std::nullopt : std::optional(static_cast<Decimal>(choice));
-    }
-    told();
-}
-
-void ShapeEditor::takeUnit(int row, int choice) {
-    const auto role = roleOf(m_shown[static_cast<std::size_t>(row)]);
-    if (role == TidyVelocity)
-        m_shape.speed =
-            choice == notSaid ? std::nullopt : std::optional(static_cast<SpeedUnit>(choice));
-    else if (role)
-        (role == TidyLoad ? m_shape.load : m_shape.bodyMass) = static_cast<MassUnit>(choice);
-    told();
-}
-
 // A day may be typed as it is said, where that can mean only one.
 void ShapeEditor::takeForAllRows() {
     if (m_filling)
         return;
     const auto take = [this](Tidy role, const QString& said) {
-        m_shape.fixed[role] = m_shape.columns[role].empty() ? utf8(said.trimmed()) : std::string();
+        m_chosen.setFixed(role, utf8(said.trimmed()));
     };
     take(TidyAthlete, m_athlete->currentText());
     take(TidyLift, m_lift->currentText());
@@ -414,7 +341,7 @@ void ShapeEditor::takeForAllRows() {
 }
 
 void ShapeEditor::told() {
-    settle(m_shape, m_facts);
+    m_chosen.settle();
     m_filling = true;
     for (int row = 0; row < m_columns->rowCount(); ++row)
         fillRow(row);

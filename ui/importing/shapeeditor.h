@@ -3,13 +3,12 @@
 // written, and what is the same in all rows.
 #pragma once
 
-#include "core/exchange/facts.h"
-#include "core/exchange/shape.h"
+#include "ui/importing/chosenshape.h"
 
 #include <QStringList>
 #include <QWidget>
 
-#include <map>
+#include <vector>
 
 class QCheckBox;
 class QComboBox;
@@ -28,7 +27,7 @@ public:
     /// Shows a table and a shape for it.
     void setTable(const exchange::FileFacts& facts, const exchange::Shape& shape);
     /// As it is chosen now; what the table leaves only one way to read is filled in.
-    const exchange::Shape& shape() const { return m_shape; }
+    const exchange::Shape& shape() const { return m_chosen.shape(); }
     exchange::LayoutTold layoutTold() const;
     void focusColumns();
 
@@ -45,25 +44,12 @@ private:
     void fillColumns();
     void fillRow(int row);
     void showChoices();
-    void takeRole(int row, int role);
-    void giveBack(std::size_t column);
-    void takeWritten(int row, int choice);
-    void takeUnit(int row, int choice);
     void takeForAllRows();
     void told();
-    std::optional<exchange::Tidy> roleOf(std::size_t column) const;
     QComboBox* combo(int row, int column) const;
 
-    exchange::FileFacts m_facts;
-    exchange::Shape m_shape;
+    ChosenShape m_chosen;
     std::vector<std::size_t> m_shown; ///< columns of the table by row; empty ones are left out
-    /// A role that a column took from another, which gets it back when the column is something else
-    /// again: keys go through the list of roles one by one.
-    struct Taken {
-        exchange::Tidy role;
-        exchange::ColumnUse from;
-    };
-    std::map<std::size_t, Taken> m_taken; ///< by the column that took it
     bool m_filling = false;
     QComboBox* m_delimiter;
     QComboBox* m_encoding;
