@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/log/history.h"
-#include "tests/log/builders.h"
+#include "tests/log/otherthings.h"
 #include "tests/log/rawfile.h"
 #include "tests/support/longrun.h"
 
@@ -71,24 +71,10 @@ bool salvagesOnly(const std::filesystem::path& file, const Content& whole) {
            std::ranges::all_of(log.lifts(), among(whole.lifts));
 }
 
-/// Equipment, a test and a session's attempts at it.
-void addOtherThings(Log& log, const Season& s) {
-    log.add(
-        Equipment{.name = "boathouse",
-                  .bars = {{.name = "long bar", .mass = *parseExactMass("20", MassUnit::Kilogram)}},
-                  .plates = parsePlates("20x2,2.5x1", MassUnit::Kilogram)});
-    TestKind hop;
-    hop.name = "Single hop";
-    hop.unit = "m";
-    hop.twoSided = true;
-    const TestKindId kind = log.add(hop);
-    Battery battery;
-    battery.context.surface = "boards";
-    battery.tests = {{kind, {}}};
-    for (const double metres : {1.82, 1.9, 1.88})
-        battery.tests[0].attempts.push_back({BodySide::Left, metres, {}, {}, {}});
-    battery.gaps = {{{}, s.pull, BodySide::Both, "plates lost"}};
-    log.setBattery(s.autumn, battery);
+/// As another program could write: a load of 60 kg becomes another, its checksum stays.
+void alterALoad(const std::filesystem::path& file, SessionId session) {
+    runSql(file, "UPDATE sets SET load_g = 61000 WHERE load_g = 60000 AND session = " +
+                     std::to_string(raw(session)));
 }
 
 class Damager {
@@ -324,8 +310,7 @@ void TestDamage::aRefusedChangeLeavesNothingToBeSealed() {
     Log log = Log::create(folder.path());
     const Season s = fillSeason(log);
     QCOMPARE(errorOf([&] { change(log, s); }), Kind::Conflict);
-    runSql(folder.path(), "UPDATE sets SET load_g = 61000 WHERE load_g = 60000 AND session = " +
-                              std::to_string(raw(s.autumn)));
+    alterALoad(folder.path(), s.autumn);
     const auto rows = allRows(folder.path(), "");
     for (const std::function<void()>& read : std::vector<std::function<void()>>{
              [&] { log.session(s.autumn); }, [&] { log.sessions(s.lane3); },
@@ -366,8 +351,7 @@ void TestDamage::whatIsWholeCanBeSalvaged() {
         Log log = Log::create(folder.path());
         s = fillSeason(log);
     }
-    runSql(folder.path(), "UPDATE sets SET load_g = 61000 WHERE load_g = 60000 AND session = " +
-                              std::to_string(raw(s.autumn)));
+    alterALoad(folder.path(), s.autumn);
     runSql(folder.path(), "UPDATE devices SET name = 'Boathouse decoder'");
     runSql(folder.path(), "UPDATE check_loads SET load_g = 41000 WHERE load_g = 40000");
     const std::string bytes = readBytes(folder.path());

@@ -6,6 +6,7 @@
 #include "core/log/tally.h"
 #include "tests/log/builders.h"
 #include "tests/log/olderlog.h"
+#include "tests/log/otherthings.h"
 #include "tests/log/rawfile.h"
 
 #include <map>
@@ -25,26 +26,7 @@ void makeFull(const fs::path& file) {
     log.add(Athlete{.name = "Nobody's lane"});
     log.add(Lift{.name = "Row"});
     log.add(Device{.name = "Second encoder"});
-    log.add(
-        Equipment{.name = "boathouse",
-                  .bars = {{.name = "long bar", .mass = *parseExactMass("20", MassUnit::Kilogram)}},
-                  .plates = parsePlates("20x2,2.5x1", MassUnit::Kilogram),
-                  .fixed = {{.name = "sled", .mass = *parseExactMass("30", MassUnit::Kilogram)}}});
-    TestKind hop;
-    hop.name = "Single hop";
-    hop.unit = "m";
-    hop.twoSided = true;
-    hop.noise = TestNoise{.value = 3, .percent = true, .source = "own repeats"};
-    hop.smallest = 0.1;
-    const TestKindId kind = log.add(hop);
-    Battery battery;
-    battery.context.surface = "boards";
-    battery.tests = {{kind, {}}};
-    for (const double metres : {1.82, 1.9, 1.88})
-        battery.tests[0].attempts.push_back({BodySide::Left, metres, {}, {}, {}});
-    battery.gaps = {{{}, s.pull, BodySide::Both, "plates lost"},
-                    {kind, {}, BodySide::Right, "sore"}};
-    log.setBattery(s.autumn, battery);
+    addOtherThings(log, s);
 }
 
 std::vector<std::string> tablesOf(const fs::path& file) {
