@@ -17,12 +17,17 @@ struct Says {
     Phrase numbered; ///< of its number, where its name is not known
 };
 
-// What differs between the four: what is said of them, and their columns. alsoWeighs: what a row
-// weighs by in its tally beside its checksum; ownToEach: what no other row may share, ?2 being the
-// name.
+/// What most of them share: a name of its own, by which they are listed.
+struct NamedTable {
+    static constexpr const char* order = "name COLLATE NOCASE, name";
+    static constexpr const char* ownToEach = "name = ?2"; ///< what no other row may share
+    static constexpr std::string_view alsoWeighs = {};    ///< beside its checksum, in its tally
+};
+
+// What differs: what is said of them, and their columns.
 
 template <>
-struct Table<AthleteId> {
+struct Table<AthleteId> : NamedTable {
     using Value = Athlete;
     static constexpr const char* one = "athlete";
     static constexpr Says says{.gone = "That athlete is not in the log any more.",
@@ -33,9 +38,7 @@ struct Table<AthleteId> {
                                .damaged = "the entry of the athlete '%1' is not as it was written",
                                .numbered = "athlete %1"};
     static constexpr const char* table = "athletes";
-    static constexpr const char* order = "name COLLATE NOCASE, name";
     static constexpr std::string_view alsoWeighs = "loads_checksum"; // written later
-    static constexpr const char* ownToEach = "name = ?2";
     static constexpr char checksummedAs = 'A';
     template <class Held, class Visitor>
     static void columns(Held& athlete, Visitor& visit) {
@@ -45,7 +48,7 @@ struct Table<AthleteId> {
 };
 
 template <>
-struct Table<DeviceId> {
+struct Table<DeviceId> : NamedTable {
     using Value = Device;
     static constexpr const char* one = "device";
     static constexpr Says says{.gone = "That device is not in the log any more.",
@@ -56,9 +59,6 @@ struct Table<DeviceId> {
                                .damaged = "the entry of the device '%1' is not as it was written",
                                .numbered = "device %1"};
     static constexpr const char* table = "devices";
-    static constexpr const char* order = "name COLLATE NOCASE, name";
-    static constexpr std::string_view alsoWeighs = {};
-    static constexpr const char* ownToEach = "name = ?2";
     static constexpr char checksummedAs = 'D';
     template <class Held, class Visitor>
     static void columns(Held& device, Visitor& visit) {
@@ -68,7 +68,7 @@ struct Table<DeviceId> {
 };
 
 template <>
-struct Table<BlockId> {
+struct Table<BlockId> : NamedTable {
     using Value = Block;
     static constexpr const char* one = "block";
     static constexpr Says says{.gone = "That block is not in the log any more.",
@@ -80,7 +80,6 @@ struct Table<BlockId> {
                                .numbered = "block %1"};
     static constexpr const char* table = "blocks";
     static constexpr const char* order = "first_day, last_day, name COLLATE NOCASE, name";
-    static constexpr std::string_view alsoWeighs = {};
     static constexpr const char* ownToEach = "name = ?2 AND first_day = ?3";
     static constexpr char checksummedAs = 'B';
     template <class Held, class Visitor>
@@ -94,7 +93,7 @@ struct Table<BlockId> {
 };
 
 template <>
-struct Table<LiftId> {
+struct Table<LiftId> : NamedTable {
     using Value = Lift;
     static constexpr const char* one = "lift";
     static constexpr Says says{.gone = "That lift is not in the log any more.",
@@ -105,9 +104,6 @@ struct Table<LiftId> {
                                .damaged = "the entry of the lift '%1' is not as it was written",
                                .numbered = "lift %1"};
     static constexpr const char* table = "lifts";
-    static constexpr const char* order = "name COLLATE NOCASE, name";
-    static constexpr std::string_view alsoWeighs = {};
-    static constexpr const char* ownToEach = "name = ?2";
     static constexpr char checksummedAs = 'L';
     template <class Held, class Visitor>
     static void columns(Held& lift, Visitor& visit) {

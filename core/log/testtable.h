@@ -8,7 +8,7 @@
 namespace slopebook::log {
 
 template <>
-struct Table<TestKindId> {
+struct Table<TestKindId> : NamedTable {
     using Value = TestKind;
     static constexpr const char* one = "test";
     static constexpr Says says{.gone = "That test is not in the log any more.",
@@ -19,9 +19,6 @@ struct Table<TestKindId> {
                                .damaged = "the entry of the test '%1' is not as it was written",
                                .numbered = "test %1"};
     static constexpr const char* table = "tests";
-    static constexpr const char* order = "name COLLATE NOCASE, name";
-    static constexpr std::string_view alsoWeighs = {};
-    static constexpr const char* ownToEach = "name = ?2";
     static constexpr char checksummedAs = 'K';
     template <class Held, class Visitor>
     static void columns(Held& kind, Visitor& visit) {
