@@ -9,6 +9,7 @@
 using namespace slopebook;
 using namespace slopebook::test;
 using namespace slopebook::log;
+using namespace std::string_view_literals;
 
 class TestChecksum : public QObject {
     Q_OBJECT
@@ -17,6 +18,7 @@ private Q_SLOTS:
     void isBoostsForEveryLength();
     void everythingOfASetCounts();
     void textsDoNotRunIntoEachOther();
+    void columnsStandInTheirOrder();
 };
 
 void TestChecksum::isTheCrcOfTheXzFormat() {
@@ -80,6 +82,66 @@ void TestChecksum::textsDoNotRunIntoEachOther() {
             checksum(DeviceId{1}, Device{.name = "a"}));
     QVERIFY(Checksum('x').add(std::optional<double>{}).value() !=
             Checksum('x').add(std::optional<double>{0.0}).value());
+}
+
+// The layout that logs have been written in: what goes into a checksum may not move with the order
+// of fields or columns in the program. Each written out by hand.
+void TestChecksum::columnsStandInTheirOrder() {
+    const std::int64_t id = 7;
+    QCOMPARE(checksum(AthleteId{7}, Athlete{.name = "Ada", .note = "left"}),
+             Checksum('A').add(id).add("Ada"sv).add("left"sv).value());
+    QCOMPARE(checksum(DeviceId{7}, Device{.name = "Encoder", .note = "old"}),
+             Checksum('D').add(id).add("Encoder"sv).add("old"sv).value());
+    QCOMPARE(checksum(BlockId{7}, Block{.name = "Flood",
+                                        .first = day(2026, 1, 5),
+                                        .last = day(2026, 2, 1),
+                                        .ceiling = Mass{62'500},
+                                        .note = "wet"}),
+             Checksum('B')
+                 .add(id)
+                 .add("Flood"sv)
+                 .add(std::int64_t{20260105})
+                 .add(std::int64_t{20260201})
+                 .add(std::optional(std::int64_t{62'500}))
+                 .add("wet"sv)
+                 .value());
+    const Lift pull{
+        .name = "Pull",
+        .kind = VelocityKind::Peak,
+        .rule = PointRule::Mean,
+        .ballistic = true,
+        .mvt = Mvt{.value = 0.5, .sd = 0.06, .origin = Mvt::Origin::Published, .source = "a paper"},
+        .smallestVelocity = 0.03,
+        .smallestOneRm = std::nullopt,
+        .note = "strict"};
+    const auto lift = [&](const Lift& of) {
+        Checksum sum('L');
+        sum.add(id).add("Pull"sv).add(std::int64_t{2}).add(std::int64_t{1}).add(std::int64_t{1});
+        sum.add(std::int64_t{of.mvt ? 1 : 0});
+        if (of.mvt)
+            sum.add(0.5).add(std::optional(0.06)).add(std::int64_t{2}).add("a paper"sv);
+        return sum.add(std::optional(0.03)).add(std::optional<double>()).add("strict"sv).value();
+    };
+    QCOMPARE(checksum(LiftId{7}, pull), lift(pull));
+    Lift without = pull;
+    without.mvt.reset();
+    QCOMPARE(checksum(LiftId{7}, without), lift(without));
+    TestKind hop;
+    hop.name = "Hop";
+    hop.unit = "m";
+    hop.twoSided = true;
+    hop.rule = AttemptRule::Mean;
+    hop.attempts = 4;
+    hop.noise = TestNoise{.value = 3, .percent = true, .source = "own"};
+    hop.smallest = 0.1;
+    hop.smallestSource = "ours";
+    hop.note = "boards";
+    Checksum sum('K');
+    sum.add(id).add("Hop"sv).add("m"sv).add(std::int64_t{1}).add(std::int64_t{1});
+    sum.add(std::int64_t{1}).add(std::int64_t{4}).add(std::int64_t{0}).add(std::int64_t{2});
+    sum.add(std::int64_t{1}).add(3.0).add(std::int64_t{1}).add("own"sv);
+    QCOMPARE(checksum(TestKindId{7}, hop),
+             sum.add(std::optional(0.1)).add("ours"sv).add("boards"sv).value());
 }
 
 QTEST_APPLESS_MAIN(TestChecksum)

@@ -3,6 +3,7 @@
 // never over a log or what belongs to one, whole or not at all; and what killed programs left.
 #include "core/log/backups.h"
 #include "core/log/durable.h"
+#include "core/log/failure.h"
 #include "core/log/newfolder.h"
 #include "core/log/strays.h"
 #include "tests/log/builders.h"
@@ -157,6 +158,8 @@ private Q_SLOTS:
         fs::permissions(file, fs::perms(0640));
         fs::create_symlink("x", folder.path("to x"));
         QCOMPARE(errorOf([&] { writeWhole({file, Existing::Refuse}, "new"); }), Kind::Conflict);
+        QVERIFY_THROWS_EXCEPTION(AlreadyThere, writeWhole({file, Existing::Refuse}, "new"));
+        QVERIFY_THROWS_EXCEPTION(AlreadyThere, renameToFree(folder.path("to x"), file));
         QCOMPARE(readBytes(file), std::string("mine"));
         writeWhole({file, Existing::Replace}, "new");
         QCOMPARE(readBytes(file), std::string("new"));
@@ -241,9 +244,11 @@ private Q_SLOTS:
         const Folder folder;
         write(folder.path("new.slopebook-journal"), "my journal");
         QCOMPARE(errorOf([&] { Log::create(folder.path("new.slopebook")); }), Kind::Conflict);
-        QCOMPARE(
-            errorOf([&] { std::ignore = Log::open(in("a.slopebook")).backup(folder.path("new.slopebook")); }),
-            Kind::Conflict);
+        QCOMPARE(errorOf([&] {
+                     std::ignore =
+                         Log::open(in("a.slopebook")).backup(folder.path("new.slopebook"));
+                 }),
+                 Kind::Conflict);
         QCOMPARE(readBytes(folder.path("new.slopebook-journal")), std::string("my journal"));
     }
 

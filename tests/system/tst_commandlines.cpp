@@ -277,6 +277,32 @@ private Q_SLOTS:
         QVERIFY(!fs::exists(at("one")));
     }
 
+    // What is there and no log: refused, and how it is replaced all the same is said.
+    void whatIsThereSaysHowItIsReplaced() {
+        build();
+        const auto in = [&](const char* name) { return QString::fromStdString(at(name).string()); };
+        const auto before = stateOf(folder());
+        for (const QStringList& words :
+             {QStringList{QStringLiteral("backup"), in("a.slopebook"), in("note.txt")},
+              QStringList{QStringLiteral("export"), in("a.slopebook"), QStringLiteral("--into"),
+                          in("tables")},
+              QStringList{QStringLiteral("battery"), in("a.slopebook"), QStringLiteral("--athlete"),
+                          QStringLiteral("Lane 3"), QStringLiteral("--from"),
+                          QStringLiteral("2026-03-10"), QStringLiteral("--to"),
+                          QStringLiteral("2026-04-10"), QStringLiteral("--csv"), in("page.pdf")}}) {
+            const Ran ran = runProgram(words);
+            QCOMPARE(ran.exit, 2);
+            QVERIFY2(ran.err.contains("choose another name, or --replace where it is no log. "
+                                      "Nothing was changed."),
+                     ran.err);
+        }
+        // A log is never replaced: nobody is told to try.
+        const Ran log = runProgram({QStringLiteral("backup"), in("a.slopebook"), in("b.slopebook"),
+                                    QStringLiteral("--replace")});
+        QVERIFY2(log.exit == 2 && !log.err.contains("or --replace"), log.err);
+        QVERIFY(stateOf(folder()) == before);
+    }
+
     void stoppedItLeavesNothing() {
         build();
         std::string many = table;
