@@ -69,24 +69,6 @@ SeenTest seen(const Stored<TestKindId, TestKind>& kind, const TestDays& days, Bo
     return found;
 }
 
-/// The athlete's own repeat tests (two pairs or more), else the log's, else the kind's own figure
-/// (published or the coach's), else nothing. value: what a percentage is taken of.
-std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind, BodySide side,
-                                       AthleteId athlete, const SquadTests& squad, double value) {
-    using Origin = TestNoiseUsed::Origin;
-    if (auto own = noiseOf(squad.repeats(kind.id, side, athlete), athletesOwn))
-        return own;
-    if (auto log = noiseOf(squad.repeats(kind.id, side), thisLogs))
-        return log;
-    const auto& given = kind.value.noise;
-    if (!given)
-        return std::nullopt;
-    return TestNoiseUsed{.te = given->percent ? given->value / 100 * value : given->value,
-                         .df = std::numeric_limits<double>::infinity(),
-                         .origin = Origin::Kind,
-                         .source = asIs(given->source)};
-}
-
 std::optional<Smallest> smallestOf(const Stored<TestKindId, TestKind>& kind, BodySide side,
                                    const SquadTests& squad) {
     const TestKind& k = kind.value;
@@ -192,6 +174,22 @@ void addContextNotes(BatteryComparison& battery) {
 stats::Interval changeInterval(double change, double te, double df, double level) {
     const double half = stats::tCritical(level, df) * std::numbers::sqrt2 * te;
     return {change - half, change + half};
+}
+
+std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind, BodySide side,
+                                       AthleteId athlete, const SquadTests& squad, double value) {
+    using Origin = TestNoiseUsed::Origin;
+    if (auto own = noiseOf(squad.repeats(kind.id, side, athlete), athletesOwn))
+        return own;
+    if (auto log = noiseOf(squad.repeats(kind.id, side), thisLogs))
+        return log;
+    const auto& given = kind.value.noise;
+    if (!given)
+        return std::nullopt;
+    return TestNoiseUsed{.te = given->percent ? given->value / 100 * value : given->value,
+                         .df = std::numeric_limits<double>::infinity(),
+                         .origin = Origin::Kind,
+                         .source = asIs(given->source)};
 }
 
 std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after) {

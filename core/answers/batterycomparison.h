@@ -20,6 +20,11 @@ struct TestNoiseUsed {
     Words source = {};
 };
 
+/// The athlete's own repeat tests (two pairs or more), else the log's, else the kind's own figure
+/// (published or the coach's), else nothing. value: what a percentage is taken of.
+std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind, BodySide side,
+                                       AthleteId athlete, const SquadTests& squad, double value);
+
 /// change -/+ t sqrt(2) TE on TE's df (Hopkins 2000; Swinton et al. 2018).
 stats::Interval changeInterval(double change, double te, double df, double level);
 
