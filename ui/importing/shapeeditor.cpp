@@ -28,7 +28,7 @@ namespace {
 
 enum Column { Heading, Samples, Role, Written, Unit, ColumnCount };
 constexpr int notUsed = -1;
-constexpr int notSaid = ChosenShape::notSaid;
+constexpr int notSaid = ShapeChoices::notSaid;
 constexpr int mostTitles = 1000;
 
 void choose(QComboBox* box, int value) {

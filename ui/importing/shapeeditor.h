@@ -3,7 +3,7 @@
 // written, and what is the same in all rows.
 #pragma once
 
-#include "ui/importing/chosenshape.h"
+#include "ui/importing/shapechoices.h"
 
 #include <QStringList>
 #include <QWidget>
@@ -48,7 +48,7 @@ private:
     void told();
     QComboBox* combo(int row, int column) const;
 
-    ChosenShape m_chosen;
+    ShapeChoices m_chosen;
     std::vector<std::size_t> m_shown; ///< columns of the table by row; empty ones are left out
     bool m_filling = false;
     QComboBox* m_delimiter;

@@ -10,7 +10,7 @@
 
 namespace slopebook::ui {
 
-class ChosenShape {
+class ShapeChoices {
 public:
     static constexpr int notSaid = -1; ///< a choice that is still open
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/importing/chosenshape.h"
+#include "ui/importing/shapechoices.h"
 
 #include "core/exchange/headings.h"
 #include "core/exchange/proposal.h"
@@ -10,13 +10,13 @@ namespace slopebook::ui {
 
 using namespace exchange;
 
-void ChosenShape::set(const FileFacts& facts, const Shape& shape) {
+void ShapeChoices::set(const FileFacts& facts, const Shape& shape) {
     m_facts = facts;
     m_shape = shape;
     m_taken.clear();
 }
 
-std::optional<Tidy> ChosenShape::roleOf(std::size_t column) const {
+std::optional<Tidy> ShapeChoices::roleOf(std::size_t column) const {
     for (const Tidy role : offeredRoles())
         for (const ColumnUse& use : m_shape.columns[role])
             if (use.at == column)
@@ -24,7 +24,7 @@ std::optional<Tidy> ChosenShape::roleOf(std::size_t column) const {
     return {};
 }
 
-void ChosenShape::setRole(std::size_t at, std::optional<Tidy> chosen) {
+void ShapeChoices::setRole(std::size_t at, std::optional<Tidy> chosen) {
     const auto dateBefore = m_shape.columns[TidyDate];
     for (auto& uses : m_shape.columns)
         std::erase_if(uses, [at](const ColumnUse& use) { return use.at == at; });
@@ -57,7 +57,7 @@ void ChosenShape::setRole(std::size_t at, std::optional<Tidy> chosen) {
         m_shape.speed.reset();
 }
 
-void ChosenShape::giveBack(std::size_t column) {
+void ShapeChoices::giveBack(std::size_t column) {
     const auto taken = m_taken.find(column);
     if (taken == m_taken.end())
         return;
@@ -67,7 +67,7 @@ void ChosenShape::giveBack(std::size_t column) {
         m_shape.columns[role] = {from};
 }
 
-void ChosenShape::setWritten(std::size_t at, int choice) {
+void ShapeChoices::setWritten(std::size_t at, int choice) {
     const auto role = roleOf(at);
     if (role == TidyDate) {
         m_shape.dates =
@@ -80,7 +80,7 @@ void ChosenShape::setWritten(std::size_t at, int choice) {
     }
 }
 
-void ChosenShape::setUnit(std::size_t at, int choice) {
+void ShapeChoices::setUnit(std::size_t at, int choice) {
     const auto role = roleOf(at);
     if (role == TidyVelocity)
         m_shape.speed =
@@ -89,18 +89,18 @@ void ChosenShape::setUnit(std::size_t at, int choice) {
         (role == TidyLoad ? m_shape.load : m_shape.bodyMass) = static_cast<MassUnit>(choice);
 }
 
-void ChosenShape::setRowIsSet(bool set) {
+void ShapeChoices::setRowIsSet(bool set) {
     m_shape.rowIsSet = set;
     auto& speeds = m_shape.columns[TidyVelocity];
     if (!set && speeds.size() > 1)
         speeds.resize(1);
 }
 
-void ChosenShape::setFixed(Tidy role, const std::string& said) {
+void ShapeChoices::setFixed(Tidy role, const std::string& said) {
     m_shape.fixed[role] = m_shape.columns[role].empty() ? said : std::string();
 }
 
-void ChosenShape::settle() {
+void ShapeChoices::settle() {
     exchange::settle(m_shape, m_facts);
 }
 
