@@ -2,6 +2,8 @@
 #include "ui/charts/chartmenu.h"
 
 #include "ui/parts/filedialog.h"
+#include "ui/parts/rowtable.h"
+#include "ui/parts/texttable.h"
 #include "ui/words/said.h"
 
 #include <QAction>
@@ -9,14 +11,12 @@
 #include <QClipboard>
 #include <QDialog>
 #include <QDialogButtonBox>
-#include <QHeaderView>
 #include <QLabel>
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
 #include <QStandardPaths>
-#include <QTableWidget>
 #include <QVBoxLayout>
 
 namespace slopebook::ui::charts {
@@ -26,25 +26,6 @@ namespace {
 constexpr double clipboardScale = 3; // pixels a point
 constexpr int describedAfter = 200;  // ms
 constexpr int longestSpoken = 4000;  // characters: a reader of a season wants the table
-
-QTableWidget* tableOf(const FigureTable& figures) {
-    auto* table = new QTableWidget(static_cast<int>(figures.rows.size()),
-                                   static_cast<int>(figures.headings.size()));
-    table->setHorizontalHeaderLabels(figures.headings);
-    table->verticalHeader()->hide();
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setTabKeyNavigation(false);
-    for (int row = 0; row < table->rowCount(); ++row)
-        for (int column = 0; column < table->columnCount(); ++column)
-            table->setItem(
-                row, column,
-                new QTableWidgetItem(figures.rows[static_cast<std::size_t>(row)].value(column)));
-    table->resizeColumnsToContents();
-    table->horizontalHeader()->setStretchLastSection(true);
-    return table;
-}
-
 } // namespace
 
 ChartMenu::ChartMenu(QWidget* chart, const ChartOut& out)
@@ -147,8 +128,14 @@ void ChartMenu::showFigures() {
     dialog.setWindowTitle(tr("Figures of the chart"));
     auto* title = new QLabel(m_chart->accessibleName());
     title->setWordWrap(true);
-    auto* table = tableOf(m_out.figures());
-    table->setAccessibleName(tr("Figures of the chart"));
+    const FigureTable figures = m_out.figures();
+    std::vector<TextTable::Row> rows;
+    for (const QStringList& cells : figures.rows)
+        rows.push_back({.cells = cells});
+    auto* texts = new TextTable(&dialog);
+    texts->setTable(figures.headings, std::move(rows), QList<int>{});
+    QTableView* table = rowTable(texts, tr("Figures of the chart"), {.lastTakesRest = true});
+    table->resizeColumnsToContents();
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     auto* copy = buttons->addButton(tr("&Copy"), QDialogButtonBox::ActionRole);
     connect(copy, &QPushButton::clicked, this, &ChartMenu::copyFigures);
