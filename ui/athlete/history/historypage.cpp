@@ -22,6 +22,7 @@ namespace slopebook::ui {
 namespace {
 constexpr std::size_t mostOverlays = 12; // more cannot be told apart
 constexpr int typingPause = 200;         // ms
+constexpr int leastSaid = 260;           // px: two lines, not five
 } // namespace
 
 HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
@@ -38,7 +39,8 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
     splitter->setChildrenCollapsible(false);
     splitter->setSizes({250, 330});
     auto* layout = new QVBoxLayout(this);
-    layout->addLayout(buildTop());
+    m_strip = buildTop();
+    layout->addLayout(m_strip);
     layout->addWidget(splitter, 1);
     setFocusProxy(m_table);
     connectParts();
@@ -46,7 +48,7 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
     showRows();
 }
 
-QLayout* HistoryPage::buildTop() {
+QBoxLayout* HistoryPage::buildTop() {
     m_whose->addItems({tr("This athlete's"), tr("Everybody's")});
     m_whose->setAccessibleName(tr("Whose sessions"));
     m_find->setPlaceholderText(tr("Find a date, block or device"));
@@ -59,6 +61,7 @@ QLayout* HistoryPage::buildTop() {
     auto* findLabel = new QLabel(tr("Fi&nd"));
     findLabel->setBuddy(m_find);
     m_says->setWordWrap(true);
+    m_says->setMinimumWidth(leastSaid);
     auto* top = new QHBoxLayout;
     top->addWidget(m_says, 1);
     for (QWidget* part : std::initializer_list<QWidget*>{whoseLabel, m_whose, findLabel, m_find})

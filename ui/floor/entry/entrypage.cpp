@@ -114,11 +114,13 @@ void EntryPage::build(const Clock& clock) {
     split->addWidget(buildPicture());
     split->setStretchFactor(0, 45);
     split->setStretchFactor(1, 55);
-    split->setSizes({560, 700});
+    split->setSizes({500, 560});
     auto* layout = new QVBoxLayout(this);
     layout->setSpacing(6);
     layout->setContentsMargins(8, 8, 8, 8);
-    layout->addWidget(m_bar);
+    m_strip = new QHBoxLayout;
+    m_strip->addWidget(m_bar, 1);
+    layout->addLayout(m_strip);
     layout->addLayout(typing);
     layout->addWidget(split, 1);
 }
@@ -143,8 +145,8 @@ QWidget* EntryPage::buildTables() {
     m_setTable->setObjectName(QStringLiteral("sets"));
     m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
     m_setTable->horizontalHeader()->setStretchLastSection(true);
-    m_setTable->setColumnWidth(SetModel::Load, 72);
-    m_setTable->setColumnWidth(SetModel::Reps, 130);
+    m_setTable->setColumnWidth(SetModel::Load, 66);
+    m_setTable->setColumnWidth(SetModel::Reps, 118);
     m_setTable->setColumnWidth(SetModel::PointOf, 50);
     m_ladderTable = rowTable(m_ladder, tr("The ladder of last time"), numbered);
     m_ladderTable->verticalHeader()->hide();
@@ -178,7 +180,7 @@ QWidget* EntryPage::buildTables() {
     tables->setChildrenCollapsible(false);
     tables->addWidget(column(m_setTitle, m_setTable, buttons));
     tables->addWidget(column(m_ladderTitle, m_ladderTable, nullptr));
-    tables->setSizes({410, 150});
+    tables->setSizes({385, 135});
     tables->setStretchFactor(0, 3);
     tables->setStretchFactor(1, 1);
     return tables;
