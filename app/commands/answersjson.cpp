@@ -48,6 +48,61 @@ void mvtJson(Json& json, const std::optional<Mvt>& mvt) {
         .endObject();
 }
 
+/// The interval to plan with; null where it cannot be bounded.
+void planJson(Json& json, const Profile& profile) {
+    json.key("plan");
+    if (!profile.oneRm || !profile.oneRm->toPlan) {
+        json.null();
+        return;
+    }
+    json.object()
+        .ends("low", "high", profile.oneRm->toPlan)
+        .field("level", profile.level)
+        .endObject();
+}
+
+/// How far a straight line may be off, kg; null where nothing is known of it.
+void bendJson(Json& json, const stats::Interval* error, const Bend& bend) {
+    json.key("bend");
+    if (!error || bend.relations.empty()) {
+        json.null();
+        return;
+    }
+    json.object()
+        .field("low", error->low)
+        .field("high", error->high)
+        .field("source", bend.source())
+        .field("own_ladders", bend.ladders)
+        .endObject();
+}
+
+/// What moves a line from day to day and how much of that comes from where; null where nothing is
+/// known.
+void noiseJson(Json& json, const DayNoise& noise) {
+    json.key("noise");
+    if (noise.origin == DayNoise::Origin::None) {
+        json.null();
+        return;
+    }
+    json.object()
+        .field("level_sd", std::sqrt(noise.variance.value))
+        .field("slope_cv", noise.slopeCv())
+        .field("df", noise.variance.df);
+    json.key("sources").array();
+    const auto source = [&](const char* from, double share, int pairs) {
+        if (share > 0)
+            json.object()
+                .field("from", from)
+                .field("share", share)
+                .field("repeat_tests", pairs)
+                .endObject();
+    };
+    source("athlete", noise.ownShare, noise.ownPairs);
+    source("log", noise.othersShare, noise.othersPairs);
+    source("published", 1 - noise.ownShare - noise.othersShare, 0);
+    json.endArray().endObject();
+}
+
 void pointsJson(Json& json, const Profile& profile) {
     json.key("points").array();
     for (const ProfilePoint& each : profile.points)
@@ -114,6 +169,8 @@ void changeJson(Json& json, const ChangeAt& at) {
         .ends("reading_low", "reading_high", at.read.interval)
         .field("smallest", at.read.smallest ? std::optional(at.read.smallest->value) : std::nullopt)
         .field("reading", word(at.read.reading))
+        .field("leans", at.read.leans())
+        .ends("straight_low", "straight_high", at.read.straight)
         .field("extrapolated", at.extrapolated);
     settleJson(json, at.unsettled);
     json.endObject();
@@ -150,7 +207,9 @@ void oneRmChangeJson(Json& json, const Answer<OneRmChange>& change) {
                   change->interval ? std::optional(change->read.interval) : std::nullopt)
             .field("smallest", change->read.smallest ? std::optional(change->read.smallest->value)
                                                      : std::nullopt)
-            .field("reading", word(change->read.reading));
+            .field("reading", word(change->read.reading))
+            .field("leans", change->read.leans())
+            .ends("straight_low", "straight_high", change->read.straight);
         settleJson(json, change->unsettled);
     } else {
         json.field("reason", english(change.why().reason));
@@ -188,6 +247,10 @@ void profileJson(Json& json, const log::Log& log, const ui::Background& about,
     mvtJson(json, profile.mvt);
     json.key("one_rm");
     oneRmJson(json, profile.oneRm, profile.level, session.measuredOneRm);
+    planJson(json, profile);
+    bendJson(json, profile.oneRm && profile.oneRm->toPlan ? &profile.oneRm->bend : nullptr,
+             profile.beyond.bend);
+    noiseJson(json, profile.beyond.day);
     pointsJson(json, profile);
     notesJson(json, profile.notes);
     json.endObject();
@@ -223,6 +286,12 @@ void comparisonJson(Json& json, const log::Log& log, const ui::Background& about
     testJson(json, "parallel", comparison.lines.parallel());
     testJson(json, "coincident", comparison.lines.coincident());
     oneRmChangeJson(json, comparison.oneRm);
+    bendJson(json,
+             comparison.oneRm && comparison.oneRm->read.reading != Reading::NoFigure
+                 ? &comparison.oneRm->read.bend
+                 : nullptr,
+             comparison.settings.bend);
+    noiseJson(json, comparison.settings.dayNoise);
     json.field("sentence", comparison.sentence);
     notesJson(json, comparison.notes);
     json.endObject();

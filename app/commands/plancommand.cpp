@@ -189,7 +189,7 @@ int runPlan(const PlanOptions& options) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
-    const ui::Background about = background(log, options);
+    ui::Background about = background(log, options);
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,
         asIs(about.athlete.value.name + " has no session of " + about.lift.value.name + ".")};
@@ -199,6 +199,7 @@ int runPlan(const PlanOptions& options) {
         session = about.sessions.back();
     if (!session)
         return sayNoAnswer(options, session.why(), unitOf(options));
+    about.dayNoise = ui::dayNoiseOf(log, about, session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(options, profile.why(), unitOf(options));

@@ -31,6 +31,7 @@ int runProfile(const ProfileOptions& options) {
     }
     if (!session)
         return sayNoAnswer(options, session.why());
+    about.dayNoise = ui::dayNoiseOf(log, about, session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(

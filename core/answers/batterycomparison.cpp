@@ -19,6 +19,9 @@ struct Whose {
     TestNoiseUsed::Origin origin;
     Phrase one, several;
 };
+// A published typical error is a prior: as core/stats/moderation.h has it.
+constexpr double priorDf = 4, priorShrink = 0.84;
+
 constexpr Whose athletesOwn{TestNoiseUsed::Origin::Athlete, "the athlete's own, 1 repeat test",
                             "the athlete's own, %1 repeat tests"};
 constexpr Whose thisLogs{TestNoiseUsed::Origin::Log, "this log's, 1 repeat test",
@@ -79,6 +82,22 @@ std::optional<Smallest> smallestOf(const Stored<TestKindId, TestKind>& kind, Bod
                           published);
 }
 
+/// The spread of the attempts within each day as noise of the day's value: a lower bound, for what
+/// differs between days is not in it. The best of n is taken as steady as their mean.
+std::optional<double> attemptNoise(const TestValue& before, const TestValue& after) {
+    double squares = 0;
+    int df = 0;
+    for (const TestValue* value : {&before, &after})
+        if (value->sd) {
+            squares += *value->sd * *value->sd * (value->counted - 1);
+            df += value->counted - 1;
+        }
+    if (df == 0 || !(squares > 0))
+        return std::nullopt;
+    const double each = 2.0 / (1.0 / before.counted + 1.0 / after.counted);
+    return std::sqrt(squares / df / each);
+}
+
 void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, double level) {
     const auto& before = test.before.value;
     const auto& after = test.after.value;
@@ -99,6 +118,13 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
         test.read.change = change;
         test.read.smallest = smallestOf(test.kind, test.side, squad);
         test.noReading = say("no typical error is known: repeat the test, or give the test one");
+        test.attemptNoise = attemptNoise(*before, *after);
+        if (test.attemptNoise)
+            test.noReading =
+                say("its attempts alone spread by %1 %2, a lower bound of its noise: the same test "
+                    "on two days of one week, the second marked as a repeat, gives the whole",
+                    figure(fixed(*test.attemptNoise, test.kind.value.decimals + 1)),
+                    test.kind.value.unit);
         return;
     }
     test.read =
@@ -124,7 +150,46 @@ void addForest(BatteryComparison& battery, const Words& label, const ReadChange&
                               .flagged = flagged});
 }
 
-LeftRight leftRightOf(const TestChange& left, const TestChange& right) {
+/// Positive where the left is ahead.
+double signedPercent(const Asymmetry& a) {
+    return a.better == BodySide::Left ? a.percent : -a.percent;
+}
+
+void readAsymmetry(LeftRight& sides, const TestChange& left, const TestChange& right,
+                   double level) {
+    if (!sides.before || !sides.after) {
+        sides.noReading = (sides.before ? sides.after : sides.before).why().reason;
+        return;
+    }
+    sides.change = signedPercent(*sides.after) - signedPercent(*sides.before);
+    if (!left.noise || !right.noise) {
+        sides.noReading = say("no typical error is known: repeat the test, or give the test one");
+        return;
+    }
+    const auto mean = [](const TestChange& t) {
+        return (t.before.value->value + t.after.value->value) / 2;
+    };
+    const auto half = [&](double at) {
+        double worst = 0;
+        for (const TestChange* side : {&left, &right}) {
+            const bool prior = std::isinf(side->noise->df);
+            const double better = std::max(mean(left), mean(right));
+            const double weaker = std::min(mean(left), mean(right));
+            const double se = asymmetryChangeSe(side->noise->te, better, weaker);
+            worst = std::max(worst, prior ? priorShrink * stats::tCritical(at, priorDf) * se
+                                          : stats::tCritical(at, side->noise->df) * se);
+        }
+        return worst;
+    };
+    const double size = sides.after->percent - sides.before->percent;
+    const auto interval = [&](double at) {
+        return stats::Interval{size - half(at), size + half(at)};
+    };
+    sides.read =
+        read(size, interval(level), interval(equivalenceLevel(level)), std::nullopt, false);
+}
+
+LeftRight leftRightOf(const TestChange& left, const TestChange& right, double level) {
     const auto of = [&](const SeenTest& l, const SeenTest& r) -> Answer<Asymmetry> {
         if (!l.value)
             return NoAnswer{l.value.why().why, say("left %1", l.value.why().reason)};
@@ -132,9 +197,11 @@ LeftRight leftRightOf(const TestChange& left, const TestChange& right) {
             return NoAnswer{r.value.why().why, say("right %1", r.value.why().reason)};
         return asymmetry(l.value->value, r.value->value, left.kind.value.higherIsBetter);
     };
-    return {.kind = left.kind,
-            .before = of(left.before, right.before),
-            .after = of(left.after, right.after)};
+    LeftRight sides{.kind = left.kind,
+                    .before = of(left.before, right.before),
+                    .after = of(left.after, right.after)};
+    readAsymmetry(sides, left, right, level);
+    return sides;
 }
 
 void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, TestKind>> kinds,
@@ -192,6 +259,11 @@ std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind,
                          .source = asIs(given->source)};
 }
 
+double asymmetryChangeSe(double te, double better, double weaker) {
+    const double r = weaker / better;
+    return 100 * te * std::sqrt(2 * (1 + r * r)) / better;
+}
+
 std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after) {
     std::vector<ContextChange> changes;
     const auto look = [&](const char* what, const std::string& a, const std::string& b) {
@@ -228,7 +300,7 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
         }
         if (kind.value.twoSided)
             battery.leftRight.push_back(
-                leftRightOf(battery.tests[first], battery.tests[first + 1]));
+                leftRightOf(battery.tests[first], battery.tests[first + 1], level));
     }
     for (const TestChange& test : battery.tests) {
         const Words label = sided(test.kind.value.name, test.side);

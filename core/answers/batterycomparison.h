@@ -28,6 +28,10 @@ std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind,
 /// change -/+ t sqrt(2) TE on TE's df (Hopkins 2000; Swinton et al. 2018).
 stats::Interval changeInterval(double change, double te, double df, double level);
 
+/// SE of a change of asymmetry, percentage points, from the typical error of one value: 100 TE
+/// sqrt(2 (1 + r^2)) / better, r = weaker / better.
+double asymmetryChangeSe(double te, double better, double weaker);
+
 /// One side of a comparison: a date or a block, and its sessions by date.
 struct TestDays {
     std::string label = {};
@@ -58,6 +62,9 @@ struct TestChange {
     std::optional<TestNoiseUsed> noise = {};
     ReadChange read = {};
     Words noReading = {}; ///< why there is no reading; empty where there is one
+    /// Without a typical error: its lower bound, from the spread of the attempts within each day,
+    /// in the unit.
+    std::optional<double> attemptNoise = {};
     std::vector<ContextChange> context = {};
 };
 
@@ -65,6 +72,12 @@ struct TestChange {
 struct LeftRight {
     Stored<TestKindId, TestKind> kind = {};
     Answer<Asymmetry> before = NoAnswer{}, after = NoAnswer{};
+    /// Signed change in percentage points, positive towards the left; where both are there.
+    std::optional<double> change = {};
+    /// Of the size of the asymmetry: less is better. From the typical errors of both sides on both
+    /// days: four attempts' worth of noise.
+    ReadChange read = {};
+    Words noReading = {}; ///< why there is none
 };
 
 /// One line of the forest plot. Everything in units of the smallest change that matters, turned so

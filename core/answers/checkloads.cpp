@@ -3,10 +3,13 @@
 
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
+#include "core/stats/dunnett.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <memory>
+#include <utility>
 
 namespace slopebook::answers {
 
@@ -22,7 +25,8 @@ std::vector<double> seenNear(const LiftSession& session, Mass load, Mass plateSt
 
 Followed seenAndLine(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
                      Mass load, const ComparisonSettings& settings, Mass plateStep) {
-    const auto found = profile(lift, mvt, session, settings.level);
+    const auto found =
+        profile(lift, mvt, session, settings.level, {settings.dayNoise, settings.bend});
     Followed f{.session = session,
                .seen = seenNear(session, load, plateStep),
                .line = found ? Answer<double>(found->line.at(kilograms(load)))
@@ -83,6 +87,60 @@ Answer<Trend> trendOf(const std::vector<Followed>& sessions, double level) {
                  .start = line->at(0)};
 }
 
+/// The half-width of a reading between two tests like the baseline, m/s.
+std::optional<double> detectableFrom(const Lift& lift, const Answer<Mvt>& mvt,
+                                     const LiftSession& baseline, Mass load,
+                                     const ComparisonSettings& settings) {
+    if (settings.dayNoise.origin == DayNoise::Origin::None)
+        return std::nullopt;
+    LiftSession again = baseline;
+    again.session = SessionId{raw(baseline.session) + 1};
+    ComparisonSettings alike = settings;
+    alike.deviceBias.reset();
+    const auto change = changeFrom(lift, mvt, baseline, again, load, alike);
+    if (!change)
+        return std::nullopt;
+    return change->read.interval.high;
+}
+
+/// The newest session beside the baseline is one look; those before it are many.
+std::size_t newestBeside(std::size_t baseline, std::size_t count) {
+    return baseline + 1 == count ? baseline : count - 1;
+}
+
+/// Dunnett's quantile over all sessions that are compared with the baseline at that load, by their
+/// correlations; worked out once for each df and level.
+CriticalOf manyLooks(const Lift& lift, const Answer<Mvt>& mvt,
+                     std::span<const LiftSession> sessions, Mass load, std::size_t baseline,
+                     const ComparisonSettings& settings) {
+    const double x = kilograms(load);
+    const auto varianceAt = [&](const LiftSession& session) -> std::optional<double> {
+        const auto found = profile(lift, mvt, session, settings.level);
+        if (!found || !found->line.hasInference())
+            return std::nullopt;
+        const double se = found->line.seAt(x);
+        return se * se + dayOf(settings.dayNoise, found->line, found->referenceMax()).at(x);
+    };
+    const auto own = varianceAt(sessions[baseline]);
+    if (!own || !(*own > 0))
+        return stats::tOf;
+    std::vector<double> shared;
+    for (std::size_t i = 0; i < sessions.size(); ++i)
+        if (const auto other = i == baseline ? std::nullopt : varianceAt(sessions[i]))
+            shared.push_back(std::min(0.999, std::sqrt(*own / (*own + *other))));
+    if (shared.size() < 2)
+        return stats::tOf;
+    const auto known = std::make_shared<std::map<std::pair<double, double>, double>>();
+    return [shared, known](double level) -> stats::Critical {
+        return [shared, known, level](double df) {
+            const auto [place, isNew] = known->try_emplace({level, df}, 0);
+            if (isNew)
+                place->second = stats::dunnettCritical(shared, df, level);
+            return place->second;
+        };
+    };
+}
+
 std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
     std::vector<Note> notes;
     const Followed& base = f.sessions[f.baseline];
@@ -141,10 +199,14 @@ Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
     if (baseline >= sessions.size())
         return NoAnswer{NoAnswer::Why::NoBaseline, say("the baseline is none of the sessions")};
     Follow f{.load = load, .baseline = baseline, .trend = NoAnswer{}};
+    const std::size_t newest = newestBeside(baseline, sessions.size());
+    const CriticalOf familyWise = manyLooks(lift, mvt, sessions, load, baseline, settings);
     for (std::size_t i = 0; i < sessions.size(); ++i) {
         f.sessions.push_back(seenAndLine(lift, mvt, sessions[i], load, settings, plateStep));
         ComparisonSettings own = settings;
         own.deviceBias = biasAgainst(sessions[baseline], sessions[i], settings, biases);
+        if (i != newest)
+            own.critical = familyWise;
         if (own.deviceBias)
             f.sessions.back().bias = own.deviceBias->first;
         if (i != baseline)
@@ -152,10 +214,7 @@ Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
                 changeFrom(lift, mvt, sessions[baseline], sessions[i], load, std::move(own));
     }
     f.trend = trendOf(f.sessions, settings.level);
-    const auto& se = f.sessions[baseline].se;
-    // Hopkins 2000: 1.96 sqrt(2) TE, TE of a line's value: its scatter and the day together.
-    if (se && settings.dayNoise.origin != DayNoise::Origin::None)
-        f.smallestDetectable = 1.96 * std::sqrt(2 * (*se * *se + settings.dayNoise.variance.value));
+    f.smallestDetectable = detectableFrom(lift, mvt, sessions[baseline], load, settings);
     f.notes = notesOf(f, settings);
     return f;
 }

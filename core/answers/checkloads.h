@@ -39,7 +39,9 @@ struct Follow {
     std::size_t baseline = 0;            ///< index into sessions
     std::vector<Followed> sessions = {}; ///< by date
     Answer<Trend> trend;
-    std::optional<double> smallestDetectable = {}; ///< m/s, around the baseline
+    /// Half-width of a reading between two tests like the baseline, m/s: no smaller change can be
+    /// told.
+    std::optional<double> smallestDetectable = {};
     std::vector<Note> notes = {};
 };
 

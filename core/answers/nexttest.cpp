@@ -2,6 +2,7 @@
 #include "core/answers/nexttest.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/planbounds.h"
 #include "core/model/errors.h"
 #include "core/stats/design.h"
 #include "core/stats/infinity.h"
@@ -50,8 +51,15 @@ struct Judge {
                                       n - 2, profile.level);
     }
     double oneRm(const stats::Spread& x, const stats::ExpectedScatter& scatter) const {
-        return stats::inverseHalfWidth(profile.line.slope, profile.oneRm->estimate, mvtVariance, x,
+        // what moves from day to day has a quantile of its own: as a share of the scatter's
+        const stats::Moving day = movement();
+        const double t = stats::tCritical(profile.level, day.df) / scatter.t;
+        return stats::inverseHalfWidth(profile.line.slope, profile.oneRm->estimate,
+                                       mvtVariance + day.at(profile.oneRm->estimate) * t * t, x,
                                        scatter);
+    }
+    stats::Moving movement() const {
+        return dayOf(settings.dayNoise, profile.line, profile.referenceMax());
     }
     double worstChange(const stats::Spread& x, const stats::ExpectedScatter& scatter) const {
         double worst = settings.checkLoads.empty() ? stats::infinity : 0;
@@ -100,14 +108,14 @@ LadderForecast forecast(const Judge& judge, LadderKind kind, Loads loads) {
     const auto scatter = judge.changeScatter(x.n);
     if (!scatter || !(x.sxx > 0))
         return ladder;
-    const auto& day = judge.settings.dayNoise.variance;
+    const stats::Moving day = judge.movement();
     for (const Mass load : judge.settings.checkLoads) {
         const double se = stats::differenceSe(kilograms(load), judge.profile.line, x, *scatter);
-        const auto whole = stats::sum({se * se, scatter->df}, {2 * day.value, day.df});
-        ladder.changes.push_back(
-            {.load = load,
-             .halfWidth = scatter->t * se,
-             .reading = stats::tCritical(judge.profile.level, whole.df) * std::sqrt(whole.value)});
+        const double t0 = stats::tCritical(judge.profile.level, day.df);
+        ladder.changes.push_back({.load = load,
+                                  .halfWidth = scatter->t * se,
+                                  .reading = std::sqrt(scatter->t * scatter->t * se * se +
+                                                       2 * t0 * t0 * day.at(kilograms(load)))});
     }
     return ladder;
 }
@@ -340,8 +348,9 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
         return NoAnswer{NoAnswer::Why::TooFewLoads,
                         say("fewer than two loads can be built up to %1",
                             massFromKilograms(std::round(std::min(next.cap, ceiling) * 10) / 10))};
-    if (profile.oneRm && profile.oneRm->interval)
-        next.oneRmNow = (profile.oneRm->interval->high - profile.oneRm->interval->low) / 2;
+    if (profile.oneRm)
+        if (const auto& now = toPlanWith(*profile.oneRm))
+            next.oneRmNow = (now->high - now->low) / 2;
     next.ladders = rankedLadders(judge, candidates);
     const double bestRank = rankOf(next.ladders.front(), judge.byOneRm);
     double extremesRank = stats::infinity;

@@ -6,6 +6,7 @@
 #include "core/model/errors.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace slopebook::answers {
@@ -119,10 +120,11 @@ PlannedLoad plannedLoad(const Profile& profile, const BuiltLoad& load,
     }
     if (profile.line.hasInference()) {
         const double se = profile.line.seAt(kg);
-        const stats::Variance own{profile.line.s2() + se * se, profile.line.df()};
-        const auto& day = settings.dayNoise.variance;
-        const auto whole = stats::sum(own, {2 * day.value, day.df});
-        const double half = stats::tCritical(profile.level, whole.df) * std::sqrt(whole.value);
+        const stats::Moving day = dayOf(settings.dayNoise, profile.line, profile.referenceMax());
+        const double half = std::sqrt(stats::squaredHalfWidth(
+            std::array{stats::Variance{profile.line.s2() + se * se, profile.line.df()},
+                       stats::Variance{2 * day.at(kg), day.df}},
+            stats::tOf(profile.level)));
         planned.prediction = stats::Interval{planned.velocity - half, planned.velocity + half};
     }
     if (settings.lossPercent)

@@ -82,7 +82,7 @@ std::optional<ExactMass> lowest(std::optional<ExactMass> ceiling,
 }
 
 const std::optional<stats::Interval>& toPlanWith(const OneRm& oneRm) {
-    return oneRm.withMvt ? oneRm.withMvt : oneRm.interval;
+    return oneRm.toPlan ? oneRm.toPlan : oneRm.withMvt ? oneRm.withMvt : oneRm.interval;
 }
 
 std::optional<NoAnswer> noPlan(const Profile& profile) {

@@ -30,7 +30,8 @@ struct LoadBound {
 std::optional<ExactMass> lowest(std::optional<ExactMass> ceiling,
                                 std::span<const LoadBound> bounds);
 
-/// The interval of an estimate that loads are planned with: with the MVT's own SD, else the line's.
+/// The interval of an estimate that loads are planned with: the one with days and bend, else with
+/// the MVT's own SD, else the line's.
 const std::optional<stats::Interval>& toPlanWith(const OneRm& oneRm);
 
 /// Why nothing may be planned from a line: it does not fall, its slope does not bound a maximum

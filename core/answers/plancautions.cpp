@@ -10,7 +10,7 @@ namespace slopebook::answers {
 
 namespace {
 
-using Kind = Caution::Kind;
+using CautionKind = Caution::Kind;
 
 // Marks of common practice.
 constexpr double nearMaximalPercent = 90;
@@ -42,14 +42,14 @@ void sayLine(const Plan& plan, std::vector<Caution>& cautions) {
     const Profile& p = plan.profile;
     if (!p.oneRm) {
         cautions.push_back(
-            {Kind::NoOneRm,
+            {CautionKind::NoOneRm,
              {},
              "no estimated 1RM: " + english(p.oneRm.why().reason, plan.settings.unit),
              p.oneRm.why()});
     } else if (p.oneRm->extrapolatedFar()) {
         const double beyond = p.oneRm->estimate - p.heaviest;
         const bool very = p.oneRm->extrapolatedVeryFar();
-        cautions.push_back({very ? Kind::ExtrapolatedVeryFar : Kind::ExtrapolatedFar,
+        cautions.push_back({very ? CautionKind::ExtrapolatedVeryFar : CautionKind::ExtrapolatedFar,
                             {p.oneRm->reach, beyond},
                             "the estimated 1RM lies " + shown(beyond, plan.settings.unit) +
                                 " beyond the heaviest load lifted (reach " +
@@ -57,24 +57,24 @@ void sayLine(const Plan& plan, std::vector<Caution>& cautions) {
                                 (very ? ", so read the intervals first" : "")});
     }
     if (!p.line.hasInference())
-        cautions.push_back({Kind::NoInterval,
+        cautions.push_back({CautionKind::NoInterval,
                             {},
                             "two points give no intervals: the line needs a third load",
                             {.why = NoAnswer::Why::NeedsThirdLoad, .reason = {}}});
     else if (p.oneRm && !p.oneRm->interval)
         cautions.push_back(
-            {Kind::NoInterval,
+            {CautionKind::NoInterval,
              {},
              "the slope is not certain enough to bound the 1RM, so its percents have "
              "no interval",
              {.why = NoAnswer::Why::SlopeUncertain, .reason = {}}});
     if (p.line.hasInference() && plan.settings.dayNoise.origin == DayNoise::Origin::None)
-        cautions.push_back({Kind::NoDayNoise,
+        cautions.push_back({CautionKind::NoDayNoise,
                             {},
                             "no repeat tests are known: the expected speeds' intervals lack the "
                             "scatter from day to day and are too narrow"});
     if (plan.settings.lossPercent && plan.lift.rule == PointRule::Mean)
-        cautions.push_back({Kind::MeanOfReps,
+        cautions.push_back({CautionKind::MeanOfReps,
                             {},
                             "this lift's line is of set means: take the stop speed from the day's "
                             "fastest rep"});
@@ -86,12 +86,12 @@ void sayChosen(const Plan& plan, std::vector<Caution>& cautions) {
     const std::string mass = shown(kg, plan.settings.unit);
     if (load.percent && highest(load) > 100)
         cautions.push_back(
-            {Kind::AboveEstimate,
+            {CautionKind::AboveEstimate,
              {kg, lowest(load), highest(load)},
              mass + " is " + share(load) + ": it may be more than the athlete can lift that day"});
     if (load.percent && highest(load) >= nearMaximalPercent)
         cautions.push_back(
-            {Kind::NearMaximal,
+            {CautionKind::NearMaximal,
              {kg, highest(load)},
              "near-maximal lifts need a competent spotter or safeties, and a coach's "
              "eye"});
@@ -99,7 +99,7 @@ void sayChosen(const Plan& plan, std::vector<Caution>& cautions) {
                                        [&](std::size_t i) { return !plan.loads[i].tested; });
     if (untested != plan.chosen.end()) {
         const double outside = kilograms(plan.loads[*untested].built.exact);
-        cautions.push_back({Kind::BeyondTestedLoads,
+        cautions.push_back({CautionKind::BeyondTestedLoads,
                             {outside, plan.profile.lightest, plan.profile.heaviest},
                             shown(outside, plan.settings.unit) +
                                 " lies outside the loads of the test (" +
@@ -110,7 +110,7 @@ void sayChosen(const Plan& plan, std::vector<Caution>& cautions) {
     for (const std::size_t i : plan.chosen)
         if (const auto& each = plan.loads[i];
             each.stop && plan.profile.mvt && *each.stop < plan.profile.mvt->value) {
-            cautions.push_back({Kind::StopUnderThreshold,
+            cautions.push_back({CautionKind::StopUnderThreshold,
                                 {kilograms(each.built.exact), *each.stop, plan.profile.mvt->value},
                                 "the stop speed of " + fixed(*each.stop, 2) + " m/s at " +
                                     shown(kilograms(each.built.exact), plan.settings.unit) +
@@ -125,7 +125,7 @@ void sayCeiling(const Plan& plan, std::vector<Caution>& cautions) {
     const PlannedLoad& top = plan.loads.back();
     const double kg = kilograms(top.built.exact);
     const MassUnit unit = plan.settings.unit;
-    Caution caution{Kind::CeilingBelowTarget,
+    Caution caution{CautionKind::CeilingBelowTarget,
                     {kg, 0, 0, plan.aim->low},
                     shown(kg, unit) + " is the heaviest load at hand"};
     if (top.percent) {
@@ -140,7 +140,7 @@ void sayCeiling(const Plan& plan, std::vector<Caution>& cautions) {
         return; // work at a load that may be the athlete's last is no way out
 
     cautions.push_back(
-        {Kind::SpeedAtCeiling,
+        {CautionKind::SpeedAtCeiling,
          top.prediction
              ? std::vector<double>{kg, top.velocity, top.prediction->low, top.prediction->high}
              : std::vector<double>{kg, top.velocity},
@@ -150,7 +150,7 @@ void sayCeiling(const Plan& plan, std::vector<Caution>& cautions) {
              (top.prediction ? ", " + range(*top.prediction, 2) : std::string()) + ")"});
     const double loss = plan.settings.lossPercent.value_or(usualLoss);
     const double stop = stopVelocity(top.velocity, loss);
-    cautions.push_back({Kind::RepsAtCeiling,
+    cautions.push_back({CautionKind::RepsAtCeiling,
                         {kg, loss, stop},
                         "or more reps of it, ending each set when speed has fallen by " +
                             fixed(loss, 0) + " % (about " + fixed(stop, 2) +
@@ -163,40 +163,41 @@ Caution endOf(const Plan& plan) {
     const std::string at = shown(end.kg, plan.settings.unit);
     switch (end.kind) {
     case PlanEnd::Kind::Interval:
-        return {Kind::EndsAtInterval,
+        return {CautionKind::EndsAtInterval,
                 {end.kg},
                 "the loads end at the upper end of the estimated 1RM (" + at + ")"};
     case PlanEnd::Kind::Estimate:
-        return {Kind::EndsAtEstimate,
+        return {CautionKind::EndsAtEstimate,
                 {end.kg},
                 "the loads end at the estimated 1RM (" + at + "), which has no interval"};
     case PlanEnd::Kind::Speed:
-        return {Kind::EndsWithSpeed,
+        return {CautionKind::EndsWithSpeed,
                 {end.kg},
                 "the loads end where the line gives no speed any more (" + at + ")"};
     case PlanEnd::Kind::Ladder: {
         const double heaviest = plan.profile.heaviest;
-        return {Kind::EndsBeyondLadder,
+        return {CautionKind::EndsBeyondLadder,
                 {heaviest},
                 "without an estimated 1RM the loads end a quarter beyond the heaviest load lifted "
                 "(" +
                     shown(heaviest, plan.settings.unit) + ")"};
     }
     case PlanEnd::Kind::Block:
-        return {.kind = Kind::EndsAtBlock,
+        return {.kind = CautionKind::EndsAtBlock,
                 .figures = {end.kg},
                 .text = "the loads keep to the ceiling of the block " + end.name + " (" + at + ")",
                 .block = end.name};
     case PlanEnd::Kind::NotLifted:
         break;
     }
-    return {
-        Kind::EndsUnderFailure, {end.kg}, "the loads stay under " + at + ", which was not lifted"};
+    return {CautionKind::EndsUnderFailure,
+            {end.kg},
+            "the loads stay under " + at + ", which was not lifted"};
 }
 
 void sayRestrictedFlow(const Plan& plan, const stats::Interval& window,
                        std::vector<Caution>& cautions) {
-    cautions.push_back({Kind::RestrictedFlowWindow,
+    cautions.push_back({CautionKind::RestrictedFlowWindow,
                         {window.low, window.high},
                         "restricted-flow work uses " + fixed(restrictedFlowFrom, 0) + " to " +
                             fixed(restrictedFlowTo, 0) + " % of 1RM, here " +
@@ -221,7 +222,7 @@ std::vector<Caution> cautionsOf(const Plan& plan) {
         if (!plan.above && heaviest < plan.aim->low)
             sayCeiling(plan, cautions);
         if (!plan.below && lightest > plan.aim->high)
-            cautions.push_back({Kind::LightestAboveTarget,
+            cautions.push_back({CautionKind::LightestAboveTarget,
                                 {lightest, plan.aim->high},
                                 shown(lightest, plan.settings.unit) +
                                     " is the lightest load at hand; the target is " +
@@ -229,8 +230,8 @@ std::vector<Caution> cautionsOf(const Plan& plan) {
     }
     if (plan.restrictedFlow)
         sayRestrictedFlow(plan, *plan.restrictedFlow, cautions);
-    cautions.push_back({Kind::Estimates, {}, "loads are estimates, not clearance to lift"});
-    cautions.push_back({Kind::Practitioner,
+    cautions.push_back({CautionKind::Estimates, {}, "loads are estimates, not clearance to lift"});
+    cautions.push_back({CautionKind::Practitioner,
                         {},
                         "pain, illness or return from injury: a qualified practitioner decides; "
                         "local rules come first"});

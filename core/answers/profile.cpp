@@ -19,8 +19,8 @@ void requireLevel(double level) {
         throw BadInput(figure(fixed(level, 4)), say("a confidence level between 0.5 and 1"));
 }
 
-Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const stats::Line& line,
-                            double level) {
+Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
+                            const stats::Line& line, double level, const Beyond& beyond) {
     if (lift.ballistic)
         return NoAnswer{NoAnswer::Why::BallisticLift,
                         say("a thrown or jumped lift is followed by velocity at load only")};
@@ -44,6 +44,9 @@ Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const stat
                 oneRm.withMvt =
                     stats::inversePrediction(line, mvt->value, *mvt->sd * *mvt->sd, level).interval;
         }
+        const BendErrors bend(beyond.bend, ladderOf(session, line, oneRm.estimate));
+        oneRm.bend = bend.ofMax();
+        oneRm.toPlan = intervalToPlanWith(line, *mvt, dayOf(beyond.day, line, oneRm.estimate), bend, level);
     }
     oneRm.reach = line.xMax / oneRm.estimate;
     return oneRm;
@@ -137,7 +140,7 @@ std::vector<Note> notesOf(const Lift& lift, const Profile& p) {
 } // namespace
 
 Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
-                        double level) {
+                        double level, const Beyond& beyond) {
     requireLevel(level);
     if (session.points.empty())
         return NoAnswer{NoAnswer::Why::NoPoints, say("no set of this session counts")};
@@ -155,11 +158,12 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
               .level = level,
               .line = *line,
               .mvt = mvt ? std::optional(*mvt) : std::nullopt,
-              .oneRm = estimateOneRm(lift, mvt, *line, level),
+              .oneRm = estimateOneRm(lift, mvt, session, *line, level, beyond),
               .points = diagnosed(session, *line, x, y),
               .curvature = stats::curvature(x, y),
               .lightest = line->xMin,
               .heaviest = line->xMax,
+              .beyond = beyond,
               .notes = {}};
     p.notes = notesOf(lift, p);
     return p;

@@ -16,14 +16,20 @@ constexpr std::array<PublishedRelation, 5> published{
       "Gonzalez-Badillo and Sanchez-Medina 2010, coefficients from memory"},
      {"Bench pull", VelocityKind::Propulsive, 147.94, -104.182, 18.5797, std::nullopt,
       "Sanchez-Medina et al. 2014, coefficients from memory"},
-     {"Full squat", VelocityKind::Propulsive, 117.0, -50.71, -5.961, std::nullopt,
+     {"Full squat (guided bar)", VelocityKind::Propulsive, 117.0, -50.71, -5.961, std::nullopt,
       "Sanchez-Medina et al. 2017, coefficients from memory"},
-     {"Full squat", VelocityKind::Mean, 116.3, -46.31, -12.87, std::nullopt,
+     {"Full squat (guided bar)", VelocityKind::Mean, 116.3, -46.31, -12.87, std::nullopt,
       "Sanchez-Medina et al. 2017, coefficients from memory"}}};
 
 bool sameLift(std::string_view a, std::string_view b) {
     const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
     return std::ranges::equal(a, b, [&](char x, char y) { return lower(x) == lower(y); });
+}
+
+/// Without what stands in brackets at its end: how the lift is loaded.
+std::string_view withoutManner(std::string_view name) {
+    const auto open = name.rfind(" (");
+    return open == std::string_view::npos || !name.ends_with(')') ? name : name.substr(0, open);
 }
 
 } // namespace
@@ -34,14 +40,16 @@ std::span<const PublishedRelation> publishedRelations() {
 
 std::optional<PublishedRelation> publishedRelation(std::string_view lift, VelocityKind kind) {
     const auto found = std::ranges::find_if(published, [&](const auto& each) {
-        return each.kind == kind && sameLift(each.lift, lift);
+        return each.kind == kind &&
+               (sameLift(each.lift, lift) || sameLift(withoutManner(each.lift), lift));
     });
     return found == published.end() ? std::nullopt : std::optional(*found);
 }
 
 double velocityAt(const PublishedRelation& r, double percent) {
-    // of the two roots the one on the falling branch: -c1 - sqrt for either sign of c2
-    const double root = std::sqrt(r.c1 * r.c1 - 4 * r.c2 * (r.c0 - percent));
+    // of the two roots the one on the falling branch: -c1 - sqrt for either sign of c2; where the
+    // parabola does not come down so far, its turning point
+    const double root = std::sqrt(std::max(0.0, r.c1 * r.c1 - 4 * r.c2 * (r.c0 - percent)));
     return 2 * (r.c0 - percent) / (-r.c1 + root);
 }
 

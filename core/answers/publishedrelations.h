@@ -23,7 +23,8 @@ struct PublishedRelation {
 
 std::span<const PublishedRelation> publishedRelations();
 
-/// The equation of that lift (letter case aside) and velocity kind; nothing where there is none.
+/// The equation of that lift (letter case aside; "Full squat" is "Full squat (guided bar)" too) and
+/// velocity kind; nothing where there is none.
 std::optional<PublishedRelation> publishedRelation(std::string_view lift, VelocityKind kind);
 
 /// The velocity at which the equation says percent: the falling root.

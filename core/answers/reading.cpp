@@ -27,6 +27,17 @@ bool finite(const stats::Interval& interval) {
 }
 } // namespace
 
+double DayNoise::slopeCv() const {
+    constexpr double asPublished = 0.025;
+    return published > 0 ? asPublished * std::sqrt(variance.value) / published : 0;
+}
+
+int ReadChange::leans() const {
+    if (reading != Reading::Unclear || !at80)
+        return 0;
+    return at80->low > 0 ? 1 : at80->high < 0 ? -1 : 0;
+}
+
 ReadChange read(double change, const stats::Interval& interval, const stats::Interval& equivalence,
                 const std::optional<Smallest>& smallest, bool higherIsBetter) {
     ReadChange read{

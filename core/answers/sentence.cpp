@@ -8,20 +8,62 @@ namespace slopebook::answers {
 
 namespace {
 
+/// By how much the interval excludes zero; negative where it holds it.
+double clearance(const ReadChange& r) {
+    return std::max(r.interval.low, -r.interval.high);
+}
+
+/// Between two loads that are unclear, or held, lies a load that may be told best of all: neither
+/// reading is sure to hold between its ends. The clearest such load, half kilograms asked.
+std::optional<ChangeAt> telling(const Comparison& c, const ChangeAt& from, const ChangeAt& to) {
+    const Reading r = from.read.reading;
+    if (r != to.read.reading || (r != Reading::Unclear && r != Reading::Held))
+        return std::nullopt;
+    constexpr std::int64_t half = 500; // g
+    const std::int64_t first = from.load.grams / half + 1;
+    const std::int64_t last = (to.load.grams - 1) / half;
+    const std::int64_t step = std::max<std::int64_t>(1, (last - first) / 64);
+    std::optional<Mass> clearest;
+    double most = 0;
+    for (std::int64_t at = first; at <= last; at += step) {
+        const double x = kilograms(Mass{at * half});
+        const double clear = clearance(readWithBend(
+            c.lines.difference(x),
+            [&](double level) { return std::optional(c.uncertainty.straight(x, level)); },
+            c.uncertainty.bend.at(x), c.settings.level, std::nullopt));
+        if (clear > most) {
+            most = clear;
+            clearest = Mass{at * half};
+        }
+    }
+    return clearest ? std::optional(changeAt(c, *clearest)) : std::nullopt;
+}
+
+std::vector<ChangeAt> withTelling(const Comparison& c, const std::vector<ChangeAt>& by) {
+    std::vector<ChangeAt> all;
+    for (std::size_t i = 0; i < by.size(); ++i) {
+        all.push_back(by[i]);
+        if (i + 1 < by.size())
+            if (auto between = telling(c, by[i], by[i + 1]))
+                all.push_back(std::move(*between));
+    }
+    return all;
+}
+
 /// The changes that the sentence tells of, by load.
 std::vector<ChangeAt> told(const Comparison& c, const CommonLoads& common) {
     std::vector<ChangeAt> inside;
     std::ranges::copy_if(c.at, std::back_inserter(inside),
                          [](const ChangeAt& at) { return !at.extrapolated; });
     if (inside.size() >= 2)
-        return inside;
+        return withTelling(c, inside);
     for (const double end : {common.low, common.high}) {
         const Mass load = massFromKilograms(end);
         if (std::ranges::find(inside, load, &ChangeAt::load) == inside.end())
             inside.push_back(changeAt(c, load));
     }
     std::ranges::sort(inside, {}, &ChangeAt::load);
-    return inside;
+    return withTelling(c, inside);
 }
 
 void add(std::vector<Clause>& clauses, const ChangeAt& at) {

@@ -228,13 +228,11 @@ private Q_SLOTS:
         QVERIFY(std::abs(test().noise->te - 110) < 1e-9);
         QCOMPARE(test().read.smallest->value, 77.0);
         QCOMPARE(test().read.smallest->origin, Smallest::Origin::Coach);
-        double sum = 0;
-        for (int i = 0; i < 8; ++i) {
+        for (int i = 0; i < 8; ++i)
             squad.add(session(10 + i, {attempt(2000 + 100 * i)}, 10 + i));
-            sum += 100.0 * 100 * (i - 3.5) * (i - 3.5);
-        }
         QCOMPARE(test().read.smallest->origin, Smallest::Origin::Squad);
-        QVERIFY(std::abs(test().read.smallest->value - 0.2 * std::sqrt(sum / 7)) < 1e-9);
+        // Equal steps of 100: the tenth distance of 28 is 200, Qn 2.21914 x 0.669 of it.
+        QVERIFY(std::abs(test().read.smallest->value - 0.2 * 2.21914 * 0.669 * 200) < 1e-9);
         const double repeated[][2] = {{2000, 2030}, {2100, 2090}, {2050, 2080}};
         for (int i = 0; i < 3; ++i) {
             squad.add(session(40 + 2 * i, {attempt(repeated[i][0])}));
@@ -285,6 +283,63 @@ private Q_SLOTS:
         QVERIFY(std::abs(row.interval.high - 1 - 1.1087231) < 1e-6);
         QCOMPARE(battery.notDrawn.size(), std::size_t(1));
         QCOMPARE(battery.notes.size(), std::size_t(1));
+    }
+
+    /// 100 TE sqrt(2 (1 + r^2)) / better; published: x 0.84 with t on 4 df, 2.776445.
+    void changeOfAsymmetry() {
+        QVERIFY(std::abs(asymmetryChangeSe(4.61, 165, 0.9 * 165) -
+                         100 * 4.61 * std::sqrt(2 * 1.81) / 165) < 1e-12);
+        Kind k = kind("hop", TestFormula::Value, true);
+        k.value.noise = TestNoise{0.0461, false, "x"};
+        const SquadTests squad(std::span(&k, 1));
+        const auto between = [&](double left, double right) {
+            return compareBattery(std::span(&k, 1), AthleteId{1},
+                                  {"a",
+                                   {session(1, {attempt(1.60, BodySide::Left),
+                                                attempt(2.00, BodySide::Right)})}},
+                                  {"b",
+                                   {session(2, {attempt(left, BodySide::Left),
+                                                attempt(right, BodySide::Right)})}},
+                                  squad, {})
+                .leftRight[0];
+        };
+        // 20 % to the right, then 15: noise; then 2: better; then 45: worse; then 18 to the left:
+        // as uneven as before, though the sides changed.
+        const LeftRight some = between(1.70, 2.00);
+        QVERIFY(std::abs(*some.change - 5) < 1e-9);
+        QVERIFY(std::abs(some.read.change + 5) < 1e-9);
+        const double half = 2.776445 * 0.84 * asymmetryChangeSe(0.0461, 2.00, 1.65);
+        QVERIFY(std::abs(some.read.interval.high - (-5 + half)) < 1e-4);
+        QCOMPARE(some.read.reading, Reading::Unclear);
+        QCOMPARE(between(1.96, 2.00).read.reading, Reading::Better);
+        QCOMPARE(between(1.10, 2.00).read.reading, Reading::Worse);
+        const LeftRight turned = between(2.00, 1.64);
+        QVERIFY(*turned.change > 35);
+        QCOMPARE(turned.read.reading, Reading::Unclear);
+        k.value.noise.reset();
+        QVERIFY(!between(1.7, 2.0).noReading.empty());
+    }
+
+    /// A test of the coach's own: what its attempts say, as a lower bound.
+    void attemptsBoundTheNoise() {
+        Kind k = kind("own test");
+        const SquadTests squad(std::span(&k, 1));
+        const auto battery = compareBattery(
+            std::span(&k, 1), AthleteId{1}, {"a", {session(1, {attempt(1.9), attempt(2.1)})}},
+            {"b", {session(2, {attempt(2.0), attempt(2.2)})}}, squad, {});
+        const TestChange& t = battery.tests[0];
+        QCOMPARE(t.read.reading, Reading::NoFigure);
+        // Each day's SD is 0.2 / sqrt(2), two attempts: 0.1.
+        QVERIFY(std::abs(*t.attemptNoise - 0.1) < 1e-12);
+        const std::string why = english(t.noReading);
+        QVERIFY2(why.find("a lower bound of its noise") != std::string::npos, why.c_str());
+        QVERIFY2(why.find("two days of one week") != std::string::npos, why.c_str());
+        // Single attempts say nothing of it.
+        const auto single =
+            compareBattery(std::span(&k, 1), AthleteId{1}, {"a", {session(1, {attempt(1.9)})}},
+                           {"b", {session(2, {attempt(2.2)})}}, squad, {});
+        QVERIFY(!single.tests[0].attemptNoise);
+        QVERIFY(english(single.tests[0].noReading).starts_with("no typical error is known"));
     }
 
     /// In the forest plot right is better, whichever way the test counts.

@@ -240,7 +240,9 @@ void TestNoise::linesThatTellNothing() {
     QCOMPARE(noise.atLoads.size(), std::size_t(2));
     QCOMPARE(noise.day.pairs, 0);
     QVERIFY(noise.day.origin == DayNoise::Origin::None);
-    const auto chosen = chooseDayNoise(noise, NoAnswer{}, std::pair{0.025, std::string("a paper")});
+    const auto chosen =
+        chooseDayNoise(repeatSums(noise.used), {}, std::pair{0.025, std::string("a paper")});
+    QCOMPARE(chosen.ownPairs, 0);
     QVERIFY(chosen.origin == DayNoise::Origin::Published);
 }
 
@@ -252,23 +254,41 @@ void TestNoise::mixedUp() {
 }
 
 void TestNoise::choice() {
-    const auto own = noiseOf(simulated(3, 0.03, 0.01, 1));
-    const auto all = noiseOf(simulated(9, 0.03, 0.01, 2));
-    const NoAnswer none{NoAnswer::Why::NoRepeatTests, asIs("none")};
+    const auto sums = [](const std::vector<RepeatPair>& pairs) { return repeatSums(pairs); };
+    const auto own = sums(simulated(3, 0.03, 0.01, 1));
+    const auto all = sums(simulated(9, 0.03, 0.01, 2));
+    QCOMPARE(own.pairs, 3.0);
     const std::pair published{0.025, std::string("a paper")};
-    const auto first = chooseDayNoise(own, all, published);
-    QVERIFY(first.origin == DayNoise::Origin::Athlete);
-    QCOMPARE(first.variance.value, own.day.variance.value);
-    QCOMPARE(first.pairs, 3);
-    const auto second = chooseDayNoise(none, all, published);
-    QVERIFY(second.origin == DayNoise::Origin::LogLift);
-    QCOMPARE(second.pairs, 9);
-    const auto third = chooseDayNoise(none, none, published);
-    QVERIFY(third.origin == DayNoise::Origin::Published);
-    CHECK_NEAR(third.variance.value, 0.000625, 1e-18);
-    QVERIFY(std::isinf(third.variance.df));
-    QCOMPARE(third.source, std::string("a paper"));
-    QVERIFY(chooseDayNoise(none, none, {}).origin == DayNoise::Origin::None);
+    // Alone the published figure is a prior on 4 df, as wide as itself on 8 (t8 / t4 = 0.83).
+    const auto prior = chooseDayNoise({}, {}, published);
+    QVERIFY(prior.origin == DayNoise::Origin::Published);
+    CHECK_NEAR(std::sqrt(prior.variance.value), 0.021, 1e-15);
+    QCOMPARE(prior.variance.df, 4.0);
+    CHECK_NEAR(prior.expectedRatio(), 1 / 0.7056, 1e-12);
+    CHECK_NEAR(prior.slopeCv(), 0.021, 1e-15);
+    QCOMPARE(prior.source, std::string("a paper"));
+    // Others' repeats move the centre and leave the df; what has the larger share is named.
+    const auto others = chooseDayNoise({}, all, published);
+    QVERIFY(others.origin == DayNoise::Origin::LogLift);
+    QCOMPARE(others.pairs, 9);
+    QCOMPARE(others.variance.df, 4.0);
+    CHECK_NEAR(others.othersShare, 9.0 / 13, 1e-12);
+    // One's own bring df, from the first pair on.
+    const auto three = chooseDayNoise(own, {}, published);
+    QVERIFY(three.variance.df > 5 && three.variance.df < 7);
+    QVERIFY(three.ownShare > 0.2 && three.origin == DayNoise::Origin::Published);
+    const auto twenty = chooseDayNoise(sums(simulated(20, 0.03, 0.01, 3)), all, published);
+    QVERIFY(twenty.origin == DayNoise::Origin::Athlete);
+    QCOMPARE(twenty.pairs, 20);
+    // Without a published figure three pairs must stand behind it.
+    QVERIFY(chooseDayNoise({}, {}, {}).origin == DayNoise::Origin::None);
+    QVERIFY(chooseDayNoise(sums(simulated(2, 0.03, 0.01, 1)), {}, {}).origin ==
+            DayNoise::Origin::None);
+    const auto bare = chooseDayNoise(own, all, {});
+    QVERIFY(bare.origin == DayNoise::Origin::Athlete);
+    CHECK_NEAR(bare.variance.value, noiseOf(simulated(3, 0.03, 0.01, 1)).day.variance.value, 1e-15);
+    QCOMPARE(bare.slopeCv(), 0.0);
+    QVERIFY(chooseDayNoise({}, all, {}).origin == DayNoise::Origin::LogLift);
 }
 
 QTEST_APPLESS_MAIN(TestNoise)

@@ -41,6 +41,7 @@ private Q_SLOTS:
     void golden();
     void fromAComparison();
     void fewLoadsTakeTheEnds();
+    void aStretchIsAskedAtItsMostTellingLoad();
     void figures_data();
     void figures();
     void signedFigures();
@@ -182,6 +183,40 @@ void TestSentence::fewLoadsTakeTheEnds() {
     QVERIFY(!p.noOverlap);
     QCOMPARE(p.clauses.front().fromLoad, 45.0);
     QCOMPARE(p.clauses.back().toLoad, 85.0);
+}
+
+void TestSentence::aStretchIsAskedAtItsMostTellingLoad() {
+    // Neither end of 40 to 80 kg is told from nothing, the middle is: by hand s^2 = 2 x 4 x 0.012^2
+    // / 6, half-widths t(.975, 6) s sqrt(2/5) = 0.021 in the middle and sqrt(6/5) = 0.037 at the
+    // ends, a change of 0.03 all along.
+    const double off[]{0.012, -0.012, 0, -0.012, 0.012};
+    std::vector<std::pair<double, double>> from, to;
+    for (int i = 0; i < 5; ++i) {
+        const double load = 40 + 10 * i;
+        from.emplace_back(load, 1.6 - 0.012 * load + off[i]);
+        to.emplace_back(load, 1.63 - 0.012 * load - off[i]);
+    }
+    const auto c = compare(tests::benchPull(), tests::coachMvt(0.17), tests::session(1, from),
+                           tests::session(2, to), {});
+    QVERIFY(c);
+    QCOMPARE(c->at.front().read.reading, Reading::Unclear);
+    QCOMPARE(c->at[2].read.reading, Reading::Better);
+    // The same lines told at their ends alone.
+    Comparison ends = *c;
+    ends.at = {c->at.front(), c->at.back()};
+    const auto parts = sentenceParts(ends);
+    QCOMPARE(parts.clauses.size(), std::size_t(3));
+    QCOMPARE(parts.clauses[1].reading, Reading::Better);
+    QCOMPARE(parts.clauses[1].fromLoad, 60.0);
+    const std::string said = sentence(parts);
+    QVERIFY2(said.find("at any load") == std::string::npos, said.c_str());
+    // Nothing in between: no load is made up.
+    for (auto& [load, speed] : to)
+        speed -= 0.03;
+    const auto none = compare(tests::benchPull(), tests::coachMvt(0.17), tests::session(1, from),
+                              tests::session(2, to), {});
+    QVERIFY(
+        sentence(sentenceParts(*none)).starts_with("No clear change at any load from 40 to 80"));
 }
 
 void TestSentence::figures_data() {

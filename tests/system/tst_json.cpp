@@ -40,6 +40,9 @@ const Shape profileShape{{"athlete", "s"},
                          {"area", "n?"},
                          {"mvt", "o?"},
                          {"one_rm", "o"},
+                         {"plan", "o?"},
+                         {"bend", "o?"},
+                         {"noise", "o?"},
                          {"points", "a"},
                          {"notes", "a"}};
 const Shape mvtShape{{"value", "n"}, {"sd", "n?"}, {"source", "s"}};
@@ -62,20 +65,23 @@ const Shape compareShape{{"athlete", "s"},
                          {"parallel", "o"},
                          {"coincident", "o"},
                          {"one_rm_change", "o"},
+                         {"bend", "o?"},
+                         {"noise", "o?"},
                          {"sentence", "s"},
                          {"notes", "a"}};
-const Shape atShape{{"load", "n"},      {"change", "n"},      {"se", "n"},
-                    {"low", "n"},       {"high", "n"},        {"band_low", "n"},
-                    {"band_high", "n"}, {"reading_low", "n"}, {"reading_high", "n"},
-                    {"smallest", "n?"}, {"reading", "s"},     {"extrapolated", "b"},
-                    {"settle", "o?"}};
+const Shape atShape{
+    {"load", "n"},          {"change", "n"},         {"se", "n"},           {"low", "n"},
+    {"high", "n"},          {"band_low", "n"},       {"band_high", "n"},    {"reading_low", "n"},
+    {"reading_high", "n"},  {"smallest", "n?"},      {"reading", "s"},      {"leans", "n"},
+    {"straight_low", "n?"}, {"straight_high", "n?"}, {"extrapolated", "b"}, {"settle", "o?"}};
 const Shape differsShape{
     {"from_load", "n"}, {"to_load", "n"}, {"direction", "s"}, {"extrapolated", "b"}};
 const Shape crossingShape{{"load", "n"}, {"low", "n?"}, {"high", "n?"}};
 const Shape testShape{{"f", "n"}, {"df1", "n"}, {"df2", "n"}, {"p", "n"}};
-const Shape changeShape{{"estimate", "n"},     {"low", "n?"},          {"high", "n?"},
-                        {"reading_low", "n?"}, {"reading_high", "n?"}, {"smallest", "n?"},
-                        {"reading", "s"},      {"settle", "o?"}};
+const Shape changeShape{{"estimate", "n"},       {"low", "n?"},          {"high", "n?"},
+                        {"reading_low", "n?"},   {"reading_high", "n?"}, {"smallest", "n?"},
+                        {"reading", "s"},        {"leans", "n"},         {"straight_low", "n?"},
+                        {"straight_high", "n?"}, {"settle", "o?"}};
 const Shape settleShape{{"smallest", "n"},
                         {"power", "n"},
                         {"chance_now", "n"},

@@ -34,19 +34,14 @@ void addTwoDeviceDays(const std::vector<LiftSession>& ofOne, std::vector<LiftSes
             found.push_back(session);
 }
 
-std::optional<std::pair<double, std::string>> publishedDayNoise(const Lift& lift) {
-    const auto row = answers::published(lift.name, lift.kind);
-    if (!row || !row->dayNoise)
-        return std::nullopt;
-    return std::pair{*row->dayNoise, row->dayNoiseSource};
-}
-
 /// Asked of each device once: a squad's comparisons ask it again for every athlete.
 void readNoise(LiftContext& context) {
     const Lift& lift = context.lift.value;
     std::set<std::optional<DeviceId>> devices{std::nullopt};
     for (const answers::RepeatPair& pair : context.repeats)
         devices.insert(pair.second.device);
+    for (const auto& device : devices)
+        context.sums.emplace(device, answers::repeatSums(onDevice(context.repeats, device)));
     for (const auto& device : devices)
         context.noise.emplace(device,
                               answers::liftNoise(lift, answers::chooseMvt(lift, {}),
@@ -166,14 +161,17 @@ LiftContext liftContext(const log::Log& log, LiftId lift) {
 
 answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about,
                              std::optional<DeviceId> device) {
-    const Lift& lift = context.lift.value;
-    const auto own =
-        answers::liftNoise(lift, about.mvt, onDevice(answers::repeatPairs(about.sessions), device));
-    const bool enough = own && own->day.pairs >= answers::pairsNeeded;
-    const auto all = context.noise.find(device);
-    if (enough || all == context.noise.end()) // nobody was tested twice on that device
-        return answers::chooseDayNoise(own, NoAnswer{}, publishedDayNoise(lift));
-    return answers::chooseDayNoise(own, all->second, publishedDayNoise(lift));
+    const stats::RepeatSums own =
+        answers::repeatSums(onDevice(answers::repeatPairs(about.sessions), device));
+    const auto all = context.sums.find(device);
+    return answers::chooseDayNoise(
+        own, all == context.sums.end() ? stats::RepeatSums{} : all->second.without(own),
+        publishedDayNoise(context.lift.value));
+}
+
+answers::Beyond beyondOf(const LiftContext& context, const Background& about,
+                         std::optional<DeviceId> device) {
+    return {dayNoiseOf(context, about, device), about.bend};
 }
 
 std::vector<NoiseGroup> noiseGroups(const log::Log& log, LiftId lift,
@@ -211,7 +209,8 @@ std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& cont
                           ? found->second
                           : answers::liftNoise(value, answers::chooseMvt(value, {}),
                                                measured(context.repeats), level);
-        group.inUse = answers::chooseDayNoise(NoAnswer{}, group.noise, publishedDayNoise(value));
+        const stats::RepeatSums all = answers::repeatSums(measured(context.repeats));
+        group.inUse = answers::chooseDayNoise({}, all, publishedDayNoise(value));
         groups.push_back(group);
         if (!about)
             continue;
@@ -219,9 +218,9 @@ std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& cont
         if (own.empty())
             continue;
         group.athlete = about->athlete.value.name;
-        const Answer<answers::LiftNoise> all = std::move(group.noise);
         group.noise = answers::liftNoise(value, about->mvt, own, level);
-        group.inUse = answers::chooseDayNoise(group.noise, all, publishedDayNoise(value));
+        const stats::RepeatSums ofOwn = answers::repeatSums(own);
+        group.inUse = answers::chooseDayNoise(ofOwn, all.without(ofOwn), publishedDayNoise(value));
         groups.push_back(std::move(group));
     }
     return groups;
@@ -263,6 +262,7 @@ answers::ComparisonSettings comparisonSettings(const LiftContext& context, const
                                      .variances = settings.variances,
                                      .checkLoads = about.checkLoads,
                                      .dayNoise = dayNoiseOf(context, about, device),
+                                     .bend = about.bend,
                                      .smallestVelocity = std::move(smallest.velocity),
                                      .smallestAt = std::move(smallest.at),
                                      .smallestOneRm = std::move(smallest.oneRm)};
@@ -331,11 +331,13 @@ Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                                const LiftSession& first,
                                                const LiftSession& second) {
         tell(progress, 500 + compared(member.athlete) * 500 / count, 1000);
-        const Background about{.athlete = {member.athlete, {.name = member.name}},
-                               .lift = context.lift,
-                               .sessions = member.sessions,
-                               .mvt = member.mvt,
-                               .checkLoads = member.checkLoads};
+        const Background about{
+            .athlete = {member.athlete, {.name = member.name}},
+            .lift = context.lift,
+            .sessions = member.sessions,
+            .mvt = member.mvt,
+            .checkLoads = member.checkLoads,
+            .bend = answers::bendOf(context.lift.value, member.mvt, member.sessions)};
         return comparisonSettings(context, about, first, second, settings);
     };
     return answers::squadChange(context.lift.value, members, from, to, loads, settingsOf,

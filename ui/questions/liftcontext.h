@@ -29,6 +29,8 @@ struct LiftContext {
     std::vector<TestDay> days{};                ///< of all athletes, each once, by athlete and date
     /// The lift's noise from repeat tests on each device, and (no device) on any.
     std::map<std::optional<DeviceId>, Answer<answers::LiftNoise>> noise{};
+    /// What they add up to, for each device and (no device) any; one athlete's are taken from it.
+    std::map<std::optional<DeviceId>, stats::RepeatSums> sums{};
     answers::SmallestChanges smallest{}; ///< without what is a share of an earlier 1RM
 };
 
@@ -40,6 +42,10 @@ LiftContext liftContext(const log::Log& log, LiftId lift);
 /// named: on any): the athlete's own, else the log's, else published, else none.
 answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about,
                              std::optional<DeviceId> device);
+
+/// All that is not known of this athlete's figures beside the scatter: for profileOf().
+answers::Beyond beyondOf(const LiftContext& context, const Background& about,
+                         std::optional<DeviceId> device);
 
 /// The noise of one lift as measured by one device, of all athletes or of one.
 struct NoiseGroup {

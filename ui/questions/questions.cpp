@@ -2,6 +2,8 @@
 #include "ui/questions/questions.h"
 
 #include "core/answers/batterycomparison.h"
+#include "core/answers/fairreps.h"
+#include "core/answers/published.h"
 #include "core/answers/threshold.h"
 #include "core/model/errors.h"
 #include "ui/questions/liftcontext.h"
@@ -21,14 +23,30 @@ std::string keysOf(std::span<const LiftSession> sessions) {
     return keys;
 }
 
+/// Threshold, noise and bend from the athlete's sessions: once, for every question after.
+void complete(Background& about) {
+    const Lift& lift = about.lift.value;
+    about.mvt = answers::mvtOf(lift, about.sessions);
+    about.bend = answers::bendOf(lift, about.mvt, about.sessions);
+    about.dayNoise = answers::chooseDayNoise(
+        answers::repeatSums(answers::repeatPairs(about.sessions)), {}, publishedDayNoise(lift));
+}
+
 } // namespace
+
+answers::PublishedNoise publishedDayNoise(const Lift& lift) {
+    const auto row = answers::published(lift.name, lift.kind);
+    if (!row || !row->dayNoise)
+        return std::nullopt;
+    return std::pair{*row->dayNoise, row->dayNoiseSource};
+}
 
 Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
     Background about{.athlete = log.athlete(athlete),
                      .lift = log.lift(lift),
                      .sessions = log.liftSessions({.athlete = athlete, .lift = lift}),
                      .checkLoads = log.checkLoads(athlete, lift)};
-    about.mvt = answers::mvtOf(about.lift.value, about.sessions);
+    complete(about);
     return about;
 }
 
@@ -49,7 +67,7 @@ void eachBackground(const log::Log& log, const log::Filter& filter,
                              .lift = lift,
                              .sessions = std::move(found->second),
                              .checkLoads = log.checkLoads(athlete.id, lift.id)};
-            about.mvt = answers::mvtOf(lift.value, about.sessions);
+            complete(about);
             visit(about);
         }
     }
@@ -92,7 +110,8 @@ answers::DayNoise dayNoiseOf(const log::Log& log, const Background& about,
 
 Answer<answers::Profile> profileOf(const Background& about, const LiftSession& session,
                                    const AskSettings& settings) {
-    return answers::profile(about.lift.value, about.mvt, session, settings.level);
+    return answers::profile(about.lift.value, about.mvt, session, settings.level,
+                            {about.dayNoise, about.bend});
 }
 
 Answer<answers::Profile> profileOf(const log::Log& log, AthleteId athlete, LiftId lift,
@@ -111,6 +130,13 @@ answers::ComparisonSettings comparisonSettings(const log::Log& log, const Backgr
 }
 
 namespace {
+
+std::vector<Set> setsOf(const log::Log& log, const LiftSession& session) {
+    std::vector<Set> sets;
+    for (log::PlacedSet& placed : log.sets(session.session, session.lift))
+        sets.push_back(std::move(placed.set));
+    return sets;
+}
 
 /// What differed about the place and the footwear; the battery's device and technique are those of
 /// its tests.
@@ -140,8 +166,14 @@ Answer<answers::Comparison> comparisonOf(const log::Log& log, const Background& 
 Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext& context,
                                          const Background& about, const LiftSession& from,
                                          const LiftSession& to, const AskSettings& settings) {
-    auto comparison = answers::compare(about.lift.value, about.mvt, from, to,
+    const auto fair =
+        answers::fairReps(about.lift.value, from, setsOf(log, from), to, setsOf(log, to));
+    auto comparison = answers::compare(about.lift.value, about.mvt, fair ? fair->first : from,
+                                       fair ? fair->second : to,
                                        comparisonSettings(context, about, from, to, settings));
+    if (comparison && fair)
+        comparison->notes.push_back({.text = "the days differ in reps: at each load the fastest of "
+                                             "as many reps is compared"});
     if (comparison)
         flagContext(log, *comparison);
     return comparison;

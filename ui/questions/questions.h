@@ -33,7 +33,14 @@ struct Background {
     std::vector<LiftSession> sessions; ///< by date and ordinal
     Answer<Mvt> mvt = NoAnswer{};
     std::vector<Mass> checkLoads; ///< ascending
+    answers::Bend bend{};         ///< as the athlete may bend, by own full ladders where there are
+    /// Day-to-day noise of the published figure and the athlete's own repeat tests, any device;
+    /// with the log's others: beyondOf() of liftcontext.h.
+    answers::DayNoise dayNoise{};
 };
+
+/// The published day-to-day SD of the lift and its velocity kind, and its source.
+answers::PublishedNoise publishedDayNoise(const Lift& lift);
 
 /// Throws LogError (Conflict) where the log has no such athlete or lift.
 Background background(const log::Log& log, AthleteId athlete, LiftId lift);

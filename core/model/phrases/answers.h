@@ -27,7 +27,12 @@ inline constexpr std::array answers{
     translate("Phrases", "before: %1"),
     translate("Phrases", "after: %1"),
     translate("Phrases", "no typical error is known: repeat the test, or give the test one"),
+    translate("Phrases",
+              "its attempts alone spread by %1 %2, a lower bound of its noise: the same test on two "
+              "days of one week, the second marked as a repeat, gives the whole"),
     translate("Phrases", "%1: %2"),
+    translate("Phrases", "the two days share no load"),
+    translate("Phrases", "calibration needs three maxima lifted within days of an estimate"),
     translate("Phrases", "no smallest change that matters is known"),
     translate("Phrases", "left %1"),
     translate("Phrases", "right %1"),
