@@ -97,14 +97,14 @@ std::string signedInterval(const stats::Interval& held, int decimals) {
 std::string notesText(const std::vector<answers::Note>& notes) {
     std::string text;
     for (const auto& note : notes)
-        text += "  - " + note.text + "\n";
+        text += "  - " + english(note.words) + "\n";
     return text.empty() ? text : "Notes:\n" + text;
 }
 
 void notesJson(Json& json, const std::vector<answers::Note>& notes) {
     json.key("notes").array();
     for (const auto& note : notes)
-        json.value(note.text);
+        json.value(english(note.words));
     json.endArray();
 }
 

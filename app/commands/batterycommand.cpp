@@ -45,8 +45,8 @@ std::string testsText(const answers::BatteryComparison& battery) {
         const TestKind& kind = test.kind.value;
         const int d = kind.decimals;
         const bool figure = test.noReading.empty();
-        table.row({answers::testLabel(kind, test.side), kind.unit, seenText(test.before, kind),
-                   seenText(test.after, kind),
+        table.row({english(answers::testLabel(kind, test.side)), kind.unit,
+                   seenText(test.before, kind), seenText(test.after, kind),
                    test.change ? answers::signedFixed(*test.change, d) : "",
                    test.percent ? answers::signedFixed(*test.percent, 1) : "",
                    figure ? signedInterval(test.read.interval, d) : "",
@@ -63,12 +63,13 @@ std::string restText(const ui::BatteryAnswer& answer) {
     if (!battery.leftRight.empty()) {
         text += "\nLeft and right (the better side, and by how much of it):\n";
         for (const auto& row : battery.leftRight)
-            text +=
-                "  " + row.kind.value.name + ": " +
-                (row.before ? answers::describe(*row.before) : english(row.before.why().reason)) +
-                ", then " +
-                (row.after ? answers::describe(*row.after) : english(row.after.why().reason)) +
-                "\n";
+            text += "  " + row.kind.value.name + ": " +
+                    (row.before ? english(answers::asymmetryWords(*row.before))
+                                : english(row.before.why().reason)) +
+                    ", then " +
+                    (row.after ? english(answers::asymmetryWords(*row.after))
+                               : english(row.after.why().reason)) +
+                    "\n";
     }
     if (!battery.missing.empty()) {
         text += "\nNot possible:\n";
@@ -143,7 +144,7 @@ void testJson(Json& json, const TestChange& test) {
     json.key("context_changed").array();
     for (const auto& change : test.context)
         json.object()
-            .field("what", change.what)
+            .field("what", answers::word(change.what))
             .field("from", change.before)
             .field("to", change.after)
             .endObject();

@@ -80,18 +80,18 @@ void flowJson(Json& json, const Plan& plan) {
     json.object()
         .field("from_load", plan.restrictedFlow->low)
         .field("to_load", plan.restrictedFlow->high)
-        .field("caution", text.leading);
-    const auto list = [&](std::string_view name, const std::vector<std::string_view>& items) {
+        .field("caution", english(text.leading));
+    const auto list = [&](std::string_view name, const std::vector<Words>& items) {
         json.key(name).array();
-        for (const std::string_view item : items)
-            json.value(item);
+        for (const Words& item : items)
+            json.value(english(item));
         json.endArray();
     };
     list("not_without_clearance", text.screening);
     list("stop_for", text.stopAtOnce);
     list("medical_care_for", text.afterwards);
     list("usual_practice", text.usualPractice);
-    json.field("source", text.source).endObject();
+    json.field("source", english(text.source)).endObject();
 }
 
 void historyJson(Json& json, const PlanOut& out) {
@@ -223,9 +223,9 @@ void planJson(Json& json, const PlanOut& out) {
     flowJson(json, out.plan);
     json.key("cautions").array();
     for (const Caution& each : out.plan.cautions)
-        json.value(each.text);
+        json.value(english(each.words, out.plan.settings.unit));
     if (const std::string name = out.relationName(); !name.empty())
-        json.value(relationCaution(name).text);
+        json.value(english(relationCaution(name).words));
     json.endArray().endObject();
 }
 

@@ -90,27 +90,27 @@ std::string loadsText(const PlanOut& out) {
     return table.text();
 }
 
-std::string listed(const std::vector<std::string_view>& items) {
+std::string bullets(const std::vector<Words>& items) {
     std::string text;
-    for (const std::string_view item : items)
-        text += "    - " + std::string(item) + "\n";
+    for (const Words& item : items)
+        text += "    - " + english(item) + "\n";
     return text;
 }
 
 std::string cautionsText(const PlanOut& out) {
     std::string text = "Cautions:\n";
     for (const Caution& caution : out.plan.cautions)
-        text += "  - " + caution.text + "\n";
+        text += "  - " + english(caution.words, out.plan.settings.unit) + "\n";
     if (const std::string name = out.relationName(); !name.empty())
-        text += "  - " + relationCaution(name).text + "\n";
+        text += "  - " + english(relationCaution(name).words) + "\n";
     if (!out.plan.restrictedFlow)
         return text;
     const auto& flow = restrictedFlowText();
-    return text + "Restricted-flow training:\n  " + std::string(flow.leading) +
-           "\n  Not without medical clearance with:\n" + listed(flow.screening) +
-           "  Stop and deflate at once for:\n" + listed(flow.stopAtOnce) +
-           "  To medical care for:\n" + listed(flow.afterwards) + "  Usual practice:\n" +
-           listed(flow.usualPractice) + "  " + std::string(flow.source) + "\n";
+    return text + "Restricted-flow training:\n  " + english(flow.leading) +
+           "\n  Not without medical clearance with:\n" + bullets(flow.screening) +
+           "  Stop and deflate at once for:\n" + bullets(flow.stopAtOnce) +
+           "  To medical care for:\n" + bullets(flow.afterwards) + "  Usual practice:\n" +
+           bullets(flow.usualPractice) + "  " + english(flow.source) + "\n";
 }
 
 std::string historyText(const PlanOut& out) {

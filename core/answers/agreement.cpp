@@ -2,6 +2,7 @@
 #include "core/answers/agreement.h"
 
 #include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -59,25 +60,21 @@ stats::Variance varianceOfBias(const AgreementStudy& study) {
 
 std::vector<Note> notesOf(const AgreementStudy& study) {
     std::vector<Note> notes;
-    const auto say = [&](Note::Kind kind, double figure, std::string text) {
-        notes.push_back({kind, {figure}, std::move(text)});
-    };
     if (study.figures.proportional())
-        say(Note::Kind::Proportional, study.figures.slope,
-            "the devices differ in proportion (least-products slope " +
-                fixed(study.figures.slope, 3) +
-                ", its interval leaves out 1): one bias for all speeds is too simple");
+        notes.push_back({Note::Kind::Proportional,
+                         say("the devices differ in proportion (least-products slope %1, its "
+                             "interval leaves out 1): one bias for all speeds is too simple",
+                             figure(study.figures.slope, 3))});
     if (study.unpaired > 0)
-        say(Note::Kind::Unpaired, study.unpaired,
-            counted(study.unpaired, "set") +
-                (study.unpaired == 1 ? " of one device has no partner and is left out"
-                                     : " of one device have no partner and are left out"));
-    if (study.biasVariance.df < study.figures.n - 1)
         notes.push_back(
-            {Note::Kind::Other,
-             {},
-             "sets of one session resemble each other: the interval of the bias that comparisons "
-             "use counts sessions, not sets"});
+            {Note::Kind::Unpaired,
+             study.unpaired == 1
+                 ? say("1 set of one device has no partner and is left out")
+                 : say("%1 sets of one device have no partner and are left out", study.unpaired)});
+    if (study.biasVariance.df < study.figures.n - 1)
+        notes.push_back({Note::Kind::Other,
+                         say("sets of one session resemble each other: the interval of the bias "
+                             "that comparisons use counts sessions, not sets")});
     return notes;
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/smallest.h"
+#include "core/model/phrases/answers.h"
 #include "core/stats/repeats.h"
 
 #include <algorithm>
@@ -220,19 +221,35 @@ void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, T
         }
 }
 
+Words contextNote(const ContextChange& change) {
+    switch (change.what) {
+    case ContextChange::Of::Surface:
+        return say("The surface changed (%1, then %2): a difference may be its doing. Tests over "
+                   "that change are marked.",
+                   change.before, change.after);
+    case ContextChange::Of::Device:
+        return say("The device changed (%1, then %2): a difference may be its doing. Tests over "
+                   "that change are marked.",
+                   change.before, change.after);
+    case ContextChange::Of::Footwear:
+        return say("The footwear changed (%1, then %2): a difference may be its doing. Tests over "
+                   "that change are marked.",
+                   change.before, change.after);
+    case ContextChange::Of::Technique:
+        break;
+    }
+    return say("The technique changed (%1, then %2): a difference may be its doing. Tests over "
+               "that change are marked.",
+               change.before, change.after);
+}
+
 void addContextNotes(BatteryComparison& battery) {
     std::vector<ContextChange> told;
     for (const TestChange& test : battery.tests)
         for (const ContextChange& change : test.context)
             if (std::find(told.begin(), told.end(), change) == told.end()) {
                 told.push_back(change);
-                battery.notes.push_back(
-                    {.kind = Note::Kind::ContextChanged,
-                     .figures = {},
-                     .text = "The " + change.what + " changed (" + change.before + ", then " +
-                             change.after +
-                             "): a difference may be its doing. Tests over that change are marked.",
-                     .names = {change.what, change.before, change.after}});
+                battery.notes.push_back({Note::Kind::ContextChanged, contextNote(change)});
             }
 }
 
@@ -264,16 +281,45 @@ double asymmetryChangeSe(double te, double better, double weaker) {
     return 100 * te * std::sqrt(2 * (1 + r * r)) / better;
 }
 
+std::string_view word(ContextChange::Of what) {
+    switch (what) {
+    case ContextChange::Of::Surface:
+        return "surface";
+    case ContextChange::Of::Device:
+        return "device";
+    case ContextChange::Of::Footwear:
+        return "footwear";
+    case ContextChange::Of::Technique:
+        break;
+    }
+    return "technique";
+}
+
+Words changeWords(const ContextChange& change) {
+    switch (change.what) {
+    case ContextChange::Of::Surface:
+        return say("surface: %1, then %2", change.before, change.after);
+    case ContextChange::Of::Device:
+        return say("device: %1, then %2", change.before, change.after);
+    case ContextChange::Of::Footwear:
+        return say("footwear: %1, then %2", change.before, change.after);
+    case ContextChange::Of::Technique:
+        break;
+    }
+    return say("technique: %1, then %2", change.before, change.after);
+}
+
 std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after) {
+    using Of = ContextChange::Of;
     std::vector<ContextChange> changes;
-    const auto look = [&](const char* what, const std::string& a, const std::string& b) {
+    const auto look = [&](Of what, const std::string& a, const std::string& b) {
         if (!a.empty() && !b.empty() && a != b)
             changes.push_back({what, a, b});
     };
-    look("surface", before.surface, after.surface);
-    look("device", before.device, after.device);
-    look("footwear", before.footwear, after.footwear);
-    look("technique", before.technique, after.technique);
+    look(Of::Surface, before.surface, after.surface);
+    look(Of::Device, before.device, after.device);
+    look(Of::Footwear, before.footwear, after.footwear);
+    look(Of::Technique, before.technique, after.technique);
     return changes;
 }
 
@@ -330,31 +376,21 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
         addForest(battery, label, comparison.oneRm->read, true, false);
 }
 
-std::string testLabel(const TestKind& kind, BodySide side) {
-    return english(sided(kind.name, side));
+Words testLabel(const TestKind& kind, BodySide side) {
+    return sided(kind.name, side);
 }
 
-std::string sentence(const TestChange& change) {
-    const TestKind& kind = change.kind.value;
-    const std::string label = testLabel(kind, change.side);
-    if (!change.change)
-        return label + ": no figure, " + english(change.noReading) + ".";
-    const int d = kind.decimals;
-    std::string text = label + ": " + std::string(word(change.read.reading)) + ", " +
-                       signedFixed(*change.change, d) + " " + kind.unit;
-    if (!change.noReading.empty())
-        return text + "; " + english(change.noReading) + ".";
-    text += " (" + signedFixed(change.read.interval.low, d) + " to " +
-            signedFixed(change.read.interval.high, d) + ")";
-    if (change.read.beyondSmallest)
-        text += ", by more than " + fixed(change.read.smallest->value, d) + " " + kind.unit;
-    return text + (change.context.empty() ? "." : "; the context changed.");
-}
-
-std::string describe(const Asymmetry& asymmetry) {
-    if (asymmetry.better == BodySide::Both)
-        return "even";
-    return std::string(word(asymmetry.better)) + " by " + fixed(asymmetry.percent, 1) + " %";
+Words asymmetryWords(const Asymmetry& asymmetry) {
+    const Words percent = figure(asymmetry.percent, 1);
+    switch (asymmetry.better) {
+    case BodySide::Left:
+        return say("left by %1 %", percent);
+    case BodySide::Right:
+        return say("right by %1 %", percent);
+    case BodySide::Both:
+        break;
+    }
+    return say("even");
 }
 
 } // namespace slopebook::answers

@@ -40,7 +40,7 @@ struct TestDays {
 
 /// A test as it was on one side of the comparison: of the latest session that has it.
 struct SeenTest {
-    Answer<TestValue> value = NoAnswer{NoAnswer::Why::NotTested, say("not tested")};
+    Answer<TestValue> value = notTested();
     std::optional<SessionId> session = {};
     std::optional<Date> date = {};
     TestContext context = {};
@@ -48,9 +48,15 @@ struct SeenTest {
 
 /// "surface", "turf", "boards".
 struct ContextChange {
-    std::string what = {}, before = {}, after = {};
+    enum class Of { Surface, Device, Footwear, Technique };
+    Of what = Of::Surface;
+    std::string before = {}, after = {};
     friend bool operator==(const ContextChange&, const ContextChange&) = default;
 };
+/// "surface", "device", "footwear", "technique".
+std::string_view word(ContextChange::Of what);
+/// "surface: turf, then boards".
+Words changeWords(const ContextChange& change);
 /// What differs between two contexts; what is not written down on a side does not count.
 std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after);
 
@@ -119,10 +125,8 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
 void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& comparison);
 
 /// "Single hop for distance, left".
-std::string testLabel(const TestKind& kind, BodySide side);
-/// "Single hop for distance, left: better, +0.12 m (+0.03 to +0.21), by more than 0.04 m."
-std::string sentence(const TestChange& change);
+Words testLabel(const TestKind& kind, BodySide side);
 /// "left by 7.1 %", "even".
-std::string describe(const Asymmetry& asymmetry);
+Words asymmetryWords(const Asymmetry& asymmetry);
 
 } // namespace slopebook::answers

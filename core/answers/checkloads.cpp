@@ -3,6 +3,7 @@
 
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 #include "core/stats/dunnett.h"
 
 #include <algorithm>
@@ -145,35 +146,32 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
     std::vector<Note> notes;
     const Followed& base = f.sessions[f.baseline];
     if (!base.line)
-        notes.push_back({.kind = Note::Kind::BaselineHasNoLine,
-                         .text = "the baseline session has no line, so no change is judged: " +
-                                 english(base.line.why().reason),
-                         .why = base.line.why().reason});
+        notes.push_back({Note::Kind::BaselineHasNoLine,
+                         say("the baseline session has no line, so no change is judged: %1",
+                             base.line.why().reason)});
     else if (!base.se)
         notes.push_back({Note::Kind::TwoPointLine,
-                         {},
-                         "the baseline's line has two points, so no change can be judged: it needs "
-                         "a third load"});
+                         say("the baseline's line has two points, so no change can be judged: it "
+                             "needs a third load")});
     const auto otherDevice = [&](const Followed& each) {
         return each.session.device != base.session.device;
     };
     const auto corrected = [&](const Followed& each) { return each.bias.has_value(); };
     if (std::ranges::any_of(f.sessions, corrected))
         notes.push_back({Note::Kind::DeviceCorrected,
-                         {},
-                         "changes across devices and the trend have the device's bias taken off"});
+                         say("changes across devices and the trend have the device's bias taken "
+                             "off")});
     if (std::ranges::any_of(f.sessions, [&](const Followed& each) {
             return otherDevice(each) && !corrected(each);
         }))
         notes.push_back({Note::Kind::DifferentDevices,
-                         {},
-                         "some sessions were measured with another device than the baseline: part "
-                         "of their change, and of the trend, may be the device's"});
+                         say("some sessions were measured with another device than the baseline: "
+                             "part of their change, and of the trend, may be the device's")});
     if (std::ranges::any_of(f.sessions, &Followed::extrapolated))
         notes.push_back({Note::Kind::LoadNotReached,
-                         {kilograms(f.load)},
-                         "sessions whose loads do not reach " + loadText(kilograms(f.load)) +
-                             " kg are shown as extrapolated and take no part in the trend"});
+                         say("sessions whose loads do not reach %1 are shown as extrapolated and "
+                             "take no part in the trend",
+                             f.load)});
     const auto own = settings.smallestAt.find(f.load);
     if (own != settings.smallestAt.end())
         notes.push_back(smallestSpeedNote(own->second));
@@ -183,8 +181,8 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
         notes.push_back(dayNoiseNote(settings.dayNoise));
     else
         notes.push_back({Note::Kind::DayNoiseSource,
-                         {0},
-                         "no day-to-day noise is known: no smallest detectable change is drawn"});
+                         say("no day-to-day noise is known: no smallest detectable change is "
+                             "drawn")});
     return notes;
 }
 

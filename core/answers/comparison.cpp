@@ -5,6 +5,7 @@
 #include "core/answers/devicecorrected.h"
 #include "core/answers/sentence.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <cmath>

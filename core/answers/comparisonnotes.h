@@ -16,5 +16,7 @@ std::vector<Note> comparisonNotes(const Comparison& comparison, std::vector<Note
 Note dayNoiseNote(const DayNoise& noise);
 /// The smallest change of speed that matters and where it comes from.
 Note smallestSpeedNote(const Smallest& smallest);
+/// That intervals are at another level than usual.
+Note levelNote(double level);
 
 } // namespace slopebook::answers

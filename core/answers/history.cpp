@@ -2,6 +2,7 @@
 #include "core/answers/history.h"
 
 #include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 #include "core/stats/openlines.h"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/comparison.h"
-#include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 
 #include <cmath>
 
@@ -65,10 +65,9 @@ void noteTheThreshold(const Profile& from, double residue, std::vector<Note>& no
     if (!from.mvt->sd)
         return;
     notes.push_back({Note::Kind::MvtCancels,
-                     {residue},
-                     "both estimates use one MVT, so its uncertainty nearly cancels in their "
-                     "change (what is left is " +
-                         fixed(residue, 2) + " kg) and is not in its interval"});
+                     say("both estimates use one MVT, so its uncertainty nearly cancels in their "
+                         "change (what is left is %1) and is not in its interval",
+                         massWords(residue, {.decimals = 2, .padded = true}))});
 }
 
 } // namespace
@@ -93,8 +92,8 @@ Answer<OneRmChange> oneRmChange(const Profile& from, const Profile& to,
     if (!change.interval || change.read.reading == Reading::NoFigure) {
         change.read = {.change = change.estimate, .smallest = settings.smallestOneRm};
         notes.push_back({Note::Kind::SlopeUncertain,
-                         {},
-                         "a slope is not certain enough to bound the change of the estimated max"});
+                         say("a slope is not certain enough to bound the change of the estimated "
+                             "max")});
     }
     if (change.read.reading == Reading::Unclear)
         change.unsettled = questionOf(uncertainty, mvt, settings);

@@ -4,6 +4,7 @@
 #include "core/answers/figures.h"
 #include "core/answers/restrictedflow.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <array>

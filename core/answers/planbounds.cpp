@@ -2,6 +2,7 @@
 #include "core/answers/planbounds.h"
 
 #include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <cmath>

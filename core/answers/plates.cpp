@@ -2,6 +2,7 @@
 #include "core/answers/plates.h"
 
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <limits>

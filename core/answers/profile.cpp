@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/profile.h"
 
+#include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
 
 #include <cmath>
 
@@ -46,7 +48,8 @@ Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const Lift
         }
         const BendErrors bend(beyond.bend, ladderOf(session, line, oneRm.estimate));
         oneRm.bend = bend.ofMax();
-        oneRm.toPlan = intervalToPlanWith(line, *mvt, dayOf(beyond.day, line, oneRm.estimate), bend, level);
+        oneRm.toPlan =
+            intervalToPlanWith(line, *mvt, dayOf(beyond.day, line, oneRm.estimate), bend, level);
     }
     oneRm.reach = line.xMax / oneRm.estimate;
     return oneRm;
@@ -72,42 +75,40 @@ std::vector<ProfilePoint> diagnosed(const LiftSession& session, const stats::Lin
 void noteOneRm(const OneRm& oneRm, const Profile& p, std::vector<Note>& notes) {
     if (p.line.hasInference() && !oneRm.interval)
         notes.push_back({Note::Kind::SlopeUncertain,
-                         {oneRm.g},
-                         "the slope is not certain enough to bound the estimate"});
-    const double beyond = oneRm.estimate - p.heaviest;
-    const std::string far = loadText(std::round(beyond * 10) / 10) +
-                            " kg beyond the heaviest load of " + loadText(p.heaviest) +
-                            " kg (reach " + fixed(oneRm.reach, 2) + ")";
+                         say("the slope is not certain enough to bound the estimate")});
+    const Words beyond = massWords(oneRm.estimate - p.heaviest, toTenths);
+    const Words heaviest = massWords(p.heaviest);
+    const Words reach = figure(oneRm.reach, 2);
     if (oneRm.extrapolatedVeryFar())
         notes.push_back({Note::Kind::ExtrapolatedVeryFar,
-                         {oneRm.reach, beyond},
-                         "the heaviest load is under half of the estimate, which lies " + far +
-                             ": read its interval first"});
+                         say("the heaviest load is under half of the estimate, which lies %1 "
+                             "beyond the heaviest load of %2 (reach %3): read its interval first",
+                             beyond, heaviest, reach)});
     else if (oneRm.extrapolatedFar())
         notes.push_back({Note::Kind::ExtrapolatedFar,
-                         {oneRm.reach, beyond},
-                         "extrapolated far: the estimate lies " + far});
+                         say("extrapolated far: the estimate lies %1 beyond the heaviest load of "
+                             "%2 (reach %3)",
+                             beyond, heaviest, reach)});
     if (!p.mvt->sd)
         notes.push_back({Note::Kind::MvtSdUnknown,
-                         {},
                          p.mvt->origin == Mvt::Origin::Athlete
-                             ? "one true maximum has no SD: no interval with the MVT's own"
-                             : "the SD of the MVT is not known: no interval with it"});
+                             ? say("one true maximum has no SD: no interval with the MVT's own")
+                             : say("the SD of the MVT is not known: no interval with it")});
 }
 
 void notePoints(const Profile& p, std::vector<Note>& notes) {
     for (const ProfilePoint& each : p.points) {
         const auto& [load, velocity, set] = each.point;
-        const std::string shown = fixed(velocity, 2) + " m/s at " + loadText(load) + " kg";
+        const Words speed = figure(velocity, 2);
         if (each.farFromLine())
             notes.push_back({Note::Kind::FarFromLine,
-                             {load, velocity, *each.studentised},
-                             shown + " lies far from the line of the other points (studentised " +
-                                 fixed(*each.studentised, 1) + "): worth a look"});
+                             say("%1 m/s at %2 lies far from the line of the other points "
+                                 "(studentised %3): worth a look",
+                                 speed, massWords(load), figure(*each.studentised, 1))});
         if (velocity >= plausibleVelocityLimit || massFromKilograms(load) >= plausibleLoadLimit)
-            notes.push_back({Note::Kind::ImplausiblePoint,
-                             {load, velocity},
-                             shown + " is hard to believe: worth a look"});
+            notes.push_back(
+                {Note::Kind::ImplausiblePoint,
+                 say("%1 m/s at %2 is hard to believe: worth a look", speed, massWords(load))});
     }
 }
 
@@ -115,25 +116,20 @@ std::vector<Note> notesOf(const Lift& lift, const Profile& p) {
     std::vector<Note> notes;
     if (!p.line.hasInference())
         notes.push_back({Note::Kind::TwoPointLine,
-                         {},
-                         "two points make a line without intervals: it needs a third load"});
+                         say("two points make a line without intervals: it needs a third load")});
     if (p.oneRm)
         noteOneRm(*p.oneRm, p, notes);
     if (p.oneRm && lift.kind == VelocityKind::Peak && p.mvt->origin != Mvt::Origin::Athlete)
         notes.push_back({Note::Kind::MvtKind,
-                         {},
-                         "peak velocity at a maximum is no small steady figure: an MVT made for "
-                         "mean velocity does not hold for it"});
+                         say("peak velocity at a maximum is no small steady figure: an MVT made "
+                             "for mean velocity does not hold for it")});
     if (p.curvature && p.curvature->p < curvatureP && p.line.s() >= noScatter)
         notes.push_back(
-            {Note::Kind::PointsBend,
-             {p.curvature->p},
-             "the points bend (" + pText(p.curvature->p) + "): a straight line misses their ends"});
+            {Note::Kind::PointsBend, say("the points bend (%1): a straight line misses their ends",
+                                         figure(pText(p.curvature->p)))});
     notePoints(p, notes);
     if (p.level != 0.95)
-        notes.push_back({Note::Kind::LevelNot95,
-                         {p.level},
-                         "intervals are at " + loadText(100 * p.level) + " %, not 95 %"});
+        notes.push_back(levelNote(p.level));
     return notes;
 }
 

@@ -4,6 +4,7 @@
 #include "core/answers/figures.h"
 #include "core/answers/nexttest.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
 #include "core/stats/design.h"
 #include "core/stats/power.h"
 

@@ -2,6 +2,7 @@
 #include "core/answers/squad.h"
 
 #include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -116,9 +117,6 @@ std::vector<Mass> loadsOf(std::span<const SquadMember> members) {
 
 std::vector<Note> notesOf(const Squad& squad) {
     std::vector<Note> notes;
-    const auto say = [&](Note::Kind kind, std::string text) {
-        notes.push_back({kind, {}, std::move(text)});
-    };
     int most = 0;
     bool device = false, corrected = false;
     for (const SquadPart& part : squad.parts) {
@@ -131,16 +129,17 @@ std::vector<Note> notesOf(const Squad& squad) {
     const double byChance = (1 - squad.level) * most;
     if (byChance >= 0.5)
         notes.push_back({Note::Kind::ByChance,
-                         {static_cast<double>(most), byChance},
-                         "of " + std::to_string(most) + " athletes about " +
-                             fixed(byChance, byChance < 2 ? 1 : 0) +
-                             " can be expected to read better or worse by chance alone"});
+                         say("of %1 athletes about %2 can be expected to read better or worse by "
+                             "chance alone",
+                             most, figure(byChance, byChance < 2 ? 1 : 0))});
     if (device)
-        say(Note::Kind::DifferentDevices, "some were measured with two devices: part of their "
-                                          "change may be the devices'");
+        notes.push_back({Note::Kind::DifferentDevices,
+                         say("some were measured with two devices: part of their change may be the "
+                             "devices'")});
     if (corrected)
-        say(Note::Kind::DeviceCorrected, "changes across devices have the device's bias taken off "
-                                         "and its uncertainty added");
+        notes.push_back({Note::Kind::DeviceCorrected,
+                         say("changes across devices have the device's bias taken off and its "
+                             "uncertainty added")});
     return notes;
 }
 

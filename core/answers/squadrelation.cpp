@@ -2,6 +2,7 @@
 #include "core/answers/squadrelation.h"
 
 #include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 
 #include <set>
 
@@ -72,11 +73,9 @@ std::vector<RelatedLoad> relatedLoads(const Plan& plan, const PublishedRelation&
 
 Caution relationCaution(const std::string& name) {
     return {Caution::Kind::GroupRelation,
-            {},
-            "shares of the 1RM marked so are by " + name +
-                ", not by this athlete's own line: people differ",
-            {},
-            name};
+            say("shares of the 1RM marked so are by %1, not by this athlete's own line: people "
+                "differ",
+                name)};
 }
 
 } // namespace slopebook::answers

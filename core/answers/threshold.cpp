@@ -3,6 +3,7 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/published.h"
+#include "core/model/phrases/answers.h"
 
 #include <cmath>
 

@@ -224,25 +224,23 @@ private Q_SLOTS:
             expected.replace(QStringLiteral("2026-01-%1").arg(day, 2, 10, QLatin1Char('0')),
                              QStringLiteral("%1 Jan 2026").arg(day));
         // The unit is never on a line of its own.
-        QCOMPARE(noAnswerClause(why, LoadUnit::Kilograms).replace(QChar(QChar::Nbsp), u' '),
-                 expected);
+        QCOMPARE(said(why.reason, LoadUnit::Kilograms).replace(QChar(QChar::Nbsp), u' '), expected);
         Marking marking;
         QVERIFY(QCoreApplication::installTranslator(&marking));
-        QVERIFY(noAnswerClause(why, LoadUnit::Kilograms).contains(mark));
+        QVERIFY(said(why.reason, LoadUnit::Kilograms).contains(mark));
     }
 
     void aSidesReasonKeepsItsSide() {
         const NoAnswer why{NoAnswer::Why::NotTested, say("left %1", say("not tested"))};
-        QCOMPARE(noAnswerClause(why, LoadUnit::Kilograms), QStringLiteral("left not tested"));
+        QCOMPARE(said(why.reason, LoadUnit::Kilograms), QStringLiteral("left not tested"));
     }
     void whatWasNotPossibleKeepsItsReason() {
         const NoAnswer why{NoAnswer::Why::NotPossible, say("not possible: %1", "sore knee")};
-        QCOMPARE(noAnswerClause(why, LoadUnit::Kilograms),
-                 QStringLiteral("not possible: sore knee"));
+        QCOMPARE(said(why.reason, LoadUnit::Kilograms), QStringLiteral("not possible: sore knee"));
     }
     void aReasonThatNobodyKnowsSaysItself() {
         const NoAnswer why{NoAnswer::Why::Other, asIs("the moon is full")};
-        QCOMPARE(noAnswerClause(why, LoadUnit::Kilograms), QStringLiteral("the moon is full"));
+        QCOMPARE(said(why.reason, LoadUnit::Kilograms), QStringLiteral("the moon is full"));
     }
 };
 

@@ -3,6 +3,7 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/noise.h"
+#include "core/answers/sources.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
@@ -58,11 +59,6 @@ TextTable::Row errorRow(const NoiseGroup& group, const QString& what,
     return {.cells = cells};
 }
 
-answers::DayNoise citedOnly(answers::DayNoise noise) {
-    noise.source = answers::cited(noise.source);
-    return noise;
-}
-
 TextTable::Row inUseRow(const NoiseGroup& group) {
     QStringList cells = head(group);
     const bool any = group.inUse.origin != answers::DayNoise::Origin::None;
@@ -74,7 +70,7 @@ TextTable::Row inUseRow(const NoiseGroup& group) {
                                       : u"–"_s);
     return {.cells = cells,
             .strong = true,
-            .explanation = asSentence(dayNoiseText(citedOnly(group.inUse)))};
+            .explanation = asSentence(dayNoiseText(answers::asCited(group.inUse)))};
 }
 
 } // namespace
@@ -129,7 +125,7 @@ QString inUseText(std::span<const NoiseGroup> groups) {
         if (!group.athlete.empty() || !hasOwn(group))
             lines << NoiseWords::tr("In use for %1, %2, %3: %4")
                          .arg(text(group.lift.name), deviceText(group), whoseText(group),
-                              dayNoiseText(citedOnly(group.inUse)));
+                              dayNoiseText(answers::asCited(group.inUse)));
     return lines.join(u'\n');
 }
 
@@ -212,19 +208,19 @@ std::vector<TextTable::Row> pairedRows(const answers::AgreementStudy& study,
 QString agreementSentence(const answers::AgreementStudy& study, const QString& first,
                           const QString& second, LoadUnit unit) {
     const stats::Agreement& a = study.figures;
-    QString said = a.bias >= 0 ? NoiseWords::tr("%1 reads %2 m/s more than %3")
-                               : NoiseWords::tr("%1 reads %2 m/s less than %3");
-    said = said.arg(first, number(std::abs(a.bias), 3), second);
+    QString sentence = a.bias >= 0 ? NoiseWords::tr("%1 reads %2 m/s more than %3")
+                                   : NoiseWords::tr("%1 reads %2 m/s less than %3");
+    sentence = sentence.arg(first, number(std::abs(a.bias), 3), second);
     const bool unclear = a.biasInterval.low <= 0 && a.biasInterval.high >= 0;
     if (unclear)
-        said = NoiseWords::tr("No clear bias between %1 and %2: %3 m/s")
-                   .arg(first, second, signedNumber(a.bias, 3));
-    said += NoiseWords::tr(" (%1 %2); of twenty sets about nineteen differ by %3.")
-                .arg(levelText(study.level), signedRangeText(a.biasInterval, 3),
-                     signedRangeText(a.limits, 3));
+        sentence = NoiseWords::tr("No clear bias between %1 and %2: %3 m/s")
+                       .arg(first, second, signedNumber(a.bias, 3));
+    sentence += NoiseWords::tr(" (%1 %2); of twenty sets about nineteen differ by %3.")
+                    .arg(levelText(study.level), signedRangeText(a.biasInterval, 3),
+                         signedRangeText(a.limits, 3));
     for (const answers::Note& note : study.notes)
-        said += u' ' + noteText(note, unit);
-    return said;
+        sentence += u' ' + said(asSentence(note.words), unit);
+    return sentence;
 }
 
 } // namespace slopebook::ui

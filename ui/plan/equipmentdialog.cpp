@@ -3,6 +3,7 @@
 
 #include "core/model/errors.h"
 #include "core/model/names.h"
+#include "core/model/phrases/questions.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/units.h"

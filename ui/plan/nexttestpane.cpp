@@ -126,7 +126,7 @@ void NextTestPane::ask(const Question& q) {
     }
     const auto next = answers::nextTest(*q.profile, settings);
     if (!next) {
-        showReason(asSentence(noAnswerText(next.why(), q.unit)));
+        showReason(noAnswerText(next.why(), q.unit));
         return;
     }
     m_model->setNextTest(*next, q.unit);

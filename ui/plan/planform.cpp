@@ -3,6 +3,7 @@
 
 #include "core/answers/share.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 #include "ui/entry/setline.h"
 #include "ui/plan/equipmentdialog.h"
 #include "ui/plan/planwords.h"

@@ -195,17 +195,17 @@ void PlanPage::ask() {
             return showReason(tr("No session of this lift yet: test first, then plan."));
         const auto session = sessionOf(m_about->sessions, *m_choice.session);
         if (!session)
-            return showReason(asSentence(noAnswerText(session.why(), m_choice.unit)));
+            return showReason(noAnswerText(session.why(), m_choice.unit));
         const auto profile = profileOf(*m_about, *session);
         if (!profile)
-            return showReason(asSentence(noAnswerText(profile.why(), m_choice.unit)));
+            return showReason(noAnswerText(profile.why(), m_choice.unit));
         const auto equipment = chosenEquipment();
         if (!equipment)
             return showReason(tr("Make a set of equipment first: the bars and plates at hand."));
         m_day = planDay(m_logbook.log(), *m_about, *session,
                         m_clock ? std::optional(m_clock.today()) : std::nullopt);
         if (m_day.notPossible)
-            return showReason(asSentence(noAnswerText(*m_day.notPossible, m_choice.unit)));
+            return showReason(noAnswerText(*m_day.notPossible, m_choice.unit));
         auto settings = planSettings(m_logbook.context(*m_lift), *m_about, *session, *equipment);
         settings.bounds = m_day.bounds;
         settings.target = m_choice.target;
@@ -222,7 +222,7 @@ void PlanPage::ask() {
         showAge();
         const auto plan = answers::plan(m_about->lift.value, *profile, settings);
         if (!plan)
-            showReason(asSentence(noAnswerText(plan.why(), m_choice.unit)));
+            showReason(noAnswerText(plan.why(), m_choice.unit));
         else
             showPlan(*plan);
         if (plan && noShare)

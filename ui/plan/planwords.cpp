@@ -2,7 +2,6 @@
 #include "ui/plan/planwords.h"
 
 #include "core/answers/restrictedflow.h"
-#include "ui/cautionwords.h"
 #include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
@@ -43,13 +42,6 @@ QString platesText(const answers::BuiltLoad& load) {
             text += u' ' + QString::fromLatin1(word(plate.unit).data(), 2);
     }
     return text;
-}
-
-QString listed(const std::vector<std::string_view>& items) {
-    QStringList all;
-    for (const std::string_view item : items)
-        all << restrictedFlowWords(item);
-    return all.join(u"; "_s) + u'.';
 }
 
 } // namespace
@@ -113,14 +105,14 @@ QString relatedText(const answers::RelatedLoad& load) {
 QString borrowedText(const Answer<answers::History>& history, const answers::Profile& profile,
                      LoadUnit unit) {
     if (!history)
-        return asSentence(noAnswerText(history.why(), unit));
+        return noAnswerText(history.why(), unit);
     const answers::BorrowedLine* line = history->of(profile.session.session);
     if (!line)
         return {};
     const QString from =
         Plan::tr("Borrowing from the athlete's %1 sessions").arg(history->model.groups);
     if (!line->oneRm)
-        return Plan::tr("%1: %2").arg(from, asSentence(noAnswerText(line->oneRm.why(), unit)));
+        return Plan::tr("%1: %2").arg(from, noAnswerText(line->oneRm.why(), unit));
     const auto kg = [&](double value) { return number(inUnit(value, unit), 1); };
     QString said =
         Plan::tr("%1: estimated 1RM %2 %3").arg(from, kg(line->oneRm->estimate), unitName(unit));
@@ -154,18 +146,15 @@ QString lineAgeText(Date test, std::optional<Date> today) {
 QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit unit) {
     QStringList texts;
     for (const answers::Caution& caution : cautions)
-        texts << cautionText(caution, unit);
+        texts << said(asSentence(caution.words), unit);
     return texts;
 }
 
 QStringList restrictedFlowTexts() {
-    const auto& t = answers::restrictedFlowText();
-    return {restrictedFlowWords(t.leading),
-            Plan::tr("Do not start without medical clearance with: %1").arg(listed(t.screening)),
-            Plan::tr("Stop and deflate at once for: %1").arg(listed(t.stopAtOnce)),
-            Plan::tr("To medical care for: %1").arg(listed(t.afterwards)),
-            Plan::tr("Usual practice: %1").arg(listed(t.usualPractice)),
-            restrictedFlowWords(t.source)};
+    QStringList texts;
+    for (const Words& words : answers::restrictedFlowSentences())
+        texts << said(words);
+    return texts;
 }
 
 QString ladderName(answers::LadderForecast::Kind kind) {

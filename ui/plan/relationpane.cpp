@@ -43,7 +43,7 @@ void RelationPane::setRelations(const Answer<answers::SquadRelation>& squad, Loa
                    .arg(m_squad->points.size())
                    .arg(number(m_squad->used().s(), 1));
     else
-        said = asSentence(noAnswerText(squad.why(), unit));
+        said = noAnswerText(squad.why(), unit);
     said += u' ';
     said += m_published
                 ? tr("Published: %1.").arg(text(answers::cited(std::string(m_published->source))))

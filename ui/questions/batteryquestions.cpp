@@ -4,6 +4,7 @@
 #include "core/answers/testkinds.h"
 #include "core/log/testedsessions.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 #include "ui/questions/liftcontext.h"
 
 #include <algorithm>

@@ -5,6 +5,7 @@
 #include "core/answers/published.h"
 #include "core/answers/threshold.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 
 #include <algorithm>
 #include <array>
@@ -70,16 +71,16 @@ std::optional<answers::Note> onlyTheCompared(std::span<const answers::DevicePair
         return (pair.first.session == from.session && pair.second.session == to.session) ||
                (pair.first.session == to.session && pair.second.session == from.session);
     });
-    const std::string none = "too little is known of how the devices agree besides these sessions, "
-                             "and a bias found in them would hide what they say: nothing is taken "
-                             "off";
-    return answers::Note{answers::Note::Kind::NoStudyBeside,
-                         {sameSets ? 1.0 : 0.0},
-                         sameSets
-                             ? "both devices measured these same sets, so the change is between "
-                               "the devices, not in the athlete; " +
-                                   none
-                             : none + ", and part of the change may be the devices'"};
+    return answers::Note{
+        answers::Note::Kind::NoStudyBeside,
+        sameSets
+            ? say("both devices measured these same sets, so the change is between the devices, "
+                  "not in the athlete; too little is known of how the devices agree besides these "
+                  "sessions, and a bias found in them would hide what they say: nothing is taken "
+                  "off")
+            : say("too little is known of how the devices agree besides these sessions, and a "
+                  "bias found in them would hide what they say: nothing is taken off, and part of "
+                  "the change may be the devices'")};
 }
 
 /// The bias of the later device and what is to be said of it; nothing where there is no study.
@@ -97,9 +98,9 @@ void correctDevices(const LiftContext& context, const LiftSession& from, const L
     settings.deviceBias = answers::biasOf(*study, from.device, to.device);
     settings.ofTheDevice.push_back(
         {answers::Note::Kind::DeviceStudy,
-         {static_cast<double>(study->figures.n), static_cast<double>(study->athletes)},
-         "the device's bias comes from " + answers::counted(study->figures.n, "set") + " of " +
-             answers::counted(study->athletes, "athlete") + " measured by both at once"});
+         say("the device's bias comes from %1 of %2 measured by both at once",
+             study->figures.n == 1 ? say("1 set") : say("%1 sets", study->figures.n),
+             study->athletes == 1 ? say("1 athlete") : say("%1 athletes", study->athletes))});
     if (study->figures.proportional())
         settings.ofTheDevice.push_back(study->notes.front());
 }

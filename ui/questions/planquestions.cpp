@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/questions/planquestions.h"
 
+#include "core/model/phrases/questions.h"
+
 #include <algorithm>
 
 namespace slopebook::ui {

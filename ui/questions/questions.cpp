@@ -6,6 +6,7 @@
 #include "core/answers/published.h"
 #include "core/answers/threshold.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 #include "ui/questions/liftcontext.h"
 
 #include <algorithm>
@@ -144,15 +145,16 @@ void flagContext(const log::Log& log, answers::Comparison& comparison) {
     for (const auto& change :
          answers::contextChanges(log.battery(comparison.from.session.session).context,
                                  log.battery(comparison.to.session.session).context))
-        if (change.what == "surface" || change.what == "footwear")
+        if (change.what == answers::ContextChange::Of::Surface)
             comparison.notes.push_back({answers::Note::Kind::ContextChanged,
-                                        {},
-                                        "the " + change.what + " changed (" + change.before +
-                                            ", then " + change.after +
-                                            "): part of the change may be its doing",
-                                        {},
-                                        {},
-                                        {change.what, change.before, change.after}});
+                                        say("the surface changed (%1, then %2): part of the change "
+                                            "may be its doing",
+                                            change.before, change.after)});
+        else if (change.what == answers::ContextChange::Of::Footwear)
+            comparison.notes.push_back({answers::Note::Kind::ContextChanged,
+                                        say("the footwear changed (%1, then %2): part of the "
+                                            "change may be its doing",
+                                            change.before, change.after)});
 }
 
 } // namespace
@@ -172,8 +174,9 @@ Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext&
                                        fair ? fair->second : to,
                                        comparisonSettings(context, about, from, to, settings));
     if (comparison && fair)
-        comparison->notes.push_back({.text = "the days differ in reps: at each load the fastest of "
-                                             "as many reps is compared"});
+        comparison->notes.push_back({answers::Note::Kind::Other,
+                                     say("the days differ in reps: at each load the fastest of as "
+                                         "many reps is compared")});
     if (comparison)
         flagContext(log, *comparison);
     return comparison;

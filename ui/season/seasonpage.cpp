@@ -293,7 +293,7 @@ void SeasonPage::showFollow(const answers::Follow& follow) {
                           : static_cast<int>(follow.sessions.size()) - 1);
     QStringList notes;
     for (const answers::Note& note : follow.notes)
-        notes << noteText(note, unit);
+        notes << said(asSentence(note.words), unit);
     m_notes->setText(notes.join(QLatin1Char(' ')));
     m_notes->setVisible(!notes.isEmpty());
     m_told->setText(trendText(follow, level));

@@ -2,6 +2,8 @@
 #include "ui/squad/squadrows.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/sources.h"
+#include "ui/said.h"
 #include "ui/shell/format.h"
 #include "ui/wording.h"
 
@@ -77,11 +79,10 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, LoadUnit u
                                      decimals)
                   << (r.read->smallest ? number(scaled(r.read->smallest->value), decimals) : u"–"_s)
                   << readingCell(part, r);
-            if (auto smallest = r.read->smallest) {
-                smallest->source = answers::cited(smallest->source);
-                row.explanation = SquadRows::tr("Smallest change that matters: %1")
-                                      .arg(smallestOrigin(*smallest));
-            }
+            if (r.read->smallest)
+                row.explanation =
+                    SquadRows::tr("Smallest change that matters: %1")
+                        .arg(said(answers::sourceOf(answers::asCited(*r.read->smallest))));
         } else {
             cells << u"–"_s << QString() << QString()
                   << readingWord(Reading::NoFigure) + u": "_s + noAnswerText(r.read.why(), unit);
@@ -96,7 +97,7 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, LoadUnit u
 QStringList squadNotes(const answers::Squad& squad, LoadUnit unit) {
     QStringList notes;
     for (const answers::Note& note : squad.notes)
-        notes << noteText(note, unit);
+        notes << said(asSentence(note.words), unit);
     notes << SquadRows::tr("Of a block its last session that makes a line stands, of a date the "
                            "nearest. Readings hold day-to-day noise; rows go better, worse, held, "
                            "unclear, and by size in each.");
