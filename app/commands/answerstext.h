@@ -5,7 +5,7 @@
 #include "core/answers/checkloads.h"
 #include "core/answers/comparison.h"
 #include "core/answers/noise.h"
-#include "ui/questions/questions.h"
+#include "core/questions/questions.h"
 
 #include <span>
 #include <string>

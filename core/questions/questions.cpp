@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/questions/questions.h"
+
+#include "core/answers/batterycomparison.h"
+#include "core/answers/fairreps.h"
+#include "core/answers/published.h"
+#include "core/answers/threshold.h"
+#include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
+#include "core/questions/liftcontext.h"
+
+#include <algorithm>
+#include <charconv>
+#include <map>
+
+namespace slopebook::ui {
+
+namespace {
+
+std::string keysOf(std::span<const LiftSession> sessions) {
+    std::string keys;
+    for (const LiftSession& session : sessions)
+        keys += (keys.empty() ? "" : ", ") + dateKey(session.date, session.ordinal);
+    return keys;
+}
+
+/// Threshold, noise and bend from the athlete's sessions: once, for every question after.
+void complete(Background& about) {
+    const Lift& lift = about.lift.value;
+    about.mvt = answers::mvtOf(lift, about.sessions);
+    about.bend = answers::bendOf(lift, about.mvt, about.sessions);
+    about.dayNoise = answers::chooseDayNoise(
+        answers::repeatSums(answers::repeatPairs(about.sessions)), {}, publishedDayNoise(lift));
+}
+
+} // namespace
+
+answers::PublishedNoise publishedDayNoise(const Lift& lift) {
+    const auto row = answers::published(lift.name, lift.kind);
+    if (!row || !row->dayNoise)
+        return std::nullopt;
+    return std::pair{*row->dayNoise, row->dayNoiseSource};
+}
+
+Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
+    Background about{.athlete = log.athlete(athlete),
+                     .lift = log.lift(lift),
+                     .sessions = log.liftSessions({.athlete = athlete, .lift = lift}),
+                     .checkLoads = log.checkLoads(athlete, lift)};
+    complete(about);
+    return about;
+}
+
+void eachBackground(const log::Log& log, const log::Filter& filter,
+                    const std::function<void(const Background&)>& visit) {
+    const auto lifts = log.lifts();
+    for (const auto& athlete : log.athletes()) {
+        if (filter.athlete && *filter.athlete != athlete.id)
+            continue;
+        std::map<LiftId, std::vector<LiftSession>> byLift;
+        log.scan({.athlete = athlete.id, .lift = filter.lift},
+                 [&](const LiftSession& session) { byLift[session.lift].push_back(session); });
+        for (const auto& lift : lifts) {
+            const auto found = byLift.find(lift.id);
+            if (found == byLift.end())
+                continue;
+            Background about{.athlete = athlete,
+                             .lift = lift,
+                             .sessions = std::move(found->second),
+                             .checkLoads = log.checkLoads(athlete.id, lift.id)};
+            complete(about);
+            visit(about);
+        }
+    }
+}
+
+Answer<LiftSession> sessionAt(std::span<const LiftSession> sessions, std::string_view key) {
+    const auto hash = key.find('#');
+    const auto date = parseIsoDate(key.substr(0, hash));
+    int ordinal = 1;
+    bool good = date.has_value();
+    if (hash != std::string_view::npos) {
+        const auto tail = key.substr(hash + 1);
+        const auto [end, error] = std::from_chars(tail.data(), tail.data() + tail.size(), ordinal);
+        good = good && error == std::errc{} && end == tail.data() + tail.size() && ordinal >= 1;
+    }
+    if (!good)
+        throw BadInput(
+            say("\"%1\"", key),
+            say("a date such as 2026-03-14, or 2026-03-14#2 for the second of that day"));
+    for (const LiftSession& session : sessions)
+        if (session.date == *date && session.ordinal == ordinal)
+            return session;
+    return NoAnswer{NoAnswer::Why::NoSuchSession,
+                    sessions.empty() ? say("No session of this lift is in the log.")
+                                     : say("There is no session on %1. Sessions of this lift: %2.",
+                                           key, keysOf(sessions))};
+}
+
+Answer<LiftSession> sessionOf(std::span<const LiftSession> sessions, SessionId id) {
+    for (const LiftSession& session : sessions)
+        if (session.session == id)
+            return session;
+    return NoAnswer{NoAnswer::Why::NoSuchSession, say("That session does not hold this lift.")};
+}
+
+answers::DayNoise dayNoiseOf(const log::Log& log, const Background& about,
+                             std::optional<DeviceId> device) {
+    return dayNoiseOf(liftContext(log, about.lift.id), about, device);
+}
+
+Answer<answers::Profile> profileOf(const Background& about, const LiftSession& session,
+                                   const AskSettings& settings) {
+    return answers::profile(about.lift.value, about.mvt, session, settings.level,
+                            {about.dayNoise, about.bend});
+}
+
+Answer<answers::Profile> profileOf(const log::Log& log, AthleteId athlete, LiftId lift,
+                                   SessionId session, const AskSettings& settings) {
+    const Background about = background(log, athlete, lift);
+    const auto found = sessionOf(about.sessions, session);
+    if (!found)
+        return found.why();
+    return profileOf(about, *found, settings);
+}
+
+answers::ComparisonSettings comparisonSettings(const log::Log& log, const Background& about,
+                                               const LiftSession& from, const LiftSession& to,
+                                               const AskSettings& settings) {
+    return comparisonSettings(liftContext(log, about.lift.id), about, from, to, settings);
+}
+
+namespace {
+
+std::vector<Set> setsOf(const log::Log& log, const LiftSession& session) {
+    std::vector<Set> sets;
+    for (log::PlacedSet& placed : log.sets(session.session, session.lift))
+        sets.push_back(std::move(placed.set));
+    return sets;
+}
+
+/// What differed about the place and the footwear; the battery's device and technique are those of
+/// its tests.
+void flagContext(const log::Log& log, answers::Comparison& comparison) {
+    for (const auto& change :
+         answers::contextChanges(log.battery(comparison.from.session.session).context,
+                                 log.battery(comparison.to.session.session).context))
+        if (change.what == answers::ContextChange::Of::Surface)
+            comparison.notes.push_back({answers::Note::Kind::ContextChanged,
+                                        say("the surface changed (%1, then %2): part of the change "
+                                            "may be its doing",
+                                            change.before, change.after)});
+        else if (change.what == answers::ContextChange::Of::Footwear)
+            comparison.notes.push_back({answers::Note::Kind::ContextChanged,
+                                        say("the footwear changed (%1, then %2): part of the "
+                                            "change may be its doing",
+                                            change.before, change.after)});
+}
+
+} // namespace
+
+Answer<answers::Comparison> comparisonOf(const log::Log& log, const Background& about,
+                                         const LiftSession& from, const LiftSession& to,
+                                         const AskSettings& settings) {
+    return comparisonOf(log, liftContext(log, about.lift.id), about, from, to, settings);
+}
+
+Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext& context,
+                                         const Background& about, const LiftSession& from,
+                                         const LiftSession& to, const AskSettings& settings) {
+    const auto fair =
+        answers::fairReps(about.lift.value, from, setsOf(log, from), to, setsOf(log, to));
+    auto comparison = answers::compare(about.lift.value, about.mvt, fair ? fair->first : from,
+                                       fair ? fair->second : to,
+                                       comparisonSettings(context, about, from, to, settings));
+    if (comparison && fair)
+        comparison->notes.push_back({answers::Note::Kind::Other,
+                                     say("the days differ in reps: at each load the fastest of as "
+                                         "many reps is compared")});
+    if (comparison)
+        flagContext(log, *comparison);
+    return comparison;
+}
+
+Answer<answers::Comparison> comparisonOf(const log::Log& log, AthleteId athlete, LiftId lift,
+                                         SessionId from, SessionId to,
+                                         const AskSettings& settings) {
+    const Background about = background(log, athlete, lift);
+    const auto first = sessionOf(about.sessions, from);
+    if (!first)
+        return first.why();
+    const auto second = sessionOf(about.sessions, to);
+    if (!second)
+        return second.why();
+    return comparisonOf(log, about, *first, *second, settings);
+}
+
+Answer<answers::Follow> followOf(const log::Log& log, const Background& about, Mass load,
+                                 std::optional<SessionId> baseline, const AskSettings& settings) {
+    return followOf(liftContext(log, about.lift.id), about, load, baseline, settings);
+}
+
+Answer<answers::Follow> followOf(const log::Log& log, AthleteId athlete, LiftId lift, Mass load,
+                                 std::optional<SessionId> baseline, const AskSettings& settings) {
+    return followOf(log, background(log, athlete, lift), load, baseline, settings);
+}
+
+std::optional<Block> blockOn(std::span<const Stored<BlockId, Block>> blocks, Date date) {
+    std::optional<Block> found;
+    for (const auto& stored : blocks) {
+        const Block& block = stored.value;
+        if (block.first <= date && date <= block.last && (!found || found->first <= block.first))
+            found = block;
+    }
+    return found;
+}
+
+} // namespace slopebook::ui

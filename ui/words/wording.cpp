@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/wording.h"
+
+#include "core/answers/figures.h"
+#include "core/answers/sources.h"
+#include "ui/words/said.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+// lupdate reads the names of such functions through this context.
+struct Wording {
+    Q_DECLARE_TR_FUNCTIONS(Wording)
+};
+
+} // namespace
+
+QString asSentence(QString text) {
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
+QString readingWord(answers::Reading reading) {
+    switch (reading) {
+    case answers::Reading::Better:
+        return Wording::tr("better");
+    case answers::Reading::Worse:
+        return Wording::tr("worse");
+    case answers::Reading::Held:
+        return Wording::tr("held");
+    case answers::Reading::Unclear:
+        return Wording::tr("unclear");
+    case answers::Reading::NoFigure:
+        break;
+    }
+    return Wording::tr("no figure");
+}
+
+QString readingText(const answers::ReadChange& read, int decimals) {
+    const QString word = readingWord(read.reading);
+    const bool changed =
+        read.reading == answers::Reading::Better || read.reading == answers::Reading::Worse;
+    if (!changed || !read.smallest)
+        return word;
+    const QString m = number(read.smallest->value, decimals);
+    if (read.beyondSmallest)
+        return Wording::tr("%1, by over %2").arg(word, m);
+    if (read.withinSmallest)
+        return Wording::tr("%1, but by less than matters (%2)").arg(word, m);
+    return word;
+}
+
+QString pText(double p) {
+    return said(figure(answers::pText(p)));
+}
+
+QString mvtText(const Mvt& mvt) {
+    const QString source = said(answers::sourceOf(mvt));
+    if (mvt.sd)
+        return Wording::tr("%1 m/s (SD %2; %3)")
+            .arg(number(mvt.value, 2), number(*mvt.sd, 2), source);
+    return Wording::tr("%1 m/s (%2)").arg(number(mvt.value, 2), source);
+}
+
+QString dayNoiseText(const answers::DayNoise& noise) {
+    if (noise.origin == answers::DayNoise::Origin::None)
+        return Wording::tr("not known: the readings are made from these two days alone, which "
+                           "calls too much a change");
+    const QString source = said(answers::sourceOf(noise));
+    if (answers::noneFound(noise)) // no SD of 0.000: it is the scatter that explains all
+        return Wording::tr("none found beyond the scatter within a day (%1)").arg(source);
+    return Wording::tr("SD %1 m/s (%2)").arg(number(std::sqrt(noise.variance.value), 3), source);
+}
+
+QString noAnswerText(const NoAnswer& why, LoadUnit unit) {
+    const QString text = said(asSentence(why.reason), unit);
+    return why.why == NoAnswer::Why::NoThreshold
+               ? text + u' ' + Wording::tr("Set one with the lift.")
+               : text;
+}
+
+} // namespace slopebook::ui
