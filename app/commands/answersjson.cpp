@@ -292,7 +292,7 @@ void comparisonJson(Json& json, const log::Log& log, const ui::Background& about
                  : nullptr,
              comparison.settings.bend);
     noiseJson(json, comparison.settings.dayNoise);
-    json.field("sentence", comparison.sentence);
+    json.field("sentence", english(comparison.sentence));
     notesJson(json, comparison.notes);
     json.endObject();
 }

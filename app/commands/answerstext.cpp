@@ -143,10 +143,6 @@ std::string sidesText(const log::Log& log, const Comparison& c) {
     return table.text();
 }
 
-std::string readingText(const ReadChange& read) {
-    return std::string(word(read.reading)) + (read.beyondSmallest ? ", by more than m" : "");
-}
-
 std::string changesText(const Comparison& c) {
     TextTable table({{"Load kg"},
                      {"Change m/s"},
@@ -163,8 +159,8 @@ std::string changesText(const Comparison& c) {
         table.row({loadText(kilograms(at.load)), signedFixed(at.read.change, 3),
                    signedInterval(at.read.interval, 3), signedInterval(at.interval, 3),
                    signedInterval(at.readingBand, 3),
-                   at.read.smallest ? fixed(at.read.smallest->value, 3) : "-", readingText(at.read),
-                   remark});
+                   at.read.smallest ? fixed(at.read.smallest->value, 3) : "-",
+                   english(sizedReading(at.read)), remark});
     }
     if (table.empty())
         return "No check load is set, and no load was lifted on both days.\n";
@@ -201,7 +197,7 @@ std::string oneRmChangeText(const Comparison& c) {
     if (change.interval)
         text += " (" + signedInterval(change.read.interval, 1) + "; these two days only " +
                 signedInterval(*change.interval, 1) + ")";
-    text += ", " + readingText(change.read);
+    text += ", " + english(sizedReading(change.read));
     if (change.read.smallest)
         text += " (m " + fixed(change.read.smallest->value, 1) + " kg)";
     text += "\n";
@@ -219,7 +215,7 @@ std::string unsettledText(const std::vector<Unsettled>& all) {
         return {};
     std::string text = "\nWhat would settle what is unclear:\n";
     for (const Unsettled& each : all)
-        text += "  " + settlingText(each) + "\n";
+        text += "  " + english(settlingWords(each)) + "\n";
     return text;
 }
 
@@ -228,7 +224,7 @@ std::string unsettledText(const Follow& follow) {
     for (auto each = follow.sessions.rbegin(); each != follow.sessions.rend(); ++each)
         if (each->change && each->change->read.reading == Reading::Unclear)
             return "What would settle the change of " + keyOf(each->session) + ":\n  " +
-                   settlingText(unsettled({follow.load}, each->change->unsettled)) + "\n";
+                   english(settlingWords(unsettled({follow.load}, each->change->unsettled))) + "\n";
     return {};
 }
 
@@ -237,8 +233,8 @@ std::string unsettledText(const Follow& follow) {
 std::string comparisonText(const log::Log& log, const ui::Background& about, const Comparison& c) {
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
                        keyOf(c.from.session) + " against " + keyOf(c.to.session) + "\n\n" +
-                       c.sentence + "\n\n" + sidesText(log, c) + "\n" + changesText(c) + "\n" +
-                       linesText(c) + oneRmChangeText(c) + unsettledText(unsettled(c));
+                       english(c.sentence) + "\n\n" + sidesText(log, c) + "\n" + changesText(c) +
+                       "\n" + linesText(c) + oneRmChangeText(c) + unsettledText(unsettled(c));
     if (c.from.mvt)
         text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " +
                 answers::cited(describe(*c.from.mvt)) + "\n";
@@ -280,7 +276,7 @@ std::string followText(const ui::Background& about, const Follow& follow,
                    each.line ? fixed(*each.line, 3) : "-", shownInterval(each.interval, 3),
                    each.change ? signedFixed(each.change->read.change, 3) : "",
                    each.change ? signedInterval(each.change->read.interval, 3) : "",
-                   each.change ? readingText(each.change->read) : "",
+                   each.change ? english(sizedReading(each.change->read)) : "",
                    each.oneRm ? fixed(each.oneRm->estimate, 1) : "-",
                    each.oneRm ? shownInterval(each.oneRm->interval, 1) : "",
                    measured ? loadText(kilograms(*measured)) : "", remark});

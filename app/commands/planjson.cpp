@@ -50,7 +50,7 @@ void loadJson(Json& json, const PlanOut& out, std::size_t i,
     json.object()
         .field("load", kilograms(load.built.exact))
         .field("pounds", pounds(load.built.exact))
-        .field("put_on", describe(load.built));
+        .field("put_on", english(loadWords(load.built)));
     json.key("per_side").array();
     for (const PlateCount& plate : load.built.perSide)
         json.object()
@@ -203,9 +203,9 @@ void planJson(Json& json, const PlanOut& out) {
     json.field("loss", out.plan.settings.lossPercent)
         .field("percent_with_mvt", out.plan.percentWithMvt);
     if (out.squad || out.published) {
-        const std::string name = out.relationName();
+        const Words name = out.relationName();
         json.field("relation",
-                   name.empty() ? english(out.squad->why().reason, out.plan.settings.unit) : name);
+                   english(name.empty() ? out.squad->why().reason : name, out.plan.settings.unit));
     }
     json.key("bars_left_out").array();
     for (const std::string& bar : out.barsLeftOut)
@@ -224,7 +224,7 @@ void planJson(Json& json, const PlanOut& out) {
     json.key("cautions").array();
     for (const Caution& each : out.plan.cautions)
         json.value(english(each.words, out.plan.settings.unit));
-    if (const std::string name = out.relationName(); !name.empty())
+    if (const Words name = out.relationName(); !name.empty())
         json.value(english(relationCaution(name).words));
     json.endArray().endObject();
 }

@@ -29,7 +29,7 @@ struct PlanOut {
     /// Shares by the relation that was asked for, one a load; empty without one.
     std::vector<answers::RelatedLoad> related() const;
     /// Its name, or empty.
-    std::string relationName() const;
+    Words relationName() const;
 };
 
 /// The card for the bar as a PDF; throws LogError where it cannot be written.

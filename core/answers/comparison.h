@@ -82,7 +82,7 @@ struct Comparison {
     std::vector<Differs> differs = {};
     std::optional<stats::TwoLines::Crossing> crossing = {};
     Answer<OneRmChange> oneRm;
-    std::string sentence = {}; ///< plain English, by sentence.h
+    Words sentence = {}; ///< by sentence.h
     std::vector<Note> notes = {};
 };
 

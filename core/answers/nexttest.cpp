@@ -364,4 +364,22 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
     return next;
 }
 
+Words ladderWords(LadderForecast::Kind kind) {
+    switch (kind) {
+    case LadderForecast::Kind::BestForOneRm:
+        return say("best for the 1RM");
+    case LadderForecast::Kind::BestForChange:
+        return say("best for the check loads");
+    case LadderForecast::Kind::TwoExtremes:
+        return say("two extremes");
+    case LadderForecast::Kind::SameAsLast:
+        return say("as last time");
+    case LadderForecast::Kind::Even:
+        return say("even steps");
+    case LadderForecast::Kind::BestInSteps:
+        break;
+    }
+    return say("best without a great step");
+}
+
 } // namespace slopebook::answers

@@ -79,6 +79,9 @@ struct LadderForecast {
     double worstChange() const; ///< the largest half-width of the lines alone; infinite without any
 };
 
+/// "best for the 1RM", "as last time".
+Words ladderWords(LadderForecast::Kind kind);
+
 struct CeilingPoint {
     BuiltLoad ceiling = {};
     double percent = 0;              ///< of the estimated 1RM; 0 without one

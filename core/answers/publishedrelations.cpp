@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/publishedrelations.h"
 
+#include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -51,6 +54,10 @@ double velocityAt(const PublishedRelation& r, double percent) {
     // parabola does not come down so far, its turning point
     const double root = std::sqrt(std::max(0.0, r.c1 * r.c1 - 4 * r.c2 * (r.c0 - percent)));
     return 2 * (r.c0 - percent) / (-r.c1 + root);
+}
+
+Words nameOf(const PublishedRelation& relation) {
+    return say("the published equation (%1)", cited(std::string(relation.source)));
 }
 
 } // namespace slopebook::answers

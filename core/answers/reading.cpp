@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/reading.h"
 
+#include "core/model/phrases/answers.h"
+
 #include <cmath>
 
 namespace slopebook::answers {
@@ -19,6 +21,47 @@ std::string_view word(Reading reading) {
         return "no figure";
     }
     return "";
+}
+
+Words readingWords(Reading reading) {
+    switch (reading) {
+    case Reading::Better:
+        return say("better");
+    case Reading::Worse:
+        return say("worse");
+    case Reading::Held:
+        return say("held");
+    case Reading::Unclear:
+        return say("unclear");
+    case Reading::NoFigure:
+        break;
+    }
+    return say("no figure");
+}
+
+Words readingWords(const ReadChange& read, int decimals) {
+    if (!read.smallest || (read.reading != Reading::Better && read.reading != Reading::Worse))
+        return readingWords(read.reading);
+    const bool better = read.reading == Reading::Better;
+    const Words m = figure(read.smallest->value, decimals);
+    if (read.beyondSmallest)
+        return better ? say("better, by over %1", m) : say("worse, by over %1", m);
+    if (read.withinSmallest)
+        return better ? say("better, but by less than matters (%1)", m)
+                      : say("worse, but by less than matters (%1)", m);
+    return readingWords(read.reading);
+}
+
+Words sizedReading(const ReadChange& read) {
+    if (read.reading != Reading::Better && read.reading != Reading::Worse)
+        return readingWords(read.reading);
+    const bool better = read.reading == Reading::Better;
+    if (read.beyondSmallest)
+        return better ? say("better, by more than matters") : say("worse, by more than matters");
+    if (read.withinSmallest)
+        return better ? say("better, but by less than matters")
+                      : say("worse, but by less than matters");
+    return readingWords(read.reading);
 }
 
 namespace {

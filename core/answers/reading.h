@@ -2,6 +2,7 @@
 // What may be said of a change: better, worse, held, unclear (method.md section 7).
 #pragma once
 
+#include "core/model/words.h"
 #include "core/stats/twolines.h"
 
 #include <optional>
@@ -14,6 +15,7 @@ enum class Reading { Better, Worse, Held, Unclear, NoFigure };
 
 /// "better", "worse", "held", "unclear", "no figure".
 std::string_view word(Reading reading);
+Words readingWords(Reading reading);
 
 /// The smallest change that matters and where it came from.
 struct Smallest {
@@ -65,6 +67,11 @@ struct ReadChange {
     /// +1 or -1 where the reading is unclear and leans up or down; else 0.
     int leans() const;
 };
+
+/// "better, by over 0.03": with what the smallest change adds, of so many decimals.
+Words readingWords(const ReadChange& read, int decimals);
+/// "better, by more than matters": the same where the smallest change stands beside it.
+Words sizedReading(const ReadChange& read);
 
 /// The five-way rule. Better or worse first (the interval excludes zero), then held (the
 /// equivalence interval lies inside -m..+m), else unclear. higherIsBetter: false for times.

@@ -89,109 +89,191 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
     c.withinSmallest = c.withinSmallest && r.withinSmallest;
 }
 
-std::string join(const std::string& a, const std::string& b) {
-    return a == b ? a : a + " to " + b;
-}
+/// Where the loads of a clause lie: at one, from one to another; unclear stretches at an end of
+/// others are above, or up to one.
+enum class Place { At, FromTo, Above, UpTo };
 
-/// "at 50 kg", "from 40 to 65 kg"; unclear stretches at an end of others: "below", "above".
-std::string where(const std::vector<Clause>& clauses, std::size_t i) {
+Place placeOf(const std::vector<Clause>& clauses, std::size_t i) {
     const Clause& c = clauses[i];
     const bool single = c.fromLoad == c.toLoad;
     const bool plain = c.reading == Reading::Unclear || c.reading == Reading::NoFigure;
     if (plain && clauses.size() > 1 && i + 1 == clauses.size())
-        return "above";
-    if (plain && clauses.size() > 1 && i == 0)
-        return single ? "at " + loadText(c.fromLoad) + " kg"
-                      : "up to " + loadText(c.toLoad) + " kg";
-    if (single)
-        return "at " + loadText(c.fromLoad) + " kg";
-    return "from " + loadText(c.fromLoad) + " to " + loadText(c.toLoad) + " kg";
+        return Place::Above;
+    if (plain && clauses.size() > 1 && i == 0 && !single)
+        return Place::UpTo;
+    return single ? Place::At : Place::FromTo;
 }
 
-std::string byHowMuch(const Clause& c) {
-    const double a = std::abs(c.smallestChange);
-    const double b = std::abs(c.largestChange);
-    const std::string figures = join(fixed(std::min(a, b), 2), fixed(std::max(a, b), 2));
-    const std::string matters = c.beyondSmallest   ? ", more than the smallest change that matters"
-                                : c.withinSmallest ? ", less than the smallest change that matters"
-                                                   : "";
-    return " (by " + figures + " m/s" + matters + ")";
+/// The one or the two figures.
+Words range(const std::string& a, const std::string& b) {
+    return a == b ? figure(a) : say("%1 to %2", figure(a), figure(b));
 }
 
-std::string clauseText(const std::vector<Clause>& clauses, std::size_t i) {
+enum class Size { Plain, More, Less }; ///< against the smallest change that matters
+
+Size sizeOf(bool beyond, bool within) {
+    return beyond ? Size::More : within ? Size::Less : Size::Plain;
+}
+
+Words faster(const Clause& c, const Words& by) {
+    const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
+    const bool single = c.fromLoad == c.toLoad;
+    switch (sizeOf(c.beyondSmallest, c.withinSmallest)) {
+    case Size::More:
+        return single ? say("faster at %1 (by %2 m/s, more than the smallest change that matters)",
+                            to, by)
+                      : say("faster from %1 to %2 (by %3 m/s, more than the smallest change that "
+                            "matters)",
+                            from, to, by);
+    case Size::Less:
+        return single ? say("faster at %1 (by %2 m/s, less than the smallest change that matters)",
+                            to, by)
+                      : say("faster from %1 to %2 (by %3 m/s, less than the smallest change that "
+                            "matters)",
+                            from, to, by);
+    case Size::Plain:
+        break;
+    }
+    return single ? say("faster at %1 (by %2 m/s)", to, by)
+                  : say("faster from %1 to %2 (by %3 m/s)", from, to, by);
+}
+
+Words slower(const Clause& c, const Words& by) {
+    const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
+    const bool single = c.fromLoad == c.toLoad;
+    switch (sizeOf(c.beyondSmallest, c.withinSmallest)) {
+    case Size::More:
+        return single ? say("slower at %1 (by %2 m/s, more than the smallest change that matters)",
+                            to, by)
+                      : say("slower from %1 to %2 (by %3 m/s, more than the smallest change that "
+                            "matters)",
+                            from, to, by);
+    case Size::Less:
+        return single ? say("slower at %1 (by %2 m/s, less than the smallest change that matters)",
+                            to, by)
+                      : say("slower from %1 to %2 (by %3 m/s, less than the smallest change that "
+                            "matters)",
+                            from, to, by);
+    case Size::Plain:
+        break;
+    }
+    return single ? say("slower at %1 (by %2 m/s)", to, by)
+                  : say("slower from %1 to %2 (by %3 m/s)", from, to, by);
+}
+
+Words unclear(const Clause& c, Place place) {
+    const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
+    switch (place) {
+    case Place::At:
+        return say("no clear change at %1", to);
+    case Place::FromTo:
+        return say("no clear change from %1 to %2", from, to);
+    case Place::Above:
+        return say("no clear change above");
+    case Place::UpTo:
+        break;
+    }
+    return say("no clear change up to %1", to);
+}
+
+Words noFigure(const Clause& c, Place place) {
+    const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
+    switch (place) {
+    case Place::At:
+        return say("no figure at %1", to);
+    case Place::FromTo:
+        return say("no figure from %1 to %2", from, to);
+    case Place::Above:
+        return say("no figure above");
+    case Place::UpTo:
+        break;
+    }
+    return say("no figure up to %1", to);
+}
+
+Words clauseWords(const std::vector<Clause>& clauses, std::size_t i) {
     const Clause& c = clauses[i];
-    const std::string place = where(clauses, i);
+    const double a = std::abs(c.smallestChange), b = std::abs(c.largestChange);
     switch (c.reading) {
     case Reading::Better:
-        return "faster " + place + byHowMuch(c);
+        return faster(c, range(fixed(std::min(a, b), 2), fixed(std::max(a, b), 2)));
     case Reading::Worse:
-        return "slower " + place + byHowMuch(c);
-    case Reading::Held:
-        return "speed held " + place + " (" +
-               join(signedFixed(c.smallestChange, 2), signedFixed(c.largestChange, 2)) + " m/s)";
-    case Reading::Unclear:
-        return "no clear change " + place;
-    case Reading::NoFigure:
-        return "no figure " + place;
+        return slower(c, range(fixed(std::min(a, b), 2), fixed(std::max(a, b), 2)));
+    case Reading::Held: {
+        const Words by = range(signedFixed(c.smallestChange, 2), signedFixed(c.largestChange, 2));
+        return c.fromLoad == c.toLoad
+                   ? say("speed held at %1 (%2 m/s)", massWords(c.toLoad), by)
+                   : say("speed held from %1 to %2 (%3 m/s)", massWords(c.fromLoad, bareLoad),
+                         massWords(c.toLoad), by);
     }
-    return {};
+    case Reading::Unclear:
+        return unclear(c, placeOf(clauses, i));
+    case Reading::NoFigure:
+        break;
+    }
+    return noFigure(c, placeOf(clauses, i));
 }
 
-std::string reachText(const SentenceParts& parts) {
+/// The clause with how far its estimates lie beyond any load lifted, where they lie far.
+Words withReach(Words clause, const SentenceParts& parts) {
     const bool from = parts.reachFrom < OneRm::farMark;
     const bool to = parts.reachTo < OneRm::farMark;
-    const std::string first = fixed(parts.reachFrom, 2);
-    const std::string second = fixed(parts.reachTo, 2);
+    const Words first = figure(parts.reachFrom, 2), second = figure(parts.reachTo, 2);
     if (from && to)
-        return first == second ? " (reach " + first + " both times: extrapolations)"
-                               : " (reach " + first + ", then " + second + ": extrapolations)";
+        return first == second
+                   ? say("%1 (reach %2 both times: extrapolations)", clause, first)
+                   : say("%1 (reach %2, then %3: extrapolations)", clause, first, second);
     if (from)
-        return " (the earlier one's reach " + first + ": an extrapolation)";
+        return say("%1 (the earlier one's reach %2: an extrapolation)", clause, first);
     if (to)
-        return " (the later one's reach " + second + ": an extrapolation)";
-    return {};
+        return say("%1 (the later one's reach %2: an extrapolation)", clause, second);
+    return clause;
 }
 
-std::string_view verdict(Reading reading) {
-    switch (reading) {
+Words verdict(const ReadChange& r) {
+    const Words by = massWords(r.change, asChange);
+    const Words low = massWords(r.interval.low, bareChange);
+    const Words high = massWords(r.interval.high, bareChange);
+    const Size size = sizeOf(r.beyondSmallest, r.withinSmallest);
+    switch (r.reading) {
     case Reading::Better:
-        return "estimated max up";
+        return size == Size::More   ? say("estimated max up: %1 (%2 to %3), more than the smallest "
+                                            "change that matters",
+                                          by, low, high)
+               : size == Size::Less ? say("estimated max up: %1 (%2 to %3), less than the smallest "
+                                          "change that matters",
+                                          by, low, high)
+                                    : say("estimated max up: %1 (%2 to %3)", by, low, high);
     case Reading::Worse:
-        return "estimated max down";
+        return size == Size::More ? say("estimated max down: %1 (%2 to %3), more than the smallest "
+                                        "change that matters",
+                                        by, low, high)
+               : size == Size::Less
+                   ? say("estimated max down: %1 (%2 to %3), less than the smallest change that "
+                         "matters",
+                         by, low, high)
+                   : say("estimated max down: %1 (%2 to %3)", by, low, high);
     case Reading::Held:
-        return "estimated max held";
+        return say("estimated max held: %1 (%2 to %3)", by, low, high);
     case Reading::Unclear:
     case Reading::NoFigure:
         break;
     }
-    return "no clear change of the estimated max";
+    return say("no clear change of the estimated max: %1 (%2 to %3)", by, low, high);
 }
 
-std::string oneRmText(const SentenceParts& parts) {
-    if (!parts.oneRm)
-        return "no estimated max: " + english(parts.oneRmReason);
-    const ReadChange& r = parts.oneRm->read;
-    std::string text = std::string(verdict(r.reading)) + ": " + signedFixed(r.change, 1) + " kg (" +
-                       signedFixed(r.interval.low, 1) + " to " + signedFixed(r.interval.high, 1) +
-                       ")";
-    if (r.reading == Reading::Better || r.reading == Reading::Worse)
-        text += r.beyondSmallest   ? ", more than the smallest change that matters"
-                : r.withinSmallest ? ", less than the smallest change that matters"
-                                   : "";
-    return text + reachText(parts);
-}
-
-std::string loadsText(const SentenceParts& parts) {
+std::vector<Words> loadClauses(const SentenceParts& parts) {
     if (parts.noOverlap)
-        return "the two sessions share no loads, so nothing is said by load";
-    if (parts.clauses.size() == 1 && parts.clauses.front().reading == Reading::Unclear &&
-        parts.clauses.front().fromLoad != parts.clauses.front().toLoad)
-        return "no clear change at any load from " + loadText(parts.clauses.front().fromLoad) +
-               " to " + loadText(parts.clauses.front().toLoad) + " kg";
-    std::string text;
-    for (std::size_t i = 0; i < parts.clauses.size(); ++i)
-        text += (i == 0 ? "" : "; ") + clauseText(parts.clauses, i);
-    return text;
+        return {say("the two sessions share no loads, so nothing is said by load")};
+    const auto& all = parts.clauses;
+    if (all.size() == 1 && all.front().reading == Reading::Unclear &&
+        all.front().fromLoad != all.front().toLoad)
+        return {say("no clear change at any load from %1 to %2",
+                    massWords(all.front().fromLoad, bareLoad), massWords(all.front().toLoad))};
+    std::vector<Words> told;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        told.push_back(clauseWords(all, i));
+    return told;
 }
 
 } // namespace
@@ -217,11 +299,11 @@ SentenceParts sentenceParts(const Comparison& c) {
     return parts;
 }
 
-std::string sentence(const SentenceParts& parts) {
-    std::string text = loadsText(parts) + "; " + oneRmText(parts) + ".";
-    if (text.front() >= 'a' && text.front() <= 'z')
-        text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    return text;
+Words sentence(const SentenceParts& parts) {
+    std::vector<Words> all = loadClauses(parts);
+    all.push_back(parts.oneRm ? withReach(verdict(parts.oneRm->read), parts)
+                              : say("no estimated max: %1", parts.oneRmReason));
+    return asSentence(clauses(std::move(all)));
 }
 
 } // namespace slopebook::answers

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The one sentence that leads a comparison, first as its parts (so that a window can word them in
-// its own language), then in plain English.
+// The one sentence that leads a comparison: first what it tells of, then in words.
 #pragma once
 
 #include "core/answers/comparison.h"
 #include "core/answers/figures.h"
 
-#include <string>
 #include <vector>
 
 namespace slopebook::answers {
@@ -33,6 +31,6 @@ SentenceParts sentenceParts(const Comparison& comparison);
 
 /// "Faster from 40 to 65 kg (by 0.05 to 0.09 m/s); no clear change above; estimated max held: -0.8
 /// kg (-3.9 to +2.3)."
-std::string sentence(const SentenceParts& parts);
+Words sentence(const SentenceParts& parts);
 
 } // namespace slopebook::answers

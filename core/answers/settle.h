@@ -4,10 +4,10 @@
 #pragma once
 
 #include "core/model/mass.h"
+#include "core/model/words.h"
 #include "core/stats/twolines.h"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace slopebook::answers {
@@ -73,8 +73,8 @@ struct Unsettled {
 /// Of one change; without a question (no smallest change is known) it says so by smallest 0.
 Unsettled unsettled(const std::vector<Mass>& loads, const std::optional<RepeatsQuestion>& question);
 
-/// Plain English for commands: "60 kg: a true change of 0.060 m/s would be seen with a chance of 34
-/// %, none be called held with 0 %; the mean of 3 later tests on separate days would settle it".
-std::string settlingText(const Unsettled& unsettled);
+/// "60 kg: a true change of 0.060 m/s is seen with a chance of 34 %, none is called held with 0 %;
+/// the mean of 3 later tests on separate days would settle it".
+Words settlingWords(const Unsettled& unsettled);
 
 } // namespace slopebook::answers

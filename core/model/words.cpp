@@ -14,6 +14,8 @@ namespace slopebook {
 namespace {
 
 Words joined(Phrase joint, std::vector<Words> parts) {
+    if (parts.empty())
+        return {};
     return {
         .kind = Words::Kind::List, .text = std::string(joint.english()), .parts = std::move(parts)};
 }

@@ -110,4 +110,35 @@ int repsOf(const log::Log& log, const LiftSession& session) {
     return static_cast<int>(counts[counts.size() / 2]);
 }
 
+namespace {
+
+Words changeSeen(const answers::Repeats& r) {
+    if (r.changeLater && *r.changeLater == 1)
+        return say("one test will do");
+    if (r.changeLater)
+        return say("%1 tests after the block, on separate days, make it 80 %", *r.changeLater);
+    if (r.changeBoth)
+        return say("no number of later tests makes it 80 %, for the earlier test was done once: "
+                   "from now on test %1 times before and after",
+                   *r.changeBoth);
+    return say("not even 20 tests on each side make it 80 %");
+}
+
+} // namespace
+
+Words settledWords(const SettledAt& settled) {
+    const answers::Repeats& r = settled.repeats;
+    std::vector<Words> all{say("%1: a true change of %2 m/s is read as one with a chance of %3 %",
+                               settled.load, figure(settled.smallest.value, 3),
+                               figure(100 * r.chanceNow, 0)),
+                           changeSeen(r)};
+    if (r.heldLater && *r.heldLater == 1)
+        all.push_back(say("no change would be read as held by one test"));
+    else if (r.heldLater)
+        all.push_back(say("no change would be read as held after %1 later tests", *r.heldLater));
+    else if (r.heldBoth)
+        all.push_back(say("no change would be read as held by %1 tests on each side", *r.heldBoth));
+    return clauses(std::move(all));
+}
+
 } // namespace slopebook::ui

@@ -44,6 +44,9 @@ struct SettledAt {
     answers::Smallest smallest = {};
     answers::Repeats repeats = {};
 };
+/// What a chance a true change has to be read as one, what would make it 80 %, and what it takes to
+/// say that there is none.
+Words settledWords(const SettledAt& settled);
 /// Empty where no smallest change is known, or no interval can be expected.
 std::vector<SettledAt> settledAt(const LiftContext& context, const Background& about,
                                  const answers::Profile& profile, const answers::NextTest& next,

@@ -163,7 +163,7 @@ void TestAgreement::proportional() {
     const auto study = agreementStudy(left, right, pairs);
     QVERIFY(study && study->figures.proportional());
     CHECK_NEAR(study->figures.slope, 1.1, 1e-3);
-    QVERIFY(study->notes.front().text.find("proportion") != std::string::npos);
+    QVERIFY(english(study->notes.front().words).find("proportion") != std::string::npos);
 }
 
 void TestAgreement::whichSessions() {

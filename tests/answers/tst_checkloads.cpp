@@ -164,8 +164,8 @@ void TestCheckLoads::smallestDetectable() {
                std::hypot(2.776445 * std::sqrt(0.00012), 1.959964 * std::sqrt(0.0008)), 1e-6);
     const auto noise = std::ranges::find(f.notes, Note::Kind::DayNoiseSource, &Note::kind);
     QVERIFY(noise != f.notes.end());
-    QVERIFY2(noise->text.find("is part of every reading") != std::string::npos,
-             noise->text.c_str());
+    QVERIFY2(english(noise->words).find("is part of every reading") != std::string::npos,
+             english(noise->words).c_str());
     const Follow unknown = followed({week(1, 0), week(2, 0.02)}, 0, {});
     QVERIFY(!unknown.smallestDetectable);
     QVERIFY(hasNote(unknown.notes, Note::Kind::DayNoiseSource));

@@ -476,7 +476,7 @@ void TestNextTest::unclearReadingsAskTheirQuestion() {
     const auto groups = unsettled(*c);
     QVERIFY(groups.size() >= 2);
     QVERIFY(groups.back().loads.empty());
-    const std::string said = settlingText(groups.back());
+    const std::string said = english(settlingWords(groups.back()));
     QVERIFY2(said.starts_with("estimated 1RM: a true change of 4.0 kg is seen with a chance of "),
              said.c_str());
     std::vector<Mass> told;
@@ -490,7 +490,7 @@ void TestNextTest::unclearReadingsAskTheirQuestion() {
     s.smallestAt.clear();
     const auto without =
         compare(tests::benchPull(), tests::coachMvt(0.17), sessionA(), sessionB(), s);
-    const std::string none = settlingText(unsettled(*without).front());
+    const std::string none = english(settlingWords(unsettled(*without).front()));
     QVERIFY2(none.find("no smallest change that matters is known") != std::string::npos,
              none.c_str());
     s.smallestVelocity = Smallest{.value = 0.04};

@@ -209,7 +209,7 @@ void TestSquad::byChance() {
     for (int i = 1; i <= 20; ++i)
         many.push_back(moved(i, 0));
     const auto squad = asked(many);
-    QVERIFY(squad.notes.front().text.find("of 20 athletes about 1.0") == 0);
+    QVERIFY(english(squad.notes.front().words).starts_with("of 20 athletes about 1.0"));
     QVERIFY(asked({moved(1, 0)}).notes.empty());
 }
 

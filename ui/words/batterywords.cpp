@@ -43,7 +43,7 @@ bool surelySmall(const answers::TestChange& test) {
 }
 
 QString testReading(const answers::TestChange& test) {
-    QString words = readingWord(test.read.reading);
+    QString words = said(answers::readingWords(test.read.reading));
     if (test.read.beyondSmallest)
         words += QStringLiteral(" > m");
     else if (surelySmall(test))
@@ -108,7 +108,7 @@ QStringList liftSentences(const BatteryAnswer& answer, LoadUnit unit) {
     QStringList lines;
     for (const BatteryLift& lift : answer.lifts)
         lines << text(lift.lift.value.name) + QStringLiteral(": ") +
-                     (lift.comparison ? sentenceText(*lift.comparison, unit)
+                     (lift.comparison ? said(lift.comparison->sentence, unit)
                                       : said(lift.comparison.why().reason, unit));
     return lines + unreadSentences(answer);
 }
@@ -124,7 +124,7 @@ QString batterySummary(const answers::BatteryComparison& battery) {
             if (test.read.reading == reading)
                 names << said(answers::testLabel(test.kind.value, test.side));
         if (!names.isEmpty())
-            parts << Words::tr("%1: %2").arg(readingWord(reading),
+            parts << Words::tr("%1: %2").arg(said(answers::readingWords(reading)),
                                              names.join(QStringLiteral(", ")));
     }
     if (parts.isEmpty())

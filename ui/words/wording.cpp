@@ -28,36 +28,6 @@ QString asSentence(QString text) {
     return text;
 }
 
-QString readingWord(answers::Reading reading) {
-    switch (reading) {
-    case answers::Reading::Better:
-        return Wording::tr("better");
-    case answers::Reading::Worse:
-        return Wording::tr("worse");
-    case answers::Reading::Held:
-        return Wording::tr("held");
-    case answers::Reading::Unclear:
-        return Wording::tr("unclear");
-    case answers::Reading::NoFigure:
-        break;
-    }
-    return Wording::tr("no figure");
-}
-
-QString readingText(const answers::ReadChange& read, int decimals) {
-    const QString word = readingWord(read.reading);
-    const bool changed =
-        read.reading == answers::Reading::Better || read.reading == answers::Reading::Worse;
-    if (!changed || !read.smallest)
-        return word;
-    const QString m = number(read.smallest->value, decimals);
-    if (read.beyondSmallest)
-        return Wording::tr("%1, by over %2").arg(word, m);
-    if (read.withinSmallest)
-        return Wording::tr("%1, but by less than matters (%2)").arg(word, m);
-    return word;
-}
-
 QString pText(double p) {
     return said(figure(answers::pText(p)));
 }

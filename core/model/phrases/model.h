@@ -66,7 +66,6 @@ inline constexpr std::array model{
     translate("Phrases", "the name of the test"),
     translate("Phrases", "%1, line %2: %3"),
     translate("Phrases", "%1: %2"),
-    translate("Phrases", "..."),
     translate("Phrases", "a smallest change that matters above 0"),
 };
 

@@ -2,6 +2,7 @@
 #include "ui/athlete/plan/laddermodel.h"
 
 #include "ui/words/planwords.h"
+#include "ui/words/said.h"
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -34,7 +35,7 @@ QString PlanLadderModel::cell(int row, int column) const {
     case Rank:
         return QString::number(row + 1);
     case Name:
-        return planwords::ladderName(ladder.kind);
+        return said(answers::ladderWords(ladder.kind));
     case Loads:
         return planwords::ladderLoads(ladder, m_unit);
     case Heaviest:
@@ -47,7 +48,7 @@ QString PlanLadderModel::cell(int row, int column) const {
         break;
     }
     if (column == bewareColumn())
-        return planwords::flawsText(ladder.flaws, m_next->byOneRm);
+        return said(answers::flawsWords(ladder.flaws, m_next->byOneRm));
     const auto at = static_cast<std::size_t>(column - FirstCheckLoad);
     if (at >= ladder.changes.size())
         return {};

@@ -8,6 +8,7 @@
 #include "ui/typed/setline.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
+#include "ui/words/said.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -226,7 +227,7 @@ void PlanForm::setLift(std::string lift, std::vector<std::string> lifts) {
 }
 
 QString PlanForm::barName(const Bar& bar, const answers::BarFit& fit) const {
-    const QString name = planwords::barText(bar);
+    const QString name = said(answers::barWords(bar));
     if (fit.fit != answers::BarFit::Fit::OfOthers)
         return name;
     return fit.lift.empty() ? tr("%1 (for other lifts)").arg(name)

@@ -295,7 +295,7 @@ void PlanPage::showPlan(const answers::Plan& plan) {
                      loadWithUnit(std::round(plan.aim->high * 10) / 10, m_choice.unit),
                      chosen.join(u", "_s)));
     QStringList cautions = planwords::cautionTexts(plan.cautions, m_choice.unit);
-    if (const std::string name = m_relations->name(); !name.empty())
+    if (const Words name = m_relations->name(); !name.empty())
         cautions << planwords::cautionTexts({answers::relationCaution(name)}, m_choice.unit);
     if (plan.restrictedFlow)
         cautions << planwords::restrictedFlowTexts();

@@ -30,14 +30,14 @@ QString dayOf(const std::optional<LiftSession>& session) {
 }
 
 QString readingCell(const answers::SquadPart& part, const answers::SquadRow& row) {
-    QString said = readingText(*row.read, decimalsOf(part));
+    QString words = said(answers::readingWords(*row.read, decimalsOf(part)));
     if (row.extrapolated)
-        said += part.load ? SquadRows::tr("; extrapolated") : SquadRows::tr("; far from any load");
+        words += part.load ? SquadRows::tr("; extrapolated") : SquadRows::tr("; far from any load");
     if (row.correctedDevice)
-        said += SquadRows::tr("; device corrected");
+        words += SquadRows::tr("; device corrected");
     else if (row.otherDevice)
-        said += SquadRows::tr("; two devices");
-    return said;
+        words += SquadRows::tr("; two devices");
+    return words;
 }
 
 } // namespace
@@ -85,7 +85,8 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, LoadUnit u
                         .arg(said(answers::sourceOf(answers::asCited(*r.read->smallest))));
         } else {
             cells << u"–"_s << QString() << QString()
-                  << readingWord(Reading::NoFigure) + u": "_s + noAnswerText(r.read.why(), unit);
+                  << said(answers::readingWords(Reading::NoFigure)) + u": "_s +
+                         noAnswerText(r.read.why(), unit);
             row.quiet << 6;
         }
         row.cells = cells;
