@@ -59,6 +59,27 @@ QString byHowMuch(const Clause& c) {
              matters(c.beyondSmallest, c.withinSmallest));
 }
 
+QString tellingFigures(const answers::Telling& t) {
+    return Sentence::tr("%1 m/s (%2 to %3; two such tests show changes from %4 up)")
+        .arg(signedNumber(t.change, 2), signedNumber(t.interval.low, 2),
+             signedNumber(t.interval.high, 2), number(t.shows, 2));
+}
+
+QString tellingText(const Clause& c, LoadUnit unit) {
+    if (!c.telling)
+        return {};
+    const answers::Telling& t = *c.telling;
+    const QString figures = tellingFigures(t);
+    if (c.fromLoad == c.toLoad)
+        return t.leans > 0   ? Sentence::tr(", leaning faster: %1").arg(figures)
+               : t.leans < 0 ? Sentence::tr(", leaning slower: %1").arg(figures)
+                             : Sentence::tr(": %1").arg(figures);
+    const QString load = loadWithUnit(t.load, unit);
+    return t.leans > 0   ? Sentence::tr(", leaning faster at %1: %2").arg(load, figures)
+           : t.leans < 0 ? Sentence::tr(", leaning slower at %1: %2").arg(load, figures)
+                         : Sentence::tr(", most at %1: %2").arg(load, figures);
+}
+
 QString clauseText(const std::vector<Clause>& clauses, std::size_t i, LoadUnit unit) {
     const Clause& c = clauses[i];
     const QString place = where(clauses, i, unit);
@@ -71,7 +92,7 @@ QString clauseText(const std::vector<Clause>& clauses, std::size_t i, LoadUnit u
         return Sentence::tr("speed held %1 (%2 m/s)")
             .arg(place, join(signedNumber(c.smallestChange, 2), signedNumber(c.largestChange, 2)));
     case Reading::Unclear:
-        return Sentence::tr("no clear change %1").arg(place);
+        return Sentence::tr("no clear change %1").arg(place) + tellingText(c, unit);
     case Reading::NoFigure:
         break;
     }
@@ -84,7 +105,8 @@ QString loadsText(const SentenceParts& parts, LoadUnit unit) {
     if (parts.clauses.size() == 1 && parts.clauses.front().reading == Reading::Unclear &&
         parts.clauses.front().fromLoad != parts.clauses.front().toLoad)
         return Sentence::tr("no clear change at any load %1")
-            .arg(loads(parts.clauses.front(), unit));
+                   .arg(loads(parts.clauses.front(), unit)) +
+               tellingText(parts.clauses.front(), unit);
     QStringList texts;
     for (std::size_t i = 0; i < parts.clauses.size(); ++i)
         texts << clauseText(parts.clauses, i, unit);
@@ -120,7 +142,29 @@ QString reachText(const SentenceParts& parts) {
     return {};
 }
 
+QString maxTellingText(const answers::ReadChange& r, LoadUnit unit) {
+    const QString shows = Sentence::tr("; two such tests show changes from %1 %2 up")
+                              .arg(number(inUnit(r.shows(), unit), 1), unitName(unit));
+    const int leans = r.leans();
+    return (leans > 0   ? Sentence::tr(", leaning up")
+            : leans < 0 ? Sentence::tr(", leaning down")
+                        : QString()) +
+           shows;
+}
+
+QString nothingOfMaxText(const SentenceParts& parts) {
+    const QString low = signedNumber(parts.nothingOfMax->low, 0),
+                  high = signedNumber(parts.nothingOfMax->high, 0);
+    return parts.lightLater
+               ? Sentence::tr("the later day's light loads say nothing of the max (%1 to %2 %)")
+                     .arg(low, high)
+               : Sentence::tr("the earlier day's light loads say nothing of the max (%1 to %2 %)")
+                     .arg(low, high);
+}
+
 QString oneRmText(const SentenceParts& parts, LoadUnit unit) {
+    if (parts.nothingOfMax)
+        return nothingOfMaxText(parts);
     if (!parts.oneRm)
         return Sentence::tr("no estimated max: %1").arg(said(parts.oneRmReason, unit));
     const answers::ReadChange& r = parts.oneRm->read;
@@ -130,6 +174,8 @@ QString oneRmText(const SentenceParts& parts, LoadUnit unit) {
                             shown(r.interval.low), shown(r.interval.high));
     if (r.reading == Reading::Better || r.reading == Reading::Worse)
         text += matters(r.beyondSmallest, r.withinSmallest);
+    if (r.reading == Reading::Unclear)
+        text += maxTellingText(r, unit);
     return text + reachText(parts);
 }
 

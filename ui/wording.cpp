@@ -191,6 +191,13 @@ namespace {
                                "the devices'"),
     QT_TRANSLATE_NOOP("Notes", "changes across devices have the device's bias taken off and its "
                                "uncertainty added"),
+    QT_TRANSLATE_NOOP("Notes", "the days differ in reps: at each load the fastest of as many reps "
+                               "is compared"),
+    QT_TRANSLATE_NOOP("Notes", "leaning is no reading: of nothing, up to one in four such tests "
+                               "leans one way or the other"),
+    QT_TRANSLATE_NOOP("Notes", "where a session has no line to judge by, the change at a load is "
+                               "told of what was seen there on both days, from the typical error "
+                               "of a point"),
 };
 
 QString dayNoiseSentence(const answers::DayNoise& noise) {
@@ -238,6 +245,15 @@ QString noteText(const answers::Note& note, LoadUnit unit) {
         return Wording::tr("The heaviest load is under half of the estimated 1RM, which lies %1 "
                            "beyond it (reach %2): read its interval first.")
             .arg(loadWithUnit(std::round(f[1] * 10) / 10, unit), figure(0, 2));
+    if (note.kind == Kind::UnderLifted && has(2))
+        return Wording::tr("The estimated 1RM lies under the %1 that were lifted that day: the "
+                           "line reads low.")
+            .arg(loadWithUnit(f[1], unit));
+    if (note.kind == Kind::Calibrated && has(4))
+        return Wording::tr("By %1 pairs of an estimate and a maximum lifted (%2 of them the "
+                           "athlete's own): plans take %3 in place of %4.")
+            .arg(figure(2, 0), figure(3, 0), loadWithUnit(std::round(f[0] * 10) / 10, unit),
+                 loadWithUnit(std::round(f[1] * 10) / 10, unit));
     if (note.kind == Kind::SlopeUncertain)
         return Wording::tr("The slope is not certain enough to bound the estimate.");
     if (note.kind == Kind::NoOverlap)

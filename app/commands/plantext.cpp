@@ -171,6 +171,42 @@ std::string settledText(const ui::SettledAt& settled, MassUnit unit) {
     return text + "\n";
 }
 
+std::string settledText(const ui::SettledMax& settled, MassUnit unit) {
+    const Repeats& r = settled.repeats;
+    return "  estimated 1RM: a true change of " +
+           withUnit(std::round(settled.smallest.value * 10) / 10, unit) +
+           " is read as one with a chance of " + fixed(100 * r.chanceNow, 0) +
+           " %, none as held with " + fixed(100 * r.chanceHeldNow, 0) + " %" +
+           (r.changeBoth ? "; 80 % with " + counted(*r.changeBoth, "test") + " on each side"
+                         : "; not even 20 tests on each side make it 80 %") +
+           "\n";
+}
+
+/// What the last test and this ladder can show of a change before it is done.
+std::string showsText(const LadderForecast& ladder, bool byOneRm, MassUnit unit) {
+    const double per = unit == MassUnit::Pound ? 1000 / gramsPerPound : 1;
+    std::string text;
+    for (const ChangeForecast& change : ladder.changes) {
+        text += "  at " + withUnit(kilograms(change.load), unit) + " changes from " +
+                fixed(change.reading, 3) + " m/s up";
+        if (const double span = change.bend.high - change.bend.low; span >= 0.0005)
+            text += ", of which the bend takes " + fixed(span / 2, 3);
+        text += "\n";
+    }
+    if (ladder.oneRmChange) {
+        text += "  of the estimated 1RM changes from " + fixed(*ladder.oneRmChange * per, 1) + " " +
+                std::string(word(unit)) + " up";
+        if (const double span = (ladder.bendChange.high - ladder.bendChange.low) * per;
+            span >= 0.05)
+            text += ", of which the bend takes " + fixed(span / 2, 1) +
+                    " (the same loads both times: none)";
+        text += "\n";
+    } else if (byOneRm) {
+        text += "  of the estimated 1RM none: it cannot be bounded\n";
+    }
+    return text.empty() ? text : "What the last test and the first ladder can show:\n" + text;
+}
+
 std::string nextText(const PlanOut& out) {
     const auto& next = *out.next;
     if (!next)
@@ -218,8 +254,11 @@ std::string nextText(const PlanOut& out) {
                    figure(point.best), figure(point.even)});
     }
     text += "What a ceiling costs (* above today's):\n" + curve.text();
+    text += showsText(next->ladders.front(), next->byOneRm, unit);
     for (const auto& settled : out.settled)
         text += settledText(settled, unit);
+    if (out.settledMax)
+        text += settledText(*out.settledMax, unit);
     return text;
 }
 
@@ -244,11 +283,24 @@ std::string planText(const PlanOut& out) {
                        dateKey(p.session.date, p.session.ordinal) + ", equipment " +
                        out.plan.settings.equipment.name + "\n";
     if (p.oneRm) {
+        const auto ends = [&](const stats::Interval& held) {
+            return shown(std::round(held.low * 10) / 10, unit) + " to " +
+                   shown(std::round(held.high * 10) / 10, unit);
+        };
         text += "Estimated 1RM " + withUnit(std::round(p.oneRm->estimate * 10) / 10, unit);
-        if (const auto& held = p.oneRm->withMvt ? p.oneRm->withMvt : p.oneRm->interval)
-            text += " (" + shown(std::round(held->low * 10) / 10, unit) + " to " +
-                    shown(std::round(held->high * 10) / 10, unit) +
-                    (p.oneRm->withMvt ? ", with the MVT's own SD)" : ", of the line alone)");
+        if (p.oneRm->calibrated)
+            text += ", calibrated by the log's own maxima " +
+                    withUnit(std::round(*p.oneRm->calibrated * 10) / 10, unit);
+        if (const auto& held = toPlanWith(*p.oneRm)) {
+            text += " (" + ends(*held);
+            if (!p.oneRm->toPlan)
+                text += p.oneRm->withMvt ? ", with the MVT's own SD" : ", of the line alone";
+            else if (p.oneRm->straight && !p.oneRm->calibrated)
+                text += " to plan with; " + ends(*p.oneRm->straight) + " as if straight";
+            else
+                text += " to plan with";
+            text += ")";
+        }
         text += "\n";
     }
     for (const std::string& bar : out.barsLeftOut)

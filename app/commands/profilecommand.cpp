@@ -4,6 +4,7 @@
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
 #include "core/log/snapshot.h"
+#include "ui/questions/liftcontext.h"
 
 #include <memory>
 
@@ -18,7 +19,7 @@ struct ProfileOptions : About {
 int runProfile(const ProfileOptions& options) {
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
-    const ui::Background about = background(log, options);
+    ui::Background about = background(log, options);
     std::string which;
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,
@@ -31,7 +32,7 @@ int runProfile(const ProfileOptions& options) {
     }
     if (!session)
         return sayNoAnswer(options, session.why());
-    about.dayNoise = ui::dayNoiseOf(log, about, session->device);
+    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about), session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/calibration.h"
 
+#include "core/answers/profile.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>

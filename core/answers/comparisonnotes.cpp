@@ -3,6 +3,7 @@
 
 #include "core/answers/figures.h"
 
+#include <algorithm>
 #include <cmath>
 #include <iterator>
 
@@ -85,6 +86,14 @@ void noteVariances(const Comparison& c, std::vector<Note>& notes) {
 
 } // namespace
 
+Note asSeenNote() {
+    return {
+        Note::Kind::AsSeen,
+        {},
+        "where a session has no line to judge by, the change at a load is told of what was seen "
+        "there on both days, from the typical error of a point"};
+}
+
 Note dayNoiseNote(const DayNoise& noise) {
     const double te = std::sqrt(noise.variance.value);
     const bool none = noise.pairs > 0 && te < 0.0005;
@@ -140,6 +149,13 @@ std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOn
     noteVariances(c, notes);
     notes.insert(notes.end(), std::make_move_iterator(ofTheOneRm.begin()),
                  std::make_move_iterator(ofTheOneRm.end()));
+    const auto leans = [](const ChangeAt& at) { return at.read.leans() != 0; };
+    if (std::ranges::any_of(c.at, leans) || (c.oneRm && c.oneRm->read.leans() != 0))
+        notes.push_back(
+            {Note::Kind::Leaning,
+             {},
+             "leaning is no reading: of nothing, up to one in four such tests leans one "
+             "way or the other"});
     if (c.settings.level != 0.95)
         notes.push_back({Note::Kind::LevelNot95,
                          {c.settings.level},

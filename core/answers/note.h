@@ -39,6 +39,11 @@ struct Note {
         NoStudyBeside,       ///< {1 where both sessions measure the same sets, else 0}
         ContextChanged,      ///< names: what changed, before, after
         BaselineHasNoLine,   ///< why
+        UnderLifted,         ///< {estimate, heaviest lifted that day}
+        Calibrated,          ///< {calibrated, raw, pairs, own pairs}
+        AsManyReps,          ///< {}
+        Leaning,             ///< {}
+        AsSeen,              ///< {}
         Other
     };
     Kind kind = Kind::Other;

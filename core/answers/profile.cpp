@@ -3,7 +3,9 @@
 
 #include "core/answers/figures.h"
 #include "core/model/errors.h"
+#include "core/stats/allowance.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace slopebook::answers {
@@ -46,9 +48,18 @@ Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const Lift
         }
         const BendErrors bend(beyond.bend, ladderOf(session, line, oneRm.estimate));
         oneRm.bend = bend.ofMax();
-        oneRm.toPlan = intervalToPlanWith(line, *mvt, dayOf(beyond.day, line, oneRm.estimate), bend, level);
+        const stats::Moving day = dayOf(beyond.day, line, oneRm.estimate);
+        oneRm.straight = intervalToPlanWith(line, *mvt, day, {}, level);
+        if (oneRm.straight)
+            oneRm.toPlan = stats::allowing(*oneRm.straight, oneRm.bend, level);
     }
     oneRm.reach = line.xMax / oneRm.estimate;
+    if (beyond.calibration) {
+        oneRm.calibrated = beyond.calibration->calibrated(oneRm.estimate);
+        if (oneRm.toPlan)
+            oneRm.calibratedToPlan =
+                beyond.calibration->calibrated(*oneRm.toPlan, oneRm.estimate, level);
+    }
     return oneRm;
 }
 
@@ -74,6 +85,22 @@ void noteOneRm(const OneRm& oneRm, const Profile& p, std::vector<Note>& notes) {
         notes.push_back({Note::Kind::SlopeUncertain,
                          {oneRm.g},
                          "the slope is not certain enough to bound the estimate"});
+    if (const double lifted = p.heaviestLifted(); oneRm.estimate < lifted)
+        notes.push_back({Note::Kind::UnderLifted,
+                         {oneRm.estimate, lifted},
+                         "the estimate lies under the " + loadText(lifted) +
+                             " kg that were lifted that day: the line reads low"});
+    if (oneRm.calibrated)
+        notes.push_back(
+            {Note::Kind::Calibrated,
+             {*oneRm.calibrated, oneRm.estimate, static_cast<double>(p.beyond.calibration->pairs),
+              static_cast<double>(p.beyond.calibration->ownPairs)},
+             "by " + counted(p.beyond.calibration->pairs, "pair") +
+                 " of an estimate and a maximum lifted (" +
+                 std::to_string(p.beyond.calibration->ownPairs) +
+                 " of them the athlete's own) such estimates read " +
+                 signedFixed(100 * std::expm1(p.beyond.calibration->bias), 1) + " %: plans take " +
+                 fixed(*oneRm.calibrated, 1) + " kg in place of " + fixed(oneRm.estimate, 1)});
     const double beyond = oneRm.estimate - p.heaviest;
     const std::string far = loadText(std::round(beyond * 10) / 10) +
                             " kg beyond the heaviest load of " + loadText(p.heaviest) +
@@ -167,6 +194,10 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
               .notes = {}};
     p.notes = notesOf(lift, p);
     return p;
+}
+
+double Profile::heaviestLifted() const {
+    return session.measuredOneRm ? std::max(heaviest, kilograms(*session.measuredOneRm)) : heaviest;
 }
 
 } // namespace slopebook::answers

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace slopebook::answers {
 
@@ -66,6 +67,25 @@ std::vector<ChangeAt> told(const Comparison& c, const CommonLoads& common) {
     return withTelling(c, inside);
 }
 
+/// How far a change stands out of its interval.
+double outOf(double change, double shows) {
+    return shows > 0 ? std::abs(change) / shows : 0;
+}
+
+void tellMost(Clause& clause, double load, const ReadChange& r) {
+    if (r.reading != Reading::Unclear)
+        return;
+    const Telling own{.load = load,
+                      .change = r.change,
+                      .interval = r.interval,
+                      .shows = r.shows(),
+                      .leans = r.leans()};
+    auto& most = clause.telling;
+    if (!most || std::pair(own.leans != 0, outOf(own.change, own.shows)) >
+                     std::pair(most->leans != 0, outOf(most->change, most->shows)))
+        most = own;
+}
+
 void add(std::vector<Clause>& clauses, const ChangeAt& at) {
     const ReadChange& r = at.read;
     const double load = kilograms(at.load);
@@ -77,9 +97,11 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
                            .largestChange = r.change,
                            .beyondSmallest = r.beyondSmallest,
                            .withinSmallest = r.withinSmallest});
+        tellMost(clauses.back(), load, r);
         return;
     }
     Clause& c = clauses.back();
+    tellMost(c, load, r);
     c.toLoad = load;
     c.smallestChange = std::min(c.smallestChange, r.change);
     c.largestChange = std::max(c.largestChange, r.change);
@@ -116,6 +138,25 @@ std::string byHowMuch(const Clause& c) {
     return " (by " + figures + " m/s" + matters + ")";
 }
 
+/// "+0.03 m/s, -0.02 to +0.08".
+std::string tellingFigures(const Telling& t) {
+    return signedFixed(t.change, 2) + " m/s (" + signedFixed(t.interval.low, 2) + " to " +
+           signedFixed(t.interval.high, 2) + "; two such tests show changes from " +
+           fixed(t.shows, 2) + " up)";
+}
+
+/// What an unclear stretch comes to; nothing of it where that is not known.
+std::string tellingText(const Clause& c) {
+    if (!c.telling)
+        return {};
+    const Telling& t = *c.telling;
+    const std::string at = c.fromLoad == c.toLoad ? "" : " at " + loadText(t.load) + " kg";
+    if (t.leans == 0)
+        return (at.empty() ? std::string() : ", most" + at) + ": " + tellingFigures(t);
+    return std::string(", leaning ") + (t.leans > 0 ? "faster" : "slower") + at + ": " +
+           tellingFigures(t);
+}
+
 std::string clauseText(const std::vector<Clause>& clauses, std::size_t i) {
     const Clause& c = clauses[i];
     const std::string place = where(clauses, i);
@@ -128,7 +169,7 @@ std::string clauseText(const std::vector<Clause>& clauses, std::size_t i) {
         return "speed held " + place + " (" +
                join(signedFixed(c.smallestChange, 2), signedFixed(c.largestChange, 2)) + " m/s)";
     case Reading::Unclear:
-        return "no clear change " + place;
+        return "no clear change " + place + tellingText(c);
     case Reading::NoFigure:
         return "no figure " + place;
     }
@@ -165,7 +206,23 @@ std::string_view verdict(Reading reading) {
     return "no clear change of the estimated max";
 }
 
+std::string maxTellingText(const ReadChange& r) {
+    const int leans = r.leans();
+    return std::string(leans > 0   ? ", leaning up"
+                       : leans < 0 ? ", leaning down"
+                                   : "") +
+           "; two such tests show changes from " + fixed(r.shows(), 1) + " kg up";
+}
+
+std::string nothingOfMaxText(const SentenceParts& parts) {
+    return std::string("the ") + (parts.lightLater ? "later" : "earlier") +
+           " day's light loads say nothing of the max (" + signedFixed(parts.nothingOfMax->low, 0) +
+           " to " + signedFixed(parts.nothingOfMax->high, 0) + " %)";
+}
+
 std::string oneRmText(const SentenceParts& parts) {
+    if (parts.nothingOfMax)
+        return nothingOfMaxText(parts);
     if (!parts.oneRm)
         return "no estimated max: " + english(parts.oneRmReason);
     const ReadChange& r = parts.oneRm->read;
@@ -176,6 +233,8 @@ std::string oneRmText(const SentenceParts& parts) {
         text += r.beyondSmallest   ? ", more than the smallest change that matters"
                 : r.withinSmallest ? ", less than the smallest change that matters"
                                    : "";
+    if (r.reading == Reading::Unclear)
+        text += maxTellingText(r);
     return text + reachText(parts);
 }
 
@@ -185,11 +244,25 @@ std::string loadsText(const SentenceParts& parts) {
     if (parts.clauses.size() == 1 && parts.clauses.front().reading == Reading::Unclear &&
         parts.clauses.front().fromLoad != parts.clauses.front().toLoad)
         return "no clear change at any load from " + loadText(parts.clauses.front().fromLoad) +
-               " to " + loadText(parts.clauses.front().toLoad) + " kg";
+               " to " + loadText(parts.clauses.front().toLoad) + " kg" +
+               tellingText(parts.clauses.front());
     std::string text;
     for (std::size_t i = 0; i < parts.clauses.size(); ++i)
         text += (i == 0 ? "" : "; ") + clauseText(parts.clauses, i);
     return text;
+}
+
+/// Where one day's line is drawn far beyond its loads and leaves the change wide open.
+void tellOfNothing(SentenceParts& parts, const Comparison& c) {
+    const bool far = std::min(parts.reachFrom, parts.reachTo) < OneRm::farMark;
+    if (!parts.oneRm || parts.oneRm->read.reading != Reading::Unclear || !far)
+        return;
+    const double percent = 100 / c.from.oneRm->estimate;
+    const stats::Interval& of = parts.oneRm->read.interval;
+    if ((of.high - of.low) / 2 * percent < saysNothingFrom)
+        return;
+    parts.nothingOfMax = stats::Interval{of.low * percent, of.high * percent};
+    parts.lightLater = parts.reachTo < parts.reachFrom;
 }
 
 } // namespace
@@ -212,6 +285,7 @@ SentenceParts sentenceParts(const Comparison& c) {
         parts.oneRm = *c.oneRm;
     parts.reachFrom = c.from.oneRm->reach;
     parts.reachTo = c.to.oneRm->reach;
+    tellOfNothing(parts, c);
     return parts;
 }
 

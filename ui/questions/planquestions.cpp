@@ -62,6 +62,7 @@ answers::NextTestSettings nextTestSettings(const LiftContext& context, const Bac
     settings.equipment = equipment;
     settings.checkLoads = about.checkLoads;
     settings.dayNoise = dayNoiseOf(context, about, session.device);
+    settings.bend = about.bend;
     if (const auto scatter = answers::pooledScatter(about.sessions))
         settings.scatter = *scatter;
     return settings;
@@ -80,6 +81,20 @@ std::vector<SettledAt> settledAt(const LiftContext& context, const Background& a
                                                            change.load, smallest->value))
             all.push_back({change.load, *smallest, answers::repeatsToSettle(*question)});
     return all;
+}
+
+std::optional<SettledMax> settledMax(const LiftContext& context, const Background& about,
+                                     const answers::Profile& profile, const answers::NextTest& next,
+                                     const answers::LadderForecast& ladder) {
+    const auto smallest =
+        comparisonSettings(context, about, profile.session, profile.session).smallestOneRm;
+    if (!smallest)
+        return std::nullopt;
+    const auto question =
+        answers::repeatsQuestionOfMax(profile, next.settings, ladder, smallest->value);
+    if (!question)
+        return std::nullopt;
+    return SettledMax{*smallest, answers::repeatsToSettle(*question)};
 }
 
 std::optional<double> repSd(const log::Log& log, const Background& about) {
