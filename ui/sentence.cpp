@@ -154,12 +154,15 @@ QString maxTellingText(const answers::ReadChange& r, LoadUnit unit) {
 
 QString nothingOfMaxText(const SentenceParts& parts) {
     const QString low = signedNumber(parts.nothingOfMax->low, 0),
-                  high = signedNumber(parts.nothingOfMax->high, 0);
+                  high = signedNumber(parts.nothingOfMax->high, 0),
+                  reach = number(std::min(parts.reachFrom, parts.reachTo), 2);
     return parts.lightLater
-               ? Sentence::tr("the later day's light loads say nothing of the max (%1 to %2 %)")
-                     .arg(low, high)
-               : Sentence::tr("the earlier day's light loads say nothing of the max (%1 to %2 %)")
-                     .arg(low, high);
+               ? Sentence::tr("the later day's light loads say nothing of the max (%1 to %2 %; "
+                              "reach %3)")
+                     .arg(low, high, reach)
+               : Sentence::tr("the earlier day's light loads say nothing of the max (%1 to %2 %; "
+                              "reach %3)")
+                     .arg(low, high, reach);
 }
 
 QString oneRmText(const SentenceParts& parts, LoadUnit unit) {

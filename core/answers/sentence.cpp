@@ -217,7 +217,8 @@ std::string maxTellingText(const ReadChange& r) {
 std::string nothingOfMaxText(const SentenceParts& parts) {
     return std::string("the ") + (parts.lightLater ? "later" : "earlier") +
            " day's light loads say nothing of the max (" + signedFixed(parts.nothingOfMax->low, 0) +
-           " to " + signedFixed(parts.nothingOfMax->high, 0) + " %)";
+           " to " + signedFixed(parts.nothingOfMax->high, 0) + " %; reach " +
+           fixed(std::min(parts.reachFrom, parts.reachTo), 2) + ")";
 }
 
 std::string oneRmText(const SentenceParts& parts) {
