@@ -57,6 +57,7 @@ void planJson(Json& json, const Profile& profile) {
     }
     json.object()
         .ends("low", "high", profile.oneRm->toPlan)
+        .ends("straight_low", "straight_high", profile.oneRm->straight)
         .field("level", profile.level)
         .endObject();
 }
@@ -73,6 +74,33 @@ void bendJson(Json& json, const stats::Interval* error, const Bend& bend) {
         .field("high", error->high)
         .field("source", bend.source())
         .field("own_ladders", bend.ladders)
+        .endObject();
+}
+
+/// What was lifted that day bounds its maximum from below.
+void bracketJson(Json& json, const Profile& profile) {
+    json.key("bracket")
+        .object()
+        .field("lifted", profile.heaviestLifted())
+        .field("not_lifted", std::optional<double>())
+        .endObject();
+}
+
+/// By the log's own pairs of an estimate and a maximum lifted; null where there are too few.
+void calibrationJson(Json& json, const Profile& profile) {
+    json.key("calibration");
+    const auto& made = profile.beyond.calibration;
+    if (!made || !profile.oneRm || !profile.oneRm->calibrated) {
+        json.null();
+        return;
+    }
+    json.object()
+        .field("estimate", *profile.oneRm->calibrated)
+        .ends("low", "high", profile.oneRm->calibratedToPlan)
+        .field("bias_percent", 100 * std::expm1(made->bias))
+        .field("spread_percent", 100 * std::expm1(made->spread))
+        .field("pairs", made->pairs)
+        .field("own_pairs", made->ownPairs)
         .endObject();
 }
 
@@ -157,6 +185,15 @@ void settleJson(Json& json, const std::optional<RepeatsQuestion>& question) {
         .field("held_tests_on_each_side", repeats.heldBoth)
         .field("held_same_day", repeats.heldSameDay)
         .endObject();
+}
+
+/// A change without a line: what was seen on both days.
+void readJson(Json& json, const ReadChange& read) {
+    json.field("change", read.change)
+        .ends("reading_low", "reading_high", read.interval)
+        .field("smallest", read.smallest ? std::optional(read.smallest->value) : std::nullopt)
+        .field("reading", word(read.reading))
+        .field("leans", read.leans());
 }
 
 void changeJson(Json& json, const ChangeAt& at) {
@@ -248,12 +285,35 @@ void profileJson(Json& json, const log::Log& log, const ui::Background& about,
     json.key("one_rm");
     oneRmJson(json, profile.oneRm, profile.level, session.measuredOneRm);
     planJson(json, profile);
+    calibrationJson(json, profile);
+    bracketJson(json, profile);
     bendJson(json, profile.oneRm && profile.oneRm->toPlan ? &profile.oneRm->bend : nullptr,
              profile.beyond.bend);
     noiseJson(json, profile.beyond.day);
     pointsJson(json, profile);
     notesJson(json, profile.notes);
     json.endObject();
+}
+
+void sharedLoadsJson(Json& json, const ui::Background& about, const LiftSession& from,
+                     const LiftSession& to, const NoAnswer& why,
+                     const std::vector<SharedLoadChange>& shared) {
+    json.object()
+        .field("athlete", about.athlete.value.name)
+        .field("lift", about.lift.value.name)
+        .field("from", dateKey(from.date, from.ordinal))
+        .field("to", dateKey(to.date, to.ordinal))
+        .field("reason", english(why.reason));
+    json.key("shared_loads").array();
+    for (const SharedLoadChange& each : shared) {
+        json.object()
+            .field("load", kilograms(each.load))
+            .field("seen_from", each.seenFrom)
+            .field("seen_to", each.seenTo);
+        readJson(json, each.read);
+        json.endObject();
+    }
+    json.endArray().endObject();
 }
 
 void comparisonJson(Json& json, const log::Log& log, const ui::Background& about,
@@ -323,6 +383,14 @@ void followedJson(Json& json, const Followed& each, Blocks blocks, double level)
         changeJson(json, *each.change);
     else
         json.null();
+    json.key("seen_change");
+    if (each.seenChange) {
+        json.object();
+        readJson(json, *each.seenChange);
+        json.endObject();
+    } else {
+        json.null();
+    }
     json.key("one_rm");
     oneRmJson(json, each.oneRm, level, each.session.measuredOneRm);
     json.endObject();

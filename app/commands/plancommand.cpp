@@ -168,6 +168,9 @@ void addParts(PlanOut& out, const PlanOptions& options, const log::Log& log,
         if (*out.next)
             out.settled = ui::settledAt(context, about, out.plan.profile, **out.next,
                                         (*out.next)->ladders.front());
+        if (*out.next)
+            out.settledMax = ui::settledMax(context, about, out.plan.profile, **out.next,
+                                            (*out.next)->ladders.front());
     }
 }
 
@@ -199,7 +202,7 @@ int runPlan(const PlanOptions& options) {
         session = about.sessions.back();
     if (!session)
         return sayNoAnswer(options, session.why(), unitOf(options));
-    about.dayNoise = ui::dayNoiseOf(log, about, session->device);
+    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about), session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(options, profile.why(), unitOf(options));

@@ -123,6 +123,10 @@ void historyJson(Json& json, const PlanOut& out) {
     json.endObject();
 }
 
+void spanJson(Json& json, std::string_view name, const stats::Interval& of) {
+    json.key(name).object().field("low", of.low).field("high", of.high).endObject();
+}
+
 void laddersJson(Json& json, const NextTest& next) {
     json.key("ladders").array();
     for (const LadderForecast& ladder : next.ladders) {
@@ -132,16 +136,21 @@ void laddersJson(Json& json, const NextTest& next) {
             json.value(kilograms(load.exact));
         json.endArray()
             .field("one_rm_half_width", ladder.oneRm)
-            .field("largest_step", ladder.flaws.largestStep)
+            .field("one_rm_change_half_width", ladder.oneRmChange);
+        spanJson(json, "bend", ladder.bend);
+        spanJson(json, "bend_of_change", ladder.bendChange);
+        json.field("largest_step", ladder.flaws.largestStep)
             .field("great_step", ladder.flaws.greatStep)
             .field("cannot_show_a_bend", ladder.flaws.cannotBend);
         json.key("changes").array();
-        for (const ChangeForecast& change : ladder.changes)
+        for (const ChangeForecast& change : ladder.changes) {
             json.object()
                 .field("load", kilograms(change.load))
                 .field("half_width", change.halfWidth)
-                .field("reading_half_width", change.reading)
-                .endObject();
+                .field("reading_half_width", change.reading);
+            spanJson(json, "bend", change.bend);
+            json.endObject();
+        }
         json.endArray().endObject();
     }
     json.endArray();
@@ -179,14 +188,30 @@ void nextJson(Json& json, const PlanOut& out) {
         json.object()
             .field("load", kilograms(settled.load))
             .field("smallest", settled.smallest.value)
-            .field("chance_now", settled.repeats.chanceNow);
+            .field("chance_now", settled.repeats.chanceNow)
+            .field("chance_held_now", settled.repeats.chanceHeldNow);
         count("later_tests", settled.repeats.changeLater);
         count("tests_on_each_side", settled.repeats.changeBoth);
         count("held_later_tests", settled.repeats.heldLater);
         count("held_tests_on_each_side", settled.repeats.heldBoth);
         json.endObject();
     }
-    json.endArray().endObject();
+    json.endArray().key("settled_one_rm");
+    if (out.settledMax) {
+        const Repeats& r = out.settledMax->repeats;
+        json.object()
+            .field("smallest", out.settledMax->smallest.value)
+            .field("chance_now", r.chanceNow)
+            .field("chance_held_now", r.chanceHeldNow);
+        count("later_tests", r.changeLater);
+        count("tests_on_each_side", r.changeBoth);
+        count("held_later_tests", r.heldLater);
+        count("held_tests_on_each_side", r.heldBoth);
+        json.endObject();
+    } else {
+        json.null();
+    }
+    json.endObject();
 }
 
 } // namespace
@@ -199,6 +224,15 @@ void planJson(Json& json, const PlanOut& out) {
         .field("date", dateKey(p.session.date, p.session.ordinal))
         .field("equipment", out.plan.settings.equipment.name)
         .field("level", p.level);
+    json.key("one_rm");
+    if (p.oneRm)
+        json.object()
+            .field("estimate", estimateToPlanWith(*p.oneRm))
+            .ends("low", "high", toPlanWith(*p.oneRm))
+            .field("calibrated", p.oneRm->calibrated.has_value())
+            .endObject();
+    else
+        json.null();
     targetJson(json, out.plan);
     json.field("loss", out.plan.settings.lossPercent)
         .field("percent_with_mvt", out.plan.percentWithMvt);

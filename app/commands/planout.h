@@ -25,6 +25,7 @@ struct PlanOut {
     std::optional<Answer<answers::History>> history = {};
     std::optional<Answer<answers::NextTest>> next = {};
     std::vector<ui::SettledAt> settled = {};
+    std::optional<ui::SettledMax> settledMax = {};
 
     /// Shares by the relation that was asked for, one a load; empty without one.
     std::vector<answers::RelatedLoad> related() const;

@@ -5,6 +5,7 @@
 #include "app/commands/commands.h"
 #include "core/log/snapshot.h"
 #include "core/model/phrases/questions.h"
+#include "core/questions/liftcontext.h"
 
 #include <memory>
 
@@ -32,7 +33,7 @@ int runProfile(const ProfileOptions& options) {
     }
     if (!session)
         return sayNoAnswer(options, session.why());
-    about.dayNoise = ui::dayNoiseOf(log, about, session->device);
+    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about), session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(

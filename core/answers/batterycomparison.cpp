@@ -22,6 +22,7 @@ struct Whose {
 };
 // A published typical error is a prior: as core/stats/moderation.h has it.
 constexpr double priorDf = 4, priorShrink = 0.84;
+constexpr double fewPairs = 2; // what so few say of noise may lie under what attempts show
 
 constexpr Whose athletesOwn{TestNoiseUsed::Origin::Athlete, "the athlete's own, 1 repeat test",
                             "the athlete's own, %1 repeat tests"};
@@ -43,6 +44,25 @@ std::optional<TestNoiseUsed> noiseOf(const std::vector<RepeatedTest>& pairs, con
                          .origin = whose.origin,
                          .source =
                              say(pairs.size() == 1 ? whose.one : whose.several, pairs.size())};
+}
+
+/// Two short sessions, the second marked as a repeat, where a test has no other noise: what the one
+/// pair, or that of each side, comes to, no change of the mean taken off.
+std::optional<TestNoiseUsed> noiseOfFew(const Stored<TestKindId, TestKind>& kind, AthleteId athlete,
+                                        const SquadTests& squad) {
+    double squares = 0;
+    int count = 0;
+    for (const BodySide each : sidesOf(kind.value))
+        for (const RepeatedTest& pair : squad.repeats(kind.id, each, athlete)) {
+            squares += (pair.second - pair.first) * (pair.second - pair.first) / 2;
+            ++count;
+        }
+    if (count == 0 || !(squares > 0))
+        return std::nullopt;
+    return TestNoiseUsed{.te = std::sqrt(squares / count),
+                         .df = static_cast<double>(count),
+                         .origin = athletesOwn.origin,
+                         .source = say(count == 1 ? athletesOwn.one : athletesOwn.several, count)};
 }
 
 /// A test or a lift with its side.
@@ -115,11 +135,13 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
     test.context = contextChanges(test.before.context, test.after.context);
     test.noise =
         testNoise(test.kind, test.side, athlete, squad, (before->value + after->value) / 2);
+    test.attemptNoise = attemptNoise(*before, *after);
+    if (test.noise && test.attemptNoise && test.noise->df <= fewPairs) // its least is known
+        test.noise->te = std::max(test.noise->te, *test.attemptNoise);
     if (!test.noise) {
         test.read.change = change;
         test.read.smallest = smallestOf(test.kind, test.side, squad);
         test.noReading = say("no typical error is known: repeat the test, or give the test one");
-        test.attemptNoise = attemptNoise(*before, *after);
         if (test.attemptNoise)
             test.noReading =
                 say("its attempts alone spread by %1 %2, a lower bound of its noise: the same test "
@@ -269,7 +291,7 @@ std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind,
         return log;
     const auto& given = kind.value.noise;
     if (!given)
-        return std::nullopt;
+        return noiseOfFew(kind, athlete, squad);
     return TestNoiseUsed{.te = given->percent ? given->value / 100 * value : given->value,
                          .df = std::numeric_limits<double>::infinity(),
                          .origin = Origin::Kind,

@@ -21,7 +21,8 @@ struct TestNoiseUsed {
 };
 
 /// The athlete's own repeat tests (two pairs or more), else the log's, else the kind's own figure
-/// (published or the coach's), else nothing. value: what a percentage is taken of.
+/// (published or the coach's), else what a single pair of the athlete's says (of a two-sided kind
+/// that of each side together), else nothing. value: what a percentage is taken of.
 std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind, BodySide side,
                                        AthleteId athlete, const SquadTests& squad, double value);
 
@@ -68,8 +69,7 @@ struct TestChange {
     std::optional<TestNoiseUsed> noise = {};
     ReadChange read = {};
     Words noReading = {}; ///< why there is no reading; empty where there is one
-    /// Without a typical error: its lower bound, from the spread of the attempts within each day,
-    /// in the unit.
+    /// A lower bound of the noise, from the spread of the attempts within each day, in the unit.
     std::optional<double> attemptNoise = {};
     std::vector<ContextChange> context = {};
 };

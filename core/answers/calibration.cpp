@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/calibration.h"
 
+#include "core/answers/profile.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>

@@ -3,7 +3,11 @@
 // within days. Studies of other people's estimates move nothing.
 #pragma once
 
-#include "core/answers/profile.h"
+#include "core/model/answer.h"
+#include "core/model/ids.h"
+#include "core/model/lift.h"
+#include "core/model/session.h"
+#include "core/stats/quantiles.h"
 
 #include <optional>
 #include <span>

@@ -3,6 +3,7 @@
 
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
+#include "core/answers/sharedloads.h"
 #include "core/model/phrases/answers.h"
 #include "core/stats/dunnett.h"
 
@@ -54,15 +55,35 @@ std::optional<DeviceBias> biasAgainst(const LiftSession& baseline, const LiftSes
     return settings.deviceBias;
 }
 
+bool told(const std::vector<Note>& notes, Note::Kind kind) {
+    return std::ranges::find(notes, kind, &Note::kind) != notes.end();
+}
+
 /// The change at the load from the baseline to a session; nothing where they cannot be compared.
+/// Adds what is to be said of it.
 std::optional<ChangeAt> changeFrom(const Lift& lift, const Answer<Mvt>& mvt,
                                    const LiftSession& baseline, const LiftSession& session,
-                                   Mass load, ComparisonSettings settings) {
+                                   Mass load, ComparisonSettings settings,
+                                   std::vector<Note>& notes) {
     settings.checkLoads = {load};
     const auto compared = compare(lift, mvt, baseline, session, settings);
     if (!compared)
         return std::nullopt;
+    const auto fair = std::ranges::find(compared->notes, Note::Kind::AsManyReps, &Note::kind);
+    if (fair != compared->notes.end() && !told(notes, Note::Kind::AsManyReps))
+        notes.push_back(*fair);
     return *std::ranges::find(compared->at, load, &ChangeAt::load);
+}
+
+/// The same from what was seen at exactly that load on both days.
+std::optional<ReadChange> seenChangeFrom(const LiftSession& baseline, const LiftSession& session,
+                                         Mass load, const ComparisonSettings& settings,
+                                         const PointNoise& noise) {
+    const auto shared = sharedLoadChanges(baseline, session, settings, noise);
+    if (!shared)
+        return std::nullopt;
+    const auto at = std::ranges::find(*shared, load, &SharedLoadChange::load);
+    return at == shared->end() ? std::nullopt : std::optional(at->read);
 }
 
 Answer<Trend> trendOf(const std::vector<Followed>& sessions, double level) {
@@ -98,7 +119,9 @@ std::optional<double> detectableFrom(const Lift& lift, const Answer<Mvt>& mvt,
     again.session = SessionId{raw(baseline.session) + 1};
     ComparisonSettings alike = settings;
     alike.deviceBias.reset();
-    const auto change = changeFrom(lift, mvt, baseline, again, load, alike);
+    alike.asManyReps = {};
+    std::vector<Note> unsaid;
+    const auto change = changeFrom(lift, mvt, baseline, again, load, alike, unsaid);
     if (!change)
         return std::nullopt;
     return change->read.interval.high;
@@ -197,6 +220,8 @@ Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
     if (baseline >= sessions.size())
         return NoAnswer{NoAnswer::Why::NoBaseline, say("the baseline is none of the sessions")};
     Follow f{.load = load, .baseline = baseline, .trend = NoAnswer{}};
+    const PointNoise ofPoints = pointNoiseFrom(settings.dayNoise, sessions);
+    std::vector<Note> ofChanges;
     const std::size_t newest = newestBeside(baseline, sessions.size());
     const CriticalOf familyWise = manyLooks(lift, mvt, sessions, load, baseline, settings);
     for (std::size_t i = 0; i < sessions.size(); ++i) {
@@ -207,13 +232,21 @@ Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
             own.critical = familyWise;
         if (own.deviceBias)
             f.sessions.back().bias = own.deviceBias->first;
-        if (i != baseline)
-            f.sessions.back().change =
-                changeFrom(lift, mvt, sessions[baseline], sessions[i], load, std::move(own));
+        if (i == baseline)
+            continue;
+        Followed& followed = f.sessions.back();
+        followed.change =
+            changeFrom(lift, mvt, sessions[baseline], sessions[i], load, own, ofChanges);
+        if (!followed.change)
+            followed.seenChange =
+                seenChangeFrom(sessions[baseline], sessions[i], load, own, ofPoints);
     }
+    if (std::ranges::any_of(f.sessions, [](const Followed& s) { return bool(s.seenChange); }))
+        ofChanges.push_back(asSeenNote());
     f.trend = trendOf(f.sessions, settings.level);
     f.smallestDetectable = detectableFrom(lift, mvt, sessions[baseline], load, settings);
     f.notes = notesOf(f, settings);
+    f.notes.insert(f.notes.end(), ofChanges.begin(), ofChanges.end());
     return f;
 }
 

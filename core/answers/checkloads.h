@@ -24,6 +24,9 @@ struct Followed {
     std::optional<double> bias = {};
     bool extrapolated = false;           ///< the load lies outside the session's loads
     std::optional<ChangeAt> change = {}; ///< from the baseline session
+    /// Where no line can judge it: of what was seen at the load on both days, from the typical
+    /// error of a point (sharedloads.h).
+    std::optional<ReadChange> seenChange = {};
     Answer<OneRm> oneRm;
 };
 

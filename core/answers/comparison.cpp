@@ -163,6 +163,17 @@ Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftS
     requireComparable(from, to);
     if (from.session == to.session)
         return NoAnswer{NoAnswer::Why::Other, say("one session is not compared with itself")};
+    if (settings.asManyReps)
+        if (const auto fair = settings.asManyReps(from, to)) {
+            ComparisonSettings asTheyAre = settings;
+            asTheyAre.asManyReps = {};
+            auto compared = compare(lift, mvt, fair->first, fair->second, asTheyAre);
+            if (compared)
+                compared->notes.push_back(
+                    {Note::Kind::AsManyReps, say("the days differ in reps: at each load the "
+                                                 "fastest of as many reps is compared")});
+            return compared;
+        }
     auto first = inferredProfile(lift, mvt, from, settings);
     if (!first)
         return first.why();

@@ -9,11 +9,18 @@
 #include "core/answers/uncertainty.h"
 #include "core/stats/twolines.h"
 
+#include <functional>
 #include <map>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace slopebook::answers {
+
+/// Two sessions with their points made of as many reps (fairreps.h); nothing where they are
+/// already.
+using AsManyReps = std::function<std::optional<std::pair<LiftSession, LiftSession>>(
+    const LiftSession& from, const LiftSession& to)>;
 
 /// What one device reads against another, m/s, with its variance.
 using DeviceBias = std::pair<double, stats::Variance>;
@@ -38,6 +45,7 @@ struct ComparisonSettings {
         {}; ///< what is to be said of that bias, or of why there is none
     /// Of the readings; Student's unless one baseline is looked at many times.
     CriticalOf critical = stats::tOf;
+    AsManyReps asManyReps = {}; ///< asked before anything is compared; none: points as they are
 };
 
 struct ChangeAt {

@@ -5,6 +5,7 @@
 #include "core/answers/sources.h"
 #include "core/model/phrases/answers.h"
 
+#include <algorithm>
 #include <cmath>
 #include <iterator>
 
@@ -75,6 +76,12 @@ void noteVariances(const Comparison& c, std::vector<Note>& notes) {
 
 } // namespace
 
+Note asSeenNote() {
+    return {Note::Kind::AsSeen,
+            say("where a session has no line to judge by, the change at a load is told of what was "
+                "seen there on both days, from the typical error of a point")};
+}
+
 Note dayNoiseNote(const DayNoise& noise) {
     const auto note = [](Words words) {
         return Note{Note::Kind::DayNoiseSource, std::move(words)};
@@ -113,6 +120,11 @@ std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOn
     noteVariances(c, notes);
     notes.insert(notes.end(), std::make_move_iterator(ofTheOneRm.begin()),
                  std::make_move_iterator(ofTheOneRm.end()));
+    const auto leans = [](const ChangeAt& at) { return at.read.leans() != 0; };
+    if (std::ranges::any_of(c.at, leans) || (c.oneRm && c.oneRm->read.leans() != 0))
+        notes.push_back(
+            {Note::Kind::Leaning, say("leaning is no reading: of nothing, up to one in four such "
+                                      "tests leans one way or the other")});
     if (c.settings.level != 0.95)
         notes.push_back(levelNote(c.settings.level));
     return notes;

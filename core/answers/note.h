@@ -33,6 +33,11 @@ struct Note {
         NoStudyBeside,
         ContextChanged,
         BaselineHasNoLine,
+        UnderLifted,
+        Calibrated,
+        AsManyReps,
+        Leaning,
+        AsSeen,
         Other
     };
     Kind kind = Kind::Other;

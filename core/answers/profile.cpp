@@ -5,7 +5,9 @@
 #include "core/answers/figures.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/answers.h"
+#include "core/stats/allowance.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace slopebook::answers {
@@ -48,10 +50,18 @@ Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const Lift
         }
         const BendErrors bend(beyond.bend, ladderOf(session, line, oneRm.estimate));
         oneRm.bend = bend.ofMax();
-        oneRm.toPlan =
-            intervalToPlanWith(line, *mvt, dayOf(beyond.day, line, oneRm.estimate), bend, level);
+        const stats::Moving day = dayOf(beyond.day, line, oneRm.estimate);
+        oneRm.straight = intervalToPlanWith(line, *mvt, day, {}, level);
+        if (oneRm.straight)
+            oneRm.toPlan = stats::allowing(*oneRm.straight, oneRm.bend, level);
     }
     oneRm.reach = line.xMax / oneRm.estimate;
+    if (beyond.calibration) {
+        oneRm.calibrated = beyond.calibration->calibrated(oneRm.estimate);
+        if (oneRm.toPlan)
+            oneRm.calibratedToPlan =
+                beyond.calibration->calibrated(*oneRm.toPlan, oneRm.estimate, level);
+    }
     return oneRm;
 }
 
@@ -76,6 +86,22 @@ void noteOneRm(const OneRm& oneRm, const Profile& p, std::vector<Note>& notes) {
     if (p.line.hasInference() && !oneRm.interval)
         notes.push_back({Note::Kind::SlopeUncertain,
                          say("the slope is not certain enough to bound the estimate")});
+    if (const double lifted = p.heaviestLifted(); oneRm.estimate < lifted)
+        notes.push_back({Note::Kind::UnderLifted,
+                         say("the estimate lies under the %1 that were lifted that day: the line "
+                             "reads low",
+                             massWords(lifted))});
+    if (oneRm.calibrated) {
+        const auto& made = *p.beyond.calibration;
+        notes.push_back(
+            {Note::Kind::Calibrated,
+             say("by %1 of an estimate and a maximum lifted (%2 of them the athlete's own) such "
+                 "estimates read %3 %: plans take %4 in place of %5",
+                 made.pairs == 1 ? say("1 pair") : say("%1 pairs", made.pairs), made.ownPairs,
+                 signedFigure(100 * std::expm1(made.bias), 1),
+                 massWords(*oneRm.calibrated, asEstimate),
+                 massWords(oneRm.estimate, bareEstimate))});
+    }
     const Words beyond = massWords(oneRm.estimate - p.heaviest, toTenths);
     const Words heaviest = massWords(p.heaviest);
     const Words reach = figure(oneRm.reach, 2);
@@ -163,6 +189,10 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
               .notes = {}};
     p.notes = notesOf(lift, p);
     return p;
+}
+
+double Profile::heaviestLifted() const {
+    return session.measuredOneRm ? std::max(heaviest, kilograms(*session.measuredOneRm)) : heaviest;
 }
 
 } // namespace slopebook::answers

@@ -24,8 +24,13 @@ struct OneRm {
     /// To plan with, and the one that leads: line, MVT and days, each with its own quantile, and
     /// the bend; absent where unbounded or the line has no inference.
     std::optional<stats::Interval> toPlan = {};
+    /// The same as if the line were as straight as it is drawn.
+    std::optional<stats::Interval> straight = {};
     /// The least and the most, kg, by which a straight line errs where the athlete bends.
     stats::Interval bend = {};
+    /// Where Beyond holds a calibration: the estimate and the interval to plan with, taken by it.
+    std::optional<double> calibrated = {};
+    std::optional<stats::Interval> calibratedToPlan = {};
     double reach = 0; ///< heaviest load / estimate
     bool extrapolatedFar() const { return reach < farMark; }
     bool extrapolatedVeryFar() const { return reach < veryFarMark; }
@@ -58,6 +63,8 @@ struct Profile {
     }
     double l0() const { return line.root(); } ///< kg; NaN-free only for a falling line
     double area() const { return line.intercept * l0() / 2; }
+    /// The heaviest load lifted that day, kg: it bounds the day's maximum from below.
+    double heaviestLifted() const;
     std::vector<Note> notes = {};
 };
 

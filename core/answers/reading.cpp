@@ -39,7 +39,15 @@ Words readingWords(Reading reading) {
     return say("no figure");
 }
 
+namespace {
+Words leaning(const ReadChange& read) {
+    return read.leans() > 0 ? say("unclear, leaning up") : say("unclear, leaning down");
+}
+} // namespace
+
 Words readingWords(const ReadChange& read, int decimals) {
+    if (read.leans() != 0)
+        return leaning(read);
     if (!read.smallest || (read.reading != Reading::Better && read.reading != Reading::Worse))
         return readingWords(read.reading);
     const bool better = read.reading == Reading::Better;
@@ -53,6 +61,8 @@ Words readingWords(const ReadChange& read, int decimals) {
 }
 
 Words sizedReading(const ReadChange& read) {
+    if (read.leans() != 0)
+        return leaning(read);
     if (read.reading != Reading::Better && read.reading != Reading::Worse)
         return readingWords(read.reading);
     const bool better = read.reading == Reading::Better;

@@ -66,6 +66,8 @@ struct ReadChange {
     std::optional<stats::Interval> at80 = {};
     /// +1 or -1 where the reading is unclear and leans up or down; else 0.
     int leans() const;
+    /// The smallest change that such tests show: half of the interval.
+    double shows() const { return (interval.high - interval.low) / 2; }
 };
 
 /// "better, by over 0.03": with what the smallest change adds, of so many decimals.

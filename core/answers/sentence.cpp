@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace slopebook::answers {
 
@@ -68,6 +69,25 @@ std::vector<ChangeAt> told(const Comparison& c, const CommonLoads& common) {
     return withTelling(c, inside);
 }
 
+/// How far a change stands out of its interval.
+double outOf(double change, double shows) {
+    return shows > 0 ? std::abs(change) / shows : 0;
+}
+
+void tellMost(Clause& clause, double load, const ReadChange& r) {
+    if (r.reading != Reading::Unclear)
+        return;
+    const Telling own{.load = load,
+                      .change = r.change,
+                      .interval = r.interval,
+                      .shows = r.shows(),
+                      .leans = r.leans()};
+    auto& most = clause.telling;
+    if (!most || std::pair(own.leans != 0, outOf(own.change, own.shows)) >
+                     std::pair(most->leans != 0, outOf(most->change, most->shows)))
+        most = own;
+}
+
 void add(std::vector<Clause>& clauses, const ChangeAt& at) {
     const ReadChange& r = at.read;
     const double load = kilograms(at.load);
@@ -79,9 +99,11 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
                            .largestChange = r.change,
                            .beyondSmallest = r.beyondSmallest,
                            .withinSmallest = r.withinSmallest});
+        tellMost(clauses.back(), load, r);
         return;
     }
     Clause& c = clauses.back();
+    tellMost(c, load, r);
     c.toLoad = load;
     c.smallestChange = std::min(c.smallestChange, r.change);
     c.largestChange = std::max(c.largestChange, r.change);
@@ -161,6 +183,29 @@ Words slower(const Clause& c, const Words& by) {
                   : say("slower from %1 to %2 (by %3 m/s)", from, to, by);
 }
 
+/// "+0.03 m/s (-0.02 to +0.08; two such tests show changes from 0.05 up)".
+Words tellingFigures(const Telling& t) {
+    return say("%1 m/s (%2 to %3; two such tests show changes from %4 up)",
+               signedFigure(t.change, 2), signedFigure(t.interval.low, 2),
+               signedFigure(t.interval.high, 2), figure(t.shows, 2));
+}
+
+/// The clause with what its unclear stretch comes to, where that is known.
+Words withFigures(Words clause, const Clause& c) {
+    if (!c.telling)
+        return clause;
+    const Telling& t = *c.telling;
+    const Words figures = tellingFigures(t);
+    if (c.fromLoad == c.toLoad)
+        return t.leans > 0   ? say("%1, leaning faster: %2", clause, figures)
+               : t.leans < 0 ? say("%1, leaning slower: %2", clause, figures)
+                             : say("%1: %2", clause, figures);
+    const Words load = massWords(t.load);
+    return t.leans > 0   ? say("%1, leaning faster at %2: %3", clause, load, figures)
+           : t.leans < 0 ? say("%1, leaning slower at %2: %3", clause, load, figures)
+                         : say("%1, most at %2: %3", clause, load, figures);
+}
+
 Words unclear(const Clause& c, Place place) {
     const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
     switch (place) {
@@ -207,7 +252,7 @@ Words clauseWords(const std::vector<Clause>& clauses, std::size_t i) {
                          massWords(c.toLoad), by);
     }
     case Reading::Unclear:
-        return unclear(c, placeOf(clauses, i));
+        return withFigures(unclear(c, placeOf(clauses, i)), c);
     case Reading::NoFigure:
         break;
     }
@@ -259,7 +304,34 @@ Words verdict(const ReadChange& r) {
     case Reading::NoFigure:
         break;
     }
-    return say("no clear change of the estimated max: %1 (%2 to %3)", by, low, high);
+    const Words shows = massWords(r.shows(), asEstimate);
+    return r.leans() > 0   ? say("no clear change of the estimated max: %1 (%2 to %3), leaning up; "
+                                   "two such tests show changes from %4 up",
+                                 by, low, high, shows)
+           : r.leans() < 0 ? say("no clear change of the estimated max: %1 (%2 to %3), leaning "
+                                 "down; two such tests show changes from %4 up",
+                                 by, low, high, shows)
+                           : say("no clear change of the estimated max: %1 (%2 to %3); two such "
+                                 "tests show changes from %4 up",
+                                 by, low, high, shows);
+}
+
+Words nothingOfMax(const SentenceParts& parts) {
+    const Words low = signedFigure(parts.nothingOfMax->low, 0);
+    const Words high = signedFigure(parts.nothingOfMax->high, 0);
+    const Words reach = figure(std::min(parts.reachFrom, parts.reachTo), 2);
+    return parts.lightLater
+               ? say("the later day's light loads say nothing of the max (%1 to %2 %; reach %3)",
+                     low, high, reach)
+               : say("the earlier day's light loads say nothing of the max (%1 to %2 %; reach %3)",
+                     low, high, reach);
+}
+
+Words maxClause(const SentenceParts& parts) {
+    if (parts.nothingOfMax)
+        return nothingOfMax(parts);
+    return parts.oneRm ? withReach(verdict(parts.oneRm->read), parts)
+                       : say("no estimated max: %1", parts.oneRmReason);
 }
 
 std::vector<Words> loadClauses(const SentenceParts& parts) {
@@ -268,12 +340,27 @@ std::vector<Words> loadClauses(const SentenceParts& parts) {
     const auto& all = parts.clauses;
     if (all.size() == 1 && all.front().reading == Reading::Unclear &&
         all.front().fromLoad != all.front().toLoad)
-        return {say("no clear change at any load from %1 to %2",
-                    massWords(all.front().fromLoad, bareLoad), massWords(all.front().toLoad))};
+        return {withFigures(say("no clear change at any load from %1 to %2",
+                                massWords(all.front().fromLoad, bareLoad),
+                                massWords(all.front().toLoad)),
+                            all.front())};
     std::vector<Words> told;
     for (std::size_t i = 0; i < all.size(); ++i)
         told.push_back(clauseWords(all, i));
     return told;
+}
+
+/// Where one day's line is drawn far beyond its loads and leaves the change wide open.
+void tellOfNothing(SentenceParts& parts, const Comparison& c) {
+    const bool far = std::min(parts.reachFrom, parts.reachTo) < OneRm::farMark;
+    if (!parts.oneRm || parts.oneRm->read.reading != Reading::Unclear || !far)
+        return;
+    const double percent = 100 / c.from.oneRm->estimate;
+    const stats::Interval& of = parts.oneRm->read.interval;
+    if ((of.high - of.low) / 2 * percent < saysNothingFrom)
+        return;
+    parts.nothingOfMax = stats::Interval{of.low * percent, of.high * percent};
+    parts.lightLater = parts.reachTo < parts.reachFrom;
 }
 
 } // namespace
@@ -296,13 +383,13 @@ SentenceParts sentenceParts(const Comparison& c) {
         parts.oneRm = *c.oneRm;
     parts.reachFrom = c.from.oneRm->reach;
     parts.reachTo = c.to.oneRm->reach;
+    tellOfNothing(parts, c);
     return parts;
 }
 
 Words sentence(const SentenceParts& parts) {
     std::vector<Words> all = loadClauses(parts);
-    all.push_back(parts.oneRm ? withReach(verdict(parts.oneRm->read), parts)
-                              : say("no estimated max: %1", parts.oneRmReason));
+    all.push_back(maxClause(parts));
     return asSentence(clauses(std::move(all)));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/sharedloads.h"
 
+#include "core/answers/nexttest.h"
 #include "core/model/phrases/answers.h"
 
 #include <array>
@@ -39,10 +40,23 @@ PointNoise pointNoise(const DayNoise& noise, const std::optional<stats::Scatter>
     return {.day = known ? noise.variance : stats::Variance{}, .scatter = ofPoint};
 }
 
+PointNoise pointNoiseFrom(const DayNoise& noise, std::span<const LiftSession> sessions) {
+    const auto scatter = pooledScatter(sessions);
+    return pointNoise(noise,
+                      scatter ? std::optional(stats::Scatter{scatter->s * scatter->s, scatter->df})
+                              : std::nullopt);
+}
+
 Answer<std::vector<SharedLoadChange>> sharedLoadChanges(const LiftSession& from,
                                                         const LiftSession& to,
                                                         const ComparisonSettings& settings,
                                                         const PointNoise& noise) {
+    if (settings.asManyReps)
+        if (const auto fair = settings.asManyReps(from, to)) {
+            ComparisonSettings asTheyAre = settings;
+            asTheyAre.asManyReps = {};
+            return sharedLoadChanges(fair->first, fair->second, asTheyAre, noise);
+        }
     const double bias = settings.deviceBias ? settings.deviceBias->first : 0;
     const stats::Variance ofBias =
         settings.deviceBias ? settings.deviceBias->second : stats::Variance{};

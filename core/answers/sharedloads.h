@@ -6,6 +6,7 @@
 #include "core/answers/comparison.h"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace slopebook::answers {
@@ -20,6 +21,8 @@ struct PointNoise {
 /// scatter: of the athlete's own points about their lines (pooledScatter of nexttest.h: s, df),
 /// where any line shows it; nothing: 0.015 m/s, the least that studies of such lines show, on 8 df.
 PointNoise pointNoise(const DayNoise& noise, const std::optional<stats::Scatter>& scatter);
+/// With the scatter of all the athlete's sessions of the lift.
+PointNoise pointNoiseFrom(const DayNoise& noise, std::span<const LiftSession> sessions);
 
 struct SharedLoadChange {
     Mass load = {};

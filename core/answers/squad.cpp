@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/squad.h"
 
+#include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
+#include "core/answers/sharedloads.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -33,6 +35,8 @@ struct Compared {
     const SquadMember* member = nullptr;
     std::optional<LiftSession> from = {}, to = {};
     Answer<Comparison> comparison = NoAnswer{};
+    std::vector<SharedLoadChange> shared = {}; ///< where there is no comparison
+    bool corrected = false;                    ///< a device's bias is taken off
 };
 
 NoAnswer noSession(const Period& period) {
@@ -52,7 +56,12 @@ Compared comparedIn(const Lift& lift, const SquadMember& member, const Period& f
     ComparisonSettings settings = settingsOf(member, *c.from, *c.to);
     settings.level = level;
     settings.checkLoads = loads;
+    c.corrected = settings.deviceBias.has_value();
     c.comparison = compare(lift, member.mvt, *c.from, *c.to, settings);
+    if (!c.comparison)
+        if (auto shared = sharedLoadChanges(*c.from, *c.to, settings,
+                                            pointNoiseFrom(settings.dayNoise, member.sessions)))
+            c.shared = std::move(*shared);
     return c;
 }
 
@@ -60,17 +69,23 @@ SquadRow rowOf(const Compared& c) {
     SquadRow row{.athlete = c.member->athlete, .name = c.member->name, .from = c.from, .to = c.to};
     if (!c.comparison) {
         row.read = c.comparison.why();
-        return row;
+        if (!c.from || !c.to)
+            return row;
     }
     row.otherDevice = c.from->device != c.to->device;
-    row.correctedDevice = row.otherDevice && c.comparison->settings.deviceBias.has_value();
+    row.correctedDevice = row.otherDevice && c.corrected;
     return row;
 }
 
 SquadRow rowAt(const Compared& c, Mass load) {
     SquadRow row = rowOf(c);
-    if (!c.comparison)
+    if (!c.comparison) {
+        const auto seen = std::ranges::find(c.shared, load, &SharedLoadChange::load);
+        row.asSeen = seen != c.shared.end();
+        if (row.asSeen)
+            row.read = seen->read;
         return row;
+    }
     const ChangeAt at = changeAt(*c.comparison, load);
     row.extrapolated = at.extrapolated;
     const bool own = std::ranges::count(c.member->checkLoads, load) > 0;
@@ -118,12 +133,13 @@ std::vector<Mass> loadsOf(std::span<const SquadMember> members) {
 std::vector<Note> notesOf(const Squad& squad) {
     std::vector<Note> notes;
     int most = 0;
-    bool device = false, corrected = false;
+    bool device = false, corrected = false, asSeen = false;
     for (const SquadPart& part : squad.parts) {
         most = std::max(most, part.figures());
         for (const SquadRow& row : part.rows) {
             device = device || (row.read && row.otherDevice && !row.correctedDevice);
             corrected = corrected || (row.read && row.correctedDevice);
+            asSeen = asSeen || row.asSeen;
         }
     }
     const double byChance = (1 - squad.level) * most;
@@ -140,6 +156,8 @@ std::vector<Note> notesOf(const Squad& squad) {
         notes.push_back({Note::Kind::DeviceCorrected,
                          say("changes across devices have the device's bias taken off and its "
                              "uncertainty added")});
+    if (asSeen)
+        notes.push_back(asSeenNote());
     return notes;
 }
 
@@ -207,6 +225,14 @@ Answer<Squad> squadChange(const Lift& lift, std::span<const SquadMember> members
     for (SquadPart& part : squad.parts)
         sortRows(part.rows);
     squad.notes = notesOf(squad);
+    for (const Compared& c : compared)
+        if (c.comparison)
+            if (const auto fair =
+                    std::ranges::find(c.comparison->notes, Note::Kind::AsManyReps, &Note::kind);
+                fair != c.comparison->notes.end()) {
+                squad.notes.push_back(*fair);
+                break;
+            }
     return squad;
 }
 

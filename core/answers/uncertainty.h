@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/answers/bend.h"
+#include "core/answers/calibration.h"
 #include "core/answers/reading.h"
 #include "core/stats/moving.h"
 
@@ -17,6 +18,8 @@ namespace slopebook::answers {
 struct Beyond {
     DayNoise day = {};
     Bend bend = {};
+    /// From the log's own pairs of an estimate and a maximum lifted, where there are enough.
+    std::optional<Calibration> calibration = {};
 };
 
 /// The load, kg, that days tilt a line about, and that a ladder's reach is taken of: the estimate

@@ -87,9 +87,15 @@ void addLifts(BatteryAnswer& answer, const log::Log& log, const ContextOf& conte
             const Background about = background(log, answer.athlete.id, id);
             const auto before = lastIn(about.sessions, from);
             const auto after = lastIn(about.sessions, to);
-            if (before && after)
-                answer.lifts.push_back({about.lift, comparisonOf(log, contextOf(id), about, *before,
-                                                                 *after, settings)});
+            if (!before || !after)
+                return;
+            const LiftContext& context = contextOf(id);
+            BatteryLift lift{about.lift,
+                             comparisonOf(log, context, about, *before, *after, settings)};
+            if (!lift.comparison)
+                if (auto shared = sharedLoadsOf(log, context, about, *before, *after, settings))
+                    lift.shared = std::move(*shared);
+            answer.lifts.push_back(std::move(lift));
         });
 }
 

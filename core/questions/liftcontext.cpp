@@ -143,6 +143,10 @@ LiftContext liftContext(const log::Log& log, LiftId lift) {
             for (auto& pair : answers::repeatPairs(ofOne))
                 context.repeats.push_back(std::move(pair));
         addTwoDeviceDays(ofOne, context.twoDevices);
+        if (std::ranges::any_of(ofOne, [](const auto& s) { return s.measuredOneRm.has_value(); }))
+            for (const auto& pair : answers::estimatePairs(
+                     context.lift.value, answers::mvtOf(context.lift.value, ofOne), ofOne))
+                context.estimates.push_back(pair);
         ofOne.clear();
     };
     log.scan({.athlete = {}, .lift = lift}, [&](const LiftSession& session) {
@@ -170,9 +174,20 @@ answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about
         publishedDayNoise(context.lift.value));
 }
 
-answers::Beyond beyondOf(const LiftContext& context, const Background& about,
-                         std::optional<DeviceId> device) {
-    return {dayNoiseOf(context, about, device), about.bend};
+Background within(const LiftContext& context, Background about, std::optional<DeviceId> device) {
+    about.dayNoise = dayNoiseOf(context, about, device);
+    if (const auto made = answers::calibrate(context.estimates, about.athlete.id))
+        about.calibration = *made;
+    return about;
+}
+
+Answer<std::vector<answers::SharedLoadChange>>
+sharedLoadsOf(const log::Log& log, const LiftContext& context, const Background& about,
+              const LiftSession& from, const LiftSession& to, const AskSettings& settings) {
+    answers::ComparisonSettings with = comparisonSettings(context, about, from, to, settings);
+    with.asManyReps = asManyReps(log, about.lift.value);
+    return answers::sharedLoadChanges(from, to, with,
+                                      answers::pointNoiseFrom(with.dayNoise, about.sessions));
 }
 
 std::vector<NoiseGroup> noiseGroups(const log::Log& log, LiftId lift,
@@ -291,7 +306,8 @@ std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& contex
     return biases;
 }
 
-Answer<answers::Follow> followOf(const LiftContext& context, const Background& about, Mass load,
+Answer<answers::Follow> followOf(const log::Log& log, const LiftContext& context,
+                                 const Background& about, Mass load,
                                  std::optional<SessionId> baseline, const AskSettings& settings) {
     const auto& sessions = about.sessions;
     const auto isBaseline = [&](const LiftSession& session) {
@@ -303,9 +319,10 @@ Answer<answers::Follow> followOf(const LiftContext& context, const Background& a
                         baseline ? say("The baseline session does not hold this lift.")
                                  : say("No session of this lift has a line to start from.")};
     // Of one device against itself: what other devices read is told apart for each.
+    auto with = comparisonSettings(context, about, *base, *base, settings);
+    with.asManyReps = asManyReps(log, about.lift.value);
     return answers::follow(about.lift.value, about.mvt, sessions, load,
-                           static_cast<std::size_t>(base - sessions.begin()),
-                           comparisonSettings(context, about, *base, *base, settings),
+                           static_cast<std::size_t>(base - sessions.begin()), with,
                            settings.plateStep,
                            biasesAgainst(context, *base, sessions, settings.level));
 }
@@ -339,7 +356,9 @@ Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
             .mvt = member.mvt,
             .checkLoads = member.checkLoads,
             .bend = answers::bendOf(context.lift.value, member.mvt, member.sessions)};
-        return comparisonSettings(context, about, first, second, settings);
+        auto with = comparisonSettings(context, about, first, second, settings);
+        with.asManyReps = asManyReps(log, context.lift.value);
+        return with;
     };
     return answers::squadChange(context.lift.value, members, from, to, loads, settingsOf,
                                 settings.level);

@@ -64,6 +64,7 @@ answers::NextTestSettings nextTestSettings(const LiftContext& context, const Bac
     settings.equipment = equipment;
     settings.checkLoads = about.checkLoads;
     settings.dayNoise = dayNoiseOf(context, about, session.device);
+    settings.bend = about.bend;
     if (const auto scatter = answers::pooledScatter(about.sessions))
         settings.scatter = *scatter;
     return settings;
@@ -82,6 +83,20 @@ std::vector<SettledAt> settledAt(const LiftContext& context, const Background& a
                                                            change.load, smallest->value))
             all.push_back({change.load, *smallest, answers::repeatsToSettle(*question)});
     return all;
+}
+
+std::optional<SettledMax> settledMax(const LiftContext& context, const Background& about,
+                                     const answers::Profile& profile, const answers::NextTest& next,
+                                     const answers::LadderForecast& ladder) {
+    const auto smallest =
+        comparisonSettings(context, about, profile.session, profile.session).smallestOneRm;
+    if (!smallest)
+        return std::nullopt;
+    const auto question =
+        answers::repeatsQuestionOfMax(profile, next.settings, ladder, smallest->value);
+    if (!question)
+        return std::nullopt;
+    return SettledMax{*smallest, answers::repeatsToSettle(*question)};
 }
 
 std::optional<double> repSd(const log::Log& log, const Background& about) {
@@ -125,6 +140,17 @@ Words changeSeen(const answers::Repeats& r) {
 }
 
 } // namespace
+
+Words settledWords(const SettledMax& settled) {
+    const answers::Repeats& r = settled.repeats;
+    return clauses({say("estimated 1RM: a true change of %1 is read as one with a chance of %2 %, "
+                        "none as held with %3 %",
+                        massWords(settled.smallest.value, toTenths), figure(100 * r.chanceNow, 0),
+                        figure(100 * r.chanceHeldNow, 0)),
+                    !r.changeBoth        ? say("not even 20 tests on each side make it 80 %")
+                    : *r.changeBoth == 1 ? say("80 % with 1 test on each side")
+                                         : say("80 % with %1 tests on each side", *r.changeBoth)});
+}
 
 Words settledWords(const SettledAt& settled) {
     const answers::Repeats& r = settled.repeats;

@@ -52,6 +52,16 @@ std::vector<SettledAt> settledAt(const LiftContext& context, const Background& a
                                  const answers::Profile& profile, const answers::NextTest& next,
                                  const answers::LadderForecast& ladder);
 
+/// The same of the estimated 1RM, kg; nothing where it has none or no smallest change is known.
+struct SettledMax {
+    answers::Smallest smallest = {};
+    answers::Repeats repeats = {};
+};
+Words settledWords(const SettledMax& settled);
+std::optional<SettledMax> settledMax(const LiftContext& context, const Background& about,
+                                     const answers::Profile& profile, const answers::NextTest& next,
+                                     const answers::LadderForecast& ladder);
+
 /// The SD of one rep about its set, from the first two counting reps of the athlete's sets of the
 /// lift (typical error of the pair); nothing with under three such sets.
 std::optional<double> repSd(const log::Log& log, const Background& about);

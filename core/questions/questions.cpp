@@ -5,6 +5,7 @@
 #include "core/answers/fairreps.h"
 #include "core/answers/published.h"
 #include "core/answers/threshold.h"
+#include "core/log/history.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
 #include "core/questions/liftcontext.h"
@@ -24,13 +25,29 @@ std::string keysOf(std::span<const LiftSession> sessions) {
     return keys;
 }
 
-/// Threshold, noise and bend from the athlete's sessions: once, for every question after.
-void complete(Background& about) {
+/// What the repeat tests of all athletes come to.
+stats::RepeatSums repeatsOfAll(const log::Log& log, LiftId lift,
+                               std::span<const SessionId> repeated) {
+    std::vector<LiftSession> sessions;
+    for (const SessionId session : repeated)
+        try {
+            for (auto& one : log::liftSessions(log, lift, std::span(&session, 1)))
+                sessions.push_back(std::move(one));
+        } catch (const LogError& error) {
+            if (error.kind() != LogError::Kind::Damaged)
+                throw; // damage of another athlete's is told where that is shown
+        }
+    return answers::repeatSums(answers::repeatPairs(sessions));
+}
+
+/// Threshold, noise and bend from the athlete's sessions and all athletes' repeat tests: once, for
+/// every question after.
+void complete(Background& about, const stats::RepeatSums& all) {
     const Lift& lift = about.lift.value;
     about.mvt = answers::mvtOf(lift, about.sessions);
     about.bend = answers::bendOf(lift, about.mvt, about.sessions);
-    about.dayNoise = answers::chooseDayNoise(
-        answers::repeatSums(answers::repeatPairs(about.sessions)), {}, publishedDayNoise(lift));
+    const auto own = answers::repeatSums(answers::repeatPairs(about.sessions));
+    about.dayNoise = answers::chooseDayNoise(own, all.without(own), publishedDayNoise(lift));
 }
 
 } // namespace
@@ -47,13 +64,18 @@ Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
                      .lift = log.lift(lift),
                      .sessions = log.liftSessions({.athlete = athlete, .lift = lift}),
                      .checkLoads = log.checkLoads(athlete, lift)};
-    complete(about);
+    complete(about, repeatsOfAll(log, lift, log::repeatedSessions(log)));
     return about;
 }
 
 void eachBackground(const log::Log& log, const log::Filter& filter,
                     const std::function<void(const Background&)>& visit) {
     const auto lifts = log.lifts();
+    const auto repeated = log::repeatedSessions(log);
+    std::map<LiftId, stats::RepeatSums> repeats;
+    for (const auto& lift : lifts)
+        if (!filter.lift || *filter.lift == lift.id)
+            repeats.emplace(lift.id, repeatsOfAll(log, lift.id, repeated));
     for (const auto& athlete : log.athletes()) {
         if (filter.athlete && *filter.athlete != athlete.id)
             continue;
@@ -68,7 +90,7 @@ void eachBackground(const log::Log& log, const log::Filter& filter,
                              .lift = lift,
                              .sessions = std::move(found->second),
                              .checkLoads = log.checkLoads(athlete.id, lift.id)};
-            complete(about);
+            complete(about, repeats[lift.id]);
             visit(about);
         }
     }
@@ -111,8 +133,7 @@ answers::DayNoise dayNoiseOf(const log::Log& log, const Background& about,
 
 Answer<answers::Profile> profileOf(const Background& about, const LiftSession& session,
                                    const AskSettings& settings) {
-    return answers::profile(about.lift.value, about.mvt, session, settings.level,
-                            {about.dayNoise, about.bend});
+    return answers::profile(about.lift.value, about.mvt, session, settings.level, about.beyond());
 }
 
 Answer<answers::Profile> profileOf(const log::Log& log, AthleteId athlete, LiftId lift,
@@ -124,6 +145,20 @@ Answer<answers::Profile> profileOf(const log::Log& log, AthleteId athlete, LiftI
     return profileOf(about, *found, settings);
 }
 
+answers::AsManyReps asManyReps(const log::Log& log, const Lift& lift) {
+    if (lift.rule != PointRule::Fastest)
+        return {};
+    const auto setsOf = [&log](const LiftSession& session) {
+        std::vector<Set> sets;
+        for (log::PlacedSet& placed : log.sets(session.session, session.lift))
+            sets.push_back(std::move(placed.set));
+        return sets;
+    };
+    return [setsOf, lift](const LiftSession& from, const LiftSession& to) {
+        return answers::fairReps(lift, from, setsOf(from), to, setsOf(to));
+    };
+}
+
 answers::ComparisonSettings comparisonSettings(const log::Log& log, const Background& about,
                                                const LiftSession& from, const LiftSession& to,
                                                const AskSettings& settings) {
@@ -131,13 +166,6 @@ answers::ComparisonSettings comparisonSettings(const log::Log& log, const Backgr
 }
 
 namespace {
-
-std::vector<Set> setsOf(const log::Log& log, const LiftSession& session) {
-    std::vector<Set> sets;
-    for (log::PlacedSet& placed : log.sets(session.session, session.lift))
-        sets.push_back(std::move(placed.set));
-    return sets;
-}
 
 /// What differed about the place and the footwear; the battery's device and technique are those of
 /// its tests.
@@ -168,15 +196,9 @@ Answer<answers::Comparison> comparisonOf(const log::Log& log, const Background& 
 Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext& context,
                                          const Background& about, const LiftSession& from,
                                          const LiftSession& to, const AskSettings& settings) {
-    const auto fair =
-        answers::fairReps(about.lift.value, from, setsOf(log, from), to, setsOf(log, to));
-    auto comparison = answers::compare(about.lift.value, about.mvt, fair ? fair->first : from,
-                                       fair ? fair->second : to,
-                                       comparisonSettings(context, about, from, to, settings));
-    if (comparison && fair)
-        comparison->notes.push_back({answers::Note::Kind::Other,
-                                     say("the days differ in reps: at each load the fastest of as "
-                                         "many reps is compared")});
+    auto with = comparisonSettings(context, about, from, to, settings);
+    with.asManyReps = asManyReps(log, about.lift.value);
+    auto comparison = answers::compare(about.lift.value, about.mvt, from, to, with);
     if (comparison)
         flagContext(log, *comparison);
     return comparison;
@@ -197,7 +219,7 @@ Answer<answers::Comparison> comparisonOf(const log::Log& log, AthleteId athlete,
 
 Answer<answers::Follow> followOf(const log::Log& log, const Background& about, Mass load,
                                  std::optional<SessionId> baseline, const AskSettings& settings) {
-    return followOf(liftContext(log, about.lift.id), about, load, baseline, settings);
+    return followOf(log, liftContext(log, about.lift.id), about, load, baseline, settings);
 }
 
 Answer<answers::Follow> followOf(const log::Log& log, AthleteId athlete, LiftId lift, Mass load,

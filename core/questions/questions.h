@@ -34,9 +34,12 @@ struct Background {
     Answer<Mvt> mvt = NoAnswer{};
     std::vector<Mass> checkLoads; ///< ascending
     answers::Bend bend{};         ///< as the athlete may bend, by own full ladders where there are
-    /// Day-to-day noise of the published figure and the athlete's own repeat tests, any device;
-    /// with the log's others: beyondOf() of liftcontext.h.
+    /// Day-to-day noise of the published figure, the athlete's own repeat tests and the others' of
+    /// the log, any device; of one device: within() of liftcontext.h.
     answers::DayNoise dayNoise{};
+    /// From the log's pairs of an estimate and a maximum lifted: asked by within() alone.
+    std::optional<answers::Calibration> calibration{};
+    answers::Beyond beyond() const { return {dayNoise, bend, calibration}; }
 };
 
 /// The published day-to-day SD of the lift and its velocity kind, and its source.

@@ -265,12 +265,12 @@ void TestPlanSafety::theListEndsWhereTheAthleteDoes() {
     const auto made = plan(tests::benchPull(), *squatter, settings);
     QVERIFY(made && made->cut);
     const double last = kg(made->loads.back());
-    QVERIFY(last <= squatter->oneRm->withMvt->high);
+    QVERIFY(last <= squatter->oneRm->toPlan->high);
     QVERIFY(last >= 110 && last < 135); // the next load of this room is 2.5 kg further
-    QVERIFY(last + 2.5 > squatter->oneRm->withMvt->high);
+    QVERIFY(last + 2.5 > squatter->oneRm->toPlan->high);
     const auto said = std::ranges::find(made->cautions, Kind::EndsAtInterval, &Caution::kind);
     QVERIFY(said != made->cautions.end());
-    CHECK_NEAR(kilograms(said->words.parts.at(0)), squatter->oneRm->withMvt->high, 1e-9);
+    CHECK_NEAR(kilograms(said->words.parts.at(0)), squatter->oneRm->toPlan->high, 1e-9);
     // A thrown lift: a quarter beyond the 100 kg that were lifted.
     Lift thrown = tests::benchPull();
     thrown.ballistic = true;

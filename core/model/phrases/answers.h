@@ -400,6 +400,36 @@ inline constexpr std::array answers{
     translate("Phrases", "as last time"),
     translate("Phrases", "even steps"),
     translate("Phrases", "best without a great step"),
+    translate("Phrases", "%1 m/s (%2 to %3; two such tests show changes from %4 up)"),
+    translate("Phrases", "%1, leaning faster: %2"),
+    translate("Phrases", "%1, leaning slower: %2"),
+    translate("Phrases", "%1, leaning faster at %2: %3"),
+    translate("Phrases", "%1, leaning slower at %2: %3"),
+    translate("Phrases", "%1, most at %2: %3"),
+    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3), leaning up; two "
+                         "such tests show changes from %4 up"),
+    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3), leaning down; two "
+                         "such tests show changes from %4 up"),
+    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3); two such tests show "
+                         "changes from %4 up"),
+    translate("Phrases",
+              "the later day's light loads say nothing of the max (%1 to %2 %; reach %3)"),
+    translate("Phrases",
+              "the earlier day's light loads say nothing of the max (%1 to %2 %; reach %3)"),
+    translate("Phrases", "where a session has no line to judge by, the change at a load is told of "
+                         "what was seen there on both days, from the typical error of a point"),
+    translate("Phrases", "leaning is no reading: of nothing, up to one in four such tests leans "
+                         "one way or the other"),
+    translate("Phrases",
+              "the estimate lies under the %1 that were lifted that day: the line reads low"),
+    translate("Phrases", "by %1 of an estimate and a maximum lifted (%2 of them the athlete's own) "
+                         "such estimates read %3 %: plans take %4 in place of %5"),
+    translate("Phrases", "1 pair"),
+    translate("Phrases", "%1 pairs"),
+    translate("Phrases",
+              "the days differ in reps: at each load the fastest of as many reps is compared"),
+    translate("Phrases", "unclear, leaning up"),
+    translate("Phrases", "unclear, leaning down"),
 };
 
 } // namespace slopebook::phrases

@@ -37,8 +37,6 @@ inline constexpr std::array questions{
                          "only, and what is damaged is left out. Go back to a backup to go on."),
     translate("Phrases", "the surface changed (%1, then %2): part of the change may be its doing"),
     translate("Phrases", "the footwear changed (%1, then %2): part of the change may be its doing"),
-    translate("Phrases",
-              "the days differ in reps: at each load the fastest of as many reps is compared"),
     translate("Phrases", "That block is not in the log any more."),
     translate("Phrases",
               "both devices measured these same sets, so the change is between the devices, not in "
@@ -62,6 +60,10 @@ inline constexpr std::array questions{
     translate("Phrases", "no change would be read as held by one test"),
     translate("Phrases", "no change would be read as held after %1 later tests"),
     translate("Phrases", "no change would be read as held by %1 tests on each side"),
+    translate("Phrases", "estimated 1RM: a true change of %1 is read as one with a chance of %2 %, "
+                         "none as held with %3 %"),
+    translate("Phrases", "80 % with 1 test on each side"),
+    translate("Phrases", "80 % with %1 tests on each side"),
 };
 
 } // namespace slopebook::phrases

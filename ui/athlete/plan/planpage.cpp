@@ -196,7 +196,8 @@ void PlanPage::ask() {
         const auto session = sessionOf(m_about->sessions, *m_choice.session);
         if (!session)
             return showReason(noAnswerText(session.why(), m_choice.unit));
-        const auto profile = profileOf(*m_about, *session);
+        const auto profile =
+            profileOf(within(m_logbook.context(*m_lift), *m_about, session->device), *session);
         if (!profile)
             return showReason(noAnswerText(profile.why(), m_choice.unit));
         const auto equipment = chosenEquipment();

@@ -266,7 +266,8 @@ void SeasonPage::ask() {
         }
         if (m_baseline && !sessionOf(m_about->sessions, *m_baseline))
             m_baseline.reset();
-        const auto follow = followOf(m_logbook.context(*m_lift), *m_about, *m_load, m_baseline);
+        const auto follow =
+            followOf(m_logbook.log(), m_logbook.context(*m_lift), *m_about, *m_load, m_baseline);
         if (follow)
             showFollow(*follow);
         else
