@@ -33,6 +33,31 @@ QString repeatTests(int pairs) {
     return Wording::tr("%n repeat tests", nullptr, pairs);
 }
 
+/// As answers::sourcesOf() has it.
+QString noiseSources(const answers::DayNoise& noise) {
+    const QString published =
+        Wording::tr("published, not yours: %1").arg(plain(answers::cited(noise.source)));
+    const QString own = Wording::tr("the athlete's own: %1");
+    const QString others = Wording::tr("this log's: %1");
+    const double rest = 1 - noise.ownShare - noise.othersShare;
+    QStringList parts;
+    const auto part = [&](double share, const QString& source) {
+        if (share >= 0.005)
+            parts << Wording::tr("%1 % %2", "a share and its source")
+                         .arg(number(100 * share, 0), source);
+    };
+    part(noise.ownShare, own.arg(repeatTests(noise.ownPairs)));
+    part(noise.othersShare, others.arg(repeatTests(noise.othersPairs)));
+    part(rest, published);
+    if (parts.size() > 1)
+        return parts.join(u", "_s);
+    if (noise.origin == answers::DayNoise::Origin::Athlete)
+        return own.arg(repeatTests(noise.pairs));
+    if (noise.origin == answers::DayNoise::Origin::LogLift)
+        return others.arg(repeatTests(noise.pairs));
+    return published;
+}
+
 } // namespace
 
 QString asSentence(QString text) {
@@ -131,17 +156,8 @@ QString dayNoiseText(const answers::DayNoise& noise) {
     if (noise.pairs > 0 && found < 0.0005) // no SD of 0.000: it is the scatter that explains all
         return Wording::tr("none found beyond the scatter within a day (%1)")
             .arg(repeatTests(noise.pairs));
-    const QString sd = number(found, 3);
-    switch (noise.origin) {
-    case answers::DayNoise::Origin::Athlete:
-        return Wording::tr("SD %1 m/s (the athlete's own: %2)").arg(sd, repeatTests(noise.pairs));
-    case answers::DayNoise::Origin::LogLift:
-        return Wording::tr("SD %1 m/s (this log's: %2)").arg(sd, repeatTests(noise.pairs));
-    case answers::DayNoise::Origin::Published:
-        return Wording::tr("SD %1 m/s (published, not yours: %2)").arg(sd, plain(noise.source));
-    case answers::DayNoise::Origin::None:
-        break;
-    }
+    if (noise.origin != answers::DayNoise::Origin::None)
+        return Wording::tr("SD %1 m/s (%2)").arg(number(found, 3), noiseSources(noise));
     return Wording::tr("not known: the readings are made from these two days alone, which calls "
                        "too much a change");
 }
@@ -205,12 +221,7 @@ QString dayNoiseSentence(const answers::DayNoise& noise) {
     if (noise.origin == Origin::None)
         return Wording::tr("No day-to-day noise is known: the readings are made from these two "
                            "days alone, which calls too much a change.");
-    QString source =
-        Wording::tr("published, not yours: %1").arg(plain(answers::cited(noise.source)));
-    if (noise.origin == Origin::Athlete)
-        source = Wording::tr("the athlete's own: %1").arg(repeatTests(noise.pairs));
-    if (noise.origin == Origin::LogLift)
-        source = Wording::tr("this log's: %1").arg(repeatTests(noise.pairs));
+    const QString source = noiseSources(noise);
     if (noise.pairs > 0 && std::sqrt(noise.variance.value) < 0.0005)
         return Wording::tr("No day-to-day noise was found beyond the scatter within a day (%1).")
             .arg(source);

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <utility>
 
 namespace slopebook::answers {
 
@@ -94,6 +95,34 @@ Note asSeenNote() {
         "there on both days, from the typical error of a point"};
 }
 
+std::string sourcesOf(const DayNoise& noise) {
+    const std::string published = "published, not yours: " + cited(noise.source);
+    const std::string own = "the athlete's own: " + counted(noise.ownPairs, "repeat test");
+    const std::string others = "this log's: " + counted(noise.othersPairs, "repeat test");
+    const double rest = 1 - noise.ownShare - noise.othersShare;
+    std::string text;
+    int parts = 0;
+    for (const auto& [share, source] :
+         {std::pair{noise.ownShare, own}, std::pair{noise.othersShare, others},
+          std::pair{rest, published}})
+        if (share >= 0.005) {
+            text += (text.empty() ? "" : ", ") + fixed(100 * share, 0) + " % " + source;
+            ++parts;
+        }
+    if (parts > 1)
+        return text;
+    switch (noise.origin) {
+    case DayNoise::Origin::Athlete:
+        return "the athlete's own: " + counted(noise.pairs, "repeat test");
+    case DayNoise::Origin::LogLift:
+        return "this log's: " + counted(noise.pairs, "repeat test");
+    case DayNoise::Origin::Published:
+    case DayNoise::Origin::None:
+        break;
+    }
+    return published;
+}
+
 Note dayNoiseNote(const DayNoise& noise) {
     const double te = std::sqrt(noise.variance.value);
     const bool none = noise.pairs > 0 && te < 0.0005;
@@ -101,25 +130,8 @@ Note dayNoiseNote(const DayNoise& noise) {
         none
             ? std::string("no day-to-day noise was found beyond the scatter within a day (")
             : "day-to-day SD of a whole line, " + fixed(te, 3) + " m/s, is part of every reading (";
-    switch (noise.origin) {
-    case DayNoise::Origin::Athlete:
-        return {Note::Kind::DayNoiseSource,
-                {te},
-                shown + "the athlete's own: " + counted(noise.pairs, "repeat test") + ")",
-                noise};
-    case DayNoise::Origin::LogLift:
-        return {Note::Kind::DayNoiseSource,
-                {te},
-                shown + "this log's: " + counted(noise.pairs, "repeat test") + ")",
-                noise};
-    case DayNoise::Origin::Published:
-        return {Note::Kind::DayNoiseSource,
-                {te},
-                shown + "published, not yours: " + cited(noise.source) + ")",
-                noise};
-    case DayNoise::Origin::None:
-        break;
-    }
+    if (noise.origin != DayNoise::Origin::None)
+        return {Note::Kind::DayNoiseSource, {te}, shown + sourcesOf(noise) + ")", noise};
     return {Note::Kind::DayNoiseSource,
             {0},
             "no day-to-day noise is known: the readings are made from these two days alone, which "

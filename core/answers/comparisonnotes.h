@@ -5,6 +5,7 @@
 
 #include "core/answers/comparison.h"
 
+#include <string>
 #include <vector>
 
 namespace slopebook::answers {
@@ -14,6 +15,9 @@ std::vector<Note> comparisonNotes(const Comparison& comparison, std::vector<Note
 
 /// Where a change is told of what was seen at a load, for want of a line.
 Note asSeenNote();
+/// Where a day-to-day SD comes from, with the share of each source where there are several: "43 %
+/// this log's: 3 repeat tests, 57 % published, not yours: ...".
+std::string sourcesOf(const DayNoise& noise);
 /// The day-to-day noise in the readings and where it comes from; that there is none.
 Note dayNoiseNote(const DayNoise& noise);
 /// The smallest change of speed that matters and where it comes from.
