@@ -24,8 +24,9 @@ struct Cautions {
 // core/answers/restrictedflow.cpp holds the text; here it is only shown to lupdate.
 constexpr std::array flowSources{
     QT_TRANSLATE_NOOP("RestrictedFlow",
-                      "After Patterson et al. 2019 (Front Physiol 10:533) and the clinical "
-                      "literature: have a clinician review it before relying on it."),
+                      "After Patterson et al. 2019 (Front Physiol 10:533), Front Physiol "
+                      "2022;13:808622 and the clinical literature: have a clinician review it "
+                      "before relying on it."),
     QT_TRANSLATE_NOOP(
         "RestrictedFlow",
         "This plan is not medical advice. Restricted-flow training needs medical screening and "
@@ -44,13 +45,19 @@ constexpr std::array flowSources{
     QT_TRANSLATE_NOOP(
         "RestrictedFlow",
         "a deep-vein thrombosis, pulmonary embolism or clotting disorder, now or before"),
-    QT_TRANSLATE_NOOP("RestrictedFlow", "medicines that raise the risk of clots or of bleeding"),
-    QT_TRANSLATE_NOOP("RestrictedFlow", "pregnancy"),
+    QT_TRANSLATE_NOOP("RestrictedFlow",
+                      "haemophilia; medicines that raise the risk of clots or of bleeding"),
+    QT_TRANSLATE_NOOP("RestrictedFlow", "anabolic steroids or other ergogenic medicines"),
+    QT_TRANSLATE_NOOP("RestrictedFlow", "pregnancy and the months after a birth"),
     QT_TRANSLATE_NOOP("RestrictedFlow", "high blood pressure that is not under control"),
     QT_TRANSLATE_NOOP("RestrictedFlow", "unstable heart disease, a recent heart attack or stroke"),
+    QT_TRANSLATE_NOOP("RestrictedFlow", "heart failure or atrial fibrillation"),
     QT_TRANSLATE_NOOP("RestrictedFlow",
                       "peripheral arterial disease or poor circulation; varicose veins"),
+    QT_TRANSLATE_NOOP("RestrictedFlow", "smoking"),
     QT_TRANSLATE_NOOP("RestrictedFlow", "sickle-cell disease or trait"),
+    QT_TRANSLATE_NOOP("RestrictedFlow", "chronic kidney disease"),
+    QT_TRANSLATE_NOOP("RestrictedFlow", "rheumatoid arthritis"),
     QT_TRANSLATE_NOOP("RestrictedFlow", "active cancer"),
     QT_TRANSLATE_NOOP(
         "RestrictedFlow",
@@ -64,6 +71,7 @@ constexpr std::array flowSources{
     QT_TRANSLATE_NOOP("RestrictedFlow", "sharp pain"),
     QT_TRANSLATE_NOOP("RestrictedFlow", "unusual swelling or colour"),
     QT_TRANSLATE_NOOP("RestrictedFlow", "dizziness, chest pain or shortness of breath"),
+    QT_TRANSLATE_NOOP("RestrictedFlow", "nausea, headache or faintness"),
     QT_TRANSLATE_NOOP("RestrictedFlow", "dark urine"),
     QT_TRANSLATE_NOOP("RestrictedFlow", "soreness out of all proportion"),
 };

@@ -188,8 +188,11 @@ namespace {
 
 // core/answers holds these notes, which carry no figures; here they are only shown to lupdate.
 [[maybe_unused]] constexpr std::array fixedNotes{
-    QT_TRANSLATE_NOOP("Notes", "sets of one session resemble each other: the interval of the bias "
-                               "that comparisons use counts sessions, not sets"),
+    QT_TRANSLATE_NOOP("Notes", "sets of one athlete resemble each other: the limits and the "
+                               "interval of the bias count athletes, not sets"),
+    QT_TRANSLATE_NOOP("Notes", "sets of one session resemble each other: the limits and the "
+                               "interval of the bias count sessions, not sets, and hold for these "
+                               "athletes alone"),
     QT_TRANSLATE_NOOP("Notes", "one true maximum has no SD: no interval with the MVT's own"),
     QT_TRANSLATE_NOOP("Notes", "the SD of the MVT is not known: no interval with it"),
     QT_TRANSLATE_NOOP("Notes", "peak velocity at a maximum is no small steady figure: an MVT made "

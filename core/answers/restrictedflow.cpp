@@ -5,8 +5,9 @@ namespace slopebook::answers {
 
 const RestrictedFlowText& restrictedFlowText() {
     static const RestrictedFlowText text{
-        .source = "After Patterson et al. 2019 (Front Physiol 10:533) and the clinical literature: "
-                  "have a clinician review it before relying on it.",
+        .source =
+            "After Patterson et al. 2019 (Front Physiol 10:533), Front Physiol 2022;13:808622 and "
+            "the clinical literature: have a clinician review it before relying on it.",
         .leading =
             "This plan is not medical advice. Restricted-flow training needs medical screening and "
             "trained, licensed supervision. Restriction pressure must be set by a trained person "
@@ -21,18 +22,23 @@ const RestrictedFlowText& restrictedFlowText() {
              "deflate"},
         .screening =
             {"a deep-vein thrombosis, pulmonary embolism or clotting disorder, now or before",
-             "medicines that raise the risk of clots or of bleeding", "pregnancy",
+             "haemophilia; medicines that raise the risk of clots or of bleeding",
+             "anabolic steroids or other ergogenic medicines",
+             "pregnancy and the months after a birth",
              "high blood pressure that is not under control",
              "unstable heart disease, a recent heart attack or stroke",
-             "peripheral arterial disease or poor circulation; varicose veins",
-             "sickle-cell disease or trait", "active cancer",
+             "heart failure or atrial fibrillation",
+             "peripheral arterial disease or poor circulation; varicose veins", "smoking",
+             "sickle-cell disease or trait", "chronic kidney disease", "rheumatoid arthritis",
+             "active cancer",
              "an open wound, infection, recent fracture or surgery of the limb; a vascular graft "
              "or "
              "dialysis access; lymphoedema or removed lymph nodes",
              "diabetes with damage to vessels or nerves", "severe obesity",
              "long bed rest or recent long travel", "rhabdomyolysis before"},
         .stopAtOnce = {"numbness or tingling", "sharp pain", "unusual swelling or colour",
-                       "dizziness, chest pain or shortness of breath"},
+                       "dizziness, chest pain or shortness of breath",
+                       "nausea, headache or faintness"},
         .afterwards = {"dark urine", "soreness out of all proportion"}};
     return text;
 }

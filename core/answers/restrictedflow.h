@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Restricted-flow training: its load window, and the cautions without which it is never shown.
 // Figures and lists follow Patterson et al. 2019 (Front Physiol 10:533) and the clinical
-// literature, from memory, in our own words; a clinician has to review them before they are relied
-// upon.
+// literature, from memory, in our own words. Read in Front Physiol 2022;13:808622 (abstract and
+// opening): chronic kidney disease, heart failure and atrial fibrillation, haemophilia, rheumatoid
+// arthritis, anabolic or ergogenic medicines, the months after a birth, smoking; nausea, headache
+// and fainting. A clinician has to review it all before it is relied upon.
 #pragma once
 
 #include <string>
