@@ -5,6 +5,7 @@
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
 #include "core/answers/sentence.h"
+#include "core/answers/sources.h"
 #include "core/answers/threshold.h"
 
 #include <cmath>
@@ -355,47 +356,14 @@ std::string followText(const ui::Background& about, const Follow& follow,
     return text + notesText(follow.notes);
 }
 
-namespace {
-
-/// "; 40 % of it from 5 repeat tests of the athlete's own, 60 % published": where it is of several.
-std::string sharesText(const DayNoise& noise) {
-    const double rest = 1 - noise.ownShare - noise.othersShare;
-    std::vector<std::string> parts;
-    const auto part = [&](double share, const std::string& of) {
-        if (share >= 0.005)
-            parts.push_back(fixed(100 * share, 0) + " % " + of);
-    };
-    part(noise.ownShare,
-         "from " + counted(noise.ownPairs, "repeat test") + " of the athlete's own");
-    part(noise.othersShare, "from " + counted(noise.othersPairs, "repeat test") + " of others");
-    part(rest, "published");
-    if (parts.size() < 2)
-        return {};
-    std::string text;
-    for (const std::string& each : parts)
-        text += (text.empty() ? "; " : ", ") + each;
-    return text;
-}
-
-} // namespace
-
 std::string dayNoiseText(const DayNoise& noise) {
-    switch (noise.origin) {
-    case DayNoise::Origin::None:
+    if (noise.origin == DayNoise::Origin::None)
         return "no day-to-day noise is known";
-    case DayNoise::Origin::Published:
-        return fixed(std::sqrt(noise.variance.value), 4) +
-               " m/s day to day (published, not yours: " + answers::cited(noise.source) +
-               sharesText(noise) + ")";
-    case DayNoise::Origin::Athlete:
-    case DayNoise::Origin::LogLift:
-        break;
-    }
-    if (const double found = std::sqrt(noise.variance.value); found < 0.00005)
-        return "none found beyond the scatter within a day, from " +
-               counted(noise.pairs, "repeat test");
-    return fixed(std::sqrt(noise.variance.value), 4) + " m/s day to day, from " +
-           counted(noise.pairs, "repeat test") + sharesText(noise);
+    const double found = std::sqrt(noise.variance.value);
+    if (noise.pairs > 0 && found < 0.00005)
+        return "none found beyond the scatter within a day (" + english(sourceOf(asCited(noise))) +
+               ")";
+    return fixed(found, 4) + " m/s day to day (" + english(sourceOf(asCited(noise))) + ")";
 }
 
 std::string noiseText(const log::Log& log, const LiftNoise& noise) {

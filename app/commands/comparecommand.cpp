@@ -35,7 +35,7 @@ int runCompare(const CompareOptions& options) {
     const auto comparison = ui::comparisonOf(log, context, about, *from, *to);
     if (!comparison) {
         const auto shared = ui::sharedLoadsOf(log, context, about, *from, *to);
-        if (!shared || from->session == to->session || !options.pdf.empty())
+        if (!shared || !options.pdf.empty())
             return sayNoAnswer(options, comparison.why());
         if (options.json) {
             Json json;

@@ -51,6 +51,8 @@ Answer<std::vector<SharedLoadChange>> sharedLoadChanges(const LiftSession& from,
                                                         const LiftSession& to,
                                                         const ComparisonSettings& settings,
                                                         const PointNoise& noise) {
+    if (from.session == to.session)
+        return NoAnswer{NoAnswer::Why::Other, say("one session is not compared with itself")};
     if (settings.asManyReps)
         if (const auto fair = settings.asManyReps(from, to)) {
             ComparisonSettings asTheyAre = settings;

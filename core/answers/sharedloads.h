@@ -31,7 +31,7 @@ struct SharedLoadChange {
 };
 
 /// By load, ascending: half-width^2 = t0^2 2 V_day + t^2 s^2 (1/n1 + 1/n2), no line and so no bend.
-/// Refused where the days share no load.
+/// Refused where the days share no load, and for one and the same session.
 Answer<std::vector<SharedLoadChange>> sharedLoadChanges(const LiftSession& from,
                                                         const LiftSession& to,
                                                         const ComparisonSettings& settings,

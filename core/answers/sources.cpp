@@ -4,6 +4,7 @@
 #include "core/model/phrases/answers.h"
 
 #include <cmath>
+#include <utility>
 
 namespace slopebook::answers {
 
@@ -19,16 +20,38 @@ Words sourceOf(const Smallest& smallest) {
     return say("published, not yours: %1", smallest.source);
 }
 
+namespace {
+
+Words repeatsOfAthlete(int pairs) {
+    return pairs == 1 ? say("the athlete's own: 1 repeat test")
+                      : say("the athlete's own: %1 repeat tests", pairs);
+}
+
+Words repeatsOfLog(int pairs) {
+    return pairs == 1 ? say("this log's: 1 repeat test")
+                      : say("this log's: %1 repeat tests", pairs);
+}
+
+} // namespace
+
 Words sourceOf(const DayNoise& noise) {
+    const Words published = say("published, not yours: %1", noise.source);
+    std::vector<Words> shares;
+    for (const auto& [share, source] :
+         {std::pair{noise.ownShare, repeatsOfAthlete(noise.ownPairs)},
+          std::pair{noise.othersShare, repeatsOfLog(noise.othersPairs)},
+          std::pair{1 - noise.ownShare - noise.othersShare, published}})
+        if (share >= 0.005)
+            shares.push_back(say("%1 % %2", figure(100 * share, 0), source));
+    if (shares.size() > 1)
+        return listed(std::move(shares));
     switch (noise.origin) {
     case DayNoise::Origin::Athlete:
-        return noise.pairs == 1 ? say("the athlete's own: 1 repeat test")
-                                : say("the athlete's own: %1 repeat tests", noise.pairs);
+        return repeatsOfAthlete(noise.pairs);
     case DayNoise::Origin::LogLift:
-        return noise.pairs == 1 ? say("this log's: 1 repeat test")
-                                : say("this log's: %1 repeat tests", noise.pairs);
+        return repeatsOfLog(noise.pairs);
     case DayNoise::Origin::Published:
-        return say("published, not yours: %1", noise.source);
+        return published;
     case DayNoise::Origin::None:
         break;
     }

@@ -10,6 +10,14 @@ constexpr double priorDf = 4;
 constexpr double priorShrink = 0.84 * 0.84; // t on 4 df with it is as wide as t on 8 df without
 constexpr double othersWeight = 0.7;
 constexpr double leastOfCentre = 0.25;
+// The published figure is let go while one's own pairs come to count so many df.
+constexpr double lettingGoFrom = 6, lettingGoTo = 14;
+
+/// df that the prior keeps beside one's own.
+double priorLeft(double effective) {
+    const double kept = (lettingGoTo - effective) / (lettingGoTo - lettingGoFrom);
+    return priorDf * std::clamp(kept, 0.0, 1.0);
+}
 } // namespace
 
 RepeatSums& RepeatSums::operator+=(const RepeatSums& other) {
@@ -38,9 +46,10 @@ Moderated moderated(double published, const RepeatSums& others, const RepeatSums
         const double rho = centre / (centre + own.within / own.pairs);
         effective = own.pairs * rho * rho;
     }
-    const double df = priorDf + effective;
+    const double left = priorLeft(effective), df = left + effective;
+    const double least = leastOfCentre * std::max(left / priorDf, leastOfCentre) * centre;
     const auto withOwn = [&](double prior) {
-        return std::max(leastOfCentre * centre, (priorDf * prior + effective * own.excess()) / df);
+        return std::max(least, (left * prior + effective * own.excess()) / df);
     };
     const double ownShare = effective / df;
     return {.variance = {withOwn(centre), df},

@@ -26,8 +26,10 @@ struct Moderated {
 };
 /// s_d0 = 0.84 published on 4 df; c^2 = (4 s_d0^2 + 0.7 k s_others^2) / (4 + k) with others' k
 /// pairs, the df staying (athletes differ however many there are); own pairs: rho = c^2 / (c^2 +
-/// within), k_e = k rho^2, max(c^2 / 4, (4 c^2 + k_e excess) / (4 + k_e)) on 4 + k_e df. Idea:
-/// Smyth 2004; constants by simulation (tests/README.md, 'Worlds'). published > 0, an SD.
+/// within), k_e = k rho^2, (w c^2 + k_e excess) / (w + k_e) on w + k_e df, at least c^2 w / 16 and
+/// c^2 / 16. w = 4 until k_e is 6, falling to 0 at 14: twenty pairs leave the published figure
+/// behind. Idea: Smyth 2004; constants by simulation (tests/README.md, 'Worlds' and 'What the prior
+/// does'). published > 0, an SD.
 Moderated moderated(double published, const RepeatSums& others, const RepeatSums& own);
 
 } // namespace slopebook::stats

@@ -359,13 +359,8 @@ private Q_SLOTS:
         QVERIFY(builtInTestKinds().size() >= 8);
         for (const TestKind& one : builtInTestKinds())
             validate(one);
-        // Section 7: SEM 4.61, 11.17, 17.74 cm; 6 m hop 0.06 s; throw 0.173 m.
-        QCOMPARE(builtInTestKind("single hop for distance")->noise->value, 0.0461);
-        QCOMPARE(builtInTestKind("Triple hop for distance")->noise->value, 0.1117);
-        QCOMPARE(builtInTestKind("Crossover hop for distance")->noise->value, 0.1774);
-        QCOMPARE(builtInTestKind("6 m timed hop")->noise->value, 0.06);
         QVERIFY(!builtInTestKind("6 m timed hop")->higherIsBetter);
-        QCOMPARE(builtInTestKind("Seated medicine-ball throw")->noise->value, 0.173);
+        QVERIFY(builtInTestKind("single hop for distance")); // figures: tst_published
         QVERIFY(!builtInTestKind("nothing like it"));
     }
     void builtInRefused() {

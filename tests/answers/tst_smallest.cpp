@@ -108,9 +108,10 @@ void TestSmallest::ofALift() {
     // 0.00 to 0.07 in steps of 0.01: seven distances are 0.01 and six 0.02, so the tenth is 0.02.
     CHECK_NEAR(changes.at.at(massFromKilograms(64)).value, 0.2 * 2.21914 * 0.669 * 0.02, 1e-14);
     QVERIFY(changes.velocity->origin == Smallest::Origin::Published);
-    // Seven have a 1RM: published, 3.9 % of the earlier estimate.
+    // Seven have a 1RM: published, 3.4 % of the earlier estimate (published-values.md A6, a lift
+    // without a figure of its own: the median of the seven groups).
     QVERIFY(changes.oneRm->origin == Smallest::Origin::Published);
-    CHECK_NEAR(changes.oneRm->value, 0.039 * 150, 1e-12);
+    CHECK_NEAR(changes.oneRm->value, 0.034 * 150, 1e-12);
     QVERIFY(!smallestChanges(lift, squad, {}).oneRm);
     lift.smallestVelocity = 0.04;
     lift.smallestOneRm = 2.5;

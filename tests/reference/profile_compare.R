@@ -3,7 +3,8 @@
 # confint, anova, hatvalues, rstudent, cooks.distance, var.test; roots by polyroot, or by uniroot
 # where no polynomial is).
 # Standard input, one record a line:
-#   log ID level mvt mvt_sd te te_df variances bias bias_variance bias_df
+#   log ID level mvt mvt_sd te te_df variances bias bias_variance bias_df [slope_cv]
+# slope_cv: SD from day to day of a slope as a share of it, about 60 % of the earlier 1RM.
 #   point ID session(1|2) load velocity
 #   at ID load
 # Standard output: "ID.name value".
@@ -31,11 +32,14 @@ add <- function(values, dfs) {
 
 # Loads at which |y - a - b (L - centre)| is within t of its standard error: Fieller's set for the
 # load where the line reaches y. NULL where it is not an interval.
-fieller <- function(a, b, V, y, extra, df, level, centre) {
+# tilt: squared half-width a squared kg away from the load pivot.
+fieller <- function(a, b, V, y, extra, df, level, centre, tilt = 0, pivot = 0) {
     t2 <- qt((1 + level) / 2, df)^2
-    A <- b^2 - t2 * V[2, 2]
+    A <- b^2 - t2 * V[2, 2] - tilt
     if (A <= 0) return(NULL)
-    r <- real_roots((y - a)^2 - t2 * (V[1, 1] + extra), -2 * b * (y - a) - 2 * t2 * V[1, 2], A)
+    p <- pivot - centre
+    r <- real_roots((y - a)^2 - t2 * (V[1, 1] + extra) - tilt * p^2,
+                    -2 * b * (y - a) - 2 * t2 * V[1, 2] + 2 * tilt * p, A)
     if (length(r) == 0) r <- rep(b * (y - a) / A + t2 * V[1, 2] / A, 2)
     r + centre
 }
@@ -116,6 +120,8 @@ compare <- function(id, d, p, checks) {
     ratio <- var.test(larger[[1]], larger[[2]])
     say(id, "ratio.f", ratio$statistic[[1]]); say(id, "ratio.p", ratio$p.value)
 
+    tilt <- (p$slope_cv * (abs(coef(m1)[[2]]) + abs(coef(m2)[[2]])) / 2)^2
+    pivot <- 0.6 * (p$mvt - coef(m1)[[1]]) / coef(m1)[[2]]
     # D at x: the coefficient of G where the load is counted from x.
     D <- function(x) {
         if (pooled) {
@@ -154,7 +160,7 @@ compare <- function(id, d, p, checks) {
                 own <- summary(lm(v ~ I(L - x), data = s))
                 max(sigma(joint), own$sigma)^2 * own$cov.unscaled[1, 1]
             })) else squared(r, crit)
-            sqrt(lines + crit(p$te_df) * 2 * p$te^2 + crit(p$bias_df) * p$bias_variance)
+            sqrt(lines + crit(p$te_df) * 2 * (p$te^2 + tilt * (x - pivot)^2) + crit(p$bias_df) * p$bias_variance)
         }
         half <- reading(point(level))
         put("reading_low", r$d - half); put("reading_high", r$d + half)
@@ -225,7 +231,7 @@ compare <- function(id, d, p, checks) {
                 }
                 beyond <- own$te * q(p$te_df) + own$bias * q(p$bias_df)
                 fieller(own$a, own$b, V, p$mvt, if (with_day) beyond / q(own$df) else 0, own$df,
-                        level, centre)
+                        level, centre, if (with_day) q(p$te_df) * tilt else 0, pivot)
             })
             if (is.null(f[[1]]) || is.null(f[[2]])) return(c(NA, NA))
             e1 <- s[[1]]$estimate; e2 <- s[[2]]$estimate
@@ -248,7 +254,8 @@ for (row in rows[kind == "log"]) {
     id <- row[2]
     p <- list(level = numbers(row, 3), mvt = numbers(row, 4), mvt_sd = numbers(row, 5),
               te = numbers(row, 6), te_df = numbers(row, 7), variances = row[8],
-              bias = numbers(row, 9), bias_variance = numbers(row, 10), bias_df = numbers(row, 11))
+              bias = numbers(row, 9), bias_variance = numbers(row, 10), bias_df = numbers(row, 11),
+              slope_cv = if (length(row) > 11) numbers(row, 12) else 0)
     mine <- rows[kind == "point" & ids == id]
     d <- data.frame(S = sapply(mine, numbers, 3), L = sapply(mine, numbers, 4),
                     v = sapply(mine, numbers, 5))

@@ -64,7 +64,9 @@ for (row in strsplit(readLines(file("stdin")), " ")) {
         expected <- (4 * v[1]^2 + v[2] * others) / (4 + v[2])
         M <- if (v[5] > 0) v[6] / v[5] else 0; w <- if (v[5] > 0) v[7] / v[5] else 0
         ke <- if (v[5] > 0) v[5] * (centre / (centre + w))^2 else 0
-        with <- function(c2) max(centre / 4, (4 * c2 + ke * (M - w)) / (4 + ke))
-        say(id, "variance", with(centre)); say(id, "df", 4 + ke); say(id, "expected", with(expected))
+        p <- approx(c(0, 6, 14), c(4, 4, 0), ke, rule = 2)$y # df of the prior
+        floor <- centre * max(p, 1) / 16
+        with <- function(c2) max(floor, weighted.mean(c(c2, M - w), c(p, ke)))
+        say(id, "variance", with(centre)); say(id, "df", p + ke); say(id, "expected", with(expected))
     }
 }

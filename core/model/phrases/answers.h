@@ -250,8 +250,6 @@ inline constexpr std::array answers{
                          "leaves out 1): one bias for all speeds is too simple"),
     translate("Phrases", "1 set of one device has no partner and is left out"),
     translate("Phrases", "%1 sets of one device have no partner and are left out"),
-    translate("Phrases", "sets of one session resemble each other: the interval of the bias that "
-                         "comparisons use counts sessions, not sets"),
     translate("Phrases", "%1 to %2"),
     translate("Phrases", "no estimated 1RM: %1"),
     translate("Phrases", "the estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): "
@@ -430,6 +428,11 @@ inline constexpr std::array answers{
               "the days differ in reps: at each load the fastest of as many reps is compared"),
     translate("Phrases", "unclear, leaning up"),
     translate("Phrases", "unclear, leaning down"),
+    translate("Phrases", "%1 % %2"),
+    translate("Phrases", "sets of one athlete resemble each other: the limits and the interval of "
+                         "the bias count athletes, not sets"),
+    translate("Phrases", "sets of one session resemble each other: the limits and the interval of "
+                         "the bias count sessions, not sets, and hold for these athletes alone"),
 };
 
 } // namespace slopebook::phrases

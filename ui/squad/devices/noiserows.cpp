@@ -162,23 +162,35 @@ std::vector<TextTable::Row> agreementRows(const answers::AgreementStudy& study) 
     const auto row = [](const QString& name, const QString& value, const QString& interval = {}) {
         return TextTable::Row{.cells = {name, value, interval}};
     };
-    return {row(NoiseWords::tr("Sets seen by both"), QString::number(a.n)),
-            row(NoiseWords::tr("Athletes, sessions"),
-                u"%1, %2"_s.arg(study.athletes).arg(study.sessions.size())),
-            row(NoiseWords::tr("Bias (m/s)"), signedNumber(a.bias, 4),
-                signedRangeText(a.biasInterval, 4)),
-            row(NoiseWords::tr("Lower limit of agreement (m/s)"), signedNumber(a.limits.low, 4),
-                signedRangeText(a.lowerLimitInterval, 4)),
-            row(NoiseWords::tr("Upper limit of agreement (m/s)"), signedNumber(a.limits.high, 4),
-                signedRangeText(a.upperLimitInterval, 4)),
-            row(NoiseWords::tr("SD of the differences (m/s)"), number(a.sd, 4)),
-            row(NoiseWords::tr("Proportion, least products (slope)"), number(a.slope, 4),
-                rangeText(a.slopeInterval, 4)),
-            row(NoiseWords::tr("Intercept, least products (m/s)"), signedNumber(a.intercept, 4),
-                signedRangeText(a.interceptInterval, 4)),
-            row(NoiseWords::tr("Correlation"), number(a.correlation, 4)),
-            row(NoiseWords::tr("Bias that comparisons take off (m/s)"), signedNumber(a.bias, 4),
-                signedRangeText({a.bias - half, a.bias + half}, 4))};
+    std::vector<TextTable::Row> rows{
+        row(NoiseWords::tr("Sets seen by both"), QString::number(a.n)),
+        row(NoiseWords::tr("Athletes, sessions"),
+            u"%1, %2"_s.arg(study.athletes).arg(study.sessions.size())),
+        row(NoiseWords::tr("Bias (m/s)"), signedNumber(a.bias, 4),
+            signedRangeText(a.biasInterval, 4)),
+        row(NoiseWords::tr("Lower limit of agreement (m/s)"), signedNumber(a.limits.low, 4),
+            signedRangeText(a.lowerLimitInterval, 4)),
+        row(NoiseWords::tr("Upper limit of agreement (m/s)"), signedNumber(a.limits.high, 4),
+            signedRangeText(a.upperLimitInterval, 4)),
+        row(NoiseWords::tr("SD of the differences (m/s)"), number(a.sd, 4))};
+    if (study.groups) {
+        const bool athletes = study.grouped == answers::AgreementStudy::Grouped::ByAthlete;
+        rows.push_back(row(athletes ? NoiseWords::tr("SD between athletes (m/s)")
+                                    : NoiseWords::tr("SD between sessions (m/s)"),
+                           number(std::sqrt(study.groups->between), 4)));
+        rows.push_back(row(athletes ? NoiseWords::tr("SD within an athlete (m/s)")
+                                    : NoiseWords::tr("SD within a session (m/s)"),
+                           number(std::sqrt(study.groups->within), 4)));
+    }
+    rows.insert(rows.end(),
+                {row(NoiseWords::tr("Proportion, least products (slope)"), number(a.slope, 4),
+                     rangeText(a.slopeInterval, 4)),
+                 row(NoiseWords::tr("Intercept, least products (m/s)"),
+                     signedNumber(a.intercept, 4), signedRangeText(a.interceptInterval, 4)),
+                 row(NoiseWords::tr("Correlation"), number(a.correlation, 4)),
+                 row(NoiseWords::tr("Bias that comparisons take off (m/s)"),
+                     signedNumber(a.bias, 4), signedRangeText({a.bias - half, a.bias + half}, 4))});
+    return rows;
 }
 
 QStringList pairedHeadings(const QString& first, const QString& second, LoadUnit unit) {
