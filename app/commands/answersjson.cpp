@@ -48,6 +48,89 @@ void mvtJson(Json& json, const std::optional<Mvt>& mvt) {
         .endObject();
 }
 
+/// The interval to plan with; null where it cannot be bounded.
+void planJson(Json& json, const Profile& profile) {
+    json.key("plan");
+    if (!profile.oneRm || !profile.oneRm->toPlan) {
+        json.null();
+        return;
+    }
+    json.object()
+        .ends("low", "high", profile.oneRm->toPlan)
+        .ends("straight_low", "straight_high", profile.oneRm->straight)
+        .field("level", profile.level)
+        .endObject();
+}
+
+/// How far a straight line may be off, kg; null where nothing is known of it.
+void bendJson(Json& json, const stats::Interval* error, const Bend& bend) {
+    json.key("bend");
+    if (!error || bend.relations.empty()) {
+        json.null();
+        return;
+    }
+    json.object()
+        .field("low", error->low)
+        .field("high", error->high)
+        .field("source", bend.source())
+        .field("own_ladders", bend.ladders)
+        .endObject();
+}
+
+/// What was lifted that day bounds its maximum from below.
+void bracketJson(Json& json, const Profile& profile) {
+    json.key("bracket")
+        .object()
+        .field("lifted", profile.heaviestLifted())
+        .field("not_lifted", std::optional<double>())
+        .endObject();
+}
+
+/// By the log's own pairs of an estimate and a maximum lifted; null where there are too few.
+void calibrationJson(Json& json, const Profile& profile) {
+    json.key("calibration");
+    const auto& made = profile.beyond.calibration;
+    if (!made || !profile.oneRm || !profile.oneRm->calibrated) {
+        json.null();
+        return;
+    }
+    json.object()
+        .field("estimate", *profile.oneRm->calibrated)
+        .ends("low", "high", profile.oneRm->calibratedToPlan)
+        .field("bias_percent", 100 * std::expm1(made->bias))
+        .field("spread_percent", 100 * std::expm1(made->spread))
+        .field("pairs", made->pairs)
+        .field("own_pairs", made->ownPairs)
+        .endObject();
+}
+
+/// What moves a line from day to day and how much of that comes from where; null where nothing is
+/// known.
+void noiseJson(Json& json, const DayNoise& noise) {
+    json.key("noise");
+    if (noise.origin == DayNoise::Origin::None) {
+        json.null();
+        return;
+    }
+    json.object()
+        .field("level_sd", std::sqrt(noise.variance.value))
+        .field("slope_cv", noise.slopeCv())
+        .field("df", noise.variance.df);
+    json.key("sources").array();
+    const auto source = [&](const char* from, double share, int pairs) {
+        if (share > 0)
+            json.object()
+                .field("from", from)
+                .field("share", share)
+                .field("repeat_tests", pairs)
+                .endObject();
+    };
+    source("athlete", noise.ownShare, noise.ownPairs);
+    source("log", noise.othersShare, noise.othersPairs);
+    source("published", 1 - noise.ownShare - noise.othersShare, 0);
+    json.endArray().endObject();
+}
+
 void pointsJson(Json& json, const Profile& profile) {
     json.key("points").array();
     for (const ProfilePoint& each : profile.points)
@@ -104,6 +187,15 @@ void settleJson(Json& json, const std::optional<RepeatsQuestion>& question) {
         .endObject();
 }
 
+/// A change without a line: what was seen on both days.
+void readJson(Json& json, const ReadChange& read) {
+    json.field("change", read.change)
+        .ends("reading_low", "reading_high", read.interval)
+        .field("smallest", read.smallest ? std::optional(read.smallest->value) : std::nullopt)
+        .field("reading", word(read.reading))
+        .field("leans", read.leans());
+}
+
 void changeJson(Json& json, const ChangeAt& at) {
     json.object()
         .field("load", kilograms(at.load))
@@ -114,6 +206,8 @@ void changeJson(Json& json, const ChangeAt& at) {
         .ends("reading_low", "reading_high", at.read.interval)
         .field("smallest", at.read.smallest ? std::optional(at.read.smallest->value) : std::nullopt)
         .field("reading", word(at.read.reading))
+        .field("leans", at.read.leans())
+        .ends("straight_low", "straight_high", at.read.straight)
         .field("extrapolated", at.extrapolated);
     settleJson(json, at.unsettled);
     json.endObject();
@@ -150,7 +244,9 @@ void oneRmChangeJson(Json& json, const Answer<OneRmChange>& change) {
                   change->interval ? std::optional(change->read.interval) : std::nullopt)
             .field("smallest", change->read.smallest ? std::optional(change->read.smallest->value)
                                                      : std::nullopt)
-            .field("reading", word(change->read.reading));
+            .field("reading", word(change->read.reading))
+            .field("leans", change->read.leans())
+            .ends("straight_low", "straight_high", change->read.straight);
         settleJson(json, change->unsettled);
     } else {
         json.field("reason", english(change.why().reason));
@@ -188,9 +284,36 @@ void profileJson(Json& json, const log::Log& log, const ui::Background& about,
     mvtJson(json, profile.mvt);
     json.key("one_rm");
     oneRmJson(json, profile.oneRm, profile.level, session.measuredOneRm);
+    planJson(json, profile);
+    calibrationJson(json, profile);
+    bracketJson(json, profile);
+    bendJson(json, profile.oneRm && profile.oneRm->toPlan ? &profile.oneRm->bend : nullptr,
+             profile.beyond.bend);
+    noiseJson(json, profile.beyond.day);
     pointsJson(json, profile);
     notesJson(json, profile.notes);
     json.endObject();
+}
+
+void sharedLoadsJson(Json& json, const ui::Background& about, const LiftSession& from,
+                     const LiftSession& to, const NoAnswer& why,
+                     const std::vector<SharedLoadChange>& shared) {
+    json.object()
+        .field("athlete", about.athlete.value.name)
+        .field("lift", about.lift.value.name)
+        .field("from", dateKey(from.date, from.ordinal))
+        .field("to", dateKey(to.date, to.ordinal))
+        .field("reason", english(why.reason));
+    json.key("shared_loads").array();
+    for (const SharedLoadChange& each : shared) {
+        json.object()
+            .field("load", kilograms(each.load))
+            .field("seen_from", each.seenFrom)
+            .field("seen_to", each.seenTo);
+        readJson(json, each.read);
+        json.endObject();
+    }
+    json.endArray().endObject();
 }
 
 void comparisonJson(Json& json, const log::Log& log, const ui::Background& about,
@@ -223,7 +346,13 @@ void comparisonJson(Json& json, const log::Log& log, const ui::Background& about
     testJson(json, "parallel", comparison.lines.parallel());
     testJson(json, "coincident", comparison.lines.coincident());
     oneRmChangeJson(json, comparison.oneRm);
-    json.field("sentence", comparison.sentence);
+    bendJson(json,
+             comparison.oneRm && comparison.oneRm->read.reading != Reading::NoFigure
+                 ? &comparison.oneRm->read.bend
+                 : nullptr,
+             comparison.settings.bend);
+    noiseJson(json, comparison.settings.dayNoise);
+    json.field("sentence", english(comparison.sentence));
     notesJson(json, comparison.notes);
     json.endObject();
 }
@@ -254,6 +383,14 @@ void followedJson(Json& json, const Followed& each, Blocks blocks, double level)
         changeJson(json, *each.change);
     else
         json.null();
+    json.key("seen_change");
+    if (each.seenChange) {
+        json.object();
+        readJson(json, *each.seenChange);
+        json.endObject();
+    } else {
+        json.null();
+    }
     json.key("one_rm");
     oneRmJson(json, each.oneRm, level, each.session.measuredOneRm);
     json.endObject();

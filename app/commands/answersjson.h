@@ -6,12 +6,14 @@
 #include "core/answers/checkloads.h"
 #include "core/answers/comparison.h"
 #include "core/answers/noise.h"
+#include "core/answers/sharedloads.h"
 #include "core/questions/questions.h"
 
 #include <map>
 #include <optional>
 #include <span>
 #include <string>
+#include <vector>
 
 namespace slopebook::app {
 
@@ -19,6 +21,10 @@ void profileJson(Json& json, const log::Log& log, const ui::Background& about,
                  const answers::Profile& profile);
 void comparisonJson(Json& json, const log::Log& log, const ui::Background& about,
                     const answers::Comparison& comparison);
+/// {"reason", "shared_loads"}: two days without a line to judge by.
+void sharedLoadsJson(Json& json, const ui::Background& about, const LiftSession& from,
+                     const LiftSession& to, const NoAnswer& why,
+                     const std::vector<answers::SharedLoadChange>& shared);
 void followJson(Json& json, const ui::Background& about, const answers::Follow& follow,
                 std::span<const Stored<BlockId, Block>> blocks, double level);
 /// {"estimate", ...}, or {"reason"} where there is no 1RM.

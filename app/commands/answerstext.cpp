@@ -5,6 +5,7 @@
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
 #include "core/answers/sentence.h"
+#include "core/answers/sources.h"
 #include "core/answers/threshold.h"
 
 #include <cmath>
@@ -67,6 +68,26 @@ std::string maximumText(const Profile& profile) {
     text += ", reach " + fixed(oneRm.reach, 2) + "\n";
     if (oneRm.withMvt)
         text += "           " + interval(*oneRm.withMvt, 1) + " kg with the MVT's own SD\n";
+    if (oneRm.toPlan)
+        text += "To plan    " + interval(*oneRm.toPlan, 1) + " kg with days and bend; " +
+                shownInterval(oneRm.straight, 1) + " kg as if the line were straight\n";
+    else if (profile.line.hasInference())
+        text += "To plan    not bounded: lift loads further apart, and heavier ones\n";
+    if (oneRm.bend.low < 0 || oneRm.bend.high > 0)
+        text += "Bend       a straight line from these loads may read " +
+                signedInterval(oneRm.bend, 1) + " kg off (" +
+                answers::cited(profile.beyond.bend.source()) +
+                (profile.beyond.bend.ladders > 0
+                     ? "; " + counted(profile.beyond.bend.ladders, "own full ladder")
+                     : std::string()) +
+                "); what ends the doubt: the same ladder each time, or one load near 80 %\n";
+    if (oneRm.calibrated)
+        text += "Calibrated " + fixed(*oneRm.calibrated, 1) + " kg" +
+                (oneRm.calibratedToPlan ? " (" + interval(*oneRm.calibratedToPlan, 1) + ")"
+                                        : std::string()) +
+                ", which plans take\n";
+    text +=
+        "Lifted     " + loadText(profile.heaviestLifted()) + " kg that day: the max is no less\n";
     return text;
 }
 
@@ -136,6 +157,9 @@ std::string sidesText(const log::Log& log, const Comparison& c) {
     both("  with the MVT's SD", [](const Profile& p) {
         return p.oneRm ? shownInterval(p.oneRm->withMvt, 1) : std::string("-");
     });
+    both("  to plan with", [](const Profile& p) {
+        return p.oneRm ? shownInterval(p.oneRm->toPlan, 1) : std::string("-");
+    });
     both("  reach", [](const Profile& p) { return p.oneRm ? fixed(p.oneRm->reach, 2) : "-"; });
     both("Measured 1RM, kg", [](const Profile& p) {
         return p.session.measuredOneRm ? loadText(kilograms(*p.session.measuredOneRm)) : "-";
@@ -143,14 +167,11 @@ std::string sidesText(const log::Log& log, const Comparison& c) {
     return table.text();
 }
 
-std::string readingText(const ReadChange& read) {
-    return std::string(word(read.reading)) + (read.beyondSmallest ? ", by more than m" : "");
-}
-
 std::string changesText(const Comparison& c) {
     TextTable table({{"Load kg"},
                      {"Change m/s"},
                      {percent(c.settings.level) + " interval"},
+                     {"As if straight"},
                      {"These two days only"},
                      {"Band"},
                      {"m"},
@@ -161,16 +182,19 @@ std::string changesText(const Comparison& c) {
         if (at.extrapolated)
             remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
         table.row({loadText(kilograms(at.load)), signedFixed(at.read.change, 3),
-                   signedInterval(at.read.interval, 3), signedInterval(at.interval, 3),
-                   signedInterval(at.readingBand, 3),
-                   at.read.smallest ? fixed(at.read.smallest->value, 3) : "-", readingText(at.read),
-                   remark});
+                   signedInterval(at.read.interval, 3),
+                   at.read.straight ? signedInterval(*at.read.straight, 3) : "-",
+                   signedInterval(at.interval, 3), signedInterval(at.readingBand, 3),
+                   at.read.smallest ? fixed(at.read.smallest->value, 3) : "-",
+                   english(sizedReading(at.read)), remark});
     }
     if (table.empty())
         return "No check load is set, and no load was lifted on both days.\n";
     return table.text() +
-           "The interval and the band (all loads at once) hold day-to-day noise; 'these two days "
-           "only' does\nnot. m: the smallest change that matters.\n";
+           "The interval and the band (all loads at once) hold day-to-day noise and what bent "
+           "lines "
+           "may make\nwrong; 'as if straight' lacks the bend, 'these two days only' both. m: the "
+           "smallest change that\nmatters.\n";
 }
 
 std::string linesText(const Comparison& c) {
@@ -199,9 +223,10 @@ std::string oneRmChangeText(const Comparison& c) {
     const OneRmChange& change = *c.oneRm;
     std::string text = "Change of the estimated 1RM: " + signedFixed(change.estimate, 1) + " kg";
     if (change.interval)
-        text += " (" + signedInterval(change.read.interval, 1) + "; these two days only " +
-                signedInterval(*change.interval, 1) + ")";
-    text += ", " + readingText(change.read);
+        text += " (" + signedInterval(change.read.interval, 1) + "; as if straight " +
+                (change.read.straight ? signedInterval(*change.read.straight, 1) : "-") +
+                "; these two days only " + signedInterval(*change.interval, 1) + ")";
+    text += ", " + english(sizedReading(change.read));
     if (change.read.smallest)
         text += " (m " + fixed(change.read.smallest->value, 1) + " kg)";
     text += "\n";
@@ -219,7 +244,7 @@ std::string unsettledText(const std::vector<Unsettled>& all) {
         return {};
     std::string text = "\nWhat would settle what is unclear:\n";
     for (const Unsettled& each : all)
-        text += "  " + settlingText(each) + "\n";
+        text += "  " + english(settlingWords(each)) + "\n";
     return text;
 }
 
@@ -228,7 +253,7 @@ std::string unsettledText(const Follow& follow) {
     for (auto each = follow.sessions.rbegin(); each != follow.sessions.rend(); ++each)
         if (each->change && each->change->read.reading == Reading::Unclear)
             return "What would settle the change of " + keyOf(each->session) + ":\n  " +
-                   settlingText(unsettled({follow.load}, each->change->unsettled)) + "\n";
+                   english(settlingWords(unsettled({follow.load}, each->change->unsettled))) + "\n";
     return {};
 }
 
@@ -237,14 +262,35 @@ std::string unsettledText(const Follow& follow) {
 std::string comparisonText(const log::Log& log, const ui::Background& about, const Comparison& c) {
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
                        keyOf(c.from.session) + " against " + keyOf(c.to.session) + "\n\n" +
-                       c.sentence + "\n\n" + sidesText(log, c) + "\n" + changesText(c) + "\n" +
-                       linesText(c) + oneRmChangeText(c) + unsettledText(unsettled(c));
+                       english(c.sentence) + "\n\n" + sidesText(log, c) + "\n" + changesText(c) +
+                       "\n" + linesText(c) + oneRmChangeText(c) + unsettledText(unsettled(c));
     if (c.from.mvt)
         text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " +
                 answers::cited(describe(*c.from.mvt)) + "\n";
     if (const std::string notes = notesText(c.notes); !notes.empty())
         text += "\n" + notes;
     return text + "\n" + caution;
+}
+
+std::string sharedLoadsText(const ui::Background& about, const LiftSession& from,
+                            const LiftSession& to, const NoAnswer& why,
+                            const std::vector<SharedLoadChange>& shared) {
+    TextTable table({{"Load kg"},
+                     {keyOf(from)},
+                     {keyOf(to)},
+                     {"Change m/s"},
+                     {"95 % interval"},
+                     {"m"},
+                     {"Reading", Align::Left}});
+    for (const SharedLoadChange& each : shared)
+        table.row({loadText(kilograms(each.load)), fixed(each.seenFrom, 3), fixed(each.seenTo, 3),
+                   signedFixed(each.read.change, 3), signedInterval(each.read.interval, 3),
+                   each.read.smallest ? fixed(each.read.smallest->value, 3) : "-",
+                   english(sizedReading(each.read))});
+    return about.athlete.value.name + ", " + about.lift.value.name + ", " + keyOf(from) +
+           " against " + keyOf(to) + "\n\nNo line to judge by: " + english(why.reason) +
+           ".\nWhat was seen at the loads of both days, from the typical error of a point:\n\n" +
+           table.text();
 }
 
 std::string followText(const ui::Background& about, const Follow& follow,
@@ -274,13 +320,18 @@ std::string followText(const ui::Background& about, const Follow& follow,
         if (each.bias)
             remark += std::string(remark.empty() ? "" : ", ") + "device bias " +
                       signedFixed(*each.bias, 3) + " taken off the change";
+        if (each.seenChange)
+            remark += std::string(remark.empty() ? "" : ", ") + "change as seen";
+        const ReadChange* read = each.change       ? &each.change->read
+                                 : each.seenChange ? &*each.seenChange
+                                                   : nullptr;
         const auto block = ui::blockOn(blocks, each.session.date);
         const auto& measured = each.session.measuredOneRm;
         table.row({keyOf(each.session), block ? block->name : "", seen,
                    each.line ? fixed(*each.line, 3) : "-", shownInterval(each.interval, 3),
-                   each.change ? signedFixed(each.change->read.change, 3) : "",
-                   each.change ? signedInterval(each.change->read.interval, 3) : "",
-                   each.change ? readingText(each.change->read) : "",
+                   read ? signedFixed(read->change, 3) : "",
+                   read ? signedInterval(read->interval, 3) : "",
+                   read ? english(sizedReading(*read)) : "",
                    each.oneRm ? fixed(each.oneRm->estimate, 1) : "-",
                    each.oneRm ? shownInterval(each.oneRm->interval, 1) : "",
                    measured ? loadText(kilograms(*measured)) : "", remark});
@@ -306,21 +357,13 @@ std::string followText(const ui::Background& about, const Follow& follow,
 }
 
 std::string dayNoiseText(const DayNoise& noise) {
-    switch (noise.origin) {
-    case DayNoise::Origin::None:
+    if (noise.origin == DayNoise::Origin::None)
         return "no day-to-day noise is known";
-    case DayNoise::Origin::Published:
-        return fixed(std::sqrt(noise.variance.value), 4) +
-               " m/s day to day (published, not yours: " + answers::cited(noise.source) + ")";
-    case DayNoise::Origin::Athlete:
-    case DayNoise::Origin::LogLift:
-        break;
-    }
-    if (const double found = std::sqrt(noise.variance.value); found < 0.00005)
-        return "none found beyond the scatter within a day, from " +
-               counted(noise.pairs, "repeat test");
-    return fixed(std::sqrt(noise.variance.value), 4) + " m/s day to day, from " +
-           counted(noise.pairs, "repeat test");
+    const double found = std::sqrt(noise.variance.value);
+    if (noise.pairs > 0 && found < 0.00005)
+        return "none found beyond the scatter within a day (" + english(sourceOf(asCited(noise))) +
+               ")";
+    return fixed(found, 4) + " m/s day to day (" + english(sourceOf(asCited(noise))) + ")";
 }
 
 std::string noiseText(const log::Log& log, const LiftNoise& noise) {

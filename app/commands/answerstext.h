@@ -5,10 +5,12 @@
 #include "core/answers/checkloads.h"
 #include "core/answers/comparison.h"
 #include "core/answers/noise.h"
+#include "core/answers/sharedloads.h"
 #include "core/questions/questions.h"
 
 #include <span>
 #include <string>
+#include <vector>
 
 namespace slopebook::app {
 
@@ -17,6 +19,10 @@ std::string profileText(const log::Log& log, const ui::Background& about,
                         const answers::Profile& profile, const std::string& which);
 std::string comparisonText(const log::Log& log, const ui::Background& about,
                            const answers::Comparison& comparison);
+/// Two days without a line to judge by: what was seen at the loads of both.
+std::string sharedLoadsText(const ui::Background& about, const LiftSession& from,
+                            const LiftSession& to, const NoAnswer& why,
+                            const std::vector<answers::SharedLoadChange>& shared);
 std::string followText(const ui::Background& about, const answers::Follow& follow,
                        std::span<const Stored<BlockId, Block>> blocks, double level);
 std::string noiseText(const log::Log& log, const answers::LiftNoise& noise);

@@ -104,14 +104,14 @@ std::string findingsText(const std::vector<Words>& findings) {
 std::string notesText(const std::vector<answers::Note>& notes) {
     std::string text;
     for (const auto& note : notes)
-        text += "  - " + note.text + "\n";
+        text += "  - " + english(note.words) + "\n";
     return text.empty() ? text : "Notes:\n" + text;
 }
 
 void notesJson(Json& json, const std::vector<answers::Note>& notes) {
     json.key("notes").array();
     for (const auto& note : notes)
-        json.value(note.text);
+        json.value(english(note.words));
     json.endArray();
 }
 

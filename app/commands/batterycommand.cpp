@@ -43,8 +43,8 @@ std::string testsText(const answers::BatteryComparison& battery) {
         const TestKind& kind = test.kind.value;
         const int d = kind.decimals;
         const bool figure = test.noReading.empty();
-        table.row({answers::testLabel(kind, test.side), kind.unit, seenText(test.before, kind),
-                   seenText(test.after, kind),
+        table.row({english(answers::testLabel(kind, test.side)), kind.unit,
+                   seenText(test.before, kind), seenText(test.after, kind),
                    test.change ? answers::signedFixed(*test.change, d) : "",
                    test.percent ? answers::signedFixed(*test.percent, 1) : "",
                    figure ? signedInterval(test.read.interval, d) : "",
@@ -55,18 +55,43 @@ std::string testsText(const answers::BatteryComparison& battery) {
     return table.empty() ? "No test of the battery was done on either side.\n" : table.text();
 }
 
+/// Where a lift has no line to judge by: what was seen at the loads of both sides.
+std::string sharedText(const ui::BatteryLift& lift) {
+    std::string text;
+    for (const auto& each : lift.shared)
+        text += "    at " + answers::loadText(kilograms(each.load)) +
+                " kg as seen: " + answers::signedFixed(each.read.change, 3) + " m/s (" +
+                signedInterval(each.read.interval, 3) +
+                "): " + std::string(answers::word(each.read.reading)) + "\n";
+    return text;
+}
+
+/// By points of asymmetry: less is better.
+std::string asymmetryChangeText(const answers::LeftRight& row) {
+    if (!row.change)
+        return {};
+    if (!row.noReading.empty())
+        return "; " + english(row.noReading);
+    return "; " + answers::signedFixed(row.read.change, 1) + " points (" +
+           signedInterval(row.read.interval, 1) + "): " +
+           (row.read.reading == answers::Reading::Better  ? "less uneven"
+            : row.read.reading == answers::Reading::Worse ? "more uneven"
+                                                          : "no clear change");
+}
+
 std::string restText(const ui::BatteryAnswer& answer) {
     const auto& battery = answer.battery;
     std::string text;
     if (!battery.leftRight.empty()) {
         text += "\nLeft and right (the better side, and by how much of it):\n";
         for (const auto& row : battery.leftRight)
-            text +=
-                "  " + row.kind.value.name + ": " +
-                (row.before ? answers::describe(*row.before) : english(row.before.why().reason)) +
-                ", then " +
-                (row.after ? answers::describe(*row.after) : english(row.after.why().reason)) +
-                "\n";
+            text += "  " + row.kind.value.name + ": " +
+                    (row.before ? english(answers::asymmetryWords(*row.before))
+                                : english(row.before.why().reason)) +
+                    ", then " +
+                    (row.after ? english(answers::asymmetryWords(*row.after))
+                               : english(row.after.why().reason)) +
+                    asymmetryChangeText(row) + "\n";
     }
     if (!battery.missing.empty()) {
         text += "\nNot possible:\n";
@@ -78,9 +103,9 @@ std::string restText(const ui::BatteryAnswer& answer) {
         text += "\nLifts:\n";
         for (const auto& lift : answer.lifts)
             text += "  " + lift.lift.value.name + ": " +
-                    (lift.comparison ? lift.comparison->sentence
+                    (lift.comparison ? english(lift.comparison->sentence)
                                      : english(lift.comparison.why().reason)) +
-                    "\n";
+                    "\n" + sharedText(lift);
     }
     for (const Words& what : answer.unread)
         text += "\nLeft out, for it cannot be read: " + english(what) + "\n";
@@ -127,6 +152,7 @@ void testChangeJson(Json& json, const TestChange& test) {
             .endObject();
     else
         json.null();
+    json.field("attempt_noise", test.attemptNoise);
     json.key("smallest");
     if (test.read.smallest)
         json.object()
@@ -141,7 +167,7 @@ void testChangeJson(Json& json, const TestChange& test) {
     json.key("context_changed").array();
     for (const auto& change : test.context)
         json.object()
-            .field("what", change.what)
+            .field("what", answers::word(change.what))
             .field("from", change.before)
             .field("to", change.after)
             .endObject();
@@ -156,6 +182,29 @@ void asymmetryJson(Json& json, const char* name, const Answer<answers::Asymmetry
     else
         json.field("reason", english(asymmetry.why().reason));
     json.endObject();
+}
+
+void sharedJson(Json& json, const ui::BatteryLift& lift) {
+    json.key("shared_loads").array();
+    for (const auto& each : lift.shared)
+        json.object()
+            .field("load", kilograms(each.load))
+            .field("change", each.read.change)
+            .ends("low", "high", each.read.interval)
+            .field("reading", std::string(answers::word(each.read.reading)))
+            .endObject();
+    json.endArray();
+}
+
+/// Of the size, percentage points: less is better.
+void asymmetryChangeJson(Json& json, const answers::LeftRight& row) {
+    const bool read = row.change && row.noReading.empty();
+    json.field("change_signed", row.change)
+        .field("change", read ? std::optional(row.read.change) : std::nullopt)
+        .ends("low", "high", read ? std::optional(row.read.interval) : std::nullopt)
+        .field("reading", std::string(answers::word(row.read.reading)))
+        .field("reason",
+               row.noReading.empty() ? std::nullopt : std::optional(english(row.noReading)));
 }
 
 std::string batteryJson(const ui::BatteryAnswer& answer) {
@@ -174,6 +223,7 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
         json.object().field("test", row.kind.value.name);
         asymmetryJson(json, "from", row.before);
         asymmetryJson(json, "to", row.after);
+        asymmetryChangeJson(json, row);
         json.endObject();
     }
     json.endArray().key("forest").array();
@@ -192,14 +242,17 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
             .field("reason", missing.reason)
             .endObject();
     json.endArray().key("lifts").array();
-    for (const auto& lift : answer.lifts)
+    for (const auto& lift : answer.lifts) {
         json.object()
             .field("lift", lift.lift.value.name)
-            .field("sentence",
-                   lift.comparison ? std::optional(lift.comparison->sentence) : std::nullopt)
-            .field("reason", lift.comparison ? std::nullopt
-                                             : std::optional(english(lift.comparison.why().reason)))
-            .endObject();
+            .field("sentence", lift.comparison ? std::optional(english(lift.comparison->sentence))
+                                               : std::nullopt)
+            .field("reason", lift.comparison
+                                 ? std::nullopt
+                                 : std::optional(english(lift.comparison.why().reason)));
+        sharedJson(json, lift);
+        json.endObject();
+    }
     json.endArray().key("unread").array();
     for (const Words& what : answer.unread)
         json.value(english(what));

@@ -5,6 +5,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/outputs.h"
 #include "core/log/snapshot.h"
+#include "core/questions/liftcontext.h"
 
 #include <memory>
 
@@ -29,9 +30,21 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
     const auto to = ui::sessionAt(about.sessions, options.to);
     if (!to)
         return sayNoAnswer(options, to.why());
-    const auto comparison = ui::comparisonOf(log, about, *from, *to);
-    if (!comparison)
-        return sayNoAnswer(options, comparison.why());
+    const ui::LiftContext context = ui::liftContext(log, about.lift.id);
+    const auto comparison = ui::comparisonOf(log, context, about, *from, *to);
+    if (!comparison) {
+        const auto shared = ui::sharedLoadsOf(log, context, about, *from, *to);
+        if (!shared || !options.pdf.empty())
+            return sayNoAnswer(options, comparison.why());
+        if (options.json) {
+            Json json;
+            sharedLoadsJson(json, about, *from, *to, comparison.why(), *shared);
+            print(json.text());
+        } else {
+            print(sharedLoadsText(about, *from, *to, comparison.why(), *shared));
+        }
+        return exitDone;
+    }
     if (!options.pdf.empty())
         pages.comparison(log, about, *comparison, options.outputs.to(options.pdf));
     if (!options.outputs.textToo())

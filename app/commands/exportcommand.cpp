@@ -24,8 +24,8 @@ int runExport(const ExportOptions& options) {
     Interruptible interruptible;
     std::string text = "Written:\n";
     sayingHow([&] {
-        for (const auto& file : exchange::exportTables(log, options.folder, interruptible.progress(),
-                                                       options.outputs.existing()))
+        for (const auto& file : exchange::exportTables(
+                 log, options.folder, interruptible.progress(), options.outputs.existing()))
             text += "  " + file.string() + "\n";
     });
     print(text);

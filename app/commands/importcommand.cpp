@@ -232,8 +232,7 @@ int runImport(const ImportOptions& options) {
     if (!options.map.empty())
         return runMapped(options, settings);
     const auto filled = fill(
-        options,
-        [&](log::Log& log) { return exchange::importTidy(log, options.files, settings); },
+        options, [&](log::Log& log) { return exchange::importTidy(log, options.files, settings); },
         [](const exchange::ImportReport&) { return true; });
     return sayDone(options, filled.result, filled.made);
 }

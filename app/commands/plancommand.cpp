@@ -168,6 +168,9 @@ void addParts(PlanOut& out, const PlanOptions& options, const log::Log& log,
         if (*out.next)
             out.settled = ui::settledAt(context, about, out.plan.profile, **out.next,
                                         (*out.next)->ladders.front());
+        if (*out.next)
+            out.settledMax = ui::settledMax(context, about, out.plan.profile, **out.next,
+                                            (*out.next)->ladders.front());
     }
 }
 
@@ -189,7 +192,7 @@ int runPlan(const PlanOptions& options, const Pages& pages) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
-    const ui::Background about = background(log, options);
+    ui::Background about = background(log, options);
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,
         asIs(about.athlete.value.name + " has no session of " + about.lift.value.name + ".")};
@@ -199,6 +202,7 @@ int runPlan(const PlanOptions& options, const Pages& pages) {
         session = about.sessions.back();
     if (!session)
         return sayNoAnswer(options, session.why(), unitOf(options));
+    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about), session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(options, profile.why(), unitOf(options));

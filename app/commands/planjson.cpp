@@ -50,7 +50,7 @@ void loadJson(Json& json, const PlanOut& out, std::size_t i,
     json.object()
         .field("load", kilograms(load.built.exact))
         .field("pounds", pounds(load.built.exact))
-        .field("put_on", describe(load.built));
+        .field("put_on", english(loadWords(load.built)));
     json.key("per_side").array();
     for (const PlateCount& plate : load.built.perSide)
         json.object()
@@ -80,18 +80,18 @@ void flowJson(Json& json, const Plan& plan) {
     json.object()
         .field("from_load", plan.restrictedFlow->low)
         .field("to_load", plan.restrictedFlow->high)
-        .field("caution", text.leading);
-    const auto list = [&](std::string_view name, const std::vector<std::string_view>& items) {
+        .field("caution", english(text.leading));
+    const auto list = [&](std::string_view name, const std::vector<Words>& items) {
         json.key(name).array();
-        for (const std::string_view item : items)
-            json.value(item);
+        for (const Words& item : items)
+            json.value(english(item));
         json.endArray();
     };
     list("not_without_clearance", text.screening);
     list("stop_for", text.stopAtOnce);
     list("medical_care_for", text.afterwards);
     list("usual_practice", text.usualPractice);
-    json.field("source", text.source).endObject();
+    json.field("source", english(text.source)).endObject();
 }
 
 void historyJson(Json& json, const PlanOut& out) {
@@ -123,6 +123,10 @@ void historyJson(Json& json, const PlanOut& out) {
     json.endObject();
 }
 
+void spanJson(Json& json, std::string_view name, const stats::Interval& of) {
+    json.key(name).object().field("low", of.low).field("high", of.high).endObject();
+}
+
 void laddersJson(Json& json, const NextTest& next) {
     json.key("ladders").array();
     for (const LadderForecast& ladder : next.ladders) {
@@ -132,16 +136,21 @@ void laddersJson(Json& json, const NextTest& next) {
             json.value(kilograms(load.exact));
         json.endArray()
             .field("one_rm_half_width", ladder.oneRm)
-            .field("largest_step", ladder.flaws.largestStep)
+            .field("one_rm_change_half_width", ladder.oneRmChange);
+        spanJson(json, "bend", ladder.bend);
+        spanJson(json, "bend_of_change", ladder.bendChange);
+        json.field("largest_step", ladder.flaws.largestStep)
             .field("great_step", ladder.flaws.greatStep)
             .field("cannot_show_a_bend", ladder.flaws.cannotBend);
         json.key("changes").array();
-        for (const ChangeForecast& change : ladder.changes)
+        for (const ChangeForecast& change : ladder.changes) {
             json.object()
                 .field("load", kilograms(change.load))
                 .field("half_width", change.halfWidth)
-                .field("reading_half_width", change.reading)
-                .endObject();
+                .field("reading_half_width", change.reading);
+            spanJson(json, "bend", change.bend);
+            json.endObject();
+        }
         json.endArray().endObject();
     }
     json.endArray();
@@ -179,14 +188,30 @@ void nextJson(Json& json, const PlanOut& out) {
         json.object()
             .field("load", kilograms(settled.load))
             .field("smallest", settled.smallest.value)
-            .field("chance_now", settled.repeats.chanceNow);
+            .field("chance_now", settled.repeats.chanceNow)
+            .field("chance_held_now", settled.repeats.chanceHeldNow);
         count("later_tests", settled.repeats.changeLater);
         count("tests_on_each_side", settled.repeats.changeBoth);
         count("held_later_tests", settled.repeats.heldLater);
         count("held_tests_on_each_side", settled.repeats.heldBoth);
         json.endObject();
     }
-    json.endArray().endObject();
+    json.endArray().key("settled_one_rm");
+    if (out.settledMax) {
+        const Repeats& r = out.settledMax->repeats;
+        json.object()
+            .field("smallest", out.settledMax->smallest.value)
+            .field("chance_now", r.chanceNow)
+            .field("chance_held_now", r.chanceHeldNow);
+        count("later_tests", r.changeLater);
+        count("tests_on_each_side", r.changeBoth);
+        count("held_later_tests", r.heldLater);
+        count("held_tests_on_each_side", r.heldBoth);
+        json.endObject();
+    } else {
+        json.null();
+    }
+    json.endObject();
 }
 
 } // namespace
@@ -199,13 +224,22 @@ void planJson(Json& json, const PlanOut& out) {
         .field("date", dateKey(p.session.date, p.session.ordinal))
         .field("equipment", out.plan.settings.equipment.name)
         .field("level", p.level);
+    json.key("one_rm");
+    if (p.oneRm)
+        json.object()
+            .field("estimate", estimateToPlanWith(*p.oneRm))
+            .ends("low", "high", toPlanWith(*p.oneRm))
+            .field("calibrated", p.oneRm->calibrated.has_value())
+            .endObject();
+    else
+        json.null();
     targetJson(json, out.plan);
     json.field("loss", out.plan.settings.lossPercent)
         .field("percent_with_mvt", out.plan.percentWithMvt);
     if (out.squad || out.published) {
-        const std::string name = out.relationName();
+        const Words name = out.relationName();
         json.field("relation",
-                   name.empty() ? english(out.squad->why().reason, out.plan.settings.unit) : name);
+                   english(name.empty() ? out.squad->why().reason : name, out.plan.settings.unit));
     }
     json.key("bars_left_out").array();
     for (const std::string& bar : out.barsLeftOut)
@@ -223,9 +257,9 @@ void planJson(Json& json, const PlanOut& out) {
     flowJson(json, out.plan);
     json.key("cautions").array();
     for (const Caution& each : out.plan.cautions)
-        json.value(each.text);
-    if (const std::string name = out.relationName(); !name.empty())
-        json.value(relationCaution(name).text);
+        json.value(english(each.words, out.plan.settings.unit));
+    if (const Words name = out.relationName(); !name.empty())
+        json.value(english(relationCaution(name).words));
     json.endArray().endObject();
 }
 

@@ -23,11 +23,12 @@ struct PlanOut {
     std::optional<Answer<answers::History>> history = {};
     std::optional<Answer<answers::NextTest>> next = {};
     std::vector<ui::SettledAt> settled = {};
+    std::optional<ui::SettledMax> settledMax = {};
 
     /// Shares by the relation that was asked for, one a load; empty without one.
     std::vector<answers::RelatedLoad> related() const;
     /// Its name, or empty.
-    std::string relationName() const;
+    Words relationName() const;
 };
 
 std::string planText(const PlanOut& out);

@@ -84,33 +84,33 @@ std::string loadsText(const PlanOut& out) {
                 relation += " (" + interval(*related[i].interval, 0) + ")";
         }
         table.row({chosen ? "*" : "", shownMass(kilograms(load.built.exact), plan.settings.unit),
-                   describe(load.built), percent, relation, speed,
+                   english(loadWords(load.built)), percent, relation, speed,
                    load.stop ? fixed(*load.stop, 2) : ""});
     }
     return table.text();
 }
 
-std::string bulleted(const std::vector<std::string_view>& items) {
+std::string bullets(const std::vector<Words>& items) {
     std::string text;
-    for (const std::string_view item : items)
-        text += "    - " + std::string(item) + "\n";
+    for (const Words& item : items)
+        text += "    - " + english(item) + "\n";
     return text;
 }
 
 std::string cautionsText(const PlanOut& out) {
     std::string text = "Cautions:\n";
     for (const Caution& caution : out.plan.cautions)
-        text += "  - " + caution.text + "\n";
-    if (const std::string name = out.relationName(); !name.empty())
-        text += "  - " + relationCaution(name).text + "\n";
+        text += "  - " + english(caution.words, out.plan.settings.unit) + "\n";
+    if (const Words name = out.relationName(); !name.empty())
+        text += "  - " + english(relationCaution(name).words) + "\n";
     if (!out.plan.restrictedFlow)
         return text;
     const auto& flow = restrictedFlowText();
-    return text + "Restricted-flow training:\n  " + std::string(flow.leading) +
-           "\n  Not without medical clearance with:\n" + bulleted(flow.screening) +
-           "  Stop and deflate at once for:\n" + bulleted(flow.stopAtOnce) +
-           "  To medical care for:\n" + bulleted(flow.afterwards) + "  Usual practice:\n" +
-           bulleted(flow.usualPractice) + "  " + std::string(flow.source) + "\n";
+    return text + "Restricted-flow training:\n  " + english(flow.leading) +
+           "\n  Not without medical clearance with:\n" + bullets(flow.screening) +
+           "  Stop and deflate at once for:\n" + bullets(flow.stopAtOnce) +
+           "  To medical care for:\n" + bullets(flow.afterwards) + "  Usual practice:\n" +
+           bullets(flow.usualPractice) + "  " + english(flow.source) + "\n";
 }
 
 std::string historyText(const PlanOut& out) {
@@ -119,56 +119,37 @@ std::string historyText(const PlanOut& out) {
         return "Borrowing from the history: " +
                english(history.why().reason, out.plan.settings.unit) + "\n";
     const MassUnit unit = out.plan.settings.unit;
-    std::string text = "Borrowing from " + counted(history->model.groups, "session") +
-                       " of the athlete's own (random intercept and slope, REML):\n";
-    const BorrowedLine* line = history->of(out.plan.profile.session.session);
-    if (!line)
-        return text;
-    text += "  line " + fixed(line->line.intercept, 3) + " " + signedFixed(line->line.slope, 5) +
-            " m/s per kg";
-    if (!line->oneRm)
-        return text + "; no 1RM: " + english(line->oneRm.why().reason, unit) + "\n";
-    text += "; estimated 1RM " + withUnit(std::round(line->oneRm->estimate * 10) / 10, unit);
-    if (const auto& held = line->oneRm->interval)
-        text += " (" + shownMass(std::round(held->low * 10) / 10, unit) + " to " +
-                shownMass(std::round(held->high * 10) / 10, unit) + ")";
-    if (out.plan.profile.oneRm)
-        text += "; the session's own " +
-                withUnit(std::round(out.plan.profile.oneRm->estimate * 10) / 10, unit);
-    return text + "\n";
+    std::string text = english(asSentence(borrowedWords(*history, out.plan.profile)), unit) + "\n";
+    if (const BorrowedLine* line = history->of(out.plan.profile.session.session))
+        text += "  line " + fixed(line->line.intercept, 3) + " " +
+                signedFixed(line->line.slope, 5) +
+                " m/s per kg (random intercept and slope, REML)\n";
+    return text;
 }
 
-std::string ladderName(LadderForecast::Kind kind) {
-    switch (kind) {
-    case LadderForecast::Kind::BestForOneRm:
-        return "best for the 1RM";
-    case LadderForecast::Kind::BestForChange:
-        return "best for the check loads";
-    case LadderForecast::Kind::TwoExtremes:
-        return "two extremes";
-    case LadderForecast::Kind::SameAsLast:
-        return "as last time";
-    case LadderForecast::Kind::Even:
-        return "even steps";
-    case LadderForecast::Kind::BestInSteps:
-        return "best without a great step";
+/// What the last test and this ladder can show of a change before it is done.
+std::string showsText(const LadderForecast& ladder, bool byOneRm, MassUnit unit) {
+    const double per = unit == MassUnit::Pound ? 1000 / gramsPerPound : 1;
+    std::string text;
+    for (const ChangeForecast& change : ladder.changes) {
+        text += "  at " + withUnit(kilograms(change.load), unit) + " changes from " +
+                fixed(change.reading, 3) + " m/s up";
+        if (const double span = change.bend.high - change.bend.low; span >= 0.0005)
+            text += ", of which the bend takes " + fixed(span / 2, 3);
+        text += "\n";
     }
-    return {};
-}
-
-std::string settledText(const ui::SettledAt& settled, MassUnit unit) {
-    const Repeats& r = settled.repeats;
-    std::string text = "  " + withUnit(kilograms(settled.load), unit) + ": a true change of " +
-                       fixed(settled.smallest.value, 3) + " m/s is read as one with a chance of " +
-                       fixed(100 * r.chanceNow, 0) + " %; 80 % ";
-    if (r.changeLater)
-        text += "with " + counted(*r.changeLater, "later test");
-    else if (r.changeBoth)
-        text += "with " + counted(*r.changeBoth, "test") +
-                " on each side (the earlier one was done once)";
-    else
-        text += "not even with 20 tests on each side";
-    return text + "\n";
+    if (ladder.oneRmChange) {
+        text += "  of the estimated 1RM changes from " + fixed(*ladder.oneRmChange * per, 1) + " " +
+                std::string(word(unit)) + " up";
+        if (const double span = (ladder.bendChange.high - ladder.bendChange.low) * per;
+            span >= 0.05)
+            text += ", of which the bend takes " + fixed(span / 2, 1) +
+                    " (the same loads both times: none)";
+        text += "\n";
+    } else if (byOneRm) {
+        text += "  of the estimated 1RM none: it cannot be bounded\n";
+    }
+    return text.empty() ? text : "What the last test and the first ladder can show:\n" + text;
 }
 
 std::string nextText(const PlanOut& out) {
@@ -189,19 +170,19 @@ std::string nextText(const PlanOut& out) {
         std::string loads;
         for (const BuiltLoad& load : ladder.loads)
             loads += (loads.empty() ? "" : " ") + shownMass(kilograms(load.exact), unit);
-        std::vector<std::string> row{ladderName(ladder.kind), loads,
+        std::vector<std::string> row{english(ladderWords(ladder.kind)), loads,
                                      ladder.oneRm ? fixed(*ladder.oneRm * per, 1) : "unbounded"};
         for (const ChangeForecast& change : ladder.changes)
             row.push_back(fixed(change.reading, 3));
         row.resize(columns.size() - 1);
-        row.push_back(flawsText(ladder.flaws, next->byOneRm));
+        row.push_back(english(flawsWords(ladder.flaws, next->byOneRm)));
         table.row(row);
     }
     std::string text = "Next test, " + std::to_string(next->settings.steps) +
                        " steps (expected half-widths; loads up to " +
                        withUnit(std::round(next->cap * 10) / 10, unit) + "):\n" + table.text();
     if (const LadderFlaws& flaws = next->ladders.front().flaws; flaws.any())
-        text += "Beware of the first ladder: " + flawsText(flaws, next->byOneRm) +
+        text += "Beware of the first ladder: " + english(flawsWords(flaws, next->byOneRm)) +
                 "; no ladder without that was found under these settings\n";
     if (next->twoExtremesRatio)
         text += "Two extremes against the first ladder: " + fixed(*next->twoExtremesRatio, 2) +
@@ -219,17 +200,20 @@ std::string nextText(const PlanOut& out) {
              figure(point.best), figure(point.even)});
     }
     text += "What a ceiling costs (* above today's):\n" + curve.text();
+    text += showsText(next->ladders.front(), next->byOneRm, unit);
     for (const auto& settled : out.settled)
-        text += settledText(settled, unit);
+        text += "  " + english(asSentence(settledWords(settled)), unit) + "\n";
+    if (out.settledMax)
+        text += "  " + english(asSentence(settledWords(*out.settledMax)), unit) + "\n";
     return text;
 }
 
 } // namespace
 
-std::string PlanOut::relationName() const {
+Words PlanOut::relationName() const {
     if (published)
-        return "the published equation (" + answers::cited(std::string(published->source)) + ")";
-    return squad && *squad ? (*squad)->name() : std::string();
+        return nameOf(*published);
+    return squad && *squad ? (*squad)->name() : Words();
 }
 
 std::vector<RelatedLoad> PlanOut::related() const {
@@ -245,11 +229,24 @@ std::string planText(const PlanOut& out) {
                        dateKey(p.session.date, p.session.ordinal) + ", equipment " +
                        out.plan.settings.equipment.name + "\n";
     if (p.oneRm) {
+        const auto ends = [&](const stats::Interval& held) {
+            return shownMass(std::round(held.low * 10) / 10, unit) + " to " +
+                   shownMass(std::round(held.high * 10) / 10, unit);
+        };
         text += "Estimated 1RM " + withUnit(std::round(p.oneRm->estimate * 10) / 10, unit);
-        if (const auto& held = p.oneRm->withMvt ? p.oneRm->withMvt : p.oneRm->interval)
-            text += " (" + shownMass(std::round(held->low * 10) / 10, unit) + " to " +
-                    shownMass(std::round(held->high * 10) / 10, unit) +
-                    (p.oneRm->withMvt ? ", with the MVT's own SD)" : ", of the line alone)");
+        if (p.oneRm->calibrated)
+            text += ", calibrated by the log's own maxima " +
+                    withUnit(std::round(*p.oneRm->calibrated * 10) / 10, unit);
+        if (const auto& held = toPlanWith(*p.oneRm)) {
+            text += " (" + ends(*held);
+            if (!p.oneRm->toPlan)
+                text += p.oneRm->withMvt ? ", with the MVT's own SD" : ", of the line alone";
+            else if (p.oneRm->straight && !p.oneRm->calibrated)
+                text += " to plan with; " + ends(*p.oneRm->straight) + " as if straight";
+            else
+                text += " to plan with";
+            text += ")";
+        }
         text += "\n";
     }
     for (const std::string& bar : out.barsLeftOut)

@@ -4,6 +4,8 @@
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
 #include "core/log/snapshot.h"
+#include "core/model/phrases/questions.h"
+#include "core/questions/liftcontext.h"
 
 #include <memory>
 
@@ -18,7 +20,7 @@ struct ProfileOptions : About {
 int runProfile(const ProfileOptions& options) {
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
-    const ui::Background about = background(log, options);
+    ui::Background about = background(log, options);
     std::string which;
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,
@@ -31,11 +33,12 @@ int runProfile(const ProfileOptions& options) {
     }
     if (!session)
         return sayNoAnswer(options, session.why());
+    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about), session->device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(
-            options, {profile.why().why, say("%1: %2", sayDay(session->date, session->ordinal),
-                                             profile.why().reason)});
+            options, {profile.why().why, ui::say("%1: %2", sayDay(session->date, session->ordinal),
+                                                 profile.why().reason)});
     if (options.json) {
         Json json;
         profileJson(json, log, about, *profile);

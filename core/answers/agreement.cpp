@@ -2,6 +2,7 @@
 #include "core/answers/agreement.h"
 
 #include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -38,18 +39,31 @@ std::map<Mass, std::vector<std::size_t>> byLoad(const LiftSession& session) {
     return loads;
 }
 
-stats::Variance varianceOfBias(const AgreementStudy& study) {
+using Groups = std::vector<std::vector<double>>;
+
+template <class KeyOf>
+Groups differencesBy(const AgreementStudy& study, KeyOf keyOf) {
+    std::map<decltype(keyOf(study.sets.front())), std::vector<double>> groups;
+    for (const PairedSet& set : study.sets)
+        groups[keyOf(set)].push_back(set.difference());
+    Groups list;
+    for (auto& [key, differences] : groups)
+        list.push_back(std::move(differences));
+    return list;
+}
+
+/// Cluster-robust where that makes the wider interval, else of the sets.
+stats::Variance varianceOfBias(const AgreementStudy& study, const Groups& groups) {
     const stats::Agreement& a = study.figures;
     const stats::Variance plain{a.biasSe * a.biasSe, a.n - 1.0};
-    std::map<std::tuple<AthleteId, Date>, double> sums;
-    for (const PairedSet& set : study.sets)
-        sums[{set.athlete, set.date}] += set.difference() - a.bias;
-    const auto k = static_cast<double>(sums.size());
-    if (k < 3)
-        return plain;
+    const auto k = static_cast<double>(groups.size());
     double squares = 0;
-    for (const auto& [cluster, sum] : sums)
+    for (const auto& group : groups) {
+        double sum = 0;
+        for (const double d : group)
+            sum += d - a.bias;
         squares += sum * sum;
+    }
     const stats::Variance clustered{squares / a.n / a.n * k / (k - 1), k - 1};
     const auto half = [&](const stats::Variance& v) {
         return stats::tCritical(study.level, v.df) * std::sqrt(v.value);
@@ -57,27 +71,56 @@ stats::Variance varianceOfBias(const AgreementStudy& study) {
     return half(clustered) > half(plain) ? clustered : plain;
 }
 
+/// Limits and intervals by groups, where sets have any.
+void group(AgreementStudy& study) {
+    using Grouped = AgreementStudy::Grouped;
+    const auto tryBy = [&](Grouped by, const Groups& groups) {
+        study.groups = stats::groupedLimits(groups, study.level);
+        if (!study.groups)
+            return false;
+        study.grouped = by;
+        study.biasVariance = varianceOfBias(study, groups);
+        return true;
+    };
+    stats::Agreement& a = study.figures;
+    study.biasVariance = {a.biasSe * a.biasSe, a.n - 1.0};
+    if (!tryBy(Grouped::ByAthlete,
+               differencesBy(study, [](const PairedSet& set) { return set.athlete; })) &&
+        !tryBy(Grouped::BySession, differencesBy(study, [](const PairedSet& set) {
+                   return std::pair{set.athlete, set.date};
+               })))
+        return;
+    const double half =
+        stats::tCritical(study.level, study.biasVariance.df) * std::sqrt(study.biasVariance.value);
+    a.biasInterval = {a.bias - half, a.bias + half};
+    a.sd = study.groups->sd;
+    a.limits = study.groups->limits;
+    a.lowerLimitInterval = study.groups->lowerLimitInterval;
+    a.upperLimitInterval = study.groups->upperLimitInterval;
+}
+
 std::vector<Note> notesOf(const AgreementStudy& study) {
     std::vector<Note> notes;
-    const auto say = [&](Note::Kind kind, double figure, std::string text) {
-        notes.push_back({kind, {figure}, std::move(text)});
-    };
     if (study.figures.proportional())
-        say(Note::Kind::Proportional, study.figures.slope,
-            "the devices differ in proportion (least-products slope " +
-                fixed(study.figures.slope, 3) +
-                ", its interval leaves out 1): one bias for all speeds is too simple");
+        notes.push_back({Note::Kind::Proportional,
+                         say("the devices differ in proportion (least-products slope %1, its "
+                             "interval leaves out 1): one bias for all speeds is too simple",
+                             figure(study.figures.slope, 3))});
     if (study.unpaired > 0)
-        say(Note::Kind::Unpaired, study.unpaired,
-            counted(study.unpaired, "set") +
-                (study.unpaired == 1 ? " of one device has no partner and is left out"
-                                     : " of one device have no partner and are left out"));
-    if (study.biasVariance.df < study.figures.n - 1)
         notes.push_back(
-            {Note::Kind::Other,
-             {},
-             "sets of one session resemble each other: the interval of the bias that comparisons "
-             "use counts sessions, not sets"});
+            {Note::Kind::Unpaired,
+             study.unpaired == 1
+                 ? say("1 set of one device has no partner and is left out")
+                 : say("%1 sets of one device have no partner and are left out", study.unpaired)});
+    if (study.grouped == AgreementStudy::Grouped::ByAthlete)
+        notes.push_back({Note::Kind::Other,
+                         say("sets of one athlete resemble each other: the limits and the interval "
+                             "of the bias count athletes, not sets")});
+    if (study.grouped == AgreementStudy::Grouped::BySession)
+        notes.push_back({Note::Kind::Other,
+                         say("sets of one session resemble each other: the limits and the interval "
+                             "of the bias count sessions, not sets, and hold for these athletes "
+                             "alone")});
     return notes;
 }
 
@@ -175,7 +218,7 @@ Answer<AgreementStudy> agreementStudy(DeviceId first, DeviceId second,
                 ? say("1 set seen by both devices: agreement needs three or more")
                 : say("%1 sets seen by both devices: agreement needs three or more", x.size())};
     study.figures = *figures;
-    study.biasVariance = varianceOfBias(study);
+    group(study);
     study.notes = notesOf(study);
     return study;
 }

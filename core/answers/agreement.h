@@ -5,6 +5,7 @@
 #include "core/answers/note.h"
 #include "core/model/answer.h"
 #include "core/model/session.h"
+#include "core/stats/limits.h"
 #include "core/stats/repeats.h"
 #include "core/stats/twolines.h"
 
@@ -47,10 +48,16 @@ struct AgreementStudy {
     int unpaired = 0; ///< sets of either device without a partner
     int athletes = 0;
     double level = 0.95;
-    stats::Agreement figures = {}; ///< differences first - second, m/s
-    /// Of the bias. Sets of one session resemble each other; with three sessions or more the
-    /// variance from their sums (cluster-robust) is used where it makes the wider interval, else
-    /// sd^2 / n.
+    /// Differences first - second, m/s. Where sets are grouped, SD, limits and all intervals count
+    /// groups.
+    stats::Agreement figures = {};
+    /// Whose sets resemble each other: an athlete's where three athletes or more were measured,
+    /// else a session's where there are three or more of them, else each set counts for itself.
+    enum class Grouped { No, ByAthlete, BySession };
+    Grouped grouped = Grouped::No;
+    std::optional<stats::GroupedLimits> groups = {}; ///< where grouped
+    /// Of the bias: from the groups' sums (cluster-robust) where that makes the wider interval,
+    /// else sd^2 / n.
     stats::Variance biasVariance = {};
     std::vector<Note> notes = {};
 };
@@ -61,7 +68,8 @@ std::vector<DevicePair> withoutSessions(std::vector<DevicePair> pairs,
                                         std::span<const SessionId> sessions);
 
 /// Agreement of two devices on one lift. Refused with the reason: no day with both, under three
-/// paired sets. Bland and Altman 1986; least products: see stats::agreement.
+/// paired sets. Bland and Altman 1986, with several sets of one athlete as in 1999 and 2007
+/// (stats::groupedLimits); least products: see stats::agreement.
 Answer<AgreementStudy> agreementStudy(DeviceId first, DeviceId second,
                                       std::span<const DevicePair> pairs, double level = 0.95);
 

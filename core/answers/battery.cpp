@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/battery.h"
 
+#include "core/model/phrases/answers.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -21,6 +23,10 @@ std::optional<NoAnswer> notPossible(TestKindId kind, const BatterySession& sessi
 }
 
 } // namespace
+
+NoAnswer notTested() {
+    return {NoAnswer::Why::NotTested, say("not tested")};
+}
 
 Answer<double> attemptValue(const TestKind& kind, const Attempt& attempt,
                             const std::optional<Mass>& bodyMass) {
@@ -59,7 +65,7 @@ Answer<TestValue> testValue(const Stored<TestKindId, TestKind>& kind, const Batt
     if (values.empty()) {
         if (const auto gap = notPossible(kind.id, session, side))
             return *gap;
-        return NoAnswer{NoAnswer::Why::NotTested, say("not tested")};
+        return notTested();
     }
     const auto n = static_cast<double>(values.size());
     TestValue found{.counted = static_cast<int>(values.size())};

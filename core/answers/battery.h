@@ -12,6 +12,9 @@
 
 namespace slopebook::answers {
 
+/// Where a day has no attempt of a test.
+NoAnswer notTested();
+
 /// Standard acceleration of free fall, m/s2 (exact by convention, CGPM 1901).
 constexpr double standardGravity = 9.80665;
 

@@ -3,6 +3,7 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/smallest.h"
+#include "core/model/phrases/answers.h"
 #include "core/stats/repeats.h"
 
 #include <algorithm>
@@ -19,6 +20,10 @@ struct Whose {
     TestNoiseUsed::Origin origin;
     Phrase one, several;
 };
+// A published typical error is a prior: as core/stats/moderation.h has it.
+constexpr double priorDf = 4, priorShrink = 0.84;
+constexpr double fewPairs = 2; // what so few say of noise may lie under what attempts show
+
 constexpr Whose athletesOwn{TestNoiseUsed::Origin::Athlete, "the athlete's own, 1 repeat test",
                             "the athlete's own, %1 repeat tests"};
 constexpr Whose thisLogs{TestNoiseUsed::Origin::Log, "this log's, 1 repeat test",
@@ -39,6 +44,25 @@ std::optional<TestNoiseUsed> noiseOf(const std::vector<RepeatedTest>& pairs, con
                          .origin = whose.origin,
                          .source =
                              say(pairs.size() == 1 ? whose.one : whose.several, pairs.size())};
+}
+
+/// Two short sessions, the second marked as a repeat, where a test has no other noise: what the one
+/// pair, or that of each side, comes to, no change of the mean taken off.
+std::optional<TestNoiseUsed> noiseOfFew(const Stored<TestKindId, TestKind>& kind, AthleteId athlete,
+                                        const SquadTests& squad) {
+    double squares = 0;
+    int count = 0;
+    for (const BodySide each : sidesOf(kind.value))
+        for (const RepeatedTest& pair : squad.repeats(kind.id, each, athlete)) {
+            squares += (pair.second - pair.first) * (pair.second - pair.first) / 2;
+            ++count;
+        }
+    if (count == 0 || !(squares > 0))
+        return std::nullopt;
+    return TestNoiseUsed{.te = std::sqrt(squares / count),
+                         .df = static_cast<double>(count),
+                         .origin = athletesOwn.origin,
+                         .source = say(count == 1 ? athletesOwn.one : athletesOwn.several, count)};
 }
 
 /// A test or a lift with its side.
@@ -79,6 +103,22 @@ std::optional<Smallest> smallestOf(const Stored<TestKindId, TestKind>& kind, Bod
                           published);
 }
 
+/// The spread of the attempts within each day as noise of the day's value: a lower bound, for what
+/// differs between days is not in it. The best of n is taken as steady as their mean.
+std::optional<double> attemptNoise(const TestValue& before, const TestValue& after) {
+    double squares = 0;
+    int df = 0;
+    for (const TestValue* value : {&before, &after})
+        if (value->sd) {
+            squares += *value->sd * *value->sd * (value->counted - 1);
+            df += value->counted - 1;
+        }
+    if (df == 0 || !(squares > 0))
+        return std::nullopt;
+    const double each = 2.0 / (1.0 / before.counted + 1.0 / after.counted);
+    return std::sqrt(squares / df / each);
+}
+
 void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, double level) {
     const auto& before = test.before.value;
     const auto& after = test.after.value;
@@ -95,10 +135,19 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
     test.context = contextChanges(test.before.context, test.after.context);
     test.noise =
         testNoise(test.kind, test.side, athlete, squad, (before->value + after->value) / 2);
+    test.attemptNoise = attemptNoise(*before, *after);
+    if (test.noise && test.attemptNoise && test.noise->df <= fewPairs) // its least is known
+        test.noise->te = std::max(test.noise->te, *test.attemptNoise);
     if (!test.noise) {
         test.read.change = change;
         test.read.smallest = smallestOf(test.kind, test.side, squad);
         test.noReading = say("no typical error is known: repeat the test, or give the test one");
+        if (test.attemptNoise)
+            test.noReading =
+                say("its attempts alone spread by %1 %2, a lower bound of its noise: the same test "
+                    "on two days of one week, the second marked as a repeat, gives the whole",
+                    figure(fixed(*test.attemptNoise, test.kind.value.decimals + 1)),
+                    test.kind.value.unit);
         return;
     }
     test.read =
@@ -124,7 +173,46 @@ void addForest(BatteryComparison& battery, const Words& label, const ReadChange&
                               .flagged = flagged});
 }
 
-LeftRight leftRightOf(const TestChange& left, const TestChange& right) {
+/// Positive where the left is ahead.
+double signedPercent(const Asymmetry& a) {
+    return a.better == BodySide::Left ? a.percent : -a.percent;
+}
+
+void readAsymmetry(LeftRight& sides, const TestChange& left, const TestChange& right,
+                   double level) {
+    if (!sides.before || !sides.after) {
+        sides.noReading = (sides.before ? sides.after : sides.before).why().reason;
+        return;
+    }
+    sides.change = signedPercent(*sides.after) - signedPercent(*sides.before);
+    if (!left.noise || !right.noise) {
+        sides.noReading = say("no typical error is known: repeat the test, or give the test one");
+        return;
+    }
+    const auto mean = [](const TestChange& t) {
+        return (t.before.value->value + t.after.value->value) / 2;
+    };
+    const auto half = [&](double at) {
+        double worst = 0;
+        for (const TestChange* side : {&left, &right}) {
+            const bool prior = std::isinf(side->noise->df);
+            const double better = std::max(mean(left), mean(right));
+            const double weaker = std::min(mean(left), mean(right));
+            const double se = asymmetryChangeSe(side->noise->te, better, weaker);
+            worst = std::max(worst, prior ? priorShrink * stats::tCritical(at, priorDf) * se
+                                          : stats::tCritical(at, side->noise->df) * se);
+        }
+        return worst;
+    };
+    const double size = sides.after->percent - sides.before->percent;
+    const auto interval = [&](double at) {
+        return stats::Interval{size - half(at), size + half(at)};
+    };
+    sides.read =
+        read(size, interval(level), interval(equivalenceLevel(level)), std::nullopt, false);
+}
+
+LeftRight leftRightOf(const TestChange& left, const TestChange& right, double level) {
     const auto of = [&](const SeenTest& l, const SeenTest& r) -> Answer<Asymmetry> {
         if (!l.value)
             return NoAnswer{l.value.why().why, say("left %1", l.value.why().reason)};
@@ -132,9 +220,11 @@ LeftRight leftRightOf(const TestChange& left, const TestChange& right) {
             return NoAnswer{r.value.why().why, say("right %1", r.value.why().reason)};
         return asymmetry(l.value->value, r.value->value, left.kind.value.higherIsBetter);
     };
-    return {.kind = left.kind,
-            .before = of(left.before, right.before),
-            .after = of(left.after, right.after)};
+    LeftRight sides{.kind = left.kind,
+                    .before = of(left.before, right.before),
+                    .after = of(left.after, right.after)};
+    readAsymmetry(sides, left, right, level);
+    return sides;
 }
 
 void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, TestKind>> kinds,
@@ -153,19 +243,35 @@ void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, T
         }
 }
 
+Words contextNote(const ContextChange& change) {
+    switch (change.what) {
+    case ContextChange::Of::Surface:
+        return say("The surface changed (%1, then %2): a difference may be its doing. Tests over "
+                   "that change are marked.",
+                   change.before, change.after);
+    case ContextChange::Of::Device:
+        return say("The device changed (%1, then %2): a difference may be its doing. Tests over "
+                   "that change are marked.",
+                   change.before, change.after);
+    case ContextChange::Of::Footwear:
+        return say("The footwear changed (%1, then %2): a difference may be its doing. Tests over "
+                   "that change are marked.",
+                   change.before, change.after);
+    case ContextChange::Of::Technique:
+        break;
+    }
+    return say("The technique changed (%1, then %2): a difference may be its doing. Tests over "
+               "that change are marked.",
+               change.before, change.after);
+}
+
 void addContextNotes(BatteryComparison& battery) {
     std::vector<ContextChange> told;
     for (const TestChange& test : battery.tests)
         for (const ContextChange& change : test.context)
             if (std::find(told.begin(), told.end(), change) == told.end()) {
                 told.push_back(change);
-                battery.notes.push_back(
-                    {.kind = Note::Kind::ContextChanged,
-                     .figures = {},
-                     .text = "The " + change.what + " changed (" + change.before + ", then " +
-                             change.after +
-                             "): a difference may be its doing. Tests over that change are marked.",
-                     .names = {change.what, change.before, change.after}});
+                battery.notes.push_back({Note::Kind::ContextChanged, contextNote(change)});
             }
 }
 
@@ -185,23 +291,57 @@ std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind,
         return log;
     const auto& given = kind.value.noise;
     if (!given)
-        return std::nullopt;
+        return noiseOfFew(kind, athlete, squad);
     return TestNoiseUsed{.te = given->percent ? given->value / 100 * value : given->value,
                          .df = std::numeric_limits<double>::infinity(),
                          .origin = Origin::Kind,
                          .source = asIs(given->source)};
 }
 
+double asymmetryChangeSe(double te, double better, double weaker) {
+    const double r = weaker / better;
+    return 100 * te * std::sqrt(2 * (1 + r * r)) / better;
+}
+
+std::string_view word(ContextChange::Of what) {
+    switch (what) {
+    case ContextChange::Of::Surface:
+        return "surface";
+    case ContextChange::Of::Device:
+        return "device";
+    case ContextChange::Of::Footwear:
+        return "footwear";
+    case ContextChange::Of::Technique:
+        break;
+    }
+    return "technique";
+}
+
+Words changeWords(const ContextChange& change) {
+    switch (change.what) {
+    case ContextChange::Of::Surface:
+        return say("surface: %1, then %2", change.before, change.after);
+    case ContextChange::Of::Device:
+        return say("device: %1, then %2", change.before, change.after);
+    case ContextChange::Of::Footwear:
+        return say("footwear: %1, then %2", change.before, change.after);
+    case ContextChange::Of::Technique:
+        break;
+    }
+    return say("technique: %1, then %2", change.before, change.after);
+}
+
 std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after) {
+    using Of = ContextChange::Of;
     std::vector<ContextChange> changes;
-    const auto look = [&](const char* what, const std::string& a, const std::string& b) {
+    const auto look = [&](Of what, const std::string& a, const std::string& b) {
         if (!a.empty() && !b.empty() && a != b)
             changes.push_back({what, a, b});
     };
-    look("surface", before.surface, after.surface);
-    look("device", before.device, after.device);
-    look("footwear", before.footwear, after.footwear);
-    look("technique", before.technique, after.technique);
+    look(Of::Surface, before.surface, after.surface);
+    look(Of::Device, before.device, after.device);
+    look(Of::Footwear, before.footwear, after.footwear);
+    look(Of::Technique, before.technique, after.technique);
     return changes;
 }
 
@@ -228,7 +368,7 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
         }
         if (kind.value.twoSided)
             battery.leftRight.push_back(
-                leftRightOf(battery.tests[first], battery.tests[first + 1]));
+                leftRightOf(battery.tests[first], battery.tests[first + 1], level));
     }
     for (const TestChange& test : battery.tests) {
         const Words label = sided(test.kind.value.name, test.side);
@@ -258,31 +398,21 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
         addForest(battery, label, comparison.oneRm->read, true, false);
 }
 
-std::string testLabel(const TestKind& kind, BodySide side) {
-    return english(sided(kind.name, side));
+Words testLabel(const TestKind& kind, BodySide side) {
+    return sided(kind.name, side);
 }
 
-std::string sentence(const TestChange& change) {
-    const TestKind& kind = change.kind.value;
-    const std::string label = testLabel(kind, change.side);
-    if (!change.change)
-        return label + ": no figure, " + english(change.noReading) + ".";
-    const int d = kind.decimals;
-    std::string text = label + ": " + std::string(word(change.read.reading)) + ", " +
-                       signedFixed(*change.change, d) + " " + kind.unit;
-    if (!change.noReading.empty())
-        return text + "; " + english(change.noReading) + ".";
-    text += " (" + signedFixed(change.read.interval.low, d) + " to " +
-            signedFixed(change.read.interval.high, d) + ")";
-    if (change.read.beyondSmallest)
-        text += ", by more than " + fixed(change.read.smallest->value, d) + " " + kind.unit;
-    return text + (change.context.empty() ? "." : "; the context changed.");
-}
-
-std::string describe(const Asymmetry& asymmetry) {
-    if (asymmetry.better == BodySide::Both)
-        return "even";
-    return std::string(word(asymmetry.better)) + " by " + fixed(asymmetry.percent, 1) + " %";
+Words asymmetryWords(const Asymmetry& asymmetry) {
+    const Words percent = figure(asymmetry.percent, 1);
+    switch (asymmetry.better) {
+    case BodySide::Left:
+        return say("left by %1 %", percent);
+    case BodySide::Right:
+        return say("right by %1 %", percent);
+    case BodySide::Both:
+        break;
+    }
+    return say("even");
 }
 
 } // namespace slopebook::answers

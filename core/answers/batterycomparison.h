@@ -21,12 +21,17 @@ struct TestNoiseUsed {
 };
 
 /// The athlete's own repeat tests (two pairs or more), else the log's, else the kind's own figure
-/// (published or the coach's), else nothing. value: what a percentage is taken of.
+/// (published or the coach's), else what a single pair of the athlete's says (of a two-sided kind
+/// that of each side together), else nothing. value: what a percentage is taken of.
 std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind, BodySide side,
                                        AthleteId athlete, const SquadTests& squad, double value);
 
 /// change -/+ t sqrt(2) TE on TE's df (Hopkins 2000; Swinton et al. 2018).
 stats::Interval changeInterval(double change, double te, double df, double level);
+
+/// SE of a change of asymmetry, percentage points, from the typical error of one value: 100 TE
+/// sqrt(2 (1 + r^2)) / better, r = weaker / better.
+double asymmetryChangeSe(double te, double better, double weaker);
 
 /// One side of a comparison: a date or a block, and its sessions by date.
 struct TestDays {
@@ -36,7 +41,7 @@ struct TestDays {
 
 /// A test as it was on one side of the comparison: of the latest session that has it.
 struct SeenTest {
-    Answer<TestValue> value = NoAnswer{NoAnswer::Why::NotTested, say("not tested")};
+    Answer<TestValue> value = notTested();
     std::optional<SessionId> session = {};
     std::optional<Date> date = {};
     TestContext context = {};
@@ -44,9 +49,15 @@ struct SeenTest {
 
 /// "surface", "turf", "boards".
 struct ContextChange {
-    std::string what = {}, before = {}, after = {};
+    enum class Of { Surface, Device, Footwear, Technique };
+    Of what = Of::Surface;
+    std::string before = {}, after = {};
     friend bool operator==(const ContextChange&, const ContextChange&) = default;
 };
+/// "surface", "device", "footwear", "technique".
+std::string_view word(ContextChange::Of what);
+/// "surface: turf, then boards".
+Words changeWords(const ContextChange& change);
 /// What differs between two contexts; what is not written down on a side does not count.
 std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after);
 
@@ -58,6 +69,8 @@ struct TestChange {
     std::optional<TestNoiseUsed> noise = {};
     ReadChange read = {};
     Words noReading = {}; ///< why there is no reading; empty where there is one
+    /// A lower bound of the noise, from the spread of the attempts within each day, in the unit.
+    std::optional<double> attemptNoise = {};
     std::vector<ContextChange> context = {};
 };
 
@@ -65,6 +78,12 @@ struct TestChange {
 struct LeftRight {
     Stored<TestKindId, TestKind> kind = {};
     Answer<Asymmetry> before = NoAnswer{}, after = NoAnswer{};
+    /// Signed change in percentage points, positive towards the left; where both are there.
+    std::optional<double> change = {};
+    /// Of the size of the asymmetry: less is better. From the typical errors of both sides on both
+    /// days: four attempts' worth of noise.
+    ReadChange read = {};
+    Words noReading = {}; ///< why there is none
 };
 
 /// One line of the forest plot. Everything in units of the smallest change that matters, turned so
@@ -106,10 +125,8 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
 void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& comparison);
 
 /// "Single hop for distance, left".
-std::string testLabel(const TestKind& kind, BodySide side);
-/// "Single hop for distance, left: better, +0.12 m (+0.03 to +0.21), by more than 0.04 m."
-std::string sentence(const TestChange& change);
+Words testLabel(const TestKind& kind, BodySide side);
 /// "left by 7.1 %", "even".
-std::string describe(const Asymmetry& asymmetry);
+Words asymmetryWords(const Asymmetry& asymmetry);
 
 } // namespace slopebook::answers

@@ -1,49 +1,41 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a plan must say beside its loads: a code with figures that a window can word in its own
-// language, and the plain English that commands use.
+// What a plan must say beside its loads.
 #pragma once
 
-#include "core/model/answer.h"
-
-#include <string>
-#include <vector>
+#include "core/model/words.h"
 
 namespace slopebook::answers {
 
 struct Caution {
     enum class Kind {
-        Estimates,            ///< {}: loads are estimates, not clearance to lift
-        Practitioner,         ///< {}: pain, illness, return from injury; local rules first
-        NearMaximal,          ///< {kg, percent high}: spotter or safeties
-        AboveEstimate,        ///< {kg, percent low, high}: may be more than the athlete can lift
-        ExtrapolatedFar,      ///< {reach, kg beyond the heaviest load}
-        ExtrapolatedVeryFar,  ///< the same
-        NoOneRm,              ///< {}, and why
-        NoInterval,           ///< {}, and why: NeedsThirdLoad or SlopeUncertain
-        NoDayNoise,           ///< {}: the interval lacks the scatter from day to day
-        BeyondTestedLoads,    ///< {kg, lightest, heaviest}
-        CeilingBelowTarget,   ///< {kg, percent low, high (0: no 1RM), target kg}
-        LightestAboveTarget,  ///< {kg, target kg}
-        SpeedAtCeiling,       ///< {kg, velocity, low, high}: one way left under a ceiling
-        RepsAtCeiling,        ///< {kg, loss %, stop velocity}: another
-        RestrictedFlowWindow, ///< {kg low, kg high}: a third, only with its own cautions
-        StopUnderThreshold,   ///< {kg, stop velocity, MVT}
-        MeanOfReps,           ///< {}: the line is of set means, stop velocities start lower
-        GroupRelation,        ///< {}: made with the relation of other people that is named
-        EndsAtInterval,       ///< {kg}: the list ends at the estimate's upper end
-        EndsAtEstimate,       ///< {kg}: at the estimate, which has no interval
-        EndsWithSpeed,        ///< {kg}: where the line gives no speed any more
-        EndsBeyondLadder,     ///< {kg heaviest lifted}: a quarter beyond it
-        EndsAtBlock,          ///< {kg}: at the ceiling of the block that is named
-        EndsUnderFailure,     ///< {kg}: under a load that was not lifted
+        Estimates,     ///< loads are estimates, not clearance to lift
+        Practitioner,  ///< pain, illness, return from injury; local rules first
+        NearMaximal,   ///< spotter or safeties
+        AboveEstimate, ///< may be more than the athlete can lift
+        ExtrapolatedFar,
+        ExtrapolatedVeryFar,
+        NoOneRm,
+        NoInterval, ///< two points, or a slope that is not certain enough
+        NoDayNoise, ///< the interval lacks the scatter from day to day
+        BeyondTestedLoads,
+        CeilingBelowTarget,
+        LightestAboveTarget,
+        SpeedAtCeiling,       ///< one way left under a ceiling
+        RepsAtCeiling,        ///< another
+        RestrictedFlowWindow, ///< a third, only with its own cautions
+        StopUnderThreshold,
+        MeanOfReps,       ///< the line is of set means, stop velocities start lower
+        GroupRelation,    ///< made with the relation of other people
+        EndsAtInterval,   ///< the list ends at the estimate's upper end
+        EndsAtEstimate,   ///< at the estimate, which has no interval
+        EndsWithSpeed,    ///< where the line gives no speed any more
+        EndsBeyondLadder, ///< a quarter beyond the heaviest load lifted
+        EndsAtBlock,      ///< at the ceiling of a block
+        EndsUnderFailure, ///< under a load that was not lifted
         Other
     };
     Kind kind = Kind::Other;
-    std::vector<double> figures = {};
-    std::string text = {};
-    NoAnswer why = {};         ///< of NoOneRm and NoInterval
-    std::string relation = {}; ///< of GroupRelation
-    std::string block = {};    ///< of EndsAtBlock
+    Words words = {}; ///< a clause without a stop; a window makes a sentence of it
     friend bool operator==(const Caution&, const Caution&) = default;
 };
 

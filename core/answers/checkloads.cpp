@@ -3,10 +3,15 @@
 
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
+#include "core/answers/sharedloads.h"
+#include "core/model/phrases/answers.h"
+#include "core/stats/dunnett.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <memory>
+#include <utility>
 
 namespace slopebook::answers {
 
@@ -22,7 +27,8 @@ std::vector<double> seenNear(const LiftSession& session, Mass load, Mass plateSt
 
 Followed seenAndLine(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
                      Mass load, const ComparisonSettings& settings, Mass plateStep) {
-    const auto found = profile(lift, mvt, session, settings.level);
+    const auto found =
+        profile(lift, mvt, session, settings.level, {settings.dayNoise, settings.bend});
     Followed f{.session = session,
                .seen = seenNear(session, load, plateStep),
                .line = found ? Answer<double>(found->line.at(kilograms(load)))
@@ -49,15 +55,35 @@ std::optional<DeviceBias> biasAgainst(const LiftSession& baseline, const LiftSes
     return settings.deviceBias;
 }
 
+bool told(const std::vector<Note>& notes, Note::Kind kind) {
+    return std::ranges::find(notes, kind, &Note::kind) != notes.end();
+}
+
 /// The change at the load from the baseline to a session; nothing where they cannot be compared.
+/// Adds what is to be said of it.
 std::optional<ChangeAt> changeFrom(const Lift& lift, const Answer<Mvt>& mvt,
                                    const LiftSession& baseline, const LiftSession& session,
-                                   Mass load, ComparisonSettings settings) {
+                                   Mass load, ComparisonSettings settings,
+                                   std::vector<Note>& notes) {
     settings.checkLoads = {load};
     const auto compared = compare(lift, mvt, baseline, session, settings);
     if (!compared)
         return std::nullopt;
+    const auto fair = std::ranges::find(compared->notes, Note::Kind::AsManyReps, &Note::kind);
+    if (fair != compared->notes.end() && !told(notes, Note::Kind::AsManyReps))
+        notes.push_back(*fair);
     return *std::ranges::find(compared->at, load, &ChangeAt::load);
+}
+
+/// The same from what was seen at exactly that load on both days.
+std::optional<ReadChange> seenChangeFrom(const LiftSession& baseline, const LiftSession& session,
+                                         Mass load, const ComparisonSettings& settings,
+                                         const PointNoise& noise) {
+    const auto shared = sharedLoadChanges(baseline, session, settings, noise);
+    if (!shared)
+        return std::nullopt;
+    const auto at = std::ranges::find(*shared, load, &SharedLoadChange::load);
+    return at == shared->end() ? std::nullopt : std::optional(at->read);
 }
 
 Answer<Trend> trendOf(const std::vector<Followed>& sessions, double level) {
@@ -83,39 +109,92 @@ Answer<Trend> trendOf(const std::vector<Followed>& sessions, double level) {
                  .start = line->at(0)};
 }
 
+/// The half-width of a reading between two tests like the baseline, m/s.
+std::optional<double> detectableFrom(const Lift& lift, const Answer<Mvt>& mvt,
+                                     const LiftSession& baseline, Mass load,
+                                     const ComparisonSettings& settings) {
+    if (settings.dayNoise.origin == DayNoise::Origin::None)
+        return std::nullopt;
+    LiftSession again = baseline;
+    again.session = SessionId{raw(baseline.session) + 1};
+    ComparisonSettings alike = settings;
+    alike.deviceBias.reset();
+    alike.asManyReps = {};
+    std::vector<Note> unsaid;
+    const auto change = changeFrom(lift, mvt, baseline, again, load, alike, unsaid);
+    if (!change)
+        return std::nullopt;
+    return change->read.interval.high;
+}
+
+/// The newest session beside the baseline is one look; those before it are many.
+std::size_t newestBeside(std::size_t baseline, std::size_t count) {
+    return baseline + 1 == count ? baseline : count - 1;
+}
+
+/// Dunnett's quantile over all sessions that are compared with the baseline at that load, by their
+/// correlations; worked out once for each df and level.
+CriticalOf manyLooks(const Lift& lift, const Answer<Mvt>& mvt,
+                     std::span<const LiftSession> sessions, Mass load, std::size_t baseline,
+                     const ComparisonSettings& settings) {
+    const double x = kilograms(load);
+    const auto varianceAt = [&](const LiftSession& session) -> std::optional<double> {
+        const auto found = profile(lift, mvt, session, settings.level);
+        if (!found || !found->line.hasInference())
+            return std::nullopt;
+        const double se = found->line.seAt(x);
+        return se * se + dayOf(settings.dayNoise, found->line, found->referenceMax()).at(x);
+    };
+    const auto own = varianceAt(sessions[baseline]);
+    if (!own || !(*own > 0))
+        return stats::tOf;
+    std::vector<double> shared;
+    for (std::size_t i = 0; i < sessions.size(); ++i)
+        if (const auto other = i == baseline ? std::nullopt : varianceAt(sessions[i]))
+            shared.push_back(std::min(0.999, std::sqrt(*own / (*own + *other))));
+    if (shared.size() < 2)
+        return stats::tOf;
+    const auto known = std::make_shared<std::map<std::pair<double, double>, double>>();
+    return [shared, known](double level) -> stats::Critical {
+        return [shared, known, level](double df) {
+            const auto [place, isNew] = known->try_emplace({level, df}, 0);
+            if (isNew)
+                place->second = stats::dunnettCritical(shared, df, level);
+            return place->second;
+        };
+    };
+}
+
 std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
     std::vector<Note> notes;
     const Followed& base = f.sessions[f.baseline];
     if (!base.line)
-        notes.push_back({.kind = Note::Kind::BaselineHasNoLine,
-                         .text = "the baseline session has no line, so no change is judged: " +
-                                 english(base.line.why().reason),
-                         .why = base.line.why().reason});
+        notes.push_back({Note::Kind::BaselineHasNoLine,
+                         say("the baseline session has no line, so no change is judged: %1",
+                             base.line.why().reason)});
     else if (!base.se)
         notes.push_back({Note::Kind::TwoPointLine,
-                         {},
-                         "the baseline's line has two points, so no change can be judged: it needs "
-                         "a third load"});
+                         say("the baseline's line has two points, so no change can be judged: it "
+                             "needs a third load")});
     const auto otherDevice = [&](const Followed& each) {
         return each.session.device != base.session.device;
     };
     const auto corrected = [&](const Followed& each) { return each.bias.has_value(); };
     if (std::ranges::any_of(f.sessions, corrected))
         notes.push_back({Note::Kind::DeviceCorrected,
-                         {},
-                         "changes across devices and the trend have the device's bias taken off"});
+                         say("changes across devices and the trend have the device's bias taken "
+                             "off")});
     if (std::ranges::any_of(f.sessions, [&](const Followed& each) {
             return otherDevice(each) && !corrected(each);
         }))
         notes.push_back({Note::Kind::DifferentDevices,
-                         {},
-                         "some sessions were measured with another device than the baseline: part "
-                         "of their change, and of the trend, may be the device's"});
+                         say("some sessions were measured with another device than the baseline: "
+                             "part of their change, and of the trend, may be the device's")});
     if (std::ranges::any_of(f.sessions, &Followed::extrapolated))
         notes.push_back({Note::Kind::LoadNotReached,
-                         {kilograms(f.load)},
-                         "sessions whose loads do not reach " + loadText(kilograms(f.load)) +
-                             " kg are shown as extrapolated and take no part in the trend"});
+                         say("sessions whose loads do not reach %1 are shown as extrapolated and "
+                             "take no part in the trend",
+                             f.load)});
     const auto own = settings.smallestAt.find(f.load);
     if (own != settings.smallestAt.end())
         notes.push_back(smallestSpeedNote(own->second));
@@ -125,8 +204,8 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
         notes.push_back(dayNoiseNote(settings.dayNoise));
     else
         notes.push_back({Note::Kind::DayNoiseSource,
-                         {0},
-                         "no day-to-day noise is known: no smallest detectable change is drawn"});
+                         say("no day-to-day noise is known: no smallest detectable change is "
+                             "drawn")});
     return notes;
 }
 
@@ -141,22 +220,33 @@ Answer<Follow> follow(const Lift& lift, const Answer<Mvt>& mvt,
     if (baseline >= sessions.size())
         return NoAnswer{NoAnswer::Why::NoBaseline, say("the baseline is none of the sessions")};
     Follow f{.load = load, .baseline = baseline, .trend = NoAnswer{}};
+    const PointNoise ofPoints = pointNoiseFrom(settings.dayNoise, sessions);
+    std::vector<Note> ofChanges;
+    const std::size_t newest = newestBeside(baseline, sessions.size());
+    const CriticalOf familyWise = manyLooks(lift, mvt, sessions, load, baseline, settings);
     for (std::size_t i = 0; i < sessions.size(); ++i) {
         f.sessions.push_back(seenAndLine(lift, mvt, sessions[i], load, settings, plateStep));
         ComparisonSettings own = settings;
         own.deviceBias = biasAgainst(sessions[baseline], sessions[i], settings, biases);
+        if (i != newest)
+            own.critical = familyWise;
         if (own.deviceBias)
             f.sessions.back().bias = own.deviceBias->first;
-        if (i != baseline)
-            f.sessions.back().change =
-                changeFrom(lift, mvt, sessions[baseline], sessions[i], load, std::move(own));
+        if (i == baseline)
+            continue;
+        Followed& followed = f.sessions.back();
+        followed.change =
+            changeFrom(lift, mvt, sessions[baseline], sessions[i], load, own, ofChanges);
+        if (!followed.change)
+            followed.seenChange =
+                seenChangeFrom(sessions[baseline], sessions[i], load, own, ofPoints);
     }
+    if (std::ranges::any_of(f.sessions, [](const Followed& s) { return bool(s.seenChange); }))
+        ofChanges.push_back(asSeenNote());
     f.trend = trendOf(f.sessions, settings.level);
-    const auto& se = f.sessions[baseline].se;
-    // Hopkins 2000: 1.96 sqrt(2) TE, TE of a line's value: its scatter and the day together.
-    if (se && settings.dayNoise.origin != DayNoise::Origin::None)
-        f.smallestDetectable = 1.96 * std::sqrt(2 * (*se * *se + settings.dayNoise.variance.value));
+    f.smallestDetectable = detectableFrom(lift, mvt, sessions[baseline], load, settings);
     f.notes = notesOf(f, settings);
+    f.notes.insert(f.notes.end(), ofChanges.begin(), ofChanges.end());
     return f;
 }
 

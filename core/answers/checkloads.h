@@ -24,6 +24,9 @@ struct Followed {
     std::optional<double> bias = {};
     bool extrapolated = false;           ///< the load lies outside the session's loads
     std::optional<ChangeAt> change = {}; ///< from the baseline session
+    /// Where no line can judge it: of what was seen at the load on both days, from the typical
+    /// error of a point (sharedloads.h).
+    std::optional<ReadChange> seenChange = {};
     Answer<OneRm> oneRm;
 };
 
@@ -39,7 +42,9 @@ struct Follow {
     std::size_t baseline = 0;            ///< index into sessions
     std::vector<Followed> sessions = {}; ///< by date
     Answer<Trend> trend;
-    std::optional<double> smallestDetectable = {}; ///< m/s, around the baseline
+    /// Half-width of a reading between two tests like the baseline, m/s: no smaller change can be
+    /// told.
+    std::optional<double> smallestDetectable = {};
     std::vector<Note> notes = {};
 };
 

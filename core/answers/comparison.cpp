@@ -5,10 +5,10 @@
 #include "core/answers/devicecorrected.h"
 #include "core/answers/sentence.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <set>
 
 namespace slopebook::answers {
@@ -27,8 +27,8 @@ NoAnswer inSession(const LiftSession& session, const NoAnswer& why) {
 }
 
 Answer<Profile> inferredProfile(const Lift& lift, const Answer<Mvt>& mvt,
-                                const LiftSession& session, double level) {
-    auto found = profile(lift, mvt, session, level);
+                                const LiftSession& session, const ComparisonSettings& settings) {
+    auto found = profile(lift, mvt, session, settings.level, {settings.dayNoise, settings.bend});
     if (!found)
         return inSession(session, found.why());
     if (!found->line.hasInference())
@@ -61,49 +61,20 @@ std::set<Mass> loadsToTell(const LiftSession& from, const LiftSession& to,
     return loads;
 }
 
-/// What the readings add to the variance of D: two days, and the device's bias.
-struct BeyondTheLines {
-    stats::Variance estimated; ///< its df by Satterthwaite
-    double known = 0;          ///< parts of infinite df
-};
-
-BeyondTheLines beyondTheLines(const ComparisonSettings& settings) {
-    std::vector<stats::Variance> parts;
-    const stats::Variance& day = settings.dayNoise.variance;
-    if (settings.dayNoise.origin != DayNoise::Origin::None)
-        parts.push_back({2 * day.value, day.df});
-    if (settings.deviceBias)
-        parts.push_back(settings.deviceBias->second);
-    BeyondTheLines beyond;
-    for (const stats::Variance& part : parts)
-        if (std::isinf(part.df))
-            beyond.known += part.value;
-        else if (part.value > 0)
-            beyond.estimated = stats::sum(beyond.estimated, part);
-    return beyond;
-}
-
-stats::Interval widened(const stats::Interval& interval, double centre, double squared) {
-    if (squared == 0)
-        return interval;
-    const double half = std::hypot(interval.high - centre, std::sqrt(squared));
-    return {centre - half, centre + half};
-}
-
-constexpr double knownDf = std::numeric_limits<double>::infinity();
-
-/// Banerjee's rule: see ComparisonSettings.
-stats::Interval readingInterval(const stats::TwoLines& lines, double x, double level,
-                                const BeyondTheLines& beyond) {
-    const double z = stats::tCritical(level, knownDf);
-    return widened(lines.interval(x, level, beyond.estimated), lines.difference(x),
-                   z * z * beyond.known);
-}
-
-stats::Interval readingBand(const stats::TwoLines& lines, double x, double level,
-                            const BeyondTheLines& beyond) {
-    return widened(lines.band(x, level, beyond.estimated), lines.difference(x),
-                   2 * stats::fQuantile(level, 2, knownDf) * beyond.known);
+ChangeUncertainty uncertaintyOf(const Profile& from, const Profile& to,
+                                const stats::TwoLines& lines, const ComparisonSettings& settings) {
+    const auto mvt = from.mvt ? std::optional(from.mvt->value) : std::nullopt;
+    const auto earlier = referenceMax(lines.first(), mvt);
+    const auto later = referenceMax(lines.second(), mvt);
+    return {.lines = lines,
+            .variances = settings.variances,
+            .day = dayOf(settings.dayNoise, lines.first(), lines.second(), earlier),
+            .device = settings.deviceBias ? settings.deviceBias->second : stats::Variance{},
+            .bend = earlier && later
+                        ? BendErrors(settings.bend, ladderOf(from.session, lines.first(), *earlier),
+                                     ladderOf(to.session, lines.second(), *later))
+                        : BendErrors(),
+            .critical = settings.critical};
 }
 
 std::optional<Smallest> smallestFor(const ComparisonSettings& settings, Mass load) {
@@ -145,16 +116,16 @@ std::optional<CommonLoads> commonLoads(const Profile& from, const Profile& to) {
 ChangeAt changeAt(const Comparison& c, Mass load) {
     const double level = c.settings.level;
     const double x = kilograms(load);
-    const BeyondTheLines beyond = beyondTheLines(c.settings);
     const auto common = commonLoads(c.from, c.to);
     ChangeAt at{.load = load,
                 .se = std::sqrt(c.lines.variance(x).value),
                 .interval = c.lines.interval(x, level),
                 .band = c.lines.band(x, level),
-                .readingBand = readingBand(c.lines, x, level, beyond),
-                .read = read(c.lines.difference(x), readingInterval(c.lines, x, level, beyond),
-                             readingInterval(c.lines, x, equivalenceLevel(level), beyond),
-                             smallestFor(c.settings, load)),
+                .readingBand = c.uncertainty.band(x, level),
+                .read = readWithBend(
+                    c.lines.difference(x),
+                    [&](double of) { return std::optional(c.uncertainty.straight(x, of)); },
+                    c.uncertainty.bend.at(x), level, smallestFor(c.settings, load)),
                 .extrapolated = !common || x < common->low || x > common->high,
                 .checkLoad = std::ranges::count(c.settings.checkLoads, load) > 0,
                 .seenFrom = seenAt(c.from.session, load),
@@ -168,13 +139,19 @@ std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& c, Mass load) {
     const auto smallest = smallestFor(c.settings, load);
     if (!smallest || !(smallest->value > 0))
         return std::nullopt;
+    const double x = kilograms(load);
     const auto at = [&](const stats::Line& line) {
-        const double off = kilograms(load) - line.xMean;
-        return stats::Variance{c.lines.s2() * (1.0 / line.n + off * off / line.sxx), c.lines.df()};
+        const double off = x - line.xMean;
+        return stats::Variance{
+            c.uncertainty.scatter(line).s2 * (1.0 / line.n + off * off / line.sxx), c.lines.df()};
     };
+    const stats::Interval bend = c.uncertainty.bend.at(x);
+    const double day = c.uncertainty.day.at(x);
     return RepeatsQuestion{.earlier = at(c.lines.first()),
                            .later = at(c.lines.second()),
-                           .day = c.settings.dayNoise.variance,
+                           .day = {day, c.uncertainty.day.df},
+                           .dayExpected = day * c.settings.dayNoise.expectedRatio(),
+                           .span = bend.high - bend.low,
                            .standing = c.settings.deviceBias ? c.settings.deviceBias->second
                                                              : stats::Variance{},
                            .smallest = smallest->value,
@@ -186,20 +163,33 @@ Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftS
     requireComparable(from, to);
     if (from.session == to.session)
         return NoAnswer{NoAnswer::Why::Other, say("one session is not compared with itself")};
-    auto first = inferredProfile(lift, mvt, from, settings.level);
+    if (settings.asManyReps)
+        if (const auto fair = settings.asManyReps(from, to)) {
+            ComparisonSettings asTheyAre = settings;
+            asTheyAre.asManyReps = {};
+            auto compared = compare(lift, mvt, fair->first, fair->second, asTheyAre);
+            if (compared)
+                compared->notes.push_back(
+                    {Note::Kind::AsManyReps, say("the days differ in reps: at each load the "
+                                                 "fastest of as many reps is compared")});
+            return compared;
+        }
+    auto first = inferredProfile(lift, mvt, from, settings);
     if (!first)
         return first.why();
     const double bias = settings.deviceBias ? settings.deviceBias->first : 0;
-    auto second = inferredProfile(lift, mvt, withBiasOff(to, bias), settings.level);
+    auto second = inferredProfile(lift, mvt, withBiasOff(to, bias), settings);
     if (!second)
         return second.why();
     const stats::TwoLines lines(first->line, second->line, settings.variances);
     std::vector<Note> notes;
-    auto oneRm = oneRmChange(*first, *second, lines, settings, notes);
+    const ChangeUncertainty uncertainty = uncertaintyOf(*first, *second, lines, settings);
+    auto oneRm = oneRmChange(*first, *second, uncertainty, settings, notes);
     Comparison c{.settings = settings,
                  .from = std::move(*first),
                  .to = std::move(*second),
                  .lines = lines,
+                 .uncertainty = uncertainty,
                  .differs = {},
                  .crossing = lines.crossing(settings.level),
                  .oneRm = std::move(oneRm)};

@@ -6,28 +6,35 @@
 #include "core/answers/profile.h"
 #include "core/answers/reading.h"
 #include "core/answers/settle.h"
+#include "core/answers/uncertainty.h"
 #include "core/stats/twolines.h"
 
+#include <functional>
 #include <map>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace slopebook::answers {
 
+/// Two sessions with their points made of as many reps (fairreps.h); nothing where they are
+/// already.
+using AsManyReps = std::function<std::optional<std::pair<LiftSession, LiftSession>>(
+    const LiftSession& from, const LiftSession& to)>;
+
 /// What one device reads against another, m/s, with its variance.
 using DeviceBias = std::pair<double, stats::Variance>;
 
-/// How the readings' intervals are made. What the scatter about the lines and estimated variances
-/// of day and device say together has df by Satterthwaite (1946). A variance that is taken as known
-/// (published day-to-day noise: df infinite) is added with its own quantile, half-width^2 = t^2
-/// V_estimated + z^2 V_known, which holds at least its level whatever their ratio (Banerjee 1960,
-/// from memory). Satterthwaite's df for both together would say better or worse of nothing in up to
-/// 7.8 % of cases (tests/README.md, 'Truth of the readings').
+/// How the readings' intervals are made: ChangeUncertainty, half-width^2 = t1^2 V_lines + t0^2 2
+/// V_day + t^2 V_device, each with the quantile of its own df (Banerjee 1960, from memory), widened
+/// by what bent lines may make wrong. Satterthwaite's df for all together would say better or worse
+/// of nothing in up to 7.8 % of cases (tests/README.md, 'Truth of the readings').
 struct ComparisonSettings {
     double level = 0.95;
     stats::Variances variances = stats::Variances::Pooled;
     std::vector<Mass> checkLoads = {};
     DayNoise dayNoise = {};
+    Bend bend = {}; ///< as the athlete may bend; none: lines are taken as straight
     std::optional<Smallest> smallestVelocity = {}; ///< m/s, at loads that smallestAt leaves out
     std::map<Mass, Smallest> smallestAt = {};      ///< m/s, where it differs by load
     std::optional<Smallest> smallestOneRm = {};    ///< kg
@@ -36,6 +43,9 @@ struct ComparisonSettings {
     std::optional<DeviceBias> deviceBias = {};
     std::vector<Note> ofTheDevice =
         {}; ///< what is to be said of that bias, or of why there is none
+    /// Of the readings; Student's unless one baseline is looked at many times.
+    CriticalOf critical = stats::tOf;
+    AsManyReps asManyReps = {}; ///< asked before anything is compared; none: points as they are
 };
 
 struct ChangeAt {
@@ -75,11 +85,12 @@ struct Comparison {
     /// session's speeds, line and estimate with the device's bias taken off, where there is one.
     Profile from, to;
     stats::TwoLines lines;         ///< of the two
+    ChangeUncertainty uncertainty; ///< what the readings are made with
     std::vector<ChangeAt> at = {}; ///< by load
     std::vector<Differs> differs = {};
     std::optional<stats::TwoLines::Crossing> crossing = {};
     Answer<OneRmChange> oneRm;
-    std::string sentence = {}; ///< plain English, by sentence.h
+    Words sentence = {}; ///< by sentence.h
     std::vector<Note> notes = {};
 };
 
@@ -107,7 +118,7 @@ std::optional<CommonLoads> commonLoads(const Profile& from, const Profile& to);
 /// What the 1RM did, by the lines of the comparison; why there is no figure where a session has no
 /// 1RM. Adds a note where an interval cannot be bounded.
 Answer<OneRmChange> oneRmChange(const Profile& from, const Profile& to,
-                                const stats::TwoLines& lines, const ComparisonSettings& settings,
-                                std::vector<Note>& notes);
+                                const ChangeUncertainty& uncertainty,
+                                const ComparisonSettings& settings, std::vector<Note>& notes);
 
 } // namespace slopebook::answers

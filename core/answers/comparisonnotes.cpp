@@ -2,9 +2,13 @@
 #include "core/answers/comparisonnotes.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/sources.h"
+#include "core/model/phrases/answers.h"
 
+#include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <utility>
 
 namespace slopebook::answers {
 
@@ -12,27 +16,14 @@ namespace {
 
 constexpr double unequalP = 0.05;
 
-std::string origin(const Smallest& smallest) {
-    switch (smallest.origin) {
-    case Smallest::Origin::Squad:
-        return "squad: " + cited(smallest.source);
-    case Smallest::Origin::Coach:
-        return "the coach's own";
-    case Smallest::Origin::Published:
-        return "published, not yours: " + cited(smallest.source);
-    }
-    return cited(smallest.source);
-}
-
 void noteDevices(const Comparison& c, std::vector<Note>& notes) {
     if (c.settings.deviceBias) {
         const auto& [bias, variance] = *c.settings.deviceBias;
         notes.push_back({Note::Kind::DeviceCorrected,
-                         {bias, std::sqrt(variance.value)},
-                         "the later session's device reads " + signedFixed(bias, 3) +
-                             " m/s against the earlier one's: taken off its speeds, line and "
-                             "estimate here, and its uncertainty (SE " +
-                             fixed(std::sqrt(variance.value), 3) + ") added to the readings"});
+                         say("the later session's device reads %1 m/s against the earlier one's: "
+                             "taken off its speeds, line and estimate here, and its uncertainty "
+                             "(SE %2) added to the readings",
+                             signedFigure(bias, 3), figure(std::sqrt(variance.value), 3))});
         notes.insert(notes.end(), c.settings.ofTheDevice.begin(), c.settings.ofTheDevice.end());
         return;
     }
@@ -44,106 +35,99 @@ void noteDevices(const Comparison& c, std::vector<Note>& notes) {
     const auto& to = c.to.session.device;
     if (from != to)
         notes.push_back({Note::Kind::DifferentDevices,
-                         {},
-                         from && to ? "measured with different devices: part of the change may be "
-                                      "theirs"
-                                    : "the device of one session is not known: part of the change "
-                                      "may be the device's"});
+                         from && to ? say("measured with different devices: part of the change may "
+                                          "be theirs")
+                                    : say("the device of one session is not known: part of the "
+                                          "change may be the device's")});
 }
 
 void noteSmallest(const Comparison& c, std::vector<Note>& notes) {
-    if (!c.settings.smallestAt.empty())
-        notes.push_back({Note::Kind::SmallestSource,
-                         {},
-                         "smallest change that matters, by load: " +
-                             origin(c.settings.smallestAt.begin()->second)});
+    const auto note = [&notes](Words words) {
+        notes.push_back({Note::Kind::SmallestSource, std::move(words)});
+    };
+    const bool byLoad = !c.settings.smallestAt.empty();
+    if (byLoad)
+        note(say("smallest change that matters, by load: %1",
+                 sourceOf(asCited(c.settings.smallestAt.begin()->second))));
     if (const auto& m = c.settings.smallestVelocity)
-        notes.push_back({Note::Kind::SmallestSource,
-                         {m->value},
-                         "smallest change of speed that matters" +
-                             std::string(c.settings.smallestAt.empty() ? "" : ", other loads") +
-                             ": " + fixed(m->value, 3) + " m/s (" + origin(*m) + ")"});
+        note(byLoad ? say("smallest change of speed that matters, other loads: %1 m/s (%2)",
+                          figure(m->value, 3), sourceOf(asCited(*m)))
+                    : smallestSpeedNote(*m).words);
     if (const auto& m = c.settings.smallestOneRm; m && c.oneRm)
-        notes.push_back({Note::Kind::SmallestSource,
-                         {m->value},
-                         "smallest change of the estimated max that matters: " +
-                             fixed(m->value, 1) + " kg (" + origin(*m) + ")"});
+        note(say("smallest change of the estimated max that matters: %1 (%2)",
+                 massWords(m->value, asEstimate), sourceOf(asCited(*m))));
 }
 
 void noteVariances(const Comparison& c, std::vector<Note>& notes) {
     const auto ratio = c.lines.varianceRatio();
     if (!ratio || !(ratio->p < unequalP))
         return;
-    const bool pooled = c.settings.variances == stats::Variances::Pooled;
-    notes.push_back({Note::Kind::UnequalVariances,
-                     {ratio->f, ratio->p, pooled ? 1.0 : 0.0},
-                     "the points of one day scatter more than the other's (F = " +
-                         fixed(ratio->f, 2) + ", " + pText(ratio->p) + "): " +
-                         (pooled ? "separate variances may be asked for"
-                                 : "each line has its own variance here")});
+    const Words f = figure(ratio->f, 2);
+    const Words p = figure(pText(ratio->p));
+    notes.push_back(
+        {Note::Kind::UnequalVariances,
+         c.settings.variances == stats::Variances::Pooled
+             ? say("the points of one day scatter more than the other's (F = %1, %2): separate "
+                   "variances may be asked for",
+                   f, p)
+             : say("the points of one day scatter more than the other's (F = %1, %2): each line "
+                   "has its own variance here",
+                   f, p)});
 }
 
 } // namespace
 
+Note asSeenNote() {
+    return {Note::Kind::AsSeen,
+            say("where a session has no line to judge by, the change at a load is told of what was "
+                "seen there on both days, from the typical error of a point")};
+}
+
 Note dayNoiseNote(const DayNoise& noise) {
-    const double te = std::sqrt(noise.variance.value);
-    const bool none = noise.pairs > 0 && te < 0.0005;
-    const std::string shown =
-        none
-            ? std::string("no day-to-day noise was found beyond the scatter within a day (")
-            : "day-to-day SD of a whole line, " + fixed(te, 3) + " m/s, is part of every reading (";
-    switch (noise.origin) {
-    case DayNoise::Origin::Athlete:
-        return {Note::Kind::DayNoiseSource,
-                {te},
-                shown + "the athlete's own: " + counted(noise.pairs, "repeat test") + ")",
-                noise};
-    case DayNoise::Origin::LogLift:
-        return {Note::Kind::DayNoiseSource,
-                {te},
-                shown + "this log's: " + counted(noise.pairs, "repeat test") + ")",
-                noise};
-    case DayNoise::Origin::Published:
-        return {Note::Kind::DayNoiseSource,
-                {te},
-                shown + "published, not yours: " + cited(noise.source) + ")",
-                noise};
-    case DayNoise::Origin::None:
-        break;
-    }
-    return {Note::Kind::DayNoiseSource,
-            {0},
-            "no day-to-day noise is known: the readings are made from these two days alone, which "
-            "calls too much a change",
-            noise};
+    const auto note = [](Words words) {
+        return Note{Note::Kind::DayNoiseSource, std::move(words)};
+    };
+    if (noise.origin == DayNoise::Origin::None)
+        return note(say("no day-to-day noise is known: the readings are made from these two days "
+                        "alone, which calls too much a change"));
+    const Words source = sourceOf(asCited(noise));
+    if (noneFound(noise))
+        return note(
+            say("no day-to-day noise was found beyond the scatter within a day (%1)", source));
+    return note(say("day-to-day SD of a whole line, %1 m/s, is part of every reading (%2)",
+                    figure(std::sqrt(noise.variance.value), 3), source));
 }
 
 Note smallestSpeedNote(const Smallest& smallest) {
     return {Note::Kind::SmallestSource,
-            {smallest.value},
-            "smallest change of speed that matters: " + fixed(smallest.value, 3) + " m/s (" +
-                origin(smallest) + ")",
-            {},
-            smallest};
+            say("smallest change of speed that matters: %1 m/s (%2)", figure(smallest.value, 3),
+                sourceOf(asCited(smallest)))};
+}
+
+Note levelNote(double level) {
+    return {Note::Kind::LevelNot95,
+            say("intervals are at %1 %, not 95 %", figure(loadText(100 * level)))};
 }
 
 std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOneRm) {
     std::vector<Note> notes;
     if (!commonLoads(c.from, c.to))
         notes.push_back({Note::Kind::NoOverlap,
-                         {},
-                         "the sessions share no stretch of loads: every change by load is "
-                         "extrapolated"});
+                         say("the sessions share no stretch of loads: every change by load is "
+                             "extrapolated")});
     noteDevices(c, notes);
     notes.push_back(dayNoiseNote(c.settings.dayNoise));
     noteSmallest(c, notes);
     noteVariances(c, notes);
     notes.insert(notes.end(), std::make_move_iterator(ofTheOneRm.begin()),
                  std::make_move_iterator(ofTheOneRm.end()));
+    const auto leans = [](const ChangeAt& at) { return at.read.leans() != 0; };
+    if (std::ranges::any_of(c.at, leans) || (c.oneRm && c.oneRm->read.leans() != 0))
+        notes.push_back(
+            {Note::Kind::Leaning, say("leaning is no reading: of nothing, up to one in four such "
+                                      "tests leans one way or the other")});
     if (c.settings.level != 0.95)
-        notes.push_back({Note::Kind::LevelNot95,
-                         {c.settings.level},
-                         "intervals are at " + loadText(100 * c.settings.level) + " %, not 95 %"});
+        notes.push_back(levelNote(c.settings.level));
     return notes;
 }
 

@@ -12,9 +12,13 @@ namespace slopebook::answers {
 /// The notes of a comparison whose other parts are whole; of the 1RM: those that its change made.
 std::vector<Note> comparisonNotes(const Comparison& comparison, std::vector<Note> ofTheOneRm);
 
+/// Where a change is told of what was seen at a load, for want of a line.
+Note asSeenNote();
 /// The day-to-day noise in the readings and where it comes from; that there is none.
 Note dayNoiseNote(const DayNoise& noise);
 /// The smallest change of speed that matters and where it comes from.
 Note smallestSpeedNote(const Smallest& smallest);
+/// That intervals are at another level than usual.
+Note levelNote(double level);
 
 } // namespace slopebook::answers

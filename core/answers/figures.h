@@ -2,14 +2,14 @@
 // Figures as plain English shows them.
 #pragma once
 
+#include "core/model/figures.h"
+
 #include <string>
 
 namespace slopebook::answers {
 
-/// Fixed decimals, no locale, a proper minus as '-', never "-0.00".
-std::string fixed(double value, int decimals);
-/// The same with its sign always: "+2.3", "-0.8", "0.0".
-std::string signedFixed(double value, int decimals);
+using slopebook::fixed;
+using slopebook::signedFixed;
 /// Kilograms with the decimals that they need, three at most: "60", "62.5".
 std::string loadText(double kilograms);
 /// A source as a sentence names it: without "from memory", which stands where sources are listed.

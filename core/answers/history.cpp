@@ -2,6 +2,7 @@
 #include "core/answers/history.h"
 
 #include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 #include "core/stats/openlines.h"
 
 #include <algorithm>
@@ -102,6 +103,36 @@ Answer<History> borrow(const Lift& lift, const Answer<Mvt>& mvt,
         each.ownShare = ownShareOf(each.session, each.line, model->fixed);
     }
     return history;
+}
+
+namespace {
+
+/// "72.0 kg (68.1 to 77.0)".
+Words bounded(double estimate, const std::optional<stats::Interval>& interval) {
+    const Words mass = massWords(estimate, asEstimate);
+    return interval ? say("%1 (%2 to %3)", mass, massWords(interval->low, bareEstimate),
+                          massWords(interval->high, bareEstimate))
+                    : mass;
+}
+
+} // namespace
+
+Words borrowedWords(const History& history, const Profile& profile) {
+    const int sessions = history.model.groups;
+    const BorrowedLine* line = history.of(profile.session.session);
+    if (!line)
+        return say("borrowing from the athlete's %1 sessions: none of them is this one", sessions);
+    if (!line->oneRm)
+        return say("borrowing from the athlete's %1 sessions, no estimated 1RM: %2", sessions,
+                   line->oneRm.why().reason);
+    const Words estimate = bounded(line->oneRm->estimate, line->oneRm->interval);
+    return profile.oneRm
+               ? say("borrowing from the athlete's %1 sessions: estimated 1RM %2; from this "
+                     "session "
+                     "alone %3",
+                     sessions, estimate, bounded(profile.oneRm->estimate, profile.oneRm->interval))
+               : say("borrowing from the athlete's %1 sessions: estimated 1RM %2", sessions,
+                     estimate);
 }
 
 } // namespace slopebook::answers

@@ -44,4 +44,8 @@ Answer<History> borrow(const Lift& lift, const Answer<Mvt>& mvt,
                        std::span<const LiftSession> sessions, std::optional<SessionId> about = {},
                        double level = 0.95);
 
+/// What the history says of the profile's session: its estimated 1RM, and beside it the session's
+/// own, or why there is none.
+Words borrowedWords(const History& history, const Profile& profile);
+
 } // namespace slopebook::answers

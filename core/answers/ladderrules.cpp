@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/ladderrules.h"
 
-#include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -131,14 +131,14 @@ LadderFlaws flawsOf(std::span<const BuiltLoad> loads, double reference) {
     return flawsAt(kilogramsOf(loads), reference);
 }
 
-std::string flawsText(const LadderFlaws& flaws, bool ofOneRm) {
-    std::string text;
-    if (flaws.greatStep)
-        text = "a step of " + fixed(flaws.stepPercent, 0) + " % of the " +
-               (ofOneRm ? "1RM" : "heaviest load lifted");
+Words flawsWords(const LadderFlaws& flaws, bool ofOneRm) {
+    std::vector<Words> all;
+    if (const Words percent = figure(flaws.stepPercent, 0); flaws.greatStep)
+        all.push_back(ofOneRm ? say("a step of %1 % of the 1RM", percent)
+                              : say("a step of %1 % of the heaviest load lifted", percent));
     if (flaws.cannotBend)
-        text += std::string(text.empty() ? "" : "; ") + "too few spread loads to show a bend";
-    return text;
+        all.push_back(say("too few spread loads to show a bend"));
+    return clauses(std::move(all));
 }
 
 std::vector<BuiltLoad>

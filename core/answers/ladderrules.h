@@ -29,7 +29,7 @@ LadderFlaws flawsOf(std::span<const BuiltLoad> loads, double reference);
 
 /// "a step of 69 % of the 1RM; too few spread loads to show a bend"; empty without flaws. ofOneRm:
 /// else of the heaviest load lifted.
-std::string flawsText(const LadderFlaws& flaws, bool ofOneRm);
+Words flawsWords(const LadderFlaws& flaws, bool ofOneRm);
 
 /// A ladder of n of the candidates without flaws whose figure is small: from a start of even or of
 /// the greatest allowed steps, one load is exchanged for a better one until none is. A local

@@ -2,7 +2,10 @@
 #include "core/answers/nexttest.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/planbounds.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
+#include "core/stats/allowance.h"
 #include "core/stats/design.h"
 #include "core/stats/infinity.h"
 
@@ -50,8 +53,22 @@ struct Judge {
                                       n - 2, profile.level);
     }
     double oneRm(const stats::Spread& x, const stats::ExpectedScatter& scatter) const {
-        return stats::inverseHalfWidth(profile.line.slope, profile.oneRm->estimate, mvtVariance, x,
+        // what moves from day to day has a quantile of its own: as a share of the scatter's
+        const stats::Moving day = movement();
+        const double t = stats::tCritical(profile.level, day.df) / scatter.t;
+        return stats::inverseHalfWidth(profile.line.slope, profile.oneRm->estimate,
+                                       mvtVariance + day.at(profile.oneRm->estimate) * t * t, x,
                                        scatter);
+    }
+    /// A side of the 1RM's change: the MVT is the same on both and takes no part.
+    double oneRmOfChange(const stats::Spread& x, const stats::ExpectedScatter& scatter) const {
+        const stats::Moving day = movement();
+        const double t = stats::tCritical(profile.level, day.df) / scatter.t;
+        return stats::inverseHalfWidth(profile.line.slope, profile.oneRm->estimate,
+                                       day.at(profile.oneRm->estimate) * t * t, x, scatter);
+    }
+    stats::Moving movement() const {
+        return dayOf(settings.dayNoise, profile.line, profile.referenceMax());
     }
     double worstChange(const stats::Spread& x, const stats::ExpectedScatter& scatter) const {
         double worst = settings.checkLoads.empty() ? stats::infinity : 0;
@@ -85,6 +102,49 @@ int distinctLoads(const Loads& loads) {
     return count;
 }
 
+std::vector<double> kilogramsOf(const Loads& loads) {
+    std::vector<double> kg;
+    for (const BuiltLoad& load : loads)
+        kg.push_back(kilograms(load.exact));
+    return kg;
+}
+
+/// The ladder as a line through it would be asked, by the profile's line.
+std::optional<Ladder> asLadder(const Profile& profile, std::vector<double> kg) {
+    const auto max = profile.referenceMax();
+    if (!max || kg.empty())
+        return std::nullopt;
+    const double heaviest = *std::max_element(kg.begin(), kg.end());
+    return Ladder{
+        .loads = std::move(kg), .slope = profile.line.slope, .max = *max, .heaviest = heaviest};
+}
+
+/// Half of the interval that an estimate and its bend make.
+double withBend(double half, const stats::Interval& bend, double level) {
+    const stats::Interval made = stats::allowing({-half, half}, bend, level);
+    return (made.high - made.low) / 2;
+}
+
+/// Of the change of the 1RM: both sides' half-widths without the bend, by variance recovery.
+void forecastMax(const Judge& judge, LadderForecast& ladder) {
+    const Profile& p = judge.profile;
+    if (const auto own = asLadder(p, kilogramsOf(ladder.loads)))
+        ladder.bend = BendErrors(judge.settings.bend, *own).ofMax();
+    ladder.bendChange = bendErrors(p, judge.settings, ladder.loads).ofMax();
+    const auto mvt = p.mvt ? std::optional(p.mvt->value) : std::nullopt;
+    if (!mvt || !p.line.hasInference())
+        return;
+    const stats::Spread x = spreadOf(ladder.loads);
+    const auto scatter = judge.changeScatter(x.n);
+    if (!scatter || !(x.sxx > 0))
+        return;
+    const auto side = [&](const stats::Spread& of) { return judge.oneRmOfChange(of, *scatter); };
+    const stats::Spread before{.n = p.line.n, .mean = p.line.xMean, .sxx = p.line.sxx};
+    const double half = std::hypot(side(before), side(x));
+    if (std::isfinite(half))
+        ladder.oneRmChange = withBend(half, ladder.bendChange, p.level);
+}
+
 LadderForecast forecast(const Judge& judge, LadderKind kind, Loads loads) {
     LadderForecast ladder{.kind = kind, .loads = std::move(loads)};
     ladder.distinct = distinctLoads(ladder.loads);
@@ -96,18 +156,23 @@ LadderForecast forecast(const Judge& judge, LadderKind kind, Loads loads) {
         if (const auto scatter = judge.ownScatter(x.n))
             if (const double width = judge.oneRm(x, *scatter); std::isfinite(width))
                 ladder.oneRm = width;
+        forecastMax(judge, ladder);
     }
     const auto scatter = judge.changeScatter(x.n);
     if (!scatter || !(x.sxx > 0))
         return ladder;
-    const auto& day = judge.settings.dayNoise.variance;
+    const stats::Moving day = judge.movement();
+    const BendErrors bend = bendErrors(judge.profile, judge.settings, ladder.loads);
     for (const Mass load : judge.settings.checkLoads) {
         const double se = stats::differenceSe(kilograms(load), judge.profile.line, x, *scatter);
-        const auto whole = stats::sum({se * se, scatter->df}, {2 * day.value, day.df});
-        ladder.changes.push_back(
-            {.load = load,
-             .halfWidth = scatter->t * se,
-             .reading = stats::tCritical(judge.profile.level, whole.df) * std::sqrt(whole.value)});
+        const double t0 = stats::tCritical(judge.profile.level, day.df);
+        const double half =
+            std::sqrt(scatter->t * scatter->t * se * se + 2 * t0 * t0 * day.at(kilograms(load)));
+        const stats::Interval off = bend.at(kilograms(load));
+        ladder.changes.push_back({.load = load,
+                                  .halfWidth = scatter->t * se,
+                                  .reading = withBend(half, off, judge.profile.level),
+                                  .bend = off});
     }
     return ladder;
 }
@@ -280,7 +345,7 @@ std::vector<CeilingPoint> ceilingCurve(const Judge& judge, const Loads& all, dou
 double capOf(const Profile& profile, const NextTestSettings& settings) {
     if (!profile.oneRm)
         return profile.heaviest;
-    const double share = profile.oneRm->estimate * settings.heaviestPercent / 100;
+    const double share = estimateToPlanWith(*profile.oneRm) * settings.heaviestPercent / 100;
     if (!profile.oneRm->interval)
         return std::min(share, profile.heaviest);
     return std::min(share, std::max(profile.oneRm->interval->low, profile.heaviest));
@@ -301,6 +366,16 @@ double LadderForecast::worstChange() const {
     for (const ChangeForecast& change : changes)
         worst = std::max(worst, change.halfWidth);
     return worst;
+}
+
+BendErrors bendErrors(const Profile& profile, const NextTestSettings& settings,
+                      const std::vector<BuiltLoad>& ladder) {
+    std::vector<double> kg;
+    for (const Point& point : profile.session.points)
+        kg.push_back(point.load);
+    const auto before = asLadder(profile, std::move(kg));
+    const auto after = asLadder(profile, kilogramsOf(ladder));
+    return before && after ? BendErrors(settings.bend, *before, *after) : BendErrors();
 }
 
 Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settings) {
@@ -340,8 +415,9 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
         return NoAnswer{NoAnswer::Why::TooFewLoads,
                         say("fewer than two loads can be built up to %1",
                             massFromKilograms(std::round(std::min(next.cap, ceiling) * 10) / 10))};
-    if (profile.oneRm && profile.oneRm->interval)
-        next.oneRmNow = (profile.oneRm->interval->high - profile.oneRm->interval->low) / 2;
+    if (profile.oneRm)
+        if (const auto& now = toPlanWith(*profile.oneRm))
+            next.oneRmNow = (now->high - now->low) / 2;
     next.ladders = rankedLadders(judge, candidates);
     const double bestRank = rankOf(next.ladders.front(), judge.byOneRm);
     double extremesRank = stats::infinity;
@@ -352,6 +428,24 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
         next.twoExtremesRatio = extremesRank / bestRank;
     next.curve = ceilingCurve(judge, all, ceiling);
     return next;
+}
+
+Words ladderWords(LadderForecast::Kind kind) {
+    switch (kind) {
+    case LadderForecast::Kind::BestForOneRm:
+        return say("best for the 1RM");
+    case LadderForecast::Kind::BestForChange:
+        return say("best for the check loads");
+    case LadderForecast::Kind::TwoExtremes:
+        return say("two extremes");
+    case LadderForecast::Kind::SameAsLast:
+        return say("as last time");
+    case LadderForecast::Kind::Even:
+        return say("even steps");
+    case LadderForecast::Kind::BestInSteps:
+        break;
+    }
+    return say("best without a great step");
 }
 
 } // namespace slopebook::answers

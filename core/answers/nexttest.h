@@ -50,6 +50,7 @@ struct NextTestSettings {
     AthleteScatter scatter = {};
     ScatterKnown known = ScatterKnown::Own;
     DayNoise dayNoise = {};
+    Bend bend = {};       ///< as the athlete may bend; none: lines are taken as straight
     bool withMvt = false; ///< the MVT's own SD in the 1RM's interval
 };
 
@@ -57,7 +58,10 @@ struct NextTestSettings {
 struct ChangeForecast {
     Mass load{};
     double halfWidth = 0; ///< m/s, of the lines alone
-    double reading = 0;   ///< m/s, with day-to-day noise: what a reading will be made from
+    /// m/s, with day-to-day noise and bend: what a reading will be made from, and the smallest
+    /// change that these two tests can show.
+    double reading = 0;
+    stats::Interval bend = {}; ///< m/s, how far the change may be off where lines bend
 };
 
 struct LadderForecast {
@@ -73,11 +77,19 @@ struct LadderForecast {
     std::vector<BuiltLoad> loads = {};        ///< ascending, with repeats
     std::optional<double> oneRm = {};         ///< expected half-width, kg; absent where unbounded
     std::vector<ChangeForecast> changes = {}; ///< by check load
+    /// Of the change of the 1RM from the profile's session to that test, with days and bend, kg:
+    /// the smallest that they can show; absent where unbounded.
+    std::optional<double> oneRmChange = {};
+    stats::Interval bend = {};       ///< kg, how far a straight line by this ladder may be off
+    stats::Interval bendChange = {}; ///< kg, of the change
     int distinct = 0;
     LadderFlaws flaws = {};     ///< said wherever the ladder is shown
     double heaviestPercent = 0; ///< of the estimated 1RM; 0 without one
     double worstChange() const; ///< the largest half-width of the lines alone; infinite without any
 };
+
+/// "best for the 1RM", "as last time".
+Words ladderWords(LadderForecast::Kind kind);
 
 struct CeilingPoint {
     BuiltLoad ceiling = {};
@@ -110,5 +122,14 @@ std::optional<RepeatsQuestion> repeatsQuestion(const Profile& profile,
                                                const NextTestSettings& settings,
                                                const LadderForecast& ladder, Mass load,
                                                double smallest);
+/// The same of the 1RM, kg; nothing where there is none to be had.
+std::optional<RepeatsQuestion> repeatsQuestionOfMax(const Profile& profile,
+                                                    const NextTestSettings& settings,
+                                                    const LadderForecast& ladder, double smallest);
+
+/// What a line through a ladder that has not been lifted may be wrong by, from the profile's
+/// session to it.
+BendErrors bendErrors(const Profile& profile, const NextTestSettings& settings,
+                      const std::vector<BuiltLoad>& ladder);
 
 } // namespace slopebook::answers

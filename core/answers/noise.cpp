@@ -4,11 +4,11 @@
 #include "core/answers/figures.h"
 #include "core/answers/profile.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
 #include "core/stats/twolines.h"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <map>
 #include <tuple>
 
@@ -171,21 +171,51 @@ Answer<LiftNoise> liftNoise(const Lift& lift, const Answer<Mvt>& mvt,
                      .day = dayPart(pairs)};
 }
 
-DayNoise chooseDayNoise(const Answer<LiftNoise>& athlete, const Answer<LiftNoise>& log,
-                        const std::optional<std::pair<double, std::string>>& published) {
-    for (const auto& [from, origin] : {std::pair{&athlete, DayNoise::Origin::Athlete},
-                                       std::pair{&log, DayNoise::Origin::LogLift}})
-        if (*from && (*from)->day.pairs >= pairsNeeded) {
-            DayNoise chosen = (*from)->day;
-            chosen.origin = origin;
-            return chosen;
-        }
-    if (published)
-        return {.variance = {published->first * published->first,
-                             std::numeric_limits<double>::infinity()},
-                .origin = DayNoise::Origin::Published,
-                .source = published->second};
-    return {};
+stats::RepeatSums repeatSums(std::span<const RepeatPair> pairs) {
+    stats::RepeatSums sums;
+    for (const RepeatPair& pair : pairs)
+        if (const auto a = apart(pair))
+            sums += {.pairs = 1, .halfSquares = a->squared / 2, .within = a->within.value / 2};
+    return sums;
+}
+
+DayNoise chooseDayNoise(const stats::RepeatSums& own, const stats::RepeatSums& others,
+                        const PublishedNoise& published) {
+    DayNoise chosen{.ownPairs = static_cast<int>(own.pairs),
+                    .othersPairs = static_cast<int>(others.pairs)};
+    if (!published) {
+        stats::RepeatSums all = own;
+        all += others;
+        const bool enough = own.pairs >= pairsNeeded;
+        const stats::RepeatSums& from = enough ? own : all;
+        if (from.pairs < pairsNeeded)
+            return {};
+        chosen.origin = enough ? DayNoise::Origin::Athlete : DayNoise::Origin::LogLift;
+        chosen.pairs = static_cast<int>(from.pairs);
+        chosen.source = counted(chosen.pairs, "repeat test");
+        chosen.variance = {std::max(0.0, from.excess()), from.pairs};
+        chosen.ownShare = own.pairs / from.pairs;
+        chosen.othersShare = 1 - chosen.ownShare;
+        return chosen;
+    }
+    const stats::Moderated made = stats::moderated(published->first, others, own);
+    chosen.variance = made.variance;
+    chosen.expected = made.expected;
+    chosen.published = published->first;
+    chosen.source = published->second;
+    chosen.ownShare = made.ownShare;
+    chosen.othersShare = made.othersShare;
+    const double rest = 1 - made.ownShare - made.othersShare;
+    if (made.ownShare >= std::max(rest, made.othersShare)) {
+        chosen.origin = DayNoise::Origin::Athlete;
+        chosen.pairs = chosen.ownPairs;
+    } else if (made.othersShare >= rest) {
+        chosen.origin = DayNoise::Origin::LogLift;
+        chosen.pairs = chosen.othersPairs;
+    } else {
+        chosen.origin = DayNoise::Origin::Published;
+    }
+    return chosen;
 }
 
 } // namespace slopebook::answers

@@ -6,6 +6,7 @@
 #include "core/answers/reading.h"
 #include "core/model/answer.h"
 #include "core/model/session.h"
+#include "core/stats/moderation.h"
 #include "core/stats/repeats.h"
 
 #include <span>
@@ -42,13 +43,21 @@ struct LiftNoise {
 Answer<LiftNoise> liftNoise(const Lift& lift, const Answer<Mvt>& mvt,
                             std::span<const RepeatPair> pairs, double level = 0.95);
 
-/// So many repeat tests must stand behind a day-to-day SD before readings use it: with two, better
-/// or worse is said of nothing in up to 5.6 % of cases (tests/README.md, 'Truth of the readings').
+/// What the pairs say of how far lines move from day to day; pairs without scatter to judge by left
+/// out.
+stats::RepeatSums repeatSums(std::span<const RepeatPair> pairs);
+
+/// Without a published figure to start from, so many repeat tests must stand behind a day-to-day SD
+/// before readings use it.
 constexpr int pairsNeeded = 3;
 
-/// The athlete's own (pairsNeeded pairs or more), else the log's for the lift, else the published
-/// default (SD m/s, source), else none.
-DayNoise chooseDayNoise(const Answer<LiftNoise>& athlete, const Answer<LiftNoise>& log,
-                        const std::optional<std::pair<double, std::string>>& published);
+/// A published SD, m/s, and its source.
+using PublishedNoise = std::optional<std::pair<double, std::string>>;
+
+/// The published figure as a prior that other athletes' pairs move and the athlete's own take the
+/// place of (stats::moderated); its origin is what has the largest share. Without a published
+/// figure: the own pairs' (pairsNeeded or more), else all pairs', else none.
+DayNoise chooseDayNoise(const stats::RepeatSums& own, const stats::RepeatSums& others,
+                        const PublishedNoise& published);
 
 } // namespace slopebook::answers

@@ -4,8 +4,10 @@
 #include "core/answers/figures.h"
 #include "core/answers/restrictedflow.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace slopebook::answers {
@@ -34,8 +36,8 @@ Answer<stats::Interval> aimOf(const Profile& profile, const Target& target) {
     if (target.kind == Target::Kind::Percent) {
         if (!profile.oneRm)
             return profile.oneRm.why();
-        from = profile.oneRm->estimate * target.from / 100;
-        to = profile.oneRm->estimate * target.to / 100;
+        from = estimateToPlanWith(*profile.oneRm) * target.from / 100;
+        to = estimateToPlanWith(*profile.oneRm) * target.to / 100;
     } else {
         if (!(profile.line.slope < 0))
             return NoAnswer{
@@ -105,17 +107,18 @@ PlannedLoad plannedLoad(const Profile& profile, const BuiltLoad& load,
     PlannedLoad planned{.built = load, .velocity = profile.line.at(kg)};
     planned.tested = kg >= profile.lightest && kg <= profile.heaviest;
     if (profile.oneRm) {
-        planned.percent = 100 * kg / profile.oneRm->estimate;
+        planned.percent = 100 * kg / estimateToPlanWith(*profile.oneRm);
         if (const auto& interval = toPlanWith(*profile.oneRm); interval && interval->low > 0)
             planned.percentInterval =
                 stats::Interval{100 * kg / interval->high, 100 * kg / interval->low};
     }
     if (profile.line.hasInference()) {
         const double se = profile.line.seAt(kg);
-        const stats::Variance own{profile.line.s2() + se * se, profile.line.df()};
-        const auto& day = settings.dayNoise.variance;
-        const auto whole = stats::sum(own, {2 * day.value, day.df});
-        const double half = stats::tCritical(profile.level, whole.df) * std::sqrt(whole.value);
+        const stats::Moving day = dayOf(settings.dayNoise, profile.line, profile.referenceMax());
+        const double half = std::sqrt(stats::squaredHalfWidth(
+            std::array{stats::Variance{profile.line.s2() + se * se, profile.line.df()},
+                       stats::Variance{2 * day.at(kg), day.df}},
+            stats::tOf(profile.level)));
         planned.prediction = stats::Interval{planned.velocity - half, planned.velocity + half};
     }
     if (settings.lossPercent)
@@ -154,9 +157,10 @@ Answer<Plan> plan(const Lift& lift, const Profile& profile, const PlanSettings& 
     const bool shortOf = plan.aim && heaviest < plan.aim->low;
     if (profile.oneRm &&
         (settings.restrictedFlow ||
-         (shortOf && heaviest >= profile.oneRm->estimate * restrictedFlowFrom / 100)))
-        plan.restrictedFlow = stats::Interval{profile.oneRm->estimate * restrictedFlowFrom / 100,
-                                              profile.oneRm->estimate * restrictedFlowTo / 100};
+         (shortOf && heaviest >= estimateToPlanWith(*profile.oneRm) * restrictedFlowFrom / 100)))
+        plan.restrictedFlow =
+            stats::Interval{estimateToPlanWith(*profile.oneRm) * restrictedFlowFrom / 100,
+                            estimateToPlanWith(*profile.oneRm) * restrictedFlowTo / 100};
     plan.cautions = cautionsOf(plan);
     return plan;
 }

@@ -2,6 +2,7 @@
 #include "core/answers/planbounds.h"
 
 #include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -55,7 +56,8 @@ PlanEnd endOfTheLine(const Profile& profile) {
     if (profile.oneRm) {
         const auto& interval = toPlanWith(*profile.oneRm);
         end.kind = interval ? PlanEnd::Kind::Interval : PlanEnd::Kind::Estimate;
-        end.kg = std::max(interval ? interval->high : profile.oneRm->estimate, profile.heaviest);
+        end.kg = std::max(interval ? interval->high : estimateToPlanWith(*profile.oneRm),
+                          profile.heaviest);
     } else {
         end.kind = PlanEnd::Kind::Ladder;
         end.kg = profile.heaviest / OneRm::farMark;
@@ -82,7 +84,14 @@ std::optional<ExactMass> lowest(std::optional<ExactMass> ceiling,
 }
 
 const std::optional<stats::Interval>& toPlanWith(const OneRm& oneRm) {
-    return oneRm.withMvt ? oneRm.withMvt : oneRm.interval;
+    return oneRm.calibratedToPlan ? oneRm.calibratedToPlan
+           : oneRm.toPlan         ? oneRm.toPlan
+           : oneRm.withMvt        ? oneRm.withMvt
+                                  : oneRm.interval;
+}
+
+double estimateToPlanWith(const OneRm& oneRm) {
+    return oneRm.calibrated.value_or(oneRm.estimate);
 }
 
 std::optional<NoAnswer> noPlan(const Profile& profile) {

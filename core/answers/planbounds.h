@@ -30,8 +30,11 @@ struct LoadBound {
 std::optional<ExactMass> lowest(std::optional<ExactMass> ceiling,
                                 std::span<const LoadBound> bounds);
 
-/// The interval of an estimate that loads are planned with: with the MVT's own SD, else the line's.
+/// The interval of an estimate that loads are planned with: the calibrated one, else the one with
+/// days and bend, else with the MVT's own SD, else the line's.
 const std::optional<stats::Interval>& toPlanWith(const OneRm& oneRm);
+/// The estimate that loads are planned with, kg: the calibrated one where there is one.
+double estimateToPlanWith(const OneRm& oneRm);
 
 /// Why nothing may be planned from a line: it does not fall, its slope does not bound a maximum
 /// (Fieller's g >= 1, for a lift without a 1RM as well), or the estimate lies too far from the

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/figures.h"
 #include "core/answers/plan.h"
 #include "core/answers/restrictedflow.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,112 +10,94 @@ namespace slopebook::answers {
 
 namespace {
 
-using Kind = Caution::Kind;
+using CautionKind = Caution::Kind;
 
 // Marks of common practice.
 constexpr double nearMaximalPercent = 90;
 constexpr double usualLoss = 20;
 
-std::string shown(double kg, MassUnit unit) {
-    const double value = unit == MassUnit::Pound ? kg * 1000 / gramsPerPound : kg;
-    return loadText(std::round(value * 10) / 10) + " " + std::string(word(unit));
+Words tenths(double kg) {
+    return massWords(kg, toTenths);
 }
 
-std::string range(const stats::Interval& interval, int decimals) {
-    return fixed(interval.low, decimals) + " to " + fixed(interval.high, decimals);
+Words range(const stats::Interval& interval, int decimals) {
+    return say("%1 to %2", figure(interval.low, decimals), figure(interval.high, decimals));
 }
 
-std::string share(const PlannedLoad& load) {
-    return (load.percentInterval ? range(*load.percentInterval, 0) : fixed(*load.percent, 0)) +
-           " % of this athlete's estimated 1RM";
+/// Percent of the estimated 1RM.
+Words share(const PlannedLoad& load) {
+    return load.percentInterval ? range(*load.percentInterval, 0) : figure(*load.percent, 0);
 }
 
 double highest(const PlannedLoad& load) {
     return load.percentInterval ? load.percentInterval->high : load.percent.value_or(0);
 }
 
-double lowest(const PlannedLoad& load) {
-    return load.percentInterval ? load.percentInterval->low : load.percent.value_or(0);
-}
-
 void sayLine(const Plan& plan, std::vector<Caution>& cautions) {
     const Profile& p = plan.profile;
     if (!p.oneRm) {
         cautions.push_back(
-            {Kind::NoOneRm,
-             {},
-             "no estimated 1RM: " + english(p.oneRm.why().reason, plan.settings.unit),
-             p.oneRm.why()});
+            {CautionKind::NoOneRm, say("no estimated 1RM: %1", p.oneRm.why().reason)});
     } else if (p.oneRm->extrapolatedFar()) {
-        const double beyond = p.oneRm->estimate - p.heaviest;
-        const bool very = p.oneRm->extrapolatedVeryFar();
-        cautions.push_back({very ? Kind::ExtrapolatedVeryFar : Kind::ExtrapolatedFar,
-                            {p.oneRm->reach, beyond},
-                            "the estimated 1RM lies " + shown(beyond, plan.settings.unit) +
-                                " beyond the heaviest load lifted (reach " +
-                                fixed(p.oneRm->reach, 2) + "): every percent here leans on that" +
-                                (very ? ", so read the intervals first" : "")});
+        const Words beyond = tenths(p.oneRm->estimate - p.heaviest);
+        const Words reach = figure(p.oneRm->reach, 2);
+        if (p.oneRm->extrapolatedVeryFar())
+            cautions.push_back(
+                {CautionKind::ExtrapolatedVeryFar,
+                 say("the estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): every "
+                     "percent here leans on that, so read the intervals first",
+                     beyond, reach)});
+        else
+            cautions.push_back(
+                {CautionKind::ExtrapolatedFar,
+                 say("the estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): every "
+                     "percent here leans on that",
+                     beyond, reach)});
     }
     if (!p.line.hasInference())
-        cautions.push_back({Kind::NoInterval,
-                            {},
-                            "two points give no intervals: the line needs a third load",
-                            {.why = NoAnswer::Why::NeedsThirdLoad, .reason = {}}});
+        cautions.push_back({CautionKind::NoInterval,
+                            say("two points give no intervals: the line needs a third load")});
     else if (p.oneRm && !p.oneRm->interval)
-        cautions.push_back(
-            {Kind::NoInterval,
-             {},
-             "the slope is not certain enough to bound the 1RM, so its percents have "
-             "no interval",
-             {.why = NoAnswer::Why::SlopeUncertain, .reason = {}}});
+        cautions.push_back({CautionKind::NoInterval,
+                            say("the slope is not certain enough to bound the 1RM, so its "
+                                "percents have no interval")});
     if (p.line.hasInference() && plan.settings.dayNoise.origin == DayNoise::Origin::None)
-        cautions.push_back({Kind::NoDayNoise,
-                            {},
-                            "no repeat tests are known: the expected speeds' intervals lack the "
-                            "scatter from day to day and are too narrow"});
+        cautions.push_back({CautionKind::NoDayNoise,
+                            say("no repeat tests are known: the expected speeds' intervals lack "
+                                "the scatter from day to day and are too narrow")});
     if (plan.settings.lossPercent && plan.lift.rule == PointRule::Mean)
-        cautions.push_back({Kind::MeanOfReps,
-                            {},
-                            "this lift's line is of set means: take the stop speed from the day's "
-                            "fastest rep"});
+        cautions.push_back({CautionKind::MeanOfReps,
+                            say("this lift's line is of set means: take the stop speed from the "
+                                "day's fastest rep")});
 }
 
 void sayChosen(const Plan& plan, std::vector<Caution>& cautions) {
     const PlannedLoad& load = plan.loads[plan.chosen.back()];
-    const double kg = kilograms(load.built.exact);
-    const std::string mass = shown(kg, plan.settings.unit);
     if (load.percent && highest(load) > 100)
-        cautions.push_back(
-            {Kind::AboveEstimate,
-             {kg, lowest(load), highest(load)},
-             mass + " is " + share(load) + ": it may be more than the athlete can lift that day"});
+        cautions.push_back({CautionKind::AboveEstimate,
+                            say("%1 is %2 % of this athlete's estimated 1RM: it may be more than "
+                                "the athlete can lift that day",
+                                tenths(kilograms(load.built.exact)), share(load))});
     if (load.percent && highest(load) >= nearMaximalPercent)
-        cautions.push_back(
-            {Kind::NearMaximal,
-             {kg, highest(load)},
-             "near-maximal lifts need a competent spotter or safeties, and a coach's "
-             "eye"});
+        cautions.push_back({CautionKind::NearMaximal,
+                            say("near-maximal lifts need a competent spotter or safeties, and a "
+                                "coach's eye")});
     const auto untested = std::find_if(plan.chosen.begin(), plan.chosen.end(),
                                        [&](std::size_t i) { return !plan.loads[i].tested; });
-    if (untested != plan.chosen.end()) {
-        const double outside = kilograms(plan.loads[*untested].built.exact);
-        cautions.push_back({Kind::BeyondTestedLoads,
-                            {outside, plan.profile.lightest, plan.profile.heaviest},
-                            shown(outside, plan.settings.unit) +
-                                " lies outside the loads of the test (" +
-                                shown(plan.profile.lightest, plan.settings.unit) + " to " +
-                                shown(plan.profile.heaviest, plan.settings.unit) +
-                                "): its speed is the line drawn on"});
-    }
+    if (untested != plan.chosen.end())
+        cautions.push_back({CautionKind::BeyondTestedLoads,
+                            say("%1 lies outside the loads of the test (%2 to %3): its speed is "
+                                "the line drawn on",
+                                tenths(kilograms(plan.loads[*untested].built.exact)),
+                                tenths(plan.profile.lightest), tenths(plan.profile.heaviest))});
     for (const std::size_t i : plan.chosen)
         if (const auto& each = plan.loads[i];
             each.stop && plan.profile.mvt && *each.stop < plan.profile.mvt->value) {
-            cautions.push_back({Kind::StopUnderThreshold,
-                                {kilograms(each.built.exact), *each.stop, plan.profile.mvt->value},
-                                "the stop speed of " + fixed(*each.stop, 2) + " m/s at " +
-                                    shown(kilograms(each.built.exact), plan.settings.unit) +
-                                    " lies under the MVT of " + fixed(plan.profile.mvt->value, 2) +
-                                    " m/s: the set would end by failure; choose less loss"});
+            cautions.push_back({CautionKind::StopUnderThreshold,
+                                say("the stop speed of %1 m/s at %2 lies under the MVT of %3 m/s: "
+                                    "the set would end by failure; choose less loss",
+                                    figure(*each.stop, 2), tenths(kilograms(each.built.exact)),
+                                    figure(plan.profile.mvt->value, 2))});
             break;
         }
 }
@@ -123,87 +105,68 @@ void sayChosen(const Plan& plan, std::vector<Caution>& cautions) {
 /// What is left where the heaviest load to be had stays under the target.
 void sayCeiling(const Plan& plan, std::vector<Caution>& cautions) {
     const PlannedLoad& top = plan.loads.back();
-    const double kg = kilograms(top.built.exact);
-    const MassUnit unit = plan.settings.unit;
-    Caution caution{Kind::CeilingBelowTarget,
-                    {kg, 0, 0, plan.aim->low},
-                    shown(kg, unit) + " is the heaviest load at hand"};
-    if (top.percent) {
-        const auto percent =
-            top.percentInterval.value_or(stats::Interval{*top.percent, *top.percent});
-        caution.figures = {kg, percent.low, percent.high, plan.aim->low};
-        caution.text = shown(kg, unit) + " is " + share(top);
-    }
-    caution.text += "; the target is " + shown(plan.aim->low, unit);
-    cautions.push_back(caution);
+    const Words load = tenths(kilograms(top.built.exact));
+    const Words target = tenths(plan.aim->low);
+    cautions.push_back(
+        {CautionKind::CeilingBelowTarget,
+         top.percent ? say("%1 is %2 % of this athlete's estimated 1RM; the target is %3", load,
+                           share(top), target)
+                     : say("%1 is the heaviest load at hand; the target is %2", load, target)});
     if (plan.cut && plan.end.ofTheAthlete())
         return; // work at a load that may be the athlete's last is no way out
 
-    cautions.push_back(
-        {Kind::SpeedAtCeiling,
-         top.prediction
-             ? std::vector<double>{kg, top.velocity, top.prediction->low, top.prediction->high}
-             : std::vector<double>{kg, top.velocity},
-         "possible there: every rep of " + shown(kg, unit) +
-             " as fast as it will go, the day judged by its speed (expected " +
-             fixed(top.velocity, 2) + " m/s" +
-             (top.prediction ? ", " + range(*top.prediction, 2) : std::string()) + ")"});
+    const Words speed = figure(top.velocity, 2);
+    cautions.push_back({CautionKind::SpeedAtCeiling,
+                        top.prediction
+                            ? say("possible there: every rep of %1 as fast as it will go, the day "
+                                  "judged by its speed (expected %2 m/s, %3)",
+                                  load, speed, range(*top.prediction, 2))
+                            : say("possible there: every rep of %1 as fast as it will go, the day "
+                                  "judged by its speed (expected %2 m/s)",
+                                  load, speed)});
     const double loss = plan.settings.lossPercent.value_or(usualLoss);
-    const double stop = stopVelocity(top.velocity, loss);
-    cautions.push_back({Kind::RepsAtCeiling,
-                        {kg, loss, stop},
-                        "or more reps of it, ending each set when speed has fallen by " +
-                            fixed(loss, 0) + " % (about " + fixed(stop, 2) +
-                            " m/s): more work, not more load"});
+    cautions.push_back({CautionKind::RepsAtCeiling,
+                        say("or more reps of it, ending each set when speed has fallen by %1 % "
+                            "(about %2 m/s): more work, not more load",
+                            figure(loss, 0), figure(stopVelocity(top.velocity, loss), 2))});
 }
 
 /// What sets the last load, where heavier ones could be built.
 Caution endOf(const Plan& plan) {
     const PlanEnd& end = plan.end;
-    const std::string at = shown(end.kg, plan.settings.unit);
+    const Words at = tenths(end.kg);
     switch (end.kind) {
     case PlanEnd::Kind::Interval:
-        return {Kind::EndsAtInterval,
-                {end.kg},
-                "the loads end at the upper end of the estimated 1RM (" + at + ")"};
+        return {CautionKind::EndsAtInterval,
+                say("the loads end at the upper end of the estimated 1RM (%1)", at)};
     case PlanEnd::Kind::Estimate:
-        return {Kind::EndsAtEstimate,
-                {end.kg},
-                "the loads end at the estimated 1RM (" + at + "), which has no interval"};
+        return {CautionKind::EndsAtEstimate,
+                say("the loads end at the estimated 1RM (%1), which has no interval", at)};
     case PlanEnd::Kind::Speed:
-        return {Kind::EndsWithSpeed,
-                {end.kg},
-                "the loads end where the line gives no speed any more (" + at + ")"};
-    case PlanEnd::Kind::Ladder: {
-        const double heaviest = plan.profile.heaviest;
-        return {Kind::EndsBeyondLadder,
-                {heaviest},
-                "without an estimated 1RM the loads end a quarter beyond the heaviest load lifted "
-                "(" +
-                    shown(heaviest, plan.settings.unit) + ")"};
-    }
+        return {CautionKind::EndsWithSpeed,
+                say("the loads end where the line gives no speed any more (%1)", at)};
+    case PlanEnd::Kind::Ladder:
+        return {CautionKind::EndsBeyondLadder,
+                say("without an estimated 1RM the loads end a quarter beyond the heaviest load "
+                    "lifted (%1)",
+                    tenths(plan.profile.heaviest))};
     case PlanEnd::Kind::Block:
-        return {.kind = Kind::EndsAtBlock,
-                .figures = {end.kg},
-                .text = "the loads keep to the ceiling of the block " + end.name + " (" + at + ")",
-                .block = end.name};
+        return {CautionKind::EndsAtBlock,
+                say("the loads keep to the ceiling of the block %1 (%2)", end.name, at)};
     case PlanEnd::Kind::NotLifted:
         break;
     }
-    return {
-        Kind::EndsUnderFailure, {end.kg}, "the loads stay under " + at + ", which was not lifted"};
+    return {CautionKind::EndsUnderFailure,
+            say("the loads stay under %1, which was not lifted", at)};
 }
 
-void sayRestrictedFlow(const Plan& plan, const stats::Interval& window,
-                       std::vector<Caution>& cautions) {
-    cautions.push_back({Kind::RestrictedFlowWindow,
-                        {window.low, window.high},
-                        "restricted-flow work uses " + fixed(restrictedFlowFrom, 0) + " to " +
-                            fixed(restrictedFlowTo, 0) + " % of 1RM, here " +
-                            shown(window.low, plan.settings.unit) + " to " +
-                            shown(window.high, plan.settings.unit) +
-                            ": only after screening and under trained, licensed supervision, as "
-                            "its caution says"});
+void sayRestrictedFlow(const stats::Interval& window, std::vector<Caution>& cautions) {
+    cautions.push_back(
+        {CautionKind::RestrictedFlowWindow,
+         say("restricted-flow work uses %1 to %2 % of 1RM, here %3 to %4: only after screening and "
+             "under trained, licensed supervision, as its caution says",
+             figure(restrictedFlowFrom, 0), figure(restrictedFlowTo, 0), tenths(window.low),
+             tenths(window.high))});
 }
 
 } // namespace
@@ -221,19 +184,16 @@ std::vector<Caution> cautionsOf(const Plan& plan) {
         if (!plan.above && heaviest < plan.aim->low)
             sayCeiling(plan, cautions);
         if (!plan.below && lightest > plan.aim->high)
-            cautions.push_back({Kind::LightestAboveTarget,
-                                {lightest, plan.aim->high},
-                                shown(lightest, plan.settings.unit) +
-                                    " is the lightest load at hand; the target is " +
-                                    shown(plan.aim->high, plan.settings.unit)});
+            cautions.push_back({CautionKind::LightestAboveTarget,
+                                say("%1 is the lightest load at hand; the target is %2",
+                                    tenths(lightest), tenths(plan.aim->high))});
     }
     if (plan.restrictedFlow)
-        sayRestrictedFlow(plan, *plan.restrictedFlow, cautions);
-    cautions.push_back({Kind::Estimates, {}, "loads are estimates, not clearance to lift"});
-    cautions.push_back({Kind::Practitioner,
-                        {},
-                        "pain, illness or return from injury: a qualified practitioner decides; "
-                        "local rules come first"});
+        sayRestrictedFlow(*plan.restrictedFlow, cautions);
+    cautions.push_back({CautionKind::Estimates, say("loads are estimates, not clearance to lift")});
+    cautions.push_back({CautionKind::Practitioner,
+                        say("pain, illness or return from injury: a qualified practitioner "
+                            "decides; local rules come first")});
     return cautions;
 }
 

@@ -2,6 +2,7 @@
 #include "core/answers/plates.h"
 
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <limits>
@@ -186,38 +187,63 @@ std::optional<std::size_t> find(std::span<const BuiltLoad> loads, ExactMass targ
     return target - loads[*down].exact <= loads[*up].exact - target ? down : up;
 }
 
-std::string describePerSide(const BuiltLoad& load) {
-    if (load.perSide.empty())
-        return "no plates";
-    std::string text;
-    for (std::size_t i = 0; i < load.perSide.size(); ++i) {
-        const auto& [plate, count] = load.perSide[i];
-        if (!text.empty())
-            text += " + ";
-        if (count > 1)
-            text += std::to_string(count) + " x ";
-        text += massText(plate.mass, plate.unit);
-        // the unit once at the end of a run of plates in the same unit
-        if (i + 1 == load.perSide.size() || load.perSide[i + 1].plate.unit != plate.unit)
-            text += " " + std::string(word(plate.unit));
-    }
-    return text;
+namespace {
+
+Words sum(std::vector<Words> parts) {
+    return {.kind = Words::Kind::List,
+            .text = std::string(Phrase("%1 + %2").english()),
+            .parts = std::move(parts)};
 }
 
-std::string describe(const BuiltLoad& load) {
-    std::string text;
-    if (load.bar) {
-        text = (load.bar->name.empty() ? "bar" : load.bar->name) + " " +
-               massText(load.bar->mass, load.bar->unit) + " " + std::string(word(load.bar->unit));
-        text += load.perSide.empty() ? ", no plates" : "; per side " + describePerSide(load);
+/// In the piece's own unit.
+Words piece(const Words& name, ExactMass mass, MassUnit unit) {
+    return say("%1 %2 %3", name, figure(massText(mass, unit)), word(unit));
+}
+
+/// The plates of one side: "2 x 20 + 2.5 kg", the unit once at the end of a run in the same unit.
+std::vector<Words> plateWords(const BuiltLoad& load) {
+    std::vector<Words> all;
+    for (std::size_t i = 0; i < load.perSide.size(); ++i) {
+        const auto& [plate, count] = load.perSide[i];
+        const Words mass = figure(massText(plate.mass, plate.unit));
+        const bool ends =
+            i + 1 == load.perSide.size() || load.perSide[i + 1].plate.unit != plate.unit;
+        const Words one = ends ? say("%1 %2", mass, word(plate.unit)) : mass;
+        all.push_back(count > 1 ? say("%1 x %2", count, one) : one);
     }
-    for (const FixedMass& fixed : load.fixed) {
-        if (!text.empty())
-            text += " + ";
-        text += (fixed.name.empty() ? "mass" : fixed.name) + " " +
-                massText(fixed.mass, fixed.unit) + " " + std::string(word(fixed.unit));
-    }
-    return text;
+    return all;
+}
+
+std::vector<Words> fixedWords(const BuiltLoad& load) {
+    std::vector<Words> all;
+    for (const FixedMass& each : load.fixed)
+        all.push_back(
+            piece(each.name.empty() ? say("mass") : asIs(each.name), each.mass, each.unit));
+    return all;
+}
+
+} // namespace
+
+Words barWords(const Bar& bar) {
+    return piece(bar.name.empty() ? say("bar") : asIs(bar.name), bar.mass, bar.unit);
+}
+
+Words putOnWords(const BuiltLoad& load) {
+    std::vector<Words> all = plateWords(load);
+    if (load.bar && all.empty())
+        all.push_back(say("no plates"));
+    std::ranges::move(fixedWords(load), std::back_inserter(all));
+    return sum(std::move(all));
+}
+
+Words loadWords(const BuiltLoad& load) {
+    std::vector<Words> all;
+    if (load.bar)
+        all.push_back(load.perSide.empty()
+                          ? say("%1, no plates", barWords(*load.bar))
+                          : say("%1; per side %2", barWords(*load.bar), sum(plateWords(load))));
+    std::ranges::move(fixedWords(load), std::back_inserter(all));
+    return sum(std::move(all));
 }
 
 } // namespace slopebook::answers

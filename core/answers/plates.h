@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/equipment.h"
+#include "core/model/words.h"
 
 #include <optional>
 #include <span>
@@ -48,9 +49,12 @@ enum class Side { Below, Above, Nearest };
 /// them.
 std::optional<std::size_t> find(std::span<const BuiltLoad> loads, ExactMass target, Side side);
 
-/// "bar 20 kg; per side 20 + 10 + 2.5 kg", "dumbbell 26 kg + vest 10 kg": the order to put on.
-std::string describe(const BuiltLoad& load);
-/// The plates of one side alone: "2 x 20 + 2.5 kg"; "no plates" for the bare bar.
-std::string describePerSide(const BuiltLoad& load);
+/// "bar 20 kg; per side 2 x 20 + 2.5 kg", "dumbbell 26 kg + vest 10 kg": the order to put on.
+Words loadWords(const BuiltLoad& load);
+/// "bar 20 kg".
+Words barWords(const Bar& bar);
+/// What goes on one side of the bar, or the masses that are the load: "2 x 20 + 2.5 kg"; "no
+/// plates" for the bare bar.
+Words putOnWords(const BuiltLoad& load);
 
 } // namespace slopebook::answers

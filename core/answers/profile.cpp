@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/profile.h"
 
+#include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
+#include "core/stats/allowance.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace slopebook::answers {
@@ -19,8 +23,8 @@ void requireLevel(double level) {
         throw BadInput(figure(fixed(level, 4)), say("a confidence level between 0.5 and 1"));
 }
 
-Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const stats::Line& line,
-                            double level) {
+Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
+                            const stats::Line& line, double level, const Beyond& beyond) {
     if (lift.ballistic)
         return NoAnswer{NoAnswer::Why::BallisticLift,
                         say("a thrown or jumped lift is followed by velocity at load only")};
@@ -44,8 +48,20 @@ Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const stat
                 oneRm.withMvt =
                     stats::inversePrediction(line, mvt->value, *mvt->sd * *mvt->sd, level).interval;
         }
+        const BendErrors bend(beyond.bend, ladderOf(session, line, oneRm.estimate));
+        oneRm.bend = bend.ofMax();
+        const stats::Moving day = dayOf(beyond.day, line, oneRm.estimate);
+        oneRm.straight = intervalToPlanWith(line, *mvt, day, {}, level);
+        if (oneRm.straight)
+            oneRm.toPlan = stats::allowing(*oneRm.straight, oneRm.bend, level);
     }
     oneRm.reach = line.xMax / oneRm.estimate;
+    if (beyond.calibration) {
+        oneRm.calibrated = beyond.calibration->calibrated(oneRm.estimate);
+        if (oneRm.toPlan)
+            oneRm.calibratedToPlan =
+                beyond.calibration->calibrated(*oneRm.toPlan, oneRm.estimate, level);
+    }
     return oneRm;
 }
 
@@ -69,42 +85,56 @@ std::vector<ProfilePoint> diagnosed(const LiftSession& session, const stats::Lin
 void noteOneRm(const OneRm& oneRm, const Profile& p, std::vector<Note>& notes) {
     if (p.line.hasInference() && !oneRm.interval)
         notes.push_back({Note::Kind::SlopeUncertain,
-                         {oneRm.g},
-                         "the slope is not certain enough to bound the estimate"});
-    const double beyond = oneRm.estimate - p.heaviest;
-    const std::string far = loadText(std::round(beyond * 10) / 10) +
-                            " kg beyond the heaviest load of " + loadText(p.heaviest) +
-                            " kg (reach " + fixed(oneRm.reach, 2) + ")";
+                         say("the slope is not certain enough to bound the estimate")});
+    if (const double lifted = p.heaviestLifted(); oneRm.estimate < lifted)
+        notes.push_back({Note::Kind::UnderLifted,
+                         say("the estimate lies under the %1 that were lifted that day: the line "
+                             "reads low",
+                             massWords(lifted))});
+    if (oneRm.calibrated) {
+        const auto& made = *p.beyond.calibration;
+        notes.push_back(
+            {Note::Kind::Calibrated,
+             say("by %1 of an estimate and a maximum lifted (%2 of them the athlete's own) such "
+                 "estimates read %3 %: plans take %4 in place of %5",
+                 made.pairs == 1 ? say("1 pair") : say("%1 pairs", made.pairs), made.ownPairs,
+                 signedFigure(100 * std::expm1(made.bias), 1),
+                 massWords(*oneRm.calibrated, asEstimate),
+                 massWords(oneRm.estimate, bareEstimate))});
+    }
+    const Words beyond = massWords(oneRm.estimate - p.heaviest, toTenths);
+    const Words heaviest = massWords(p.heaviest);
+    const Words reach = figure(oneRm.reach, 2);
     if (oneRm.extrapolatedVeryFar())
         notes.push_back({Note::Kind::ExtrapolatedVeryFar,
-                         {oneRm.reach, beyond},
-                         "the heaviest load is under half of the estimate, which lies " + far +
-                             ": read its interval first"});
+                         say("the heaviest load is under half of the estimate, which lies %1 "
+                             "beyond the heaviest load of %2 (reach %3): read its interval first",
+                             beyond, heaviest, reach)});
     else if (oneRm.extrapolatedFar())
         notes.push_back({Note::Kind::ExtrapolatedFar,
-                         {oneRm.reach, beyond},
-                         "extrapolated far: the estimate lies " + far});
+                         say("extrapolated far: the estimate lies %1 beyond the heaviest load of "
+                             "%2 (reach %3)",
+                             beyond, heaviest, reach)});
     if (!p.mvt->sd)
         notes.push_back({Note::Kind::MvtSdUnknown,
-                         {},
                          p.mvt->origin == Mvt::Origin::Athlete
-                             ? "one true maximum has no SD: no interval with the MVT's own"
-                             : "the SD of the MVT is not known: no interval with it"});
+                             ? say("one true maximum has no SD: no interval with the MVT's own")
+                             : say("the SD of the MVT is not known: no interval with it")});
 }
 
 void notePoints(const Profile& p, std::vector<Note>& notes) {
     for (const ProfilePoint& each : p.points) {
         const auto& [load, velocity, set] = each.point;
-        const std::string shown = fixed(velocity, 2) + " m/s at " + loadText(load) + " kg";
+        const Words speed = figure(velocity, 2);
         if (each.farFromLine())
             notes.push_back({Note::Kind::FarFromLine,
-                             {load, velocity, *each.studentised},
-                             shown + " lies far from the line of the other points (studentised " +
-                                 fixed(*each.studentised, 1) + "): worth a look"});
+                             say("%1 m/s at %2 lies far from the line of the other points "
+                                 "(studentised %3): worth a look",
+                                 speed, massWords(load), figure(*each.studentised, 1))});
         if (velocity >= plausibleVelocityLimit || massFromKilograms(load) >= plausibleLoadLimit)
-            notes.push_back({Note::Kind::ImplausiblePoint,
-                             {load, velocity},
-                             shown + " is hard to believe: worth a look"});
+            notes.push_back(
+                {Note::Kind::ImplausiblePoint,
+                 say("%1 m/s at %2 is hard to believe: worth a look", speed, massWords(load))});
     }
 }
 
@@ -112,32 +142,27 @@ std::vector<Note> notesOf(const Lift& lift, const Profile& p) {
     std::vector<Note> notes;
     if (!p.line.hasInference())
         notes.push_back({Note::Kind::TwoPointLine,
-                         {},
-                         "two points make a line without intervals: it needs a third load"});
+                         say("two points make a line without intervals: it needs a third load")});
     if (p.oneRm)
         noteOneRm(*p.oneRm, p, notes);
     if (p.oneRm && lift.kind == VelocityKind::Peak && p.mvt->origin != Mvt::Origin::Athlete)
         notes.push_back({Note::Kind::MvtKind,
-                         {},
-                         "peak velocity at a maximum is no small steady figure: an MVT made for "
-                         "mean velocity does not hold for it"});
+                         say("peak velocity at a maximum is no small steady figure: an MVT made "
+                             "for mean velocity does not hold for it")});
     if (p.curvature && p.curvature->p < curvatureP && p.line.s() >= noScatter)
         notes.push_back(
-            {Note::Kind::PointsBend,
-             {p.curvature->p},
-             "the points bend (" + pText(p.curvature->p) + "): a straight line misses their ends"});
+            {Note::Kind::PointsBend, say("the points bend (%1): a straight line misses their ends",
+                                         figure(pText(p.curvature->p)))});
     notePoints(p, notes);
     if (p.level != 0.95)
-        notes.push_back({Note::Kind::LevelNot95,
-                         {p.level},
-                         "intervals are at " + loadText(100 * p.level) + " %, not 95 %"});
+        notes.push_back(levelNote(p.level));
     return notes;
 }
 
 } // namespace
 
 Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
-                        double level) {
+                        double level, const Beyond& beyond) {
     requireLevel(level);
     if (session.points.empty())
         return NoAnswer{NoAnswer::Why::NoPoints, say("no set of this session counts")};
@@ -155,14 +180,19 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
               .level = level,
               .line = *line,
               .mvt = mvt ? std::optional(*mvt) : std::nullopt,
-              .oneRm = estimateOneRm(lift, mvt, *line, level),
+              .oneRm = estimateOneRm(lift, mvt, session, *line, level, beyond),
               .points = diagnosed(session, *line, x, y),
               .curvature = stats::curvature(x, y),
               .lightest = line->xMin,
               .heaviest = line->xMax,
+              .beyond = beyond,
               .notes = {}};
     p.notes = notesOf(lift, p);
     return p;
+}
+
+double Profile::heaviestLifted() const {
+    return session.measuredOneRm ? std::max(heaviest, kilograms(*session.measuredOneRm)) : heaviest;
 }
 
 } // namespace slopebook::answers

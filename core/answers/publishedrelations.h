@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/model/lift.h"
+#include "core/model/words.h"
 
 #include <optional>
 #include <span>
@@ -23,7 +24,14 @@ struct PublishedRelation {
 
 std::span<const PublishedRelation> publishedRelations();
 
-/// The equation of that lift (letter case aside) and velocity kind; nothing where there is none.
+/// The equation of that lift (letter case aside; "Full squat" is "Full squat (guided bar)" too) and
+/// velocity kind; nothing where there is none.
 std::optional<PublishedRelation> publishedRelation(std::string_view lift, VelocityKind kind);
+
+/// "the published equation (...)", with its source.
+Words nameOf(const PublishedRelation& relation);
+
+/// The velocity at which the equation says percent: the falling root.
+double velocityAt(const PublishedRelation& relation, double percent);
 
 } // namespace slopebook::answers

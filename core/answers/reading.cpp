@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/reading.h"
 
+#include "core/model/phrases/answers.h"
+
 #include <cmath>
 
 namespace slopebook::answers {
@@ -21,11 +23,73 @@ std::string_view word(Reading reading) {
     return "";
 }
 
+Words readingWords(Reading reading) {
+    switch (reading) {
+    case Reading::Better:
+        return say("better");
+    case Reading::Worse:
+        return say("worse");
+    case Reading::Held:
+        return say("held");
+    case Reading::Unclear:
+        return say("unclear");
+    case Reading::NoFigure:
+        break;
+    }
+    return say("no figure");
+}
+
+namespace {
+Words leaning(const ReadChange& read) {
+    return read.leans() > 0 ? say("unclear, leaning up") : say("unclear, leaning down");
+}
+} // namespace
+
+Words readingWords(const ReadChange& read, int decimals) {
+    if (read.leans() != 0)
+        return leaning(read);
+    if (!read.smallest || (read.reading != Reading::Better && read.reading != Reading::Worse))
+        return readingWords(read.reading);
+    const bool better = read.reading == Reading::Better;
+    const Words m = figure(read.smallest->value, decimals);
+    if (read.beyondSmallest)
+        return better ? say("better, by over %1", m) : say("worse, by over %1", m);
+    if (read.withinSmallest)
+        return better ? say("better, but by less than matters (%1)", m)
+                      : say("worse, but by less than matters (%1)", m);
+    return readingWords(read.reading);
+}
+
+Words sizedReading(const ReadChange& read) {
+    if (read.leans() != 0)
+        return leaning(read);
+    if (read.reading != Reading::Better && read.reading != Reading::Worse)
+        return readingWords(read.reading);
+    const bool better = read.reading == Reading::Better;
+    if (read.beyondSmallest)
+        return better ? say("better, by more than matters") : say("worse, by more than matters");
+    if (read.withinSmallest)
+        return better ? say("better, but by less than matters")
+                      : say("worse, but by less than matters");
+    return readingWords(read.reading);
+}
+
 namespace {
 bool finite(const stats::Interval& interval) {
     return std::isfinite(interval.low) && std::isfinite(interval.high);
 }
 } // namespace
+
+double DayNoise::slopeCv() const {
+    constexpr double asPublished = 0.025;
+    return published > 0 ? asPublished * std::sqrt(variance.value) / published : 0;
+}
+
+int ReadChange::leans() const {
+    if (reading != Reading::Unclear || !at80)
+        return 0;
+    return at80->low > 0 ? 1 : at80->high < 0 ? -1 : 0;
+}
 
 ReadChange read(double change, const stats::Interval& interval, const stats::Interval& equivalence,
                 const std::optional<Smallest>& smallest, bool higherIsBetter) {

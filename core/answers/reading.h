@@ -2,6 +2,7 @@
 // What may be said of a change: better, worse, held, unclear (method.md section 7).
 #pragma once
 
+#include "core/model/words.h"
 #include "core/stats/twolines.h"
 
 #include <optional>
@@ -14,6 +15,7 @@ enum class Reading { Better, Worse, Held, Unclear, NoFigure };
 
 /// "better", "worse", "held", "unclear", "no figure".
 std::string_view word(Reading reading);
+Words readingWords(Reading reading);
 
 /// The smallest change that matters and where it came from.
 struct Smallest {
@@ -21,15 +23,30 @@ struct Smallest {
     double value = 0;
     Origin origin = Origin::Published;
     std::string source = {}; ///< "0.2 x SD of 12 athletes", "coach", a citation
+    int athletes = 0;        ///< behind a squad's
+    std::optional<stats::Interval> interval = {}; ///< of a squad's, 95 %
 };
 
 /// The day-to-day SD of a whole line, m/s, with its degrees of freedom, and where it came from.
 struct DayNoise {
     enum class Origin { Athlete, LogLift, Published, None };
-    stats::Variance variance = {}; ///< (m/s)^2; df infinite where published
-    Origin origin = Origin::None;
-    std::string source = {};
-    int pairs = 0; ///< repeat tests behind it
+    stats::Variance variance = {}; ///< (m/s)^2, with the df its critical value is taken on
+    Origin origin = Origin::None;  ///< what has the largest share in it
+    std::string source = {};       ///< of the published figure, where one is behind it
+    int pairs = 0;                 ///< repeat tests behind it
+    /// The published SD, m/s, that it started from; 0: none, and then nothing is known of tilt.
+    double published = 0;
+    double expected = 0; ///< (m/s)^2, what chances are worked out with; 0: as variance
+    int ownPairs = 0, othersPairs = 0;
+    double ownShare = 0, othersShare = 0; ///< the rest is the published figure's
+
+    /// How much the slope varies from day to day: 2.5 % of it where days are as noisy as published
+    /// (tests/README.md, 'Worlds').
+    double slopeCv() const;
+    /// The variance to be expected over the one that readings take.
+    double expectedRatio() const {
+        return expected > 0 && variance.value > 0 ? expected / variance.value : 1;
+    }
 };
 
 /// A change with the interval its reading is made from.
@@ -41,7 +58,22 @@ struct ReadChange {
     Reading reading = Reading::NoFigure;
     bool beyondSmallest = false; ///< the interval also excludes m
     bool withinSmallest = false; ///< the equivalence interval lies inside -m..+m
+    /// At the level, were the line as straight as it is drawn; interval is wider by the bend.
+    std::optional<stats::Interval> straight = {};
+    /// The least and the most by which the change errs because lines bend; zero without a bend.
+    stats::Interval bend = {};
+    /// At 80 %, with the same parts; where an unclear change's excludes zero it leans.
+    std::optional<stats::Interval> at80 = {};
+    /// +1 or -1 where the reading is unclear and leans up or down; else 0.
+    int leans() const;
+    /// The smallest change that such tests show: half of the interval.
+    double shows() const { return (interval.high - interval.low) / 2; }
 };
+
+/// "better, by over 0.03": with what the smallest change adds, of so many decimals.
+Words readingWords(const ReadChange& read, int decimals);
+/// "better, by more than matters": the same where the smallest change stands beside it.
+Words sizedReading(const ReadChange& read);
 
 /// The five-way rule. Better or worse first (the interval excludes zero), then held (the
 /// equivalence interval lies inside -m..+m), else unclear. higherIsBetter: false for times.

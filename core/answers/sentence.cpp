@@ -1,12 +1,57 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/sentence.h"
 
+#include "core/model/phrases/answers.h"
+
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace slopebook::answers {
 
 namespace {
+
+/// By how much the interval excludes zero; negative where it holds it.
+double clearance(const ReadChange& r) {
+    return std::max(r.interval.low, -r.interval.high);
+}
+
+/// Between two loads that are unclear, or held, lies a load that may be told best of all: neither
+/// reading is sure to hold between its ends. The clearest such load, half kilograms asked.
+std::optional<ChangeAt> telling(const Comparison& c, const ChangeAt& from, const ChangeAt& to) {
+    const Reading r = from.read.reading;
+    if (r != to.read.reading || (r != Reading::Unclear && r != Reading::Held))
+        return std::nullopt;
+    constexpr std::int64_t half = 500; // g
+    const std::int64_t first = from.load.grams / half + 1;
+    const std::int64_t last = (to.load.grams - 1) / half;
+    const std::int64_t step = std::max<std::int64_t>(1, (last - first) / 64);
+    std::optional<Mass> clearest;
+    double most = 0;
+    for (std::int64_t at = first; at <= last; at += step) {
+        const double x = kilograms(Mass{at * half});
+        const double clear = clearance(readWithBend(
+            c.lines.difference(x),
+            [&](double level) { return std::optional(c.uncertainty.straight(x, level)); },
+            c.uncertainty.bend.at(x), c.settings.level, std::nullopt));
+        if (clear > most) {
+            most = clear;
+            clearest = Mass{at * half};
+        }
+    }
+    return clearest ? std::optional(changeAt(c, *clearest)) : std::nullopt;
+}
+
+std::vector<ChangeAt> withTelling(const Comparison& c, const std::vector<ChangeAt>& by) {
+    std::vector<ChangeAt> all;
+    for (std::size_t i = 0; i < by.size(); ++i) {
+        all.push_back(by[i]);
+        if (i + 1 < by.size())
+            if (auto between = telling(c, by[i], by[i + 1]))
+                all.push_back(std::move(*between));
+    }
+    return all;
+}
 
 /// The changes that the sentence tells of, by load.
 std::vector<ChangeAt> told(const Comparison& c, const CommonLoads& common) {
@@ -14,14 +59,33 @@ std::vector<ChangeAt> told(const Comparison& c, const CommonLoads& common) {
     std::ranges::copy_if(c.at, std::back_inserter(inside),
                          [](const ChangeAt& at) { return !at.extrapolated; });
     if (inside.size() >= 2)
-        return inside;
+        return withTelling(c, inside);
     for (const double end : {common.low, common.high}) {
         const Mass load = massFromKilograms(end);
         if (std::ranges::find(inside, load, &ChangeAt::load) == inside.end())
             inside.push_back(changeAt(c, load));
     }
     std::ranges::sort(inside, {}, &ChangeAt::load);
-    return inside;
+    return withTelling(c, inside);
+}
+
+/// How far a change stands out of its interval.
+double outOf(double change, double shows) {
+    return shows > 0 ? std::abs(change) / shows : 0;
+}
+
+void tellMost(Clause& clause, double load, const ReadChange& r) {
+    if (r.reading != Reading::Unclear)
+        return;
+    const Telling own{.load = load,
+                      .change = r.change,
+                      .interval = r.interval,
+                      .shows = r.shows(),
+                      .leans = r.leans()};
+    auto& most = clause.telling;
+    if (!most || std::pair(own.leans != 0, outOf(own.change, own.shows)) >
+                     std::pair(most->leans != 0, outOf(most->change, most->shows)))
+        most = own;
 }
 
 void add(std::vector<Clause>& clauses, const ChangeAt& at) {
@@ -35,9 +99,11 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
                            .largestChange = r.change,
                            .beyondSmallest = r.beyondSmallest,
                            .withinSmallest = r.withinSmallest});
+        tellMost(clauses.back(), load, r);
         return;
     }
     Clause& c = clauses.back();
+    tellMost(c, load, r);
     c.toLoad = load;
     c.smallestChange = std::min(c.smallestChange, r.change);
     c.largestChange = std::max(c.largestChange, r.change);
@@ -45,109 +111,228 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
     c.withinSmallest = c.withinSmallest && r.withinSmallest;
 }
 
-std::string join(const std::string& a, const std::string& b) {
-    return a == b ? a : a + " to " + b;
-}
+/// Where the loads of a clause lie: at one, from one to another; unclear stretches at an end of
+/// others are above, or up to one.
+enum class Place { At, FromTo, Above, UpTo };
 
-/// "at 50 kg", "from 40 to 65 kg"; unclear stretches at an end of others: "below", "above".
-std::string where(const std::vector<Clause>& clauses, std::size_t i) {
+Place placeOf(const std::vector<Clause>& clauses, std::size_t i) {
     const Clause& c = clauses[i];
     const bool single = c.fromLoad == c.toLoad;
     const bool plain = c.reading == Reading::Unclear || c.reading == Reading::NoFigure;
     if (plain && clauses.size() > 1 && i + 1 == clauses.size())
-        return "above";
-    if (plain && clauses.size() > 1 && i == 0)
-        return single ? "at " + loadText(c.fromLoad) + " kg"
-                      : "up to " + loadText(c.toLoad) + " kg";
-    if (single)
-        return "at " + loadText(c.fromLoad) + " kg";
-    return "from " + loadText(c.fromLoad) + " to " + loadText(c.toLoad) + " kg";
+        return Place::Above;
+    if (plain && clauses.size() > 1 && i == 0 && !single)
+        return Place::UpTo;
+    return single ? Place::At : Place::FromTo;
 }
 
-std::string byHowMuch(const Clause& c) {
-    const double a = std::abs(c.smallestChange);
-    const double b = std::abs(c.largestChange);
-    const std::string figures = join(fixed(std::min(a, b), 2), fixed(std::max(a, b), 2));
-    const std::string matters = c.beyondSmallest   ? ", more than the smallest change that matters"
-                                : c.withinSmallest ? ", less than the smallest change that matters"
-                                                   : "";
-    return " (by " + figures + " m/s" + matters + ")";
+/// The one or the two figures.
+Words range(const std::string& a, const std::string& b) {
+    return a == b ? figure(a) : say("%1 to %2", figure(a), figure(b));
 }
 
-std::string clauseText(const std::vector<Clause>& clauses, std::size_t i) {
+/// A change of speed at one load or from one to another, against the smallest that matters.
+struct Speeds {
+    Phrase at, fromTo, atMore, fromToMore, atLess, fromToLess;
+};
+constexpr Speeds faster{
+    "faster at %1 (by %2 m/s)",
+    "faster from %1 to %2 (by %3 m/s)",
+    "faster at %1 (by %2 m/s, more than the smallest change that matters)",
+    "faster from %1 to %2 (by %3 m/s, more than the smallest change that matters)",
+    "faster at %1 (by %2 m/s, less than the smallest change that matters)",
+    "faster from %1 to %2 (by %3 m/s, less than the smallest change that matters)"};
+constexpr Speeds slower{
+    "slower at %1 (by %2 m/s)",
+    "slower from %1 to %2 (by %3 m/s)",
+    "slower at %1 (by %2 m/s, more than the smallest change that matters)",
+    "slower from %1 to %2 (by %3 m/s, more than the smallest change that matters)",
+    "slower at %1 (by %2 m/s, less than the smallest change that matters)",
+    "slower from %1 to %2 (by %3 m/s, less than the smallest change that matters)"};
+
+Words changed(const Clause& c, const Speeds& speeds) {
+    const double a = std::abs(c.smallestChange), b = std::abs(c.largestChange);
+    const Words by = range(fixed(std::min(a, b), 2), fixed(std::max(a, b), 2));
+    const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
+    if (c.fromLoad == c.toLoad)
+        return say(c.beyondSmallest   ? speeds.atMore
+                   : c.withinSmallest ? speeds.atLess
+                                      : speeds.at,
+                   to, by);
+    return say(c.beyondSmallest   ? speeds.fromToMore
+               : c.withinSmallest ? speeds.fromToLess
+                                  : speeds.fromTo,
+               from, to, by);
+}
+
+/// What is not told of a stretch, by where it lies.
+struct Places {
+    Phrase at, fromTo, above, upTo;
+};
+constexpr Places unclear{"no clear change at %1", "no clear change from %1 to %2",
+                         "no clear change above", "no clear change up to %1"};
+constexpr Places noFigure{"no figure at %1", "no figure from %1 to %2", "no figure above",
+                          "no figure up to %1"};
+
+Words untold(const Clause& c, Place place, const Places& places) {
+    const Words to = massWords(c.toLoad);
+    switch (place) {
+    case Place::At:
+        return say(places.at, to);
+    case Place::FromTo:
+        return say(places.fromTo, massWords(c.fromLoad, bareLoad), to);
+    case Place::Above:
+        return say(places.above);
+    case Place::UpTo:
+        break;
+    }
+    return say(places.upTo, to);
+}
+
+/// "+0.03 m/s (-0.02 to +0.08; two such tests show changes from 0.05 up)".
+Words tellingFigures(const Telling& t) {
+    return say("%1 m/s (%2 to %3; two such tests show changes from %4 up)",
+               signedFigure(t.change, 2), signedFigure(t.interval.low, 2),
+               signedFigure(t.interval.high, 2), figure(t.shows, 2));
+}
+
+/// The clause with what its unclear stretch comes to, where that is known.
+Words withFigures(Words clause, const Clause& c) {
+    if (!c.telling)
+        return clause;
+    const Telling& t = *c.telling;
+    const Words figures = tellingFigures(t);
+    if (c.fromLoad == c.toLoad)
+        return t.leans > 0   ? say("%1, leaning faster: %2", clause, figures)
+               : t.leans < 0 ? say("%1, leaning slower: %2", clause, figures)
+                             : say("%1: %2", clause, figures);
+    const Words load = massWords(t.load);
+    return t.leans > 0   ? say("%1, leaning faster at %2: %3", clause, load, figures)
+           : t.leans < 0 ? say("%1, leaning slower at %2: %3", clause, load, figures)
+                         : say("%1, most at %2: %3", clause, load, figures);
+}
+
+Words clauseWords(const std::vector<Clause>& clauses, std::size_t i) {
     const Clause& c = clauses[i];
-    const std::string place = where(clauses, i);
     switch (c.reading) {
     case Reading::Better:
-        return "faster " + place + byHowMuch(c);
+        return changed(c, faster);
     case Reading::Worse:
-        return "slower " + place + byHowMuch(c);
-    case Reading::Held:
-        return "speed held " + place + " (" +
-               join(signedFixed(c.smallestChange, 2), signedFixed(c.largestChange, 2)) + " m/s)";
-    case Reading::Unclear:
-        return "no clear change " + place;
-    case Reading::NoFigure:
-        return "no figure " + place;
+        return changed(c, slower);
+    case Reading::Held: {
+        const Words by = range(signedFixed(c.smallestChange, 2), signedFixed(c.largestChange, 2));
+        return c.fromLoad == c.toLoad
+                   ? say("speed held at %1 (%2 m/s)", massWords(c.toLoad), by)
+                   : say("speed held from %1 to %2 (%3 m/s)", massWords(c.fromLoad, bareLoad),
+                         massWords(c.toLoad), by);
     }
-    return {};
-}
-
-std::string reachText(const SentenceParts& parts) {
-    const bool from = parts.reachFrom < OneRm::farMark;
-    const bool to = parts.reachTo < OneRm::farMark;
-    const std::string first = fixed(parts.reachFrom, 2);
-    const std::string second = fixed(parts.reachTo, 2);
-    if (from && to)
-        return first == second ? " (reach " + first + " both times: extrapolations)"
-                               : " (reach " + first + ", then " + second + ": extrapolations)";
-    if (from)
-        return " (the earlier one's reach " + first + ": an extrapolation)";
-    if (to)
-        return " (the later one's reach " + second + ": an extrapolation)";
-    return {};
-}
-
-std::string_view verdict(Reading reading) {
-    switch (reading) {
-    case Reading::Better:
-        return "estimated max up";
-    case Reading::Worse:
-        return "estimated max down";
-    case Reading::Held:
-        return "estimated max held";
     case Reading::Unclear:
+        return withFigures(untold(c, placeOf(clauses, i), unclear), c);
     case Reading::NoFigure:
         break;
     }
-    return "no clear change of the estimated max";
+    return untold(c, placeOf(clauses, i), noFigure);
 }
 
-std::string oneRmText(const SentenceParts& parts) {
-    if (!parts.oneRm)
-        return "no estimated max: " + english(parts.oneRmReason);
-    const ReadChange& r = parts.oneRm->read;
-    std::string text = std::string(verdict(r.reading)) + ": " + signedFixed(r.change, 1) + " kg (" +
-                       signedFixed(r.interval.low, 1) + " to " + signedFixed(r.interval.high, 1) +
-                       ")";
-    if (r.reading == Reading::Better || r.reading == Reading::Worse)
-        text += r.beyondSmallest   ? ", more than the smallest change that matters"
-                : r.withinSmallest ? ", less than the smallest change that matters"
-                                   : "";
-    return text + reachText(parts);
+/// The clause with how far its estimates lie beyond any load lifted, where they lie far.
+Words withReach(Words clause, const SentenceParts& parts) {
+    const bool from = parts.reachFrom < OneRm::farMark;
+    const bool to = parts.reachTo < OneRm::farMark;
+    const Words first = figure(parts.reachFrom, 2), second = figure(parts.reachTo, 2);
+    if (from && to)
+        return first == second
+                   ? say("%1 (reach %2 both times: extrapolations)", clause, first)
+                   : say("%1 (reach %2, then %3: extrapolations)", clause, first, second);
+    if (from)
+        return say("%1 (the earlier one's reach %2: an extrapolation)", clause, first);
+    if (to)
+        return say("%1 (the later one's reach %2: an extrapolation)", clause, second);
+    return clause;
 }
 
-std::string loadsText(const SentenceParts& parts) {
+/// Of the estimated max: as it is, more and less than the smallest change that matters.
+struct Maxima {
+    Phrase plain, more, less;
+};
+constexpr Maxima up{"estimated max up: %1 (%2 to %3)",
+                    "estimated max up: %1 (%2 to %3), more than the smallest change that matters",
+                    "estimated max up: %1 (%2 to %3), less than the smallest change that matters"};
+constexpr Maxima down{
+    "estimated max down: %1 (%2 to %3)",
+    "estimated max down: %1 (%2 to %3), more than the smallest change that matters",
+    "estimated max down: %1 (%2 to %3), less than the smallest change that matters"};
+
+Phrase unclearMax(int leans) {
+    if (leans == 0)
+        return "no clear change of the estimated max: %1 (%2 to %3); two such tests show changes "
+               "from %4 up";
+    if (leans > 0)
+        return "no clear change of the estimated max: %1 (%2 to %3), leaning up; two such tests "
+               "show changes from %4 up";
+    return "no clear change of the estimated max: %1 (%2 to %3), leaning down; two such tests show "
+           "changes from %4 up";
+}
+
+Words verdict(const ReadChange& r) {
+    const Words by = massWords(r.change, asChange);
+    const Words low = massWords(r.interval.low, bareChange);
+    const Words high = massWords(r.interval.high, bareChange);
+    if (r.reading == Reading::Held)
+        return say("estimated max held: %1 (%2 to %3)", by, low, high);
+    if (r.reading != Reading::Better && r.reading != Reading::Worse)
+        return say(unclearMax(r.leans()), by, low, high, massWords(r.shows(), asEstimate));
+    const Maxima& max = r.reading == Reading::Better ? up : down;
+    return say(r.beyondSmallest   ? max.more
+               : r.withinSmallest ? max.less
+                                  : max.plain,
+               by, low, high);
+}
+
+Words nothingOfMax(const SentenceParts& parts) {
+    const Words low = signedFigure(parts.nothingOfMax->low, 0);
+    const Words high = signedFigure(parts.nothingOfMax->high, 0);
+    const Words reach = figure(std::min(parts.reachFrom, parts.reachTo), 2);
+    return parts.lightLater
+               ? say("the later day's light loads say nothing of the max (%1 to %2 %; reach %3)",
+                     low, high, reach)
+               : say("the earlier day's light loads say nothing of the max (%1 to %2 %; reach %3)",
+                     low, high, reach);
+}
+
+Words maxClause(const SentenceParts& parts) {
+    if (parts.nothingOfMax)
+        return nothingOfMax(parts);
+    return parts.oneRm ? withReach(verdict(parts.oneRm->read), parts)
+                       : say("no estimated max: %1", parts.oneRmReason);
+}
+
+std::vector<Words> loadClauses(const SentenceParts& parts) {
     if (parts.noOverlap)
-        return "the two sessions share no loads, so nothing is said by load";
-    if (parts.clauses.size() == 1 && parts.clauses.front().reading == Reading::Unclear &&
-        parts.clauses.front().fromLoad != parts.clauses.front().toLoad)
-        return "no clear change at any load from " + loadText(parts.clauses.front().fromLoad) +
-               " to " + loadText(parts.clauses.front().toLoad) + " kg";
-    std::string text;
-    for (std::size_t i = 0; i < parts.clauses.size(); ++i)
-        text += (i == 0 ? "" : "; ") + clauseText(parts.clauses, i);
-    return text;
+        return {say("the two sessions share no loads, so nothing is said by load")};
+    const auto& all = parts.clauses;
+    if (all.size() == 1 && all.front().reading == Reading::Unclear &&
+        all.front().fromLoad != all.front().toLoad)
+        return {withFigures(say("no clear change at any load from %1 to %2",
+                                massWords(all.front().fromLoad, bareLoad),
+                                massWords(all.front().toLoad)),
+                            all.front())};
+    std::vector<Words> told;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        told.push_back(clauseWords(all, i));
+    return told;
+}
+
+/// Where one day's line is drawn far beyond its loads and leaves the change wide open.
+void tellOfNothing(SentenceParts& parts, const Comparison& c) {
+    const bool far = std::min(parts.reachFrom, parts.reachTo) < OneRm::farMark;
+    if (!parts.oneRm || parts.oneRm->read.reading != Reading::Unclear || !far)
+        return;
+    const double percent = 100 / c.from.oneRm->estimate;
+    const stats::Interval& of = parts.oneRm->read.interval;
+    if ((of.high - of.low) / 2 * percent < saysNothingFrom)
+        return;
+    parts.nothingOfMax = stats::Interval{of.low * percent, of.high * percent};
+    parts.lightLater = parts.reachTo < parts.reachFrom;
 }
 
 } // namespace
@@ -170,14 +355,14 @@ SentenceParts sentenceParts(const Comparison& c) {
         parts.oneRm = *c.oneRm;
     parts.reachFrom = c.from.oneRm->reach;
     parts.reachTo = c.to.oneRm->reach;
+    tellOfNothing(parts, c);
     return parts;
 }
 
-std::string sentence(const SentenceParts& parts) {
-    std::string text = loadsText(parts) + "; " + oneRmText(parts) + ".";
-    if (text.front() >= 'a' && text.front() <= 'z')
-        text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    return text;
+Words sentence(const SentenceParts& parts) {
+    std::vector<Words> all = loadClauses(parts);
+    all.push_back(maxClause(parts));
+    return asSentence(clauses(std::move(all)));
 }
 
 } // namespace slopebook::answers

@@ -4,6 +4,7 @@
 #include "core/answers/figures.h"
 #include "core/answers/nexttest.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/answers.h"
 #include "core/stats/design.h"
 #include "core/stats/power.h"
 
@@ -21,14 +22,48 @@ struct Layout {
     int sameDay = 1; ///< times the later ladder is lifted on each
 };
 
-stats::Variance changeVariance(const RepeatsQuestion& q, const Layout& layout) {
+constexpr double daysAlike = 0.5; // correlation of one test's day with the next one's
+
+/// By how much the mean of K days near each other varies more than were they independent.
+double clustering(int days) {
+    double c = 1;
+    for (int i = 1; i < days; ++i)
+        c += 2 * (1 - static_cast<double>(i) / days) * std::pow(daysAlike, i);
+    return c;
+}
+
+stats::ChanceQuestion chanceQuestion(const RepeatsQuestion& q, const Layout& layout) {
     const int later = layout.later * layout.sameDay;
-    const double lines = q.earlier.value / layout.earlier + q.later.value / later;
-    const stats::Variance days{q.day.value / layout.earlier + q.day.value / layout.later, q.day.df};
+    const double days =
+        clustering(layout.earlier) / layout.earlier + clustering(layout.later) / layout.later;
     // every further test brings its own residual degrees of freedom to the pooled scatter
     const double per = q.earlier.df / 2;
-    return stats::sum(stats::sum({lines, q.earlier.df + per * (layout.earlier + later - 2)}, days),
-                      q.standing);
+    // and every further day a repeat of what days do (as stats::moderated counts it)
+    const double rho =
+        q.day.value > 0 ? q.day.value / (q.day.value + (q.earlier.value + q.later.value) / 2) : 0;
+    const double repeats =
+        (layout.earlier - clustering(layout.earlier) + layout.later - clustering(layout.later)) *
+        rho * rho;
+    stats::ChanceQuestion chance{
+        .effect = q.smallest,
+        .scatter = q.earlier.value / layout.earlier + q.later.value / later,
+        .scatterDf = q.earlier.df + per * (layout.earlier + later - 2),
+        .prior = q.day.value * days,
+        .priorDf = q.day.df + repeats,
+        .expected = (q.dayExpected > 0 ? q.dayExpected : q.day.value) * days + q.standing.value,
+        .span = q.span,
+        .level = q.level,
+        .heldLevel = equivalenceLevel(q.level)};
+    // the device's part with its own quantile, as a share of the day's
+    if (q.standing.value > 0 && q.day.value > 0) {
+        const double t =
+            stats::tCritical(q.level, q.standing.df) / stats::tCritical(q.level, chance.priorDf);
+        chance.prior += q.standing.value * t * t;
+    } else if (q.standing.value > 0) {
+        chance.prior = q.standing.value;
+        chance.priorDf = q.standing.df;
+    }
+    return chance;
 }
 
 /// The least that both need, where both can be had.
@@ -45,14 +80,10 @@ Repeats repeatsToSettle(const RepeatsQuestion& q) {
         throw BadInput(say("a smallest change of zero"),
                        say("a smallest change that matters above 0"));
     const auto change = [&](const Layout& layout) {
-        const auto v = changeVariance(q, layout);
-        return v.value > 0 ? stats::tTestPower(q.smallest, std::sqrt(v.value), v.df, q.level) : 1.0;
+        return stats::chancesOverScatter(chanceQuestion(q, layout)).change;
     };
     const auto held = [&](const Layout& layout) {
-        const auto v = changeVariance(q, layout);
-        return v.value > 0 ? stats::equivalencePower(0, q.smallest, std::sqrt(v.value), v.df,
-                                                     equivalenceLevel(q.level))
-                           : 1.0;
+        return stats::chancesOverScatter(chanceQuestion(q, layout)).held;
     };
     const auto later = [](int r) { return Layout{.later = r}; };
     const auto both = [](int r) { return Layout{.earlier = r, .later = r}; };
@@ -96,13 +127,47 @@ std::optional<RepeatsQuestion> repeatsQuestion(const Profile& profile,
     const double df = profile.line.df() + std::max(0, x.n - 2);
     if (!(df > 0))
         return std::nullopt;
+    const stats::Moving day = dayOf(settings.dayNoise, profile.line, profile.referenceMax());
     const auto at = [&](double n, double mean, double sxx) {
         const double off = kilograms(load) - mean;
         return stats::Variance{s2 * (1 / n + off * off / sxx), df};
     };
+    const stats::Interval bend = bendErrors(profile, settings, ladder.loads).at(kilograms(load));
     return RepeatsQuestion{.earlier = at(profile.line.n, profile.line.xMean, profile.line.sxx),
                            .later = at(x.n, x.mean, x.sxx),
-                           .day = settings.dayNoise.variance,
+                           .day = {day.at(kilograms(load)), day.df},
+                           .dayExpected =
+                               day.at(kilograms(load)) * settings.dayNoise.expectedRatio(),
+                           .span = bend.high - bend.low,
+                           .smallest = smallest,
+                           .level = profile.level};
+}
+
+std::optional<RepeatsQuestion> repeatsQuestionOfMax(const Profile& profile,
+                                                    const NextTestSettings& settings,
+                                                    const LadderForecast& ladder, double smallest) {
+    const double df = profile.line.df() + std::max(0, static_cast<int>(ladder.loads.size()) - 2);
+    if (!(smallest > 0) || !(settings.scatter.df > 0) || ladder.distinct < 2 || !profile.oneRm ||
+        !(df > 0))
+        return std::nullopt;
+    std::vector<double> kg;
+    for (const BuiltLoad& each : ladder.loads)
+        kg.push_back(kilograms(each.exact));
+    const stats::Spread x = stats::spread(kg);
+    const stats::Moving day = dayOf(settings.dayNoise, profile.line, profile.referenceMax());
+    const double max = profile.oneRm->estimate;
+    const double perKilogram = profile.line.slope * profile.line.slope;
+    const auto at = [&](double n, double mean, double sxx) {
+        const double off = max - mean;
+        return stats::Variance{
+            settings.scatter.s * settings.scatter.s * (1 / n + off * off / sxx) / perKilogram, df};
+    };
+    const double ofDay = day.at(max) / perKilogram;
+    return RepeatsQuestion{.earlier = at(profile.line.n, profile.line.xMean, profile.line.sxx),
+                           .later = at(x.n, x.mean, x.sxx),
+                           .day = {ofDay, day.df},
+                           .dayExpected = ofDay * settings.dayNoise.expectedRatio(),
+                           .span = ladder.bendChange.high - ladder.bendChange.low,
                            .smallest = smallest,
                            .level = profile.level};
 }

@@ -4,10 +4,10 @@
 #pragma once
 
 #include "core/model/mass.h"
+#include "core/model/words.h"
 #include "core/stats/twolines.h"
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace slopebook::answers {
@@ -16,7 +16,9 @@ namespace slopebook::answers {
 struct RepeatsQuestion {
     stats::Variance earlier;       ///< of the earlier test's value (line alone)
     stats::Variance later;         ///< of one later test's value; shares its df with earlier
-    stats::Variance day;           ///< of one day
+    stats::Variance day;           ///< of one day, as readings take it
+    double dayExpected = 0;        ///< of one day, as it is expected to be; 0: as day
+    double span = 0;               ///< of what bent lines may make wrong, whatever is repeated
     stats::Variance standing = {}; ///< what no number of tests lessens: a device's bias
     double smallest = 0;           ///< the smallest change that matters
     double level = 0.95;
@@ -35,9 +37,11 @@ struct Repeats {
     double chanceNow = 0; ///< of better or worse, one test on each side, a true change of smallest
     double chanceHeldNow = 0; ///< of held, with no true change
 };
-/// Chances by the noncentral t, and for held by two one-sided tests (core/stats/power.h); df by
-/// Satterthwaite. Agrees with R (tests/reference/settle.R). Throws BadInput without a smallest
-/// change.
+/// Chances averaged over the scatter (core/stats/power.h), for held by two one-sided tests. Days
+/// near each other are alike (their correlation 0.5 from one to the next: the mean of K days has
+/// C / K of a day's variance, C = 1 + 2 sum (1 - i/K) 0.5^i), and tests that are repeated say
+/// themselves how much days vary. Agrees with R (tests/reference/settle.R). Throws BadInput without
+/// a smallest change.
 Repeats repeatsToSettle(const RepeatsQuestion& question);
 
 /// The least work that settles a change whichever it is, one of `smallest` or none: each would then
@@ -69,8 +73,8 @@ struct Unsettled {
 /// Of one change; without a question (no smallest change is known) it says so by smallest 0.
 Unsettled unsettled(const std::vector<Mass>& loads, const std::optional<RepeatsQuestion>& question);
 
-/// Plain English for commands: "60 kg: a true change of 0.060 m/s would be seen with a chance of 34
-/// %, none be called held with 0 %; the mean of 3 later tests on separate days would settle it".
-std::string settlingText(const Unsettled& unsettled);
+/// "60 kg: a true change of 0.060 m/s is seen with a chance of 34 %, none is called held with 0 %;
+/// the mean of 3 later tests on separate days would settle it".
+Words settlingWords(const Unsettled& unsettled);
 
 } // namespace slopebook::answers

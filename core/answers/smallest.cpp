@@ -6,6 +6,8 @@
 #include "core/answers/published.h"
 #include "core/answers/threshold.h"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <set>
 
@@ -14,17 +16,6 @@ namespace slopebook::answers {
 namespace {
 
 constexpr double squadShare = 0.2;
-
-double standardDeviation(std::span<const double> values) {
-    const auto n = static_cast<double>(values.size());
-    double mean = 0;
-    for (const double v : values)
-        mean += v / n;
-    double squares = 0;
-    for (const double v : values)
-        squares += (v - mean) * (v - mean);
-    return std::sqrt(squares / (n - 1));
-}
 
 bool makesALine(const LiftSession& session) {
     if (session.points.size() < 3)
@@ -37,17 +28,46 @@ bool makesALine(const LiftSession& session) {
 
 } // namespace
 
+double robustSd(std::span<const double> values) {
+    constexpr double atNormal = 2.21914;
+    constexpr std::array few{0.399, 0.994, 0.512, 0.844, 0.611, 0.857, 0.669, 0.872}; // n = 2 to 9
+    const std::size_t n = values.size();
+    if (n < 2)
+        return 0;
+    std::vector<double> apart;
+    apart.reserve(n * (n - 1) / 2);
+    for (std::size_t i = 0; i < n; ++i)
+        for (std::size_t k = i + 1; k < n; ++k)
+            apart.push_back(std::abs(values[i] - values[k]));
+    const std::size_t h = n / 2 + 1;
+    const auto place = apart.begin() + static_cast<std::ptrdiff_t>(h * (h - 1) / 2 - 1);
+    std::ranges::nth_element(apart, place);
+    const auto count = static_cast<double>(n);
+    const double ofFew = n <= 9 ? few[n - 2] : count / (count + (n % 2 == 1 ? 1.4 : 3.8));
+    return atNormal * ofFew * *place;
+}
+
 std::optional<Smallest>
 chooseSmallest(std::span<const double> latest, const std::optional<double>& coach,
                const std::optional<std::pair<double, std::string>>& published) {
     if (latest.size() >= squadNeeded)
-        if (const double sd = standardDeviation(latest); sd > 0)
+        if (const double sd = robustSd(latest); sd > 0) {
+            constexpr double efficiency = 0.82;
+            const double df = efficiency * static_cast<double>(latest.size() - 1);
+            const auto end = [&](double p) {
+                return squadShare * sd * std::sqrt(df / stats::chiSquareQuantile(p, df));
+            };
             return Smallest{squadShare * sd, Smallest::Origin::Squad,
-                            "0.2 x SD of " + std::to_string(latest.size()) + " athletes"};
+                            "0.2 x robust SD of " + std::to_string(latest.size()) + " athletes",
+                            static_cast<int>(latest.size()),
+                            stats::Interval{end(0.975), end(0.025)}};
+        }
     if (coach && *coach > 0)
-        return Smallest{*coach, Smallest::Origin::Coach, "coach"};
+        return Smallest{.value = *coach, .origin = Smallest::Origin::Coach, .source = "coach"};
     if (published && published->first > 0)
-        return Smallest{published->first, Smallest::Origin::Published, published->second};
+        return Smallest{.value = published->first,
+                        .origin = Smallest::Origin::Published,
+                        .source = published->second};
     return std::nullopt;
 }
 
@@ -94,7 +114,7 @@ std::vector<double> SquadLatest::oneRms(const Lift& lift) const {
         if (!one.latest)
             continue;
         const auto found = profile(lift, chooseMvt(lift, one.maxima), *one.latest);
-        if (found && found->oneRm)
+        if (found && found->oneRm && found->oneRm->interval && !found->oneRm->extrapolatedFar())
             values.push_back(found->oneRm->estimate);
     }
     return values;

@@ -18,8 +18,14 @@ namespace slopebook::answers {
 /// So many athletes must have a test before their spread is used.
 constexpr int squadNeeded = 8;
 
-/// 0.2 x the SD between athletes where at least 8 have the test (latest: each one's latest value;
-/// Hopkins 2000), else the coach's own figure, else the published one, else nothing. Says which.
+/// Spread of values that a few far-off ones do not move: Qn, the k-th smallest distance between two
+/// of them, k = C(n/2 + 1, 2), times 2.2191 and its factor for n (Rousseeuw and Croux 1993, from
+/// memory); as an SD where they are normal. 0 with under two values.
+double robustSd(std::span<const double> values);
+
+/// 0.2 x the SD between athletes, a robust one, where at least 8 have the test (latest: each one's
+/// latest value; Hopkins 2000), with its interval by chi-square on 0.82 (n - 1) df (Qn's
+/// efficiency), else the coach's own figure, else the published one, else nothing. Says which.
 std::optional<Smallest>
 chooseSmallest(std::span<const double> latest, const std::optional<double>& coach,
                const std::optional<std::pair<double, std::string>>& published);
@@ -35,7 +41,8 @@ public:
     /// Each athlete's latest velocity seen at exactly that load (mean of its points), m/s.
     std::vector<double> atLoad(Mass load) const;
     /// Each athlete's latest estimated 1RM (latest session with a line of three points or more; own
-    /// MVT where known), kg. Sessions whose line gives none are left out.
+    /// MVT where known), kg. Sessions whose line gives none are left out, and those whose estimate
+    /// is not bounded or extrapolated far: one athlete's empty-bar sets are no spread of a squad.
     std::vector<double> oneRms(const Lift& lift) const;
 
 private:

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/squad.h"
 
+#include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
+#include "core/answers/sharedloads.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 #include <cmath>
@@ -32,6 +35,8 @@ struct Compared {
     const SquadMember* member = nullptr;
     std::optional<LiftSession> from = {}, to = {};
     Answer<Comparison> comparison = NoAnswer{};
+    std::vector<SharedLoadChange> shared = {}; ///< where there is no comparison
+    bool corrected = false;                    ///< a device's bias is taken off
 };
 
 NoAnswer noSession(const Period& period) {
@@ -51,7 +56,12 @@ Compared comparedIn(const Lift& lift, const SquadMember& member, const Period& f
     ComparisonSettings settings = settingsOf(member, *c.from, *c.to);
     settings.level = level;
     settings.checkLoads = loads;
+    c.corrected = settings.deviceBias.has_value();
     c.comparison = compare(lift, member.mvt, *c.from, *c.to, settings);
+    if (!c.comparison)
+        if (auto shared = sharedLoadChanges(*c.from, *c.to, settings,
+                                            pointNoiseFrom(settings.dayNoise, member.sessions)))
+            c.shared = std::move(*shared);
     return c;
 }
 
@@ -59,17 +69,23 @@ SquadRow rowOf(const Compared& c) {
     SquadRow row{.athlete = c.member->athlete, .name = c.member->name, .from = c.from, .to = c.to};
     if (!c.comparison) {
         row.read = c.comparison.why();
-        return row;
+        if (!c.from || !c.to)
+            return row;
     }
     row.otherDevice = c.from->device != c.to->device;
-    row.correctedDevice = row.otherDevice && c.comparison->settings.deviceBias.has_value();
+    row.correctedDevice = row.otherDevice && c.corrected;
     return row;
 }
 
 SquadRow rowAt(const Compared& c, Mass load) {
     SquadRow row = rowOf(c);
-    if (!c.comparison)
+    if (!c.comparison) {
+        const auto seen = std::ranges::find(c.shared, load, &SharedLoadChange::load);
+        row.asSeen = seen != c.shared.end();
+        if (row.asSeen)
+            row.read = seen->read;
         return row;
+    }
     const ChangeAt at = changeAt(*c.comparison, load);
     row.extrapolated = at.extrapolated;
     const bool own = std::ranges::count(c.member->checkLoads, load) > 0;
@@ -116,31 +132,32 @@ std::vector<Mass> loadsOf(std::span<const SquadMember> members) {
 
 std::vector<Note> notesOf(const Squad& squad) {
     std::vector<Note> notes;
-    const auto say = [&](Note::Kind kind, std::string text) {
-        notes.push_back({kind, {}, std::move(text)});
-    };
     int most = 0;
-    bool device = false, corrected = false;
+    bool device = false, corrected = false, asSeen = false;
     for (const SquadPart& part : squad.parts) {
         most = std::max(most, part.figures());
         for (const SquadRow& row : part.rows) {
             device = device || (row.read && row.otherDevice && !row.correctedDevice);
             corrected = corrected || (row.read && row.correctedDevice);
+            asSeen = asSeen || row.asSeen;
         }
     }
     const double byChance = (1 - squad.level) * most;
     if (byChance >= 0.5)
         notes.push_back({Note::Kind::ByChance,
-                         {static_cast<double>(most), byChance},
-                         "of " + std::to_string(most) + " athletes about " +
-                             fixed(byChance, byChance < 2 ? 1 : 0) +
-                             " can be expected to read better or worse by chance alone"});
+                         say("of %1 athletes about %2 can be expected to read better or worse by "
+                             "chance alone",
+                             most, figure(byChance, byChance < 2 ? 1 : 0))});
     if (device)
-        say(Note::Kind::DifferentDevices, "some were measured with two devices: part of their "
-                                          "change may be the devices'");
+        notes.push_back({Note::Kind::DifferentDevices,
+                         say("some were measured with two devices: part of their change may be the "
+                             "devices'")});
     if (corrected)
-        say(Note::Kind::DeviceCorrected, "changes across devices have the device's bias taken off "
-                                         "and its uncertainty added");
+        notes.push_back({Note::Kind::DeviceCorrected,
+                         say("changes across devices have the device's bias taken off and its "
+                             "uncertainty added")});
+    if (asSeen)
+        notes.push_back(asSeenNote());
     return notes;
 }
 
@@ -208,6 +225,14 @@ Answer<Squad> squadChange(const Lift& lift, std::span<const SquadMember> members
     for (SquadPart& part : squad.parts)
         sortRows(part.rows);
     squad.notes = notesOf(squad);
+    for (const Compared& c : compared)
+        if (c.comparison)
+            if (const auto fair =
+                    std::ranges::find(c.comparison->notes, Note::Kind::AsManyReps, &Note::kind);
+                fair != c.comparison->notes.end()) {
+                squad.notes.push_back(*fair);
+                break;
+            }
     return squad;
 }
 

@@ -45,6 +45,7 @@ struct SquadRow {
     Answer<ReadChange> read = NoAnswer{};          ///< with day-to-day noise; or why there is none
     bool extrapolated = false; ///< check load: beyond the loads of both; 1RM: a reach below 0.80
     bool correctedDevice = false, otherDevice = false;
+    bool asSeen = false; ///< no line can judge it: of what was seen at the load on both days
 };
 
 /// One question asked of everybody.

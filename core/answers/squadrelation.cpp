@@ -2,6 +2,7 @@
 #include "core/answers/squadrelation.h"
 
 #include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 
 #include <set>
 
@@ -16,9 +17,11 @@ stats::Interval SquadRelation::predicted(double velocity) const {
     return stats::predictionInterval(used(), velocity, level);
 }
 
-std::string SquadRelation::name() const {
-    return "the squad's own relation (" + counted(athletes, "athlete") + ", " +
-           counted(static_cast<int>(points.size()), "point") + ")";
+Words SquadRelation::name() const {
+    const auto n = static_cast<int>(points.size());
+    return say("the squad's own relation (%1, %2)",
+               athletes == 1 ? say("1 athlete") : say("%1 athletes", athletes),
+               n == 1 ? say("1 point") : say("%1 points", n));
 }
 
 Answer<SquadRelation> squadRelation(const Lift& lift, std::span<const LiftSession> sessions,
@@ -70,13 +73,11 @@ std::vector<RelatedLoad> relatedLoads(const Plan& plan, const PublishedRelation&
     return all;
 }
 
-Caution relationCaution(const std::string& name) {
+Caution relationCaution(const Words& name) {
     return {Caution::Kind::GroupRelation,
-            {},
-            "shares of the 1RM marked so are by " + name +
-                ", not by this athlete's own line: people differ",
-            {},
-            name};
+            say("shares of the 1RM marked so are by %1, not by this athlete's own line: people "
+                "differ",
+                name)};
 }
 
 } // namespace slopebook::answers

@@ -33,7 +33,7 @@ struct SquadRelation {
     stats::Interval predicted(double velocity) const;
     const stats::Parabola& used() const { return quadratic ? *quadratic : linear; }
     /// "the squad's own relation (6 athletes, 38 points)".
-    std::string name() const;
+    Words name() const;
 };
 
 /// From the sessions of one lift with a measured 1RM. Refused with under 3 athletes or under 6
@@ -50,6 +50,6 @@ struct RelatedLoad {
 std::vector<RelatedLoad> relatedLoads(const Plan& plan, const SquadRelation& relation);
 std::vector<RelatedLoad> relatedLoads(const Plan& plan, const PublishedRelation& relation);
 /// The caution that goes with them, naming the relation.
-Caution relationCaution(const std::string& name);
+Caution relationCaution(const Words& name);
 
 } // namespace slopebook::answers

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/comparison.h"
-#include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
 
 #include <algorithm>
 
@@ -16,36 +16,46 @@ stats::Interval over(const stats::Interval& a, const stats::Interval& b) {
     return {std::min(a.low, b.low), std::max(a.high, b.high)};
 }
 
-std::string subject(const std::vector<Mass>& loads) {
-    if (loads.empty())
-        return "estimated 1RM";
-    std::string text;
+/// "40, 50 kg": the unit once.
+Words subject(const std::vector<Mass>& loads) {
+    std::vector<Words> all;
     for (const Mass load : loads)
-        text += (text.empty() ? "" : ", ") + loadText(kilograms(load));
-    return text + " kg";
+        all.push_back(massWords(kilograms(load), load == loads.back() ? MassForm{} : bareLoad));
+    return listed(std::move(all));
 }
 
-std::string percent(const stats::Interval& chance) {
-    const std::string low = fixed(100 * chance.low, 0), high = fixed(100 * chance.high, 0);
-    return (low == high ? low : low + " to " + high) + " %";
+Words percent(const stats::Interval& chance) {
+    const Words low = figure(100 * chance.low, 0), high = figure(100 * chance.high, 0);
+    return low == high ? say("%1 %", low) : say("%1 to %2 %", low, high);
 }
 
-std::string remedy(const Unsettled& u) {
-    const std::string times = std::to_string(u.settling.times);
+Words chances(const Unsettled& u) {
+    if (u.loads.empty())
+        return say("estimated 1RM: a true change of %1 is seen with a chance of %2, none is called "
+                   "held with %3",
+                   massWords(u.smallest, asEstimate), percent(u.chance), percent(u.chanceHeld));
+    return say("%1: a true change of %2 m/s is seen with a chance of %3, none is called held with "
+               "%4",
+               subject(u.loads), figure(u.smallest, 3), percent(u.chance), percent(u.chanceHeld));
+}
+
+Words remedy(const Unsettled& u) {
+    const int times = u.settling.times;
     switch (u.settling.by) {
     case Settling::By::SameDay:
-        return "the later ladder lifted " + times + " times on one day would settle it";
+        return say("the later ladder lifted %1 times on one day would settle it", times);
     case Settling::By::Later:
-        return "the mean of " + times + " later tests on separate days would settle it";
+        return say("the mean of %1 later tests on separate days would settle it", times);
     case Settling::By::BothSides:
-        return "the earlier test was done once: from now on " + times + " tests before and " +
-               times + " after would settle such a change";
+        return say("the earlier test was done once: from now on %1 tests before and %1 after would "
+                   "settle such a change",
+                   times);
     case Settling::By::OneMore:
-        return "the change may lie between none and that: one more later test";
+        return say("the change may lie between none and that: do one more later test");
     case Settling::By::Nothing:
         break;
     }
-    return "not even " + std::to_string(u.most) + " tests on each side would settle it";
+    return say("not even %1 tests on each side would settle it", u.most);
 }
 
 } // namespace
@@ -85,15 +95,15 @@ std::vector<Unsettled> unsettled(const Comparison& comparison) {
     return groups;
 }
 
-std::string settlingText(const Unsettled& u) {
-    const std::string who = subject(u.loads) + ": ";
-    if (!(u.smallest > 0))
-        return who + "no smallest change that matters is known, so nothing can be called held: set "
-                     "one with the lift";
-    const std::string change =
-        u.loads.empty() ? fixed(u.smallest, 1) + " kg" : fixed(u.smallest, 3) + " m/s";
-    return who + "a true change of " + change + " is seen with a chance of " + percent(u.chance) +
-           ", none is called held with " + percent(u.chanceHeld) + "; " + remedy(u);
+Words settlingWords(const Unsettled& u) {
+    if (u.smallest > 0)
+        return clauses({chances(u), remedy(u)});
+    return u.loads.empty()
+               ? say("estimated 1RM: no smallest change that matters is known, so nothing can be "
+                     "called held: set one with the lift")
+               : say("%1: no smallest change that matters is known, so nothing can be called held: "
+                     "set one with the lift",
+                     subject(u.loads));
 }
 
 } // namespace slopebook::answers

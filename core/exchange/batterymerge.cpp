@@ -3,6 +3,7 @@
 #include "core/exchange/batterycsv.h"
 #include "core/exchange/byname.h"
 #include "core/exchange/faults.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 #include <map>

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/cells.h"
 
+#include "core/model/phrases/exchange.h"
+
 #include <csv.h>
 
 #include <array>

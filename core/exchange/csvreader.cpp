@@ -2,6 +2,7 @@
 #include "core/exchange/csvreader.h"
 
 #include "core/exchange/utf8watch.h"
+#include "core/model/phrases/exchange.h"
 
 #include <csv.h>
 

@@ -6,6 +6,7 @@
 #include "core/exchange/faults.h"
 #include "core/model/errors.h"
 #include "core/model/names.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/facts.h"
 
+#include "core/model/phrases/exchange.h"
+
 #include <algorithm>
 #include <map>
 #include <span>

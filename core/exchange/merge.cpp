@@ -3,6 +3,7 @@
 #include "core/exchange/merge.h"
 
 #include "core/exchange/cells.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 #include <numeric>

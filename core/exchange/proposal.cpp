@@ -2,6 +2,7 @@
 #include "core/exchange/proposal.h"
 
 #include "core/exchange/headings.h"
+#include "core/model/phrases/exchange.h"
 #include "core/model/session.h"
 
 #include <algorithm>

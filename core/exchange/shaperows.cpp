@@ -4,6 +4,7 @@
 #include "core/exchange/cells.h"
 #include "core/exchange/headings.h"
 #include "core/model/names.h"
+#include "core/model/phrases/exchange.h"
 #include "core/model/session.h"
 
 #include <algorithm>

@@ -3,6 +3,7 @@
 
 #include "core/exchange/utf8watch.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 #include <array>

@@ -4,6 +4,7 @@
 #include "core/exchange/cells.h"
 #include "core/exchange/tidycolumns.h"
 #include "core/model/names.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 #include <array>

@@ -7,6 +7,7 @@
 #include "core/exchange/table.h"
 #include "core/exchange/whois.h"
 #include "core/model/lift.h"
+#include "core/model/phrases/exchange.h"
 #include "core/model/session.h"
 
 #include <cstdint>

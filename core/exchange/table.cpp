@@ -5,6 +5,7 @@
 #include "core/exchange/faults.h"
 #include "core/model/few.h"
 #include "core/model/names.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 

@@ -7,6 +7,7 @@
 #include "core/model/date.h"
 #include "core/model/errors.h"
 #include "core/model/mass.h"
+#include "core/model/phrases/exchange.h"
 
 #include <filesystem>
 #include <functional>

@@ -3,6 +3,7 @@
 
 #include "core/exchange/cells.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/exchange.h"
 
 #include <xlsxwriter.h>
 

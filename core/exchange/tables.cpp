@@ -2,6 +2,7 @@
 #include "core/exchange/tables.h"
 
 #include "core/exchange/tidycolumns.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 

@@ -9,6 +9,7 @@
 #include "core/log/newfolder.h"
 #include "core/log/snapshot.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 #include <array>

@@ -10,6 +10,7 @@
 #include "core/exchange/tables.h"
 #include "core/exchange/tidycolumns.h"
 #include "core/model/names.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 #include <set>

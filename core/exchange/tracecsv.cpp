@@ -3,6 +3,7 @@
 
 #include "core/exchange/cells.h"
 #include "core/exchange/csvreader.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 #include <array>

@@ -3,6 +3,7 @@
 
 #include "core/model/few.h"
 #include "core/model/names.h"
+#include "core/model/phrases/exchange.h"
 
 namespace slopebook::exchange {
 

@@ -3,6 +3,7 @@
 
 #include "core/model/names.h"
 #include "core/model/nearnames.h"
+#include "core/model/phrases/exchange.h"
 
 #include <algorithm>
 

@@ -8,6 +8,7 @@
 #include "core/log/impl.h"
 #include "core/log/layout.h"
 #include "core/log/sound.h"
+#include "core/model/phrases/log.h"
 
 #include <algorithm>
 #include <charconv>

@@ -3,6 +3,7 @@
 #include "core/log/impl.h"
 #include "core/log/testedsessions.h"
 #include "core/log/validity.h"
+#include "core/model/phrases/log.h"
 
 #include <algorithm>
 #include <set>

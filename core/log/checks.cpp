@@ -2,6 +2,7 @@
 // Everything that can be found wrong with a log, each finding a sentence.
 #include "core/log/failure.h"
 #include "core/log/impl.h"
+#include "core/model/phrases/log.h"
 
 #include <SQLiteCpp/Database.h>
 

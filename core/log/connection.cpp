@@ -5,6 +5,7 @@
 #include "core/log/layout.h"
 #include "core/log/ownfiles.h"
 #include "core/log/tally.h"
+#include "core/model/phrases/log.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sqlite3.h>

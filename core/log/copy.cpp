@@ -5,6 +5,7 @@
 #include "core/log/failure.h"
 #include "core/log/ownfiles.h"
 #include "core/log/query.h"
+#include "core/model/phrases/log.h"
 
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/SQLiteCpp.h>

@@ -3,6 +3,7 @@
 
 #include "core/log/failure.h"
 #include "core/log/strays.h"
+#include "core/model/phrases/log.h"
 
 #include <cerrno>
 #include <cstdio>

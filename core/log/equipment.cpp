@@ -3,6 +3,7 @@
 #include "core/log/impl.h"
 #include "core/log/validity.h"
 #include "core/model/names.h"
+#include "core/model/phrases/log.h"
 
 namespace slopebook::log {
 

@@ -2,6 +2,7 @@
 #include "core/log/failure.h"
 
 #include "core/log/durable.h"
+#include "core/model/phrases/log.h"
 
 #include <SQLiteCpp/Exception.h>
 #include <sqlite3.h>

@@ -153,6 +153,19 @@ std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQ
     return page;
 }
 
+std::vector<SessionId> repeatedSessions(const Log& log) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const Reading moment(impl.db);
+    std::vector<SessionId> all;
+    // Both by the index on repeat_of, so that a log without repeats costs nothing.
+    Query rows(impl.db, "SELECT id FROM sessions WHERE repeat_of > 0 UNION "
+                        "SELECT repeat_of FROM sessions WHERE repeat_of > 0");
+    while (impl.next(rows))
+        all.push_back(rows.id<SessionId>(0));
+    return all;
+}
+
 int freeOrdinal(const Log& log, AthleteId athlete, Date date) {
     Query last(log.impl().db,
                "SELECT ifnull(max(ordinal), 0) + 1 FROM sessions WHERE athlete = ? AND day = ?",

@@ -34,6 +34,10 @@ std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& quest
 std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
                                       std::span<const SessionId> sessions);
 
+/// The sessions that are marked as a repeat of another, and those that they repeat. Throws
+/// LogError.
+std::vector<SessionId> repeatedSessions(const Log& log);
+
 /// The number that a further session of that day gets: 1 for the first. Throws LogError.
 int freeOrdinal(const Log& log, AthleteId athlete, Date date);
 

@@ -3,6 +3,7 @@
 
 #include "core/log/failure.h"
 #include "core/log/layout.h"
+#include "core/model/phrases/log.h"
 
 #include <algorithm>
 #include <cerrno>

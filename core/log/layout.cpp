@@ -4,6 +4,7 @@
 #include "core/log/failure.h"
 #include "core/log/query.h"
 #include "core/log/tally.h"
+#include "core/model/phrases/log.h"
 #include "resources/embedded.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>

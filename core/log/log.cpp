@@ -9,6 +9,7 @@
 #include "core/log/migrate.h"
 #include "core/log/newlog.h"
 #include "core/log/snapshot.h"
+#include "core/model/phrases/log.h"
 
 #include <algorithm>
 

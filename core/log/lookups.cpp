@@ -5,6 +5,7 @@
 #include "core/log/testtable.h"
 #include "core/log/validity.h"
 #include "core/model/names.h"
+#include "core/model/phrases/log.h"
 
 namespace slopebook::log {
 

@@ -6,6 +6,7 @@
 #include "core/log/failure.h"
 #include "core/log/query.h"
 #include "core/log/transaction.h"
+#include "core/model/phrases/log.h"
 
 namespace slopebook::log {
 

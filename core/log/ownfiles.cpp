@@ -3,6 +3,7 @@
 
 #include "core/log/durable.h"
 #include "core/log/failure.h"
+#include "core/model/phrases/log.h"
 
 #include <sqlite3.h>
 

@@ -2,6 +2,7 @@
 #include "core/log/query.h"
 
 #include "core/log/failure.h"
+#include "core/model/phrases/log.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 

@@ -4,6 +4,7 @@
 #include "core/log/rules.h"
 
 #include "core/log/impl.h"
+#include "core/model/phrases/log.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 

@@ -3,6 +3,7 @@
 // followed row by row and sought anew only where the two orders part.
 #include "core/log/history.h"
 #include "core/log/impl.h"
+#include "core/model/phrases/log.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <sqlite3.h>

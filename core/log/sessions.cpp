@@ -2,6 +2,7 @@
 // Sessions as heads and whole, their checksums, and what hangs on an athlete: check loads.
 #include "core/log/impl.h"
 #include "core/log/validity.h"
+#include "core/model/phrases/log.h"
 
 #include <algorithm>
 

@@ -2,6 +2,7 @@
 // Sets and their reps.
 #include "core/log/impl.h"
 #include "core/log/validity.h"
+#include "core/model/phrases/log.h"
 
 #include <algorithm>
 

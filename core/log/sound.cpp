@@ -4,6 +4,7 @@
 #include "core/log/failure.h"
 #include "core/log/hold.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/log.h"
 
 namespace slopebook::log {
 

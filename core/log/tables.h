@@ -6,6 +6,7 @@
 #include "core/model/ids.h"
 #include "core/model/lift.h"
 #include "core/model/people.h"
+#include "core/model/phrases/log.h"
 #include "core/model/words.h"
 
 namespace slopebook::log {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The tallies kept beside what they count, and held against it.
 #include "core/log/impl.h"
+#include "core/model/phrases/log.h"
 
 #include <array>
 #include <bit>

@@ -3,6 +3,7 @@
 
 #include "core/log/failure.h"
 #include "core/log/query.h"
+#include "core/model/phrases/log.h"
 
 namespace slopebook::log {
 

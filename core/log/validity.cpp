@@ -3,6 +3,7 @@
 
 #include "core/model/errors.h"
 #include "core/model/names.h"
+#include "core/model/phrases/log.h"
 
 #include <algorithm>
 #include <array>

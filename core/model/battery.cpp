@@ -2,6 +2,7 @@
 #include "core/model/battery.h"
 
 #include "core/model/errors.h"
+#include "core/model/phrases/model.h"
 
 #include <array>
 #include <charconv>

@@ -2,6 +2,7 @@
 #include "core/model/equipment.h"
 
 #include "core/model/errors.h"
+#include "core/model/phrases/model.h"
 
 #include <algorithm>
 #include <charconv>

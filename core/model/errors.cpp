@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/errors.h"
 
+#include "core/model/phrases/model.h"
+
 namespace slopebook {
 
 namespace {

@@ -4,6 +4,7 @@
 
 #include "core/model/mass.h"
 
+#include <limits>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -32,6 +33,8 @@ struct Mvt {
     Origin origin = Origin::Coach;
     std::string source{}; ///< a short citation, or the coach's own words
     int count = 0;        ///< true maxima behind it (Origin::Athlete only)
+    /// Degrees of freedom of sd; infinite where it is a published or the coach's figure.
+    double sdDf = std::numeric_limits<double>::infinity();
     friend bool operator==(const Mvt&, const Mvt&) = default;
 };
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/session.h"
 
+#include "core/model/phrases/model.h"
+
 #include <algorithm>
 
 namespace slopebook {

@@ -2,11 +2,77 @@
 #include "core/model/words.h"
 
 #include "core/model/exactmass.h"
+#include "core/model/figures.h"
+#include "core/model/phrases/model.h"
 
+#include <array>
 #include <charconv>
 #include <cmath>
 
 namespace slopebook {
+
+namespace {
+
+Words joined(Phrase joint, std::vector<Words> parts) {
+    if (parts.empty())
+        return {};
+    return {
+        .kind = Words::Kind::List, .text = std::string(joint.english()), .parts = std::move(parts)};
+}
+
+std::string massDigits(double kilograms, const MassForm& form, MassUnit unit) {
+    if (form.decimals < 0)
+        return massText(exactMass(massFromKilograms(kilograms)), unit,
+                        unit == MassUnit::Pound ? 1 : 3);
+    const double value = unit == MassUnit::Pound ? kilograms * 1000 / gramsPerPound : kilograms;
+    if (form.sign)
+        return signedFixed(value, form.decimals);
+    if (form.padded)
+        return fixed(value, form.decimals);
+    const double power = std::pow(10.0, form.decimals); // halves go up, as a coach rounds
+    return shortFixed(std::round(value * power) / power, form.decimals);
+}
+
+std::string massEnglish(const Words& words, MassUnit unit) {
+    std::string digits = massDigits(kilograms(words), words.form, unit);
+    return words.form.bare ? digits : digits + " " + std::string(word(unit));
+}
+
+template <class Part>
+std::string fill(std::string_view phrase, std::size_t places, const Part& part) {
+    std::string text;
+    for (std::size_t i = 0; i < phrase.size(); ++i) {
+        const char mark = i + 1 < phrase.size() ? phrase[i + 1] : '\0';
+        const auto place = static_cast<std::size_t>(mark - '1');
+        if (phrase[i] != '%' || mark < '1' || mark > '9' || place >= places) {
+            text += phrase[i];
+            continue;
+        }
+        text += part(place);
+        ++i;
+    }
+    return text;
+}
+
+std::string listEnglish(const Words& words, MassUnit unit) {
+    std::string text;
+    for (std::size_t i = 0; i < words.parts.size(); ++i) {
+        const std::string next = english(words.parts[i], unit);
+        text = i == 0 ? next
+                      : fill(words.text, 2, [&](std::size_t place) { return place ? next : text; });
+    }
+    return text;
+}
+
+std::string sentenceEnglish(std::string text) {
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    if (!text.empty() && text.back() != '.' && text.back() != '?')
+        text += '.';
+    return text;
+}
+
+} // namespace
 
 Words asIs(std::string text) {
     return {.kind = Words::Kind::AsIs, .text = std::move(text)};
@@ -14,6 +80,29 @@ Words asIs(std::string text) {
 
 Words figure(std::string digits) {
     return {.kind = Words::Kind::Figure, .text = std::move(digits)};
+}
+Words figure(double value, int decimals) {
+    return figure(fixed(value, decimals));
+}
+Words signedFigure(double value, int decimals) {
+    return figure(signedFixed(value, decimals));
+}
+
+Words massWords(double kilograms, MassForm form) {
+    std::array<char, 32> text{};
+    const auto end = std::to_chars(text.data(), text.data() + text.size(), kilograms);
+    return {.kind = Words::Kind::Mass, .text = {text.data(), end.ptr}, .form = form};
+}
+
+Words listed(std::vector<Words> parts) {
+    return joined("%1, %2", std::move(parts));
+}
+Words clauses(std::vector<Words> parts) {
+    return joined("%1; %2", std::move(parts));
+}
+
+Words asSentence(Words clause) {
+    return {.kind = Words::Kind::Sentence, .text = {}, .parts = {std::move(clause)}};
 }
 
 Words inWords(Words words) {
@@ -47,24 +136,22 @@ std::string english(const Words& words) {
 }
 
 std::string english(const Words& words, MassUnit unit) {
-    if (words.kind == Words::Kind::Mass)
-        return massText(exactMass(massFromKilograms(kilograms(words))), unit,
-                        unit == MassUnit::Pound ? 1 : 3) +
-               " " + std::string(word(unit));
-    if (words.kind != Words::Kind::Said)
-        return words.text;
-    std::string filled;
-    for (std::size_t i = 0; i < words.text.size(); ++i) {
-        const char mark = i + 1 < words.text.size() ? words.text[i + 1] : '\0';
-        const auto place = static_cast<std::size_t>(mark - '1');
-        if (words.text[i] != '%' || mark < '1' || mark > '9' || place >= words.parts.size()) {
-            filled += words.text[i];
-            continue;
-        }
-        filled += english(words.parts[place], unit);
-        ++i;
+    switch (words.kind) {
+    case Words::Kind::Mass:
+        return massEnglish(words, unit);
+    case Words::Kind::List:
+        return listEnglish(words, unit);
+    case Words::Kind::Sentence:
+        return sentenceEnglish(english(words.parts.front(), unit));
+    case Words::Kind::Said:
+        return fill(words.text, words.parts.size(),
+                    [&](std::size_t place) { return english(words.parts[place], unit); });
+    case Words::Kind::AsIs:
+    case Words::Kind::Figure:
+    case Words::Kind::Day:
+        break;
     }
-    return filled;
+    return words.text;
 }
 
 } // namespace slopebook

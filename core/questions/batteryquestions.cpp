@@ -5,6 +5,7 @@
 #include "core/answers/testkinds.h"
 #include "core/log/testedsessions.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 #include "core/questions/liftcontext.h"
 
 #include <algorithm>
@@ -87,9 +88,15 @@ void addLifts(BatteryAnswer& answer, const log::Log& log, const ContextOf& conte
             const Background about = background(log, answer.athlete.id, id);
             const auto before = lastIn(about.sessions, from);
             const auto after = lastIn(about.sessions, to);
-            if (before && after)
-                answer.lifts.push_back({about.lift, comparisonOf(log, contextOf(id), about, *before,
-                                                                 *after, settings)});
+            if (!before || !after)
+                return;
+            const LiftContext& context = contextOf(id);
+            BatteryLift lift{about.lift,
+                             comparisonOf(log, context, about, *before, *after, settings)};
+            if (!lift.comparison)
+                if (auto shared = sharedLoadsOf(log, context, about, *before, *after, settings))
+                    lift.shared = std::move(*shared);
+            answer.lifts.push_back(std::move(lift));
         });
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/answers/batterycomparison.h"
+#include "core/answers/sharedloads.h"
 #include "core/questions/questions.h"
 
 #include <functional>
@@ -20,6 +21,8 @@ using BatterySide = std::variant<Date, BlockId>;
 struct BatteryLift {
     Stored<LiftId, Lift> lift{};
     Answer<answers::Comparison> comparison = NoAnswer{};
+    /// Where it has no line to judge by: the changes at loads that both sides lifted.
+    std::vector<answers::SharedLoadChange> shared{};
 };
 
 struct LiftContext;

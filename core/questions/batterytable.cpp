@@ -70,8 +70,7 @@ std::string testLine(const answers::TestChange& test, double level) {
     addSmallest(row, test.read);
     std::string remark = english(test.noReading);
     for (const auto& change : test.context)
-        remark += (remark.empty() ? "" : "; ") + change.what + ": " + change.before + ", then " +
-                  change.after;
+        remark += (remark.empty() ? "" : "; ") + english(answers::changeWords(change));
     row.text(remark);
     return row.line();
 }

@@ -5,6 +5,7 @@
 #include "core/answers/published.h"
 #include "core/answers/threshold.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 
 #include <algorithm>
 #include <array>
@@ -34,19 +35,14 @@ void addTwoDeviceDays(const std::vector<LiftSession>& ofOne, std::vector<LiftSes
             found.push_back(session);
 }
 
-std::optional<std::pair<double, std::string>> publishedDayNoise(const Lift& lift) {
-    const auto row = answers::published(lift.name, lift.kind);
-    if (!row || !row->dayNoise)
-        return std::nullopt;
-    return std::pair{*row->dayNoise, row->dayNoiseSource};
-}
-
 /// Asked of each device once: a squad's comparisons ask it again for every athlete.
 void readNoise(LiftContext& context) {
     const Lift& lift = context.lift.value;
     std::set<std::optional<DeviceId>> devices{std::nullopt};
     for (const answers::RepeatPair& pair : context.repeats)
         devices.insert(pair.second.device);
+    for (const auto& device : devices)
+        context.sums.emplace(device, answers::repeatSums(onDevice(context.repeats, device)));
     for (const auto& device : devices)
         context.noise.emplace(device,
                               answers::liftNoise(lift, answers::chooseMvt(lift, {}),
@@ -75,16 +71,16 @@ std::optional<answers::Note> onlyTheCompared(std::span<const answers::DevicePair
         return (pair.first.session == from.session && pair.second.session == to.session) ||
                (pair.first.session == to.session && pair.second.session == from.session);
     });
-    const std::string none = "too little is known of how the devices agree besides these sessions, "
-                             "and a bias found in them would hide what they say: nothing is taken "
-                             "off";
-    return answers::Note{answers::Note::Kind::NoStudyBeside,
-                         {sameSets ? 1.0 : 0.0},
-                         sameSets
-                             ? "both devices measured these same sets, so the change is between "
-                               "the devices, not in the athlete; " +
-                                   none
-                             : none + ", and part of the change may be the devices'"};
+    return answers::Note{
+        answers::Note::Kind::NoStudyBeside,
+        sameSets
+            ? say("both devices measured these same sets, so the change is between the devices, "
+                  "not in the athlete; too little is known of how the devices agree besides these "
+                  "sessions, and a bias found in them would hide what they say: nothing is taken "
+                  "off")
+            : say("too little is known of how the devices agree besides these sessions, and a "
+                  "bias found in them would hide what they say: nothing is taken off, and part of "
+                  "the change may be the devices'")};
 }
 
 /// The bias of the later device and what is to be said of it; nothing where there is no study.
@@ -102,9 +98,9 @@ void correctDevices(const LiftContext& context, const LiftSession& from, const L
     settings.deviceBias = answers::biasOf(*study, from.device, to.device);
     settings.ofTheDevice.push_back(
         {answers::Note::Kind::DeviceStudy,
-         {static_cast<double>(study->figures.n), static_cast<double>(study->athletes)},
-         "the device's bias comes from " + answers::counted(study->figures.n, "set") + " of " +
-             answers::counted(study->athletes, "athlete") + " measured by both at once"});
+         say("the device's bias comes from %1 of %2 measured by both at once",
+             study->figures.n == 1 ? say("1 set") : say("%1 sets", study->figures.n),
+             study->athletes == 1 ? say("1 athlete") : say("%1 athletes", study->athletes))});
     if (study->figures.proportional())
         settings.ofTheDevice.push_back(study->notes.front());
 }
@@ -147,6 +143,10 @@ LiftContext liftContext(const log::Log& log, LiftId lift) {
             for (auto& pair : answers::repeatPairs(ofOne))
                 context.repeats.push_back(std::move(pair));
         addTwoDeviceDays(ofOne, context.twoDevices);
+        if (std::ranges::any_of(ofOne, [](const auto& s) { return s.measuredOneRm.has_value(); }))
+            for (const auto& pair : answers::estimatePairs(
+                     context.lift.value, answers::mvtOf(context.lift.value, ofOne), ofOne))
+                context.estimates.push_back(pair);
         ofOne.clear();
     };
     log.scan({.athlete = {}, .lift = lift}, [&](const LiftSession& session) {
@@ -166,14 +166,28 @@ LiftContext liftContext(const log::Log& log, LiftId lift) {
 
 answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about,
                              std::optional<DeviceId> device) {
-    const Lift& lift = context.lift.value;
-    const auto own =
-        answers::liftNoise(lift, about.mvt, onDevice(answers::repeatPairs(about.sessions), device));
-    const bool enough = own && own->day.pairs >= answers::pairsNeeded;
-    const auto all = context.noise.find(device);
-    if (enough || all == context.noise.end()) // nobody was tested twice on that device
-        return answers::chooseDayNoise(own, NoAnswer{}, publishedDayNoise(lift));
-    return answers::chooseDayNoise(own, all->second, publishedDayNoise(lift));
+    const stats::RepeatSums own =
+        answers::repeatSums(onDevice(answers::repeatPairs(about.sessions), device));
+    const auto all = context.sums.find(device);
+    return answers::chooseDayNoise(
+        own, all == context.sums.end() ? stats::RepeatSums{} : all->second.without(own),
+        publishedDayNoise(context.lift.value));
+}
+
+Background within(const LiftContext& context, Background about, std::optional<DeviceId> device) {
+    about.dayNoise = dayNoiseOf(context, about, device);
+    if (const auto made = answers::calibrate(context.estimates, about.athlete.id))
+        about.calibration = *made;
+    return about;
+}
+
+Answer<std::vector<answers::SharedLoadChange>>
+sharedLoadsOf(const log::Log& log, const LiftContext& context, const Background& about,
+              const LiftSession& from, const LiftSession& to, const AskSettings& settings) {
+    answers::ComparisonSettings with = comparisonSettings(context, about, from, to, settings);
+    with.asManyReps = asManyReps(log, about.lift.value);
+    return answers::sharedLoadChanges(from, to, with,
+                                      answers::pointNoiseFrom(with.dayNoise, about.sessions));
 }
 
 std::vector<NoiseGroup> noiseGroups(const log::Log& log, LiftId lift,
@@ -211,7 +225,8 @@ std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& cont
                           ? found->second
                           : answers::liftNoise(value, answers::chooseMvt(value, {}),
                                                measured(context.repeats), level);
-        group.inUse = answers::chooseDayNoise(NoAnswer{}, group.noise, publishedDayNoise(value));
+        const stats::RepeatSums all = answers::repeatSums(measured(context.repeats));
+        group.inUse = answers::chooseDayNoise({}, all, publishedDayNoise(value));
         groups.push_back(group);
         if (!about)
             continue;
@@ -219,9 +234,9 @@ std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& cont
         if (own.empty())
             continue;
         group.athlete = about->athlete.value.name;
-        const Answer<answers::LiftNoise> all = std::move(group.noise);
         group.noise = answers::liftNoise(value, about->mvt, own, level);
-        group.inUse = answers::chooseDayNoise(group.noise, all, publishedDayNoise(value));
+        const stats::RepeatSums ofOwn = answers::repeatSums(own);
+        group.inUse = answers::chooseDayNoise(ofOwn, all.without(ofOwn), publishedDayNoise(value));
         groups.push_back(std::move(group));
     }
     return groups;
@@ -263,6 +278,7 @@ answers::ComparisonSettings comparisonSettings(const LiftContext& context, const
                                      .variances = settings.variances,
                                      .checkLoads = about.checkLoads,
                                      .dayNoise = dayNoiseOf(context, about, device),
+                                     .bend = about.bend,
                                      .smallestVelocity = std::move(smallest.velocity),
                                      .smallestAt = std::move(smallest.at),
                                      .smallestOneRm = std::move(smallest.oneRm)};
@@ -294,7 +310,8 @@ std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& contex
 }
 } // namespace
 
-Answer<answers::Follow> followOf(const LiftContext& context, const Background& about, Mass load,
+Answer<answers::Follow> followOf(const log::Log& log, const LiftContext& context,
+                                 const Background& about, Mass load,
                                  std::optional<SessionId> baseline, const AskSettings& settings) {
     const auto& sessions = about.sessions;
     const auto isBaseline = [&](const LiftSession& session) {
@@ -306,9 +323,10 @@ Answer<answers::Follow> followOf(const LiftContext& context, const Background& a
                         baseline ? say("The baseline session does not hold this lift.")
                                  : say("No session of this lift has a line to start from.")};
     // Of one device against itself: what other devices read is told apart for each.
+    auto with = comparisonSettings(context, about, *base, *base, settings);
+    with.asManyReps = asManyReps(log, about.lift.value);
     return answers::follow(about.lift.value, about.mvt, sessions, load,
-                           static_cast<std::size_t>(base - sessions.begin()),
-                           comparisonSettings(context, about, *base, *base, settings),
+                           static_cast<std::size_t>(base - sessions.begin()), with,
                            settings.plateStep,
                            biasesAgainst(context, *base, sessions, settings.level));
 }
@@ -335,12 +353,16 @@ Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                                const LiftSession& first,
                                                const LiftSession& second) {
         tell(progress, 500 + compared(member.athlete) * 500 / count, 1000);
-        const Background about{.athlete = {member.athlete, {.name = member.name}},
-                               .lift = context.lift,
-                               .sessions = member.sessions,
-                               .mvt = member.mvt,
-                               .checkLoads = member.checkLoads};
-        return comparisonSettings(context, about, first, second, settings);
+        const Background about{
+            .athlete = {member.athlete, {.name = member.name}},
+            .lift = context.lift,
+            .sessions = member.sessions,
+            .mvt = member.mvt,
+            .checkLoads = member.checkLoads,
+            .bend = answers::bendOf(context.lift.value, member.mvt, member.sessions)};
+        auto with = comparisonSettings(context, about, first, second, settings);
+        with.asManyReps = asManyReps(log, context.lift.value);
+        return with;
     };
     return answers::squadChange(context.lift.value, members, from, to, loads, settingsOf,
                                 settings.level);

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/answers/agreement.h"
+#include "core/answers/sharedloads.h"
 #include "core/answers/smallest.h"
 #include "core/answers/squad.h"
 #include "core/model/progress.h"
@@ -29,7 +30,10 @@ struct LiftContext {
     std::vector<TestDay> days{};                ///< of all athletes, each once, by athlete and date
     /// The lift's noise from repeat tests on each device, and (no device) on any.
     std::map<std::optional<DeviceId>, Answer<answers::LiftNoise>> noise{};
-    answers::SmallestChanges smallest{}; ///< without what is a share of an earlier 1RM
+    /// What they add up to, for each device and (no device) any; one athlete's are taken from it.
+    std::map<std::optional<DeviceId>, stats::RepeatSums> sums{};
+    std::vector<answers::EstimatePair> estimates{}; ///< and maxima lifted, of all athletes
+    answers::SmallestChanges smallest{};            ///< without what is a share of an earlier 1RM
 };
 
 /// Holds one athlete's sessions at a time. Throws LogError (Conflict) where the log has no such
@@ -40,6 +44,18 @@ LiftContext liftContext(const log::Log& log, LiftId lift);
 /// named: on any): the athlete's own, else the log's, else published, else none.
 answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about,
                              std::optional<DeviceId> device);
+
+/// The athlete with what the whole log says beside: the noise of that device (none named: any) and
+/// the calibration of estimates. For profileOf().
+Background within(const LiftContext& context, Background about, std::optional<DeviceId> device);
+
+/// The change at each load lifted on both days where comparisonOf() has no line to judge by.
+Answer<std::vector<answers::SharedLoadChange>>
+sharedLoadsOf(const log::Log& log, const LiftContext& context, const Background& about,
+              const LiftSession& from, const LiftSession& to, const AskSettings& settings = {});
+/// The two sessions made fair (core/answers/fairreps.h), by the sets of that log; kept no longer
+/// than it.
+answers::AsManyReps asManyReps(const log::Log& log, const Lift& lift);
 
 /// The noise of one lift as measured by one device, of all athletes or of one.
 struct NoiseGroup {
@@ -74,7 +90,8 @@ answers::ComparisonSettings comparisonSettings(const LiftContext& context, const
 Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext& context,
                                          const Background& about, const LiftSession& from,
                                          const LiftSession& to, const AskSettings& settings = {});
-Answer<answers::Follow> followOf(const LiftContext& context, const Background& about, Mass load,
+Answer<answers::Follow> followOf(const log::Log& log, const LiftContext& context,
+                                 const Background& about, Mass load,
                                  std::optional<SessionId> baseline = {},
                                  const AskSettings& settings = {});
 

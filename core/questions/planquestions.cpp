@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/questions/planquestions.h"
 
+#include "core/model/phrases/questions.h"
+
 #include <algorithm>
 
 namespace slopebook::ui {
@@ -62,6 +64,7 @@ answers::NextTestSettings nextTestSettings(const LiftContext& context, const Bac
     settings.equipment = equipment;
     settings.checkLoads = about.checkLoads;
     settings.dayNoise = dayNoiseOf(context, about, session.device);
+    settings.bend = about.bend;
     if (const auto scatter = answers::pooledScatter(about.sessions))
         settings.scatter = *scatter;
     return settings;
@@ -80,6 +83,20 @@ std::vector<SettledAt> settledAt(const LiftContext& context, const Background& a
                                                            change.load, smallest->value))
             all.push_back({change.load, *smallest, answers::repeatsToSettle(*question)});
     return all;
+}
+
+std::optional<SettledMax> settledMax(const LiftContext& context, const Background& about,
+                                     const answers::Profile& profile, const answers::NextTest& next,
+                                     const answers::LadderForecast& ladder) {
+    const auto smallest =
+        comparisonSettings(context, about, profile.session, profile.session).smallestOneRm;
+    if (!smallest)
+        return std::nullopt;
+    const auto question =
+        answers::repeatsQuestionOfMax(profile, next.settings, ladder, smallest->value);
+    if (!question)
+        return std::nullopt;
+    return SettledMax{*smallest, answers::repeatsToSettle(*question)};
 }
 
 std::optional<double> repSd(const log::Log& log, const Background& about) {
@@ -106,6 +123,48 @@ int repsOf(const log::Log& log, const LiftSession& session) {
     std::nth_element(counts.begin(),
                      counts.begin() + static_cast<std::ptrdiff_t>(counts.size() / 2), counts.end());
     return static_cast<int>(counts[counts.size() / 2]);
+}
+
+namespace {
+
+Words changeSeen(const answers::Repeats& r) {
+    if (r.changeLater && *r.changeLater == 1)
+        return say("one test will do");
+    if (r.changeLater)
+        return say("%1 tests after the block, on separate days, make it 80 %", *r.changeLater);
+    if (r.changeBoth)
+        return say("no number of later tests makes it 80 %, for the earlier test was done once: "
+                   "from now on test %1 times before and after",
+                   *r.changeBoth);
+    return say("not even 20 tests on each side make it 80 %");
+}
+
+} // namespace
+
+Words settledWords(const SettledMax& settled) {
+    const answers::Repeats& r = settled.repeats;
+    return clauses({say("estimated 1RM: a true change of %1 is read as one with a chance of %2 %, "
+                        "none as held with %3 %",
+                        massWords(settled.smallest.value, toTenths), figure(100 * r.chanceNow, 0),
+                        figure(100 * r.chanceHeldNow, 0)),
+                    !r.changeBoth        ? say("not even 20 tests on each side make it 80 %")
+                    : *r.changeBoth == 1 ? say("80 % with 1 test on each side")
+                                         : say("80 % with %1 tests on each side", *r.changeBoth)});
+}
+
+Words settledWords(const SettledAt& settled) {
+    const answers::Repeats& r = settled.repeats;
+    std::vector<Words> all{say("%1: a true change of %2 m/s is read as one with a chance of %3 %",
+                               settled.load, figure(settled.smallest.value, 3),
+                               figure(100 * r.chanceNow, 0)),
+                           changeSeen(r)};
+    if (r.heldLater && *r.heldLater == 1)
+        all.push_back(say("no change would be read as held by one test"));
+    else if (r.heldLater)
+        all.push_back(say("no change would be read as held after %1 later tests", *r.heldLater));
+    else if (r.heldBoth)
+        all.push_back(say("no change would be read as held by %1 tests on each side", *r.heldBoth));
+    return clauses(std::move(all));
 }
 
 } // namespace slopebook::ui

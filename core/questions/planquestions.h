@@ -44,10 +44,23 @@ struct SettledAt {
     answers::Smallest smallest = {};
     answers::Repeats repeats = {};
 };
+/// What a chance a true change has to be read as one, what would make it 80 %, and what it takes to
+/// say that there is none.
+Words settledWords(const SettledAt& settled);
 /// Empty where no smallest change is known, or no interval can be expected.
 std::vector<SettledAt> settledAt(const LiftContext& context, const Background& about,
                                  const answers::Profile& profile, const answers::NextTest& next,
                                  const answers::LadderForecast& ladder);
+
+/// The same of the estimated 1RM, kg; nothing where it has none or no smallest change is known.
+struct SettledMax {
+    answers::Smallest smallest = {};
+    answers::Repeats repeats = {};
+};
+Words settledWords(const SettledMax& settled);
+std::optional<SettledMax> settledMax(const LiftContext& context, const Background& about,
+                                     const answers::Profile& profile, const answers::NextTest& next,
+                                     const answers::LadderForecast& ladder);
 
 /// The SD of one rep about its set, from the first two counting reps of the athlete's sets of the
 /// lift (typical error of the pair); nothing with under three such sets.

@@ -2,8 +2,12 @@
 #include "core/questions/questions.h"
 
 #include "core/answers/batterycomparison.h"
+#include "core/answers/fairreps.h"
+#include "core/answers/published.h"
 #include "core/answers/threshold.h"
+#include "core/log/history.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 #include "core/questions/liftcontext.h"
 
 #include <algorithm>
@@ -21,20 +25,57 @@ std::string keysOf(std::span<const LiftSession> sessions) {
     return keys;
 }
 
+/// What the repeat tests of all athletes come to.
+stats::RepeatSums repeatsOfAll(const log::Log& log, LiftId lift,
+                               std::span<const SessionId> repeated) {
+    std::vector<LiftSession> sessions;
+    for (const SessionId session : repeated)
+        try {
+            for (auto& one : log::liftSessions(log, lift, std::span(&session, 1)))
+                sessions.push_back(std::move(one));
+        } catch (const LogError& error) {
+            if (error.kind() != LogError::Kind::Damaged)
+                throw; // damage of another athlete's is told where that is shown
+        }
+    return answers::repeatSums(answers::repeatPairs(sessions));
+}
+
+/// Threshold, noise and bend from the athlete's sessions and all athletes' repeat tests: once, for
+/// every question after.
+void complete(Background& about, const stats::RepeatSums& all) {
+    const Lift& lift = about.lift.value;
+    about.mvt = answers::mvtOf(lift, about.sessions);
+    about.bend = answers::bendOf(lift, about.mvt, about.sessions);
+    const auto own = answers::repeatSums(answers::repeatPairs(about.sessions));
+    about.dayNoise = answers::chooseDayNoise(own, all.without(own), publishedDayNoise(lift));
+}
+
 } // namespace
+
+answers::PublishedNoise publishedDayNoise(const Lift& lift) {
+    const auto row = answers::published(lift.name, lift.kind);
+    if (!row || !row->dayNoise)
+        return std::nullopt;
+    return std::pair{*row->dayNoise, row->dayNoiseSource};
+}
 
 Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
     Background about{.athlete = log.athlete(athlete),
                      .lift = log.lift(lift),
                      .sessions = log.liftSessions({.athlete = athlete, .lift = lift}),
                      .checkLoads = log.checkLoads(athlete, lift)};
-    about.mvt = answers::mvtOf(about.lift.value, about.sessions);
+    complete(about, repeatsOfAll(log, lift, log::repeatedSessions(log)));
     return about;
 }
 
 void eachBackground(const log::Log& log, const log::Filter& filter,
                     const std::function<void(const Background&)>& visit) {
     const auto lifts = log.lifts();
+    const auto repeated = log::repeatedSessions(log);
+    std::map<LiftId, stats::RepeatSums> repeats;
+    for (const auto& lift : lifts)
+        if (!filter.lift || *filter.lift == lift.id)
+            repeats.emplace(lift.id, repeatsOfAll(log, lift.id, repeated));
     for (const auto& athlete : log.athletes()) {
         if (filter.athlete && *filter.athlete != athlete.id)
             continue;
@@ -49,7 +90,7 @@ void eachBackground(const log::Log& log, const log::Filter& filter,
                              .lift = lift,
                              .sessions = std::move(found->second),
                              .checkLoads = log.checkLoads(athlete.id, lift.id)};
-            about.mvt = answers::mvtOf(lift.value, about.sessions);
+            complete(about, repeats[lift.id]);
             visit(about);
         }
     }
@@ -92,7 +133,7 @@ answers::DayNoise dayNoiseOf(const log::Log& log, const Background& about,
 
 Answer<answers::Profile> profileOf(const Background& about, const LiftSession& session,
                                    const AskSettings& settings) {
-    return answers::profile(about.lift.value, about.mvt, session, settings.level);
+    return answers::profile(about.lift.value, about.mvt, session, settings.level, about.beyond());
 }
 
 Answer<answers::Profile> profileOf(const log::Log& log, AthleteId athlete, LiftId lift,
@@ -102,6 +143,20 @@ Answer<answers::Profile> profileOf(const log::Log& log, AthleteId athlete, LiftI
     if (!found)
         return found.why();
     return profileOf(about, *found, settings);
+}
+
+answers::AsManyReps asManyReps(const log::Log& log, const Lift& lift) {
+    if (lift.rule != PointRule::Fastest)
+        return {};
+    const auto setsOf = [&log](const LiftSession& session) {
+        std::vector<Set> sets;
+        for (log::PlacedSet& placed : log.sets(session.session, session.lift))
+            sets.push_back(std::move(placed.set));
+        return sets;
+    };
+    return [setsOf, lift](const LiftSession& from, const LiftSession& to) {
+        return answers::fairReps(lift, from, setsOf(from), to, setsOf(to));
+    };
 }
 
 answers::ComparisonSettings comparisonSettings(const log::Log& log, const Background& about,
@@ -118,15 +173,16 @@ void flagContext(const log::Log& log, answers::Comparison& comparison) {
     for (const auto& change :
          answers::contextChanges(log.battery(comparison.from.session.session).context,
                                  log.battery(comparison.to.session.session).context))
-        if (change.what == "surface" || change.what == "footwear")
+        if (change.what == answers::ContextChange::Of::Surface)
             comparison.notes.push_back({answers::Note::Kind::ContextChanged,
-                                        {},
-                                        "the " + change.what + " changed (" + change.before +
-                                            ", then " + change.after +
-                                            "): part of the change may be its doing",
-                                        {},
-                                        {},
-                                        {change.what, change.before, change.after}});
+                                        say("the surface changed (%1, then %2): part of the change "
+                                            "may be its doing",
+                                            change.before, change.after)});
+        else if (change.what == answers::ContextChange::Of::Footwear)
+            comparison.notes.push_back({answers::Note::Kind::ContextChanged,
+                                        say("the footwear changed (%1, then %2): part of the "
+                                            "change may be its doing",
+                                            change.before, change.after)});
 }
 
 } // namespace
@@ -140,8 +196,9 @@ Answer<answers::Comparison> comparisonOf(const log::Log& log, const Background& 
 Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext& context,
                                          const Background& about, const LiftSession& from,
                                          const LiftSession& to, const AskSettings& settings) {
-    auto comparison = answers::compare(about.lift.value, about.mvt, from, to,
-                                       comparisonSettings(context, about, from, to, settings));
+    auto with = comparisonSettings(context, about, from, to, settings);
+    with.asManyReps = asManyReps(log, about.lift.value);
+    auto comparison = answers::compare(about.lift.value, about.mvt, from, to, with);
     if (comparison)
         flagContext(log, *comparison);
     return comparison;
@@ -162,7 +219,7 @@ Answer<answers::Comparison> comparisonOf(const log::Log& log, AthleteId athlete,
 
 Answer<answers::Follow> followOf(const log::Log& log, const Background& about, Mass load,
                                  std::optional<SessionId> baseline, const AskSettings& settings) {
-    return followOf(liftContext(log, about.lift.id), about, load, baseline, settings);
+    return followOf(log, liftContext(log, about.lift.id), about, load, baseline, settings);
 }
 
 Answer<answers::Follow> followOf(const log::Log& log, AthleteId athlete, LiftId lift, Mass load,

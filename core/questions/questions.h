@@ -33,7 +33,17 @@ struct Background {
     std::vector<LiftSession> sessions; ///< by date and ordinal
     Answer<Mvt> mvt = NoAnswer{};
     std::vector<Mass> checkLoads; ///< ascending
+    answers::Bend bend{};         ///< as the athlete may bend, by own full ladders where there are
+    /// Day-to-day noise of the published figure, the athlete's own repeat tests and the others' of
+    /// the log, any device; of one device: within() of liftcontext.h.
+    answers::DayNoise dayNoise{};
+    /// From the log's pairs of an estimate and a maximum lifted: asked by within() alone.
+    std::optional<answers::Calibration> calibration{};
+    answers::Beyond beyond() const { return {dayNoise, bend, calibration}; }
 };
+
+/// The published day-to-day SD of the lift and its velocity kind, and its source.
+answers::PublishedNoise publishedDayNoise(const Lift& lift);
 
 /// Throws LogError (Conflict) where the log has no such athlete or lift.
 Background background(const log::Log& log, AthleteId athlete, LiftId lift);

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stats/power.h"
 
+#include "core/stats/allowance.h"
+#include "core/stats/normal.h"
 #include "core/stats/quantiles.h"
 
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/non_central_t.hpp>
-#include <boost/math/distributions/normal.hpp>
 #include <boost/math/quadrature/gauss_kronrod.hpp>
 
 #include <algorithm>
@@ -15,16 +16,16 @@ namespace slopebook::stats {
 
 namespace {
 
-double normalBelow(double z) {
-    return boost::math::cdf(boost::math::normal_distribution<double>(), z);
-}
-
 /// Density of s / sigma when s^2 has df degrees of freedom.
 double scatterDensity(double ratio, double df) {
     if (ratio <= 0)
         return 0;
     const boost::math::chi_squared_distribution<double> chi(df);
     return 2 * df * ratio * boost::math::pdf(chi, df * ratio * ratio);
+}
+
+double squared(double x) {
+    return x * x;
 }
 
 } // namespace
@@ -62,6 +63,34 @@ double equivalencePower(double truth, double margin, double se, double df, doubl
     return std::clamp(
         boost::math::quadrature::gauss_kronrod<double, 61>::integrate(weighed, from, to, 10, 1e-10),
         0.0, 1.0);
+}
+
+Chances chancesOverScatter(const ChanceQuestion& q) {
+    const auto half = [&](double scatter, double level) {
+        return std::sqrt(scatter * squared(tCritical(level, q.scatterDf)) +
+                         squared(tCritical(level, q.priorDf)) * q.prior);
+    };
+    const double se = std::sqrt(q.scatter + q.expected);
+    const auto given = [&](double scatter) {
+        double reach = half(scatter, q.level);
+        reach = reach > 0 ? reach * imbensManski(q.span / reach, q.level) + q.span / 2 : q.span / 2;
+        const double room = q.effect - half(scatter, q.heldLevel) - q.span / 2;
+        if (!(se > 0))
+            return Chances{q.effect > reach ? 1.0 : 0.0, room > 0 ? 1.0 : 0.0};
+        return Chances{normalBelow((q.effect - reach) / se) + normalBelow((-q.effect - reach) / se),
+                       room > 0 ? 2 * normalBelow(room / se) - 1 : 0};
+    };
+    if (!(q.scatter > 0) || std::isinf(q.scatterDf))
+        return given(q.scatter);
+    constexpr int nodes = 15;
+    Chances chances;
+    for (int i = 0; i < nodes; ++i) {
+        const Chances each =
+            given(q.scatter * chiSquareQuantile((i + 0.5) / nodes, q.scatterDf) / q.scatterDf);
+        chances.change += each.change / nodes;
+        chances.held += each.held / nodes;
+    }
+    return chances;
 }
 
 std::optional<int> fewestRepeats(const std::function<double(int)>& power, double wanted, int most) {

@@ -6,7 +6,9 @@
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 
+#include <array>
 #include <cmath>
+#include <functional>
 
 namespace slopebook::stats {
 
@@ -35,7 +37,17 @@ double tQuantile(double p, double df) {
 }
 
 double tCritical(double level, double df) {
-    return tUpperQuantile((1 - level) / 2, df);
+    // Every session's interval asks for the same few: what was worked out last is kept.
+    struct Kept {
+        double level = 0, df = 0, t = 0;
+    };
+    thread_local std::array<Kept, 64> kept;
+    const std::size_t place =
+        (std::hash<double>{}(df) ^ (std::hash<double>{}(level) >> 7)) % kept.size();
+    Kept& found = kept[place];
+    if (found.level != level || found.df != df)
+        found = {level, df, tUpperQuantile((1 - level) / 2, df)};
+    return found.t;
 }
 
 double tTwoSidedP(double t, double df) {

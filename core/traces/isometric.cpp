@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/traces/isometric.h"
 
+#include "core/model/phrases/traces.h"
+
 #include <algorithm>
 
 namespace slopebook::traces {

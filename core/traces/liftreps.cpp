@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/traces/liftreps.h"
 
+#include "core/model/phrases/traces.h"
 #include "core/traces/savitzkygolay.h"
 
 #include <algorithm>

@@ -6,6 +6,7 @@
 #include "tests/answers/builders.h"
 
 #include <cstdint>
+#include <limits>
 #include <random>
 #include <string>
 #include <utility>
@@ -38,10 +39,12 @@ public:
 
     /// As known (published) where there are no repeat tests, else from that many tests of that
     /// session, chosen as the readings choose it.
-    answers::DayNoise dayNoise(int repeatTests, const TrueSession& truth, const Answer<Mvt>& mvt) {
+    answers::DayNoise dayNoise(int repeatTests, const TrueSession& truth) {
         using namespace answers;
         if (repeatTests == 0)
-            return chooseDayNoise(NoAnswer{}, NoAnswer{}, std::pair{m_daySd, std::string("known")});
+            return {.variance = {m_daySd * m_daySd, std::numeric_limits<double>::infinity()},
+                    .origin = DayNoise::Origin::Published,
+                    .source = "known"};
         std::vector<RepeatPair> pairs;
         for (int i = 0; i < repeatTests; ++i) {
             LiftSession first = draw(2 * i, truth);
@@ -49,7 +52,7 @@ public:
             second.repeatOf = first.session;
             pairs.push_back({.first = std::move(first), .second = std::move(second)});
         }
-        return chooseDayNoise(liftNoise(benchPull(), mvt, pairs), NoAnswer{}, std::nullopt);
+        return chooseDayNoise(repeatSums(pairs), {}, std::nullopt);
     }
 
 private:

@@ -33,7 +33,7 @@ public:
 
     void run() {
         ComparisonSettings settings{.checkLoads = {m_middle, m_end},
-                                    .dayNoise = m_made.dayNoise(m_case.repeatTests, m_truth, m_mvt),
+                                    .dayNoise = m_made.dayNoise(m_case.repeatTests, m_truth),
                                     .smallestVelocity = Smallest{m_smallest},
                                     .smallestOneRm = Smallest{m_smallest / -m_truth.slope}};
         const LiftSession first = ladder(1, 0);

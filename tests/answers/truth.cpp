@@ -78,7 +78,7 @@ public:
 
     void run() {
         if (m_case.daySd > 0)
-            m_settings.dayNoise = m_made.dayNoise(m_case.repeatTests, m_case.first, m_mvt);
+            m_settings.dayNoise = m_made.dayNoise(m_case.repeatTests, m_case.first);
         const LiftSession first = m_made.draw(1, m_case.first);
         const Comparison c = between(first, m_made.draw(2, m_case.second));
         if (m_case.daySd > 0) {

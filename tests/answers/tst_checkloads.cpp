@@ -47,6 +47,7 @@ private Q_SLOTS:
     void poorSessions();
     void poorBaseline();
     void smallestDetectable();
+    void manyLooksAtOneBaseline();
     void devices();
     void refusals();
 };
@@ -137,14 +138,34 @@ void TestCheckLoads::poorBaseline() {
     QVERIFY(hasNote(two.notes, Note::Kind::TwoPointLine));
 }
 
+void TestCheckLoads::manyLooksAtOneBaseline() {
+    // Five later sessions: all but the newest are judged family-wise, the newest as one look.
+    std::vector<LiftSession> sessions;
+    for (int i = 1; i <= 6; ++i)
+        sessions.push_back(week(i, 0.01 * i));
+    const Follow many = followed(sessions);
+    const Follow two = followed({sessions[0], sessions[5]});
+    const Follow early = followed({sessions[0], sessions[2]});
+    const auto width = [](const Follow& f, std::size_t i) {
+        const auto& r = f.sessions[i].change->read.interval;
+        return r.high - r.low;
+    };
+    CHECK_NEAR(width(many, 5), width(two, 1), 1e-12);
+    QVERIFY(width(many, 2) > 1.15 * width(early, 1));
+    // Dunnett's quantile lies under Bonferroni's for five: t(.995) against t(.975).
+    QVERIFY(width(many, 2) < 1.7 * width(early, 1));
+}
+
 void TestCheckLoads::smallestDetectable() {
-    // Hopkins 2000: 1.96 sqrt(2) TE; TE^2 = 0.02^2 + the line's own 0.0002 x 0.3.
+    // The half-width of a reading between two such tests: t(.975, 4) = 2.776445 of the lines'
+    // variance, 2 x 0.0002 x 0.3, and 1.959964 of two days' known 0.02^2.
     const Follow f = followed({week(1, 0), week(2, 0.02)});
-    CHECK_NEAR(*f.smallestDetectable, 2.771859 * std::sqrt(0.0004 + 0.00006), 1e-7);
+    CHECK_NEAR(*f.smallestDetectable,
+               std::hypot(2.776445 * std::sqrt(0.00012), 1.959964 * std::sqrt(0.0008)), 1e-6);
     const auto noise = std::ranges::find(f.notes, Note::Kind::DayNoiseSource, &Note::kind);
     QVERIFY(noise != f.notes.end());
-    QVERIFY2(noise->text.find("is part of every reading") != std::string::npos,
-             noise->text.c_str());
+    QVERIFY2(english(noise->words).find("is part of every reading") != std::string::npos,
+             english(noise->words).c_str());
     const Follow unknown = followed({week(1, 0), week(2, 0.02)}, 0, {});
     QVERIFY(!unknown.smallestDetectable);
     QVERIFY(hasNote(unknown.notes, Note::Kind::DayNoiseSource));

@@ -116,17 +116,20 @@ void TestComparison::dayNoiseWidensTheReadingAlone() {
     for (std::size_t i = 0; i < with->at.size(); ++i) {
         QVERIFY(with->at[i].interval == without->at[i].interval);
         QVERIFY(with->at[i].band == without->at[i].band);
-        QVERIFY(without->at[i].read.interval == without->at[i].interval);
+        // The session that scatters more than the pool stands with its own scatter: wider.
+        QVERIFY(without->at[i].read.interval.low <= without->at[i].interval.low);
+        QVERIFY(without->at[i].read.interval.high >= without->at[i].interval.high);
         QVERIFY(with->at[i].read.interval.low < with->at[i].interval.low);
         QVERIFY(with->at[i].readingBand.low < with->at[i].band.low);
     }
-    // By hand, at 60 kg: the lines' SE 0.005537305 with t(.975, 8) = 2.306004, two days' known
-    // variance 2 x 0.025^2 with z = 1.959964 (Banerjee 1960, from memory).
-    const double half = std::hypot(2.306004 * 0.005537305, 1.959964 * std::sqrt(2.0) * 0.025);
-    CHECK_NEAR(at(*with, 60).read.interval.low, 0.057192982 - half, 2e-6);
-    CHECK_NEAR(at(*with, 60).read.interval.high, 0.057192982 + half, 2e-6);
+    // At 60 kg: two days' known variance 2 x 0.025^2 with z = 1.959964 beside the lines' own part
+    // (Banerjee 1960, from memory).
+    const auto& alone = at(*without, 60).read.interval;
+    const double half = std::hypot((alone.high - alone.low) / 2, 1.959964 * std::sqrt(2.0) * 0.025);
+    CHECK_NEAR(at(*with, 60).read.interval.low, 0.057192982 - half, 1e-7);
+    CHECK_NEAR(at(*with, 60).read.interval.high, 0.057192982 + half, 1e-7);
     QVERIFY(with->oneRm->interval == without->oneRm->interval);
-    QVERIFY(without->oneRm->read.interval == *without->oneRm->interval);
+    QVERIFY(without->oneRm->read.interval.low <= without->oneRm->interval->low + 1e-12);
     QVERIFY(with->oneRm->read.interval.low < with->oneRm->interval->low);
     // Better by the two days alone; a day's shift explains it.
     QVERIFY(at(*without, 60).read.reading == Reading::Better);
@@ -180,7 +183,7 @@ void TestComparison::noCommonLoads() {
     QVERIFY(c->at.empty());
     for (const Differs& d : c->differs)
         QVERIFY(d.extrapolated);
-    QVERIFY(c->sentence.starts_with("The two sessions share no loads"));
+    QVERIFY(english(c->sentence).starts_with("The two sessions share no loads"));
 }
 
 void TestComparison::oneCommonLoad() {
@@ -189,7 +192,8 @@ void TestComparison::oneCommonLoad() {
     QVERIFY(!hasNote(c->notes, Note::Kind::NoOverlap));
     QCOMPARE(c->at.size(), std::size_t(1));
     QVERIFY(!c->at.front().extrapolated);
-    QVERIFY2(c->sentence.find("at 50 kg") != std::string::npos, c->sentence.c_str());
+    QVERIFY2(english(c->sentence).find("at 50 kg") != std::string::npos,
+             english(c->sentence).c_str());
 }
 
 void TestComparison::oneRmChangeByRecovery() {
@@ -221,9 +225,9 @@ void TestComparison::oneRmNotBounded() {
     QVERIFY(c->oneRm->read.reading == Reading::NoFigure);
     QVERIFY(std::isfinite(c->oneRm->estimate));
     QVERIFY(hasNote(c->notes, Note::Kind::SlopeUncertain));
-    QVERIFY2(c->sentence.find("no estimated max: a slope is not certain enough") !=
+    QVERIFY2(english(c->sentence).find("no estimated max: a slope is not certain enough") !=
                  std::string::npos,
-             c->sentence.c_str());
+             english(c->sentence).c_str());
 }
 
 void TestComparison::oneRmRefused() {
@@ -231,7 +235,7 @@ void TestComparison::oneRmRefused() {
         compared(pointsA, pointsB, {}, NoAnswer{Why::NoThreshold, asIs("no MVT is known")});
     QVERIFY(c && !c->oneRm);
     QVERIFY(c->oneRm.why().why == Why::NoThreshold);
-    QVERIFY(c->sentence.ends_with("no estimated max: no MVT is known."));
+    QVERIFY(english(c->sentence).ends_with("no estimated max: no MVT is known."));
     const auto rising = compared({{40, 0.5}, {60, 0.61}, {80, 0.7}}, pointsB);
     QVERIFY(rising && rising->oneRm.why().why == Why::SlopeNotNegative);
 }
@@ -256,7 +260,8 @@ void TestComparison::smallestByLoad() {
     QVERIFY(at(*c, 60).read.beyondSmallest);
     QCOMPARE(at(*c, 80).read.smallest->value, 0.06);
     QVERIFY(!at(*c, 80).read.beyondSmallest);
-    QVERIFY(noteOf(*c, Note::Kind::SmallestSource)->text.find("12 athletes") != std::string::npos);
+    QVERIFY(english(noteOf(*c, Note::Kind::SmallestSource)->words).find("12 athletes") !=
+            std::string::npos);
 }
 
 void TestComparison::devices() {
@@ -269,7 +274,7 @@ void TestComparison::devices() {
                     Note::Kind::DifferentDevices));
     to.device.reset();
     const auto unknown = compare(tests::benchPull(), tests::coachMvt(0.17), from, to, {});
-    QVERIFY(noteOf(*unknown, Note::Kind::DifferentDevices)->text.find("not known") !=
+    QVERIFY(english(noteOf(*unknown, Note::Kind::DifferentDevices)->words).find("not known") !=
             std::string::npos);
 }
 
@@ -301,7 +306,7 @@ void TestComparison::unequalScatter() {
                  {{40, 1.37}, {60, 0.98}, {80, 0.93}, {100, 0.55}, {110, 0.58}, {120, 0.35}});
     const Note* note = noteOf(*c, Note::Kind::UnequalVariances);
     QVERIFY(note);
-    QVERIFY(note->figures.at(1) < 0.05);
+    QVERIFY(english(note->words).ends_with("separate variances may be asked for"));
     QVERIFY(!noteOf(*compared(pointsA, pointsB), Note::Kind::UnequalVariances));
 }
 
@@ -377,10 +382,11 @@ void TestComparison::noteOfNoiseSource() {
         pointsA, pointsB, {.dayNoise = dayNoise(0.025, 5, static_cast<DayNoise::Origin>(origin))});
     const Note* note = noteOf(*c, Note::Kind::DayNoiseSource);
     QVERIFY(note);
-    QVERIFY2(note->text.find(said.toStdString()) != std::string::npos, note->text.c_str());
+    const std::string told = english(note->words);
+    QVERIFY2(told.find(said.toStdString()) != std::string::npos, told.c_str());
     // No origin, no noise, whatever the variance field says.
     if (origin == int(DayNoise::Origin::None))
-        QVERIFY(at(*c, 60).read.interval == at(*c, 60).interval);
+        QVERIFY(at(*c, 60).read.interval == at(*compared(pointsA, pointsB), 60).read.interval);
 }
 
 void TestComparison::order() {

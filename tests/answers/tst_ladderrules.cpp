@@ -122,7 +122,7 @@ void TestLadderRules::theFirstLadderObeysOrSaysIt() {
             const Rule rule = ruleOf(kilogramsOf(ladder), p.oneRm->estimate);
             QCOMPARE(ladder.flaws.greatStep, rule.great);
             QCOMPARE(ladder.flaws.cannotBend, rule.unbent);
-            const std::string text = flawsText(ladder.flaws, true);
+            const std::string text = english(flawsWords(ladder.flaws, true));
             QCOMPARE(text.find("a step of ") != std::string::npos, rule.great);
             QCOMPARE(text.find("to show a bend") != std::string::npos, rule.unbent);
         }
@@ -203,7 +203,7 @@ void TestLadderRules::asItWasSeen() {
     const auto two =
         std::ranges::find(next->ladders, LadderForecast::Kind::TwoExtremes, &LadderForecast::kind);
     QVERIFY(two->flaws.greatStep && two->flaws.cannotBend);
-    QCOMPARE(flawsText(two->flaws, true).substr(0, 10), std::string("a step of "));
+    QCOMPARE(english(flawsWords(two->flaws, true)).substr(0, 10), std::string("a step of "));
     s.steps = 3; // none can show a bend: said
     const auto three = nextTest(*squat, s);
     for (const LadderForecast& ladder : three->ladders)

@@ -7,6 +7,7 @@
 
 #include <QtTest>
 
+#include <algorithm>
 #include <random>
 
 using namespace slopebook;
@@ -66,6 +67,8 @@ private Q_SLOTS:
     void linesThatTellNothing();
     void mixedUp();
     void choice();
+    void whatThePriorDoes_data();
+    void whatThePriorDoes();
 };
 
 /// Differences that are all the same have an SD of zero: at the resolution that is shown that is no
@@ -240,7 +243,9 @@ void TestNoise::linesThatTellNothing() {
     QCOMPARE(noise.atLoads.size(), std::size_t(2));
     QCOMPARE(noise.day.pairs, 0);
     QVERIFY(noise.day.origin == DayNoise::Origin::None);
-    const auto chosen = chooseDayNoise(noise, NoAnswer{}, std::pair{0.025, std::string("a paper")});
+    const auto chosen =
+        chooseDayNoise(repeatSums(noise.used), {}, std::pair{0.025, std::string("a paper")});
+    QCOMPARE(chosen.ownPairs, 0);
     QVERIFY(chosen.origin == DayNoise::Origin::Published);
 }
 
@@ -252,23 +257,122 @@ void TestNoise::mixedUp() {
 }
 
 void TestNoise::choice() {
-    const auto own = noiseOf(simulated(3, 0.03, 0.01, 1));
-    const auto all = noiseOf(simulated(9, 0.03, 0.01, 2));
-    const NoAnswer none{NoAnswer::Why::NoRepeatTests, asIs("none")};
+    const auto sums = [](const std::vector<RepeatPair>& pairs) { return repeatSums(pairs); };
+    const auto own = sums(simulated(3, 0.03, 0.01, 1));
+    const auto all = sums(simulated(9, 0.03, 0.01, 2));
+    QCOMPARE(own.pairs, 3.0);
     const std::pair published{0.025, std::string("a paper")};
-    const auto first = chooseDayNoise(own, all, published);
-    QVERIFY(first.origin == DayNoise::Origin::Athlete);
-    QCOMPARE(first.variance.value, own.day.variance.value);
-    QCOMPARE(first.pairs, 3);
-    const auto second = chooseDayNoise(none, all, published);
-    QVERIFY(second.origin == DayNoise::Origin::LogLift);
-    QCOMPARE(second.pairs, 9);
-    const auto third = chooseDayNoise(none, none, published);
-    QVERIFY(third.origin == DayNoise::Origin::Published);
-    CHECK_NEAR(third.variance.value, 0.000625, 1e-18);
-    QVERIFY(std::isinf(third.variance.df));
-    QCOMPARE(third.source, std::string("a paper"));
-    QVERIFY(chooseDayNoise(none, none, {}).origin == DayNoise::Origin::None);
+    // Alone the published figure is a prior on 4 df, as wide as itself on 8 (t8 / t4 = 0.83).
+    const auto prior = chooseDayNoise({}, {}, published);
+    QVERIFY(prior.origin == DayNoise::Origin::Published);
+    CHECK_NEAR(std::sqrt(prior.variance.value), 0.021, 1e-15);
+    QCOMPARE(prior.variance.df, 4.0);
+    CHECK_NEAR(prior.expectedRatio(), 1 / 0.7056, 1e-12);
+    CHECK_NEAR(prior.slopeCv(), 0.021, 1e-15);
+    QCOMPARE(prior.source, std::string("a paper"));
+    // Others' repeats move the centre and leave the df; what has the larger share is named.
+    const auto others = chooseDayNoise({}, all, published);
+    QVERIFY(others.origin == DayNoise::Origin::LogLift);
+    QCOMPARE(others.pairs, 9);
+    QCOMPARE(others.variance.df, 4.0);
+    CHECK_NEAR(others.othersShare, 9.0 / 13, 1e-12);
+    // One's own bring df, from the first pair on.
+    const auto three = chooseDayNoise(own, {}, published);
+    QVERIFY(three.variance.df > 5 && three.variance.df < 7);
+    QVERIFY(three.ownShare > 0.2 && three.origin == DayNoise::Origin::Published);
+    const auto twenty = chooseDayNoise(sums(simulated(20, 0.03, 0.01, 3)), all, published);
+    QVERIFY(twenty.origin == DayNoise::Origin::Athlete);
+    QCOMPARE(twenty.pairs, 20);
+    // Without a published figure three pairs must stand behind it.
+    QVERIFY(chooseDayNoise({}, {}, {}).origin == DayNoise::Origin::None);
+    QVERIFY(chooseDayNoise(sums(simulated(2, 0.03, 0.01, 1)), {}, {}).origin ==
+            DayNoise::Origin::None);
+    const auto bare = chooseDayNoise(own, all, {});
+    QVERIFY(bare.origin == DayNoise::Origin::Athlete);
+    CHECK_NEAR(bare.variance.value, noiseOf(simulated(3, 0.03, 0.01, 1)).day.variance.value, 1e-15);
+    QCOMPARE(bare.slopeCv(), 0.0);
+    QVERIFY(chooseDayNoise({}, all, {}).origin == DayNoise::Origin::LogLift);
+}
+
+namespace {
+
+/// Logs of one athlete whose days vary so many times as published, with so many repeat tests.
+struct PriorCase {
+    double times = 1;
+    int pairs = 0;
+};
+struct PriorTold {
+    double inUse = 0;     ///< median SD in use over the true one
+    double falsely = 0;   ///< share of changes of nothing at mid-load that leave out zero
+    double width = 0;     ///< median half-width over that with the true SD known
+    double published = 0; ///< mean share of the published figure
+};
+
+double middleOf(std::vector<double> values) {
+    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+    std::ranges::nth_element(values, middle);
+    return *middle;
+}
+
+PriorTold playPrior(const PriorCase& c, int logs, unsigned seed) {
+    constexpr double known = 0.028, scatter = 0.02, perLine = scatter * scatter / 5;
+    const double truth = c.times * known;
+    std::mt19937_64 engine(seed);
+    std::normal_distribution<double> nothing(0, std::sqrt(2 * (truth * truth + perLine)));
+    std::vector<double> inUse, widths;
+    PriorTold told;
+    constexpr int draws = 20;
+    const double z2 = 1.959964 * 1.959964;
+    const double best = std::sqrt(z2 * 2 * (truth * truth + perLine));
+    for (int i = 0; i < logs; ++i) {
+        const auto own =
+            repeatSums(simulated(c.pairs, truth, scatter, seed + static_cast<unsigned>(i)));
+        const DayNoise noise = chooseDayNoise(own, {}, std::pair{known, std::string("a paper")});
+        const double t = stats::tCritical(0.95, noise.variance.df);
+        const double half = std::sqrt(z2 * 2 * perLine + t * t * 2 * noise.variance.value);
+        inUse.push_back(std::sqrt(noise.variance.value) / truth);
+        widths.push_back(half / best);
+        told.published += (1 - noise.ownShare) / logs;
+        for (int k = 0; k < draws; ++k)
+            told.falsely += std::abs(nothing(engine)) > half ? 1.0 / draws / logs : 0;
+    }
+    told.inUse = middleOf(inUse);
+    told.width = middleOf(widths);
+    return told;
+}
+
+} // namespace
+
+void TestNoise::whatThePriorDoes_data() {
+    QTest::addColumn<double>("times");
+    QTest::addColumn<int>("pairs");
+    for (const double times : {0.3, 1.0, 1.6})
+        for (const int pairs : {1, 6, 20})
+            QTest::addRow("days %.1f times as published, %d pairs", times, pairs) << times << pairs;
+}
+
+/// The truth is known: days that vary 0.3, 1 and 1.6 times as published, scatter 0.02 m/s about
+/// five points. The long form prints its row of tests/README.md: SLOPEBOOK_LONG=1.
+void TestNoise::whatThePriorDoes() {
+    QFETCH(double, times);
+    QFETCH(int, pairs);
+    const bool isLong = qEnvironmentVariableIsSet("SLOPEBOOK_LONG");
+    const PriorTold told = playPrior({times, pairs}, isLong ? 4000 : 150, 11);
+    if (isLong)
+        qInfo("| %.1f | %d | %.2f | %.0f %% | %.1f %% | %.2f |", times, pairs, told.inUse,
+              100 * told.published, 100 * told.falsely, told.width);
+    if (pairs == 20) { // left behind, to either side
+        QVERIFY(told.published < 0.2);
+        QVERIFY2(std::abs(told.inUse - 1) < 0.25, QByteArray::number(told.inUse).constData());
+        QVERIFY2(told.falsely < 0.065, QByteArray::number(told.falsely).constData());
+        QVERIFY2(std::abs(told.width - 1) < 0.12, QByteArray::number(told.width).constData());
+    } else if (pairs == 1) { // the published figure decides
+        QVERIFY(told.published > 0.75);
+        QVERIFY(times > 0.5 || told.inUse > 2);
+        QVERIFY(times < 1.5 || told.inUse < 0.7);
+    }
+    if (times <= 1)
+        QVERIFY2(told.falsely < 0.065, QByteArray::number(told.falsely).constData());
 }
 
 QTEST_APPLESS_MAIN(TestNoise)

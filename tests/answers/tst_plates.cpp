@@ -173,15 +173,15 @@ void TestPlates::what_is_put_on_makes_the_load() {
 void TestPlates::fewest_plates_and_heaviest_first() {
     const auto loads = buildableLoads(gym());
     const auto hundred = loads[*answers::find(loads, kg("100"), Side::Nearest)];
-    QCOMPARE(describe(hundred), std::string("bar 20 kg; per side 2 x 20 kg"));
+    QCOMPARE(english(loadWords(hundred)), std::string("bar 20 kg; per side 2 x 20 kg"));
     const auto odd = loads[*answers::find(loads, kg("72.5"), Side::Nearest)];
-    QCOMPARE(describePerSide(odd), std::string("20 + 5 + 1.25 kg"));
-    QCOMPARE(describe(loads.front()), std::string("bar 20 kg, no plates"));
+    QCOMPARE(english(putOnWords(odd)), std::string("20 + 5 + 1.25 kg"));
+    QCOMPARE(english(loadWords(loads.front())), std::string("bar 20 kg, no plates"));
     // 15 + 15 or 20 + 10: two plates a side either way; the heavier first
     Equipment e = gym();
     e.plates = parsePlates("10x1,15x2,20x1", MassUnit::Kilogram);
     const auto tied = buildableLoads(e);
-    QCOMPARE(describePerSide(tied[*answers::find(tied, kg("80"), Side::Nearest)]),
+    QCOMPARE(english(putOnWords(tied[*answers::find(tied, kg("80"), Side::Nearest)])),
              std::string("20 + 10 kg"));
 }
 
@@ -192,7 +192,7 @@ void TestPlates::pounds_meet_kilograms_apart() {
     QCOMPARE(loads.size(), std::size_t{4});
     QCOMPARE(loads[1].load, Mass{60'000});
     QCOMPARE(loads[2].load, Mass{60'823}); // 20 + 2 x 20.41165665
-    QCOMPARE(describePerSide(loads[3]), std::string("45 lb + 20 kg"));
+    QCOMPARE(english(putOnWords(loads[3])), std::string("45 lb + 20 kg"));
 }
 
 void TestPlates::a_pound_bar_is_exact() {
@@ -215,7 +215,7 @@ void TestPlates::fixed_masses_are_used_or_not() {
     // 16; 26 as the dumbbell alone rather than kettlebell and vest; 36
     QCOMPARE(loads.size(), std::size_t{3});
     QCOMPARE(loads[1].fixed.size(), std::size_t{1});
-    QCOMPARE(describe(loads[2]), std::string("dumbbell 26 kg + vest 10 kg"));
+    QCOMPARE(english(loadWords(loads[2])), std::string("dumbbell 26 kg + vest 10 kg"));
 }
 
 void TestPlates::an_added_mass_alone_is_a_load_where_nothing_else_is() {

@@ -13,7 +13,7 @@ class TestThreshold : public QObject {
     Q_OBJECT
 private Q_SLOTS:
     void ownMaximaComeFirst();
-    void oneMaximumHasNoSd();
+    void oneMaximumNarrowsNothing();
     void theLiftsOwnComesNext();
     void refusals();
     void sources_data();
@@ -28,19 +28,38 @@ void TestThreshold::ownMaximaComeFirst() {
     QVERIFY(mvt);
     QVERIFY(mvt->origin == Mvt::Origin::Athlete);
     QCOMPARE(mvt->count, 3);
-    QVERIFY(std::abs(mvt->value - 0.21) < 1e-15);
-    // By hand: deviations -0.01, 0.05, -0.04; squares sum to 0.0042; / 2 = 0.0021.
-    QVERIFY(std::abs(*mvt->sd - std::sqrt(0.0021)) < 1e-15);
-    QCOMPARE(describe(*mvt), std::string("athlete: mean of 3 true maxima"));
+    // By hand: mean 0.21, moderated towards the lift's 0.50 by 3 x 0.5 / (1 + 2 x 0.5) = 0.75;
+    // deviations -0.01, 0.05, -0.04, squares sum to 0.0042; u^2 = (8 x 0.58 x 0.05^2 + 0.0042) / 10
+    // x (1 + 1/3) on 10 df.
+    QVERIFY(std::abs(mvt->value - (0.75 * 0.21 + 0.25 * 0.50)) < 1e-15);
+    QVERIFY(std::abs(*mvt->sd - std::sqrt((8 * 0.58 * 0.0025 + 0.0042) / 10 * 4 / 3)) < 1e-15);
+    QCOMPARE(mvt->sdDf, 10.0);
+    QCOMPARE(describe(*mvt),
+             std::string("athlete: mean of 3 true maxima, moderated by the lift's"));
+    // A deadlift's repeat better (Ruf et al. 2018: ICC 0.63).
+    lift.name = "Deadlift";
+    QVERIFY(std::abs(chooseMvt(lift, maxima)->value -
+                     (0.50 + 3 * 0.63 / (1 + 2 * 0.63) * (0.21 - 0.50))) < 1e-15);
 }
 
-void TestThreshold::oneMaximumHasNoSd() {
+void TestThreshold::oneMaximumNarrowsNothing() {
+    // One draw: half moderated, and no surer than one published single.
+    Lift lift = tests::benchPull();
+    lift.mvt = tests::coachMvt(0.50, 0.05);
     const std::vector<Point> maxima{{100, 0.20, 5}};
-    const auto mvt = chooseMvt(tests::benchPull(), maxima);
+    const auto mvt = chooseMvt(lift, maxima);
     QVERIFY(mvt);
-    QCOMPARE(mvt->value, 0.20);
-    QVERIFY(!mvt->sd);
-    QCOMPARE(describe(*mvt), std::string("athlete: 1 true maximum"));
+    QCOMPARE(mvt->value, 0.35);
+    QVERIFY(std::abs(*mvt->sd - std::sqrt(8 * 0.58 * 0.0025 / 8 * 2)) < 1e-15);
+    QVERIFY(*mvt->sd > 0.05);
+    QCOMPARE(describe(*mvt), std::string("athlete: 1 true maximum, moderated by the lift's"));
+    // A lift that nothing is known of: the maximum itself, with a general spread.
+    Lift unknown = tests::benchPull();
+    unknown.name = "Log press";
+    QCOMPARE(chooseMvt(unknown, maxima)->value, 0.20);
+    QVERIFY(*chooseMvt(unknown, maxima)->sd > 0.04);
+    // The published default of a known one, where the coach set none: 0.52 for the bench pull.
+    QVERIFY(std::abs(chooseMvt(tests::benchPull(), maxima)->value - 0.36) < 1e-15);
 }
 
 void TestThreshold::theLiftsOwnComesNext() {

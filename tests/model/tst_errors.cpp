@@ -20,14 +20,14 @@ private Q_SLOTS:
         QCOMPARE(error.where().line, 7L);
     }
     void saysNothingOfAPlaceThatIsNone() {
-        QCOMPARE(QString::fromUtf8(BadInput(say("nothing"), say("a name")).what()),
+        QCOMPARE(QString::fromUtf8(BadInput(filled("nothing"), filled("a name")).what()),
                  QStringLiteral("found nothing, expected a name"));
     }
     void anAnswerIsAValueOrAReason() {
         const Answer<double> yes = 1.5;
         QVERIFY(yes);
         QCOMPARE(*yes, 1.5);
-        const Answer<double> no = NoAnswer{NoAnswer::Why::OneLoad, say("not tested")};
+        const Answer<double> no = NoAnswer{NoAnswer::Why::OneLoad, filled("not tested")};
         QVERIFY(!no);
         QCOMPARE(english(no.why().reason), std::string("not tested"));
         QVERIFY(!(yes == no));

@@ -3,7 +3,8 @@
 # confint, anova, hatvalues, rstudent, cooks.distance, var.test; roots by polyroot, or by uniroot
 # where no polynomial is).
 # Standard input, one record a line:
-#   log ID level mvt mvt_sd te te_df variances bias bias_variance bias_df
+#   log ID level mvt mvt_sd te te_df variances bias bias_variance bias_df [slope_cv]
+# slope_cv: SD from day to day of a slope as a share of it, about 60 % of the earlier 1RM.
 #   point ID session(1|2) load velocity
 #   at ID load
 # Standard output: "ID.name value".
@@ -31,11 +32,14 @@ add <- function(values, dfs) {
 
 # Loads at which |y - a - b (L - centre)| is within t of its standard error: Fieller's set for the
 # load where the line reaches y. NULL where it is not an interval.
-fieller <- function(a, b, V, y, extra, df, level, centre) {
+# tilt: squared half-width a squared kg away from the load pivot.
+fieller <- function(a, b, V, y, extra, df, level, centre, tilt = 0, pivot = 0) {
     t2 <- qt((1 + level) / 2, df)^2
-    A <- b^2 - t2 * V[2, 2]
+    A <- b^2 - t2 * V[2, 2] - tilt
     if (A <= 0) return(NULL)
-    r <- real_roots((y - a)^2 - t2 * (V[1, 1] + extra), -2 * b * (y - a) - 2 * t2 * V[1, 2], A)
+    p <- pivot - centre
+    r <- real_roots((y - a)^2 - t2 * (V[1, 1] + extra) - tilt * p^2,
+                    -2 * b * (y - a) - 2 * t2 * V[1, 2] + 2 * tilt * p, A)
     if (length(r) == 0) r <- rep(b * (y - a) / A + t2 * V[1, 2] / A, 2)
     r + centre
 }
@@ -116,6 +120,8 @@ compare <- function(id, d, p, checks) {
     ratio <- var.test(larger[[1]], larger[[2]])
     say(id, "ratio.f", ratio$statistic[[1]]); say(id, "ratio.p", ratio$p.value)
 
+    tilt <- (p$slope_cv * (abs(coef(m1)[[2]]) + abs(coef(m2)[[2]])) / 2)^2
+    pivot <- 0.6 * (p$mvt - coef(m1)[[1]]) / coef(m1)[[2]]
     # D at x: the coefficient of G where the load is counted from x.
     D <- function(x) {
         if (pooled) {
@@ -127,14 +133,14 @@ compare <- function(id, d, p, checks) {
         list(d = s2$coefficients[1, 1] - s1$coefficients[1, 1], se = sqrt(v[1]), df = v[2],
              parts = list(c(s1$coefficients[1, 2]^2, s1$df[2]), c(s2$coefficients[1, 2]^2, s2$df[2])))
     }
-    # Squared half-width by crit(df) times the variance, with what is estimated beyond the lines in
-    # it; never less than the lines, or one of two lines of separate variances, give alone.
-    squared <- function(r, crit, beyond = NULL) {
-        all <- c(list(c(r$se^2, r$df)), r$parts, if (!is.null(beyond)) list(beyond))
+    # Squared half-width by crit(df) times the variance; never less than one of two lines of separate
+    # variances gives alone.
+    squared <- function(r, crit) {
+        all <- c(list(c(r$se^2, r$df)), r$parts)
         max(sapply(all, function(v) if (v[1] > 0) crit(v[2]) * v[1] else 0))
     }
-    point <- function(level) function(df) qf(level, 1, df)
-    band <- function(level) function(df) 2 * qf(level, 2, df)
+    point <- function(level) function(df) qt((1 + level) / 2, df)^2
+    band <- function(level) function(df) if (is.finite(df)) 2 * qf(level, 2, df) else qchisq(level, 2)
     t_of <- function(df, level) qt((1 + level) / 2, df)
     loads <- sort(unique(c(checks, intersect(one$L, two$L))))
     low <- max(min(one$L), min(two$L)); high <- min(max(one$L), max(two$L))
@@ -147,15 +153,20 @@ compare <- function(id, d, p, checks) {
         put("low", r$d - w); put("high", r$d + w)
         w <- sqrt(squared(r, band(level)))
         put("band_low", r$d - w); put("band_high", r$d + w)
-        values <- c(r$se^2, 2 * p$te^2, p$bias_variance); dfs <- c(r$df, p$te_df, p$bias_df)
-        whole <- add(values[is.finite(dfs)], dfs[is.finite(dfs)])
-        known <- sum(values[!is.finite(dfs)])
-        half <- sqrt(squared(r, point(level), whole) + qchisq(level, 1) * known)
+        # Banerjee: each part with the quantile of its own df; pooled, a session's scatter is the
+        # pool's or, where larger, its own.
+        reading <- function(crit) {
+            lines <- if (pooled) crit(df) * sum(sapply(list(one, two), function(s) {
+                own <- summary(lm(v ~ I(L - x), data = s))
+                max(sigma(joint), own$sigma)^2 * own$cov.unscaled[1, 1]
+            })) else squared(r, crit)
+            sqrt(lines + crit(p$te_df) * 2 * (p$te^2 + tilt * (x - pivot)^2) + crit(p$bias_df) * p$bias_variance)
+        }
+        half <- reading(point(level))
         put("reading_low", r$d - half); put("reading_high", r$d + half)
-        one_sided <- 1 - 2 * (1 - level)
-        half <- sqrt(squared(r, point(one_sided), whole) + qchisq(one_sided, 1) * known)
+        half <- reading(point(1 - 2 * (1 - level)))
         put("equivalence_low", r$d - half); put("equivalence_high", r$d + half)
-        w <- sqrt(squared(r, band(level), whole) + qchisq(level, 2) * known)
+        w <- reading(band(level))
         put("reading_band_low", r$d - w); put("reading_band_high", r$d + w)
         put("extrapolated", as.numeric(x < low || x > high))
     }
@@ -210,44 +221,29 @@ compare <- function(id, d, p, checks) {
         s <- list(side(1), side(2))
         say(id, "one_rm_change", s[[2]]$estimate - s[[1]]$estimate)
         say(id, "residue", p$mvt_sd * abs(1 / s[[1]]$b - 1 / s[[2]]$b))
-        if (pooled) {
-            of_day <- p$te^2 * (1 / s[[1]]$b^2 + 1 / s[[2]]$b^2)
-            values <- c(s[[1]]$variance + s[[2]]$variance, of_day, p$bias_variance / s[[2]]$b^2)
-            dfs <- c(df, p$te_df, p$bias_df)
-            reading_df <- rep(add(values[is.finite(dfs)], dfs[is.finite(dfs)])[2], 2)
-        } else {
-            reading_df <- sapply(1:2, function(k) {
-                values <- c(s[[k]]$variance, s[[k]]$te / s[[k]]$b^2, s[[k]]$bias / s[[k]]$b^2)
-                dfs <- c(s[[k]]$df, p$te_df, p$bias_df)
-                add(values[is.finite(dfs)], dfs[is.finite(dfs)])[2]
-            })
-        }
-        recovered <- function(level, dfs, with_day) {
-            # a part that is known enters Fieller's equation with the normal quantile
-            factor <- function(df, own) if (is.finite(own)) 1 else qchisq(level, 1) / qf(level, 1, df)
+        recovered <- function(level, with_day) {
+            q <- function(df) qt((1 + level) / 2, df)^2
             f <- lapply(1:2, function(k) {
-                extra <- s[[k]]$te * factor(dfs[k], p$te_df) +
-                    s[[k]]$bias * factor(dfs[k], p$bias_df)
-                fieller(s[[k]]$a, s[[k]]$b, s[[k]]$V, p$mvt, if (with_day) extra else 0, dfs[k],
-                        level, centre)
+                own <- s[[k]]; V <- own$V
+                if (with_day && pooled) {
+                    m <- summary(if (k == 1) m1 else m2)
+                    V <- V * max(1, m$sigma^2 / sigma(joint)^2)
+                }
+                beyond <- own$te * q(p$te_df) + own$bias * q(p$bias_df)
+                fieller(own$a, own$b, V, p$mvt, if (with_day) beyond / q(own$df) else 0, own$df,
+                        level, centre, if (with_day) q(p$te_df) * tilt else 0, pivot)
             })
             if (is.null(f[[1]]) || is.null(f[[2]])) return(c(NA, NA))
             e1 <- s[[1]]$estimate; e2 <- s[[2]]$estimate
             c(e2 - e1 - sqrt((e2 - f[[2]][1])^2 + (f[[1]][2] - e1)^2),
               e2 - e1 + sqrt((f[[2]][2] - e2)^2 + (e1 - f[[1]][1])^2))
         }
-        alone <- function(level) recovered(level, c(s[[1]]$df, s[[2]]$df), FALSE)
-        # the reading's is never narrower than that of the two days alone
-        widest <- function(level) {
-            a <- alone(level); b <- recovered(level, reading_df, TRUE)
-            c(min(a[1], b[1]), max(a[2], b[2]))
-        }
         tell <- function(name, ends) {
             say(id, paste0(name, "low"), ends[1]); say(id, paste0(name, "high"), ends[2])
         }
-        tell("one_rm_change.", alone(level))
-        tell("one_rm_change.reading_", widest(level))
-        tell("one_rm_change.equivalence_", widest(1 - 2 * (1 - level)))
+        tell("one_rm_change.", recovered(level, FALSE))
+        tell("one_rm_change.reading_", recovered(level, TRUE))
+        tell("one_rm_change.equivalence_", recovered(1 - 2 * (1 - level), TRUE))
     }
 }
 
@@ -258,7 +254,8 @@ for (row in rows[kind == "log"]) {
     id <- row[2]
     p <- list(level = numbers(row, 3), mvt = numbers(row, 4), mvt_sd = numbers(row, 5),
               te = numbers(row, 6), te_df = numbers(row, 7), variances = row[8],
-              bias = numbers(row, 9), bias_variance = numbers(row, 10), bias_df = numbers(row, 11))
+              bias = numbers(row, 9), bias_variance = numbers(row, 10), bias_df = numbers(row, 11),
+              slope_cv = if (length(row) > 11) numbers(row, 12) else 0)
     mine <- rows[kind == "point" & ids == id]
     d <- data.frame(S = sapply(mine, numbers, 3), L = sapply(mine, numbers, 4),
                     v = sapply(mine, numbers, 5))

@@ -24,10 +24,16 @@ singles <- names(which(table(key) == 1))
 mvt_of <- function(athlete, lift) {
     own <- counting[counting$athlete == athlete & counting$lift == lift & counting$maximum == "1" &
                     key %in% singles, ]
-    if (nrow(own) > 0) return(mean(own$v))
     row <- lifts[lifts$lift == lift, ]
-    if (row$mvt != "") return(as.numeric(row$mvt))
-    as.numeric(published$mvt[published$lift == lift & published$kind == row$velocity_kind])
+    lifts_own <- if (row$mvt != "") as.numeric(row$mvt) else
+        as.numeric(published$mvt[published$lift == lift & published$kind == row$velocity_kind])
+    k <- nrow(own)
+    if (k == 0) return(lifts_own)
+    if (length(lifts_own) == 0) return(mean(own$v))
+    # k maxima are k draws: moderated towards the lift's own by k ICC / (1 + (k - 1) ICC).
+    icc <- if (grepl("eadlift", lift)) 0.63 else 0.5
+    share <- k * icc / (1 + (k - 1) * icc)
+    share * mean(own$v) + (1 - share) * lifts_own
 }
 
 for (group in split(points, list(points$athlete, points$lift, points$date), drop = TRUE)) {

@@ -1,43 +1,44 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Fewest repeats that make a reading clear, for tst_nexttest: noncentral t and integrate(), with
-# Satterthwaite's df, counted up from one. Rows "kind both day df" (later tests, tests of both
-# sides), "kind sameday day df" (the later ladder so many times on its day), "kind standing day df"
-# (later tests, beside a variance of 0.0001 on 12 df that no test lessens).
-satt <- function(v1, df1, v2, df2) if (v2 == 0) df1 else (v1 + v2)^2 / (v1^2 / df1 + v2^2 / df2)
-change <- function(m, v, df) {
-    t <- qt(0.975, df); d <- m / sqrt(v)
-    pt(t, df, d, lower.tail = FALSE) + pt(-t, df, d)
-}
-held <- function(m, v, df) {
-    t <- qt(0.95, df); se <- sqrt(v)
-    integrate(function(q) { room <- m - t * se * sqrt(q / df)
-        ifelse(room > 0, 2 * pnorm(room / se) - 1, 0) * dchisq(q, df) },
-        0, df * (m / (t * se))^2, rel.tol = 1e-9, subdivisions = 1000)$value
-}
+# Fewest repeats that make a reading clear, for tst_nexttest, counted up from one: the chance is the
+# mean over 15 quantiles of the scatter of what a normal estimate gives against half-width^2 = t1^2
+# V_lines + t0^2 V_days. Days near each other are alike (0.5 from one to the next), and every
+# further one is a repeat. Rows "kind both day df" (0: later tests, 1: tests of both sides), "kind
+# sameday day df" (the later ladder so many times on its day), "kind standing day df" (later tests,
+# beside a variance of 0.0001 on 12 df that no test lessens), "kind bent day df" (later tests,
+# beside a bend that spans 0.02).
 v1 <- 0.00030; v2 <- 0.00024; df0 <- 8; m <- 0.05
-for (day in list(c(0, 5), c(0.0004, 5), c(0.0004, 1e9), c(0.002, 5)))
-    for (kind in c("change", "held")) for (both in c(0, 1)) {
-        f <- if (kind == "change") change else held
-        answer <- NA
-        for (r in 1:20) {
-            e <- if (both) r else 1
-            lines <- v1 / e + v2 / r; days <- day[1] / e + day[1] / r
-            df <- satt(lines, df0 + df0 / 2 * (e + r - 2), days, day[2])
-            if (r == 1) cat(sprintf("%s now %g %g %.17g\n", kind, day[1], day[2], f(m, lines + days, df)))
-            if (f(m, lines + days, df) >= 0.8) { answer <- r; break }
-        }
-        cat(sprintf("%s %d %g %g %s\n", kind, both, day[1], day[2], answer))
+C <- function(k) { i <- seq_len(k - 1); 1 + 2 * sum((1 - i / k) * 0.5^i) }
+imbens <- function(span) if (span == 0) 1 else
+    uniroot(function(f) pnorm(1.959963984540054 * (f + span)) - pnorm(-1.959963984540054 * f) - 0.95,
+            c(0.5, 1.1), tol = 1e-14)$root
+chance <- function(kind, e, later, same, day, standing, span) {
+    n <- later * same
+    df <- df0 + df0 / 2 * (e + n - 2); lines <- v1 / e + v2 / n
+    share <- C(e) / e + C(later) / later
+    rho <- day[1] / (day[1] + (v1 + v2) / 2)
+    nu <- day[2] + (e - C(e) + later - C(later)) * rho^2
+    prior <- day[1] * share; se <- sqrt(lines + day[1] * share + standing)
+    if (standing > 0 && day[1] > 0) prior <- prior + standing * (qt(0.975, 12) / qt(0.975, nu))^2
+    if (standing > 0 && day[1] == 0) { prior <- standing; nu <- 12 }
+    s2 <- lines * qchisq((1:15 - 0.5) / 15, df) / df
+    half <- function(p) sqrt(qt(p, df)^2 * s2 + if (prior > 0) qt(p, nu)^2 * prior else 0)
+    if (kind == "change") {
+        h <- half(0.975); h <- h * sapply(span / h, imbens) + span / 2
+        mean(pnorm((m - h) / se) + pnorm((-m - h) / se))
+    } else {
+        room <- m - half(0.95) - span / 2
+        mean(ifelse(room > 0, 2 * pnorm(room / se) - 1, 0))
     }
-satt3 <- function(v, df) { k <- v > 0; sum(v[k])^2 / sum(v[k]^2 / df[k]) }
+}
+fewest <- function(most, f) { for (r in 1:most) if (f(r) >= 0.8) return(r); NA }
 for (day in list(c(0, 5), c(0.0004, 5), c(0.0004, 1e9), c(0.002, 5)))
-    for (kind in c("change", "held")) for (how in c("sameday", "standing")) {
-        f <- if (kind == "change") change else held
-        answer <- NA
-        for (r in seq_len(if (how == "sameday") 4 else 20)) {
-            v <- if (how == "sameday") c(v1 + v2 / r, 2 * day[1], 0)
-                 else c(v1 + v2 / r, day[1] + day[1] / r, 0.0001)
-            df <- satt3(v, c(df0 + df0 / 2 * (r - 1), day[2], 12))
-            if (f(m, sum(v), df) >= 0.8) { answer <- r; break }
-        }
-        cat(sprintf("%s %s %g %g %s\n", kind, how, day[1], day[2], answer))
+    for (kind in c("change", "held")) {
+        put <- function(how, v) cat(sprintf("%s %s %g %g %.17g\n", kind, how, day[1], day[2], v))
+        put("now", chance(kind, 1, 1, 1, day, 0, 0))
+        put("0", fewest(20, function(r) chance(kind, 1, r, 1, day, 0, 0)))
+        put("1", fewest(20, function(r) chance(kind, r, r, 1, day, 0, 0)))
+        put("sameday", fewest(4, function(r) chance(kind, 1, 1, r, day, 0, 0)))
+        put("standing", fewest(20, function(r) chance(kind, 1, r, 1, day, 0.0001, 0)))
+        put("bentnow", chance(kind, 1, 1, 1, day, 0, 0.02))
+        put("bent", fewest(20, function(r) chance(kind, 1, r, 1, day, 0, 0.02)))
     }

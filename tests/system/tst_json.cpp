@@ -40,6 +40,11 @@ const Shape profileShape{{"athlete", "s"},
                          {"area", "n?"},
                          {"mvt", "o?"},
                          {"one_rm", "o"},
+                         {"plan", "o?"},
+                         {"calibration", "o?"},
+                         {"bracket", "o"},
+                         {"bend", "o?"},
+                         {"noise", "o?"},
                          {"points", "a"},
                          {"notes", "a"}};
 const Shape mvtShape{{"value", "n"}, {"sd", "n?"}, {"source", "s"}};
@@ -48,34 +53,28 @@ const Shape oneRmShape{{"estimate", "n"},      {"low", "n?"},           {"high",
                        {"reach", "n"},         {"measured", "n?"}};
 const Shape pointShape{{"load", "n"},     {"velocity", "n"},     {"set", "n"},  {"residual", "n"},
                        {"leverage", "n"}, {"studentised", "n?"}, {"cook", "n?"}};
-const Shape compareShape{{"athlete", "s"},
-                         {"lift", "s"},
-                         {"level", "n"},
-                         {"from", "o"},
-                         {"to", "o"},
-                         {"device_bias_taken_off", "n?"},
-                         {"residual_sd", "n"},
-                         {"df", "n"},
-                         {"at", "a"},
-                         {"differs", "a"},
-                         {"crossing", "o?"},
-                         {"parallel", "o"},
-                         {"coincident", "o"},
-                         {"one_rm_change", "o"},
-                         {"sentence", "s"},
-                         {"notes", "a"}};
-const Shape atShape{{"load", "n"},      {"change", "n"},      {"se", "n"},
-                    {"low", "n"},       {"high", "n"},        {"band_low", "n"},
-                    {"band_high", "n"}, {"reading_low", "n"}, {"reading_high", "n"},
-                    {"smallest", "n?"}, {"reading", "s"},     {"extrapolated", "b"},
-                    {"settle", "o?"}};
+const Shape compareShape{{"athlete", "s"},     {"lift", "s"},
+                         {"level", "n"},       {"from", "o"},
+                         {"to", "o"},          {"device_bias_taken_off", "n?"},
+                         {"residual_sd", "n"}, {"df", "n"},
+                         {"at", "a"},          {"differs", "a"},
+                         {"crossing", "o?"},   {"parallel", "o"},
+                         {"coincident", "o"},  {"one_rm_change", "o"},
+                         {"bend", "o?"},       {"noise", "o?"},
+                         {"sentence", "s"},    {"notes", "a"}};
+const Shape atShape{
+    {"load", "n"},          {"change", "n"},         {"se", "n"},           {"low", "n"},
+    {"high", "n"},          {"band_low", "n"},       {"band_high", "n"},    {"reading_low", "n"},
+    {"reading_high", "n"},  {"smallest", "n?"},      {"reading", "s"},      {"leans", "n"},
+    {"straight_low", "n?"}, {"straight_high", "n?"}, {"extrapolated", "b"}, {"settle", "o?"}};
 const Shape differsShape{
     {"from_load", "n"}, {"to_load", "n"}, {"direction", "s"}, {"extrapolated", "b"}};
 const Shape crossingShape{{"load", "n"}, {"low", "n?"}, {"high", "n?"}};
 const Shape testShape{{"f", "n"}, {"df1", "n"}, {"df2", "n"}, {"p", "n"}};
-const Shape changeShape{{"estimate", "n"},     {"low", "n?"},          {"high", "n?"},
-                        {"reading_low", "n?"}, {"reading_high", "n?"}, {"smallest", "n?"},
-                        {"reading", "s"},      {"settle", "o?"}};
+const Shape changeShape{{"estimate", "n"},       {"low", "n?"},          {"high", "n?"},
+                        {"reading_low", "n?"},   {"reading_high", "n?"}, {"smallest", "n?"},
+                        {"reading", "s"},        {"leans", "n"},         {"straight_low", "n?"},
+                        {"straight_high", "n?"}, {"settle", "o?"}};
 const Shape settleShape{{"smallest", "n"},
                         {"power", "n"},
                         {"chance_now", "n"},
@@ -232,8 +231,7 @@ private Q_SLOTS:
         verifyDigits(ran.out);
     }
 
-    // Ada's 30 kg is unclear (R: 0.026, 95 % -0.008 to 0.060, 90 % to 0.053, m 0.050); the rest is
-    // held.
+    // What Ada's two tests leave unclear is known by its interval: it holds zero.
     void whatIsUnclearSaysWhatWouldSettleIt() {
         const Ran ran =
             runProgram(about("compare", QStringLiteral(SLOPEBOOK_SAMPLE_LOG), "Ada", "Bench pull") +
@@ -252,9 +250,11 @@ private Q_SLOTS:
             }
             ++unclear;
             verify(settle, settleShape);
+            QVERIFY(change[QLatin1String("reading_low")].toDouble() < 0);
+            QVERIFY(change[QLatin1String("reading_high")].toDouble() > 0);
             QCOMPARE(settle[QLatin1String("smallest")].toDouble(), 0.05);
         }
-        QCOMPARE(unclear, 1);
+        QVERIFY(unclear > 0);
         QVERIFY(json[QLatin1String("one_rm_change")][QLatin1String("settle")].isNull());
     }
 

@@ -9,7 +9,7 @@
 #include "ui/window/application.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/workspace.h"
-#include "ui/words/planwords.h"
+#include "ui/words/said.h"
 
 #include <QAbstractItemView>
 #include <QApplication>
@@ -205,7 +205,7 @@ private Q_SLOTS:
         answers::BuiltLoad load;
         load.bar = Bar{.name = "bar", .mass = *parseExactMass("20", MassUnit::Kilogram)};
         load.perSide = {kg("25"), kg("2.5")};
-        const QString text = planwords::perSideText(load);
+        const QString text = said(answers::putOnWords(load));
         QVERIFY2(text.contains(u"25 + 2,5") && !text.contains(u"25,0"), qPrintable(text));
     }
 

@@ -2,6 +2,7 @@
 #include "tests/support/ladders.h"
 #include "ui/athlete/compare/comparepage.h"
 #include "ui/paper/comparisonwords.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QAbstractItemModelTester>
@@ -80,7 +81,8 @@ private Q_SLOTS:
             to.session = id;
         }
         const auto c = test::usualComparison(from, to);
-        QCOMPARE(ascii(sentenceText(c, LoadUnit::Kilograms)), QString::fromStdString(c.sentence));
+        QCOMPARE(ascii(said(c.sentence, LoadUnit::Kilograms)),
+                 QString::fromStdString(english(c.sentence)));
     }
 
     void theNewestTwoAreComparedAtOnce() {
@@ -91,7 +93,7 @@ private Q_SLOTS:
         const auto answer =
             comparisonOf(w.book.log(), w.athlete, w.lift, w.sessions[0], w.sessions[1]);
         QVERIFY(answer);
-        QCOMPARE(page.view().sentence(), sentenceText(*answer, LoadUnit::Kilograms));
+        QCOMPARE(page.view().sentence(), said(answer->sentence, LoadUnit::Kilograms));
         QCOMPARE(page.view().changeChart().accessibleName(), page.view().sentence());
         QCOMPARE(page.view().lineChart().data().sessions.size(), std::size_t{2});
         const auto rows = page::loadRows(*answer, LoadUnit::Kilograms);
@@ -156,7 +158,7 @@ private Q_SLOTS:
         const auto answer =
             comparisonOf(w.book.log(), w.athlete, w.lift, w.sessions[0], w.sessions[1]);
         QVERIFY(answer);
-        QCOMPARE(page.view().sentence(), sentenceText(*answer, LoadUnit::Kilograms));
+        QCOMPARE(page.view().sentence(), said(answer->sentence, LoadUnit::Kilograms));
     }
 
     void theOrderOfChoosingDoesNotTurnTheChange() {

@@ -4,6 +4,7 @@
 #include "ui/paper/comparisonpage.h"
 #include "ui/paper/comparisonwords.h"
 #include "ui/parts/cautions.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QDir>
@@ -106,7 +107,7 @@ private Q_SLOTS:
                 qWarning().noquote() << "not on the page:" << wanted;
             return there;
         };
-        QVERIFY(has(text, sentenceText(c, LoadUnit::Kilograms)));
+        QVERIFY(has(text, said(c.sentence, LoadUnit::Kilograms)));
         QVERIFY(has(text, page::titleText(h)));
         for (const page::LoadRow& r : page::loadRows(c, LoadUnit::Kilograms))
             QVERIFY(has(rows, QStringList{r.load, r.from, r.to, r.change, r.readingInterval,
@@ -204,7 +205,7 @@ private Q_SLOTS:
         QVERIFY(!text.contains(u"Reach (heaviest"_s));
         QVERIFY(!text.contains(u"Computed"_s));
         QVERIFY(!text.contains(u"Load (kg)"_s));
-        QVERIFY(text.contains(flat(sentenceText(c, LoadUnit::Kilograms))));
+        QVERIFY(text.contains(flat(said(c.sentence, LoadUnit::Kilograms))));
         QVERIFY(squeezed(text).contains(squeezed(fullCautions())));
         h.parts.byLoad = true;
         QVERIFY(flat(textOf(pdf(c, h))).contains(u"By load"_s));
@@ -220,7 +221,7 @@ private Q_SLOTS:
         QVERIFY(text.contains(u"Load, lb"_s));
         // 40 kg / 0.45359237 = 88.2 lb
         QVERIFY(text.contains(u"88.2"_s));
-        QVERIFY(text.contains(flat(sentenceText(c, LoadUnit::Pounds))));
+        QVERIFY(text.contains(flat(said(c.sentence, LoadUnit::Pounds))));
     }
 
     void withoutAOneRmTheReasonStands() {
@@ -229,7 +230,7 @@ private Q_SLOTS:
         const auto c = *answers::compare(
             lift,
             NoAnswer{NoAnswer::Why::BallisticLift,
-                     say("a thrown or jumped lift is followed by velocity at load only")},
+                     filled("a thrown or jumped lift is followed by velocity at load only")},
             test::autumn(), test::winter(), test::usualSettings());
         const QString text = flat(textOf(pdf(c, header())));
         QVERIFY(text.contains(u"followed by velocity at load only"_s));

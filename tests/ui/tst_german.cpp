@@ -143,11 +143,11 @@ private Q_SLOTS:
     }
 
     void partsAreSaidAsTheLanguageWritesThem() {
-        const Words words = say("%1, as %2 says of the same set: a set has one load",
-                                say("%1 kg", figure("72.5")), say("line %1", 7));
+        const Words words = filled("%1, as %2 says of the same set: a set has one load",
+                                   filled("%1 kg", figure("72.5")), filled("line %1", 7));
         QCOMPARE(said(words),
                  u"72,5 kg, wie Zeile 7 von demselben Satz sagt: Ein Satz hat eine Last"_s);
-        QCOMPARE(said(say("the session of %1 on %2", "Lane %2", day(2026, 3, 14))),
+        QCOMPARE(said(filled("the session of %1 on %2", "Lane %2", day(2026, 3, 14))),
                  u"die Einheit von Lane %2 am 14. März 2026"_s);
     }
 

@@ -149,7 +149,8 @@ const std::vector<Row>& rows() {
                     in(u"135lb 0.9", MassUnit::Kilogram) == massFromPounds(135);
          }},
         {"Up puts the next load there: the ladder of last time, above its top the same rise again, "
-         "never above the block's ceiling, nor above the estimated 1RM unless last time it was a true "
+         "never above the block's ceiling, nor above the estimated 1RM unless last time it was a "
+         "true "
          "maximum.",
          {},
          "ui/tst_setline.cpp:theLaddersNextLoad"},
@@ -255,12 +256,16 @@ const std::vector<Row>& rows() {
          {},
          nullptr,
          "why the noise is asked for"},
-        {"That noise is taken from repeat tests (the typical error [5]): the athlete's own, else "
-         "this "
-         "log's (from three of them on), else a published figure, named as such; it is added "
-         "before "
-         "anything is read.",
-         noiseFromThreeOn, "answers/tst_noise.cpp:choice"},
+        {"That noise starts from a published figure, named as such; repeat tests (the typical "
+         "error [5]) of other athletes move it, and the athlete's own take its place, wholly from "
+         "about twenty on.",
+         {},
+         "answers/tst_noise.cpp:whatThePriorDoes"},
+        {"Without a published figure three of them are needed.", noiseFromThreeOn,
+         "answers/tst_noise.cpp:choice"},
+        {"It is added before anything is read.",
+         {},
+         "answers/tst_comparison.cpp:dayNoiseWidensTheReadingAlone"},
         {"better or worse: the interval leaves out zero. held: the change surely lies within the "
          "smallest change that matters. unclear: neither; what would settle it is said. no figure: "
          "and "
@@ -280,6 +285,10 @@ const std::vector<Row>& rows() {
         {"Two devices on the same lifts: bias and limits of agreement [6].",
          {},
          "answers/tst_agreement.cpp:blandAndAltman"},
+        {"Sets of one athlete resemble each other: from three athletes on the intervals count "
+         "athletes, else sessions.",
+         {},
+         "answers/tst_agreement.cpp:setsOfOneAthlete"},
         {"Sessions of different devices are compared with a warning, and with the bias taken off "
          "where "
          "the log holds such a study.",
@@ -288,14 +297,16 @@ const std::vector<Row>& rows() {
         {"The plan turns a percentage, a speed or a window into loads that the plates at hand can "
          "make, under a ceiling, with the expected speed and the speed to stop at for a chosen "
          "velocity "
-         "loss [7], and ranks ladders for the next test by how narrow they would make the interval, "
+         "loss [7], and ranks ladders for the next test by how narrow they would make the "
+         "interval, "
          "behind the others those with one great step or without the loads to show a bend.",
          {},
          "answers/tst_nexttest.cpp:laddersAreRankedByTheirInterval"},
         {"Light loads with restricted flow [8] carry their cautions.",
          {},
          "answers/tst_plan.cpp:restrictedFlowNeverWithoutItsText"},
-        {"Loads end at the upper end of the estimated 1RM, under the block's ceiling, and a line that "
+        {"Loads end at the upper end of the estimated 1RM, under the block's ceiling, and a line "
+         "that "
          "does not bound a maximum gives no plan.",
          {},
          "answers/tst_plansafety.cpp:noPlanNamesWhatCannotBe"},
@@ -311,9 +322,11 @@ const std::vector<Row>& rows() {
                      return false;
              return !methodHelp().contains(u"[9]"_s) && sourcesHelp().count(u"<li>"_s) == 8;
          }},
-        {"Published thresholds and smallest changes carry their own source where they are used.",
+        {"Published thresholds, noise and smallest changes carry their own source where they are "
+         "used.",
          {},
-         "answers/tst_threshold.cpp:sources"},
+         "answers/tst_published.cpp:damagedTables"},
+        {"Most of these papers were read as abstracts.", {}, nullptr, "how the sources were read"},
     };
     return all;
 }
@@ -325,9 +338,10 @@ class TestHelp : public QObject {
 private Q_SLOTS:
     void everySentenceHasItsRow() {
         QStringList told = sentencesOf(typingHelp()) + sentencesOf(methodHelp());
-        // The list of sources is of names; its two sentences stand in paragraphs.
+        // The list of sources is of names; its sentences stand in paragraphs.
         for (const QString& sentence : sentencesOf(sourcesHelp()))
-            if (sentence.startsWith(u"The numbers"_s) || sentence.startsWith(u"Published"_s))
+            if (sentence.startsWith(u"The numbers"_s) || sentence.startsWith(u"Published"_s) ||
+                sentence.startsWith(u"Most"_s))
                 told << sentence;
         QStringList known;
         for (const Row& row : rows()) {

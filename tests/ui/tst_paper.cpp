@@ -9,6 +9,7 @@
 #include "ui/paper/pages.h"
 #include "ui/squad/changes/squadpage.h"
 #include "ui/squad/changes/squadprint.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QProcess>
@@ -125,7 +126,7 @@ private Q_SLOTS:
         QVERIFY(wordsWithin(file) > 300);
         const QString text = squeezed(run(u"pdftotext"_s, {file, u"-"_s}));
         for (const QString& must : {h.athlete, h.lift, h.from.block, h.from.device, h.from.place,
-                                    sentenceText(c, LoadUnit::Kilograms)})
+                                    said(c.sentence, LoadUnit::Kilograms)})
             QVERIFY2(text.contains(squeezed(must)), qPrintable(must));
         const QString rows = squeezed(run(u"pdftotext"_s, {u"-layout"_s, file, u"-"_s}));
         const auto loads = page::loadRows(c, LoadUnit::Kilograms);
@@ -162,7 +163,7 @@ private Q_SLOTS:
         const QString with = run(u"pdftotext"_s, {comparison(c, h), u"-"_s});
         QVERIFY(!squeezed(without).contains(squeezed(mark)));
         QVERIFY(squeezed(with).contains(squeezed(mark)));
-        QVERIFY(squeezed(with).contains(squeezed(sentenceText(c, LoadUnit::Kilograms))));
+        QVERIFY(squeezed(with).contains(squeezed(said(c.sentence, LoadUnit::Kilograms))));
     }
 
     void aSquadOfForty_data() { thirtyCheckLoadsAndLongNames_data(); }

@@ -91,21 +91,35 @@ private Q_SLOTS:
         Squad squad;
         const AthleteId ada = squad.athlete("Ada");
         const AthleteId bela = squad.athlete("Bela");
-        const auto origin = [&] {
-            return dayNoiseOf(squad.log, background(squad.log, ada, squad.lift), {}).origin;
+        const auto noise = [&] {
+            return dayNoiseOf(squad.log, background(squad.log, ada, squad.lift), {});
         };
+        const auto origin = [&] { return noise().origin; };
         squad.ladder(ada, day(1, 5), 1.5);
         QCOMPARE(origin(), answers::DayNoise::Origin::Published);
         for (unsigned i = 0; i < 3; ++i) {
             const SessionId test = squad.ladder(bela, day(2, 1 + 7 * i), 1.5);
             squad.ladder(bela, day(2, 3 + 7 * i), 1.53 + 0.01 * i, test);
         }
+        // The published figure weighs as 4 repeat tests of others.
+        QCOMPARE(noise().othersPairs, 3);
+        QVERIFY(std::abs(noise().othersShare - 3.0 / 7) < 1e-12);
+        QCOMPARE(origin(), answers::DayNoise::Origin::Published);
+        // The windows' profiles are asked with it as well.
+        QVERIFY(background(squad.log, ada, squad.lift).dayNoise.variance.value ==
+                noise().variance.value);
+        for (unsigned i = 3; i < 6; ++i) {
+            const SessionId test = squad.ladder(bela, day(2, 1 + 4 * i), 1.5);
+            squad.ladder(bela, day(2, 3 + 4 * i), 1.53 + 0.01 * i, test);
+        }
         QCOMPARE(origin(), answers::DayNoise::Origin::LogLift);
         for (unsigned i = 0; i < 3; ++i) {
             const SessionId test = squad.ladder(ada, day(2, 1 + 7 * i), 1.5);
             squad.ladder(ada, day(2, 3 + 7 * i), 1.53 + 0.01 * i, test);
         }
-        QCOMPARE(origin(), answers::DayNoise::Origin::Athlete);
+        QCOMPARE(noise().ownPairs, 3);
+        QCOMPARE(noise().othersPairs, 6);
+        QVERIFY(noise().ownShare > 0.35);
     }
 
     void devicesKeepTheirNoiseApart() {
@@ -122,8 +136,12 @@ private Q_SLOTS:
         QVERIFY(!context.noise.contains(two));
         QVERIFY(bool(context.noise.at(std::nullopt)));
         const Background about = background(squad.log, ada, squad.lift);
-        QCOMPARE(dayNoiseOf(context, about, one).origin, answers::DayNoise::Origin::Athlete);
+        QCOMPARE(dayNoiseOf(context, about, one).ownPairs, 3);
+        QVERIFY(dayNoiseOf(context, about, one).ownShare > 0.3);
+        QCOMPARE(dayNoiseOf(context, about, two).ownPairs, 0);
         QCOMPARE(dayNoiseOf(context, about, two).origin, answers::DayNoise::Origin::Published);
+        // within() asks for that device, background() for any.
+        QVERIFY(within(context, about, two).dayNoise.ownPairs == 0 && about.dayNoise.ownPairs == 3);
     }
 
     // 0.2 x the SD between athletes where eight have the test, else the coach's, else published.
@@ -132,9 +150,9 @@ private Q_SLOTS:
         std::vector<AthleteId> athletes;
         for (int i = 0; i < 7; ++i) {
             athletes.push_back(squad.athlete("Athlete " + std::to_string(i)));
-            squad.ladder(athletes.back(), day(1, 5), 1.4 + 0.05 * i);
+            squad.ladder(athletes.back(), day(1, 5), 1.2 + 0.02 * i);
         }
-        squad.ladder(athletes[0], day(2, 5), 1.5);
+        squad.ladder(athletes[0], day(2, 5), 1.25);
         const auto smallest = [&] {
             const auto about = background(squad.log, athletes[0], squad.lift);
             return comparisonSettings(squad.log, about, about.sessions.at(0), about.sessions.at(1));
@@ -146,7 +164,7 @@ private Q_SLOTS:
         QCOMPARE(smallest().smallestVelocity->origin, answers::Smallest::Origin::Coach);
         QCOMPARE(smallest().smallestVelocity->value, 0.04);
         QVERIFY(smallest().smallestAt.empty());
-        squad.ladder(squad.athlete("Athlete 7"), day(1, 5), 1.75);
+        squad.ladder(squad.athlete("Athlete 7"), day(1, 5), 1.36);
         QCOMPARE(smallest().smallestAt.at(40_kg).origin, answers::Smallest::Origin::Squad);
         QCOMPARE(smallest().smallestOneRm->origin, answers::Smallest::Origin::Squad);
     }

@@ -323,12 +323,13 @@ private Q_SLOTS:
     void reasonsInTheCoachesUnit() {
         const QChar nbsp(QChar::Nbsp);
         const Mass load = massFromKilograms(62.5); // 137.789 lb
-        for (const Words& words : {say("every point is at %1: a line needs two loads", load),
-                                   say("%1 lies beyond the loads that both sessions cover", load),
-                                   say("fewer than two loads can be built up to %1", load),
-                                   say("%1, speed at %2", std::string("Back squat"), load),
-                                   say("%1: %2", say("%1, speed at %2", std::string("Pull"), load),
-                                       say("no smallest change that matters is known"))}) {
+        for (const Words& words :
+             {filled("every point is at %1: a line needs two loads", load),
+              filled("%1 lies beyond the loads that both sessions cover", load),
+              filled("fewer than two loads can be built up to %1", load),
+              filled("%1, speed at %2", std::string("Back squat"), load),
+              filled("%1: %2", filled("%1, speed at %2", std::string("Pull"), load),
+                     filled("no smallest change that matters is known"))}) {
             const QString kg = u"62.5"_s + nbsp + u"kg"_s, lb = u"137.8"_s + nbsp + u"lb"_s;
             QVERIFY(said(words, LoadUnit::Kilograms).contains(kg));
             QVERIFY(said(words, LoadUnit::Pounds).contains(lb));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/changedata.h"
 
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <algorithm>
@@ -31,7 +32,7 @@ ChangeData changeOf(const answers::Comparison& c, LoadUnit unit) {
                                  .change = at.read.change,
                                  .interval = at.read.interval,
                                  .reading = at.read.reading,
-                                 .word = readingWord(at.read.reading)});
+                                 .word = said(answers::readingWords(at.read.reading))});
     }
     if (const auto common = answers::commonLoads(c.from, c.to))
         data.common = LoadRange{.from = common->low, .to = common->high};

@@ -3,6 +3,7 @@
 
 #include "core/exchange/faults.h"
 #include "core/model/few.h"
+#include "core/model/phrases/questions.h"
 #include "ui/importing/importsettings.h"
 #include "ui/importing/nearnamespanel.h"
 #include "ui/words/format.h"

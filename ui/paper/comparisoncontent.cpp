@@ -6,6 +6,7 @@
 #include "ui/paper/comparisonwords.h"
 #include "ui/paper/pagewords.h"
 #include "ui/parts/cautions.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QCoreApplication>
@@ -26,7 +27,7 @@ void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.text(titleText(h), pageFont(13, true));
     flow.text(Page::tr("Change from %1 to %2").arg(sessionName(c.from), sessionName(c.to)),
               pageFont(9), 1);
-    flow.text(sentenceText(c, h.unit), pageFont(11, true), 6);
+    flow.text(said(c.sentence, h.unit), pageFont(11, true), 6);
 }
 
 void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {

@@ -4,6 +4,7 @@
 #include "core/model/session.h"
 #include "ui/paper/pagewords.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QCoreApplication>
@@ -78,18 +79,6 @@ std::optional<stats::Interval> ofLine(const Profile& p) {
     return p.oneRm ? p.oneRm->interval : std::nullopt;
 }
 
-/// The size is told in words; the smallest change that matters stands below.
-QString sizedReading(const answers::ReadChange& read) {
-    const QString word = readingWord(read.reading);
-    const bool changed =
-        read.reading == answers::Reading::Better || read.reading == answers::Reading::Worse;
-    if (changed && read.beyondSmallest)
-        return Page::tr("%1, by more than matters").arg(word);
-    if (changed && read.withinSmallest)
-        return Page::tr("%1, but by less than matters").arg(word);
-    return word;
-}
-
 } // namespace
 
 QString titleText(const PageHeader& header) {
@@ -142,7 +131,7 @@ std::vector<LoadRow> loadRows(const Comparison& c, LoadUnit unit) {
              .readingInterval = signedRangeText(at.read.interval, speedDecimals),
              .twoDays = signedRangeText(at.interval, speedDecimals),
              .smallest = at.read.smallest ? number(at.read.smallest->value, speedDecimals) : none,
-             .reading = readingText(at.read, speedDecimals)});
+             .reading = said(answers::readingWords(at.read, speedDecimals))});
     }
     return rows;
 }
@@ -179,7 +168,7 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                        .fromQuiet = far(c.from),
                        .toQuiet = far(c.to)};
         if (change)
-            first.reading = sizedReading(change->read);
+            first.reading = said(answers::sizedReading(change->read));
         rows.push_back(first);
         OneRmRow noisy{.label = Page::tr("%1 incl. the MVT's SD; change incl. noise").arg(level),
                        .from = interval(withMvt(c.from), unit),
@@ -224,7 +213,7 @@ QStringList oneRmRemarks(const Comparison& c, LoadUnit unit) {
 QStringList settlingLines(const Comparison& c, LoadUnit unit) {
     QStringList lines;
     for (const answers::Unsettled& each : answers::unsettled(c))
-        lines << settlingText(each, unit);
+        lines << said(asSentence(answers::settlingWords(each)), unit);
     return lines;
 }
 

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the comparison was computed and where its figures come from, in a few lines.
+#include "core/answers/sources.h"
 #include "ui/paper/comparisonwords.h"
 #include "ui/paper/pagewords.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QCoreApplication>
@@ -39,7 +41,7 @@ bool isSource(const Note& n) {
 void addNotes(QStringList& lines, const std::vector<Note>& notes, const QString& before,
               LoadUnit unit) {
     for (const Note& n : notes) {
-        const QString line = before + noteText(n, unit);
+        const QString line = before + said(asSentence(n.words), unit);
         if (!isSource(n) && !lines.contains(line))
             lines << line;
     }
@@ -88,16 +90,17 @@ QStringList sourceLines(const Comparison& c, LoadUnit unit) {
     lines << Page::tr("Day-to-day noise: %1.").arg(dayNoiseText(c.settings.dayNoise));
     if (!c.settings.smallestAt.empty())
         lines << Page::tr("Smallest change of speed that matters, by load: %1.")
-                     .arg(smallestOrigin(c.settings.smallestAt.begin()->second));
+                     .arg(said(answers::sourceOf(c.settings.smallestAt.begin()->second)));
     if (const auto& m = c.settings.smallestVelocity)
         lines << (c.settings.smallestAt.empty()
                       ? Page::tr("Smallest change of speed that matters: %1 m/s (%2).")
                       : Page::tr(
                             "Smallest change of speed that matters, other loads: %1 m/s (%2)."))
-                     .arg(number(m->value, 3), smallestOrigin(*m));
+                     .arg(number(m->value, 3), said(answers::sourceOf(*m)));
     if (const auto& m = c.settings.smallestOneRm; m && c.oneRm)
         lines << Page::tr("Smallest change of the estimated 1RM that matters: %1 %2 (%3).")
-                     .arg(number(inUnit(m->value, unit), 1), unitName(unit), smallestOrigin(*m));
+                     .arg(number(inUnit(m->value, unit), 1), unitName(unit),
+                          said(answers::sourceOf(*m)));
     return lines;
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/log/durable.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 
 #include <QBuffer>
 #include <QCoreApplication>

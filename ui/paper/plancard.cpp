@@ -3,6 +3,7 @@
 
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QCoreApplication>
@@ -31,8 +32,8 @@ void addLoad(page::Flow& flow, const PlanCard& card, std::size_t at) {
     flow.text(
         Card::tr("%1   %2").arg(planwords::loadText(load.built.exact, card.unit), workText(card)),
         page::pageFont(loadSize, true), 14, true);
-    const QString bar = planwords::barText(load.built);
-    QString putOn = planwords::perSideText(load.built);
+    const QString bar = load.built.bar ? said(answers::barWords(*load.built.bar)) : QString();
+    QString putOn = said(answers::putOnWords(load.built));
     putOn.replace(u" kg"_s, u"\u00a0kg"_s).replace(u" lb"_s, u"\u00a0lb"_s); // never on its own
     flow.text(bar.isEmpty() ? putOn : Card::tr("%1, each side: %2").arg(bar, putOn),
               page::pageFont(putOnSize), 2, true);
@@ -41,7 +42,7 @@ void addLoad(page::Flow& flow, const PlanCard& card, std::size_t at) {
                   page::pageFont(cardTextSize), 4, true);
     if (!card.related.empty())
         flow.text(
-            Card::tr("%1 by %2").arg(planwords::relatedText(card.related[at]), text(card.relation)),
+            Card::tr("%1 by %2").arg(planwords::relatedText(card.related[at]), said(card.relation)),
             page::pageFont(cautionSize), 2, true);
     flow.text(Card::tr("Fastest rep expected: %1").arg(planwords::speedText(load)),
               page::pageFont(cardTextSize), 2, load.stop.has_value());

@@ -18,7 +18,7 @@ struct PlanCard {
     QString athlete{}, lift{};
     answers::Plan plan; ///< its chosen loads are printed, lightest first
     std::vector<answers::RelatedLoad> related = {}; ///< one a load of the plan, where asked for
-    std::string relation = {};                      ///< what they are by
+    Words relation = {};                            ///< what they are by
     LoadUnit unit = LoadUnit::Kilograms;
     int sets = 3;
     int reps = 0;                        ///< 0: until the stop speed

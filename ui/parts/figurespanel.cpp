@@ -2,8 +2,10 @@
 #include "ui/parts/figurespanel.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/sources.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QLabel>
@@ -158,11 +160,8 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
                   (oneRm.extrapolatedVeryFar() ? tr(", extrapolated very far")
                    : oneRm.extrapolatedFar()   ? tr(", extrapolated far")
                                                : QString());
-    if (profile.mvt) {
-        Mvt mvt = *profile.mvt;
-        mvt.source = answers::cited(mvt.source);
-        detail << tr("MVT %1").arg(mvtText(mvt));
-    }
+    if (profile.mvt)
+        detail << tr("MVT %1").arg(mvtText(answers::asCited(*profile.mvt)));
     if (profile.session.measuredOneRm)
         detail << tr("measured 1RM %1").arg(massWithUnit(*profile.session.measuredOneRm, m_unit));
     words.detail = detail.join(QStringLiteral("  \u00b7  "));
@@ -188,7 +187,7 @@ void FiguresPanel::addLine(Words& words, const answers::Profile& profile) const 
                                note.kind == Kind::ExtrapolatedFar ||
                                note.kind == Kind::ExtrapolatedVeryFar;
         if (!saidAbove)
-            notes << noteText(note, m_unit);
+            notes << said(asSentence(note.words), m_unit);
     }
     words.notes = notes.join(QLatin1Char(' '));
 }

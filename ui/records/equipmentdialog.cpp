@@ -3,6 +3,7 @@
 
 #include "core/model/errors.h"
 #include "core/model/names.h"
+#include "core/model/phrases/questions.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/units.h"

@@ -95,9 +95,10 @@ QString methodHelp() {
                      "recovering the variance from both intervals [4]."),
                  Help::tr(
                      "A line also moves as a whole from day to day, which one day's scatter does "
-                     "not show. That noise is taken from repeat tests (the typical error [5]): the "
-                     "athlete's own, else this log's (from three of them on), else a published "
-                     "figure, named as such; it is "
+                     "not show. That noise starts from a published figure, named as such; repeat "
+                     "tests (the typical error [5]) of other athletes move it, and the athlete's "
+                     "own take its place, wholly from about twenty on. Without a published figure "
+                     "three of them are needed. It is "
                      "added before anything is read.")}) +
            part(
                Help::tr("The readings"),
@@ -117,7 +118,9 @@ QString methodHelp() {
                     "with a trend from three sessions on and the smallest detectable change around "
                     "the baseline [5]."),
                 Help::tr(
-                    "Two devices on the same lifts: bias and limits of agreement [6]. Sessions of "
+                    "Two devices on the same lifts: bias and limits of agreement [6]. Sets of "
+                    "one athlete resemble each other: from three athletes on the intervals count "
+                    "athletes, else sessions. Sessions of "
                     "different devices are compared with a warning, and with the bias taken off "
                     "where the log holds such a study."),
                 Help::tr(
@@ -144,13 +147,13 @@ QString sourcesHelp() {
                "<li>P. O. Johnson and J. Neyman, 1936; H. Working and H. Hotelling, 1929</li>"
                "<li>G. Y. Zou and A. Donner, 2008</li>"
                "<li>W. G. Hopkins, 2000</li>"
-               "<li>J. M. Bland and D. G. Altman, 1986</li>"
+               "<li>J. M. Bland and D. G. Altman, 1986, 1999</li>"
                "<li>L. Sánchez-Medina and J. J. González-Badillo, 2011</li>"
                "<li>S. D. Patterson and others, 2019</li></ol>") +
            QStringLiteral("<p>%1</p>")
                .arg(Help::tr(
-                   "Published thresholds and smallest changes carry their own source where "
-                   "they are used."));
+                   "Published thresholds, noise and smallest changes carry their own source where "
+                   "they are used. Most of these papers were read as abstracts."));
 }
 
 } // namespace slopebook::ui

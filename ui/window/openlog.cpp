@@ -3,6 +3,7 @@
 
 #include "core/exchange/twins.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>

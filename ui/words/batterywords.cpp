@@ -19,11 +19,6 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(BatteryWords)
 };
 
-// core/answers names what changed; here it is only shown to lupdate.
-[[maybe_unused]] constexpr std::array contextNames{
-    QT_TRANSLATE_NOOP("BatteryWords", "surface"), QT_TRANSLATE_NOOP("BatteryWords", "device"),
-    QT_TRANSLATE_NOOP("BatteryWords", "footwear"), QT_TRANSLATE_NOOP("BatteryWords", "technique")};
-
 /// Why a test has no reading; nothing where it has one.
 QString noReadingText(const answers::TestChange& test) {
     return said(test.noReading);
@@ -37,8 +32,8 @@ QString seenText(const answers::SeenTest& seen, const TestKind& kind) {
     return said(seen.value.why().reason);
 }
 
-QString asymmetryOrWhy(const Answer<answers::Asymmetry>& asymmetry) {
-    return asymmetry ? ui::asymmetryText(*asymmetry) : said(asymmetry.why().reason);
+QString asymmetryText(const Answer<answers::Asymmetry>& asymmetry) {
+    return asymmetry ? said(answers::asymmetryWords(*asymmetry)) : said(asymmetry.why().reason);
 }
 
 /// A change for certain, and for certain too small to matter.
@@ -48,7 +43,7 @@ bool surelySmall(const answers::TestChange& test) {
 }
 
 QString testReading(const answers::TestChange& test) {
-    QString words = readingWord(test.read.reading);
+    QString words = said(answers::readingWords(test.read.reading));
     if (test.read.beyondSmallest)
         words += QStringLiteral(" > m");
     else if (surelySmall(test))
@@ -65,8 +60,8 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
     for (const answers::TestChange& test : battery.tests) {
         const TestKind& kind = test.kind.value;
         const int d = kind.decimals;
-        BatteryRow row{.test = testLabel(kind, test.side) + QStringLiteral(" (") + text(kind.unit) +
-                               QLatin1Char(')'),
+        BatteryRow row{.test = said(answers::testLabel(kind, test.side)) + QStringLiteral(" (") +
+                               text(kind.unit) + QLatin1Char(')'),
                        .before = seenText(test.before, kind),
                        .after = seenText(test.after, kind),
                        .change = test.change ? signedNumber(*test.change, d) : dash,
@@ -78,10 +73,8 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
                        .remark = noReadingText(test),
                        .noFigure = !test.noReading.empty()};
         for (const auto& change : test.context)
-            row.remark +=
-                (row.remark.isEmpty() ? QString() : QStringLiteral("; ")) +
-                Words::tr("%1: %2, then %3")
-                    .arg(contextName(change.what), text(change.before), text(change.after));
+            row.remark += (row.remark.isEmpty() ? QString() : QStringLiteral("; ")) +
+                          said(answers::changeWords(change));
         rows.push_back(std::move(row));
     }
     return rows;
@@ -91,7 +84,7 @@ std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery
     std::vector<QStringList> rows;
     for (const answers::LeftRight& row : battery.leftRight)
         rows.push_back(
-            {text(row.kind.value.name), asymmetryOrWhy(row.before), asymmetryOrWhy(row.after)});
+            {text(row.kind.value.name), asymmetryText(row.before), asymmetryText(row.after)});
     return rows;
 }
 
@@ -115,8 +108,8 @@ QStringList liftSentences(const BatteryAnswer& answer, LoadUnit unit) {
     QStringList lines;
     for (const BatteryLift& lift : answer.lifts)
         lines << text(lift.lift.value.name) + QStringLiteral(": ") +
-                     (lift.comparison ? sentenceText(*lift.comparison, unit)
-                                      : noAnswerClause(lift.comparison.why(), unit));
+                     (lift.comparison ? said(lift.comparison->sentence, unit)
+                                      : said(lift.comparison.why().reason, unit));
     return lines + unreadSentences(answer);
 }
 
@@ -129,9 +122,9 @@ QString batterySummary(const answers::BatteryComparison& battery) {
         QStringList names;
         for (const answers::TestChange& test : battery.tests)
             if (test.read.reading == reading)
-                names << testLabel(test.kind.value, test.side);
+                names << said(answers::testLabel(test.kind.value, test.side));
         if (!names.isEmpty())
-            parts << Words::tr("%1: %2").arg(readingWord(reading),
+            parts << Words::tr("%1: %2").arg(said(answers::readingWords(reading)),
                                              names.join(QStringLiteral(", ")));
     }
     if (parts.isEmpty())
@@ -144,12 +137,7 @@ QString batterySummary(const answers::BatteryComparison& battery) {
 QStringList batteryNotes(const answers::BatteryComparison& battery, LoadUnit unit) {
     QStringList lines;
     for (const auto& note : battery.notes)
-        lines << (note.names.size() == 3
-                      ? Words::tr("The %1 changed (%2, then %3): a difference may be its doing. "
-                                  "Tests over that change are marked.")
-                            .arg(contextName(note.names[0]), text(note.names[1]),
-                                 text(note.names[2]))
-                      : text(note.text));
+        lines << said(asSentence(note.words), unit);
     const bool flagged = std::any_of(battery.tests.begin(), battery.tests.end(),
                                      [](const auto& test) { return !test.context.empty(); });
     if (flagged)

@@ -15,11 +15,6 @@ namespace slopebook::ui::planwords {
 
 /// "100 kg", in the unit; an odd pound plate on a kilogram bar with up to two decimals.
 QString loadText(ExactMass mass, LoadUnit unit);
-/// "25 + 10 + 5 kg", "no plates", "dumbbell 26 kg": what one side takes, or the pieces.
-QString perSideText(const answers::BuiltLoad& load);
-/// The bar or the mass that carries it: "bar 20 kg"; empty without a bar.
-QString barText(const answers::BuiltLoad& load);
-QString barText(const Bar& bar);
 /// What goes on each side; the bar before it where the set has several.
 QString putOnText(const answers::BuiltLoad& load, const Equipment& equipment);
 /// "73 % (71 to 75)"; empty without an estimated 1RM.
@@ -41,11 +36,6 @@ QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit
 /// The restricted-flow text, whole, paragraph by paragraph.
 QStringList restrictedFlowTexts();
 
-QString ladderName(answers::LadderForecast::Kind kind);
-/// "a step of 69 % of the 1RM; too few spread loads to show a bend"; empty where there is none.
-QString flawsText(const answers::LadderFlaws& flaws, bool ofOneRm);
 QString ladderLoads(const answers::LadderForecast& ladder, LoadUnit unit);
-/// What it would take to read a change of the smallest that matters at that load.
-QString settledText(const SettledAt& settled, LoadUnit unit);
 
 } // namespace slopebook::ui::planwords

@@ -4,47 +4,98 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include <cmath>
 #include <optional>
 
 namespace slopebook::ui {
 
 namespace {
 
+using Unit = std::optional<LoadUnit>; // none: a mass is told in both
+
+QString toldIn(const Words& words, Unit unit);
+
+/// With the language's decimal point and a true minus; "–" for no number.
 QString figureText(const std::string& digits) {
-    return QString::fromStdString(digits).replace(u'.', QLocale().decimalPoint());
+    if (digits == "-")
+        return QStringLiteral("\u2013");
+    QString text = QString::fromStdString(digits).replace(u'.', QLocale().decimalPoint());
+    if (text.startsWith(u'-'))
+        text[0] = QChar(0x2212);
+    return text;
 }
 
-QString toldIn(const Words& words, std::optional<LoadUnit> unit);
-
 /// Each place once, so that what stands in one is never taken for a place itself.
-QString filled(const QString& pattern, const std::vector<Words>& parts,
-               std::optional<LoadUnit> unit) {
+template <class Part>
+QString filledWith(const QString& pattern, std::size_t places, const Part& part) {
     QString text;
     for (qsizetype i = 0; i < pattern.size(); ++i) {
         const int place =
             pattern[i] == u'%' && i + 1 < pattern.size() ? pattern[i + 1].digitValue() : -1;
-        if (place < 1 || place > static_cast<int>(parts.size())) {
+        if (place < 1 || place > static_cast<int>(places)) {
             text += pattern[i];
             continue;
         }
-        text += toldIn(parts[static_cast<std::size_t>(place) - 1], unit);
+        text += part(static_cast<std::size_t>(place) - 1);
         ++i;
     }
     return text;
 }
 
-QString mass(double kilograms, std::optional<LoadUnit> unit) {
-    if (unit)
-        return loadWithUnit(kilograms, *unit);
-    return loadWithUnit(kilograms, LoadUnit::Kilograms) + QStringLiteral(" (") +
-           loadWithUnit(kilograms, LoadUnit::Pounds) + u')';
+QString translated(const std::string& phrase) {
+    return QCoreApplication::translate("Phrases", phrase.c_str());
 }
 
-QString toldIn(const Words& words, std::optional<LoadUnit> unit) {
+QString massNumber(double kilograms, const MassForm& form, LoadUnit unit) {
+    if (form.decimals < 0)
+        return loadNumber(kilograms, unit);
+    const double value = inUnit(kilograms, unit);
+    if (form.sign)
+        return signedNumber(value, form.decimals);
+    if (form.padded)
+        return number(value, form.decimals);
+    const double power = std::pow(10.0, form.decimals);
+    // Without needless zeros; the number is in its unit already.
+    return loadNumber(std::round(value * power) / power, LoadUnit::Kilograms);
+}
+
+QString massText(double kilograms, const MassForm& form, LoadUnit unit) {
+    return massNumber(kilograms, form, unit) + QChar(QChar::Nbsp) + unitName(unit);
+}
+
+QString massIn(const Words& mass, Unit unit) {
+    const double kg = kilograms(mass);
+    if (!unit)
+        return massText(kg, mass.form, LoadUnit::Kilograms) + QStringLiteral(" (") +
+               massText(kg, mass.form, LoadUnit::Pounds) + u')';
+    return mass.form.bare ? massNumber(kg, mass.form, *unit) : massText(kg, mass.form, *unit);
+}
+
+QString listIn(const Words& list, Unit unit) {
+    const QString joint = translated(list.text);
+    QString text;
+    for (std::size_t i = 0; i < list.parts.size(); ++i) {
+        const QString next = toldIn(list.parts[i], unit);
+        text = i == 0
+                   ? next
+                   : filledWith(joint, 2, [&](std::size_t place) { return place ? next : text; });
+    }
+    return text;
+}
+
+QString sentenceOf(QString text) {
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    if (!text.isEmpty() && !text.endsWith(u'.') && !text.endsWith(u'?'))
+        text += u'.';
+    return text;
+}
+
+QString toldIn(const Words& words, Unit unit) {
     switch (words.kind) {
     case Words::Kind::Said:
-        return filled(QCoreApplication::translate("Phrases", words.text.c_str()), words.parts,
-                      unit);
+        return filledWith(translated(words.text), words.parts.size(),
+                          [&](std::size_t place) { return toldIn(words.parts[place], unit); });
     case Words::Kind::Figure:
         return figureText(words.text);
     case Words::Kind::Day:
@@ -52,7 +103,11 @@ QString toldIn(const Words& words, std::optional<LoadUnit> unit) {
             return dateText(*day);
         break;
     case Words::Kind::Mass:
-        return mass(kilograms(words), unit);
+        return massIn(words, unit);
+    case Words::Kind::List:
+        return listIn(words, unit);
+    case Words::Kind::Sentence:
+        return sentenceOf(toldIn(words.parts.front(), unit));
     case Words::Kind::AsIs:
         break;
     }

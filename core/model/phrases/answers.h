@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/phrases/translate.h"
+#include "core/model/words.h"
 
 #include <array>
 
@@ -27,7 +28,13 @@ inline constexpr std::array answers{
     translate("Phrases", "before: %1"),
     translate("Phrases", "after: %1"),
     translate("Phrases", "no typical error is known: repeat the test, or give the test one"),
+    translate(
+        "Phrases",
+        "its attempts alone spread by %1 %2, a lower bound of its noise: the same test on two "
+        "days of one week, the second marked as a repeat, gives the whole"),
     translate("Phrases", "%1: %2"),
+    translate("Phrases", "the two days share no load"),
+    translate("Phrases", "calibration needs three maxima lifted within days of an estimate"),
     translate("Phrases", "no smallest change that matters is known"),
     translate("Phrases", "left %1"),
     translate("Phrases", "right %1"),
@@ -114,6 +121,330 @@ inline constexpr std::array answers{
     translate("Phrases", "%1 points"),
     translate("Phrases", "no minimal-velocity threshold (MVT) is known for this lift"),
     translate("Phrases", "no published threshold (MVT) holds for peak velocity"),
+    translate("Phrases", "The surface changed (%1, then %2): a difference may be its doing. Tests "
+                         "over that change are marked."),
+    translate("Phrases", "The device changed (%1, then %2): a difference may be its doing. Tests "
+                         "over that change are marked."),
+    translate("Phrases", "The footwear changed (%1, then %2): a difference may be its doing. Tests "
+                         "over that change are marked."),
+    translate("Phrases", "The technique changed (%1, then %2): a difference may be its doing. "
+                         "Tests over that change are marked."),
+    translate("Phrases", "surface: %1, then %2"),
+    translate("Phrases", "device: %1, then %2"),
+    translate("Phrases", "footwear: %1, then %2"),
+    translate("Phrases", "technique: %1, then %2"),
+    translate("Phrases", "left by %1 %"),
+    translate("Phrases", "right by %1 %"),
+    translate("Phrases", "even"),
+    translate("Phrases",
+              "the later session's device reads %1 m/s against the earlier one's: taken off its "
+              "speeds, line and estimate here, and its uncertainty (SE %2) added to the readings"),
+    translate("Phrases", "measured with different devices: part of the change may be theirs"),
+    translate("Phrases",
+              "the device of one session is not known: part of the change may be the device's"),
+    translate("Phrases", "smallest change that matters, by load: %1"),
+    translate("Phrases", "smallest change of speed that matters, other loads: %1 m/s (%2)"),
+    translate("Phrases", "smallest change of the estimated max that matters: %1 (%2)"),
+    translate("Phrases", "the points of one day scatter more than the other's (F = %1, %2): "
+                         "separate variances may be asked for"),
+    translate("Phrases", "the points of one day scatter more than the other's (F = %1, %2): each "
+                         "line has its own variance here"),
+    translate("Phrases", "no day-to-day noise is known: the readings are made from these two days "
+                         "alone, which calls too much a change"),
+    translate("Phrases", "no day-to-day noise was found beyond the scatter within a day (%1)"),
+    translate("Phrases", "day-to-day SD of a whole line, %1 m/s, is part of every reading (%2)"),
+    translate("Phrases", "smallest change of speed that matters: %1 m/s (%2)"),
+    translate("Phrases", "intervals are at %1 %, not 95 %"),
+    translate("Phrases",
+              "the sessions share no stretch of loads: every change by load is extrapolated"),
+    translate("Phrases", "the slope is not certain enough to bound the estimate"),
+    translate("Phrases", "the heaviest load is under half of the estimate, which lies %1 beyond "
+                         "the heaviest load of %2 (reach %3): read its interval first"),
+    translate("Phrases",
+              "extrapolated far: the estimate lies %1 beyond the heaviest load of %2 (reach %3)"),
+    translate("Phrases", "one true maximum has no SD: no interval with the MVT's own"),
+    translate("Phrases", "the SD of the MVT is not known: no interval with it"),
+    translate(
+        "Phrases",
+        "%1 m/s at %2 lies far from the line of the other points (studentised %3): worth a look"),
+    translate("Phrases", "%1 m/s at %2 is hard to believe: worth a look"),
+    translate("Phrases", "two points make a line without intervals: it needs a third load"),
+    translate("Phrases", "peak velocity at a maximum is no small steady figure: an MVT made for "
+                         "mean velocity does not hold for it"),
+    translate("Phrases", "the points bend (%1): a straight line misses their ends"),
+    translate("Phrases", "the baseline session has no line, so no change is judged: %1"),
+    translate(
+        "Phrases",
+        "the baseline's line has two points, so no change can be judged: it needs a third load"),
+    translate("Phrases", "changes across devices and the trend have the device's bias taken off"),
+    translate("Phrases", "some sessions were measured with another device than the baseline: part "
+                         "of their change, and of the trend, may be the device's"),
+    translate("Phrases", "sessions whose loads do not reach %1 are shown as extrapolated and take "
+                         "no part in the trend"),
+    translate("Phrases", "no day-to-day noise is known: no smallest detectable change is drawn"),
+    translate(
+        "Phrases",
+        "shares of the 1RM marked so are by %1, not by this athlete's own line: people differ"),
+    translate("Phrases",
+              "of %1 athletes about %2 can be expected to read better or worse by chance alone"),
+    translate("Phrases",
+              "some were measured with two devices: part of their change may be the devices'"),
+    translate("Phrases",
+              "changes across devices have the device's bias taken off and its uncertainty added"),
+    translate("Phrases",
+              "After Patterson et al. 2019 (Front Physiol 10:533), Front Physiol 2022;13:808622 "
+              "and the clinical literature: have a clinician review it before relying on it."),
+    translate("Phrases", "This plan is not medical advice. Restricted-flow training needs medical "
+                         "screening and trained, licensed supervision. Restriction pressure must "
+                         "be set by a trained person from a measured occlusion pressure, never by "
+                         "elastic wraps at a guessed tightness. Local rules come first."),
+    translate("Phrases", "load 20 to 40 % of 1RM"),
+    translate("Phrases", "pressure 40 to 80 % of the occlusion pressure measured on that limb, "
+                         "with that cuff, in that posture; a wider cuff needs less"),
+    translate("Phrases",
+              "2 to 4 sets, often 30, 15, 15 and 15 reps, 1 to 2 s up and 1 to 2 s down"),
+    translate(
+        "Phrases",
+        "30 to 60 s between sets; about 5 to 10 min of restriction for an exercise, then deflate"),
+    translate("Phrases",
+              "a deep-vein thrombosis, pulmonary embolism or clotting disorder, now or before"),
+    translate("Phrases", "haemophilia; medicines that raise the risk of clots or of bleeding"),
+    translate("Phrases", "anabolic steroids or other ergogenic medicines"),
+    translate("Phrases", "pregnancy and the months after a birth"),
+    translate("Phrases", "high blood pressure that is not under control"),
+    translate("Phrases", "unstable heart disease, a recent heart attack or stroke"),
+    translate("Phrases", "heart failure or atrial fibrillation"),
+    translate("Phrases", "peripheral arterial disease or poor circulation; varicose veins"),
+    translate("Phrases", "smoking"),
+    translate("Phrases", "sickle-cell disease or trait"),
+    translate("Phrases", "chronic kidney disease"),
+    translate("Phrases", "rheumatoid arthritis"),
+    translate("Phrases", "active cancer"),
+    translate("Phrases", "an open wound, infection, recent fracture or surgery of the limb; a "
+                         "vascular graft or dialysis access; lymphoedema or removed lymph nodes"),
+    translate("Phrases", "diabetes with damage to vessels or nerves"),
+    translate("Phrases", "severe obesity"),
+    translate("Phrases", "long bed rest or recent long travel"),
+    translate("Phrases", "rhabdomyolysis before"),
+    translate("Phrases", "numbness or tingling"),
+    translate("Phrases", "sharp pain"),
+    translate("Phrases", "unusual swelling or colour"),
+    translate("Phrases", "dizziness, chest pain or shortness of breath"),
+    translate("Phrases", "nausea, headache or faintness"),
+    translate("Phrases", "dark urine"),
+    translate("Phrases", "soreness out of all proportion"),
+    translate("Phrases", "squad: %1"),
+    translate("Phrases", "the coach's own"),
+    translate("Phrases", "published, not yours: %1"),
+    translate("Phrases", "the athlete's own: 1 repeat test"),
+    translate("Phrases", "the athlete's own: %1 repeat tests"),
+    translate("Phrases", "this log's: 1 repeat test"),
+    translate("Phrases", "this log's: %1 repeat tests"),
+    translate("Phrases", "the athlete's own: one true maximum"),
+    translate("Phrases", "the athlete's own: mean of %1 true maxima"),
+    translate("Phrases", "the coach's own: %1"),
+    translate("Phrases", "both estimates use one MVT, so its uncertainty nearly cancels in their "
+                         "change (what is left is %1) and is not in its interval"),
+    translate("Phrases", "a slope is not certain enough to bound the change of the estimated max"),
+    translate("Phrases", "the devices differ in proportion (least-products slope %1, its interval "
+                         "leaves out 1): one bias for all speeds is too simple"),
+    translate("Phrases", "1 set of one device has no partner and is left out"),
+    translate("Phrases", "%1 sets of one device have no partner and are left out"),
+    translate("Phrases", "%1 to %2"),
+    translate("Phrases", "no estimated 1RM: %1"),
+    translate("Phrases", "the estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): "
+                         "every percent here leans on that, so read the intervals first"),
+    translate("Phrases", "the estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): "
+                         "every percent here leans on that"),
+    translate("Phrases", "two points give no intervals: the line needs a third load"),
+    translate("Phrases",
+              "the slope is not certain enough to bound the 1RM, so its percents have no interval"),
+    translate("Phrases", "no repeat tests are known: the expected speeds' intervals lack the "
+                         "scatter from day to day and are too narrow"),
+    translate("Phrases",
+              "this lift's line is of set means: take the stop speed from the day's fastest rep"),
+    translate("Phrases", "%1 is %2 % of this athlete's estimated 1RM: it may be more than the "
+                         "athlete can lift that day"),
+    translate("Phrases",
+              "near-maximal lifts need a competent spotter or safeties, and a coach's eye"),
+    translate("Phrases",
+              "%1 lies outside the loads of the test (%2 to %3): its speed is the line drawn on"),
+    translate("Phrases", "the stop speed of %1 m/s at %2 lies under the MVT of %3 m/s: the set "
+                         "would end by failure; choose less loss"),
+    translate("Phrases", "%1 is %2 % of this athlete's estimated 1RM; the target is %3"),
+    translate("Phrases", "%1 is the heaviest load at hand; the target is %2"),
+    translate("Phrases", "possible there: every rep of %1 as fast as it will go, the day judged by "
+                         "its speed (expected %2 m/s, %3)"),
+    translate("Phrases", "possible there: every rep of %1 as fast as it will go, the day judged by "
+                         "its speed (expected %2 m/s)"),
+    translate("Phrases", "or more reps of it, ending each set when speed has fallen by %1 % (about "
+                         "%2 m/s): more work, not more load"),
+    translate("Phrases", "the loads end at the upper end of the estimated 1RM (%1)"),
+    translate("Phrases", "the loads end at the estimated 1RM (%1), which has no interval"),
+    translate("Phrases", "the loads end where the line gives no speed any more (%1)"),
+    translate(
+        "Phrases",
+        "without an estimated 1RM the loads end a quarter beyond the heaviest load lifted (%1)"),
+    translate("Phrases", "the loads keep to the ceiling of the block %1 (%2)"),
+    translate("Phrases", "the loads stay under %1, which was not lifted"),
+    translate("Phrases", "restricted-flow work uses %1 to %2 % of 1RM, here %3 to %4: only after "
+                         "screening and under trained, licensed supervision, as its caution says"),
+    translate("Phrases", "%1 is the lightest load at hand; the target is %2"),
+    translate("Phrases", "loads are estimates, not clearance to lift"),
+    translate("Phrases", "pain, illness or return from injury: a qualified practitioner decides; "
+                         "local rules come first"),
+    translate("Phrases", "Not without medical clearance with: %1."),
+    translate("Phrases", "Stop and deflate at once for: %1."),
+    translate("Phrases", "To medical care for: %1."),
+    translate("Phrases", "Usual practice: %1."),
+    translate("Phrases", "faster at %1 (by %2 m/s, more than the smallest change that matters)"),
+    translate("Phrases",
+              "faster from %1 to %2 (by %3 m/s, more than the smallest change that matters)"),
+    translate("Phrases", "faster at %1 (by %2 m/s, less than the smallest change that matters)"),
+    translate("Phrases",
+              "faster from %1 to %2 (by %3 m/s, less than the smallest change that matters)"),
+    translate("Phrases", "faster at %1 (by %2 m/s)"),
+    translate("Phrases", "faster from %1 to %2 (by %3 m/s)"),
+    translate("Phrases", "slower at %1 (by %2 m/s, more than the smallest change that matters)"),
+    translate("Phrases",
+              "slower from %1 to %2 (by %3 m/s, more than the smallest change that matters)"),
+    translate("Phrases", "slower at %1 (by %2 m/s, less than the smallest change that matters)"),
+    translate("Phrases",
+              "slower from %1 to %2 (by %3 m/s, less than the smallest change that matters)"),
+    translate("Phrases", "slower at %1 (by %2 m/s)"),
+    translate("Phrases", "slower from %1 to %2 (by %3 m/s)"),
+    translate("Phrases", "no clear change at %1"),
+    translate("Phrases", "no clear change from %1 to %2"),
+    translate("Phrases", "no clear change above"),
+    translate("Phrases", "no clear change up to %1"),
+    translate("Phrases", "no figure at %1"),
+    translate("Phrases", "no figure from %1 to %2"),
+    translate("Phrases", "no figure above"),
+    translate("Phrases", "no figure up to %1"),
+    translate("Phrases", "speed held at %1 (%2 m/s)"),
+    translate("Phrases", "speed held from %1 to %2 (%3 m/s)"),
+    translate("Phrases", "%1 (reach %2 both times: extrapolations)"),
+    translate("Phrases", "%1 (reach %2, then %3: extrapolations)"),
+    translate("Phrases", "%1 (the earlier one's reach %2: an extrapolation)"),
+    translate("Phrases", "%1 (the later one's reach %2: an extrapolation)"),
+    translate("Phrases",
+              "estimated max up: %1 (%2 to %3), more than the smallest change that matters"),
+    translate("Phrases",
+              "estimated max up: %1 (%2 to %3), less than the smallest change that matters"),
+    translate("Phrases", "estimated max up: %1 (%2 to %3)"),
+    translate("Phrases",
+              "estimated max down: %1 (%2 to %3), more than the smallest change that matters"),
+    translate("Phrases",
+              "estimated max down: %1 (%2 to %3), less than the smallest change that matters"),
+    translate("Phrases", "estimated max down: %1 (%2 to %3)"),
+    translate("Phrases", "estimated max held: %1 (%2 to %3)"),
+    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3)"),
+    translate("Phrases", "the two sessions share no loads, so nothing is said by load"),
+    translate("Phrases", "no clear change at any load from %1 to %2"),
+    translate("Phrases", "no estimated max: %1"),
+    translate("Phrases", "%1 to %2 %"),
+    translate("Phrases", "estimated 1RM: a true change of %1 is seen with a chance of %2, none is "
+                         "called held with %3"),
+    translate(
+        "Phrases",
+        "%1: a true change of %2 m/s is seen with a chance of %3, none is called held with %4"),
+    translate("Phrases", "the later ladder lifted %1 times on one day would settle it"),
+    translate("Phrases", "the mean of %1 later tests on separate days would settle it"),
+    translate("Phrases", "the earlier test was done once: from now on %1 tests before and %1 after "
+                         "would settle such a change"),
+    translate("Phrases", "the change may lie between none and that: do one more later test"),
+    translate("Phrases", "not even %1 tests on each side would settle it"),
+    translate("Phrases", "estimated 1RM: no smallest change that matters is known, so nothing can "
+                         "be called held: set one with the lift"),
+    translate("Phrases", "%1: no smallest change that matters is known, so nothing can be called "
+                         "held: set one with the lift"),
+    translate("Phrases", "better"),
+    translate("Phrases", "worse"),
+    translate("Phrases", "held"),
+    translate("Phrases", "unclear"),
+    translate("Phrases", "no figure"),
+    translate("Phrases", "better, by over %1"),
+    translate("Phrases", "worse, by over %1"),
+    translate("Phrases", "better, but by less than matters (%1)"),
+    translate("Phrases", "worse, but by less than matters (%1)"),
+    translate("Phrases", "better, by more than matters"),
+    translate("Phrases", "worse, by more than matters"),
+    translate("Phrases", "better, but by less than matters"),
+    translate("Phrases", "worse, but by less than matters"),
+    translate("Phrases", "%1 + %2"),
+    translate("Phrases", "%1 %2 %3"),
+    translate("Phrases", "%1 %2"),
+    translate("Phrases", "%1 x %2"),
+    translate("Phrases", "mass"),
+    translate("Phrases", "bar"),
+    translate("Phrases", "no plates"),
+    translate("Phrases", "%1, no plates"),
+    translate("Phrases", "%1; per side %2"),
+    translate("Phrases", "the published equation (%1)"),
+    translate("Phrases", "a step of %1 % of the 1RM"),
+    translate("Phrases", "a step of %1 % of the heaviest load lifted"),
+    translate("Phrases", "too few spread loads to show a bend"),
+    translate("Phrases", "the squad's own relation (%1, %2)"),
+    translate("Phrases", "%1 (%2 to %3)"),
+    translate("Phrases", "borrowing from the athlete's %1 sessions: none of them is this one"),
+    translate("Phrases", "borrowing from the athlete's %1 sessions, no estimated 1RM: %2"),
+    translate(
+        "Phrases",
+        "borrowing from the athlete's %1 sessions: estimated 1RM %2; from this session alone %3"),
+    translate("Phrases", "borrowing from the athlete's %1 sessions: estimated 1RM %2"),
+    translate("Phrases", "best for the 1RM"),
+    translate("Phrases", "best for the check loads"),
+    translate("Phrases", "two extremes"),
+    translate("Phrases", "as last time"),
+    translate("Phrases", "even steps"),
+    translate("Phrases", "best without a great step"),
+    translate("Phrases", "%1 m/s (%2 to %3; two such tests show changes from %4 up)"),
+    translate("Phrases", "%1, leaning faster: %2"),
+    translate("Phrases", "%1, leaning slower: %2"),
+    translate("Phrases", "%1, leaning faster at %2: %3"),
+    translate("Phrases", "%1, leaning slower at %2: %3"),
+    translate("Phrases", "%1, most at %2: %3"),
+    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3), leaning up; two "
+                         "such tests show changes from %4 up"),
+    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3), leaning down; two "
+                         "such tests show changes from %4 up"),
+    translate("Phrases", "no clear change of the estimated max: %1 (%2 to %3); two such tests show "
+                         "changes from %4 up"),
+    translate("Phrases",
+              "the later day's light loads say nothing of the max (%1 to %2 %; reach %3)"),
+    translate("Phrases",
+              "the earlier day's light loads say nothing of the max (%1 to %2 %; reach %3)"),
+    translate("Phrases", "where a session has no line to judge by, the change at a load is told of "
+                         "what was seen there on both days, from the typical error of a point"),
+    translate("Phrases", "leaning is no reading: of nothing, up to one in four such tests leans "
+                         "one way or the other"),
+    translate("Phrases",
+              "the estimate lies under the %1 that were lifted that day: the line reads low"),
+    translate("Phrases", "by %1 of an estimate and a maximum lifted (%2 of them the athlete's own) "
+                         "such estimates read %3 %: plans take %4 in place of %5"),
+    translate("Phrases", "1 pair"),
+    translate("Phrases", "%1 pairs"),
+    translate("Phrases",
+              "the days differ in reps: at each load the fastest of as many reps is compared"),
+    translate("Phrases", "unclear, leaning up"),
+    translate("Phrases", "unclear, leaning down"),
+    translate("Phrases", "%1 % %2"),
+    translate("Phrases", "sets of one athlete resemble each other: the limits and the interval of "
+                         "the bias count athletes, not sets"),
+    translate("Phrases", "sets of one session resemble each other: the limits and the interval of "
+                         "the bias count sessions, not sets, and hold for these athletes alone"),
 };
 
 } // namespace slopebook::phrases
+
+namespace slopebook::answers {
+
+using Phrase = Listed<phrases::answers>;
+
+/// A phrase of the list above, filled.
+template <class... Parts>
+Words say(Phrase phrase, Parts&&... parts) {
+    return filled(phrase.english(), std::forward<Parts>(parts)...);
+}
+
+} // namespace slopebook::answers

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/phrases/translate.h"
+#include "core/model/words.h"
 
 #include <array>
 
@@ -201,6 +202,19 @@ inline constexpr std::array exchange{
     translate("Phrases", "rows of samples: time in s and force in N or displacement in m, "
                          "separated by commas, semicolons or tabs"),
     translate("Phrases", "a number"),
+    translate("Phrases", "something in it refers to what is not there"),
 };
 
 } // namespace slopebook::phrases
+
+namespace slopebook::exchange {
+
+using Phrase = Listed<phrases::exchange>;
+
+/// A phrase of the list above, filled.
+template <class... Parts>
+Words say(Phrase phrase, Parts&&... parts) {
+    return filled(phrase.english(), std::forward<Parts>(parts)...);
+}
+
+} // namespace slopebook::exchange

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/phrases/translate.h"
+#include "core/model/words.h"
 
 #include <array>
 
@@ -209,6 +210,20 @@ inline constexpr std::array log{
     translate("Phrases", "a body mass above 0 and up to %1, or none"),
     translate("Phrases", "a place that is no text"),
     translate("Phrases", "a velocity above 0 and below 10 m/s"),
+    translate("Phrases", "the session of %1 on %2"),
+    translate("Phrases", "block %1"),
 };
 
 } // namespace slopebook::phrases
+
+namespace slopebook::log {
+
+using Phrase = Listed<phrases::log>;
+
+/// A phrase of the list above, filled.
+template <class... Parts>
+Words say(Phrase phrase, Parts&&... parts) {
+    return filled(phrase.english(), std::forward<Parts>(parts)...);
+}
+
+} // namespace slopebook::log

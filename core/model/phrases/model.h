@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/phrases/translate.h"
+#include "core/model/words.h"
 
 #include <array>
 
@@ -58,6 +59,26 @@ inline constexpr std::array model{
     translate("Phrases", "column %1: %2"),
     translate("Phrases", "%1#%2"),
     translate("Phrases", "%1, and %2 more"),
+    translate("Phrases", "%1, %2"),
+    translate("Phrases", "%1; %2"),
+    translate("Phrases", "\"%1\""),
+    translate("Phrases", "a blank name"),
+    translate("Phrases", "the name of the test"),
+    translate("Phrases", "%1, line %2: %3"),
+    translate("Phrases", "%1: %2"),
+    translate("Phrases", "a smallest change that matters above 0"),
 };
 
 } // namespace slopebook::phrases
+
+namespace slopebook {
+
+using Phrase = Listed<phrases::model>;
+
+/// A phrase of the list above, filled.
+template <class... Parts>
+Words say(Phrase phrase, Parts&&... parts) {
+    return filled(phrase.english(), std::forward<Parts>(parts)...);
+}
+
+} // namespace slopebook

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/model/phrases/translate.h"
+#include "core/model/words.h"
 
 #include <array>
 
@@ -30,6 +31,51 @@ inline constexpr std::array questions{
     translate("Phrases", "No session of this lift is in the log."),
     translate("Phrases", "There is no session on %1. Sessions of this lift: %2."),
     translate("Phrases", "That session does not hold this lift."),
+    translate("Phrases", "\"%1\""),
+    translate("Phrases", "and %1 more"),
+    translate("Phrases", "This log is damaged (%1 found, the first: %2). It is open for reading "
+                         "only, and what is damaged is left out. Go back to a backup to go on."),
+    translate("Phrases", "the surface changed (%1, then %2): part of the change may be its doing"),
+    translate("Phrases", "the footwear changed (%1, then %2): part of the change may be its doing"),
+    translate("Phrases", "That block is not in the log any more."),
+    translate("Phrases",
+              "both devices measured these same sets, so the change is between the devices, not in "
+              "the athlete; too little is known of how the devices agree besides these sessions, "
+              "and a bias found in them would hide what they say: nothing is taken off"),
+    translate("Phrases", "too little is known of how the devices agree besides these sessions, and "
+                         "a bias found in them would hide what they say: nothing is taken off, and "
+                         "part of the change may be the devices'"),
+    translate("Phrases", "the device's bias comes from %1 of %2 measured by both at once"),
+    translate("Phrases", "1 set"),
+    translate("Phrases", "%1 sets"),
+    translate("Phrases", "1 athlete"),
+    translate("Phrases", "%1 athletes"),
+    translate("Phrases", "%1: %2"),
+    translate("Phrases", "one test will do"),
+    translate("Phrases", "%1 tests after the block, on separate days, make it 80 %"),
+    translate("Phrases", "no number of later tests makes it 80 %, for the earlier test was done "
+                         "once: from now on test %1 times before and after"),
+    translate("Phrases", "not even 20 tests on each side make it 80 %"),
+    translate("Phrases", "%1: a true change of %2 m/s is read as one with a chance of %3 %"),
+    translate("Phrases", "no change would be read as held by one test"),
+    translate("Phrases", "no change would be read as held after %1 later tests"),
+    translate("Phrases", "no change would be read as held by %1 tests on each side"),
+    translate("Phrases", "estimated 1RM: a true change of %1 is read as one with a chance of %2 %, "
+                         "none as held with %3 %"),
+    translate("Phrases", "80 % with 1 test on each side"),
+    translate("Phrases", "80 % with %1 tests on each side"),
 };
 
 } // namespace slopebook::phrases
+
+namespace slopebook::ui {
+
+using Phrase = Listed<phrases::questions>;
+
+/// A phrase of the list above, filled.
+template <class... Parts>
+Words say(Phrase phrase, Parts&&... parts) {
+    return filled(phrase.english(), std::forward<Parts>(parts)...);
+}
+
+} // namespace slopebook::ui

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/phrases/translate.h"
+#include "core/model/words.h"
 
 #include <array>
 
@@ -82,3 +83,15 @@ inline constexpr std::array traces{
 };
 
 } // namespace slopebook::phrases
+
+namespace slopebook::traces {
+
+using Phrase = Listed<phrases::traces>;
+
+/// A phrase of the list above, filled.
+template <class... Parts>
+Words say(Phrase phrase, Parts&&... parts) {
+    return filled(phrase.english(), std::forward<Parts>(parts)...);
+}
+
+} // namespace slopebook::traces

@@ -160,8 +160,8 @@ std::optional<TextTable::Row> valueRow(const Stored<TestKindId, TestKind>& kind,
     if (!any)
         return std::nullopt;
     if (kind.value.twoSided && values.size() == 2)
-        row.cells[4] =
-            asymmetryText(answers::asymmetry(values[0], values[1], kind.value.higherIsBetter));
+        row.cells[4] = said(answers::asymmetryWords(
+            answers::asymmetry(values[0], values[1], kind.value.higherIsBetter)));
     row.cells[5] = counts.join(QStringLiteral("; "));
     return row;
 }

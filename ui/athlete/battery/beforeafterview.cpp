@@ -230,7 +230,7 @@ void BeforeAfterView::ask() {
             [this](LiftId lift) -> const LiftContext& { return m_logbook.context(lift); },
             *m_athlete, *from, *to);
         if (!answer) {
-            showReason(noAnswerClause(answer.why(), m_logbook.loadUnit()));
+            showReason(said(answer.why().reason, m_logbook.loadUnit()));
             return;
         }
         m_answer = std::move(*answer);

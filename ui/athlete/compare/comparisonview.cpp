@@ -4,6 +4,7 @@
 #include "ui/paper/comparisonwords.h"
 #include "ui/parts/cautions.h"
 #include "ui/parts/rowtable.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QHeaderView>
@@ -124,7 +125,7 @@ QWidget* ComparisonView::buildTables() {
 }
 
 void ComparisonView::show(const Comparison& c, const PageHeader& header) {
-    const QString sentence = sentenceText(c, header.unit);
+    const QString sentence = said(c.sentence, header.unit);
     m_sentence->setText(sentence);
     m_sentence->setAccessibleName(sentence);
     m_changeChart->setData(charts::changeOf(c, header.unit));

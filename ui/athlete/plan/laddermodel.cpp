@@ -2,6 +2,7 @@
 #include "ui/athlete/plan/laddermodel.h"
 
 #include "ui/words/planwords.h"
+#include "ui/words/said.h"
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -37,7 +38,7 @@ int PlanLadderModel::bewareColumn() const {
 QStringList PlanLadderModel::cells(std::size_t row, LoadUnit unit) const {
     const answers::LadderForecast& ladder = m_next->ladders[row];
     QStringList cells{
-        QString::number(row + 1), planwords::ladderName(ladder.kind),
+        QString::number(row + 1), said(answers::ladderWords(ladder.kind)),
         planwords::ladderLoads(ladder, unit),
         ladder.heaviestPercent > 0 ? number(ladder.heaviestPercent, 0) + u" %"_s : QString(),
         ladder.oneRm ? u"± "_s + number(inUnit(*ladder.oneRm, unit), 1) + u' ' + unitName(unit)
@@ -47,7 +48,7 @@ QStringList PlanLadderModel::cells(std::size_t row, LoadUnit unit) const {
                                                    .arg(number(ladder.changes[at].reading, 3),
                                                         number(ladder.changes[at].halfWidth, 3))
                                              : QString());
-    cells << planwords::flawsText(ladder.flaws, m_next->byOneRm);
+    cells << said(answers::flawsWords(ladder.flaws, m_next->byOneRm));
     return cells;
 }
 

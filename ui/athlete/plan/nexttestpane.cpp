@@ -3,6 +3,7 @@
 
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QComboBox>
@@ -126,7 +127,7 @@ void NextTestPane::ask(const Question& q) {
     }
     const auto next = answers::nextTest(*q.profile, settings);
     if (!next) {
-        showReason(asSentence(noAnswerText(next.why(), q.unit)));
+        showReason(noAnswerText(next.why(), q.unit));
         return;
     }
     m_model->setNextTest(*next, q.unit);
@@ -137,7 +138,7 @@ void NextTestPane::ask(const Question& q) {
     QStringList settled;
     for (const SettledAt& each :
          settledAt(*q.context, *q.about, *q.profile, *next, next->ladders.front()))
-        settled << planwords::settledText(each, q.unit);
+        settled << said(asSentence(settledWords(each)), q.unit);
     m_settled->setText(settled.join(u'\n'));
     m_settled->setVisible(!settled.isEmpty());
 }
@@ -161,7 +162,7 @@ QString NextTestPane::sentence(const answers::NextTest& next, LoadUnit unit) con
         said += u' ' + tr("Beware, its loads: %1. No ladder without that was found under these "
                           "settings: more steps, a heavier load or plates between them may give "
                           "one.")
-                           .arg(planwords::flawsText(best.flaws, next.byOneRm));
+                           .arg(ui::said(answers::flawsWords(best.flaws, next.byOneRm)));
     if (next.twoExtremesRatio)
         said += u' ' + tr("Half the sets at the lightest and half at the heaviest load would give "
                           "%1 times that, and could not show a bend.")

@@ -3,10 +3,12 @@
 
 #include "core/answers/share.h"
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 #include "ui/records/equipmentdialog.h"
 #include "ui/typed/setline.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
+#include "ui/words/said.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -225,7 +227,7 @@ void PlanForm::setLift(std::string lift, std::vector<std::string> lifts) {
 }
 
 QString PlanForm::barName(const Bar& bar, const answers::BarFit& fit) const {
-    const QString name = planwords::barText(bar);
+    const QString name = said(answers::barWords(bar));
     if (fit.fit != answers::BarFit::Fit::OfOthers)
         return name;
     return fit.lift.empty() ? tr("%1 (for other lifts)").arg(name)

@@ -195,17 +195,18 @@ void PlanPage::ask() {
             return showReason(tr("No session of this lift yet: test first, then plan."));
         const auto session = sessionOf(m_about->sessions, *m_choice.session);
         if (!session)
-            return showReason(asSentence(noAnswerText(session.why(), m_choice.unit)));
-        const auto profile = profileOf(*m_about, *session);
+            return showReason(noAnswerText(session.why(), m_choice.unit));
+        const auto profile =
+            profileOf(within(m_logbook.context(*m_lift), *m_about, session->device), *session);
         if (!profile)
-            return showReason(asSentence(noAnswerText(profile.why(), m_choice.unit)));
+            return showReason(noAnswerText(profile.why(), m_choice.unit));
         const auto equipment = chosenEquipment();
         if (!equipment)
             return showReason(tr("Make a set of equipment first: the bars and plates at hand."));
         m_day = planDay(m_logbook.log(), *m_about, *session,
                         m_clock ? std::optional(m_clock.today()) : std::nullopt);
         if (m_day.notPossible)
-            return showReason(asSentence(noAnswerText(*m_day.notPossible, m_choice.unit)));
+            return showReason(noAnswerText(*m_day.notPossible, m_choice.unit));
         auto settings = planSettings(m_logbook.context(*m_lift), *m_about, *session, *equipment);
         settings.bounds = m_day.bounds;
         settings.target = m_choice.target;
@@ -222,7 +223,7 @@ void PlanPage::ask() {
         showAge();
         const auto plan = answers::plan(m_about->lift.value, *profile, settings);
         if (!plan)
-            showReason(asSentence(noAnswerText(plan.why(), m_choice.unit)));
+            showReason(noAnswerText(plan.why(), m_choice.unit));
         else
             showPlan(*plan);
         if (plan && noShare)
@@ -295,7 +296,7 @@ void PlanPage::showPlan(const answers::Plan& plan) {
                      loadWithUnit(std::round(plan.aim->high * 10) / 10, m_choice.unit),
                      chosen.join(u", "_s)));
     QStringList cautions = planwords::cautionTexts(plan.cautions, m_choice.unit);
-    if (const std::string name = m_relations->name(); !name.empty())
+    if (const Words name = m_relations->name(); !name.empty())
         cautions << planwords::cautionTexts({answers::relationCaution(name)}, m_choice.unit);
     if (plan.restrictedFlow)
         cautions << planwords::restrictedFlowTexts();

@@ -43,7 +43,7 @@ void RelationPane::setRelations(const Answer<answers::SquadRelation>& squad, Loa
                    .arg(m_squad->points.size())
                    .arg(number(m_squad->used().s(), 1));
     else
-        said = asSentence(noAnswerText(squad.why(), unit));
+        said = noAnswerText(squad.why(), unit);
     said += u' ';
     said += m_published
                 ? tr("Published: %1.").arg(text(answers::cited(std::string(m_published->source))))
@@ -73,14 +73,11 @@ QString RelationPane::heading() const {
                                           : tr("Of 1RM, by the published equation");
 }
 
-std::string RelationPane::name() const {
+Words RelationPane::name() const {
     if (m_use->currentIndex() == Squad && m_squad)
-        return utf8(tr("the squad's own relation (%1 athletes, %2 points)")
-                        .arg(m_squad->athletes)
-                        .arg(m_squad->points.size()));
+        return m_squad->name();
     if (m_use->currentIndex() == Published && m_published)
-        return utf8(tr("the published equation (%1)")
-                        .arg(text(answers::cited(std::string(m_published->source)))));
+        return answers::nameOf(*m_published);
     return {};
 }
 

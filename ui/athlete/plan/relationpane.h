@@ -25,7 +25,7 @@ public:
     /// Shares of the plan's loads by the relation that the coach asked for; empty where none is.
     std::vector<answers::RelatedLoad> related(const answers::Plan& plan) const;
     /// Its name in plain English; empty where none is asked for.
-    std::string name() const;
+    Words name() const;
     /// The same for the head of a column.
     QString heading() const;
 

@@ -268,7 +268,8 @@ void SeasonPage::ask() {
         }
         if (m_baseline && !sessionOf(m_about->sessions, *m_baseline))
             m_baseline.reset();
-        const auto follow = followOf(m_logbook.context(*m_lift), *m_about, *m_load, m_baseline);
+        const auto follow =
+            followOf(m_logbook.log(), m_logbook.context(*m_lift), *m_about, *m_load, m_baseline);
         if (follow)
             showFollow(*follow);
         else
@@ -295,7 +296,7 @@ void SeasonPage::showFollow(const answers::Follow& follow) {
                           : static_cast<int>(follow.sessions.size()) - 1);
     QStringList notes;
     for (const answers::Note& note : follow.notes)
-        notes << noteText(note, unit);
+        notes << said(asSentence(note.words), unit);
     m_notes->setText(notes.join(QLatin1Char(' ')));
     m_notes->setVisible(!notes.isEmpty());
     m_told->setText(trendText(follow, level));

@@ -5,6 +5,7 @@
 #include "ui/athlete/season/seasonrows.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QCoreApplication>
@@ -66,7 +67,7 @@ void addTable(Flow& flow, std::span<const TextTable::Row> sessions, const QStrin
 void addNotes(Flow& flow, const SeasonPaper& paper) {
     flow.heading(SeasonPages::tr("To beware of, and where the figures come from"));
     for (const answers::Note& note : paper.follow.notes)
-        flow.text(noteText(note, paper.chart.unit), pageFont(smallText), 1);
+        flow.text(said(asSentence(note.words), paper.chart.unit), pageFont(smallText), 1);
     for (const answers::Followed& each : paper.follow.sessions)
         if (each.extrapolated) {
             flow.text(SeasonPages::tr("Extrapolated: the load lies beyond that session's loads."),

@@ -68,7 +68,9 @@ QString explanation(const answers::Followed& f, const QString& device, LoadUnit 
 QString settlingOf(const answers::Followed& f, LoadUnit unit) {
     if (!f.change || f.change->read.reading != answers::Reading::Unclear)
         return {};
-    return settlingText(answers::unsettled({f.change->load}, f.change->unsettled), unit);
+    return said(asSentence(answers::settlingWords(
+                    answers::unsettled({f.change->load}, f.change->unsettled))),
+                unit);
 }
 
 QStringList seasonHeadings(LoadUnit unit) {
@@ -103,7 +105,7 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
         if (f.change)
             cells << signedNumber(f.change->read.change, speedDecimals)
                   << signedRangeText(f.change->read.interval, speedDecimals)
-                  << readingText(f.change->read, speedDecimals);
+                  << said(answers::readingWords(f.change->read, speedDecimals));
         else
             cells << QString() << QString() << (base ? SeasonRows::tr("baseline") : u"–"_s);
         if (f.oneRm)
@@ -136,7 +138,7 @@ QString latestText(const answers::Follow& follow) {
     return SeasonRows::tr("%1 against %2: %3 m/s (%4), %5.")
         .arg(day, base, signedNumber(last.change->read.change, speedDecimals),
              signedRangeText(last.change->read.interval, speedDecimals),
-             readingText(last.change->read, speedDecimals));
+             said(answers::readingWords(last.change->read, speedDecimals)));
 }
 
 QString trendText(const answers::Follow& follow, double level) {

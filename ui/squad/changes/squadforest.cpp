@@ -4,6 +4,7 @@
 #include "ui/charts/key.h"
 #include "ui/charts/plotframe.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QCoreApplication>
@@ -136,9 +137,9 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
             if (r.read->smallest)
                 row.smallest = scaled(r.read->smallest->value);
             row.reading = r.read->reading;
-            row.word = readingWord(r.read->reading);
+            row.word = said(answers::readingWords(r.read->reading));
         } else {
-            row.word = readingWord(answers::Reading::NoFigure);
+            row.word = said(answers::readingWords(answers::Reading::NoFigure));
             row.reason = noAnswerText(r.read.why(), unit);
         }
         data.rows.push_back(std::move(row));

@@ -2,7 +2,9 @@
 #include "ui/squad/changes/squadrows.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/sources.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QCoreApplication>
@@ -28,14 +30,14 @@ QString dayOf(const std::optional<LiftSession>& session) {
 }
 
 QString readingCell(const answers::SquadPart& part, const answers::SquadRow& row) {
-    QString said = readingText(*row.read, decimalsOf(part));
+    QString words = said(answers::readingWords(*row.read, decimalsOf(part)));
     if (row.extrapolated)
-        said += part.load ? SquadRows::tr("; extrapolated") : SquadRows::tr("; far from any load");
+        words += part.load ? SquadRows::tr("; extrapolated") : SquadRows::tr("; far from any load");
     if (row.correctedDevice)
-        said += SquadRows::tr("; device corrected");
+        words += SquadRows::tr("; device corrected");
     else if (row.otherDevice)
-        said += SquadRows::tr("; two devices");
-    return said;
+        words += SquadRows::tr("; two devices");
+    return words;
 }
 
 } // namespace
@@ -77,14 +79,14 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, LoadUnit u
                                      decimals)
                   << (r.read->smallest ? number(scaled(r.read->smallest->value), decimals) : u"–"_s)
                   << readingCell(part, r);
-            if (auto smallest = r.read->smallest) {
-                smallest->source = answers::cited(smallest->source);
-                row.explanation = SquadRows::tr("Smallest change that matters: %1")
-                                      .arg(smallestOrigin(*smallest));
-            }
+            if (r.read->smallest)
+                row.explanation =
+                    SquadRows::tr("Smallest change that matters: %1")
+                        .arg(said(answers::sourceOf(answers::asCited(*r.read->smallest))));
         } else {
             cells << u"–"_s << QString() << QString()
-                  << readingWord(Reading::NoFigure) + u": "_s + noAnswerText(r.read.why(), unit);
+                  << said(answers::readingWords(Reading::NoFigure)) + u": "_s +
+                         noAnswerText(r.read.why(), unit);
             row.quiet << 6;
         }
         row.cells = cells;
@@ -96,7 +98,7 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, LoadUnit u
 QStringList squadNotes(const answers::Squad& squad, LoadUnit unit) {
     QStringList notes;
     for (const answers::Note& note : squad.notes)
-        notes << noteText(note, unit);
+        notes << said(asSentence(note.words), unit);
     notes << SquadRows::tr("Of a block its last session that makes a line stands, of a date the "
                            "nearest. Readings hold day-to-day noise; rows go better, worse, held, "
                            "unclear, and by size in each.");

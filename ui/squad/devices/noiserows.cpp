@@ -3,6 +3,7 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/noise.h"
+#include "core/answers/sources.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -58,11 +59,6 @@ TextTable::Row errorRow(const NoiseGroup& group, const QString& what,
     return {.cells = cells};
 }
 
-answers::DayNoise citedOnly(answers::DayNoise noise) {
-    noise.source = answers::cited(noise.source);
-    return noise;
-}
-
 TextTable::Row inUseRow(const NoiseGroup& group) {
     QStringList cells = head(group);
     const bool any = group.inUse.origin != answers::DayNoise::Origin::None;
@@ -74,7 +70,7 @@ TextTable::Row inUseRow(const NoiseGroup& group) {
                                       : u"–"_s);
     return {.cells = cells,
             .strong = true,
-            .explanation = asSentence(dayNoiseText(citedOnly(group.inUse)))};
+            .explanation = asSentence(dayNoiseText(answers::asCited(group.inUse)))};
 }
 
 } // namespace
@@ -129,7 +125,7 @@ QString inUseText(std::span<const NoiseGroup> groups) {
         if (!group.athlete.empty() || !hasOwn(group))
             lines << NoiseWords::tr("In use for %1, %2, %3: %4")
                          .arg(text(group.lift.name), deviceText(group), whoseText(group),
-                              dayNoiseText(citedOnly(group.inUse)));
+                              dayNoiseText(answers::asCited(group.inUse)));
     return lines.join(u'\n');
 }
 
@@ -166,23 +162,35 @@ std::vector<TextTable::Row> agreementRows(const answers::AgreementStudy& study) 
     const auto row = [](const QString& name, const QString& value, const QString& interval = {}) {
         return TextTable::Row{.cells = {name, value, interval}};
     };
-    return {row(NoiseWords::tr("Sets seen by both"), QString::number(a.n)),
-            row(NoiseWords::tr("Athletes, sessions"),
-                u"%1, %2"_s.arg(study.athletes).arg(study.sessions.size())),
-            row(NoiseWords::tr("Bias (m/s)"), signedNumber(a.bias, 4),
-                signedRangeText(a.biasInterval, 4)),
-            row(NoiseWords::tr("Lower limit of agreement (m/s)"), signedNumber(a.limits.low, 4),
-                signedRangeText(a.lowerLimitInterval, 4)),
-            row(NoiseWords::tr("Upper limit of agreement (m/s)"), signedNumber(a.limits.high, 4),
-                signedRangeText(a.upperLimitInterval, 4)),
-            row(NoiseWords::tr("SD of the differences (m/s)"), number(a.sd, 4)),
-            row(NoiseWords::tr("Proportion, least products (slope)"), number(a.slope, 4),
-                rangeText(a.slopeInterval, 4)),
-            row(NoiseWords::tr("Intercept, least products (m/s)"), signedNumber(a.intercept, 4),
-                signedRangeText(a.interceptInterval, 4)),
-            row(NoiseWords::tr("Correlation"), number(a.correlation, 4)),
-            row(NoiseWords::tr("Bias that comparisons take off (m/s)"), signedNumber(a.bias, 4),
-                signedRangeText({a.bias - half, a.bias + half}, 4))};
+    std::vector<TextTable::Row> rows{
+        row(NoiseWords::tr("Sets seen by both"), QString::number(a.n)),
+        row(NoiseWords::tr("Athletes, sessions"),
+            u"%1, %2"_s.arg(study.athletes).arg(study.sessions.size())),
+        row(NoiseWords::tr("Bias (m/s)"), signedNumber(a.bias, 4),
+            signedRangeText(a.biasInterval, 4)),
+        row(NoiseWords::tr("Lower limit of agreement (m/s)"), signedNumber(a.limits.low, 4),
+            signedRangeText(a.lowerLimitInterval, 4)),
+        row(NoiseWords::tr("Upper limit of agreement (m/s)"), signedNumber(a.limits.high, 4),
+            signedRangeText(a.upperLimitInterval, 4)),
+        row(NoiseWords::tr("SD of the differences (m/s)"), number(a.sd, 4))};
+    if (study.groups) {
+        const bool athletes = study.grouped == answers::AgreementStudy::Grouped::ByAthlete;
+        rows.push_back(row(athletes ? NoiseWords::tr("SD between athletes (m/s)")
+                                    : NoiseWords::tr("SD between sessions (m/s)"),
+                           number(std::sqrt(study.groups->between), 4)));
+        rows.push_back(row(athletes ? NoiseWords::tr("SD within an athlete (m/s)")
+                                    : NoiseWords::tr("SD within a session (m/s)"),
+                           number(std::sqrt(study.groups->within), 4)));
+    }
+    rows.insert(rows.end(),
+                {row(NoiseWords::tr("Proportion, least products (slope)"), number(a.slope, 4),
+                     rangeText(a.slopeInterval, 4)),
+                 row(NoiseWords::tr("Intercept, least products (m/s)"),
+                     signedNumber(a.intercept, 4), signedRangeText(a.interceptInterval, 4)),
+                 row(NoiseWords::tr("Correlation"), number(a.correlation, 4)),
+                 row(NoiseWords::tr("Bias that comparisons take off (m/s)"),
+                     signedNumber(a.bias, 4), signedRangeText({a.bias - half, a.bias + half}, 4))});
+    return rows;
 }
 
 QStringList pairedHeadings(const QString& first, const QString& second, LoadUnit unit) {
@@ -212,19 +220,19 @@ std::vector<TextTable::Row> pairedRows(const answers::AgreementStudy& study,
 QString agreementSentence(const answers::AgreementStudy& study, const QString& first,
                           const QString& second, LoadUnit unit) {
     const stats::Agreement& a = study.figures;
-    QString said = a.bias >= 0 ? NoiseWords::tr("%1 reads %2 m/s more than %3")
-                               : NoiseWords::tr("%1 reads %2 m/s less than %3");
-    said = said.arg(first, number(std::abs(a.bias), 3), second);
+    QString sentence = a.bias >= 0 ? NoiseWords::tr("%1 reads %2 m/s more than %3")
+                                   : NoiseWords::tr("%1 reads %2 m/s less than %3");
+    sentence = sentence.arg(first, number(std::abs(a.bias), 3), second);
     const bool unclear = a.biasInterval.low <= 0 && a.biasInterval.high >= 0;
     if (unclear)
-        said = NoiseWords::tr("No clear bias between %1 and %2: %3 m/s")
-                   .arg(first, second, signedNumber(a.bias, 3));
-    said += NoiseWords::tr(" (%1 %2); of twenty sets about nineteen differ by %3.")
-                .arg(levelText(study.level), signedRangeText(a.biasInterval, 3),
-                     signedRangeText(a.limits, 3));
+        sentence = NoiseWords::tr("No clear bias between %1 and %2: %3 m/s")
+                       .arg(first, second, signedNumber(a.bias, 3));
+    sentence += NoiseWords::tr(" (%1 %2); of twenty sets about nineteen differ by %3.")
+                    .arg(levelText(study.level), signedRangeText(a.biasInterval, 3),
+                         signedRangeText(a.limits, 3));
     for (const answers::Note& note : study.notes)
-        said += u' ' + noteText(note, unit);
-    return said;
+        sentence += u' ' + said(asSentence(note.words), unit);
+    return sentence;
 }
 
 } // namespace slopebook::ui

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A load-velocity relation is nearly straight and a line is fitted to it: what the line says
+// depends on the loads it was fitted to. How far it may be off, by the published curves.
+#pragma once
+
+#include "core/answers/publishedrelations.h"
+#include "core/model/answer.h"
+#include "core/model/session.h"
+#include "core/stats/line.h"
+
+#include <span>
+#include <string>
+#include <vector>
+
+namespace slopebook::answers {
+
+/// How an athlete may bend: kappa times as the published curve of the lift, kappa within an
+/// interval; without a curve of its own a lift may bend as any of the shipped ones.
+struct Bend {
+    std::vector<PublishedRelation> relations = {}; ///< none: no allowance is made
+    bool envelope = false;                         ///< the shipped ones together
+    stats::Interval kappa{0, 1};
+    int ladders = 0; ///< own full ladders that narrowed kappa; 0: none did
+    std::string source() const;
+};
+
+/// So many own full ladders narrow kappa; full: five loads or more, the heaviest at 80 % of the
+/// estimate or above.
+constexpr int laddersNeeded = 3;
+constexpr int loadsOfAFullLadder = 5;
+
+Bend bendOf(const Lift& lift);
+/// With kappa narrowed by the athlete's own full ladders among the sessions, where the lift has a
+/// curve of its own: all their points on session, session x load and curve - chord; the 95 %
+/// interval of the last coefficient, cut to [0, 1]. Agrees with R (tests/reference/bend.R).
+Bend bendOf(const Lift& lift, const Answer<Mvt>& mvt, std::span<const LiftSession> sessions);
+
+/// What a straight line was fitted to.
+struct Ladder {
+    std::vector<double> loads = {}; ///< kg, one a point
+    double slope = 0;               ///< of the session's line, m/s a kg
+    double max = 0;                 ///< kg, its estimated 1RM
+    double heaviest = 0;            ///< kg
+};
+Ladder ladderOf(const LiftSession& session, const stats::Line& line, double max);
+
+/// A straight line through a published curve at a ladder's loads, no more than is asked of it: it
+/// is made anew for every session of a log.
+struct CurveLine {
+    double xMean = 0, yMean = 0, slope = 0;
+    double at(double x) const { return yMean + slope * (x - xMean); }
+    double root(double y) const { return xMean + (y - yMean) / slope; }
+};
+
+/// What lines through the published curve at the ladders' own loads say less what is true, over the
+/// bends that an athlete may have: of the later session less the earlier, or of one.
+class BendErrors {
+public:
+    BendErrors() = default;
+    BendErrors(const Bend& bend, const Ladder& one);
+    BendErrors(const Bend& bend, const Ladder& earlier, const Ladder& later);
+    /// The least and the most by which the change of speed at a load errs, m/s; zero of one.
+    stats::Interval at(double load) const;
+    /// The same of the 1RM or of its change, kg.
+    const stats::Interval& ofMax() const { return m_ofMax; }
+    /// Whether anything may be off.
+    bool any() const { return !m_fits.empty(); }
+
+private:
+    struct Fit {
+        CurveLine earlier, later; ///< through the curve
+        double scale = 1;         ///< own speeds over published ones
+    };
+    void add(const PublishedRelation& relation, const Ladder& earlier, const Ladder* later);
+
+    stats::Interval m_kappa{0, 0};
+    bool m_envelope = false;
+    std::vector<Fit> m_fits;
+    stats::Interval m_ofMax{0, 0};
+};
+
+} // namespace slopebook::answers

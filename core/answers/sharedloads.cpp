@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/sharedloads.h"
+
+#include "core/answers/nexttest.h"
+#include "core/model/phrases/answers.h"
+
+#include <array>
+#include <cmath>
+#include <map>
+
+namespace slopebook::answers {
+
+namespace {
+
+constexpr double generalScatter = 0.015, generalDf = 8; // m/s
+
+struct Seen {
+    double sum = 0;
+    int count = 0;
+    double mean() const { return sum / count; }
+};
+
+std::map<Mass, Seen> seenByLoad(const LiftSession& session) {
+    std::map<Mass, Seen> seen;
+    for (const Point& p : session.points) {
+        Seen& at = seen[massFromKilograms(p.load)];
+        at.sum += p.velocity;
+        ++at.count;
+    }
+    return seen;
+}
+
+} // namespace
+
+PointNoise pointNoise(const DayNoise& noise, const std::optional<stats::Scatter>& scatter) {
+    const stats::Variance ofPoint =
+        scatter && scatter->df > 0 ? stats::Variance{scatter->s2, scatter->df}
+                                   : stats::Variance{generalScatter * generalScatter, generalDf};
+    const bool known = noise.origin != DayNoise::Origin::None;
+    return {.day = known ? noise.variance : stats::Variance{}, .scatter = ofPoint};
+}
+
+PointNoise pointNoiseFrom(const DayNoise& noise, std::span<const LiftSession> sessions) {
+    const auto scatter = pooledScatter(sessions);
+    return pointNoise(noise,
+                      scatter ? std::optional(stats::Scatter{scatter->s * scatter->s, scatter->df})
+                              : std::nullopt);
+}
+
+Answer<std::vector<SharedLoadChange>> sharedLoadChanges(const LiftSession& from,
+                                                        const LiftSession& to,
+                                                        const ComparisonSettings& settings,
+                                                        const PointNoise& noise) {
+    if (from.session == to.session)
+        return NoAnswer{NoAnswer::Why::Other, say("one session is not compared with itself")};
+    if (settings.asManyReps)
+        if (const auto fair = settings.asManyReps(from, to)) {
+            ComparisonSettings asTheyAre = settings;
+            asTheyAre.asManyReps = {};
+            return sharedLoadChanges(fair->first, fair->second, asTheyAre, noise);
+        }
+    const double bias = settings.deviceBias ? settings.deviceBias->first : 0;
+    const stats::Variance ofBias =
+        settings.deviceBias ? settings.deviceBias->second : stats::Variance{};
+    const auto after = seenByLoad(to);
+    std::vector<SharedLoadChange> changes;
+    for (const auto& [load, before] : seenByLoad(from)) {
+        const auto again = after.find(load);
+        if (again == after.end())
+            continue;
+        const double change = again->second.mean() - bias - before.mean();
+        const double points = 1.0 / before.count + 1.0 / again->second.count;
+        const auto parts =
+            std::array{stats::Variance{2 * noise.day.value, noise.day.df},
+                       stats::Variance{points * noise.scatter.value, noise.scatter.df}, ofBias};
+        const auto straight = [&](double level) -> std::optional<stats::Interval> {
+            const double half = std::sqrt(stats::squaredHalfWidth(parts, settings.critical(level)));
+            return stats::Interval{change - half, change + half};
+        };
+        const auto own = settings.smallestAt.find(load);
+        changes.push_back(
+            {.load = load,
+             .seenFrom = before.mean(),
+             .seenTo = again->second.mean(),
+             .read = readWithBend(change, straight, {}, settings.level,
+                                  own != settings.smallestAt.end() ? own->second
+                                                                   : settings.smallestVelocity)});
+    }
+    if (changes.empty())
+        return NoAnswer{NoAnswer::Why::BeyondLoads, say("the two days share no load")};
+    return changes;
+}
+
+} // namespace slopebook::answers

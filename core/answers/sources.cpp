@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/sources.h"
+
+#include "core/model/phrases/answers.h"
+
+#include <cmath>
+#include <utility>
+
+namespace slopebook::answers {
+
+Words sourceOf(const Smallest& smallest) {
+    switch (smallest.origin) {
+    case Smallest::Origin::Squad:
+        return say("squad: %1", smallest.source);
+    case Smallest::Origin::Coach:
+        return say("the coach's own");
+    case Smallest::Origin::Published:
+        break;
+    }
+    return say("published, not yours: %1", smallest.source);
+}
+
+namespace {
+
+Words repeatsOfAthlete(int pairs) {
+    return pairs == 1 ? say("the athlete's own: 1 repeat test")
+                      : say("the athlete's own: %1 repeat tests", pairs);
+}
+
+Words repeatsOfLog(int pairs) {
+    return pairs == 1 ? say("this log's: 1 repeat test")
+                      : say("this log's: %1 repeat tests", pairs);
+}
+
+} // namespace
+
+Words sourceOf(const DayNoise& noise) {
+    const Words published = say("published, not yours: %1", noise.source);
+    std::vector<Words> shares;
+    for (const auto& [share, source] :
+         {std::pair{noise.ownShare, repeatsOfAthlete(noise.ownPairs)},
+          std::pair{noise.othersShare, repeatsOfLog(noise.othersPairs)},
+          std::pair{1 - noise.ownShare - noise.othersShare, published}})
+        if (share >= 0.005)
+            shares.push_back(say("%1 % %2", figure(100 * share, 0), source));
+    if (shares.size() > 1)
+        return listed(std::move(shares));
+    switch (noise.origin) {
+    case DayNoise::Origin::Athlete:
+        return repeatsOfAthlete(noise.pairs);
+    case DayNoise::Origin::LogLift:
+        return repeatsOfLog(noise.pairs);
+    case DayNoise::Origin::Published:
+        return published;
+    case DayNoise::Origin::None:
+        break;
+    }
+    return {};
+}
+
+Words sourceOf(const Mvt& mvt) {
+    switch (mvt.origin) {
+    case Mvt::Origin::Athlete:
+        return mvt.count == 1 ? say("the athlete's own: one true maximum")
+                              : say("the athlete's own: mean of %1 true maxima", mvt.count);
+    case Mvt::Origin::Coach:
+        return mvt.source.empty() ? say("the coach's own") : say("the coach's own: %1", mvt.source);
+    case Mvt::Origin::Published:
+        break;
+    }
+    return say("published, not yours: %1", mvt.source);
+}
+
+bool noneFound(const DayNoise& noise) {
+    return noise.pairs > 0 && std::sqrt(noise.variance.value) < 0.0005;
+}
+
+} // namespace slopebook::answers

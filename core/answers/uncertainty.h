@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The one place that says how uncertain a figure is: profile, comparison, band, followed loads,
+// plan, next test and settling ask it alike (method: tests/README.md, 'Worlds').
+#pragma once
+
+#include "core/answers/bend.h"
+#include "core/answers/calibration.h"
+#include "core/answers/reading.h"
+#include "core/stats/moving.h"
+
+#include <functional>
+#include <optional>
+
+namespace slopebook::answers {
+
+/// What is not known of a session's figures beside the scatter about its line: of an athlete and
+/// lift, worked out once and asked for every session.
+struct Beyond {
+    DayNoise day = {};
+    Bend bend = {};
+    /// From the log's own pairs of an estimate and a maximum lifted, where there are enough.
+    std::optional<Calibration> calibration = {};
+};
+
+/// The load, kg, that days tilt a line about, and that a ladder's reach is taken of: the estimate
+/// of the 1RM; without one 0.85 of the load at zero speed, which published lifts have it near; a
+/// line that does not fall: nothing.
+std::optional<double> referenceMax(const stats::Line& line, const std::optional<double>& mvt);
+
+/// How a line moves from day to day: level s_d^2, and a tilt of slopeCv() of the slope about 60 %
+/// of the maximum (of the middle of its loads where there is none). Nothing where no day-to-day
+/// noise is known.
+stats::Moving dayOf(const DayNoise& noise, const stats::Line& line,
+                    const std::optional<double>& max);
+/// Of two sessions, the same for both: about 60 % of the earlier one's maximum, by the mean of
+/// their slopes.
+stats::Moving dayOf(const DayNoise& noise, const stats::Line& earlier, const stats::Line& later,
+                    const std::optional<double>& earlierMax);
+
+/// The critical value as a function of df at a level; Student's, or one for many looks.
+using CriticalOf = std::function<stats::Critical(double level)>;
+
+/// The interval of a session's 1RM to plan with: all loads x with (line(x) - mvt)^2 <= t1^2 s^2
+/// h(x)
+/// + t0^2 V_day(x) + tu^2 u^2, widened by the bend. Nothing where it cannot be bounded, or the line
+/// has no inference.
+std::optional<stats::Interval> intervalToPlanWith(const stats::Line& line, const Mvt& mvt,
+                                                  const stats::Moving& day, const BendErrors& bend,
+                                                  double level);
+
+/// What is not known of a change between two sessions.
+struct ChangeUncertainty {
+    stats::TwoLines lines;
+    stats::Variances variances = stats::Variances::Pooled;
+    stats::Moving day = {};      ///< of one session
+    stats::Variance device = {}; ///< of the bias that was taken off the later line
+    BendErrors bend = {};
+    CriticalOf critical = stats::tOf;
+
+    /// s^2 of a session's points: pooled, but never less than its own; or its own.
+    stats::Scatter scatter(const stats::Line& line) const;
+    /// Interval of D(x) as if lines were straight.
+    stats::Interval straight(double x, double level) const;
+    /// The simultaneous band over all x, with the bend.
+    stats::Interval band(double x, double level) const;
+    /// Interval of the change of the load at which the lines reach y, by variance recovery from two
+    /// Fieller intervals, as if lines were straight; nothing where a side cannot be bounded.
+    std::optional<stats::Interval> maxStraight(double y, double level) const;
+
+private:
+    double squaredLines(double x, const stats::Critical& by) const;
+    double squaredBeyond(double x, const stats::Critical& by) const;
+};
+
+/// A change with its interval as if lines were straight, by level, read with the bend that it may
+/// have; no figure where straight has none.
+ReadChange readWithBend(double change,
+                        const std::function<std::optional<stats::Interval>(double)>& straight,
+                        const stats::Interval& bend, double level,
+                        const std::optional<Smallest>& smallest);
+
+} // namespace slopebook::answers

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/stats/moderation.h"
+
+#include <algorithm>
+
+namespace slopebook::stats {
+
+namespace {
+constexpr double priorDf = 4;
+constexpr double priorShrink = 0.84 * 0.84; // t on 4 df with it is as wide as t on 8 df without
+constexpr double othersWeight = 0.7;
+constexpr double leastOfCentre = 0.25;
+// The published figure is let go while one's own pairs come to count so many df.
+constexpr double lettingGoFrom = 6, lettingGoTo = 14;
+
+/// df that the prior keeps beside one's own.
+double priorLeft(double effective) {
+    const double kept = (lettingGoTo - effective) / (lettingGoTo - lettingGoFrom);
+    return priorDf * std::clamp(kept, 0.0, 1.0);
+}
+} // namespace
+
+RepeatSums& RepeatSums::operator+=(const RepeatSums& other) {
+    pairs += other.pairs;
+    halfSquares += other.halfSquares;
+    within += other.within;
+    return *this;
+}
+
+RepeatSums RepeatSums::without(const RepeatSums& others) const {
+    if (!(pairs > others.pairs))
+        return {};
+    return {pairs - others.pairs, std::max(0.0, halfSquares - others.halfSquares),
+            std::max(0.0, within - others.within)};
+}
+
+Moderated moderated(double published, const RepeatSums& others, const RepeatSums& own) {
+    const double known = published * published;
+    const double ofOthers = std::max(0.0, others.excess());
+    const double weights = priorDf + others.pairs;
+    const double centre =
+        (priorDf * priorShrink * known + othersWeight * others.pairs * ofOthers) / weights;
+    const double expected = (priorDf * known + others.pairs * ofOthers) / weights;
+    double effective = 0;
+    if (own.pairs > 0) {
+        const double rho = centre / (centre + own.within / own.pairs);
+        effective = own.pairs * rho * rho;
+    }
+    const double left = priorLeft(effective), df = left + effective;
+    const double least = leastOfCentre * std::max(left / priorDf, leastOfCentre) * centre;
+    const auto withOwn = [&](double prior) {
+        return std::max(least, (left * prior + effective * own.excess()) / df);
+    };
+    const double ownShare = effective / df;
+    return {.variance = {withOwn(centre), df},
+            .expected = withOwn(expected),
+            .ownShare = ownShare,
+            .othersShare = (1 - ownShare) * others.pairs / weights};
+}
+
+} // namespace slopebook::stats

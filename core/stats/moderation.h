@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A published SD is a prior, not the truth: how repeat tests of others move its centre, and one's
+// own repeats take its place.
+#pragma once
+
+#include "core/stats/twolines.h"
+
+namespace slopebook::stats {
+
+/// What pairs of repeat tests come to. Sums, so that one athlete's may be taken from everybody's.
+struct RepeatSums {
+    double pairs = 0;
+    double halfSquares = 0; ///< sum of d^2 / 2, d how far a pair lies apart
+    double within = 0;      ///< sum of what the scatter explains of it: (Var1 + Var2) / 2
+    RepeatSums& operator+=(const RepeatSums& other);
+    /// Without these; never below nothing.
+    RepeatSums without(const RepeatSums& others) const;
+    /// Mean d^2 / 2 less what the scatter explains; keeps its sign. 0 without pairs.
+    double excess() const { return pairs > 0 ? (halfSquares - within) / pairs : 0; }
+};
+
+struct Moderated {
+    Variance variance = {}; ///< and the df on which its critical value is taken
+    double expected = 0;    ///< the variance to be expected: what chances are worked out with
+    double ownShare = 0, othersShare = 0; ///< of it; the rest is the published figure's
+};
+/// s_d0 = 0.84 published on 4 df; c^2 = (4 s_d0^2 + 0.7 k s_others^2) / (4 + k) with others' k
+/// pairs, the df staying (athletes differ however many there are); own pairs: rho = c^2 / (c^2 +
+/// within), k_e = k rho^2, (w c^2 + k_e excess) / (w + k_e) on w + k_e df, at least c^2 w / 16 and
+/// c^2 / 16. w = 4 until k_e is 6, falling to 0 at 14: twenty pairs leave the published figure
+/// behind. Idea: Smyth 2004; constants by simulation (tests/README.md, 'Worlds' and 'What the prior
+/// does'). published > 0, an SD.
+Moderated moderated(double published, const RepeatSums& others, const RepeatSums& own);
+
+} // namespace slopebook::stats

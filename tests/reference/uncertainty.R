@@ -1,0 +1,72 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The parts of section 'When the world is not the model' by other means than the program's: roots by
+# polyroot and uniroot, Dunnett's integral by Golub and Welsch's nodes, chances by a plain sum.
+# Standard input, one record a line, ID first of its figures:
+#   moving ID y s2 s2_df level tilt pivot day_df y_var y_df level load1 v1 load2 v2 ...
+#   imbens ID span level
+#   dunnett ID df level l1 l2 ...
+#   chance ID effect scatter scatter_df prior prior_df expected span
+#   day ID published others_pairs half within own_pairs half within
+# Standard output: "ID.name value".
+say <- function(id, name, v) cat(sprintf("%s.%s %.17g\n", id, name, v))
+gauss <- function(n) {
+    i <- 1:(n - 1); b <- i / sqrt(4 * i^2 - 1); J <- matrix(0, n, n)
+    J[cbind(i, i + 1)] <- b; J[cbind(i + 1, i)] <- b; e <- eigen(J, symmetric = TRUE)
+    list(x = e$values, w = 2 * e$vectors[1, ]^2)
+}
+G <- gauss(64)
+inside <- function(d, l, nu) {
+    u <- 9 * G$x; wu <- 9 * G$w * dnorm(u)
+    given <- function(ds) {
+        p <- 1
+        for (k in l) p <- p * (pnorm((ds + k * u) / sqrt(1 - k^2)) - pnorm((-ds + k * u) / sqrt(1 - k^2)))
+        sum(wu * p)
+    }
+    if (is.infinite(nu)) return(given(d))
+    a <- sqrt(qchisq(1e-12, nu) / nu); b <- sqrt(qchisq(1e-12, nu, lower.tail = FALSE) / nu)
+    s <- (a + b) / 2 + (b - a) / 2 * G$x
+    sum((b - a) / 2 * G$w * dchisq(nu * s^2, nu) * 2 * nu * s * sapply(d * s, given))
+}
+imbens <- function(span, level) {
+    z <- qnorm((1 + level) / 2)
+    uniroot(function(f) pnorm(z * f + z * span) - pnorm(-z * f) - level, c(0.3, 1.1),
+            tol = 1e-15)$root
+}
+for (row in strsplit(readLines(file("stdin")), " ")) {
+    id <- row[2]; v <- as.numeric(row[-(1:2)])
+    if (row[1] == "moving") {
+        p <- matrix(v[-(1:10)], 2); x <- p[1, ] - mean(p[1, ]); m <- lm(p[2, ] ~ x)
+        a <- coef(m)[[1]]; b <- coef(m)[[2]]; t <- function(df) qt((1 + v[10]) / 2, df)^2
+        e <- v[6] - mean(p[1, ]); Y <- v[1] - a
+        constant <- Y^2 - t(v[3]) * v[2] / length(x) - t(v[7]) * (v[4] + v[5] * e^2) -
+            (if (v[8] > 0) t(v[9]) * v[8] else 0)
+        A <- b^2 - t(v[3]) * v[2] / sum(x^2) - t(v[7]) * v[5]
+        r <- sort(Re(polyroot(c(constant, -2 * b * Y + 2 * t(v[7]) * v[5] * e, A))))
+        say(id, "a", A); say(id, "low", r[1] + mean(p[1, ])); say(id, "high", r[2] + mean(p[1, ]))
+    } else if (row[1] == "imbens") {
+        say(id, "f", imbens(v[1], v[2]))
+    } else if (row[1] == "dunnett") {
+        say(id, "d", uniroot(function(d) inside(d, v[-(1:2)], v[1]) - v[2], c(1, 40),
+                             tol = 1e-12)$root)
+    } else if (row[1] == "chance") {
+        half <- function(s2, level) sqrt(qt((1 + level) / 2, v[3])^2 * s2 +
+                                         qt((1 + level) / 2, v[5])^2 * v[4])
+        s2 <- if (is.infinite(v[3])) v[2] else v[2] * qchisq((1:15 - 0.5) / 15, v[3]) / v[3]
+        se <- sqrt(v[2] + v[6])
+        reach <- sapply(half(s2, 0.95), function(h) h * (if (v[7] > 0) imbens(v[7] / h, 0.95) else 1) +
+                                                     v[7] / 2)
+        room <- v[1] - half(s2, 0.90) - v[7] / 2
+        say(id, "change", mean(pnorm((v[1] - reach) / se) + pnorm((-v[1] - reach) / se)))
+        say(id, "held", mean(ifelse(room > 0, pnorm(room / se) - pnorm(-room / se), 0)))
+    } else if (row[1] == "day") {
+        others <- if (v[2] > 0) max(0, (v[3] - v[4]) / v[2]) else 0
+        centre <- (4 * (0.84 * v[1])^2 + 0.7 * v[2] * others) / (4 + v[2])
+        expected <- (4 * v[1]^2 + v[2] * others) / (4 + v[2])
+        M <- if (v[5] > 0) v[6] / v[5] else 0; w <- if (v[5] > 0) v[7] / v[5] else 0
+        ke <- if (v[5] > 0) v[5] * (centre / (centre + w))^2 else 0
+        p <- approx(c(0, 6, 14), c(4, 4, 0), ke, rule = 2)$y # df of the prior
+        floor <- centre * max(p, 1) / 16
+        with <- function(c2) max(floor, weighted.mean(c(c2, M - w), c(p, ke)))
+        say(id, "variance", with(centre)); say(id, "df", p + ke); say(id, "expected", with(expected))
+    }
+}
