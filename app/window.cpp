@@ -2,8 +2,8 @@
 #include "app/window.h"
 
 #include "app/commands/commands.h"
-#include "ui/shell/application.h"
-#include "ui/shell/run.h"
+#include "ui/window/application.h"
+#include "ui/window/run.h"
 
 #include <QApplication>
 #include <QDateTime>

@@ -39,11 +39,11 @@ never '\bstd::v?format(_to|_to_n)?\(|\bstd::locale\b|\bimbue\(' \
     "std::format with L and streams with locales: by the locale"
 never '\bsetlocale[[:space:]]*\(' \
     "the locale is set in one place" \
-    '^ui/shell/application\.cpp:'
+    '^ui/window/application\.cpp:'
 # One function makes the application, and puts LC_NUMERIC back behind it.
 never '(new |make_unique<|make_shared<)Q(Gui|Core)?Application\b|\bQ(Gui|Core)?Application +[a-z][A-Za-z]*[({]' \
-    "the application is made in ui/shell/application.cpp" \
-    '^ui/shell/application\.cpp:'
+    "the application is made in ui/window/application.cpp" \
+    '^ui/window/application\.cpp:'
 
 [ $broken -eq 0 ] && echo "No number goes through the C locale."
 exit $broken

@@ -6,10 +6,12 @@ set -eu
 cd "$(dirname "$0")/.."
 
 broken=0
+rooms=
 
 # room FOLDER ALLOWED...: includes of the project ("...") must begin with one of ALLOWED or FOLDER.
 room() {
     folder=$1
+    rooms="$rooms $folder"
     shift
     [ -d "$folder" ] || return 0
     pattern="$folder/"
@@ -52,8 +54,33 @@ room core/traces core/model core/stats
 room core/answers core/model core/stats resources
 room core/log core/model resources
 room core/exchange core/model core/log
-room ui core
+room core/questions core/model core/stats core/answers core/log core/exchange
+room ui/typed core
+room ui/words core
+room ui/edits core ui/words
+room ui/parts core ui/typed ui/words ui/edits
+room ui/charts core ui/words ui/parts
+room ui/paper core ui/words ui/parts ui/charts
+room ui/records core ui/typed ui/words ui/edits ui/parts
+room ui/importing core ui/words ui/edits ui/parts
+# A task knows every room below it, and no other task.
+for task in ui/floor/entry ui/athlete/battery ui/athlete/compare ui/athlete/history ui/athlete/plan \
+    ui/athlete/profile ui/athlete/season ui/squad/blocks ui/squad/changes ui/squad/devices; do
+    room $task core ui/typed ui/words ui/edits ui/parts ui/charts ui/paper ui/records ui/importing
+done
+room ui/window core ui
 room app ui core resources
+
+for folder in $(find core ui -name '*.cpp' -o -name '*.h' | sed 's,/[^/]*$,,' | sort -u); do
+    case "$rooms " in
+    *" $folder "*) ;;
+    *" ${folder%/*} "*) ;; # a folder within a room
+    *)
+        echo "$folder is no room: give it a line in tests/rooms.sh and in DEVELOPERS.md" >&2
+        broken=1
+        ;;
+    esac
+done
 
 never core 'Q[A-Z]|Qt' "core has no Qt at all"
 never core/model 'Eigen|boost|SQLiteCpp|sqlite3|csv\.h|xlsxwriter' "core/model: the standard library only"
@@ -67,7 +94,7 @@ only_in 'core/exchange' 'xlsxwriter' "libxlsxwriter appears in core/exchange's s
 # Only the age of a file left behind goes by the system's. A window stays open over midnight: it goes by the clock handed to it, and tests hand in one that moves.
 bad=$(grep -rnE --include='*.h' --include='*.cpp' 'current(Date|Time|DateTime|(M)?SecsSinceEpoch)(Utc)?\(|system_clock::now|[^_a-z]time\((0|NULL|nullptr)\)' core ui | grep -v '^core/log/strays.cpp:' || true)
 if [ -n "$bad" ]; then
-    echo "Day and time come from the clock that is handed in (ui/shell/clock.h):" >&2
+    echo "Day and time come from the clock that is handed in (ui/parts/clock.h):" >&2
     echo "$bad" >&2
     broken=1
 fi
@@ -85,8 +112,8 @@ files_only() {
 }
 
 files_only 'QSaveFile|setOutputFileName|QPdfWriter [a-z]+\(("|q|Q)' none
-files_only 'QFileDialog' ui/shell/filedialog.cpp ui/shell/filedialog.h
-files_only 'Q(Print|PrintPreview)Dialog' ui/shell/paperwork.cpp
+files_only 'QFileDialog' ui/parts/filedialog.cpp ui/parts/filedialog.h
+files_only 'Q(Print|PrintPreview)Dialog' ui/paper/paperwork.cpp
 files_only 'ofstream|workbook_new' core/exchange/tableout.cpp core/exchange/tableout.h core/log/ownfiles.cpp
 files_only '::(rename|renameat2|link|unlink)\(|[^_]fs::rename|filesystem::rename' core/log/durable.cpp core/log/strays.cpp \
     core/log/snapshot.cpp core/log/newfolder.cpp core/log/ownfiles.cpp

@@ -3,8 +3,15 @@
 # Installs what is missing, builds with warnings as errors, and runs every test.
 # Arguments go to ctest: tests/run.sh -L exchange
 # tests/run.sh --sanitize [...]: the same under the address and undefined-behaviour sanitizers.
+# tests/run.sh --alone [all | FILE...]: runs nothing, but compiles what has changed source by source.
 set -eu
 cd "$(dirname "$0")/.."
+
+if [ "${1:-}" = --alone ]; then
+    shift
+    cmake --preset debug >/dev/null
+    exec python3 tests/alone.py build/debug "$@"
+fi
 
 preset=ci
 if [ "${1:-}" = --sanitize ]; then

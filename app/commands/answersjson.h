@@ -7,7 +7,7 @@
 #include "core/answers/comparison.h"
 #include "core/answers/noise.h"
 #include "core/answers/sharedloads.h"
-#include "ui/questions/questions.h"
+#include "core/questions/questions.h"
 
 #include <map>
 #include <optional>

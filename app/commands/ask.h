@@ -5,7 +5,7 @@
 
 #include "app/commands/json.h"
 #include "app/commands/terminal.h"
-#include "ui/questions/questions.h"
+#include "core/questions/questions.h"
 
 #include <filesystem>
 #include <optional>

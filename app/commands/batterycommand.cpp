@@ -7,8 +7,8 @@
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
 #include "core/log/snapshot.h"
-#include "ui/page/batteryprint.h"
-#include "ui/questions/batterytable.h"
+#include "core/questions/batterytable.h"
+#include "ui/paper/batteryprint.h"
 
 #include <memory>
 
@@ -133,7 +133,7 @@ void seenJson(Json& json, const char* name, const answers::SeenTest& seen) {
     json.endObject();
 }
 
-void testJson(Json& json, const TestChange& test) {
+void testChangeJson(Json& json, const TestChange& test) {
     json.object();
     json.field("test", test.kind.value.name)
         .field("side", std::string(word(test.side)))
@@ -218,7 +218,7 @@ std::string batteryJson(const ui::BatteryAnswer& answer) {
         .field("to", battery.toLabel);
     json.key("tests").array();
     for (const TestChange& test : battery.tests)
-        testJson(json, test);
+        testChangeJson(json, test);
     json.endArray().key("left_right").array();
     for (const auto& row : battery.leftRight) {
         json.object().field("test", row.kind.value.name);

@@ -6,7 +6,7 @@
 #include "app/commands/outputs.h"
 #include "app/commands/pdf.h"
 #include "core/log/snapshot.h"
-#include "ui/questions/liftcontext.h"
+#include "core/questions/liftcontext.h"
 
 #include <memory>
 

@@ -4,7 +4,7 @@
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
 #include "core/log/snapshot.h"
-#include "ui/questions/liftcontext.h"
+#include "core/questions/liftcontext.h"
 
 #include <map>
 #include <memory>

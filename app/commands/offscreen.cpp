@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/offscreen.h"
 
-#include "ui/shell/application.h"
+#include "ui/window/application.h"
 
 #include <QApplication>
 #include <QLocale>

@@ -3,8 +3,8 @@
 
 #include "app/commands/offscreen.h"
 #include "app/commands/planout.h"
-#include "ui/page/comparisonpage.h"
-#include "ui/page/plancard.h"
+#include "ui/paper/comparisonpage.h"
+#include "ui/paper/plancard.h"
 
 namespace slopebook::app {
 

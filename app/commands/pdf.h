@@ -4,7 +4,7 @@
 
 #include "core/answers/comparison.h"
 #include "core/log/target.h"
-#include "ui/questions/questions.h"
+#include "core/questions/questions.h"
 
 namespace slopebook::app {
 

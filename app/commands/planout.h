@@ -6,7 +6,7 @@
 #include "core/answers/history.h"
 #include "core/answers/squadrelation.h"
 #include "core/log/target.h"
-#include "ui/questions/planquestions.h"
+#include "core/questions/planquestions.h"
 
 #include <filesystem>
 #include <optional>

@@ -14,13 +14,13 @@ using namespace answers;
 
 namespace {
 
-std::string shown(double kg, MassUnit unit) {
+std::string shownMass(double kg, MassUnit unit) {
     const double value = unit == MassUnit::Pound ? kg * 1000 / gramsPerPound : kg;
     return loadText(std::round(value * 100) / 100);
 }
 
 std::string withUnit(double kg, MassUnit unit) {
-    return shown(kg, unit) + " " + std::string(word(unit));
+    return shownMass(kg, unit) + " " + std::string(word(unit));
 }
 
 std::string aimText(const Plan& plan) {
@@ -35,7 +35,7 @@ std::string aimText(const Plan& plan) {
     return text + ", " +
            (plan.aim->low == plan.aim->high
                 ? withUnit(std::round(plan.aim->low * 10) / 10, unit)
-                : shown(std::round(plan.aim->low * 10) / 10, unit) + " to " +
+                : shownMass(std::round(plan.aim->low * 10) / 10, unit) + " to " +
                       withUnit(std::round(plan.aim->high * 10) / 10, unit)) +
            "\n";
 }
@@ -83,14 +83,14 @@ std::string loadsText(const PlanOut& out) {
             if (related[i].interval)
                 relation += " (" + interval(*related[i].interval, 0) + ")";
         }
-        table.row({chosen ? "*" : "", shown(kilograms(load.built.exact), plan.settings.unit),
+        table.row({chosen ? "*" : "", shownMass(kilograms(load.built.exact), plan.settings.unit),
                    describe(load.built), percent, relation, speed,
                    load.stop ? fixed(*load.stop, 2) : ""});
     }
     return table.text();
 }
 
-std::string listed(const std::vector<std::string_view>& items) {
+std::string bulleted(const std::vector<std::string_view>& items) {
     std::string text;
     for (const std::string_view item : items)
         text += "    - " + std::string(item) + "\n";
@@ -107,10 +107,10 @@ std::string cautionsText(const PlanOut& out) {
         return text;
     const auto& flow = restrictedFlowText();
     return text + "Restricted-flow training:\n  " + std::string(flow.leading) +
-           "\n  Not without medical clearance with:\n" + listed(flow.screening) +
-           "  Stop and deflate at once for:\n" + listed(flow.stopAtOnce) +
-           "  To medical care for:\n" + listed(flow.afterwards) + "  Usual practice:\n" +
-           listed(flow.usualPractice) + "  " + std::string(flow.source) + "\n";
+           "\n  Not without medical clearance with:\n" + bulleted(flow.screening) +
+           "  Stop and deflate at once for:\n" + bulleted(flow.stopAtOnce) +
+           "  To medical care for:\n" + bulleted(flow.afterwards) + "  Usual practice:\n" +
+           bulleted(flow.usualPractice) + "  " + std::string(flow.source) + "\n";
 }
 
 std::string historyText(const PlanOut& out) {
@@ -130,8 +130,8 @@ std::string historyText(const PlanOut& out) {
         return text + "; no 1RM: " + english(line->oneRm.why().reason, unit) + "\n";
     text += "; estimated 1RM " + withUnit(std::round(line->oneRm->estimate * 10) / 10, unit);
     if (const auto& held = line->oneRm->interval)
-        text += " (" + shown(std::round(held->low * 10) / 10, unit) + " to " +
-                shown(std::round(held->high * 10) / 10, unit) + ")";
+        text += " (" + shownMass(std::round(held->low * 10) / 10, unit) + " to " +
+                shownMass(std::round(held->high * 10) / 10, unit) + ")";
     if (out.plan.profile.oneRm)
         text += "; the session's own " +
                 withUnit(std::round(out.plan.profile.oneRm->estimate * 10) / 10, unit);
@@ -224,7 +224,7 @@ std::string nextText(const PlanOut& out) {
     for (const LadderForecast& ladder : next->ladders) {
         std::string loads;
         for (const BuiltLoad& load : ladder.loads)
-            loads += (loads.empty() ? "" : " ") + shown(kilograms(load.exact), unit);
+            loads += (loads.empty() ? "" : " ") + shownMass(kilograms(load.exact), unit);
         std::vector<std::string> row{ladderName(ladder.kind), loads,
                                      ladder.oneRm ? fixed(*ladder.oneRm * per, 1) : "unbounded"};
         for (const ChangeForecast& change : ladder.changes)
@@ -250,8 +250,9 @@ std::string nextText(const PlanOut& out) {
                    : next->byOneRm ? fixed(*value * per, 1)
                                    : fixed(*value, 3);
         };
-        curve.row({shown(kilograms(point.ceiling.exact), unit) + (point.withinCeiling ? "" : " *"),
-                   figure(point.best), figure(point.even)});
+        curve.row(
+            {shownMass(kilograms(point.ceiling.exact), unit) + (point.withinCeiling ? "" : " *"),
+             figure(point.best), figure(point.even)});
     }
     text += "What a ceiling costs (* above today's):\n" + curve.text();
     text += showsText(next->ladders.front(), next->byOneRm, unit);
@@ -284,8 +285,8 @@ std::string planText(const PlanOut& out) {
                        out.plan.settings.equipment.name + "\n";
     if (p.oneRm) {
         const auto ends = [&](const stats::Interval& held) {
-            return shown(std::round(held.low * 10) / 10, unit) + " to " +
-                   shown(std::round(held.high * 10) / 10, unit);
+            return shownMass(std::round(held.low * 10) / 10, unit) + " to " +
+                   shownMass(std::round(held.high * 10) / 10, unit);
         };
         text += "Estimated 1RM " + withUnit(std::round(p.oneRm->estimate * 10) / 10, unit);
         if (p.oneRm->calibrated)

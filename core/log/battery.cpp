@@ -76,7 +76,8 @@ BatterySession sessionOf(Log::Impl& impl, const Query& row) {
     return session;
 }
 
-void requireValid(const Battery& battery, const std::vector<Stored<TestKindId, TestKind>>& kinds) {
+void requireValidBattery(const Battery& battery,
+                         const std::vector<Stored<TestKindId, TestKind>>& kinds) {
     validate(battery);
     const TestContext& context = battery.context;
     for (const std::string* text :
@@ -222,7 +223,7 @@ void Log::setBattery(SessionId session, const Battery& battery) {
     Battery kept = battery;
     std::erase_if(kept.tests, [](const TestAttempts& test) { return test.attempts.empty(); });
     m_impl->write([&] {
-        requireValid(kept, testKinds());
+        requireValidBattery(kept, testKinds());
         m_impl->verifiedBattery(session); // lest a new checksum hide damage
         m_impl->mark(session);
         m_impl->eraseBattery(session);

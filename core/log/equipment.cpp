@@ -66,7 +66,7 @@ bool isThere(Log::Impl& impl, EquipmentId id) {
 }
 
 /// Throws where it is gone; gives what it weighs in its tally.
-std::uint64_t requireThere(Log::Impl& impl, EquipmentId id) {
+std::uint64_t requireEquipment(Log::Impl& impl, EquipmentId id) {
     Query row(impl.db, "SELECT checksum FROM equipment WHERE id = ?", id);
     if (!row.next())
         throw LogError(Kind::Conflict,
@@ -75,13 +75,13 @@ std::uint64_t requireThere(Log::Impl& impl, EquipmentId id) {
     return weight(row.integer(0));
 }
 
-void requireFreeName(Log::Impl& impl, EquipmentId id, const std::string& name) {
+void requireFreeEquipmentName(Log::Impl& impl, EquipmentId id, const std::string& name) {
     if (Query(impl.db, "SELECT 1 FROM equipment WHERE id <> ? AND name = ?", id, name).next())
         throw BadInput(say("'%1' a second time", name),
                        say("a name that no other set of equipment has"));
 }
 
-void requireNewName(Log::Impl& impl, EquipmentId id, const std::string& name) {
+void requireNewEquipmentName(Log::Impl& impl, EquipmentId id, const std::string& name) {
     requireTidy(name);
     Query others(impl.db, "SELECT name FROM equipment WHERE id <> ?", id);
     while (others.next())
@@ -130,9 +130,9 @@ EquipmentId Log::add(const Equipment& equipment, std::optional<EquipmentId> id) 
             throw LogError(Kind::Conflict,
                            say("That set of equipment is in the log already. Nothing "
                                "was changed."));
-        requireFreeName(*m_impl, id.value_or(EquipmentId{}), equipment.name);
+        requireFreeEquipmentName(*m_impl, id.value_or(EquipmentId{}), equipment.name);
         if (!id)
-            requireNewName(*m_impl, EquipmentId{}, equipment.name);
+            requireNewEquipmentName(*m_impl, EquipmentId{}, equipment.name);
         const EquipmentId given = m_impl->key("equipment", id);
         Query(m_impl->db,
               "INSERT INTO equipment (id, name, ceiling_10ng, note, checksum) VALUES (?, ?, ?, ?, "
@@ -151,10 +151,10 @@ void Log::change(EquipmentId id, const Equipment& equipment) {
     requireValid(equipment);
     m_impl->write([&] {
         Tally change;
-        change.take(requireThere(*m_impl, id));
-        requireFreeName(*m_impl, id, equipment.name);
+        change.take(requireEquipment(*m_impl, id));
+        requireFreeEquipmentName(*m_impl, id, equipment.name);
         if (!isNamed(*m_impl, id, equipment.name))
-            requireNewName(*m_impl, id, equipment.name);
+            requireNewEquipmentName(*m_impl, id, equipment.name);
         erasePieces(*m_impl, id);
         Query(
             m_impl->db,
@@ -170,7 +170,7 @@ void Log::change(EquipmentId id, const Equipment& equipment) {
 void Log::remove(EquipmentId id) {
     m_impl->write([&] {
         Tally change;
-        change.take(requireThere(*m_impl, id));
+        change.take(requireEquipment(*m_impl, id));
         erasePieces(*m_impl, id);
         Query(m_impl->db, "DELETE FROM equipment WHERE id = ?", id).run();
         m_impl->tally("equipment", 0, change);

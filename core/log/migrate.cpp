@@ -16,7 +16,7 @@ int versionOf(Connection& connection) {
     return version.small(0);
 }
 
-void requireReferences(Connection& connection) {
+void requireForeignKeys(Connection& connection) {
     if (Query(connection, "PRAGMA foreign_key_check").next())
         throw damagedLog(connection.file(), say("something in it refers to what is not there"));
 }
@@ -33,7 +33,7 @@ void migrate(Connection& connection, const Layout& layout, int from) {
         // Another program may have done it since.
         if (const int now = versionOf(connection); now < layout.newest()) {
             runSteps(connection, layout, now, layout.newest());
-            requireReferences(connection);
+            requireForeignKeys(connection);
         }
         scope.commit();
     } catch (...) {

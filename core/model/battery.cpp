@@ -39,7 +39,7 @@ std::optional<Enum> valueIn(const Named<Enum, N>& words, std::string_view word) 
     return {};
 }
 
-Words shown(double value) {
+Words shownValue(double value) {
     std::array<char, 32> text{};
     const auto end = std::to_chars(text.data(), text.data() + text.size(), value);
     return figure({text.data(), end.ptr});
@@ -63,7 +63,7 @@ Words sideWords(BodySide side) {
 
 void requirePositive(const std::optional<double>& value, Phrase expected) {
     if (value && !(*value > 0 && *value < largestTestValue))
-        throw BadInput(shown(*value), say(expected));
+        throw BadInput(shownValue(*value), say(expected));
 }
 
 } // namespace
@@ -110,14 +110,15 @@ void validate(const TestKind& kind) {
 
 void validate(const Attempt& attempt, const TestKind& kind) {
     if (!(attempt.value > 0 && attempt.value < largestTestValue))
-        throw BadInput(shown(attempt.value), say("a value above 0; a test that was not possible is "
-                                                 "written down as such"));
+        throw BadInput(shownValue(attempt.value),
+                       say("a value above 0; a test that was not possible is "
+                           "written down as such"));
     if (takesContact(kind.formula) != attempt.contact.has_value())
         throw BadInput(attempt.contact ? say("a contact time") : say("no contact time"),
                        attempt.contact ? say("%1 takes none", kind.name)
                                        : say("the contact time in s after the first number"));
     if (attempt.contact && !(*attempt.contact > 0 && *attempt.contact < longestContactTime))
-        throw BadInput(shown(*attempt.contact), say("a contact time above 0 and below 10 s"));
+        throw BadInput(shownValue(*attempt.contact), say("a contact time above 0 and below 10 s"));
     if (kind.twoSided != (attempt.side != BodySide::Both))
         throw BadInput(sideWords(attempt.side),
                        kind.twoSided ? say("left or right: %1 is tested side by side", kind.name)

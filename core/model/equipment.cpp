@@ -12,13 +12,13 @@ namespace {
 
 constexpr ExactMass tonne{1000 * unitsPerKilogram};
 
-Words shown(ExactMass mass, MassUnit unit) {
+Words shownMass(ExactMass mass, MassUnit unit) {
     return say("%1 %2", figure(massText(mass, unit)), word(unit));
 }
 
 void requireMass(ExactMass mass, MassUnit unit, const Words& expected) {
     if (mass.units <= 0 || mass >= tonne)
-        throw BadInput(shown(mass, unit), expected);
+        throw BadInput(shownMass(mass, unit), expected);
 }
 
 Words named(const std::string& name, Phrase nameless, Phrase named) {
@@ -100,7 +100,7 @@ void validate(const Equipment& equipment) {
                            say("1 to %1 pairs of a plate", mostPairs));
         if (std::any_of(equipment.plates.begin(), plate,
                         [&](const Plate& other) { return other.mass == plate->mass; }))
-            throw BadInput(say("two rows for the %1 plate", shown(plate->mass, plate->unit)),
+            throw BadInput(say("two rows for the %1 plate", shownMass(plate->mass, plate->unit)),
                            say("one row a plate"));
     }
     if (equipment.ceiling)

@@ -100,7 +100,7 @@ bool oneLetterOff(std::u32string_view a, std::u32string_view b) {
     return swapped || (changed && (at > 0 || a.size() >= shortestWithFirstSlip));
 }
 
-bool isNear(const Bare& a, const Bare& b) {
+bool areNearBare(const Bare& a, const Bare& b) {
     return std::ranges::any_of(a.loose, [&](const auto& key) { return b.loose.contains(key); }) ||
            oneLetterOff(a.line, b.line);
 }
@@ -121,7 +121,7 @@ std::set<std::string> signs(const Bare& of) {
 } // namespace
 
 bool isNear(const std::string& a, const std::string& b) {
-    return nameKey(a) != nameKey(b) && isNear(bare(a), bare(b));
+    return nameKey(a) != nameKey(b) && areNearBare(bare(a), bare(b));
 }
 
 void NearNames::add(const std::string& name) {

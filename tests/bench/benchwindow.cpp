@@ -5,10 +5,10 @@
 // measured against. Writes sets into copies of its own only. Needs no display:
 // QT_QPA_PLATFORM=offscreen.
 #include "core/log/history.h"
-#include "ui/entry/entrypage.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/namecombo.h"
-#include "ui/shell/workspace.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/namecombo.h"
+#include "ui/window/workspace.h"
 
 #include <QApplication>
 #include <QDir>

@@ -6,10 +6,10 @@
 #include "core/log/log.h"
 #include "tests/log/builders.h"
 #include "tests/system/program.h"
-#include "ui/plan/planwords.h"
-#include "ui/shell/application.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/application.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/workspace.h"
+#include "ui/words/planwords.h"
 
 #include <QAbstractItemView>
 #include <QApplication>

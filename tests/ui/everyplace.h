@@ -3,7 +3,7 @@
 // everywhere is looked at everywhere.
 #pragma once
 
-#include "ui/shell/mainwindow.h"
+#include "ui/window/mainwindow.h"
 
 #include <QWidget>
 

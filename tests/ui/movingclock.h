@@ -2,7 +2,7 @@
 // A clock that stands until a test moves it.
 #pragma once
 
-#include "ui/shell/clock.h"
+#include "ui/parts/clock.h"
 
 #include <QDateTime>
 

@@ -3,9 +3,9 @@
 // once, and a ladder typed into it.
 //   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german]
 // Needs no display: QT_QPA_PLATFORM=offscreen.
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/namecombo.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/namecombo.h"
+#include "ui/window/workspace.h"
 
 #include <QApplication>
 #include <QComboBox>

@@ -5,9 +5,9 @@
 #include "core/answers/restrictedflow.h"
 #include "core/answers/squadrelation.h"
 #include "tests/answers/builders.h"
-#include "ui/cautionwords.h"
-#include "ui/plan/planwords.h"
-#include "ui/wording.h"
+#include "ui/words/cautionwords.h"
+#include "ui/words/planwords.h"
+#include "ui/words/wording.h"
 
 #include <QTest>
 #include <QTranslator>

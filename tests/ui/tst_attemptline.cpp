@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The line that attempts are typed in.
-#include "ui/battery/attemptdoubt.h"
-#include "ui/battery/attemptline.h"
+#include "ui/athlete/battery/attemptdoubt.h"
+#include "ui/typed/attemptline.h"
 
 #include <QTest>
 

@@ -5,10 +5,10 @@
 #include "tests/log/builders.h"
 #include "tests/log/craftedjournal.h"
 #include "tests/log/rawfile.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/messagebar.h"
-#include "ui/shell/welcomepage.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/messagebar.h"
+#include "ui/window/welcomepage.h"
+#include "ui/window/workspace.h"
 
 #include <QApplication>
 #include <QDialog>

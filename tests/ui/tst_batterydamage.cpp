@@ -2,12 +2,12 @@
 // Damage that takes something of both sides away: the battery's answer says so in the window, on
 // paper and in the command, or there is none and the log's own words instead. It is never shorter
 // in silence.
+#include "core/questions/batterytable.h"
 #include "tests/log/builders.h"
 #include "tests/log/rawfile.h"
 #include "tests/system/program.h"
-#include "ui/battery/beforeafterview.h"
-#include "ui/page/batteryprint.h"
-#include "ui/questions/batterytable.h"
+#include "ui/athlete/battery/beforeafterview.h"
+#include "ui/paper/batteryprint.h"
 
 #include <QComboBox>
 #include <QFile>

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The battery in the window: attempts typed by keys, kept, undone; two blocks side by side; the
 // printed page read back; traces with their marks; the season in blocks.
+#include "core/questions/batterytable.h"
 #include "tests/log/builders.h"
 #include "tests/traces/knownmotion.h"
 #include "tests/ui/movingclock.h"
-#include "ui/battery/batterypage.h"
-#include "ui/battery/tracedialog.h"
-#include "ui/blocks/blockspage.h"
-#include "ui/page/batteryprint.h"
-#include "ui/questions/batterytable.h"
+#include "ui/athlete/battery/batterypage.h"
+#include "ui/athlete/battery/tracedialog.h"
+#include "ui/paper/batteryprint.h"
+#include "ui/squad/blocks/blockspage.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemModelTester>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/ladders.h"
-#include "ui/compare/comparepage.h"
-#include "ui/page/comparisonwords.h"
-#include "ui/wording.h"
+#include "ui/athlete/compare/comparepage.h"
+#include "ui/paper/comparisonwords.h"
+#include "ui/words/wording.h"
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/errors.h"
 #include "tests/support/ladders.h"
-#include "ui/page/comparisonpage.h"
-#include "ui/page/comparisonwords.h"
-#include "ui/shell/cautions.h"
-#include "ui/wording.h"
+#include "ui/paper/comparisonpage.h"
+#include "ui/paper/comparisonwords.h"
+#include "ui/parts/cautions.h"
+#include "ui/words/wording.h"
 
 #include <QDir>
 #include <QImage>

@@ -2,11 +2,11 @@
 // A date typed by keys is taken as it stands, or refused: wherever the keys begin, in both
 // languages' forms, in every field of the window. Never half of it, never another day.
 #include "tests/log/builders.h"
+#include "ui/parts/dayedit.h"
 #include "ui/records/blocksdialog.h"
-#include "ui/records/dayedit.h"
 #include "ui/records/sessiondialog.h"
-#include "ui/shell/language.h"
-#include "ui/squad/periodchooser.h"
+#include "ui/squad/changes/periodchooser.h"
+#include "ui/window/language.h"
 
 #include <QLabel>
 #include <QLineEdit>

@@ -2,17 +2,17 @@
 // The manners of the window: loads in pounds, charts that go out, help, a scale of 200 %, the rest
 // timer.
 #include "tests/log/builders.h"
+#include "ui/athlete/profile/linesmodel.h"
 #include "ui/charts/chartmenu.h"
 #include "ui/charts/linechart.h"
-#include "ui/entry/entrypage.h"
-#include "ui/entry/resttimer.h"
-#include "ui/profile/linesmodel.h"
-#include "ui/shell/aboutdialog.h"
-#include "ui/shell/fingers.h"
-#include "ui/shell/format.h"
-#include "ui/shell/helpdialog.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/workspace.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/floor/entry/resttimer.h"
+#include "ui/parts/fingers.h"
+#include "ui/window/aboutdialog.h"
+#include "ui/window/helpdialog.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/workspace.h"
+#include "ui/words/format.h"
 
 #include <QApplication>
 #include <QClipboard>

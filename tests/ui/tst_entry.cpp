@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The session form by keys alone: a ladder goes in, table and chart hold it, the log keeps it.
+#include "core/questions/questions.h"
 #include "tests/log/builders.h"
-#include "ui/entry/entryline.h"
-#include "ui/entry/entrypage.h"
-#include "ui/entry/setdialog.h"
-#include "ui/questions/questions.h"
+#include "ui/floor/entry/entryline.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/floor/entry/setdialog.h"
 
 #include <QAbstractItemModelTester>
 #include <QApplication>

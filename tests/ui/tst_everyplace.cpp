@@ -4,8 +4,8 @@
 // the window.
 #include "tests/ui/everyplace.h"
 #include "ui/charts/chartout.h"
-#include "ui/shell/fingers.h"
-#include "ui/shell/workspace.h"
+#include "ui/parts/fingers.h"
+#include "ui/window/workspace.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>

@@ -4,13 +4,13 @@
 #include "core/log/backups.h"
 #include "tests/log/builders.h"
 #include "tests/log/rawfile.h"
-#include "ui/battery/batterypage.h"
-#include "ui/battery/beforeafterview.h"
-#include "ui/battery/tracedialog.h"
-#include "ui/shell/filedialog.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/paperwork.h"
-#include "ui/shell/workspace.h"
+#include "ui/athlete/battery/batterypage.h"
+#include "ui/athlete/battery/beforeafterview.h"
+#include "ui/athlete/battery/tracedialog.h"
+#include "ui/paper/paperwork.h"
+#include "ui/parts/filedialog.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/workspace.h"
 
 #include <QAbstractItemView>
 #include <QApplication>

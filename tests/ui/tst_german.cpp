@@ -5,15 +5,15 @@
 #include "tests/log/builders.h"
 #include "tests/log/rawfile.h"
 #include "tests/support/disk.h"
-#include "ui/entry/entrypage.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/importing/importcsv.h"
 #include "ui/importing/tabledialog.h"
-#include "ui/said.h"
-#include "ui/shell/importcsv.h"
-#include "ui/shell/language.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/messagebar.h"
-#include "ui/shell/welcomepage.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/language.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/messagebar.h"
+#include "ui/window/welcomepage.h"
+#include "ui/window/workspace.h"
+#include "ui/words/said.h"
 
 #include <QLabel>
 #include <QLineEdit>

@@ -4,12 +4,12 @@
 // are several lines however they come, and what was refused gives way whole.
 #include "tests/log/builders.h"
 #include "tests/ui/movingclock.h"
-#include "ui/battery/attemptsview.h"
-#include "ui/entry/entryline.h"
-#include "ui/entry/entrypage.h"
-#include "ui/records/dayedit.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/workspace.h"
+#include "ui/athlete/battery/attemptsview.h"
+#include "ui/floor/entry/entryline.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/parts/dayedit.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/workspace.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -194,6 +194,33 @@ private Q_SLOTS:
         QTest::keyClick(place(), Qt::Key_Tab);
         QCOMPARE(head().place, "hall");
         QCOMPARE(head().note, "windy");
+    }
+
+    void whatAFieldSavedIsUndoneInItToo_data() {
+        QTest::addColumn<bool>("ofBody");
+        QTest::addColumn<QString>("typed");
+        QTest::newRow("place") << false << QStringLiteral("hall");
+        QTest::newRow("body mass") << true << QStringLiteral("76.5");
+    }
+
+    void whatAFieldSavedIsUndoneInItToo() {
+        QFETCH(bool, ofBody);
+        QFETCH(QString, typed);
+        type(QStringLiteral("40 1.10 1.08"));
+        const SessionHead before = head();
+        QLineEdit* one = ofBody ? named<QLineEdit>("bodyMass") : place();
+        const QString stood = one->text();
+        one->setFocus();
+        one->selectAll();
+        QTest::keyClicks(one, typed);
+        QTest::keyClick(one, Qt::Key_Tab);
+        QVERIFY(head() != before);
+        one->setFocus(Qt::TabFocusReason);
+        book().undoStack()->undo();
+        QCOMPARE(head(), before);
+        QCOMPARE(one->text(), stood);
+        line()->setFocus(); // leaving the field writes nothing again
+        QCOMPARE(head(), before);
     }
 
     void aFieldOfTheBatterySavesItselfAlone() {

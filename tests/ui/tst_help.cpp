@@ -8,8 +8,8 @@
 #include "tests/answers/builders.h"
 #include "tests/log/builders.h"
 #include "ui/edits/logbook.h"
-#include "ui/entry/setline.h"
-#include "ui/shell/helptexts.h"
+#include "ui/typed/setline.h"
+#include "ui/window/helptexts.h"
 
 #include <QFile>
 #include <QTest>

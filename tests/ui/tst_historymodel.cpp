@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/errors.h"
 #include "tests/support/ladders.h"
-#include "ui/history/historypage.h"
-#include "ui/shell/format.h"
+#include "ui/athlete/history/historypage.h"
+#include "ui/words/format.h"
 
 #include <QAbstractItemModelTester>
 #include <QClipboard>

@@ -2,11 +2,11 @@
 // Tables of any shape into the log, by keys: the import of files and of pasted tables, blocks
 // pasted into a session, long work that is stopped.
 #include "tests/log/builders.h"
-#include "ui/entry/entrypage.h"
-#include "ui/importing/job.h"
-#include "ui/importing/longwork.h"
+#include "ui/floor/entry/entrypage.h"
 #include "ui/importing/shapeeditor.h"
 #include "ui/importing/tabledialog.h"
+#include "ui/parts/job.h"
+#include "ui/parts/longwork.h"
 #include "ui/records/athletedialog.h"
 
 #include <QApplication>

@@ -2,11 +2,11 @@
 // The window in another language: what is chosen is spoken, by menus, standard buttons and numbers,
 // and the open log stays as it is.
 #include "tests/log/builders.h"
-#include "ui/entry/entrypage.h"
-#include "ui/shell/language.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/workspace.h"
-#include "ui/units.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/window/language.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/workspace.h"
+#include "ui/words/units.h"
 
 #include <QDialogButtonBox>
 #include <QFile>

@@ -3,14 +3,14 @@
 // be.
 #include "tests/log/builders.h"
 #include "ui/charts/linechart.h"
-#include "ui/entry/entrypage.h"
-#include "ui/shell/importcsv.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/messagebar.h"
-#include "ui/shell/namecombo.h"
-#include "ui/shell/welcomepage.h"
-#include "ui/shell/workspace.h"
-#include "ui/squad/squadpage.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/importing/importcsv.h"
+#include "ui/squad/changes/squadpage.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/messagebar.h"
+#include "ui/window/namecombo.h"
+#include "ui/window/welcomepage.h"
+#include "ui/window/workspace.h"
 
 #include <QAbstractButton>
 #include <QAbstractScrollArea>

@@ -2,13 +2,13 @@
 // A window that stays open over midnight, and over a sleep: what day a session is of.
 #include "tests/log/builders.h"
 #include "tests/ui/movingclock.h"
-#include "ui/battery/attemptsview.h"
-#include "ui/entry/entrypage.h"
-#include "ui/entry/resttimer.h"
+#include "ui/athlete/battery/attemptsview.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/floor/entry/resttimer.h"
 #include "ui/records/blocksdialog.h"
-#include "ui/shell/format.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/workspace.h"
+#include "ui/words/format.h"
 
 #include <QComboBox>
 #include <QDateEdit>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The chooser of names over a list that is too long to be held.
-#include "ui/shell/namecombo.h"
+#include "ui/window/namecombo.h"
 
 #include <QAbstractItemModelTester>
 #include <QLineEdit>

@@ -5,9 +5,9 @@
 #include "core/log/testedsessions.h"
 #include "tests/log/builders.h"
 #include "tests/log/rawfile.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/messagebar.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/messagebar.h"
+#include "ui/window/workspace.h"
 
 #include <QTimer>
 

@@ -4,12 +4,12 @@
 // printed.
 #include "tests/support/ladders.h"
 #include "ui/edits/logbook.h"
-#include "ui/page/comparisonpage.h"
-#include "ui/page/comparisonwords.h"
-#include "ui/page/pages.h"
-#include "ui/squad/squadpage.h"
-#include "ui/squad/squadprint.h"
-#include "ui/wording.h"
+#include "ui/paper/comparisonpage.h"
+#include "ui/paper/comparisonwords.h"
+#include "ui/paper/pages.h"
+#include "ui/squad/changes/squadpage.h"
+#include "ui/squad/changes/squadprint.h"
+#include "ui/words/wording.h"
 
 #include <QProcess>
 #include <QRegularExpression>

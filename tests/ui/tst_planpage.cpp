@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/errors.h"
-#include "ui/page/plancard.h"
-#include "ui/plan/equipmentdialog.h"
-#include "ui/plan/laddermodel.h"
-#include "ui/plan/nexttestpane.h"
-#include "ui/plan/planpage.h"
+#include "ui/athlete/plan/laddermodel.h"
+#include "ui/athlete/plan/nexttestpane.h"
+#include "ui/athlete/plan/planpage.h"
+#include "ui/paper/plancard.h"
+#include "ui/records/equipmentdialog.h"
 
 #include <QAbstractItemModelTester>
 #include <QCheckBox>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The profile page: which lines are on the chart, the figures beside them, the ringed point.
 #include "tests/log/builders.h"
-#include "ui/profile/profilepage.h"
-#include "ui/shell/format.h"
+#include "ui/athlete/profile/profilepage.h"
+#include "ui/words/format.h"
 
 #include <QAbstractItemModelTester>
 #include <QCheckBox>

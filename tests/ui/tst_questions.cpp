@@ -2,8 +2,8 @@
 // What is gathered from a log before a question is asked: sessions by key, thresholds, noise,
 // smallest changes, check loads.
 #include "core/model/errors.h"
-#include "ui/questions/liftcontext.h"
-#include "ui/questions/questions.h"
+#include "core/questions/liftcontext.h"
+#include "core/questions/questions.h"
 
 #include <QTemporaryDir>
 #include <QTest>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The line a set is typed in, and the ladder's next load.
-#include "ui/entry/ladder.h"
-#include "ui/entry/setline.h"
+#include "ui/typed/ladder.h"
+#include "ui/typed/setline.h"
 
 #include <QTest>
 

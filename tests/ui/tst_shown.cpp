@@ -4,19 +4,19 @@
 // every label says to those who hear the window what it shows to those who see it.
 #include "core/answers/figures.h"
 #include "core/answers/profile.h"
+#include "core/questions/planquestions.h"
 #include "tests/log/builders.h"
 #include "tests/system/program.h"
 #include "tests/ui/everyplace.h"
+#include "ui/athlete/season/seasonprint.h"
 #include "ui/charts/chartout.h"
-#include "ui/page/batteryprint.h"
-#include "ui/page/comparisonpage.h"
-#include "ui/questions/planquestions.h"
-#include "ui/said.h"
-#include "ui/season/seasonprint.h"
-#include "ui/shell/workspace.h"
-#include "ui/squad/squadpage.h"
-#include "ui/squad/squadprint.h"
-#include "ui/wording.h"
+#include "ui/paper/batteryprint.h"
+#include "ui/paper/comparisonpage.h"
+#include "ui/squad/changes/squadpage.h"
+#include "ui/squad/changes/squadprint.h"
+#include "ui/window/workspace.h"
+#include "ui/words/said.h"
+#include "ui/words/wording.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>

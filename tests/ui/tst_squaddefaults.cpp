@@ -2,9 +2,9 @@
 // What the squad page opens on, from made seasons: never days that hardly anybody shares where
 // there are some that most do.
 #include "tests/log/builders.h"
-#include "ui/squad/periodchooser.h"
-#include "ui/squad/squaddefaults.h"
-#include "ui/squad/squadpage.h"
+#include "ui/squad/changes/periodchooser.h"
+#include "ui/squad/changes/squaddefaults.h"
+#include "ui/squad/changes/squadpage.h"
 
 #include <QTest>
 

@@ -2,17 +2,17 @@
 // Season, squad and noise in the window: the same figures as core's answers, the baseline chosen by
 // a click, the squad on paper, and what is said where there is nothing to show.
 #include "core/model/errors.h"
+#include "core/questions/liftcontext.h"
 #include "tests/log/builders.h"
-#include "ui/devices/agreementview.h"
-#include "ui/devices/noisepage.h"
-#include "ui/devices/noiseview.h"
-#include "ui/page/comparisonwords.h"
-#include "ui/questions/liftcontext.h"
-#include "ui/season/seasonpage.h"
-#include "ui/season/seasonrows.h"
-#include "ui/squad/periodchooser.h"
-#include "ui/squad/squadpage.h"
-#include "ui/wording.h"
+#include "ui/athlete/season/seasonpage.h"
+#include "ui/athlete/season/seasonrows.h"
+#include "ui/paper/comparisonwords.h"
+#include "ui/squad/changes/periodchooser.h"
+#include "ui/squad/changes/squadpage.h"
+#include "ui/squad/devices/agreementview.h"
+#include "ui/squad/devices/noisepage.h"
+#include "ui/squad/devices/noiseview.h"
+#include "ui/words/wording.h"
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>

@@ -4,9 +4,9 @@
 #include "tests/log/builders.h"
 #include "tests/ui/everyplace.h"
 #include "tests/ui/wheel.h"
-#include "ui/records/dayedit.h"
-#include "ui/shell/wheelguard.h"
-#include "ui/shell/workspace.h"
+#include "ui/parts/dayedit.h"
+#include "ui/window/wheelguard.h"
+#include "ui/window/workspace.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/changedata.h"
 
-#include "ui/wording.h"
+#include "ui/words/wording.h"
 
 #include <algorithm>
 

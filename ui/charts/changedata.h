@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/answers/comparison.h"
-#include "ui/units.h"
+#include "ui/words/units.h"
 
 #include <QString>
 

@@ -13,7 +13,7 @@ namespace slopebook::ui::charts {
 
 namespace {
 
-bool drawable(const ChangePoint& p) {
+bool drawableChange(const ChangePoint& p) {
     return std::isfinite(p.load + p.change + p.interval.low + p.interval.high + p.band.low +
                          p.band.high);
 }
@@ -47,7 +47,7 @@ void ChangeFigure::setData(const ChangeData& data) {
     m_highlight.reset();
     QList<QPointF> upper, lower, bandUpper, bandLower, below, inside, beyond;
     for (const ChangePoint& p : data.along) {
-        if (!drawable(p))
+        if (!drawableChange(p))
             continue;
         const double x = shown(p.load);
         upper << QPointF(x, p.interval.high);
@@ -103,7 +103,7 @@ void ChangeFigure::rescale() {
         }
     };
     for (const ChangePoint& p : m_data.along) {
-        if (!drawable(p))
+        if (!drawableChange(p))
             continue;
         first = std::min(first, shown(p.load));
         last = std::max(last, shown(p.load));

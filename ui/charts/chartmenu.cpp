@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/chartmenu.h"
 
-#include "ui/said.h"
-#include "ui/shell/filedialog.h"
+#include "ui/parts/filedialog.h"
+#include "ui/words/said.h"
 
 #include <QAction>
 #include <QApplication>

@@ -7,7 +7,7 @@ namespace slopebook::ui::charts {
 
 namespace {
 
-constexpr double sampleWidth = 2.0, gap = 0.4, between = 1.4; // in heights of the text
+constexpr double sampleWidth = 2.0, gap = 0.4, betweenEntries = 1.4; // in heights of the text
 
 // Calls place(entry, left, row) for each entry; returns the number of rows.
 template <class Place>
@@ -23,7 +23,7 @@ int lay(const std::vector<KeyEntry>& entries, const QFontMetricsF& metrics, doub
             ++row;
         }
         place(entry, x, row);
-        x += need + between * h;
+        x += need + betweenEntries * h;
     }
     return entries.empty() ? 0 : row + 1;
 }

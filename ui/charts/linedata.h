@@ -5,7 +5,7 @@
 #include "core/answers/profile.h"
 #include "core/model/session.h"
 #include "ui/charts/look.h"
-#include "ui/units.h"
+#include "ui/words/units.h"
 
 #include <QString>
 

@@ -2,7 +2,7 @@
 #include "ui/charts/plotframe.h"
 
 #include "core/model/date.h"
-#include "ui/units.h"
+#include "ui/words/units.h"
 
 #include <QFontDatabase>
 #include <QLocale>

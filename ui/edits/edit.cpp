@@ -2,7 +2,7 @@
 #include "ui/edits/edit.h"
 
 #include "core/model/errors.h"
-#include "ui/said.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 

@@ -2,12 +2,12 @@
 #include "ui/edits/logbook.h"
 
 #include "core/model/errors.h"
+#include "core/questions/liftcontext.h"
 #include "ui/edits/batteryedit.h"
 #include "ui/edits/checkloadsedit.h"
 #include "ui/edits/sessionedits.h"
 #include "ui/edits/setedits.h"
 #include "ui/edits/valueedits.h"
-#include "ui/questions/liftcontext.h"
 
 #include <map>
 #include <utility>

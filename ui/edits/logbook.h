@@ -5,7 +5,7 @@
 #pragma once
 
 #include "core/log/log.h"
-#include "ui/units.h"
+#include "ui/words/units.h"
 
 #include <QObject>
 #include <QUndoStack>

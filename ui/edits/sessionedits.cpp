@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/edits/sessionedits.h"
 
-#include "ui/shell/format.h"
+#include "ui/words/format.h"
 
 #include <QCoreApplication>
 
 namespace slopebook::ui {
 
 namespace {
-void putBack(log::Log& log, const log::SessionRecord& record) {
+void putSessionBack(log::Log& log, const log::SessionRecord& record) {
     log.together([&] {
         log.add(record.head.value, record.head.id);
         for (const log::PlacedSet& set : record.sets)
@@ -18,7 +18,7 @@ void putBack(log::Log& log, const log::SessionRecord& record) {
     });
 }
 
-log::SessionRecord takeOut(log::Log& log, SessionId id) {
+log::SessionRecord takeSessionOut(log::Log& log, SessionId id) {
     log::SessionRecord record = log.session(id);
     log.remove(id);
     return record;
@@ -37,11 +37,11 @@ AddSessionEdit::AddSessionEdit(EditHost& host, log::SessionRecord added)
     : Edit(host, QCoreApplication::translate("Edit", "add session")), m_record(std::move(added)) {}
 
 void AddSessionEdit::apply() {
-    putBack(log(), m_record);
+    putSessionBack(log(), m_record);
 }
 
 void AddSessionEdit::takeBack() {
-    m_record = takeOut(log(), m_record.head.id);
+    m_record = takeSessionOut(log(), m_record.head.id);
 }
 
 RemoveSessionEdit::RemoveSessionEdit(EditHost& host, log::SessionRecord removed)
@@ -49,11 +49,11 @@ RemoveSessionEdit::RemoveSessionEdit(EditHost& host, log::SessionRecord removed)
       m_record(std::move(removed)) {}
 
 void RemoveSessionEdit::apply() {
-    m_record = takeOut(log(), m_record.head.id);
+    m_record = takeSessionOut(log(), m_record.head.id);
 }
 
 void RemoveSessionEdit::takeBack() {
-    putBack(log(), m_record);
+    putSessionBack(log(), m_record);
 }
 
 ChangeSessionEdit::ChangeSessionEdit(EditHost& host, SessionId id, SessionHead before,

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/edits/setedits.h"
 
-#include "ui/shell/format.h"
+#include "ui/words/format.h"
 
 #include <QCoreApplication>
 

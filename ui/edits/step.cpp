@@ -2,7 +2,7 @@
 // What an undo or redo is of, in words: what was done, to what, and whose it is.
 #include "core/model/errors.h"
 #include "ui/edits/edit.h"
-#include "ui/shell/format.h"
+#include "ui/words/format.h"
 
 namespace slopebook::ui {
 

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "ui/edits/edit.h"
-#include "ui/shell/format.h"
+#include "ui/words/format.h"
 
 namespace slopebook::ui {
 

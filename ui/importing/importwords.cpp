@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/importing/importwords.h"
 
-#include "ui/said.h"
-#include "ui/shell/format.h"
-#include "ui/wording.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+#include "ui/words/wording.h"
 
 #include <QCoreApplication>
 

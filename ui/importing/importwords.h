@@ -4,7 +4,7 @@
 
 #include "core/exchange/proposal.h"
 #include "core/exchange/shapedimport.h"
-#include "ui/compare/texttable.h"
+#include "ui/parts/texttable.h"
 
 #include <QString>
 

@@ -2,8 +2,8 @@
 #include "ui/importing/nearnamespanel.h"
 
 #include "core/model/few.h"
-#include "ui/shell/format.h"
-#include "ui/wording.h"
+#include "ui/words/format.h"
+#include "ui/words/wording.h"
 
 #include <QComboBox>
 #include <QGridLayout>

@@ -2,9 +2,9 @@
 #include "ui/importing/pastedblock.h"
 
 #include "core/exchange/shapedimport.h"
-#include "ui/said.h"
-#include "ui/shell/format.h"
-#include "ui/wording.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+#include "ui/words/wording.h"
 
 #include <QCoreApplication>
 

@@ -3,7 +3,7 @@
 
 #include "core/model/errors.h"
 #include "ui/importing/importwords.h"
-#include "ui/shell/format.h"
+#include "ui/words/format.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>

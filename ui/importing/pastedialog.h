@@ -3,7 +3,7 @@
 #pragma once
 
 #include "ui/importing/pastedblock.h"
-#include "ui/units.h"
+#include "ui/words/units.h"
 
 #include <QDialog>
 

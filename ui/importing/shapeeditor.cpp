@@ -4,8 +4,8 @@
 #include "core/exchange/headings.h"
 #include "core/exchange/proposal.h"
 #include "ui/importing/importwords.h"
-#include "ui/said.h"
-#include "ui/shell/format.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QCheckBox>
 #include <QComboBox>

@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/importing/tabledialog.h"
 
+#include "ui/importing/importcsv.h"
 #include "ui/importing/importsettings.h"
 #include "ui/importing/importwords.h"
 #include "ui/importing/nearnamespanel.h"
 #include "ui/importing/shapeeditor.h"
-#include "ui/said.h"
-#include "ui/shell/format.h"
-#include "ui/shell/importcsv.h"
-#include "ui/shell/openlog.h"
-#include "ui/wording.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+#include "ui/words/wording.h"
 
 #include <QDialogButtonBox>
 #include <QFileInfo>

@@ -5,10 +5,10 @@
 
 #include "core/exchange/proposal.h"
 #include "core/exchange/shapedimport.h"
-#include "ui/compare/texttable.h"
 #include "ui/edits/logbook.h"
 #include "ui/importing/importmaps.h"
-#include "ui/importing/job.h"
+#include "ui/parts/job.h"
+#include "ui/parts/texttable.h"
 
 #include <QDialog>
 

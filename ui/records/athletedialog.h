@@ -2,7 +2,7 @@
 // Adds an athlete, or changes one.
 #pragma once
 
-#include "ui/records/formdialog.h"
+#include "ui/parts/formdialog.h"
 
 namespace slopebook::ui {
 

@@ -2,10 +2,10 @@
 #include "ui/records/blocksdialog.h"
 
 #include "ui/edits/valueedits.h"
-#include "ui/records/dayedit.h"
-#include "ui/records/listlayout.h"
-#include "ui/said.h"
-#include "ui/shell/format.h"
+#include "ui/parts/dayedit.h"
+#include "ui/parts/listlayout.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QDateEdit>
 #include <QHeaderView>

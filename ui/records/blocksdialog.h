@@ -2,8 +2,8 @@
 // Training blocks: the list, and the form for one.
 #pragma once
 
-#include "ui/records/formdialog.h"
-#include "ui/shell/clock.h"
+#include "ui/parts/clock.h"
+#include "ui/parts/formdialog.h"
 
 class QDateEdit;
 class QTableWidget;

@@ -2,8 +2,8 @@
 #include "ui/records/checkloadsdialog.h"
 
 #include "ui/edits/valueedits.h"
-#include "ui/entry/setline.h"
-#include "ui/shell/format.h"
+#include "ui/typed/setline.h"
+#include "ui/words/format.h"
 
 #include <QLineEdit>
 #include <QRegularExpression>

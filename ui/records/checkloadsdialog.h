@@ -2,7 +2,7 @@
 // The loads that are followed through the season, of one athlete and lift.
 #pragma once
 
-#include "ui/records/formdialog.h"
+#include "ui/parts/formdialog.h"
 
 namespace slopebook::ui {
 

@@ -2,8 +2,8 @@
 #include "ui/records/devicesdialog.h"
 
 #include "ui/edits/valueedits.h"
-#include "ui/records/listlayout.h"
-#include "ui/shell/format.h"
+#include "ui/parts/listlayout.h"
+#include "ui/words/format.h"
 
 #include <QLineEdit>
 #include <QListWidget>

@@ -2,7 +2,7 @@
 // The devices that speeds are measured with: the list, and the form for one.
 #pragma once
 
-#include "ui/records/formdialog.h"
+#include "ui/parts/formdialog.h"
 
 class QListWidget;
 

@@ -3,7 +3,7 @@
 
 #include "core/answers/published.h"
 #include "ui/edits/valueedits.h"
-#include "ui/shell/format.h"
+#include "ui/words/format.h"
 
 #include <QCheckBox>
 #include <QComboBox>

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/model/lift.h"
-#include "ui/records/formdialog.h"
+#include "ui/parts/formdialog.h"
 
 class QCheckBox;
 class QComboBox;

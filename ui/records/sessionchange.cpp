@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/records/sessionchange.h"
 
-#include "ui/shell/format.h"
+#include "ui/words/format.h"
 
 #include <QCoreApplication>
 #include <QMessageBox>

@@ -2,9 +2,9 @@
 #include "ui/records/sessiondialog.h"
 
 #include "core/log/history.h"
-#include "ui/records/dayedit.h"
+#include "ui/parts/dayedit.h"
 #include "ui/records/sessionchange.h"
-#include "ui/shell/format.h"
+#include "ui/words/format.h"
 
 #include <QComboBox>
 #include <QLineEdit>

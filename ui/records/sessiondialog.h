@@ -2,7 +2,7 @@
 // All details of a session that stands in the log.
 #pragma once
 
-#include "ui/records/formdialog.h"
+#include "ui/parts/formdialog.h"
 
 class QComboBox;
 class QDateEdit;

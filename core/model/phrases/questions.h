@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the questions say that commands and windows ask alike (ui/questions), and a page on its
+// What the questions say that commands and windows ask alike (core/questions), and a page on its
 // way to a file.
 #pragma once
 

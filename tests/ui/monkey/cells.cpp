@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sets that stand: a cell changed, a set removed, a set left out.
 #include "tests/ui/monkey/monkey.h"
-#include "ui/entry/setmodel.h"
+#include "ui/floor/entry/setmodel.h"
 
 #include <QApplication>
 #include <QLineEdit>

@@ -231,6 +231,10 @@ void Monkey::removeSession() {
         return;
     Book after = m_book;
     after.sessions.erase(m_chosen.session);
+    // A battery session's rows go with it.
+    for (const char* kind : {"conditions|", "gap|"})
+        std::erase_if(after.rest, [begin = kind + std::to_string(m_chosen.session) + "|"](
+                                      const std::string& row) { return row.starts_with(begin); });
     allow(after);
     say(QString::fromStdString(m_book.sessions.at(m_chosen.session).day));
     m_window->actions().removeSession->trigger();

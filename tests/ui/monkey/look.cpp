@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window shows, and whether it is what was chosen and what is on disk.
 #include "tests/ui/monkey/monkey.h"
-#include "ui/entry/setmodel.h"
-#include "ui/shell/workspace.h"
+#include "ui/floor/entry/setmodel.h"
+#include "ui/window/workspace.h"
 
 #include <QComboBox>
 #include <QDateEdit>

@@ -3,7 +3,7 @@
 #include "tests/ui/monkey/monkey.h"
 
 #include "core/log/log.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/workspace.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -175,13 +175,13 @@ void Monkey::compare() {
                           ? QStringLiteral("Entered: nothing\n")
                           : QStringLiteral("Entered:\n") +
                                 QString::fromStdString(difference(before, m_allowed.back()))));
-            for (const auto& [key, session] : there.sessions)
-                if (const auto was = before.sessions.find(key);
-                    was == before.sessions.end() || was->second.sets != session.sets)
-                    m_lifted.insert(key);
             if (come != keyToCome && m_chosen.session == keyToCome && m_kind != imported)
                 m_chosen.session = come;
         }
+        for (const auto& [key, session] : there.sessions)
+            if (const auto was = before.sessions.find(key);
+                was == before.sessions.end() || was->second.sets != session.sets)
+                m_lifted.insert(key);
     }
     m_book = there;
     keepUndo(before);

@@ -7,8 +7,8 @@
 #include "tests/ui/monkey/book.h"
 #include "tests/ui/monkey/hands.h"
 #include "tests/ui/movingclock.h"
-#include "ui/shell/mainwindow.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/workspace.h"
 
 #include <QStringList>
 

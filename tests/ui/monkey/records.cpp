@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Athletes, devices, blocks, check loads, attempts, files.
 #include "tests/ui/monkey/monkey.h"
-#include "ui/shell/importcsv.h"
+#include "ui/importing/importcsv.h"
 
 #include <QComboBox>
 #include <QDateEdit>

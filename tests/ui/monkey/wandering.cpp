@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What must change nothing, and clicks and keys anywhere.
 #include "tests/ui/monkey/monkey.h"
-#include "ui/shell/workspace.h"
+#include "ui/window/workspace.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
@@ -29,6 +29,11 @@ QList<QWidget*> visibleIn(const QWidget& window) {
         return !one->isVisible() || one->window() != &window || one->visibleRegion().isEmpty();
     });
     return all;
+}
+
+/// The part of a widget that a click can reach: what is scrolled away or beyond the window is not.
+QRect inSight(const QWidget& one) {
+    return one.visibleRegion().boundingRect();
 }
 
 /// What a control says of what is chosen in it; nothing for one that holds no choice.
@@ -151,13 +156,16 @@ void Monkey::clickAnywhere() {
             if (buttons && !qobject_cast<const QAbstractButton*>(one))
                 return true;
             return !one->isEnabled() || qobject_cast<const QMenuBar*>(one) ||
-                   qobject_cast<const QLabel*>(one) || one->width() < 3 || one->height() < 3;
+                   qobject_cast<const QLabel*>(one) || inSight(*one).width() < 3 ||
+                   inSight(*one).height() < 3;
         });
         if (targets.isEmpty())
             continue;
         QWidget& at = *targets.at(m_dice.upTo(static_cast<int>(targets.size())));
         say(nameOf(at) + QStringLiteral(", "));
-        m_hands->click(at, {1 + m_dice.upTo(at.width() - 2), 1 + m_dice.upTo(at.height() - 2)});
+        const QRect seen = inSight(at);
+        m_hands->click(at, seen.topLeft() + QPoint(1 + m_dice.upTo(seen.width() - 2),
+                                                   1 + m_dice.upTo(seen.height() - 2)));
     }
     m_hands->settle();
     tidyUp();

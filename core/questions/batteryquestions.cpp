@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/questions/batteryquestions.h"
+
+#include "core/answers/testkinds.h"
+#include "core/log/testedsessions.h"
+#include "core/model/errors.h"
+#include "core/questions/liftcontext.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace slopebook::ui {
+
+namespace {
+
+struct Stretch {
+    std::string label;
+    Date first{}, last{};
+    bool holds(Date date) const { return first <= date && date <= last; }
+};
+
+Stretch stretchOf(const log::Log& log, const BatterySide& side) {
+    if (const auto* date = std::get_if<Date>(&side))
+        return {isoDate(*date), *date, *date};
+    for (const auto& block : log.blocks())
+        if (block.id == std::get<BlockId>(side))
+            return {block.value.name, block.value.first, block.value.last};
+    throw LogError(LogError::Kind::Conflict, say("That block is not in the log any more."));
+}
+
+answers::TestDays daysOf(const std::vector<BatterySession>& sessions, const Stretch& stretch) {
+    answers::TestDays days{.label = stretch.label};
+    for (const BatterySession& session : sessions)
+        if (stretch.holds(session.date))
+            days.sessions.push_back(session);
+    return days;
+}
+
+/// The tests of either side: of no others anything is asked.
+std::vector<TestKindId> kindsIn(const answers::TestDays& first, const answers::TestDays& second) {
+    std::set<TestKindId> kinds;
+    for (const auto* days : {&first, &second})
+        for (const BatterySession& session : days->sessions)
+            for (const TestAttempts& test : session.battery.tests)
+                kinds.insert(test.kind);
+    return {kinds.begin(), kinds.end()};
+}
+
+std::optional<LiftSession> lastIn(std::span<const LiftSession> sessions, const Stretch& stretch) {
+    std::optional<LiftSession> last;
+    for (const LiftSession& session : sessions)
+        if (stretch.holds(session.date))
+            last = session;
+    return last;
+}
+
+void noteUnread(BatteryAnswer& answer, const Words& what) {
+    if (std::ranges::find(answer.unread, what) == answer.unread.end())
+        answer.unread.push_back(what);
+}
+
+/// Does work; damage that it meets is noted, and the rest goes on.
+template <class Work>
+void readable(BatteryAnswer& answer, const Work& work) {
+    try {
+        work();
+    } catch (const LogError& error) {
+        if (error.kind() == LogError::Kind::Conflict) // sets speak of a lift that is not there
+            noteUnread(answer, say("a lift that sets of %1 belong to: the log is damaged, and the "
+                                   "lift is not in it any more",
+                                   answer.athlete.value.name));
+        else if (error.kind() == LogError::Kind::Damaged)
+            noteUnread(answer, error.words());
+        else
+            throw;
+    }
+}
+
+void addLifts(BatteryAnswer& answer, const log::Log& log, const ContextOf& contextOf,
+              const Stretch& from, const Stretch& to, const AskSettings& settings) {
+    std::vector<LiftId> ids;
+    readable(answer, [&] { ids = log.liftsOf(answer.athlete.id); });
+    for (const LiftId id : ids)
+        readable(answer, [&] {
+            const Background about = background(log, answer.athlete.id, id);
+            const auto before = lastIn(about.sessions, from);
+            const auto after = lastIn(about.sessions, to);
+            if (!before || !after)
+                return;
+            const LiftContext& context = contextOf(id);
+            BatteryLift lift{about.lift,
+                             comparisonOf(log, context, about, *before, *after, settings)};
+            if (!lift.comparison)
+                if (auto shared = sharedLoadsOf(log, context, about, *before, *after, settings))
+                    lift.shared = std::move(*shared);
+            answer.lifts.push_back(std::move(lift));
+        });
+}
+
+/// A test that sessions speak of and that is not there.
+void noteLostTests(BatteryAnswer& answer, std::span<const Stored<TestKindId, TestKind>> kinds,
+                   std::span<const TestKindId> spokenOf) {
+    for (const TestKindId id : spokenOf)
+        if (std::ranges::find(kinds, id, &Stored<TestKindId, TestKind>::id) == kinds.end())
+            noteUnread(answer,
+                       say("a test that attempts of %1 belong to: the log is damaged, and the "
+                           "test is not in it any more",
+                           answer.athlete.value.name));
+}
+
+bool sameName(std::string_view a, std::string_view b) {
+    const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; };
+    return std::ranges::equal(a, b, {}, lower, lower);
+}
+
+} // namespace
+
+Answer<BatteryAnswer> batteryOf(const log::Log& log, AthleteId athlete, const BatterySide& from,
+                                const BatterySide& to, const AskSettings& settings) {
+    LiftContext context;
+    const ContextOf read = [&](LiftId lift) -> const LiftContext& {
+        context = liftContext(log, lift);
+        return context;
+    };
+    return batteryOf(log, read, athlete, from, to, settings);
+}
+
+Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf, AthleteId athlete,
+                                const BatterySide& from, const BatterySide& to,
+                                const AskSettings& settings) {
+    if (from == to)
+        return NoAnswer{NoAnswer::Why::Other,
+                        say("Both sides are the same: choose two dates or blocks.")};
+    BatteryAnswer answer;
+    answer.athlete = log.athlete(athlete);
+    const Stretch before = stretchOf(log, from);
+    const Stretch after = stretchOf(log, to);
+    const auto sessions = log.batteries(athlete);
+    const answers::TestDays first = daysOf(sessions, before);
+    const answers::TestDays second = daysOf(sessions, after);
+    for (const auto* days : {&first, &second})
+        if (days->sessions.empty())
+            return NoAnswer{
+                NoAnswer::Why::NoSuchSession,
+                say("%1 has no session in %2.", answer.athlete.value.name, days->label)};
+    const auto kinds = log.testKinds();
+    answers::SquadTests squad(kinds);
+    const auto spokenOf = kindsIn(first, second);
+    noteLostTests(answer, kinds, spokenOf);
+    log::scanTested(log, spokenOf, [&](const BatterySession& session) { squad.add(session); });
+    answer.battery =
+        answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(), settings.level);
+    addLifts(answer, log, contextOf, before, after, settings);
+    for (const BatteryLift& lift : answer.lifts)
+        if (lift.comparison)
+            answers::addLift(answer.battery, lift.lift.value, *lift.comparison);
+    return answer;
+}
+
+BatterySide batterySide(const log::Log& log, const std::string& text) {
+    if (const auto date = parseIsoDate(text))
+        return *date;
+    const auto blocks = log.blocks();
+    // The latest of that name: a name may come again every season.
+    for (auto block = blocks.rbegin(); block != blocks.rend(); ++block)
+        if (sameName(block->value.name, text))
+            return block->id;
+    std::string names;
+    for (const auto& block : blocks)
+        names += (names.empty() ? "" : ", ") + block.value.name;
+    throw BadInput(say("\"%1\"", text),
+                   names.empty() ? say("a date such as 2026-03-14")
+                                 : say("a date such as 2026-03-14, or a block: %1", names));
+}
+
+std::vector<BlockSession> seasonOf(const log::Log& log, AthleteId athlete) {
+    std::vector<BlockSession> season;
+    for (const BatterySession& session : log.batteries(athlete)) {
+        BlockSession one{.session = session.session,
+                         .athlete = athlete,
+                         .date = session.date,
+                         .ordinal = session.ordinal,
+                         .gaps = session.battery.gaps};
+        for (const TestAttempts& test : session.battery.tests)
+            one.tests.push_back(test.kind);
+        season.push_back(std::move(one));
+    }
+    for (const LiftId lift : log.liftsOf(athlete))
+        for (const LiftSession& session : log.liftSessions({.athlete = athlete, .lift = lift}))
+            for (BlockSession& one : season)
+                if (one.session == session.session)
+                    one.lifts.push_back(lift);
+    return season;
+}
+
+std::vector<OfferedTest> offeredTests(const log::Log& log) {
+    std::vector<OfferedTest> offered;
+    for (const auto& kind : log.testKinds())
+        offered.push_back({kind.id, kind.value});
+    const std::size_t own = offered.size();
+    for (const TestKind& kind : answers::builtInTestKinds()) {
+        const bool there = std::any_of(
+            offered.begin(), offered.begin() + static_cast<long>(own),
+            [&](const OfferedTest& test) { return sameName(test.kind.name, kind.name); });
+        if (!there)
+            offered.push_back({std::nullopt, kind});
+    }
+    return offered;
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,366 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/questions/liftcontext.h"
+
+#include "core/answers/figures.h"
+#include "core/answers/published.h"
+#include "core/answers/threshold.h"
+#include "core/model/errors.h"
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+namespace slopebook::ui {
+
+namespace {
+
+constexpr double contextLevel = 0.95; // of its intervals of noise
+
+std::vector<answers::RepeatPair> onDevice(std::vector<answers::RepeatPair> pairs,
+                                          std::optional<DeviceId> device) {
+    if (device)
+        std::erase_if(pairs, [&](const auto& pair) { return pair.second.device != device; });
+    return pairs;
+}
+
+/// The sessions of days on which the athlete was measured by more than one device.
+void addTwoDeviceDays(const std::vector<LiftSession>& ofOne, std::vector<LiftSession>& found) {
+    std::map<Date, std::set<DeviceId>> devices;
+    for (const LiftSession& session : ofOne)
+        if (session.device)
+            devices[session.date].insert(*session.device);
+    for (const LiftSession& session : ofOne)
+        if (session.device && devices[session.date].size() > 1)
+            found.push_back(session);
+}
+
+/// Asked of each device once: a squad's comparisons ask it again for every athlete.
+void readNoise(LiftContext& context) {
+    const Lift& lift = context.lift.value;
+    std::set<std::optional<DeviceId>> devices{std::nullopt};
+    for (const answers::RepeatPair& pair : context.repeats)
+        devices.insert(pair.second.device);
+    for (const auto& device : devices)
+        context.sums.emplace(device, answers::repeatSums(onDevice(context.repeats, device)));
+    for (const auto& device : devices)
+        context.noise.emplace(device,
+                              answers::liftNoise(lift, answers::chooseMvt(lift, {}),
+                                                 onDevice(context.repeats, device), contextLevel));
+}
+
+/// The agreement of the devices of two sessions by what else the log holds of both. Nothing where
+/// they have one device, or it is not known.
+std::optional<Answer<answers::AgreementStudy>> studyBeside(std::span<const answers::DevicePair> all,
+                                                           const LiftSession& one,
+                                                           const LiftSession& other, double level) {
+    if (!one.device || !other.device || one.device == other.device)
+        return std::nullopt;
+    const std::array compared{one.session, other.session};
+    const auto pairs = answers::withoutSessions({all.begin(), all.end()}, compared);
+    return answers::agreementStudy(*one.device, *other.device, pairs, level);
+}
+
+/// Where the only days with both devices are those that are compared: said, for it would be asked.
+std::optional<answers::Note> onlyTheCompared(std::span<const answers::DevicePair> all,
+                                             const LiftSession& from, const LiftSession& to) {
+    const std::array compared{from.session, to.session};
+    if (answers::withoutSessions({all.begin(), all.end()}, compared).size() == all.size())
+        return std::nullopt; // the study there is has nothing of these, and is too small
+    const bool sameSets = std::ranges::any_of(all, [&](const answers::DevicePair& pair) {
+        return (pair.first.session == from.session && pair.second.session == to.session) ||
+               (pair.first.session == to.session && pair.second.session == from.session);
+    });
+    const std::string none = "too little is known of how the devices agree besides these sessions, "
+                             "and a bias found in them would hide what they say: nothing is taken "
+                             "off";
+    return answers::Note{answers::Note::Kind::NoStudyBeside,
+                         {sameSets ? 1.0 : 0.0},
+                         sameSets
+                             ? "both devices measured these same sets, so the change is between "
+                               "the devices, not in the athlete; " +
+                                   none
+                             : none + ", and part of the change may be the devices'"};
+}
+
+/// The bias of the later device and what is to be said of it; nothing where there is no study.
+void correctDevices(const LiftContext& context, const LiftSession& from, const LiftSession& to,
+                    answers::ComparisonSettings& settings) {
+    if (!from.device || !to.device || from.device == to.device)
+        return;
+    const auto all = answers::devicePairs(context.twoDevices, *from.device, *to.device);
+    const auto study = *studyBeside(all, from, to, settings.level);
+    if (!study) {
+        if (auto note = onlyTheCompared(all, from, to))
+            settings.ofTheDevice.push_back(std::move(*note));
+        return;
+    }
+    settings.deviceBias = answers::biasOf(*study, from.device, to.device);
+    settings.ofTheDevice.push_back(
+        {answers::Note::Kind::DeviceStudy,
+         {static_cast<double>(study->figures.n), static_cast<double>(study->athletes)},
+         "the device's bias comes from " + answers::counted(study->figures.n, "set") + " of " +
+             answers::counted(study->athletes, "athlete") + " measured by both at once"});
+    if (study->figures.proportional())
+        settings.ofTheDevice.push_back(study->notes.front());
+}
+
+/// Everybody who has sessions of the lift, by name; one ordered pass over the log.
+std::vector<answers::SquadMember>
+squadMembers(const log::Log& log, const Stored<LiftId, Lift>& lift, const Progress& progress) {
+    // Half of the way is reading them, half comparing them.
+    auto athletes = log.athletes();
+    const auto count = static_cast<std::int64_t>(athletes.size());
+    std::map<AthleteId, std::vector<LiftSession>> sessions;
+    log.scan({.athlete = {}, .lift = lift.id}, [&](const LiftSession& session) {
+        sessions[session.athlete].push_back(session);
+        tell(progress, static_cast<std::int64_t>(sessions.size()) * 500 / count, 1000);
+    });
+    std::vector<answers::SquadMember> members;
+    for (auto& athlete : athletes) {
+        const auto found = sessions.find(athlete.id);
+        if (found == sessions.end())
+            continue;
+        const auto mvt = answers::mvtOf(lift.value, found->second);
+        members.push_back({.athlete = athlete.id,
+                           .name = std::move(athlete.value.name),
+                           .sessions = std::move(found->second),
+                           .mvt = mvt,
+                           .checkLoads = log.checkLoads(athlete.id, lift.id)});
+    }
+    return members;
+}
+
+} // namespace
+
+LiftContext liftContext(const log::Log& log, LiftId lift) {
+    LiftContext context;
+    context.lift = log.lift(lift);
+    answers::SquadLatest squad;
+    std::vector<LiftSession> ofOne;
+    const auto take = [&] {
+        if (std::ranges::any_of(ofOne, [](const auto& s) { return s.repeatOf.has_value(); }))
+            for (auto& pair : answers::repeatPairs(ofOne))
+                context.repeats.push_back(std::move(pair));
+        addTwoDeviceDays(ofOne, context.twoDevices);
+        if (std::ranges::any_of(ofOne, [](const auto& s) { return s.measuredOneRm.has_value(); }))
+            for (const auto& pair : answers::estimatePairs(
+                     context.lift.value, answers::mvtOf(context.lift.value, ofOne), ofOne))
+                context.estimates.push_back(pair);
+        ofOne.clear();
+    };
+    log.scan({.athlete = {}, .lift = lift}, [&](const LiftSession& session) {
+        if (!ofOne.empty() && ofOne.front().athlete != session.athlete)
+            take();
+        squad.add(session);
+        const TestDay day{session.athlete, session.date};
+        if (!session.points.empty() && (context.days.empty() || context.days.back() != day))
+            context.days.push_back(day);
+        ofOne.push_back(session);
+    });
+    take();
+    context.smallest = answers::smallestChanges(context.lift.value, squad, std::nullopt);
+    readNoise(context);
+    return context;
+}
+
+answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about,
+                             std::optional<DeviceId> device) {
+    const stats::RepeatSums own =
+        answers::repeatSums(onDevice(answers::repeatPairs(about.sessions), device));
+    const auto all = context.sums.find(device);
+    return answers::chooseDayNoise(
+        own, all == context.sums.end() ? stats::RepeatSums{} : all->second.without(own),
+        publishedDayNoise(context.lift.value));
+}
+
+Background within(const LiftContext& context, Background about, std::optional<DeviceId> device) {
+    about.dayNoise = dayNoiseOf(context, about, device);
+    if (const auto made = answers::calibrate(context.estimates, about.athlete.id))
+        about.calibration = *made;
+    return about;
+}
+
+Answer<std::vector<answers::SharedLoadChange>>
+sharedLoadsOf(const log::Log& log, const LiftContext& context, const Background& about,
+              const LiftSession& from, const LiftSession& to, const AskSettings& settings) {
+    answers::ComparisonSettings with = comparisonSettings(context, about, from, to, settings);
+    with.asManyReps = asManyReps(log, about.lift.value);
+    return answers::sharedLoadChanges(from, to, with,
+                                      answers::pointNoiseFrom(with.dayNoise, about.sessions));
+}
+
+std::vector<NoiseGroup> noiseGroups(const log::Log& log, LiftId lift,
+                                    std::optional<AthleteId> athlete, double level) {
+    return noiseGroups(log, liftContext(log, lift), athlete, level);
+}
+
+std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& context,
+                                    std::optional<AthleteId> athlete, double level) {
+    const Lift& value = context.lift.value;
+    std::set<std::optional<DeviceId>> devices;
+    for (const answers::RepeatPair& pair : context.repeats)
+        devices.insert(pair.second.device);
+    if (devices.empty())
+        devices.insert(std::nullopt);
+    std::optional<Background> about;
+    if (athlete)
+        about = background(log, *athlete, context.lift.id);
+    const auto names = log.devices();
+    std::vector<NoiseGroup> groups;
+    for (const auto& device : devices) {
+        const auto measured = [&](const std::vector<answers::RepeatPair>& all) {
+            auto pairs = all;
+            std::erase_if(pairs, [&](const auto& pair) { return pair.second.device != device; });
+            return pairs;
+        };
+        NoiseGroup group{.lift = value, .device = device};
+        for (const auto& each : names)
+            if (each.id == device)
+                group.deviceName = each.value.name;
+        // Asked with the context already; without a device it stands for any device there.
+        const bool known = level == contextLevel && (device || devices.size() == 1);
+        const auto found = known ? context.noise.find(device) : context.noise.end();
+        group.noise = found != context.noise.end()
+                          ? found->second
+                          : answers::liftNoise(value, answers::chooseMvt(value, {}),
+                                               measured(context.repeats), level);
+        const stats::RepeatSums all = answers::repeatSums(measured(context.repeats));
+        group.inUse = answers::chooseDayNoise({}, all, publishedDayNoise(value));
+        groups.push_back(group);
+        if (!about)
+            continue;
+        const auto own = measured(answers::repeatPairs(about->sessions));
+        if (own.empty())
+            continue;
+        group.athlete = about->athlete.value.name;
+        group.noise = answers::liftNoise(value, about->mvt, own, level);
+        const stats::RepeatSums ofOwn = answers::repeatSums(own);
+        group.inUse = answers::chooseDayNoise(ofOwn, all.without(ofOwn), publishedDayNoise(value));
+        groups.push_back(std::move(group));
+    }
+    return groups;
+}
+
+std::vector<std::pair<DeviceId, DeviceId>> devicesCompared(const LiftContext& context) {
+    std::set<DeviceId> devices;
+    for (const LiftSession& session : context.twoDevices)
+        devices.insert(*session.device);
+    std::vector<std::pair<DeviceId, DeviceId>> pairs;
+    for (auto first = devices.begin(); first != devices.end(); ++first)
+        for (auto second = std::next(first); second != devices.end(); ++second)
+            if (!answers::devicePairs(context.twoDevices, *first, *second).empty())
+                pairs.emplace_back(*first, *second);
+    return pairs;
+}
+
+Answer<answers::AgreementStudy> agreementOf(const LiftContext& context, DeviceId first,
+                                            DeviceId second, double level) {
+    return answers::agreementStudy(first, second,
+                                   answers::devicePairs(context.twoDevices, first, second), level);
+}
+
+Answer<answers::AgreementStudy> agreementOf(const log::Log& log, LiftId lift, DeviceId first,
+                                            DeviceId second, double level) {
+    return agreementOf(liftContext(log, lift), first, second, level);
+}
+
+answers::ComparisonSettings comparisonSettings(const LiftContext& context, const Background& about,
+                                               const LiftSession& from, const LiftSession& to,
+                                               const AskSettings& settings) {
+    answers::SmallestChanges smallest = context.smallest;
+    if (!smallest.oneRm) // what is left is a published percentage of the earlier estimate
+        if (const auto earlier = profileOf(about, from, settings); earlier && earlier->oneRm)
+            smallest.oneRm =
+                answers::smallestChanges(context.lift.value, {}, earlier->oneRm->estimate).oneRm;
+    const auto device = from.device == to.device ? to.device : std::nullopt;
+    answers::ComparisonSettings made{.level = settings.level,
+                                     .variances = settings.variances,
+                                     .checkLoads = about.checkLoads,
+                                     .dayNoise = dayNoiseOf(context, about, device),
+                                     .bend = about.bend,
+                                     .smallestVelocity = std::move(smallest.velocity),
+                                     .smallestAt = std::move(smallest.at),
+                                     .smallestOneRm = std::move(smallest.oneRm)};
+    correctDevices(context, from, to, made);
+    return made;
+}
+
+std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
+                                                       const LiftSession& baseline,
+                                                       std::span<const LiftSession> sessions,
+                                                       double level) {
+    std::map<SessionId, answers::DeviceBias> biases;
+    std::map<DeviceId, std::vector<answers::DevicePair>> pairs;
+    for (const LiftSession& session : sessions) {
+        if (!baseline.device || !session.device || session.device == baseline.device)
+            continue;
+        if (!pairs.contains(*session.device))
+            pairs[*session.device] =
+                answers::devicePairs(context.twoDevices, *baseline.device, *session.device);
+        const auto study = studyBeside(pairs[*session.device], baseline, session, level);
+        if (study && *study)
+            if (const auto bias = answers::biasOf(**study, baseline.device, session.device))
+                biases.emplace(session.session, *bias);
+    }
+    return biases;
+}
+
+Answer<answers::Follow> followOf(const log::Log& log, const LiftContext& context,
+                                 const Background& about, Mass load,
+                                 std::optional<SessionId> baseline, const AskSettings& settings) {
+    const auto& sessions = about.sessions;
+    const auto isBaseline = [&](const LiftSession& session) {
+        return baseline ? session.session == *baseline : bool(profileOf(about, session, settings));
+    };
+    const auto base = std::ranges::find_if(sessions, isBaseline);
+    if (base == sessions.end())
+        return NoAnswer{NoAnswer::Why::NoBaseline,
+                        baseline ? say("The baseline session does not hold this lift.")
+                                 : say("No session of this lift has a line to start from.")};
+    // Of one device against itself: what other devices read is told apart for each.
+    auto with = comparisonSettings(context, about, *base, *base, settings);
+    with.asManyReps = asManyReps(log, about.lift.value);
+    return answers::follow(about.lift.value, about.mvt, sessions, load,
+                           static_cast<std::size_t>(base - sessions.begin()), with,
+                           settings.plateStep,
+                           biasesAgainst(context, *base, sessions, settings.level));
+}
+
+Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
+                               const answers::Period& to, const std::vector<Mass>& loads,
+                               const AskSettings& settings, const Progress& progress) {
+    tell(progress, 0, 1000);
+    return squadOf(log, liftContext(log, lift), from, to, loads, settings, progress);
+}
+
+Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
+                               const answers::Period& from, const answers::Period& to,
+                               const std::vector<Mass>& loads, const AskSettings& settings,
+                               const Progress& progress) {
+    const std::vector<answers::SquadMember> members = squadMembers(log, context.lift, progress);
+    std::set<AthleteId> seen;
+    const auto compared = [&seen](AthleteId athlete) {
+        seen.insert(athlete);
+        return static_cast<std::int64_t>(seen.size()) - 1;
+    };
+    const auto count = static_cast<std::int64_t>(std::max<std::size_t>(members.size(), 1));
+    const answers::SettingsOf settingsOf = [&](const answers::SquadMember& member,
+                                               const LiftSession& first,
+                                               const LiftSession& second) {
+        tell(progress, 500 + compared(member.athlete) * 500 / count, 1000);
+        const Background about{
+            .athlete = {member.athlete, {.name = member.name}},
+            .lift = context.lift,
+            .sessions = member.sessions,
+            .mvt = member.mvt,
+            .checkLoads = member.checkLoads,
+            .bend = answers::bendOf(context.lift.value, member.mvt, member.sessions)};
+        auto with = comparisonSettings(context, about, first, second, settings);
+        with.asManyReps = asManyReps(log, context.lift.value);
+        return with;
+    };
+    return answers::squadChange(context.lift.value, members, from, to, loads, settingsOf,
+                                settings.level);
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,366 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/battery/beforeafterview.h"
+
+#include "core/questions/batterytable.h"
+#include "ui/paper/batteryprint.h"
+#include "ui/paper/paperwork.h"
+#include "ui/parts/cautions.h"
+#include "ui/parts/filedialog.h"
+#include "ui/words/batterywords.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+#include "ui/words/wording.h"
+
+#include <QComboBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace slopebook::ui {
+
+namespace {
+
+/// A table that is as high as its rows: the page scrolls, not the table.
+void fitHeight(QTableView* table) {
+    table->resizeColumnsToContents();
+    int height = table->horizontalHeader()->sizeHint().height() + 2 * table->frameWidth() + 2;
+    for (int row = 0; row < table->model()->rowCount(); ++row)
+        height += table->rowHeight(row);
+    table->setFixedHeight(height + 16); // room for a scroll bar below
+}
+
+QTableView* comparedTable(QAbstractItemModel* model, const QString& name) {
+    auto* table = new QTableView;
+    table->setModel(model);
+    table->setAccessibleName(name);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setTabKeyNavigation(false);
+    table->verticalHeader()->hide();
+    table->horizontalHeader()->setHighlightSections(false);
+    table->horizontalHeader()->setStretchLastSection(true);
+    table->setWordWrap(false);
+    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
+    return table;
+}
+
+QLabel* heading(const QString& words, QWidget* buddy) {
+    auto* label = new QLabel(QStringLiteral("<b>%1</b>").arg(words.toHtmlEscaped()));
+    label->setBuddy(buddy);
+    return label;
+}
+
+QLabel* paragraph(const QString& name) {
+    auto* label = new QLabel;
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    label->setAccessibleDescription(name);
+    return label;
+}
+
+} // namespace
+
+BeforeAfterView::BeforeAfterView(Logbook& logbook, QWidget* parent)
+    : QWidget(parent), m_logbook(logbook) {
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(buildChoices());
+    layout->addWidget(buildBody(), 1);
+    connectParts();
+    showReason(tr("Choose an athlete."));
+}
+
+template <class Work>
+void BeforeAfterView::guarded(const Work& work) {
+    try {
+        work();
+    } catch (const std::exception& error) {
+        Q_EMIT message(said(error));
+    }
+}
+
+QWidget* BeforeAfterView::buildChoices() {
+    auto* row = new QWidget;
+    auto* layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    const auto box = [&](const QString& label, const QString& name) {
+        auto* combo = new QComboBox;
+        combo->setAccessibleName(name);
+        combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+        auto* caption = new QLabel(label);
+        caption->setBuddy(combo);
+        layout->addWidget(caption);
+        layout->addWidget(combo);
+        return combo;
+    };
+    m_from = box(tr("&Before"), tr("Before"));
+    m_to = box(tr("Af&ter"), tr("After"));
+    layout->addStretch(1);
+    const auto button = [&](const QString& label) {
+        auto* push = new QPushButton(label);
+        layout->addWidget(push);
+        return push;
+    };
+    m_preview = button(tr("P&review..."));
+    m_print = button(tr("&Print..."));
+    m_pdf = button(tr("P&DF..."));
+    m_csv = button(tr("C&SV..."));
+    return row;
+}
+
+QWidget* BeforeAfterView::buildBody() {
+    m_body = new QWidget;
+    auto* layout = new QVBoxLayout(m_body);
+    m_summary = paragraph(tr("What the battery says"));
+    QFont large = m_summary->font();
+    large.setPointSizeF(large.pointSizeF() * 1.2);
+    m_summary->setFont(large);
+    m_lifts = paragraph(tr("What the lifts say"));
+    m_notes = paragraph(tr("Notes and sources"));
+    m_tests = new TextTable(this);
+    m_leftRight = new TextTable(this);
+    m_missing = new TextTable(this);
+    m_testTable = comparedTable(m_tests, tr("Tests before and after"));
+    m_leftRightTable = comparedTable(m_leftRight, tr("Left and right"));
+    m_missingTable = comparedTable(m_missing, tr("What was missing"));
+    m_leftRightTitle =
+        heading(tr("Left and right: the better side, and by how much of it"), m_leftRightTable);
+    m_missingTitle = heading(tr("What was missing"), m_missingTable);
+    m_forest = new ForestChart;
+    layout->addWidget(m_summary);
+    layout->addWidget(m_forest);
+    layout->addWidget(m_testTable);
+    layout->addWidget(m_leftRightTitle);
+    layout->addWidget(m_leftRightTable);
+    layout->addWidget(m_lifts);
+    layout->addWidget(m_missingTitle);
+    layout->addWidget(m_missingTable);
+    layout->addWidget(m_notes);
+    layout->addWidget(new CautionLabel);
+    layout->addStretch(1);
+    auto* scroll = new QScrollArea;
+    scroll->setAccessibleName(tr("Tests before and after"));
+    scroll->setWidget(m_body);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    return scroll;
+}
+
+void BeforeAfterView::connectParts() {
+    connect(m_from, &QComboBox::currentIndexChanged, this, &BeforeAfterView::ask);
+    connect(m_to, &QComboBox::currentIndexChanged, this, &BeforeAfterView::ask);
+    connect(m_preview, &QPushButton::clicked, this, &BeforeAfterView::printPreview);
+    connect(m_print, &QPushButton::clicked, this, &BeforeAfterView::print);
+    connect(m_pdf, &QPushButton::clicked, this, &BeforeAfterView::writePdf);
+    connect(m_csv, &QPushButton::clicked, this, &BeforeAfterView::writeCsv);
+}
+
+void BeforeAfterView::setAthlete(std::optional<AthleteId> athlete) {
+    const bool same = athlete == m_athlete;
+    m_athlete = athlete;
+    if (!same)
+        m_sides.clear();
+    reload();
+}
+
+void BeforeAfterView::reload() {
+    guarded([this] {
+        fillSides();
+        ask();
+    });
+}
+
+void BeforeAfterView::fillSides() {
+    const auto from = sideOf(m_from);
+    const auto to = sideOf(m_to);
+    const bool fresh = m_sides.empty();
+    m_sides.clear();
+    const QSignalBlocker quietFrom(m_from), quietTo(m_to);
+    m_from->clear();
+    m_to->clear();
+    if (!m_athlete)
+        return;
+    const auto add = [&](const BatterySide& side, const QString& label) {
+        m_sides.push_back(side);
+        m_from->addItem(label);
+        m_to->addItem(label);
+    };
+    const auto sessions = m_logbook.log().batteries(*m_athlete);
+    for (const auto& block : m_logbook.log().blocks())
+        if (std::any_of(sessions.begin(), sessions.end(), [&](const BatterySession& s) {
+                return block.value.first <= s.date && s.date <= block.value.last;
+            }))
+            add(block.id, tr("block %1").arg(text(block.value.name)));
+    for (auto s = sessions.rbegin(); s != sessions.rend(); ++s)
+        if (m_sides.empty() || m_sides.back() != BatterySide(s->date))
+            add(s->date, dateText(s->date));
+    const auto choose = [&](QComboBox* box, const std::optional<BatterySide>& side) {
+        const auto at = side ? std::find(m_sides.begin(), m_sides.end(), *side) : m_sides.end();
+        box->setCurrentIndex(at == m_sides.end() ? -1 : static_cast<int>(at - m_sides.begin()));
+    };
+    choose(m_from, from);
+    choose(m_to, to);
+    if (fresh || m_from->currentIndex() < 0 || m_to->currentIndex() < 0)
+        chooseDefaults();
+}
+
+void BeforeAfterView::chooseDefaults() {
+    // The last two blocks with sessions in them, else the last two days.
+    const auto blocks = std::count_if(m_sides.begin(), m_sides.end(), [](const BatterySide& side) {
+        return std::holds_alternative<BlockId>(side);
+    });
+    if (blocks >= 2) {
+        m_from->setCurrentIndex(static_cast<int>(blocks) - 2);
+        m_to->setCurrentIndex(static_cast<int>(blocks) - 1);
+    } else if (static_cast<long>(m_sides.size()) >= blocks + 2) {
+        m_from->setCurrentIndex(static_cast<int>(blocks) + 1);
+        m_to->setCurrentIndex(static_cast<int>(blocks));
+    }
+}
+
+std::optional<BatterySide> BeforeAfterView::sideOf(const QComboBox* box) const {
+    const auto at = static_cast<std::size_t>(box->currentIndex());
+    return box->currentIndex() >= 0 && at < m_sides.size() ? std::optional(m_sides[at])
+                                                           : std::nullopt;
+}
+
+void BeforeAfterView::ask() {
+    try {
+        m_answer.reset();
+        const auto from = sideOf(m_from);
+        const auto to = sideOf(m_to);
+        if (!m_athlete || !from || !to) {
+            showReason(m_athlete ? tr("Two dates or two blocks with sessions are needed.")
+                                 : tr("Choose an athlete."));
+            return;
+        }
+        auto answer = batteryOf(
+            m_logbook.log(),
+            [this](LiftId lift) -> const LiftContext& { return m_logbook.context(lift); },
+            *m_athlete, *from, *to);
+        if (!answer) {
+            showReason(noAnswerClause(answer.why(), m_logbook.loadUnit()));
+            return;
+        }
+        m_answer = std::move(*answer);
+        show(*m_answer);
+    } catch (const std::exception& error) {
+        showReason(said(error));
+    }
+}
+
+void BeforeAfterView::showReason(const QString& reason) {
+    m_summary->setText(reason);
+    for (QWidget* part :
+         std::initializer_list<QWidget*>{m_lifts, m_forest, m_testTable, m_leftRightTitle,
+                                         m_leftRightTable, m_missingTitle, m_missingTable, m_notes})
+        part->hide();
+    for (QPushButton* button : {m_preview, m_print, m_pdf, m_csv})
+        button->setEnabled(false);
+    Q_EMIT answered(false);
+}
+
+void BeforeAfterView::show(const BatteryAnswer& answer) {
+    const auto& battery = answer.battery;
+    m_summary->setText(page::batterySummary(battery));
+    const QStringList lifts = page::liftSentences(answer, m_logbook.loadUnit());
+    m_lifts->setText(lifts.join(QLatin1Char('\n')));
+    m_lifts->setVisible(!lifts.isEmpty());
+    m_forest->setRows(battery.forest, m_logbook.loadUnit());
+    m_forest->setVisible(!battery.forest.empty());
+    std::vector<TextTable::Row> rows;
+    for (const page::BatteryRow& r : page::batteryRows(battery)) {
+        TextTable::Row row{.cells = {r.test, r.before, r.after, r.change, r.percent, r.interval,
+                                     r.error, r.reading, r.remark},
+                           .explanation = r.remark};
+        if (r.noFigure)
+            row.quiet = {3, 4, 5, 6, 7};
+        rows.push_back(std::move(row));
+    }
+    m_tests->setTable({tr("Test (unit)"), tr("Before"), tr("After"), tr("Change"), tr("%"),
+                       tr("%1 interval").arg(levelText(battery.level)), tr("Typical error"),
+                       tr("Reading"), tr("Remark")},
+                      std::move(rows), 1, 7);
+    m_testTable->setVisible(m_tests->rowCount() > 0);
+    const auto fill = [](TextTable* table, const QStringList& head,
+                         const std::vector<QStringList>& lines) {
+        std::vector<TextTable::Row> made;
+        for (const QStringList& line : lines)
+            made.push_back({.cells = line});
+        table->setTable(head, std::move(made), 9, 9);
+        return !lines.empty();
+    };
+    const bool sides =
+        fill(m_leftRight, {tr("Test"), text(battery.fromLabel), text(battery.toLabel)},
+             page::leftRightRows(battery));
+    const bool gaps =
+        fill(m_missing, {tr("Day"), tr("Side of the comparison"), tr("Test or lift"), tr("Why")},
+             page::missingRows(battery));
+    m_leftRightTitle->setVisible(sides);
+    m_leftRightTable->setVisible(sides);
+    m_missingTitle->setVisible(gaps);
+    m_missingTable->setVisible(gaps);
+    for (QTableView* table : {m_testTable, m_leftRightTable, m_missingTable})
+        fitHeight(table);
+    m_notes->setText(
+        (page::batteryNotes(battery, m_logbook.loadUnit()) + page::batterySources(battery))
+            .join(QLatin1Char('\n')));
+    m_notes->setVisible(!m_notes->text().isEmpty());
+    for (QPushButton* button : {m_preview, m_print, m_pdf, m_csv})
+        button->setEnabled(true);
+    Q_EMIT answered(true);
+}
+
+QString BeforeAfterView::summary() const {
+    return m_summary->text();
+}
+
+void BeforeAfterView::print() {
+    guarded([this] {
+        if (m_answer)
+            paperwork::print(this, batteryPrint(*m_answer, m_logbook.loadUnit()));
+    });
+}
+
+void BeforeAfterView::printPreview() {
+    guarded([this] {
+        if (m_answer)
+            paperwork::preview(this, tr("Print preview"),
+                               batteryPrint(*m_answer, m_logbook.loadUnit()));
+    });
+}
+
+void BeforeAfterView::writePdf() {
+    guarded([this] {
+        if (!m_answer)
+            return;
+        const QString said = paperwork::savePdf(
+            this, tr("Write PDF"), text(m_answer->athlete.value.name), [this](const auto& to) {
+                writeBatteryPdf(*m_answer, m_logbook.loadUnit(), paperwork::desktopPaper(), to);
+            });
+        if (!said.isEmpty())
+            Q_EMIT message(said);
+    });
+}
+
+void BeforeAfterView::writeCsv() {
+    guarded([this] {
+        if (!m_answer)
+            return;
+        const auto to = filedialog::save(
+            this, {.title = tr("Write CSV"),
+                   .start = paperwork::fileName(text(m_answer->athlete.value.name)) +
+                            QStringLiteral(".csv"),
+                   .filter = tr("CSV (*.csv)"),
+                   .ending = QStringLiteral(".csv")});
+        if (!to)
+            return;
+        writeBatteryCsv(*m_answer, *to);
+        Q_EMIT message(tr("Written: %1").arg(nameOf(to->file)));
+    });
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Two dates or two training blocks side by side: what leads, every test, the forest plot, left and
+// right, what was missing, the lifts.
+#pragma once
+
+#include "core/questions/batteryquestions.h"
+#include "ui/charts/forestchart.h"
+#include "ui/edits/logbook.h"
+#include "ui/parts/texttable.h"
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QTableView;
+
+namespace slopebook::ui {
+
+class BeforeAfterView final : public QWidget {
+    Q_OBJECT
+public:
+    explicit BeforeAfterView(Logbook& logbook, QWidget* parent = nullptr);
+
+    void setAthlete(std::optional<AthleteId> athlete);
+    void reload();
+    const std::optional<BatteryAnswer>& answer() const { return m_answer; }
+
+    QComboBox* fromBox() const { return m_from; }
+    QComboBox* toBox() const { return m_to; }
+    QString summary() const;
+    const TextTable& tests() const { return *m_tests; }
+    const ForestChart& forest() const { return *m_forest; }
+
+    void print();
+    void printPreview();
+    void writePdf();
+    void writeCsv();
+
+Q_SIGNALS:
+    void message(const QString& text);
+    void answered(bool printable);
+
+private:
+    QWidget* buildChoices();
+    QWidget* buildBody();
+    void connectParts();
+    void fillSides();
+    void chooseDefaults();
+    std::optional<BatterySide> sideOf(const QComboBox* box) const;
+    void ask();
+    void show(const BatteryAnswer& answer);
+    void showReason(const QString& reason);
+    template <class Work>
+    void guarded(const Work& work);
+
+    Logbook& m_logbook;
+    std::optional<AthleteId> m_athlete;
+    std::vector<BatterySide> m_sides; ///< as listed in both boxes
+    std::optional<BatteryAnswer> m_answer;
+    QComboBox* m_from;
+    QComboBox* m_to;
+    QPushButton* m_preview;
+    QPushButton* m_print;
+    QPushButton* m_pdf;
+    QPushButton* m_csv;
+    QLabel* m_summary;
+    QLabel* m_lifts;
+    QLabel* m_notes;
+    QWidget* m_body;
+    TextTable* m_tests;
+    TextTable* m_leftRight;
+    TextTable* m_missing;
+    QTableView* m_testTable;
+    QTableView* m_leftRightTable;
+    QTableView* m_missingTable;
+    QLabel* m_leftRightTitle;
+    QLabel* m_missingTitle;
+    ForestChart* m_forest;
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,313 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/compare/comparepage.h"
+
+#include "core/model/errors.h"
+#include "core/questions/liftcontext.h"
+#include "ui/paper/paperwork.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+#include "ui/words/wording.h"
+
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <array>
+#include <tuple>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+constexpr std::array levels{0.80, 0.90, 0.95, 0.99};
+
+void select(QComboBox* box, std::optional<SessionId> session) {
+    const QSignalBlocker quiet(box);
+    box->setCurrentIndex(session ? box->findData(qlonglong{raw(*session)}) : -1);
+}
+
+constexpr std::size_t fewestPoints = 5; // two lines take four of them
+
+std::optional<SessionId> selected(const QComboBox* box) {
+    if (box->currentIndex() < 0)
+        return std::nullopt;
+    return SessionId{box->currentData().toLongLong()};
+}
+
+} // namespace
+
+// No exception crosses the event loop: it is told where the answer would stand.
+template <class Work>
+void ComparePage::atTheEdge(const Work& work) {
+    try {
+        work();
+    } catch (const std::exception& error) {
+        m_comparison.reset();
+        m_view->showReason(said(error), {}, m_unit);
+    }
+}
+
+ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_fromBox(new QComboBox), m_toBox(new QComboBox),
+      m_levelBox(new QComboBox), m_variancesBox(new QComboBox), m_paperBox(new QComboBox),
+      m_previewButton(new QPushButton(tr("Pri&nt preview…"))),
+      m_printButton(new QPushButton(tr("&Print…"))), m_pdfButton(new QPushButton(tr("Save P&DF…"))),
+      m_partsButton(new QPushButton(tr("Par&ts"))), m_view(new ComparisonView) {
+    m_unit = m_logbook.loadUnit();
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(buildChoices());
+    layout->addWidget(m_view, 1);
+    layout->addWidget(buildPrintButtons());
+    connectChoices();
+    ask();
+}
+
+QWidget* ComparePage::buildChoices() {
+    m_fromBox->setAccessibleName(tr("Earlier session"));
+    m_toBox->setAccessibleName(tr("Later session"));
+    for (QComboBox* box : {m_fromBox, m_toBox}) {
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(14);
+        box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    }
+    for (const double level : levels)
+        m_levelBox->addItem(levelText(level), level);
+    m_levelBox->setCurrentIndex(2);
+    m_levelBox->setAccessibleName(tr("Level of the intervals"));
+    m_variancesBox->addItem(tr("one scatter for both days"));
+    m_variancesBox->addItem(tr("each day its own scatter"));
+    m_variancesBox->setAccessibleName(tr("Scatter about the lines"));
+    auto* choices = new QWidget;
+    auto* row = new QHBoxLayout(choices);
+    row->setContentsMargins(0, 0, 0, 0);
+    const auto add = [row](const QString& text, QComboBox* box, int stretch) {
+        auto* label = new QLabel(text);
+        label->setBuddy(box);
+        row->addWidget(label);
+        row->addWidget(box, stretch);
+    };
+    add(tr("Earl&ier"), m_fromBox, 3);
+    add(tr("Late&r"), m_toBox, 3);
+    add(tr("Level"), m_levelBox, 0);
+    add(tr("&Scatter"), m_variancesBox, 0);
+    return choices;
+}
+
+QWidget* ComparePage::buildPrintButtons() {
+    auto* menu = new QMenu(this);
+    const QStringList names{tr("Chart of both &lines"), tr("Chart &of the change"),
+                            tr("&Table by load"), tr("&1RM"), tr("How &it was computed")};
+    for (int i = 0; i < 5; ++i) {
+        m_parts[i] = menu->addAction(names[i]);
+        m_parts[i]->setCheckable(true);
+        m_parts[i]->setChecked(true);
+    }
+    m_partsButton->setMenu(menu);
+    m_partsButton->setToolTip(
+        tr("What is printed beside the sentence, the sources and the cautions"));
+    m_paperBox->addItem(u"A4"_s);
+    m_paperBox->addItem(tr("Letter"));
+    m_paperBox->setCurrentIndex(paperwork::desktopPaper() == page::Paper::A4 ? 0 : 1);
+    m_paperBox->setAccessibleName(tr("Paper of the PDF"));
+    auto* buttons = new QWidget;
+    auto* row = new QHBoxLayout(buttons);
+    row->setContentsMargins(0, 0, 0, 0);
+    auto* paper = new QLabel(tr("Paper &of the PDF"));
+    paper->setBuddy(m_paperBox);
+    row->addStretch(1);
+    row->addWidget(m_partsButton);
+    row->addWidget(paper);
+    row->addWidget(m_paperBox);
+    for (QPushButton* button : {m_previewButton, m_printButton, m_pdfButton})
+        row->addWidget(button);
+    return buttons;
+}
+
+void ComparePage::connectChoices() {
+    for (QComboBox* box : {m_fromBox, m_toBox})
+        connect(box, &QComboBox::currentIndexChanged, this, [this] {
+            m_from = selected(m_fromBox);
+            m_to = selected(m_toBox);
+            ask();
+            keepPair();
+        });
+    for (QComboBox* box : {m_levelBox, m_variancesBox})
+        connect(box, &QComboBox::currentIndexChanged, this, [this] { ask(); });
+    connect(m_previewButton, &QPushButton::clicked, this, &ComparePage::printPreview);
+    connect(m_printButton, &QPushButton::clicked, this, &ComparePage::print);
+    connect(m_pdfButton, &QPushButton::clicked, this, &ComparePage::writePdf);
+}
+
+void ComparePage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
+    const bool other = athlete != m_athlete || lift != m_lift;
+    m_athlete = athlete;
+    m_lift = lift;
+    if (other) {
+        m_from = m_to = std::nullopt;
+        const auto kept = athlete && lift ? m_pairs.find({*athlete, *lift}) : m_pairs.end();
+        if (kept != m_pairs.end())
+            std::tie(m_from, m_to) = kept->second;
+    }
+    atTheEdge([this] {
+        readSessions();
+        fillChoices();
+        ask();
+    });
+}
+
+void ComparePage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
+    setAthleteAndLift(m_athlete, m_lift);
+}
+
+void ComparePage::compareSessions(SessionId from, SessionId to) {
+    m_from = from;
+    m_to = to;
+    atTheEdge([this] {
+        fillChoices();
+        ask();
+    });
+    keepPair();
+}
+
+void ComparePage::keepPair() {
+    if (m_athlete && m_lift && m_from && m_to)
+        m_pairs[{*m_athlete, *m_lift}] = {*m_from, *m_to};
+}
+
+void ComparePage::readSessions() {
+    m_about.reset();
+    if (!m_athlete || !m_lift)
+        return;
+    const log::Log& log = m_logbook.log();
+    m_about = background(log, *m_athlete, *m_lift);
+    m_blocks = log.blocks();
+    m_devices = log.devices();
+}
+
+QString ComparePage::choiceText(const LiftSession& s) const {
+    QStringList parts{dateText(s.date)};
+    if (s.ordinal > 1)
+        parts[0] = tr("%1 (no. %2)").arg(parts[0]).arg(s.ordinal);
+    if (const auto block = blockOn(m_blocks, s.date))
+        parts << text(block->name);
+    for (const auto& device : m_devices)
+        if (s.device && device.id == *s.device)
+            parts << text(device.value.name);
+    parts << (s.points.size() == 1 ? tr("1 point") : tr("%1 points").arg(s.points.size()));
+    return parts.join(u" · "_s);
+}
+
+void ComparePage::fillChoices() {
+    const QSignalBlocker first(m_fromBox), second(m_toBox);
+    for (QComboBox* box : {m_fromBox, m_toBox})
+        box->clear();
+    if (!m_about)
+        return;
+    // Newest first: the last block is what is asked about.
+    for (auto s = m_about->sessions.rbegin(); s != m_about->sessions.rend(); ++s)
+        for (QComboBox* box : {m_fromBox, m_toBox}) {
+            box->addItem(choiceText(*s), qlonglong{raw(s->session)});
+            box->setItemData(box->count() - 1, choiceText(*s), Qt::ToolTipRole);
+        }
+    const auto there = [this](std::optional<SessionId> id) {
+        return id && std::ranges::find(m_about->sessions, *id, &LiftSession::session) !=
+                         m_about->sessions.end();
+    };
+    if (!there(m_from) || !there(m_to))
+        chooseDefaults();
+    select(m_fromBox, m_from);
+    select(m_toBox, m_to);
+}
+
+// The newest test against the last one of the block before; where no blocks are kept, against the
+// one before it. Of those only that can be compared: a day with one load has no line.
+void ComparePage::chooseDefaults() {
+    m_from = m_to = std::nullopt;
+    const LiftSession* later = nullptr;
+    const LiftSession* before = nullptr;
+    for (auto s = m_about->sessions.rbegin(); s != m_about->sessions.rend(); ++s) {
+        if (s->repeatOf || !profileOf(*m_about, *s))
+            continue;
+        if (!later) {
+            later = &*s;
+            continue;
+        }
+        if (later->points.size() + s->points.size() < fewestPoints)
+            continue;
+        if (!before)
+            before = &*s;
+        if (blockOn(m_blocks, s->date) != blockOn(m_blocks, later->date)) {
+            before = &*s;
+            break;
+        }
+    }
+    if (later)
+        m_to = later->session;
+    if (before)
+        m_from = before->session;
+}
+
+AskSettings ComparePage::asked() const {
+    return {.level = m_levelBox->currentData().toDouble(),
+            .variances = m_variancesBox->currentIndex() == 0 ? stats::Variances::Pooled
+                                                             : stats::Variances::Separate};
+}
+
+void ComparePage::ask() {
+    m_comparison.reset();
+    atTheEdge([this] {
+        if (!m_about) {
+            m_view->showReason(tr("Choose an athlete and a lift to compare two of their sessions."),
+                               {}, m_unit);
+            return;
+        }
+        if (!m_from || !m_to) {
+            m_view->showReason(tr("A comparison needs two sessions of this lift with sets that "
+                                  "count. The log holds %1.")
+                                   .arg(m_about->sessions.size()),
+                               m_about->sessions, m_unit);
+            return;
+        }
+        auto from = sessionOf(m_about->sessions, *m_from);
+        auto to = sessionOf(m_about->sessions, *m_to);
+        if (from && to && std::pair(to->date, to->ordinal) < std::pair(from->date, from->ordinal)) {
+            // Whatever the order of choosing, the change is told from the earlier to the later.
+            std::swap(from, to);
+            std::swap(m_from, m_to);
+            select(m_fromBox, m_from);
+            select(m_toBox, m_to);
+        }
+        const auto answer = from && to ? comparisonOf(m_logbook.log(), m_logbook.context(*m_lift),
+                                                      *m_about, *from, *to, asked())
+                                       : Answer<answers::Comparison>(from ? to.why() : from.why());
+        if (answer) {
+            m_comparison = *answer;
+            m_view->show(*m_comparison, header());
+        } else {
+            std::vector<LiftSession> chosen;
+            for (const auto& session : {from, to})
+                if (session)
+                    chosen.push_back(*session);
+            m_view->showReason(noAnswerText(answer.why(), m_unit), chosen, m_unit);
+        }
+    });
+    for (QPushButton* button : {m_previewButton, m_printButton, m_pdfButton})
+        button->setEnabled(canPrint());
+}
+
+PageHeader ComparePage::header() const {
+    PageHeader h = pageHeader(m_logbook.log(), *m_about, *m_comparison);
+    h.unit = m_unit;
+    h.paper = m_paperBox->currentIndex() == 0 ? page::Paper::A4 : page::Paper::Letter;
+    h.parts = {.lineChart = m_parts[0]->isChecked(),
+               .changeChart = m_parts[1]->isChecked(),
+               .byLoad = m_parts[2]->isChecked(),
+               .oneRm = m_parts[3]->isChecked(),
+               .method = m_parts[4]->isChecked()};
+    return h;
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Two sessions of one athlete and lift: the sentence first, then the change by load, the 1RM, both
+// lines, and the page to print.
+#pragma once
+
+#include "core/questions/questions.h"
+#include "ui/athlete/compare/comparisonview.h"
+#include "ui/parts/taskpage.h"
+
+#include <QAction>
+#include <QComboBox>
+#include <QPushButton>
+
+#include <map>
+#include <utility>
+
+namespace slopebook::ui {
+
+class ComparePage : public TaskPage, public ComparesSessions, public Prints {
+    Q_OBJECT
+public:
+    explicit ComparePage(Logbook& logbook, QWidget* parent = nullptr);
+
+    void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void refresh(Logbook::What what, SessionId session) override;
+    void compareSessions(SessionId from, SessionId to) override;
+
+    bool canPrint() const override;
+    void print() override;
+    void printPreview() override;
+    void writePdf() override;
+    /// Without asking for a name. Throws LogError; canPrint() must hold.
+    void writePdfTo(const log::Destination& to) const;
+
+    const ComparisonView& view() const { return *m_view; }
+
+private:
+    QWidget* buildChoices();
+    QWidget* buildPrintButtons();
+    void connectChoices();
+    void readSessions();
+    void fillChoices();
+    void chooseDefaults();
+    void keepPair();
+    QString choiceText(const LiftSession& session) const;
+    void ask();
+    AskSettings asked() const;
+    PageHeader header() const;
+    template <class Work>
+    void atTheEdge(const Work& work);
+
+    Logbook& m_logbook;
+    std::optional<AthleteId> m_athlete;
+    std::optional<LiftId> m_lift;
+    std::optional<Background> m_about;
+    std::vector<Stored<BlockId, Block>> m_blocks;
+    std::vector<Stored<DeviceId, Device>> m_devices;
+    std::optional<SessionId> m_from, m_to;
+    /// What the coach chose, by athlete and lift, while the window is open.
+    std::map<std::pair<AthleteId, LiftId>, std::pair<SessionId, SessionId>> m_pairs;
+    std::optional<answers::Comparison> m_comparison;
+    LoadUnit m_unit = LoadUnit::Kilograms;
+
+    QComboBox* m_fromBox;
+    QComboBox* m_toBox;
+    QComboBox* m_levelBox;
+    QComboBox* m_variancesBox;
+    QComboBox* m_paperBox;
+    QPushButton* m_previewButton;
+    QPushButton* m_printButton;
+    QPushButton* m_pdfButton;
+    QPushButton* m_partsButton;
+    QAction* m_parts[5];
+    ComparisonView* m_view;
+};
+
+} // namespace slopebook::ui

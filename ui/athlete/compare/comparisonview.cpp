@@ -1,0 +1,205 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/compare/comparisonview.h"
+
+#include "ui/paper/comparisonwords.h"
+#include "ui/parts/cautions.h"
+#include "ui/parts/rowtable.h"
+#include "ui/words/wording.h"
+
+#include <QHeaderView>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+using answers::Comparison;
+using look::Role;
+
+constexpr int tablesWidth = 560;
+
+QTableView* tableView(QAbstractItemModel* model, const QString& name) {
+    QTableView* view = rowTable(model, name);
+    view->setAlternatingRowColors(true);
+    view->setWordWrap(true);
+    view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    return view;
+}
+
+// As high as its rows, so that the tables need no scroll bars of their own.
+void fitRows(QTableView* view, int wide) {
+    if (view->model()->columnCount() > wide) {
+        view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+        view->horizontalHeader()->setSectionResizeMode(wide, QHeaderView::Stretch);
+    }
+    view->resizeRowsToContents();
+    int height = view->horizontalHeader()->sizeHint().height() + 2 * view->frameWidth() + 2;
+    for (int row = 0; row < view->model()->rowCount(); ++row)
+        height += view->rowHeight(row);
+    view->setMinimumHeight(std::min(height, 420));
+    view->setMaximumHeight(height + 4);
+}
+
+QLabel* heading(const QString& text, QWidget* buddy) {
+    auto* label = new QLabel(text);
+    QFont font = label->font();
+    font.setBold(true);
+    label->setFont(font);
+    label->setBuddy(buddy);
+    return label;
+}
+
+} // namespace
+
+ComparisonView::ComparisonView(QWidget* parent)
+    : QWidget(parent), m_sentence(new QLabel), m_caution(new CautionLabel), m_tables(nullptr),
+      m_changeChart(new charts::ChangeChart), m_lineChart(new charts::LineChart),
+      m_byLoad(new TextTable(this)), m_oneRm(new TextTable(this)),
+      m_byLoadView(tableView(m_byLoad, tr("Change by load"))),
+      m_oneRmView(tableView(m_oneRm, tr("1RM"))), m_notes(new QLabel) {
+    QFont large = m_sentence->font();
+    large.setPointSizeF(large.pointSizeF() * 1.35);
+    m_sentence->setFont(large);
+    m_sentence->setWordWrap(true);
+    m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_sentence->setObjectName(u"sentence"_s);
+    m_notes->setWordWrap(true);
+    m_notes->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_tables = buildTables();
+
+    auto* splitter = new QSplitter(Qt::Horizontal);
+    splitter->addWidget(buildCharts());
+    splitter->addWidget(m_tables);
+    splitter->setStretchFactor(0, 1);
+    splitter->setStretchFactor(1, 0);
+    splitter->setSizes({tablesWidth, tablesWidth});
+    splitter->setChildrenCollapsible(false);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_sentence);
+    layout->addWidget(splitter, 1);
+    layout->addWidget(m_caution);
+
+    connect(m_byLoadView->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex& current) {
+                m_changeChart->setHighlight(current.isValid() ? std::optional(current.row())
+                                                              : std::nullopt);
+            });
+}
+
+QWidget* ComparisonView::buildCharts() {
+    auto* tabs = new QTabWidget;
+    tabs->setDocumentMode(true);
+    tabs->addTab(m_changeChart, tr("Change b&y load"));
+    tabs->addTab(m_lineChart, tr("&Both lines"));
+    return tabs;
+}
+
+QWidget* ComparisonView::buildTables() {
+    auto* inside = new QWidget;
+    auto* layout = new QVBoxLayout(inside);
+    layout->setContentsMargins(6, 0, 0, 0);
+    layout->addWidget(heading(tr("By load: &what the lines say, m/s"), m_byLoadView));
+    layout->addWidget(m_byLoadView);
+    layout->addWidget(heading(tr("1R&M"), m_oneRmView));
+    layout->addWidget(m_oneRmView);
+    layout->addWidget(heading(tr("To beware of, and where the figures come from"), nullptr));
+    layout->addWidget(m_notes);
+    layout->addStretch(1);
+    auto* scroll = new QScrollArea;
+    scroll->setAccessibleName(tr("Tables and notes of the comparison"));
+    scroll->setWidget(inside);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setMinimumWidth(380);
+    scroll->viewport()->setAutoFillBackground(false);
+    inside->setAutoFillBackground(false);
+    return scroll;
+}
+
+void ComparisonView::show(const Comparison& c, const PageHeader& header) {
+    const QString sentence = sentenceText(c, header.unit);
+    m_sentence->setText(sentence);
+    m_sentence->setAccessibleName(sentence);
+    m_changeChart->setData(charts::changeOf(c, header.unit));
+    m_changeChart->setSpokenText(sentence);
+    charts::LineData lines;
+    lines.unit = header.unit;
+    lines.sessions = {
+        charts::entryOf(c.from, dateText(c.from.session.date), Role{.kind = Role::Kind::Earlier}),
+        charts::entryOf(c.to, dateText(c.to.session.date), Role{.kind = Role::Kind::Later})};
+    if (c.from.mvt)
+        lines.mvt = c.from.mvt->value;
+    for (const Mass load : c.settings.checkLoads)
+        lines.checkLoads.push_back(kilograms(load));
+    m_lineChart->setData(lines);
+    m_lineChart->setSpokenText(sentence);
+    showTables(c, header);
+    m_tables->show();
+}
+
+void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
+    const QString level = levelText(c.settings.level), unit = unitName(header.unit);
+    std::vector<TextTable::Row> rows;
+    for (const page::LoadRow& r : page::loadRows(c, header.unit))
+        rows.push_back(
+            {.cells = {r.load, r.from, r.to, r.change, r.readingInterval, r.smallest, r.reading},
+             .explanation = tr("%1, these two days only: %2 m/s").arg(level, r.twoDays)});
+    m_byLoad->setTable({tr("Load, %1").arg(unit), tr("Before"), tr("After"), tr("Change"),
+                        tr("%1 with noise").arg(level), tr("Smallest"), tr("Reading")},
+                       std::move(rows), 1, 6);
+    rows.clear();
+    for (const page::OneRmRow& r : page::oneRmRows(c, header.unit)) {
+        QList<int> quiet;
+        if (r.fromQuiet)
+            quiet << 1;
+        if (r.toQuiet)
+            quiet << 2;
+        rows.push_back({.cells = {r.label, r.from, r.to, r.change, r.reading},
+                        .strong = r.strong,
+                        .quiet = quiet});
+    }
+    m_oneRm->setTable({unit, dateText(c.from.session.date), dateText(c.to.session.date),
+                       tr("Change"), tr("Reading")},
+                      std::move(rows), 1, 4);
+    QStringList notes = page::loadMarks(c);
+    QStringList settling = page::settlingLines(c, header.unit);
+    if (!settling.isEmpty())
+        notes << tr("What would settle what is unclear:") << settling;
+    notes << page::oneRmRemarks(c, header.unit) << page::remarks(c, header)
+          << page::sourceLines(c, header.unit) << page::methodLines(c, header);
+    QString html;
+    for (const QString& note : notes)
+        html += "<p style='margin-top:0; margin-bottom:5px'>"_L1 + note.toHtmlEscaped() + "</p>"_L1;
+    m_notes->setText(html);
+    fitRows(m_byLoadView, 6); // the reading
+    fitRows(m_oneRmView, 0);  // the row's name
+}
+
+void ComparisonView::showReason(const QString& reason, std::span<const LiftSession> sessions,
+                                LoadUnit unit) {
+    m_sentence->setText(reason);
+    m_sentence->setAccessibleName(reason);
+    m_changeChart->setData({});
+    m_changeChart->setSpokenText(reason);
+    charts::LineData lines;
+    lines.unit = unit;
+    for (const LiftSession& s : sessions)
+        lines.sessions.push_back(charts::entryOf(
+            s, dateText(s.date),
+            Role{.kind = lines.sessions.empty() ? Role::Kind::Earlier : Role::Kind::Later}));
+    m_lineChart->setData(lines);
+    m_lineChart->setSpokenText(reason);
+    m_byLoad->setTable({}, {}, 0, 0);
+    m_oneRm->setTable({}, {}, 0, 0);
+    m_notes->clear();
+    m_tables->hide();
+}
+
+} // namespace slopebook::ui

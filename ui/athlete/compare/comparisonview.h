@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a comparison looks like in a window: the sentence in large type, charts, tables, notes; or
+// the reason why there is none.
+#pragma once
+
+#include "ui/charts/changechart.h"
+#include "ui/charts/linechart.h"
+#include "ui/paper/comparisonpage.h"
+#include "ui/parts/texttable.h"
+
+#include <QLabel>
+#include <QTableView>
+
+namespace slopebook::ui {
+
+class ComparisonView : public QWidget {
+    Q_OBJECT
+public:
+    explicit ComparisonView(QWidget* parent = nullptr);
+
+    void show(const answers::Comparison& comparison, const PageHeader& header);
+    /// The reason in place of the sentence; the sessions' points, where there are any, stay on the
+    /// chart.
+    void showReason(const QString& reason, std::span<const LiftSession> sessions, LoadUnit unit);
+
+    QString sentence() const { return m_sentence->text(); }
+    const QAbstractItemModel* byLoad() const { return m_byLoad; }
+    const QAbstractItemModel* oneRm() const { return m_oneRm; }
+    QString notes() const { return m_notes->text(); }
+    const charts::ChangeChart& changeChart() const { return *m_changeChart; }
+    const charts::LineChart& lineChart() const { return *m_lineChart; }
+
+private:
+    QWidget* buildCharts();
+    QWidget* buildTables();
+    void showTables(const answers::Comparison& comparison, const PageHeader& header);
+
+    QLabel* m_sentence;
+    QLabel* m_caution;
+    QWidget* m_tables;
+    charts::ChangeChart* m_changeChart;
+    charts::LineChart* m_lineChart;
+    TextTable* m_byLoad;
+    TextTable* m_oneRm;
+    QTableView* m_byLoadView;
+    QTableView* m_oneRmView;
+    QLabel* m_notes;
+};
+
+} // namespace slopebook::ui

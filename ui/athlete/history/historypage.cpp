@@ -1,0 +1,267 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/history/historypage.h"
+
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+#include "ui/words/wording.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLocale>
+#include <QShortcut>
+#include <QSplitter>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+constexpr std::size_t mostOverlays = 12; // more cannot be told apart
+constexpr int typingPause = 200;         // ms
+} // namespace
+
+HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_model(new HistoryModel(this)),
+      m_table(new QTableView), m_whose(new QComboBox), m_find(new QLineEdit),
+      m_findSoon(new QTimer(this)), m_says(new QLabel), m_chart(new charts::LineChart) {
+    m_unit = m_logbook.loadUnit();
+    buildTable();
+    auto* splitter = new QSplitter(Qt::Vertical);
+    splitter->addWidget(m_table);
+    splitter->addWidget(m_chart);
+    splitter->setStretchFactor(0, 3);
+    splitter->setStretchFactor(1, 4);
+    splitter->setChildrenCollapsible(false);
+    splitter->setSizes({250, 330});
+    auto* layout = new QVBoxLayout(this);
+    layout->addLayout(buildTop());
+    layout->addWidget(splitter, 1);
+    setFocusProxy(m_table);
+    connectParts();
+    connectTable();
+    showRows();
+}
+
+QLayout* HistoryPage::buildTop() {
+    m_whose->addItems({tr("This athlete's"), tr("Everybody's")});
+    m_whose->setAccessibleName(tr("Whose sessions"));
+    m_find->setPlaceholderText(tr("Find a date, block or device"));
+    m_find->setClearButtonEnabled(true);
+    m_find->setAccessibleName(tr("Find a session"));
+    m_findSoon->setSingleShot(true);
+    m_findSoon->setInterval(typingPause);
+    auto* whoseLabel = new QLabel(tr("Sho&w"));
+    whoseLabel->setBuddy(m_whose);
+    auto* findLabel = new QLabel(tr("Fi&nd"));
+    findLabel->setBuddy(m_find);
+    m_says->setWordWrap(true);
+    auto* top = new QHBoxLayout;
+    top->addWidget(m_says, 1);
+    for (QWidget* part : std::initializer_list<QWidget*>{whoseLabel, m_whose, findLabel, m_find})
+        top->addWidget(part);
+    return top;
+}
+
+void HistoryPage::buildTable() {
+    m_table->setModel(m_model);
+    m_table->setAccessibleName(tr("History of sessions"));
+    m_table->setSortingEnabled(true);
+    m_table->sortByColumn(HistoryModel::DateColumn, Qt::DescendingOrder);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    m_table->setAlternatingRowColors(true);
+    m_table->setTabKeyNavigation(false);
+    m_table->setWordWrap(false);
+    m_table->setContextMenuPolicy(Qt::CustomContextMenu);
+    m_table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_table->verticalHeader()->hide();
+    // One height for all rows: thousands are laid out at once.
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_table->horizontalHeader()->setHighlightSections(false);
+    m_table->horizontalHeader()->setResizeContentsPrecision(200);
+}
+
+void HistoryPage::connectParts() {
+    const auto readAnew = [this] { setAthleteAndLift(m_athlete, m_lift); };
+    // A large log is not asked at every key.
+    connect(m_find, &QLineEdit::textChanged, m_findSoon, qOverload<>(&QTimer::start));
+    connect(m_find, &QLineEdit::returnPressed, this, readAnew);
+    connect(m_findSoon, &QTimer::timeout, this, readAnew);
+    connect(m_whose, &QComboBox::currentIndexChanged, this, readAnew);
+    connect(m_model, &HistoryModel::failed, this, &TaskPage::message);
+}
+
+void HistoryPage::connectTable() {
+    connect(m_table, &QTableView::activated, this, [this] { openCurrent(); });
+    connect(m_table, &QWidget::customContextMenuRequested, this, &HistoryPage::showMenu);
+    connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            [this] { showChart(); });
+    const auto key = [this](const QKeySequence& keys, auto work) {
+        auto* shortcut = new QShortcut(keys, m_table);
+        shortcut->setContext(Qt::WidgetShortcut);
+        connect(shortcut, &QShortcut::activated, this, work);
+    };
+    key(QKeySequence::Delete, [this] {
+        if (const auto sessions = chosen(); sessions.size() == 1)
+            askAndDelete(sessions.front());
+    });
+    key(QKeySequence::Copy, [this] { copyRows(); });
+}
+
+void HistoryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
+    m_athlete = athlete;
+    m_lift = lift;
+    try {
+        read();
+    } catch (const std::exception& error) {
+        m_reader.reset();
+        showRows();
+        m_says->setText(said(error));
+    }
+}
+
+void HistoryPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
+    setAthleteAndLift(m_athlete, m_lift);
+}
+
+void HistoryPage::setEverybody(bool everybody) {
+    m_whose->setCurrentIndex(everybody ? 1 : 0);
+}
+
+void HistoryPage::read() {
+    m_findSoon->stop();
+    m_reader.reset();
+    const bool everybody = m_whose->currentIndex() == 1;
+    if (m_lift && (m_athlete || everybody))
+        m_reader = std::make_shared<HistoryReader>(
+            m_logbook.log(), *m_lift, everybody ? std::nullopt : m_athlete, m_find->text());
+    showRows();
+}
+
+void HistoryPage::showRows() {
+    const std::vector<SessionId> before = chosen();
+    const bool first = m_model->rowCount() == 0;
+    m_table->setColumnHidden(HistoryModel::AthleteColumn, m_whose->currentIndex() == 0);
+    if (m_reader)
+        m_model->setSource(sourceOf(m_reader), m_reader->checkLoads(), m_unit);
+    else
+        m_model->setSource({}, {}, m_unit);
+    if (first)
+        m_table->resizeColumnsToContents();
+    QItemSelection again;
+    for (const SessionId session : before)
+        if (const int row = m_model->rowOf(session); row >= 0)
+            again.select(m_model->index(row, 0), m_model->index(row, m_model->columnCount() - 1));
+    m_table->selectionModel()->select(again, QItemSelectionModel::ClearAndSelect);
+    m_says->setText(countText());
+    showChart();
+}
+
+QString HistoryPage::countText() const {
+    const auto count = m_model->sessions();
+    if (!m_reader)
+        return tr("Choose an athlete and a lift to see their sessions.");
+    if (count == 0 && !m_find->text().isEmpty())
+        return tr("No session with that in its date, block or device.");
+    if (count == 0)
+        return tr("No session of this lift yet. Enter one in the session form, or import.");
+    return (count == 1 ? tr("1 session.")
+                       : tr("%1 sessions.").arg(QLocale().toString(qlonglong(count)))) +
+           u' ' + tr("Enter opens one; choose several to lay their lines over each other.");
+}
+
+std::vector<SessionId> HistoryPage::chosen() const {
+    std::vector<std::pair<qlonglong, SessionId>> byDate;
+    for (const QModelIndex& at : m_table->selectionModel()->selectedRows())
+        byDate.emplace_back(at.data(HistoryModel::SortRole).toLongLong(),
+                            SessionId{at.data(HistoryModel::SessionRole).toLongLong()});
+    std::ranges::sort(byDate);
+    std::vector<SessionId> sessions;
+    for (const auto& each : byDate)
+        sessions.push_back(each.second);
+    return sessions;
+}
+
+// The chosen sessions, else the first few of the table.
+void HistoryPage::showChart() {
+    charts::LineData lines;
+    lines.unit = m_unit;
+    if (!m_reader) {
+        m_chart->setData(lines);
+        return;
+    }
+    try {
+        lines = linesOf(sessionsToDraw());
+    } catch (const std::exception& error) {
+        Q_EMIT message(said(error));
+    }
+    m_chart->setData(lines);
+    m_chart->setSpokenText(
+        tr("Lines of %1 sessions; their figures are in the table.").arg(lines.sessions.size()));
+}
+
+std::vector<SessionId> HistoryPage::sessionsToDraw() const {
+    std::vector<SessionId> sessions = chosen();
+    if (sessions.empty())
+        for (int row = 0; row < std::min(m_model->rowCount(), int(mostOverlays)); ++row)
+            sessions.push_back(m_model->row(row).session);
+    if (sessions.size() > mostOverlays)
+        sessions.erase(sessions.begin(),
+                       sessions.end() - static_cast<std::ptrdiff_t>(mostOverlays));
+    return sessions;
+}
+
+charts::LineData HistoryPage::linesOf(const std::vector<SessionId>& sessions) const {
+    charts::LineData lines;
+    lines.unit = m_unit;
+    auto drawn = m_reader->read(sessions);
+    std::ranges::stable_sort(drawn, {}, [](const Background& about) {
+        return std::pair(about.sessions.front().date, about.sessions.front().ordinal);
+    });
+    const int count = static_cast<int>(drawn.size());
+    for (int i = 0; i < count; ++i) {
+        const Background& about = drawn[static_cast<std::size_t>(i)];
+        const LiftSession& session = about.sessions.front();
+        const look::Role role{.index = i, .count = count};
+        const bool bands = count <= 2;
+        if (const auto profile = profileOf(about, session))
+            lines.sessions.push_back(
+                charts::entryOf(*profile, nameOf(about), role, {.band = bands, .oneRm = bands}));
+        else
+            lines.sessions.push_back(charts::entryOf(session, nameOf(about), role));
+    }
+    // Thresholds differ from athlete to athlete: where they do, none is drawn.
+    const auto same = [&](const Background& about) {
+        return about.mvt && about.mvt->value == drawn.front().mvt->value;
+    };
+    if (!drawn.empty() && drawn.front().mvt && std::ranges::all_of(drawn, same))
+        lines.mvt = drawn.front().mvt->value;
+    for (const Mass load : m_reader->checkLoads())
+        lines.checkLoads.push_back(kilograms(load));
+    return lines;
+}
+
+QString HistoryPage::nameOf(const Background& about) const {
+    const QString day = dateText(about.sessions.front().date);
+    return m_whose->currentIndex() == 0 ? day
+                                        : tr("%1, %2").arg(text(about.athlete.value.name), day);
+}
+
+QString HistoryPage::nameOf(SessionId session) const {
+    for (int i = 0; i < m_model->rowCount(); ++i)
+        if (const HistoryRow& row = m_model->row(i); row.session == session) {
+            const QString day = dayText(row.date, row.ordinal);
+            return m_whose->currentIndex() == 0 ? day : tr("%1, %2").arg(row.athlete, day);
+        }
+    return {};
+}
+
+QString HistoryPage::dayText(Date date, int ordinal) {
+    return ordinal > 1 ? tr("%1 (no. %2)").arg(dateText(date)).arg(ordinal) : dateText(date);
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/plan/nexttestpane.h"
+
+#include "ui/words/format.h"
+#include "ui/words/planwords.h"
+#include "ui/words/wording.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QScrollArea>
+#include <QSpinBox>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+NextTestPane::NextTestPane(QWidget* parent)
+    : QWidget(parent), m_steps(new QSpinBox), m_reps(new QSpinBox), m_heaviest(new QSpinBox),
+      m_known(new QComboBox), m_sentence(new QLabel), m_settled(new QLabel),
+      m_table(new QTableView), m_model(new PlanLadderModel(this)),
+      m_chart(new charts::CeilingChart) {
+    build();
+    for (QSpinBox* box : {m_steps, m_reps, m_heaviest})
+        connect(box, &QSpinBox::valueChanged, this, &NextTestPane::fieldsChanged);
+    connect(m_known, &QComboBox::currentIndexChanged, this, &NextTestPane::fieldsChanged);
+}
+
+void NextTestPane::build() {
+    m_steps->setRange(2, 8);
+    m_steps->setValue(5);
+    m_reps->setRange(0, 10);
+    m_reps->setSpecialValueText(tr("as before"));
+    m_heaviest->setRange(20, 100);
+    m_heaviest->setValue(90);
+    m_heaviest->setSuffix(u" %"_s);
+    m_known->addItems({tr("the test's own scatter"), tr("with earlier tests' scatter"),
+                       tr("scatter taken as known")});
+    m_known->setAccessibleName(tr("What the interval is made with"));
+    auto* row = new QHBoxLayout;
+    auto* second = new QHBoxLayout; // the window may be narrow
+    const auto add = [](QHBoxLayout* to, const QString& text, QWidget* field) {
+        auto* label = new QLabel(text);
+        label->setBuddy(field);
+        to->addWidget(label);
+        to->addWidget(field);
+    };
+    add(row, tr("S&teps"), m_steps);
+    add(row, tr("Reps a set"), m_reps);
+    add(row, tr("Heavie&st, of 1RM"), m_heaviest);
+    add(second, tr("Intervals &by"), m_known);
+    row->addStretch(1);
+    second->addStretch(1);
+    for (QLabel* label : {m_sentence, m_settled}) {
+        label->setWordWrap(true);
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    }
+    m_sentence->setAccessibleDescription(tr("Which ladder to test with"));
+    m_settled->setAccessibleDescription(tr("What would settle what is unclear"));
+    m_table->setModel(m_model);
+    m_table->setAccessibleName(tr("Ladders for the next test, best first"));
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+    m_table->setWordWrap(false);
+    m_table->setTabKeyNavigation(false);
+    auto* split = new QSplitter(Qt::Vertical);
+    split->addWidget(m_table);
+    split->addWidget(m_chart);
+    split->setStretchFactor(0, 3);
+    split->setStretchFactor(1, 2);
+    m_table->setMinimumHeight(130);
+    m_chart->setMinimumHeight(170);
+    split->setChildrenCollapsible(false);
+    auto* inside = new QWidget;
+    auto* layout = new QVBoxLayout(inside);
+    layout->addLayout(row);
+    layout->addLayout(second);
+    layout->addWidget(m_sentence);
+    layout->addWidget(split, 1);
+    layout->addWidget(m_settled);
+    auto* scroll = new QScrollArea;
+    scroll->setAccessibleName(tr("Next test"));
+    scroll->setWidget(inside);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->viewport()->setAutoFillBackground(false);
+    inside->setAutoFillBackground(false);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(scroll);
+}
+
+void NextTestPane::setUnit(LoadUnit unit) {
+    m_unit = unit;
+    m_model->setNextTest(std::nullopt, unit);
+}
+
+void NextTestPane::showReason(const QString& reason) {
+    m_model->setNextTest(std::nullopt, m_unit);
+    m_chart->setData({});
+    m_chart->setSpokenText(reason);
+    m_sentence->setText(reason);
+    m_settled->clear();
+}
+
+void NextTestPane::ask(const Question& q) {
+    auto settings = nextTestSettings(*q.context, *q.about, q.profile->session, q.equipment);
+    settings.ceiling = q.ceiling;
+    settings.bounds = q.bounds;
+    settings.steps = m_steps->value();
+    settings.heaviestPercent = m_heaviest->value();
+    settings.known = static_cast<answers::ScatterKnown>(m_known->currentIndex());
+    QString repsNote;
+    if (m_reps->value() > 0) {
+        if (const auto sd = repSd(*q.log, *q.about))
+            settings.scatter.s =
+                answers::scatterForReps(settings.scatter.s, *sd, q.about->lift.value.rule,
+                                        repsOf(*q.log, q.profile->session), m_reps->value());
+        else
+            repsNote = u' ' + tr("Too few sets of two reps to say what more reps would do.");
+    }
+    const auto next = answers::nextTest(*q.profile, settings);
+    if (!next) {
+        showReason(asSentence(noAnswerText(next.why(), q.unit)));
+        return;
+    }
+    m_model->setNextTest(*next, q.unit);
+    m_table->resizeColumnsToContents();
+    m_chart->setData({.curve = next->curve, .byOneRm = next->byOneRm, .unit = q.unit});
+    m_sentence->setText(sentence(*next, q.unit) + repsNote);
+    m_chart->setSpokenText(m_sentence->text());
+    QStringList settled;
+    for (const SettledAt& each :
+         settledAt(*q.context, *q.about, *q.profile, *next, next->ladders.front()))
+        settled << planwords::settledText(each, q.unit);
+    m_settled->setText(settled.join(u'\n'));
+    m_settled->setVisible(!settled.isEmpty());
+}
+
+QString NextTestPane::sentence(const answers::NextTest& next, LoadUnit unit) const {
+    const answers::LadderForecast& best = next.ladders.front();
+    QString said;
+    if (next.byOneRm && best.oneRm)
+        said = tr("The best ladder can be expected to give the estimated 1RM to ± %1 %2")
+                   .arg(number(inUnit(*best.oneRm, unit), 1), unitName(unit));
+    else if (next.byOneRm)
+        said = tr("No ladder of these loads can be expected to bound the estimated 1RM");
+    else
+        said = tr("The best ladder can be expected to give a change to ± %1 m/s")
+                   .arg(number(best.worstChange(), 3));
+    if (next.oneRmNow)
+        said += tr(" (this session's: ± %1 %2)")
+                    .arg(number(inUnit(*next.oneRmNow, unit), 1), unitName(unit));
+    said += u'.';
+    if (best.flaws.any())
+        said += u' ' + tr("Beware, its loads: %1. No ladder without that was found under these "
+                          "settings: more steps, a heavier load or plates between them may give "
+                          "one.")
+                           .arg(planwords::flawsText(best.flaws, next.byOneRm));
+    if (next.twoExtremesRatio)
+        said += u' ' + tr("Half the sets at the lightest and half at the heaviest load would give "
+                          "%1 times that, and could not show a bend.")
+                           .arg(number(*next.twoExtremesRatio, 2));
+    said += u' ' + tr("Scatter from %1 sessions: SD %2 m/s.")
+                       .arg(next.settings.scatter.sessions)
+                       .arg(number(next.settings.scatter.s, 3));
+    return said;
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/plan/relationchart.h"
+
+#include "ui/words/units.h"
+
+#include <QPainter>
+
+#include <algorithm>
+#include <limits>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui::charts {
+
+namespace {
+constexpr int curveSteps = 60;
+} // namespace
+
+RelationFigure::RelationFigure()
+    : m_band(new QAreaSeries(&m_upper, &m_lower)), m_line(new QLineSeries),
+      m_curve(new QLineSeries), m_published(new QLineSeries), m_points(new QScatterSeries) {
+    m_band->setObjectName(u"band"_s);
+    m_line->setObjectName(u"line"_s);
+    m_curve->setObjectName(u"curve"_s);
+    m_published->setObjectName(u"published"_s);
+    m_points->setObjectName(u"points"_s);
+    for (QAbstractSeries* s :
+         std::initializer_list<QAbstractSeries*>{m_band, m_line, m_curve, m_published, m_points})
+        join(s);
+    setTitles(tr("Velocity (m/s)"), tr("Share of the 1RM (%)"));
+    dress();
+    setData({});
+}
+
+RelationFigure::~RelationFigure() {
+    removeSeries(m_band);
+    delete m_band;
+}
+
+void RelationFigure::setData(const RelationData& data) {
+    m_data = data;
+    double low = 0.2, high = 1.5;
+    if (data.squad) {
+        low = data.squad->linear.xMin;
+        high = data.squad->linear.xMax;
+    }
+    QList<QPointF> upper, lower, line, curve, published, points;
+    double bottom = 0, top = 100;
+    for (int i = 0; i <= curveSteps; ++i) {
+        const double v = low + (high - low) * i / curveSteps;
+        if (data.squad) {
+            const auto band = data.squad->predicted(v);
+            upper << QPointF(v, band.high);
+            lower << QPointF(v, band.low);
+            line << QPointF(v, data.squad->linear.at(v));
+            if (data.squad->quadratic)
+                curve << QPointF(v, data.squad->quadratic->at(v));
+            bottom = std::min(bottom, band.low);
+            top = std::max(top, band.high);
+        }
+        if (data.published) {
+            published << QPointF(v, data.published->percentAt(v));
+            bottom = std::min(bottom, published.last().y());
+            top = std::max(top, published.last().y());
+        }
+    }
+    if (data.squad)
+        for (const answers::RelationPoint& point : data.squad->points)
+            points << QPointF(point.velocity, point.percent);
+    m_upper.replace(upper);
+    m_lower.replace(lower);
+    m_band->setVisible(!upper.isEmpty());
+    m_line->replace(line);
+    m_curve->replace(curve);
+    m_published->replace(published);
+    m_points->replace(points);
+    setScales(niceScale(low, high, 7), niceScale(bottom, top, 6));
+    repaintLayers();
+}
+
+void RelationFigure::dress() {
+    m_band->setPen(Qt::NoPen);
+    m_band->setBrush(look::bandBrush({}, ground()));
+    m_curve->setPen(QPen(ground().ink, 2 * unit()));
+    QPen line(ground().ink, unit());
+    line.setStyle(Qt::DotLine);
+    m_line->setPen(line);
+    QPen published(ground().quiet, 1.8 * unit());
+    published.setStyle(Qt::DashLine);
+    m_published->setPen(published);
+    m_points->setMarkerShape(QScatterSeries::MarkerShapeCircle);
+    m_points->setMarkerSize(6 * unit());
+    m_points->setColor(ground().quiet);
+    m_points->setBorderColor(ground().ink);
+}
+
+void RelationFigure::paintUnder(QPainter& /*painter*/) {}
+
+void RelationFigure::paintOver(QPainter& painter) {
+    painter.setFont(textFont(0.9));
+    if (m_points->count() == 0 && m_published->count() == 0) {
+        painter.setPen(ground().quiet);
+        painter.drawText(plot(), Qt::AlignCenter, tr("Nothing to show yet"));
+        return;
+    }
+    const auto label = [&](const QLineSeries& series, int at, const QString& text,
+                           Qt::Alignment side) {
+        if (series.count() <= at)
+            return;
+        const QPointF p = series.at(at);
+        paintLabel(painter, toPosition(p.x(), p.y()), side, text, ground(), ground().ink);
+    };
+    label(*m_curve, curveSteps / 4, tr("the squad, curved"), Qt::AlignLeft | Qt::AlignBottom);
+    label(*m_line, curveSteps / 12, tr("straight"), Qt::AlignLeft | Qt::AlignBottom);
+    label(*m_published, curveSteps * 3 / 4, tr("published"), Qt::AlignRight | Qt::AlignTop);
+}
+
+RelationChart::RelationChart(QWidget* parent) : RelationChart(new RelationFigure, parent) {}
+
+RelationChart::RelationChart(RelationFigure* figure, QWidget* parent)
+    : ChartView(figure, parent), m_figure(figure) {}
+
+void RelationChart::setData(const RelationData& shown) {
+    m_figure->setData(shown);
+    describe();
+}
+
+FigureTable RelationChart::figures() const {
+    FigureTable table{.headings = {tr("Velocity, m/s"), tr("% of 1RM"), tr("What it is")}};
+    const RelationData& drawn = m_figure->data();
+    constexpr double step = 0.1; // m/s
+    if (drawn.squad) {
+        for (const answers::RelationPoint& point : drawn.squad->points)
+            table.rows.push_back(
+                {number(point.velocity, 3), number(point.percent, 1), tr("point")});
+        for (int i = 1; i <= 15; ++i)
+            table.rows.push_back({number(i * step, 1), number(drawn.squad->used().at(i * step), 1),
+                                  tr("the squad\u2019s relation, %1")
+                                      .arg(rangeText(drawn.squad->predicted(i * step), 1))});
+    }
+    if (drawn.published)
+        for (int i = 1; i <= 15; ++i)
+            table.rows.push_back({number(i * step, 1),
+                                  number(drawn.published->percentAt(i * step), 1),
+                                  tr("published")});
+    return table;
+}
+
+std::unique_ptr<Figure> RelationChart::paperFigure() const {
+    auto figure = std::make_unique<RelationFigure>();
+    figure->setData(m_figure->data());
+    return figure;
+}
+
+} // namespace slopebook::ui::charts

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One load of one athlete through the season: the chart, the trend, and the same figures in a
+// table.
+#pragma once
+
+#include "core/questions/questions.h"
+#include "ui/athlete/season/seasonchart.h"
+#include "ui/paper/pages.h"
+#include "ui/parts/taskpage.h"
+#include "ui/parts/texttable.h"
+
+class QComboBox;
+class QLabel;
+class QLayout;
+class QPushButton;
+class QTableView;
+
+namespace slopebook::ui {
+
+class SeasonPage final : public TaskPage, public Prints {
+    Q_OBJECT
+public:
+    explicit SeasonPage(Logbook& logbook, QWidget* parent = nullptr);
+
+    void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void refresh(Logbook::What what, SessionId session) override;
+
+    bool canPrint() const override { return m_follow.has_value(); }
+    void print() override;
+    void printPreview() override;
+    void writePdf() override;
+    /// Without asking for a name. Throws LogError; canPrint() must hold.
+    void writePdfTo(const log::Destination& to, page::Paper paper) const;
+
+    const SeasonChart& chart() const { return *m_chart; }
+    const TextTable& table() const { return *m_table; }
+    void setBaseline(SessionId session);
+
+private:
+    QWidget* buildChoices();
+    QLayout* buildButtons();
+    void build();
+    void connectParts();
+    void reload();
+    void fillLoads();
+    void fillBaselines();
+    void ask();
+    void showFollow(const answers::Follow& follow);
+    void showNothing(const QString& why);
+    void sessionPicked();
+    std::optional<std::size_t> currentRow() const;
+    page::Print pages() const;
+
+    Logbook& m_logbook;
+    std::optional<AthleteId> m_athlete;
+    std::optional<LiftId> m_lift;
+    std::optional<Background> m_about;
+    std::optional<Mass> m_load;
+    std::optional<SessionId> m_baseline;
+    std::optional<answers::Follow> m_follow; ///< what is shown
+    std::vector<Stored<BlockId, Block>> m_blocks;
+    std::vector<Stored<DeviceId, Device>> m_devices;
+
+    QComboBox* m_loads;
+    QComboBox* m_baselines;
+    QPushButton* m_useAsBaseline;
+    QPushButton* m_compare;
+    QPushButton* m_preview;
+    QPushButton* m_print;
+    QPushButton* m_pdf;
+    SeasonChart* m_chart;
+    TextTable* m_table;
+    QTableView* m_view;
+    QLabel* m_told;
+    QLabel* m_settling;          ///< of the selected session
+    QStringList m_settlingTexts; ///< by row
+    QLabel* m_notes;
+};
+
+} // namespace slopebook::ui

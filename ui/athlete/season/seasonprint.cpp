@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/season/seasonprint.h"
+
+#include "ui/athlete/season/seasonchart.h"
+#include "ui/athlete/season/seasonrows.h"
+#include "ui/parts/cautions.h"
+#include "ui/words/format.h"
+#include "ui/words/wording.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+using page::Cell;
+using page::Column;
+using page::Flow;
+using page::pageFont;
+
+struct SeasonPages {
+    Q_DECLARE_TR_FUNCTIONS(SeasonPages)
+};
+
+constexpr double chartText = 7.5, tableText = 7.5, smallText = 7, chartHeight = 300;
+constexpr double pageWidth = 523; // of A4, which the columns' widths are made for
+
+page::Block chartBlock(const SeasonData& data, double width) {
+    return {.height = chartHeight,
+            .before = 4,
+            .paint = [data, width](QPainter& painter, const QPointF& at) {
+                painter.setFont(pageFont(chartText));
+                paintSeason(painter, QRectF(at, QSizeF(width, chartHeight)), data,
+                            look::paperGround(), chartText);
+            }};
+}
+
+/// The columns of the window's table that stand in one table on paper.
+struct Part {
+    std::vector<int> columns;
+    std::vector<double> widths;
+};
+
+void addTable(Flow& flow, std::span<const TextTable::Row> sessions, const QStringList& headings,
+              const Part& part) {
+    std::vector<Column> columns;
+    std::vector<Cell> head;
+    for (std::size_t i = 0; i < part.columns.size(); ++i) {
+        columns.push_back({part.widths[i] * flow.width() / pageWidth});
+        head.push_back({.text = headings[part.columns[i]], .bold = true});
+    }
+    std::vector<std::vector<Cell>> rows;
+    for (const TextTable::Row& row : sessions) {
+        std::vector<Cell> cells;
+        for (const int column : part.columns)
+            cells.push_back({.text = row.cells[column],
+                             .bold = row.strong,
+                             .quiet = row.quiet.contains(column)});
+        rows.push_back(std::move(cells));
+    }
+    flow.table(columns, head, rows, pageFont(tableText), 4);
+}
+
+void addNotes(Flow& flow, const SeasonPaper& paper) {
+    flow.heading(SeasonPages::tr("To beware of, and where the figures come from"));
+    for (const answers::Note& note : paper.follow.notes)
+        flow.text(noteText(note, paper.chart.unit), pageFont(smallText), 1);
+    for (const answers::Followed& each : paper.follow.sessions)
+        if (each.extrapolated) {
+            flow.text(SeasonPages::tr("Extrapolated: the load lies beyond that session's loads."),
+                      pageFont(smallText), 1);
+            break;
+        }
+    if (const QString settling = settlingOf(paper.follow.sessions.back(), paper.chart.unit);
+        !settling.isEmpty())
+        flow.text(SeasonPages::tr("The last session's change: %1").arg(settling),
+                  pageFont(smallText), 1);
+    flow.text(fullCautions(), pageFont(smallText), 3);
+}
+
+void fill(Flow& flow, const SeasonPaper& paper) {
+    const answers::Follow& follow = paper.follow;
+    flow.text(SeasonPages::tr("Season: %1, %2").arg(paper.athlete, paper.lift), pageFont(13, true));
+    flow.text(SeasonPages::tr("At %1, %2 to %3")
+                  .arg(loadWithUnit(kilograms(follow.load), paper.chart.unit),
+                       dateText(follow.sessions.front().session.date),
+                       dateText(follow.sessions.back().session.date)),
+              pageFont(9), 1);
+    flow.text(latestText(follow), pageFont(10, true), 4);
+    flow.text(trendText(follow, paper.level), pageFont(9), 1);
+    flow.add(chartBlock(paper.chart, flow.width()));
+    const QStringList headings = seasonHeadings(paper.chart.unit);
+    const auto sessions = seasonRows(follow, paper.blocks, {}, paper.chart.unit);
+    flow.heading(SeasonPages::tr("Speed at the load"));
+    addTable(flow, sessions, headings,
+             {{0, 1, 2, 3, 4, 5, 6, 7}, {62, 74, 52, 62, 68, 45, 80, 80}});
+    flow.heading(SeasonPages::tr("Maximum"));
+    addTable(flow, sessions, headings, {{0, 1, 8, 9, 10}, {80, 123, 110, 110, 100}});
+    addNotes(flow, paper);
+}
+
+} // namespace
+
+page::Print seasonPrint(const SeasonPaper& paper) {
+    const QString load = loadWithUnit(kilograms(paper.follow.load), paper.chart.unit);
+    return {.title = SeasonPages::tr("Season: %1, %2").arg(paper.athlete, paper.lift),
+            .foot = SeasonPages::tr("%1, %2 at %3").arg(paper.athlete, paper.lift, load),
+            .fill = [paper](Flow& flow) { fill(flow, paper); }};
+}
+
+} // namespace slopebook::ui

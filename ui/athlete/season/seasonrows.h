@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The season's figures as rows of a table and as sentences: the same figures that the chart shows.
+#pragma once
+
+#include "core/answers/checkloads.h"
+#include "core/model/people.h"
+#include "ui/parts/texttable.h"
+#include "ui/words/units.h"
+
+#include <span>
+
+namespace slopebook::ui {
+
+QStringList seasonHeadings(LoadUnit unit);
+/// One row a session, in the sessions' order; the baseline's in bold.
+std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
+                                       std::span<const Stored<BlockId, Block>> blocks,
+                                       std::span<const Stored<DeviceId, Device>> devices,
+                                       LoadUnit unit);
+
+/// What would settle a session's change from the baseline where it is unclear; else empty.
+QString settlingOf(const answers::Followed& session, LoadUnit unit);
+
+/// The last session's change from the baseline, with its interval and reading, as one sentence.
+QString latestText(const answers::Follow& follow);
+
+/// "Trend over 5 sessions: +0.012 m/s per week (95 % −0.003 to +0.027), +0.052 m/s per month
+/// (…).", or why there is none.
+QString trendText(const answers::Follow& follow, double level);
+
+} // namespace slopebook::ui

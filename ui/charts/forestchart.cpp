@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/charts/forestchart.h"
+
+#include "ui/charts/chartmenu.h"
+#include "ui/charts/scale.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+#include "ui/words/wording.h"
+
+#include <QEvent>
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace slopebook::ui {
+
+namespace {
+
+constexpr double rowUnits = 1.9;  // of text height
+constexpr double axisUnits = 3.6; // ticks and title
+constexpr double headUnits = 1.6; // "worse" and "better"
+constexpr double widestSpan = 12; // units either way; what lies beyond is cut and says so
+
+QString readingText(const answers::ForestRow& row) {
+    QString words = readingWord(row.reading);
+    if (row.flagged)
+        words += QStringLiteral(" *");
+    return words;
+}
+
+struct Frame {
+    QRectF plot;
+    double from = -1, to = 1, step = 1;
+    int decimals = 0;
+    double rowHeight = 1;
+    double x(double value) const {
+        return plot.left() + (std::clamp(value, from, to) - from) / (to - from) * plot.width();
+    }
+    double y(std::size_t row) const {
+        return plot.top() + (static_cast<double>(row) + 0.5) * rowHeight;
+    }
+};
+
+Frame frameOf(const QRectF& target, const std::vector<answers::ForestRow>& rows, LoadUnit unit,
+              const QFontMetricsF& metrics, double textSize) {
+    double low = -1.5;
+    double high = 1.5;
+    double label = 0;
+    double reading = 0;
+    for (const auto& row : rows) {
+        low = std::min(low, std::max(row.interval.low, -widestSpan));
+        high = std::max(high, std::min(row.interval.high, widestSpan));
+        label = std::max(label, metrics.horizontalAdvance(said(row.label, unit)));
+        reading = std::max(reading, metrics.horizontalAdvance(readingText(row)));
+    }
+    const charts::Scale scale = charts::niceScale(low, high, 10);
+    Frame frame;
+    frame.from = scale.from;
+    frame.to = scale.to;
+    frame.step = scale.step;
+    frame.decimals = scale.decimals();
+    label = std::min(label, target.width() * 0.45);
+    frame.plot = target.adjusted(label + textSize, headUnits * textSize, -(reading + textSize),
+                                 -axisUnits * textSize);
+    frame.rowHeight = frame.plot.height() / std::max<double>(1, static_cast<double>(rows.size()));
+    return frame;
+}
+
+void paintGround(QPainter& painter, const Frame& frame, const look::Ground& ground,
+                 double textSize) {
+    const QFontMetricsF metrics(painter.font(), painter.device());
+    painter.fillRect(
+        QRectF(QPointF(frame.x(-1), frame.plot.top()), QPointF(frame.x(1), frame.plot.bottom())),
+        ground.grid);
+    painter.setPen(QPen(ground.quiet, textSize / 14));
+    painter.drawLine(frame.plot.bottomLeft(), frame.plot.bottomRight());
+    const auto ticks = std::lround((frame.to - frame.from) / frame.step);
+    for (long i = 0; i <= ticks; ++i) {
+        const double value = frame.from + static_cast<double>(i) * frame.step;
+        const double x = frame.x(value);
+        painter.setPen(QPen(ground.quiet, textSize / 14));
+        painter.drawLine(QPointF(x, frame.plot.bottom()),
+                         QPointF(x, frame.plot.bottom() + textSize / 3));
+        painter.setPen(ground.ink);
+        const QString label = number(value, frame.decimals);
+        painter.drawText(
+            QPointF(x - metrics.horizontalAdvance(label) / 2, frame.plot.bottom() + textSize * 1.5),
+            label);
+    }
+    painter.setPen(QPen(ground.ink, textSize / 8));
+    painter.drawLine(QPointF(frame.x(0), frame.plot.top()),
+                     QPointF(frame.x(0), frame.plot.bottom()));
+    painter.setPen(ground.quiet);
+    const QString title =
+        ForestChart::tr("change, in units of the smallest change that matters (grey: smaller)");
+    painter.drawText(QRectF(frame.plot.left() - frame.plot.width(),
+                            frame.plot.bottom() + 2 * textSize, 3 * frame.plot.width(),
+                            1.5 * textSize),
+                     Qt::AlignHCenter | Qt::AlignTop, title);
+    const double head = frame.plot.top() - headUnits * textSize;
+    painter.drawText(QRectF(frame.plot.left(), head, frame.plot.width() / 2, headUnits * textSize),
+                     Qt::AlignLeft | Qt::AlignVCenter,
+                     QStringLiteral("\u2190 ") + ForestChart::tr("worse"));
+    painter.drawText(
+        QRectF(frame.plot.center().x(), head, frame.plot.width() / 2, headUnits * textSize),
+        Qt::AlignRight | Qt::AlignVCenter, ForestChart::tr("better") + QStringLiteral(" \u2192"));
+}
+
+void paintRow(QPainter& painter, const Frame& frame, std::size_t at, const answers::ForestRow& row,
+              const look::Ground& ground, double textSize) {
+    const double y = frame.y(at);
+    const double a = frame.x(row.interval.low);
+    const double b = frame.x(row.interval.high);
+    const double tick = textSize / 3;
+    painter.setPen(QPen(ground.ink, textSize / 8));
+    painter.drawLine(QPointF(a, y), QPointF(b, y));
+    // An end that lies beyond the plot gets an arrow, not a stop.
+    if (row.interval.low >= frame.from)
+        painter.drawLine(QPointF(a, y - tick), QPointF(a, y + tick));
+    else
+        painter.drawPolyline(QPolygonF{{a + tick, y - tick}, {a, y}, {a + tick, y + tick}});
+    if (row.interval.high <= frame.to)
+        painter.drawLine(QPointF(b, y - tick), QPointF(b, y + tick));
+    else
+        painter.drawPolyline(QPolygonF{{b - tick, y - tick}, {b, y}, {b - tick, y + tick}});
+    const bool settled =
+        row.reading == answers::Reading::Better || row.reading == answers::Reading::Worse;
+    painter.setBrush(settled ? ground.ink : ground.paper);
+    const double half = textSize / 2.6;
+    painter.drawRect(QRectF(frame.x(row.change) - half, y - half, 2 * half, 2 * half));
+    painter.setBrush(Qt::NoBrush);
+}
+
+} // namespace
+
+double forestHeight(std::size_t rows, double textSize) {
+    return (headUnits + axisUnits + rowUnits * static_cast<double>(rows)) * textSize;
+}
+
+void paintForest(QPainter& painter, const QRectF& target,
+                 const std::vector<answers::ForestRow>& rows, LoadUnit unit,
+                 const look::Ground& ground, double textSize) {
+    if (rows.empty())
+        return;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QFontMetricsF metrics(painter.font(), painter.device());
+    const Frame frame = frameOf(target, rows, unit, metrics, textSize);
+    paintGround(painter, frame, ground, textSize);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        paintRow(painter, frame, i, rows[i], ground, textSize);
+        painter.setPen(ground.ink);
+        const double top = frame.y(i) - frame.rowHeight / 2;
+        const double labels = frame.plot.left() - textSize - target.left();
+        painter.drawText(QRectF(target.left(), top, labels, frame.rowHeight),
+                         Qt::AlignRight | Qt::AlignVCenter,
+                         metrics.elidedText(said(rows[i].label, unit), Qt::ElideMiddle, labels));
+        painter.drawText(QRectF(frame.plot.right() + textSize, top,
+                                target.right() - frame.plot.right() - textSize, frame.rowHeight),
+                         Qt::AlignLeft | Qt::AlignVCenter, readingText(rows[i]));
+    }
+    painter.restore();
+}
+
+ForestChart::ForestChart(QWidget* parent) : QWidget(parent) {
+    new charts::ChartMenu(this, *this);
+    setAccessibleName(tr("Changes of all tests in units of the smallest change that matters; the "
+                         "same figures stand in the table"));
+}
+
+double ForestChart::textSize() const {
+    return QFontMetricsF(font()).ascent();
+}
+
+void ForestChart::setRows(std::vector<answers::ForestRow> rows, LoadUnit unit) {
+    m_unit = unit;
+    m_rows = std::move(rows);
+    QStringList spoken;
+    for (const auto& row : m_rows)
+        spoken << tr("%1: %2 units, %3")
+                      .arg(said(row.label, unit), signedNumber(row.change, 1), readingText(row));
+    setAccessibleDescription(spoken.join(QStringLiteral("; ")));
+    updateGeometry();
+    update();
+}
+
+charts::FigureTable ForestChart::figures() const {
+    charts::FigureTable table{
+        .headings = {tr("Test"), tr("Change, units"), tr("Interval, units"), tr("Reading")}};
+    for (const auto& row : m_rows)
+        table.rows.push_back({said(row.label, m_unit), signedNumber(row.change, 2),
+                              signedRangeText(row.interval, 2), readingText(row)});
+    return table;
+}
+
+QSizeF ForestChart::paperSize() const {
+    return {480, forestHeight(m_rows.size(), charts::paperTextSize) + 8};
+}
+
+void ForestChart::paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const {
+    painter.save();
+    painter.translate(target.topLeft());
+    painter.scale(target.width() / points.width(), target.height() / points.height());
+    QFont small = font();
+    small.setPixelSize(static_cast<int>(charts::paperTextSize));
+    painter.setFont(small);
+    paintForest(painter, QRectF(4, 4, points.width() - 8, points.height() - 8), m_rows, m_unit,
+                look::paperGround(), charts::paperTextSize);
+    painter.restore();
+}
+
+QSize ForestChart::sizeHint() const {
+    return {760, static_cast<int>(std::ceil(forestHeight(m_rows.size(), textSize()))) + 8};
+}
+
+QSize ForestChart::minimumSizeHint() const {
+    return {420, sizeHint().height()};
+}
+
+void ForestChart::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    const look::Ground ground = look::screenGround(palette());
+    painter.fillRect(rect(), ground.paper);
+    const double height =
+        std::min<double>(rect().height() - 8, forestHeight(m_rows.size(), textSize()));
+    paintForest(painter, QRectF(8, 4, rect().width() - 16, height), m_rows, m_unit, ground,
+                textSize());
+    if (hasFocus())
+        look::paintFocus(painter, rect(), palette());
+}
+
+void ForestChart::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange)
+        update();
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,404 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/floor/entry/entrypage.h"
+
+#include "core/answers/doubt.h"
+#include "ui/floor/entry/entryline.h"
+#include "ui/floor/entry/resttimer.h"
+#include "ui/floor/entry/sessionbar.h"
+#include "ui/floor/entry/setdelegate.h"
+#include "ui/floor/entry/setdialog.h"
+#include "ui/floor/entry/setwords.h"
+#include "ui/importing/pastedialog.h"
+#include "ui/parts/figurespanel.h"
+#include "ui/parts/fingers.h"
+#include "ui/parts/rowtable.h"
+#include "ui/records/sessiondialog.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QShortcut>
+#include <QSpinBox>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr int rowHeight = fingerSize;
+constexpr int mostEarlier = 50;
+constexpr int lowPage = 480; // under this height the chart comes before the smaller figures
+
+/// Counts up while it stands.
+class Held {
+public:
+    explicit Held(int& count) : m_count(count) { ++m_count; }
+    ~Held() { --m_count; }
+    Held(const Held&) = delete;
+    Held& operator=(const Held&) = delete;
+
+private:
+    int& m_count;
+};
+
+QTableView* tableOf(QAbstractItemModel* model, const QString& name) {
+    QTableView* table = rowTable(model, name);
+    table->setWordWrap(false);
+    table->verticalHeader()->show(); // sets are numbered
+    table->verticalHeader()->setDefaultSectionSize(rowHeight);
+    table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    return table;
+}
+
+// Never a load above the estimate, unless it was lifted as a maximum before, and then it says so.
+QString nextText(const SessionView& view, LoadUnit unit) {
+    if (view.overCeiling)
+        return EntryPage::tr("No next load: the ladder's is above\nthe block's ceiling of %1")
+            .arg(massWithUnit(view.ceiling->load, unit));
+    if (view.nextHeldBack)
+        return EntryPage::tr("No next load: the ladder's\nis above the estimated 1RM");
+    if (!view.next)
+        return {};
+    const QString load = massWithUnit(*view.next, unit);
+    return view.nextIsMaximum ? EntryPage::tr("Next load %1,\na maximum attempt").arg(load)
+                              : EntryPage::tr("Next load %1").arg(load);
+}
+
+QWidget* column(QLabel* title, QWidget* table, QLayout* below) {
+    auto* box = new QWidget;
+    auto* layout = new QVBoxLayout(box);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    layout->addWidget(title);
+    layout->addWidget(table, 1);
+    if (below)
+        layout->addLayout(below);
+    return box;
+}
+} // namespace
+
+EntryPage::EntryPage(Logbook& logbook, Clock clock, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_clock(clock) {
+    build(clock);
+    connectParts();
+    setAthleteAndLift(std::nullopt, std::nullopt);
+}
+
+void EntryPage::build(const Clock& clock) {
+    m_bar = new SessionBar(m_logbook, clock);
+    m_line = new EntryLine([this](const std::vector<Set>& sets) { return take(sets); },
+                           m_logbook.loadUnit());
+    m_line->setDoubts([this](const Set& typed) { return doubtOf(typed, {}); });
+    m_next = new QLabel;
+    m_next->setObjectName(QStringLiteral("nextLoad"));
+    m_next->setAccessibleDescription(tr("Next load"));
+    m_next->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_next->setMinimumWidth(200);
+    m_next->setMargin(6);
+    QFont large = m_next->font();
+    large.setPointSizeF(large.pointSizeF() * 1.5);
+    m_next->setFont(large);
+
+    auto* typing = new QHBoxLayout;
+    typing->addWidget(m_line, 1);
+    m_rest = new RestTimer(clock);
+    auto* beside = new QVBoxLayout;
+    beside->setSpacing(0);
+    beside->addWidget(m_next);
+    beside->addWidget(m_rest);
+    beside->addStretch();
+    typing->addLayout(beside);
+    auto* split = new QSplitter(Qt::Horizontal);
+    split->setChildrenCollapsible(false);
+    split->addWidget(buildTables());
+    split->addWidget(buildPicture());
+    split->setStretchFactor(0, 45);
+    split->setStretchFactor(1, 55);
+    split->setSizes({560, 700});
+    auto* layout = new QVBoxLayout(this);
+    layout->setSpacing(6);
+    layout->setContentsMargins(8, 8, 8, 8);
+    layout->addWidget(m_bar);
+    layout->addLayout(typing);
+    layout->addWidget(split, 1);
+}
+
+QWidget* EntryPage::buildTables() {
+    m_sets = new SetModel(
+        [this](SetId id, const Set& set) -> QString {
+            try {
+                m_logbook.changeSet(id, set);
+                return {};
+            } catch (const std::exception& error) {
+                return said(error);
+            }
+        },
+        this);
+    m_sets->setDoubts([this](SetId id, const Set& set) { return doubtOf(set, id); });
+    m_ladder = new LadderModel(this);
+    m_sets->setUnit(m_logbook.loadUnit());
+    m_ladder->setUnit(m_logbook.loadUnit());
+    m_setTable = tableOf(m_sets, tr("Sets of this session"));
+    m_setTable->setObjectName(QStringLiteral("sets"));
+    m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
+    m_setTable->horizontalHeader()->setStretchLastSection(true);
+    m_setTable->setColumnWidth(SetModel::Load, 72);
+    m_setTable->setColumnWidth(SetModel::Reps, 130);
+    m_setTable->setColumnWidth(SetModel::PointOf, 50);
+    m_ladderTable = tableOf(m_ladder, tr("The ladder of last time"));
+    m_ladderTable->verticalHeader()->hide();
+    m_ladderTable->setColumnHidden(LadderModel::Reps, true);
+    m_ladderTable->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_setTitle = new QLabel(tr("This sessio&n"));
+    m_setTitle->setBuddy(m_setTable);
+    m_ladderTitle = new QLabel;
+    m_setButton = new QPushButton(tr("Leave o&ut, note…"));
+    m_setButton->setToolTip(tr("What counts of the selected set, and why not (Ctrl+Shift+E)"));
+    m_removeButton = new QPushButton(tr("Re&move set"));
+    m_removeButton->setToolTip(tr("Delete does the same in the table; Undo brings the set back"));
+    for (QPushButton* button : {m_setButton, m_removeButton})
+        button->setMinimumHeight(rowHeight);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_setButton);
+    buttons->addWidget(m_removeButton);
+    buttons->addStretch();
+    m_earlier = new QSpinBox;
+    m_earlier->setObjectName(QStringLiteral("earlier"));
+    m_earlier->setRange(1, mostEarlier);
+    m_earlier->setMinimumHeight(rowHeight);
+    m_earlier->setAccessibleName(tr("Earlier sessions on the chart"));
+    m_earlier->setToolTip(tr("How many earlier sessions the chart shows beside this one"));
+    auto* earlierLabel = new QLabel(tr("Earl&ier"));
+    earlierLabel->setBuddy(m_earlier);
+    buttons->addWidget(earlierLabel);
+    buttons->addWidget(m_earlier);
+
+    auto* tables = new QSplitter(Qt::Horizontal);
+    tables->setChildrenCollapsible(false);
+    tables->addWidget(column(m_setTitle, m_setTable, buttons));
+    tables->addWidget(column(m_ladderTitle, m_ladderTable, nullptr));
+    tables->setSizes({410, 150});
+    tables->setStretchFactor(0, 3);
+    tables->setStretchFactor(1, 1);
+    return tables;
+}
+
+QWidget* EntryPage::buildPicture() {
+    m_chart = new charts::LineChart;
+    m_chart->setAccessibleName(tr("Chart of load and velocity"));
+    m_figures = new FiguresPanel(m_logbook.loadUnit());
+    auto* box = new QWidget;
+    auto* layout = new QVBoxLayout(box);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_chart, 1);
+    layout->addWidget(m_figures);
+    return box;
+}
+
+void EntryPage::connectParts() {
+    connect(m_bar, &SessionBar::sessionChanged, this, &EntryPage::reload);
+    connect(m_bar, &SessionBar::sessionChanged, m_line, &EntryLine::dropOffer);
+    connect(m_bar, &SessionBar::started, this, &EntryPage::focusLine);
+    connect(m_bar, &SessionBar::detailsWanted, this, &EntryPage::openDetails);
+    connect(m_bar, &SessionBar::problem, m_line, &EntryLine::showProblem);
+    // Beside the line it may be gone with the next key, and in the window after a while.
+    connect(m_bar, &SessionBar::dayTurned, m_line, &EntryLine::showProblem);
+    connect(m_bar, &SessionBar::dayTurned, this, &TaskPage::message);
+    connect(m_bar, &SessionBar::news, this, &TaskPage::message);
+    connect(m_sets, &SetModel::refused, m_line, &EntryLine::showProblem);
+    connect(static_cast<SetDelegate*>(m_setTable->itemDelegate()), &SetDelegate::problem, m_line,
+            &EntryLine::showProblem);
+    connect(m_setTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &EntryPage::highlight);
+    connect(m_chart, &charts::LineChart::pointClicked, this, [this](charts::PointRef point) {
+        for (int row = 0; m_view && row < m_sets->rowCount(); ++row)
+            if (m_view->pointOfRow(row) == point.point &&
+                point.session + 1 == int(m_view->chart.sessions.size()))
+                m_setTable->selectRow(row);
+    });
+    connect(m_earlier, &QSpinBox::valueChanged, this, &EntryPage::reload);
+    connect(m_setButton, &QPushButton::clicked, this, &EntryPage::openSet);
+    connect(m_removeButton, &QPushButton::clicked, this, &EntryPage::removeSet);
+    auto* remove = new QShortcut(QKeySequence::Delete, m_setTable);
+    remove->setContext(Qt::WidgetShortcut);
+    connect(remove, &QShortcut::activated, this, &EntryPage::removeSet);
+    auto* paste = new QShortcut(QKeySequence::Paste, m_setTable);
+    paste->setContext(Qt::WidgetShortcut);
+    connect(paste, &QShortcut::activated, this,
+            [this] { m_line->paste(QApplication::clipboard()->text()); });
+    connect(m_line, &EntryLine::blockPasted, this, &EntryPage::pasteBlock);
+}
+
+void EntryPage::resizeEvent(QResizeEvent* event) {
+    TaskPage::resizeEvent(event);
+    m_figures->setCompact(height() < lowPage);
+}
+
+std::optional<SessionId> EntryPage::session() const {
+    return m_bar->session();
+}
+
+void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
+    const bool otherAthlete = athlete != m_athlete;
+    m_athlete = athlete;
+    m_lift = lift;
+    if (otherAthlete) {
+        m_bar->setAthlete(athlete);
+        m_rest->setAthlete(athlete);
+    }
+    m_bar->setLift(lift);
+    m_line->setEnabled(athlete && lift);
+    m_line->showHelp();
+    reload();
+}
+
+void EntryPage::refresh(Logbook::What what, SessionId session) {
+    using What = Logbook::What;
+    {
+        const Held held(m_held);
+        // A session that comes (back) while none is shown is the one to show: undo of a removal.
+        if (what == What::Sessions)
+            m_bar->reload(session);
+        else if (what == What::Devices || what == What::Everything)
+            m_bar->reload();
+    }
+    reload();
+}
+
+void EntryPage::showSession(std::optional<SessionId> session) {
+    m_bar->setSession(session);
+}
+
+void EntryPage::lookAtTheDay() {
+    try {
+        m_bar->lookAtTheDay();
+    } catch (const std::exception& error) {
+        m_line->showProblem(said(error));
+    }
+}
+
+void EntryPage::reload() {
+    if (m_held > 0)
+        return;
+    try {
+        if (!m_athlete || !m_lift) {
+            showNothing(!m_athlete ? tr("No athlete yet: add one (Ctrl+Shift+A).")
+                                   : tr("No lift yet: add one (Ctrl+Shift+L)."));
+            return;
+        }
+        showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session(),
+                             m_logbook.loadUnit(), m_earlier->value(),
+                             m_clock.today()));
+    } catch (const std::exception& error) {
+        showNothing(said(error));
+    }
+}
+
+void EntryPage::showNothing(const QString& why) {
+    m_view.reset();
+    m_sets->setRows({});
+    m_ladder->setSteps({}, {});
+    m_ladderTitle->setText(tr("Last time"));
+    m_next->clear();
+    m_figures->clear();
+    m_chart->setData({});
+    m_line->showProblem(why);
+}
+
+void EntryPage::showView(const SessionView& view) {
+    const auto kept = currentSet();
+    m_view = view;
+    m_sets->setRows(view.rows);
+    m_ladder->setSteps(view.ladder, view.next);
+    m_ladderTitle->setText(view.last ? tr("Last time, %1").arg(dateText(view.last->date))
+                                     : tr("No earlier session"));
+    m_next->setText(nextText(view, m_logbook.loadUnit()));
+    m_line->setLoads(view.loadsToday(), view.loadsLast());
+    m_line->setLimit(view.limit, view.maximaLast());
+    m_line->setCeiling(view.ceiling ? std::optional(view.ceiling->load) : std::nullopt);
+    m_chart->setData(view.chart);
+    m_figures->showProfile(view.session, view.profile);
+    m_chart->setSpokenText(m_figures->sentence());
+    if (const int row = view.last ? m_ladder->nextRow() : -1; row >= 0)
+        m_ladderTable->scrollTo(m_ladder->index(row, 0));
+    // Not where it is chosen already: the cell that is being edited would be left for the first.
+    if (const int row = kept ? m_sets->rowOf(*kept) : -1;
+        row >= 0 && row != m_setTable->currentIndex().row())
+        m_setTable->selectRow(row);
+    highlight();
+}
+
+QString EntryPage::take(const std::vector<Set>& sets) {
+    try {
+        if (!m_athlete || !m_lift)
+            return tr("Choose an athlete and a lift first.");
+        lookAtTheDay();
+        const auto session = sessionToWrite();
+        if (!session)
+            return m_line->answer();
+        const auto ids = m_logbook.addSets(*session, *m_lift, sets);
+        m_bar->setTaken();
+        m_rest->restart();
+        if (ids.size() > 1)
+            Q_EMIT message(tr("Sets taken: %1, for %2.").arg(ids.size()).arg(whose()));
+        if (const int row = m_sets->rowOf(ids.back()); row >= 0) {
+            m_setTable->selectRow(row);
+            m_setTable->scrollTo(m_sets->index(row, 0));
+        }
+        return {};
+    } catch (const std::exception& error) {
+        reload(); // a session may have begun that has not been shown yet
+        return said(error);
+    }
+}
+
+/// The one that is shown, or the one that stands in the fields, begun; its first set shows it.
+std::optional<SessionId> EntryPage::sessionToWrite() {
+    if (m_bar->session())
+        return m_bar->session();
+    const Held held(m_held);
+    return m_bar->start();
+}
+
+// changed: the set of today that it takes the place of, which then is no witness.
+QString EntryPage::doubtOf(const Set& typed, std::optional<SetId> changed) const {
+    if (!m_view)
+        return {};
+    std::optional<LiftSession> today = m_view->session;
+    if (const int row = today && changed ? m_sets->rowOf(*changed) : -1; row >= 0)
+        std::erase_if(today->points, [&](const Point& point) {
+            return point.set == m_sets->row(row).placed.ordinal;
+        });
+    const auto doubt =
+        answers::doubt(typed, today ? &*today : nullptr, m_view->last ? &*m_view->last : nullptr);
+    return doubt ? doubtText(*doubt, m_logbook.loadUnit()) : QString();
+}
+
+std::optional<SetId> EntryPage::currentSet() const {
+    const QModelIndex current = m_setTable->currentIndex();
+    if (!current.isValid())
+        return std::nullopt;
+    return m_sets->row(current.row()).placed.id;
+}
+
+void EntryPage::highlight() {
+    const bool any = m_setTable->currentIndex().isValid();
+    m_setButton->setEnabled(any);
+    m_removeButton->setEnabled(any);
+    std::optional<charts::PointRef> point;
+    if (m_view && any)
+        if (const auto at = m_view->pointOfRow(m_setTable->currentIndex().row()))
+            point = charts::PointRef{int(m_view->chart.sessions.size()) - 1, *at};
+    m_chart->setHighlight(point);
+}
+
+} // namespace slopebook::ui

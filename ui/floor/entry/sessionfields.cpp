@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is typed in the session row: read, asked about where much would change, and saved.
+#include "core/model/errors.h"
+#include "ui/floor/entry/sessionbar.h"
+#include "ui/floor/entry/setwords.h"
+#include "ui/parts/dayedit.h"
+#include "ui/records/sessionchange.h"
+#include "ui/records/sessiondialog.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+
+namespace slopebook::ui {
+
+std::optional<DeviceId> SessionBar::chosenDevice() const {
+    const QVariant device = m_device->currentData();
+    return device.isValid() && device != addDeviceItem
+               ? std::optional(DeviceId{device.toLongLong()})
+               : std::nullopt;
+}
+
+std::optional<Mass> SessionBar::typedBodyMass() const {
+    const QString typed = m_bodyMass->text().trimmed();
+    if (typed.isEmpty())
+        return std::nullopt;
+    const auto mass = readLoad(view(typed), massUnit(m_logbook.loadUnit()));
+    if (!std::holds_alternative<Mass>(mass) || std::get<Mass>(mass).grams == 0) {
+        throw BadInput(
+            asIs(utf8(tr("a body mass of %1").arg(typed))),
+            asIs(utf8(tr("%1, such as 74.5, or nothing").arg(unitName(m_logbook.loadUnit())))));
+    }
+    return std::get<Mass>(mass);
+}
+
+SessionHead SessionBar::newHead() const {
+    SessionHead head;
+    head.athlete = *m_athlete;
+    head.date = modelDate(m_date->date());
+    head.ordinal = nextOrdinal(m_logbook.log(), *m_athlete, head.date);
+    head.device = chosenDevice();
+    head.place = utf8(m_place->text().trimmed());
+    head.bodyMass = typedBodyMass();
+    return head;
+}
+
+// Each field is saved alone, and only where the coach changed it: what it shows may have been
+// changed elsewhere meanwhile.
+void SessionBar::save(const std::function<void(SessionHead&)>& change, QLineEdit* typedIn) {
+    if (m_filling || m_asking || !m_session || !m_athlete)
+        return;
+    try {
+        SessionHead now = m_logbook.log().session(*m_session).head.value;
+        change(now);
+        const QString question = changeQuestion(m_logbook.log(), *m_session, now, m_lift);
+        if (question.isEmpty()) {
+            write(*m_session, change, typedIn);
+            return;
+        }
+        // Not before the key or click that left the field has done what it does.
+        m_asking = true;
+        QMetaObject::invokeMethod(
+            this,
+            [this, session = *m_session, change, question, typedIn] {
+                ask(session, change, question, typedIn);
+            },
+            Qt::QueuedConnection);
+    } catch (const std::exception& error) {
+        Q_EMIT problem(said(error));
+    }
+}
+
+void SessionBar::ask(SessionId session, const std::function<void(SessionHead&)>& change,
+                     const QString& question, QLineEdit* typedIn) {
+    const bool sure = isSure(question, this);
+    m_asking = false;
+    try {
+        if (sure)
+            write(session, change, typedIn);
+        else if (m_session == session)
+            showHead(m_logbook.log().session(session).head.value);
+    } catch (const std::exception& error) {
+        Q_EMIT problem(said(error));
+    }
+}
+
+void SessionBar::write(SessionId session, const std::function<void(SessionHead&)>& change,
+                       QLineEdit* typedIn) {
+    const SessionHead before = m_logbook.log().session(session).head.value;
+    SessionHead now = before;
+    change(now);
+    // What was typed is the log's from now on: left as the coach's own, it would outlive an undo
+    // and be written again.
+    if (typedIn)
+        typedIn->setModified(false);
+    try {
+        m_logbook.changeSession(session, now);
+    } catch (...) {
+        if (typedIn)
+            typedIn->setModified(true);
+        throw;
+    }
+    if (const QString told = changeNews(m_logbook.log(), session, before, now); !told.isEmpty())
+        Q_EMIT news(told);
+}
+
+void SessionBar::saveDate() {
+    const Date typed = modelDate(m_date->date());
+    if (typed == m_shownDay)
+        return;
+    save([this, typed](SessionHead& head) {
+        if (typed != head.date)
+            head.ordinal = nextOrdinal(m_logbook.log(), head.athlete, typed);
+        head.date = typed;
+    });
+}
+
+void SessionBar::saveDevice() {
+    save([device = chosenDevice()](SessionHead& head) { head.device = device; });
+}
+
+void SessionBar::savePlace() {
+    if (!m_place->isModified())
+        return;
+    save([place = utf8(m_place->text().trimmed())](SessionHead& head) { head.place = place; },
+         m_place);
+}
+
+void SessionBar::saveBodyMass() {
+    if (!m_bodyMass->isModified())
+        return;
+    save([this](SessionHead& head) { head.bodyMass = typedBodyMass(); }, m_bodyMass);
+}
+
+/// What is being typed in a field while something else than the coach goes on.
+void SessionBar::saveFields() {
+    if (m_date->take())
+        saveDate();
+    savePlace();
+    saveBodyMass();
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/floor/entry/sessionview.h"
+
+#include "ui/typed/ladder.h"
+#include "ui/words/format.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <tuple>
+
+namespace slopebook::ui {
+
+namespace {
+
+QString titleOf(VelocityKind kind) {
+    const QString words = kindText(kind);
+    return QCoreApplication::translate("sessionview", "%1 (m/s)")
+        .arg(words.left(1).toUpper() + words.mid(1));
+}
+
+/// The sessions of the lift before the given place in time, the latest last; before the first set
+/// of a new session those are all.
+std::span<const LiftSession> sessionsBefore(const Background& about,
+                                            std::optional<SessionId> session,
+                                            const std::optional<SessionHead>& head) {
+    const auto end = std::ranges::find_if(about.sessions, [&](const LiftSession& one) {
+        return session == one.session || (head && one.date > head->date);
+    });
+    return {about.sessions.begin(), end};
+}
+
+void readRows(SessionView& view, const std::vector<log::PlacedSet>& sets, PointRule rule) {
+    for (const log::PlacedSet& placed : sets) {
+        SetRow row{placed, pointVelocity(placed.set, rule), {}};
+        if (view.profile && *view.profile)
+            for (const answers::ProfilePoint& point : (*view.profile)->points)
+                if (point.point.set == placed.ordinal && point.farFromLine())
+                    row.farFromLine = point.studentised;
+        view.rows.push_back(std::move(row));
+    }
+}
+
+void readChart(SessionView& view, std::span<const LiftSession> before) {
+    using look::Role;
+    charts::LineData& chart = view.chart;
+    chart.velocityTitle = titleOf(view.about.lift.value.kind);
+    if (view.about.mvt)
+        chart.mvt = view.about.mvt->value;
+    for (const Mass load : view.about.checkLoads)
+        chart.checkLoads.push_back(kilograms(load));
+    // The newest place is this session's before it has sets too: its first one leaves the others as
+    // they look, and their picture stands.
+    const int count = static_cast<int>(before.size()) + 1;
+    for (const LiftSession& one : before) {
+        const auto profile = profileOf(view.about, one);
+        const Role role{Role::Kind::Session, static_cast<int>(chart.sessions.size()), count};
+        const QString label = dateText(one.date);
+        chart.sessions.push_back(
+            profile ? charts::entryOf(*profile, label, role, {.band = false, .oneRm = false})
+                    : charts::entryOf(one, label, role));
+        chart.sessions.back().still = true;
+    }
+    if (!view.session)
+        return;
+    const Role role{Role::Kind::Session, count - 1, count};
+    const QString label = dateText(view.session->date);
+    charts::LineEntry entry = view.profile && *view.profile
+                                  ? charts::entryOf(**view.profile, label, role)
+                                  : charts::entryOf(*view.session, label, role);
+    std::vector<Set> sets;
+    for (const SetRow& row : view.rows)
+        sets.push_back(row.placed.set);
+    for (const auto& hollow : charts::excludedPoints(sets, view.about.lift.value.rule))
+        entry.points.push_back(hollow);
+    chart.sessions.push_back(std::move(entry));
+}
+
+/// Where it has an interval.
+std::optional<Mass> estimateOf(const std::optional<Answer<answers::Profile>>& profile) {
+    if (!profile || !*profile || !(*profile)->oneRm || !(*profile)->oneRm->interval)
+        return std::nullopt;
+    return massFromKilograms((*profile)->oneRm->estimate);
+}
+
+// Today's estimate where it has an interval, else last time's: the first two sets of a day make a
+// line that a warm-up tilts.
+void readNext(SessionView& view) {
+    std::optional<Answer<answers::Profile>> before;
+    if (view.last)
+        before = profileOf(view.about, *view.last);
+    view.limit = estimateOf(view.profile);
+    if (!view.limit)
+        view.limit = estimateOf(before);
+    const auto ladder = nextLoad(view.loadsToday(), view.loadsLast());
+    view.next = notAbove(ladder, view.limit, view.maximaLast());
+    view.nextHeldBack = ladder && !view.next;
+    view.overCeiling = ladder && view.ceiling && *ladder > view.ceiling->load;
+    if (view.overCeiling)
+        view.next.reset();
+    view.nextIsMaximum = view.next && view.limit && *view.next > *view.limit;
+}
+
+} // namespace
+
+std::vector<Mass> SessionView::loadsToday() const {
+    std::vector<Mass> loads;
+    for (const SetRow& row : rows)
+        loads.push_back(row.placed.set.load);
+    return loads;
+}
+
+std::vector<Mass> SessionView::loadsLast() const {
+    std::vector<Mass> loads;
+    for (const LadderModel::Step& step : ladder)
+        loads.push_back(step.set.load);
+    return loads;
+}
+
+std::vector<Mass> SessionView::maximaLast() const {
+    std::vector<Mass> loads;
+    for (const LadderModel::Step& step : ladder)
+        if (step.set.trueMaximum)
+            loads.push_back(step.set.load);
+    return loads;
+}
+
+std::optional<int> SessionView::pointOfRow(int row) const {
+    if (!session || row < 0 || row >= static_cast<int>(rows.size()))
+        return std::nullopt;
+    const auto& placed = rows[static_cast<std::size_t>(row)].placed;
+    for (std::size_t i = 0; i < session->points.size(); ++i)
+        if (session->points[i].set == placed.ordinal)
+            return static_cast<int>(i);
+    return std::nullopt;
+}
+
+SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
+                        std::optional<SessionId> session, LoadUnit unit, int earlier,
+                        std::optional<Date> today) {
+    SessionView view;
+    view.chart.unit = unit;
+    view.about = background(log, athlete, lift);
+    const PointRule rule = view.about.lift.value.rule;
+    std::optional<SessionHead> head;
+    if (session) {
+        head = log.session(*session).head.value;
+        if (const auto found = sessionOf(view.about.sessions, *session)) {
+            view.session = *found;
+            view.profile = profileOf(view.about, *found);
+        }
+        readRows(view, log.sets(*session, lift), rule);
+    }
+    const auto before = sessionsBefore(view.about, session, head);
+    if (!before.empty())
+        view.last = before.back();
+    if (view.last)
+        for (const log::PlacedSet& placed : log.sets(view.last->session, lift))
+            view.ladder.push_back({placed.set, pointVelocity(placed.set, rule)});
+    if (const auto day = head ? std::optional(head->date) : today)
+        view.ceiling = blockCeiling(log.blocks(), *day);
+    readNext(view);
+    readChart(view, before.last(std::min(before.size(), static_cast<std::size_t>(earlier))));
+    return view;
+}
+
+} // namespace slopebook::ui

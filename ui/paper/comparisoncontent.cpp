@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper/comparisoncontent.h"
+
+#include "ui/charts/changefigure.h"
+#include "ui/charts/linefigure.h"
+#include "ui/paper/comparisonwords.h"
+#include "ui/paper/pagewords.h"
+#include "ui/parts/cautions.h"
+#include "ui/words/wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui::page {
+
+namespace {
+
+using answers::Comparison;
+
+constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74, figureGap = 6;
+
+void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
+    flow.text(titleText(h), pageFont(13, true));
+    flow.text(Page::tr("Change from %1 to %2").arg(sessionName(c.from), sessionName(c.to)),
+              pageFont(9), 1);
+    flow.text(sentenceText(c, h.unit), pageFont(11, true), 6);
+}
+
+void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {
+    const double label = labelWidth, each = (flow.width() - label) / 2;
+    std::vector<std::vector<Cell>> rows;
+    for (const DayRow& row : dayRows(c, h))
+        rows.push_back({{.text = row.label, .quiet = true}, {row.from}, {row.to}});
+    flow.table(
+        {{label}, {each}, {each}},
+        {{},
+         {.text = Page::tr("Earlier (■, dashed): %1").arg(sessionName(c.from)), .bold = true},
+         {.text = Page::tr("Later (●, solid): %1").arg(sessionName(c.to)), .bold = true}},
+        rows, pageFont(textSize), 6);
+}
+
+template <class Figure, class Data>
+Block figureBlock(const Data& data, double width, double height) {
+    return {.height = height,
+            .before = figureGap,
+            .paint = [data, width, height](QPainter& p, const QPointF& at) {
+                Figure figure;
+                figure.setGround(look::paperGround());
+                figure.setTextSize(chartTextSize);
+                figure.setFont(pageFont(chartTextSize));
+                figure.setData(data);
+                figure.paintInto(p, QRectF(at, QSizeF(width, height)), {width, height});
+            }};
+}
+
+charts::LineData lineData(const Comparison& c, const PageHeader& h) {
+    using look::Role;
+    charts::LineData data;
+    data.unit = h.unit;
+    data.sessions = {
+        charts::entryOf(c.from, dateText(c.from.session.date), Role{.kind = Role::Kind::Earlier}),
+        charts::entryOf(c.to, dateText(c.to.session.date), Role{.kind = Role::Kind::Later})};
+    if (c.from.mvt)
+        data.mvt = c.from.mvt->value;
+    for (const Mass load : c.settings.checkLoads)
+        data.checkLoads.push_back(kilograms(load));
+    return data;
+}
+
+void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
+    flow.heading(Page::tr("By load: what the lines say, m/s"));
+    std::vector<std::vector<Cell>> rows;
+    for (const LoadRow& r : loadRows(c, h.unit))
+        rows.push_back({{.text = r.load, .bold = true},
+                        {r.from},
+                        {r.to},
+                        {r.change},
+                        {r.readingInterval},
+                        {r.twoDays},
+                        {r.smallest},
+                        {.text = r.reading, .bold = true}});
+    const QString level = levelText(c.settings.level);
+    const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
+    const double w = flow.width() / 512;
+    flow.table({{44 * w},
+                {40 * w, Qt::AlignRight},
+                {40 * w, Qt::AlignRight},
+                {46 * w, Qt::AlignRight},
+                {84 * w, Qt::AlignRight},
+                {84 * w, Qt::AlignRight},
+                {58 * w, Qt::AlignRight},
+                {116 * w}},
+               {head(Page::tr("Load, %1").arg(unitName(h.unit))), head(Page::tr("Before")),
+                head(Page::tr("After")), head(Page::tr("Change")),
+                head(Page::tr("%1, with day-to-day noise").arg(level)),
+                head(Page::tr("%1, these two days only").arg(level)),
+                head(Page::tr("Smallest that matters")), head(Page::tr("Reading"))},
+               rows, pageFont(textSize));
+    const QStringList marks = loadMarks(c);
+    if (!marks.isEmpty())
+        flow.text(marks.join("  "_L1), pageFont(smallSize), 1);
+}
+
+void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h) {
+    flow.heading(Page::tr("1RM, %1").arg(unitName(h.unit)));
+    std::vector<std::vector<Cell>> rows;
+    for (const OneRmRow& r : oneRmRows(c, h.unit))
+        rows.push_back({{.text = r.label, .bold = r.strong},
+                        {.text = r.from, .bold = r.strong, .quiet = r.fromQuiet},
+                        {.text = r.to, .bold = r.strong, .quiet = r.toQuiet},
+                        {.text = r.change, .bold = r.strong},
+                        {.text = r.reading, .bold = r.strong}});
+    if (!rows.empty()) {
+        const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
+        const double w = flow.width() / 512;
+        flow.table({{176 * w},
+                    {74 * w, Qt::AlignRight},
+                    {74 * w, Qt::AlignRight},
+                    {78 * w, Qt::AlignRight},
+                    {110 * w}},
+                   {{},
+                    head(dateText(c.from.session.date)),
+                    head(dateText(c.to.session.date)),
+                    head(Page::tr("Change")),
+                    head(Page::tr("Reading"))},
+                   rows, pageFont(textSize));
+    }
+    for (const QString& line : oneRmRemarks(c, h.unit))
+        flow.text(line, pageFont(smallSize), 1);
+}
+
+void addTexts(std::vector<std::vector<Cell>>& rows, const QString& title,
+              const QStringList& lines) {
+    for (qsizetype i = 0; i < lines.size(); ++i)
+        rows.push_back({{.text = i == 0 ? title : QString(), .bold = true}, {lines[i]}});
+}
+
+void addRest(Flow& flow, const Comparison& c, const PageHeader& h) {
+    if (h.parts.byLoad && !c.at.empty())
+        addByLoad(flow, c, h);
+    if (h.parts.oneRm)
+        addOneRm(flow, c, h);
+    std::vector<std::vector<Cell>> rows;
+    if (const QStringList settling = settlingLines(c, h.unit); !settling.isEmpty())
+        addTexts(rows, Page::tr("Unclear"), {settling.join(u' ')}); // one paragraph takes less room
+    addTexts(rows, Page::tr("To beware of"), remarks(c, h));
+    if (h.parts.method)
+        addTexts(rows, Page::tr("Computed"), methodLines(c, h));
+    addTexts(rows, Page::tr("Sources"), sourceLines(c, h.unit));
+    addTexts(rows, Page::tr("Caution"), {fullCautions()});
+    flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, pageFont(smallSize), 7);
+}
+
+void addFigures(Flow& flow, const Comparison& c, const PageHeader& h, double height, bool beside) {
+    const auto lines = [&](double w, double high) {
+        return figureBlock<charts::LineFigure>(lineData(c, h), w, high);
+    };
+    const auto change = [&](double w, double high) {
+        return figureBlock<charts::ChangeFigure>(charts::changeOf(c, h.unit), w, high);
+    };
+    const double w = flow.width();
+    if (!beside) {
+        const double share = h.parts.lineChart && h.parts.changeChart ? 0.53 : 0.5;
+        if (h.parts.lineChart)
+            flow.add(lines(w, height * share));
+        if (h.parts.changeChart)
+            flow.add(change(w, height * (1 - share)));
+        return;
+    }
+    const double left = w * 0.5, gap = 4;
+    Block both = lines(left - gap, height);
+    both.paint = [first = both.paint, second = change(w - left - gap, height).paint, left,
+                  gap](QPainter& p, const QPointF& at) {
+        first(p, at);
+        second(p, at + QPointF(left + gap, 0));
+    };
+    flow.add(std::move(both));
+}
+
+} // namespace
+
+void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
+    addHead(flow, c, h);
+    addDays(flow, c, h);
+    // Charts take the room that the rest leaves on one page: one above the other where both get a
+    // good height, else side by side; where even that is too little, they go on to a next page.
+    constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 130, mostBeside = 230;
+    Flow rest = flow;
+    addRest(rest, c, h);
+    const double left = flow.room() - rest.height() - figureGap - 1;
+    const bool two = h.parts.lineChart && h.parts.changeChart;
+    if (left - figureGap >= leastStacked || !two)
+        addFigures(flow, c, h, std::clamp(left - figureGap, leastStacked, mostStacked), false);
+    else if (left >= leastBeside)
+        addFigures(flow, c, h, std::min(left, mostBeside), true);
+    else
+        addFigures(flow, c, h, 0.85 * mostStacked, false);
+    addRest(flow, c, h);
+}
+
+} // namespace slopebook::ui::page

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What stands on the printed comparison, part by part, in reading order.
+#pragma once
+
+#include "ui/paper/comparisonpage.h"
+
+namespace slopebook::ui::page {
+
+/// Everything, with charts as high as one page allows.
+void addComparison(Flow& flow, const answers::Comparison& comparison, const PageHeader& header);
+
+} // namespace slopebook::ui::page

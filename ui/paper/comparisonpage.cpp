@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper/comparisonpage.h"
+
+#include "ui/paper/comparisoncontent.h"
+#include "ui/paper/comparisonwords.h"
+
+#include <QCoreApplication>
+
+namespace slopebook::ui {
+
+namespace {
+
+struct Page {
+    Q_DECLARE_TR_FUNCTIONS(Page)
+};
+
+QString deviceName(const std::vector<Stored<DeviceId, Device>>& devices,
+                   std::optional<DeviceId> id) {
+    for (const auto& device : devices)
+        if (id && device.id == *id)
+            return QString::fromStdString(device.value.name);
+    return {};
+}
+
+} // namespace
+
+PageHeader pageHeader(const log::Log& log, const Background& about,
+                      const answers::Comparison& comparison) {
+    const auto devices = log.devices();
+    const auto blocks = log.blocks();
+    const auto day = [&](const LiftSession& session) {
+        PageDay d;
+        const SessionHead head = log.session(session.session).head.value;
+        if (const auto block = blockOn(blocks, session.date))
+            d.block = QString::fromStdString(block->name);
+        d.device = deviceName(devices, session.device);
+        d.place = QString::fromStdString(head.place);
+        d.note = QString::fromStdString(head.note);
+        return d;
+    };
+    return {.athlete = QString::fromStdString(about.athlete.value.name),
+            .lift = QString::fromStdString(about.lift.value.name),
+            .kind = about.lift.value.kind,
+            .rule = about.lift.value.rule,
+            .from = day(comparison.from.session),
+            .to = day(comparison.to.session)};
+}
+
+page::Print comparisonPrint(const answers::Comparison& comparison, const PageHeader& header) {
+    return {.title = page::titleText(header),
+            .foot = Page::tr("%1: %2 to %3")
+                        .arg(page::titleText(header), page::sessionName(comparison.from),
+                             page::sessionName(comparison.to)),
+            .fill = [comparison, header](page::Flow& flow) {
+                page::addComparison(flow, comparison, header);
+            }};
+}
+
+void writeComparisonPdf(const answers::Comparison& comparison, const PageHeader& header,
+                        const log::Destination& to) {
+    page::writePagesPdf(comparisonPrint(comparison, header), header.paper, to);
+}
+
+} // namespace slopebook::ui

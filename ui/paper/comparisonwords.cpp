@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper/comparisonwords.h"
+
+#include "core/model/session.h"
+#include "ui/paper/pagewords.h"
+#include "ui/words/format.h"
+#include "ui/words/wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui::page {
+
+namespace {
+
+using answers::ChangeAt;
+using answers::Comparison;
+using answers::OneRm;
+using answers::Profile;
+
+constexpr int speedDecimals = 3, loadDecimals = 1;
+const QString none = u"–"_s;
+
+QString shownOrNone(const QString& text) {
+    return text.isEmpty() ? none : text;
+}
+
+QString loadsOf(const Profile& p, LoadUnit unit) {
+    return Page::tr("%1 counting sets, %2 to %3 %4")
+        .arg(QString::number(p.line.n), loadNumber(p.lightest, unit), loadNumber(p.heaviest, unit),
+             unitName(unit));
+}
+
+QString bodyMass(const Profile& p, LoadUnit unit) {
+    if (!p.session.bodyMass)
+        return {};
+    return Page::tr("body mass %1 %2")
+        .arg(number(ui::inUnit(kilograms(*p.session.bodyMass), unit), 1), unitName(unit));
+}
+
+QString estimate(const Profile& p, LoadUnit unit) {
+    if (!p.oneRm)
+        return none;
+    const QString figure = number(ui::inUnit(p.oneRm->estimate, unit), loadDecimals);
+    // Far from any load lifted, its interval comes first.
+    if (p.oneRm->extrapolatedVeryFar() && p.oneRm->interval)
+        return Page::tr("%1; estimate %2")
+            .arg(rangeText(inUnit(*p.oneRm->interval, unit), loadDecimals), figure);
+    return figure;
+}
+
+QString interval(const std::optional<stats::Interval>& kg, LoadUnit unit) {
+    return kg ? rangeText(inUnit(*kg, unit), loadDecimals) : none;
+}
+
+QString reach(const Profile& p) {
+    if (!p.oneRm)
+        return none;
+    const QString figure = number(p.oneRm->reach, 2);
+    if (p.oneRm->extrapolatedVeryFar())
+        return Page::tr("%1, very far").arg(figure);
+    if (p.oneRm->extrapolatedFar())
+        return Page::tr("%1, far").arg(figure);
+    return figure;
+}
+
+QString measured(const Profile& p, LoadUnit unit) {
+    return p.session.measuredOneRm ? loadNumber(kilograms(*p.session.measuredOneRm), unit) : none;
+}
+
+std::optional<stats::Interval> withMvt(const Profile& p) {
+    return p.oneRm ? p.oneRm->withMvt : std::nullopt;
+}
+std::optional<stats::Interval> ofLine(const Profile& p) {
+    return p.oneRm ? p.oneRm->interval : std::nullopt;
+}
+
+/// The size is told in words; the smallest change that matters stands below.
+QString sizedReading(const answers::ReadChange& read) {
+    const QString word = readingWord(read.reading);
+    const bool changed =
+        read.reading == answers::Reading::Better || read.reading == answers::Reading::Worse;
+    if (changed && read.beyondSmallest)
+        return Page::tr("%1, by more than matters").arg(word);
+    if (changed && read.withinSmallest)
+        return Page::tr("%1, but by less than matters").arg(word);
+    return word;
+}
+
+} // namespace
+
+QString titleText(const PageHeader& header) {
+    return Page::tr("%1 · %2 (%3)").arg(header.athlete, header.lift, kindText(header.kind));
+}
+
+QString sessionName(const Profile& profile) {
+    const QString day = dateText(profile.session.date);
+    return profile.session.ordinal > 1
+               ? Page::tr("%1 (no. %2)").arg(day).arg(profile.session.ordinal)
+               : day;
+}
+
+std::vector<DayRow> dayRows(const Comparison& c, const PageHeader& h) {
+    const auto joined = [](const QString& a, const QString& b) {
+        return a.isEmpty() || b.isEmpty() ? shownOrNone(a + b) : a + ", "_L1 + b;
+    };
+    const auto correctedDevice = [&] {
+        const auto& bias = c.settings.deviceBias;
+        return bias ? Page::tr("%1 (%2 m/s taken off)")
+                          .arg(h.to.device, signedNumber(bias->first, speedDecimals))
+                    : h.to.device;
+    };
+    std::vector<DayRow> rows{
+        {Page::tr("Block"), shownOrNone(h.from.block), shownOrNone(h.to.block)},
+        {Page::tr("Measured with"), joined(h.from.device, h.from.place),
+         joined(correctedDevice(), h.to.place)},
+        {Page::tr("Ladder"), joined(loadsOf(c.from, h.unit), bodyMass(c.from, h.unit)),
+         joined(loadsOf(c.to, h.unit), bodyMass(c.to, h.unit))}};
+    if (!h.from.note.isEmpty() || !h.to.note.isEmpty())
+        rows.push_back({Page::tr("Note"), shownOrNone(h.from.note), shownOrNone(h.to.note)});
+    return rows;
+}
+
+std::vector<LoadRow> loadRows(const Comparison& c, LoadUnit unit) {
+    std::vector<LoadRow> rows;
+    for (const ChangeAt& at : c.at) {
+        const double load = kilograms(at.load);
+        const double before = c.lines.first().at(load);
+        QString name = loadNumber(load, unit);
+        if (at.checkLoad)
+            name += u" †"_s;
+        if (at.extrapolated)
+            name += u" *"_s;
+        rows.push_back(
+            {.load = name,
+             .from = number(before, speedDecimals),
+             .to = number(c.lines.second().at(load), speedDecimals),
+             .change = signedNumber(at.read.change, speedDecimals),
+             .readingInterval = signedRangeText(at.read.interval, speedDecimals),
+             .twoDays = signedRangeText(at.interval, speedDecimals),
+             .smallest = at.read.smallest ? number(at.read.smallest->value, speedDecimals) : none,
+             .reading = readingText(at.read, speedDecimals)});
+    }
+    return rows;
+}
+
+QStringList loadMarks(const Comparison& c) {
+    QStringList marks;
+    if (std::ranges::any_of(c.at, &ChangeAt::checkLoad))
+        marks << Page::tr("† check load.");
+    if (std::ranges::any_of(c.at, &ChangeAt::extrapolated))
+        marks << Page::tr("* beyond the loads that both sessions lifted: extrapolated.");
+    return marks;
+}
+
+std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
+    const QString level = levelText(c.settings.level);
+    const auto far = [](const Profile& p) { return p.oneRm && p.oneRm->extrapolatedVeryFar(); };
+    const auto signedLoad = [unit](double kg) {
+        return signedNumber(ui::inUnit(kg, unit), loadDecimals);
+    };
+    const auto signedRange = [unit](const stats::Interval& kg) {
+        return signedRangeText(inUnit(kg, unit), loadDecimals);
+    };
+    const answers::OneRmChange* change = c.oneRm ? &*c.oneRm : nullptr;
+    const bool bounded = change && change->interval;
+    std::vector<OneRmRow> rows;
+    if (c.from.oneRm || c.to.oneRm) {
+        OneRmRow first{.label = c.settings.deviceBias
+                                    ? Page::tr("Estimated 1RM (device's bias taken off)")
+                                    : Page::tr("Estimated 1RM"),
+                       .from = estimate(c.from, unit),
+                       .to = estimate(c.to, unit),
+                       .change = change ? signedLoad(change->read.change) : none,
+                       .strong = true,
+                       .fromQuiet = far(c.from),
+                       .toQuiet = far(c.to)};
+        if (change)
+            first.reading = sizedReading(change->read);
+        rows.push_back(first);
+        OneRmRow noisy{.label = Page::tr("%1 incl. the MVT's SD; change incl. noise").arg(level),
+                       .from = interval(withMvt(c.from), unit),
+                       .to = interval(withMvt(c.to), unit),
+                       .change = bounded ? signedRange(change->read.interval) : none};
+        if (change && change->read.smallest)
+            noisy.reading =
+                Page::tr("smallest that matters %1")
+                    .arg(number(ui::inUnit(change->read.smallest->value, unit), loadDecimals));
+        rows.push_back(noisy);
+        rows.push_back({.label = Page::tr("%1 of the line; change of two days only").arg(level),
+                        .from = interval(ofLine(c.from), unit),
+                        .to = interval(ofLine(c.to), unit),
+                        .change = bounded ? signedRange(*change->interval) : none});
+        rows.push_back({.label = Page::tr("Reach (heaviest load / estimate)"),
+                        .from = reach(c.from),
+                        .to = reach(c.to)});
+    }
+    if (c.from.session.measuredOneRm || c.to.session.measuredOneRm)
+        rows.push_back(
+            {.label = Page::tr("Measured 1RM (a true maximum lifted)"),
+             .from = measured(c.from, unit),
+             .to = measured(c.to, unit),
+             .change = change && change->measured ? signedLoad(*change->measured) : none});
+    return rows;
+}
+
+QStringList oneRmRemarks(const Comparison& c, LoadUnit unit) {
+    QStringList lines;
+    if (c.oneRm && (withMvt(c.from) || withMvt(c.to)))
+        lines << Page::tr("The interval of each estimate includes the MVT's own SD; that of the "
+                          "change does not: both estimates use the same MVT, so it nearly cancels "
+                          "(what is left is %1 %2).")
+                     .arg(number(ui::inUnit(c.oneRm->mvtResidue, unit), 2), unitName(unit));
+    if (!c.oneRm)
+        lines << noAnswerText(c.oneRm.why(), unit);
+    else if (!c.oneRm->interval)
+        lines << Page::tr("No figure for the change: a slope is not certain enough to bound it.");
+    return lines;
+}
+
+QStringList settlingLines(const Comparison& c, LoadUnit unit) {
+    QStringList lines;
+    for (const answers::Unsettled& each : answers::unsettled(c))
+        lines << settlingText(each, unit);
+    return lines;
+}
+
+} // namespace slopebook::ui::page

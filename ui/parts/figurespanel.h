@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a session's line says, in figures: estimated 1RM first, and what is missing.
+#pragma once
+
+#include "core/questions/questions.h"
+#include "ui/words/units.h"
+
+#include <QWidget>
+
+class QLabel;
+
+namespace slopebook::ui {
+
+class FiguresPanel final : public QWidget {
+    Q_OBJECT
+public:
+    explicit FiguresPanel(LoadUnit unit, QWidget* parent = nullptr);
+
+    /// session: absent while no set of the lift stands in the session.
+    void showProfile(const std::optional<LiftSession>& session,
+                     const std::optional<Answer<answers::Profile>>& profile);
+    void clear();
+    /// In a low window only the estimate and the cautions are shown: the rest is on the Profile
+    /// tab.
+    void setCompact(bool compact);
+    /// The estimate as one sentence, for the chart's screen reader.
+    QString sentence() const;
+
+private:
+    struct Words {
+        QString headline{}, detail{}, line{}, notes{};
+        bool muted = true;
+    };
+    Words wordsOf(const answers::Profile& profile) const;
+    QString headline(const answers::Profile& profile, const QString& estimate) const;
+    /// Why no estimate is shown though the line crosses the MVT; empty where it is shown.
+    QString tooUncertain(const answers::Profile& profile) const;
+    void addOneRm(Words& words, const answers::Profile& profile) const;
+    void addLine(Words& words, const answers::Profile& profile) const;
+    void say(const Words& words);
+    void fit();
+
+    QLabel* m_headline;
+    QLabel* m_detail;
+    QLabel* m_line;
+    QLabel* m_notes;
+    bool m_compact = false;
+    LoadUnit m_unit;
+};
+
+} // namespace slopebook::ui

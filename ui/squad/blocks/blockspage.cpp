@@ -1,0 +1,253 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squad/blocks/blockspage.h"
+
+#include "ui/parts/rowtable.h"
+#include "ui/records/blocksdialog.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace slopebook::ui {
+
+namespace {
+
+QTableView* blockTable(QAbstractItemModel* model, const QString& name) {
+    QTableView* table = rowTable(model, name);
+    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 8);
+    table->verticalHeader()->setMinimumSectionSize(30);
+    // What was missing is read whole: it wraps rather than being cut.
+    QObject::connect(table->horizontalHeader(), &QHeaderView::sectionResized, table,
+                     &QTableView::resizeRowsToContents);
+    return table;
+}
+
+QString joined(const QStringList& words) {
+    return words.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+BlocksPage::BlocksPage(Logbook& logbook, Clock clock, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_clock(std::move(clock)) {
+    build();
+    connectParts();
+    reload();
+}
+
+void BlocksPage::build() {
+    m_timeline = new Timeline(m_logbook.loadUnit());
+    m_blockRows = new TextTable(this);
+    m_sessionRows = new TextTable(this);
+    m_blockTable = blockTable(m_blockRows, tr("Training blocks"));
+    m_blockTable->setObjectName(QStringLiteral("blocks"));
+    m_sessionTable = blockTable(m_sessionRows, tr("Sessions of the selected block"));
+    const auto share = [](QTableView* table, std::initializer_list<int> stretched) {
+        table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+        for (const int column : stretched)
+            table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
+    };
+    m_blockRows->setTable(blockColumns(), {}, 3, 5);
+    m_sessionRows->setTable(sessionColumns(), {}, 9, 9);
+    share(m_blockTable, {5, 6});
+    share(m_sessionTable, {1, 2});
+    m_title = new QLabel;
+    m_title->setBuddy(m_sessionTable);
+    m_problem = new QLabel;
+    m_problem->setWordWrap(true);
+    m_problem->hide();
+    m_keep = new QPushButton(tr("Training &blocks..."));
+    auto* below = new QWidget;
+    auto* column = new QVBoxLayout(below);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_title);
+    column->addWidget(m_sessionTable, 1);
+    auto* split = new QSplitter(Qt::Vertical);
+    split->setChildrenCollapsible(false);
+    split->addWidget(m_blockTable);
+    split->addWidget(below);
+    auto* head = new QHBoxLayout;
+    auto* legend =
+        new QLabel(tr("Filled mark: session. Hollow: something was not possible. Lid on a "
+                      "block: a load ceiling."));
+    legend->setForegroundRole(QPalette::PlaceholderText);
+    head->addWidget(legend, 1);
+    head->addWidget(m_keep);
+    auto* layout = new QVBoxLayout(this);
+    layout->addLayout(head);
+    layout->addWidget(m_problem);
+    layout->addWidget(m_timeline);
+    layout->addWidget(split, 1);
+}
+
+QStringList BlocksPage::blockColumns() {
+    return {tr("Block"),    tr("First day"),        tr("Last day"), tr("Load ceiling"),
+            tr("Sessions"), tr("What was missing"), tr("Note")};
+}
+
+QStringList BlocksPage::sessionColumns() {
+    return {tr("Day"), tr("Not possible, and why"), tr("Lifts and tests")};
+}
+
+void BlocksPage::connectParts() {
+    connect(m_timeline, &Timeline::blockClicked, this, &BlocksPage::selectBlock);
+    connect(m_blockTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &BlocksPage::showSessions);
+    connect(m_sessionTable, &QTableView::activated, this, [this](const QModelIndex& at) {
+        Q_EMIT sessionWanted(m_shown.at(static_cast<std::size_t>(at.row())));
+    });
+    connect(m_keep, &QPushButton::clicked, this,
+            [this] { BlocksDialog(m_logbook, m_clock, this).exec(); });
+}
+
+void BlocksPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId>) {
+    m_athlete = athlete;
+    reload();
+}
+
+void BlocksPage::refresh(Logbook::What, SessionId) {
+    reload();
+}
+
+void BlocksPage::reload() {
+    try {
+        const log::Log& log = m_logbook.log();
+        m_blocks = log.blocks();
+        m_lifts = log.lifts();
+        m_kinds = log.testKinds();
+        m_season.clear();
+        if (m_athlete)
+            m_season = seasonOf(log, *m_athlete);
+        m_problem->hide();
+    } catch (const std::exception& error) {
+        m_problem->setText(QStringLiteral("\u26a0 ") + said(error));
+        m_problem->show();
+    }
+    showBlocks();
+}
+
+QString BlocksPage::liftName(LiftId id) const {
+    const auto found = std::ranges::find(m_lifts, id, &Stored<LiftId, Lift>::id);
+    return found == m_lifts.end() ? QString() : text(found->value.name);
+}
+
+QString BlocksPage::testName(TestKindId id) const {
+    const auto found = std::ranges::find(m_kinds, id, &Stored<TestKindId, TestKind>::id);
+    return found == m_kinds.end() ? QString() : text(found->value.name);
+}
+
+QString BlocksPage::whatWas(const BlockSession& session) const {
+    QStringList all;
+    for (const LiftId lift : session.lifts)
+        all << liftName(lift);
+    for (const TestKindId test : session.tests)
+        all << testName(test);
+    return joined(all);
+}
+
+QString BlocksPage::whatWasMissing(const BlockSession& session) const {
+    QStringList all;
+    for (const Gap& gap : session.gaps) {
+        QString what = gap.lift ? liftName(*gap.lift) : testName(gap.kind.value_or(TestKindId{}));
+        if (gap.side != BodySide::Both)
+            what += gap.side == BodySide::Left ? tr(", left") : tr(", right");
+        all << tr("%1: %2").arg(what, text(gap.reason));
+    }
+    return all.join(QStringLiteral("; "));
+}
+
+bool BlocksPage::within(const BlockSession& session, int row) const {
+    const auto holds = [&](const Stored<BlockId, Block>& block) {
+        return block.value.first <= session.date && session.date <= block.value.last;
+    };
+    if (row < static_cast<int>(m_blocks.size()))
+        return holds(m_blocks[static_cast<std::size_t>(row)]);
+    return std::none_of(m_blocks.begin(), m_blocks.end(), holds);
+}
+
+void BlocksPage::showBlocks() {
+    const int held = m_blockTable->currentIndex().row();
+    std::vector<Block> blocks;
+    std::vector<TimelineSession> marks;
+    std::vector<TextTable::Row> rows;
+    const int count = static_cast<int>(m_blocks.size());
+    for (int i = 0; i <= count; ++i) {
+        int sessions = 0;
+        QStringList missing;
+        for (const BlockSession& session : m_season)
+            if (within(session, i)) {
+                ++sessions;
+                const QString gap = whatWasMissing(session);
+                if (!gap.isEmpty())
+                    missing << dateText(session.date) + QStringLiteral(" ") + gap;
+            }
+        if (i == count) {
+            if (sessions > 0)
+                rows.push_back({.cells = {tr("outside any block"),
+                                          {},
+                                          {},
+                                          {},
+                                          QString::number(sessions),
+                                          missing.join(QStringLiteral("; ")),
+                                          {}}});
+            break;
+        }
+        const Block& block = m_blocks[static_cast<std::size_t>(i)].value;
+        blocks.push_back(block);
+        rows.push_back({.cells = {text(block.name), dateText(block.first), dateText(block.last),
+                                  block.ceiling ? massWithUnit(*block.ceiling, m_logbook.loadUnit())
+                                                : tr("none"),
+                                  QString::number(sessions), missing.join(QStringLiteral("; ")),
+                                  text(block.note)},
+                        .explanation = text(block.note)});
+    }
+    for (const BlockSession& session : m_season) {
+        const QString gap = whatWasMissing(session);
+        QString tip = dateText(session.date) + QStringLiteral(": ") + whatWas(session);
+        if (!gap.isEmpty())
+            tip += QStringLiteral("\n") + tr("not possible: ") + gap;
+        marks.push_back({session.date, !session.gaps.empty(), tip});
+    }
+    m_timeline->show(std::move(blocks), std::move(marks));
+    const int made = static_cast<int>(rows.size());
+    m_blockRows->setTable(blockColumns(), std::move(rows), 3, 5);
+    m_blockTable->resizeRowsToContents();
+    if (made > 0)
+        m_blockTable->selectRow(held >= 0 && held < made ? held : made - 1);
+    showSessions();
+}
+
+void BlocksPage::selectBlock(int row) {
+    m_blockTable->selectRow(row);
+}
+
+void BlocksPage::showSessions() {
+    const int row = m_blockTable->currentIndex().row();
+    m_timeline->setCurrent(row < static_cast<int>(m_blocks.size()) ? row : -1);
+    std::vector<TextTable::Row> rows;
+    m_shown.clear();
+    for (const BlockSession& session : m_season) {
+        if (row < 0 || !within(session, row))
+            continue;
+        QString day = dateText(session.date);
+        if (session.ordinal > 1)
+            day += QStringLiteral(" #%1").arg(session.ordinal);
+        m_shown.push_back(session.session);
+        rows.push_back({.cells = {day, whatWasMissing(session), whatWas(session)},
+                        .explanation = whatWasMissing(session)});
+    }
+    m_title->setText(!m_athlete     ? tr("Choose an athlete.")
+                     : rows.empty() ? tr("No sessions in this block.")
+                                    : tr("&Sessions in it"));
+    m_sessionRows->setTable(sessionColumns(), std::move(rows), 9, 9);
+    m_sessionTable->resizeRowsToContents();
+}
+
+} // namespace slopebook::ui

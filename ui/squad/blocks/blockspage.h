@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The season in blocks: timeline, what each block was, which sessions fall in it, what was missing.
+#pragma once
+
+#include "core/questions/batteryquestions.h"
+#include "ui/parts/clock.h"
+#include "ui/parts/taskpage.h"
+#include "ui/parts/texttable.h"
+#include "ui/squad/blocks/timeline.h"
+
+#include <functional>
+
+class QLabel;
+class QPushButton;
+class QTableView;
+
+namespace slopebook::ui {
+
+class BlocksPage final : public TaskPage {
+    Q_OBJECT
+public:
+    BlocksPage(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
+
+    void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void refresh(Logbook::What what, SessionId session) override;
+
+    const Timeline& timeline() const { return *m_timeline; }
+    const TextTable& blocks() const { return *m_blockRows; }
+    const TextTable& sessions() const { return *m_sessionRows; }
+    void selectBlock(int row);
+
+private:
+    void build();
+    void connectParts();
+    static QStringList blockColumns();
+    static QStringList sessionColumns();
+    void reload();
+    void showBlocks();
+    void showSessions();
+    bool within(const BlockSession& session, int row) const;
+    QString whatWas(const BlockSession& session) const;
+    QString whatWasMissing(const BlockSession& session) const;
+    QString liftName(LiftId id) const;
+    QString testName(TestKindId id) const;
+
+    Logbook& m_logbook;
+    Clock m_clock;
+    std::optional<AthleteId> m_athlete;
+    std::vector<Stored<BlockId, Block>> m_blocks;
+    std::vector<Stored<LiftId, Lift>> m_lifts;
+    std::vector<Stored<TestKindId, TestKind>> m_kinds;
+    std::vector<BlockSession> m_season;
+    std::vector<SessionId> m_shown; ///< sessions of the lower table
+    Timeline* m_timeline;
+    TextTable* m_blockRows;
+    TextTable* m_sessionRows;
+    QTableView* m_blockTable;
+    QTableView* m_sessionTable;
+    QLabel* m_title;
+    QLabel* m_problem;
+    QPushButton* m_keep;
+};
+
+} // namespace slopebook::ui

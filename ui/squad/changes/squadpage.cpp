@@ -1,0 +1,359 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squad/changes/squadpage.h"
+
+#include "core/log/snapshot.h"
+#include "ui/paper/paperwork.h"
+#include "ui/parts/rowtable.h"
+#include "ui/squad/changes/periodchooser.h"
+#include "ui/squad/changes/squaddefaults.h"
+#include "ui/squad/changes/squadprint.h"
+#include "ui/squad/changes/squadrows.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+#include "ui/words/wording.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSignalBlocker>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
+
+} // namespace
+
+SquadPage::SquadPage(Logbook& logbook, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_from(new PeriodChooser(tr("F&rom"), tr("Earlier"))),
+      m_to(new PeriodChooser(tr("&To"), tr("Later"))) {
+    build();
+    connectParts();
+    showNothing(tr("Choose a lift."));
+}
+
+QWidget* SquadPage::buildChoices() {
+    m_part = new QComboBox;
+    m_part->setAccessibleName(tr("What is compared"));
+    m_part->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    auto* label = new QLabel(tr("Sho&wn"));
+    label->setBuddy(m_part);
+    auto* box = new QWidget;
+    auto* column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* periods = new QHBoxLayout;
+    periods->addWidget(m_from);
+    periods->addWidget(m_to);
+    periods->addStretch(1);
+    column->addLayout(periods);
+    auto* shown = new QHBoxLayout;
+    shown->addWidget(label);
+    shown->addWidget(m_part);
+    shown->addWidget(m_counts, 1);
+    column->addLayout(shown);
+    return box;
+}
+
+void SquadPage::build() {
+    m_chart = new SquadForestChart;
+    auto* scroll = new QScrollArea;
+    scroll->setWidget(m_chart);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    m_table = new TextTable(this);
+    m_view = rowTable(m_table, tr("Athletes and their changes"));
+    m_view->setObjectName(u"squad"_s);
+    m_view->horizontalHeader()->setStretchLastSection(true);
+    m_counts = new QLabel;
+    m_counts->setAccessibleDescription(tr("Readings counted"));
+    m_notes = new QLabel;
+    m_notes->setAccessibleDescription(tr("Notes"));
+    for (QLabel* each : {m_counts, m_notes}) {
+        each->setWordWrap(true);
+        each->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    }
+    auto* split = new QSplitter(Qt::Horizontal);
+    split->setChildrenCollapsible(false);
+    split->addWidget(scroll);
+    split->addWidget(m_view);
+    split->setSizes({500, 720});
+    m_compare = new QPushButton(tr("Compare &both sessions"));
+    m_compare->setToolTip(tr("A double click on the athlete does the same"));
+    m_open = new QPushButton(tr("&Open the later session"));
+    m_preview = new QPushButton(tr("Pri&nt preview…"));
+    m_print = new QPushButton(tr("&Print…"));
+    m_pdf = new QPushButton(tr("Save P&DF…"));
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_compare);
+    buttons->addWidget(m_open);
+    buttons->addStretch(1);
+    for (QPushButton* button : {m_preview, m_print, m_pdf})
+        buttons->addWidget(button);
+    m_progress = new QProgressBar;
+    m_progress->setRange(0, 1000);
+    m_progress->setAccessibleName(tr("Progress"));
+    m_stop = new QPushButton(tr("&Stop"));
+    m_stop->setObjectName(u"stop"_s);
+    m_work = new QWidget;
+    auto* work = new QHBoxLayout(m_work);
+    work->setContentsMargins(0, 0, 0, 0);
+    work->addWidget(m_progress, 1);
+    work->addWidget(m_stop);
+    m_work->hide();
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(buildChoices());
+    layout->addWidget(m_work);
+    layout->addWidget(split, 1);
+    layout->addWidget(m_notes);
+    layout->addLayout(buttons);
+}
+
+void SquadPage::connectParts() {
+    for (PeriodChooser* chooser : {m_from, m_to})
+        connect(chooser, &PeriodChooser::refused, this, &TaskPage::message);
+    for (PeriodChooser* chooser : {m_from, m_to})
+        connect(chooser, &PeriodChooser::changed, this, [this] {
+            if (!m_filling)
+                ask();
+        });
+    connect(&m_job, &Job::progressed, m_progress, &QProgressBar::setValue);
+    connect(&m_job, &Job::finished, this, &SquadPage::answered);
+    connect(&m_job, &Job::stopped, this, [this] {
+        showWork(false);
+        showNothing(tr("Stopped. Choose a block or a date to compare again."));
+    });
+    connect(&m_job, &Job::failed, this, [this](const QString& why) {
+        showWork(false);
+        showNothing(why);
+    });
+    connect(m_stop, &QPushButton::clicked, &m_job, &Job::stop);
+    connect(m_part, &QComboBox::activated, this, &SquadPage::showPart);
+    connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex& index) {
+                m_chart->setRinged(index.isValid() ? std::optional(index.row()) : std::nullopt);
+                const answers::SquadRow* row = currentRow();
+                m_open->setEnabled(row && (row->to || row->from));
+                m_compare->setEnabled(row && row->to && row->from);
+            });
+    connect(m_view, &QTableView::doubleClicked, this, &SquadPage::compareCurrent);
+    connect(m_compare, &QPushButton::clicked, this, &SquadPage::compareCurrent);
+    connect(m_open, &QPushButton::clicked, this, &SquadPage::openCurrent);
+    connect(m_preview, &QPushButton::clicked, this, &SquadPage::printPreview);
+    connect(m_print, &QPushButton::clicked, this, &SquadPage::print);
+    connect(m_pdf, &QPushButton::clicked, this, &SquadPage::writePdf);
+}
+
+void SquadPage::setAthleteAndLift(std::optional<AthleteId> /*athlete*/,
+                                  std::optional<LiftId> lift) {
+    if (lift != m_lift)
+        m_chosen = false;
+    m_lift = lift;
+    reload();
+}
+
+void SquadPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
+    reload();
+}
+
+void SquadPage::reload() {
+    try {
+        if (!m_lift) {
+            showNothing(tr("Choose a lift."));
+            return;
+        }
+        m_value = m_logbook.log().lift(*m_lift).value;
+        m_filling = true;
+        const auto blocks = m_logbook.log().blocks();
+        m_from->setBlocks(blocks);
+        m_to->setBlocks(blocks);
+        if (!m_chosen)
+            chooseDefaults();
+        m_filling = false;
+    } catch (const std::exception& error) {
+        m_filling = false;
+        showNothing(said(error));
+        return;
+    }
+    ask();
+}
+
+void SquadPage::chooseDefaults() {
+    const auto blocks = m_logbook.log().blocks();
+    const auto& days = m_logbook.context(*m_lift).days;
+    if (days.empty())
+        return;
+    if (const auto two = lastTwoBlocks(blocks, days)) {
+        m_from->chooseBlock(two->first);
+        m_to->chooseBlock(two->second);
+    } else if (const auto dates = lastTwoTestDays(days)) {
+        m_from->chooseDate(dates->earlier, dates->within);
+        m_to->chooseDate(dates->later, dates->within);
+    } else { // nobody was tested twice
+        const auto [first, last] = std::ranges::minmax(days, {}, &TestDay::date);
+        m_from->chooseDate(first.date, 0);
+        m_to->chooseDate(last.date, 0);
+    }
+    m_chosen = true;
+}
+
+void SquadPage::ask() {
+    if (!m_lift)
+        return;
+    auto answer = std::make_shared<Answer<answers::Squad>>(NoAnswer{});
+    m_answer = answer;
+    m_progress->setValue(0);
+    m_job.start([answer, file = m_logbook.log().file(), access = m_logbook.log().access(),
+                 context = m_logbook.context(*m_lift), from = m_from->period(), to = m_to->period(),
+                 pace = m_pace](const Progress& progress) {
+        const bool salvage = access == log::Access::Salvage;
+        const log::Snapshot own(file, salvage ? log::Access::Salvage : log::Access::ReadOnly);
+        const Progress paced = [&](std::int64_t done, std::int64_t total) {
+            pace();
+            return progress(done, total);
+        };
+        *answer = squadOf(own.log(), context, from, to, {}, {}, pace ? paced : progress);
+    });
+    m_job.waitFor(mostlyDoneIn);
+    if (m_job.running()) {
+        showNothing(tr("Comparing the squad\u2026"));
+        showWork(true);
+    }
+}
+
+void SquadPage::answered() {
+    showWork(false);
+    if (!*m_answer) {
+        showNothing(noAnswerText(m_answer->why(), m_logbook.loadUnit()));
+        return;
+    }
+    m_squad = std::move(**m_answer);
+    fillParts();
+}
+
+void SquadPage::showWork(bool working) {
+    m_work->setVisible(working);
+}
+
+void SquadPage::fillParts() {
+    const QString kept = m_part->currentText();
+    m_part->clear();
+    for (const answers::SquadPart& part : m_squad->parts)
+        m_part->addItem(partName(part, m_logbook.loadUnit()));
+    const int at = m_part->findText(kept);
+    if (m_squad->parts.empty()) {
+        showNothing(tr("No check load is set for this lift: nothing is followed in the squad."));
+        return;
+    }
+    m_part->setCurrentIndex(std::max(0, at));
+    m_part->setEnabled(true);
+    for (QPushButton* button : {m_preview, m_print, m_pdf})
+        button->setEnabled(true);
+    m_notes->setText(squadNotes(*m_squad, m_logbook.loadUnit()).join(u' '));
+    m_notes->show();
+    showPart(m_part->currentIndex());
+}
+
+void SquadPage::showPart(int part) {
+    if (!m_squad || part < 0 || part >= static_cast<int>(m_squad->parts.size()))
+        return;
+    m_part->setCurrentIndex(part);
+    const answers::SquadPart& shown = m_squad->parts[static_cast<std::size_t>(part)];
+    m_table->setTable(squadHeadings(shown, m_squad->level, m_logbook.loadUnit()),
+                      squadRows(shown, m_logbook.loadUnit()), 3, 6);
+    m_view->resizeColumnsToContents();
+    m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
+    m_counts->setText(tr("%1, %2 to %3: %4")
+                          .arg(partName(shown, m_logbook.loadUnit()), text(m_squad->from.name),
+                               text(m_squad->to.name), partCounts(shown)));
+    m_chart->setSpokenText(m_counts->text());
+    m_open->setEnabled(false);
+    m_compare->setEnabled(false);
+}
+
+void SquadPage::showNothing(const QString& why) {
+    m_squad.reset();
+    m_part->clear();
+    m_part->setEnabled(false);
+    m_table->setTable({}, {}, 0, 0);
+    m_chart->setData({});
+    m_counts->setText(why);
+    m_chart->setSpokenText(why);
+    m_notes->hide();
+    for (QPushButton* button : {m_preview, m_print, m_pdf, m_open, m_compare})
+        button->setEnabled(false);
+}
+
+const answers::SquadRow* SquadPage::currentRow() const {
+    const int row = m_view->currentIndex().row();
+    if (!m_squad || row < 0 || m_part->currentIndex() < 0)
+        return nullptr;
+    const auto& rows = m_squad->parts[static_cast<std::size_t>(m_part->currentIndex())].rows;
+    return &rows[static_cast<std::size_t>(row)];
+}
+
+void SquadPage::openCurrent() {
+    const answers::SquadRow* row = currentRow();
+    if (!row)
+        return;
+    if (const auto& session = row->to ? row->to : row->from)
+        Q_EMIT sessionWanted(session->session);
+    else
+        Q_EMIT message(tr("%1 has no session of this lift in either.").arg(text(row->name)));
+}
+
+void SquadPage::compareCurrent() {
+    const answers::SquadRow* row = currentRow();
+    if (row && row->from && row->to)
+        Q_EMIT comparisonWanted(row->from->session, row->to->session);
+    else
+        openCurrent();
+}
+
+QString SquadPage::liftTitle() const {
+    return m_value ? tr("%1 (%2)").arg(text(m_value->name), kindText(m_value->kind)) : QString();
+}
+
+page::Print SquadPage::pages() const {
+    return squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit());
+}
+
+void SquadPage::writePdfTo(const log::Destination& to) const {
+    page::writePagesPdf(pages(), paperwork::desktopPaper(), to);
+}
+
+void SquadPage::writePdf() {
+    if (!canPrint())
+        return;
+    const QString said = paperwork::savePdf(
+        this, tr("Save the squad as PDF"),
+        tr("Squad %1 %2 to %3")
+            .arg(text(m_value->name), text(m_squad->from.name), text(m_squad->to.name)),
+        [this](const auto& to) { writePdfTo(to); });
+    if (!said.isEmpty())
+        Q_EMIT message(said);
+}
+
+void SquadPage::print() {
+    if (canPrint())
+        paperwork::print(this, pages());
+}
+
+void SquadPage::printPreview() {
+    if (canPrint())
+        paperwork::preview(this, tr("The page as it is printed"), pages());
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The squad between two blocks or dates: a chart of the changes on one axis, the same in a table,
+// and both on paper.
+#pragma once
+
+#include "core/questions/liftcontext.h"
+#include "ui/paper/pages.h"
+#include "ui/parts/job.h"
+#include "ui/parts/taskpage.h"
+#include "ui/parts/texttable.h"
+#include "ui/squad/changes/squadforest.h"
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+
+class QComboBox;
+class QLabel;
+class QProgressBar;
+class QPushButton;
+class QTableView;
+
+namespace slopebook::ui {
+
+class PeriodChooser;
+
+class SquadPage final : public TaskPage, public Prints {
+    Q_OBJECT
+public:
+    explicit SquadPage(Logbook& logbook, QWidget* parent = nullptr);
+
+    void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void refresh(Logbook::What what, SessionId session) override;
+
+    bool canPrint() const override { return m_squad.has_value(); }
+    void print() override;
+    void printPreview() override;
+    void writePdf() override;
+    /// Without asking for a name. Throws LogError; canPrint() must hold.
+    void writePdfTo(const log::Destination& to) const;
+
+    PeriodChooser& from() { return *m_from; }
+    PeriodChooser& to() { return *m_to; }
+    const std::optional<answers::Squad>& squad() const { return m_squad; }
+    const SquadForestChart& chart() const { return *m_chart; }
+    const TextTable& table() const { return *m_table; }
+    void showPart(int part);
+    /// Called between athletes on the work's own thread: for tests, which make a short log take
+    /// long.
+    void paceWork(std::function<void()> pace) { m_pace = std::move(pace); }
+    /// Whether the squad is being compared just now.
+    bool working() const { return m_job.running(); }
+
+private:
+    QWidget* buildChoices();
+    void build();
+    void connectParts();
+    void reload();
+    void chooseDefaults();
+    void ask(); ///< on a thread of its own, with a connection of its own
+    void answered();
+    void showWork(bool working);
+    void fillParts();
+    void showNothing(const QString& why);
+    const answers::SquadRow* currentRow() const;
+    void openCurrent();
+    void compareCurrent();
+    QString liftTitle() const;
+    page::Print pages() const;
+
+    Logbook& m_logbook;
+    std::optional<LiftId> m_lift;
+    std::optional<Lift> m_value;
+    bool m_chosen = false; ///< periods were chosen once
+    bool m_filling = false;
+    std::optional<answers::Squad> m_squad;
+
+    PeriodChooser* m_from;
+    PeriodChooser* m_to;
+    QComboBox* m_part;
+    QPushButton* m_preview;
+    QPushButton* m_print;
+    QPushButton* m_pdf;
+    QPushButton* m_compare;
+    QPushButton* m_open;
+    QLabel* m_counts;
+    QLabel* m_notes;
+    SquadForestChart* m_chart;
+    TextTable* m_table;
+    QTableView* m_view;
+    QWidget* m_work;
+    QProgressBar* m_progress;
+    QPushButton* m_stop;
+    std::function<void()> m_pace;
+    std::shared_ptr<Answer<answers::Squad>> m_answer; ///< of the work under way
+    Job m_job; // last: its work ends before what it works on goes
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squad/changes/squadprint.h"
+
+#include "ui/parts/cautions.h"
+#include "ui/squad/changes/squadforest.h"
+#include "ui/squad/changes/squadrows.h"
+#include "ui/words/format.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+using page::Cell;
+using page::Flow;
+using page::pageFont;
+
+struct SquadPaper {
+    Q_DECLARE_TR_FUNCTIONS(SquadPaper)
+};
+
+constexpr double squadChartText = 7.5, squadTableText = 7.5, squadSmallText = 7;
+constexpr std::size_t rowsOfAChart = 40; // so many fit a page
+
+QString periodText(const answers::Period& period) {
+    const QString days =
+        SquadPaper::tr("%1 to %2").arg(dateText(period.first), dateText(period.last));
+    if (period.nearest)
+        return SquadPaper::tr("the session nearest to %1 (%2)")
+            .arg(dateText(*period.nearest), days);
+    return SquadPaper::tr("%1 (%2)").arg(text(period.name), days);
+}
+
+page::Block chartBlock(const SquadForest& data, double width) {
+    const double height = squadForestHeight(data, squadChartText);
+    return {.height = height,
+            .before = 4,
+            .paint = [data, width, height](QPainter& painter, const QPointF& at) {
+                painter.setFont(pageFont(squadChartText));
+                paintSquadForest(painter, QRectF(at, QSizeF(width, height)), data,
+                                 look::paperGround(), squadChartText);
+            }};
+}
+
+void addTable(Flow& flow, const answers::SquadPart& part, double level, LoadUnit unit) {
+    std::vector<Cell> head;
+    for (const QString& heading : squadHeadings(part, level, unit))
+        head.push_back({.text = heading, .bold = true});
+    std::vector<std::vector<Cell>> rows;
+    for (const TextTable::Row& row : squadRows(part, unit)) {
+        std::vector<Cell> cells;
+        for (qsizetype i = 0; i < row.cells.size(); ++i)
+            cells.push_back({.text = row.cells[i], .quiet = row.quiet.contains(int(i))});
+        rows.push_back(std::move(cells));
+    }
+    const double w = flow.width() / 523;
+    flow.table({{100 * w},
+                {62 * w},
+                {62 * w},
+                {52 * w, Qt::AlignRight},
+                {88 * w, Qt::AlignRight},
+                {54 * w, Qt::AlignRight},
+                {105 * w}},
+               head, rows, pageFont(squadTableText), 4);
+}
+
+void fill(Flow& flow, const answers::Squad& squad, const QString& lift, LoadUnit unit) {
+    flow.text(SquadPaper::tr("Squad: %1").arg(lift), pageFont(13, true));
+    flow.text(
+        SquadPaper::tr("Change from %1 to %2").arg(periodText(squad.from), periodText(squad.to)),
+        pageFont(9), 1);
+    for (const answers::SquadPart& part : squad.parts) {
+        flow.heading(partName(part, unit));
+        flow.text(partCounts(part), pageFont(8.5), 0, true);
+        const SquadForest forest = squadForest(part, squad.level, unit);
+        for (std::size_t i = 0; i < forest.rows.size(); i += rowsOfAChart)
+            flow.add(chartBlock(squadForestRows(forest, i, i + rowsOfAChart), flow.width()));
+        addTable(flow, part, squad.level, unit);
+    }
+    flow.heading(SquadPaper::tr("To beware of"));
+    for (const QString& note : squadNotes(squad, unit))
+        flow.text(note, pageFont(squadSmallText), 1);
+    flow.text(fullCautions(), pageFont(squadSmallText), 3);
+}
+
+} // namespace
+
+page::Print squadPrint(const answers::Squad& squad, const QString& lift, LoadUnit unit) {
+    return {.title = SquadPaper::tr("Squad: %1").arg(lift),
+            .foot = SquadPaper::tr("Squad: %1, from %2 to %3")
+                        .arg(lift, text(squad.from.name), text(squad.to.name)),
+            .fill = [squad, lift, unit](Flow& flow) { fill(flow, squad, lift, unit); }};
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squad/devices/noisepage.h"
+
+#include "ui/squad/devices/agreementview.h"
+#include "ui/squad/devices/noiseview.h"
+
+#include <QTabBar>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+namespace slopebook::ui {
+
+NoisePage::NoisePage(Logbook& logbook, QWidget* parent)
+    : TaskPage(parent), m_noise(new NoiseView(logbook)), m_agreement(new AgreementView(logbook)) {
+    auto* tabs = new QTabWidget;
+    tabs->addTab(m_noise, tr("From &repeat tests"));
+    tabs->addTab(m_agreement, tr("&Between devices"));
+    tabs->tabBar()->setAccessibleName(tr("Kinds of noise"));
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(tabs);
+}
+
+void NoisePage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
+    m_athlete = athlete;
+    m_lift = lift;
+    m_noise->setAthleteAndLift(athlete, lift);
+    m_agreement->setLift(lift);
+}
+
+void NoisePage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
+    setAthleteAndLift(m_athlete, m_lift);
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squad/devices/noiserows.h"
+
+#include "core/answers/figures.h"
+#include "core/answers/noise.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+#include "ui/words/wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+struct NoiseWords {
+    Q_DECLARE_TR_FUNCTIONS(NoiseWords)
+};
+
+QString deviceText(const NoiseGroup& group) {
+    return group.device ? text(group.deviceName) : NoiseWords::tr("none named");
+}
+
+QString whoseText(const NoiseGroup& group) {
+    return group.athlete.empty() ? NoiseWords::tr("all athletes") : text(group.athlete);
+}
+
+/// The cells that begin every row of a group.
+QStringList head(const NoiseGroup& group) {
+    return {text(group.lift.name), deviceText(group), whoseText(group)};
+}
+
+QString noSpreadText() {
+    return NoiseWords::tr(
+        "No spread at this resolution: these repeat tests all differ alike, as far "
+        "as the speeds were written down. That is no error of zero.");
+}
+
+TextTable::Row errorRow(const NoiseGroup& group, const QString& what,
+                        const stats::TypicalError& error, int decimals, double scale) {
+    QStringList cells = head(group);
+    const int unscaled = decimals + 1;
+    if (!answers::spreads(error, unscaled)) {
+        cells << what << number(error.df + 1, 0) << NoiseWords::tr("no spread") << u"–"_s << u"–"_s
+              << u"–"_s << u"–"_s;
+        return {.cells = cells, .quiet = {5}, .explanation = noSpreadText()};
+    }
+    cells << what << number(error.df + 1, 0) << number(scale * error.value, decimals + 1)
+          << rangeText({scale * error.interval.low, scale * error.interval.high}, decimals + 1)
+          << number(error.cvPercent, 1)
+          << (error.cvLogPercent ? number(*error.cvLogPercent, 1) : u"–"_s)
+          << number(scale * error.smallestDetectable(), decimals);
+    return {.cells = cells};
+}
+
+answers::DayNoise citedOnly(answers::DayNoise noise) {
+    noise.source = answers::cited(noise.source);
+    return noise;
+}
+
+TextTable::Row inUseRow(const NoiseGroup& group) {
+    QStringList cells = head(group);
+    const bool any = group.inUse.origin != answers::DayNoise::Origin::None;
+    const double found = std::sqrt(group.inUse.variance.value);
+    cells << NoiseWords::tr("whole line, from day to day (in use)")
+          << (group.inUse.pairs > 0 ? QString::number(group.inUse.pairs) : u"–"_s)
+          << (any && found >= 0.00005 ? number(found, 4)
+              : any                   ? NoiseWords::tr("none found")
+                                      : u"–"_s);
+    return {.cells = cells,
+            .strong = true,
+            .explanation = asSentence(dayNoiseText(citedOnly(group.inUse)))};
+}
+
+} // namespace
+
+QStringList noiseHeadings(LoadUnit unit) {
+    return {NoiseWords::tr("Lift"),
+            NoiseWords::tr("Device"),
+            NoiseWords::tr("Whose"),
+            NoiseWords::tr("At"),
+            NoiseWords::tr("Repeat tests"),
+            NoiseWords::tr("Typical error (m/s; 1RM: %1)").arg(unitName(unit)),
+            NoiseWords::tr("95 % interval"),
+            NoiseWords::tr("CV %"),
+            NoiseWords::tr("CV % by logs"),
+            NoiseWords::tr("Smallest detectable change"),
+            NoiseWords::tr("Source")};
+}
+
+std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups, LoadUnit unit) {
+    std::vector<TextTable::Row> rows;
+    for (const NoiseGroup& group : groups) {
+        TextTable::Row inUse = inUseRow(group);
+        while (inUse.cells.size() < 10)
+            inUse.cells << QString();
+        inUse.cells << asSentence(dayNoiseText(group.inUse));
+        rows.push_back(std::move(inUse));
+        if (group.noise) {
+            for (const answers::NoiseAtLoad& at : group.noise->atLoads)
+                rows.push_back(
+                    errorRow(group, loadWithUnit(kilograms(at.load), unit), at.error, 3, 1));
+            if (group.noise->oneRm)
+                rows.push_back(errorRow(group, NoiseWords::tr("estimated 1RM"), *group.noise->oneRm,
+                                        1, inUnit(1, unit)));
+        } else {
+            QStringList cells = head(group);
+            cells << NoiseWords::tr("no noise of its own: %1")
+                         .arg(said(group.noise.why().reason, unit));
+            rows.push_back({.cells = cells, .quiet = {3}});
+        }
+    }
+    return rows;
+}
+
+QString inUseText(std::span<const NoiseGroup> groups) {
+    const auto hasOwn = [groups](const NoiseGroup& all) {
+        return std::ranges::any_of(groups, [&all](const NoiseGroup& one) {
+            return !one.athlete.empty() && one.device == all.device && one.lift == all.lift;
+        });
+    };
+    QStringList lines;
+    for (const NoiseGroup& group : groups)
+        if (!group.athlete.empty() || !hasOwn(group))
+            lines << NoiseWords::tr("In use for %1, %2, %3: %4")
+                         .arg(text(group.lift.name), deviceText(group), whoseText(group),
+                              dayNoiseText(citedOnly(group.inUse)));
+    return lines.join(u'\n');
+}
+
+QStringList repeatHeadings() {
+    return {NoiseWords::tr("Lift"), NoiseWords::tr("Device"),      NoiseWords::tr("Athlete"),
+            NoiseWords::tr("Test"), NoiseWords::tr("Repeat test"), NoiseWords::tr("Days between")};
+}
+
+std::vector<TextTable::Row> repeatRows(std::span<const NoiseGroup> groups,
+                                       const std::map<AthleteId, QString>& athletes) {
+    std::vector<TextTable::Row> rows;
+    for (const NoiseGroup& group : groups)
+        if (group.noise && group.athlete.empty())
+            for (const answers::RepeatPair& pair : group.noise->used) {
+                const auto name = athletes.find(pair.first.athlete);
+                rows.push_back(
+                    {.cells = {text(group.lift.name), deviceText(group),
+                               name != athletes.end() ? name->second : QString(),
+                               text(dateKey(pair.first.date, pair.first.ordinal)),
+                               text(dateKey(pair.second.date, pair.second.ordinal)),
+                               QString::number(daysBetween(pair.first.date, pair.second.date))}});
+            }
+    return rows;
+}
+
+QStringList agreementHeadings() {
+    return {NoiseWords::tr("Figure"), NoiseWords::tr("Value"), NoiseWords::tr("Interval")};
+}
+
+std::vector<TextTable::Row> agreementRows(const answers::AgreementStudy& study) {
+    const stats::Agreement& a = study.figures;
+    const double se = std::sqrt(study.biasVariance.value);
+    const double half = stats::tCritical(study.level, study.biasVariance.df) * se;
+    const auto row = [](const QString& name, const QString& value, const QString& interval = {}) {
+        return TextTable::Row{.cells = {name, value, interval}};
+    };
+    return {row(NoiseWords::tr("Sets seen by both"), QString::number(a.n)),
+            row(NoiseWords::tr("Athletes, sessions"),
+                u"%1, %2"_s.arg(study.athletes).arg(study.sessions.size())),
+            row(NoiseWords::tr("Bias (m/s)"), signedNumber(a.bias, 4),
+                signedRangeText(a.biasInterval, 4)),
+            row(NoiseWords::tr("Lower limit of agreement (m/s)"), signedNumber(a.limits.low, 4),
+                signedRangeText(a.lowerLimitInterval, 4)),
+            row(NoiseWords::tr("Upper limit of agreement (m/s)"), signedNumber(a.limits.high, 4),
+                signedRangeText(a.upperLimitInterval, 4)),
+            row(NoiseWords::tr("SD of the differences (m/s)"), number(a.sd, 4)),
+            row(NoiseWords::tr("Proportion, least products (slope)"), number(a.slope, 4),
+                rangeText(a.slopeInterval, 4)),
+            row(NoiseWords::tr("Intercept, least products (m/s)"), signedNumber(a.intercept, 4),
+                signedRangeText(a.interceptInterval, 4)),
+            row(NoiseWords::tr("Correlation"), number(a.correlation, 4)),
+            row(NoiseWords::tr("Bias that comparisons take off (m/s)"), signedNumber(a.bias, 4),
+                signedRangeText({a.bias - half, a.bias + half}, 4))};
+}
+
+QStringList pairedHeadings(const QString& first, const QString& second, LoadUnit unit) {
+    return {NoiseWords::tr("Athlete"),
+            NoiseWords::tr("Day"),
+            NoiseWords::tr("Load (%1)").arg(unitName(unit)),
+            first,
+            second,
+            NoiseWords::tr("Mean (m/s)"),
+            NoiseWords::tr("Difference (m/s)")};
+}
+
+std::vector<TextTable::Row> pairedRows(const answers::AgreementStudy& study,
+                                       const std::map<AthleteId, QString>& athletes,
+                                       LoadUnit unit) {
+    std::vector<TextTable::Row> rows;
+    for (const answers::PairedSet& set : study.sets) {
+        const auto name = athletes.find(set.athlete);
+        rows.push_back(
+            {.cells = {name != athletes.end() ? name->second : QString(), text(isoDate(set.date)),
+                       loadNumber(set.load, unit), number(set.first, 3), number(set.second, 3),
+                       number(set.mean(), 3), signedNumber(set.difference(), 3)}});
+    }
+    return rows;
+}
+
+QString agreementSentence(const answers::AgreementStudy& study, const QString& first,
+                          const QString& second, LoadUnit unit) {
+    const stats::Agreement& a = study.figures;
+    QString said = a.bias >= 0 ? NoiseWords::tr("%1 reads %2 m/s more than %3")
+                               : NoiseWords::tr("%1 reads %2 m/s less than %3");
+    said = said.arg(first, number(std::abs(a.bias), 3), second);
+    const bool unclear = a.biasInterval.low <= 0 && a.biasInterval.high >= 0;
+    if (unclear)
+        said = NoiseWords::tr("No clear bias between %1 and %2: %3 m/s")
+                   .arg(first, second, signedNumber(a.bias, 3));
+    said += NoiseWords::tr(" (%1 %2); of twenty sets about nineteen differ by %3.")
+                .arg(levelText(study.level), signedRangeText(a.biasInterval, 3),
+                     signedRangeText(a.limits, 3));
+    for (const answers::Note& note : study.notes)
+        said += u' ' + noteText(note, unit);
+    return said;
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squad/devices/noiseview.h"
+
+#include "ui/parts/rowtable.h"
+#include "ui/squad/devices/noiserows.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr std::size_t readOneByOne = 50; // more athletes than that are read as a list
+
+std::map<AthleteId, QString> namesIn(const log::Log& log, const std::vector<NoiseGroup>& groups) {
+    std::map<AthleteId, QString> names;
+    for (const NoiseGroup& group : groups)
+        if (group.noise)
+            for (const answers::RepeatPair& pair : group.noise->used)
+                names.try_emplace(pair.first.athlete);
+    if (names.size() <= readOneByOne) {
+        for (auto& [athlete, name] : names)
+            name = text(log.athlete(athlete).value.name);
+        return names;
+    }
+    for (const auto& athlete : log.athletes())
+        if (const auto found = names.find(athlete.id); found != names.end())
+            found->second = text(athlete.value.name);
+    return names;
+}
+} // namespace
+
+NoiseView::NoiseView(Logbook& logbook, QWidget* parent) : QWidget(parent), m_logbook(logbook) {
+    build();
+    connect(m_every, &QCheckBox::toggled, this, &NoiseView::reload);
+}
+
+void NoiseView::build() {
+    m_every = new QCheckBox(tr("Ever&y lift"));
+    m_inUse = new QLabel;
+    m_inUse->setWordWrap(true);
+    m_inUse->setObjectName(QStringLiteral("inUse"));
+    m_inUse->setAccessibleDescription(tr("The noise in use"));
+    m_inUse->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    QFont strong = m_inUse->font();
+    strong.setBold(true);
+    m_inUse->setFont(strong);
+    m_told = new QLabel;
+    m_told->setWordWrap(true);
+    m_told->setAccessibleDescription(tr("Notes"));
+    m_noise = new TextTable(this);
+    m_repeats = new TextTable(this);
+    m_noiseView = textRowTable(m_noise, tr("Noise by lift, device and load"));
+    m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));
+    auto* under = new QWidget;
+    auto* column = new QVBoxLayout(under);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* title = new QLabel(tr("Repeat &tests used"));
+    title->setBuddy(m_repeatView);
+    column->addWidget(title);
+    column->addWidget(m_repeatView, 1);
+    auto* split = new QSplitter(Qt::Vertical);
+    split->setChildrenCollapsible(false);
+    split->addWidget(m_noiseView);
+    split->addWidget(under);
+    split->setSizes({340, 160});
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_inUse);
+    layout->addWidget(m_every);
+    layout->addWidget(split, 1);
+    layout->addWidget(m_told);
+}
+
+void NoiseView::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
+    m_athlete = athlete;
+    m_lift = lift;
+    reload();
+}
+
+void NoiseView::setEveryLift(bool every) {
+    m_every->setChecked(every);
+}
+
+void NoiseView::reload() {
+    try {
+        std::vector<NoiseGroup> groups;
+        for (const auto& lift : m_logbook.log().lifts())
+            if (m_every->isChecked() || lift.id == m_lift)
+                for (NoiseGroup& group :
+                     noiseGroups(m_logbook.log(), m_logbook.context(lift.id), m_athlete))
+                    groups.push_back(std::move(group));
+        const auto names = namesIn(m_logbook.log(), groups);
+        m_inUse->setText(inUseText(groups));
+        m_inUse->setVisible(!groups.empty() && !m_every->isChecked()); // else the table alone
+        m_noise->setTable(noiseHeadings(m_logbook.loadUnit()),
+                          noiseRows(groups, m_logbook.loadUnit()), 4, 10);
+        m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
+        m_noiseView->resizeColumnsToContents();
+        m_repeatView->resizeColumnsToContents();
+        m_told->setText(
+            groups.empty()
+                ? tr("Choose a lift, or every lift.")
+                : tr("A repeat test is marked in the session's details: same conditions, within a "
+                     "few days. Readings use the athlete's own day-to-day noise from %1 repeat "
+                     "tests on, else the log's from as many, else the published figure.")
+                      .arg(answers::pairsNeeded));
+    } catch (const std::exception& error) {
+        m_noise->setTable(noiseHeadings(m_logbook.loadUnit()), {}, 4, 10);
+        m_repeats->setTable(repeatHeadings(), {}, 5, 6);
+        m_told->setText(said(error));
+    }
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/helpdialog.h"
+
+#include "ui/parts/cautions.h"
+#include "ui/window/helptexts.h"
+
+#include <QDialogButtonBox>
+#include <QTabWidget>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+namespace slopebook::ui {
+
+namespace {
+
+QString keysTable(const QStringList& keys) {
+    QString html = QStringLiteral("<table cellpadding=\"3\">");
+    for (const QString& line : keys) {
+        const QStringList parts = line.split(QLatin1Char('\t'));
+        html += QStringLiteral("<tr><td><b>%1</b></td><td>%2</td></tr>")
+                    .arg(parts.value(0).toHtmlEscaped(), parts.value(1).toHtmlEscaped());
+    }
+    return html +
+           QStringLiteral("</table><p>%1</p>")
+               .arg(HelpDialog::tr(
+                   "Alt and an underlined letter go to that control. Tab reaches every "
+                   "control, the charts too: on a chart Ctrl+C copies its picture and the menu "
+                   "key opens what else can be done with it."));
+}
+
+} // namespace
+
+HelpDialog::HelpDialog(const QStringList& keys, QWidget* parent)
+    : QDialog(parent), m_pages(new QTabWidget) {
+    setWindowTitle(tr("Help"));
+    const auto add = [this](const QString& name, const QString& html) {
+        auto* text = new QTextBrowser;
+        text->setHtml(html);
+        QString plain = name;
+        text->setAccessibleName(plain.remove(QLatin1Char('&')));
+        m_pages->addTab(text, name);
+    };
+    add(tr("&Keys"), keysTable(keys));
+    add(tr("&Typing"), typingHelp());
+    add(tr("&Method"), methodHelp());
+    add(tr("&Sources"), sourcesHelp());
+    add(tr("C&autions"), QStringLiteral("<p>%1</p>").arg(fullCautions().toHtmlEscaped()));
+    auto* close = new QDialogButtonBox(QDialogButtonBox::Close);
+    connect(close, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_pages, 1);
+    layout->addWidget(close);
+    resize(700, 520);
+}
+
+void HelpDialog::showPage(Page page) {
+    m_pages->setCurrentIndex(page);
+    m_pages->currentWidget()->setFocus();
+}
+
+} // namespace slopebook::ui

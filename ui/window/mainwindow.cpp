@@ -1,0 +1,333 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/mainwindow.h"
+
+#include "core/log/backups.h"
+#include "core/log/newlog.h"
+#include "core/model/errors.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/importing/importtables.h"
+#include "ui/parts/fingers.h"
+#include "ui/window/language.h"
+#include "ui/window/messagebar.h"
+#include "ui/window/openingcheck.h"
+#include "ui/window/welcomepage.h"
+#include "ui/window/wheelguard.h"
+#include "ui/window/workspace.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+
+#include <QCloseEvent>
+#include <QDir>
+#include <QDropEvent>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QStackedWidget>
+
+#include <tuple>
+#include <utility>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr int mostRecent = 10;
+constexpr QSize firstSize{1240, 680};
+} // namespace
+
+MainWindow::MainWindow(Surroundings surroundings)
+    : m_surroundings(std::move(surroundings)),
+      m_translation(std::make_unique<Translation>(m_surroundings.settings.language)) {
+    new WheelGuard(this);
+    setAcceptDrops(true);
+    fitFingers(m_surroundings.settings.fingers.value_or(touchScreenPresent()));
+    build();
+    resize(firstSize);
+    restoreGeometry(m_surroundings.settings.geometry);
+    restoreState(m_surroundings.settings.windowState);
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::build() {
+    setWindowTitle(tr("Slopebook"));
+    m_actions = makeActions(*this, Workspace::taskNames());
+    m_stack = new QStackedWidget;
+    m_welcome = new WelcomePage(!m_surroundings.sampleLog.empty());
+    m_stack->addWidget(m_welcome);
+    setCentralWidget(m_stack);
+    connectLogActions();
+    connectRecordActions();
+    connectGoAndHelp();
+    connectView();
+    connectCharts();
+    fillRecent();
+    fitActions();
+}
+
+void MainWindow::rebuild() {
+    m_surroundings.settings = settings();
+    std::optional<OpenedLog> opened;
+    std::optional<AthleteId> athlete;
+    std::optional<LiftId> lift;
+    std::optional<SessionId> session;
+    if (m_workspace) {
+        athlete = m_workspace->athlete();
+        lift = m_workspace->lift();
+        session = m_workspace->entry().session();
+        opened = m_workspace->giveUpLog();
+        m_workspace = nullptr; // goes with the stack
+    }
+    // Deleted when the menu that asked for this is done with.
+    setMenuBar(new QMenuBar);
+    build();
+    if (!opened)
+        return;
+    adopt(std::move(*opened));
+    m_workspace->choose(athlete, lift);
+    m_workspace->entry().showSession(session); // a new one as well: nobody chose today's
+}
+
+void MainWindow::speak(const QString& language) {
+    m_surroundings.settings.language = language;
+    m_translation.reset();
+    m_translation = std::make_unique<Translation>(language);
+    rebuild();
+    keep();
+}
+
+void MainWindow::countIn(LoadUnit unit) {
+    m_surroundings.settings.unit = unit;
+    rebuild();
+    keep();
+}
+
+void MainWindow::fitForFingers(bool wanted) {
+    m_surroundings.settings.fingers = wanted;
+    fitFingers(wanted);
+    rebuild();
+    keep();
+}
+
+void MainWindow::keep() const {
+    if (m_surroundings.keepSettings)
+        m_surroundings.keepSettings(settings());
+}
+
+void MainWindow::open(const std::function<OpenedLog()>& opener) {
+    try {
+        OpenedLog opened = opener();
+        const bool unchecked = opened.unchecked;
+        m_check.reset();
+        adopt(std::move(opened));
+        if (unchecked)
+            beginCheck();
+        else
+            beginBackup();
+    } catch (const std::exception& error) {
+        trouble(said(error));
+    }
+}
+
+void MainWindow::openLogFile(const QString& file) {
+    const auto path = pathOf(QFileInfo(file).absoluteFilePath());
+    m_inTrouble.clear();
+    open([&] {
+        try {
+            return openLog(path);
+        } catch (const LogError&) {
+            if (!log::backups(path).empty())
+                m_inTrouble = path;
+            throw;
+        }
+    });
+}
+
+void MainWindow::createLogFile(const QString& file) {
+    open([&] { return createLog(pathOf(QFileInfo(file).absoluteFilePath())); });
+}
+
+void MainWindow::openSample() {
+    open([&] {
+        const auto copy = m_surroundings.dataFolder / m_surroundings.sampleLog.filename();
+        if (!std::filesystem::exists(copy)) {
+            std::filesystem::create_directories(m_surroundings.dataFolder);
+            // Opening it checks it.
+            std::ignore =
+                log::Log::open(m_surroundings.sampleLog, log::Access::ReadOnly).backup(copy);
+        }
+        return openLog(copy);
+    });
+}
+
+void MainWindow::adopt(OpenedLog opened) {
+    opened.logbook->setLoadUnit(m_surroundings.settings.unit);
+    opened.logbook->setRepeatDays(m_surroundings.settings.repeatDays);
+    auto* fresh = new Workspace(std::move(opened), m_surroundings.clock);
+    delete m_workspace;
+    m_workspace = fresh;
+    m_stack->addWidget(fresh);
+    m_stack->setCurrentWidget(fresh);
+    connect(fresh, &Workspace::taskChanged, this, &MainWindow::fitActions);
+    connect(fresh, &Workspace::tablePasted, this, [this](const QString& text) {
+        m_workspace->importText(text, m_surroundings.settings.importMaps);
+    });
+    connect(fresh, &Workspace::backupsWanted, this, &MainWindow::askGoBack, Qt::QueuedConnection);
+    fresh->entry().showRest(m_surroundings.settings.restTimer);
+    fresh->showTask(m_surroundings.settings.page);
+    connectUndo();
+    const QString file = nameOf(fresh->logbook().log().file());
+    remember(file);
+    setWindowTitle(tr("%1 \u2013 Slopebook").arg(QFileInfo(file).completeBaseName()));
+    m_welcome->showProblem(QString());
+    m_inTrouble.clear();
+    fitActions();
+    if (fresh->task() == 0)
+        m_actions.typeSet->trigger();
+}
+
+void MainWindow::closeLogFile() {
+    m_surroundings.settings = settings();
+    m_check.reset();
+    delete std::exchange(m_workspace, nullptr);
+    m_stack->setCurrentWidget(m_welcome);
+    setWindowTitle(tr("Slopebook"));
+    fillRecent();
+    fitActions();
+}
+
+QStringList MainWindow::tablesOf(const QStringList& files) {
+    QStringList tables;
+    for (const QString& file : files)
+        if (const QString suffix = QFileInfo(file).suffix().toLower();
+            suffix.startsWith(QLatin1String("xls")) || suffix == QLatin1String("ods"))
+            trouble(tr("%1 is a workbook: copy its cells and paste them into a session, or save "
+                       "the sheet as CSV and import that.")
+                        .arg(QFileInfo(file).fileName()));
+        else
+            tables << file;
+    return tables;
+}
+
+void MainWindow::importFiles(const QStringList& files) {
+    if (!m_workspace || files.isEmpty())
+        return;
+    if (const QStringList tables = tablesOf(files); !tables.isEmpty())
+        m_workspace->importCsv(tables, m_surroundings.settings.importMaps);
+}
+
+// The log is made under another name and put in place once something is in it: an import that is
+// cancelled leaves nothing.
+void MainWindow::importIntoNew(const QString& file, const QStringList& files) {
+    const QStringList tables = tablesOf(files);
+    if (tables.isEmpty())
+        return;
+    try {
+        log::NewLog making(pathOf(QFileInfo(file).absoluteFilePath()));
+        {
+            Logbook logbook(log::Log::open(making.file()));
+            logbook.setLoadUnit(m_surroundings.settings.unit);
+            if (!importTables(logbook, tables, m_surroundings.settings.importMaps, this))
+                return;
+        }
+        making.place();
+    } catch (const std::exception& error) {
+        trouble(said(error));
+        return;
+    }
+    openLogFile(file);
+    say(tr("Imported."));
+}
+
+void MainWindow::say(const QString& message) {
+    if (m_workspace)
+        m_workspace->say(message);
+}
+
+void MainWindow::trouble(const QString& message) {
+    const bool wayBack = !m_inTrouble.empty();
+    if (m_workspace)
+        m_workspace->bar().showText(message, wayBack ? tr("Go back to a backup…") : QString());
+    else
+        m_welcome->showProblem(message, wayBack);
+}
+
+void MainWindow::remember(const QString& file) {
+    QStringList& recent = m_surroundings.settings.recentLogs;
+    recent.removeAll(file);
+    recent.prepend(file);
+    recent = recent.mid(0, mostRecent);
+    fillRecent();
+}
+
+void MainWindow::fillRecent() {
+    m_welcome->setRecent(m_surroundings.settings.recentLogs);
+    m_actions.recent->clear();
+    for (const QString& file : m_surroundings.settings.recentLogs) {
+        if (!QFileInfo::exists(file))
+            continue;
+        QAction* action = m_actions.recent->addAction(QDir::toNativeSeparators(file));
+        connect(action, &QAction::triggered, this, [this, file] { openLogFile(file); });
+    }
+    m_actions.recent->setEnabled(!m_actions.recent->isEmpty());
+}
+
+void MainWindow::fitActions() {
+    for (QAction* action : m_actions.needLog())
+        action->setEnabled(m_workspace != nullptr);
+    m_actions.writeOn->setEnabled(m_workspace &&
+                                  m_workspace->logbook().log().access() == log::Access::Salvage);
+    m_actions.openSample->setVisible(!m_surroundings.sampleLog.empty());
+    if (!m_workspace) {
+        m_actions.undo->setEnabled(false);
+        m_actions.redo->setEnabled(false);
+    }
+    auto* prints = m_workspace ? dynamic_cast<Prints*>(m_workspace->currentPage()) : nullptr;
+    for (QAction* action : {m_actions.print, m_actions.preview, m_actions.pdf})
+        action->setEnabled(prints != nullptr);
+}
+
+Settings MainWindow::settings() const {
+    Settings now = m_surroundings.settings;
+    now.geometry = saveGeometry();
+    now.windowState = saveState();
+    if (m_workspace) {
+        now.page = m_workspace->task();
+        now.repeatDays = m_workspace->logbook().repeatDays();
+    }
+    return now;
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    keep();
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    for (const QUrl& url : event->mimeData()->urls())
+        if (url.isLocalFile()) {
+            event->acceptProposedAction();
+            return;
+        }
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    QStringList tables;
+    for (const QUrl& url : event->mimeData()->urls()) {
+        if (!url.isLocalFile())
+            continue;
+        const QString suffix = QFileInfo(url.toLocalFile()).suffix().toLower();
+        if (QStringList{QStringLiteral("csv"), QStringLiteral("tsv"), QStringLiteral("txt"),
+                        QStringLiteral("xlsx"), QStringLiteral("xls"), QStringLiteral("ods")}
+                .contains(suffix))
+            tables << url.toLocalFile();
+        else
+            openLogFile(url.toLocalFile());
+    }
+    if (!tables.isEmpty() && !m_workspace)
+        trouble(tr("A CSV file goes into a log: open one, or make a new one, then drop it again."));
+    importFiles(tables);
+    event->acceptProposedAction();
+}
+
+} // namespace slopebook::ui

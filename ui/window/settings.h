@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the window remembers from one run to the next: a plain value; only app touches QSettings.
+#pragma once
+
+#include "ui/edits/logbook.h"
+
+#include <QByteArray>
+#include <QStringList>
+
+#include <optional>
+
+namespace slopebook::ui {
+
+struct Settings {
+    QByteArray geometry;    ///< QWidget::saveGeometry
+    QByteArray windowState; ///< QMainWindow::saveState
+    QStringList recentLogs; ///< newest first, at most ten
+    int page = 0;           ///< the task shown last
+    QString language;       ///< a code of ui/window/language.h; empty: as the desktop
+    QStringList importMaps; ///< how tables were read before (ui/importing/importmaps.h)
+    LoadUnit unit = LoadUnit::Kilograms; ///< in which loads are shown and typed
+    int repeatDays = usualRepeatDays;    ///< between a test and its repeat test, at most
+    bool restTimer = false;              ///< shown beside the line that sets are typed in
+    std::optional<bool> fingers; ///< controls fit a finger; nothing: where there is a touch screen
+    friend bool operator==(const Settings&, const Settings&) = default;
+};
+
+} // namespace slopebook::ui

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the plan's page and card say: loads, plates, shares, speeds, ladders, repeats.
+#pragma once
+
+#include "core/answers/history.h"
+#include "core/answers/nexttest.h"
+#include "core/answers/squadrelation.h"
+#include "core/questions/planquestions.h"
+#include "ui/words/units.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace slopebook::ui::planwords {
+
+/// "100 kg", in the unit; an odd pound plate on a kilogram bar with up to two decimals.
+QString loadText(ExactMass mass, LoadUnit unit);
+/// "25 + 10 + 5 kg", "no plates", "dumbbell 26 kg": what one side takes, or the pieces.
+QString perSideText(const answers::BuiltLoad& load);
+/// The bar or the mass that carries it: "bar 20 kg"; empty without a bar.
+QString barText(const answers::BuiltLoad& load);
+QString barText(const Bar& bar);
+/// What goes on each side; the bar before it where the set has several.
+QString putOnText(const answers::BuiltLoad& load, const Equipment& equipment);
+/// "73 % (71 to 75)"; empty without an estimated 1RM.
+QString percentText(const answers::PlannedLoad& load);
+/// "0.57 m/s (0.51 to 0.63)".
+QString speedText(const answers::PlannedLoad& load);
+QString stopText(const answers::PlannedLoad& load);
+/// "72 % (64 to 80)": by a relation of other people.
+QString relatedText(const answers::RelatedLoad& load);
+/// What borrowing from the athlete's own history makes of that session.
+QString borrowedText(const Answer<answers::History>& history, const answers::Profile& profile,
+                     LoadUnit unit);
+
+/// "The line is of 14 March 2026." With today: its age, and from four weeks on that it is old.
+QString lineAgeText(Date test, std::optional<Date> today);
+
+/// Each caution as a sentence.
+QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit unit);
+/// The restricted-flow text, whole, paragraph by paragraph.
+QStringList restrictedFlowTexts();
+
+QString ladderName(answers::LadderForecast::Kind kind);
+/// "a step of 69 % of the 1RM; too few spread loads to show a bend"; empty where there is none.
+QString flawsText(const answers::LadderFlaws& flaws, bool ofOneRm);
+QString ladderLoads(const answers::LadderForecast& ladder, LoadUnit unit);
+/// What it would take to read a change of the smallest that matters at that load.
+QString settledText(const SettledAt& settled, LoadUnit unit);
+
+} // namespace slopebook::ui::planwords
