@@ -8,12 +8,29 @@
 
 namespace slopebook::stats {
 
+namespace {
+
+/// The factor where the span is wide: the one-sided quantile's share of the two-sided one.
+double leastFactor(double level) {
+    thread_local double last = 0, least = 0;
+    if (level != last) {
+        least = tQuantile(level, infinity) / tCritical(level, infinity);
+        last = level;
+    }
+    return least;
+}
+
+} // namespace
+
 double imbensManski(double span, double level) {
     if (!(span > 0))
         return 1;
-    const double z = tCritical(level, infinity);
+    const double z = tCritical(level, infinity), least = leastFactor(level);
+    if (span > 4) // Phi(z (f + span)) is 1 to 1e-16 at the levels that are asked
+        if (normalBelow(-z * (least + span)) < 1e-17)
+            return least;
     // Concave and rising in f: Newton's steps from the one-sided factor rise to the root.
-    double f = tQuantile(level, infinity) / z;
+    double f = least;
     for (int i = 0; i < 50; ++i) {
         const double value = normalBelow(z * (f + span)) - normalBelow(-z * f) - level;
         const double rise = z * (normalDensity(z * (f + span)) + normalDensity(z * f));

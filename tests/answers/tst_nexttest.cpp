@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/nexttest.h"
 #include "core/model/errors.h"
+#include "core/stats/allowance.h"
 #include "core/stats/design.h"
 #include "tests/answers/builders.h"
 #include "tests/answers/checking.h"
@@ -73,6 +74,7 @@ private slots:
     void laddersAreRankedByTheirInterval();
     void theBestLadderIsBestOfAllThatCanBeBuilt();
     void forecastsComeTrue();
+    void whatTwoTestsCanShowHoldsTheBend();
     void aChangeIsForecastWithTheDay();
     void theCapIsKept();
     void aCeilingCosts();
@@ -176,6 +178,58 @@ void TestNextTest::theBestLadderIsBestOfAllThatCanBeBuilt() {
                 }
     CHECK_NEAR(*of(*next, Kind::BestForOneRm).oneRm, least, least * 1e-8);
     CHECK_NEAR(of(*next, Kind::BestForChange).worstChange(), leastChange, leastChange * 1e-8);
+}
+
+void TestNextTest::whatTwoTestsCanShowHoldsTheBend() {
+    NextTestSettings bent = settings();
+    bent.bend = bendOf(tests::benchPull());
+    QVERIFY(bent.bend.envelope || !bent.bend.relations.empty());
+    const Profile p = profileA();
+    const auto straight = nextTest(p, settings()), with = nextTest(p, bent);
+    QVERIFY(straight && with);
+    const auto halfOf = [](double half, const stats::Interval& off) {
+        const stats::Interval made = stats::allowing({-half, half}, off, 0.95);
+        return (made.high - made.low) / 2;
+    };
+    const Ladder before = ladderOf(p.session, p.line, p.oneRm->estimate);
+    int bends = 0;
+    for (const LadderForecast& ladder : with->ladders) {
+        const auto plain = std::ranges::find_if(straight->ladders, [&](const auto& each) {
+            return each.kind == ladder.kind && each.loads == ladder.loads;
+        });
+        if (plain == straight->ladders.end())
+            continue;
+        const auto kg = kilogramsOf(ladder);
+        const BendErrors off(bent.bend, before,
+                             Ladder{.loads = kg,
+                                    .slope = p.line.slope,
+                                    .max = p.oneRm->estimate,
+                                    .heaviest = kg.back()});
+        QVERIFY(plain->oneRmChange && ladder.oneRmChange);
+        QVERIFY(plain->bendChange == stats::Interval{});
+        CHECK_NEAR(*ladder.oneRmChange, halfOf(*plain->oneRmChange, off.ofMax()), 1e-9);
+        for (std::size_t i = 0; i < ladder.changes.size(); ++i) {
+            const double at = kilograms(ladder.changes[i].load);
+            CHECK_NEAR(ladder.changes[i].reading, halfOf(plain->changes[i].reading, off.at(at)),
+                       1e-9);
+            bends += ladder.changes[i].reading > plain->changes[i].reading + 1e-6;
+        }
+        // The chances hold it as well.
+        const auto question = repeatsQuestion(p, bent, ladder, Mass{60'000}, 0.06);
+        QVERIFY(question);
+        CHECK_NEAR(question->span, off.at(60).high - off.at(60).low, 1e-12);
+        const auto ofMax = repeatsQuestionOfMax(p, bent, ladder, 4);
+        QVERIFY(ofMax);
+        CHECK_NEAR(ofMax->span, off.ofMax().high - off.ofMax().low, 1e-12);
+    }
+    QVERIFY(bends > 0);
+    // The same ladder again bends alike: nothing is off.
+    const auto same = std::ranges::find(with->ladders, Kind::SameAsLast, &LadderForecast::kind);
+    if (same != with->ladders.end()) {
+        CHECK_NEAR(same->bendChange.high - same->bendChange.low, 0, 1e-9);
+        for (const ChangeForecast& change : same->changes)
+            CHECK_NEAR(change.bend.high - change.bend.low, 0, 1e-12);
+    }
 }
 
 void TestNextTest::forecastsComeTrue() {

@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # A tidy CSV, read by R itself: makes the points of its two sessions and hands them to
-# profile_compare.R, whose figures it prints. FAIR 1: each set's point is the fastest of its first k
-# counting reps, k the fewest that the other session has at that load, or at its nearest.
-#   Rscript unseen.R FILE.csv ROOT ATHLETE LIFT FROM TO MVT CHECK_LOADS(comma) FAIR(0|1)
+# profile_compare.R, whose figures it prints: "all" of the fastest of all counting reps, "x" of the
+# fastest of the first k, k the fewest that the other session has at that load, or at its nearest.
+#   Rscript unseen.R FILE.csv ROOT ATHLETE LIFT FROM TO MVT CHECK_LOADS(comma)
 arguments <- commandArgs(trailingOnly = TRUE)
 d <- read.csv(arguments[1], colClasses = "character", na.strings = NULL, check.names = FALSE,
               strip.white = TRUE)
@@ -14,7 +14,7 @@ published <- read.csv(file.path(root, "resources", "published.csv"), colClasses 
 day_noise <- published$day_noise[published$lift == "*" & published$kind == "mean"]
 
 # A published SD is a prior: 0.84 of it on 4 df, the slope's CV 2.5 % where days are as published.
-records <- paste("log x 0.95", arguments[7], "0", 0.84 * as.numeric(day_noise),
+records <- paste("log", c("all", "x"), "0.95", arguments[7], "0", 0.84 * as.numeric(day_noise),
                  "4 pooled 0 0 Inf", 0.84 * 0.025)
 counts <- lapply(1:2, function(side) {
     mine <- d[d$date == arguments[4 + side], ]
@@ -22,7 +22,7 @@ counts <- lapply(1:2, function(side) {
     loads <- as.numeric(tapply(mine$load_kg, as.numeric(mine$set), `[`, 1))
     tapply(reps, loads, min) # by load, ascending
 })
-for (side in 1:2) {
+for (id in c("all", "x")) for (side in 1:2) {
     mine <- d[d$date == arguments[4 + side], ]
     mine <- mine[order(as.numeric(mine$set), as.numeric(mine$rep)), ]
     load <- tapply(mine$load_kg, as.numeric(mine$set), `[`, 1)
@@ -30,9 +30,9 @@ for (side in 1:2) {
     best <- sapply(names(load), function(set) {
         v <- mine$v[as.numeric(mine$set) == as.numeric(set)]
         nearest <- which.min(abs(as.numeric(names(others)) - as.numeric(load[[set]])))
-        max(if (arguments[9] == "1") head(v, others[[nearest]]) else v)
+        max(if (id == "x") head(v, others[[nearest]]) else v)
     })
-    records <- c(records, paste("point x", side, load, sprintf("%.17g", best)))
+    records <- c(records, paste("point", id, side, load, sprintf("%.17g", best)))
 }
 for (load in strsplit(arguments[8], ",")[[1]]) records <- c(records, paste("at x", load))
 input <- tempfile()

@@ -87,10 +87,10 @@ private:
 // The program's figures by R's names: a missing one is NaN, as R's NA reads.
 class Figures {
 public:
-    explicit Figures(const QMap<QString, double>& r) : m_r(r) {}
+    Figures(const QMap<QString, double>& r, const QString& id) : m_r(r), m_id(id) {}
 
     void same(const QString& name, const QJsonValue& ours) {
-        const QString key = QStringLiteral("x.") + name;
+        const QString key = m_id + name;
         QVERIFY2(m_r.contains(key), qPrintable(key));
         const double expected = m_r[key];
         ++m_compared;
@@ -117,6 +117,7 @@ public:
 
 private:
     QMap<QString, double> m_r;
+    QString m_id;
     int m_compared = 0;
 };
 
@@ -227,14 +228,11 @@ private Q_SLOTS:
                                         QStringList{QStringLiteral("--session"), from});
         QVERIFY2(profiled.exit == 0, profiled.err);
 
-        const auto ofR = [&](const char* fair) {
-            return Figures(runR(QStringLiteral("unseen.R"),
-                                {csv, QStringLiteral(SLOPEBOOK_SOURCE_DIR), athlete, lift, from, to,
-                                 QStringLiteral("0.3"), QStringLiteral("47.5,90"),
-                                 QString::fromLatin1(fair)}));
-        };
+        const auto r = runR(QStringLiteral("unseen.R"),
+                            {csv, QStringLiteral(SLOPEBOOK_SOURCE_DIR), athlete, lift, from, to,
+                             QStringLiteral("0.3"), QStringLiteral("47.5,90")});
         // A profile takes all reps of a set, a comparison as many as the other day has.
-        Figures alone = ofR("0"), figures = ofR("1");
+        Figures alone(r, QStringLiteral("all.")), figures(r, QStringLiteral("x."));
         sameProfile(alone, QStringLiteral("from."), profiled.json());
         sameProfile(figures, QStringLiteral("from."),
                     compared.json()[QLatin1String("from")].toObject());

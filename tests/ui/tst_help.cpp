@@ -92,6 +92,13 @@ bool undoReachesToTheLastImport() {
     return good && stack.canUndo();
 }
 
+/// Four pairs of others weigh half.
+bool fourRepeatTests() {
+    const stats::RepeatSums four{.pairs = 4, .halfSquares = 0.004, .within = 0};
+    const auto noise = answers::chooseDayNoise({}, four, std::pair{0.03, std::string("a paper")});
+    return std::abs(noise.othersShare - 0.5) < 1e-12;
+}
+
 bool noiseFromThreeOn() {
     return answers::pairsNeeded == 3;
 }
@@ -222,11 +229,78 @@ const std::vector<Row>& rows() {
          "answers/tst_profile.cpp:pointFarFromTheLine"},
         {"The estimated 1RM is the load at which the line meets the minimal-velocity threshold "
          "(MVT): "
-         "the mean of the athlete's own true maxima where there are any, else the coach's figure, "
-         "else "
-         "a published one; it is always said which.",
+         "the mean of the athlete's own true maxima where there are any, drawn towards the lift's "
+         "figure while they are few, else the coach's figure, else a published one; it is always "
+         "said which.",
          figuresOfTheLine, "answers/tst_threshold.cpp:ownMaximaComeFirst"},
         {"Its interval is Fieller's [1].", {}, "stats/tst_inverse.cpp:checkTable"},
+        {"The interval to plan with is wider: it holds the threshold's own spread, how much days "
+         "differ, and how far a straight line may be off.",
+         {},
+         "answers/tst_uncertainty_answers.cpp:planIntervalHoldsItsParts"},
+        {"From three maxima on that were lifted within a week of an estimate, the log says how far "
+         "such estimates read off; both figures are shown, and plans take the calibrated one.",
+         [] { return answers::calibrationPairsNeeded == 3 && answers::calibrationDays == 7; },
+         "answers/tst_twoloads.cpp:plansTakeTheCalibratedEstimate"},
+        {"Where two days differ in reps, the fastest of as many reps is compared.",
+         {},
+         "answers/tst_twoloads.cpp:asManyRepsOnBothDays"},
+        {"Where a session has no line to judge by, the change at a load lifted on both days is "
+         "told "
+         "from the typical error of a point.",
+         {},
+         "answers/tst_twoloads.cpp:sharedLoads"},
+        {"Of many sessions held against one baseline the newest is judged as one look, those "
+         "before "
+         "it more strictly.",
+         {},
+         "answers/tst_checkloads.cpp:manyLooksAtOneBaseline"},
+        {"Speed falls nearly straight with load, not quite, and a straight line is fitted to it: "
+         "what it reads depends on the loads that it was fitted to.",
+         {},
+         nullptr,
+         "why the allowance is made"},
+        {"So a full ladder and a light one differ with nothing changed; without an allowance for "
+         "it "
+         "more than half of such bench pulls would read as a lower maximum.",
+         {},
+         "answers/tst_worlds.cpp:straightLinesWouldBeFalse"},
+        {"Every change by load, every estimate and its change have that allowance: from no bend to "
+         "as much as the published curves have, of the lift's own or of all that are shipped.",
+         [] {
+             Lift own{.name = "Bench press"}, other{.name = "Landmine press"};
+             own.kind = VelocityKind::Propulsive;
+             return answers::bendOf(own).relations.size() == 1 &&
+                    answers::bendOf(other).relations.size() == 5 &&
+                    answers::bendOf(own).kappa == stats::Interval{0, 1};
+         },
+         "answers/tst_uncertainty_answers.cpp:workedNumbers"},
+        {"It is nothing where both ladders hold the same loads.",
+         [] {
+             const auto a = profileOf({{40, 1.2}, {60, 0.9}, {80, 0.6}});
+             const auto ladder = answers::ladderOf(a.session, a.line, a.oneRm->estimate);
+             const answers::BendErrors none(answers::bendOf(tests::benchPull()), ladder, ladder);
+             return none.ofMax() == stats::Interval{0, 0} && none.at(50) == stats::Interval{0, 0};
+         }},
+        {"The interval stands beside the one as if lines were straight.",
+         {},
+         "system/tst_json.cpp:compareKeepsItsContract"},
+        {"Three own full ladders of five loads or more narrow it; the same ladder each time, or "
+         "one "
+         "load near 80 % of the maximum, ends the doubt.",
+         [] { return answers::laddersNeeded == 3 && answers::loadsOfAFullLadder == 5; },
+         "answers/tst_uncertainty_answers.cpp:ladderNarrowsKappa"},
+        {"An athlete who bends the other way than published is not covered.",
+         {},
+         nullptr,
+         "told of the simulation: see Worlds in tests/README.md"},
+        {"leaning: an unclear change whose 80 % interval leaves out zero.",
+         {},
+         "answers/tst_sentence.cpp:golden"},
+        {"It is no reading: of nothing, up to one in four such tests leans one way or the other.",
+         {},
+         nullptr,
+         "told of the simulation: see Worlds in tests/README.md"},
         {"A measured 1RM stands beside the estimate and never replaces it.",
          {},
          "answers/tst_comparison.cpp:measuredMaxima"},
@@ -252,29 +326,29 @@ const std::vector<Row>& rows() {
          "the 1RM by recovering the variance from both intervals [4].",
          {},
          "answers/tst_comparison.cpp:oneRmChangeByRecovery"},
-        {"A line also moves as a whole from day to day, which one day's scatter does not show.",
+        {"A line also moves as a whole from day to day, which one day's scatter does not show, and "
+         "it tilts a little, least near 60 % of the maximum.",
          {},
          nullptr,
          "why the noise is asked for"},
-        {"That noise starts from a published figure, named as such; repeat tests (the typical "
-         "error [5]) of other athletes move it, and the athlete's own take its place, wholly from "
-         "about twenty on.",
-         {},
-         "answers/tst_noise.cpp:whatThePriorDoes"},
+        {"That noise starts from a published figure, which weighs as much as four repeat tests; "
+         "the log's repeat tests (the typical error [5]) move it, the athlete's own take its "
+         "place, wholly from about twenty on, and the share of each is said.",
+         fourRepeatTests, "answers/tst_noise.cpp:whatThePriorDoes"},
         {"Without a published figure three of them are needed.", noiseFromThreeOn,
          "answers/tst_noise.cpp:choice"},
         {"It is added before anything is read.",
          {},
          "answers/tst_comparison.cpp:dayNoiseWidensTheReadingAlone"},
         {"better or worse: the interval leaves out zero. held: the change surely lies within the "
-         "smallest change that matters. unclear: neither; what would settle it is said. no figure: "
-         "and "
+         "smallest change that matters. unclear: neither; its change, its interval and the "
+         "smallest change that such tests show are said, and what would settle it. no figure: and "
          "why.",
          {},
          "answers/tst_reading.cpp:fiveWays"},
-        {"The smallest change that matters is a fifth of the spread between athletes where at "
-         "least "
-         "eight have the test [5], else the coach's figure, else a published one.",
+        {"The smallest change that matters is a fifth of the spread between athletes, by a measure "
+         "that a few far-off ones do not move, where at least eight have the test [5], else the "
+         "coach's figure, else a published one.",
          {},
          "answers/tst_smallest.cpp:eightAthletes"},
         {"A check load is a fixed submaximal load followed through the season, with a trend from "

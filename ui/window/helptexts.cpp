@@ -80,35 +80,72 @@ QString methodHelp() {
                 {Help::tr(
                      "The estimated 1RM is the load at which the line meets the minimal-velocity "
                      "threshold (MVT): the mean of the athlete's own true maxima where there are "
-                     "any, else the coach's figure, else a published one; it is always said which. "
+                     "any, drawn towards the lift's figure while they are few, else the coach's "
+                     "figure, else a published one; it is always said which. "
                      "Its interval is Fieller's [1]. A measured 1RM stands beside the estimate and "
                      "never replaces it. A thrown or jumped lift has a line and no 1RM."),
+                 Help::tr(
+                     "The interval to plan with is wider: it holds the threshold's own spread, how "
+                     "much days differ, and how far a straight line may be off. From three maxima "
+                     "on that were lifted within a week of an estimate, the log says how far such "
+                     "estimates read off; both figures are shown, and plans take the calibrated "
+                     "one."),
                  Help::tr(
                      "<b>Reach</b> is the heaviest load lifted divided by the estimate. Under 0.80 "
                      "it is extrapolated far, under 0.50 the interval is shown first (common "
                      "practice). Estimates of free-weight maxima run high even with loads to 90 % "
                      "[2].")}) +
-           part(Help::tr("What changed"),
-                {Help::tr(
-                     "A comparison takes both sessions' lines together. The change at a load, and "
-                     "where the lines differ [3], come with intervals; the change of the 1RM by "
-                     "recovering the variance from both intervals [4]."),
-                 Help::tr(
-                     "A line also moves as a whole from day to day, which one day's scatter does "
-                     "not show. That noise starts from a published figure, named as such; repeat "
-                     "tests (the typical error [5]) of other athletes move it, and the athlete's "
-                     "own take its place, wholly from about twenty on. Without a published figure "
-                     "three of them are needed. It is "
-                     "added before anything is read.")}) +
+           part(
+               Help::tr("What changed"),
+               {Help::tr(
+                    "A comparison takes both sessions' lines together. The change at a load, and "
+                    "where the lines differ [3], come with intervals; the change of the 1RM by "
+                    "recovering the variance from both intervals [4]."),
+                Help::tr(
+                    "A line also moves as a whole from day to day, which one day's scatter does "
+                    "not show, and it tilts a little, least near 60 % of the maximum. That noise "
+                    "starts from a published figure, which weighs as much as four repeat tests; "
+                    "the log's repeat tests (the typical error [5]) move it, the athlete's own "
+                    "take its place, wholly from about twenty on, and the share of each is said. "
+                    "Without a published figure three of them are needed. It is added before "
+                    "anything is read."),
+                Help::tr(
+                    "Where two days differ in reps, the fastest of as many reps is compared. Where "
+                    "a session has no line to judge by, the change at a load lifted on both days "
+                    "is told from the typical error of a point. Of many sessions held against one "
+                    "baseline the newest is judged as one look, those before it more "
+                    "strictly.")}) +
+           part(
+               Help::tr("Where lines bend"),
+               {Help::tr(
+                    "Speed falls nearly straight with load, not quite, and a straight line is "
+                    "fitted to it: what it reads depends on the loads that it was fitted to. So a "
+                    "full ladder and a light one differ with nothing changed; without an allowance "
+                    "for it more than half of such bench pulls would read as a lower maximum."),
+                Help::tr(
+                    "Every change by load, every estimate and its change have that allowance: from "
+                    "no bend to as much as the published curves have, of the lift's own or of all "
+                    "that are shipped. It is nothing where both ladders hold the same loads. The "
+                    "interval stands beside the one as if lines were straight. Three own full "
+                    "ladders of five loads or more narrow it; the same ladder each time, or one "
+                    "load near 80 % of the maximum, ends the doubt. An athlete who bends the other "
+                    "way than published is not covered.")}) +
            part(
                Help::tr("The readings"),
                {Help::tr(
                     "<b>better</b> or <b>worse</b>: the interval leaves out zero. <b>held</b>: the "
                     "change surely lies within the smallest change that matters. "
-                    "<b>unclear</b>: neither; what would settle it is said. <b>no figure</b>: and "
+                    "<b>unclear</b>: neither; its change, its interval and the smallest change "
+                    "that "
+                    "such tests show are said, and what would settle it. <b>no figure</b>: and "
                     "why."),
+                Help::tr("<b>leaning</b>: an unclear change whose 80 % interval leaves out zero. "
+                         "It is no "
+                         "reading: of nothing, up to one in four such tests leans one way or the "
+                         "other."),
                 Help::tr(
-                    "The smallest change that matters is a fifth of the spread between athletes "
+                    "The smallest change that matters is a fifth of the spread between athletes, "
+                    "by a measure that a few far-off ones do not move, "
                     "where at least eight have the test [5], else the coach's figure, else a "
                     "published one.")}) +
            part(
