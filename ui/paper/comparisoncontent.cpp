@@ -3,6 +3,7 @@
 
 #include "ui/charts/changefigure.h"
 #include "ui/charts/linefigure.h"
+#include "ui/charts/maxchart.h"
 #include "ui/paper/comparisonwords.h"
 #include "ui/paper/pagewords.h"
 #include "ui/parts/cautions.h"
@@ -21,7 +22,8 @@ namespace {
 
 using answers::Comparison;
 
-constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74, figureGap = 6;
+constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74, figureGap = 6,
+                 maxShare = 0.62; // of the page: two whiskers need no more
 
 void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.text(titleText(h), pageFont(13, true));
@@ -96,13 +98,28 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
                 {116 * w}},
                {head(Page::tr("Load, %1").arg(unitName(h.unit))), head(Page::tr("Before")),
                 head(Page::tr("After")), head(Page::tr("Change")),
-                head(Page::tr("%1, with day-to-day noise").arg(level)),
+                head(Page::tr("%1, with noise and bend").arg(level)),
                 head(Page::tr("%1, these two days only").arg(level)),
                 head(Page::tr("Smallest that matters")), head(Page::tr("Reading"))},
                rows, pageFont(textSize));
     const QStringList marks = loadMarks(c);
     if (!marks.isEmpty())
         flow.text(marks.join("  "_L1), pageFont(smallSize), 1);
+}
+
+/// As if straight and with the allowance, on one scale.
+void addMaxChange(Flow& flow, const Comparison& c, const PageHeader& h) {
+    const charts::MaxChangeData data = charts::maxChangeOf(c, h.unit);
+    const double width = maxShare * flow.width();
+    const double height = charts::maxChangeHeight(data, width, chartTextSize);
+    if (data.rows.empty())
+        return;
+    flow.add({.height = height,
+              .before = 3,
+              .paint = [data, width, height](QPainter& p, const QPointF& at) {
+                  charts::paintMaxChange(p, QRectF(at, QSizeF(width, height)), data,
+                                         look::paperGround(), chartTextSize);
+              }});
 }
 
 void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h) {
@@ -129,6 +146,7 @@ void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h) {
                     head(Page::tr("Reading"))},
                    rows, pageFont(textSize));
     }
+    addMaxChange(flow, c, h);
     for (const QString& line : oneRmRemarks(c, h.unit))
         flow.text(line, pageFont(smallSize), 1);
 }

@@ -60,7 +60,7 @@ QLabel* heading(const QString& text, QWidget* buddy) {
 ComparisonView::ComparisonView(QWidget* parent)
     : QWidget(parent), m_sentence(new QLabel), m_caution(new CautionLabel), m_tables(nullptr),
       m_changeChart(new charts::ChangeChart), m_lineChart(new charts::LineChart),
-      m_byLoad(new TextTable(this)), m_oneRm(new TextTable(this)),
+      m_maxChart(new charts::MaxChart), m_byLoad(new TextTable(this)), m_oneRm(new TextTable(this)),
       m_byLoadView(tableView(m_byLoad, tr("Change by load"))),
       m_oneRmView(tableView(m_oneRm, tr("1RM"))), m_notes(new QLabel) {
     QFont large = m_sentence->font();
@@ -109,6 +109,7 @@ QWidget* ComparisonView::buildTables() {
     layout->addWidget(m_byLoadView);
     layout->addWidget(heading(tr("1R&M"), m_oneRmView));
     layout->addWidget(m_oneRmView);
+    layout->addWidget(m_maxChart);
     layout->addWidget(heading(tr("To beware of, and where the figures come from"), nullptr));
     layout->addWidget(m_notes);
     layout->addStretch(1);
@@ -141,6 +142,8 @@ void ComparisonView::show(const Comparison& c, const PageHeader& header) {
         lines.checkLoads.push_back(kilograms(load));
     m_lineChart->setData(lines);
     m_lineChart->setSpokenText(sentence);
+    m_maxChart->setData(charts::maxChangeOf(c, header.unit));
+    m_maxChart->setSpokenText(sentence);
     showTables(c, header);
     m_tables->show();
 }
@@ -151,9 +154,10 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
     for (const page::LoadRow& r : page::loadRows(c, header.unit))
         rows.push_back(
             {.cells = {r.load, r.from, r.to, r.change, r.readingInterval, r.smallest, r.reading},
-             .explanation = tr("%1, these two days only: %2 m/s").arg(level, r.twoDays)});
+             .explanation = tr("%1, as if lines were straight: %2 m/s; these two days only: %3 m/s")
+                                .arg(level, r.straight, r.twoDays)});
     m_byLoad->setTable({tr("Load, %1").arg(unit), tr("Before"), tr("After"), tr("Change"),
-                        tr("%1 with noise").arg(level), tr("Smallest"), tr("Reading")},
+                        tr("%1, noise, bend").arg(level), tr("Smallest"), tr("Reading")},
                        std::move(rows), 1, 6);
     rows.clear();
     for (const page::OneRmRow& r : page::oneRmRows(c, header.unit)) {
@@ -197,6 +201,7 @@ void ComparisonView::showReason(const QString& reason, std::span<const LiftSessi
             Role{.kind = lines.sessions.empty() ? Role::Kind::Earlier : Role::Kind::Later}));
     m_lineChart->setData(lines);
     m_lineChart->setSpokenText(reason);
+    m_maxChart->setData({});
     m_byLoad->setTable({}, {}, 0, 0);
     m_oneRm->setTable({}, {}, 0, 0);
     m_notes->clear();

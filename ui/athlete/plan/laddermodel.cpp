@@ -44,6 +44,10 @@ QString PlanLadderModel::cell(int row, int column) const {
         return ladder.oneRm
                    ? u"± "_s + number(inUnit(*ladder.oneRm, m_unit), 1) + u' ' + unitName(m_unit)
                    : tr("not bounded");
+    case OneRmChange:
+        return ladder.oneRmChange ? u"± "_s + number(inUnit(*ladder.oneRmChange, m_unit), 1) +
+                                        u' ' + unitName(m_unit)
+                                  : tr("not bounded");
     default:
         break;
     }
@@ -92,6 +96,8 @@ QVariant PlanLadderModel::headerData(int section, Qt::Orientation orientation, i
         return tr("Heaviest");
     case OneRm:
         return tr("Estimated 1RM");
+    case OneRmChange:
+        return tr("Its change");
     default:
         break;
     }

@@ -13,7 +13,7 @@ class PlanLadderModel : public QAbstractTableModel {
     Q_OBJECT
 public:
     /// After these, one column a check load.
-    enum Column { Rank, Name, Loads, Heaviest, OneRm, FirstCheckLoad };
+    enum Column { Rank, Name, Loads, Heaviest, OneRm, OneRmChange, FirstCheckLoad };
     using QAbstractTableModel::QAbstractTableModel;
 
     /// The last one: what is wrong with a ladder. The figures stand before the words.
