@@ -131,56 +131,62 @@ Words range(const std::string& a, const std::string& b) {
     return a == b ? figure(a) : say("%1 to %2", figure(a), figure(b));
 }
 
-enum class Size { Plain, More, Less }; ///< against the smallest change that matters
+/// A change of speed at one load or from one to another, against the smallest that matters.
+struct Speeds {
+    Phrase at, fromTo, atMore, fromToMore, atLess, fromToLess;
+};
+constexpr Speeds faster{
+    "faster at %1 (by %2 m/s)",
+    "faster from %1 to %2 (by %3 m/s)",
+    "faster at %1 (by %2 m/s, more than the smallest change that matters)",
+    "faster from %1 to %2 (by %3 m/s, more than the smallest change that matters)",
+    "faster at %1 (by %2 m/s, less than the smallest change that matters)",
+    "faster from %1 to %2 (by %3 m/s, less than the smallest change that matters)"};
+constexpr Speeds slower{
+    "slower at %1 (by %2 m/s)",
+    "slower from %1 to %2 (by %3 m/s)",
+    "slower at %1 (by %2 m/s, more than the smallest change that matters)",
+    "slower from %1 to %2 (by %3 m/s, more than the smallest change that matters)",
+    "slower at %1 (by %2 m/s, less than the smallest change that matters)",
+    "slower from %1 to %2 (by %3 m/s, less than the smallest change that matters)"};
 
-Size sizeOf(bool beyond, bool within) {
-    return beyond ? Size::More : within ? Size::Less : Size::Plain;
+Words changed(const Clause& c, const Speeds& speeds) {
+    const double a = std::abs(c.smallestChange), b = std::abs(c.largestChange);
+    const Words by = range(fixed(std::min(a, b), 2), fixed(std::max(a, b), 2));
+    const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
+    if (c.fromLoad == c.toLoad)
+        return say(c.beyondSmallest   ? speeds.atMore
+                   : c.withinSmallest ? speeds.atLess
+                                      : speeds.at,
+                   to, by);
+    return say(c.beyondSmallest   ? speeds.fromToMore
+               : c.withinSmallest ? speeds.fromToLess
+                                  : speeds.fromTo,
+               from, to, by);
 }
 
-Words faster(const Clause& c, const Words& by) {
-    const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
-    const bool single = c.fromLoad == c.toLoad;
-    switch (sizeOf(c.beyondSmallest, c.withinSmallest)) {
-    case Size::More:
-        return single ? say("faster at %1 (by %2 m/s, more than the smallest change that matters)",
-                            to, by)
-                      : say("faster from %1 to %2 (by %3 m/s, more than the smallest change that "
-                            "matters)",
-                            from, to, by);
-    case Size::Less:
-        return single ? say("faster at %1 (by %2 m/s, less than the smallest change that matters)",
-                            to, by)
-                      : say("faster from %1 to %2 (by %3 m/s, less than the smallest change that "
-                            "matters)",
-                            from, to, by);
-    case Size::Plain:
-        break;
-    }
-    return single ? say("faster at %1 (by %2 m/s)", to, by)
-                  : say("faster from %1 to %2 (by %3 m/s)", from, to, by);
-}
+/// What is not told of a stretch, by where it lies.
+struct Places {
+    Phrase at, fromTo, above, upTo;
+};
+constexpr Places unclear{"no clear change at %1", "no clear change from %1 to %2",
+                         "no clear change above", "no clear change up to %1"};
+constexpr Places noFigure{"no figure at %1", "no figure from %1 to %2", "no figure above",
+                          "no figure up to %1"};
 
-Words slower(const Clause& c, const Words& by) {
-    const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
-    const bool single = c.fromLoad == c.toLoad;
-    switch (sizeOf(c.beyondSmallest, c.withinSmallest)) {
-    case Size::More:
-        return single ? say("slower at %1 (by %2 m/s, more than the smallest change that matters)",
-                            to, by)
-                      : say("slower from %1 to %2 (by %3 m/s, more than the smallest change that "
-                            "matters)",
-                            from, to, by);
-    case Size::Less:
-        return single ? say("slower at %1 (by %2 m/s, less than the smallest change that matters)",
-                            to, by)
-                      : say("slower from %1 to %2 (by %3 m/s, less than the smallest change that "
-                            "matters)",
-                            from, to, by);
-    case Size::Plain:
+Words untold(const Clause& c, Place place, const Places& places) {
+    const Words to = massWords(c.toLoad);
+    switch (place) {
+    case Place::At:
+        return say(places.at, to);
+    case Place::FromTo:
+        return say(places.fromTo, massWords(c.fromLoad, bareLoad), to);
+    case Place::Above:
+        return say(places.above);
+    case Place::UpTo:
         break;
     }
-    return single ? say("slower at %1 (by %2 m/s)", to, by)
-                  : say("slower from %1 to %2 (by %3 m/s)", from, to, by);
+    return say(places.upTo, to);
 }
 
 /// "+0.03 m/s (-0.02 to +0.08; two such tests show changes from 0.05 up)".
@@ -206,44 +212,13 @@ Words withFigures(Words clause, const Clause& c) {
                          : say("%1, most at %2: %3", clause, load, figures);
 }
 
-Words unclear(const Clause& c, Place place) {
-    const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
-    switch (place) {
-    case Place::At:
-        return say("no clear change at %1", to);
-    case Place::FromTo:
-        return say("no clear change from %1 to %2", from, to);
-    case Place::Above:
-        return say("no clear change above");
-    case Place::UpTo:
-        break;
-    }
-    return say("no clear change up to %1", to);
-}
-
-Words noFigure(const Clause& c, Place place) {
-    const Words from = massWords(c.fromLoad, bareLoad), to = massWords(c.toLoad);
-    switch (place) {
-    case Place::At:
-        return say("no figure at %1", to);
-    case Place::FromTo:
-        return say("no figure from %1 to %2", from, to);
-    case Place::Above:
-        return say("no figure above");
-    case Place::UpTo:
-        break;
-    }
-    return say("no figure up to %1", to);
-}
-
 Words clauseWords(const std::vector<Clause>& clauses, std::size_t i) {
     const Clause& c = clauses[i];
-    const double a = std::abs(c.smallestChange), b = std::abs(c.largestChange);
     switch (c.reading) {
     case Reading::Better:
-        return faster(c, range(fixed(std::min(a, b), 2), fixed(std::max(a, b), 2)));
+        return changed(c, faster);
     case Reading::Worse:
-        return slower(c, range(fixed(std::min(a, b), 2), fixed(std::max(a, b), 2)));
+        return changed(c, slower);
     case Reading::Held: {
         const Words by = range(signedFixed(c.smallestChange, 2), signedFixed(c.largestChange, 2));
         return c.fromLoad == c.toLoad
@@ -252,11 +227,11 @@ Words clauseWords(const std::vector<Clause>& clauses, std::size_t i) {
                          massWords(c.toLoad), by);
     }
     case Reading::Unclear:
-        return withFigures(unclear(c, placeOf(clauses, i)), c);
+        return withFigures(untold(c, placeOf(clauses, i), unclear), c);
     case Reading::NoFigure:
         break;
     }
-    return noFigure(c, placeOf(clauses, i));
+    return untold(c, placeOf(clauses, i), noFigure);
 }
 
 /// The clause with how far its estimates lie beyond any load lifted, where they lie far.
@@ -275,45 +250,42 @@ Words withReach(Words clause, const SentenceParts& parts) {
     return clause;
 }
 
+/// Of the estimated max: as it is, more and less than the smallest change that matters.
+struct Maxima {
+    Phrase plain, more, less;
+};
+constexpr Maxima up{"estimated max up: %1 (%2 to %3)",
+                    "estimated max up: %1 (%2 to %3), more than the smallest change that matters",
+                    "estimated max up: %1 (%2 to %3), less than the smallest change that matters"};
+constexpr Maxima down{
+    "estimated max down: %1 (%2 to %3)",
+    "estimated max down: %1 (%2 to %3), more than the smallest change that matters",
+    "estimated max down: %1 (%2 to %3), less than the smallest change that matters"};
+
+Phrase unclearMax(int leans) {
+    if (leans == 0)
+        return "no clear change of the estimated max: %1 (%2 to %3); two such tests show changes "
+               "from %4 up";
+    if (leans > 0)
+        return "no clear change of the estimated max: %1 (%2 to %3), leaning up; two such tests "
+               "show changes from %4 up";
+    return "no clear change of the estimated max: %1 (%2 to %3), leaning down; two such tests show "
+           "changes from %4 up";
+}
+
 Words verdict(const ReadChange& r) {
     const Words by = massWords(r.change, asChange);
     const Words low = massWords(r.interval.low, bareChange);
     const Words high = massWords(r.interval.high, bareChange);
-    const Size size = sizeOf(r.beyondSmallest, r.withinSmallest);
-    switch (r.reading) {
-    case Reading::Better:
-        return size == Size::More   ? say("estimated max up: %1 (%2 to %3), more than the smallest "
-                                            "change that matters",
-                                          by, low, high)
-               : size == Size::Less ? say("estimated max up: %1 (%2 to %3), less than the smallest "
-                                          "change that matters",
-                                          by, low, high)
-                                    : say("estimated max up: %1 (%2 to %3)", by, low, high);
-    case Reading::Worse:
-        return size == Size::More ? say("estimated max down: %1 (%2 to %3), more than the smallest "
-                                        "change that matters",
-                                        by, low, high)
-               : size == Size::Less
-                   ? say("estimated max down: %1 (%2 to %3), less than the smallest change that "
-                         "matters",
-                         by, low, high)
-                   : say("estimated max down: %1 (%2 to %3)", by, low, high);
-    case Reading::Held:
+    if (r.reading == Reading::Held)
         return say("estimated max held: %1 (%2 to %3)", by, low, high);
-    case Reading::Unclear:
-    case Reading::NoFigure:
-        break;
-    }
-    const Words shows = massWords(r.shows(), asEstimate);
-    return r.leans() > 0   ? say("no clear change of the estimated max: %1 (%2 to %3), leaning up; "
-                                   "two such tests show changes from %4 up",
-                                 by, low, high, shows)
-           : r.leans() < 0 ? say("no clear change of the estimated max: %1 (%2 to %3), leaning "
-                                 "down; two such tests show changes from %4 up",
-                                 by, low, high, shows)
-                           : say("no clear change of the estimated max: %1 (%2 to %3); two such "
-                                 "tests show changes from %4 up",
-                                 by, low, high, shows);
+    if (r.reading != Reading::Better && r.reading != Reading::Worse)
+        return say(unclearMax(r.leans()), by, low, high, massWords(r.shows(), asEstimate));
+    const Maxima& max = r.reading == Reading::Better ? up : down;
+    return say(r.beyondSmallest   ? max.more
+               : r.withinSmallest ? max.less
+                                  : max.plain,
+               by, low, high);
 }
 
 Words nothingOfMax(const SentenceParts& parts) {

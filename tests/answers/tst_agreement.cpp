@@ -125,7 +125,7 @@ void TestAgreement::setsOfOneAthlete() {
     const auto alone = agreementStudy(left, right, one);
     QVERIFY(alone && alone->grouped == AgreementStudy::Grouped::BySession);
     CHECK_NEAR(alone->figures.limits.high, study->figures.limits.high, 1e-14);
-    QVERIFY(alone->notes.back().text.ends_with("hold for these athletes alone"));
+    QVERIFY(english(alone->notes.back().words).ends_with("hold for these athletes alone"));
     // Two sessions are no groups: 1986, each set for itself.
     one.pop_back();
     const auto two = agreementStudy(left, right, one);

@@ -279,7 +279,8 @@ void TestPlan::theCeilingOfABallisticLift() {
     settings.ceiling = exactMass(Mass{60'000});
     const auto p = plan(lift, *thrown, settings);
     QVERIFY(p);
-    QVERIFY(caution(*p, Kind::CeilingBelowTarget).text.starts_with("60 kg is the heaviest load"));
+    QVERIFY(english(caution(*p, Kind::CeilingBelowTarget).words)
+                .starts_with("60 kg is the heaviest load"));
     QVERIFY(!says(*p, Kind::RestrictedFlowWindow));
 }
 
