@@ -46,6 +46,19 @@ Words toldMax(const ReadChange& read) {
                : reading;
 }
 
+Words speedCell(const ReadChange& read) {
+    const Words reading = readingWords(read, 3);
+    return unclearWithFigures(read) ? say("%1; shows from %2", reading, figure(read.shows(), 3))
+                                    : reading;
+}
+
+Words maxCell(const ReadChange& read) {
+    const Words reading = sizedReading(read);
+    return unclearWithFigures(read)
+               ? say("%1; shows from %2", reading, massWords(read.shows(), asEstimate))
+               : reading;
+}
+
 std::optional<ReadChange> maxIfStraight(const Comparison& c) {
     if (!c.oneRm || c.oneRm->read.reading == Reading::NoFigure)
         return std::nullopt;

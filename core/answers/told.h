@@ -15,6 +15,9 @@ namespace slopebook::answers {
 Words toldSpeed(const ReadChange& read);
 /// The same of the estimated max, kg.
 Words toldMax(const ReadChange& read);
+/// Both as a cell of a table has them: "unclear, leaning up; shows from 0.055".
+Words speedCell(const ReadChange& read);
+Words maxCell(const ReadChange& read);
 
 /// The change of the max read as if lines were as straight as they are drawn: to stand beside
 /// OneRmChange::read, never in its place. Nothing where that has no figure.

@@ -35,7 +35,7 @@ void paintWhisker(QPainter& painter, const Whisker& w, const std::function<QPoin
                   const QPointF& across, const look::Ground& ground) {
     const QPen thin = look::readingPen(ground);
     QPen thick = thin;
-    thick.setWidthF(2.6 * thin.widthF());
+    thick.setWidthF(2 * thin.widthF());
     paintPart(painter, w.interval, w.straight, at, thin);
     paintPart(painter, w.equivalence, w.straight, at, thick);
     painter.setPen(thin);

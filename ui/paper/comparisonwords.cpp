@@ -137,7 +137,7 @@ std::vector<LoadRow> loadRows(const Comparison& c, LoadUnit unit) {
                  at.read.straight ? signedRangeText(*at.read.straight, speedDecimals) : none,
              .twoDays = signedRangeText(at.interval, speedDecimals),
              .smallest = at.read.smallest ? number(at.read.smallest->value, speedDecimals) : none,
-             .reading = said(answers::toldSpeed(at.read))});
+             .reading = said(answers::speedCell(at.read))});
     }
     return rows;
 }
@@ -174,25 +174,24 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                        .fromQuiet = far(c.from),
                        .toQuiet = far(c.to)};
         if (change)
-            first.reading = said(answers::toldMax(change->read), unit);
+            first.reading = said(answers::maxCell(change->read), unit);
         rows.push_back(first);
-        OneRmRow noisy{
-            .label = Page::tr("%1 to plan with, and of the change: days and bend in").arg(level),
-            .from = interval(toPlan(c.from), unit),
-            .to = interval(toPlan(c.to), unit),
-            .change = bounded ? signedRange(change->read.interval) : none};
+        OneRmRow noisy{.label = Page::tr("%1 to plan with; change with days and bend").arg(level),
+                       .from = interval(toPlan(c.from), unit),
+                       .to = interval(toPlan(c.to), unit),
+                       .change = bounded ? signedRange(change->read.interval) : none};
         if (change && change->read.smallest)
             noisy.reading =
                 Page::tr("smallest that matters %1")
                     .arg(number(ui::inUnit(change->read.smallest->value, unit), loadDecimals));
         rows.push_back(noisy);
-        OneRmRow unbent{.label = Page::tr("%1 as if lines were straight: days in").arg(level),
+        OneRmRow unbent{.label = Page::tr("%1 as if lines were straight").arg(level),
                         .from = interval(straight(c.from), unit),
                         .to = interval(straight(c.to), unit),
                         .change = none};
         if (const auto read = answers::maxIfStraight(c)) {
             unbent.change = signedRange(read->interval);
-            unbent.reading = said(answers::toldMax(*read), unit);
+            unbent.reading = said(answers::maxCell(*read), unit);
         }
         rows.push_back(unbent);
         rows.push_back({.label = Page::tr("%1 of the line; change of two days only").arg(level),
@@ -204,7 +203,7 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                         .to = reach(c.to)});
     }
     if (c.from.oneRm || c.to.oneRm)
-        rows.push_back({.label = Page::tr("Heaviest lifted that day: the max is no less"),
+        rows.push_back({.label = Page::tr("Heaviest lifted (the max is no less)"),
                         .from = loadNumber(c.from.heaviestLifted(), unit),
                         .to = loadNumber(c.to.heaviestLifted(), unit)});
     if (c.from.session.measuredOneRm || c.to.session.measuredOneRm)

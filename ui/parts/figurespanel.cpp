@@ -161,7 +161,7 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
     if (oneRm.toPlan && oneRm.straight)
         detail << tr("as if the line were straight: %1 %2")
                       .arg(rangeText(inUnit(*oneRm.straight, m_unit), 1), unit);
-    if (oneRm.withMvt)
+    if (m_sources && oneRm.withMvt)
         detail << tr("of the line alone, for comparing sessions: %1 to %2 %3")
                       .arg(number(inUnit(oneRm.interval->low, m_unit), 1),
                            number(inUnit(oneRm.interval->high, m_unit), 1), unit);

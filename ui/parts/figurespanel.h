@@ -23,7 +23,8 @@ public:
     /// In a low window only the estimate and the cautions are shown: the rest is on the Profile
     /// tab.
     void setCompact(bool compact);
-    /// With how far a bent line may mislead, and where noise and bend come from.
+    /// With the interval of the line alone, how far a bent line may mislead, and where noise and
+    /// bend come from.
     void setSources(bool sources) { m_sources = sources; }
     /// The estimate as one sentence, for the chart's screen reader.
     QString sentence() const;

@@ -476,6 +476,7 @@ inline constexpr std::array answers{
     translate("Phrases", "of the estimated 1RM none: it cannot be bounded"),
     translate("Phrases", "this test and one by the first ladder can show: %1; smaller changes will "
                          "stay unclear, whatever the athlete did"),
+    translate("Phrases", "%1; shows from %2"),
 };
 
 } // namespace slopebook::phrases

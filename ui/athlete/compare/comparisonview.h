@@ -32,9 +32,13 @@ public:
     const charts::LineChart& lineChart() const { return *m_lineChart; }
     const charts::MaxChart& maxChart() const { return *m_maxChart; }
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     QWidget* buildCharts();
     QWidget* buildTables();
+    void fitTables();
     void showTables(const answers::Comparison& comparison, const PageHeader& header);
 
     QLabel* m_sentence;

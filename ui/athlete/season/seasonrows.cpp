@@ -109,7 +109,7 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
         if (f.change)
             cells << signedNumber(f.change->read.change, speedDecimals)
                   << signedRangeText(f.change->read.interval, speedDecimals)
-                  << said(answers::toldSpeed(f.change->read));
+                  << said(answers::speedCell(f.change->read));
         else
             cells << QString() << QString() << (base ? SeasonRows::tr("baseline") : u"–"_s);
         if (f.oneRm)
