@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/told.h"
 #include "tests/support/ladders.h"
 #include "ui/athlete/compare/comparepage.h"
 #include "ui/paper/comparisonwords.h"
@@ -106,6 +107,70 @@ private Q_SLOTS:
                                   rows[i].readingInterval, rows[i].smallest, rows[i].reading}));
         QVERIFY(page.view().oneRm()->rowCount() >= 4);
         QVERIFY(page.view().notes().contains(u"MVT"_s));
+    }
+
+    /// As if straight beside the allowance, in picture, table and words; the picture's dashes are
+    /// what the allowance adds.
+    void theMaxStandsBothWays() {
+        Written w;
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        const auto c = *comparisonOf(w.book.log(), w.athlete, w.lift, w.sessions[0], w.sessions[1]);
+        const auto straight = answers::maxIfStraight(c);
+        QVERIFY(straight);
+        const charts::MaxChangeData& data = page.view().maxChart().data();
+        QCOMPARE(data.rows.size(), std::size_t{2});
+        QCOMPARE(data.rows[0].name, u"as if lines were straight"_s);
+        QCOMPARE(data.rows[1].name, u"bend allowance in"_s);
+        QCOMPARE(data.rows[0].whisker.interval, straight->interval);
+        QCOMPARE(data.rows[1].whisker.interval, c.oneRm->read.interval);
+        QCOMPARE(data.rows[1].whisker.straight, straight->interval);
+        QVERIFY(charts::bends(data.rows[1].whisker) && !charts::bends(data.rows[0].whisker));
+        QStringList cells;
+        for (int row = 0; row < page.view().oneRm()->rowCount(); ++row)
+            cells << rowOf(page.view().oneRm(), row);
+        for (const QString& wanted :
+             {signedRangeText(straight->interval, 1), signedRangeText(c.oneRm->read.interval, 1),
+              rangeText(*c.from.oneRm->toPlan, 1), rangeText(*c.from.oneRm->straight, 1),
+              said(answers::maxCell(*straight), LoadUnit::Kilograms)})
+            QVERIFY2(cells.contains(wanted), qPrintable(wanted));
+        const QString notes = page.view().notes();
+        for (const Words& words : {answers::bendWords(c), answers::bendSource(c.settings.bend)}) {
+            QVERIFY(!words.empty());
+            QVERIFY2(notes.contains(said(asSentence(words), LoadUnit::Kilograms).toHtmlEscaped()),
+                     qPrintable(said(words, LoadUnit::Kilograms)));
+        }
+        // No figure, no picture of one.
+        page.setAthleteAndLift(std::nullopt, std::nullopt);
+        QVERIFY(page.view().maxChart().data().rows.empty());
+    }
+
+    /// An unclear reading stands beside half of its interval: what such tests could have shown.
+    void unclearIsNeverABareWord() {
+        Written w({test::autumn(),
+                   test::ladder(2, test::day(2026, 2, 5), {{30, 1.30}, {50, 1.03}, {70, 0.73}})});
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        int unclear = 0;
+        const QAbstractItemModel* loads = page.view().byLoad();
+        static const QRegularExpression ends(u"([+-]?[0-9.]+) to ([+-]?[0-9.]+)"_s);
+        for (int row = 0; row < loads->rowCount(); ++row) {
+            const QStringList cells = rowOf(loads, row);
+            if (!cells.last().startsWith(u"unclear"_s))
+                continue;
+            ++unclear;
+            const auto interval = ends.match(ascii(cells[4]));
+            QVERIFY2(interval.hasMatch(), qPrintable(cells[4]));
+            const double half =
+                (interval.captured(2).toDouble() - interval.captured(1).toDouble()) / 2;
+            static const QRegularExpression from(u"shows from ([0-9.]+)"_s);
+            const auto shows = from.match(ascii(cells.last()));
+            QVERIFY2(shows.hasMatch(), qPrintable(cells.last()));
+            QVERIFY(std::abs(shows.captured(1).toDouble() - half) < 0.0011);
+        }
+        QVERIFY(unclear > 0);
+        for (const QStringList& row : page.view().changeChart().figures().rows)
+            QVERIFY2(row.last() != u"unclear"_s, qPrintable(row.join(u'|')));
     }
 
     void theCoachsPairIsKeptByAthleteWhileTheWindowIsOpen() {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/told.h"
 #include "core/model/errors.h"
 #include "tests/support/ladders.h"
 #include "ui/paper/comparisonpage.h"
@@ -144,6 +145,36 @@ private Q_SLOTS:
         for (const QString& line : lines)
             QVERIFY2(text.contains(squeezed(line)), qPrintable(line));
         QVERIFY(page::settlingLines(c, LoadUnit::Pounds).last().contains(u"4.4 lb"_s));
+    }
+
+    /// Side by side with what bent lines may add, with its words, where the allowance comes from
+    /// and what ends the doubt.
+    void theMaxIsPrintedBothWays() {
+        const Lift lift = test::benchPull();
+        auto settings = test::usualSettings();
+        settings.bend = answers::bendOf(lift);
+        const auto c = *answers::compare(lift, *lift.mvt, test::autumn(), test::winter(), settings);
+        const auto straight = answers::maxIfStraight(c);
+        QVERIFY(straight);
+        const QString file = pdf(c, header());
+        QCOMPARE(pages(file), 1);
+        const QString text = squeezed(flat(textOf(file)));
+        const auto has = [&](const QString& wanted) {
+            const bool there = text.contains(squeezed(wanted));
+            if (!there)
+                qWarning().noquote() << "not on the page:" << wanted;
+            return there;
+        };
+        const auto kg = [](const Words& words) { return said(words, LoadUnit::Kilograms); };
+        QVERIFY(has(u"as if lines were straight: "_s + kg(answers::toldMax(*straight))));
+        QVERIFY(has(u"bend allowance in: "_s + kg(answers::toldMax(c.oneRm->read))));
+        QVERIFY(has(signedRangeText(straight->interval, 1)));
+        QVERIFY(has(signedRangeText(c.oneRm->read.interval, 1)));
+        QVERIFY(has(rangeText(*c.from.oneRm->toPlan, 1)));
+        QVERIFY(has(rangeText(*c.to.oneRm->straight, 1)));
+        QVERIFY(!answers::bendWords(c).empty());
+        QVERIFY(has(kg(asSentence(answers::bendWords(c)))));
+        QVERIFY(has(kg(asSentence(answers::bendSource(settings.bend)))));
     }
 
     void fontsAreEmbedded() {

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/told.h"
 #include "core/model/errors.h"
 #include "ui/athlete/plan/laddermodel.h"
 #include "ui/athlete/plan/nexttestpane.h"
 #include "ui/athlete/plan/planpage.h"
 #include "ui/paper/plancard.h"
 #include "ui/records/equipmentdialog.h"
+#include "ui/words/said.h"
 
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
@@ -110,6 +112,7 @@ private Q_SLOTS:
     void badNumbersAreSaid();
     void restrictedFlowComesWithItsText();
     void theNextTestIsRanked();
+    void theIntervalToPlanWithIsTold();
     void aLadderThatCannotBendSaysSo();
     void theBlocksCeilingIsKept();
     void noPlanFromALineThatBoundsNothing();
@@ -279,6 +282,33 @@ void TestPlanPage::theNextTestIsRanked() {
     auto* chart = pane->findChild<charts::CeilingChart*>();
     QVERIFY(!chart->figure().data().curve.empty());
     QVERIFY(!chart->grab().isNull());
+    // What two tests can show before they are done: at each check load and of the max.
+    const auto& next = *pane->nextTest();
+    QVERIFY(model->index(0, PlanLadderModel::OneRmChange).data().toString().startsWith(u"± "_s));
+    QCOMPARE(model->index(0, PlanLadderModel::OneRmChange).data().toString(),
+             u"± "_s + number(*next.ladders.front().oneRmChange, 1) + u" kg"_s);
+    const QString told = named<QLabel>(*pane, u"What two tests can show before they are done, and "
+                                              "what would settle what is unclear"_s)
+                             ->text();
+    QVERIFY2(
+        told.contains(said(asSentence(answers::canShowWords(next.ladders.front(), next.byOneRm)),
+                           LoadUnit::Kilograms)),
+        qPrintable(told));
+    QVERIFY2(told.contains(u"stay unclear"_s), qPrintable(told));
+}
+
+void TestPlanPage::theIntervalToPlanWithIsTold() {
+    World world;
+    PlanPage page(world.book);
+    page.setAthleteAndLift(world.athlete, world.lift);
+    const QString told = page.findChild<QLabel*>(u"lineAge"_s)->text();
+    const auto about = background(world.book.log(), world.athlete, world.lift);
+    const auto profile = profileOf(within(world.book.context(world.lift), about, std::nullopt),
+                                   about.sessions.back());
+    QVERIFY(profile && profile->oneRm && profile->oneRm->toPlan);
+    for (const stats::Interval& held : {*profile->oneRm->toPlan, *profile->oneRm->straight})
+        for (const double end : {held.low, held.high})
+            QVERIFY2(told.contains(number(end, 1)), qPrintable(told));
 }
 
 void TestPlanPage::aLadderThatCannotBendSaysSo() {

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The profile page: which lines are on the chart, the figures beside them, the ringed point.
+#include "core/answers/told.h"
+#include "core/questions/liftcontext.h"
 #include "tests/log/builders.h"
 #include "ui/athlete/profile/profilepage.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
@@ -111,6 +114,41 @@ private Q_SLOTS:
         QCOMPARE(point(0, PointsModel::Leverage), number(answer->points[0].leverage, 2));
         QCOMPARE(point(3, PointsModel::Residual), QStringLiteral("\u2013"));
         QVERIFY(point(3, PointsModel::Remarks).contains(QStringLiteral("missed the groove")));
+    }
+
+    /// To plan with, beside as if straight, and what both are made of.
+    void theMaxStandsBothWays() {
+        const SessionId session =
+            m_book->addSession({.athlete = m_season.lane3, .date = day(2026, 3, 1)});
+        for (const auto& [load, speed] :
+             {std::pair{40.0, 1.14}, {50.0, 0.99}, {60.0, 0.86}, {70.0, 0.71}, {77.5, 0.60}})
+            m_book->addSet(session, m_season.pull, ladderSet(load, {speed}));
+        const Background about =
+            within(m_book->context(m_season.pull),
+                   background(m_book->log(), m_season.lane3, m_season.pull), std::nullopt);
+        const auto profile = profileOf(about, *sessionOf(about.sessions, session));
+        QVERIFY(profile && profile->oneRm && profile->oneRm->toPlan && profile->oneRm->straight);
+        QCOMPARE(line(0, LinesModel::ToPlan), rangeText(*profile->oneRm->toPlan, 1));
+        QVERIFY(m_page->lines()
+                    .index(0, LinesModel::ToPlan)
+                    .data(Qt::ToolTipRole)
+                    .toString()
+                    .contains(number(profile->oneRm->straight->low, 1)));
+        QStringList told;
+        for (const QLabel* label : m_page->findChildren<QLabel*>())
+            told << label->text();
+        const QString all = told.join(QLatin1Char('\n'));
+        QVERIFY(
+            all.contains(QStringLiteral("to plan with: ") + rangeText(*profile->oneRm->toPlan, 1)));
+        QVERIFY(all.contains(QStringLiteral("as if the line were straight: ") +
+                             rangeText(*profile->oneRm->straight, 1)));
+        for (const Words& words :
+             {answers::bendWords(*profile), answers::bendSource(profile->beyond.bend),
+              answers::liftedWords(*profile)}) {
+            QVERIFY(!words.empty());
+            QVERIFY2(all.contains(said(words, LoadUnit::Kilograms).mid(1)),
+                     qPrintable(said(words, LoadUnit::Kilograms)));
+        }
     }
 
     void aSessionWithoutALineHasDashesAndItsReason() {

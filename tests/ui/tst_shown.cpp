@@ -213,6 +213,26 @@ private Q_SLOTS:
         QVERIFY2(found.wrong.isEmpty(), found.text());
     }
 
+    /// Comparison, season and plan: unclear comes with what such tests could have shown.
+    void unclearIsNeverABareWord() {
+        Found found;
+        int unclear = 0;
+        inEveryPlace(u"en"_s, false, [&](const QString& place, QWidget& shown) {
+            if (!place.contains(u"Comparison"_s) && !place.contains(u"Season"_s))
+                return;
+            for (const QWidget* widget : controlsOf(shown))
+                for (const QString& text : textsOf(*widget)) {
+                    unclear +=
+                        text.contains(u"unclear; shows"_s) || text.contains(u"unclear, leaning"_s);
+                    found.take(text != u"unclear"_s && !text.endsWith(u"leaning up"_s) &&
+                                   !text.endsWith(u"leaning down"_s),
+                               place, text);
+                }
+        });
+        QVERIFY2(found.wrong.isEmpty(), found.text());
+        QVERIFY(unclear > 0);
+    }
+
     /// The walk sees what it looks for: the same pages in kilograms are full of them.
     void theWalkSeesKilograms() {
         int seen = 0;

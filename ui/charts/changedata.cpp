@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/changedata.h"
 
+#include "core/answers/told.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -28,11 +29,15 @@ ChangeData changeOf(const answers::Comparison& c, LoadUnit unit) {
     for (const answers::ChangeAt& at : c.at) {
         low = std::min(low, kilograms(at.load));
         high = std::max(high, kilograms(at.load));
-        data.readings.push_back({.load = kilograms(at.load),
-                                 .change = at.read.change,
-                                 .interval = at.read.interval,
-                                 .reading = at.read.reading,
-                                 .word = said(answers::readingWords(at.read.reading))});
+        data.readings.push_back(
+            {.load = kilograms(at.load),
+             .change = at.read.change,
+             .whisker = {.interval = at.read.interval,
+                         .equivalence = at.read.equivalence,
+                         .straight = at.read.straight.value_or(at.read.interval)},
+             .reading = at.read.reading,
+             .word = said(answers::readingWords(at.read.reading)),
+             .told = said(answers::toldSpeed(at.read))});
     }
     if (const auto common = answers::commonLoads(c.from, c.to))
         data.common = LoadRange{.from = common->low, .to = common->high};

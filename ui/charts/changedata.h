@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/answers/comparison.h"
+#include "ui/charts/whisker.h"
 #include "ui/words/units.h"
 
 #include <QString>
@@ -20,13 +21,14 @@ struct ChangePoint {
     friend bool operator==(const ChangePoint&, const ChangePoint&) = default;
 };
 
-/// One load's reading, with day-to-day noise.
+/// One load's reading, with day-to-day noise and the bend.
 struct ChangeReading {
     double load = 0; ///< kg
     double change = 0;
-    stats::Interval interval{};
+    Whisker whisker{};
     answers::Reading reading = answers::Reading::Unclear;
-    QString word{};
+    QString word{}; ///< as it is drawn beside its interval
+    QString told{}; ///< the same where it stands alone: unclear with what such tests show
     friend bool operator==(const ChangeReading&, const ChangeReading&) = default;
 };
 

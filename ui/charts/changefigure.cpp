@@ -115,8 +115,8 @@ void ChangeFigure::rescale() {
         reach(p.change);
     }
     for (const ChangeReading& r : m_data.readings) {
-        reach(r.interval.low);
-        reach(r.interval.high);
+        reach(r.whisker.interval.low);
+        reach(r.whisker.interval.high);
     }
     if (m_data.smallest) {
         reach(1.3 * *m_data.smallest);
@@ -188,16 +188,28 @@ std::vector<KeyEntry> ChangeFigure::key() const {
         {tr("change, later − earlier"), line(look::changePen(g))},
         {tr("%1, these two days only").arg(level), fill(look::changeIntervalBrush(g))},
         {tr("%1, all loads at once").arg(level), line(look::changeBandPen(g))},
-        {tr("%1 with day-to-day noise: the reading").arg(level),
+        {tr("%1 with noise and bend: the reading; thick %2: held")
+             .arg(level, levelText(answers::equivalenceLevel(m_data.level))),
          [g](QPainter& p, const QRectF& box) {
              const QPointF c = box.center();
-             p.setPen(look::readingPen(g));
-             p.drawLine(QPointF(c.x(), box.top()), QPointF(c.x(), box.bottom()));
-             for (const double y : {box.top(), box.bottom()})
-                 p.drawLine(QPointF(c.x() - 3, y), QPointF(c.x() + 3, y));
+             const double half = box.height() / 2;
+             const stats::Interval whole{-half, half};
+             paintWhisker(
+                 p,
+                 {.interval = whole, .equivalence = {-0.75 * half, 0.75 * half}, .straight = whole},
+                 [c](double v) { return c + QPointF(0, v); }, {3, 0}, g);
              p.setBrush(g.ink);
              p.drawEllipse(c, 2.4, 2.4);
          }}};
+    if (std::ranges::any_of(m_data.readings,
+                            [](const ChangeReading& r) { return bends(r.whisker); }))
+        entries.push_back(
+            {tr("dashed: what bent lines may add"), [g](QPainter& p, const QRectF& box) {
+                 paintWhisker(
+                     p, {.interval = {0, box.height()}},
+                     [&box](double v) { return QPointF(box.center().x(), box.top() + v); }, {3, 0},
+                     g);
+             }});
     if (m_data.smallest)
         entries.push_back({tr("smallest that matters, ±%1").arg(number(*m_data.smallest, 3)),
                            fill(look::smallestBrush(g))});
@@ -274,15 +286,13 @@ void ChangeFigure::paintReadings(QPainter& painter) const {
     double wordEnd = area.left();
     for (std::size_t i = 0; i < m_data.readings.size(); ++i) {
         const ChangeReading& r = m_data.readings[i];
-        if (!std::isfinite(r.load + r.change + r.interval.low + r.interval.high))
+        if (!std::isfinite(r.load + r.change + r.whisker.interval.low + r.whisker.interval.high))
             continue;
         const QPointF at = toPosition(shown(r.load), r.change);
-        const double top = toPosition(0, r.interval.high).y();
-        const double bottom = toPosition(0, r.interval.low).y();
-        painter.setPen(look::readingPen(ground()));
-        painter.drawLine(QPointF(at.x(), top), QPointF(at.x(), bottom));
-        for (const double y : {top, bottom})
-            painter.drawLine(QPointF(at.x() - cap, y), QPointF(at.x() + cap, y));
+        paintWhisker(
+            painter, r.whisker,
+            [&](double change) { return QPointF(at.x(), toPosition(0, change).y()); }, {cap, 0},
+            ground());
         painter.setBrush(r.reading == answers::Reading::Unclear ? ground().paper : ground().ink);
         painter.drawEllipse(at, 0.28 * textSize(), 0.28 * textSize());
         if (m_highlight && *m_highlight == static_cast<int>(i)) {

@@ -53,11 +53,13 @@ FigureTable figuresOf(const LineData& data) {
 FigureTable figuresOf(const ChangeData& data) {
     FigureTable table{.headings = {FigureWords::tr("Load, %1").arg(unitName(data.unit)),
                                    FigureWords::tr("Change, m/s"),
-                                   FigureWords::tr("Interval with day-to-day noise, m/s"),
+                                   FigureWords::tr("Interval with noise and bend, m/s"),
+                                   FigureWords::tr("As if straight, m/s"),
                                    FigureWords::tr("Reading")}};
     for (const ChangeReading& reading : data.readings)
         table.rows.push_back({loadNumber(reading.load, data.unit), signedNumber(reading.change, 3),
-                              signedRangeText(reading.interval, 3), reading.word});
+                              signedRangeText(reading.whisker.interval, 3),
+                              signedRangeText(reading.whisker.straight, 3), reading.told});
     return table;
 }
 

@@ -3,6 +3,7 @@
 
 #include "ui/charts/changefigure.h"
 #include "ui/charts/linefigure.h"
+#include "ui/charts/maxchart.h"
 #include "ui/paper/comparisonwords.h"
 #include "ui/paper/pagewords.h"
 #include "ui/parts/cautions.h"
@@ -21,7 +22,8 @@ namespace {
 
 using answers::Comparison;
 
-constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74, figureGap = 6;
+constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74, figureGap = 6,
+                 maxShare = 0.62; // of the page: two whiskers need no more
 
 void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.text(titleText(h), pageFont(13, true));
@@ -96,7 +98,7 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
                 {116 * w}},
                {head(Page::tr("Load, %1").arg(unitName(h.unit))), head(Page::tr("Before")),
                 head(Page::tr("After")), head(Page::tr("Change")),
-                head(Page::tr("%1, with day-to-day noise").arg(level)),
+                head(Page::tr("%1, with noise and bend").arg(level)),
                 head(Page::tr("%1, these two days only").arg(level)),
                 head(Page::tr("Smallest that matters")), head(Page::tr("Reading"))},
                rows, pageFont(textSize));
@@ -105,7 +107,22 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
         flow.text(marks.join("  "_L1), pageFont(smallSize), 1);
 }
 
-void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h) {
+/// As if straight and with the allowance, on one scale.
+void addMaxChange(Flow& flow, const Comparison& c, const PageHeader& h) {
+    const charts::MaxChangeData data = charts::maxChangeOf(c, h.unit);
+    const double width = maxShare * flow.width();
+    const double height = charts::maxChangeHeight(data, width, chartTextSize);
+    if (data.rows.empty())
+        return;
+    flow.add({.height = height,
+              .before = 3,
+              .paint = [data, width, height](QPainter& p, const QPointF& at) {
+                  charts::paintMaxChange(p, QRectF(at, QSizeF(width, height)), data,
+                                         look::paperGround(), chartTextSize);
+              }});
+}
+
+void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
     flow.heading(Page::tr("1RM, %1").arg(unitName(h.unit)));
     std::vector<std::vector<Cell>> rows;
     for (const OneRmRow& r : oneRmRows(c, h.unit))
@@ -129,6 +146,8 @@ void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h) {
                     head(Page::tr("Reading"))},
                    rows, pageFont(textSize));
     }
+    if (drawn)
+        addMaxChange(flow, c, h);
     for (const QString& line : oneRmRemarks(c, h.unit))
         flow.text(line, pageFont(smallSize), 1);
 }
@@ -139,11 +158,11 @@ void addTexts(std::vector<std::vector<Cell>>& rows, const QString& title,
         rows.push_back({{.text = i == 0 ? title : QString(), .bold = true}, {lines[i]}});
 }
 
-void addRest(Flow& flow, const Comparison& c, const PageHeader& h) {
+void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
     if (h.parts.byLoad && !c.at.empty())
         addByLoad(flow, c, h);
     if (h.parts.oneRm)
-        addOneRm(flow, c, h);
+        addOneRm(flow, c, h, drawn);
     std::vector<std::vector<Cell>> rows;
     if (const QStringList settling = settlingLines(c, h.unit); !settling.isEmpty())
         addTexts(rows, Page::tr("Unclear"), {settling.join(u' ')}); // one paragraph takes less room
@@ -189,9 +208,16 @@ void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
     // Charts take the room that the rest leaves on one page: one above the other where both get a
     // good height, else side by side; where even that is too little, they go on to a next page.
     constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 130, mostBeside = 230;
-    Flow rest = flow;
-    addRest(rest, c, h);
-    const double left = flow.room() - rest.height() - figureGap - 1;
+    const auto leftBeside = [&](bool drawn) {
+        Flow rest = flow;
+        addRest(rest, c, h, drawn);
+        return flow.room() - rest.height() - figureGap - 1;
+    };
+    // The max both ways stands in the table as well: its drawing sends nothing to a next page.
+    const bool drawn = leftBeside(true) >= leastBeside || leftBeside(false) < leastBeside;
+    const double left = leftBeside(drawn);
+    if (qEnvironmentVariableIsSet("SHOWROOM"))
+        qWarning("ROOM %f with %f without %f", flow.room(), leftBeside(true), leftBeside(false));
     const bool two = h.parts.lineChart && h.parts.changeChart;
     if (left - figureGap >= leastStacked || !two)
         addFigures(flow, c, h, std::clamp(left - figureGap, leastStacked, mostStacked), false);
@@ -199,7 +225,7 @@ void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
         addFigures(flow, c, h, std::min(left, mostBeside), true);
     else
         addFigures(flow, c, h, 0.85 * mostStacked, false);
-    addRest(flow, c, h);
+    addRest(flow, c, h, drawn);
 }
 
 } // namespace slopebook::ui::page

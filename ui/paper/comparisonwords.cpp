@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/comparisonwords.h"
 
+#include "core/answers/told.h"
 #include "core/model/session.h"
 #include "ui/paper/pagewords.h"
 #include "ui/words/format.h"
@@ -47,9 +48,9 @@ QString estimate(const Profile& p, LoadUnit unit) {
         return none;
     const QString figure = number(ui::inUnit(p.oneRm->estimate, unit), loadDecimals);
     // Far from any load lifted, its interval comes first.
-    if (p.oneRm->extrapolatedVeryFar() && p.oneRm->interval)
+    if (p.oneRm->extrapolatedVeryFar() && p.oneRm->toPlan)
         return Page::tr("%1; estimate %2")
-            .arg(rangeText(inUnit(*p.oneRm->interval, unit), loadDecimals), figure);
+            .arg(rangeText(inUnit(*p.oneRm->toPlan, unit), loadDecimals), figure);
     return figure;
 }
 
@@ -72,8 +73,11 @@ QString measured(const Profile& p, LoadUnit unit) {
     return p.session.measuredOneRm ? loadNumber(kilograms(*p.session.measuredOneRm), unit) : none;
 }
 
-std::optional<stats::Interval> withMvt(const Profile& p) {
-    return p.oneRm ? p.oneRm->withMvt : std::nullopt;
+std::optional<stats::Interval> toPlan(const Profile& p) {
+    return p.oneRm ? p.oneRm->toPlan : std::nullopt;
+}
+std::optional<stats::Interval> straight(const Profile& p) {
+    return p.oneRm ? p.oneRm->straight : std::nullopt;
 }
 std::optional<stats::Interval> ofLine(const Profile& p) {
     return p.oneRm ? p.oneRm->interval : std::nullopt;
@@ -129,9 +133,11 @@ std::vector<LoadRow> loadRows(const Comparison& c, LoadUnit unit) {
              .to = number(c.lines.second().at(load), speedDecimals),
              .change = signedNumber(at.read.change, speedDecimals),
              .readingInterval = signedRangeText(at.read.interval, speedDecimals),
+             .straight =
+                 at.read.straight ? signedRangeText(*at.read.straight, speedDecimals) : none,
              .twoDays = signedRangeText(at.interval, speedDecimals),
              .smallest = at.read.smallest ? number(at.read.smallest->value, speedDecimals) : none,
-             .reading = said(answers::readingWords(at.read, speedDecimals))});
+             .reading = said(answers::speedCell(at.read))});
     }
     return rows;
 }
@@ -168,17 +174,26 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                        .fromQuiet = far(c.from),
                        .toQuiet = far(c.to)};
         if (change)
-            first.reading = said(answers::sizedReading(change->read));
+            first.reading = said(answers::maxCell(change->read), unit);
         rows.push_back(first);
-        OneRmRow noisy{.label = Page::tr("%1 incl. the MVT's SD; change incl. noise").arg(level),
-                       .from = interval(withMvt(c.from), unit),
-                       .to = interval(withMvt(c.to), unit),
+        OneRmRow noisy{.label = Page::tr("%1 to plan with; change with days and bend").arg(level),
+                       .from = interval(toPlan(c.from), unit),
+                       .to = interval(toPlan(c.to), unit),
                        .change = bounded ? signedRange(change->read.interval) : none};
         if (change && change->read.smallest)
             noisy.reading =
                 Page::tr("smallest that matters %1")
                     .arg(number(ui::inUnit(change->read.smallest->value, unit), loadDecimals));
         rows.push_back(noisy);
+        OneRmRow unbent{.label = Page::tr("%1 as if lines were straight").arg(level),
+                        .from = interval(straight(c.from), unit),
+                        .to = interval(straight(c.to), unit),
+                        .change = none};
+        if (const auto read = answers::maxIfStraight(c)) {
+            unbent.change = signedRange(read->interval);
+            unbent.reading = said(answers::maxCell(*read), unit);
+        }
+        rows.push_back(unbent);
         rows.push_back({.label = Page::tr("%1 of the line; change of two days only").arg(level),
                         .from = interval(ofLine(c.from), unit),
                         .to = interval(ofLine(c.to), unit),
@@ -187,6 +202,10 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                         .from = reach(c.from),
                         .to = reach(c.to)});
     }
+    if (c.from.oneRm || c.to.oneRm)
+        rows.push_back({.label = Page::tr("Heaviest lifted (the max is no less)"),
+                        .from = loadNumber(c.from.heaviestLifted(), unit),
+                        .to = loadNumber(c.to.heaviestLifted(), unit)});
     if (c.from.session.measuredOneRm || c.to.session.measuredOneRm)
         rows.push_back(
             {.label = Page::tr("Measured 1RM (a true maximum lifted)"),
@@ -198,7 +217,9 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
 
 QStringList oneRmRemarks(const Comparison& c, LoadUnit unit) {
     QStringList lines;
-    if (c.oneRm && (withMvt(c.from) || withMvt(c.to)))
+    if (const Words bend = answers::bendWords(c); !bend.empty())
+        lines << said(asSentence(bend), unit);
+    if (c.oneRm && c.from.mvt && c.from.mvt->sd && (toPlan(c.from) || toPlan(c.to)))
         lines << Page::tr("The interval of each estimate includes the MVT's own SD; that of the "
                           "change does not: both estimates use the same MVT, so it nearly cancels "
                           "(what is left is %1 %2).")

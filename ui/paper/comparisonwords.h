@@ -21,7 +21,8 @@ struct DayRow {
 std::vector<DayRow> dayRows(const answers::Comparison& comparison, const PageHeader& header);
 
 struct LoadRow {
-    QString load{}, from{}, to{}, change{}, readingInterval{}, twoDays{}, smallest{}, reading{};
+    QString load{}, from{}, to{}, change{}, readingInterval{}, straight{}, twoDays{}, smallest{},
+        reading{};
 };
 /// One row a load of Comparison::at. A load is marked "*" beyond the loads of both, "†" as a check
 /// load.
@@ -35,7 +36,8 @@ struct OneRmRow {
     bool fromQuiet = false, toQuiet = false; ///< far from any load lifted: in grey
 };
 std::vector<OneRmRow> oneRmRows(const answers::Comparison& comparison, LoadUnit unit);
-/// What is to be said below the table: which interval holds the MVT's SD, why there is no figure.
+/// What is to be said below the table: how far bent lines may mislead and what ends that doubt,
+/// which interval holds the MVT's SD, why there is no figure.
 QStringList oneRmRemarks(const answers::Comparison& comparison, LoadUnit unit);
 
 /// What would settle each unclear reading.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the comparison was computed and where its figures come from, in a few lines.
 #include "core/answers/sources.h"
+#include "core/answers/told.h"
 #include "ui/paper/comparisonwords.h"
 #include "ui/paper/pagewords.h"
 #include "ui/words/format.h"
@@ -76,9 +77,9 @@ QStringList methodLines(const Comparison& c, const PageHeader& h) {
                  Page::tr("Band over all loads: Working and Hotelling 1929.");
     lines << Page::tr("Estimated 1RM: the load at which a line reaches the MVT; interval: Fieller "
                       "1954; of the change: variance recovery, Zou and Donner 2008.");
-    lines << Page::tr("Better or worse: the %1 interval with day-to-day noise leaves out zero. "
-                      "Held: the %2 interval lies within the smallest change that matters. Else "
-                      "unclear.")
+    lines << Page::tr("Better or worse: the %1 interval with day-to-day noise and bend leaves "
+                      "out zero. Held: the %2 interval lies within the smallest change that "
+                      "matters. Else unclear.")
                  .arg(level, other);
     return lines;
 }
@@ -88,6 +89,9 @@ QStringList sourceLines(const Comparison& c, LoadUnit unit) {
     if (c.from.mvt)
         lines << Page::tr("MVT (minimal-velocity threshold): %1.").arg(mvtText(*c.from.mvt));
     lines << Page::tr("Day-to-day noise: %1.").arg(dayNoiseText(c.settings.dayNoise));
+    if (const Words tilt = answers::tiltWords(c.settings.dayNoise); !tilt.empty())
+        lines << said(asSentence(tilt));
+    lines << said(asSentence(answers::bendSource(c.settings.bend)));
     if (!c.settings.smallestAt.empty())
         lines << Page::tr("Smallest change of speed that matters, by load: %1.")
                      .arg(said(answers::sourceOf(c.settings.smallestAt.begin()->second)));

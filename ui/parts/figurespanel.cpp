@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/figurespanel.h"
 
+#include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
 #include "core/answers/sources.h"
+#include "core/answers/told.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -101,17 +103,21 @@ FiguresPanel::Words FiguresPanel::wordsOf(const answers::Profile& profile) const
     return words;
 }
 
-// What a maximum lifted that day would have given: the MVT's own spread belongs to it, and makes
-// most of it. That of the line alone is for comparing sessions, where the MVT is the same.
+// The interval to plan with leads: line, MVT, days and bend. That as if the line were straight
+// stands beside it; that of the line alone is for comparing sessions, where the MVT is the same.
 QString FiguresPanel::headline(const answers::Profile& profile, const QString& estimate) const {
     const answers::OneRm& oneRm = *profile.oneRm;
     const QString level = levelText(profile.level), unit = unitName(m_unit);
-    const auto& whole = oneRm.withMvt ? oneRm.withMvt : oneRm.interval;
+    const auto& whole = oneRm.toPlan    ? oneRm.toPlan
+                        : oneRm.withMvt ? oneRm.withMvt
+                                        : oneRm.interval;
     if (!whole)
         return tr("Estimated 1RM %1 %2, no interval").arg(estimate, unit);
     const QString interval = rangeText(inUnit(*whole, m_unit), 1);
     if (oneRm.extrapolatedVeryFar())
         return tr("Estimated 1RM %1 %4 (%2), middle %3").arg(interval, level, estimate, unit);
+    if (oneRm.toPlan)
+        return tr("Estimated 1RM %1 %4 (%2 to plan with: %3)").arg(estimate, level, interval, unit);
     return oneRm.withMvt ? tr("Estimated 1RM %1 %4 (%2 for a maximum that day: %3)")
                                .arg(estimate, level, interval, unit)
                          : tr("Estimated 1RM %1 %4 (%2 of the line alone: %3)")
@@ -152,7 +158,10 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
     words.headline = headline(profile, estimate);
     if (!profile.line.hasInference())
         detail << tr("the interval needs a third load");
-    if (oneRm.withMvt)
+    if (oneRm.toPlan && oneRm.straight)
+        detail << tr("as if the line were straight: %1 %2")
+                      .arg(rangeText(inUnit(*oneRm.straight, m_unit), 1), unit);
+    if (m_sources && oneRm.withMvt)
         detail << tr("of the line alone, for comparing sessions: %1 to %2 %3")
                       .arg(number(inUnit(oneRm.interval->low, m_unit), 1),
                            number(inUnit(oneRm.interval->high, m_unit), 1), unit);
@@ -162,6 +171,7 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
                                                : QString());
     if (profile.mvt)
         detail << tr("MVT %1").arg(mvtText(answers::asCited(*profile.mvt)));
+    detail << said(answers::liftedWords(profile), m_unit);
     if (profile.session.measuredOneRm)
         detail << tr("measured 1RM %1").arg(massWithUnit(*profile.session.measuredOneRm, m_unit));
     words.detail = detail.join(QStringLiteral("  \u00b7  "));
@@ -189,6 +199,12 @@ void FiguresPanel::addLine(Words& words, const answers::Profile& profile) const 
         if (!saidAbove)
             notes << said(asSentence(note.words), m_unit);
     }
+    if (m_sources && profile.oneRm && profile.oneRm->toPlan)
+        for (const slopebook::Words& each :
+             {answers::bendWords(profile), answers::dayNoiseNote(profile.beyond.day).words,
+              answers::tiltWords(profile.beyond.day), answers::bendSource(profile.beyond.bend)})
+            if (!each.empty())
+                notes << said(asSentence(each), m_unit);
     words.notes = notes.join(QLatin1Char(' '));
 }
 

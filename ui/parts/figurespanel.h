@@ -23,6 +23,9 @@ public:
     /// In a low window only the estimate and the cautions are shown: the rest is on the Profile
     /// tab.
     void setCompact(bool compact);
+    /// With the interval of the line alone, how far a bent line may mislead, and where noise and
+    /// bend come from.
+    void setSources(bool sources) { m_sources = sources; }
     /// The estimate as one sentence, for the chart's screen reader.
     QString sentence() const;
 
@@ -45,6 +48,7 @@ private:
     QLabel* m_line;
     QLabel* m_notes;
     bool m_compact = false;
+    bool m_sources = false;
     LoadUnit m_unit;
 };
 

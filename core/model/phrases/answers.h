@@ -433,6 +433,50 @@ inline constexpr std::array answers{
                          "the bias count athletes, not sets"),
     translate("Phrases", "sets of one session resemble each other: the limits and the interval of "
                          "the bias count sessions, not sets, and hold for these athletes alone"),
+    translate(
+        "Phrases",
+        "the same loads each time, or one load near 80 % of the max, end that doubt in a change"),
+    translate("Phrases", "the same loads each time end that doubt in a change"),
+    translate("Phrases", "%1: such tests show from %2 m/s up"),
+    translate("Phrases", "%1: such tests show from %2 up"),
+    translate("Phrases", "as if lines were straight"),
+    translate("Phrases", "bend allowance in"),
+    translate(
+        "Phrases",
+        "lifts bend a little: a straight line through these loads may read the max %1 to %2 off"),
+    translate("Phrases", "%1 own full ladders narrow it"),
+    translate("Phrases",
+              "both ladders reach alike: what lines may bend cancels in the change of the max"),
+    translate("Phrases", "lines bend a little: the change of the max may look up to %1 better or "
+                         "%2 worse than it is"),
+    translate("Phrases",
+              "lines bend a little: the change of the max may look up to %1 better than it is"),
+    translate("Phrases",
+              "lines bend a little: the change of the max may look up to %1 worse than it is"),
+    translate("Phrases", "no bend allowance is made: lines are taken as straight"),
+    translate("Phrases",
+              "bend allowance: any of the shipped curves, for none is published for this lift"),
+    translate("Phrases", "bend allowance: %1 to %2 times the published curve of the lift (%3), by "
+                         "%4 own full ladders"),
+    translate("Phrases", "bend allowance: none up to all of the published curve of the lift (%1)"),
+    translate("Phrases", "days tilt a line as well: its slope by %1 % (SD), about 60 % of the max"),
+    translate("Phrases", "%1 was lifted that day: the max is no less"),
+    translate("Phrases", "estimated 1RM by the log's own maxima %1; to plan with %2 to %3"),
+    translate(
+        "Phrases",
+        "estimated 1RM %1; to plan with not bounded: lift loads further apart, and heavier ones"),
+    translate("Phrases", "estimated 1RM %1, without an interval"),
+    translate("Phrases", "estimated 1RM %1; to plan with %2 to %3"),
+    translate("Phrases", "estimated 1RM %1; to plan with %2 to %3 (as if straight %4 to %5)"),
+    translate("Phrases", "at %1 changes from %2 m/s up, of which the bend takes %3"),
+    translate("Phrases", "at %1 changes from %2 m/s up"),
+    translate("Phrases", "of the estimated 1RM changes from %1 up, of which the bend takes %2 (the "
+                         "same loads both times: none)"),
+    translate("Phrases", "of the estimated 1RM changes from %1 up"),
+    translate("Phrases", "of the estimated 1RM none: it cannot be bounded"),
+    translate("Phrases", "this test and one by the first ladder can show: %1; smaller changes will "
+                         "stay unclear, whatever the athlete did"),
+    translate("Phrases", "%1; shows from %2"),
 };
 
 } // namespace slopebook::phrases

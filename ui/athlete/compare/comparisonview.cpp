@@ -11,6 +11,7 @@
 #include <QScrollArea>
 #include <QSplitter>
 #include <QTabWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 using namespace Qt::Literals::StringLiterals;
@@ -22,7 +23,7 @@ namespace {
 using answers::Comparison;
 using look::Role;
 
-constexpr int tablesWidth = 560;
+constexpr int tablesWidth = 560, widestName = 150;
 
 QTableView* tableView(QAbstractItemModel* model, const QString& name) {
     QTableView* view = rowTable(model, name);
@@ -37,6 +38,11 @@ void fitRows(QTableView* view, int wide) {
     if (view->model()->columnCount() > wide) {
         view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
         view->horizontalHeader()->setSectionResizeMode(wide, QHeaderView::Stretch);
+        // A row's name is wrapped before it takes the figures' room.
+        if (view->horizontalHeader()->sectionSize(0) > widestName) {
+            view->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
+            view->horizontalHeader()->resizeSection(0, widestName);
+        }
     }
     view->resizeRowsToContents();
     int height = view->horizontalHeader()->sizeHint().height() + 2 * view->frameWidth() + 2;
@@ -60,7 +66,7 @@ QLabel* heading(const QString& text, QWidget* buddy) {
 ComparisonView::ComparisonView(QWidget* parent)
     : QWidget(parent), m_sentence(new QLabel), m_caution(new CautionLabel), m_tables(nullptr),
       m_changeChart(new charts::ChangeChart), m_lineChart(new charts::LineChart),
-      m_byLoad(new TextTable(this)), m_oneRm(new TextTable(this)),
+      m_maxChart(new charts::MaxChart), m_byLoad(new TextTable(this)), m_oneRm(new TextTable(this)),
       m_byLoadView(tableView(m_byLoad, tr("Change by load"))),
       m_oneRmView(tableView(m_oneRm, tr("1RM"))), m_notes(new QLabel) {
     QFont large = m_sentence->font();
@@ -108,6 +114,7 @@ QWidget* ComparisonView::buildTables() {
     layout->addWidget(heading(tr("By load: &what the lines say, m/s"), m_byLoadView));
     layout->addWidget(m_byLoadView);
     layout->addWidget(heading(tr("1R&M"), m_oneRmView));
+    layout->addWidget(m_maxChart);
     layout->addWidget(m_oneRmView);
     layout->addWidget(heading(tr("To beware of, and where the figures come from"), nullptr));
     layout->addWidget(m_notes);
@@ -141,6 +148,8 @@ void ComparisonView::show(const Comparison& c, const PageHeader& header) {
         lines.checkLoads.push_back(kilograms(load));
     m_lineChart->setData(lines);
     m_lineChart->setSpokenText(sentence);
+    m_maxChart->setData(charts::maxChangeOf(c, header.unit));
+    m_maxChart->setSpokenText(sentence);
     showTables(c, header);
     m_tables->show();
 }
@@ -151,9 +160,10 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
     for (const page::LoadRow& r : page::loadRows(c, header.unit))
         rows.push_back(
             {.cells = {r.load, r.from, r.to, r.change, r.readingInterval, r.smallest, r.reading},
-             .explanation = tr("%1, these two days only: %2 m/s").arg(level, r.twoDays)});
+             .explanation = tr("%1, as if lines were straight: %2 m/s; these two days only: %3 m/s")
+                                .arg(level, r.straight, r.twoDays)});
     m_byLoad->setTable({tr("Load, %1").arg(unit), tr("Before"), tr("After"), tr("Change"),
-                        tr("%1 with noise").arg(level), tr("Smallest"), tr("Reading")},
+                        tr("%1 interval").arg(level), tr("Smallest"), tr("Reading")},
                        std::move(rows), 1, 6);
     rows.clear();
     for (const page::OneRmRow& r : page::oneRmRows(c, header.unit)) {
@@ -179,8 +189,19 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
     for (const QString& note : notes)
         html += "<p style='margin-top:0; margin-bottom:5px'>"_L1 + note.toHtmlEscaped() + "</p>"_L1;
     m_notes->setText(html);
+    fitTables();
+    // Columns have their widths, and with them rows their heights, once they are laid out.
+    QTimer::singleShot(0, this, &ComparisonView::fitTables);
+}
+
+void ComparisonView::fitTables() {
     fitRows(m_byLoadView, 6); // the reading
-    fitRows(m_oneRmView, 0);  // the row's name
+    fitRows(m_oneRmView, 4);  // the reading
+}
+
+void ComparisonView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    QTimer::singleShot(0, this, &ComparisonView::fitTables);
 }
 
 void ComparisonView::showReason(const QString& reason, std::span<const LiftSession> sessions,
@@ -197,6 +218,7 @@ void ComparisonView::showReason(const QString& reason, std::span<const LiftSessi
             Role{.kind = lines.sessions.empty() ? Role::Kind::Earlier : Role::Kind::Later}));
     m_lineChart->setData(lines);
     m_lineChart->setSpokenText(reason);
+    m_maxChart->setData({});
     m_byLoad->setTable({}, {}, 0, 0);
     m_oneRm->setTable({}, {}, 0, 0);
     m_notes->clear();

@@ -5,6 +5,7 @@
 
 #include "ui/charts/changechart.h"
 #include "ui/charts/linechart.h"
+#include "ui/charts/maxchart.h"
 #include "ui/paper/comparisonpage.h"
 #include "ui/parts/texttable.h"
 
@@ -29,10 +30,15 @@ public:
     QString notes() const { return m_notes->text(); }
     const charts::ChangeChart& changeChart() const { return *m_changeChart; }
     const charts::LineChart& lineChart() const { return *m_lineChart; }
+    const charts::MaxChart& maxChart() const { return *m_maxChart; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     QWidget* buildCharts();
     QWidget* buildTables();
+    void fitTables();
     void showTables(const answers::Comparison& comparison, const PageHeader& header);
 
     QLabel* m_sentence;
@@ -40,6 +46,7 @@ private:
     QWidget* m_tables;
     charts::ChangeChart* m_changeChart;
     charts::LineChart* m_lineChart;
+    charts::MaxChart* m_maxChart;
     TextTable* m_byLoad;
     TextTable* m_oneRm;
     QTableView* m_byLoadView;

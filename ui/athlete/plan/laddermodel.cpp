@@ -10,8 +10,8 @@ namespace slopebook::ui {
 
 void PlanLadderModel::setNextTest(std::optional<answers::NextTest> next, LoadUnit unit) {
     m_next = std::move(next);
-    QStringList headings{tr("#"), tr("Ladder"), tr("Loads (%1)").arg(unitName(unit)),
-                         tr("Heaviest"), tr("Estimated 1RM")};
+    QStringList headings{tr("#"),        tr("Ladder"),        tr("Loads (%1)").arg(unitName(unit)),
+                         tr("Heaviest"), tr("Estimated 1RM"), tr("Its change")};
     QList<int> right{Rank};
     std::vector<Row> rows;
     if (m_next)
@@ -38,11 +38,15 @@ int PlanLadderModel::bewareColumn() const {
 QStringList PlanLadderModel::cells(std::size_t row, LoadUnit unit) const {
     const answers::LadderForecast& ladder = m_next->ladders[row];
     QStringList cells{
-        QString::number(row + 1), said(answers::ladderWords(ladder.kind)),
+        QString::number(row + 1),
+        said(answers::ladderWords(ladder.kind)),
         planwords::ladderLoads(ladder, unit),
         ladder.heaviestPercent > 0 ? number(ladder.heaviestPercent, 0) + u" %"_s : QString(),
         ladder.oneRm ? u"± "_s + number(inUnit(*ladder.oneRm, unit), 1) + u' ' + unitName(unit)
-                     : tr("not bounded")};
+                     : tr("not bounded"),
+        ladder.oneRmChange
+            ? u"± "_s + number(inUnit(*ladder.oneRmChange, unit), 1) + u' ' + unitName(unit)
+            : tr("not bounded")};
     for (std::size_t at = 0; at < m_next->settings.checkLoads.size(); ++at)
         cells << (at < ladder.changes.size() ? tr("± %1 (lines ± %2)")
                                                    .arg(number(ladder.changes[at].reading, 3),

@@ -12,7 +12,7 @@ class PlanLadderModel : public TextTable {
     Q_OBJECT
 public:
     /// After these, one column a check load.
-    enum Column { Rank, Name, Loads, Heaviest, OneRm, FirstCheckLoad };
+    enum Column { Rank, Name, Loads, Heaviest, OneRm, OneRmChange, FirstCheckLoad };
     using TextTable::TextTable;
 
     /// The last one: what is wrong with a ladder. The figures stand before the words.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/plan/nexttestpane.h"
 
+#include "core/answers/told.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
@@ -61,7 +62,8 @@ void NextTestPane::build() {
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
     m_sentence->setAccessibleDescription(tr("Which ladder to test with"));
-    m_settled->setAccessibleDescription(tr("What would settle what is unclear"));
+    m_settled->setAccessibleDescription(
+        tr("What two tests can show before they are done, and what would settle what is unclear"));
     m_table->setModel(m_model);
     m_table->setAccessibleName(tr("Ladders for the next test, best first"));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -136,9 +138,14 @@ void NextTestPane::ask(const Question& q) {
     m_sentence->setText(sentence(*next, q.unit) + repsNote);
     m_chart->setSpokenText(m_sentence->text());
     QStringList settled;
+    if (const Words shows = answers::canShowWords(next->ladders.front(), next->byOneRm);
+        !shows.empty())
+        settled << said(asSentence(shows), q.unit);
     for (const SettledAt& each :
          settledAt(*q.context, *q.about, *q.profile, *next, next->ladders.front()))
         settled << said(asSentence(settledWords(each)), q.unit);
+    if (const auto max = settledMax(*q.context, *q.about, *q.profile, *next, next->ladders.front()))
+        settled << said(asSentence(settledWords(*max)), q.unit);
     m_settled->setText(settled.join(u'\n'));
     m_settled->setVisible(!settled.isEmpty());
 }

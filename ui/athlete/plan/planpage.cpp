@@ -2,6 +2,7 @@
 #include "ui/athlete/plan/planpage.h"
 
 #include "core/answers/barfit.h"
+#include "core/answers/told.h"
 #include "core/model/errors.h"
 #include "ui/athlete/plan/nexttestpane.h"
 #include "ui/athlete/plan/relationpane.h"
@@ -180,6 +181,9 @@ void PlanPage::showAge() {
         m_profile ? planwords::lineAgeText(m_profile->session.date,
                                            m_clock ? std::optional(m_clock.today()) : std::nullopt)
                   : QString());
+    if (m_profile && m_profile->oneRm)
+        m_age->setText(said(asSentence(answers::planWithWords(*m_profile)), m_choice.unit) + u' ' +
+                       m_age->text());
     m_age->setVisible(m_profile.has_value());
     m_form->setLine(m_profile);
 }

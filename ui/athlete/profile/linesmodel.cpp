@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/profile/linesmodel.h"
 
+#include "core/answers/told.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QIcon>
@@ -20,6 +22,8 @@ QString oneRmFigure(const answers::OneRm& oneRm, int column, LoadUnit unit) {
     case LinesModel::OneRm:
         return oneRm.extrapolatedVeryFar() || !oneRm.interval ? QStringLiteral("(%1)").arg(estimate)
                                                               : estimate;
+    case LinesModel::ToPlan:
+        return oneRm.toPlan ? rangeText(inUnit(*oneRm.toPlan, unit), 1) : QStringLiteral("\u2013");
     case LinesModel::Interval:
         return oneRm.interval ? rangeText(inUnit(*oneRm.interval, unit), 1)
                               : QStringLiteral("\u2013");
@@ -108,6 +112,7 @@ QString LinesModel::figure(const LineRow& row, int column) const {
                                       loadNumber(row.profile->heaviest, m_unit))
                            : QStringLiteral("\u2013");
     case OneRm:
+    case ToPlan:
     case Interval:
     case Reach:
         return row.profile && row.profile->oneRm ? oneRmFigure(*row.profile->oneRm, column, m_unit)
@@ -153,7 +158,7 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
             return noAnswerText(row.profile.why(), m_unit);
         if (!row.profile->oneRm)
             return noAnswerText(row.profile->oneRm.why(), m_unit);
-        return {};
+        return said(asSentence(answers::planWithWords(*row.profile)), m_unit);
     case Qt::TextAlignmentRole:
         return int(Qt::AlignVCenter | (index.column() == Day ? Qt::AlignLeft : Qt::AlignRight));
     default:
@@ -163,14 +168,16 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
 
 QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int role) const {
     static const char* const titles[ColumnCount] = {
-        QT_TR_NOOP("Session"), QT_TR_NOOP("1RM, %1"),   QT_TR_NOOP("Of the line, %1"),
-        QT_TR_NOOP("Reach"),   QT_TR_NOOP("Measured"),  QT_TR_NOOP("V0, m/s"),
-        QT_TR_NOOP("Slope"),   QT_TR_NOOP("s, m/s"),    QT_TR_NOOP("R\u00b2"),
-        QT_TR_NOOP("Points"),  QT_TR_NOOP("Loads, %1"), QT_TR_NOOP("L0, %1")};
+        QT_TR_NOOP("Session"),         QT_TR_NOOP("1RM, %1"), QT_TR_NOOP("To plan, %1"),
+        QT_TR_NOOP("Of the line, %1"), QT_TR_NOOP("Reach"),   QT_TR_NOOP("Measured"),
+        QT_TR_NOOP("V0, m/s"),         QT_TR_NOOP("Slope"),   QT_TR_NOOP("s, m/s"),
+        QT_TR_NOOP("R\u00b2"),         QT_TR_NOOP("Points"),  QT_TR_NOOP("Loads, %1"),
+        QT_TR_NOOP("L0, %1")};
     static const char* const tips[ColumnCount] = {
         QT_TR_NOOP("Checked: on the chart"),
         QT_TR_NOOP(
             "Estimated 1RM; in brackets where reach is under half, or where it has no interval"),
+        QT_TR_NOOP("95 % interval to plan with: line, MVT, days and bend"),
         QT_TR_NOOP("95 % interval of the estimate by the line alone, for comparing sessions: the "
                    "MVT taken as exact"),
         QT_TR_NOOP("Heaviest load lifted / estimated 1RM"),

@@ -26,6 +26,7 @@ public:
     enum Column {
         Day,
         OneRm,
+        ToPlan,
         Interval,
         Reach,
         Measured,

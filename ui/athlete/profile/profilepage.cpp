@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/profile/profilepage.h"
 
+#include "core/questions/liftcontext.h"
 #include "ui/parts/figurespanel.h"
 #include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
@@ -18,6 +19,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <map>
 
 namespace slopebook::ui {
 
@@ -39,6 +41,7 @@ void ProfilePage::build() {
     m_chart = new charts::LineChart;
     m_chart->setAccessibleName(tr("Chart of the chosen sessions' lines"));
     m_figures = new FiguresPanel(m_logbook.loadUnit());
+    m_figures->setSources(true);
     m_empty = new QLabel;
     m_empty->setWordWrap(true);
     m_empty->setAccessibleDescription(tr("What is missing"));
@@ -182,10 +185,19 @@ void ProfilePage::readRows() {
             shown.push_back(row.session.session);
     const bool fresh = m_lines->rows().empty();
     const int current = currentLine();
+    // Noise by the session's device, and the log's own calibration of estimates.
+    std::map<std::optional<DeviceId>, Background> byDevice;
+    const auto aboutOn = [&](std::optional<DeviceId> device) -> const Background& {
+        const auto known = byDevice.find(device);
+        return known != byDevice.end()
+                   ? known->second
+                   : byDevice.emplace(device, within(m_logbook.context(*m_lift), *m_about, device))
+                         .first->second;
+    };
     std::vector<LineRow> rows;
     for (auto session = m_about->sessions.rbegin(); session != m_about->sessions.rend();
          ++session) {
-        LineRow row{*session, profileOf(*m_about, *session), false};
+        LineRow row{*session, profileOf(aboutOn(session->device), *session), false};
         row.shown = fresh ? rows.size() < shownAtFirst
                           : std::find(shown.begin(), shown.end(), session->session) != shown.end();
         rows.push_back(std::move(row));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/season/seasonrows.h"
 
+#include "core/answers/told.h"
 #include "core/questions/questions.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -46,6 +47,9 @@ QString deviceName(std::span<const Stored<DeviceId, Device>> devices, const Lift
 /// What a reader of one row should know beside its figures.
 QString explanation(const answers::Followed& f, const QString& device, LoadUnit unit) {
     QStringList said;
+    if (f.change && f.change->read.straight)
+        said << SeasonRows::tr("As if lines were straight: %1 m/s")
+                    .arg(signedRangeText(*f.change->read.straight, speedDecimals));
     if (const QString settling = settlingOf(f, unit); !settling.isEmpty())
         said << settling;
     if (!device.isEmpty())
@@ -81,7 +85,7 @@ QStringList seasonHeadings(LoadUnit unit) {
             SeasonRows::tr("From the line (m/s)"),
             SeasonRows::tr("Interval"),
             SeasonRows::tr("Change (m/s)"),
-            SeasonRows::tr("Interval, with day-to-day noise"),
+            SeasonRows::tr("Interval, with noise and bend"),
             SeasonRows::tr("Reading"),
             SeasonRows::tr("Estimated 1RM (%1)").arg(mass),
             SeasonRows::tr("Interval"),
@@ -105,7 +109,7 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
         if (f.change)
             cells << signedNumber(f.change->read.change, speedDecimals)
                   << signedRangeText(f.change->read.interval, speedDecimals)
-                  << said(answers::readingWords(f.change->read, speedDecimals));
+                  << said(answers::speedCell(f.change->read));
         else
             cells << QString() << QString() << (base ? SeasonRows::tr("baseline") : u"–"_s);
         if (f.oneRm)
@@ -138,7 +142,7 @@ QString latestText(const answers::Follow& follow) {
     return SeasonRows::tr("%1 against %2: %3 m/s (%4), %5.")
         .arg(day, base, signedNumber(last.change->read.change, speedDecimals),
              signedRangeText(last.change->read.interval, speedDecimals),
-             said(answers::readingWords(last.change->read, speedDecimals)));
+             said(answers::toldSpeed(last.change->read)));
 }
 
 QString trendText(const answers::Follow& follow, double level) {
