@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <set>
 
 namespace slopebook::exchange {
@@ -183,12 +184,15 @@ void proposeByValues(Shape& shape, const FileFacts& facts) {
         else if (facts.columns[i].isDates() && shape.columns[TidyDate].empty())
             shape.columns[TidyDate] = {{.at = i, .decimal = {}}};
     }
+    const auto mayBeSpeed = [&](std::size_t i) {
+        return highOf(facts.columns[i]) < plausibleVelocityLimit;
+    };
     const auto isSpeed = [&](std::size_t i) {
-        const ColumnFacts& column = facts.columns[i];
-        const bool whole = std::ranges::all_of(column.samples, [](const std::string& cell) {
-            return cell.find_first_not_of("0123456789") == std::string::npos;
-        });
-        return highOf(column) < plausibleVelocityLimit && !whole;
+        const bool whole =
+            std::ranges::all_of(facts.columns[i].samples, [](const std::string& cell) {
+                return cell.find_first_not_of("0123456789") == std::string::npos;
+            });
+        return mayBeSpeed(i) && !whole;
     };
     const auto first = std::ranges::find_if(numbers, isSpeed);
     if (first == numbers.end() || first == numbers.begin()) {
@@ -199,8 +203,16 @@ void proposeByValues(Shape& shape, const FileFacts& facts) {
                 shape.columns[TidyVelocity].push_back({.at = numbers[k], .decimal = {}});
         }
     } else {
-        shape.columns[TidyLoad] = {{.at = *(first - 1), .decimal = {}}};
-        for (auto it = first; it != numbers.end() && isSpeed(*it); ++it)
+        // "42.5 1 0.98": the 1 may be a speed or a number of the set, and is no load.
+        auto load = first - 1;
+        while (load != numbers.begin() && mayBeSpeed(*load))
+            --load;
+        shape.columns[TidyLoad] = {{.at = mayBeSpeed(*load) ? *(first - 1) : *load, .decimal = {}}};
+        // A rep at 1 m/s is written without decimals: between others it is a speed.
+        const auto end = std::find_if_not(first, numbers.end(), mayBeSpeed);
+        const auto last =
+            std::find_if(std::reverse_iterator(end), std::reverse_iterator(first), isSpeed).base();
+        for (auto it = first; it != last; ++it)
             shape.columns[TidyVelocity].push_back({.at = *it, .decimal = {}});
     }
     shape.rowIsSet = shape.columns[TidyVelocity].size() > 1;

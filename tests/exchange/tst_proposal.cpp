@@ -190,6 +190,32 @@ private Q_SLOTS:
         QCOMPARE(english(facts.columnName(1)), "column 2");
     }
 
+    void takesARepAtOneMetrePerSecondAmongSpeeds_data() {
+        QTest::addColumn<QString>("table");
+        QTest::addColumn<int>("load");
+        QTest::addColumn<QList<int>>("speeds");
+        QTest::newRow("between") << "52,5\t0,887\n42,5\t1\t1\t0,98\t0,98\n"
+                                 << 0 << QList<int>{1, 2, 3, 4};
+        QTest::newRow("first of one line") << "42.5\t1\t0.98\t0.97\n" << 0 << QList<int>{2, 3};
+        QTest::newRow("a count behind") << "60\t0.92\t3\n70\t0.80\t3\n" << 0 << QList<int>{1};
+        QTest::newRow("set numbers before the load") << "1\t60\t0.92\n2\t70\t0.80\n"
+                                                     << 1 << QList<int>{2};
+        QTest::newRow("a light ball") << "2\t1.9\n3\t1.7\n" << 0 << QList<int>{1};
+    }
+    void takesARepAtOneMetrePerSecondAmongSpeeds() {
+        QFETCH(QString, table);
+        QFETCH(int, load);
+        QFETCH(QList<int>, speeds);
+        const Shape shape =
+            propose(lookAt({.file = {}, .text = table.toStdString()},
+                           {.encoding = {}, .delimiter = '\t', .skip = {}, .header = {}}));
+        QCOMPARE(columnOfRole(shape, TidyLoad), std::size_t(load));
+        QList<int> found;
+        for (const ColumnUse& use : shape.columns[TidyVelocity])
+            found << int(use.at);
+        QCOMPARE(found, speeds);
+    }
+
     void takesPoundsFromHeadingOrCell() {
         const auto unit = [](const std::string& text) { return propose(factsOf(text)).load; };
         QVERIFY(unit("load (lb),speed\n135,0.9\n") == MassUnit::Pound);

@@ -223,6 +223,18 @@ private Q_SLOTS:
         QCOMPARE(head(), before);
     }
 
+    void aPlaceOfSpacesIsNone() {
+        type(QStringLiteral("40 1.10 1.08"));
+        const SessionHead before = head();
+        const QString stood = QString::fromStdString(before.place);
+        place()->setFocus();
+        place()->selectAll();
+        QTest::keyClicks(place(), stood + QStringLiteral("  "));
+        line()->setFocus();
+        QCOMPARE(head(), before);
+        QCOMPARE(place()->text(), stood);
+    }
+
     void aFieldOfTheBatterySavesItselfAlone() {
         work().showTask(5);
         auto* view = work().findChild<AttemptsView*>();

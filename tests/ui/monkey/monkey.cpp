@@ -78,7 +78,7 @@ Monkey::Monkey(const std::filesystem::path& log, Plan plan)
     if (!QTest::qWaitForWindowActive(m_window.get()) || !m_window->workspace())
         fail(QStringLiteral("the window does not open the log"));
     m_hands = std::make_unique<Hands>(*m_window, m_dice);
-    m_book = m_disk.now();
+    m_book = m_first = m_disk.now();
     m_chosen = shown();
     m_steps[0] = m_book;
 }

@@ -185,6 +185,7 @@ private:
     std::unique_ptr<Hands> m_hands;
 
     Book m_book;                         ///< what was entered
+    Book m_first;                        ///< what stood there before the first step
     std::vector<Book> m_allowed;         ///< what the step may come to
     Shown m_chosen;                      ///< what was chosen
     std::optional<std::string> m_newDay; ///< typed for the session to come

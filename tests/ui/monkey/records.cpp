@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <array>
 #include <fstream>
+#include <iterator>
 
 namespace slopebook::monkey {
 
@@ -206,6 +207,12 @@ void Monkey::typeAttempts() {
     Book after = m_book;
     auto& all = after.sessions.at(key).attempts[test];
     all.insert(all.end(), attempts.begin(), attempts.end());
+    // A test that a click took off the list comes back with its first attempt.
+    const auto ofTest = [begin = "test|" + test + "|"](const std::string& row) {
+        return row.starts_with(begin);
+    };
+    if (std::ranges::none_of(after.rest, ofTest))
+        std::ranges::copy_if(m_first.rest, std::inserter(after.rest, after.rest.end()), ofTest);
     allow(after);
     for (int i = 0; i < 2 && !changed(); ++i)
         m_hands->key(Qt::Key_Return);

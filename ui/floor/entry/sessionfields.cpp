@@ -123,8 +123,12 @@ void SessionBar::saveDevice() {
 void SessionBar::savePlace() {
     if (!m_place->isModified())
         return;
-    save([place = utf8(m_place->text().trimmed())](SessionHead& head) { head.place = place; },
-         m_place);
+    const QString place = m_place->text().trimmed();
+    if (m_session && place != m_place->text()) { // what is saved is what stands there
+        m_place->setText(place);
+        m_place->setModified(true);
+    }
+    save([place](SessionHead& head) { head.place = utf8(place); }, m_place);
 }
 
 void SessionBar::saveBodyMass() {
