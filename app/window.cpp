@@ -22,7 +22,13 @@ ui::Settings readSettings() {
     return {.geometry = store.value(QLatin1String("window/geometry")).toByteArray(),
             .windowState = store.value(QLatin1String("window/state")).toByteArray(),
             .recentLogs = store.value(QLatin1String("logs/recent")).toStringList(),
-            .page = store.value(QLatin1String("window/page"), 0).toInt(),
+            .page = store.value(QLatin1String("window/page")).toString(),
+            .indexFolded =
+                store.contains(QLatin1String("window/indexFolded"))
+                    ? std::optional(store.value(QLatin1String("window/indexFolded")).toBool())
+                    : std::nullopt,
+            .indexWidth =
+                store.value(QLatin1String("window/indexWidth"), ui::Settings{}.indexWidth).toInt(),
             .language = store.value(QLatin1String("window/language")).toString(),
             .importMaps = store.value(QLatin1String("import/maps")).toStringList(),
             .unit = store.value(QLatin1String("window/unit")).toString() == QLatin1String("lb")
@@ -48,6 +54,9 @@ void keepSettings(const ui::Settings& settings) {
     store.setValue(QLatin1String("window/unit"), ui::unitName(settings.unit));
     store.setValue(QLatin1String("window/restTimer"), settings.restTimer);
     store.setValue(QLatin1String("tests/repeatDays"), settings.repeatDays);
+    if (settings.indexFolded)
+        store.setValue(QLatin1String("window/indexFolded"), *settings.indexFolded);
+    store.setValue(QLatin1String("window/indexWidth"), settings.indexWidth);
     if (settings.fingers)
         store.setValue(QLatin1String("window/fingers"), *settings.fingers);
 }

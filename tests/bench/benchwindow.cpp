@@ -7,7 +7,6 @@
 #include "core/log/history.h"
 #include "ui/floor/entry/entrypage.h"
 #include "ui/window/mainwindow.h"
-#include "ui/window/namecombo.h"
 #include "ui/window/workspace.h"
 
 #include <QApplication>
@@ -111,21 +110,26 @@ void compareOpening(const QString& file, const QString& sample) {
 }
 
 /// Types the name, as a coach does.
-void type(const MainWindow& window, const char* chooser, const QString& name) {
-    const auto* combo = window.findChild<NameCombo*>(QLatin1String(chooser));
-    combo->lineEdit()->setText(name);
-    QTest::keyClick(combo->lineEdit(), Qt::Key_Return);
+void type(const MainWindow& window, QAction* finder, const QString& name) {
+    finder->trigger();
+    QWidget* line = window.focusWidget();
+    QTest::keyClick(line, Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClicks(line, name);
+    QTest::keyClick(line, Qt::Key_Return);
     QCoreApplication::processEvents();
-    if (combo->currentText() != name)
-        qFatal("No such name.");
 }
 
 void choose(const MainWindow& window, const QString& athlete) {
-    type(window, "athlete", athlete);
     Workspace& workspace = *window.workspace();
+    type(window, window.actions().findAthlete, athlete);
+    if (workspace.athleteName() != athlete)
+        qFatal("No such athlete.");
     for (const auto& lift : workspace.logbook().log().lifts())
         if (!workspace.logbook().log().liftSessions({*workspace.athlete(), lift.id}).empty()) {
-            type(window, "lift", QString::fromStdString(lift.value.name));
+            const QString name = QString::fromStdString(lift.value.name);
+            type(window, window.actions().findLift, name);
+            if (workspace.liftName() != name)
+                qFatal("No such lift.");
             return;
         }
     qFatal("That athlete has no sessions.");
@@ -136,8 +140,8 @@ std::vector<double> timeToShowPages(MainWindow& window) {
     std::vector<double> medians;
     const auto athlete = window.workspace()->athlete();
     const auto lift = window.workspace()->lift();
-    for (int task = 0; task < Workspace::taskNames().size(); ++task) {
-        window.workspace()->showTask(task);
+    for (const PageEntry& entry : pages()) {
+        window.workspace()->showPage(entry.page);
         TaskPage* page = window.workspace()->currentPage();
         std::vector<double> times;
         for (int visit = 0; visit < visits; ++visit) {
@@ -161,11 +165,10 @@ void comparePages(const QString& file, const QString& lone, const QString& athle
     choose(*alone, athlete);
     const auto ofLog = timeToShowPages(*here);
     const auto ofLone = timeToShowPages(*alone);
-    const QStringList names = Workspace::taskNames();
     std::printf("\npage, ms      here   alone  ratio\n");
-    for (int task = 0; task < names.size(); ++task) {
-        const auto i = static_cast<std::size_t>(task);
-        std::printf("%-10s %7.1f %7.1f %6.2f\n", qPrintable(names[task]), ofLog[i], ofLone[i],
+    for (const PageEntry& entry : pages()) {
+        const auto i = static_cast<std::size_t>(entry.page);
+        std::printf("%-10s %7.1f %7.1f %6.2f\n", entry.word, ofLog[i], ofLone[i],
                     ofLog[i] / ofLone[i]);
     }
 }
@@ -193,7 +196,7 @@ void addEarlierSessions(const QString& file, const QString& name) {
 void measureKeys(const QString& file, const QString& athlete) {
     const auto window = opened(file);
     choose(*window, athlete);
-    window->workspace()->showTask(0);
+    window->workspace()->showPage(Page::Session);
     EntryPage& page = window->workspace()->entry();
     page.findChild<QSpinBox*>(QStringLiteral("earlier"))->setValue(earlierSessions);
     auto* line = page.findChild<QLineEdit*>(QStringLiteral("setLine"));

@@ -233,8 +233,8 @@ private Q_SLOTS:
                      qPrintable(text));
             seen += text.contains(QRegularExpression(QStringLiteral("[0-9],[0-9]")));
         };
-        for (int task = 0; task < window.actions().tasks.size(); ++task) {
-            window.workspace()->showTask(task);
+        for (const PageEntry& entry : pages()) {
+            window.workspace()->showPage(entry.page);
             QCoreApplication::processEvents();
             const QWidget* page = window.workspace()->currentPage();
             for (const auto* label : page->findChildren<QLabel*>())

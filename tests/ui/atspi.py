@@ -13,8 +13,9 @@ import gi
 gi.require_version("Atspi", "2.0")
 from gi.repository import Atspi  # noqa: E402
 
-PAGES = ["Session", "Profile", "History", "Comparison", "Season", "Battery", "Plan", "Blocks",
-         "Squad", "Noise"]
+PAGES = ["1 Session", "2 Lines", "3 History", "4 Comparison", "5 Season", "6 Battery", "7 Plan",
+         "8 Changes", "9 Blocks", "0 Noise and devices"]  # as the menu Go has them
+PARTS = {"Floor": 1, "Athlete": 6, "Squad": 3}  # and how many pages each has
 MAY_BE_SILENT = {"Messages"}  # nothing to say is nothing to hear
 WAIT = 60  # s; watched by the sanitizers a start takes some
 
@@ -52,10 +53,39 @@ def window_on_the_bus():
     return None
 
 
-def tab_of(window, page):
-    # The last of that name: a page of Plan is called Squad too.
+def entry_of(window, page):
     return [node for node in below(window)
-            if node.get_role() == Atspi.Role.PAGE_TAB and node.get_name() == page][-1]
+            if node.get_role() == Atspi.Role.MENU_ITEM and node.get_name() == page][0]
+
+
+def parts_of(window):
+    for node in below(window):
+        if node.get_role() == Atspi.Role.PAGE_TAB and node.get_name() in PARTS:
+            yield node
+
+
+def rows_of_index(window):
+    for node in below(window):
+        if node.get_role() == Atspi.Role.LIST and node.get_name() == "Index":
+            return [node.get_child_at_index(i) for i in range(node.get_child_count())]
+    return []
+
+
+def walk_index(window):
+    """The three parts are heard, and in each its pages, the shown one as chosen."""
+    wrong = []
+    parts = list(parts_of(window))
+    if [part.get_name() for part in parts] != list(PARTS):
+        wrong.append("parts: " + ", ".join(part.get_name() for part in parts))
+    for part in parts:
+        part.get_action_iface().do_action(0)
+        time.sleep(0.5)
+        rows = [(row.get_name(), row.get_description()) for row in rows_of_index(window)]
+        if not all(name for name, _ in rows) or len(rows) < PARTS[part.get_name()]:
+            wrong.append(f"{part.get_name()}: rows {rows}")
+        if not any(about == "chosen" for _, about in rows):
+            wrong.append(f"{part.get_name()}: nothing is heard as chosen")
+    return wrong
 
 
 def labels_in_sight(window):
@@ -67,8 +97,7 @@ def labels_in_sight(window):
 def walk(window):
     wrong, described, before = [], set(), []
     for page in PAGES:
-        tab = tab_of(window, page)
-        tab.get_action_iface().do_action(0)
+        entry_of(window, page).get_action_iface().do_action(0)
 
         def page_is_filled():
             labels = list(labels_in_sight(window))
@@ -98,7 +127,8 @@ def main():
             env=dict(os.environ, QT_LINUX_ACCESSIBILITY_ALWAYS_ON="1", QT_QPA_PLATFORM="xcb",
                      HOME=folder, XDG_CONFIG_HOME=folder, XDG_DATA_HOME=folder))
         try:
-            wrong = walk(within(window_on_the_bus))
+            window = within(window_on_the_bus)
+            wrong = walk(window) + walk_index(window)
         finally:
             running.kill()
             running.wait()

@@ -88,12 +88,11 @@ public:
     void pages() {
         Workspace& work = *m_window->workspace();
         const auto squad = work.findChild<SquadPage*>();
-        for (int task = 0; task < m_window->actions().tasks.size(); ++task) {
-            work.showTask(task);
+        for (const PageEntry& entry : ui::pages()) {
+            work.showPage(entry.page);
             settle(*m_window);
             QTRY_VERIFY_WITH_TIMEOUT(!squad->working(), 30000);
-            lookAtTabs(m_window->actions().tasks[task]->text(), *m_window, *work.currentPage(),
-                       m_look);
+            lookAtTabs(entry.title(), *m_window, *work.currentPage(), m_look);
         }
         work.bar().showText(QStringLiteral("Something"), QStringLiteral("Go back to a backup…"));
         settle(*m_window);
@@ -146,7 +145,7 @@ public:
                           maps, parent);
         show<PasteDialog>("paste", readBlock(QStringLiteral("40\t92\n50\t85\n60\t71\n")),
                           m_surroundings.settings.unit, parent);
-        m_window->workspace()->showTask(1);
+        m_window->workspace()->showPage(Page::Lines);
         settle(*m_window);
         auto* chart = charts::ChartMenu::of(*m_window->workspace()->currentPage());
         QVERIFY(chart);

@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Takes the pictures of the README: the program's own window on a copy of the sample log, each task
+// Takes the pictures of the README: the program's own window on a copy of the sample log, each page
 // once, and a ladder typed into it.
-//   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german]
+//   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german] [WIDTHxHEIGHT]
 // Needs no display: QT_QPA_PLATFORM=offscreen.
 #include "ui/window/mainwindow.h"
-#include "ui/window/namecombo.h"
 #include "ui/window/workspace.h"
 
 #include <QApplication>
-#include <QComboBox>
 #include <QDir>
 #include <QLineEdit>
 #include <QTest>
 #include <QTextStream>
+
+#include <algorithm>
 
 using namespace slopebook;
 using namespace slopebook::ui;
@@ -23,13 +23,12 @@ Date today() {
     return Date{std::chrono::year{2026}, std::chrono::month{5}, std::chrono::day{11}};
 }
 
-void choose(const QWidget& window, const QString& name, const QString& value) {
-    auto* combo = window.findChild<QComboBox*>(name);
-    if (combo == nullptr)
-        return;
-    const int at = combo->findText(value);
-    combo->setCurrentIndex(at);
-    Q_EMIT combo->activated(at);
+/// The key of that name among those that are asked.
+template <class Id, class Value>
+std::optional<Id> called(const std::vector<Stored<Id, Value>>& all, const QString& name) {
+    const auto found = std::ranges::find_if(
+        all, [&](const auto& one) { return one.value.name == name.toStdString(); });
+    return found == all.end() ? std::nullopt : std::optional(found->id);
 }
 
 void typeLadder(const QWidget& window) {
@@ -56,8 +55,8 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     const QStringList arguments = application.arguments();
     if (arguments.size() < 5) {
-        QTextStream(stderr)
-            << "usage: slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german]\n";
+        QTextStream(stderr) << "usage: slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] "
+                               "[fingers] [german] [WIDTHxHEIGHT]\n";
         return 2;
     }
     const QStringList wishes = arguments.mid(5);
@@ -72,21 +71,24 @@ int main(int argc, char** argv) {
     window.openLogFile(arguments[1]);
     if (window.workspace() == nullptr)
         return 1;
-    window.resize(1280, 720);
+    QSize size(1280, 720);
+    for (const QString& wish : wishes)
+        if (const QStringList sides = wish.split(QLatin1Char('x')); sides.size() == 2)
+            size = {sides[0].toInt(), sides[1].toInt()};
+    window.resize(size);
     window.show();
-    choose(window, QStringLiteral("athlete"), arguments[3]);
-    choose(window, QStringLiteral("lift"), arguments[4]);
+    const log::Log& log = window.workspace()->logbook().log();
+    window.workspace()->choose(called(log.athletes(), arguments[3]),
+                               called(log.lifts(), arguments[4]));
     const QDir folder(arguments[2]);
-    static const char* const names[] = {"session", "profile", "history", "comparison", "season",
-                                        "battery", "plan",    "blocks",  "squad",      "noise"};
     // The session last: the ladder that is typed there would be in the others' pictures.
-    for (int task = static_cast<int>(Workspace::taskNames().size()) - 1; task >= 0; --task) {
-        window.workspace()->showTask(task);
-        if (task == 0)
+    for (auto entry = pages().rbegin(); entry != pages().rend(); ++entry) {
+        window.workspace()->showPage(entry->page);
+        if (entry->page == Page::Session)
             typeLadder(window);
         QTest::qWait(200);
         if (!window.grab().save(
-                folder.filePath(QLatin1String(names[task]) + QLatin1String(".png"))))
+                folder.filePath(QLatin1String(entry->word) + QLatin1String(".png"))))
             return 1;
     }
     return 0;

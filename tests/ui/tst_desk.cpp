@@ -138,8 +138,8 @@ private Q_SLOTS:
         settings.unit = LoadUnit::Pounds;
         const auto window = open(settings);
         QVERIFY(window);
-        for (int task = 0; task < window->actions().tasks.size(); ++task) {
-            window->workspace()->showTask(task);
+        for (const PageEntry& entry : pages()) {
+            window->workspace()->showPage(entry.page);
             QCoreApplication::processEvents();
             for (const auto* chart :
                  window->workspace()->currentPage()->findChildren<charts::LineChart*>())
@@ -149,12 +149,14 @@ private Q_SLOTS:
                     const QString head = view->model()
                                              ->headerData(column, Qt::Horizontal, Qt::DisplayRole)
                                              .toString();
-                    QVERIFY2(!head.contains(QStringLiteral("kg")),
-                             qPrintable(QStringLiteral("%1: %2").arg(task).arg(head)));
+                    QVERIFY2(
+                        !head.contains(QStringLiteral("kg")),
+                        qPrintable(
+                            QStringLiteral("%1: %2").arg(QLatin1String(entry.word)).arg(head)));
                 }
         }
         // 82.5 kg, the heaviest true maximum, in the table of lines.
-        window->workspace()->showTask(1);
+        window->workspace()->showPage(Page::Lines);
         const auto* lines = window->findChild<LinesModel*>();
         QVERIFY(lines);
         QCOMPARE(lines->index(0, LinesModel::Measured).data().toString(), QStringLiteral("181.88"));
@@ -180,8 +182,7 @@ private Q_SLOTS:
         const auto window = open();
         QVERIFY(window);
         QVERIFY(!window->actions().fingers->isChecked()); // there is no touch screen
-        const auto* chooser = window->findChild<QComboBox*>(QStringLiteral("athlete"));
-        const QString athlete = chooser->currentText();
+        const QString athlete = window->workspace()->athleteName();
         type(*window, QStringLiteral("60 0.92"));
         window->actions().fingers->trigger();
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
@@ -190,7 +191,7 @@ private Q_SLOTS:
         QVERIFY(window->actions().fingers->isChecked());
         QVERIFY(window->menuBar()->actionGeometry(window->menuBar()->actions().front()).height() >=
                 fingerSize);
-        QCOMPARE(window->findChild<QComboBox*>(QStringLiteral("athlete"))->currentText(), athlete);
+        QCOMPARE(window->workspace()->athleteName(), athlete);
         QCOMPARE(setsOfToday().size(), 1U);
         QVERIFY(window->actions().undo->isEnabled());
         window->actions().fingers->trigger();
@@ -205,8 +206,8 @@ private Q_SLOTS:
         QVERIFY(window);
         const QTemporaryDir folder;
         int charts = 0;
-        for (int task = 0; task < window->actions().tasks.size(); ++task) {
-            window->workspace()->showTask(task);
+        for (const PageEntry& entry : pages()) {
+            window->workspace()->showPage(entry.page);
             QCoreApplication::processEvents();
             for (charts::ChartMenu* menu :
                  window->workspace()->currentPage()->findChildren<charts::ChartMenu*>()) {
@@ -233,7 +234,7 @@ private Q_SLOTS:
     void aChartsFiguresAreItsTextAlternative() {
         const auto window = open();
         QVERIFY(window);
-        window->workspace()->showTask(1);
+        window->workspace()->showPage(Page::Lines);
         QCoreApplication::processEvents();
         auto* chart = window->workspace()->currentPage()->findChild<charts::LineChart*>();
         const charts::FigureTable figures = chart->figures();
@@ -326,20 +327,20 @@ private Q_SLOTS:
         const auto window = open();
         QVERIFY(window);
         window->resize(640, 360);
-        for (int task = 0; task < window->actions().tasks.size(); ++task) {
-            window->workspace()->showTask(task);
+        for (const PageEntry& entry : pages()) {
+            window->workspace()->showPage(entry.page);
             QCoreApplication::processEvents();
             QVERIFY2(window->width() <= 640 && window->height() <= 360,
                      qPrintable(QStringLiteral("%1: %2 x %3")
-                                    .arg(task)
+                                    .arg(QLatin1String(entry.word))
                                     .arg(window->width())
                                     .arg(window->height())));
             const TaskPage* page = window->workspace()->currentPage();
             QVERIFY2(page->width() >= page->minimumSizeHint().width() &&
                          page->height() >= page->minimumSizeHint().height(),
-                     qPrintable(QString::number(task)));
+                     entry.word);
         }
-        window->workspace()->showTask(0);
+        window->workspace()->showPage(Page::Session);
         QCoreApplication::processEvents();
         line(*window)->setFocus();
         type(*window, QStringLiteral("40 1.1"));

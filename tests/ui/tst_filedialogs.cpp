@@ -130,9 +130,9 @@ private Q_SLOTS:
         for (QAction* action : {actions.newLog, actions.openLog, actions.importCsv,
                                 actions.exportAll, actions.backUp})
             one(action);
-        for (int task = 0; task < actions.tasks.size(); ++task) {
-            m_window->workspace()->showTask(task);
-            QTRY_VERIFY(m_window->workspace()->task() == task);
+        for (const PageEntry& entry : pages()) {
+            m_window->workspace()->showPage(entry.page);
+            QTRY_VERIFY(m_window->workspace()->page() == entry.page);
             QTest::qWait(0);
             for (QAction* action : {actions.pdf, actions.chartPng, actions.chartSvg})
                 if (action->isEnabled())

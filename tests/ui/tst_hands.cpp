@@ -52,7 +52,7 @@ class TestHands : public QObject {
     }
     SetEdit* line() const { return named<SetEdit>("setLine"); }
     QString answer() const { return named<QLabel>("setAnswer")->text(); }
-    /// What the window says beside the chooser.
+    /// What the window says below the page.
     QString told() const {
         for (const QLabel* label : work().findChildren<QLabel*>())
             if (label->accessibleDescription() == QStringLiteral("Messages"))
@@ -236,7 +236,7 @@ private Q_SLOTS:
     }
 
     void aFieldOfTheBatterySavesItselfAlone() {
-        work().showTask(5);
+        work().showPage(Page::Battery);
         auto* view = work().findChild<AttemptsView*>();
         view->showSession(m_season.autumn);
         QLineEdit *surface = nullptr, *footwear = nullptr;
@@ -370,9 +370,9 @@ private Q_SLOTS:
 
     void undoComesBackFromAnotherPage() {
         type(QStringLiteral("40 1.10 1.08"));
-        work().showTask(3);
+        work().showPage(Page::Comparison);
         m_window->actions().undo->trigger();
-        QCOMPARE(work().task(), 0);
+        QVERIFY(work().page() == Page::Session);
         QCOMPARE(sets().size(), 1U);
         m_window->actions().undo->trigger();
         QCOMPARE(sets().size(), 0U);
@@ -400,7 +400,7 @@ private Q_SLOTS:
     }
 
     void aBatterysUndoGoesToTheBattery() {
-        work().showTask(5);
+        work().showPage(Page::Battery);
         auto* view = work().findChild<AttemptsView*>();
         for (QPushButton* button : view->findChildren<QPushButton*>())
             if (button->text().contains(QStringLiteral("New session")))
@@ -418,9 +418,9 @@ private Q_SLOTS:
             return count;
         };
         QCOMPARE(attempts(), 1U);
-        work().showTask(0);
+        work().showPage(Page::Session);
         m_window->actions().undo->trigger();
-        QCOMPARE(work().task(), 5);
+        QVERIFY(work().page() == Page::Battery);
         QCOMPARE(view->session(), std::optional(session));
         QCOMPARE(attempts(), 1U);
         m_window->actions().undo->trigger();
@@ -527,7 +527,7 @@ private Q_SLOTS:
     }
 
     void theBatterysLineLikewise() {
-        work().showTask(5);
+        work().showPage(Page::Battery);
         auto* view = work().findChild<AttemptsView*>();
         for (QPushButton* button : view->findChildren<QPushButton*>())
             if (button->text().contains(QStringLiteral("New session")))

@@ -135,7 +135,7 @@ private Q_SLOTS:
         MainWindow window(surroundings(QStringLiteral("en"), &kept));
         window.openLogFile(QString::fromStdString(path.string()));
         window.workspace()->logbook().addAthlete({.name = "Cox", .note = {}});
-        window.workspace()->showTask(2);
+        window.workspace()->showPage(Page::History);
         const auto athlete = window.workspace()->athlete();
         QVERIFY(athlete);
 
@@ -145,7 +145,7 @@ private Q_SLOTS:
         QCOMPARE(firstMenu(window), QStringLiteral("&Protokoll"));
         QCOMPARE(kept.value().language, QStringLiteral("de"));
         QVERIFY(window.workspace());
-        QCOMPARE(window.workspace()->task(), 2);
+        QVERIFY(window.workspace()->page() == Page::History);
         QCOMPARE(window.workspace()->athlete(), athlete);
         QVERIFY(window.actions().undo->isEnabled());
         window.actions().undo->trigger();

@@ -6,9 +6,9 @@
 #include "ui/floor/entry/entrypage.h"
 #include "ui/importing/importcsv.h"
 #include "ui/squad/changes/squadpage.h"
+#include "ui/window/index.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/messagebar.h"
-#include "ui/window/namecombo.h"
 #include "ui/window/welcomepage.h"
 #include "ui/window/workspace.h"
 
@@ -91,13 +91,16 @@ class TestMainWindow : public QObject {
         }
         return path;
     }
-    /// One picture a task, to be looked at, where SLOPEBOOK_PICTURES names a folder.
+    /// One picture a page, to be looked at, where SLOPEBOOK_PICTURES names a folder.
     static void keepPictures(MainWindow& window, const QString& name) {
         const QString folder = qEnvironmentVariable("SLOPEBOOK_PICTURES");
-        for (int task = 0; !folder.isEmpty() && task < window.actions().tasks.size(); ++task) {
-            window.workspace()->showTask(task);
+        if (folder.isEmpty())
+            return;
+        for (const PageEntry& entry : pages()) {
+            window.workspace()->showPage(entry.page);
             QTest::qWait(100);
-            QVERIFY(window.grab().save(QStringLiteral("%1/%2-%3.png").arg(folder, name).arg(task)));
+            QVERIFY(window.grab().save(
+                QStringLiteral("%1/%2-%3.png").arg(folder, name, QLatin1String(entry.word))));
         }
     }
     static void show(MainWindow& window) {
@@ -163,15 +166,14 @@ private Q_SLOTS:
         QCOMPARE(sessions.at(0).points.at(1).velocity, 0.88);
     }
 
-    void everyTaskShowsTheLogAndHasItsKey() {
+    void everyPageShowsTheLogAndHasItsKey() {
         MainWindow window(surroundings());
         window.openLogFile(qt(seasonFile("season.slopebook")));
         show(window);
         QVERIFY(window.workspace());
-        for (int task = 0; task < window.actions().tasks.size(); ++task) {
-            const int digit = (task + 1) % 10; // the tenth is Ctrl+0
-            QTest::keyClick(&window, static_cast<Qt::Key>(Qt::Key_0 + digit), Qt::ControlModifier);
-            QCOMPARE(window.workspace()->task(), task);
+        for (const PageEntry& entry : pages()) {
+            QTest::keyClick(&window, entry.key, Qt::ControlModifier);
+            QVERIFY2(window.workspace()->page() == entry.page, entry.word);
             QVERIFY(!window.grab().isNull());
         }
     }
@@ -188,7 +190,7 @@ private Q_SLOTS:
         auto* squad = window.findChild<SquadPage*>();
         Q_EMIT squad->sessionWanted(sessions.front().id);
         QCOMPARE(work.athlete(), std::optional(other.id));
-        QCOMPARE(work.task(), 0);
+        QVERIFY(work.page() == Page::Session);
         QCOMPARE(window.findChild<EntryPage*>()->session(), std::optional(sessions.front().id));
     }
 
@@ -236,24 +238,22 @@ private Q_SLOTS:
         MainWindow window(surroundings());
         window.openLogFile(qt(seasonFile("season.slopebook")));
         show(window);
-        auto* combo = window.findChild<NameCombo*>(QStringLiteral("athlete"));
-        QCOMPARE(combo->currentText(), QStringLiteral("Lane 3"));
-        QTest::keySequence(&window, QKeySequence::Find);
-        QTest::keyClicks(combo->lineEdit(), QStringLiteral("seat"));
-        QTest::keyClick(combo->lineEdit(), Qt::Key_Return);
-        QCOMPARE(combo->currentText(), QStringLiteral("Stroke seat"));
-        QTest::keySequence(&window, QKeySequence::Find);
-        QTest::keyClicks(combo->lineEdit(), QStringLiteral("nobody"));
-        QTest::keyClick(combo->lineEdit(), Qt::Key_Return);
-        QCOMPARE(combo->currentText(), QStringLiteral("Stroke seat"));
+        const Workspace& work = *window.workspace();
+        QCOMPARE(work.athleteName(), QStringLiteral("Lane 3"));
+        for (const char* typed : {"seat", "nobody"}) {
+            QTest::keySequence(&window, QKeySequence::Find);
+            QTest::keyClicks(QApplication::focusWidget(), QLatin1String(typed));
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+            QCOMPARE(work.athleteName(), QStringLiteral("Stroke seat"));
+        }
     }
 
     void everyControlHasAName() {
         MainWindow window(surroundings());
         window.openLogFile(qt(seasonFile("season.slopebook")));
         show(window);
-        for (int task = 0; task < window.actions().tasks.size(); ++task) {
-            window.workspace()->showTask(task);
+        for (const PageEntry& entry : pages()) {
+            window.workspace()->showPage(entry.page);
             for (const QWidget* widget : window.findChildren<QWidget*>()) {
                 if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible())
                     continue;
@@ -285,8 +285,8 @@ private Q_SLOTS:
         window.openLogFile(qt(seasonFile("season.slopebook")));
         window.resize(1280, 720);
         show(window);
-        for (int task = 0; task < window.actions().tasks.size(); ++task)
-            window.workspace()->showTask(task);
+        for (const PageEntry& entry : pages())
+            window.workspace()->showPage(entry.page);
         QPalette dark(QColor(0x23, 0x26, 0x29));
         dark.setColor(QPalette::Base, QColor(0x1b, 0x1e, 0x20));
         dark.setColor(QPalette::AlternateBase, QColor(0x23, 0x26, 0x29));
@@ -318,8 +318,8 @@ private Q_SLOTS:
         window.openLogFile(qt(seasonFile("season.slopebook")));
         show(window);
         window.resize(size);
-        for (int task = 0; task < window.actions().tasks.size(); ++task) {
-            window.workspace()->showTask(task);
+        for (const PageEntry& entry : pages()) {
+            window.workspace()->showPage(entry.page);
             QCoreApplication::processEvents();
             QVERIFY2(
                 window.width() <= size.width() && window.height() <= size.height(),
@@ -328,7 +328,7 @@ private Q_SLOTS:
             const TaskPage* page = window.workspace()->currentPage();
             QVERIFY2(page->width() >= page->minimumSizeHint().width() &&
                          page->height() >= page->minimumSizeHint().height(),
-                     qPrintable(QString::number(task)));
+                     entry.word);
         }
         keepPictures(window, QStringLiteral("small%1").arg(size.width()));
     }
@@ -413,8 +413,8 @@ private Q_SLOTS:
         show(window);
         log::Log other = log::Log::open(path);
         other.add(Athlete{.name = "Bow seat", .note = {}});
-        auto* combo = window.findChild<NameCombo*>(QStringLiteral("athlete"));
-        QTRY_COMPARE_WITH_TIMEOUT(combo->count(), 3, 10000);
+        const NameModel& names = window.workspace()->index().names();
+        QTRY_COMPARE_WITH_TIMEOUT(names.rowCount(), 3, 10000);
     }
 
     void droppedFilesOpen() {
@@ -521,14 +521,14 @@ private Q_SLOTS:
         MainWindow window(surroundings());
         window.openLogFile(qt(seasonFile("season.slopebook")));
         show(window);
-        window.workspace()->showTask(1);
+        window.workspace()->showPage(Page::Lines);
         window.close();
         QVERIFY(m_kept.has_value());
-        QCOMPARE(m_kept->page, 1);
+        QCOMPARE(m_kept->page, QStringLiteral("lines"));
         QCOMPARE(m_kept->recentLogs, QStringList{qt(seasonFile("season.slopebook"))});
         MainWindow again(surroundings(*m_kept));
         again.openLogFile(m_kept->recentLogs.front());
-        QCOMPARE(again.workspace()->task(), 1);
+        QVERIFY(again.workspace()->page() == Page::Lines);
     }
 };
 

@@ -253,7 +253,7 @@ private Q_SLOTS:
     }
 
     void aBatterysSessionIsOfTheNewDay() {
-        work().showTask(5);
+        work().showPage(Page::Battery);
         m_clock->moveOn(1min);
         wait();
         auto* view = work().findChild<AttemptsView*>();

@@ -35,13 +35,6 @@ Q_SIGNALS:
     void comparisonWanted(slopebook::SessionId from, slopebook::SessionId to);
 };
 
-/// Implemented by the page that compares: the shell hands over what comparisonWanted() asked for.
-class ComparesSessions {
-public:
-    virtual ~ComparesSessions() = default;
-    virtual void compareSessions(SessionId from, SessionId to) = 0;
-};
-
 /// Implemented by pages with something to print: the shell's Print, Preview and PDF actions call
 /// it.
 class Prints {

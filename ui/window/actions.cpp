@@ -2,12 +2,15 @@
 #include "ui/window/actions.h"
 
 #include "ui/window/language.h"
+#include "ui/window/pagetable.h"
 #include "ui/words/units.h"
 
 #include <QCoreApplication>
 #include <QMainWindow>
 #include <QMenu>
 #include <QMenuBar>
+
+#include <utility>
 
 namespace slopebook::ui {
 
@@ -79,15 +82,14 @@ void addRecordsMenu(QMenuBar& bar, Actions& a) {
     a.blocks = add(menu, Menu::tr("&Training blocks…"), QKeySequence(Qt::CTRL | Qt::Key_B));
 }
 
-void addGoMenu(QMenuBar& bar, Actions& a, const QStringList& taskNames) {
+void addGoMenu(QMenuBar& bar, Actions& a) {
     QMenu& menu = *bar.addMenu(Menu::tr("&Go"));
-    for (int i = 0; i < taskNames.size(); ++i) {
-        // The tenth has the 0.
-        const int digit = (i + 1) % 10;
-        const QString name = digit == 0 ? QStringLiteral("1&0 %1").arg(taskNames[i])
-                                        : QStringLiteral("&%1 %2").arg(digit).arg(taskNames[i]);
-        a.tasks << add(menu, name,
-                       QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_0 + digit)));
+    Part part = pages().front().part;
+    for (const PageEntry& entry : pages()) {
+        if (std::exchange(part, entry.part) != entry.part)
+            menu.addSeparator();
+        a.pages << add(menu, QStringLiteral("&%1 %2").arg(entry.key - Qt::Key_0).arg(entry.title()),
+                       QKeySequence(Qt::CTRL | entry.key));
     }
     menu.addSeparator();
     a.typeSet = add(menu, Menu::tr("T&ype a set"), QKeySequence(Qt::CTRL | Qt::Key_L));
@@ -117,6 +119,8 @@ void addViewMenu(QMenuBar& bar, Actions& a) {
         add(chart, Menu::tr("Copy the &figures"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G));
     a.showFigures = add(chart, Menu::tr("Show the f&igures…"), QKeySequence(Qt::CTRL | Qt::Key_G));
     menu.addSeparator();
+    a.foldIndex = add(menu, Menu::tr("Fold the inde&x away"), QKeySequence(Qt::Key_F9));
+    a.foldIndex->setCheckable(true);
     a.restTimer = add(menu, Menu::tr("&Rest timer"));
     a.restTimer->setCheckable(true);
     a.fingers = add(menu, Menu::tr("Controls that fit a &finger"));
@@ -158,21 +162,21 @@ void addKeys(const QMenu& menu, const QString& before, QStringList& lines) {
 } // namespace
 
 QList<QAction*> Actions::needLog() const {
-    QList<QAction*> all{importPasted, exportAll,     backUp,     backups,       closeLog,
-                        editSet,      removeSet,     addAthlete, changeAthlete, addLift,
-                        changeLift,   checkLoads,    devices,    blocks,        newSession,
-                        details,      removeSession, typeSet,    findAthlete,   findLift,
-                        copyChart,    chartPng,      chartSvg,   copyFigures,   showFigures};
-    return all + tasks;
+    QList<QAction*> all{
+        importPasted, exportAll,     backUp,        backups,     closeLog,    editSet,  removeSet,
+        addAthlete,   changeAthlete, addLift,       changeLift,  checkLoads,  devices,  blocks,
+        newSession,   details,       removeSession, typeSet,     findAthlete, findLift, copyChart,
+        chartPng,     chartSvg,      copyFigures,   showFigures, foldIndex};
+    return all + pages;
 }
 
-Actions makeActions(QMainWindow& window, const QStringList& taskNames) {
+Actions makeActions(QMainWindow& window) {
     Actions actions{};
     QMenuBar& bar = *window.menuBar();
     addLogMenu(bar, actions);
     addEditMenu(bar, actions);
     addRecordsMenu(bar, actions);
-    addGoMenu(bar, actions, taskNames);
+    addGoMenu(bar, actions);
     addViewMenu(bar, actions);
     addHelpMenu(bar, actions);
     return actions;

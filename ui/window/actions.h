@@ -18,10 +18,10 @@ struct Actions {
     QAction *undo, *redo, *editSet, *removeSet;
     QAction *addAthlete, *changeAthlete, *addLift, *changeLift, *checkLoads, *devices, *blocks,
         *newSession, *details, *removeSession;
-    QList<QAction*> tasks; ///< one a task, in the order of the tabs
+    QList<QAction*> pages; ///< one a page, in the order of the table
     QAction *typeSet, *findAthlete, *findLift;
     QAction *copyChart, *chartPng, *chartSvg, *copyFigures, *showFigures;
-    QAction *restTimer, *fingers;
+    QAction *foldIndex, *restTimer, *fingers;
     QActionGroup* units;     ///< data(): a LoadUnit as int
     QActionGroup* languages; ///< data(): the code to keep in the settings
     QAction *help, *keys, *method, *cautions, *about;
@@ -31,8 +31,8 @@ struct Actions {
     QList<QAction*> needLog() const;
 };
 
-/// Makes the actions and the menu bar; taskNames become the Go menu.
-Actions makeActions(QMainWindow& window, const QStringList& taskNames);
+/// Makes the actions and the menu bar.
+Actions makeActions(QMainWindow& window);
 
 /// The keys of all actions that have one, as lines "keys<TAB>words", for the help page.
 QStringList keysOf(const QMainWindow& window);

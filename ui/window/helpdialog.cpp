@@ -20,12 +20,14 @@ QString keysTable(const QStringList& keys) {
         html += QStringLiteral("<tr><td><b>%1</b></td><td>%2</td></tr>")
                     .arg(parts.value(0).toHtmlEscaped(), parts.value(1).toHtmlEscaped());
     }
-    return html +
-           QStringLiteral("</table><p>%1</p>")
-               .arg(HelpDialog::tr(
-                   "Alt and an underlined letter go to that control. Tab reaches every "
-                   "control, the charts too: on a chart Ctrl+C copies its picture and the menu "
-                   "key opens what else can be done with it."));
+    const QStringList more{
+        HelpDialog::tr("Letters typed into the index at the left find an athlete, the arrows go on "
+                       "to the next, Enter takes one. F9 folds the index away; Ctrl+F then opens "
+                       "it for one choice."),
+        HelpDialog::tr("Alt and an underlined letter go to that control. Tab reaches every "
+                       "control, the charts too: on a chart Ctrl+C copies its picture and the menu "
+                       "key opens what else can be done with it.")};
+    return html + QStringLiteral("</table><p>%1</p>").arg(more.join(QLatin1String("</p><p>")));
 }
 
 } // namespace

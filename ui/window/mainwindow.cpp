@@ -1,20 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/mainwindow.h"
 
-#include "core/log/backups.h"
-#include "core/log/newlog.h"
-#include "core/model/errors.h"
 #include "ui/floor/entry/entrypage.h"
-#include "ui/importing/importtables.h"
 #include "ui/parts/fingers.h"
+#include "ui/window/filedeeds.h"
+#include "ui/window/frame.h"
 #include "ui/window/language.h"
+#include "ui/window/logkeeper.h"
+#include "ui/window/menudeeds.h"
 #include "ui/window/messagebar.h"
-#include "ui/window/openingcheck.h"
 #include "ui/window/welcomepage.h"
 #include "ui/window/wheelguard.h"
 #include "ui/window/workspace.h"
 #include "ui/words/format.h"
-#include "ui/words/said.h"
 
 #include <QCloseEvent>
 #include <QDir>
@@ -25,7 +23,6 @@
 #include <QMimeData>
 #include <QStackedWidget>
 
-#include <tuple>
 #include <utility>
 
 namespace slopebook::ui {
@@ -37,7 +34,8 @@ constexpr QSize firstSize{1240, 680};
 
 MainWindow::MainWindow(Surroundings surroundings)
     : m_surroundings(std::move(surroundings)),
-      m_translation(std::make_unique<Translation>(m_surroundings.settings.language)) {
+      m_translation(std::make_unique<Translation>(m_surroundings.settings.language)),
+      m_logs(std::make_unique<LogKeeper>(*this)), m_files(std::make_unique<FileDeeds>(*this)) {
     new WheelGuard(this);
     setAcceptDrops(true);
     fitFingers(m_surroundings.settings.fingers.value_or(touchScreenPresent()));
@@ -51,16 +49,12 @@ MainWindow::~MainWindow() = default;
 
 void MainWindow::build() {
     setWindowTitle(tr("Slopebook"));
-    m_actions = makeActions(*this, Workspace::taskNames());
+    m_actions = makeActions(*this);
     m_stack = new QStackedWidget;
     m_welcome = new WelcomePage(!m_surroundings.sampleLog.empty());
     m_stack->addWidget(m_welcome);
     setCentralWidget(m_stack);
-    connectLogActions();
-    connectRecordActions();
-    connectGoAndHelp();
-    connectView();
-    connectCharts();
+    connectMenus(*this);
     fillRecent();
     fitActions();
 }
@@ -114,50 +108,24 @@ void MainWindow::keep() const {
         m_surroundings.keepSettings(settings());
 }
 
-void MainWindow::open(const std::function<OpenedLog()>& opener) {
-    try {
-        OpenedLog opened = opener();
-        const bool unchecked = opened.unchecked;
-        m_check.reset();
-        adopt(std::move(opened));
-        if (unchecked)
-            beginCheck();
-        else
-            beginBackup();
-    } catch (const std::exception& error) {
-        trouble(said(error));
-    }
-}
-
 void MainWindow::openLogFile(const QString& file) {
-    const auto path = pathOf(QFileInfo(file).absoluteFilePath());
-    m_inTrouble.clear();
-    open([&] {
-        try {
-            return openLog(path);
-        } catch (const LogError&) {
-            if (!log::backups(path).empty())
-                m_inTrouble = path;
-            throw;
-        }
-    });
+    m_logs->openFile(file);
 }
 
 void MainWindow::createLogFile(const QString& file) {
-    open([&] { return createLog(pathOf(QFileInfo(file).absoluteFilePath())); });
+    m_logs->createFile(file);
 }
 
 void MainWindow::openSample() {
-    open([&] {
-        const auto copy = m_surroundings.dataFolder / m_surroundings.sampleLog.filename();
-        if (!std::filesystem::exists(copy)) {
-            std::filesystem::create_directories(m_surroundings.dataFolder);
-            // Opening it checks it.
-            std::ignore =
-                log::Log::open(m_surroundings.sampleLog, log::Access::ReadOnly).backup(copy);
-        }
-        return openLog(copy);
-    });
+    m_logs->openSample();
+}
+
+void MainWindow::importFiles(const QStringList& files) {
+    m_files->importFiles(files);
+}
+
+void MainWindow::importIntoNew(const QString& file, const QStringList& files) {
+    m_files->importIntoNew(file, files);
 }
 
 void MainWindow::adopt(OpenedLog opened) {
@@ -168,75 +136,39 @@ void MainWindow::adopt(OpenedLog opened) {
     m_workspace = fresh;
     m_stack->addWidget(fresh);
     m_stack->setCurrentWidget(fresh);
-    connect(fresh, &Workspace::taskChanged, this, &MainWindow::fitActions);
+    connect(fresh, &Workspace::pageChanged, this, &MainWindow::fitActions);
+    connect(fresh, &Workspace::athleteWanted, m_actions.addAthlete, &QAction::trigger);
+    connect(fresh, &Workspace::liftWanted, m_actions.addLift, &QAction::trigger);
+    connect(&fresh->frame(), &Frame::foldedChanged, m_actions.foldIndex, &QAction::setChecked);
     connect(fresh, &Workspace::tablePasted, this, [this](const QString& text) {
         m_workspace->importText(text, m_surroundings.settings.importMaps);
     });
-    connect(fresh, &Workspace::backupsWanted, this, &MainWindow::askGoBack, Qt::QueuedConnection);
+    connect(fresh, &Workspace::backupsWanted, m_logs.get(), &LogKeeper::askGoBack,
+            Qt::QueuedConnection);
     fresh->entry().showRest(m_surroundings.settings.restTimer);
-    fresh->showTask(m_surroundings.settings.page);
-    connectUndo();
+    fresh->frame().setIndexWidth(m_surroundings.settings.indexWidth);
+    fresh->frame().wantFold(m_surroundings.settings.indexFolded);
+    m_actions.foldIndex->setChecked(fresh->frame().folded());
+    fresh->showPage(pageCalled(m_surroundings.settings.page));
+    connectUndo(*this);
     const QString file = nameOf(fresh->logbook().log().file());
     remember(file);
     setWindowTitle(tr("%1 \u2013 Slopebook").arg(QFileInfo(file).completeBaseName()));
     m_welcome->showProblem(QString());
-    m_inTrouble.clear();
+    m_logs->clearTrouble();
     fitActions();
-    if (fresh->task() == 0)
+    if (fresh->page() == Page::Session)
         m_actions.typeSet->trigger();
 }
 
 void MainWindow::closeLogFile() {
     m_surroundings.settings = settings();
-    m_check.reset();
+    m_logs->forget();
     delete std::exchange(m_workspace, nullptr);
     m_stack->setCurrentWidget(m_welcome);
     setWindowTitle(tr("Slopebook"));
     fillRecent();
     fitActions();
-}
-
-QStringList MainWindow::tablesOf(const QStringList& files) {
-    QStringList tables;
-    for (const QString& file : files)
-        if (const QString suffix = QFileInfo(file).suffix().toLower();
-            suffix.startsWith(QLatin1String("xls")) || suffix == QLatin1String("ods"))
-            trouble(tr("%1 is a workbook: copy its cells and paste them into a session, or save "
-                       "the sheet as CSV and import that.")
-                        .arg(QFileInfo(file).fileName()));
-        else
-            tables << file;
-    return tables;
-}
-
-void MainWindow::importFiles(const QStringList& files) {
-    if (!m_workspace || files.isEmpty())
-        return;
-    if (const QStringList tables = tablesOf(files); !tables.isEmpty())
-        m_workspace->importCsv(tables, m_surroundings.settings.importMaps);
-}
-
-// The log is made under another name and put in place once something is in it: an import that is
-// cancelled leaves nothing.
-void MainWindow::importIntoNew(const QString& file, const QStringList& files) {
-    const QStringList tables = tablesOf(files);
-    if (tables.isEmpty())
-        return;
-    try {
-        log::NewLog making(pathOf(QFileInfo(file).absoluteFilePath()));
-        {
-            Logbook logbook(log::Log::open(making.file()));
-            logbook.setLoadUnit(m_surroundings.settings.unit);
-            if (!importTables(logbook, tables, m_surroundings.settings.importMaps, this))
-                return;
-        }
-        making.place();
-    } catch (const std::exception& error) {
-        trouble(said(error));
-        return;
-    }
-    openLogFile(file);
-    say(tr("Imported."));
 }
 
 void MainWindow::say(const QString& message) {
@@ -245,7 +177,7 @@ void MainWindow::say(const QString& message) {
 }
 
 void MainWindow::trouble(const QString& message) {
-    const bool wayBack = !m_inTrouble.empty();
+    const bool wayBack = m_logs->hasWayBack();
     if (m_workspace)
         m_workspace->bar().showText(message, wayBack ? tr("Go back to a backup…") : QString());
     else
@@ -282,9 +214,8 @@ void MainWindow::fitActions() {
         m_actions.undo->setEnabled(false);
         m_actions.redo->setEnabled(false);
     }
-    auto* prints = m_workspace ? dynamic_cast<Prints*>(m_workspace->currentPage()) : nullptr;
     for (QAction* action : {m_actions.print, m_actions.preview, m_actions.pdf})
-        action->setEnabled(prints != nullptr);
+        action->setEnabled(m_workspace && m_workspace->prints());
 }
 
 Settings MainWindow::settings() const {
@@ -292,7 +223,9 @@ Settings MainWindow::settings() const {
     now.geometry = saveGeometry();
     now.windowState = saveState();
     if (m_workspace) {
-        now.page = m_workspace->task();
+        now.page = QLatin1String(entryOf(m_workspace->page()).word);
+        now.indexFolded = m_workspace->frame().foldWanted();
+        now.indexWidth = m_workspace->frame().indexWidth();
         now.repeatDays = m_workspace->logbook().repeatDays();
     }
     return now;

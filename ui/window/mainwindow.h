@@ -3,7 +3,6 @@
 #pragma once
 
 #include "ui/window/actions.h"
-#include "ui/window/helpdialog.h"
 #include "ui/window/openlog.h"
 #include "ui/window/run.h"
 
@@ -15,7 +14,8 @@ class QStackedWidget;
 
 namespace slopebook::ui {
 
-class OpeningCheck;
+class FileDeeds;
+class LogKeeper;
 class Translation;
 class WelcomePage;
 class Workspace;
@@ -51,59 +51,38 @@ public:
     /// What would be remembered if the window closed now.
     Settings settings() const;
 
+    // For those who do what the menus offer.
+    Surroundings& surroundings() { return m_surroundings; }
+    LogKeeper& logs() { return *m_logs; }
+    FileDeeds& files() { return *m_files; }
+    /// Shows that log instead of the one that was open.
+    void adopt(OpenedLog opened);
+    /// A short sentence, for a while.
+    void say(const QString& message);
+    /// What must not be missed.
+    void trouble(const QString& message);
+    void keep() const; ///< the settings
+
 protected:
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
 private:
-    void connectLogActions();
-    void connectRecordActions();
-    void connectGoAndHelp();
-    void connectView();
-    void connectCharts();
-    void connectUndo();
-    void nameSteps();
     void build();
     void rebuild();
-    void keep() const;
-    void open(const std::function<OpenedLog()>& opener);
-    void adopt(OpenedLog opened);
     void fitActions();
     void fillRecent();
     void remember(const QString& file);
-    void say(const QString& message);
-    void trouble(const QString& message);
-    QString askNewName();
-    QStringList tablesOf(const QStringList& files);
-    void askNew();
-    void askOpen();
-    void askImport();
-    void askBackUp();
-    void askExport();
-    void importClipboard();
-    /// Shows the backups of the file whose trouble was told of last, or of the open log.
-    void askGoBack();
-    void showBackups(const std::filesystem::path& log);
-    void goBack(const std::filesystem::path& log, const std::filesystem::path& backup);
-    /// Whether a damaged log is to be written to all the same.
-    void askWriteOn();
-    /// The open log opened anew in another way, at the same place.
-    void reopen(const std::function<OpenedLog()>& opener);
-    void beginBackup();
-    void beginCheck();
-    void damageFound(const std::filesystem::path& log, const QString& why);
-    void showHelp(HelpDialog::Page page);
-    void showAbout();
 
     Surroundings m_surroundings;
     std::unique_ptr<Translation> m_translation; ///< before all that has words
+    std::unique_ptr<LogKeeper> m_logs;
+    std::unique_ptr<FileDeeds> m_files;
     Actions m_actions{};
     QStackedWidget* m_stack = nullptr;
     WelcomePage* m_welcome = nullptr;
     Workspace* m_workspace = nullptr;
-    std::unique_ptr<OpeningCheck> m_check; ///< of the open log; may be done
-    std::filesystem::path m_inTrouble;     ///< what could not be opened and has backups
 };
 
 } // namespace slopebook::ui

@@ -2,23 +2,30 @@
 #include "ui/window/namecombo.h"
 
 #include "ui/parts/fingers.h"
+#include "ui/window/framelook.h"
 
 #include <QAbstractItemView>
 #include <QCompleter>
 #include <QFocusEvent>
 #include <QLineEdit>
+#include <QPainter>
 #include <QSignalBlocker>
+#include <QStyleOption>
 #include <QStyledItemDelegate>
 
 namespace slopebook::ui {
+
+namespace {
+constexpr int caret = 4, widest = 240; // px
+}
 
 NameCombo::NameCombo(QWidget* parent)
     : QComboBox(parent), m_names(new NameModel(this)), m_matches(new NameModel(this)) {
     setEditable(true);
     setInsertPolicy(QComboBox::NoInsert);
     setModel(m_names);
-    setMinimumContentsLength(12);
-    setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    setMaximumWidth(widest);
     setMinimumHeight(fingerSize);
     setMaxVisibleItems(20);
     // A completer reads on as long as its model lets it: so many matches as a page are enough, and
@@ -37,7 +44,9 @@ NameCombo::NameCombo(QWidget* parent)
             [this](const QModelIndex& match) { choose(match.data(Qt::UserRole).toLongLong()); });
     connect(lineEdit(), &QLineEdit::returnPressed, this, &NameCombo::takeTyped);
     connect(this, &QComboBox::currentIndexChanged, this, [this](int row) {
-        if (row + 1 == count()) // a key steps on from here
+        if (!lineEdit()->hasFocus())
+            lineEdit()->home(false); // its beginning is read
+        if (row + 1 == count())      // a key steps on from here
             m_names->fetchMore({});
         if (chosen() == m_last)
             return;
@@ -73,27 +82,32 @@ void NameCombo::choose(qint64 key) {
         setCurrentIndex(at);
 }
 
-// The name itself, letter case aside, else the first that holds what was typed.
 void NameCombo::takeTyped() {
-    const QString typed = lineEdit()->text().trimmed();
-    m_matches->setFind(typed);
-    std::optional<qint64> found;
-    for (int row = 0; !typed.isEmpty() && row < m_matches->rowCount(); ++row) {
-        const QModelIndex match = m_matches->index(row);
-        const bool whole = match.data().toString().compare(typed, Qt::CaseInsensitive) == 0;
-        if (whole || !found)
-            found = match.data(Qt::UserRole).toLongLong();
-        if (whole)
-            break;
-        if (row + 1 == m_matches->rowCount())
-            m_matches->readOn();
-    }
+    const auto found = m_matches->bestMatch(lineEdit()->text().trimmed());
     if (found)
         choose(*found);
     setEditText(itemText(currentIndex()));
     lineEdit()->selectAll();
     if (found)
         Q_EMIT entered();
+}
+
+// A word with a caret, no box: the line of it paints itself.
+void NameCombo::paintEvent(QPaintEvent* /*event*/) {
+    QPainter painter(this);
+    const FrameLook look = frameLook(palette());
+    const bool keys = lineEdit()->hasFocus();
+    const int under = (height() + fontMetrics().height()) / 2 + 3;
+    painter.fillRect(QRect(0, under, width(), keys ? 2 : 1), keys ? look.chosen : look.hair);
+    QStyleOptionComboBox option;
+    initStyleOption(&option);
+    const QRect arrow =
+        style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxArrow, this);
+    const QPoint tip = arrow.center() + QPoint(0, caret / 2 + 1);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(isEnabled() ? look.ink : look.hair, 1.4));
+    painter.drawPolyline(
+        QPolygon({tip + QPoint(-caret, -caret), tip, tip + QPoint(caret, -caret)}));
 }
 
 void NameCombo::focusOutEvent(QFocusEvent* event) {

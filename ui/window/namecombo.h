@@ -27,6 +27,7 @@ Q_SIGNALS:
     void entered(); ///< a name was typed, with Enter
 
 protected:
+    void paintEvent(QPaintEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
 
 private:

@@ -48,6 +48,24 @@ void NameModel::setFind(const QString& find) {
     }
 }
 
+std::optional<qint64> NameModel::bestMatch(const QString& typed) {
+    if (typed.isEmpty())
+        return std::nullopt;
+    setFind(typed);
+    std::optional<qint64> found;
+    for (int row = 0; row < rowCount(); ++row) {
+        const auto& [key, name] = m_names[static_cast<std::size_t>(row)];
+        const bool whole = name.compare(typed, Qt::CaseInsensitive) == 0;
+        if (whole || !found)
+            found = key;
+        if (whole)
+            break;
+        if (row + 1 == rowCount())
+            readOn();
+    }
+    return found;
+}
+
 Names NameModel::nextPage() {
     m_more = false; // should the source throw
     if (!m_source)

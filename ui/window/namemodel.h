@@ -38,6 +38,8 @@ public:
     bool readOn();
     /// Narrows the same source down. A source that throws leaves nothing.
     void setFind(const QString& find);
+    /// Of the names that hold what was typed: the name itself, letter case aside, else the first.
+    std::optional<qint64> bestMatch(const QString& typed);
     const NameSource& source() const { return m_source; }
     /// The row of that key, read if need be; -1 where it is not there.
     int rowOf(qint64 key);

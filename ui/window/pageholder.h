@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Holds a page in a scroll area: the page is as large as what is seen, and only where that is less
 // than it can do with is there something to scroll. A scroll area alone would give a page with
-// wrapped text the height that it likes best.
+// wrapped text the height that it likes best. What the page is about stands first in its control
+// line, or in one above it where it has none of its own, or no room.
 #pragma once
 
-#include "ui/parts/taskpage.h"
+#include "ui/window/pagetable.h"
 
 #include <QEvent>
-#include <QLayout>
+#include <QHBoxLayout>
 
 #include <algorithm>
 
@@ -17,28 +18,80 @@ class PageHolder final : public QWidget {
     Q_OBJECT
 public:
     /// Takes the page over.
-    explicit PageHolder(TaskPage* page) : m_page(page) { page->setParent(this); }
+    explicit PageHolder(const MadePage& made)
+        : m_page(made.page), m_line(new QWidget(this)), m_own(made.strip),
+          m_above(new QHBoxLayout(m_line)) {
+        m_page->setParent(this);
+        m_above->setContentsMargins(margin, margin, margin, 0);
+        m_above->addStretch(1);
+        m_line->hide();
+    }
 
     TaskPage* page() const { return m_page; }
+    /// Puts it first into the control line, where it is to be shown.
+    void take(QWidget* first, bool shown) {
+        m_first = first;
+        m_shown = shown;
+        place();
+    }
 
-    QSize sizeHint() const override { return m_page->sizeHint(); }
+    QSize sizeHint() const override { return m_page->sizeHint() + QSize(0, lineHeight()); }
     QSize minimumSizeHint() const override {
         QSize least = m_page->minimumSizeHint();
+        if (!m_line->isHidden())
+            least.setWidth(std::max(least.width(), m_line->minimumSizeHint().width()));
         if (const QLayout* layout = m_page->layout(); layout && layout->hasHeightForWidth())
             least.setHeight(layout->minimumHeightForWidth(std::max(width(), least.width())));
-        return least;
+        return least + QSize(0, lineHeight());
     }
 
 protected:
-    void resizeEvent(QResizeEvent* /*event*/) override { m_page->resize(size()); }
+    void resizeEvent(QResizeEvent* /*event*/) override {
+        // Only while it is here: it goes from page to page.
+        if (m_first && m_own && isAncestorOf(m_first) && (m_above->indexOf(m_first) < 0) != fits())
+            place();
+        layOut();
+    }
     bool event(QEvent* event) override {
-        if (event->type() == QEvent::LayoutRequest)
+        if (event->type() == QEvent::LayoutRequest) {
             updateGeometry();
+            layOut();
+        }
         return QWidget::event(event);
     }
 
 private:
+    static constexpr int margin = 9; // px
+
+    /// Whether the page's own line has room for it: else it stands above.
+    bool fits() const {
+        const bool inside = m_own->indexOf(m_first) >= 0;
+        const int least = m_first->minimumSizeHint().width() + m_own->spacing();
+        const int line = m_own->minimumSize().width() + (inside ? 0 : least);
+        return line + 2 * margin <= width();
+    }
+    void place() {
+        QBoxLayout* line = m_own && fits() ? m_own : m_above;
+        if (line->indexOf(m_first) < 0)
+            line->insertWidget(0, m_first);
+        m_first->setVisible(m_shown);
+        m_line->setVisible(m_shown && line == m_above);
+        layOut();
+        updateGeometry();
+    }
+    int lineHeight() const { return m_line->isHidden() ? 0 : m_line->sizeHint().height(); }
+    void layOut() {
+        const int high = lineHeight();
+        m_line->setGeometry(0, 0, width(), high);
+        m_page->setGeometry(0, high, width(), height() - high);
+    }
+
     TaskPage* m_page;
+    QWidget* m_line;     ///< above the page
+    QBoxLayout* m_own;   ///< the page's own; nothing where it has none
+    QBoxLayout* m_above; ///< in the line
+    QWidget* m_first = nullptr;
+    bool m_shown = false;
 };
 
 } // namespace slopebook::ui

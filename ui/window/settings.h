@@ -12,12 +12,14 @@
 namespace slopebook::ui {
 
 struct Settings {
-    QByteArray geometry;    ///< QWidget::saveGeometry
-    QByteArray windowState; ///< QMainWindow::saveState
-    QStringList recentLogs; ///< newest first, at most ten
-    int page = 0;           ///< the task shown last
-    QString language;       ///< a code of ui/window/language.h; empty: as the desktop
-    QStringList importMaps; ///< how tables were read before (ui/importing/importmaps.h)
+    QByteArray geometry;             ///< QWidget::saveGeometry
+    QByteArray windowState;          ///< QMainWindow::saveState
+    QStringList recentLogs;          ///< newest first, at most ten
+    QString page;                    ///< shown last, by its word (ui/window/pagetable.h)
+    std::optional<bool> indexFolded; ///< nothing: where the window is narrow
+    int indexWidth = 208;            ///< px
+    QString language;                ///< a code of ui/window/language.h; empty: as the desktop
+    QStringList importMaps;          ///< how tables were read before (ui/importing/importmaps.h)
     LoadUnit unit = LoadUnit::Kilograms; ///< in which loads are shown and typed
     int repeatDays = usualRepeatDays;    ///< between a test and its repeat test, at most
     bool restTimer = false;              ///< shown beside the line that sets are typed in

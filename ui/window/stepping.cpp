@@ -2,12 +2,9 @@
 // Undo and redo in the window: nothing is taken back that the coach does not see, and what was, is
 // named.
 #include "ui/athlete/battery/batterypage.h"
-#include "ui/athlete/history/historypage.h"
 #include "ui/floor/entry/entrypage.h"
-#include "ui/window/namecombo.h"
 #include "ui/window/workspace.h"
 
-#include <QTabWidget>
 #include <QUndoStack>
 
 namespace slopebook::ui {
@@ -38,12 +35,10 @@ void Workspace::goTo(const Logbook::Step& step) {
     using What = Logbook::What;
     choose(step.athlete, step.lift);
     if (step.what == What::Battery && step.session) {
-        for (int i = 0; i < m_tabs->count(); ++i)
-            if (pageAt(i) == m_battery)
-                showTask(i);
+        showPage(Page::Battery);
         m_battery->showSession(*step.session);
     } else if (step.what == What::Sets || step.what == What::Sessions) {
-        showTask(0);
+        showPage(Page::Session);
         if (step.session)
             m_entry->showSession(*step.session);
     }

@@ -6,35 +6,23 @@
 #include "core/log/snapshot.h"
 #include "ui/athlete/battery/batterypage.h"
 #include "ui/athlete/compare/comparepage.h"
-#include "ui/athlete/history/historypage.h"
-#include "ui/athlete/plan/planpage.h"
-#include "ui/athlete/profile/profilepage.h"
-#include "ui/athlete/season/seasonpage.h"
 #include "ui/floor/entry/entrypage.h"
 #include "ui/importing/importtables.h"
 #include "ui/importing/tabledialog.h"
-#include "ui/records/athletedialog.h"
-#include "ui/records/blocksdialog.h"
-#include "ui/records/checkloadsdialog.h"
-#include "ui/records/devicesdialog.h"
-#include "ui/records/liftdialog.h"
-#include "ui/squad/blocks/blockspage.h"
-#include "ui/squad/changes/squadpage.h"
-#include "ui/squad/devices/noisepage.h"
+#include "ui/window/frame.h"
+#include "ui/window/framelook.h"
+#include "ui/window/index.h"
 #include "ui/window/messagebar.h"
 #include "ui/window/namecombo.h"
 #include "ui/window/pageholder.h"
+#include "ui/window/strip.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
 #include <QApplication>
-#include <QHBoxLayout>
 #include <QLabel>
-#include <QLineEdit>
-#include <QPushButton>
 #include <QScrollArea>
-#include <QTabBar>
-#include <QTabWidget>
+#include <QStackedWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -45,24 +33,17 @@ namespace slopebook::ui {
 namespace {
 constexpr int lookEvery = 2000;     // ms: how soon another window's write is seen
 constexpr int messageShown = 10000; // ms
+constexpr int footHeight = 28;      // px
 } // namespace
-
-QStringList Workspace::taskNames() {
-    return {tr("Session"), tr("Profile"), tr("History"), tr("Comparison"), tr("Season"),
-            tr("Battery"), tr("Plan"),    tr("Blocks"),  tr("Squad"),      tr("Noise")};
-}
 
 Workspace::Workspace(OpenedLog opened, Clock clock, QWidget* parent)
     : QWidget(parent), m_logbook(std::move(opened.logbook)), m_clock(std::move(clock)),
-      m_athlete(new NameCombo), m_lift(new NameCombo), m_message(new QLabel),
-      m_messageEnd(new QTimer(this)), m_bar(new MessageBar), m_tabs(new QTabWidget) {
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(8, 6, 8, 8);
-    layout->addWidget(buildChooser());
-    layout->addWidget(m_bar);
-    layout->addWidget(m_tabs, 1);
-    buildTasks();
+      m_index(new Index), m_bar(new MessageBar), m_stack(new QStackedWidget), m_strip(new Strip),
+      m_message(new QLabel), m_messageEnd(new QTimer(this)) {
+    build();
+    buildPages();
     connectParts();
+    connectFrame();
     m_day = m_clock.today();
     if (opened.damaged)
         sayDamaged(opened.notice);
@@ -72,16 +53,17 @@ Workspace::Workspace(OpenedLog opened, Clock clock, QWidget* parent)
         fillAthletes();
         fillLifts();
     });
+    pageTurned();
     tellPages();
 }
 
 Workspace::~Workspace() {
-    closeTasks();
+    closePages();
 }
 
 OpenedLog Workspace::giveUpLog() {
-    closeTasks();
-    for (QObject* told : {static_cast<QObject*>(m_athlete), static_cast<QObject*>(m_lift),
+    closePages();
+    for (QObject* told : {static_cast<QObject*>(m_index), static_cast<QObject*>(&m_strip->lift()),
                           static_cast<QObject*>(m_logbook.get())})
         told->disconnect(this);
     for (QTimer* timer : findChildren<QTimer*>())
@@ -89,123 +71,104 @@ OpenedLog Workspace::giveUpLog() {
     return {std::move(m_logbook), m_bar->text(), m_damaged};
 }
 
-void Workspace::closeTasks() {
-    if (!m_tabs)
+void Workspace::closePages() {
+    if (!m_stack)
         return;
     // A cell that is being edited is taken while all still stands. Then the pages, which know the
     // logbook, go first, and nobody is told of it.
     if (QWidget* focus = QApplication::focusWidget(); focus && isAncestorOf(focus))
         focus->clearFocus();
-    m_tabs->disconnect(this);
-    delete std::exchange(m_tabs, nullptr);
+    m_index->disconnect(this);
+    m_strip->setParent(this);
+    m_strip->hide();
+    m_stack->disconnect(this);
+    delete std::exchange(m_stack, nullptr);
 }
 
-QWidget* Workspace::buildChooser() {
-    auto* row = new QWidget;
-    auto* layout = new QHBoxLayout(row);
-    layout->setContentsMargins(0, 0, 0, 0);
-    const auto add = [&](const QString& label, const QString& name, NameCombo* combo,
-                         const QString& addName, void (Workspace::*addOne)()) {
-        auto* caption = new QLabel(label);
-        caption->setBuddy(combo);
-        combo->setAccessibleName(name);
-        combo->lineEdit()->setAccessibleName(name);
-        layout->addWidget(caption);
-        layout->addWidget(combo, 3);
-        auto* button = new QPushButton(tr("Add…"));
-        button->setAccessibleName(addName);
-        button->setToolTip(addName);
-        button->setMinimumHeight(34);
-        connect(button, &QPushButton::clicked, this, addOne);
-        layout->addWidget(button);
-        layout->addSpacing(8);
-    };
-    add(tr("&Athlete"), tr("Athlete"), m_athlete, tr("Add athlete"), &Workspace::addAthlete);
-    add(tr("Li&ft"), tr("Lift"), m_lift, tr("Add lift"), &Workspace::addLift);
-    m_athlete->setObjectName(QStringLiteral("athlete"));
-    m_lift->setObjectName(QStringLiteral("lift"));
+void Workspace::build() {
     m_message->setWordWrap(true);
     m_message->setAccessibleDescription(tr("Messages"));
-    m_message->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    layout->addWidget(m_message, 3);
-    return row;
+    m_message->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+    m_message->setMinimumHeight(footHeight);
+    m_message->setMargin(4);
+    m_message->setIndent(frameMargin);
+    auto* right = new QWidget;
+    auto* column = new QVBoxLayout(right);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_bar);
+    column->addWidget(m_stack, 1);
+    column->addWidget(m_message);
+    m_frame = new Frame(m_index, right);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_frame);
 }
 
-void Workspace::buildTasks() {
-    m_entry = new EntryPage(*m_logbook, m_clock);
-    addTask(m_entry);
-    addTask(new ProfilePage(*m_logbook, nullptr));
-    addTask(new HistoryPage(*m_logbook, nullptr));
-    addTask(new ComparePage(*m_logbook, nullptr));
-    addTask(new SeasonPage(*m_logbook, nullptr));
-    m_battery = new BatteryPage(*m_logbook, m_clock);
-    addTask(m_battery);
+void Workspace::buildPages() {
+    for (const PageEntry& entry : pages()) {
+        const MadePage made = entry.make(*m_logbook, m_clock);
+        m_pages.push_back(made);
+        m_holders.push_back(new PageHolder(made));
+        m_last.try_emplace(entry.part, entry.page);
+        // A window too small for the page (a small screen at a scale of 2) scrolls it: nothing is
+        // cut.
+        auto* area = new QScrollArea;
+        area->setWidget(m_holders.back());
+        area->setWidgetResizable(true);
+        area->setFrameShape(QFrame::NoFrame);
+        area->setFocusPolicy(Qt::NoFocus);
+        area->viewport()->setAutoFillBackground(false);
+        m_holders.back()->setAutoFillBackground(false);
+        made.page->setAutoFillBackground(false);
+        m_stack->addWidget(area);
+        connect(made.page, &TaskPage::message, this, &Workspace::say);
+        connect(made.page, &TaskPage::sessionWanted, this, &Workspace::openSession);
+        connect(made.page, &TaskPage::comparisonWanted, this, &Workspace::openComparison);
+    }
+    m_entry = qobject_cast<EntryPage*>(holderOf(Page::Session)->page());
+    m_comparison = qobject_cast<ComparePage*>(holderOf(Page::Comparison)->page());
+    m_battery = qobject_cast<BatteryPage*>(holderOf(Page::Battery)->page());
     connect(m_battery, &BatteryPage::speedsFound, this,
             [this](AthleteId whose, const QString& speeds, VelocityKind kind) {
-                m_athlete->choose(raw(whose)); // the trace is theirs, whoever is shown by now
-                showTask(0);                   // the session form
+                choose(whose, {}); // the trace is theirs, whoever is shown by now
+                showPage(Page::Session);
                 m_entry->offerSpeeds(speeds, kind);
             });
-    addTask(new PlanPage(*m_logbook, nullptr, m_clock));
-    addTask(new BlocksPage(*m_logbook, m_clock));
-    addTask(new SquadPage(*m_logbook, nullptr));
-    addTask(new NoisePage(*m_logbook, nullptr));
-    m_tabs->tabBar()->setAccessibleName(tr("Tasks"));
-}
-
-void Workspace::addTask(TaskPage* page) {
-    // A window too small for the page (a small screen at a scale of 2) scrolls it: nothing is cut.
-    auto* area = new QScrollArea;
-    area->setWidget(new PageHolder(page));
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->viewport()->setAutoFillBackground(false);
-    page->setAutoFillBackground(false);
-    const int at = m_tabs->addTab(area, taskNames().at(m_tabs->count()));
-    m_tabs->setTabToolTip(at, tr("Ctrl+%1").arg((at + 1) % 10));
-    connect(page, &TaskPage::message, this, &Workspace::say);
-    connect(page, &TaskPage::sessionWanted, this, &Workspace::openSession);
-    connect(page, &TaskPage::comparisonWanted, this, &Workspace::openComparison);
 }
 
 // A page of many athletes may want a session of another than the chosen one: the next set must go
 // to whom it shows.
 void Workspace::openSession(SessionId session) {
     guarded([&] {
-        m_athlete->choose(raw(m_logbook->log().session(session).head.value.athlete));
+        choose(m_logbook->log().session(session).head.value.athlete, {});
         m_entry->showSession(session);
-        showTask(0);
+        showPage(Page::Session);
     });
 }
 
 void Workspace::openComparison(SessionId from, SessionId to) {
     guarded([&] {
-        m_athlete->choose(raw(m_logbook->log().session(to).head.value.athlete));
-        for (int i = 0; i < m_tabs->count(); ++i)
-            if (auto* comparing = dynamic_cast<ComparesSessions*>(pageAt(i))) {
-                showTask(i);
-                comparing->compareSessions(from, to);
-            }
+        choose(m_logbook->log().session(to).head.value.athlete, {});
+        showPage(Page::Comparison);
+        m_comparison->compareSessions(from, to);
     });
 }
 
-// After a choice what is typed next is a set, wherever the keys went before.
 void Workspace::focusEntry() {
-    if (currentPage() == m_entry && m_athlete->chosen() && m_lift->chosen())
+    if (page() == Page::Session && athlete() && lift())
         m_entry->focusLine();
 }
 
 void Workspace::connectParts() {
     connect(m_entry, &EntryPage::tablePasted, this, &Workspace::tablePasted);
-    connect(m_athlete, &NameCombo::chosenChanged, this, &Workspace::tellPages);
-    connect(m_lift, &NameCombo::chosenChanged, this, &Workspace::tellPages);
-    for (const NameCombo* combo : {m_athlete, m_lift})
-        connect(combo, &NameCombo::entered, this, &Workspace::focusEntry);
-    connect(m_tabs, &QTabWidget::currentChanged, this, [this](int task) {
+    connect(&m_strip->lift(), &NameCombo::chosenChanged, this, &Workspace::tellPages);
+    connect(&m_strip->lift(), &NameCombo::entered, this, &Workspace::focusEntry);
+    connect(m_stack, &QStackedWidget::currentChanged, this, [this] {
         m_announced = nullptr;
         catchUp(currentPage());
-        Q_EMIT taskChanged(task);
+        pageTurned();
+        Q_EMIT pageChanged(page());
     });
     connect(m_logbook.get(), &Logbook::changed, this, &Workspace::changed);
     connect(m_logbook.get(), &Logbook::failed, m_bar,
@@ -219,6 +182,39 @@ void Workspace::connectParts() {
     look->start(lookEvery);
 }
 
+void Workspace::connectFrame() {
+    connect(m_index, &Index::chosenChanged, this, &Workspace::tellPages);
+    connect(m_index, &Index::pageWanted, this, &Workspace::showPage);
+    connect(m_index, &Index::partWanted, this, [this](Part part) { showPage(m_last.at(part)); });
+    connect(m_index, &Index::addWanted, this, &Workspace::athleteWanted);
+    connect(m_index, &Index::taken, this, [this] {
+        m_frame->peek(false);
+        focusEntry();
+    });
+    connect(m_index, &Index::left, this, [this] { m_frame->peek(false); });
+    connect(m_frame, &Frame::foldedChanged, this, &Workspace::fitStrip);
+    connect(m_strip, &Strip::placeWanted, this, &Workspace::focusAthlete);
+    connect(m_strip, &Strip::addLiftWanted, this, &Workspace::liftWanted);
+}
+
+void Workspace::pageTurned() {
+    m_last[entryOf(page()).part] = page();
+    m_index->showPage(page());
+    fitStrip();
+}
+
+// Where the index is folded away its choice stands first in the control line.
+void Workspace::fitStrip() {
+    if (!m_stack)
+        return;
+    const PageEntry& entry = entryOf(page());
+    QString place;
+    if (m_frame->folded())
+        place = entry.ofAthlete && athlete() ? tr("%1: %2").arg(athleteName(), entry.title())
+                                             : entry.title();
+    holderOf(page())->take(m_strip, m_strip->fit(place, entry.ofLift));
+}
+
 void Workspace::lookAround() {
     if (QApplication::activeModalWidget()) // an import would keep it waiting
         return;
@@ -227,9 +223,9 @@ void Workspace::lookAround() {
     if (m_clock.today() == std::exchange(m_day, m_clock.today()))
         return;
     // How old things are is told anew; the session form has its own way.
-    for (int i = 0; i < m_tabs->count(); ++i)
-        if (pageAt(i) != m_entry)
-            m_behind.insert(pageAt(i));
+    for (const MadePage& made : m_pages)
+        if (made.page != m_entry)
+            m_behind.insert(made.page);
     catchUp(currentPage());
 }
 
@@ -251,43 +247,53 @@ void Workspace::guarded(const std::function<void()>& work) {
     }
 }
 
-int Workspace::task() const {
-    return m_tabs->currentIndex();
+Page Workspace::page() const {
+    return pages().at(static_cast<std::size_t>(m_stack->currentIndex())).page;
 }
 
-void Workspace::showTask(int task) {
-    m_tabs->setCurrentIndex(task);
+void Workspace::showPage(Page page) {
+    m_stack->setCurrentIndex(static_cast<int>(page));
 }
 
-TaskPage* Workspace::pageAt(int task) const {
-    const auto* area = qobject_cast<QScrollArea*>(m_tabs->widget(task));
-    const auto* holder = area ? qobject_cast<PageHolder*>(area->widget()) : nullptr;
-    return holder ? holder->page() : nullptr;
+PageHolder* Workspace::holderOf(Page page) const {
+    return m_holders.at(static_cast<std::size_t>(page));
 }
 
 TaskPage* Workspace::currentPage() const {
-    return pageAt(m_tabs->currentIndex());
+    return holderOf(page())->page();
+}
+
+Prints* Workspace::prints() const {
+    return m_pages.at(static_cast<std::size_t>(page())).prints;
 }
 
 std::optional<AthleteId> Workspace::athlete() const {
-    const auto key = m_athlete->chosen();
+    const auto key = m_index->chosen();
     return key ? std::optional(AthleteId{*key}) : std::nullopt;
 }
 
 std::optional<LiftId> Workspace::lift() const {
-    const auto key = m_lift->chosen();
+    const auto key = m_strip->lift().chosen();
     return key ? std::optional(LiftId{*key}) : std::nullopt;
+}
+
+QString Workspace::athleteName() const {
+    return m_index->chosenName();
+}
+
+QString Workspace::liftName() const {
+    return m_strip->lift().itemText(m_strip->lift().currentIndex());
 }
 
 void Workspace::choose(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
     if (athlete)
-        m_athlete->choose(raw(*athlete));
+        m_index->choose(raw(*athlete));
     if (lift)
-        m_lift->choose(raw(*lift));
+        m_strip->lift().choose(raw(*lift));
 }
 
 void Workspace::fillAthletes() {
-    m_athlete->setNames([this](const QString& find, const std::optional<QString>& after, int most) {
+    m_index->setNames([this](const QString& find, const std::optional<QString>& after, int most) {
         log::AthletesQuestion question{.find = utf8(find), .after = {}, .most = most};
         if (after)
             question.after = utf8(*after);
@@ -302,13 +308,15 @@ void Workspace::fillLifts() {
     Names names;
     for (const auto& lift : m_logbook->log().lifts())
         names.emplace_back(raw(lift.id), text(lift.value.name));
-    m_lift->setNames(std::move(names));
+    m_strip->lift().setNames(std::move(names));
 }
 
 void Workspace::tellPages() {
     m_announced = nullptr;
-    for (int i = 0; i < m_tabs->count(); ++i)
-        m_behind.insert(pageAt(i));
+    if (m_frame->folded())
+        fitStrip();
+    for (const MadePage& made : m_pages)
+        m_behind.insert(made.page);
     catchUp(currentPage());
     // The session form always follows: a session asked for from another page is shown in it.
     catchUp(m_entry);
@@ -331,8 +339,8 @@ void Workspace::changed(Logbook::What what, qint64 session) {
         if (what == What::Lifts || what == What::Everything)
             fillLifts();
     });
-    for (int i = 0; i < m_tabs->count(); ++i) {
-        auto* page = pageAt(i);
+    for (const MadePage& made : m_pages) {
+        auto* page = made.page;
         if (page == currentPage() || page == m_entry)
             guarded([&] {
                 const log::Moment moment(m_logbook->log());
@@ -344,56 +352,16 @@ void Workspace::changed(Logbook::What what, qint64 session) {
 }
 
 void Workspace::focusAthlete() {
-    m_athlete->setFocus(Qt::ShortcutFocusReason);
-    m_athlete->lineEdit()->selectAll();
+    if (!entryOf(page()).ofAthlete) // nobody's
+        showPage(m_last.at(Part::Athlete));
+    m_frame->peek(true);
+    m_index->findName();
 }
 
 void Workspace::focusLift() {
-    m_lift->setFocus(Qt::ShortcutFocusReason);
-    m_lift->lineEdit()->selectAll();
-}
-
-void Workspace::addAthlete() {
-    AthleteDialog dialog(*m_logbook, std::nullopt, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_athlete->choose(raw(dialog.id()));
-    focusEntry();
-}
-
-void Workspace::changeAthlete() {
-    guarded([this] {
-        if (athlete())
-            AthleteDialog(*m_logbook, athlete(), this).exec();
-    });
-}
-
-void Workspace::addLift() {
-    LiftDialog dialog(*m_logbook, std::nullopt, this);
-    if (dialog.exec() == QDialog::Accepted)
-        m_lift->choose(raw(dialog.id()));
-    focusEntry();
-}
-
-void Workspace::changeLift() {
-    guarded([this] {
-        if (lift())
-            LiftDialog(*m_logbook, lift(), this).exec();
-    });
-}
-
-void Workspace::setCheckLoads() {
-    guarded([this] {
-        if (athlete() && lift())
-            CheckLoadsDialog(*m_logbook, *athlete(), *lift(), this).exec();
-    });
-}
-
-void Workspace::keepDevices() {
-    guarded([this] { DevicesDialog(*m_logbook, this).exec(); });
-}
-
-void Workspace::keepBlocks() {
-    guarded([this] { BlocksDialog(*m_logbook, m_clock, this).exec(); });
+    if (!entryOf(page()).ofLift)
+        showPage(Page::Session);
+    m_strip->focusLift();
 }
 
 void Workspace::importCsv(const QStringList& files, ImportMaps& maps) {

@@ -1,27 +1,33 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// An open log in the window: the chooser of athlete and lift, the bar, and one tab a task.
+// An open log in the window: the index at the left, the page at the right, what is chosen.
 #pragma once
 
 #include "ui/importing/importmaps.h"
 #include "ui/parts/clock.h"
-#include "ui/parts/taskpage.h"
 #include "ui/window/openlog.h"
+#include "ui/window/pagetable.h"
 
 #include <QWidget>
 
 #include <functional>
+#include <map>
 #include <set>
+#include <vector>
 
 class QLabel;
-class QTabWidget;
+class QStackedWidget;
 class QTimer;
 
 namespace slopebook::ui {
 
 class BatteryPage;
+class ComparePage;
 class EntryPage;
+class Frame;
+class Index;
 class MessageBar;
-class NameCombo;
+class PageHolder;
+class Strip;
 
 class Workspace final : public QWidget {
     Q_OBJECT
@@ -31,28 +37,30 @@ public:
     /// Hands over the open log with its undo; the workspace is of no more use then.
     OpenedLog giveUpLog();
 
-    static QStringList taskNames();
-
     Logbook& logbook() { return *m_logbook; }
+    const Clock& clock() const { return m_clock; }
     EntryPage& entry() { return *m_entry; }
     MessageBar& bar() { return *m_bar; }
-    int task() const;
-    void showTask(int task);
+
+    // What is shown, and whose.
+    Page page() const;
+    void showPage(Page page);
     TaskPage* currentPage() const;
+    /// What the shown page prints by; nothing where it has nothing to print.
+    Prints* prints() const;
     std::optional<AthleteId> athlete() const;
     std::optional<LiftId> lift() const;
+    QString athleteName() const; ///< as the index shows it; empty: none chosen
+    QString liftName() const;
     void choose(std::optional<AthleteId> athlete, std::optional<LiftId> lift);
     void focusAthlete();
     void focusLift();
+    /// After a choice what is typed next is a set, wherever the keys went before.
+    void focusEntry();
 
-    // The record dialogs, for the shell's actions.
-    void addAthlete();
-    void changeAthlete();
-    void addLift();
-    void changeLift();
-    void setCheckLoads();
-    void keepDevices();
-    void keepBlocks();
+    const Index& index() const { return *m_index; }
+    Frame& frame() { return *m_frame; }
+
     /// As importTables().
     void importCsv(const QStringList& files, ImportMaps& maps);
     /// A table from the clipboard.
@@ -60,27 +68,33 @@ public:
     /// Undoes (else redoes) the next step and names it. What cannot be seen just now is gone to
     /// first, and said: the next call takes it.
     void step(bool undo);
-    /// A short sentence beside the chooser, for a while.
+    /// A short sentence below the page, for a while.
     void say(const QString& message);
     /// In the bar, with the way to the backups.
     void sayDamaged(const QString& why);
+    /// No exception crosses the event loop: it is told in the bar.
+    void guarded(const std::function<void()>& work);
 
 Q_SIGNALS:
     void backupsWanted();
-    void taskChanged(int task);
+    void pageChanged(slopebook::ui::Page page);
+    /// An athlete, or a lift, is to be added.
+    void athleteWanted();
+    void liftWanted();
     /// A table was pasted that names its own athletes or days: it is to be imported.
     void tablePasted(const QString& text);
 
 private:
-    QWidget* buildChooser();
-    void buildTasks();
+    void build();
+    void buildPages();
     void connectParts();
-    void addTask(TaskPage* page);
-    void closeTasks();
+    void connectFrame();
+    void closePages();
+    void fitStrip();
+    void pageTurned();
     void openSession(SessionId session);
     void openComparison(SessionId from, SessionId to);
-    void focusEntry();
-    TaskPage* pageAt(int task) const;
+    PageHolder* holderOf(Page page) const;
     bool isShown(const Logbook::Step& step) const;
     void goTo(const Logbook::Step& step);
     void fillAthletes();
@@ -89,20 +103,24 @@ private:
     void changed(Logbook::What what, qint64 session);
     void catchUp(TaskPage* page);
     void lookAround();
-    void guarded(const std::function<void()>& work);
 
     std::unique_ptr<Logbook> m_logbook;
     Clock m_clock;
-    NameCombo* m_athlete;
-    NameCombo* m_lift;
+    Frame* m_frame = nullptr;
+    Index* m_index;
+    MessageBar* m_bar;
+    QStackedWidget* m_stack;
+    Strip* m_strip;
     QLabel* m_message;
     QTimer* m_messageEnd;
-    MessageBar* m_bar;
-    bool m_damaged = false;
-    Date m_day{}; ///< when the pages were last told of it
-    QTabWidget* m_tabs;
+    std::vector<MadePage> m_pages;      ///< in the order of the table
+    std::vector<PageHolder*> m_holders; ///< likewise
     EntryPage* m_entry = nullptr;
+    ComparePage* m_comparison = nullptr;
     BatteryPage* m_battery = nullptr;
+    std::map<Part, Page> m_last; ///< shown of each part
+    bool m_damaged = false;
+    Date m_day{};                      ///< when the pages were last told of it
     const void* m_announced = nullptr; ///< the edit that was gone to, for the next call to take
     std::set<TaskPage*> m_behind; ///< hidden pages that have not heard of a change or a choice yet
 };

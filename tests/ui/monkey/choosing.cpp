@@ -35,8 +35,6 @@ void Monkey::chooseAthlete() {
     m_hands->key(Qt::Key_F, Qt::ControlModifier);
     m_hands->type(typed);
     m_hands->key(Qt::Key_Return);
-    if (shown().athlete != name) // the list of names took the first Enter
-        m_hands->key(Qt::Key_Return);
     if (name == m_chosen.athlete)
         return;
     m_chosen.athlete = name;

@@ -21,10 +21,6 @@ long gramsOf(QString text) {
     return std::lround(1000 * text.remove(QLatin1Char('!')).replace(u',', u'.').toDouble());
 }
 
-QString chosenText(const QComboBox& combo) {
-    return combo.itemText(combo.currentIndex());
-}
-
 QString told(const Shown& one) {
     return QStringLiteral("%1, %2, session %3 of %4, %5, %6, %7 kg")
         .arg(QString::fromStdString(one.athlete), QString::fromStdString(one.lift))
@@ -78,8 +74,8 @@ int Monkey::undoIndex() const {
 Shown Monkey::shown() const {
     const auto& sessions = part<QComboBox>("sessions");
     const bool noDevice = deviceField().currentIndex() <= 0;
-    return {.athlete = chosenText(part<QComboBox>("athlete")).toStdString(),
-            .lift = chosenText(part<QComboBox>("lift")).toStdString(),
+    return {.athlete = m_window->workspace()->athleteName().toStdString(),
+            .lift = m_window->workspace()->liftName().toStdString(),
             .session = sessions.currentData().toLongLong(),
             .day = dayField().text(),
             .device = noDevice ? QString() : deviceField().currentText(),

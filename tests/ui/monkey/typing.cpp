@@ -2,6 +2,7 @@
 // Sets: typed, refused, doubted, half typed, pasted.
 #include "tests/ui/monkey/monkey.h"
 
+#include <QAbstractScrollArea>
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
@@ -205,7 +206,7 @@ void Monkey::typeUnderTheWheel() {
     allow(withSets({set}));
     m_hands->type(typed);
     for (int i = 1 + m_dice.upTo(3); i > 0; --i) {
-        QWidget* const all[] = {&part<QComboBox>("athlete"), &part<QComboBox>("lift"),
+        QWidget* const all[] = {&part<QAbstractScrollArea>("indexList"), &part<QComboBox>("lift"),
                                 &part<QComboBox>("sessions"), &dayField(), &deviceField()};
         QWidget& over = *m_dice.of(all);
         say(QStringLiteral("wheel over %1, ").arg(over.accessibleName()));

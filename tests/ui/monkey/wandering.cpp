@@ -81,10 +81,10 @@ void Monkey::wheelAnywhere() {
     QWidget& over = *targets.at(m_dice.upTo(static_cast<int>(targets.size())));
     say(nameOf(over));
     const auto before = valuesIn(*m_window);
-    const QString tab = QString::number(m_window->workspace()->task());
+    const ui::Page page = m_window->workspace()->page();
     m_hands->wheel(over, (m_dice.oneIn(2) ? 1 : -1) * (1 + m_dice.upTo(3)));
-    if (tab != QString::number(m_window->workspace()->task()))
-        return; // over the tabs it turns pages
+    if (page != m_window->workspace()->page())
+        fail(QStringLiteral("The wheel over %1 turned the page").arg(nameOf(over)));
     const auto after = valuesIn(*m_window);
     for (const auto& [control, value] : before)
         if (const auto now = after.find(control); now != after.end() && now->second != value)
@@ -94,7 +94,7 @@ void Monkey::wheelAnywhere() {
 
 void Monkey::turnPage() {
     m_hands->key(m_dice.of(pages), Qt::ControlModifier);
-    say(QString::number(m_window->workspace()->task()));
+    say(ui::entryOf(m_window->workspace()->page()).title());
 }
 
 void Monkey::walkByTab() {

@@ -31,6 +31,10 @@ void select(QComboBox* box, std::optional<SessionId> session) {
 
 constexpr std::size_t fewestPoints = 5; // two lines take four of them
 
+int chosenOf(const QActionGroup& group) {
+    return static_cast<int>(group.actions().indexOf(group.checkedAction()));
+}
+
 std::optional<SessionId> selected(const QComboBox* box) {
     if (box->currentIndex() < 0)
         return std::nullopt;
@@ -52,7 +56,7 @@ void ComparePage::atTheEdge(const Work& work) {
 
 ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_fromBox(new QComboBox), m_toBox(new QComboBox),
-      m_levelBox(new QComboBox), m_variancesBox(new QComboBox), m_paperBox(new QComboBox),
+      m_intervals(new QToolButton), m_paperBox(new QComboBox),
       m_previewButton(new QPushButton(tr("Pri&nt preview…"))),
       m_printButton(new QPushButton(tr("&Print…"))), m_pdfButton(new QPushButton(tr("Save P&DF…"))),
       m_partsButton(new QPushButton(tr("Par&ts"))), m_view(new ComparisonView) {
@@ -73,15 +77,9 @@ QWidget* ComparePage::buildChoices() {
         box->setMinimumContentsLength(14);
         box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     }
-    for (const double level : levels)
-        m_levelBox->addItem(levelText(level), level);
-    m_levelBox->setCurrentIndex(2);
-    m_levelBox->setAccessibleName(tr("Level of the intervals"));
-    m_variancesBox->addItem(tr("one scatter for both days"));
-    m_variancesBox->addItem(tr("each day its own scatter"));
-    m_variancesBox->setAccessibleName(tr("Scatter about the lines"));
     auto* choices = new QWidget;
     auto* row = new QHBoxLayout(choices);
+    m_strip = row;
     row->setContentsMargins(0, 0, 0, 0);
     const auto add = [row](const QString& text, QComboBox* box, int stretch) {
         auto* label = new QLabel(text);
@@ -91,9 +89,43 @@ QWidget* ComparePage::buildChoices() {
     };
     add(tr("Earl&ier"), m_fromBox, 3);
     add(tr("Late&r"), m_toBox, 3);
-    add(tr("Level"), m_levelBox, 0);
-    add(tr("&Scatter"), m_variancesBox, 0);
+    buildIntervals();
+    row->addWidget(m_intervals);
     return choices;
+}
+
+// Rarely set: behind one button, with its state in words.
+void ComparePage::buildIntervals() {
+    auto* menu = new QMenu(this);
+    const auto choice = [menu](QActionGroup*& group, const QStringList& names, int first) {
+        group = new QActionGroup(menu);
+        for (const QString& name : names) {
+            QAction* action = menu->addAction(name);
+            action->setCheckable(true);
+            group->addAction(action);
+        }
+        group->actions().at(first)->setChecked(true);
+    };
+    QStringList names;
+    for (const double level : levels)
+        names << levelText(level);
+    choice(m_levels, names, 2);
+    menu->addSeparator();
+    choice(m_scatters, {tr("one scatter for both days"), tr("each day its own scatter")}, 0);
+    m_intervals->setMenu(menu);
+    m_intervals->setPopupMode(QToolButton::InstantPopup);
+    m_intervals->setAutoRaise(true);
+    m_intervals->setFocusPolicy(Qt::StrongFocus);
+    m_intervals->setToolTip(tr("Level of the intervals, and scatter about the lines"));
+    const auto name = [this] {
+        m_intervals->setText(m_levels->checkedAction()->text() + u", "_s +
+                             m_scatters->checkedAction()->text());
+    };
+    name();
+    connect(menu, &QMenu::triggered, this, [this, name] {
+        name();
+        ask();
+    });
 }
 
 QWidget* ComparePage::buildPrintButtons() {
@@ -134,8 +166,6 @@ void ComparePage::connectChoices() {
             ask();
             keepPair();
         });
-    for (QComboBox* box : {m_levelBox, m_variancesBox})
-        connect(box, &QComboBox::currentIndexChanged, this, [this] { ask(); });
     connect(m_previewButton, &QPushButton::clicked, this, &ComparePage::printPreview);
     connect(m_printButton, &QPushButton::clicked, this, &ComparePage::print);
     connect(m_pdfButton, &QPushButton::clicked, this, &ComparePage::writePdf);
@@ -251,9 +281,9 @@ void ComparePage::chooseDefaults() {
 }
 
 AskSettings ComparePage::asked() const {
-    return {.level = m_levelBox->currentData().toDouble(),
-            .variances = m_variancesBox->currentIndex() == 0 ? stats::Variances::Pooled
-                                                             : stats::Variances::Separate};
+    return {.level = levels[static_cast<std::size_t>(chosenOf(*m_levels))],
+            .variances =
+                chosenOf(*m_scatters) == 0 ? stats::Variances::Pooled : stats::Variances::Separate};
 }
 
 void ComparePage::ask() {

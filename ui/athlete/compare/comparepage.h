@@ -8,22 +8,26 @@
 #include "ui/parts/taskpage.h"
 
 #include <QAction>
+#include <QActionGroup>
+#include <QBoxLayout>
 #include <QComboBox>
 #include <QPushButton>
+#include <QToolButton>
 
 #include <map>
 #include <utility>
 
 namespace slopebook::ui {
 
-class ComparePage : public TaskPage, public ComparesSessions, public Prints {
+class ComparePage : public TaskPage, public Prints {
     Q_OBJECT
 public:
     explicit ComparePage(Logbook& logbook, QWidget* parent = nullptr);
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
-    void compareSessions(SessionId from, SessionId to) override;
+    /// Shows what another page's comparisonWanted() asked for.
+    void compareSessions(SessionId from, SessionId to);
 
     bool canPrint() const override;
     void print() override;
@@ -32,10 +36,13 @@ public:
     /// Without asking for a name. Throws LogError; canPrint() must hold.
     void writePdfTo(const log::Destination& to) const;
 
+    /// The control line: the lift stands first in it.
+    QBoxLayout* strip() const { return m_strip; }
     const ComparisonView& view() const { return *m_view; }
 
 private:
     QWidget* buildChoices();
+    void buildIntervals();
     QWidget* buildPrintButtons();
     void connectChoices();
     void readSessions();
@@ -61,10 +68,12 @@ private:
     std::optional<answers::Comparison> m_comparison;
     LoadUnit m_unit = LoadUnit::Kilograms;
 
+    QBoxLayout* m_strip = nullptr;
     QComboBox* m_fromBox;
     QComboBox* m_toBox;
-    QComboBox* m_levelBox;
-    QComboBox* m_variancesBox;
+    QToolButton* m_intervals;
+    QActionGroup* m_levels;
+    QActionGroup* m_scatters;
     QComboBox* m_paperBox;
     QPushButton* m_previewButton;
     QPushButton* m_printButton;

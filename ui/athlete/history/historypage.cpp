@@ -38,7 +38,8 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
     splitter->setChildrenCollapsible(false);
     splitter->setSizes({250, 330});
     auto* layout = new QVBoxLayout(this);
-    layout->addLayout(buildTop());
+    m_strip = buildTop();
+    layout->addLayout(m_strip);
     layout->addWidget(splitter, 1);
     setFocusProxy(m_table);
     connectParts();
@@ -46,7 +47,7 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
     showRows();
 }
 
-QLayout* HistoryPage::buildTop() {
+QBoxLayout* HistoryPage::buildTop() {
     m_whose->addItems({tr("This athlete's"), tr("Everybody's")});
     m_whose->setAccessibleName(tr("Whose sessions"));
     m_find->setPlaceholderText(tr("Find a date, block or device"));

@@ -13,6 +13,7 @@
 #include <QTableView>
 #include <QTimer>
 
+class QBoxLayout;
 class QComboBox;
 
 namespace slopebook::ui {
@@ -32,12 +33,14 @@ public:
     /// The rows chosen in the table, by date.
     std::vector<SessionId> chosen() const;
 
+    /// The control line: the lift stands first in it.
+    QBoxLayout* strip() const { return m_strip; }
     QTableView* table() { return m_table; }
     const charts::LineChart& chart() const { return *m_chart; }
 
 private:
     void buildTable();
-    QLayout* buildTop();
+    QBoxLayout* buildTop();
     void connectParts();
     void connectTable();
     void read();
@@ -61,6 +64,7 @@ private:
     std::shared_ptr<HistoryReader> m_reader; ///< nothing while there is nothing to show
     LoadUnit m_unit = LoadUnit::Kilograms;
 
+    QBoxLayout* m_strip = nullptr;
     HistoryModel* m_model;
     QTableView* m_table;
     QComboBox* m_whose;

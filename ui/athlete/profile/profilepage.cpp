@@ -161,7 +161,7 @@ void ProfilePage::reload() {
         m_about = background(m_logbook.log(), *m_athlete, *m_lift);
         readRows();
         if (m_lines->rows().empty())
-            showNothing(tr("No sets of this lift yet: type the first on the Session tab."));
+            showNothing(tr("No sets of this lift yet: type the first under Floor."));
     } catch (const std::exception& error) {
         showNothing(said(error));
     }

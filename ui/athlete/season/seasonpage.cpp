@@ -65,8 +65,10 @@ QWidget* SeasonPage::buildChoices() {
     m_baselines->setAccessibleName(tr("Baseline session"));
     auto* box = new QWidget;
     auto* row = new QHBoxLayout(box);
+    m_strip = row;
     row->setContentsMargins(0, 0, 0, 0);
     const auto add = [row](const QString& name, QComboBox* combo) {
+        combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
         auto* label = new QLabel(name);
         label->setBuddy(combo);
         row->addWidget(label);
@@ -261,7 +263,7 @@ void SeasonPage::ask() {
     try {
         fillBaselines();
         if (!m_load) {
-            showNothing(tr("No sets of this lift yet: type the first on the Session tab."));
+            showNothing(tr("No sets of this lift yet: type the first under Floor."));
             return;
         }
         if (m_baseline && !sessionOf(m_about->sessions, *m_baseline))

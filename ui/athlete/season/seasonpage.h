@@ -9,6 +9,7 @@
 #include "ui/parts/taskpage.h"
 #include "ui/parts/texttable.h"
 
+class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QLayout;
@@ -32,6 +33,8 @@ public:
     /// Without asking for a name. Throws LogError; canPrint() must hold.
     void writePdfTo(const log::Destination& to, page::Paper paper) const;
 
+    /// The control line: the lift stands first in it.
+    QBoxLayout* strip() const { return m_strip; }
     const SeasonChart& chart() const { return *m_chart; }
     const TextTable& table() const { return *m_table; }
     void setBaseline(SessionId session);
@@ -61,6 +64,7 @@ private:
     std::vector<Stored<BlockId, Block>> m_blocks;
     std::vector<Stored<DeviceId, Device>> m_devices;
 
+    QBoxLayout* m_strip = nullptr;
     QComboBox* m_loads;
     QComboBox* m_baselines;
     QPushButton* m_useAsBaseline;

@@ -123,11 +123,13 @@ void EntryPage::build(const Clock& clock) {
     split->addWidget(buildPicture());
     split->setStretchFactor(0, 45);
     split->setStretchFactor(1, 55);
-    split->setSizes({560, 700});
+    split->setSizes({520, 540});
     auto* layout = new QVBoxLayout(this);
     layout->setSpacing(6);
     layout->setContentsMargins(8, 8, 8, 8);
-    layout->addWidget(m_bar);
+    m_strip = new QHBoxLayout;
+    m_strip->addWidget(m_bar, 1);
+    layout->addLayout(m_strip);
     layout->addLayout(typing);
     layout->addWidget(split, 1);
 }
@@ -186,7 +188,7 @@ QWidget* EntryPage::buildTables() {
     tables->setChildrenCollapsible(false);
     tables->addWidget(column(m_setTitle, m_setTable, buttons));
     tables->addWidget(column(m_ladderTitle, m_ladderTable, nullptr));
-    tables->setSizes({410, 150});
+    tables->setSizes({385, 135});
     tables->setStretchFactor(0, 3);
     tables->setStretchFactor(1, 1);
     return tables;
@@ -296,8 +298,7 @@ void EntryPage::reload() {
             return;
         }
         showView(readSession(m_logbook.log(), *m_athlete, *m_lift, m_bar->session(),
-                             m_logbook.loadUnit(), m_earlier->value(),
-                             m_clock.today()));
+                             m_logbook.loadUnit(), m_earlier->value(), m_clock.today()));
     } catch (const std::exception& error) {
         showNothing(said(error));
     }

@@ -7,6 +7,7 @@
 #include "ui/parts/clock.h"
 #include "ui/parts/taskpage.h"
 
+class QBoxLayout;
 class QLabel;
 class QTableView;
 class QPushButton;
@@ -48,6 +49,8 @@ public:
     void pasteBlock(const QString& text);
     void showRest(bool wanted);
 
+    /// The control line: the lift stands first in it.
+    QBoxLayout* strip() const { return m_strip; }
     const charts::LineChart& chart() const { return *m_chart; }
     SetModel& sets() { return *m_sets; }
     LadderModel& ladder() { return *m_ladder; }
@@ -82,6 +85,7 @@ private:
     std::optional<LiftId> m_lift;
     std::optional<SessionView> m_view;
     int m_held = 0; ///< above 0: what changes is shown once, when that is done
+    QBoxLayout* m_strip = nullptr;
     SessionBar* m_bar;
     EntryLine* m_line;
     QLabel* m_next;

@@ -63,10 +63,10 @@ void SessionBar::build() {
     m_details->setToolTip(tr("Repeat test, note and the rest of this session"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    addLabelled(row, tr("Sessi&on"), m_sessions, 2);
+    addLabelled(row, tr("Sessi&on"), m_sessions, 1);
     addLabelled(row, tr("Da&te"), m_date, 0);
     addLabelled(row, tr("&Device"), m_device, 2);
-    addLabelled(row, tr("&Place"), m_place, 2);
+    addLabelled(row, tr("&Place"), m_place, 3);
     const QString unit = unitName(m_logbook.loadUnit());
     addLabelled(row, tr("&Body, %1").arg(unit), m_bodyMass, 0);
     m_bodyMass->setAccessibleName(tr("Body mass, %1").arg(unit));
@@ -270,8 +270,11 @@ void SessionBar::showHead(const SessionHead& head, bool sameSession) {
     const auto isTyped = [sameSession](const QLineEdit& field) {
         return sameSession && field.hasFocus() && field.isModified();
     };
-    if (!isTyped(*m_place))
+    if (!isTyped(*m_place)) {
         m_place->setText(text(head.place));
+        if (!m_place->hasFocus())
+            m_place->setCursorPosition(0); // its beginning is read
+    }
     if (!isTyped(*m_bodyMass))
         m_bodyMass->setText(head.bodyMass ? massText(*head.bodyMass, m_logbook.loadUnit())
                                           : QString());

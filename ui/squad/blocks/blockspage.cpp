@@ -74,6 +74,7 @@ void BlocksPage::build() {
     split->addWidget(m_blockTable);
     split->addWidget(below);
     auto* head = new QHBoxLayout;
+    m_strip = head;
     auto* legend =
         new QLabel(tr("Filled mark: session. Hollow: something was not possible. Lid on a "
                       "block: a load ceiling."));

@@ -10,6 +10,7 @@
 
 #include <functional>
 
+class QBoxLayout;
 class QLabel;
 class QPushButton;
 class QTableView;
@@ -24,6 +25,8 @@ public:
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
 
+    /// The control line: the lift stands first in it.
+    QBoxLayout* strip() const { return m_strip; }
     const Timeline& timeline() const { return *m_timeline; }
     const TextTable& blocks() const { return *m_blockRows; }
     const TextTable& sessions() const { return *m_sessionRows; }
@@ -51,6 +54,7 @@ private:
     std::vector<Stored<TestKindId, TestKind>> m_kinds;
     std::vector<BlockSession> m_season;
     std::vector<SessionId> m_shown; ///< sessions of the lower table
+    QBoxLayout* m_strip = nullptr;
     Timeline* m_timeline;
     TextTable* m_blockRows;
     TextTable* m_sessionRows;

@@ -54,6 +54,7 @@ QWidget* SquadPage::buildChoices() {
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);
     auto* periods = new QHBoxLayout;
+    m_strip = periods;
     periods->addWidget(m_from);
     periods->addWidget(m_to);
     periods->addStretch(1);
@@ -89,7 +90,7 @@ void SquadPage::build() {
     split->setChildrenCollapsible(false);
     split->addWidget(scroll);
     split->addWidget(m_view);
-    split->setSizes({500, 720});
+    split->setSizes({450, 610});
     m_compare = new QPushButton(tr("Compare &both sessions"));
     m_compare->setToolTip(tr("A double click on the athlete does the same"));
     m_open = new QPushButton(tr("&Open the later session"));

@@ -14,6 +14,7 @@
 #include <functional>
 #include <memory>
 
+class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QProgressBar;
@@ -39,6 +40,8 @@ public:
     /// Without asking for a name. Throws LogError; canPrint() must hold.
     void writePdfTo(const log::Destination& to) const;
 
+    /// The control line: the lift stands first in it.
+    QBoxLayout* strip() const { return m_strip; }
     PeriodChooser& from() { return *m_from; }
     PeriodChooser& to() { return *m_to; }
     const std::optional<answers::Squad>& squad() const { return m_squad; }
@@ -75,6 +78,7 @@ private:
     bool m_filling = false;
     std::optional<answers::Squad> m_squad;
 
+    QBoxLayout* m_strip = nullptr;
     PeriodChooser* m_from;
     PeriodChooser* m_to;
     QComboBox* m_part;

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/pagetable.h"
+
+#include "ui/athlete/battery/batterypage.h"
+#include "ui/athlete/compare/comparepage.h"
+#include "ui/athlete/history/historypage.h"
+#include "ui/athlete/plan/planpage.h"
+#include "ui/athlete/profile/profilepage.h"
+#include "ui/athlete/season/seasonpage.h"
+#include "ui/floor/entry/entrypage.h"
+#include "ui/squad/blocks/blockspage.h"
+#include "ui/squad/changes/squadpage.h"
+#include "ui/squad/devices/noisepage.h"
+#include "ui/window/workspace.h"
+
+#include <algorithm>
+#include <concepts>
+
+namespace slopebook::ui {
+
+namespace {
+
+template <class Made>
+MadePage make(Logbook& logbook, const Clock& clock) {
+    MadePage made;
+    Made* page = nullptr;
+    if constexpr (std::constructible_from<Made, Logbook&, QWidget*, Clock>)
+        page = new Made(logbook, nullptr, clock);
+    else if constexpr (std::constructible_from<Made, Logbook&, Clock>)
+        page = new Made(logbook, clock);
+    else
+        page = new Made(logbook);
+    made.page = page;
+    if constexpr (requires { page->strip(); })
+        made.strip = page->strip();
+    if constexpr (std::derived_from<Made, Prints>)
+        made.prints = page;
+    return made;
+}
+
+} // namespace
+
+const std::array<PageEntry, pageCount>& pages() {
+    using enum Page;
+    using Work = Workspace;
+    static const std::array<PageEntry, pageCount> all{{
+        {Session, Part::Floor, Qt::Key_1, "session", true, true, [] { return Work::tr("Session"); },
+         make<EntryPage>},
+        {Lines, Part::Athlete, Qt::Key_2, "lines", true, true, [] { return Work::tr("Lines"); },
+         make<ProfilePage>},
+        {History, Part::Athlete, Qt::Key_3, "history", true, true,
+         [] { return Work::tr("History"); }, make<HistoryPage>},
+        {Comparison, Part::Athlete, Qt::Key_4, "comparison", true, true,
+         [] { return Work::tr("Comparison"); }, make<ComparePage>},
+        {Season, Part::Athlete, Qt::Key_5, "season", true, true, [] { return Work::tr("Season"); },
+         make<SeasonPage>},
+        {Battery, Part::Athlete, Qt::Key_6, "battery", true, false,
+         [] { return Work::tr("Battery"); }, make<BatteryPage>},
+        {Plan, Part::Athlete, Qt::Key_7, "plan", true, true, [] { return Work::tr("Plan"); },
+         make<PlanPage>},
+        {Changes, Part::Squad, Qt::Key_8, "changes", false, true,
+         [] { return Work::tr("Changes"); }, make<SquadPage>},
+        {Blocks, Part::Squad, Qt::Key_9, "blocks", true, false, [] { return Work::tr("Blocks"); },
+         make<BlocksPage>},
+        {Noise, Part::Squad, Qt::Key_0, "noise", true, true,
+         [] { return Work::tr("Noise and devices"); }, make<NoisePage>},
+    }};
+    return all;
+}
+
+const PageEntry& entryOf(Page page) {
+    return pages().at(static_cast<std::size_t>(page));
+}
+
+Page pageCalled(const QString& word) {
+    const auto found = std::ranges::find_if(
+        pages(), [&](const PageEntry& entry) { return word == QLatin1String(entry.word); });
+    return found == pages().end() ? Page{} : found->page;
+}
+
+QString titleOf(Part part) {
+    switch (part) {
+    case Part::Floor:
+        return Workspace::tr("Floor");
+    case Part::Athlete:
+        return Workspace::tr("Athlete");
+    case Part::Squad:
+        break;
+    }
+    return Workspace::tr("Squad");
+}
+
+Page firstOf(Part part) {
+    return std::ranges::find(pages(), part, &PageEntry::part)->page;
+}
+
+} // namespace slopebook::ui
