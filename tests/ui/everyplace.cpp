@@ -19,6 +19,7 @@
 #include "ui/squad/changes/squadpage.h"
 #include "ui/window/aboutdialog.h"
 #include "ui/window/backupsdialog.h"
+#include "ui/window/helpdialog.h"
 #include "ui/window/messagebar.h"
 #include "ui/window/workspace.h"
 

@@ -149,8 +149,7 @@ const std::vector<Row>& rows() {
                     in(u"135lb 0.9", MassUnit::Kilogram) == massFromPounds(135);
          }},
         {"Up puts the next load there: the ladder of last time, above its top the same rise again, "
-         "never above the block's ceiling, nor above the estimated 1RM unless last time it was a "
-         "true "
+         "never above the block's ceiling, nor above the estimated 1RM unless last time it was a true "
          "maximum.",
          {},
          "ui/tst_setline.cpp:theLaddersNextLoad"},
@@ -289,16 +288,14 @@ const std::vector<Row>& rows() {
         {"The plan turns a percentage, a speed or a window into loads that the plates at hand can "
          "make, under a ceiling, with the expected speed and the speed to stop at for a chosen "
          "velocity "
-         "loss [7], and ranks ladders for the next test by how narrow they would make the "
-         "interval, "
+         "loss [7], and ranks ladders for the next test by how narrow they would make the interval, "
          "behind the others those with one great step or without the loads to show a bend.",
          {},
          "answers/tst_nexttest.cpp:laddersAreRankedByTheirInterval"},
         {"Light loads with restricted flow [8] carry their cautions.",
          {},
          "answers/tst_plan.cpp:restrictedFlowNeverWithoutItsText"},
-        {"Loads end at the upper end of the estimated 1RM, under the block's ceiling, and a line "
-         "that "
+        {"Loads end at the upper end of the estimated 1RM, under the block's ceiling, and a line that "
          "does not bound a maximum gives no plan.",
          {},
          "answers/tst_plansafety.cpp:noPlanNamesWhatCannotBe"},

@@ -9,6 +9,7 @@
 #include "ui/window/messagebar.h"
 #include "ui/window/workspace.h"
 
+#include <QDialog>
 #include <QTimer>
 
 using namespace slopebook;

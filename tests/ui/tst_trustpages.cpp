@@ -534,10 +534,8 @@ void TestTrustPages::aBiasNeverComesFromWhatItCorrects() {
             for (const Note& note : c->notes)
                 if (note.kind == Note::Kind::NoStudyBeside) {
                     QCOMPARE(note.figures.at(0), sameSets ? 1.0 : 0.0);
-                    QVERIFY(
-                        noteText(note, LoadUnit::Kilograms).contains(u"nothing is taken off"_s));
-                    QCOMPARE(noteText(note, LoadUnit::Kilograms).contains(u"these same sets"_s),
-                             sameSets);
+                    QVERIFY(noteText(note, LoadUnit::Kilograms).contains(u"nothing is taken off"_s));
+                    QCOMPARE(noteText(note, LoadUnit::Kilograms).contains(u"these same sets"_s), sameSets);
                 }
         // Along the season it is the same rule.
         const auto follow = followOf(log.book.log(), log.athletes[3], log.lift, Mass{60'000}, a);

@@ -27,6 +27,9 @@ NameCombo::NameCombo(QWidget* parent)
     setSizeAdjustPolicy(QComboBox::AdjustToContents);
     setMaximumWidth(widest);
     setMinimumHeight(fingerSize);
+    QPalette clear;
+    clear.setColor(QPalette::Base, Qt::transparent);
+    lineEdit()->setPalette(clear);
     setMaxVisibleItems(20);
     // A completer reads on as long as its model lets it: so many matches as a page are enough, and
     // of many thousand names one more letter finds fewer.

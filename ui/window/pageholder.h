@@ -22,7 +22,7 @@ public:
         : m_page(made.page), m_line(new QWidget(this)), m_own(made.strip),
           m_above(new QHBoxLayout(m_line)) {
         m_page->setParent(this);
-        m_above->setContentsMargins(margin, margin, margin, 0);
+        m_above->setContentsMargins(margin, margin / 2, margin, 0);
         m_above->addStretch(1);
         m_line->hide();
     }

@@ -42,28 +42,27 @@ MadePage make(Logbook& logbook, const Clock& clock) {
 
 const std::array<PageEntry, pageCount>& pages() {
     using enum Page;
-    using Work = Workspace;
     static const std::array<PageEntry, pageCount> all{{
-        {Session, Part::Floor, Qt::Key_1, "session", true, true, [] { return Work::tr("Session"); },
-         make<EntryPage>},
-        {Lines, Part::Athlete, Qt::Key_2, "lines", true, true, [] { return Work::tr("Lines"); },
-         make<ProfilePage>},
+        {Session, Part::Floor, Qt::Key_1, "session", true, true,
+         [] { return Workspace::tr("Session"); }, make<EntryPage>},
+        {Lines, Part::Athlete, Qt::Key_2, "lines", true, true,
+         [] { return Workspace::tr("Lines"); }, make<ProfilePage>},
         {History, Part::Athlete, Qt::Key_3, "history", true, true,
-         [] { return Work::tr("History"); }, make<HistoryPage>},
+         [] { return Workspace::tr("History"); }, make<HistoryPage>},
         {Comparison, Part::Athlete, Qt::Key_4, "comparison", true, true,
-         [] { return Work::tr("Comparison"); }, make<ComparePage>},
-        {Season, Part::Athlete, Qt::Key_5, "season", true, true, [] { return Work::tr("Season"); },
-         make<SeasonPage>},
+         [] { return Workspace::tr("Comparison"); }, make<ComparePage>},
+        {Season, Part::Athlete, Qt::Key_5, "season", true, true,
+         [] { return Workspace::tr("Season"); }, make<SeasonPage>},
         {Battery, Part::Athlete, Qt::Key_6, "battery", true, false,
-         [] { return Work::tr("Battery"); }, make<BatteryPage>},
-        {Plan, Part::Athlete, Qt::Key_7, "plan", true, true, [] { return Work::tr("Plan"); },
+         [] { return Workspace::tr("Battery"); }, make<BatteryPage>},
+        {Plan, Part::Athlete, Qt::Key_7, "plan", true, true, [] { return Workspace::tr("Plan"); },
          make<PlanPage>},
         {Changes, Part::Squad, Qt::Key_8, "changes", false, true,
-         [] { return Work::tr("Changes"); }, make<SquadPage>},
-        {Blocks, Part::Squad, Qt::Key_9, "blocks", true, false, [] { return Work::tr("Blocks"); },
-         make<BlocksPage>},
+         [] { return Workspace::tr("Changes"); }, make<SquadPage>},
+        {Blocks, Part::Squad, Qt::Key_9, "blocks", true, false,
+         [] { return Workspace::tr("Blocks"); }, make<BlocksPage>},
         {Noise, Part::Squad, Qt::Key_0, "noise", true, true,
-         [] { return Work::tr("Noise and devices"); }, make<NoisePage>},
+         [] { return Workspace::tr("Noise and devices"); }, make<NoisePage>},
     }};
     return all;
 }

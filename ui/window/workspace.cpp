@@ -9,8 +9,8 @@
 #include "ui/floor/entry/entrypage.h"
 #include "ui/importing/importtables.h"
 #include "ui/importing/tabledialog.h"
+#include "ui/window/foot.h"
 #include "ui/window/frame.h"
-#include "ui/window/framelook.h"
 #include "ui/window/index.h"
 #include "ui/window/messagebar.h"
 #include "ui/window/namecombo.h"
@@ -20,7 +20,6 @@
 #include "ui/words/said.h"
 
 #include <QApplication>
-#include <QLabel>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTimer>
@@ -33,13 +32,13 @@ namespace slopebook::ui {
 namespace {
 constexpr int lookEvery = 2000;     // ms: how soon another window's write is seen
 constexpr int messageShown = 10000; // ms
-constexpr int footHeight = 28;      // px
+constexpr int low = 560;            // px: under that height room is short
 } // namespace
 
 Workspace::Workspace(OpenedLog opened, Clock clock, QWidget* parent)
     : QWidget(parent), m_logbook(std::move(opened.logbook)), m_clock(std::move(clock)),
       m_index(new Index), m_bar(new MessageBar), m_stack(new QStackedWidget), m_strip(new Strip),
-      m_message(new QLabel), m_messageEnd(new QTimer(this)) {
+      m_foot(new Foot) {
     build();
     buildPages();
     connectParts();
@@ -86,19 +85,13 @@ void Workspace::closePages() {
 }
 
 void Workspace::build() {
-    m_message->setWordWrap(true);
-    m_message->setAccessibleDescription(tr("Messages"));
-    m_message->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
-    m_message->setMinimumHeight(footHeight);
-    m_message->setMargin(4);
-    m_message->setIndent(frameMargin);
     auto* right = new QWidget;
     auto* column = new QVBoxLayout(right);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_bar);
     column->addWidget(m_stack, 1);
-    column->addWidget(m_message);
+    column->addWidget(m_foot);
     m_frame = new Frame(m_index, right);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -174,9 +167,6 @@ void Workspace::connectParts() {
     connect(m_logbook.get(), &Logbook::failed, m_bar,
             [this](const QString& why) { m_bar->showText(why); });
     connect(m_bar, &MessageBar::offerTaken, this, &Workspace::backupsWanted);
-    m_messageEnd->setSingleShot(true);
-    m_messageEnd->setInterval(messageShown);
-    connect(m_messageEnd, &QTimer::timeout, m_message, &QLabel::clear);
     auto* look = new QTimer(this);
     connect(look, &QTimer::timeout, this, &Workspace::lookAround);
     look->start(lookEvery);
@@ -230,8 +220,12 @@ void Workspace::lookAround() {
 }
 
 void Workspace::say(const QString& message) {
-    m_message->setText(message);
-    m_messageEnd->start();
+    m_foot->say(message);
+}
+
+void Workspace::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    m_foot->setRoomy(height() >= low);
 }
 
 void Workspace::sayDamaged(const QString& why) {

@@ -14,15 +14,14 @@
 #include <set>
 #include <vector>
 
-class QLabel;
 class QStackedWidget;
-class QTimer;
 
 namespace slopebook::ui {
 
 class BatteryPage;
 class ComparePage;
 class EntryPage;
+class Foot;
 class Frame;
 class Index;
 class MessageBar;
@@ -84,6 +83,9 @@ Q_SIGNALS:
     /// A table was pasted that names its own athletes or days: it is to be imported.
     void tablePasted(const QString& text);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void build();
     void buildPages();
@@ -111,8 +113,7 @@ private:
     MessageBar* m_bar;
     QStackedWidget* m_stack;
     Strip* m_strip;
-    QLabel* m_message;
-    QTimer* m_messageEnd;
+    Foot* m_foot;
     std::vector<MadePage> m_pages;      ///< in the order of the table
     std::vector<PageHolder*> m_holders; ///< likewise
     EntryPage* m_entry = nullptr;

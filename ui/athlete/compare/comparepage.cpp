@@ -119,7 +119,7 @@ void ComparePage::buildIntervals() {
     m_intervals->setToolTip(tr("Level of the intervals, and scatter about the lines"));
     const auto name = [this] {
         m_intervals->setText(m_levels->checkedAction()->text() + u", "_s +
-                             m_scatters->checkedAction()->text());
+                             (chosenOf(*m_scatters) == 0 ? tr("one scatter") : tr("two scatters")));
     };
     name();
     connect(menu, &QMenu::triggered, this, [this, name] {

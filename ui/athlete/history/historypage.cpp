@@ -22,6 +22,7 @@ namespace slopebook::ui {
 namespace {
 constexpr std::size_t mostOverlays = 12; // more cannot be told apart
 constexpr int typingPause = 200;         // ms
+constexpr int leastSaid = 260;           // px: two lines, not five
 } // namespace
 
 HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
@@ -60,6 +61,7 @@ QBoxLayout* HistoryPage::buildTop() {
     auto* findLabel = new QLabel(tr("Fi&nd"));
     findLabel->setBuddy(m_find);
     m_says->setWordWrap(true);
+    m_says->setMinimumWidth(leastSaid);
     auto* top = new QHBoxLayout;
     top->addWidget(m_says, 1);
     for (QWidget* part : std::initializer_list<QWidget*>{whoseLabel, m_whose, findLabel, m_find})

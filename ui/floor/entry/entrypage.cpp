@@ -123,7 +123,7 @@ void EntryPage::build(const Clock& clock) {
     split->addWidget(buildPicture());
     split->setStretchFactor(0, 45);
     split->setStretchFactor(1, 55);
-    split->setSizes({520, 540});
+    split->setSizes({500, 560});
     auto* layout = new QVBoxLayout(this);
     layout->setSpacing(6);
     layout->setContentsMargins(8, 8, 8, 8);
@@ -153,8 +153,8 @@ QWidget* EntryPage::buildTables() {
     m_setTable->setObjectName(QStringLiteral("sets"));
     m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
     m_setTable->horizontalHeader()->setStretchLastSection(true);
-    m_setTable->setColumnWidth(SetModel::Load, 72);
-    m_setTable->setColumnWidth(SetModel::Reps, 130);
+    m_setTable->setColumnWidth(SetModel::Load, 66);
+    m_setTable->setColumnWidth(SetModel::Reps, 118);
     m_setTable->setColumnWidth(SetModel::PointOf, 50);
     m_ladderTable = tableOf(m_ladder, tr("The ladder of last time"));
     m_ladderTable->verticalHeader()->hide();

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/foot.h"
+
+#include "ui/window/framelook.h"
+#include "ui/window/workspace.h"
+
+#include <QTimer>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr int shown = 10000; // ms
+constexpr int high = 28;     // px
+} // namespace
+
+Foot::Foot(QWidget* parent) : QLabel(parent), m_end(new QTimer(this)) {
+    setWordWrap(true);
+    setAccessibleDescription(Workspace::tr("Messages"));
+    setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+    setMinimumHeight(high);
+    setMargin(4);
+    setIndent(frameMargin);
+    m_end->setSingleShot(true);
+    m_end->setInterval(shown);
+    connect(m_end, &QTimer::timeout, this, [this] {
+        clear();
+        fit();
+    });
+}
+
+void Foot::say(const QString& message) {
+    setText(message);
+    m_end->start();
+    fit();
+}
+
+void Foot::setRoomy(bool roomy) {
+    m_roomy = roomy;
+    fit();
+}
+
+void Foot::fit() {
+    setVisible(m_roomy || !text().isEmpty());
+}
+
+} // namespace slopebook::ui
