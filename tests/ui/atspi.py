@@ -53,14 +53,14 @@ def window_on_the_bus():
     return None
 
 
-def entry_of(window, page):
-    return [node for node in below(window)
-            if node.get_role() == Atspi.Role.MENU_ITEM and node.get_name() == page][0]
+def entries_of(window):
+    return {node.get_name(): node for node in below(window)
+            if node.get_role() == Atspi.Role.MENU_ITEM and node.get_name() in PAGES}
 
 
 def parts_of(window):
     for node in below(window):
-        if node.get_role() == Atspi.Role.PAGE_TAB and node.get_name() in PARTS:
+        if node.get_role() == Atspi.Role.PAGE_TAB and node.get_parent().get_name() == "Parts":
             yield node
 
 
@@ -96,8 +96,9 @@ def labels_in_sight(window):
 
 def walk(window):
     wrong, described, before = [], set(), []
+    entries = entries_of(window)
     for page in PAGES:
-        entry_of(window, page).get_action_iface().do_action(0)
+        entries[page].get_action_iface().do_action(0)
 
         def page_is_filled():
             labels = list(labels_in_sight(window))

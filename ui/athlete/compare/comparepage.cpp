@@ -89,8 +89,6 @@ QWidget* ComparePage::buildChoices() {
     };
     add(tr("Earl&ier"), m_fromBox, 3);
     add(tr("Late&r"), m_toBox, 3);
-    buildIntervals();
-    row->addWidget(m_intervals);
     return choices;
 }
 
@@ -112,14 +110,17 @@ void ComparePage::buildIntervals() {
     choice(m_levels, names, 2);
     menu->addSeparator();
     choice(m_scatters, {tr("one scatter for both days"), tr("each day its own scatter")}, 0);
-    m_intervals->setMenu(menu);
-    m_intervals->setPopupMode(QToolButton::InstantPopup);
+    connect(m_intervals, &QToolButton::clicked, menu, [this, menu] {
+        menu->popup(m_intervals->mapToGlobal(QPoint(0, m_intervals->height())));
+    });
     m_intervals->setAutoRaise(true);
     m_intervals->setFocusPolicy(Qt::StrongFocus);
     m_intervals->setToolTip(tr("Level of the intervals, and scatter about the lines"));
     const auto name = [this] {
-        m_intervals->setText(m_levels->checkedAction()->text() + u", "_s +
-                             (chosenOf(*m_scatters) == 0 ? tr("one scatter") : tr("two scatters")));
+        const QString state = m_levels->checkedAction()->text() + u", "_s +
+                              (chosenOf(*m_scatters) == 0 ? tr("one scatter") : tr("two scatters"));
+        m_intervals->setText(state + u" \u25be"_s);
+        m_intervals->setAccessibleName(state);
     };
     name();
     connect(menu, &QMenu::triggered, this, [this, name] {
@@ -149,6 +150,8 @@ QWidget* ComparePage::buildPrintButtons() {
     row->setContentsMargins(0, 0, 0, 0);
     auto* paper = new QLabel(tr("Paper &of the PDF"));
     paper->setBuddy(m_paperBox);
+    buildIntervals();
+    row->addWidget(m_intervals);
     row->addStretch(1);
     row->addWidget(m_partsButton);
     row->addWidget(paper);

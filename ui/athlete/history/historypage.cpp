@@ -42,7 +42,6 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
     m_strip = buildTop();
     layout->addLayout(m_strip);
     layout->addWidget(splitter, 1);
-    setFocusProxy(m_table);
     connectParts();
     connectTable();
     showRows();

@@ -144,6 +144,7 @@ QWidget* EntryPage::buildTables() {
     m_setTable = rowTable(m_sets, tr("Sets of this session"), numbered);
     m_setTable->setObjectName(QStringLiteral("sets"));
     m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
+    m_setTable->setColumnWidth(SetModel::Remarks, 50); // at the least
     m_setTable->horizontalHeader()->setStretchLastSection(true);
     m_setTable->setColumnWidth(SetModel::Load, 66);
     m_setTable->setColumnWidth(SetModel::Reps, 118);
@@ -168,6 +169,7 @@ QWidget* EntryPage::buildTables() {
     m_earlier = new QSpinBox;
     m_earlier->setObjectName(QStringLiteral("earlier"));
     m_earlier->setRange(1, mostEarlier);
+    m_earlier->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed); // the number is seen
     m_earlier->setMinimumHeight(rowHeight);
     m_earlier->setAccessibleName(tr("Earlier sessions on the chart"));
     m_earlier->setToolTip(tr("How many earlier sessions the chart shows beside this one"));

@@ -62,7 +62,7 @@ QStringList squadHeadings(const answers::SquadPart& part, double level, LoadUnit
             SquadRows::tr("Later"),
             SquadRows::tr("Change (%1)").arg(what),
             SquadRows::tr("%1 interval").arg(levelText(level)),
-            SquadRows::tr("Smallest that matters"),
+            SquadRows::tr("Smallest"),
             SquadRows::tr("Reading")};
 }
 
