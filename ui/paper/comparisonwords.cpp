@@ -202,10 +202,6 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                         .from = reach(c.from),
                         .to = reach(c.to)});
     }
-    if (c.from.oneRm || c.to.oneRm)
-        rows.push_back({.label = Page::tr("Heaviest lifted (the max is no less)"),
-                        .from = loadNumber(c.from.heaviestLifted(), unit),
-                        .to = loadNumber(c.to.heaviestLifted(), unit)});
     if (c.from.session.measuredOneRm || c.to.session.measuredOneRm)
         rows.push_back(
             {.label = Page::tr("Measured 1RM (a true maximum lifted)"),
