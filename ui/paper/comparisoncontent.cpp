@@ -214,7 +214,8 @@ void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
         return flow.room() - rest.height() - figureGap - 1;
     };
     // The max both ways stands in the table as well: its drawing sends nothing to a next page.
-    const bool drawn = leftBeside(true) >= leastBeside || leftBeside(false) < leastBeside;
+    const double charts = h.parts.lineChart || h.parts.changeChart ? leastBeside : 0;
+    const bool drawn = leftBeside(true) >= charts || leftBeside(false) < charts;
     const double left = leftBeside(drawn);
     const bool two = h.parts.lineChart && h.parts.changeChart;
     if (left - figureGap >= leastStacked || !two)
