@@ -84,7 +84,7 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
                         {r.readingInterval},
                         {r.twoDays},
                         {r.smallest},
-                        {.text = r.reading, .bold = true}});
+                        {.text = r.reading, .bold = r.clear}});
     const QString level = levelText(c.settings.level);
     const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
     const double w = flow.width() / 512;
@@ -130,15 +130,15 @@ void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) 
                         {.text = r.from, .bold = r.strong, .quiet = r.fromQuiet},
                         {.text = r.to, .bold = r.strong, .quiet = r.toQuiet},
                         {.text = r.change, .bold = r.strong},
-                        {.text = r.reading, .bold = r.strong}});
+                        {.text = r.reading, .bold = r.clear}});
     if (!rows.empty()) {
         const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
         const double w = flow.width() / 512;
-        flow.table({{176 * w},
+        flow.table({{170 * w},
                     {74 * w, Qt::AlignRight},
                     {74 * w, Qt::AlignRight},
-                    {78 * w, Qt::AlignRight},
-                    {110 * w}},
+                    {74 * w, Qt::AlignRight},
+                    {120 * w}},
                    {{},
                     head(dateText(c.from.session.date)),
                     head(dateText(c.to.session.date)),
@@ -207,7 +207,7 @@ void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
     addDays(flow, c, h);
     // Charts take the room that the rest leaves on one page: one above the other where both get a
     // good height, else side by side; where even that is too little, they go on to a next page.
-    constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 96, mostBeside = 230;
+    constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 125, mostBeside = 230;
     const auto leftBeside = [&](bool drawn) {
         Flow rest = flow;
         addRest(rest, c, h, drawn);
