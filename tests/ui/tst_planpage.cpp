@@ -85,7 +85,7 @@ QString sentenceOf(const PlanPage& page) {
 QString cautionsOf(const PlanPage& page) {
     for (const QLabel* label : page.findChildren<QLabel*>())
         if (label->accessibleDescription() == u"Cautions"_s)
-            return label->text();
+            return label->text().replace(QChar(QChar::Nbsp), u' ');
     return {};
 }
 
