@@ -84,7 +84,7 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
                         {r.readingInterval},
                         {r.twoDays},
                         {r.smallest},
-                        {.text = r.reading, .bold = true}});
+                        {.text = r.reading, .bold = r.clear}});
     const QString level = levelText(c.settings.level);
     const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
     const double w = flow.width() / 512;
@@ -130,15 +130,15 @@ void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) 
                         {.text = r.from, .bold = r.strong, .quiet = r.fromQuiet},
                         {.text = r.to, .bold = r.strong, .quiet = r.toQuiet},
                         {.text = r.change, .bold = r.strong},
-                        {.text = r.reading, .bold = r.strong}});
+                        {.text = r.reading, .bold = r.clear}});
     if (!rows.empty()) {
         const auto head = [](const QString& text) { return Cell{.text = text, .bold = true}; };
         const double w = flow.width() / 512;
-        flow.table({{176 * w},
+        flow.table({{170 * w},
                     {74 * w, Qt::AlignRight},
                     {74 * w, Qt::AlignRight},
-                    {78 * w, Qt::AlignRight},
-                    {110 * w}},
+                    {74 * w, Qt::AlignRight},
+                    {120 * w}},
                    {{},
                     head(dateText(c.from.session.date)),
                     head(dateText(c.to.session.date)),
@@ -152,10 +152,11 @@ void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) 
         flow.text(line, pageFont(smallSize), 1);
 }
 
+/// As one paragraph, which takes less room than a row each.
 void addTexts(std::vector<std::vector<Cell>>& rows, const QString& title,
               const QStringList& lines) {
-    for (qsizetype i = 0; i < lines.size(); ++i)
-        rows.push_back({{.text = i == 0 ? title : QString(), .bold = true}, {lines[i]}});
+    if (!lines.isEmpty())
+        rows.push_back({{.text = title, .bold = true}, {lines.join(u' ')}});
 }
 
 void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
@@ -164,8 +165,7 @@ void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
     if (h.parts.oneRm)
         addOneRm(flow, c, h, drawn);
     std::vector<std::vector<Cell>> rows;
-    if (const QStringList settling = settlingLines(c, h.unit); !settling.isEmpty())
-        addTexts(rows, Page::tr("Unclear"), {settling.join(u' ')}); // one paragraph takes less room
+    addTexts(rows, Page::tr("Unclear"), settlingLines(c, h.unit));
     addTexts(rows, Page::tr("To beware of"), remarks(c, h));
     if (h.parts.method)
         addTexts(rows, Page::tr("Computed"), methodLines(c, h));
@@ -207,17 +207,16 @@ void addComparison(Flow& flow, const Comparison& c, const PageHeader& h) {
     addDays(flow, c, h);
     // Charts take the room that the rest leaves on one page: one above the other where both get a
     // good height, else side by side; where even that is too little, they go on to a next page.
-    constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 130, mostBeside = 230;
+    constexpr double leastStacked = 285, mostStacked = 440, leastBeside = 125, mostBeside = 230;
     const auto leftBeside = [&](bool drawn) {
         Flow rest = flow;
         addRest(rest, c, h, drawn);
         return flow.room() - rest.height() - figureGap - 1;
     };
     // The max both ways stands in the table as well: its drawing sends nothing to a next page.
-    const bool drawn = leftBeside(true) >= leastBeside || leftBeside(false) < leastBeside;
+    const double charts = h.parts.lineChart || h.parts.changeChart ? leastBeside : 0;
+    const bool drawn = leftBeside(true) >= charts || leftBeside(false) < charts;
     const double left = leftBeside(drawn);
-    if (qEnvironmentVariableIsSet("SHOWROOM"))
-        qWarning("ROOM %f with %f without %f", flow.room(), leftBeside(true), leftBeside(false));
     const bool two = h.parts.lineChart && h.parts.changeChart;
     if (left - figureGap >= leastStacked || !two)
         addFigures(flow, c, h, std::clamp(left - figureGap, leastStacked, mostStacked), false);

@@ -58,6 +58,10 @@ QString interval(const std::optional<stats::Interval>& kg, LoadUnit unit) {
     return kg ? rangeText(inUnit(*kg, unit), loadDecimals) : none;
 }
 
+bool isClear(const answers::ReadChange& read) {
+    return read.reading != answers::Reading::Unclear && read.reading != answers::Reading::NoFigure;
+}
+
 QString reach(const Profile& p) {
     if (!p.oneRm)
         return none;
@@ -137,7 +141,8 @@ std::vector<LoadRow> loadRows(const Comparison& c, LoadUnit unit) {
                  at.read.straight ? signedRangeText(*at.read.straight, speedDecimals) : none,
              .twoDays = signedRangeText(at.interval, speedDecimals),
              .smallest = at.read.smallest ? number(at.read.smallest->value, speedDecimals) : none,
-             .reading = said(answers::speedCell(at.read))});
+             .reading = said(answers::speedCell(at.read)),
+             .clear = isClear(at.read)});
     }
     return rows;
 }
@@ -173,10 +178,12 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                        .strong = true,
                        .fromQuiet = far(c.from),
                        .toQuiet = far(c.to)};
-        if (change)
+        if (change) {
             first.reading = said(answers::maxCell(change->read), unit);
+            first.clear = isClear(change->read);
+        }
         rows.push_back(first);
-        OneRmRow noisy{.label = Page::tr("%1 to plan with; change with days and bend").arg(level),
+        OneRmRow noisy{.label = Page::tr("%1 to plan with; change with bend").arg(level),
                        .from = interval(toPlan(c.from), unit),
                        .to = interval(toPlan(c.to), unit),
                        .change = bounded ? signedRange(change->read.interval) : none};
@@ -202,10 +209,6 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
                         .from = reach(c.from),
                         .to = reach(c.to)});
     }
-    if (c.from.oneRm || c.to.oneRm)
-        rows.push_back({.label = Page::tr("Heaviest lifted (the max is no less)"),
-                        .from = loadNumber(c.from.heaviestLifted(), unit),
-                        .to = loadNumber(c.to.heaviestLifted(), unit)});
     if (c.from.session.measuredOneRm || c.to.session.measuredOneRm)
         rows.push_back(
             {.label = Page::tr("Measured 1RM (a true maximum lifted)"),

@@ -23,6 +23,7 @@ std::vector<DayRow> dayRows(const answers::Comparison& comparison, const PageHea
 struct LoadRow {
     QString load{}, from{}, to{}, change{}, readingInterval{}, straight{}, twoDays{}, smallest{},
         reading{};
+    bool clear = false; ///< better, worse or held: bold is what is so
 };
 /// One row a load of Comparison::at. A load is marked "*" beyond the loads of both, "†" as a check
 /// load.
@@ -34,6 +35,7 @@ struct OneRmRow {
     QString label{}, from{}, to{}, change{}, reading{};
     bool strong = false;                     ///< the row that is read first
     bool fromQuiet = false, toQuiet = false; ///< far from any load lifted: in grey
+    bool clear = false;                      ///< its reading, as LoadRow has it
 };
 std::vector<OneRmRow> oneRmRows(const answers::Comparison& comparison, LoadUnit unit);
 /// What is to be said below the table: how far bent lines may mislead and what ends that doubt,

@@ -62,6 +62,7 @@ void NextTestPane::build() {
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
     m_sentence->setAccessibleDescription(tr("Which ladder to test with"));
+    m_settled->setObjectName(u"canShow"_s);
     m_settled->setAccessibleDescription(
         tr("What two tests can show before they are done, and what would settle what is unclear"));
     m_table->setModel(m_model);
