@@ -30,15 +30,17 @@ private Q_SLOTS:
 void TestWorlds::nothingChanged_data() {
     QTest::addColumn<int>("world");
     int i = 0;
-    for (const auto& world : tests::worlds())
-        QTest::newRow(world.name.c_str()) << i++;
+    for (const auto& world : tests::worlds()) {
+        if (!world.biased)
+            QTest::newRow(world.name.c_str()) << i;
+        ++i;
+    }
 }
 
 void TestWorlds::nothingChanged() {
     QFETCH(int, world);
     const auto all = tests::worlds();
-    const auto tally =
-        tests::play(all[std::size_t(world)], pairs, std::uint64_t(900 + world), false);
+    const auto tally = tests::play(all[std::size_t(world)], pairs, std::uint64_t(900 + world));
     QVERIFY2(tally.falseLoad <= bound(5), QByteArray::number(tally.falseLoad).constData());
     QVERIFY2(tally.falseMax <= bound(5), QByteArray::number(tally.falseMax).constData());
     QVERIFY2(100 - tally.coverPlan <= bound(8), QByteArray::number(tally.coverPlan).constData());
@@ -48,7 +50,7 @@ void TestWorlds::nothingChanged() {
 void TestWorlds::straightLinesWouldBeFalse() {
     for (const auto& world : tests::worlds())
         if (world.name == "bend pull, kappa 1") {
-            const auto tally = tests::play(world, 200, 3, false);
+            const auto tally = tests::play(world, 200, 3);
             QVERIFY(tally.straightFalseMax > 40);
             QVERIFY(tally.falseMax < 5);
             return;
@@ -58,9 +60,9 @@ void TestWorlds::straightLinesWouldBeFalse() {
 
 void TestWorlds::theSameSeedPlaysTheSame() {
     const auto world = tests::worlds().front();
-    const auto a = tests::play(world, 20, 5, false), b = tests::play(world, 20, 5, false);
+    const auto a = tests::play(world, 20, 5), b = tests::play(world, 20, 5);
     QCOMPARE(a.halfLoad, b.halfLoad);
-    QVERIFY(a.halfLoad != tests::play(world, 20, 6, false).halfLoad);
+    QVERIFY(a.halfLoad != tests::play(world, 20, 6).halfLoad);
 }
 
 QTEST_APPLESS_MAIN(TestWorlds)

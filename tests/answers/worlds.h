@@ -5,14 +5,22 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace slopebook::tests {
 
+/// An athlete's own relation in place of a published curve: speed at the 1RM, and what it gains
+/// with every % of the 1RM less, and with that squared.
+struct Shape {
+    double atMax = 0, slope = 0, square = 0; ///< m/s, m/s a %, m/s a % squared
+};
+
 struct World {
     std::string name = {};
     std::string relation = "Bench press"; ///< of the truth, propulsive unless kind says else
+    std::optional<Shape> shape = {};      ///< of the truth instead; the lift is named all the same
     bool mean = false;                    ///< mean velocity's relation
     std::vector<double> earlier = {}, later = {}; ///< loads, % of the athlete's 1RM
     double day = 1;                               ///< SD of a day's level, times the shipped day SD
@@ -24,7 +32,8 @@ struct World {
     int repsEarlier = 1, repsLater = 1;
     double kappaLow = 0, kappaHigh = 0; ///< of the athletes' bend, uniform
     bool narrow = false;                ///< the athlete has three full ladders of their own before
-    bool tuned = true; ///< one of the design's; false: nobody has tuned anything to it
+    bool tuned = true;   ///< one of the design's; false: nobody has tuned anything to it
+    bool biased = false; ///< a line reads this athlete wrong, as in some studies: told, not held
 };
 
 /// The 34 worlds of the design, and others of our own that nobody has tuned to.
@@ -45,7 +54,8 @@ struct WorldTally {
     double halfLoad = 0, halfMax = 0; ///< mean m/s, median % 1RM
     double straightFalseLoad = 0, straightFalseMax = 0; ///< had lines been taken as straight
 };
-/// The same seed plays the same pairs.
-WorldTally play(const World& world, long pairs, std::uint64_t seed, bool withPower = true);
+/// The same seed plays the same pairs. changed: so many pairs for each true change; 0: none is
+/// played, and what is told of them is 0.
+WorldTally play(const World& world, long pairs, std::uint64_t seed, long changed = 0);
 
 } // namespace slopebook::tests

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the log costs beside bare SQLite in the same run: slopebook_bench_log [SESSIONS ...]
+#include "core/answers/bend.h"
+#include "core/answers/comparison.h"
+#include "core/answers/noise.h"
 #include "core/answers/profile.h"
+#include "core/answers/published.h"
 #include "core/answers/threshold.h"
 #include "core/log/log.h"
 #include "core/stats/inverse.h"
@@ -96,11 +100,13 @@ double bareReps(const BareSql& db) {
 template <class Work>
 void eachAthlete(const log::Log& log, const Work& work) {
     std::vector<LiftSession> ofOne;
+    AthleteId athlete{};
     log.scan({}, [&](const LiftSession& session) {
-        if (!ofOne.empty() && ofOne.front().athlete != session.athlete) {
+        if (!ofOne.empty() && athlete != session.athlete) {
             work(ofOne);
             ofOne.clear();
         }
+        athlete = session.athlete;
         ofOne.push_back(session);
     });
     work(ofOne);
@@ -149,6 +155,58 @@ double lines(const log::Log& log) {
     return sum;
 }
 
+/// What is published of the days of a lift.
+answers::PublishedNoise daysOf(const Lift& lift) {
+    const auto row = answers::published(lift.name, lift.kind);
+    if (!row || !row->dayNoise)
+        return {};
+    return std::pair{*row->dayNoise, row->dayNoiseSource};
+}
+
+/// Every line with its 1RM, Fieller's interval and the one to plan with: days, MVT and bend, kappa
+/// narrowed by the athlete's own ladders.
+double planned(const log::Log& log) {
+    std::vector<double> loads, velocities;
+    double sum = 0;
+    const auto lifts = log.lifts();
+    std::vector<answers::DayNoise> days;
+    for (const auto& lift : lifts)
+        days.push_back(answers::chooseDayNoise({}, {}, daysOf(lift.value)));
+    std::vector<LiftSession> ofLift;
+    eachAthlete(log, [&](std::vector<LiftSession>& sessions) {
+        for (std::size_t i = 0; i < lifts.size(); ++i) {
+            ofLift.clear();
+            for (LiftSession& session : sessions)
+                if (session.lift == lifts[i].id)
+                    ofLift.push_back(std::move(session));
+            if (ofLift.empty())
+                continue;
+            const auto mvt = answers::mvtOf(lifts[i].value, ofLift);
+            const auto bend = answers::bendOf(lifts[i].value, mvt, ofLift);
+            for (const LiftSession& session : ofLift) {
+                loads.clear();
+                velocities.clear();
+                for (const Point& point : session.points) {
+                    loads.push_back(point.load);
+                    velocities.push_back(point.velocity);
+                }
+                const auto line = stats::fitLine(loads, velocities);
+                if (!line || !line->hasInference() || !mvt || !(line->slope < 0))
+                    continue;
+                const auto own = stats::inversePrediction(*line, mvt->value, 0, level);
+                const auto max = answers::referenceMax(*line, mvt->value);
+                if (!max)
+                    continue;
+                const answers::BendErrors errors(bend, answers::ladderOf(session, *line, *max));
+                const auto plan = answers::intervalToPlanWith(
+                    *line, *mvt, answers::dayOf(days[i], *line, max), errors, level);
+                sum += own.interval.low + (plan ? plan->low : 0);
+            }
+        }
+    });
+    return sum;
+}
+
 /// All that the profile page says of every session.
 double profiles(const log::Log& log) {
     double sum = 0;
@@ -168,6 +226,21 @@ double page(const log::Log& log, AthleteId athlete, const Stored<LiftId, Lift>& 
         if (const auto profile = answers::profile(lift.value, mvt, session, level))
             sum += profile->line.slope;
     return sum;
+}
+
+/// ms of the processor for all that a comparison page tells of one athlete's first and last session
+/// of a lift, sentence and chances with it.
+double comparisonOf(const log::Log& log, AthleteId athlete, const Stored<LiftId, Lift>& lift) {
+    const auto sessions = log.liftSessions({.athlete = athlete, .lift = lift.id});
+    const auto mvt = answers::mvtOf(lift.value, sessions);
+    const answers::ComparisonSettings settings{
+        .dayNoise = answers::chooseDayNoise({}, {}, daysOf(lift.value)),
+        .bend = answers::bendOf(lift.value, mvt, sessions),
+        .smallestVelocity = answers::Smallest{0.053},
+        .smallestOneRm = answers::Smallest{4}};
+    const auto made =
+        answers::compare(lift.value, mvt, sessions.front(), sessions.back(), settings);
+    return made ? made->at.front().read.change : 0;
 }
 
 void compareReads(const fs::path& folder, int sessions) {
@@ -192,6 +265,7 @@ void compareReads(const fs::path& folder, int sessions) {
     const log::Log one = log::Log::open(lone);
     const double scanned = median([&] { log.scan({}, [&](const LiftSession&) {}); });
     const double fitted = median([&] { sink = sink + lines(log); });
+    const double plan = median([&] { sink = sink + planned(log); });
     const double asked = worked([&] { sink = sink + profiles(log); });
     const auto lift = log.lifts().at(static_cast<std::size_t>(0));
     const auto pages = [&](const log::Log& of, AthleteId who) {
@@ -202,15 +276,18 @@ void compareReads(const fs::path& folder, int sessions) {
     };
     const double pageHere = pages(log, AthleteId{athlete + 1});
     const double pageLone = pages(one, AthleteId{1});
+    const double compared =
+        median([&] { sink = sink + comparisonOf(log, AthleteId{athlete + 1}, lift); });
     const double checked = worked([&] { sink = sink + static_cast<double>(log.check().size()); });
     const double kept = static_cast<double>(fs::file_size(file)) / 1048576;
     rusage usage{};
     getrusage(RUSAGE_SELF, &usage);
     std::printf("| %9d | %7.1f | %8.0f | %8.1f | %8.1f | %5.2f | %5.2f | %5.2f | %5.2f | %5.2f | "
-                "%5.2f | %9.0f | %6ld |\n",
+                "%5.2f | %5.2f | %9.0f | %6ld |\n",
                 sessions, kept, 1000.0 * sessions * setsEach / written, same, reps, scanned / same,
-                fitted / same, fitted / reps, asked / same, pageHere / pageLone,
+                fitted / same, fitted / reps, plan / reps, asked / same, pageHere / pageLone,
                 opening / openingLone, checked, usage.ru_maxrss / 1024);
+    std::printf("a comparison, its lines read from that log: %.2f ms\n", compared);
     std::fflush(stdout);
 }
 
@@ -261,12 +338,13 @@ int main(int count, char** arguments) {
     const fs::path folder = fs::current_path() / ("slopebook-bench-" + std::to_string(::getpid()));
     fs::create_directories(folder);
     std::puts("| sessions | MiB | sets/s | bare scan, ms | bare reps, ms | scan | lines | "
-              "lines/reps | profiles | page | open | check, ms | MB |\n"
-              "|---|---|---|---|---|---|---|---|---|---|---|---|---|");
+              "lines/reps | plan/reps | profiles | page | open | check, ms | MB |\n"
+              "|---|---|---|---|---|---|---|---|---|---|---|---|---|---|");
     for (const int sessions : sizes)
         compareReads(folder, sessions);
     std::puts("scan, lines, profiles: times the bare ordered scan of sessions and sets "
-              "(lines/reps: of the reps); page, open: times the same on a log of that athlete "
+              "(lines/reps: of the reps; plan/reps: with the interval to plan with); page, open: "
+              "times the same on a log of that athlete "
               "alone");
     compareWrites(folder, folder / ("log" + std::to_string(sizes.back()) + ".slopebook"));
     fs::remove_all(folder);

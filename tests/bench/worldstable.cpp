@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How readings hold in worlds that are not the model: slopebook_worlds [PAIRS [PART OF A NAME]]
+// How readings hold in worlds that are not the model: slopebook_worlds [PAIRS [PART OF A NAME
+// [PAIRS OF A CHANGE]]]
 #include "tests/answers/worlds.h"
 
 #include <cstdio>
@@ -9,8 +10,10 @@
 int main(int argc, char** argv) {
     const long pairs = argc > 1 ? std::strtol(argv[1], nullptr, 10) : 4000;
     const std::string part = argc > 2 ? argv[2] : "";
-    if (pairs < 1) {
-        std::fputs("slopebook_worlds [PAIRS [PART OF A NAME]]\n", stderr);
+    const long changed = argc > 3 ? std::strtol(argv[3], nullptr, 10) : pairs;
+    if (pairs < 1 || changed < 0) {
+        std::fputs("slopebook_worlds [PAIRS [PART OF A NAME [PAIRS OF EACH TRUE CHANGE]]]\n",
+                   stderr);
         return 2;
     }
     std::printf(
@@ -22,14 +25,17 @@ int main(int argc, char** argv) {
         ++seed;
         if (world.name.find(part) == std::string::npos)
             continue;
-        const auto t = slopebook::tests::play(world, pairs, seed);
+        const auto t = slopebook::tests::play(world, pairs, seed, changed);
         std::printf("| %s%s | %.1f, %.1f, %.1f | %.1f, %.1f | %.1f, %.1f | %.1f, %.1f | %.3f, %.1f "
                     "| %.0f/%.0f, %.0f/%.0f | %.1f, %.1f, %.1f |\n",
-                    world.name.c_str(), world.tuned ? "" : " (own)", t.falseLoad, t.falseMax,
-                    t.falseAny, t.straightFalseLoad, t.straightFalseMax, t.wrongLoad, t.wrongMax,
-                    t.falseHeldLoad, t.falseHeldMax, t.halfLoad, t.halfMax, t.powerLoad,
-                    t.powerLoadTwice, t.powerMax, t.powerMaxTwice, t.coverPlan, t.widthPlan,
-                    t.widthOld);
+                    world.name.c_str(),
+                    world.biased  ? " (own, biased)"
+                    : world.tuned ? ""
+                                  : " (own)",
+                    t.falseLoad, t.falseMax, t.falseAny, t.straightFalseLoad, t.straightFalseMax,
+                    t.wrongLoad, t.wrongMax, t.falseHeldLoad, t.falseHeldMax, t.halfLoad, t.halfMax,
+                    t.powerLoad, t.powerLoadTwice, t.powerMax, t.powerMaxTwice, t.coverPlan,
+                    t.widthPlan, t.widthOld);
         std::fflush(stdout);
     }
     return 0;

@@ -231,7 +231,8 @@ private Q_SLOTS:
         verifyDigits(ran.out);
     }
 
-    // What Ada's two tests leave unclear is known by its interval: it holds zero.
+    // All that Ada's two tests come to is unclear (R's count: tst_sample, readsAsRDoes): known by
+    // its interval, which holds zero.
     void whatIsUnclearSaysWhatWouldSettleIt() {
         const Ran ran =
             runProgram(about("compare", QStringLiteral(SLOPEBOOK_SAMPLE_LOG), "Ada", "Bench pull") +
@@ -254,8 +255,28 @@ private Q_SLOTS:
             QVERIFY(change[QLatin1String("reading_high")].toDouble() > 0);
             QCOMPARE(settle[QLatin1String("smallest")].toDouble(), 0.05);
         }
-        QVERIFY(unclear > 0);
-        QVERIFY(json[QLatin1String("one_rm_change")][QLatin1String("settle")].isNull());
+        QCOMPARE(unclear, 6);
+        const QJsonValue max = json[QLatin1String("one_rm_change")];
+        QCOMPARE(max[QLatin1String("reading")].toString(), QStringLiteral("unclear"));
+        verify(max[QLatin1String("settle")], settleShape);
+        QCOMPARE(max[QLatin1String("settle")][QLatin1String("smallest")].toDouble(), 5.0);
+    }
+
+    // What is not unclear needs no settling: Edda's loads and max.
+    void whatIsClearHasNothingToSettle() {
+        const Ran ran = runProgram(
+            about("compare", QStringLiteral(SLOPEBOOK_SAMPLE_LOG), "Edda", "Bench pull") +
+            QStringList{QStringLiteral("--from"), QStringLiteral("2025-12-01"),
+                        QStringLiteral("--to"), QStringLiteral("2026-05-04")});
+        QVERIFY2(ran.exit == 0, ran.err);
+        const QJsonObject json = ran.json();
+        QJsonArray all = json[QLatin1String("at")].toArray();
+        QCOMPARE(all.size(), qsizetype(5));
+        all.append(json[QLatin1String("one_rm_change")]);
+        for (const QJsonValue& read : all) {
+            QCOMPARE(read[QLatin1String("reading")].toString(), QStringLiteral("better"));
+            QVERIFY(read[QLatin1String("settle")].isNull());
+        }
     }
 
     void twoPointsHaveNoIntervals() {

@@ -6,6 +6,7 @@
 #include <QFile>
 #include <QJsonArray>
 #include <QJsonObject>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include <cmath>
@@ -46,7 +47,7 @@ private Q_SLOTS:
         const Ran ran = runProgram({QStringLiteral("list"), sample, QStringLiteral("--json")});
         QVERIFY2(ran.exit == 0, ran.err);
         const QJsonArray sessions = ran.json()[QLatin1String("sessions")].toArray();
-        QCOMPARE(sessions.size(), qsizetype(6 * 4 * 5 - 1)); // one with a sore knee
+        QCOMPARE(sessions.size(), qsizetype(6 * 4 * 8 - 1)); // one with a sore knee
         qsizetype compared = 0;
         for (const QJsonValue& value : sessions) {
             const QJsonObject session = value.toObject();
@@ -79,11 +80,64 @@ private Q_SLOTS:
             same("low", oneRm[QLatin1String("low")], 1e-8); // R: by uniroot
             same("high", oneRm[QLatin1String("high")], 1e-8);
         }
+        for (const QString& key : figures.keys())
+            compared += key.startsWith(QLatin1String("compare|")) ? 1 : 0; // readsAsRDoes
         QCOMPARE(compared, figures.size());
     }
 
-    // The demo's story: after the flood and back under heavy plates, Cora is faster at the light
-    // loads, and her estimated 1RM is held.
+    // What two tests of the bench pull came to, by R: change, interval and reading of every load
+    // and of the max.
+    void readsAsRDoes_data() {
+        QTest::addColumn<QString>("athlete");
+        for (const char* athlete : {"Ada", "Cora", "Edda"})
+            QTest::newRow(athlete) << QString::fromUtf8(athlete);
+    }
+    void readsAsRDoes() {
+        QFETCH(QString, athlete);
+        const auto figures = committed();
+        const QJsonObject json =
+            compare(athlete.toUtf8(), "Bench pull", "2025-12-01", "2026-05-04");
+        QVERIFY(!json.isEmpty());
+        qsizetype found = 0;
+        const auto same = [&](const QString& of, const QJsonValue& read, const char* name,
+                              const char* field) {
+            const QString key =
+                QStringLiteral("compare|%1|%2|%3").arg(athlete, of, QString::fromUtf8(name));
+            QVERIFY2(figures.contains(key), qPrintable(key));
+            ++found;
+            const double told = read[QLatin1String(field)].toDouble(std::nan(""));
+            QVERIFY2(std::abs(told - figures[key]) <= 1e-8 * std::max(1.0, std::abs(figures[key])),
+                     qPrintable(QStringLiteral("%1: %2, expected %3")
+                                    .arg(key)
+                                    .arg(told, 0, 'g', 15)
+                                    .arg(figures[key], 0, 'g', 15)));
+        };
+        const auto unclear = [](const QJsonValue& read) {
+            return read[QLatin1String("reading")].toString() == QLatin1String("unclear");
+        };
+        int loadsUnclear = 0;
+        for (const QJsonValue& at : json[QLatin1String("at")].toArray()) {
+            const QString load = QString::number(at[QLatin1String("load")].toDouble());
+            same(load, at, "change", "change");
+            same(load, at, "reading_low", "reading_low");
+            same(load, at, "reading_high", "reading_high");
+            loadsUnclear += unclear(at) ? 1 : 0;
+        }
+        const QJsonValue max = json[QLatin1String("one_rm_change")];
+        same(QStringLiteral("max"), max, "change", "estimate");
+        same(QStringLiteral("max"), max, "reading_low", "reading_low");
+        same(QStringLiteral("max"), max, "reading_high", "reading_high");
+        const QString of = QStringLiteral("compare|%1|").arg(athlete);
+        QCOMPARE(loadsUnclear, int(figures.value(of + QLatin1String("loads|unclear"), -1)));
+        QCOMPARE(unclear(max) ? 1 : 0, int(figures.value(of + QLatin1String("max|unclear"), -1)));
+        qsizetype known = 0;
+        for (const QString& key : figures.keys())
+            known += key.startsWith(of) ? 1 : 0;
+        QCOMPARE(found + 2, known);
+    }
+
+    // The demo's story: back under heavy plates after the flood, Cora is faster at the light loads,
+    // and two tests cannot tell of her max: said with its change and what they would have shown.
     void tellsItsStory() {
         const QJsonObject story = compare("Cora", "Bench pull", "2025-12-01", "2026-05-04");
         QVERIFY(!story.isEmpty());
@@ -95,11 +149,31 @@ private Q_SLOTS:
         QCOMPARE(reading(at[0]), QStringLiteral("better"));
         QCOMPARE(reading(at[1]), QStringLiteral("better"));
         QVERIFY(reading(at[at.size() - 1]) != QStringLiteral("better"));
-        QCOMPARE(reading(story[QLatin1String("one_rm_change")]), QStringLiteral("held"));
+        QCOMPARE(reading(story[QLatin1String("one_rm_change")]), QStringLiteral("unclear"));
         const QString sentence = story[QLatin1String("sentence")].toString();
-        QVERIFY2(sentence.startsWith(QLatin1String("Faster from")) &&
-                     sentence.contains(QLatin1String("held")),
-                 qPrintable(sentence));
+        for (const char* part : {"Faster from 30 to ", "leaning faster at ", "two such tests show",
+                                 "no clear change of the estimated max: +"})
+            QVERIFY2(sentence.contains(QLatin1String(part)), qPrintable(sentence));
+    }
+
+    // Edda, new to the weights room, became stronger, and two tests tell it.
+    void tellsOfAMaxThatRose() {
+        const QJsonObject story = compare("Edda", "Bench pull", "2025-12-01", "2026-05-04");
+        QCOMPARE(story[QLatin1String("one_rm_change")][QLatin1String("reading")].toString(),
+                 QStringLiteral("better"));
+        const QString sentence = story[QLatin1String("sentence")].toString();
+        QVERIFY2(sentence.contains(QLatin1String("estimated max up")), qPrintable(sentence));
+    }
+
+    // What readings take of days comes from the squad's own repeat tests for the most part.
+    void learnsItsNoiseFromItsRepeats() {
+        const QJsonObject story = compare("Cora", "Bench pull", "2025-12-01", "2026-05-04");
+        double published = 1;
+        for (const QJsonValue& source :
+             story[QLatin1String("noise")][QLatin1String("sources")].toArray())
+            if (source[QLatin1String("from")].toString() == QLatin1String("published"))
+                published = source[QLatin1String("share")].toDouble();
+        QVERIFY(published > 0 && published < 0.2);
     }
 
     void theLightBlockSaysHowFarItReaches() {
@@ -112,9 +186,10 @@ private Q_SLOTS:
     }
 
     void unclearChangesSayWhatWouldSettleThem() {
-        const auto asked = [](const char* command, std::initializer_list<const char*> more) {
+        const auto asked = [](const char* command, std::initializer_list<const char*> more,
+                              const char* athlete = "Ada") {
             QStringList all{QLatin1String(command),      sample,
-                            QStringLiteral("--athlete"), QStringLiteral("Ada"),
+                            QStringLiteral("--athlete"), QLatin1String(athlete),
                             QStringLiteral("--lift"),    QStringLiteral("Bench pull")};
             for (const char* each : more)
                 all << QLatin1String(each);
@@ -128,6 +203,10 @@ private Q_SLOTS:
         const QByteArray followed = asked("follow", {"--load", "30", "--baseline", "2025-12-01"});
         QVERIFY2(followed.contains("What would settle the change of 2026-05-04:\n  30 kg: "),
                  followed);
+        // Nothing is unclear: nothing is said.
+        const QByteArray clear =
+            asked("compare", {"--from", "2025-12-01", "--to", "2026-05-04"}, "Edda");
+        QVERIFY2(!clear.isEmpty() && !clear.contains("What would settle"), clear);
     }
 
     void knowsItsOwnNoise() {
@@ -136,20 +215,46 @@ private Q_SLOTS:
         const QJsonArray lifts = ran.json()[QLatin1String("lifts")].toArray();
         QCOMPARE(lifts.size(), qsizetype(4));
         for (const QJsonValue& lift : lifts) {
-            QCOMPARE(lift.toObject()[QLatin1String("pairs")].toInt(), 6);
+            // 6 athletes' 4 pairs, less Finn's on two devices and Edda's jump with a sore knee.
+            const int pairs =
+                lift.toObject()[QLatin1String("lift")] == QLatin1String("Jump squat") ? 22 : 23;
+            QCOMPARE(lift.toObject()[QLatin1String("pairs")].toInt(), pairs);
             QCOMPARE(lift.toObject()[QLatin1String("device")].toString(),
                      QStringLiteral("Encoder 1"));
-            QCOMPARE(lift.toObject()[QLatin1String("used")].toArray().size(), qsizetype(6));
+            QCOMPARE(lift.toObject()[QLatin1String("used")].toArray().size(), qsizetype(pairs));
             const QJsonObject inUse = lift.toObject()[QLatin1String("in_use")].toObject();
             QCOMPARE(inUse[QLatin1String("origin")].toString(), QStringLiteral("log"));
         }
         const QByteArray text = runProgram({QStringLiteral("noise"), sample}).out;
         for (const char* part : {"Encoder 1", "CV % by logs", "Repeat tests used", "In use: "})
             QVERIFY2(text.contains(part), text);
-        // Two repeat tests of the hex-bar deadlift at 125 kg differ alike: no spread, no error of 0.
+        QVERIFY2(!text.contains("0.0000"), text);
+    }
+
+    // Two repeat tests at 40 kg that differ alike: no spread, and no error of 0.
+    void pairsThatDifferAlikeShowNoSpread() {
+        const QTemporaryDir folder;
+        const auto in = [&](const char* name) { return folder.filePath(QString::fromUtf8(name)); };
+        QFile csv(in("alike.csv"));
+        QVERIFY(csv.open(QIODevice::WriteOnly));
+        csv.write(
+            "date,athlete,lift,set,load_kg,rep,velocity,repeat_of\n"
+            "2026-03-02,Ada,Bench pull,1,40,1,1.10,\n2026-03-02,Ada,Bench pull,2,60,1,0.85,\n"
+            "2026-03-05,Ada,Bench pull,1,40,1,1.12,2026-03-02\n"
+            "2026-03-05,Ada,Bench pull,2,60,1,0.84,2026-03-02\n"
+            "2026-03-02,Bela,Bench pull,1,40,1,1.20,\n2026-03-02,Bela,Bench pull,2,60,1,0.99,\n"
+            "2026-03-05,Bela,Bench pull,1,40,1,1.22,2026-03-02\n"
+            "2026-03-05,Bela,Bench pull,2,60,1,1.03,2026-03-02\n");
+        csv.close();
+        const QString log = in("alike.slopebook");
+        const Ran made = runProgram({QStringLiteral("import"), log, in("alike.csv")});
+        QVERIFY2(made.exit == 0, made.err);
+        const QByteArray text = runProgram({QStringLiteral("noise"), log}).out;
         QVERIFY2(text.contains("no spread") && text.contains("No spread at this resolution"), text);
         QVERIFY2(!text.contains("0.0000"), text);
-        QVERIFY2(!ran.out.contains("\"typical_error\": 0,") && ran.out.contains("\"reason\""), ran.out);
+        const QByteArray json =
+            runProgram({QStringLiteral("noise"), log, QStringLiteral("--json")}).out;
+        QVERIFY2(!json.contains("\"typical_error\": 0,") && json.contains("\"reason\""), json);
     }
 
     void followsALoadThroughItsBlocks() {
