@@ -241,10 +241,6 @@
 <context>
     <name>BatteryWords</name>
     <message>
-        <source>%1: %2, then %3</source>
-        <translation>%1: %2, dann %3</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -271,26 +267,6 @@
     <message>
         <source>%1: smallest change that matters %2 %3, %4</source>
         <translation>%1: kleinste bedeutsame Änderung %2 %3, %4</translation>
-    </message>
-    <message>
-        <source>surface</source>
-        <translation>Untergrund</translation>
-    </message>
-    <message>
-        <source>device</source>
-        <translation>Messgerät</translation>
-    </message>
-    <message>
-        <source>footwear</source>
-        <translation>Schuhwerk</translation>
-    </message>
-    <message>
-        <source>technique</source>
-        <translation>Technik</translation>
-    </message>
-    <message>
-        <source>The %1 changed (%2, then %3): a difference may be its doing. Tests over that change are marked.</source>
-        <translation>Geändert: %1 (%2, dann %3). Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
     </message>
     <message>
         <source>&lt; m: certain, but less than the smallest change that matters.</source>
@@ -374,117 +350,6 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-</context>
-<context>
-    <name>Cautions</name>
-    <message>
-        <source>No estimated 1RM: %1.</source>
-        <translation>Kein geschätztes 1RM: %1.</translation>
-    </message>
-    <message>
-        <source>The estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): every percent here leans on that.</source>
-        <translation>Das geschätzte 1RM liegt %1 über der schwersten gehobenen Last (Reichweite %2): Jede Prozentangabe hier stützt sich darauf.</translation>
-    </message>
-    <message>
-        <source>The estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): every percent here leans on that, so read the intervals first.</source>
-        <translation>Das geschätzte 1RM liegt %1 über der schwersten gehobenen Last (Reichweite %2): Jede Prozentangabe hier stützt sich darauf, also zuerst die Intervalle lesen.</translation>
-    </message>
-    <message>
-        <source>The slope is not certain enough to bound the 1RM, so its percents have no interval.</source>
-        <translation>Die Steigung ist nicht sicher genug, um das 1RM einzugrenzen, deshalb haben seine Prozentangaben kein Intervall.</translation>
-    </message>
-    <message>
-        <source>Two points give no intervals: the line needs a third load.</source>
-        <translation>Zwei Punkte ergeben keine Intervalle: Die Gerade braucht eine dritte Last.</translation>
-    </message>
-    <message>
-        <source>No repeat tests are known: the expected speeds&apos; intervals lack the scatter from day to day and are too narrow.</source>
-        <translation>Es sind keine Wiederholungstests bekannt: Den Intervallen der erwarteten Geschwindigkeiten fehlt die Tag-zu-Tag-Streuung, und sie sind zu eng.</translation>
-    </message>
-    <message>
-        <source>This lift&apos;s line is of set means: take the stop speed from the day&apos;s fastest rep.</source>
-        <translation>Die Gerade dieser Übung ist die der Satzmittel: Die Stopp-Geschwindigkeit von der schnellsten Wiederholung des Tages nehmen.</translation>
-    </message>
-    <message>
-        <source>Near-maximal lifts need a competent spotter or safeties, and a coach&apos;s eye.</source>
-        <translation>Hebungen nahe dem Maximum brauchen eine fachkundige sichernde Person oder Sicherheitsablagen und ein geschultes Trainerauge.</translation>
-    </message>
-    <message>
-        <source>%1 is %2 % of this athlete&apos;s estimated 1RM: it may be more than the athlete can lift that day.</source>
-        <translation>%1 sind %2 % des geschätzten 1RM dieses Athleten: Das kann mehr sein, als der Athlet an dem Tag heben kann.</translation>
-    </message>
-    <message>
-        <source>%1 lies outside the loads of the test (%2 to %3): its speed is the line drawn on.</source>
-        <translation>%1 liegt außerhalb der Lasten des Tests (%2 bis %3): Die Geschwindigkeit dort ist die der verlängerten Geraden.</translation>
-    </message>
-    <message>
-        <source>The stop speed of %1 m/s at %2 lies under the MVT of %3 m/s: the set would end by failure; choose less loss.</source>
-        <translation>Die Stopp-Geschwindigkeit von %1 m/s bei %2 liegt unter der MVT von %3 m/s: Der Satz würde mit Versagen enden; weniger Geschwindigkeitsverlust wählen.</translation>
-    </message>
-    <message>
-        <source>%1 is %2 % of this athlete&apos;s estimated 1RM; the target is %3.</source>
-        <translation>%1 sind %2 % des geschätzten 1RM dieses Athleten; das Ziel ist %3.</translation>
-    </message>
-    <message>
-        <source>%1 is the heaviest load at hand; the target is %2.</source>
-        <translation>%1 ist die schwerste verfügbare Last; das Ziel ist %2.</translation>
-    </message>
-    <message>
-        <source>%1 is the lightest load at hand; the target is %2.</source>
-        <translation>%1 ist die leichteste verfügbare Last; das Ziel ist %2.</translation>
-    </message>
-    <message>
-        <source>Possible there: every rep of %1 as fast as it will go, the day judged by its speed (expected %2 m/s, %3).</source>
-        <translation>Damit möglich: jede Wiederholung mit %1 so schnell wie möglich, der Tag nach ihrer Geschwindigkeit beurteilt (erwartet %2 m/s, %3).</translation>
-    </message>
-    <message>
-        <source>Possible there: every rep of %1 as fast as it will go, the day judged by its speed (expected %2 m/s).</source>
-        <translation>Damit möglich: jede Wiederholung mit %1 so schnell wie möglich, der Tag nach ihrer Geschwindigkeit beurteilt (erwartet %2 m/s).</translation>
-    </message>
-    <message>
-        <source>Or more reps of it, ending each set when speed has fallen by %1 % (about %2 m/s): more work, not more load.</source>
-        <translation>Oder mehr Wiederholungen damit, wobei jeder Satz endet, wenn die Geschwindigkeit um %1 % gefallen ist (etwa %2 m/s): mehr Arbeit, nicht mehr Last.</translation>
-    </message>
-    <message>
-        <source>Restricted-flow work uses 20 to 40 % of 1RM, here %1 to %2: only after screening and under trained, licensed supervision, as its caution says.</source>
-        <translation>Training mit Blutflussrestriktion verwendet 20 bis 40 % des 1RM, hier %1 bis %2: nur nach medizinischer Abklärung und unter geschulter, zugelassener Aufsicht, wie sein Vorsichtshinweis sagt.</translation>
-    </message>
-    <message>
-        <source>Loads are estimates, not clearance to lift.</source>
-        <translation>Lasten sind Schätzungen, keine Freigabe zum Heben.</translation>
-    </message>
-    <message>
-        <source>Pain, illness or return from injury: a qualified practitioner decides; local rules come first.</source>
-        <translation>Schmerzen, Krankheit oder Rückkehr nach Verletzung: Eine qualifizierte Fachperson entscheidet; örtliche Regeln gehen vor.</translation>
-    </message>
-    <message>
-        <source>Shares of the 1RM marked so are by %1, not by this athlete&apos;s own line: people differ.</source>
-        <translation>So gekennzeichnete Anteile am 1RM stammen aus: %1, nicht aus der eigenen Geraden dieses Athleten. Menschen sind verschieden.</translation>
-    </message>
-    <message>
-        <source>The loads end at the upper end of the estimated 1RM (%1).</source>
-        <translation>Die Lasten enden am oberen Ende des geschätzten 1RM (%1).</translation>
-    </message>
-    <message>
-        <source>The loads end at the estimated 1RM (%1), which has no interval.</source>
-        <translation>Die Lasten enden am geschätzten 1RM (%1), das kein Intervall hat.</translation>
-    </message>
-    <message>
-        <source>The loads end where the line gives no speed any more (%1).</source>
-        <translation>Die Lasten enden, wo die Gerade keine Geschwindigkeit mehr hat (%1).</translation>
-    </message>
-    <message>
-        <source>Without an estimated 1RM the loads end a quarter beyond the heaviest load lifted (%1).</source>
-        <translation>Ohne geschätztes 1RM enden die Lasten ein Viertel über der schwersten gehobenen Last (%1).</translation>
-    </message>
-    <message>
-        <source>The loads keep to the ceiling of the block %1 (%2).</source>
-        <translation>Die Lasten bleiben unter der Lastgrenze des Blocks %1 (%2).</translation>
-    </message>
-    <message>
-        <source>The loads stay under %1, which was not lifted.</source>
-        <translation>Die Lasten bleiben unter %1, die nicht geschafft wurden.</translation>
     </message>
 </context>
 <context>
@@ -589,12 +454,16 @@
         <translation>Änderung, m/s</translation>
     </message>
     <message>
-        <source>Interval with day-to-day noise, m/s</source>
-        <translation>Intervall mit Tag-zu-Tag-Streuung, m/s</translation>
-    </message>
-    <message>
         <source>Reading</source>
         <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Interval with noise and bend, m/s</source>
+        <translation>Intervall mit Streuung und Krümmung, m/s</translation>
+    </message>
+    <message>
+        <source>As if straight, m/s</source>
+        <translation>Ohne Krümmung, m/s</translation>
     </message>
 </context>
 <context>
@@ -663,10 +532,6 @@
         <translation>Das geschätzte 1RM und sein Intervall</translation>
     </message>
     <message>
-        <source>The estimated 1RM is the load at which the line meets the minimal-velocity threshold (MVT): the mean of the athlete&apos;s own true maxima where there are any, else the coach&apos;s figure, else a published one; it is always said which. Its interval is Fieller&apos;s [1]. A measured 1RM stands beside the estimate and never replaces it. A thrown or jumped lift has a line and no 1RM.</source>
-        <translation>Das geschätzte 1RM ist die Last, bei der die Gerade die minimale Geschwindigkeitsschwelle (MVT) erreicht: das Mittel der eigenen echten Maxima des Athleten, wenn es welche gibt, sonst der Wert des Trainers, sonst ein veröffentlichter; welcher es ist, steht immer dabei. Sein Intervall ist das von Fieller [1]. Ein gemessenes 1RM steht neben der Schätzung und ersetzt sie nie. Eine geworfene oder gesprungene Übung hat eine Gerade, aber kein 1RM.</translation>
-    </message>
-    <message>
         <source>&lt;b&gt;Reach&lt;/b&gt; is the heaviest load lifted divided by the estimate. Under 0.80 it is extrapolated far, under 0.50 the interval is shown first (common practice). Estimates of free-weight maxima run high even with loads to 90 % [2].</source>
         <translation>Die &lt;b&gt;Reichweite&lt;/b&gt; ist die schwerste gehobene Last geteilt durch die Schätzung. Unter 0,80 ist weit extrapoliert, unter 0,50 steht das Intervall an erster Stelle (übliche Praxis). Schätzungen von Maxima mit freien Gewichten fallen selbst mit Lasten bis 90 % zu hoch aus [2].</translation>
     </message>
@@ -683,14 +548,6 @@
         <translation>Die Befunde</translation>
     </message>
     <message>
-        <source>&lt;b&gt;better&lt;/b&gt; or &lt;b&gt;worse&lt;/b&gt;: the interval leaves out zero. &lt;b&gt;held&lt;/b&gt;: the change surely lies within the smallest change that matters. &lt;b&gt;unclear&lt;/b&gt;: neither; what would settle it is said. &lt;b&gt;no figure&lt;/b&gt;: and why.</source>
-        <translation>&lt;b&gt;besser&lt;/b&gt; oder &lt;b&gt;schlechter&lt;/b&gt;: Das Intervall schließt die Null nicht ein. &lt;b&gt;gehalten&lt;/b&gt;: Die Änderung liegt sicher innerhalb der kleinsten bedeutsamen Änderung. &lt;b&gt;unklar&lt;/b&gt;: keins von beiden; was es klären würde, steht dabei. &lt;b&gt;keine Angabe&lt;/b&gt;: und warum.</translation>
-    </message>
-    <message>
-        <source>The smallest change that matters is a fifth of the spread between athletes where at least eight have the test [5], else the coach&apos;s figure, else a published one.</source>
-        <translation>Die kleinste bedeutsame Änderung ist ein Fünftel der Streuung zwischen Athleten, wenn mindestens acht den Test gemacht haben [5], sonst der Wert des Trainers, sonst ein veröffentlichter.</translation>
-    </message>
-    <message>
         <source>Season, devices, squad, plan</source>
         <translation>Saison, Messgeräte, Kader, Plan</translation>
     </message>
@@ -699,16 +556,8 @@
         <translation>Eine &lt;b&gt;Prüflast&lt;/b&gt; ist eine feste submaximale Last, die durch die Saison verfolgt wird, mit einem Trend ab drei Einheiten und der kleinsten nachweisbaren Änderung um den Bezug [5].</translation>
     </message>
     <message>
-        <source>Two devices on the same lifts: bias and limits of agreement [6]. Sessions of different devices are compared with a warning, and with the bias taken off where the log holds such a study.</source>
-        <translation>Zwei Messgeräte bei denselben Übungen: Bias und Übereinstimmungsgrenzen [6]. Einheiten mit verschiedenen Messgeräten werden mit Warnung verglichen und nach Abzug des Bias, wenn das Protokoll eine solche Messreihe enthält.</translation>
-    </message>
-    <message>
         <source>The numbers are those of the page Method.</source>
         <translation>Die Nummern sind die der Seite Methode.</translation>
-    </message>
-    <message>
-        <source>Published thresholds and smallest changes carry their own source where they are used.</source>
-        <translation>Veröffentlichte Schwellen und kleinste Änderungen nennen ihre eigene Quelle dort, wo sie verwendet werden.</translation>
     </message>
     <message>
         <source>A speed far from the line at that load, a speed that rises with the load, or a load far from all others is asked about; Enter takes it as typed, Esc leaves it to be corrected.</source>
@@ -731,12 +580,56 @@
         <translation>Zwei Sätze mit zwei Lasten ergeben eine Gerade ohne Intervalle; ein dritter Satz liefert sie, am besten mit einer dritten Last. Ab vier Lasten wird geprüft, ob die Punkte gekrümmt liegen. Ein Punkt weit von der Geraden der übrigen wird genannt: einen Blick wert, aber nie von selbst ausgeschlossen.</translation>
     </message>
     <message>
-        <source>A line also moves as a whole from day to day, which one day&apos;s scatter does not show. That noise is taken from repeat tests (the typical error [5]): the athlete&apos;s own, else this log&apos;s (from three of them on), else a published figure, named as such; it is added before anything is read.</source>
-        <translation>Eine Gerade verschiebt sich auch als Ganzes von Tag zu Tag, was die Streuung eines Tages nicht zeigt. Diese Streuung stammt aus Wiederholungstests (der typische Messfehler [5]): den eigenen des Athleten, sonst denen dieses Protokolls (ab dreien), sonst einem veröffentlichten Wert, der als solcher genannt wird; sie wird eingerechnet, bevor ein Befund entsteht.</translation>
-    </message>
-    <message>
         <source>The plan turns a percentage, a speed or a window into loads that the plates at hand can make, under a ceiling, with the expected speed and the speed to stop at for a chosen velocity loss [7], and ranks ladders for the next test by how narrow they would make the interval, behind the others those with one great step or without the loads to show a bend. Loads end at the upper end of the estimated 1RM, under the block&apos;s ceiling, and a line that does not bound a maximum gives no plan. Light loads with restricted flow [8] carry their cautions. An athlete&apos;s short session may borrow from earlier ones by a mixed model; that line is shown beside the session&apos;s own, never instead.</source>
         <translation>Der Plan macht aus einem Prozentsatz, einer Geschwindigkeit oder einem Bereich Lasten, die sich mit den vorhandenen Scheiben zusammenstellen lassen, unter einer Lastgrenze, mit der erwarteten Geschwindigkeit und der Geschwindigkeit, bei der für den gewählten Geschwindigkeitsverlust [7] Schluss ist; und er ordnet Lastreihen für den nächsten Test danach, wie eng sie das Intervall machen würden, hinter den anderen die mit einem großen Sprung oder ohne die Lasten, die eine Krümmung zeigen. Die Lasten enden am oberen Ende des geschätzten 1RM und unter der Lastgrenze des Blocks, und aus einer Geraden, die kein Maximum eingrenzt, wird nichts geplant. Leichte Lasten mit Blutflussrestriktion [8] stehen nie ohne ihre Vorsichtshinweise. Die kurze Einheit eines Athleten kann sich mit einem gemischten Modell auf frühere stützen; diese Gerade steht neben der eigenen der Einheit, nie an ihrer Stelle.</translation>
+    </message>
+    <message>
+        <source>The estimated 1RM is the load at which the line meets the minimal-velocity threshold (MVT): the mean of the athlete&apos;s own true maxima where there are any, drawn towards the lift&apos;s figure while they are few, else the coach&apos;s figure, else a published one; it is always said which. Its interval is Fieller&apos;s [1]. A measured 1RM stands beside the estimate and never replaces it. A thrown or jumped lift has a line and no 1RM.</source>
+        <translation>Das geschätzte 1RM ist die Last, bei der die Gerade die Mindestgeschwindigkeit (MVT) erreicht: das Mittel der eigenen echten Maxima, wo es welche gibt, zur Zahl der Übung hingezogen, solange es wenige sind, sonst die Zahl des Trainers, sonst eine veröffentlichte; es steht immer dabei, welche. Sein Intervall ist das von Fieller [1]. Ein gemessenes 1RM steht neben der Schätzung und ersetzt sie nie. Eine geworfene oder gesprungene Übung hat eine Gerade und kein 1RM.</translation>
+    </message>
+    <message>
+        <source>The interval to plan with is wider: it holds the threshold&apos;s own spread, how much days differ, and how far a straight line may be off. From three maxima on that were lifted within a week of an estimate, the log says how far such estimates read off; both figures are shown, and plans take the calibrated one.</source>
+        <translation>Das Intervall zum Planen ist breiter: es enthält die Streuung der Schwelle, wie sehr Tage sich unterscheiden und wie weit eine Gerade danebenliegen kann. Ab drei Maxima, die innerhalb einer Woche nach oder vor einer Schätzung gehoben wurden, sagt das Protokoll, wie weit solche Schätzungen danebenliegen; beide Zahlen werden gezeigt, Pläne nehmen die kalibrierte.</translation>
+    </message>
+    <message>
+        <source>A line also moves as a whole from day to day, which one day&apos;s scatter does not show, and it tilts a little, least near 60 % of the maximum. That noise starts from a published figure, which weighs as much as four repeat tests; the log&apos;s repeat tests (the typical error [5]) move it, the athlete&apos;s own take its place, wholly from about twenty on, and the share of each is said. Without a published figure three of them are needed. It is added before anything is read.</source>
+        <translation>Eine Gerade verschiebt sich auch als Ganzes von Tag zu Tag, was die Streuung eines Tages nicht zeigt, und sie kippt ein wenig, am wenigsten bei 60 % des Maximums. Diese Streuung geht von einem veröffentlichten Wert aus, der so viel wiegt wie vier Wiederholungstests; die Wiederholungstests des Protokolls (der typische Messfehler [5]) verschieben ihn, die eigenen des Athleten treten an seine Stelle, ganz ab etwa zwanzig, und der Anteil von jedem wird genannt. Ohne veröffentlichten Wert braucht es drei davon. Sie wird eingerechnet, bevor ein Befund entsteht.</translation>
+    </message>
+    <message>
+        <source>Where two days differ in reps, the fastest of as many reps is compared. Where a session has no line to judge by, the change at a load lifted on both days is told from the typical error of a point. Of many sessions held against one baseline the newest is judged as one look, those before it more strictly.</source>
+        <translation>Wo zwei Tage verschieden viele Wiederholungen haben, wird die schnellste von gleich vielen verglichen. Wo eine Einheit keine Gerade zum Beurteilen hat, steht die Änderung bei einer an beiden Tagen gehobenen Last mit dem typischen Fehler eines Punktes. Von vielen Einheiten gegen eine Ausgangslage wird die neueste wie ein einziger Blick beurteilt, die davor strenger.</translation>
+    </message>
+    <message>
+        <source>Where lines bend</source>
+        <translation>Wo Geraden krumm sind</translation>
+    </message>
+    <message>
+        <source>Speed falls nearly straight with load, not quite, and a straight line is fitted to it: what it reads depends on the loads that it was fitted to. So a full ladder and a light one differ with nothing changed; without an allowance for it more than half of such bench pulls would read as a lower maximum.</source>
+        <translation>Die Geschwindigkeit fällt mit der Last fast gerade, nicht ganz, und eine Gerade wird hineingelegt: was sie liest, hängt von den Lasten ab, durch die sie gelegt ist. Deshalb unterscheiden sich eine volle und eine leichte Leiter, ohne dass sich etwas geändert hat; ohne Zuschlag dafür würde mehr als die Hälfte solcher Bankziehen als niedrigeres Maximum gelesen.</translation>
+    </message>
+    <message>
+        <source>Every change by load, every estimate and its change have that allowance: from no bend to as much as the published curves have, of the lift&apos;s own or of all that are shipped. It is nothing where both ladders hold the same loads. The interval stands beside the one as if lines were straight. Three own full ladders of five loads or more narrow it; the same ladder each time, or one load near 80 % of the maximum, ends the doubt. An athlete who bends the other way than published is not covered.</source>
+        <translation>Jede Änderung bei einer Last, jede Schätzung und ihre Änderung haben diesen Krümmungszuschlag: von keiner Krümmung bis zu der der veröffentlichten Kurven, der eigenen der Übung oder aller mitgelieferten. Er ist null, wo beide Leitern dieselben Lasten haben. Das Intervall steht neben dem, das bei wirklich geraden Linien gälte. Drei eigene volle Leitern aus fünf oder mehr Lasten verengen ihn; jedes Mal dieselbe Leiter oder eine Last nahe 80 % des Maximums beendet den Zweifel. Wer sich andersherum krümmt als veröffentlicht, ist nicht abgedeckt.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;better&lt;/b&gt; or &lt;b&gt;worse&lt;/b&gt;: the interval leaves out zero. &lt;b&gt;held&lt;/b&gt;: the change surely lies within the smallest change that matters. &lt;b&gt;unclear&lt;/b&gt;: neither; its change, its interval and the smallest change that such tests show are said, and what would settle it. &lt;b&gt;no figure&lt;/b&gt;: and why.</source>
+        <translation>&lt;b&gt;besser&lt;/b&gt; oder &lt;b&gt;schlechter&lt;/b&gt;: das Intervall lässt null aus. &lt;b&gt;gehalten&lt;/b&gt;: die Änderung liegt sicher innerhalb der kleinsten Änderung, die zählt. &lt;b&gt;unklar&lt;/b&gt;: keines von beiden; ihre Änderung, ihr Intervall und die kleinste Änderung, die solche Tests zeigen, werden gesagt, und was es klären würde. &lt;b&gt;keine Zahl&lt;/b&gt;: und warum.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;leaning&lt;/b&gt;: an unclear change whose 80 % interval leaves out zero. It is no reading: of nothing, up to one in four such tests leans one way or the other.</source>
+        <translation>&lt;b&gt;eher&lt;/b&gt;: eine unklare Änderung, deren 80-%-Intervall null auslässt. Das ist kein Befund: ohne jede Änderung neigt bis zu einer von vier solchen Tests in eine Richtung.</translation>
+    </message>
+    <message>
+        <source>The smallest change that matters is a fifth of the spread between athletes, by a measure that a few far-off ones do not move, where at least eight have the test [5], else the coach&apos;s figure, else a published one.</source>
+        <translation>Die kleinste Änderung, die zählt, ist ein Fünftel der Streuung zwischen den Athleten, nach einem Maß, das wenige weit entfernte nicht bewegen, wo mindestens acht den Test haben [5], sonst die Zahl des Trainers, sonst eine veröffentlichte.</translation>
+    </message>
+    <message>
+        <source>Two devices on the same lifts: bias and limits of agreement [6]. Sets of one athlete resemble each other: from three athletes on the intervals count athletes, else sessions. Sessions of different devices are compared with a warning, and with the bias taken off where the log holds such a study.</source>
+        <translation>Zwei Messgeräte bei denselben Übungen: Bias und Übereinstimmungsgrenzen [6]. Sätze eines Athleten ähneln sich: Ab drei Athleten zählen die Intervalle Athleten, sonst Einheiten. Einheiten mit verschiedenen Messgeräten werden mit Warnung verglichen und nach Abzug des Bias, wenn das Protokoll eine solche Messreihe enthält.</translation>
+    </message>
+    <message>
+        <source>Published thresholds, noise and smallest changes carry their own source where they are used. Most of these papers were read as abstracts.</source>
+        <translation>Veröffentlichte Schwellen, Streuungen und kleinste Änderungen nennen ihre eigene Quelle dort, wo sie verwendet werden. Die meisten dieser Arbeiten wurden als Zusammenfassung gelesen.</translation>
     </message>
 </context>
 <context>
@@ -1171,6 +1064,10 @@
         <source>&amp;Write into the damaged log…</source>
         <translation>In das beschädigte Protokoll schreiben…</translation>
     </message>
+    <message>
+        <source>Fold the inde&amp;x away</source>
+        <translation>&amp;Verzeichnis einklappen</translation>
+    </message>
 </context>
 <context>
     <name>NoiseWords</name>
@@ -1354,52 +1251,21 @@
         <source>none found</source>
         <translation>keine gefunden</translation>
     </message>
-</context>
-<context>
-    <name>Notes</name>
     <message>
-        <source>sets of one session resemble each other: the interval of the bias that comparisons use counts sessions, not sets</source>
-        <translation>Sätze einer Einheit ähneln sich: Das Intervall des Bias, das Vergleiche verwenden, zählt Einheiten, nicht Sätze</translation>
+        <source>SD between athletes (m/s)</source>
+        <translation>SD zwischen Athleten (m/s)</translation>
     </message>
     <message>
-        <source>one true maximum has no SD: no interval with the MVT&apos;s own</source>
-        <translation>Ein einziges echtes Maximum hat keine SD: kein Intervall mit der Streuung der MVT</translation>
+        <source>SD between sessions (m/s)</source>
+        <translation>SD zwischen Einheiten (m/s)</translation>
     </message>
     <message>
-        <source>the SD of the MVT is not known: no interval with it</source>
-        <translation>Die SD der MVT ist nicht bekannt: kein Intervall mit ihr</translation>
+        <source>SD within an athlete (m/s)</source>
+        <translation>SD innerhalb eines Athleten (m/s)</translation>
     </message>
     <message>
-        <source>peak velocity at a maximum is no small steady figure: an MVT made for mean velocity does not hold for it</source>
-        <translation>Die Spitzengeschwindigkeit bei einem Maximum ist kein kleiner, beständiger Wert: Eine MVT für mittlere Geschwindigkeit gilt für sie nicht</translation>
-    </message>
-    <message>
-        <source>measured with different devices: part of the change may be theirs</source>
-        <translation>Mit verschiedenen Messgeräten gemessen: Ein Teil der Änderung kann von ihnen stammen</translation>
-    </message>
-    <message>
-        <source>the device of one session is not known: part of the change may be the device&apos;s</source>
-        <translation>Das Messgerät einer Einheit ist nicht bekannt: Ein Teil der Änderung kann vom Messgerät stammen</translation>
-    </message>
-    <message>
-        <source>changes across devices and the trend have the device&apos;s bias taken off</source>
-        <translation>Von Änderungen zwischen Messgeräten und vom Trend ist der Bias des Messgeräts abgezogen</translation>
-    </message>
-    <message>
-        <source>some sessions were measured with another device than the baseline: part of their change, and of the trend, may be the device&apos;s</source>
-        <translation>Einige Einheiten wurden mit einem anderen Messgerät als der Bezug gemessen: Ein Teil ihrer Änderung und des Trends kann vom Messgerät stammen</translation>
-    </message>
-    <message>
-        <source>no day-to-day noise is known: no smallest detectable change is drawn</source>
-        <translation>Keine Tag-zu-Tag-Streuung bekannt: Die kleinste nachweisbare Änderung wird nicht gezeichnet</translation>
-    </message>
-    <message>
-        <source>some were measured with two devices: part of their change may be the devices&apos;</source>
-        <translation>Einige wurden mit zwei Messgeräten gemessen: Ein Teil ihrer Änderung kann von den Messgeräten stammen</translation>
-    </message>
-    <message>
-        <source>changes across devices have the device&apos;s bias taken off and its uncertainty added</source>
-        <translation>Von Änderungen zwischen Messgeräten ist der Bias des Messgeräts abgezogen und seine Unsicherheit eingerechnet</translation>
+        <source>SD within a session (m/s)</source>
+        <translation>SD innerhalb einer Einheit (m/s)</translation>
     </message>
 </context>
 <context>
@@ -1442,10 +1308,6 @@
     <message>
         <source>Change</source>
         <translation>Änderung</translation>
-    </message>
-    <message>
-        <source>%1, with day-to-day noise</source>
-        <translation>%1, mit Tag-zu-Tag-Streuung</translation>
     </message>
     <message>
         <source>%1, these two days only</source>
@@ -1540,10 +1402,6 @@
         <translation>Geschätztes 1RM</translation>
     </message>
     <message>
-        <source>%1 incl. the MVT&apos;s SD; change incl. noise</source>
-        <translation>%1 mit der SD der MVT; Änderung mit Streuung</translation>
-    </message>
-    <message>
         <source>smallest that matters %1</source>
         <translation>kleinste bedeutsame %1</translation>
     </message>
@@ -1612,10 +1470,6 @@
         <translation>Geschätztes 1RM: die Last, bei der eine Gerade die MVT erreicht; Intervall: Fieller 1954; der Änderung: Varianzrückgewinnung, Zou und Donner 2008.</translation>
     </message>
     <message>
-        <source>Better or worse: the %1 interval with day-to-day noise leaves out zero. Held: the %2 interval lies within the smallest change that matters. Else unclear.</source>
-        <translation>Besser oder schlechter: Das %1-Intervall mit Tag-zu-Tag-Streuung schließt die Null aus. Gehalten: Das %2-Intervall liegt innerhalb der kleinsten bedeutsamen Änderung. Sonst unklar.</translation>
-    </message>
-    <message>
         <source>MVT (minimal-velocity threshold): %1.</source>
         <translation>MVT (minimale Geschwindigkeitsschwelle): %1.</translation>
     </message>
@@ -1644,20 +1498,28 @@
         <translation>Unklar</translation>
     </message>
     <message>
-        <source>%1, by more than matters</source>
-        <translation>%1, um mehr, als zählt</translation>
-    </message>
-    <message>
-        <source>%1, but by less than matters</source>
-        <translation>%1, aber um weniger, als zählt</translation>
-    </message>
-    <message>
         <source>%1 (%2 m/s taken off)</source>
         <translation>%1 (%2 m/s abgezogen)</translation>
     </message>
     <message>
         <source>Estimated 1RM (device&apos;s bias taken off)</source>
         <translation>Geschätztes 1RM (Geräteabweichung abgezogen)</translation>
+    </message>
+    <message>
+        <source>%1, with noise and bend</source>
+        <translation>%1, mit Streuung und Krümmung</translation>
+    </message>
+    <message>
+        <source>%1 to plan with; change with bend</source>
+        <translation>%1 zum Planen; Änderung mit Krümmung</translation>
+    </message>
+    <message>
+        <source>%1 as if lines were straight</source>
+        <translation>%1 als gäbe es keine Krümmung</translation>
+    </message>
+    <message>
+        <source>Better or worse: the %1 interval with day-to-day noise and bend leaves out zero. Held: the %2 interval lies within the smallest change that matters. Else unclear.</source>
+        <translation>Besser oder schlechter: Das %1-Intervall mit Tag-zu-Tag-Streuung und Krümmung schließt die Null aus. Gehalten: Das %2-Intervall liegt innerhalb der kleinsten bedeutsamen Änderung. Sonst unklar.</translation>
     </message>
 </context>
 <context>
@@ -4019,187 +3881,202 @@
         <source>The plate was not zeroed: it reads %1 N in flight, with nobody on it. That is taken off the weight and the body mass.</source>
         <translation>Die Platte war nicht genullt: Sie zeigt im Flug, wenn niemand auf ihr steht, %1 N. Das ist vom Gewicht und von der Körpermasse abgezogen.</translation>
     </message>
-</context>
-<context>
-    <name>Plan</name>
     <message>
-        <source>no plates</source>
-        <translation>keine Scheiben</translation>
+        <source>its attempts alone spread by %1 %2, a lower bound of its noise: the same test on two days of one week, the second marked as a repeat, gives the whole</source>
+        <translation>schon die Versuche streuen um %1 %2, eine untere Grenze der Streuung: derselbe Test an zwei Tagen einer Woche, der zweite als Wiederholung gekennzeichnet, ergibt die ganze</translation>
     </message>
     <message>
-        <source>mass</source>
-        <translation>Masse</translation>
+        <source>the two days share no load</source>
+        <translation>die beiden Tage haben keine Last gemeinsam</translation>
     </message>
     <message>
-        <source>bar</source>
-        <translation>Stange</translation>
+        <source>calibration needs three maxima lifted within days of an estimate</source>
+        <translation>die Kalibrierung braucht drei Maxima, die wenige Tage vor oder nach einer Schätzung gehoben wurden</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
+        <source>The surface changed (%1, then %2): a difference may be its doing. Tests over that change are marked.</source>
+        <translation>Der Untergrund hat gewechselt (%1, dann %2): Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
     </message>
     <message>
-        <source>%1 m/s</source>
-        <translation>%1 m/s</translation>
+        <source>The device changed (%1, then %2): a difference may be its doing. Tests over that change are marked.</source>
+        <translation>Das Messgerät hat gewechselt (%1, dann %2): Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
     </message>
     <message>
-        <source>Borrowing from the athlete&apos;s %1 sessions</source>
-        <translation>Gestützt auf die %1 Einheiten des Athleten</translation>
+        <source>The footwear changed (%1, then %2): a difference may be its doing. Tests over that change are marked.</source>
+        <translation>Das Schuhwerk hat gewechselt (%1, dann %2): Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
+        <source>The technique changed (%1, then %2): a difference may be its doing. Tests over that change are marked.</source>
+        <translation>Die Technik hat gewechselt (%1, dann %2): Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
     </message>
     <message>
-        <source>%1: estimated 1RM %2 %3</source>
-        <translation>%1: geschätztes 1RM %2 %3</translation>
+        <source>surface: %1, then %2</source>
+        <translation>Untergrund: %1, dann %2</translation>
     </message>
     <message>
-        <source> (%1 to %2)</source>
-        <translation> (%1 bis %2)</translation>
+        <source>device: %1, then %2</source>
+        <translation>Messgerät: %1, dann %2</translation>
     </message>
     <message>
-        <source>; from this session alone %1</source>
-        <translation>; allein aus dieser Einheit %1</translation>
+        <source>footwear: %1, then %2</source>
+        <translation>Schuhwerk: %1, dann %2</translation>
     </message>
     <message>
-        <source>Do not start without medical clearance with: %1</source>
-        <translation>Ohne ärztliche Freigabe nicht beginnen bei: %1</translation>
+        <source>technique: %1, then %2</source>
+        <translation>Technik: %1, dann %2</translation>
     </message>
     <message>
-        <source>Stop and deflate at once for: %1</source>
-        <translation>Sofort abbrechen und die Manschette entlüften bei: %1</translation>
+        <source>left by %1 %</source>
+        <translation>links um %1 % besser</translation>
     </message>
     <message>
-        <source>To medical care for: %1</source>
-        <translation>In ärztliche Behandlung bei: %1</translation>
+        <source>right by %1 %</source>
+        <translation>rechts um %1 % besser</translation>
     </message>
     <message>
-        <source>Usual practice: %1</source>
-        <translation>Übliche Praxis: %1</translation>
+        <source>even</source>
+        <translation>gleich</translation>
     </message>
     <message>
-        <source>best for the 1RM</source>
-        <translation>am besten für das 1RM</translation>
+        <source>the later session&apos;s device reads %1 m/s against the earlier one&apos;s: taken off its speeds, line and estimate here, and its uncertainty (SE %2) added to the readings</source>
+        <translation>Das Gerät der späteren Einheit zeigt %1 m/s gegenüber dem der früheren: hier von ihren Geschwindigkeiten, ihrer Geraden und Schätzung abgezogen, und die Unsicherheit davon (SE %2) ist in den Urteilen enthalten</translation>
     </message>
     <message>
-        <source>best for the check loads</source>
-        <translation>am besten für die Prüflasten</translation>
+        <source>measured with different devices: part of the change may be theirs</source>
+        <translation>Mit verschiedenen Messgeräten gemessen: Ein Teil der Änderung kann von ihnen stammen</translation>
     </message>
     <message>
-        <source>two extremes</source>
-        <translation>zwei Extreme</translation>
+        <source>the device of one session is not known: part of the change may be the device&apos;s</source>
+        <translation>Das Messgerät einer Einheit ist nicht bekannt: Ein Teil der Änderung kann vom Messgerät stammen</translation>
     </message>
     <message>
-        <source>as last time</source>
-        <translation>wie letztes Mal</translation>
+        <source>smallest change that matters, by load: %1</source>
+        <translation>kleinste bedeutsame Änderung, je Last: %1</translation>
     </message>
     <message>
-        <source>even steps</source>
-        <translation>gleiche Stufen</translation>
+        <source>smallest change of speed that matters, other loads: %1 m/s (%2)</source>
+        <translation>kleinste bedeutsame Geschwindigkeitsänderung, übrige Lasten: %1 m/s (%2)</translation>
     </message>
     <message>
-        <source>%1 (%2 sets)</source>
-        <translation>%1 (%2 Sätze)</translation>
+        <source>smallest change of the estimated max that matters: %1 (%2)</source>
+        <translation>kleinste bedeutsame Änderung des geschätzten Maximums: %1 (%2)</translation>
     </message>
     <message>
-        <source>%1: a true change of %2 m/s is read as one with a chance of %3</source>
-        <translation>%1: Eine wahre Änderung von %2 m/s wird mit einer Wahrscheinlichkeit von %3 als solche erkannt</translation>
+        <source>the points of one day scatter more than the other&apos;s (F = %1, %2): separate variances may be asked for</source>
+        <translation>die Punkte des einen Tages streuen mehr als die des anderen (F = %1, %2): Getrennte Varianzen lassen sich verlangen</translation>
     </message>
     <message>
-        <source>; one test will do.</source>
-        <translation>; ein Test genügt.</translation>
+        <source>the points of one day scatter more than the other&apos;s (F = %1, %2): each line has its own variance here</source>
+        <translation>die Punkte des einen Tages streuen mehr als die des anderen (F = %1, %2): Jede Gerade hat hier ihre eigene Varianz</translation>
     </message>
     <message>
-        <source>; %1 tests after the block, on separate days, make it 80 %.</source>
-        <translation>; %1 Tests nach dem Block, an verschiedenen Tagen, machen daraus 80 %.</translation>
+        <source>no day-to-day noise is known: the readings are made from these two days alone, which calls too much a change</source>
+        <translation>Keine Tag-zu-Tag-Streuung bekannt: Die Befunde beruhen allein auf diesen zwei Tagen, wodurch zu vieles als Änderung gilt</translation>
     </message>
     <message>
-        <source>; no number of later tests makes it 80 %, for the earlier test was done once: from now on test %1 times before and after.</source>
-        <translation>; keine Zahl späterer Tests macht daraus 80 %, denn der frühere Test wurde nur einmal gemacht: von jetzt an vorher und nachher je %1-mal testen.</translation>
+        <source>no day-to-day noise was found beyond the scatter within a day (%1)</source>
+        <translation>Es fand sich keine Tag-zu-Tag-Streuung, die über die Streuung innerhalb eines Tages hinausgeht (%1)</translation>
     </message>
     <message>
-        <source>; not even 20 tests on each side make it 80 %.</source>
-        <translation>; auch je 20 Tests vorher und nachher machen daraus keine 80 %.</translation>
+        <source>day-to-day SD of a whole line, %1 m/s, is part of every reading (%2)</source>
+        <translation>Die Tag-zu-Tag-SD einer ganzen Geraden, %1 m/s, ist in jeden Befund eingerechnet (%2)</translation>
     </message>
     <message>
-        <source>No change would be read as held by one test.</source>
-        <translation>Bliebe alles gleich, würde schon ein Test das als gehalten erkennen.</translation>
+        <source>smallest change of speed that matters: %1 m/s (%2)</source>
+        <translation>Kleinste bedeutsame Geschwindigkeitsänderung: %1 m/s (%2)</translation>
     </message>
     <message>
-        <source>No change would be read as held after %1 later tests.</source>
-        <translation>Bliebe alles gleich, würden %1 spätere Tests das als gehalten erkennen.</translation>
+        <source>intervals are at %1 %, not 95 %</source>
+        <translation>die Intervalle gelten für %1 %, nicht für 95 %</translation>
     </message>
     <message>
-        <source>No change would be read as held by %1 tests on each side.</source>
-        <translation>Bliebe alles gleich, würden je %1 Tests vorher und nachher das als gehalten erkennen.</translation>
+        <source>the sessions share no stretch of loads: every change by load is extrapolated</source>
+        <translation>Die Einheiten haben keinen Lastbereich gemeinsam: Jede Änderung je Last ist extrapoliert</translation>
     </message>
     <message>
-        <source>The line is of %1.</source>
-        <translation>Die Gerade ist vom %1.</translation>
-    </message>
-    <message numerus="yes">
-        <source>The line is of %1, %n days old.</source>
-        <translation>
-            <numerusform>Die Gerade ist vom %1, %n Tag alt.</numerusform>
-            <numerusform>Die Gerade ist vom %1, %n Tage alt.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The line is of %1, %n weeks old.</source>
-        <translation>
-            <numerusform>Die Gerade ist vom %1, %n Woche alt.</numerusform>
-            <numerusform>Die Gerade ist vom %1, %n Wochen alt.</numerusform>
-        </translation>
+        <source>the slope is not certain enough to bound the estimate</source>
+        <translation>Die Steigung ist nicht sicher genug, um die Schätzung einzugrenzen</translation>
     </message>
     <message>
-        <source>That is old: over %1 weeks a line moves with training, so test again, or go by the speeds (common practice).</source>
-        <translation>Das ist alt: In mehr als %1 Wochen verschiebt das Training eine Gerade. Besser neu testen oder nach den Geschwindigkeiten gehen (übliche Praxis).</translation>
+        <source>the heaviest load is under half of the estimate, which lies %1 beyond the heaviest load of %2 (reach %3): read its interval first</source>
+        <translation>die schwerste Last liegt unter der Hälfte der Schätzung, die %1 über der schwersten Last von %2 liegt (Reichweite %3): zuerst das Intervall lesen</translation>
     </message>
     <message>
-        <source>%1 (up to %2)</source>
-        <translation>%1 (bis %2)</translation>
+        <source>extrapolated far: the estimate lies %1 beyond the heaviest load of %2 (reach %3)</source>
+        <translation>weit extrapoliert: Die Schätzung liegt %1 über der schwersten Last von %2 (Reichweite %3)</translation>
     </message>
     <message>
-        <source>best without a great step</source>
-        <translation>beste ohne großen Sprung</translation>
+        <source>one true maximum has no SD: no interval with the MVT&apos;s own</source>
+        <translation>Ein einziges echtes Maximum hat keine SD: kein Intervall mit der Streuung der MVT</translation>
     </message>
     <message>
-        <source>a step of %1 % of the 1RM</source>
-        <translation>ein Sprung von %1 % des 1RM</translation>
+        <source>the SD of the MVT is not known: no interval with it</source>
+        <translation>Die SD der MVT ist nicht bekannt: kein Intervall mit ihr</translation>
     </message>
     <message>
-        <source>a step of %1 % of the heaviest load lifted</source>
-        <translation>ein Sprung von %1 % der schwersten gehobenen Last</translation>
+        <source>%1 m/s at %2 lies far from the line of the other points (studentised %3): worth a look</source>
+        <translation>%1 m/s bei %2 liegt weit von der Geraden der übrigen Punkte (studentisiert %3): einen Blick wert</translation>
     </message>
     <message>
-        <source>too few spread loads to show a bend</source>
-        <translation>zu wenige verteilte Lasten, um eine Krümmung zu zeigen</translation>
+        <source>%1 m/s at %2 is hard to believe: worth a look</source>
+        <translation>%1 m/s bei %2 ist kaum zu glauben: einen Blick wert</translation>
     </message>
-</context>
-<context>
-    <name>QLineEdit</name>
     <message>
-        <source>&amp;Paste</source>
-        <translation>&amp;Einfügen</translation>
+        <source>two points make a line without intervals: it needs a third load</source>
+        <translation>Zwei Punkte ergeben eine Gerade ohne Intervalle: Es fehlt eine dritte Last</translation>
     </message>
-</context>
-<context>
-    <name>QPrintPreviewDialog</name>
     <message>
-        <source>Print</source>
-        <translation>Drucken</translation>
+        <source>peak velocity at a maximum is no small steady figure: an MVT made for mean velocity does not hold for it</source>
+        <translation>Die Spitzengeschwindigkeit bei einem Maximum ist kein kleiner, beständiger Wert: Eine MVT für mittlere Geschwindigkeit gilt für sie nicht</translation>
     </message>
-</context>
-<context>
-    <name>QProgressDialog</name>
     <message>
-        <source>&amp;Stop</source>
-        <translation>&amp;Abbrechen</translation>
+        <source>the points bend (%1): a straight line misses their ends</source>
+        <translation>Die Punkte sind gekrümmt (%1): Eine Gerade verfehlt ihre Enden</translation>
     </message>
-</context>
-<context>
-    <name>RestrictedFlow</name>
+    <message>
+        <source>the baseline session has no line, so no change is judged: %1</source>
+        <translation>Die Bezugseinheit hat keine Gerade, daher wird keine Änderung beurteilt: %1</translation>
+    </message>
+    <message>
+        <source>the baseline&apos;s line has two points, so no change can be judged: it needs a third load</source>
+        <translation>die Gerade der Bezugseinheit hat zwei Punkte, daher lässt sich keine Änderung beurteilen: Es fehlt eine dritte Last</translation>
+    </message>
+    <message>
+        <source>changes across devices and the trend have the device&apos;s bias taken off</source>
+        <translation>Von Änderungen zwischen Messgeräten und vom Trend ist der Bias des Messgeräts abgezogen</translation>
+    </message>
+    <message>
+        <source>some sessions were measured with another device than the baseline: part of their change, and of the trend, may be the device&apos;s</source>
+        <translation>Einige Einheiten wurden mit einem anderen Messgerät als der Bezug gemessen: Ein Teil ihrer Änderung und des Trends kann vom Messgerät stammen</translation>
+    </message>
+    <message>
+        <source>sessions whose loads do not reach %1 are shown as extrapolated and take no part in the trend</source>
+        <translation>Einheiten, deren Lasten %1 nicht erreichen, sind als extrapoliert dargestellt und zählen nicht zum Trend</translation>
+    </message>
+    <message>
+        <source>no day-to-day noise is known: no smallest detectable change is drawn</source>
+        <translation>Keine Tag-zu-Tag-Streuung bekannt: Die kleinste nachweisbare Änderung wird nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>shares of the 1RM marked so are by %1, not by this athlete&apos;s own line: people differ</source>
+        <translation>So gekennzeichnete Anteile am 1RM stammen aus: %1, nicht aus der eigenen Geraden dieses Athleten. Menschen sind verschieden</translation>
+    </message>
+    <message>
+        <source>of %1 athletes about %2 can be expected to read better or worse by chance alone</source>
+        <translation>Von %1 Athleten dürften etwa %2 allein durch Zufall als besser oder schlechter befunden werden</translation>
+    </message>
+    <message>
+        <source>some were measured with two devices: part of their change may be the devices&apos;</source>
+        <translation>Einige wurden mit zwei Messgeräten gemessen: Ein Teil ihrer Änderung kann von den Messgeräten stammen</translation>
+    </message>
+    <message>
+        <source>changes across devices have the device&apos;s bias taken off and its uncertainty added</source>
+        <translation>Von Änderungen zwischen Messgeräten ist der Bias des Messgeräts abgezogen und seine Unsicherheit eingerechnet</translation>
+    </message>
+    <message>
+        <source>After Patterson et al. 2019 (Front Physiol 10:533), Front Physiol 2022;13:808622 and the clinical literature: have a clinician review it before relying on it.</source>
+        <translation>Nach Patterson et al. 2019 (Front Physiol 10:533), Front Physiol 2022;13:808622 und der klinischen Literatur: vor der Anwendung von ärztlicher Seite prüfen lassen.</translation>
+    </message>
     <message>
         <source>This plan is not medical advice. Restricted-flow training needs medical screening and trained, licensed supervision. Restriction pressure must be set by a trained person from a measured occlusion pressure, never by elastic wraps at a guessed tightness. Local rules come first.</source>
         <translation>Dieser Plan ist kein medizinischer Rat. Training mit Blutflussrestriktion erfordert eine medizinische Abklärung und geschulte, zugelassene Aufsicht. Der Restriktionsdruck muss von einer geschulten Person anhand eines gemessenen Okklusionsdrucks eingestellt werden, nie mit elastischen Binden in geschätzter Spannung. Örtliche Regeln gehen vor.</translation>
@@ -4225,12 +4102,16 @@
         <translation>eine tiefe Venenthrombose, Lungenembolie oder Gerinnungsstörung, jetzt oder früher</translation>
     </message>
     <message>
-        <source>medicines that raise the risk of clots or of bleeding</source>
-        <translation>Medikamente, die das Risiko von Blutgerinnseln oder Blutungen erhöhen</translation>
+        <source>haemophilia; medicines that raise the risk of clots or of bleeding</source>
+        <translation>Hämophilie; Medikamente, die das Risiko von Blutgerinnseln oder Blutungen erhöhen</translation>
     </message>
     <message>
-        <source>pregnancy</source>
-        <translation>Schwangerschaft</translation>
+        <source>anabolic steroids or other ergogenic medicines</source>
+        <translation>anabole Steroide oder andere leistungssteigernde Mittel</translation>
+    </message>
+    <message>
+        <source>pregnancy and the months after a birth</source>
+        <translation>Schwangerschaft und die Monate nach einer Geburt</translation>
     </message>
     <message>
         <source>high blood pressure that is not under control</source>
@@ -4241,12 +4122,28 @@
         <translation>instabile Herzerkrankung, kürzlicher Herzinfarkt oder Schlaganfall</translation>
     </message>
     <message>
+        <source>heart failure or atrial fibrillation</source>
+        <translation>Herzschwäche oder Vorhofflimmern</translation>
+    </message>
+    <message>
         <source>peripheral arterial disease or poor circulation; varicose veins</source>
         <translation>periphere arterielle Verschlusskrankheit oder schlechte Durchblutung; Krampfadern</translation>
     </message>
     <message>
+        <source>smoking</source>
+        <translation>Rauchen</translation>
+    </message>
+    <message>
         <source>sickle-cell disease or trait</source>
         <translation>Sichelzellkrankheit oder -anlage</translation>
+    </message>
+    <message>
+        <source>chronic kidney disease</source>
+        <translation>chronische Nierenkrankheit</translation>
+    </message>
+    <message>
+        <source>rheumatoid arthritis</source>
+        <translation>rheumatoide Arthritis</translation>
     </message>
     <message>
         <source>active cancer</source>
@@ -4289,6 +4186,10 @@
         <translation>Schwindel, Brustschmerz oder Atemnot</translation>
     </message>
     <message>
+        <source>nausea, headache or faintness</source>
+        <translation>Übelkeit, Kopfschmerz oder das Gefühl, ohnmächtig zu werden</translation>
+    </message>
+    <message>
         <source>dark urine</source>
         <translation>dunkler Urin</translation>
     </message>
@@ -4297,8 +4198,878 @@
         <translation>Muskelschmerz weit über das übliche Maß hinaus</translation>
     </message>
     <message>
-        <source>After Patterson et al. 2019 (Front Physiol 10:533) and the clinical literature: have a clinician review it before relying on it.</source>
-        <translation>Nach Patterson et al. 2019 (Front Physiol 10:533) und der klinischen Literatur: vor der Anwendung von ärztlicher Seite prüfen lassen.</translation>
+        <source>squad: %1</source>
+        <translation>Kader: %1</translation>
+    </message>
+    <message>
+        <source>the coach&apos;s own</source>
+        <translation>eigener Wert des Trainers</translation>
+    </message>
+    <message>
+        <source>published, not yours: %1</source>
+        <translation>veröffentlicht, kein eigener Wert: %1</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own: 1 repeat test</source>
+        <translation>eigener Wert des Athleten: 1 Wiederholungstest</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own: %1 repeat tests</source>
+        <translation>eigener Wert des Athleten: %1 Wiederholungstests</translation>
+    </message>
+    <message>
+        <source>this log&apos;s: 1 repeat test</source>
+        <translation>Wert dieses Protokolls: 1 Wiederholungstest</translation>
+    </message>
+    <message>
+        <source>this log&apos;s: %1 repeat tests</source>
+        <translation>Wert dieses Protokolls: %1 Wiederholungstests</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own: one true maximum</source>
+        <translation>eigener Wert des Athleten: ein echtes Maximum</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own: mean of %1 true maxima</source>
+        <translation>eigener Wert des Athleten: Mittel aus %1 echten Maxima</translation>
+    </message>
+    <message>
+        <source>the coach&apos;s own: %1</source>
+        <translation>eigener Wert des Trainers: %1</translation>
+    </message>
+    <message>
+        <source>both estimates use one MVT, so its uncertainty nearly cancels in their change (what is left is %1) and is not in its interval</source>
+        <translation>beide Schätzungen verwenden dieselbe MVT, sodass sich deren Unsicherheit in der Änderung fast aufhebt (es bleiben %1) und nicht in ihrem Intervall steht</translation>
+    </message>
+    <message>
+        <source>a slope is not certain enough to bound the change of the estimated max</source>
+        <translation>eine Steigung ist nicht sicher genug, um die Änderung des geschätzten Maximums einzugrenzen</translation>
+    </message>
+    <message>
+        <source>the devices differ in proportion (least-products slope %1, its interval leaves out 1): one bias for all speeds is too simple</source>
+        <translation>Die Messgeräte unterscheiden sich proportional (Steigung der Least-Products-Geraden %1, ihr Intervall schließt die 1 nicht ein): Ein einziger Bias für alle Geschwindigkeiten ist zu einfach</translation>
+    </message>
+    <message>
+        <source>1 set of one device has no partner and is left out</source>
+        <translation>1 Satz eines Messgeräts hat kein Gegenstück und bleibt außer Betracht</translation>
+    </message>
+    <message>
+        <source>%1 sets of one device have no partner and are left out</source>
+        <translation>%1 Sätze eines Messgeräts haben kein Gegenstück und bleiben außer Betracht</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>no estimated 1RM: %1</source>
+        <translation>Kein geschätztes 1RM: %1</translation>
+    </message>
+    <message>
+        <source>the estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): every percent here leans on that, so read the intervals first</source>
+        <translation>Das geschätzte 1RM liegt %1 über der schwersten gehobenen Last (Reichweite %2): Jede Prozentangabe hier stützt sich darauf, also zuerst die Intervalle lesen</translation>
+    </message>
+    <message>
+        <source>the estimated 1RM lies %1 beyond the heaviest load lifted (reach %2): every percent here leans on that</source>
+        <translation>Das geschätzte 1RM liegt %1 über der schwersten gehobenen Last (Reichweite %2): Jede Prozentangabe hier stützt sich darauf</translation>
+    </message>
+    <message>
+        <source>two points give no intervals: the line needs a third load</source>
+        <translation>Zwei Punkte ergeben keine Intervalle: Die Gerade braucht eine dritte Last</translation>
+    </message>
+    <message>
+        <source>the slope is not certain enough to bound the 1RM, so its percents have no interval</source>
+        <translation>Die Steigung ist nicht sicher genug, um das 1RM einzugrenzen, deshalb haben seine Prozentangaben kein Intervall</translation>
+    </message>
+    <message>
+        <source>no repeat tests are known: the expected speeds&apos; intervals lack the scatter from day to day and are too narrow</source>
+        <translation>Es sind keine Wiederholungstests bekannt: Den Intervallen der erwarteten Geschwindigkeiten fehlt die Tag-zu-Tag-Streuung, und sie sind zu eng</translation>
+    </message>
+    <message>
+        <source>this lift&apos;s line is of set means: take the stop speed from the day&apos;s fastest rep</source>
+        <translation>Die Gerade dieser Übung ist die der Satzmittel: Die Stopp-Geschwindigkeit von der schnellsten Wiederholung des Tages nehmen</translation>
+    </message>
+    <message>
+        <source>%1 is %2 % of this athlete&apos;s estimated 1RM: it may be more than the athlete can lift that day</source>
+        <translation>%1 sind %2 % des geschätzten 1RM dieses Athleten: Das kann mehr sein, als der Athlet an dem Tag heben kann</translation>
+    </message>
+    <message>
+        <source>near-maximal lifts need a competent spotter or safeties, and a coach&apos;s eye</source>
+        <translation>Hebungen nahe dem Maximum brauchen eine fachkundige sichernde Person oder Sicherheitsablagen und ein geschultes Trainerauge</translation>
+    </message>
+    <message>
+        <source>%1 lies outside the loads of the test (%2 to %3): its speed is the line drawn on</source>
+        <translation>%1 liegt außerhalb der Lasten des Tests (%2 bis %3): Die Geschwindigkeit dort ist die der verlängerten Geraden</translation>
+    </message>
+    <message>
+        <source>the stop speed of %1 m/s at %2 lies under the MVT of %3 m/s: the set would end by failure; choose less loss</source>
+        <translation>Die Stopp-Geschwindigkeit von %1 m/s bei %2 liegt unter der MVT von %3 m/s: Der Satz würde mit Versagen enden; weniger Geschwindigkeitsverlust wählen</translation>
+    </message>
+    <message>
+        <source>%1 is %2 % of this athlete&apos;s estimated 1RM; the target is %3</source>
+        <translation>%1 sind %2 % des geschätzten 1RM dieses Athleten; das Ziel ist %3</translation>
+    </message>
+    <message>
+        <source>%1 is the heaviest load at hand; the target is %2</source>
+        <translation>%1 ist die schwerste verfügbare Last; das Ziel ist %2</translation>
+    </message>
+    <message>
+        <source>possible there: every rep of %1 as fast as it will go, the day judged by its speed (expected %2 m/s, %3)</source>
+        <translation>Damit möglich: jede Wiederholung mit %1 so schnell wie möglich, der Tag nach ihrer Geschwindigkeit beurteilt (erwartet %2 m/s, %3)</translation>
+    </message>
+    <message>
+        <source>possible there: every rep of %1 as fast as it will go, the day judged by its speed (expected %2 m/s)</source>
+        <translation>Damit möglich: jede Wiederholung mit %1 so schnell wie möglich, der Tag nach ihrer Geschwindigkeit beurteilt (erwartet %2 m/s)</translation>
+    </message>
+    <message>
+        <source>or more reps of it, ending each set when speed has fallen by %1 % (about %2 m/s): more work, not more load</source>
+        <translation>Oder mehr Wiederholungen damit, wobei jeder Satz endet, wenn die Geschwindigkeit um %1 % gefallen ist (etwa %2 m/s): mehr Arbeit, nicht mehr Last</translation>
+    </message>
+    <message>
+        <source>the loads end at the upper end of the estimated 1RM (%1)</source>
+        <translation>Die Lasten enden am oberen Ende des geschätzten 1RM (%1)</translation>
+    </message>
+    <message>
+        <source>the loads end at the estimated 1RM (%1), which has no interval</source>
+        <translation>Die Lasten enden am geschätzten 1RM (%1), das kein Intervall hat</translation>
+    </message>
+    <message>
+        <source>the loads end where the line gives no speed any more (%1)</source>
+        <translation>Die Lasten enden, wo die Gerade keine Geschwindigkeit mehr hat (%1)</translation>
+    </message>
+    <message>
+        <source>without an estimated 1RM the loads end a quarter beyond the heaviest load lifted (%1)</source>
+        <translation>Ohne geschätztes 1RM enden die Lasten ein Viertel über der schwersten gehobenen Last (%1)</translation>
+    </message>
+    <message>
+        <source>the loads keep to the ceiling of the block %1 (%2)</source>
+        <translation>Die Lasten bleiben unter der Lastgrenze des Blocks %1 (%2)</translation>
+    </message>
+    <message>
+        <source>the loads stay under %1, which was not lifted</source>
+        <translation>Die Lasten bleiben unter %1, die nicht geschafft wurden</translation>
+    </message>
+    <message>
+        <source>restricted-flow work uses %1 to %2 % of 1RM, here %3 to %4: only after screening and under trained, licensed supervision, as its caution says</source>
+        <translation>Training mit Blutflussrestriktion verwendet %1 bis %2 % des 1RM, hier %3 bis %4: nur nach medizinischer Abklärung und unter geschulter, zugelassener Aufsicht, wie sein Vorsichtshinweis sagt</translation>
+    </message>
+    <message>
+        <source>%1 is the lightest load at hand; the target is %2</source>
+        <translation>%1 ist die leichteste verfügbare Last; das Ziel ist %2</translation>
+    </message>
+    <message>
+        <source>loads are estimates, not clearance to lift</source>
+        <translation>Lasten sind Schätzungen, keine Freigabe zum Heben</translation>
+    </message>
+    <message>
+        <source>pain, illness or return from injury: a qualified practitioner decides; local rules come first</source>
+        <translation>Schmerzen, Krankheit oder Rückkehr nach Verletzung: Eine qualifizierte Fachperson entscheidet; örtliche Regeln gehen vor</translation>
+    </message>
+    <message>
+        <source>Not without medical clearance with: %1.</source>
+        <translation>Nicht ohne ärztliche Freigabe bei: %1.</translation>
+    </message>
+    <message>
+        <source>Stop and deflate at once for: %1.</source>
+        <translation>Sofort abbrechen und die Manschette entlüften bei: %1.</translation>
+    </message>
+    <message>
+        <source>To medical care for: %1.</source>
+        <translation>In ärztliche Behandlung bei: %1.</translation>
+    </message>
+    <message>
+        <source>Usual practice: %1.</source>
+        <translation>Übliche Praxis: %1.</translation>
+    </message>
+    <message>
+        <source>faster at %1 (by %2 m/s, more than the smallest change that matters)</source>
+        <translation>bei %1 schneller (um %2 m/s, mehr als die kleinste bedeutsame Änderung)</translation>
+    </message>
+    <message>
+        <source>faster from %1 to %2 (by %3 m/s, more than the smallest change that matters)</source>
+        <translation>von %1 bis %2 schneller (um %3 m/s, mehr als die kleinste bedeutsame Änderung)</translation>
+    </message>
+    <message>
+        <source>faster at %1 (by %2 m/s, less than the smallest change that matters)</source>
+        <translation>bei %1 schneller (um %2 m/s, weniger als die kleinste bedeutsame Änderung)</translation>
+    </message>
+    <message>
+        <source>faster from %1 to %2 (by %3 m/s, less than the smallest change that matters)</source>
+        <translation>von %1 bis %2 schneller (um %3 m/s, weniger als die kleinste bedeutsame Änderung)</translation>
+    </message>
+    <message>
+        <source>faster at %1 (by %2 m/s)</source>
+        <translation>bei %1 schneller (um %2 m/s)</translation>
+    </message>
+    <message>
+        <source>faster from %1 to %2 (by %3 m/s)</source>
+        <translation>von %1 bis %2 schneller (um %3 m/s)</translation>
+    </message>
+    <message>
+        <source>slower at %1 (by %2 m/s, more than the smallest change that matters)</source>
+        <translation>bei %1 langsamer (um %2 m/s, mehr als die kleinste bedeutsame Änderung)</translation>
+    </message>
+    <message>
+        <source>slower from %1 to %2 (by %3 m/s, more than the smallest change that matters)</source>
+        <translation>von %1 bis %2 langsamer (um %3 m/s, mehr als die kleinste bedeutsame Änderung)</translation>
+    </message>
+    <message>
+        <source>slower at %1 (by %2 m/s, less than the smallest change that matters)</source>
+        <translation>bei %1 langsamer (um %2 m/s, weniger als die kleinste bedeutsame Änderung)</translation>
+    </message>
+    <message>
+        <source>slower from %1 to %2 (by %3 m/s, less than the smallest change that matters)</source>
+        <translation>von %1 bis %2 langsamer (um %3 m/s, weniger als die kleinste bedeutsame Änderung)</translation>
+    </message>
+    <message>
+        <source>slower at %1 (by %2 m/s)</source>
+        <translation>bei %1 langsamer (um %2 m/s)</translation>
+    </message>
+    <message>
+        <source>slower from %1 to %2 (by %3 m/s)</source>
+        <translation>von %1 bis %2 langsamer (um %3 m/s)</translation>
+    </message>
+    <message>
+        <source>no clear change at %1</source>
+        <translation>bei %1 keine klare Änderung</translation>
+    </message>
+    <message>
+        <source>no clear change from %1 to %2</source>
+        <translation>von %1 bis %2 keine klare Änderung</translation>
+    </message>
+    <message>
+        <source>no clear change above</source>
+        <translation>darüber keine klare Änderung</translation>
+    </message>
+    <message>
+        <source>no clear change up to %1</source>
+        <translation>bis %1 keine klare Änderung</translation>
+    </message>
+    <message>
+        <source>no figure at %1</source>
+        <translation>bei %1 keine Angabe</translation>
+    </message>
+    <message>
+        <source>no figure from %1 to %2</source>
+        <translation>von %1 bis %2 keine Angabe</translation>
+    </message>
+    <message>
+        <source>no figure above</source>
+        <translation>darüber keine Angabe</translation>
+    </message>
+    <message>
+        <source>no figure up to %1</source>
+        <translation>bis %1 keine Angabe</translation>
+    </message>
+    <message>
+        <source>speed held at %1 (%2 m/s)</source>
+        <translation>bei %1 Geschwindigkeit gehalten (%2 m/s)</translation>
+    </message>
+    <message>
+        <source>speed held from %1 to %2 (%3 m/s)</source>
+        <translation>von %1 bis %2 Geschwindigkeit gehalten (%3 m/s)</translation>
+    </message>
+    <message>
+        <source>%1 (reach %2 both times: extrapolations)</source>
+        <translation>%1 (Reichweite beide Male %2: Extrapolationen)</translation>
+    </message>
+    <message>
+        <source>%1 (reach %2, then %3: extrapolations)</source>
+        <translation>%1 (Reichweite %2, dann %3: Extrapolationen)</translation>
+    </message>
+    <message>
+        <source>%1 (the earlier one&apos;s reach %2: an extrapolation)</source>
+        <translation>%1 (Reichweite der früheren Einheit %2: eine Extrapolation)</translation>
+    </message>
+    <message>
+        <source>%1 (the later one&apos;s reach %2: an extrapolation)</source>
+        <translation>%1 (Reichweite der späteren Einheit %2: eine Extrapolation)</translation>
+    </message>
+    <message>
+        <source>estimated max up: %1 (%2 to %3), more than the smallest change that matters</source>
+        <translation>geschätztes Maximum gestiegen: %1 (%2 bis %3), mehr als die kleinste bedeutsame Änderung</translation>
+    </message>
+    <message>
+        <source>estimated max up: %1 (%2 to %3), less than the smallest change that matters</source>
+        <translation>geschätztes Maximum gestiegen: %1 (%2 bis %3), weniger als die kleinste bedeutsame Änderung</translation>
+    </message>
+    <message>
+        <source>estimated max up: %1 (%2 to %3)</source>
+        <translation>geschätztes Maximum gestiegen: %1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>estimated max down: %1 (%2 to %3), more than the smallest change that matters</source>
+        <translation>geschätztes Maximum gesunken: %1 (%2 bis %3), mehr als die kleinste bedeutsame Änderung</translation>
+    </message>
+    <message>
+        <source>estimated max down: %1 (%2 to %3), less than the smallest change that matters</source>
+        <translation>geschätztes Maximum gesunken: %1 (%2 bis %3), weniger als die kleinste bedeutsame Änderung</translation>
+    </message>
+    <message>
+        <source>estimated max down: %1 (%2 to %3)</source>
+        <translation>geschätztes Maximum gesunken: %1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>estimated max held: %1 (%2 to %3)</source>
+        <translation>geschätztes Maximum gehalten: %1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>no clear change of the estimated max: %1 (%2 to %3)</source>
+        <translation>keine klare Änderung des geschätzten Maximums: %1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>the two sessions share no loads, so nothing is said by load</source>
+        <translation>die beiden Einheiten haben keine Lasten gemeinsam, daher keine Aussage je Last</translation>
+    </message>
+    <message>
+        <source>no clear change at any load from %1 to %2</source>
+        <translation>von %1 bis %2 bei keiner Last eine klare Änderung</translation>
+    </message>
+    <message>
+        <source>no estimated max: %1</source>
+        <translation>kein geschätztes Maximum: %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %</source>
+        <translation>%1 bis %2 %</translation>
+    </message>
+    <message>
+        <source>estimated 1RM: a true change of %1 is seen with a chance of %2, none is called held with %3</source>
+        <translation>geschätztes 1RM: Eine wahre Änderung von %1 wird mit einer Chance von %2 erkannt, keine Änderung mit %3 als gehalten befunden</translation>
+    </message>
+    <message>
+        <source>%1: a true change of %2 m/s is seen with a chance of %3, none is called held with %4</source>
+        <translation>%1: Eine wahre Änderung von %2 m/s wird mit einer Chance von %3 erkannt, keine Änderung mit %4 als gehalten befunden</translation>
+    </message>
+    <message>
+        <source>the later ladder lifted %1 times on one day would settle it</source>
+        <translation>die spätere Lastreihe, %1-mal an einem Tag gehoben, würde es klären</translation>
+    </message>
+    <message>
+        <source>the mean of %1 later tests on separate days would settle it</source>
+        <translation>das Mittel aus %1 späteren Tests an verschiedenen Tagen würde es klären</translation>
+    </message>
+    <message>
+        <source>the earlier test was done once: from now on %1 tests before and %1 after would settle such a change</source>
+        <translation>der frühere Test wurde nur einmal gemacht: Von jetzt an würden %1 Tests vorher und %1 nachher eine solche Änderung klären</translation>
+    </message>
+    <message>
+        <source>the change may lie between none and that: do one more later test</source>
+        <translation>die Änderung kann zwischen keiner und dieser liegen: noch einen späteren Test machen</translation>
+    </message>
+    <message>
+        <source>not even %1 tests on each side would settle it</source>
+        <translation>nicht einmal %1 Tests auf jeder Seite würden es klären</translation>
+    </message>
+    <message>
+        <source>estimated 1RM: no smallest change that matters is known, so nothing can be called held: set one with the lift</source>
+        <translation>geschätztes 1RM: Eine kleinste bedeutsame Änderung ist nicht bekannt, also kann nichts gehalten heißen; sie lässt sich bei der Übung angeben</translation>
+    </message>
+    <message>
+        <source>%1: no smallest change that matters is known, so nothing can be called held: set one with the lift</source>
+        <translation>%1: Eine kleinste bedeutsame Änderung ist nicht bekannt, also kann nichts gehalten heißen; sie lässt sich bei der Übung angeben</translation>
+    </message>
+    <message>
+        <source>better</source>
+        <translation>besser</translation>
+    </message>
+    <message>
+        <source>worse</source>
+        <translation>schlechter</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>unclear</source>
+        <translation>Unklar</translation>
+    </message>
+    <message>
+        <source>no figure</source>
+        <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <source>better, by over %1</source>
+        <translation>besser, um über %1</translation>
+    </message>
+    <message>
+        <source>worse, by over %1</source>
+        <translation>schlechter, um über %1</translation>
+    </message>
+    <message>
+        <source>better, but by less than matters (%1)</source>
+        <translation>besser, aber um weniger, als zählt (%1)</translation>
+    </message>
+    <message>
+        <source>worse, but by less than matters (%1)</source>
+        <translation>schlechter, aber um weniger, als zählt (%1)</translation>
+    </message>
+    <message>
+        <source>better, by more than matters</source>
+        <translation>besser, um mehr, als zählt</translation>
+    </message>
+    <message>
+        <source>worse, by more than matters</source>
+        <translation>schlechter, um mehr, als zählt</translation>
+    </message>
+    <message>
+        <source>better, but by less than matters</source>
+        <translation>besser, aber um weniger, als zählt</translation>
+    </message>
+    <message>
+        <source>worse, but by less than matters</source>
+        <translation>schlechter, aber um weniger, als zählt</translation>
+    </message>
+    <message>
+        <source>%1 + %2</source>
+        <translation>%1 + %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 x %2</source>
+        <translation>%1 x %2</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation>Stange</translation>
+    </message>
+    <message>
+        <source>no plates</source>
+        <translation>keine Scheiben</translation>
+    </message>
+    <message>
+        <source>%1, no plates</source>
+        <translation>%1, keine Scheiben</translation>
+    </message>
+    <message>
+        <source>%1; per side %2</source>
+        <translation>%1; je Seite %2</translation>
+    </message>
+    <message>
+        <source>the published equation (%1)</source>
+        <translation>die veröffentlichte Gleichung (%1)</translation>
+    </message>
+    <message>
+        <source>a step of %1 % of the 1RM</source>
+        <translation>ein Sprung von %1 % des 1RM</translation>
+    </message>
+    <message>
+        <source>a step of %1 % of the heaviest load lifted</source>
+        <translation>ein Sprung von %1 % der schwersten gehobenen Last</translation>
+    </message>
+    <message>
+        <source>too few spread loads to show a bend</source>
+        <translation>zu wenige verteilte Lasten, um eine Krümmung zu zeigen</translation>
+    </message>
+    <message>
+        <source>the squad&apos;s own relation (%1, %2)</source>
+        <translation>der eigene Kaderzusammenhang (%1, %2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>borrowing from the athlete&apos;s %1 sessions: none of them is this one</source>
+        <translation>gestützt auf die %1 Einheiten des Athleten: Diese ist nicht darunter</translation>
+    </message>
+    <message>
+        <source>borrowing from the athlete&apos;s %1 sessions, no estimated 1RM: %2</source>
+        <translation>gestützt auf die %1 Einheiten des Athleten, kein geschätztes 1RM: %2</translation>
+    </message>
+    <message>
+        <source>borrowing from the athlete&apos;s %1 sessions: estimated 1RM %2; from this session alone %3</source>
+        <translation>gestützt auf die %1 Einheiten des Athleten: geschätztes 1RM %2; allein aus dieser Einheit %3</translation>
+    </message>
+    <message>
+        <source>borrowing from the athlete&apos;s %1 sessions: estimated 1RM %2</source>
+        <translation>gestützt auf die %1 Einheiten des Athleten: geschätztes 1RM %2</translation>
+    </message>
+    <message>
+        <source>best for the 1RM</source>
+        <translation>am besten für das 1RM</translation>
+    </message>
+    <message>
+        <source>best for the check loads</source>
+        <translation>am besten für die Prüflasten</translation>
+    </message>
+    <message>
+        <source>two extremes</source>
+        <translation>zwei Extreme</translation>
+    </message>
+    <message>
+        <source>as last time</source>
+        <translation>wie letztes Mal</translation>
+    </message>
+    <message>
+        <source>even steps</source>
+        <translation>gleiche Stufen</translation>
+    </message>
+    <message>
+        <source>best without a great step</source>
+        <translation>beste ohne großen Sprung</translation>
+    </message>
+    <message>
+        <source>%1 m/s (%2 to %3; two such tests show changes from %4 up)</source>
+        <translation>%1 m/s (%2 bis %3; zwei solche Tests zeigen Änderungen ab %4)</translation>
+    </message>
+    <message>
+        <source>%1, leaning faster: %2</source>
+        <translation>%1, eher schneller: %2</translation>
+    </message>
+    <message>
+        <source>%1, leaning slower: %2</source>
+        <translation>%1, eher langsamer: %2</translation>
+    </message>
+    <message>
+        <source>%1, leaning faster at %2: %3</source>
+        <translation>%1, eher schneller bei %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, leaning slower at %2: %3</source>
+        <translation>%1, eher langsamer bei %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, most at %2: %3</source>
+        <translation>%1, am meisten bei %2: %3</translation>
+    </message>
+    <message>
+        <source>no clear change of the estimated max: %1 (%2 to %3), leaning up; two such tests show changes from %4 up</source>
+        <translation>keine klare Änderung des geschätzten Maximums: %1 (%2 bis %3), eher nach oben; zwei solche Tests zeigen Änderungen ab %4</translation>
+    </message>
+    <message>
+        <source>no clear change of the estimated max: %1 (%2 to %3), leaning down; two such tests show changes from %4 up</source>
+        <translation>keine klare Änderung des geschätzten Maximums: %1 (%2 bis %3), eher nach unten; zwei solche Tests zeigen Änderungen ab %4</translation>
+    </message>
+    <message>
+        <source>no clear change of the estimated max: %1 (%2 to %3); two such tests show changes from %4 up</source>
+        <translation>keine klare Änderung des geschätzten Maximums: %1 (%2 bis %3); zwei solche Tests zeigen Änderungen ab %4</translation>
+    </message>
+    <message>
+        <source>the later day&apos;s light loads say nothing of the max (%1 to %2 %; reach %3)</source>
+        <translation>die leichten Lasten des späteren Tages sagen nichts über das Maximum (%1 bis %2 %; Reichweite %3)</translation>
+    </message>
+    <message>
+        <source>the earlier day&apos;s light loads say nothing of the max (%1 to %2 %; reach %3)</source>
+        <translation>die leichten Lasten des früheren Tages sagen nichts über das Maximum (%1 bis %2 %; Reichweite %3)</translation>
+    </message>
+    <message>
+        <source>where a session has no line to judge by, the change at a load is told of what was seen there on both days, from the typical error of a point</source>
+        <translation>wo eine Einheit keine Gerade zum Beurteilen hat, wird die Änderung bei einer Last aus dem gesagt, was dort an beiden Tagen gesehen wurde, mit dem typischen Messfehler eines Punktes</translation>
+    </message>
+    <message>
+        <source>leaning is no reading: of nothing, up to one in four such tests leans one way or the other</source>
+        <translation>„eher“ ist kein Befund: Auch ohne jede Änderung neigt bis zu einer von vier solchen Tests in eine der beiden Richtungen</translation>
+    </message>
+    <message>
+        <source>the estimate lies under the %1 that were lifted that day: the line reads low</source>
+        <translation>die Schätzung liegt unter den %1, die an dem Tag gehoben wurden: Die Gerade zeigt zu wenig</translation>
+    </message>
+    <message>
+        <source>by %1 of an estimate and a maximum lifted (%2 of them the athlete&apos;s own) such estimates read %3 %: plans take %4 in place of %5</source>
+        <translation>nach %1 aus Schätzung und gehobenem Maximum (davon %2 vom Athleten selbst) weichen solche Schätzungen um %3 % ab: Pläne nehmen %4 statt %5</translation>
+    </message>
+    <message>
+        <source>1 pair</source>
+        <translation>1 Paar</translation>
+    </message>
+    <message>
+        <source>the days differ in reps: at each load the fastest of as many reps is compared</source>
+        <translation>die Tage unterscheiden sich in den Wiederholungen: Bei jeder Last wird die schnellste von gleich vielen Wiederholungen verglichen</translation>
+    </message>
+    <message>
+        <source>unclear, leaning up</source>
+        <translation>unklar, eher nach oben</translation>
+    </message>
+    <message>
+        <source>unclear, leaning down</source>
+        <translation>unklar, eher nach unten</translation>
+    </message>
+    <message>
+        <source>%1 % %2</source>
+        <translation>%1 % %2</translation>
+    </message>
+    <message>
+        <source>sets of one athlete resemble each other: the limits and the interval of the bias count athletes, not sets</source>
+        <translation>Sätze eines Athleten ähneln sich: Die Grenzen und das Intervall des Bias zählen Athleten, nicht Sätze</translation>
+    </message>
+    <message>
+        <source>sets of one session resemble each other: the limits and the interval of the bias count sessions, not sets, and hold for these athletes alone</source>
+        <translation>Sätze einer Einheit ähneln sich: Die Grenzen und das Intervall des Bias zählen Einheiten, nicht Sätze, und gelten nur für diese Athleten</translation>
+    </message>
+    <message>
+        <source>the same loads each time, or one load near 80 % of the max, end that doubt in a change</source>
+        <translation>jedes Mal dieselben Lasten, oder eine Last nahe 80 % des Maximums, beenden diesen Zweifel bei einer Änderung</translation>
+    </message>
+    <message>
+        <source>the same loads each time end that doubt in a change</source>
+        <translation>jedes Mal dieselben Lasten beenden diesen Zweifel bei einer Änderung</translation>
+    </message>
+    <message>
+        <source>%1: such tests show from %2 m/s up</source>
+        <translation>%1: Solche Tests zeigen Änderungen ab %2 m/s</translation>
+    </message>
+    <message>
+        <source>%1: such tests show from %2 up</source>
+        <translation>%1: Solche Tests zeigen Änderungen ab %2</translation>
+    </message>
+    <message>
+        <source>as if lines were straight</source>
+        <translation>als gäbe es keine Krümmung</translation>
+    </message>
+    <message>
+        <source>bend allowance in</source>
+        <translation>mit Krümmungszuschlag</translation>
+    </message>
+    <message>
+        <source>lifts bend a little: a straight line through these loads may read the max %1 to %2 off</source>
+        <translation>Übungen krümmen sich ein wenig: Eine Gerade durch diese Lasten kann das Maximum um %1 bis %2 falsch anzeigen</translation>
+    </message>
+    <message>
+        <source>%1 own full ladders narrow it</source>
+        <translation>%1 eigene volle Lastreihen engen es ein</translation>
+    </message>
+    <message>
+        <source>both ladders reach alike: what lines may bend cancels in the change of the max</source>
+        <translation>beide Lastreihen reichen gleich weit: Was sich krümmen kann, hebt sich in der Änderung des Maximums auf</translation>
+    </message>
+    <message>
+        <source>lines bend a little: the change of the max may look up to %1 better or %2 worse than it is</source>
+        <translation>Geraden krümmen sich ein wenig: Die Änderung des Maximums kann bis zu %1 besser oder %2 schlechter aussehen, als sie ist</translation>
+    </message>
+    <message>
+        <source>lines bend a little: the change of the max may look up to %1 better than it is</source>
+        <translation>Geraden krümmen sich ein wenig: Die Änderung des Maximums kann bis zu %1 besser aussehen, als sie ist</translation>
+    </message>
+    <message>
+        <source>lines bend a little: the change of the max may look up to %1 worse than it is</source>
+        <translation>Geraden krümmen sich ein wenig: Die Änderung des Maximums kann bis zu %1 schlechter aussehen, als sie ist</translation>
+    </message>
+    <message>
+        <source>no bend allowance is made: lines are taken as straight</source>
+        <translation>kein Krümmungszuschlag: Es wird ohne Krümmung gerechnet</translation>
+    </message>
+    <message>
+        <source>bend allowance: any of the shipped curves, for none is published for this lift</source>
+        <translation>Krümmungszuschlag: nach allen mitgelieferten Kurven, denn für diese Übung ist keine veröffentlicht</translation>
+    </message>
+    <message>
+        <source>bend allowance: %1 to %2 times the published curve of the lift (%3), by %4 own full ladders</source>
+        <translation>Krümmungszuschlag: das %1- bis %2-Fache der veröffentlichten Kurve der Übung (%3), nach %4 eigenen vollen Lastreihen</translation>
+    </message>
+    <message>
+        <source>bend allowance: none up to all of the published curve of the lift (%1)</source>
+        <translation>Krümmungszuschlag: von nichts bis zur ganzen veröffentlichten Kurve der Übung (%1)</translation>
+    </message>
+    <message>
+        <source>days tilt a line as well: its slope by %1 % (SD), about 60 % of the max</source>
+        <translation>Tage kippen eine Gerade auch: ihre Steigung um %1 % (SD), um 60 % des Maximums</translation>
+    </message>
+    <message>
+        <source>%1 was lifted that day: the max is no less</source>
+        <translation>%1 wurden an dem Tag gehoben: Weniger ist das Maximum nicht</translation>
+    </message>
+    <message>
+        <source>estimated 1RM by the log&apos;s own maxima %1; to plan with %2 to %3</source>
+        <translation>geschätztes 1RM nach den Maxima dieses Protokolls %1; zum Planen %2 bis %3</translation>
+    </message>
+    <message>
+        <source>estimated 1RM %1; to plan with not bounded: lift loads further apart, and heavier ones</source>
+        <translation>geschätztes 1RM %1; zum Planen nicht begrenzt: weiter auseinander liegende und schwerere Lasten heben</translation>
+    </message>
+    <message>
+        <source>estimated 1RM %1, without an interval</source>
+        <translation>geschätztes 1RM %1, ohne Intervall</translation>
+    </message>
+    <message>
+        <source>estimated 1RM %1; to plan with %2 to %3</source>
+        <translation>geschätztes 1RM %1; zum Planen %2 bis %3</translation>
+    </message>
+    <message>
+        <source>estimated 1RM %1; to plan with %2 to %3 (as if straight %4 to %5)</source>
+        <translation>geschätztes 1RM %1; zum Planen %2 bis %3 (ohne Krümmung %4 bis %5)</translation>
+    </message>
+    <message>
+        <source>at %1 changes from %2 m/s up, of which the bend takes %3</source>
+        <translation>bei %1 Änderungen ab %2 m/s, davon nimmt die Krümmung %3</translation>
+    </message>
+    <message>
+        <source>at %1 changes from %2 m/s up</source>
+        <translation>bei %1 Änderungen ab %2 m/s</translation>
+    </message>
+    <message>
+        <source>of the estimated 1RM changes from %1 up, of which the bend takes %2 (the same loads both times: none)</source>
+        <translation>beim geschätzten 1RM Änderungen ab %1, davon nimmt die Krümmung %2 (beide Male dieselben Lasten: nichts)</translation>
+    </message>
+    <message>
+        <source>of the estimated 1RM changes from %1 up</source>
+        <translation>beim geschätzten 1RM Änderungen ab %1</translation>
+    </message>
+    <message>
+        <source>of the estimated 1RM none: it cannot be bounded</source>
+        <translation>beim geschätzten 1RM keine: Es lässt sich nicht begrenzen</translation>
+    </message>
+    <message>
+        <source>this test and one by the first ladder can show: %1; smaller changes will stay unclear, whatever the athlete did</source>
+        <translation>dieser Test und einer nach der ersten Lastreihe können zeigen: %1; kleinere Änderungen bleiben unklar, was der Athlet auch tat</translation>
+    </message>
+    <message>
+        <source>%1; shows from %2</source>
+        <translation>%1; zeigt ab %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>the surface changed (%1, then %2): part of the change may be its doing</source>
+        <translation>der Untergrund hat gewechselt (%1, dann %2): Ein Teil der Änderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>the footwear changed (%1, then %2): part of the change may be its doing</source>
+        <translation>das Schuhwerk hat gewechselt (%1, dann %2): Ein Teil der Änderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>both devices measured these same sets, so the change is between the devices, not in the athlete; too little is known of how the devices agree besides these sessions, and a bias found in them would hide what they say: nothing is taken off</source>
+        <translation>Beide Geräte haben dieselben Sätze gemessen, die Änderung liegt also zwischen den Geräten, nicht beim Athleten; außer aus diesen Einheiten ist zu wenig über die Übereinstimmung der Geräte bekannt, und eine Abweichung aus ihnen würde verdecken, was sie sagen: Nichts wird abgezogen</translation>
+    </message>
+    <message>
+        <source>too little is known of how the devices agree besides these sessions, and a bias found in them would hide what they say: nothing is taken off, and part of the change may be the devices&apos;</source>
+        <translation>Außer aus diesen Einheiten ist zu wenig über die Übereinstimmung der Geräte bekannt, und eine Abweichung aus ihnen würde verdecken, was sie sagen: Nichts wird abgezogen, und ein Teil der Änderung kann an den Geräten liegen</translation>
+    </message>
+    <message>
+        <source>the device&apos;s bias comes from %1 of %2 measured by both at once</source>
+        <translation>Der Bias des Messgeräts stammt aus gleichzeitigen Messungen mit beiden (%1, %2)</translation>
+    </message>
+    <message>
+        <source>1 set</source>
+        <translation>1 Satz</translation>
+    </message>
+    <message>
+        <source>%1 sets</source>
+        <translation>%1 Sätze</translation>
+    </message>
+    <message>
+        <source>one test will do</source>
+        <translation>ein Test genügt</translation>
+    </message>
+    <message>
+        <source>%1 tests after the block, on separate days, make it 80 %</source>
+        <translation>%1 Tests nach dem Block, an verschiedenen Tagen, machen daraus 80 %</translation>
+    </message>
+    <message>
+        <source>no number of later tests makes it 80 %, for the earlier test was done once: from now on test %1 times before and after</source>
+        <translation>keine Zahl späterer Tests macht daraus 80 %, denn der frühere Test wurde nur einmal gemacht: von jetzt an vorher und nachher je %1-mal testen</translation>
+    </message>
+    <message>
+        <source>not even 20 tests on each side make it 80 %</source>
+        <translation>auch je 20 Tests vorher und nachher machen daraus keine 80 %</translation>
+    </message>
+    <message>
+        <source>%1: a true change of %2 m/s is read as one with a chance of %3 %</source>
+        <translation>%1: Eine wahre Änderung von %2 m/s wird mit einer Wahrscheinlichkeit von %3 % als solche erkannt</translation>
+    </message>
+    <message>
+        <source>no change would be read as held by one test</source>
+        <translation>bliebe alles gleich, würde schon ein Test das als gehalten erkennen</translation>
+    </message>
+    <message>
+        <source>no change would be read as held after %1 later tests</source>
+        <translation>bliebe alles gleich, würden %1 spätere Tests das als gehalten erkennen</translation>
+    </message>
+    <message>
+        <source>no change would be read as held by %1 tests on each side</source>
+        <translation>bliebe alles gleich, würden je %1 Tests vorher und nachher das als gehalten erkennen</translation>
+    </message>
+    <message>
+        <source>estimated 1RM: a true change of %1 is read as one with a chance of %2 %, none as held with %3 %</source>
+        <translation>geschätztes 1RM: Eine wahre Änderung von %1 wird mit einer Wahrscheinlichkeit von %2 % als solche erkannt, keine Änderung mit %3 % als gehalten</translation>
+    </message>
+    <message>
+        <source>80 % with 1 test on each side</source>
+        <translation>80 % mit je 1 Test vorher und nachher</translation>
+    </message>
+    <message>
+        <source>80 % with %1 tests on each side</source>
+        <translation>80 % mit je %1 Tests vorher und nachher</translation>
+    </message>
+</context>
+<context>
+    <name>Plan</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 m/s</source>
+        <translation>%1 m/s</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2 sets)</source>
+        <translation>%1 (%2 Sätze)</translation>
+    </message>
+    <message>
+        <source>The line is of %1.</source>
+        <translation>Die Gerade ist vom %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The line is of %1, %n days old.</source>
+        <translation>
+            <numerusform>Die Gerade ist vom %1, %n Tag alt.</numerusform>
+            <numerusform>Die Gerade ist vom %1, %n Tage alt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The line is of %1, %n weeks old.</source>
+        <translation>
+            <numerusform>Die Gerade ist vom %1, %n Woche alt.</numerusform>
+            <numerusform>Die Gerade ist vom %1, %n Wochen alt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>That is old: over %1 weeks a line moves with training, so test again, or go by the speeds (common practice).</source>
+        <translation>Das ist alt: In mehr als %1 Wochen verschiebt das Training eine Gerade. Besser neu testen oder nach den Geschwindigkeiten gehen (übliche Praxis).</translation>
+    </message>
+    <message>
+        <source>%1 (up to %2)</source>
+        <translation>%1 (bis %2)</translation>
+    </message>
+</context>
+<context>
+    <name>QLineEdit</name>
+    <message>
+        <source>&amp;Paste</source>
+        <translation>&amp;Einfügen</translation>
+    </message>
+</context>
+<context>
+    <name>QPrintPreviewDialog</name>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+</context>
+<context>
+    <name>QProgressDialog</name>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -4390,10 +5161,6 @@
         <translation>Änderung (m/s)</translation>
     </message>
     <message>
-        <source>Interval, with day-to-day noise</source>
-        <translation>Intervall mit Tag-zu-Tag-Streuung</translation>
-    </message>
-    <message>
         <source>Reading</source>
         <translation>Befund</translation>
     </message>
@@ -4453,6 +5220,14 @@
         <source>%1 m/s per month</source>
         <translation>%1 m/s pro Monat</translation>
     </message>
+    <message>
+        <source>As if lines were straight: %1 m/s</source>
+        <translation>Ohne Krümmung: %1 m/s</translation>
+    </message>
+    <message>
+        <source>Interval, with noise and bend</source>
+        <translation>Intervall mit Streuung und Krümmung</translation>
+    </message>
 </context>
 <context>
     <name>SeasonWords</name>
@@ -4511,113 +5286,6 @@
     <message>
         <source>Measured 1RM (%1)</source>
         <translation>Gemessenes 1RM (%1)</translation>
-    </message>
-</context>
-<context>
-    <name>Sentence</name>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>at %1 %2</source>
-        <translation>bei %1 %2</translation>
-    </message>
-    <message>
-        <source>from %1 to %2 %3</source>
-        <translation>von %1 bis %2 %3</translation>
-    </message>
-    <message>
-        <source>above</source>
-        <translation>darüber</translation>
-    </message>
-    <message>
-        <source>up to %1 %2</source>
-        <translation>bis %1 %2</translation>
-    </message>
-    <message>
-        <source>, more than the smallest change that matters</source>
-        <translation>, mehr als die kleinste bedeutsame Änderung</translation>
-    </message>
-    <message>
-        <source>, less than the smallest change that matters</source>
-        <translation>, weniger als die kleinste bedeutsame Änderung</translation>
-    </message>
-    <message>
-        <source> (by %1 m/s%2)</source>
-        <translation> (um %1 m/s%2)</translation>
-    </message>
-    <message>
-        <source>faster %1</source>
-        <translation>schneller %1</translation>
-    </message>
-    <message>
-        <source>slower %1</source>
-        <translation>langsamer %1</translation>
-    </message>
-    <message>
-        <source>speed held %1 (%2 m/s)</source>
-        <translation>Geschwindigkeit gehalten %1 (%2 m/s)</translation>
-    </message>
-    <message>
-        <source>no clear change %1</source>
-        <translation>keine klare Änderung %1</translation>
-    </message>
-    <message>
-        <source>no figure %1</source>
-        <translation>keine Angabe %1</translation>
-    </message>
-    <message>
-        <source>the two sessions share no loads, so nothing is said by load</source>
-        <translation>die beiden Einheiten haben keine Lasten gemeinsam, daher keine Aussage je Last</translation>
-    </message>
-    <message>
-        <source>no clear change at any load %1</source>
-        <translation>bei keiner Last eine klare Änderung %1</translation>
-    </message>
-    <message>
-        <source>estimated max up</source>
-        <translation>geschätztes Maximum gestiegen</translation>
-    </message>
-    <message>
-        <source>estimated max down</source>
-        <translation>geschätztes Maximum gesunken</translation>
-    </message>
-    <message>
-        <source>estimated max held</source>
-        <translation>geschätztes Maximum gehalten</translation>
-    </message>
-    <message>
-        <source>no clear change of the estimated max</source>
-        <translation>keine klare Änderung des geschätzten Maximums</translation>
-    </message>
-    <message>
-        <source> (reach %1 both times: extrapolations)</source>
-        <translation> (Reichweite beide Male %1: Extrapolationen)</translation>
-    </message>
-    <message>
-        <source> (reach %1, then %2: extrapolations)</source>
-        <translation> (Reichweite %1, dann %2: Extrapolationen)</translation>
-    </message>
-    <message>
-        <source> (the earlier one&apos;s reach %1: an extrapolation)</source>
-        <translation> (Reichweite der früheren Einheit %1: eine Extrapolation)</translation>
-    </message>
-    <message>
-        <source> (the later one&apos;s reach %1: an extrapolation)</source>
-        <translation> (Reichweite der späteren Einheit %1: eine Extrapolation)</translation>
-    </message>
-    <message>
-        <source>no estimated max: %1</source>
-        <translation>kein geschätztes Maximum: %1</translation>
-    </message>
-    <message>
-        <source>%1: %2 %3 (%4 to %5)</source>
-        <translation>%1: %2 %3 (%4 bis %5)</translation>
-    </message>
-    <message>
-        <source>%1; %2.</source>
-        <translation>%1; %2.</translation>
     </message>
 </context>
 <context>
@@ -4772,63 +5440,6 @@
     </message>
 </context>
 <context>
-    <name>Settling</name>
-    <message>
-        <source>Estimated 1RM</source>
-        <translation>Geschätztes 1RM</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>loads and their unit</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>%1 to %2 %</source>
-        <translation>%1 bis %2 %</translation>
-    </message>
-    <message>
-        <source>The later ladder lifted %1 times on one day would settle it.</source>
-        <translation>Die spätere Lastreihe, %1-mal an einem Tag gehoben, würde es klären.</translation>
-    </message>
-    <message>
-        <source>The mean of %1 later tests on separate days would settle it.</source>
-        <translation>Das Mittel aus %1 späteren Tests an verschiedenen Tagen würde es klären.</translation>
-    </message>
-    <message>
-        <source>The earlier test was done once: from now on %1 tests before and %1 after would settle such a change.</source>
-        <translation>Der frühere Test wurde nur einmal gemacht: Von jetzt an würden %1 Tests vorher und %1 nachher eine solche Änderung klären.</translation>
-    </message>
-    <message>
-        <source>The change may lie between none and that: do one more later test.</source>
-        <translation>Die Änderung kann zwischen keiner und dieser liegen: noch einen späteren Test machen.</translation>
-    </message>
-    <message>
-        <source>Not even %1 tests on each side would settle it.</source>
-        <translation>Nicht einmal %1 Tests auf jeder Seite würden es klären.</translation>
-    </message>
-    <message>
-        <source>%1: no smallest change that matters is known, so nothing can be called held. Set one with the lift.</source>
-        <translation>%1: Eine kleinste bedeutsame Änderung ist nicht bekannt, also kann nichts gehalten heißen. Sie lässt sich bei der Übung angeben.</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <comment>a mass and its unit</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1 m/s</source>
-        <translation>%1 m/s</translation>
-    </message>
-    <message>
-        <source>%1: a true change of %2 is seen with a chance of %3, none is called held with %4. %5</source>
-        <translation>%1: Eine wahre Änderung von %2 wird mit einer Chance von %3 erkannt, keine Änderung mit %4 als gehalten befunden. %5</translation>
-    </message>
-</context>
-<context>
     <name>SquadForestWords</name>
     <message>
         <source>change (later − earlier), %1 interval with day-to-day noise</source>
@@ -4945,10 +5556,6 @@
         <translation>Intervall (%1)</translation>
     </message>
     <message>
-        <source>Smallest that matters</source>
-        <translation>Kleinste bedeutsame</translation>
-    </message>
-    <message>
         <source>Reading</source>
         <translation>Befund</translation>
     </message>
@@ -4959,6 +5566,10 @@
     <message>
         <source>Of a block its last session that makes a line stands, of a date the nearest. Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size in each.</source>
         <translation>Für einen Block steht seine letzte Einheit, die eine Gerade ergibt, für ein Datum die nächstgelegene. Die Befunde enthalten die Tag-zu-Tag-Streuung; die Zeilen sind nach besser, schlechter, gehalten, unklar geordnet und darin nach Größe.</translation>
+    </message>
+    <message>
+        <source>Smallest</source>
+        <translation>Kleinste</translation>
     </message>
 </context>
 <context>
@@ -4976,60 +5587,6 @@
 </context>
 <context>
     <name>Wording</name>
-    <message numerus="yes">
-        <source>%n repeat tests</source>
-        <translation>
-            <numerusform>%n Wiederholungstest</numerusform>
-            <numerusform>%n Wiederholungstests</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>better</source>
-        <translation>besser</translation>
-    </message>
-    <message>
-        <source>worse</source>
-        <translation>schlechter</translation>
-    </message>
-    <message>
-        <source>held</source>
-        <translation>gehalten</translation>
-    </message>
-    <message>
-        <source>unclear</source>
-        <translation>unklar</translation>
-    </message>
-    <message>
-        <source>no figure</source>
-        <translation>keine Angabe</translation>
-    </message>
-    <message>
-        <source>%1, by over %2</source>
-        <translation>%1, um über %2</translation>
-    </message>
-    <message>
-        <source>the athlete&apos;s own: one true maximum</source>
-        <translation>eigener Wert des Athleten: ein echtes Maximum</translation>
-    </message>
-    <message numerus="yes">
-        <source>the athlete&apos;s own: mean of %n true maxima</source>
-        <translation>
-            <numerusform>eigener Wert des Athleten: ein echtes Maximum</numerusform>
-            <numerusform>eigener Wert des Athleten: Mittel aus %n echten Maxima</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>the coach&apos;s own</source>
-        <translation>eigener Wert des Trainers</translation>
-    </message>
-    <message>
-        <source>the coach&apos;s own: %1</source>
-        <translation>eigener Wert des Trainers: %1</translation>
-    </message>
-    <message>
-        <source>published, not yours: %1</source>
-        <translation>veröffentlicht, kein eigener Wert: %1</translation>
-    </message>
     <message>
         <source>%1 m/s (SD %2; %3)</source>
         <translation>%1 m/s (SD %2; %3)</translation>
@@ -5039,203 +5596,20 @@
         <translation>%1 m/s (%2)</translation>
     </message>
     <message>
-        <source>squad: %1</source>
-        <translation>Kader: %1</translation>
-    </message>
-    <message>
-        <source>SD %1 m/s (the athlete&apos;s own: %2)</source>
-        <translation>SD %1 m/s (eigener Wert des Athleten: %2)</translation>
-    </message>
-    <message>
-        <source>SD %1 m/s (this log&apos;s: %2)</source>
-        <translation>SD %1 m/s (Wert dieses Protokolls: %2)</translation>
-    </message>
-    <message>
-        <source>SD %1 m/s (published, not yours: %2)</source>
-        <translation>SD %1 m/s (veröffentlicht, kein eigener Wert: %2)</translation>
-    </message>
-    <message>
         <source>not known: the readings are made from these two days alone, which calls too much a change</source>
         <translation>nicht bekannt: Die Befunde beruhen allein auf diesen zwei Tagen, was zu viel als Änderung ausgibt</translation>
-    </message>
-    <message>
-        <source>No set of this session counts.</source>
-        <translation>Kein Satz dieser Einheit zählt.</translation>
-    </message>
-    <message>
-        <source>No minimal-velocity threshold (MVT) is known for this lift. Set one with the lift.</source>
-        <translation>Für diese Übung ist keine minimale Geschwindigkeitsschwelle (MVT) bekannt. Sie wird bei der Übung festgelegt.</translation>
-    </message>
-    <message>
-        <source>A thrown or jumped lift is followed by velocity at load only.</source>
-        <translation>Eine geworfene oder gesprungene Übung wird nur über die Geschwindigkeit bei einer Last verfolgt.</translation>
-    </message>
-    <message>
-        <source>%1 m/s at %2</source>
-        <translation>%1 m/s bei %2</translation>
-    </message>
-    <message>
-        <source>%1 lies far from the line of the other points (studentised %2): worth a look.</source>
-        <translation>%1 liegt weit von der Geraden der übrigen Punkte (studentisiert %2): einen Blick wert.</translation>
-    </message>
-    <message>
-        <source>%1 is hard to believe: worth a look.</source>
-        <translation>%1 ist kaum zu glauben: einen Blick wert.</translation>
-    </message>
-    <message>
-        <source>Extrapolated far: the estimated 1RM lies %1 beyond the heaviest load (reach %2).</source>
-        <translation>Weit extrapoliert: Das geschätzte 1RM liegt %1 über der schwersten Last (Reichweite %2).</translation>
-    </message>
-    <message>
-        <source>The heaviest load is under half of the estimated 1RM, which lies %1 beyond it (reach %2): read its interval first.</source>
-        <translation>Die schwerste Last liegt unter der Hälfte des geschätzten 1RM, das %1 darüber liegt (Reichweite %2): zuerst das Intervall lesen.</translation>
-    </message>
-    <message>
-        <source>The slope is not certain enough to bound the estimate.</source>
-        <translation>Die Steigung ist nicht sicher genug, um die Schätzung einzugrenzen.</translation>
-    </message>
-    <message>
-        <source>The sessions share no stretch of loads: every change by load is extrapolated.</source>
-        <translation>Die Einheiten haben keinen Lastbereich gemeinsam: Jede Änderung je Last ist extrapoliert.</translation>
-    </message>
-    <message>
-        <source>Two points make a line without intervals: it needs a third load.</source>
-        <translation>Zwei Punkte ergeben eine Gerade ohne Intervalle: Es fehlt eine dritte Last.</translation>
-    </message>
-    <message>
-        <source>Intervals are at %1, not 95 %.</source>
-        <translation>Die Intervalle gelten für %1, nicht für 95 %.</translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation>links</translation>
-    </message>
-    <message>
-        <source>right</source>
-        <translation>rechts</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>a test and its side</comment>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>even</source>
-        <comment>left and right alike</comment>
-        <translation>gleich</translation>
-    </message>
-    <message>
-        <source>%1 by %2 %</source>
-        <comment>the better side, by so much</comment>
-        <translation>%1 um %2 % besser</translation>
-    </message>
-    <message>
-        <source>No day-to-day noise is known: the readings are made from these two days alone, which calls too much a change.</source>
-        <translation>Keine Tag-zu-Tag-Streuung bekannt: Die Befunde beruhen allein auf diesen zwei Tagen, wodurch zu vieles als Änderung gilt.</translation>
-    </message>
-    <message>
-        <source>the athlete&apos;s own: %1</source>
-        <translation>die eigene des Athleten: %1</translation>
-    </message>
-    <message>
-        <source>this log&apos;s: %1</source>
-        <translation>die dieses Protokolls: %1</translation>
-    </message>
-    <message>
-        <source>Day-to-day SD of a whole line, %1 m/s, is part of every reading (%2).</source>
-        <translation>Die Tag-zu-Tag-SD einer ganzen Geraden, %1 m/s, ist in jeden Befund eingerechnet (%2).</translation>
-    </message>
-    <message>
-        <source>The device&apos;s bias comes from %1 of %2 measured by both at once.</source>
-        <translation>Der Bias des Messgeräts stammt aus gleichzeitigen Messungen mit beiden (%1, %2).</translation>
-    </message>
-    <message>
-        <source>1 set</source>
-        <translation>1 Satz</translation>
-    </message>
-    <message>
-        <source>%1 sets</source>
-        <translation>%1 Sätze</translation>
-    </message>
-    <message>
-        <source>1 athlete</source>
-        <translation>1 Athlet</translation>
-    </message>
-    <message>
-        <source>%1 athletes</source>
-        <translation>%1 Athleten</translation>
-    </message>
-    <message>
-        <source>The %1 changed (%2, then %3): part of the change may be its doing.</source>
-        <translation>Geändert: %1 (%2, dann %3). Ein Teil der Änderung kann daran liegen.</translation>
-    </message>
-    <message>
-        <source>Of %1 athletes about %2 can be expected to read better or worse by chance alone.</source>
-        <translation>Von %1 Athleten dürften etwa %2 allein durch Zufall als besser oder schlechter befunden werden.</translation>
-    </message>
-    <message>
-        <source>Sessions whose loads do not reach %1 are shown as extrapolated and take no part in the trend.</source>
-        <translation>Einheiten, deren Lasten %1 nicht erreichen, sind als extrapoliert dargestellt und zählen nicht zum Trend.</translation>
-    </message>
-    <message>
-        <source>The devices differ in proportion (least-products slope %1, its interval leaves out 1): one bias for all speeds is too simple.</source>
-        <translation>Die Messgeräte unterscheiden sich proportional (Steigung der Least-Products-Geraden %1, ihr Intervall schließt die 1 nicht ein): Ein einziger Bias für alle Geschwindigkeiten ist zu einfach.</translation>
-    </message>
-    <message>
-        <source>1 set of one device has no partner and is left out.</source>
-        <translation>1 Satz eines Messgeräts hat kein Gegenstück und bleibt außer Betracht.</translation>
-    </message>
-    <message>
-        <source>%1 sets of one device have no partner and are left out.</source>
-        <translation>%1 Sätze eines Messgeräts haben kein Gegenstück und bleiben außer Betracht.</translation>
-    </message>
-    <message>
-        <source>Smallest change of speed that matters: %1 m/s (%2).</source>
-        <translation>Kleinste bedeutsame Geschwindigkeitsänderung: %1 m/s (%2).</translation>
-    </message>
-    <message>
-        <source>separate variances may be asked for</source>
-        <translation>getrennte Varianzen lassen sich verlangen</translation>
-    </message>
-    <message>
-        <source>each line has its own variance here</source>
-        <translation>jede Gerade hat hier ihre eigene Varianz</translation>
-    </message>
-    <message>
-        <source>The baseline session has no line, so no change is judged: %1.</source>
-        <translation>Die Bezugseinheit hat keine Gerade, daher wird keine Änderung beurteilt: %1.</translation>
-    </message>
-    <message>
-        <source>%1, but by less than matters (%2)</source>
-        <translation>%1, aber um weniger, als zählt (%2)</translation>
     </message>
     <message>
         <source>none found beyond the scatter within a day (%1)</source>
         <translation>keine gefunden, die über die Streuung innerhalb eines Tages hinausgeht (%1)</translation>
     </message>
     <message>
-        <source>No day-to-day noise was found beyond the scatter within a day (%1).</source>
-        <translation>Es fand sich keine Tag-zu-Tag-Streuung, die über die Streuung innerhalb eines Tages hinausgeht (%1).</translation>
+        <source>SD %1 m/s (%2)</source>
+        <translation>SD %1 m/s (%2)</translation>
     </message>
     <message>
-        <source>The points bend (%1): a straight line misses their ends.</source>
-        <translation>Die Punkte sind gekrümmt (%1): Eine Gerade verfehlt ihre Enden.</translation>
-    </message>
-    <message>
-        <source>The later session&apos;s device reads %1 m/s against the earlier one&apos;s: taken off its speeds, line and estimate here, and its uncertainty (SE %2) added to the readings.</source>
-        <translation>Das Gerät der späteren Einheit zeigt %1 m/s gegenüber dem der früheren: hier von ihren Geschwindigkeiten, ihrer Geraden und Schätzung abgezogen, und die Unsicherheit davon (SE %2) ist in den Urteilen enthalten.</translation>
-    </message>
-    <message>
-        <source>Both devices measured these same sets, so the change is between the devices, not in the athlete; too little is known of how the devices agree besides these sessions, and a bias found in them would hide what they say: nothing is taken off.</source>
-        <translation>Beide Geräte haben dieselben Sätze gemessen, die Änderung liegt also zwischen den Geräten, nicht beim Athleten; außer aus diesen Einheiten ist zu wenig über die Übereinstimmung der Geräte bekannt, und eine Abweichung aus ihnen würde verdecken, was sie sagen: Nichts wird abgezogen.</translation>
-    </message>
-    <message>
-        <source>Too little is known of how the devices agree besides these sessions, and a bias found in them would hide what they say: nothing is taken off, and part of the change may be the devices&apos;.</source>
-        <translation>Außer aus diesen Einheiten ist zu wenig über die Übereinstimmung der Geräte bekannt, und eine Abweichung aus ihnen würde verdecken, was sie sagen: Nichts wird abgezogen, und ein Teil der Änderung kann an den Geräten liegen.</translation>
-    </message>
-    <message>
-        <source>The points of one day scatter more than the other&apos;s (F = %1, %2): %3.</source>
-        <translation>Die Punkte des einen Tages streuen mehr als die des anderen (F = %1, %2): %3.</translation>
+        <source>Set one with the lift.</source>
+        <translation>Sie wird bei der Übung festgelegt.</translation>
     </message>
 </context>
 <context>
@@ -5995,24 +6369,12 @@
         <translation>Spätere Einheit</translation>
     </message>
     <message>
-        <source>Level of the intervals</source>
-        <translation>Niveau der Intervalle</translation>
-    </message>
-    <message>
         <source>one scatter for both days</source>
         <translation>eine Streuung für beide Tage</translation>
     </message>
     <message>
         <source>each day its own scatter</source>
         <translation>jeder Tag mit eigener Streuung</translation>
-    </message>
-    <message>
-        <source>Scatter about the lines</source>
-        <translation>Streuung um die Geraden</translation>
-    </message>
-    <message>
-        <source>&amp;Scatter</source>
-        <translation>&amp;Streuung</translation>
     </message>
     <message>
         <source>Chart of both &amp;lines</source>
@@ -6084,10 +6446,6 @@
         <translation>Später</translation>
     </message>
     <message>
-        <source>Level</source>
-        <translation>&amp;Niveau</translation>
-    </message>
-    <message>
         <source>Chart &amp;of the change</source>
         <translation>Diagramm der &amp;Änderung</translation>
     </message>
@@ -6102,6 +6460,18 @@
     <message>
         <source>Paper &amp;of the PDF</source>
         <translation>Papierf&amp;ormat</translation>
+    </message>
+    <message>
+        <source>Level of the intervals, and scatter about the lines</source>
+        <translation>Niveau der Intervalle und Streuung um die Geraden</translation>
+    </message>
+    <message>
+        <source>one scatter</source>
+        <translation>eine Streuung</translation>
+    </message>
+    <message>
+        <source>two scatters</source>
+        <translation>zwei Streuungen</translation>
     </message>
 </context>
 <context>
@@ -6123,10 +6493,6 @@
         <translation>Was zu beachten ist und woher die Zahlen stammen</translation>
     </message>
     <message>
-        <source>%1, these two days only: %2 m/s</source>
-        <translation>%1, nur diese zwei Tage: %2 m/s</translation>
-    </message>
-    <message>
         <source>Load, %1</source>
         <translation>Last, %1</translation>
     </message>
@@ -6141,10 +6507,6 @@
     <message>
         <source>Change</source>
         <translation>Änderung</translation>
-    </message>
-    <message>
-        <source>%1 with noise</source>
-        <translation>%1 mit Streuung</translation>
     </message>
     <message>
         <source>Smallest</source>
@@ -6173,6 +6535,14 @@
     <message>
         <source>Tables and notes of the comparison</source>
         <translation>Tabellen und Hinweise zum Vergleich</translation>
+    </message>
+    <message>
+        <source>%1, as if lines were straight: %2 m/s; these two days only: %3 m/s</source>
+        <translation>%1, als gäbe es keine Krümmung: %2 m/s; nur diese zwei Tage: %3 m/s</translation>
+    </message>
+    <message>
+        <source>%1 interval</source>
+        <translation>%1-Intervall</translation>
     </message>
 </context>
 <context>
@@ -6617,6 +6987,14 @@ the block&apos;s ceiling of %1</source>
         <source>of the line alone, for comparing sessions: %1 to %2 %3</source>
         <translation>der Geraden allein, zum Vergleich von Einheiten: %1 bis %2 %3</translation>
     </message>
+    <message>
+        <source>Estimated 1RM %1 %4 (%2 to plan with: %3)</source>
+        <translation>Geschätztes 1RM %1 %4 (%2 zum Planen: %3)</translation>
+    </message>
+    <message>
+        <source>as if the line were straight: %1 %2</source>
+        <translation>ohne Krümmung: %1 %2</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::ForestChart</name>
@@ -6697,6 +7075,10 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>C&amp;autions</source>
         <translation>&amp;Vorsichtshinweise</translation>
+    </message>
+    <message>
+        <source>Letters typed into the index at the left find an athlete, the arrows go on to the next, Enter takes one. F9 folds the index away; Ctrl+F then opens it for one choice.</source>
+        <translation>Buchstaben, in das Verzeichnis links getippt, suchen einen Athleten, die Pfeile gehen zum nächsten, Eingabe nimmt einen. F9 klappt das Verzeichnis weg; Strg+F öffnet es dann für eine Wahl.</translation>
     </message>
 </context>
 <context>
@@ -6989,6 +7371,37 @@ the block&apos;s ceiling of %1</source>
     </message>
 </context>
 <context>
+    <name>slopebook::ui::Index</name>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Find an &amp;athlete</source>
+        <translation>A&amp;thlet suchen</translation>
+    </message>
+    <message>
+        <source>Find an athlete</source>
+        <translation>Athlet suchen</translation>
+    </message>
+    <message>
+        <source>Ctrl+F</source>
+        <translation>Strg+F</translation>
+    </message>
+    <message>
+        <source>Index</source>
+        <translation>Verzeichnis</translation>
+    </message>
+    <message>
+        <source>Add athlete…</source>
+        <translation>Neuer Athlet…</translation>
+    </message>
+    <message>
+        <source>F9 folds this away</source>
+        <translation>F9 klappt dies weg</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::LadderModel</name>
     <message>
         <source>next: %1</source>
@@ -7211,6 +7624,14 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>95 % interval of the estimate by the line alone, for comparing sessions: the MVT taken as exact</source>
         <translation>95-%-Intervall der Schätzung aus der Geraden allein, zum Vergleich von Einheiten: die MVT als genau genommen</translation>
+    </message>
+    <message>
+        <source>To plan, %1</source>
+        <translation>Zum Planen, %1</translation>
+    </message>
+    <message>
+        <source>95 % interval to plan with: line, MVT, days and bend</source>
+        <translation>95-%-Intervall zum Planen: Gerade, MVT, Tage und Krümmung</translation>
     </message>
 </context>
 <context>
@@ -7515,10 +7936,6 @@ the block&apos;s ceiling of %1</source>
         <translation>Mit welcher Lastreihe testen</translation>
     </message>
     <message>
-        <source>What would settle what is unclear</source>
-        <translation>Was Unklares klären würde</translation>
-    </message>
-    <message>
         <source>Ladders for the next test, best first</source>
         <translation>Lastreihen für den nächsten Test, beste zuerst</translation>
     </message>
@@ -7565,6 +7982,10 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Beware, its loads: %1. No ladder without that was found under these settings: more steps, a heavier load or plates between them may give one.</source>
         <translation>Achtung, ihre Lasten: %1. Mit diesen Einstellungen wurde keine Lastreihe ohne das gefunden: mehr Stufen, eine schwerere Last oder Scheiben dazwischen können eine ergeben.</translation>
+    </message>
+    <message>
+        <source>What two tests can show before they are done, and what would settle what is unclear</source>
+        <translation>Was zwei Tests zeigen können, bevor sie gemacht sind, und was Unklares klären würde</translation>
     </message>
 </context>
 <context>
@@ -7921,6 +8342,10 @@ the block&apos;s ceiling of %1</source>
         <source>Beware</source>
         <translation>Achtung</translation>
     </message>
+    <message>
+        <source>Its change</source>
+        <translation>Dessen Änderung</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::PlanModel</name>
@@ -8106,10 +8531,6 @@ the block&apos;s ceiling of %1</source>
         <translation>&amp;Einheiten (angehakt: im Diagramm)</translation>
     </message>
     <message>
-        <source>No sets of this lift yet: type the first on the Session tab.</source>
-        <translation>Noch keine Sätze dieser Übung: den ersten auf der Seite Einheit eingeben.</translation>
-    </message>
-    <message>
         <source>%1 (m/s)</source>
         <translation>%1 (m/s)</translation>
     </message>
@@ -8128,6 +8549,10 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>borrowed, %1</source>
         <translation>gestützt, %1</translation>
+    </message>
+    <message>
+        <source>No sets of this lift yet: type the first under Floor.</source>
+        <translation>Noch keine Sätze dieser Übung: den ersten unter Halle eingeben.</translation>
     </message>
 </context>
 <context>
@@ -8167,14 +8592,6 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Of 1RM, by the published equation</source>
         <translation>Vom 1RM laut veröffentlichter Gleichung</translation>
-    </message>
-    <message>
-        <source>the squad&apos;s own relation (%1 athletes, %2 points)</source>
-        <translation>der eigene Kaderzusammenhang (%1 Athleten, %2 Punkte)</translation>
-    </message>
-    <message>
-        <source>the published equation (%1)</source>
-        <translation>die veröffentlichte Gleichung (%1)</translation>
     </message>
     <message>
         <source>Use in &amp;the table of loads</source>
@@ -8235,10 +8652,6 @@ the block&apos;s ceiling of %1</source>
         <translation>%1 (Prüflast)</translation>
     </message>
     <message>
-        <source>No sets of this lift yet: type the first on the Session tab.</source>
-        <translation>Noch keine Sätze dieser Übung: den ersten auf der Seite Einheit eingeben.</translation>
-    </message>
-    <message>
         <source>Season of %1 at %2: %3</source>
         <translation>Saison von %1 bei %2: %3</translation>
     </message>
@@ -8281,6 +8694,10 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>The page as it is printed</source>
         <translation>Die Seite, wie sie gedruckt wird</translation>
+    </message>
+    <message>
+        <source>No sets of this lift yet: type the first under Floor.</source>
+        <translation>Noch keine Sätze dieser Übung: den ersten unter Halle eingeben.</translation>
     </message>
 </context>
 <context>
@@ -8817,6 +9234,29 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Pri&amp;nt preview…</source>
         <translation>Druckvorschau…</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::Strip</name>
+    <message>
+        <source>Li&amp;ft</source>
+        <translation>&amp;Übung</translation>
+    </message>
+    <message>
+        <source>Another athlete or page (F9 keeps the list open)</source>
+        <translation>Anderer Athlet oder andere Seite (F9 lässt die Liste offen)</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>Add lift</source>
+        <translation>Neue Übung</translation>
+    </message>
+    <message>
+        <source>Add lift…</source>
+        <translation>Neue Übung…</translation>
     </message>
 </context>
 <context>
@@ -9443,10 +9883,6 @@ the block&apos;s ceiling of %1</source>
         <translation>Einheit</translation>
     </message>
     <message>
-        <source>Profile</source>
-        <translation>Profil</translation>
-    </message>
-    <message>
         <source>History</source>
         <translation>Verlauf</translation>
     </message>
@@ -9475,44 +9911,12 @@ the block&apos;s ceiling of %1</source>
         <translation>Kader</translation>
     </message>
     <message>
-        <source>Noise</source>
-        <translation>Streuung</translation>
-    </message>
-    <message>
-        <source>Add…</source>
-        <translation>Neu…</translation>
-    </message>
-    <message>
-        <source>&amp;Athlete</source>
-        <translation>A&amp;thlet</translation>
-    </message>
-    <message>
         <source>Athlete</source>
         <translation>Athlet</translation>
     </message>
     <message>
-        <source>Add athlete</source>
-        <translation>Neuer Athlet</translation>
-    </message>
-    <message>
-        <source>Li&amp;ft</source>
-        <translation>&amp;Übung</translation>
-    </message>
-    <message>
-        <source>Lift</source>
-        <translation>Übung</translation>
-    </message>
-    <message>
-        <source>Add lift</source>
-        <translation>Neue Übung</translation>
-    </message>
-    <message>
         <source>Messages</source>
         <translation>Meldungen</translation>
-    </message>
-    <message>
-        <source>Tasks</source>
-        <translation>Aufgaben</translation>
     </message>
     <message>
         <source>Ctrl+%1</source>
@@ -9541,6 +9945,30 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Done again: %1</source>
         <translation>Wieder getan: %1</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Geraden</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
+        <source>Noise and devices</source>
+        <translation>Streuung und Messgeräte</translation>
+    </message>
+    <message>
+        <source>Floor</source>
+        <translation>Halle</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -9632,10 +10060,6 @@ the block&apos;s ceiling of %1</source>
         <translation>%1, alle Lasten zugleich</translation>
     </message>
     <message>
-        <source>%1 with day-to-day noise: the reading</source>
-        <translation>%1 mit Tag-zu-Tag-Streuung: der Befund</translation>
-    </message>
-    <message>
         <source>smallest that matters, ±%1</source>
         <translation>kleinste bedeutsame, ±%1</translation>
     </message>
@@ -9650,6 +10074,14 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Nothing to compare yet</source>
         <translation>Noch nichts zu vergleichen</translation>
+    </message>
+    <message>
+        <source>%1 with noise and bend: the reading; thick %2: held</source>
+        <translation>%1 mit Streuung und Krümmung: der Befund; dick %2: gehalten</translation>
+    </message>
+    <message>
+        <source>dashed: what bent lines may add</source>
+        <translation>gestrichelt: was Krümmung hinzufügen kann</translation>
     </message>
 </context>
 <context>
@@ -9740,6 +10172,25 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>%1, lifted %2</source>
         <translation>%1, gehoben %2</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::charts::MaxChart</name>
+    <message>
+        <source>Change of the max</source>
+        <translation>Änderung des Maximums</translation>
+    </message>
+    <message>
+        <source>Change, %1</source>
+        <translation>Änderung, %1</translation>
+    </message>
+    <message>
+        <source>Interval, %1</source>
+        <translation>Intervall, %1</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Befund</translation>
     </message>
 </context>
 <context>

@@ -43,23 +43,6 @@
     </message>
 </context>
 <context>
-    <name>Wording</name>
-    <message numerus="yes">
-        <source>%n repeat tests</source>
-        <translation>
-            <numerusform>%n repeat test</numerusform>
-            <numerusform>%n repeat tests</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>the athlete&apos;s own: mean of %n true maxima</source>
-        <translation>
-            <numerusform>the athlete&apos;s own: one true maximum</numerusform>
-            <numerusform>the athlete&apos;s own: mean of %n true maxima</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>slopebook::ui::SessionDialog</name>
     <message numerus="yes">
         <source>%1 (%n day(s) apart)</source>

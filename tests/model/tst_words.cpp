@@ -74,7 +74,5 @@ private Q_SLOTS:
     }
 };
 
-Q_DECLARE_METATYPE(MassForm)
-
 QTEST_APPLESS_MAIN(TstWords)
 #include "tst_words.moc"
