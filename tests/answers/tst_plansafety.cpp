@@ -303,7 +303,8 @@ void TestPlanSafety::aFailedLoadIsNotPlanned() {
     QCOMPARE(kg(made->loads[made->chosen.front()]), 122.5);
     const auto said = std::ranges::find(made->cautions, Kind::EndsUnderFailure, &Caution::kind);
     QVERIFY(said != made->cautions.end());
-    QCOMPARE(said->text, std::string("the loads stay under 125 kg, which was not lifted"));
+    QCOMPARE(english(said->words),
+             std::string("the loads stay under 125 kg, which was not lifted"));
     // 137 kg and more are open again where the failed load lies above them.
     settings.bounds.front().load = Mass{150'000};
     QCOMPARE(kg(plan(tests::benchPull(), *puller, settings)->loads.back()), 137.5);
@@ -325,7 +326,8 @@ void TestPlanSafety::theBlocksCeilingHolds() {
     QCOMPARE(kg(made->loads.back()), 50.0); // the ceiling itself may be used
     QCOMPARE(made->chosen, std::vector<std::size_t>{made->loads.size() - 1});
     const auto said = std::ranges::find(made->cautions, Kind::EndsAtBlock, &Caution::kind);
-    QVERIFY(said != made->cautions.end() && said->block == "Winter flood");
+    QVERIFY(said != made->cautions.end());
+    QVERIFY(english(said->words).find("Winter flood") != std::string::npos);
     QVERIFY(std::ranges::find(made->cautions, Kind::SpeedAtCeiling, &Caution::kind) !=
             made->cautions.end());
     // A bar over the ceiling cannot be lifted at all.
