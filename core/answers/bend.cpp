@@ -17,21 +17,28 @@ double rootOf(const stats::Line& line, double y) {
     return line.xMean + (y - line.yMean) / line.slope;
 }
 
-/// The line through the curve at these loads of an athlete whose 1RM is max.
+/// The line through the curve at these loads of an athlete whose 1RM is max. It is asked four times
+/// a curve and session: velocityAt's falling branch as (-c1 - sqrt(c1^2 - 4 c2 (c0 - p))) / 2 c2,
+/// one root a load and no division; no curve here is near a straight one, where that would cancel.
 std::optional<CurveLine> throughCurve(const PublishedRelation& relation,
                                       std::span<const double> loads, double max) {
     const auto n = static_cast<double>(loads.size());
+    const double constant = relation.c1 * relation.c1 - 4 * relation.c2 * relation.c0;
+    const double perKilogram = 4 * relation.c2 * 100 / max;
     CurveLine line;
     for (const double load : loads)
-        line.xMean += load / n;
-    double sxx = 0, sxy = 0;
+        line.xMean += load;
+    line.xMean /= n;
+    double sxx = 0, roots = 0, sxRoot = 0;
     for (const double load : loads) {
-        const double speed = velocityAt(relation, 100 * load / max);
-        line.yMean += speed / n;
-        sxx += (load - line.xMean) * (load - line.xMean);
-        sxy += (load - line.xMean) * speed;
+        const double root = std::sqrt(std::max(0.0, constant + perKilogram * load));
+        const double off = load - line.xMean;
+        roots += root;
+        sxx += off * off;
+        sxRoot += off * root;
     }
-    line.slope = sxy / sxx;
+    line.yMean = (-relation.c1 - roots / n) / (2 * relation.c2);
+    line.slope = -sxRoot / (2 * relation.c2 * sxx);
     return line.slope < 0 ? std::optional(line) : std::nullopt; // one load: no number
 }
 

@@ -29,14 +29,15 @@ double imbensManski(double span, double level) {
     if (span > 4) // Phi(z (f + span)) is 1 to 1e-16 at the levels that are asked
         if (normalBelow(-z * (least + span)) < 1e-17)
             return least;
-    // Concave and rising in f: Newton's steps from the one-sided factor rise to the root.
-    double f = least;
+    // Concave and rising in f: after the first, Newton's steps rise to the root from below. The
+    // start is within 0.006 of it at 95 %.
+    double f = least + (1 - least) * std::exp(-span * (3.15 + 2.1 * span));
     for (int i = 0; i < 50; ++i) {
         const double value = normalBelow(z * (f + span)) - normalBelow(-z * f) - level;
         const double rise = z * (normalDensity(z * (f + span)) + normalDensity(z * f));
         const double step = -value / rise;
         f += step;
-        if (std::abs(step) < 1e-15)
+        if (std::abs(step) < 1e-11) // the next would be its square: below what a double holds
             break;
     }
     return f;

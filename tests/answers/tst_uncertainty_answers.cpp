@@ -74,6 +74,7 @@ private Q_SLOTS:
     void widerScatterIsNotPooledAway();
     void noMaximum();
     void relationIsFound();
+    void lineThroughTheCurveIsExact();
     void planIntervalHoldsItsParts();
 };
 
@@ -152,6 +153,39 @@ void TestUncertaintyAnswers::lightOnlyOfABentAthlete() {
     QVERIFY2(max.change >= max.bend.low - 0.6 && max.change <= max.bend.high + 0.6,
              QByteArray::number(max.change).constData());
     QVERIFY(max.reading == Reading::Unclear);
+}
+
+/// The bend's lines take the curve by one root a load: the same to 1e-10 as lines through
+/// velocityAt.
+void TestUncertaintyAnswers::lineThroughTheCurveIsExact() {
+    const std::vector<double> full{30, 42.5, 55, 67.5, 80, 90}, light{20, 27.5, 35, 42.5, 50};
+    for (const auto& relation : publishedRelations()) {
+        const auto through = [&](const std::vector<double>& loads, double max) {
+            std::vector<double> speeds;
+            for (const double load : loads)
+                speeds.push_back(velocityAt(relation, 100 * load / max));
+            return *stats::fitLine(loads, speeds);
+        };
+        const auto root = [](const stats::Line& line, double y) {
+            return line.xMean + (y - line.yMean) / line.slope;
+        };
+        const double atMax = velocityAt(relation, 100);
+        double max = 101; // the same three steps
+        for (int i = 0; i < 3; ++i)
+            max = 101 / (1 + (root(through(full, max), atMax) / max - 1));
+        const Ladder before{.loads = full, .slope = -0.012, .max = 101, .heaviest = 90};
+        const Ladder after{.loads = light, .slope = -0.012, .max = 108, .heaviest = 50};
+        const BendErrors errors({.relations = {relation}}, before, after);
+        for (const double load : {25.0, 40.0, 60.0}) {
+            const double error = through(light, max).at(load) - through(full, max).at(load);
+            const stats::Interval found = errors.at(load);
+            CHECK_NEAR(found.low, std::min(0.0, error), 1e-10);
+            CHECK_NEAR(found.high, std::max(0.0, error), 1e-10);
+        }
+        const double ofMax = root(through(light, max), atMax) - root(through(full, max), atMax);
+        CHECK_NEAR(errors.ofMax().low, std::min(0.0, ofMax), 1e-9); // kg
+        CHECK_NEAR(errors.ofMax().high, std::max(0.0, ofMax), 1e-9);
+    }
 }
 
 void TestUncertaintyAnswers::envelopeHoldsEveryRelation() {

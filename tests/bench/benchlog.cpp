@@ -232,6 +232,8 @@ double page(const log::Log& log, AthleteId athlete, const Stored<LiftId, Lift>& 
 /// of a lift, sentence and chances with it.
 double comparisonOf(const log::Log& log, AthleteId athlete, const Stored<LiftId, Lift>& lift) {
     const auto sessions = log.liftSessions({.athlete = athlete, .lift = lift.id});
+    if (sessions.size() < 2)
+        return 0;
     const auto mvt = answers::mvtOf(lift.value, sessions);
     const answers::ComparisonSettings settings{
         .dayNoise = answers::chooseDayNoise({}, {}, daysOf(lift.value)),
@@ -240,7 +242,11 @@ double comparisonOf(const log::Log& log, AthleteId athlete, const Stored<LiftId,
         .smallestOneRm = answers::Smallest{4}};
     const auto made =
         answers::compare(lift.value, mvt, sessions.front(), sessions.back(), settings);
-    return made ? made->at.front().read.change : 0;
+    double sum = 0;
+    if (made)
+        for (const auto& at : made->at)
+            sum += at.read.change;
+    return sum;
 }
 
 void compareReads(const fs::path& folder, int sessions) {

@@ -76,6 +76,7 @@ private slots:
     void movingWithoutMovementIsFieller();
     void perfectLine();
     void unbounded();
+    void factorIsTheRoot();
     void workedNumbers();
     void dunnettOfOneIsStudents();
     void manyLooksOnTheGrid();
@@ -114,6 +115,22 @@ void TstUncertainty::unbounded() {
     // With a smaller t it is bounded again.
     QVERIFY(inverseMoving(line, 0.25, {0, 1}, tilts, {}, [](double) { return 0.9; }).shape ==
             Inverse::Shape::Bounded);
+}
+
+// By halving, over spans from none to wide, at the levels that are asked.
+void TstUncertainty::factorIsTheRoot() {
+    const auto below = [](double x) { return std::erfc(-x / std::sqrt(2.0)) / 2; };
+    for (const double level : {0.80, 0.90, 0.95, 0.99}) {
+        const double z = tCritical(level, infinity);
+        for (double span = 0.001; span < 6; span *= 1.2) {
+            double low = 0.3, high = 1.1;
+            for (int i = 0; i < 60; ++i) {
+                const double f = (low + high) / 2;
+                (below(z * (f + span)) - below(-z * f) < level ? low : high) = f;
+            }
+            CHECK_WITHIN(imbensManski(span, level), (low + high) / 2, 1e-10);
+        }
+    }
 }
 
 // trials/worlds/ex.out of the design, worked out there in R.
