@@ -109,27 +109,18 @@ void compareOpening(const QString& file, const QString& sample) {
                 quantile(here, 0.5) / quantile(there, 0.5));
 }
 
-/// Types the name, as a coach does.
-void type(const MainWindow& window, QAction* finder, const QString& name) {
-    finder->trigger();
-    QWidget* line = window.focusWidget();
-    QTest::keyClick(line, Qt::Key_A, Qt::ControlModifier);
-    QTest::keyClicks(line, name);
-    QTest::keyClick(line, Qt::Key_Return);
-    QCoreApplication::processEvents();
-}
-
+/// Types the athlete's name, as a coach does, and takes the first lift that they did.
 void choose(const MainWindow& window, const QString& athlete) {
     Workspace& workspace = *window.workspace();
-    type(window, window.actions().findAthlete, athlete);
+    window.actions().findAthlete->trigger();
+    QTest::keyClicks(window.focusWidget(), athlete);
+    QTest::keyClick(window.focusWidget(), Qt::Key_Return);
+    QCoreApplication::processEvents();
     if (workspace.athleteName() != athlete)
         qFatal("No such athlete.");
     for (const auto& lift : workspace.logbook().log().lifts())
         if (!workspace.logbook().log().liftSessions({*workspace.athlete(), lift.id}).empty()) {
-            const QString name = QString::fromStdString(lift.value.name);
-            type(window, window.actions().findLift, name);
-            if (workspace.liftName() != name)
-                qFatal("No such lift.");
+            workspace.choose({}, lift.id);
             return;
         }
     qFatal("That athlete has no sessions.");

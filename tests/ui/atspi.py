@@ -60,7 +60,8 @@ def entries_of(window):
 
 def parts_of(window):
     for node in below(window):
-        if node.get_role() == Atspi.Role.PAGE_TAB and node.get_parent().get_name() == "Parts":
+        if (node.get_role() == Atspi.Role.PAGE_TAB and node.get_name() in PARTS
+                and has(node, Atspi.StateType.SHOWING)):
             yield node
 
 
