@@ -98,7 +98,7 @@ std::optional<Smallest> smallestOf(const Stored<TestKindId, TestKind>& kind, Bod
     const TestKind& k = kind.value;
     std::optional<std::pair<double, std::string>> published;
     if (k.smallest && !k.smallestSource.empty())
-        published.emplace(*k.smallest, k.smallestSource);
+        published.emplace(*k.smallest, cited(k.smallestSource));
     return chooseSmallest(squad.latest(kind.id, side), published ? std::nullopt : k.smallest,
                           published);
 }
@@ -295,7 +295,7 @@ std::optional<TestNoiseUsed> testNoise(const Stored<TestKindId, TestKind>& kind,
     return TestNoiseUsed{.te = given->percent ? given->value / 100 * value : given->value,
                          .df = std::numeric_limits<double>::infinity(),
                          .origin = Origin::Kind,
-                         .source = asIs(given->source)};
+                         .source = asIs(cited(given->source))};
 }
 
 double asymmetryChangeSe(double te, double better, double weaker) {

@@ -2,6 +2,7 @@
 // On a desktop whose C locale writes 1,06 the program writes 1.06 where a file is meant, and 1,06
 // where a person is: commands, the window, the card and the workbook under a de_DE made for this
 // test by localedef, and the check that keeps the C locale out of the sources.
+#include "core/answers/plates.h"
 #include "core/exchange/tidyexport.h"
 #include "core/log/log.h"
 #include "tests/log/builders.h"

@@ -7,6 +7,7 @@
 #include "ui/words/wording.h"
 
 #include <QAbstractItemModelTester>
+#include <QAction>
 #include <QComboBox>
 #include <QTemporaryDir>
 #include <QTest>
@@ -248,18 +249,18 @@ private Q_SLOTS:
             return all;
         };
         const QStringList usual = intervals();
-        QComboBox *level = nullptr, *scatter = nullptr;
-        for (QComboBox* box : page.findChildren<QComboBox*>()) {
-            if (box->accessibleName().startsWith(u"Level"_s))
-                level = box;
-            if (box->accessibleName().startsWith(u"Scatter"_s))
-                scatter = box;
-        }
-        QVERIFY(level && scatter);
-        level->setCurrentIndex(0);
+        const auto choose = [&](const QString& text) {
+            for (QAction* action : page.findChildren<QAction*>())
+                if (action->text().startsWith(text)) {
+                    action->trigger();
+                    return true;
+                }
+            return false;
+        };
+        QVERIFY(choose(u"80"_s));
         const QStringList narrower = intervals();
         QVERIFY(narrower != usual);
-        scatter->setCurrentIndex(1);
+        QVERIFY(choose(u"each day its own scatter"_s));
         QVERIFY(intervals() != narrower);
         QVERIFY(page.view().notes().contains(u"Satterthwaite"_s));
     }

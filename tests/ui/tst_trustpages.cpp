@@ -175,7 +175,7 @@ void TestTrustPages::theSeasonIsCoresOwn() {
         view->selectRow(row);
         QCOMPARE(settling->text(),
                  settlingOf(follow->sessions[std::size_t(row)], LoadUnit::Kilograms));
-        QCOMPARE(settling->text().isEmpty(), cell(page.table(), row, 7) != u"unclear"_s);
+        QCOMPARE(settling->text().isEmpty(), !cell(page.table(), row, 7).startsWith(u"unclear"_s));
     }
 }
 

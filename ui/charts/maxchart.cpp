@@ -19,7 +19,7 @@ namespace slopebook::ui::charts {
 namespace {
 
 constexpr double barUnits = 1.3, axisUnits = 1.9, sideUnits = 0.6; // of text height
-constexpr int paperWidth = 300;
+constexpr int paperWidth = 400;
 
 MaxChangeRow rowOf(const answers::ReadChange& read, const Words& name, LoadUnit unit) {
     return {.name = said(name),
