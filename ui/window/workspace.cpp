@@ -31,7 +31,6 @@ namespace slopebook::ui {
 
 namespace {
 constexpr int lookEvery = 2000;     // ms: how soon another window's write is seen
-constexpr int messageShown = 10000; // ms
 constexpr int low = 560;            // px: under that height room is short
 } // namespace
 
