@@ -26,7 +26,7 @@ public:
     template <std::size_t size>
     // NOLINTNEXTLINE(google-explicit-constructor): so that say("...") reads as what it says
     consteval Listed(const char (&english)[size]) : m_english(english, size - 1) {
-        if (std::ranges::find(list, m_english) == list.end())
+        if (std::ranges::find(list, m_english) == std::ranges::end(list))
             throw "a phrase that the room's list in core/model/phrases does not hold";
     }
     constexpr std::string_view english() const { return m_english; }

@@ -5,11 +5,11 @@
 #include "core/model/phrases/translate.h"
 #include "core/model/words.h"
 
-#include <array>
+#include <string_view>
 
 namespace slopebook::phrases {
 
-inline constexpr std::array answers{
+inline constexpr std::string_view answers[]{
     translate("Phrases", "no day has a session of this lift on each of the two devices, with the "
                          "same loads"),
     translate("Phrases", "1 set seen by both devices: agreement needs three or more"),

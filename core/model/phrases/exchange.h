@@ -5,11 +5,11 @@
 #include "core/model/phrases/translate.h"
 #include "core/model/words.h"
 
-#include <array>
+#include <string_view>
 
 namespace slopebook::phrases {
 
-inline constexpr std::array exchange{
+inline constexpr std::string_view exchange[]{
     translate("Phrases", "\"%1\" with a decimal point and \"%2\" with a decimal comma"),
     translate("Phrases", "one decimal mark in all that is pasted"),
     translate("Phrases", "%1 or %2"),

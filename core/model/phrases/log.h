@@ -5,11 +5,11 @@
 #include "core/model/phrases/translate.h"
 #include "core/model/words.h"
 
-#include <array>
+#include <string_view>
 
 namespace slopebook::phrases {
 
-inline constexpr std::array log{
+inline constexpr std::string_view log[]{
     translate("Phrases", "it does not pass SQLite's check"),
     translate("Phrases",
               "This log is damaged (%1 found, the first: %2). It is open for reading only, "

@@ -5,11 +5,11 @@
 #include "core/model/phrases/translate.h"
 #include "core/model/words.h"
 
-#include <array>
+#include <string_view>
 
 namespace slopebook::phrases {
 
-inline constexpr std::array model{
+inline constexpr std::string_view model[]{
     translate("Phrases", "left"),
     translate("Phrases", "right"),
     translate("Phrases", "both"),

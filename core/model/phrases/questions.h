@@ -6,11 +6,11 @@
 #include "core/model/phrases/translate.h"
 #include "core/model/words.h"
 
-#include <array>
+#include <string_view>
 
 namespace slopebook::phrases {
 
-inline constexpr std::array questions{
+inline constexpr std::string_view questions[]{
     translate("Phrases", "The PDF %1 could not be painted. Nothing was changed."),
     translate("Phrases", "The picture %1 could not be painted. Nothing was changed."),
     translate("Phrases", "Both sides are the same: choose two dates or blocks."),

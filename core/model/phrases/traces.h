@@ -5,11 +5,11 @@
 #include "core/model/phrases/translate.h"
 #include "core/model/words.h"
 
-#include <array>
+#include <string_view>
 
 namespace slopebook::phrases {
 
-inline constexpr std::array traces{
+inline constexpr std::string_view traces[]{
     translate("Phrases", "quiet baseline"),
     translate("Phrases", "its SD"),
     translate("Phrases", "peak force, gross"),
