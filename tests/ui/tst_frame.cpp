@@ -174,6 +174,12 @@ private Q_SLOTS:
         QCOMPARE(work().athleteName(), u"Stroke seat"_s);
         QCOMPARE(find().text(), u"nobody"_s); // to be mended, and said why
         QVERIFY2(foot().text().contains(u"nobody"_s), qPrintable(foot().text()));
+        const int wide = work().index().width();
+        find().selectAll();
+        type("wwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwwww");
+        enter();
+        QCoreApplication::processEvents();
+        QCOMPARE(work().index().width(), wide);
         // The arrows go to another of those that hold it.
         key(Qt::Key_F, Qt::ControlModifier);
         type("e");

@@ -75,6 +75,7 @@ void Index::build() {
     sayUsual();
     m_foot->setObjectName(QStringLiteral("indexFoot"));
     m_foot->setTextFormat(Qt::PlainText);
+    m_foot->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum); // whatever is typed
     m_foot->setWordWrap(true);
     auto* foot = new QHBoxLayout;
     foot->setContentsMargins(frameMargin / 2, 0, frameMargin, 0);

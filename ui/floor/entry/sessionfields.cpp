@@ -138,7 +138,7 @@ void SessionBar::savePlace() {
 void SessionBar::saveBodyMass() {
     if (!m_bodyMass->isModified() || !saves())
         return;
-    // Read now: it may be written after a question, when the field shows another session's.
+    // Read once and now: whenever the change is made, the field may show another session's.
     try {
         save([mass = typedBodyMass()](SessionHead& head) { head.bodyMass = mass; }, m_bodyMass);
     } catch (const BadInput& error) {
