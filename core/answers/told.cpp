@@ -94,20 +94,22 @@ Words bendWords(const Comparison& c) {
     if (!c.oneRm || c.oneRm->read.reading == Reading::NoFigure || c.settings.bend.relations.empty())
         return {};
     const stats::Interval& error = c.oneRm->read.bend;
-    const bool up = error.high >= leastMass, down = error.low <= -leastMass;
-    if (!up && !down)
+    const bool flatters = error.high >= leastMass, belittles = error.low <= -leastMass;
+    if (!flatters && !belittles)
         return say(
             "both ladders reach alike: what lines may bend cancels in the change of the max");
     const Words better = massWords(error.high, asEstimate);
     const Words worse = massWords(-error.low, asEstimate);
     const Words looks =
-        up && down ? say("lines bend a little: the change of the max may look up to %1 better or "
-                         "%2 worse than it is",
-                         better, worse)
-        : up ? say("lines bend a little: the change of the max may look up to %1 better than it is",
-                   better)
-             : say("lines bend a little: the change of the max may look up to %1 worse than it is",
-                   worse);
+        flatters && belittles
+            ? say("lines bend a little: the change of the max may look up to %1 better or "
+                  "%2 worse than it is",
+                  better, worse)
+        : flatters
+            ? say("lines bend a little: the change of the max may look up to %1 better than it is",
+                  better)
+            : say("lines bend a little: the change of the max may look up to %1 worse than it is",
+                  worse);
     return clauses({looks, endOfDoubt(std::min(c.from.oneRm->reach, c.to.oneRm->reach))});
 }
 

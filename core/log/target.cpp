@@ -115,8 +115,8 @@ Target requireWritable(const fs::path& file, Existing existing) {
     Target target{.path = fs::absolute(file)};
     // One name for one place, however it is spelled.
     std::error_code spelling;
-    if (const auto folder = fs::canonical(target.path.parent_path(), spelling); !spelling)
-        target.path = folder / target.path.filename();
+    if (const auto place = fs::canonical(target.path.parent_path(), spelling); !spelling)
+        target.path = place / target.path.filename();
     struct stat is {};
     if (::lstat(target.path.c_str(), &is) == 0 && S_ISLNK(is.st_mode)) {
         std::error_code error;
@@ -129,6 +129,10 @@ Target requireWritable(const fs::path& file, Existing existing) {
         target.there = ::lstat(target.path.c_str(), &is) == 0;
     }
     requireNoLogsOwn(target.path);
+    // Known before anything is written: of two files of one command neither is then half of it.
+    const fs::path folder = target.path.parent_path();
+    if (::access(folder.c_str(), W_OK | X_OK) != 0)
+        throw systemFailure(errno, Doing::Make, file);
     if (!target.there) {
         // Somebody's file of that name would be taken for the journal of a log that is made here.
         const fs::path journal = target.path.native() + "-journal";

@@ -11,6 +11,7 @@
 #include <QComboBox>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QToolButton>
 
 using namespace slopebook;
 using namespace slopebook::ui;
@@ -257,11 +258,20 @@ private Q_SLOTS:
                 }
             return false;
         };
+        const auto said = [&] {
+            for (const auto* button : page.findChildren<QToolButton*>())
+                if (button->accessibleName().contains(u"scatter"_s))
+                    return button->accessibleName();
+            return QString();
+        };
         QVERIFY(choose(u"80"_s));
+        QVERIFY2(said().startsWith(u"80"_s) && said().endsWith(u", one scatter"_s),
+                 qPrintable(said()));
         const QStringList narrower = intervals();
         QVERIFY(narrower != usual);
         QVERIFY(choose(u"each day its own scatter"_s));
         QVERIFY(intervals() != narrower);
+        QVERIFY2(said().endsWith(u", two scatters"_s), qPrintable(said()));
         QVERIFY(page.view().notes().contains(u"Satterthwaite"_s));
     }
 

@@ -571,6 +571,22 @@ private Q_SLOTS:
         QVERIFY2(answer().contains(QStringLiteral("heavy")), qPrintable(answer()));
     }
 
+    void aBadBodyMassOfASessionIsToldAndNotWritten() {
+        type(QStringLiteral("60 0.90 0.88"));
+        const auto head = [this] { return m_book->log().session(*m_page->session()).head.value; };
+        const SessionHead before = head();
+        auto* mass = m_page->findChild<QLineEdit*>(QStringLiteral("bodyMass"));
+        mass->selectAll();
+        QTest::keyClicks(mass, QStringLiteral("heavy"));
+        QTest::keyClick(mass, Qt::Key_Return);
+        QCOMPARE(head(), before);
+        QVERIFY2(answer().contains(QStringLiteral("heavy")), qPrintable(answer()));
+        mass->selectAll();
+        QTest::keyClicks(mass, QStringLiteral("81.5"));
+        QTest::keyClick(mass, Qt::Key_Return);
+        QCOMPARE(head().bodyMass, std::optional(Mass{81'500}));
+    }
+
     void removingTheSessionAndUndoBringsItBack() {
         type(QStringLiteral("60 0.90 0.88"));
         m_page->removeSession();

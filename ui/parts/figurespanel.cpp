@@ -165,10 +165,10 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
         detail << tr("of the line alone, for comparing sessions: %1 to %2 %3")
                       .arg(number(inUnit(oneRm.interval->low, m_unit), 1),
                            number(inUnit(oneRm.interval->high, m_unit), 1), unit);
-    detail << tr("reach %1").arg(number(oneRm.reach, 2)) +
-                  (oneRm.extrapolatedVeryFar() ? tr(", extrapolated very far")
-                   : oneRm.extrapolatedFar()   ? tr(", extrapolated far")
-                                               : QString());
+    const QString reach = oneRm.extrapolatedVeryFar() ? tr("reach %1, extrapolated very far")
+                          : oneRm.extrapolatedFar()   ? tr("reach %1, extrapolated far")
+                                                      : tr("reach %1");
+    detail << reach.arg(number(oneRm.reach, 2));
     if (profile.mvt)
         detail << tr("MVT %1").arg(mvtText(answers::asCited(*profile.mvt)));
     detail << said(answers::liftedWords(profile), m_unit);

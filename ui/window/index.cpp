@@ -72,7 +72,10 @@ void Index::build() {
     m_list->installEventFilter(this);
     m_add->setText(tr("Add athlete…"));
     m_add->setAutoRaise(true);
-    m_foot->setText(tr("F9 folds this away"));
+    sayUsual();
+    m_foot->setObjectName(QStringLiteral("indexFoot"));
+    m_foot->setTextFormat(Qt::PlainText);
+    m_foot->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum); // whatever is typed
     m_foot->setWordWrap(true);
     auto* foot = new QHBoxLayout;
     foot->setContentsMargins(frameMargin / 2, 0, frameMargin, 0);
@@ -183,6 +186,7 @@ void Index::showPage(Page page) {
 }
 
 void Index::showRows() {
+    m_stepped = false; // the rows may be others
     const PageEntry& entry = entryOf(m_page);
     const bool finding = !m_find->text().isEmpty();
     const bool unfolded = entry.part == Part::Athlete && m_chosen;
@@ -211,15 +215,31 @@ void Index::findName() {
     m_find->selectAll();
 }
 
+void Index::takeKeys() {
+    if (entryOf(m_page).ofAthlete && m_find->isEnabled())
+        findName();
+    else
+        m_list->setFocus(Qt::ShortcutFocusReason);
+}
+
+void Index::sayUsual() {
+    m_foot->setText(tr("F9 folds this away"));
+}
+
+// What was typed stays, to be mended.
+void Index::sayNobody(const QString& typed) {
+    m_foot->setText(tr("Nobody here is called “%1”.").arg(typed));
+}
+
 void Index::find(const QString& part) {
-    m_stepped = false;
+    sayUsual();
     m_found.setFind(part.trimmed());
     showRows();
 }
 
+// With the row that the arrows went to: it is nobody's choice the next time.
 void Index::forget() {
-    if (m_find->text().isEmpty())
-        return;
+    sayUsual();
     m_find->clear();
     showRows();
 }
@@ -236,9 +256,12 @@ void Index::takeFound() {
         key = m_found.bestMatch(typed);
     else
         key = m_chosen;
-    forget();
-    if (!key)
+    if (!key) {
+        if (!typed.isEmpty())
+            sayNobody(typed);
         return;
+    }
+    forget();
     choose(*key);
     Q_EMIT taken();
 }

@@ -36,6 +36,8 @@ public:
     void showPage(Page page);
     /// The next keys find an athlete. There must be some to find (ofAthlete of the page).
     void findName();
+    /// The next keys go where this page's choice is made: to the name, else to the list.
+    void takeKeys();
     const NameModel& names() const { return m_names; }
 
 Q_SIGNALS:
@@ -58,6 +60,8 @@ private:
     void showRows();
     void find(const QString& part);
     void forget();
+    void sayNobody(const QString& typed);
+    void sayUsual();
     void takeFound();
     void take(const QModelIndex& row);
     void step(int by);
@@ -69,7 +73,7 @@ private:
     NameModel m_names, m_found;
     std::optional<qint64> m_chosen;
     Page m_page = Page::Session;
-    bool m_stepped = false; ///< with the arrows, since the last letter
+    bool m_stepped = false; ///< with the arrows, since the rows were shown
     bool m_inside = false;  ///< whether the keys are here
     PartBar* m_parts;
     QWidget* m_findBox;

@@ -30,8 +30,8 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int lookEvery = 2000;     // ms: how soon another window's write is seen
-constexpr int low = 560;            // px: under that height room is short
+constexpr int lookEvery = 2000; // ms: how soon another window's write is seen
+constexpr int low = 560;        // px: under that height room is short
 } // namespace
 
 Workspace::Workspace(OpenedLog opened, Clock clock, QWidget* parent)
@@ -182,7 +182,7 @@ void Workspace::connectFrame() {
     });
     connect(m_index, &Index::left, this, [this] { m_frame->peek(false); });
     connect(m_frame, &Frame::foldedChanged, this, &Workspace::fitStrip);
-    connect(m_strip, &Strip::placeWanted, this, &Workspace::focusAthlete);
+    connect(m_strip, &Strip::placeWanted, this, &Workspace::openIndex);
     connect(m_strip, &Strip::addLiftWanted, this, &Workspace::liftWanted);
 }
 
@@ -327,8 +327,11 @@ void Workspace::catchUp(TaskPage* page) {
 void Workspace::changed(Logbook::What what, qint64 session) {
     using What = Logbook::What;
     guarded([&] {
-        if (what == What::Athletes || what == What::Everything)
+        if (what == What::Athletes || what == What::Everything) {
             fillAthletes();
+            if (m_frame->folded())
+                fitStrip(); // who is chosen may be called otherwise now
+        }
         if (what == What::Lifts || what == What::Everything)
             fillLifts();
     });
@@ -347,8 +350,13 @@ void Workspace::changed(Logbook::What what, qint64 session) {
 void Workspace::focusAthlete() {
     if (!entryOf(page()).ofAthlete) // nobody's
         showPage(m_last.at(Part::Athlete));
+    openIndex();
+}
+
+// The place in the control line opens what was folded away, on the page that is shown.
+void Workspace::openIndex() {
     m_frame->peek(true);
-    m_index->findName();
+    m_index->takeKeys();
 }
 
 void Workspace::focusLift() {

@@ -93,6 +93,7 @@ private:
     void connectFrame();
     void closePages();
     void fitStrip();
+    void openIndex();
     void pageTurned();
     void openSession(SessionId session);
     void openComparison(SessionId from, SessionId to);

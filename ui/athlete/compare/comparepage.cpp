@@ -117,8 +117,9 @@ void ComparePage::buildIntervals() {
     m_intervals->setFocusPolicy(Qt::StrongFocus);
     m_intervals->setToolTip(tr("Level of the intervals, and scatter about the lines"));
     const auto name = [this] {
-        const QString state = m_levels->checkedAction()->text() + u", "_s +
-                              (chosenOf(*m_scatters) == 0 ? tr("one scatter") : tr("two scatters"));
+        const QString state =
+            (chosenOf(*m_scatters) == 0 ? tr("%1, one scatter") : tr("%1, two scatters"))
+                .arg(m_levels->checkedAction()->text());
         m_intervals->setText(state + u" \u25be"_s);
         m_intervals->setAccessibleName(state);
     };

@@ -182,8 +182,9 @@ void PlanPage::showAge() {
                                            m_clock ? std::optional(m_clock.today()) : std::nullopt)
                   : QString());
     if (m_profile && m_profile->oneRm)
-        m_age->setText(said(asSentence(answers::planWithWords(*m_profile)), m_choice.unit) + u' ' +
-                       m_age->text());
+        m_age->setText(tr("%1 %2", "a sentence on what is planned with, one on how old the line is")
+                           .arg(said(asSentence(answers::planWithWords(*m_profile)), m_choice.unit),
+                                m_age->text()));
     m_age->setVisible(m_profile.has_value());
     m_form->setLine(m_profile);
 }

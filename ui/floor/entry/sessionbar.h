@@ -76,6 +76,7 @@ private:
     void saveDevice();
     void savePlace();
     void saveBodyMass();
+    bool saves() const;
     void save(const std::function<void(SessionHead&)>& change, QLineEdit* typedIn = nullptr);
     void saveFields();
     void ask(SessionId session, const std::function<void(SessionHead&)>& change,

@@ -45,10 +45,14 @@ SessionHead SessionBar::newHead() const {
     return head;
 }
 
+bool SessionBar::saves() const {
+    return !m_filling && !m_asking && m_session && m_athlete;
+}
+
 // Each field is saved alone, and only where the coach changed it: what it shows may have been
 // changed elsewhere meanwhile.
 void SessionBar::save(const std::function<void(SessionHead&)>& change, QLineEdit* typedIn) {
-    if (m_filling || m_asking || !m_session || !m_athlete)
+    if (!saves())
         return;
     try {
         SessionHead now = m_logbook.log().session(*m_session).head.value;
@@ -132,9 +136,14 @@ void SessionBar::savePlace() {
 }
 
 void SessionBar::saveBodyMass() {
-    if (!m_bodyMass->isModified())
+    if (!m_bodyMass->isModified() || !saves())
         return;
-    save([this](SessionHead& head) { head.bodyMass = typedBodyMass(); }, m_bodyMass);
+    // Read once and now: whenever the change is made, the field may show another session's.
+    try {
+        save([mass = typedBodyMass()](SessionHead& head) { head.bodyMass = mass; }, m_bodyMass);
+    } catch (const BadInput& error) {
+        Q_EMIT problem(said(error));
+    }
 }
 
 /// What is being typed in a field while something else than the coach goes on.
