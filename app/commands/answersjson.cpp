@@ -2,6 +2,7 @@
 #include "app/commands/answersjson.h"
 
 #include "app/commands/ask.h"
+#include "core/answers/planbounds.h"
 #include "core/answers/threshold.h"
 
 #include <cmath>
@@ -48,16 +49,20 @@ void mvtJson(Json& json, const std::optional<Mvt>& mvt) {
         .endObject();
 }
 
-/// The interval to plan with; null where it cannot be bounded.
+/// What loads are planned with, as straight only where that is of the same estimate; null where it
+/// cannot be bounded.
 void planJson(Json& json, const Profile& profile) {
     json.key("plan");
-    if (!profile.oneRm || !profile.oneRm->toPlan) {
+    if (!profile.oneRm || !toPlanWith(*profile.oneRm)) {
         json.null();
         return;
     }
+    const OneRm& oneRm = *profile.oneRm;
     json.object()
-        .ends("low", "high", profile.oneRm->toPlan)
-        .ends("straight_low", "straight_high", profile.oneRm->straight)
+        .field("estimate", estimateToPlanWith(oneRm))
+        .ends("low", "high", toPlanWith(oneRm))
+        .ends("straight_low", "straight_high",
+              plansCalibrated(oneRm) ? std::nullopt : oneRm.straight)
         .field("level", profile.level)
         .endObject();
 }
@@ -79,11 +84,7 @@ void bendJson(Json& json, const stats::Interval* error, const Bend& bend) {
 
 /// What was lifted that day bounds its maximum from below.
 void bracketJson(Json& json, const Profile& profile) {
-    json.key("bracket")
-        .object()
-        .field("lifted", profile.heaviestLifted())
-        .field("not_lifted", std::optional<double>())
-        .endObject();
+    json.key("bracket").object().field("lifted", profile.heaviestLifted()).endObject();
 }
 
 /// By the log's own pairs of an estimate and a maximum lifted; null where there are too few.

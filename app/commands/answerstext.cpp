@@ -4,12 +4,15 @@
 #include "app/commands/ask.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
+#include "core/answers/planbounds.h"
 #include "core/answers/sentence.h"
 #include "core/answers/sources.h"
 #include "core/answers/threshold.h"
+#include "core/answers/told.h"
 
 #include <cmath>
 #include <map>
+#include <utility>
 
 namespace slopebook::app {
 
@@ -68,26 +71,13 @@ std::string maximumText(const Profile& profile) {
     text += ", reach " + fixed(oneRm.reach, 2) + "\n";
     if (oneRm.withMvt)
         text += "           " + interval(*oneRm.withMvt, 1) + " kg with the MVT's own SD\n";
-    if (oneRm.toPlan)
-        text += "To plan    " + interval(*oneRm.toPlan, 1) + " kg with days and bend; " +
-                shownInterval(oneRm.straight, 1) + " kg as if the line were straight\n";
-    else if (profile.line.hasInference())
-        text += "To plan    not bounded: lift loads further apart, and heavier ones\n";
-    if (oneRm.bend.low < 0 || oneRm.bend.high > 0)
-        text += "Bend       a straight line from these loads may read " +
-                signedInterval(oneRm.bend, 1) + " kg off (" +
-                answers::cited(profile.beyond.bend.source()) +
-                (profile.beyond.bend.ladders > 0
-                     ? "; " + counted(profile.beyond.bend.ladders, "own full ladder")
-                     : std::string()) +
-                "); what ends the doubt: the same ladder each time, or one load near 80 %\n";
-    if (oneRm.calibrated)
-        text += "Calibrated " + fixed(*oneRm.calibrated, 1) + " kg" +
-                (oneRm.calibratedToPlan ? " (" + interval(*oneRm.calibratedToPlan, 1) + ")"
-                                        : std::string()) +
-                ", which plans take\n";
-    text +=
-        "Lifted     " + loadText(profile.heaviestLifted()) + " kg that day: the max is no less\n";
+    using Line = std::pair<const char*, Words>;
+    for (const auto& [label, words] :
+         {Line{"To plan    ", planWithWords(profile)}, Line{"Bend       ", bendWords(profile)},
+          Line{"           ", bendSource(profile.beyond.bend)},
+          Line{"Lifted     ", liftedWords(profile)}})
+        if (!words.empty())
+            text += label + english(asSentence(words)) + "\n";
     return text;
 }
 
@@ -158,7 +148,7 @@ std::string sidesText(const log::Log& log, const Comparison& c) {
         return p.oneRm ? shownInterval(p.oneRm->withMvt, 1) : std::string("-");
     });
     both("  to plan with", [](const Profile& p) {
-        return p.oneRm ? shownInterval(p.oneRm->toPlan, 1) : std::string("-");
+        return p.oneRm ? shownInterval(toPlanWith(*p.oneRm), 1) : std::string("-");
     });
     both("  reach", [](const Profile& p) { return p.oneRm ? fixed(p.oneRm->reach, 2) : "-"; });
     both("Measured 1RM, kg", [](const Profile& p) {

@@ -66,32 +66,21 @@ std::string sharedText(const ui::BatteryLift& lift) {
     return text;
 }
 
-/// By points of asymmetry: less is better.
-std::string asymmetryChangeText(const answers::LeftRight& row) {
-    if (!row.change)
-        return {};
-    if (!row.noReading.empty())
-        return "; " + english(row.noReading);
-    return "; " + answers::signedFixed(row.read.change, 1) + " points (" +
-           signedInterval(row.read.interval, 1) + "): " +
-           (row.read.reading == answers::Reading::Better  ? "less uneven"
-            : row.read.reading == answers::Reading::Worse ? "more uneven"
-                                                          : "no clear change");
-}
-
 std::string restText(const ui::BatteryAnswer& answer) {
     const auto& battery = answer.battery;
     std::string text;
     if (!battery.leftRight.empty()) {
         text += "\nLeft and right (the better side, and by how much of it):\n";
-        for (const auto& row : battery.leftRight)
+        for (const auto& row : battery.leftRight) {
+            const Words change = answers::asymmetryChangeWords(row);
             text += "  " + row.kind.value.name + ": " +
                     (row.before ? english(answers::asymmetryWords(*row.before))
                                 : english(row.before.why().reason)) +
                     ", then " +
                     (row.after ? english(answers::asymmetryWords(*row.after))
                                : english(row.after.why().reason)) +
-                    asymmetryChangeText(row) + "\n";
+                    (change.empty() ? "" : "; " + english(change)) + "\n";
+        }
     }
     if (!battery.missing.empty()) {
         text += "\nNot possible:\n";

@@ -229,7 +229,7 @@ void planJson(Json& json, const PlanOut& out) {
         json.object()
             .field("estimate", estimateToPlanWith(*p.oneRm))
             .ends("low", "high", toPlanWith(*p.oneRm))
-            .field("calibrated", p.oneRm->calibrated.has_value())
+            .field("calibrated", plansCalibrated(*p.oneRm))
             .endObject();
     else
         json.null();

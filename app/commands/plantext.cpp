@@ -4,6 +4,7 @@
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
 #include "core/answers/restrictedflow.h"
+#include "core/answers/told.h"
 
 #include <algorithm>
 #include <cmath>
@@ -127,31 +128,6 @@ std::string historyText(const PlanOut& out) {
     return text;
 }
 
-/// What the last test and this ladder can show of a change before it is done.
-std::string showsText(const LadderForecast& ladder, bool byOneRm, MassUnit unit) {
-    const double per = unit == MassUnit::Pound ? 1000 / gramsPerPound : 1;
-    std::string text;
-    for (const ChangeForecast& change : ladder.changes) {
-        text += "  at " + withUnit(kilograms(change.load), unit) + " changes from " +
-                fixed(change.reading, 3) + " m/s up";
-        if (const double span = change.bend.high - change.bend.low; span >= 0.0005)
-            text += ", of which the bend takes " + fixed(span / 2, 3);
-        text += "\n";
-    }
-    if (ladder.oneRmChange) {
-        text += "  of the estimated 1RM changes from " + fixed(*ladder.oneRmChange * per, 1) + " " +
-                std::string(word(unit)) + " up";
-        if (const double span = (ladder.bendChange.high - ladder.bendChange.low) * per;
-            span >= 0.05)
-            text += ", of which the bend takes " + fixed(span / 2, 1) +
-                    " (the same loads both times: none)";
-        text += "\n";
-    } else if (byOneRm) {
-        text += "  of the estimated 1RM none: it cannot be bounded\n";
-    }
-    return text.empty() ? text : "What the last test and the first ladder can show:\n" + text;
-}
-
 std::string nextText(const PlanOut& out) {
     const auto& next = *out.next;
     if (!next)
@@ -200,7 +176,8 @@ std::string nextText(const PlanOut& out) {
              figure(point.best), figure(point.even)});
     }
     text += "What a ceiling costs (* above today's):\n" + curve.text();
-    text += showsText(next->ladders.front(), next->byOneRm, unit);
+    if (const Words shows = canShowWords(next->ladders.front(), next->byOneRm); !shows.empty())
+        text += "  " + english(asSentence(shows), unit) + "\n";
     for (const auto& settled : out.settled)
         text += "  " + english(asSentence(settledWords(settled)), unit) + "\n";
     if (out.settledMax)
@@ -228,27 +205,8 @@ std::string planText(const PlanOut& out) {
     std::string text = out.athlete + ", " + out.lift + ": plan from " +
                        dateKey(p.session.date, p.session.ordinal) + ", equipment " +
                        out.plan.settings.equipment.name + "\n";
-    if (p.oneRm) {
-        const auto ends = [&](const stats::Interval& held) {
-            return shownMass(std::round(held.low * 10) / 10, unit) + " to " +
-                   shownMass(std::round(held.high * 10) / 10, unit);
-        };
-        text += "Estimated 1RM " + withUnit(std::round(p.oneRm->estimate * 10) / 10, unit);
-        if (p.oneRm->calibrated)
-            text += ", calibrated by the log's own maxima " +
-                    withUnit(std::round(*p.oneRm->calibrated * 10) / 10, unit);
-        if (const auto& held = toPlanWith(*p.oneRm)) {
-            text += " (" + ends(*held);
-            if (!p.oneRm->toPlan)
-                text += p.oneRm->withMvt ? ", with the MVT's own SD" : ", of the line alone";
-            else if (p.oneRm->straight && !p.oneRm->calibrated)
-                text += " to plan with; " + ends(*p.oneRm->straight) + " as if straight";
-            else
-                text += " to plan with";
-            text += ")";
-        }
-        text += "\n";
-    }
+    if (const Words with = planWithWords(p); !with.empty())
+        text += english(asSentence(with), unit) + "\n";
     for (const std::string& bar : out.barsLeftOut)
         text += "Left out, for it does not go with this lift: " + bar + " (--on \"" + bar +
                 "\" takes it)\n";

@@ -4,6 +4,7 @@
 #include "core/answers/figures.h"
 #include "core/answers/smallest.h"
 #include "core/model/phrases/answers.h"
+#include "core/stats/moderation.h"
 #include "core/stats/repeats.h"
 
 #include <algorithm>
@@ -20,8 +21,6 @@ struct Whose {
     TestNoiseUsed::Origin origin;
     Phrase one, several;
 };
-// A published typical error is a prior: as core/stats/moderation.h has it.
-constexpr double priorDf = 4, priorShrink = 0.84;
 constexpr double fewPairs = 2; // what so few say of noise may lie under what attempts show
 
 constexpr Whose athletesOwn{TestNoiseUsed::Origin::Athlete, "the athlete's own, 1 repeat test",
@@ -199,7 +198,8 @@ void readAsymmetry(LeftRight& sides, const TestChange& left, const TestChange& r
             const double better = std::max(mean(left), mean(right));
             const double weaker = std::min(mean(left), mean(right));
             const double se = asymmetryChangeSe(side->noise->te, better, weaker);
-            worst = std::max(worst, prior ? priorShrink * stats::tCritical(at, priorDf) * se
+            worst = std::max(worst, prior ? stats::publishedShrink *
+                                                stats::tCritical(at, stats::publishedDf) * se
                                           : stats::tCritical(at, side->noise->df) * se);
         }
         return worst;
@@ -413,6 +413,21 @@ Words asymmetryWords(const Asymmetry& asymmetry) {
         break;
     }
     return say("even");
+}
+
+Words asymmetryChangeWords(const LeftRight& row) {
+    if (!row.change)
+        return {};
+    if (!row.noReading.empty())
+        return row.noReading;
+    const Words by = signedFigure(row.read.change, 1);
+    const Words low = signedFigure(row.read.interval.low, 1);
+    const Words high = signedFigure(row.read.interval.high, 1);
+    return row.read.reading == Reading::Better
+               ? say("%1 points (%2 to %3): less uneven", by, low, high)
+           : row.read.reading == Reading::Worse
+               ? say("%1 points (%2 to %3): more uneven", by, low, high)
+               : say("%1 points (%2 to %3): no clear change", by, low, high);
 }
 
 } // namespace slopebook::answers

@@ -128,5 +128,7 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
 Words testLabel(const TestKind& kind, BodySide side);
 /// "left by 7.1 %", "even".
 Words asymmetryWords(const Asymmetry& asymmetry);
+/// "-3.1 points (-5.0 to -1.2): less uneven", or why there is no reading; empty without a change.
+Words asymmetryChangeWords(const LeftRight& row);
 
 } // namespace slopebook::answers

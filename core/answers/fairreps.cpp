@@ -4,13 +4,10 @@
 #include <algorithm>
 #include <cstdlib>
 #include <map>
-#include <vector>
 
 namespace slopebook::answers {
 
-namespace {
-
-std::vector<double> counting(const Set& set) {
+std::vector<double> countingReps(const Set& set) {
     std::vector<double> reps;
     if (set.excluded.empty())
         for (const Rep& rep : set.reps)
@@ -19,11 +16,13 @@ std::vector<double> counting(const Set& set) {
     return reps;
 }
 
+namespace {
+
 /// The fewest counting reps of a set, by load.
 std::map<Mass, std::size_t> fewestByLoad(std::span<const Set> sets) {
     std::map<Mass, std::size_t> fewest;
     for (const Set& set : sets)
-        if (const std::size_t n = counting(set).size(); n > 0) {
+        if (const std::size_t n = countingReps(set).size(); n > 0) {
             const auto [place, isNew] = fewest.try_emplace(set.load, n);
             place->second = std::min(place->second, n);
         }
@@ -47,7 +46,7 @@ bool remake(LiftSession& session, std::span<const Set> sets,
         const auto place = static_cast<std::size_t>(point.set) - 1;
         if (point.set < 1 || place >= sets.size())
             continue;
-        const auto reps = counting(sets[place]);
+        const auto reps = countingReps(sets[place]);
         const std::size_t k = std::min(reps.size(), atNearest(others, sets[place].load));
         if (k == 0)
             continue;

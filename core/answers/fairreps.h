@@ -7,8 +7,12 @@
 
 #include <span>
 #include <utility>
+#include <vector>
 
 namespace slopebook::answers {
+
+/// The velocities of a set's counting reps, m/s, in their order; none of a set left out.
+std::vector<double> countingReps(const Set& set);
 
 /// The two sessions with the points of each set made anew: the fastest of its first k counting
 /// reps, k the fewest that the other day has at that load, or at its nearest. Sets are those of the

@@ -83,15 +83,19 @@ std::optional<ExactMass> lowest(std::optional<ExactMass> ceiling,
     return ceiling;
 }
 
+bool plansCalibrated(const OneRm& oneRm) {
+    return oneRm.calibrated && oneRm.calibratedToPlan;
+}
+
 const std::optional<stats::Interval>& toPlanWith(const OneRm& oneRm) {
-    return oneRm.calibratedToPlan ? oneRm.calibratedToPlan
+    return plansCalibrated(oneRm) ? oneRm.calibratedToPlan
            : oneRm.toPlan         ? oneRm.toPlan
            : oneRm.withMvt        ? oneRm.withMvt
                                   : oneRm.interval;
 }
 
 double estimateToPlanWith(const OneRm& oneRm) {
-    return oneRm.calibrated.value_or(oneRm.estimate);
+    return plansCalibrated(oneRm) ? *oneRm.calibrated : oneRm.estimate;
 }
 
 std::optional<NoAnswer> noPlan(const Profile& profile) {

@@ -30,10 +30,13 @@ struct LoadBound {
 std::optional<ExactMass> lowest(std::optional<ExactMass> ceiling,
                                 std::span<const LoadBound> bounds);
 
+/// Loads are planned with the calibrated estimate and its interval; where it has none that is
+/// bounded, with both as the line reads them: an estimate and its interval are one pair.
+bool plansCalibrated(const OneRm& oneRm);
 /// The interval of an estimate that loads are planned with: the calibrated one, else the one with
 /// days and bend, else with the MVT's own SD, else the line's.
 const std::optional<stats::Interval>& toPlanWith(const OneRm& oneRm);
-/// The estimate that loads are planned with, kg: the calibrated one where there is one.
+/// The estimate that loads are planned with, kg: of the same pair as toPlanWith().
 double estimateToPlanWith(const OneRm& oneRm);
 
 /// Why nothing may be planned from a line: it does not fall, its slope does not bound a maximum

@@ -3,6 +3,7 @@
 
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
+#include "core/answers/planbounds.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/answers.h"
 #include "core/stats/allowance.h"
@@ -91,7 +92,7 @@ void noteOneRm(const OneRm& oneRm, const Profile& p, std::vector<Note>& notes) {
                          say("the estimate lies under the %1 that were lifted that day: the line "
                              "reads low",
                              massWords(lifted))});
-    if (oneRm.calibrated) {
+    if (plansCalibrated(oneRm)) {
         const auto& made = *p.beyond.calibration;
         notes.push_back(
             {Note::Kind::Calibrated,

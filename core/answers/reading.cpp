@@ -91,6 +91,12 @@ int ReadChange::leans() const {
     return at80->low > 0 ? 1 : at80->high < 0 ? -1 : 0;
 }
 
+double ReadChange::told() const {
+    if (reading == Reading::NoFigure || (change >= interval.low && change <= interval.high))
+        return change;
+    return (interval.low + interval.high) / 2;
+}
+
 ReadChange read(double change, const stats::Interval& interval, const stats::Interval& equivalence,
                 const std::optional<Smallest>& smallest, bool higherIsBetter) {
     ReadChange read{

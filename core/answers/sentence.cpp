@@ -78,7 +78,7 @@ void tellMost(Clause& clause, double load, const ReadChange& r) {
     if (r.reading != Reading::Unclear)
         return;
     const Telling own{.load = load,
-                      .change = r.change,
+                      .change = r.told(),
                       .interval = r.interval,
                       .shows = r.shows(),
                       .leans = r.leans()};
@@ -95,8 +95,8 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
         clauses.push_back({.reading = r.reading,
                            .fromLoad = load,
                            .toLoad = load,
-                           .smallestChange = r.change,
-                           .largestChange = r.change,
+                           .smallestChange = r.told(),
+                           .largestChange = r.told(),
                            .beyondSmallest = r.beyondSmallest,
                            .withinSmallest = r.withinSmallest});
         tellMost(clauses.back(), load, r);
@@ -105,8 +105,8 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
     Clause& c = clauses.back();
     tellMost(c, load, r);
     c.toLoad = load;
-    c.smallestChange = std::min(c.smallestChange, r.change);
-    c.largestChange = std::max(c.largestChange, r.change);
+    c.smallestChange = std::min(c.smallestChange, r.told());
+    c.largestChange = std::max(c.largestChange, r.told());
     c.beyondSmallest = c.beyondSmallest && r.beyondSmallest;
     c.withinSmallest = c.withinSmallest && r.withinSmallest;
 }
@@ -274,7 +274,7 @@ Phrase unclearMax(int leans) {
 }
 
 Words verdict(const ReadChange& r) {
-    const Words by = massWords(r.change, asChange);
+    const Words by = massWords(r.told(), asChange);
     const Words low = massWords(r.interval.low, bareChange);
     const Words high = massWords(r.interval.high, bareChange);
     if (r.reading == Reading::Held)

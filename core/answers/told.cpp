@@ -2,6 +2,7 @@
 #include "core/answers/told.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/planbounds.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -147,12 +148,23 @@ Words planWithWords(const Profile& profile) {
     const auto ends = [](const stats::Interval& held) {
         return std::pair(massWords(held.low, bareEstimate), massWords(held.high, asEstimate));
     };
-    if (oneRm.calibrated && oneRm.calibratedToPlan) {
+    if (plansCalibrated(oneRm)) {
         const auto [low, high] = ends(*oneRm.calibratedToPlan);
         return say("estimated 1RM by the log's own maxima %1; to plan with %2 to %3",
                    massWords(*oneRm.calibrated, asEstimate), low, high);
     }
     const Words estimate = massWords(oneRm.estimate, asEstimate);
+    if (const auto& bounded = toPlanWith(oneRm); !oneRm.toPlan && bounded) {
+        const auto [low, high] = ends(*bounded);
+        return oneRm.withMvt
+                   ? say("estimated 1RM %1; to plan with %2 to %3, by the line and the MVT's own "
+                         "SD "
+                         "alone: days and bend leave it unbounded",
+                         estimate, low, high)
+                   : say("estimated 1RM %1; to plan with %2 to %3, by the line alone: days and "
+                         "bend leave it unbounded",
+                         estimate, low, high);
+    }
     if (!oneRm.toPlan)
         return profile.line.hasInference()
                    ? say("estimated 1RM %1; to plan with not bounded: lift loads further apart, "

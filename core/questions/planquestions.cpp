@@ -1,24 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/questions/planquestions.h"
 
+#include "core/answers/fairreps.h"
 #include "core/model/phrases/questions.h"
 
 #include <algorithm>
 
 namespace slopebook::ui {
-
-namespace {
-
-std::vector<double> countingReps(const Set& set) {
-    std::vector<double> reps;
-    if (set.excluded.empty())
-        for (const Rep& rep : set.reps)
-            if (rep.excluded.empty())
-                reps.push_back(rep.velocity);
-    return reps;
-}
-
-} // namespace
 
 std::optional<answers::LoadBound> blockCeiling(std::span<const Stored<BlockId, Block>> blocks,
                                                Date day) {
@@ -103,7 +91,7 @@ std::optional<double> repSd(const log::Log& log, const Background& about) {
     std::vector<double> first, second;
     for (const LiftSession& session : about.sessions)
         for (const log::PlacedSet& placed : log.sets(session.session, about.lift.id))
-            if (const auto reps = countingReps(placed.set); reps.size() >= 2) {
+            if (const auto reps = answers::countingReps(placed.set); reps.size() >= 2) {
                 first.push_back(reps[0]);
                 second.push_back(reps[1]);
             }
@@ -116,7 +104,7 @@ std::optional<double> repSd(const log::Log& log, const Background& about) {
 int repsOf(const log::Log& log, const LiftSession& session) {
     std::vector<std::size_t> counts;
     for (const log::PlacedSet& placed : log.sets(session.session, session.lift))
-        if (const auto reps = countingReps(placed.set); !reps.empty())
+        if (const auto reps = answers::countingReps(placed.set); !reps.empty())
             counts.push_back(reps.size());
     if (counts.empty())
         return 1;

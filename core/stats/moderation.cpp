@@ -6,8 +6,8 @@
 namespace slopebook::stats {
 
 namespace {
-constexpr double priorDf = 4;
-constexpr double priorShrink = 0.84 * 0.84; // t on 4 df with it is as wide as t on 8 df without
+constexpr double priorDf = publishedDf;
+constexpr double priorShrink = publishedShrink * publishedShrink;
 constexpr double othersWeight = 0.7;
 constexpr double leastOfCentre = 0.25;
 // The published figure is let go while one's own pairs come to count so many df.

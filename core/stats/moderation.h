@@ -7,6 +7,11 @@
 
 namespace slopebook::stats {
 
+/// A published SD stands on so many df,
+constexpr double publishedDf = 4;
+/// and is taken as so much less: t on 4 df with it is as wide as t on 8 df without.
+constexpr double publishedShrink = 0.84;
+
 /// What pairs of repeat tests come to. Sums, so that one athlete's may be taken from everybody's.
 struct RepeatSums {
     double pairs = 0;

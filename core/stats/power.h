@@ -33,7 +33,7 @@ struct Chances {
 };
 /// Averaged over the scatter that the tests will show, 15 quantiles of chi-square: the plain value
 /// at the expected scatter is off by up to 19 points with few points, this by 2
-/// (tests/reference/chances.R).
+/// (tests/reference/uncertainty.R).
 Chances chancesOverScatter(const ChanceQuestion& question);
 
 /// The smallest number of repeats from 1 to most whose power reaches wanted; nothing where none

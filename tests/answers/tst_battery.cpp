@@ -97,6 +97,23 @@ private Q_SLOTS:
                  QStringLiteral("right by 5.0 %"));
     }
 
+    void changeOfAsymmetryInWords() {
+        LeftRight row;
+        QVERIFY(asymmetryChangeWords(row).empty());
+        row.change = 3.1;
+        row.read = read(-3.1, {-5, -1.2}, {-4.7, -1.5}, {}, false);
+        QCOMPARE(english(asymmetryChangeWords(row)),
+                 std::string("-3.1 points (-5.0 to -1.2): less uneven"));
+        row.read = read(3.1, {1.2, 5}, {1.5, 4.7}, {}, false);
+        QCOMPARE(english(asymmetryChangeWords(row)),
+                 std::string("+3.1 points (+1.2 to +5.0): more uneven"));
+        row.read = read(3.1, {-1.2, 7.4}, {-0.5, 6.7}, {}, false);
+        QCOMPARE(english(asymmetryChangeWords(row)),
+                 std::string("+3.1 points (-1.2 to +7.4): no clear change"));
+        row.noReading = say("no noise");
+        QCOMPARE(english(asymmetryChangeWords(row)), std::string("no noise"));
+    }
+
     void bestAndMean() {
         Kind k = kind("hop");
         auto s = session(1, {attempt(1.80), attempt(1.95), attempt(1.86)});

@@ -79,6 +79,7 @@ private slots:
     void sides_data();
     void sides();
     void stopSpeed();
+    void estimateAndIntervalAreOnePair();
     void theCeilingCannotReach();
     void theCeilingOfABallisticLift();
     void theLightestLoadIsTooHeavy();
@@ -235,6 +236,32 @@ void TestPlan::stopSpeed() {
     Lift lift = tests::benchPull();
     lift.rule = PointRule::Mean;
     QVERIFY(says(*plan(lift, profileA(), settings), Kind::MeanOfReps));
+}
+
+// Estimate and interval come as one pair, whatever of the two is bounded: a percent lies in its own
+// interval.
+void TestPlan::estimateAndIntervalAreOnePair() {
+    const stats::Interval raw{90, 112}, moved{78, 96};
+    for (const bool calibrated : {false, true})
+        for (const bool movedBounded : {false, true})
+            for (const bool bounded : {false, true})
+                for (const bool withMvt : {false, true}) {
+                    Profile p = profileA();
+                    OneRm& oneRm = *p.oneRm;
+                    oneRm.estimate = 100;
+                    oneRm.interval = raw;
+                    oneRm.withMvt = withMvt ? std::optional(raw) : std::nullopt;
+                    oneRm.toPlan = bounded ? std::optional(raw) : std::nullopt;
+                    oneRm.calibrated = calibrated ? std::optional(86.0) : std::nullopt;
+                    oneRm.calibratedToPlan = movedBounded ? std::optional(moved) : std::nullopt;
+                    const bool takesIt = calibrated && movedBounded;
+                    QCOMPARE(estimateToPlanWith(oneRm), takesIt ? 86.0 : 100.0);
+                    QVERIFY(*toPlanWith(oneRm) == (takesIt ? moved : raw));
+                    const BuiltLoad load{.exact = exactMass(Mass{60'000})};
+                    const PlannedLoad planned = plannedLoad(p, load, percent(70));
+                    QVERIFY(planned.percentInterval->low < *planned.percent);
+                    QVERIFY(planned.percentInterval->high > *planned.percent);
+                }
 }
 
 void TestPlan::theCeilingCannotReach() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Golden sentences, written by hand from method.md section 7.
 #include "core/answers/sentence.h"
+#include "core/answers/told.h"
 #include "tests/answers/builders.h"
 
 #include <QtTest>
@@ -42,6 +43,7 @@ private Q_SLOTS:
     void fromAComparison();
     void fewLoadsTakeTheEnds();
     void aStretchIsAskedAtItsMostTellingLoad();
+    void anAllowanceOffZeroTellsItsOwnSide();
     void figures_data();
     void figures();
     void signedFigures();
@@ -246,6 +248,65 @@ void TestSentence::aStretchIsAskedAtItsMostTellingLoad() {
                               tests::session(2, to), {});
     QVERIFY(english(sentence(sentenceParts(*none)))
                 .starts_with("No clear change at any load from 40 to 80"));
+}
+
+// An athlete known to bend by half of the published curve and more: the allowance lies to one side
+// and moves the interval off the change as read. What is told lies in the interval, on the side of
+// its reading.
+void TestSentence::anAllowanceOffZeroTellsItsOwnSide() {
+    const auto onSide = [](const ReadChange& r) {
+        return r.told() >= r.interval.low && r.told() <= r.interval.high &&
+               (r.reading != Reading::Better || r.told() > 0) &&
+               (r.reading != Reading::Worse || r.told() < 0);
+    };
+    int loads = 0, maxima = 0; // read against the sign of the raw change
+    const auto against = [](const ReadChange& r) {
+        return (r.reading == Reading::Better && r.change < 0) ||
+               (r.reading == Reading::Worse && r.change > 0);
+    };
+    for (const PublishedRelation& curve : publishedRelations()) {
+        Lift lift = tests::benchPull();
+        lift.name = std::string(curve.lift);
+        lift.kind = curve.kind;
+        const auto ladder = [&](int id, const std::vector<double>& percents, double faster) {
+            std::vector<std::pair<double, double>> points;
+            for (const double p : percents)
+                points.emplace_back(p, velocityAt(curve, p) + faster);
+            return tests::session(id, points);
+        };
+        ComparisonSettings settings;
+        settings.checkLoads = {massFromKilograms(40), massFromKilograms(45)};
+        settings.bend = bendOf(lift);
+        settings.bend.kappa = {0.5, 1};
+        for (int step = -60; step <= 60; ++step)
+            for (const bool lightFirst : {false, true}) {
+                const double faster = 0.002 * step;
+                const std::vector<double> whole{30, 45, 60, 75, 90}, light{25, 32, 39, 46, 53};
+                const auto c = compare(lift, tests::coachMvt(velocityAt(curve, 100)),
+                                       ladder(1, lightFirst ? light : whole, 0),
+                                       ladder(2, lightFirst ? whole : light, faster), settings);
+                QVERIFY(c);
+                for (const ChangeAt& at : c->at) {
+                    QVERIFY(onSide(at.read));
+                    loads += against(at.read);
+                }
+                const SentenceParts parts = sentenceParts(*c);
+                for (const Clause& told : parts.clauses) {
+                    QVERIFY(told.reading != Reading::Better || told.smallestChange > 0);
+                    QVERIFY(told.reading != Reading::Worse || told.largestChange < 0);
+                }
+                if (!parts.oneRm)
+                    continue;
+                QVERIFY(onSide(parts.oneRm->read));
+                maxima += against(parts.oneRm->read);
+                const std::string said = english(c->sentence);
+                QVERIFY2(said.find("max up: -") == std::string::npos &&
+                             said.find("max down: +") == std::string::npos,
+                         said.c_str());
+            }
+    }
+    QVERIFY2(loads > 0 && maxima > 0,
+             qPrintable(QString::number(loads) + QLatin1Char(' ') + QString::number(maxima)));
 }
 
 void TestSentence::figures_data() {

@@ -156,6 +156,16 @@ private Q_SLOTS:
         QCOMPARE(english(planWithWords(withOneRm(oneRm, {}))),
                  std::string("estimated 1RM by the log's own maxima 79.2 kg; to plan with 70.0 to "
                              "88.0 kg"));
+        // A calibrated estimate without a bounded interval is not planned with: the pair is the
+        // line's, in words as in toPlanWith().
+        OneRm loose{.estimate = 100, .interval = stats::Interval{90, 112}, .calibrated = 85};
+        QCOMPARE(english(planWithWords(withOneRm(loose, {}))),
+                 std::string("estimated 1RM 100.0 kg; to plan with 90.0 to 112.0 kg, by the line "
+                             "alone: days and bend leave it unbounded"));
+        loose.withMvt = stats::Interval{88, 115};
+        QCOMPARE(english(planWithWords(withOneRm(loose, {}))),
+                 std::string("estimated 1RM 100.0 kg; to plan with 88.0 to 115.0 kg, by the line "
+                             "and the MVT's own SD alone: days and bend leave it unbounded"));
         QCOMPARE(english(liftedWords(withOneRm(oneRm, {}))),
                  std::string("80 kg was lifted that day: the max is no less"));
     }

@@ -166,6 +166,14 @@ void TstUncertainty::manyLooksOnTheGrid() {
     const double grid = dunnettCritical(loads, 6, 0.95);
     QVERIFY(grid > exact);
     QVERIFY(grid < 1.02 * exact);
+    // Alike loads near 1, where a step of the grid is widest: one look more is one look more.
+    for (const double load : {0.9, 0.98, 0.999})
+        for (const double df : {6.0, infinity}) {
+            const double at24 = dunnettCritical(std::vector(24, load), df, 0.95);
+            const double at25 = dunnettCritical(std::vector(25, load), df, 0.95);
+            QVERIFY(at25 > at24);
+            QVERIFY(at25 < 1.004 * at24);
+        }
 }
 
 void TstUncertainty::allowanceWithoutSpan() {
@@ -257,7 +265,16 @@ void TstUncertainty::agreesWithR() {
                                                  {4, 0.90, 0.3, 0.5, 0.8, 0.9},
                                                  {17, 0.95, 0.71, 0.71, 0.71, 0.71, 0.71, 0.71},
                                                  {infinity, 0.95, 0.2, 0.6, 0.6},
-                                                 {6.4, 0.99, 0.7, 0.5, 0.4}};
+                                                 {6.4, 0.99, 0.7, 0.5, 0.4},
+                                                 {infinity, 0.95, 0.9, 0.9, 0.9, 0.9, 0.9},
+                                                 {infinity, 0.95, 0.95, 0.95, 0.95, 0.95},
+                                                 {infinity, 0.95, 0.98, 0.98, 0.98, 0.98},
+                                                 {infinity, 0.95, 0.99, 0.99, 0.99, 0.99, 0.99},
+                                                 {infinity, 0.95, 0.995, 0.995},
+                                                 {infinity, 0.90, 0.999, 0.999, 0.999},
+                                                 {infinity, 0.95, 0.3, 0.95, 0.999},
+                                                 {8, 0.95, 0.98, 0.98},
+                                                 {3, 0.95, 0.6, 0.999}};
     const std::vector<std::vector<double>> chances{
         {0.06, 1e-4, 6, 8.8e-4, 4, 12.5e-4, 0},   {0.06, 4e-4, 2, 8.8e-4, 4, 12.5e-4, 0},
         {0.12, 4e-4, 2, 8.8e-4, 9.5, 1e-3, 0.03}, {4, 1, infinity, 3, 6, 4, 2},

@@ -48,6 +48,9 @@ const Shape profileShape{{"athlete", "s"},
                          {"points", "a"},
                          {"notes", "a"}};
 const Shape mvtShape{{"value", "n"}, {"sd", "n?"}, {"source", "s"}};
+const Shape planShape{{"estimate", "n"},       {"low", "n"},  {"high", "n"}, {"straight_low", "n?"},
+                      {"straight_high", "n?"}, {"level", "n"}};
+const Shape bracketShape{{"lifted", "n"}};
 const Shape oneRmShape{{"estimate", "n"},      {"low", "n?"},           {"high", "n?"},
                        {"with_mvt_low", "n?"}, {"with_mvt_high", "n?"}, {"level", "n"},
                        {"reach", "n"},         {"measured", "n?"}};
@@ -147,6 +150,9 @@ void verifyProfile(const QJsonValue& value) {
         verify(profile[QLatin1String("mvt")], mvtShape);
     const QJsonObject oneRm = profile[QLatin1String("one_rm")].toObject();
     verify(oneRm, oneRm.contains(QLatin1String("reason")) ? reasonShape : oneRmShape);
+    if (!profile[QLatin1String("plan")].isNull())
+        verify(profile[QLatin1String("plan")], planShape);
+    verify(profile[QLatin1String("bracket")], bracketShape);
     verifyEach(profile[QLatin1String("points")], pointShape);
     for (const QJsonValue& note : profile[QLatin1String("notes")].toArray())
         QVERIFY(note.isString());
@@ -184,12 +190,12 @@ class TestJson : public QObject {
                 QStringLiteral("--lift"),    QString::fromUtf8(lift),
                 QStringLiteral("--json")};
     }
-    QString logOf(const char* name, const QByteArray& rows) {
+    QString logOf(const char* name, const QByteArray& rows, const QByteArray& also = {}) {
         const QString csv = m_folder.filePath(QString::fromUtf8(name) + QStringLiteral(".csv"));
         QFile file(csv);
         if (!file.open(QIODevice::WriteOnly))
             qFatal("cannot write");
-        file.write("date,athlete,lift,set,load_kg,rep,velocity\n" + rows);
+        file.write("date,athlete,lift,set,load_kg,rep,velocity" + also + "\n" + rows);
         file.close();
         const QString log = m_folder.filePath(QString::fromUtf8(name));
         const Ran ran = runProgram({QStringLiteral("import"), log, csv});
@@ -328,6 +334,50 @@ private Q_SLOTS:
         verify(change, changeShape);
         QVERIFY(change[QLatin1String("low")].isNull());
         QCOMPARE(change[QLatin1String("reading")].toString(), QStringLiteral("no figure"));
+    }
+
+    // Three maxima lifted within days of an estimate: profile and plan take the one calibrated
+    // pair, in figures and in words.
+    void aCalibratedLogPlansWithOnePair() {
+        QByteArray rows;
+        const auto add = [&](int day, int set, const char* load, const char* speed, bool maximum) {
+            rows += "2026-05-" + QByteArray::number(day).rightJustified(2, '0') +
+                    ",Ada,Bench pull," + QByteArray::number(set) + "," + load + ",1," + speed +
+                    (maximum ? ",1\n" : ",\n");
+        };
+        for (const int day : {1, 8, 15, 22}) {
+            add(day, 1, "40", "1.14", false);
+            add(day, 2, "50", "0.99", false);
+            add(day, 3, "60", "0.86", false);
+            add(day, 4, "70", "0.71", false);
+            add(day, 5, "77.5", "0.60", false);
+            if (day < 22)
+                add(day + 2, 1, day == 8 ? "81" : "80", "0.45", true);
+        }
+        const QString log = logOf("calibrated", rows, ",maximum");
+        QStringList asked = about("profile", log, "Ada", "Bench pull");
+        const Ran profile = runProgram(asked);
+        QVERIFY2(profile.exit == 0, profile.err);
+        verifyProfile(profile.json());
+        const QJsonObject made = profile.json()[QLatin1String("calibration")].toObject();
+        const QJsonObject with = profile.json()[QLatin1String("plan")].toObject();
+        for (const char* key : {"estimate", "low", "high"}) {
+            QVERIFY2(made[QLatin1String(key)].isDouble(), key);
+            QCOMPARE(with[QLatin1String(key)], made[QLatin1String(key)]);
+        }
+        QVERIFY(with[QLatin1String("estimate")] !=
+                profile.json()[QLatin1String("one_rm")][QLatin1String("estimate")]);
+        asked.removeLast(); // --json
+        const QByteArray pair =
+            "to plan with " + QByteArray::number(with[QLatin1String("low")].toDouble(), 'f', 1) +
+            " to " + QByteArray::number(with[QLatin1String("high")].toDouble(), 'f', 1) + " kg";
+        const Ran words = runProgram(asked);
+        QVERIFY2(words.out.contains(pair), words.out);
+        QCOMPARE(words.out.toLower().count("to plan with"), 1);
+        asked[0] = QStringLiteral("plan");
+        const Ran plan =
+            runProgram(asked + QStringList{QStringLiteral("--percent"), QStringLiteral("70")});
+        QVERIFY2(plan.out.contains(pair), plan.out + plan.err);
     }
 
     void namesAreWrittenWhole() {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The profile page: which lines are on the chart, the figures beside them, the ringed point.
+#include "core/answers/planbounds.h"
 #include "core/answers/told.h"
 #include "core/questions/liftcontext.h"
 #include "tests/log/builders.h"
@@ -149,6 +150,44 @@ private Q_SLOTS:
             QVERIFY2(all.contains(said(words, LoadUnit::Kilograms).mid(1)),
                      qPrintable(said(words, LoadUnit::Kilograms)));
         }
+    }
+
+    /// Where the log's own maxima calibrate the estimate, the page plans with that pair as the plan
+    /// does, and with no other.
+    void toPlanWithIsTheCalibratedPair() {
+        for (int week = 0; week < 4; ++week) {
+            const SessionId ladder = m_book->addSession(
+                {.athlete = m_season.lane3, .date = day(2026, 5, 1 + 7 * unsigned(week))});
+            const double faster = 0.01 * week;
+            for (const auto& [load, speed] :
+                 {std::pair{40.0, 1.14}, {50.0, 0.99}, {60.0, 0.86}, {70.0, 0.71}, {77.5, 0.60}})
+                m_book->addSet(ladder, m_season.pull, ladderSet(load, {speed + faster}));
+            if (week == 3)
+                break;
+            const SessionId max = m_book->addSession(
+                {.athlete = m_season.lane3, .date = day(2026, 5, 3 + 7 * unsigned(week))});
+            Set heaviest = ladderSet(80 + week, {0.45});
+            heaviest.trueMaximum = true;
+            m_book->addSet(max, m_season.pull, heaviest);
+        }
+        const Background about =
+            within(m_book->context(m_season.pull),
+                   background(m_book->log(), m_season.lane3, m_season.pull), std::nullopt);
+        const auto profile = profileOf(about, about.sessions.back());
+        QVERIFY(profile && profile->oneRm);
+        const answers::OneRm& oneRm = *profile->oneRm;
+        QVERIFY(answers::plansCalibrated(oneRm));
+        const QString pair = rangeText(*oneRm.calibratedToPlan, 1);
+        QVERIFY(pair != rangeText(*oneRm.toPlan, 1));
+        QCOMPARE(line(0, LinesModel::ToPlan), pair);
+        QStringList told;
+        for (const QLabel* label : m_page->findChildren<QLabel*>())
+            told << label->text();
+        const QString all = told.join(QLatin1Char('\n'));
+        QVERIFY2(all.contains(QStringLiteral("Estimated 1RM ") + number(*oneRm.calibrated, 1)),
+                 qPrintable(all));
+        QVERIFY2(all.contains(QStringLiteral("to plan with: ") + pair), qPrintable(all));
+        QVERIFY2(!all.contains(rangeText(*oneRm.toPlan, 1)), qPrintable(all));
     }
 
     void aSessionWithoutALineHasDashesAndItsReason() {

@@ -24,7 +24,7 @@ constexpr int paperWidth = 400;
 MaxChangeRow rowOf(const answers::ReadChange& read, const Words& name, LoadUnit unit) {
     return {.name = said(name),
             .reading = said(answers::toldMax(read), unit),
-            .change = read.change,
+            .change = read.told(),
             .whisker = {.interval = read.interval,
                         .equivalence = read.equivalence,
                         .straight = read.straight.value_or(read.interval)}};

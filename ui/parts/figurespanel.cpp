@@ -3,6 +3,7 @@
 
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
+#include "core/answers/planbounds.h"
 #include "core/answers/sources.h"
 #include "core/answers/told.h"
 #include "ui/parts/cautions.h"
@@ -108,9 +109,7 @@ FiguresPanel::Words FiguresPanel::wordsOf(const answers::Profile& profile) const
 QString FiguresPanel::headline(const answers::Profile& profile, const QString& estimate) const {
     const answers::OneRm& oneRm = *profile.oneRm;
     const QString level = levelText(profile.level), unit = unitName(m_unit);
-    const auto& whole = oneRm.toPlan    ? oneRm.toPlan
-                        : oneRm.withMvt ? oneRm.withMvt
-                                        : oneRm.interval;
+    const auto& whole = answers::toPlanWith(oneRm);
     if (!whole)
         return tr("Estimated 1RM %1 %2, no interval").arg(estimate, unit);
     const QString interval = rangeText(inUnit(*whole, m_unit), 1);
@@ -154,11 +153,14 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
     }
     QStringList detail;
     const QString unit = unitName(m_unit);
-    const QString estimate = number(inUnit(oneRm.estimate, m_unit), 1);
+    const QString estimate = number(inUnit(answers::estimateToPlanWith(oneRm), m_unit), 1);
     words.headline = headline(profile, estimate);
     if (!profile.line.hasInference())
         detail << tr("the interval needs a third load");
-    if (oneRm.toPlan && oneRm.straight)
+    if (answers::plansCalibrated(oneRm))
+        detail << tr("by the log's own maxima; the line reads %1")
+                      .arg(loadWithUnit(std::round(10 * oneRm.estimate) / 10, m_unit));
+    else if (oneRm.toPlan && oneRm.straight)
         detail << tr("as if the line were straight: %1 %2")
                       .arg(rangeText(inUnit(*oneRm.straight, m_unit), 1), unit);
     if (m_sources && oneRm.withMvt)

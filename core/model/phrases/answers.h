@@ -133,6 +133,9 @@ inline constexpr std::string_view answers[]{
     translate("Phrases", "device: %1, then %2"),
     translate("Phrases", "footwear: %1, then %2"),
     translate("Phrases", "technique: %1, then %2"),
+    translate("Phrases", "%1 points (%2 to %3): less uneven"),
+    translate("Phrases", "%1 points (%2 to %3): more uneven"),
+    translate("Phrases", "%1 points (%2 to %3): no clear change"),
     translate("Phrases", "left by %1 %"),
     translate("Phrases", "right by %1 %"),
     translate("Phrases", "even"),
@@ -467,6 +470,12 @@ inline constexpr std::string_view answers[]{
         "estimated 1RM %1; to plan with not bounded: lift loads further apart, and heavier ones"),
     translate("Phrases", "estimated 1RM %1, without an interval"),
     translate("Phrases", "estimated 1RM %1; to plan with %2 to %3"),
+    translate("Phrases",
+              "estimated 1RM %1; to plan with %2 to %3, by the line and the MVT's own SD "
+              "alone: days and bend leave it unbounded"),
+    translate("Phrases",
+              "estimated 1RM %1; to plan with %2 to %3, by the line alone: days and bend "
+              "leave it unbounded"),
     translate("Phrases", "estimated 1RM %1; to plan with %2 to %3 (as if straight %4 to %5)"),
     translate("Phrases", "at %1 changes from %2 m/s up, of which the bend takes %3"),
     translate("Phrases", "at %1 changes from %2 m/s up"),

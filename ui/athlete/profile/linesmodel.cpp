@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/profile/linesmodel.h"
 
+#include "core/answers/planbounds.h"
 #include "core/answers/told.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -23,7 +24,8 @@ QString oneRmFigure(const answers::OneRm& oneRm, int column, LoadUnit unit) {
         return oneRm.extrapolatedVeryFar() || !oneRm.interval ? QStringLiteral("(%1)").arg(estimate)
                                                               : estimate;
     case LinesModel::ToPlan:
-        return oneRm.toPlan ? rangeText(inUnit(*oneRm.toPlan, unit), 1) : QStringLiteral("\u2013");
+        return answers::toPlanWith(oneRm) ? rangeText(inUnit(*answers::toPlanWith(oneRm), unit), 1)
+                                          : QStringLiteral("\u2013");
     case LinesModel::Interval:
         return oneRm.interval ? rangeText(inUnit(*oneRm.interval, unit), 1)
                               : QStringLiteral("\u2013");

@@ -140,7 +140,7 @@ QString latestText(const answers::Follow& follow) {
     if (!last.change)
         return SeasonRows::tr("%1 against %2: no figure.").arg(day, base);
     return SeasonRows::tr("%1 against %2: %3 m/s (%4), %5.")
-        .arg(day, base, signedNumber(last.change->read.change, speedDecimals),
+        .arg(day, base, signedNumber(last.change->read.told(), speedDecimals),
              signedRangeText(last.change->read.interval, speedDecimals),
              said(answers::toldSpeed(last.change->read)));
 }
