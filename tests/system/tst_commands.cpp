@@ -180,6 +180,23 @@ private Q_SLOTS:
         QVERIFY(!unwritable.err.isEmpty() && unwritable.out.isEmpty());
     }
 
+    /// Of two files the first is not written where the second cannot be.
+    void aSecondFileThatCannotBeLeavesTheFirstAlone() {
+        const QString csv = write("first.csv", "mine");
+        const QStringList asked = list({"battery"})
+                                  << path("log.slopebook")
+                                  << list({"--athlete", "Lane 3", "--from", "2026-03-14", "--to",
+                                           "2026-04-14", "--replace", "--csv"})
+                                  << csv;
+        const Ran ran = runProgram(asked + list({"--pdf"}) << path("absent/page.pdf"));
+        QVERIFY2(ran.exit != 0 && ran.err.contains("absent"), ran.err);
+        QFile file(csv);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QCOMPARE(file.readAll(), QByteArray("mine"));
+        QCOMPARE(runProgram(asked).exit, 0); // what it would have written
+        QVERIFY(QFile(csv).size() > 4);
+    }
+
     void followAnswers() {
         const Ran ran = runProgram(about("follow") + list({"--load", "60"}));
         QVERIFY2(ran.exit == 0, ran.err);
