@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/bend.h"
 
+#include <Eigen/Core>
+
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 namespace slopebook::answers {
 
 namespace {
 
 constexpr int fixedPointSteps = 3; // leaves 1e-5 kg of the 1RM
+constexpr int sideBySide = 6;      // curves: the shipped ones at once
 constexpr double kappaLevel = 0.95;
 constexpr double fullReach = 0.80;
 
@@ -17,9 +19,9 @@ double rootOf(const stats::Line& line, double y) {
     return line.xMean + (y - line.yMean) / line.slope;
 }
 
-/// The line through the curve at these loads of an athlete whose 1RM is max. It is asked four times
-/// a curve and session: velocityAt's falling branch as (-c1 - sqrt(c1^2 - 4 c2 (c0 - p))) / 2 c2,
-/// one root a load and no division; no curve here is near a straight one, where that would cancel.
+/// The line through the curve at these loads of an athlete whose 1RM is max: velocityAt's falling
+/// branch as (-c1 - sqrt(c1^2 - 4 c2 (c0 - p))) / 2 c2, one root a load and no division; no curve
+/// here is near a straight one, where that would cancel.
 std::optional<CurveLine> throughCurve(const PublishedRelation& relation,
                                       std::span<const double> loads, double max) {
     const auto n = static_cast<double>(loads.size());
@@ -42,22 +44,54 @@ std::optional<CurveLine> throughCurve(const PublishedRelation& relation,
     return line.slope < 0 ? std::optional(line) : std::nullopt; // one load: no number
 }
 
-/// The 1RM whose line over the ladder's loads would say what the ladder's line says, were the
-/// athlete bent by kappa.
-std::optional<double> unbentMax(const PublishedRelation& relation, const Ladder& ladder,
-                                double kappa) {
-    const double atMax = velocityAt(relation, 100);
-    double max = ladder.max;
-    for (int i = 0; i < fixedPointSteps; ++i) {
-        const auto line = throughCurve(relation, ladder.loads, max);
-        if (!line)
-            return std::nullopt;
-        max = ladder.max / (1 + kappa * (line->root(atMax) / max - 1));
-        if (!(max > 0) || !std::isfinite(max))
-            return std::nullopt;
+/// Up to N curves worked out side by side, four times a session: as throughCurve, but only for
+/// where the lines reach the curves' own speeds of 100 %. Places beyond the last curve repeat it.
+template <int N>
+class Curves {
+public:
+    using Row = Eigen::Array<double, N, 1>;
+    Curves(std::span<const PublishedRelation> relations, std::span<const double> loads)
+        : m_loads(loads), m_n(static_cast<double>(loads.size())) {
+        for (int i = 0; i < N; ++i) {
+            const auto& r = relations[std::min(static_cast<std::size_t>(i), relations.size() - 1)];
+            m_constant[i] = r.c1 * r.c1 - 4 * r.c2 * r.c0;
+            m_steep[i] = 4 * r.c2 * 100;
+        }
+        m_atMax = (m_constant + m_steep).max(0.0).sqrt();
+        for (const double load : loads)
+            m_mean += load / m_n;
+        for (const double load : loads)
+            m_sxx += (load - m_mean) * (load - m_mean);
     }
-    return max;
-}
+    /// kg, for athletes whose 1RM is 1 / share. A line that does not fall, or is none, takes falls
+    /// to 0 or below.
+    Row reach(const Row& share, Row& falls) const {
+        Row roots = Row::Zero(), sxRoot = Row::Zero();
+        const Row perKilogram = m_steep * share;
+        for (const double load : m_loads) {
+            const Row root = (m_constant + perKilogram * load).max(0.0).sqrt();
+            roots += root;
+            sxRoot += (load - m_mean) * root;
+        }
+        falls = falls.min(sxRoot * m_steep); // slope is -sxRoot / (2 c2 sxx)
+        return m_mean + (m_atMax - roots / m_n) * m_sxx / sxRoot;
+    }
+    /// 1 over the 1RM whose line over the loads would say max, were the athlete bent by kappa: max
+    /// / (1 + kappa (reach / 1RM - 1)), by steps.
+    Row unbent(double max, double kappa, Row& falls) const {
+        Row share = Row::Constant(1 / max);
+        for (int i = 0; i < fixedPointSteps; ++i) {
+            share = ((1 - kappa) + kappa * share * reach(share, falls)) / max;
+            falls = falls.min(share);
+        }
+        return share;
+    }
+
+private:
+    std::span<const double> m_loads;
+    double m_n, m_mean = 0, m_sxx = 0;
+    Row m_constant, m_steep, m_atMax;
+};
 
 stats::Interval over(const stats::Interval& kappa, double error) {
     return {std::min(kappa.low * error, kappa.high * error),
@@ -68,30 +102,27 @@ stats::Interval hull(const stats::Interval& a, const stats::Interval& b) {
     return {std::min(a.low, b.low), std::max(a.high, b.high)};
 }
 
-std::size_t distinct(const LiftSession& session) {
-    std::set<double> loads;
-    for (const Point& p : session.points)
-        loads.insert(p.load);
-    return loads.size();
-}
-
 /// Sums of one regression over several ladders, each with a line of its own.
 struct KappaSums {
     double qy = 0, qq = 0, yy = 0, df = 0;
     int ladders = 0;
     void add(const PublishedRelation& relation, double mvt, const LiftSession& session);
+    std::vector<double> loads = {}, speeds = {}, bends = {}; ///< of the session at hand
 };
 
 void KappaSums::add(const PublishedRelation& relation, double mvt, const LiftSession& session) {
-    if (distinct(session) < loadsOfAFullLadder)
+    if (session.points.size() < loadsOfAFullLadder)
         return;
-    std::vector<double> loads, speeds, bends;
+    loads.clear();
+    speeds.clear();
+    bends.clear();
     for (const Point& p : session.points) {
         loads.push_back(p.load);
         speeds.push_back(p.velocity);
     }
     const auto line = stats::fitLine(loads, speeds);
-    if (!line || !(line->slope < 0) || !(line->intercept > mvt))
+    if (!line || line->distinct < loadsOfAFullLadder || !(line->slope < 0) ||
+        !(line->intercept > mvt))
         return;
     const double max = rootOf(*line, mvt);
     if (line->xMax < fullReach * max)
@@ -157,42 +188,64 @@ Ladder ladderOf(const LiftSession& session, const stats::Line& line, double max)
 
 BendErrors::BendErrors(const Bend& bend, const Ladder& one)
     : m_kappa(bend.kappa), m_envelope(bend.envelope) {
-    for (const PublishedRelation& relation : bend.relations)
-        add(relation, one, nullptr);
+    if (bend.relations.size() == 1)
+        addAll<1>(bend.relations, one, nullptr);
+    else
+        addAll<sideBySide>(bend.relations, one, nullptr);
 }
 
 BendErrors::BendErrors(const Bend& bend, const Ladder& earlier, const Ladder& later)
     : m_kappa(bend.kappa), m_envelope(bend.envelope) {
-    for (const PublishedRelation& relation : bend.relations)
-        add(relation, earlier, &later);
+    if (bend.relations.size() == 1)
+        addAll<1>(bend.relations, earlier, &later);
+    else
+        addAll<sideBySide>(bend.relations, earlier, &later);
 }
 
-void BendErrors::add(const PublishedRelation& relation, const Ladder& earlier,
-                     const Ladder* later) {
+template <int N>
+void BendErrors::addAll(std::span<const PublishedRelation> relations, const Ladder& earlier,
+                        const Ladder* later) {
     if (!(earlier.max > 0) || (later && !(later->max > 0)))
         return;
     const bool byLater = later && later->heaviest / later->max > earlier.heaviest / earlier.max;
-    const auto max = unbentMax(relation, byLater ? *later : earlier, m_kappa.high);
-    if (!max)
-        return;
-    const auto first = throughCurve(relation, earlier.loads, *max);
-    const auto second = later ? throughCurve(relation, later->loads, *max) : std::nullopt;
-    if (!first || (later && !second))
+    const Ladder& by = byLater ? *later : earlier;
+    while (!relations.empty()) {
+        const std::size_t count = std::min<std::size_t>(N, relations.size());
+        const Curves<N> curves(relations.first(count), by.loads);
+        using Row = typename Curves<N>::Row;
+        Row falls = Row::Ones();
+        const Row max = 1 / curves.unbent(by.max, m_kappa.high, falls);
+        const Row errors = later ? Row(max) : Row(curves.reach(1 / max, falls) - max);
+        for (std::size_t i = 0; i < count; ++i) {
+            const auto place = static_cast<Eigen::Index>(i);
+            if (!(falls[place] > 0) || !std::isfinite(errors[place]))
+                continue;
+            if (later)
+                addPair(relations[i], earlier, *later, max[place]);
+            else
+                widen(errors[place]);
+        }
+        relations = relations.subspan(count);
+    }
+}
+
+void BendErrors::widen(double error) {
+    const stats::Interval ofMax = over(m_kappa, error);
+    m_ofMax = m_envelope || m_any ? hull(m_ofMax, ofMax) : ofMax;
+    m_any = true;
+}
+
+void BendErrors::addPair(const PublishedRelation& relation, const Ladder& earlier,
+                         const Ladder& later, double max) {
+    const auto first = throughCurve(relation, earlier.loads, max);
+    const auto second = throughCurve(relation, later.loads, max);
+    if (!first || !second)
         return;
     const double atMax = velocityAt(relation, 100);
-    const double error =
-        later ? second->root(atMax) - first->root(atMax) : first->root(atMax) - *max;
-    const stats::Interval ofMax = over(m_kappa, error);
-    m_ofMax = m_envelope || !m_fits.empty() ? hull(m_ofMax, ofMax) : ofMax;
-    if (m_fits.empty())
-        m_fits.reserve(m_envelope ? publishedRelations().size() : 1);
-    if (!later) {
-        m_fits.push_back({.earlier = *first, .later = *first});
-        return;
-    }
+    widen(second->root(atMax) - first->root(atMax));
     // A lift that is none of the published: their shape, its own speeds.
     const double scale =
-        m_envelope ? std::abs((earlier.slope + later->slope) / (first->slope + second->slope)) : 1;
+        m_envelope ? std::abs((earlier.slope + later.slope) / (first->slope + second->slope)) : 1;
     m_fits.push_back({.earlier = *first, .later = *second, .scale = scale});
 }
 

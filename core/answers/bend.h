@@ -64,18 +64,23 @@ public:
     /// The same of the 1RM or of its change, kg.
     const stats::Interval& ofMax() const { return m_ofMax; }
     /// Whether anything may be off.
-    bool any() const { return !m_fits.empty(); }
+    bool any() const { return m_any; }
 
 private:
     struct Fit {
         CurveLine earlier, later; ///< through the curve
         double scale = 1;         ///< own speeds over published ones
     };
-    void add(const PublishedRelation& relation, const Ladder& earlier, const Ladder* later);
+    template <int N>
+    void addAll(std::span<const PublishedRelation> relations, const Ladder& earlier,
+                const Ladder* later);
+    void addPair(const PublishedRelation& relation, const Ladder& earlier, const Ladder& later,
+                 double max);
+    void widen(double error);
 
     stats::Interval m_kappa{0, 0};
-    bool m_envelope = false;
-    std::vector<Fit> m_fits;
+    bool m_envelope = false, m_any = false;
+    std::vector<Fit> m_fits; ///< of two sessions
     stats::Interval m_ofMax{0, 0};
 };
 

@@ -7,8 +7,9 @@
 #include <boost/math/distributions/students_t.hpp>
 
 #include <array>
+#include <bit>
 #include <cmath>
-#include <functional>
+#include <cstdint>
 
 namespace slopebook::stats {
 
@@ -42,8 +43,9 @@ double tCritical(double level, double df) {
         double level = 0, df = 0, t = 0;
     };
     thread_local std::array<Kept, 64> kept;
-    const std::size_t place =
-        (std::hash<double>{}(df) ^ (std::hash<double>{}(level) >> 7)) % kept.size();
+    const std::size_t place = (std::bit_cast<std::uint64_t>(df) * 0x9E3779B97F4A7C15u ^
+                               std::bit_cast<std::uint64_t>(level) * 0xC2B2AE3D27D4EB4Fu) >>
+                              58;
     Kept& found = kept[place];
     if (found.level != level || found.df != df)
         found = {level, df, tUpperQuantile((1 - level) / 2, df)};
