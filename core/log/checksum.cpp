@@ -12,8 +12,8 @@ namespace slopebook::log {
 namespace {
 constexpr std::uint64_t reflectedPolynomial = 0xC96C5795D7870F42U;
 
-/// Of a byte alone, and of that byte with one to seven zero bytes after it.
-using Tables = std::array<std::array<std::uint64_t, 256>, 8>;
+/// Of a byte alone, and of that byte with one to fifteen zero bytes after it.
+using Tables = std::array<std::array<std::uint64_t, 256>, 16>;
 
 constexpr Tables makeTables() {
     Tables tables{};
@@ -23,7 +23,7 @@ constexpr Tables makeTables() {
             crc = (crc >> 1) ^ ((crc & 1U) != 0 ? reflectedPolynomial : 0);
         tables[0][byte] = crc;
     }
-    for (std::size_t zeros = 1; zeros < 8; ++zeros)
+    for (std::size_t zeros = 1; zeros < tables.size(); ++zeros)
         for (std::size_t byte = 0; byte < 256; ++byte) {
             const std::uint64_t before = tables[zeros - 1][byte];
             tables[zeros][byte] = tables[0][before & 0xFFU] ^ (before >> 8);
@@ -48,10 +48,20 @@ void append(std::string& bytes, std::uint64_t value) {
 }
 } // namespace
 
-// Eight bytes a step (slicing by 8: Kounavis and Berry 2005, from memory): a byte a step was a
-// third of the time of reading all lines.
+// Sixteen bytes a step, then eight (slicing by 8: Kounavis and Berry 2005, from memory): a byte a
+// step was a third of the time of reading all lines. The later eight do not wait for the sum.
 std::uint64_t crc64(std::string_view bytes) {
     std::uint64_t crc = ~std::uint64_t{0};
+    for (; bytes.size() >= 16; bytes.remove_prefix(16)) {
+        const std::uint64_t later = eightBytes(bytes.data() + 8);
+        crc ^= eightBytes(bytes.data());
+        std::uint64_t next = 0, ofLater = 0;
+        for (std::size_t i = 0; i < 8; ++i) {
+            next ^= tables[15 - i][(crc >> (8 * i)) & 0xFFU];
+            ofLater ^= tables[7 - i][(later >> (8 * i)) & 0xFFU];
+        }
+        crc = next ^ ofLater;
+    }
     for (; bytes.size() >= 8; bytes.remove_prefix(8)) {
         crc ^= eightBytes(bytes.data());
         std::uint64_t next = 0;
