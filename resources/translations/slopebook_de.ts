@@ -5005,6 +5005,26 @@
         <source>80 % with %1 tests on each side</source>
         <translation>80 % mit je %1 Tests vorher und nachher</translation>
     </message>
+    <message>
+        <source>%1 points (%2 to %3): less uneven</source>
+        <translation>%1 Punkte (%2 bis %3): weniger ungleich</translation>
+    </message>
+    <message>
+        <source>%1 points (%2 to %3): more uneven</source>
+        <translation>%1 Punkte (%2 bis %3): ungleicher</translation>
+    </message>
+    <message>
+        <source>%1 points (%2 to %3): no clear change</source>
+        <translation>%1 Punkte (%2 bis %3): keine klare Änderung</translation>
+    </message>
+    <message>
+        <source>estimated 1RM %1; to plan with %2 to %3, by the line and the MVT&apos;s own SD alone: days and bend leave it unbounded</source>
+        <translation>geschätztes 1RM %1; zum Planen %2 bis %3, aus der Geraden und der SD der MVT allein: mit Tagen und Krümmung bleibt es unbegrenzt</translation>
+    </message>
+    <message>
+        <source>estimated 1RM %1; to plan with %2 to %3, by the line alone: days and bend leave it unbounded</source>
+        <translation>geschätztes 1RM %1; zum Planen %2 bis %3, aus der Geraden allein: mit Tagen und Krümmung bleibt es unbegrenzt</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -6466,12 +6486,12 @@
         <translation>Niveau der Intervalle und Streuung um die Geraden</translation>
     </message>
     <message>
-        <source>one scatter</source>
-        <translation>eine Streuung</translation>
+        <source>%1, one scatter</source>
+        <translation>%1, eine Streuung</translation>
     </message>
     <message>
-        <source>two scatters</source>
-        <translation>zwei Streuungen</translation>
+        <source>%1, two scatters</source>
+        <translation>%1, zwei Streuungen</translation>
     </message>
 </context>
 <context>
@@ -6920,14 +6940,6 @@ the block&apos;s ceiling of %1</source>
         <translation>Reichweite %1</translation>
     </message>
     <message>
-        <source>, extrapolated very far</source>
-        <translation>, sehr weit extrapoliert</translation>
-    </message>
-    <message>
-        <source>, extrapolated far</source>
-        <translation>, weit extrapoliert</translation>
-    </message>
-    <message>
         <source>MVT %1</source>
         <translation>MVT %1</translation>
     </message>
@@ -6994,6 +7006,18 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>as if the line were straight: %1 %2</source>
         <translation>ohne Krümmung: %1 %2</translation>
+    </message>
+    <message>
+        <source>by the log&apos;s own maxima; the line reads %1</source>
+        <translation>nach den Maxima des Protokolls selbst; die Gerade liest %1</translation>
+    </message>
+    <message>
+        <source>reach %1, extrapolated very far</source>
+        <translation>Reichweite %1, sehr weit extrapoliert</translation>
+    </message>
+    <message>
+        <source>reach %1, extrapolated far</source>
+        <translation>Reichweite %1, weit extrapoliert</translation>
     </message>
 </context>
 <context>
@@ -7399,6 +7423,10 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>F9 folds this away</source>
         <translation>F9 klappt dies weg</translation>
+    </message>
+    <message>
+        <source>Nobody here is called “%1”.</source>
+        <translation>Niemand hier heißt „%1“.</translation>
     </message>
 </context>
 <context>
@@ -8459,6 +8487,11 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>The line that is planned from</source>
         <translation>Die Gerade, nach der geplant wird</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a sentence on what is planned with, one on how old the line is</comment>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
