@@ -158,7 +158,8 @@ void TestUncertaintyAnswers::lightOnlyOfABentAthlete() {
 /// The bend's lines take the curve by one root a load: the same to 1e-10 as lines through
 /// velocityAt.
 void TestUncertaintyAnswers::lineThroughTheCurveIsExact() {
-    const std::vector<double> full{30, 42.5, 55, 67.5, 80, 90}, light{20, 27.5, 35, 42.5, 50};
+    const std::vector<double> heavyLoads{30, 42.5, 55, 67.5, 80, 90},
+        lightLoads{20, 27.5, 35, 42.5, 50};
     for (const auto& relation : publishedRelations()) {
         const auto through = [&](const std::vector<double>& loads, double max) {
             std::vector<double> speeds;
@@ -172,17 +173,19 @@ void TestUncertaintyAnswers::lineThroughTheCurveIsExact() {
         const double atMax = velocityAt(relation, 100);
         double max = 101; // the same three steps
         for (int i = 0; i < 3; ++i)
-            max = 101 / (1 + (root(through(full, max), atMax) / max - 1));
-        const Ladder before{.loads = full, .slope = -0.012, .max = 101, .heaviest = 90};
-        const Ladder after{.loads = light, .slope = -0.012, .max = 108, .heaviest = 50};
+            max = 101 / (1 + (root(through(heavyLoads, max), atMax) / max - 1));
+        const Ladder before{.loads = heavyLoads, .slope = -0.012, .max = 101, .heaviest = 90};
+        const Ladder after{.loads = lightLoads, .slope = -0.012, .max = 108, .heaviest = 50};
         const BendErrors errors({.relations = {relation}}, before, after);
         for (const double load : {25.0, 40.0, 60.0}) {
-            const double error = through(light, max).at(load) - through(full, max).at(load);
+            const double error =
+                through(lightLoads, max).at(load) - through(heavyLoads, max).at(load);
             const stats::Interval found = errors.at(load);
             CHECK_NEAR(found.low, std::min(0.0, error), 1e-10);
             CHECK_NEAR(found.high, std::max(0.0, error), 1e-10);
         }
-        const double ofMax = root(through(light, max), atMax) - root(through(full, max), atMax);
+        const double ofMax =
+            root(through(lightLoads, max), atMax) - root(through(heavyLoads, max), atMax);
         CHECK_NEAR(errors.ofMax().low, std::min(0.0, ofMax), 1e-9); // kg
         CHECK_NEAR(errors.ofMax().high, std::max(0.0, ofMax), 1e-9);
     }
