@@ -53,7 +53,9 @@ struct TestKind {
     std::string unit; ///< of the day's value
     bool higherIsBetter = true;
     bool twoSided = false; ///< left and right are tested apart
+    bool bothToo = false;  ///< of a two-sided test: both at once as well
     AttemptRule rule = AttemptRule::Best;
+    int bestOf = 0;   ///< of AttemptRule::Mean: the mean of so many best attempts; 0: of all
     int attempts = 3; ///< planned on each side
     TestFormula formula = TestFormula::Value;
     int decimals = 2;               ///< shown
@@ -81,10 +83,12 @@ struct TestAttempts {
     friend bool operator==(const TestAttempts&, const TestAttempts&) = default;
 };
 
-/// A test or a lift that was not possible on the day, on one side or at all: a fact, not a zero.
+/// A test, a lift or one load of a lift that was not possible on the day, on one side or at all: a
+/// fact, not a zero.
 struct Gap {
-    std::optional<TestKindId> kind; ///< either a test
-    std::optional<LiftId> lift;     ///< or a lift
+    std::optional<TestKindId> kind{}; ///< either a test
+    std::optional<LiftId> lift{};     ///< or a lift,
+    std::optional<Mass> load{};       ///< or of that lift one load only
     BodySide side = BodySide::Both;
     std::string reason;
     friend bool operator==(const Gap&, const Gap&) = default;

@@ -16,6 +16,7 @@ enum class EquipmentId : long long {};
 enum class SessionId : long long {};
 enum class SetId : long long {};
 enum class TestKindId : long long {};
+enum class StationId : long long {};
 
 /// The bare number behind a key, for storage and display.
 template <class Id>

@@ -42,8 +42,9 @@ struct Lift {
     std::string name{};
     VelocityKind kind = VelocityKind::Mean;
     PointRule rule = PointRule::Fastest;
-    bool ballistic = false;                   ///< thrown or jumped: has a line, and no 1RM
-    std::optional<Mvt> mvt{};                 ///< Origin::Coach or Origin::Published
+    bool ballistic = false;   ///< thrown or jumped: has a line, and no 1RM
+    bool movesBody = false;   ///< the load of its line is the added load and the body mass
+    std::optional<Mvt> mvt{}; ///< Origin::Coach or Origin::Published
     std::optional<double> smallestVelocity{}; ///< the coach's own smallest change that matters, m/s
     std::optional<double> smallestOneRm{};    ///< the same for the 1RM, kg
     std::string note{};

@@ -4,8 +4,25 @@
 #include "core/model/phrases/model.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace slopebook {
+
+std::string_view word(Outcome outcome) {
+    return outcome == Outcome::Lifted ? "lifted" : "not lifted";
+}
+std::optional<Outcome> outcomeFromWord(std::string_view word) {
+    for (const Outcome outcome : {Outcome::Lifted, Outcome::NotLifted})
+        if (word == slopebook::word(outcome))
+            return outcome;
+    return std::nullopt;
+}
+
+std::optional<Effort> effort(double value) {
+    if (!(value >= 1 && value <= 10) || value * 2 != std::floor(value * 2))
+        return std::nullopt;
+    return Effort{static_cast<int>(value * 2)};
+}
 
 std::optional<double> pointVelocity(const Set& set, PointRule rule) {
     if (!set.excluded.empty())

@@ -10,6 +10,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace slopebook {
@@ -21,11 +22,30 @@ struct Rep {
     friend bool operator==(const Rep&, const Rep&) = default;
 };
 
-/// One load lifted for one or more reps.
+/// Whether a load went up.
+enum class Outcome { Lifted, NotLifted };
+/// "lifted", "not lifted": the words of files and JSON.
+std::string_view word(Outcome outcome);
+std::optional<Outcome> outcomeFromWord(std::string_view word);
+
+/// A rating of perceived effort (RPE), from 1 to 10 in halves.
+struct Effort {
+    int halves = 2; ///< 2 .. 20
+    double value() const { return halves / 2.0; }
+    friend auto operator<=>(const Effort&, const Effort&) = default;
+};
+/// Nothing for what is not a half between 1 and 10.
+std::optional<Effort> effort(double value);
+
+/// One load lifted for one or more reps, or tried and not lifted (then it has no reps, is on no
+/// line, and bounds the day's maximum from above).
 struct Set {
     Mass load{};
-    bool trueMaximum = false; ///< a successful true maximum (1RM)
-    std::string excluded{};   ///< the reason; empty when the set counts
+    bool trueMaximum = false; ///< a true maximum (1RM): lifted, or with NotLifted tried
+    Outcome outcome = Outcome::Lifted;
+    std::string reason{};           ///< why it was not lifted, if the coach says; else empty
+    std::optional<Effort> effort{}; ///< how hard it was
+    std::string excluded{};         ///< the reason; empty when the set counts
     std::string note{};
     std::vector<Rep> reps{};
     friend bool operator==(const Set&, const Set&) = default;
