@@ -2,8 +2,8 @@
 #include "core/answers/comparison.h"
 
 #include "core/answers/comparisonnotes.h"
+#include "core/answers/comparisonsentence.h"
 #include "core/answers/devicecorrected.h"
-#include "core/answers/sentence.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/answers.h"
 
@@ -139,23 +139,8 @@ std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& c, Mass load) {
     const auto smallest = smallestFor(c.settings, load);
     if (!smallest || !(smallest->value > 0))
         return std::nullopt;
-    const double x = kilograms(load);
-    const auto at = [&](const stats::Line& line) {
-        const double off = x - line.xMean;
-        return stats::Variance{
-            c.uncertainty.scatter(line).s2 * (1.0 / line.n + off * off / line.sxx), c.lines.df()};
-    };
-    const stats::Interval bend = c.uncertainty.bend.at(x);
-    const double day = c.uncertainty.day.at(x);
-    return RepeatsQuestion{.earlier = at(c.lines.first()),
-                           .later = at(c.lines.second()),
-                           .day = {day, c.uncertainty.day.df},
-                           .dayExpected = day * c.settings.dayNoise.expectedRatio(),
-                           .span = bend.high - bend.low,
-                           .standing = c.settings.deviceBias ? c.settings.deviceBias->second
-                                                             : stats::Variance{},
-                           .smallest = smallest->value,
-                           .level = c.settings.level};
+    return repeatsQuestion(c.uncertainty.at(kilograms(load)), c.settings.dayNoise, smallest->value,
+                           c.settings.level);
 }
 
 Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& from,

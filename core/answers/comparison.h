@@ -5,7 +5,7 @@
 
 #include "core/answers/profile.h"
 #include "core/answers/reading.h"
-#include "core/answers/settle.h"
+#include "core/answers/testsneeded.h"
 #include "core/answers/uncertainty.h"
 #include "core/stats/twolines.h"
 
@@ -90,7 +90,7 @@ struct Comparison {
     std::vector<Differs> differs = {};
     std::optional<stats::TwoLines::Crossing> crossing = {};
     Answer<OneRmChange> oneRm;
-    Words sentence = {}; ///< by sentence.h
+    Words sentence = {}; ///< by comparisonsentence.h
     std::vector<Note> notes = {};
 };
 
@@ -106,7 +106,7 @@ ChangeAt changeAt(const Comparison& comparison, Mass load);
 std::vector<Unsettled> unsettled(const Comparison& comparison);
 
 /// The question of what would make the change at a load clear, whatever its reading is; nothing
-/// where no smallest change is known. Both sides by the pooled scatter.
+/// where no smallest change is known.
 std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& comparison, Mass load);
 
 /// The loads that both sessions cover; nothing where they do not overlap.

@@ -90,12 +90,17 @@ Note dayNoiseNote(const DayNoise& noise) {
     if (noise.origin == DayNoise::Origin::None)
         return note(say("no day-to-day noise is known: the readings are made from these two days "
                         "alone, which calls too much a change"));
-    const Words source = sourceOf(asCited(noise));
+    const Words source = sourceOf(noise);
     if (noneFound(noise))
         return note(
             say("no day-to-day noise was found beyond the scatter within a day (%1)", source));
     return note(say("day-to-day SD of a whole line, %1 m/s, is part of every reading (%2)",
                     figure(std::sqrt(noise.variance.value), 3), source));
+}
+
+void citeDayNoise(const DayNoise& noise, std::vector<Note>& notes) {
+    if (Words cited = citationOf(asCited(noise)); !cited.empty())
+        notes.push_back({Note::Kind::DayNoiseSource, std::move(cited)});
 }
 
 Note smallestSpeedNote(const Smallest& smallest) {
@@ -128,6 +133,7 @@ std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOn
                                       "tests leans one way or the other")});
     if (c.settings.level != 0.95)
         notes.push_back(levelNote(c.settings.level));
+    citeDayNoise(c.settings.dayNoise, notes);
     return notes;
 }
 

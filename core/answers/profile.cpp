@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 namespace slopebook::answers {
 
@@ -24,7 +25,7 @@ void requireLevel(double level) {
         throw BadInput(figure(fixed(level, 4)), say("a confidence level between 0.5 and 1"));
 }
 
-Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
+Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, std::span<const double> loads,
                             const stats::Line& line, double level, const Beyond& beyond) {
     if (lift.ballistic)
         return NoAnswer{NoAnswer::Why::BallisticLift,
@@ -49,8 +50,7 @@ Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const Lift
                 oneRm.withMvt =
                     stats::inversePrediction(line, mvt->value, *mvt->sd * *mvt->sd, level).interval;
         }
-        const BendErrors bend(beyond.bend, ladderOf(session, line, oneRm.estimate));
-        oneRm.bend = bend.ofMax();
+        oneRm.bend = bendOfMax(beyond.bend, loads, oneRm.estimate);
         const stats::Moving day = dayOf(beyond.day, line, oneRm.estimate);
         oneRm.straight = intervalToPlanWith(line, *mvt, day, {}, level);
         if (oneRm.straight)
@@ -181,7 +181,7 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
               .level = level,
               .line = *line,
               .mvt = mvt ? std::optional(*mvt) : std::nullopt,
-              .oneRm = estimateOneRm(lift, mvt, session, *line, level, beyond),
+              .oneRm = estimateOneRm(lift, mvt, x, *line, level, beyond),
               .points = diagnosed(session, *line, x, y),
               .curvature = stats::curvature(x, y),
               .lightest = line->xMin,

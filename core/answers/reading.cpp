@@ -91,7 +91,7 @@ int ReadChange::leans() const {
     return at80->low > 0 ? 1 : at80->high < 0 ? -1 : 0;
 }
 
-double ReadChange::told() const {
+double ReadChange::besideInterval() const {
     if (reading == Reading::NoFigure || (change >= interval.low && change <= interval.high))
         return change;
     return (interval.low + interval.high) / 2;

@@ -49,6 +49,9 @@ struct DayNoise {
     }
 };
 
+/// The level of the interval by which an unclear change leans.
+constexpr double leaningLevel = 0.80;
+
 /// A change with the interval its reading is made from.
 struct ReadChange {
     double change = 0;
@@ -66,9 +69,9 @@ struct ReadChange {
     std::optional<stats::Interval> at80 = {};
     /// +1 or -1 where the reading is unclear and leans up or down; else 0.
     int leans() const;
-    /// The change as words and marks tell it beside the interval: the middle of the interval where
+    /// The change as words and marks have it beside the interval: the middle of the interval where
     /// what lines bend moves it off the change as it was read.
-    double told() const;
+    double besideInterval() const;
     /// The smallest change that such tests show: half of the interval.
     double shows() const { return (interval.high - interval.low) / 2; }
 };

@@ -7,7 +7,7 @@
 
 #include <cmath>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 namespace {
 
@@ -140,4 +140,4 @@ void writeBatteryCsv(const BatteryAnswer& answer, const log::Destination& to) {
     log::writeWhole(to, batteryCsv(answer));
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

@@ -11,7 +11,7 @@
 #include <array>
 #include <set>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 namespace {
 
@@ -368,4 +368,4 @@ Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                 settings.level);
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

@@ -14,7 +14,7 @@
 #include <utility>
 #include <vector>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 /// A day on which an athlete was tested in the lift.
 struct TestDay {
@@ -105,4 +105,4 @@ Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                const std::vector<Mass>& loads = {},
                                const AskSettings& settings = {}, const Progress& progress = {});
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 std::optional<answers::LoadBound> blockCeiling(std::span<const Stored<BlockId, Block>> blocks,
                                                Date day) {
@@ -155,4 +155,4 @@ Words settledWords(const SettledAt& settled) {
     return clauses(std::move(all));
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

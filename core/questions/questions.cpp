@@ -14,7 +14,7 @@
 #include <charconv>
 #include <map>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 namespace {
 
@@ -237,4 +237,4 @@ std::optional<Block> blockOn(std::span<const Stored<BlockId, Block>> blocks, Dat
     return found;
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

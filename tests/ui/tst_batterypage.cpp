@@ -26,6 +26,7 @@
 
 using namespace slopebook;
 using namespace slopebook::test;
+using namespace slopebook::questions;
 using namespace slopebook::ui;
 
 namespace {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/changedata.h"
 
-#include "core/answers/told.h"
+#include "core/answers/readingwords.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -37,7 +37,7 @@ ChangeData changeOf(const answers::Comparison& c, LoadUnit unit) {
                          .straight = at.read.straight.value_or(at.read.interval)},
              .reading = at.read.reading,
              .word = said(answers::readingWords(at.read.reading)),
-             .told = said(answers::toldSpeed(at.read))});
+             .told = said(answers::speedReading(at.read))});
     }
     if (const auto common = answers::commonLoads(c.from, c.to))
         data.common = LoadRange{.from = common->low, .to = common->high};

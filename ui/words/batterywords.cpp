@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/batterywords.h"
 
+#include "core/answers/readingwords.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -43,7 +44,9 @@ bool surelySmall(const answers::TestChange& test) {
 }
 
 QString testReading(const answers::TestChange& test) {
-    QString words = said(answers::readingWords(test.read.reading));
+    QString words = said(test.read.reading == answers::Reading::Unclear
+                             ? answers::sizedCell(test.read, test.kind.value.decimals)
+                             : answers::readingWords(test.read.reading));
     if (test.read.beyondSmallest)
         words += QStringLiteral(" > m");
     else if (surelySmall(test))
@@ -83,8 +86,9 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
 std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery) {
     std::vector<QStringList> rows;
     for (const answers::LeftRight& row : battery.leftRight)
-        rows.push_back(
-            {text(row.kind.value.name), asymmetryText(row.before), asymmetryText(row.after)});
+        rows.push_back({text(row.kind.value.name), asymmetryText(row.before),
+                        asymmetryText(row.after),
+                        row.change ? said(answers::asymmetryChangeWords(row)) : dash});
     return rows;
 }
 
@@ -96,7 +100,7 @@ std::vector<QStringList> missingRows(const answers::BatteryComparison& battery) 
     return rows;
 }
 
-QStringList unreadSentences(const BatteryAnswer& answer) {
+QStringList unreadSentences(const questions::BatteryAnswer& answer) {
     QStringList lines;
     for (const slopebook::Words& what : answer.unread)
         lines << QStringLiteral("\u26a0 ") +
@@ -104,9 +108,9 @@ QStringList unreadSentences(const BatteryAnswer& answer) {
     return lines;
 }
 
-QStringList liftSentences(const BatteryAnswer& answer, LoadUnit unit) {
+QStringList liftSentences(const questions::BatteryAnswer& answer, LoadUnit unit) {
     QStringList lines;
-    for (const BatteryLift& lift : answer.lifts)
+    for (const questions::BatteryLift& lift : answer.lifts)
         lines << text(lift.lift.value.name) + QStringLiteral(": ") +
                      (lift.comparison ? said(lift.comparison->sentence, unit)
                                       : said(lift.comparison.why().reason, unit));
@@ -122,7 +126,9 @@ QString batterySummary(const answers::BatteryComparison& battery) {
         QStringList names;
         for (const answers::TestChange& test : battery.tests)
             if (test.read.reading == reading)
-                names << said(answers::testLabel(test.kind.value, test.side));
+                names << said(reading == Reading::Unclear
+                                  ? answers::unclearTestWords(test)
+                                  : answers::testLabel(test.kind.value, test.side));
         if (!names.isEmpty())
             parts << Words::tr("%1: %2").arg(said(answers::readingWords(reading)),
                                              names.join(QStringLiteral(", ")));

@@ -68,7 +68,7 @@ inline constexpr std::string_view questions[]{
 
 } // namespace slopebook::phrases
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 using Phrase = Listed<phrases::questions>;
 
@@ -78,4 +78,4 @@ Words say(Phrase phrase, Parts&&... parts) {
     return filled(phrase.english(), std::forward<Parts>(parts)...);
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/sentence.h"
+#include "core/answers/comparisonsentence.h"
 
 #include "core/model/phrases/answers.h"
 
@@ -54,7 +54,7 @@ std::vector<ChangeAt> withTelling(const Comparison& c, const std::vector<ChangeA
 }
 
 /// The changes that the sentence tells of, by load.
-std::vector<ChangeAt> told(const Comparison& c, const CommonLoads& common) {
+std::vector<ChangeAt> changesWithin(const Comparison& c, const CommonLoads& common) {
     std::vector<ChangeAt> inside;
     std::ranges::copy_if(c.at, std::back_inserter(inside),
                          [](const ChangeAt& at) { return !at.extrapolated; });
@@ -78,7 +78,7 @@ void tellMost(Clause& clause, double load, const ReadChange& r) {
     if (r.reading != Reading::Unclear)
         return;
     const Telling own{.load = load,
-                      .change = r.told(),
+                      .change = r.besideInterval(),
                       .interval = r.interval,
                       .shows = r.shows(),
                       .leans = r.leans()};
@@ -95,8 +95,8 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
         clauses.push_back({.reading = r.reading,
                            .fromLoad = load,
                            .toLoad = load,
-                           .smallestChange = r.told(),
-                           .largestChange = r.told(),
+                           .smallestChange = r.besideInterval(),
+                           .largestChange = r.besideInterval(),
                            .beyondSmallest = r.beyondSmallest,
                            .withinSmallest = r.withinSmallest});
         tellMost(clauses.back(), load, r);
@@ -105,8 +105,8 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
     Clause& c = clauses.back();
     tellMost(c, load, r);
     c.toLoad = load;
-    c.smallestChange = std::min(c.smallestChange, r.told());
-    c.largestChange = std::max(c.largestChange, r.told());
+    c.smallestChange = std::min(c.smallestChange, r.besideInterval());
+    c.largestChange = std::max(c.largestChange, r.besideInterval());
     c.beyondSmallest = c.beyondSmallest && r.beyondSmallest;
     c.withinSmallest = c.withinSmallest && r.withinSmallest;
 }
@@ -274,7 +274,7 @@ Phrase unclearMax(int leans) {
 }
 
 Words verdict(const ReadChange& r) {
-    const Words by = massWords(r.told(), asChange);
+    const Words by = massWords(r.besideInterval(), asChange);
     const Words low = massWords(r.interval.low, bareChange);
     const Words high = massWords(r.interval.high, bareChange);
     if (r.reading == Reading::Held)
@@ -316,10 +316,10 @@ std::vector<Words> loadClauses(const SentenceParts& parts) {
                                 massWords(all.front().fromLoad, bareLoad),
                                 massWords(all.front().toLoad)),
                             all.front())};
-    std::vector<Words> told;
+    std::vector<Words> words;
     for (std::size_t i = 0; i < all.size(); ++i)
-        told.push_back(clauseWords(all, i));
-    return told;
+        words.push_back(clauseWords(all, i));
+    return words;
 }
 
 /// Where one day's line is drawn far beyond its loads and leaves the change wide open.
@@ -340,7 +340,7 @@ void tellOfNothing(SentenceParts& parts, const Comparison& c) {
 SentenceParts sentenceParts(const Comparison& c) {
     SentenceParts parts;
     if (const auto common = commonLoads(c.from, c.to)) {
-        for (const ChangeAt& at : told(c, *common))
+        for (const ChangeAt& at : changesWithin(c, *common))
             add(parts.clauses, at);
     } else {
         parts.noOverlap = true;
