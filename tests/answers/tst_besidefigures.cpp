@@ -66,6 +66,13 @@ private Q_SLOTS:
                  std::string("unclear, leaning up; shows from 0.055"));
         QCOMPARE(english(maxCell(unclear(-2.5, {-6, 1}, {-5, 0.1}))),
                  std::string("unclear; shows from 3.5 kg"));
+        // A figure of its own unit: half of -6 to 1, with one decimal and none.
+        QCOMPARE(english(sizedCell(unclear(-2.5, {-6, 1}, {-5, -0.1}), 1)),
+                 std::string("unclear, leaning down; shows from 3.5"));
+        QCOMPARE(english(sizedCell(unclear(-2, {-6, 2}, {-5, 0.1}), 0)),
+                 std::string("unclear; shows from 4"));
+        QCOMPARE(english(sizedCell(read(0.08, {0.06, 0.10}, {0.06, 0.10}, five), 3)),
+                 std::string("better, by more than matters"));
         QCOMPARE(english(maxCell(read(0, {-0.06, 0.06}, {-0.04, 0.04}, five))),
                  std::string("held"));
     }
