@@ -8,7 +8,7 @@
 
 namespace slopebook::app {
 
-void PaintedPages::comparison(const log::Log& log, const ui::Background& about,
+void PaintedPages::comparison(const log::Log& log, const questions::Background& about,
                               const answers::Comparison& comparison,
                               const log::Destination& to) const {
     paintOffscreen(
@@ -31,7 +31,8 @@ void PaintedPages::card(const PlanOut& out, int sets, int reps, const log::Desti
     });
 }
 
-void PaintedPages::battery(const ui::BatteryAnswer& answer, const log::Destination& to) const {
+void PaintedPages::battery(const questions::BatteryAnswer& answer,
+                           const log::Destination& to) const {
     paintOffscreen(
         [&] { ui::writeBatteryPdf(answer, ui::LoadUnit::Kilograms, ui::page::Paper::A4, to); });
 }

@@ -8,11 +8,11 @@ namespace slopebook::app {
 
 class PaintedPages : public Pages {
 public:
-    void comparison(const log::Log& log, const ui::Background& about,
+    void comparison(const log::Log& log, const questions::Background& about,
                     const answers::Comparison& comparison,
                     const log::Destination& to) const override;
     void card(const PlanOut& out, int sets, int reps, const log::Destination& to) const override;
-    void battery(const ui::BatteryAnswer& answer, const log::Destination& to) const override;
+    void battery(const questions::BatteryAnswer& answer, const log::Destination& to) const override;
 };
 
 } // namespace slopebook::app

@@ -272,7 +272,7 @@ void oneRmJson(Json& json, const Answer<OneRm>& oneRm, double level,
     json.endObject();
 }
 
-void profileJson(Json& json, const log::Log& log, const ui::Background& about,
+void profileJson(Json& json, const log::Log& log, const questions::Background& about,
                  const Profile& profile) {
     const LiftSession& session = profile.session;
     json.object()
@@ -296,7 +296,7 @@ void profileJson(Json& json, const log::Log& log, const ui::Background& about,
     json.endObject();
 }
 
-void sharedLoadsJson(Json& json, const ui::Background& about, const LiftSession& from,
+void sharedLoadsJson(Json& json, const questions::Background& about, const LiftSession& from,
                      const LiftSession& to, const NoAnswer& why,
                      const std::vector<SharedLoadChange>& shared) {
     json.object()
@@ -317,7 +317,7 @@ void sharedLoadsJson(Json& json, const ui::Background& about, const LiftSession&
     json.endArray().endObject();
 }
 
-void comparisonJson(Json& json, const log::Log& log, const ui::Background& about,
+void comparisonJson(Json& json, const log::Log& log, const questions::Background& about,
                     const Comparison& comparison) {
     json.object()
         .field("athlete", about.athlete.value.name)
@@ -363,7 +363,7 @@ namespace {
 using Blocks = std::span<const Stored<BlockId, Block>>;
 
 std::optional<std::string> blockName(Blocks blocks, Date date) {
-    const auto block = ui::blockOn(blocks, date);
+    const auto block = questions::blockOn(blocks, date);
     return block ? std::optional(block->name) : std::nullopt;
 }
 
@@ -440,7 +440,7 @@ const char* originWord(DayNoise::Origin origin) {
 
 } // namespace
 
-void followJson(Json& json, const ui::Background& about, const Follow& follow,
+void followJson(Json& json, const questions::Background& about, const Follow& follow,
                 std::span<const Stored<BlockId, Block>> blocks, double level) {
     const LiftSession& baseline = follow.sessions.at(follow.baseline).session;
     json.object()

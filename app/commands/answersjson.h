@@ -17,15 +17,15 @@
 
 namespace slopebook::app {
 
-void profileJson(Json& json, const log::Log& log, const ui::Background& about,
+void profileJson(Json& json, const log::Log& log, const questions::Background& about,
                  const answers::Profile& profile);
-void comparisonJson(Json& json, const log::Log& log, const ui::Background& about,
+void comparisonJson(Json& json, const log::Log& log, const questions::Background& about,
                     const answers::Comparison& comparison);
 /// {"reason", "shared_loads"}: two days without a line to judge by.
-void sharedLoadsJson(Json& json, const ui::Background& about, const LiftSession& from,
+void sharedLoadsJson(Json& json, const questions::Background& about, const LiftSession& from,
                      const LiftSession& to, const NoAnswer& why,
                      const std::vector<answers::SharedLoadChange>& shared);
-void followJson(Json& json, const ui::Background& about, const answers::Follow& follow,
+void followJson(Json& json, const questions::Background& about, const answers::Follow& follow,
                 std::span<const Stored<BlockId, Block>> blocks, double level);
 /// {"estimate", ...}, or {"reason"} where there is no 1RM.
 void oneRmJson(Json& json, const Answer<answers::OneRm>& oneRm, double level,

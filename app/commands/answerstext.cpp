@@ -3,12 +3,14 @@
 
 #include "app/commands/ask.h"
 #include "app/commands/texttable.h"
+#include "core/answers/bendwords.h"
+#include "core/answers/comparisonsentence.h"
 #include "core/answers/figures.h"
+#include "core/answers/maxwords.h"
 #include "core/answers/planbounds.h"
-#include "core/answers/sentence.h"
+#include "core/answers/readingwords.h"
 #include "core/answers/sources.h"
 #include "core/answers/threshold.h"
-#include "core/answers/told.h"
 
 #include <cmath>
 #include <map>
@@ -105,8 +107,8 @@ std::string oneRmText(const Answer<OneRm>& oneRm) {
            (oneRm->interval ? " (" + interval(*oneRm->interval, 1) + ")" : std::string());
 }
 
-std::string profileText(const log::Log& log, const ui::Background& about, const Profile& profile,
-                        const std::string& which) {
+std::string profileText(const log::Log& log, const questions::Background& about,
+                        const Profile& profile, const std::string& which) {
     const LiftSession& session = profile.session;
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
                        keyOf(session) + (which.empty() ? "" : " (" + which + ")") + "\n";
@@ -176,7 +178,7 @@ std::string changesText(const Comparison& c) {
                    at.read.straight ? signedInterval(*at.read.straight, 3) : "-",
                    signedInterval(at.interval, 3), signedInterval(at.readingBand, 3),
                    at.read.smallest ? fixed(at.read.smallest->value, 3) : "-",
-                   english(sizedReading(at.read)), remark});
+                   english(sizedCell(at.read, 3)), remark});
     }
     if (table.empty())
         return "No check load is set, and no load was lifted on both days.\n";
@@ -216,7 +218,7 @@ std::string oneRmChangeText(const Comparison& c) {
         text += " (" + signedInterval(change.read.interval, 1) + "; as if straight " +
                 (change.read.straight ? signedInterval(*change.read.straight, 1) : "-") +
                 "; these two days only " + signedInterval(*change.interval, 1) + ")";
-    text += ", " + english(sizedReading(change.read));
+    text += ", " + english(maxCell(change.read));
     if (change.read.smallest)
         text += " (m " + fixed(change.read.smallest->value, 1) + " kg)";
     text += "\n";
@@ -249,7 +251,8 @@ std::string unsettledText(const Follow& follow) {
 
 } // namespace
 
-std::string comparisonText(const log::Log& log, const ui::Background& about, const Comparison& c) {
+std::string comparisonText(const log::Log& log, const questions::Background& about,
+                           const Comparison& c) {
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
                        keyOf(c.from.session) + " against " + keyOf(c.to.session) + "\n\n" +
                        english(c.sentence) + "\n\n" + sidesText(log, c) + "\n" + changesText(c) +
@@ -262,7 +265,7 @@ std::string comparisonText(const log::Log& log, const ui::Background& about, con
     return text + "\n" + caution;
 }
 
-std::string sharedLoadsText(const ui::Background& about, const LiftSession& from,
+std::string sharedLoadsText(const questions::Background& about, const LiftSession& from,
                             const LiftSession& to, const NoAnswer& why,
                             const std::vector<SharedLoadChange>& shared) {
     TextTable table({{"Load kg"},
@@ -276,14 +279,14 @@ std::string sharedLoadsText(const ui::Background& about, const LiftSession& from
         table.row({loadText(kilograms(each.load)), fixed(each.seenFrom, 3), fixed(each.seenTo, 3),
                    signedFixed(each.read.change, 3), signedInterval(each.read.interval, 3),
                    each.read.smallest ? fixed(each.read.smallest->value, 3) : "-",
-                   english(sizedReading(each.read))});
+                   english(sizedCell(each.read, 3))});
     return about.athlete.value.name + ", " + about.lift.value.name + ", " + keyOf(from) +
            " against " + keyOf(to) + "\n\nNo line to judge by: " + english(why.reason) +
            ".\nWhat was seen at the loads of both days, from the typical error of a point:\n\n" +
            table.text();
 }
 
-std::string followText(const ui::Background& about, const Follow& follow,
+std::string followText(const questions::Background& about, const Follow& follow,
                        std::span<const Stored<BlockId, Block>> blocks, double level) {
     TextTable table({{"Date", Align::Left},
                      {"Block", Align::Left},
@@ -315,13 +318,13 @@ std::string followText(const ui::Background& about, const Follow& follow,
         const ReadChange* read = each.change       ? &each.change->read
                                  : each.seenChange ? &*each.seenChange
                                                    : nullptr;
-        const auto block = ui::blockOn(blocks, each.session.date);
+        const auto block = questions::blockOn(blocks, each.session.date);
         const auto& measured = each.session.measuredOneRm;
         table.row({keyOf(each.session), block ? block->name : "", seen,
                    each.line ? fixed(*each.line, 3) : "-", shownInterval(each.interval, 3),
                    read ? signedFixed(read->change, 3) : "",
                    read ? signedInterval(read->interval, 3) : "",
-                   read ? english(sizedReading(*read)) : "",
+                   read ? english(sizedCell(*read, 3)) : "",
                    each.oneRm ? fixed(each.oneRm->estimate, 1) : "-",
                    each.oneRm ? shownInterval(each.oneRm->interval, 1) : "",
                    measured ? loadText(kilograms(*measured)) : "", remark});
@@ -351,9 +354,10 @@ std::string dayNoiseText(const DayNoise& noise) {
         return "no day-to-day noise is known";
     const double found = std::sqrt(noise.variance.value);
     if (noise.pairs > 0 && found < 0.00005)
-        return "none found beyond the scatter within a day (" + english(sourceOf(asCited(noise))) +
-               ")";
-    return fixed(found, 4) + " m/s day to day (" + english(sourceOf(asCited(noise))) + ")";
+        return "none found beyond the scatter within a day (" + english(sourceOf(noise)) + ")";
+    const Words cited = citationOf(asCited(noise));
+    return fixed(found, 4) + " m/s day to day (" + english(sourceOf(noise)) + ")" +
+           (cited.empty() ? "" : "\n" + english(asSentence(cited)));
 }
 
 std::string noiseText(const log::Log& log, const LiftNoise& noise) {

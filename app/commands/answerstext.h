@@ -15,15 +15,15 @@
 namespace slopebook::app {
 
 /// which: a remark on the session, such as "latest"; may be empty.
-std::string profileText(const log::Log& log, const ui::Background& about,
+std::string profileText(const log::Log& log, const questions::Background& about,
                         const answers::Profile& profile, const std::string& which);
-std::string comparisonText(const log::Log& log, const ui::Background& about,
+std::string comparisonText(const log::Log& log, const questions::Background& about,
                            const answers::Comparison& comparison);
 /// Two days without a line to judge by: what was seen at the loads of both.
-std::string sharedLoadsText(const ui::Background& about, const LiftSession& from,
+std::string sharedLoadsText(const questions::Background& about, const LiftSession& from,
                             const LiftSession& to, const NoAnswer& why,
                             const std::vector<answers::SharedLoadChange>& shared);
-std::string followText(const ui::Background& about, const answers::Follow& follow,
+std::string followText(const questions::Background& about, const answers::Follow& follow,
                        std::span<const Stored<BlockId, Block>> blocks, double level);
 std::string noiseText(const log::Log& log, const answers::LiftNoise& noise);
 /// "0.012 m/s day to day (published, not yours: ...)".

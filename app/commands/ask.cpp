@@ -44,8 +44,9 @@ Stored<LiftId, Lift> liftNamed(const log::Log& log, const std::string& name) {
     return named(log.lifts(), name, "lift");
 }
 
-ui::Background background(const log::Log& log, const About& about) {
-    return ui::background(log, athleteNamed(log, about.athlete).id, liftNamed(log, about.lift).id);
+questions::Background background(const log::Log& log, const About& about) {
+    return questions::background(log, athleteNamed(log, about.athlete).id,
+                                 liftNamed(log, about.lift).id);
 }
 
 Mass massFromOption(const std::string& text) {

@@ -24,7 +24,7 @@ struct About {
 Stored<AthleteId, Athlete> athleteNamed(const log::Log& log, const std::string& name);
 Stored<LiftId, Lift> liftNamed(const log::Log& log, const std::string& name);
 
-ui::Background background(const log::Log& log, const About& about);
+questions::Background background(const log::Log& log, const About& about);
 
 /// A finite number above 0 with a decimal point; BadInput otherwise.
 Mass massFromOption(const std::string& text);

@@ -5,6 +5,7 @@
 #include "app/commands/outputs.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
+#include "core/answers/readingwords.h"
 #include "core/log/snapshot.h"
 #include "core/questions/batterytable.h"
 
@@ -49,24 +50,23 @@ std::string testsText(const answers::BatteryComparison& battery) {
                    test.percent ? answers::signedFixed(*test.percent, 1) : "",
                    figure ? signedInterval(test.read.interval, d) : "",
                    test.noise ? answers::fixed(test.noise->te, d) : "",
-                   std::string(answers::word(test.read.reading)) +
-                       (test.context.empty() ? "" : " (context changed)")});
+                   english(sizedCell(test.read, d))});
     }
     return table.empty() ? "No test of the battery was done on either side.\n" : table.text();
 }
 
 /// Where a lift has no line to judge by: what was seen at the loads of both sides.
-std::string sharedText(const ui::BatteryLift& lift) {
+std::string sharedText(const questions::BatteryLift& lift) {
     std::string text;
     for (const auto& each : lift.shared)
         text += "    at " + answers::loadText(kilograms(each.load)) +
                 " kg as seen: " + answers::signedFixed(each.read.change, 3) + " m/s (" +
-                signedInterval(each.read.interval, 3) +
-                "): " + std::string(answers::word(each.read.reading)) + "\n";
+                signedInterval(each.read.interval, 3) + "): " + english(speedCell(each.read)) +
+                "\n";
     return text;
 }
 
-std::string restText(const ui::BatteryAnswer& answer) {
+std::string restText(const questions::BatteryAnswer& answer) {
     const auto& battery = answer.battery;
     std::string text;
     if (!battery.leftRight.empty()) {
@@ -101,7 +101,7 @@ std::string restText(const ui::BatteryAnswer& answer) {
     return text + notesText(battery.notes);
 }
 
-std::string batteryText(const ui::BatteryAnswer& answer) {
+std::string batteryText(const questions::BatteryAnswer& answer) {
     return answer.athlete.value.name + ": all tests from " + answer.battery.fromLabel + " to " +
            answer.battery.toLabel + "\n\n" + testsText(answer.battery) + restText(answer) + "\n" +
            caution + "\n";
@@ -151,10 +151,11 @@ void testChangeJson(Json& json, const TestChange& test) {
     else
         json.null();
     json.field("reading", std::string(answers::word(test.read.reading)))
+        .field("leans", test.read.leans())
         .field("reason",
                test.noReading.empty() ? std::nullopt : std::optional(english(test.noReading)));
     json.key("context_changed").array();
-    for (const auto& change : test.context)
+    for (const auto& change : test.conditions)
         json.object()
             .field("what", answers::word(change.what))
             .field("from", change.before)
@@ -173,7 +174,7 @@ void asymmetryJson(Json& json, const char* name, const Answer<answers::Asymmetry
     json.endObject();
 }
 
-void sharedJson(Json& json, const ui::BatteryLift& lift) {
+void sharedJson(Json& json, const questions::BatteryLift& lift) {
     json.key("shared_loads").array();
     for (const auto& each : lift.shared)
         json.object()
@@ -181,6 +182,7 @@ void sharedJson(Json& json, const ui::BatteryLift& lift) {
             .field("change", each.read.change)
             .ends("low", "high", each.read.interval)
             .field("reading", std::string(answers::word(each.read.reading)))
+            .field("leans", each.read.leans())
             .endObject();
     json.endArray();
 }
@@ -192,11 +194,12 @@ void asymmetryChangeJson(Json& json, const answers::LeftRight& row) {
         .field("change", read ? std::optional(row.read.change) : std::nullopt)
         .ends("low", "high", read ? std::optional(row.read.interval) : std::nullopt)
         .field("reading", std::string(answers::word(row.read.reading)))
+        .field("leans", row.read.leans())
         .field("reason",
                row.noReading.empty() ? std::nullopt : std::optional(english(row.noReading)));
 }
 
-std::string batteryJson(const ui::BatteryAnswer& answer) {
+std::string batteryJson(const questions::BatteryAnswer& answer) {
     const auto& battery = answer.battery;
     Json json;
     json.object();
@@ -256,12 +259,13 @@ int runBattery(const BatteryOptions& options, const Pages& pages) {
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
     const auto athlete = athleteNamed(log, options.athlete);
-    const auto answer = ui::batteryOf(log, athlete.id, ui::batterySide(log, options.from),
-                                      ui::batterySide(log, options.to));
+    const auto answer =
+        questions::batteryOf(log, athlete.id, questions::batterySide(log, options.from),
+                             questions::batterySide(log, options.to));
     if (!answer)
         return sayNoAnswer(options, answer.why());
     if (!options.csv.empty())
-        ui::writeBatteryCsv(*answer, options.outputs.to(options.csv));
+        questions::writeBatteryCsv(*answer, options.outputs.to(options.csv));
     if (!options.pdf.empty())
         pages.battery(*answer, options.outputs.to(options.pdf));
     if (options.outputs.textToo())

@@ -23,17 +23,17 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
-    const ui::Background about = background(log, options);
-    const auto from = ui::sessionAt(about.sessions, options.from);
+    const questions::Background about = background(log, options);
+    const auto from = questions::sessionAt(about.sessions, options.from);
     if (!from)
         return sayNoAnswer(options, from.why());
-    const auto to = ui::sessionAt(about.sessions, options.to);
+    const auto to = questions::sessionAt(about.sessions, options.to);
     if (!to)
         return sayNoAnswer(options, to.why());
-    const ui::LiftContext context = ui::liftContext(log, about.lift.id);
-    const auto comparison = ui::comparisonOf(log, context, about, *from, *to);
+    const questions::LiftContext context = questions::liftContext(log, about.lift.id);
+    const auto comparison = questions::comparisonOf(log, context, about, *from, *to);
     if (!comparison) {
-        const auto shared = ui::sharedLoadsOf(log, context, about, *from, *to);
+        const auto shared = questions::sharedLoadsOf(log, context, about, *from, *to);
         if (!shared || !options.pdf.empty())
             return sayNoAnswer(options, comparison.why());
         if (options.json) {

@@ -19,16 +19,16 @@ int runFollow(const FollowOptions& options) {
     const Mass load = massFromOption(options.load);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
-    const ui::Background about = background(log, options);
+    const questions::Background about = background(log, options);
     std::optional<SessionId> baseline;
     if (!options.baseline.empty()) {
-        const auto session = ui::sessionAt(about.sessions, options.baseline);
+        const auto session = questions::sessionAt(about.sessions, options.baseline);
         if (!session)
             return sayNoAnswer(options, session.why());
         baseline = session->session;
     }
-    const ui::AskSettings settings;
-    const auto follow = ui::followOf(log, about, load, baseline, settings);
+    const questions::AskSettings settings;
+    const auto follow = questions::followOf(log, about, load, baseline, settings);
     if (!follow)
         return sayNoAnswer(options, follow.why());
     const auto blocks = log.blocks();

@@ -27,7 +27,7 @@ struct Names {
     std::vector<Stored<DeviceId, Device>> devices;
 
     std::optional<std::string> block(Date date) const {
-        const auto held = ui::blockOn(blocks, date);
+        const auto held = questions::blockOn(blocks, date);
         return held ? std::optional(held->name) : std::nullopt;
     }
     std::optional<std::string> device(std::optional<DeviceId> id) const {
@@ -38,9 +38,9 @@ struct Names {
     }
 };
 
-void addText(TextTable& table, const Names& names, const ui::Background& about,
+void addText(TextTable& table, const Names& names, const questions::Background& about,
              const LiftSession& session) {
-    const auto profile = ui::profileOf(about, session);
+    const auto profile = questions::profileOf(about, session);
     std::vector<std::string> row{about.athlete.value.name,
                                  about.lift.value.name,
                                  dateKey(session.date, session.ordinal),
@@ -63,7 +63,7 @@ void addText(TextTable& table, const Names& names, const ui::Background& about,
     table.row(std::move(row));
 }
 
-void addJson(Json& json, const Names& names, const ui::Background& about,
+void addJson(Json& json, const Names& names, const questions::Background& about,
              const LiftSession& session) {
     json.object()
         .field("athlete", about.athlete.value.name)
@@ -73,7 +73,7 @@ void addJson(Json& json, const Names& names, const ui::Background& about,
         .field("device", names.device(session.conditions.device))
         .field("velocity_kind", word(about.lift.value.kind))
         .field("n", static_cast<int>(session.points.size()));
-    const auto profile = ui::profileOf(about, session);
+    const auto profile = questions::profileOf(about, session);
     if (!profile) {
         json.field("reason", english(profile.why().reason)).endObject();
         return;
@@ -114,7 +114,7 @@ int runList(const ListOptions& options) {
                      {"Measured kg"}});
     Json json;
     json.object().key("sessions").array();
-    ui::eachBackground(log, filter, [&](const ui::Background& about) {
+    questions::eachBackground(log, filter, [&](const questions::Background& about) {
         for (const LiftSession& session : about.sessions) {
             if (options.json)
                 addJson(json, names, about, session);

@@ -21,7 +21,7 @@ struct NoiseOptions {
 
 using AthleteNames = std::map<AthleteId, std::string>;
 
-std::string text(const log::Log& log, const ui::NoiseGroup& group) {
+std::string text(const log::Log& log, const questions::NoiseGroup& group) {
     std::string title = group.lift.name;
     if (group.device)
         title += ", " + group.deviceName;
@@ -32,7 +32,7 @@ std::string text(const log::Log& log, const ui::NoiseGroup& group) {
            "\n";
 }
 
-void json(Json& out, const ui::NoiseGroup& group, const AthleteNames& names) {
+void json(Json& out, const questions::NoiseGroup& group, const AthleteNames& names) {
     out.object()
         .field("lift", group.lift.name)
         .field("velocity_kind", word(group.lift.kind))
@@ -62,7 +62,7 @@ int runNoise(const NoiseOptions& options) {
     out.object().key("lifts").array();
     bool answered = false;
     for (const auto& lift : lifts)
-        for (const ui::NoiseGroup& group : ui::noiseGroups(log, lift.id)) {
+        for (const questions::NoiseGroup& group : questions::noiseGroups(log, lift.id)) {
             answered = answered || bool(group.noise);
             shown += text(log, group);
             json(out, group, names);

@@ -15,12 +15,13 @@ namespace slopebook::app {
 class Pages {
 public:
     virtual ~Pages() = default;
-    virtual void comparison(const log::Log& log, const ui::Background& about,
+    virtual void comparison(const log::Log& log, const questions::Background& about,
                             const answers::Comparison& comparison,
                             const log::Destination& to) const = 0;
     /// The card for the bar; reps 0: until the stop speed.
     virtual void card(const PlanOut& out, int sets, int reps, const log::Destination& to) const = 0;
-    virtual void battery(const ui::BatteryAnswer& answer, const log::Destination& to) const = 0;
+    virtual void battery(const questions::BatteryAnswer& answer,
+                         const log::Destination& to) const = 0;
 };
 
 } // namespace slopebook::app

@@ -117,10 +117,11 @@ answers::Side sideFrom(const std::string& text) {
 }
 
 answers::PlanSettings settingsFrom(const PlanOptions& options, const log::Log& log,
-                                   const ui::Background& about, const LiftSession& session,
-                                   const ui::PlanDay& day, std::vector<std::string>& leftOut) {
-    auto settings = ui::planSettings(
-        ui::liftContext(log, about.lift.id), about, session,
+                                   const questions::Background& about, const LiftSession& session,
+                                   const questions::PlanDay& day,
+                                   std::vector<std::string>& leftOut) {
+    auto settings = questions::planSettings(
+        questions::liftContext(log, about.lift.id), about, session,
         onNamedBar(equipmentFrom(options, log), options.onBar, log, about.lift.value, leftOut));
     settings.bounds = day.bounds;
     if (!options.percent.empty())
@@ -143,7 +144,7 @@ answers::PlanSettings settingsFrom(const PlanOptions& options, const log::Log& l
 
 /// What was asked for beside the loads. A part without an answer says so and does not end it all.
 void addParts(PlanOut& out, const PlanOptions& options, const log::Log& log,
-              const ui::Background& about) {
+              const questions::Background& about) {
     if (options.relation == "squad") {
         out.squad =
             answers::squadRelation(about.lift.value, log.liftSessions({.lift = about.lift.id}));
@@ -158,19 +159,19 @@ void addParts(PlanOut& out, const PlanOptions& options, const log::Log& log,
         out.history = answers::borrow(about.lift.value, about.mvt, about.sessions,
                                       out.plan.profile.session.session);
     if (options.nextTest > 0) {
-        const ui::LiftContext context = ui::liftContext(log, about.lift.id);
-        auto settings = ui::nextTestSettings(context, about, out.plan.profile.session,
-                                             out.plan.settings.equipment);
+        const questions::LiftContext context = questions::liftContext(log, about.lift.id);
+        auto settings = questions::nextTestSettings(context, about, out.plan.profile.session,
+                                                    out.plan.settings.equipment);
         settings.ceiling = out.plan.settings.ceiling;
         settings.bounds = out.plan.settings.bounds;
         settings.steps = options.nextTest;
         out.next = answers::nextTest(out.plan.profile, settings);
         if (*out.next)
-            out.settled = ui::settledAt(context, about, out.plan.profile, **out.next,
-                                        (*out.next)->ladders.front());
+            out.settled = questions::settledAt(context, about, out.plan.profile, **out.next,
+                                               (*out.next)->ladders.front());
         if (*out.next)
-            out.settledMax = ui::settledMax(context, about, out.plan.profile, **out.next,
-                                            (*out.next)->ladders.front());
+            out.settledMax = questions::settledMax(context, about, out.plan.profile, **out.next,
+                                                   (*out.next)->ladders.front());
     }
 }
 
@@ -192,22 +193,22 @@ int runPlan(const PlanOptions& options, const Pages& pages) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
-    ui::Background about = background(log, options);
+    questions::Background about = background(log, options);
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,
         asIs(about.athlete.value.name + " has no session of " + about.lift.value.name + ".")};
     if (!options.session.empty())
-        session = ui::sessionAt(about.sessions, options.session);
+        session = questions::sessionAt(about.sessions, options.session);
     else if (!about.sessions.empty())
         session = about.sessions.back();
     if (!session)
         return sayNoAnswer(options, session.why(), unitOf(options));
-    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about),
-                       session->conditions.device);
-    const auto profile = ui::profileOf(about, *session);
+    about = questions::within(questions::liftContext(log, about.lift.id), std::move(about),
+                              session->conditions.device);
+    const auto profile = questions::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(options, profile.why(), unitOf(options));
-    const ui::PlanDay day = ui::planDay(log, about, *session, dayFrom(options));
+    const questions::PlanDay day = questions::planDay(log, about, *session, dayFrom(options));
     if (day.notPossible)
         return sayNoAnswer(options, *day.notPossible, unitOf(options));
     std::vector<std::string> leftOut;

@@ -184,7 +184,7 @@ void nextJson(Json& json, const PlanOut& out) {
         json.field(name, value);
     };
     json.key("settled").array();
-    for (const ui::SettledAt& settled : out.settled) {
+    for (const questions::SettledAt& settled : out.settled) {
         json.object()
             .field("load", kilograms(settled.load))
             .field("smallest", settled.smallest.value)

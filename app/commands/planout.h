@@ -22,8 +22,8 @@ struct PlanOut {
     std::optional<answers::PublishedRelation> published = {};
     std::optional<Answer<answers::History>> history = {};
     std::optional<Answer<answers::NextTest>> next = {};
-    std::vector<ui::SettledAt> settled = {};
-    std::optional<ui::SettledMax> settledMax = {};
+    std::vector<questions::SettledAt> settled = {};
+    std::optional<questions::SettledMax> settledMax = {};
 
     /// Shares by the relation that was asked for, one a load; empty without one.
     std::vector<answers::RelatedLoad> related() const;

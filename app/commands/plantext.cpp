@@ -3,8 +3,9 @@
 #include "app/commands/planout.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
+#include "core/answers/maxwords.h"
+#include "core/answers/nexttestwords.h"
 #include "core/answers/restrictedflow.h"
-#include "core/answers/told.h"
 
 #include <algorithm>
 #include <cmath>
@@ -179,9 +180,9 @@ std::string nextText(const PlanOut& out) {
     if (const Words shows = canShowWords(next->ladders.front(), next->byOneRm); !shows.empty())
         text += "  " + english(asSentence(shows), unit) + "\n";
     for (const auto& settled : out.settled)
-        text += "  " + english(asSentence(settledWords(settled)), unit) + "\n";
+        text += "  " + english(asSentence(questions::settledWords(settled)), unit) + "\n";
     if (out.settledMax)
-        text += "  " + english(asSentence(settledWords(*out.settledMax)), unit) + "\n";
+        text += "  " + english(asSentence(questions::settledWords(*out.settledMax)), unit) + "\n";
     return text;
 }
 

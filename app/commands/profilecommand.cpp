@@ -20,26 +20,27 @@ struct ProfileOptions : About {
 int runProfile(const ProfileOptions& options) {
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
-    ui::Background about = background(log, options);
+    questions::Background about = background(log, options);
     std::string which;
     Answer<LiftSession> session = NoAnswer{
         NoAnswer::Why::NoSuchSession,
         asIs(about.athlete.value.name + " has no session of " + about.lift.value.name + ".")};
     if (!options.session.empty()) {
-        session = ui::sessionAt(about.sessions, options.session);
+        session = questions::sessionAt(about.sessions, options.session);
     } else if (!about.sessions.empty()) {
         session = about.sessions.back();
         which = "the latest of " + std::to_string(about.sessions.size());
     }
     if (!session)
         return sayNoAnswer(options, session.why());
-    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about),
-                       session->conditions.device);
-    const auto profile = ui::profileOf(about, *session);
+    about = questions::within(questions::liftContext(log, about.lift.id), std::move(about),
+                              session->conditions.device);
+    const auto profile = questions::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(
-            options, {profile.why().why, ui::say("%1: %2", sayDay(session->date, session->ordinal),
-                                                 profile.why().reason)});
+            options,
+            {profile.why().why, questions::say("%1: %2", sayDay(session->date, session->ordinal),
+                                               profile.why().reason)});
     if (options.json) {
         Json json;
         profileJson(json, log, about, *profile);

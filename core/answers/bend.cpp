@@ -10,8 +10,9 @@ namespace slopebook::answers {
 
 namespace {
 
-constexpr int fixedPointSteps = 3; // leaves 1e-5 kg of the 1RM
-constexpr int sideBySide = 6;      // curves: the shipped ones at once
+// Leaves 0.03 kg of the 1RM where a ladder comes near it, 3 % of the error where it ends at half.
+constexpr int fixedPointSteps = 3;
+constexpr int sideBySide = 6; // curves: the shipped ones at once
 constexpr double kappaLevel = 0.95;
 constexpr double fullReach = 0.80;
 
@@ -63,8 +64,31 @@ public:
         for (const double load : loads)
             m_sxx += (load - m_mean) * (load - m_mean);
     }
-    /// kg, for athletes whose 1RM is 1 / share. A line that does not fall, or is none, takes falls
-    /// to 0 or below.
+    /// 1 over the 1RM whose line over the loads would say max, were the athlete bent by kappa: max
+    /// / (1 + kappa (reach / 1RM - 1)), by steps. A line that does not fall, or is none, takes
+    /// falls to 0 or below.
+    Row unbent(double max, double kappa, Row& falls) const {
+        Row share = Row::Constant(1 / max);
+        for (int i = 0; i < fixedPointSteps; ++i)
+            share = nearer(share, max, kappa, falls);
+        return share;
+    }
+    /// The same by two steps and what they tend to (Aitken): as near at half of the work.
+    Row unbentSoon(double max, double kappa, Row& falls) const {
+        const Row start = Row::Constant(1 / max);
+        const Row once = nearer(start, max, kappa, falls);
+        const Row twice = nearer(once, max, kappa, falls);
+        const Row last = twice - once, slowing = once - start - last;
+        return (slowing == 0).select(twice, twice + last * last / slowing);
+    }
+
+private:
+    Row nearer(const Row& share, double max, double kappa, Row& falls) const {
+        const Row next = ((1 - kappa) + kappa * share * reach(share, falls)) / max;
+        falls = falls.min(next);
+        return next;
+    }
+    /// kg, for athletes whose 1RM is 1 / share.
     Row reach(const Row& share, Row& falls) const {
         Row roots = Row::Zero(), sxRoot = Row::Zero();
         const Row perKilogram = m_steep * share;
@@ -76,30 +100,16 @@ public:
         falls = falls.min(sxRoot * m_steep); // slope is -sxRoot / (2 c2 sxx)
         return m_mean + (m_atMax - roots / m_n) * m_sxx / sxRoot;
     }
-    /// 1 over the 1RM whose line over the loads would say max, were the athlete bent by kappa: max
-    /// / (1 + kappa (reach / 1RM - 1)), by steps.
-    Row unbent(double max, double kappa, Row& falls) const {
-        Row share = Row::Constant(1 / max);
-        for (int i = 0; i < fixedPointSteps; ++i) {
-            share = ((1 - kappa) + kappa * share * reach(share, falls)) / max;
-            falls = falls.min(share);
-        }
-        return share;
-    }
 
-private:
     std::span<const double> m_loads;
     double m_n, m_mean = 0, m_sxx = 0;
     Row m_constant, m_steep, m_atMax;
 };
 
-stats::Interval over(const stats::Interval& kappa, double error) {
+/// What an error comes to over the bends.
+stats::Interval overBends(const stats::Interval& kappa, double error) {
     return {std::min(kappa.low * error, kappa.high * error),
             std::max(kappa.low * error, kappa.high * error)};
-}
-
-stats::Interval hull(const stats::Interval& a, const stats::Interval& b) {
-    return {std::min(a.low, b.low), std::max(a.high, b.high)};
 }
 
 /// Sums of one regression over several ladders, each with a line of its own.
@@ -127,22 +137,51 @@ void KappaSums::add(const PublishedRelation& relation, double mvt, const LiftSes
     const double max = rootOf(*line, mvt);
     if (line->xMax < fullReach * max)
         return;
-    const double light = velocityAt(relation, 30), heavy = velocityAt(relation, 100);
+    // What a line leaves of the curve less its chord is what it leaves of the curve.
+    double mean = 0, sxq = 0;
     for (const double load : loads) {
-        const double percent = 100 * load / max;
-        bends.push_back(velocityAt(relation, percent) -
-                        (light + (heavy - light) * (percent - 30) / 70));
+        bends.push_back(velocityAt(relation, 100 * load / max));
+        mean += bends.back() / line->n;
     }
-    const auto bent = stats::fitLine(loads, bends);
+    for (std::size_t i = 0; i < loads.size(); ++i)
+        sxq += (loads[i] - line->xMean) * (bends[i] - mean);
     for (std::size_t i = 0; i < loads.size(); ++i) {
         const double y = speeds[i] - line->at(loads[i]);
-        const double q = bends[i] - bent->at(loads[i]);
+        const double q = bends[i] - mean - sxq / line->sxx * (loads[i] - line->xMean);
         qy += q * y;
         qq += q * q;
         yy += y * y;
     }
     df += line->n - 2;
     ++ladders;
+}
+
+/// Where the steps stand still, max = (1 - kappa) 1RM + kappa reach: the error of all of the bend,
+/// reach - 1RM, is (max - 1RM) / kappa.
+template <int N>
+stats::Interval bendOfMaxBy(const Bend& bend, std::span<const double> loads, double max) {
+    stats::Interval ofMax{0, 0};
+    const double most = bend.kappa.high;
+    if (!(max > 0) || !(most > 0))
+        return ofMax;
+    std::span<const PublishedRelation> relations = bend.relations;
+    bool first = !bend.envelope;
+    while (!relations.empty()) {
+        const std::size_t count = std::min<std::size_t>(N, relations.size());
+        using Row = typename Curves<N>::Row;
+        Row falls = Row::Ones();
+        const Row share = Curves<N>(relations.first(count), loads).unbentSoon(max, most, falls);
+        const Row errors = (max - 1 / share) / most;
+        for (Eigen::Index i = 0; i < static_cast<Eigen::Index>(count); ++i) {
+            if (!(falls[i] > 0) || !std::isfinite(errors[i]))
+                continue;
+            const stats::Interval each = overBends(bend.kappa, errors[i]);
+            ofMax = first ? each : stats::hull(ofMax, each);
+            first = false;
+        }
+        relations = relations.subspan(count);
+    }
+    return ofMax;
 }
 
 } // namespace
@@ -186,53 +225,39 @@ Ladder ladderOf(const LiftSession& session, const stats::Line& line, double max)
     return ladder;
 }
 
-BendErrors::BendErrors(const Bend& bend, const Ladder& one)
-    : m_kappa(bend.kappa), m_envelope(bend.envelope) {
+stats::Interval bendOfMax(const Bend& bend, std::span<const double> loads, double max) {
     if (bend.relations.size() == 1)
-        addAll<1>(bend.relations, one, nullptr);
-    else
-        addAll<sideBySide>(bend.relations, one, nullptr);
+        return bendOfMaxBy<1>(bend, loads, max);
+    return bendOfMaxBy<sideBySide>(bend, loads, max);
 }
 
 BendErrors::BendErrors(const Bend& bend, const Ladder& earlier, const Ladder& later)
     : m_kappa(bend.kappa), m_envelope(bend.envelope) {
     if (bend.relations.size() == 1)
-        addAll<1>(bend.relations, earlier, &later);
+        addAll<1>(bend.relations, earlier, later);
     else
-        addAll<sideBySide>(bend.relations, earlier, &later);
+        addAll<sideBySide>(bend.relations, earlier, later);
 }
 
 template <int N>
 void BendErrors::addAll(std::span<const PublishedRelation> relations, const Ladder& earlier,
-                        const Ladder* later) {
-    if (!(earlier.max > 0) || (later && !(later->max > 0)))
+                        const Ladder& later) {
+    if (!(earlier.max > 0) || !(later.max > 0))
         return;
-    const bool byLater = later && later->heaviest / later->max > earlier.heaviest / earlier.max;
-    const Ladder& by = byLater ? *later : earlier;
+    const bool byLater = later.heaviest / later.max > earlier.heaviest / earlier.max;
+    const Ladder& by = byLater ? later : earlier;
     while (!relations.empty()) {
         const std::size_t count = std::min<std::size_t>(N, relations.size());
-        const Curves<N> curves(relations.first(count), by.loads);
         using Row = typename Curves<N>::Row;
         Row falls = Row::Ones();
-        const Row max = 1 / curves.unbent(by.max, m_kappa.high, falls);
-        const Row errors = later ? Row(max) : Row(curves.reach(1 / max, falls) - max);
-        for (std::size_t i = 0; i < count; ++i) {
-            const auto place = static_cast<Eigen::Index>(i);
-            if (!(falls[place] > 0) || !std::isfinite(errors[place]))
-                continue;
-            if (later)
-                addPair(relations[i], earlier, *later, max[place]);
-            else
-                widen(errors[place]);
-        }
+        const Row max =
+            1 / Curves<N>(relations.first(count), by.loads).unbent(by.max, m_kappa.high, falls);
+        for (std::size_t i = 0; i < count; ++i)
+            if (const auto place = static_cast<Eigen::Index>(i);
+                falls[place] > 0 && std::isfinite(max[place]))
+                addPair(relations[i], earlier, later, max[place]);
         relations = relations.subspan(count);
     }
-}
-
-void BendErrors::widen(double error) {
-    const stats::Interval ofMax = over(m_kappa, error);
-    m_ofMax = m_envelope || m_any ? hull(m_ofMax, ofMax) : ofMax;
-    m_any = true;
 }
 
 void BendErrors::addPair(const PublishedRelation& relation, const Ladder& earlier,
@@ -242,7 +267,8 @@ void BendErrors::addPair(const PublishedRelation& relation, const Ladder& earlie
     if (!first || !second)
         return;
     const double atMax = velocityAt(relation, 100);
-    widen(second->root(atMax) - first->root(atMax));
+    const stats::Interval ofMax = overBends(m_kappa, second->root(atMax) - first->root(atMax));
+    m_ofMax = m_envelope || !m_fits.empty() ? stats::hull(m_ofMax, ofMax) : ofMax;
     // A lift that is none of the published: their shape, its own speeds.
     const double scale =
         m_envelope ? std::abs((earlier.slope + later.slope) / (first->slope + second->slope)) : 1;
@@ -253,8 +279,8 @@ stats::Interval BendErrors::at(double load) const {
     stats::Interval error{0, 0};
     for (const Fit& fit : m_fits) {
         const stats::Interval each =
-            over(m_kappa, fit.scale * (fit.later.at(load) - fit.earlier.at(load)));
-        error = m_envelope ? hull(error, each) : each;
+            overBends(m_kappa, fit.scale * (fit.later.at(load) - fit.earlier.at(load)));
+        error = m_envelope ? stats::hull(error, each) : each;
     }
     return error;
 }

@@ -55,7 +55,7 @@ std::optional<DeviceBias> biasAgainst(const LiftSession& baseline, const LiftSes
     return settings.deviceBias;
 }
 
-bool told(const std::vector<Note>& notes, Note::Kind kind) {
+bool holds(const std::vector<Note>& notes, Note::Kind kind) {
     return std::ranges::find(notes, kind, &Note::kind) != notes.end();
 }
 
@@ -70,7 +70,7 @@ std::optional<ChangeAt> changeFrom(const Lift& lift, const Answer<Mvt>& mvt,
     if (!compared)
         return std::nullopt;
     const auto fair = std::ranges::find(compared->notes, Note::Kind::AsManyReps, &Note::kind);
-    if (fair != compared->notes.end() && !told(notes, Note::Kind::AsManyReps))
+    if (fair != compared->notes.end() && !holds(notes, Note::Kind::AsManyReps))
         notes.push_back(*fair);
     return *std::ranges::find(compared->at, load, &ChangeAt::load);
 }
@@ -206,6 +206,7 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
         notes.push_back({Note::Kind::DayNoiseSource,
                          say("no day-to-day noise is known: no smallest detectable change is "
                              "drawn")});
+    citeDayNoise(settings.dayNoise, notes);
     return notes;
 }
 

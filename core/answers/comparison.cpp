@@ -2,8 +2,8 @@
 #include "core/answers/comparison.h"
 
 #include "core/answers/comparisonnotes.h"
+#include "core/answers/comparisonsentence.h"
 #include "core/answers/devicecorrected.h"
-#include "core/answers/sentence.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/answers.h"
 
@@ -103,6 +103,31 @@ std::vector<Differs> whereTheyDiffer(const Profile& from, const Profile& to,
     return found;
 }
 
+std::vector<ConditionChange> conditionsOf(const Profile& from, const Profile& to,
+                                          const ComparisonSettings& settings) {
+    auto changes =
+        conditionChanges(from.session.conditions, to.session.conditions, settings.devices);
+    if (settings.deviceBias)
+        std::erase_if(changes, [](const ConditionChange& change) {
+            return change.what == ConditionChange::Of::Device;
+        });
+    return changes;
+}
+
+Words whyNotComparable(const Profile& from, const Profile& to,
+                       std::span<const ConditionChange> changes) {
+    if (Words why = notComparableWords(from.session.conditions, to.session.conditions);
+        !why.empty())
+        return why;
+    const auto device =
+        std::ranges::find(changes, ConditionChange::Of::Device, &ConditionChange::what);
+    return device == changes.end()
+               ? Words()
+               : say("measured by another device (%1, then %2), and no study says how the two "
+                     "differ",
+                     device->before, device->after);
+}
+
 } // namespace
 
 std::optional<CommonLoads> commonLoads(const Profile& from, const Profile& to) {
@@ -130,6 +155,7 @@ ChangeAt changeAt(const Comparison& c, Mass load) {
                 .checkLoad = std::ranges::count(c.settings.checkLoads, load) > 0,
                 .seenFrom = seenAt(c.from.session, load),
                 .seenTo = seenAt(c.to.session, load)};
+    setUnder(at.read, underWords(c.conditions), c.notComparable);
     if (at.read.reading == Reading::Unclear)
         at.unsettled = repeatsQuestion(c, load);
     return at;
@@ -139,23 +165,8 @@ std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& c, Mass load) {
     const auto smallest = smallestFor(c.settings, load);
     if (!smallest || !(smallest->value > 0))
         return std::nullopt;
-    const double x = kilograms(load);
-    const auto at = [&](const stats::Line& line) {
-        const double off = x - line.xMean;
-        return stats::Variance{
-            c.uncertainty.scatter(line).s2 * (1.0 / line.n + off * off / line.sxx), c.lines.df()};
-    };
-    const stats::Interval bend = c.uncertainty.bend.at(x);
-    const double day = c.uncertainty.day.at(x);
-    return RepeatsQuestion{.earlier = at(c.lines.first()),
-                           .later = at(c.lines.second()),
-                           .day = {day, c.uncertainty.day.df},
-                           .dayExpected = day * c.settings.dayNoise.expectedRatio(),
-                           .span = bend.high - bend.low,
-                           .standing = c.settings.deviceBias ? c.settings.deviceBias->second
-                                                             : stats::Variance{},
-                           .smallest = smallest->value,
-                           .level = c.settings.level};
+    return repeatsQuestion(c.uncertainty.at(kilograms(load)), c.settings.dayNoise, smallest->value,
+                           c.settings.level);
 }
 
 Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& from,
@@ -193,6 +204,13 @@ Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftS
                  .differs = {},
                  .crossing = lines.crossing(settings.level),
                  .oneRm = std::move(oneRm)};
+    c.conditions = conditionsOf(c.from, c.to, settings);
+    c.notComparable = whyNotComparable(c.from, c.to, c.conditions);
+    if (c.oneRm) {
+        setUnder(c.oneRm->read, underWords(c.conditions), c.notComparable);
+        if (!c.notComparable.empty())
+            c.oneRm->unsettled.reset();
+    }
     c.differs = whereTheyDiffer(c.from, c.to, lines, settings.level);
     for (const Mass load : loadsToTell(from, to, settings.checkLoads))
         c.at.push_back(changeAt(c, load));

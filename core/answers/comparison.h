@@ -3,9 +3,10 @@
 // sentence.
 #pragma once
 
+#include "core/answers/conditionchange.h"
 #include "core/answers/profile.h"
 #include "core/answers/reading.h"
-#include "core/answers/settle.h"
+#include "core/answers/testsneeded.h"
 #include "core/answers/uncertainty.h"
 #include "core/stats/twolines.h"
 
@@ -43,6 +44,8 @@ struct ComparisonSettings {
     std::optional<DeviceBias> deviceBias = {};
     std::vector<Note> ofTheDevice =
         {}; ///< what is to be said of that bias, or of why there is none
+    /// The names of the log's devices.
+    std::vector<Stored<DeviceId, Device>> devices = {};
     /// Of the readings; Student's unless one baseline is looked at many times.
     CriticalOf critical = stats::tOf;
     AsManyReps asManyReps = {}; ///< asked before anything is compared; none: points as they are
@@ -86,11 +89,16 @@ struct Comparison {
     Profile from, to;
     stats::TwoLines lines;         ///< of the two
     ChangeUncertainty uncertainty; ///< what the readings are made with
+    /// What was different around the lift; a device whose bias is taken off is not.
+    std::vector<ConditionChange> conditions = {};
+    /// Why the two may not be compared: by the coach, or by another device without a study of the
+    /// two. Not empty: every reading is NoFigure.
+    Words notComparable = {};
     std::vector<ChangeAt> at = {}; ///< by load
     std::vector<Differs> differs = {};
     std::optional<stats::TwoLines::Crossing> crossing = {};
     Answer<OneRmChange> oneRm;
-    Words sentence = {}; ///< by sentence.h
+    Words sentence = {}; ///< by comparisonsentence.h
     std::vector<Note> notes = {};
 };
 
@@ -106,7 +114,7 @@ ChangeAt changeAt(const Comparison& comparison, Mass load);
 std::vector<Unsettled> unsettled(const Comparison& comparison);
 
 /// The question of what would make the change at a load clear, whatever its reading is; nothing
-/// where no smallest change is known. Both sides by the pooled scatter.
+/// where no smallest change is known.
 std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& comparison, Mass load);
 
 /// The loads that both sessions cover; nothing where they do not overlap.

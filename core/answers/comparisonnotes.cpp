@@ -35,10 +35,17 @@ void noteDevices(const Comparison& c, std::vector<Note>& notes) {
     const auto& to = c.to.session.conditions.device;
     if (from != to)
         notes.push_back({Note::Kind::DifferentDevices,
-                         from && to ? say("measured with different devices: part of the change may "
-                                          "be theirs")
-                                    : say("the device of one session is not known: part of the "
-                                          "change may be the device's")});
+                         from && to
+                             ? say("some sets measured by both devices at once, a study of the "
+                                   "two, make such days comparable")
+                             : say("the device of one session is not known: part of the "
+                                   "change may be the device's")});
+}
+
+void noteConditions(const Comparison& c, std::vector<Note>& notes) {
+    for (const ConditionChange& change : c.conditions)
+        if (change.what != ConditionChange::Of::Device) // noteDevices() tells of it
+            notes.push_back({Note::Kind::ContextChanged, conditionNote(change)});
 }
 
 void noteSmallest(const Comparison& c, std::vector<Note>& notes) {
@@ -90,12 +97,17 @@ Note dayNoiseNote(const DayNoise& noise) {
     if (noise.origin == DayNoise::Origin::None)
         return note(say("no day-to-day noise is known: the readings are made from these two days "
                         "alone, which calls too much a change"));
-    const Words source = sourceOf(asCited(noise));
+    const Words source = sourceOf(noise);
     if (noneFound(noise))
         return note(
             say("no day-to-day noise was found beyond the scatter within a day (%1)", source));
     return note(say("day-to-day SD of a whole line, %1 m/s, is part of every reading (%2)",
                     figure(std::sqrt(noise.variance.value), 3), source));
+}
+
+void citeDayNoise(const DayNoise& noise, std::vector<Note>& notes) {
+    if (Words cited = citationOf(asCited(noise)); !cited.empty())
+        notes.push_back({Note::Kind::DayNoiseSource, std::move(cited)});
 }
 
 Note smallestSpeedNote(const Smallest& smallest) {
@@ -116,6 +128,7 @@ std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOn
                          say("the sessions share no stretch of loads: every change by load is "
                              "extrapolated")});
     noteDevices(c, notes);
+    noteConditions(c, notes);
     notes.push_back(dayNoiseNote(c.settings.dayNoise));
     noteSmallest(c, notes);
     noteVariances(c, notes);
@@ -128,6 +141,7 @@ std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOn
                                       "tests leans one way or the other")});
     if (c.settings.level != 0.95)
         notes.push_back(levelNote(c.settings.level));
+    citeDayNoise(c.settings.dayNoise, notes);
     return notes;
 }
 

@@ -16,6 +16,8 @@ std::vector<Note> comparisonNotes(const Comparison& comparison, std::vector<Note
 Note asSeenNote();
 /// The day-to-day noise in the readings and where it comes from; that there is none.
 Note dayNoiseNote(const DayNoise& noise);
+/// What of that noise is published, cited: behind the others.
+void citeDayNoise(const DayNoise& noise, std::vector<Note>& notes);
 /// The smallest change of speed that matters and where it comes from.
 Note smallestSpeedNote(const Smallest& smallest);
 /// That intervals are at another level than usual.

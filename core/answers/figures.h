@@ -10,6 +10,8 @@ namespace slopebook::answers {
 
 using slopebook::fixed;
 using slopebook::signedFixed;
+/// Less of a mass (kg) is shown as 0.0, less of a speed (m/s) as 0.000.
+constexpr double leastShownMass = 0.05, leastShownSpeed = 0.0005;
 /// Kilograms with the decimals that they need, three at most: "60", "62.5".
 std::string loadText(double kilograms);
 /// A source as a sentence names it: without "from memory", which stands where sources are listed.

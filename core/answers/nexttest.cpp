@@ -2,10 +2,10 @@
 #include "core/answers/nexttest.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/ladderforecast.h"
 #include "core/answers/planbounds.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/answers.h"
-#include "core/stats/allowance.h"
 #include "core/stats/design.h"
 #include "core/stats/infinity.h"
 
@@ -24,158 +24,6 @@ constexpr std::size_t mostCandidates = 200;
 
 using Loads = std::vector<BuiltLoad>;
 using LadderKind = LadderForecast::Kind;
-
-/// Everything that a ladder is judged with.
-struct Judge {
-    const Profile& profile;
-    const NextTestSettings& settings;
-    bool byOneRm = true;
-    double mvtVariance = 0;
-
-    /// What steps are measured against, kg.
-    double reference() const { return profile.oneRm ? profile.oneRm->estimate : profile.heaviest; }
-    double knownDf() const {
-        switch (settings.known) {
-        case ScatterKnown::Pooled:
-            return settings.scatter.df;
-        case ScatterKnown::Known:
-            return stats::infinity;
-        case ScatterKnown::Own:
-            break;
-        }
-        return 0;
-    }
-    std::optional<stats::ExpectedScatter> ownScatter(int n) const {
-        return stats::expectedScatter(settings.scatter.s, knownDf(), n - 2, profile.level);
-    }
-    std::optional<stats::ExpectedScatter> changeScatter(int n) const {
-        return stats::expectedScatter(settings.scatter.s, std::max(knownDf(), profile.line.df()),
-                                      n - 2, profile.level);
-    }
-    double oneRm(const stats::Spread& x, const stats::ExpectedScatter& scatter) const {
-        // what moves from day to day has a quantile of its own: as a share of the scatter's
-        const stats::Moving day = movement();
-        const double t = stats::tCritical(profile.level, day.df) / scatter.t;
-        return stats::inverseHalfWidth(profile.line.slope, profile.oneRm->estimate,
-                                       mvtVariance + day.at(profile.oneRm->estimate) * t * t, x,
-                                       scatter);
-    }
-    /// A side of the 1RM's change: the MVT is the same on both and takes no part.
-    double oneRmOfChange(const stats::Spread& x, const stats::ExpectedScatter& scatter) const {
-        const stats::Moving day = movement();
-        const double t = stats::tCritical(profile.level, day.df) / scatter.t;
-        return stats::inverseHalfWidth(profile.line.slope, profile.oneRm->estimate,
-                                       day.at(profile.oneRm->estimate) * t * t, x, scatter);
-    }
-    stats::Moving movement() const {
-        return dayOf(settings.dayNoise, profile.line, profile.referenceMax());
-    }
-    double worstChange(const stats::Spread& x, const stats::ExpectedScatter& scatter) const {
-        double worst = settings.checkLoads.empty() ? stats::infinity : 0;
-        for (const Mass load : settings.checkLoads)
-            worst = std::max(
-                worst, scatter.t * stats::differenceSe(kilograms(load), profile.line, x, scatter));
-        return worst;
-    }
-    /// The criterion by which ladders of n are searched; nothing where none can be judged.
-    std::optional<stats::DesignCriterion> criterion(int n, bool forOneRm) const {
-        const auto scatter = forOneRm ? ownScatter(n) : changeScatter(n);
-        if (!scatter || (forOneRm && !profile.oneRm) || (!forOneRm && settings.checkLoads.empty()))
-            return std::nullopt;
-        return [this, scatter, forOneRm](const stats::Spread& x) {
-            return forOneRm ? oneRm(x, *scatter) : worstChange(x, *scatter);
-        };
-    }
-};
-
-stats::Spread spreadOf(const Loads& loads) {
-    std::vector<double> kg;
-    for (const BuiltLoad& load : loads)
-        kg.push_back(kilograms(load.exact));
-    return stats::spread(kg);
-}
-
-int distinctLoads(const Loads& loads) {
-    int count = loads.empty() ? 0 : 1;
-    for (std::size_t i = 1; i < loads.size(); ++i)
-        count += loads[i].exact != loads[i - 1].exact ? 1 : 0;
-    return count;
-}
-
-std::vector<double> kilogramsOf(const Loads& loads) {
-    std::vector<double> kg;
-    for (const BuiltLoad& load : loads)
-        kg.push_back(kilograms(load.exact));
-    return kg;
-}
-
-/// The ladder as a line through it would be asked, by the profile's line.
-std::optional<Ladder> asLadder(const Profile& profile, std::vector<double> kg) {
-    const auto max = profile.referenceMax();
-    if (!max || kg.empty())
-        return std::nullopt;
-    const double heaviest = *std::max_element(kg.begin(), kg.end());
-    return Ladder{
-        .loads = std::move(kg), .slope = profile.line.slope, .max = *max, .heaviest = heaviest};
-}
-
-/// Half of the interval that an estimate and its bend make.
-double withBend(double half, const stats::Interval& bend, double level) {
-    const stats::Interval made = stats::allowing({-half, half}, bend, level);
-    return (made.high - made.low) / 2;
-}
-
-/// Of the change of the 1RM: both sides' half-widths without the bend, by variance recovery.
-void forecastMax(const Judge& judge, LadderForecast& ladder) {
-    const Profile& p = judge.profile;
-    if (const auto own = asLadder(p, kilogramsOf(ladder.loads)))
-        ladder.bend = BendErrors(judge.settings.bend, *own).ofMax();
-    ladder.bendChange = bendErrors(p, judge.settings, ladder.loads).ofMax();
-    const auto mvt = p.mvt ? std::optional(p.mvt->value) : std::nullopt;
-    if (!mvt || !p.line.hasInference())
-        return;
-    const stats::Spread x = spreadOf(ladder.loads);
-    const auto scatter = judge.changeScatter(x.n);
-    if (!scatter || !(x.sxx > 0))
-        return;
-    const auto side = [&](const stats::Spread& of) { return judge.oneRmOfChange(of, *scatter); };
-    const stats::Spread before{.n = p.line.n, .mean = p.line.xMean, .sxx = p.line.sxx};
-    const double half = std::hypot(side(before), side(x));
-    if (std::isfinite(half))
-        ladder.oneRmChange = withBend(half, ladder.bendChange, p.level);
-}
-
-LadderForecast forecast(const Judge& judge, LadderKind kind, Loads loads) {
-    LadderForecast ladder{.kind = kind, .loads = std::move(loads)};
-    ladder.distinct = distinctLoads(ladder.loads);
-    ladder.flaws = flawsOf(ladder.loads, judge.reference());
-    const stats::Spread x = spreadOf(ladder.loads);
-    if (judge.profile.oneRm) {
-        ladder.heaviestPercent =
-            100 * kilograms(ladder.loads.back().exact) / judge.profile.oneRm->estimate;
-        if (const auto scatter = judge.ownScatter(x.n))
-            if (const double width = judge.oneRm(x, *scatter); std::isfinite(width))
-                ladder.oneRm = width;
-        forecastMax(judge, ladder);
-    }
-    const auto scatter = judge.changeScatter(x.n);
-    if (!scatter || !(x.sxx > 0))
-        return ladder;
-    const stats::Moving day = judge.movement();
-    const BendErrors bend = bendErrors(judge.profile, judge.settings, ladder.loads);
-    for (const Mass load : judge.settings.checkLoads) {
-        const double se = stats::differenceSe(kilograms(load), judge.profile.line, x, *scatter);
-        const double t0 = stats::tCritical(judge.profile.level, day.df);
-        const double half =
-            std::sqrt(scatter->t * scatter->t * se * se + 2 * t0 * t0 * day.at(kilograms(load)));
-        const stats::Interval off = bend.at(kilograms(load));
-        ladder.changes.push_back({.load = load,
-                                  .halfWidth = scatter->t * se,
-                                  .reading = withBend(half, off, judge.profile.level),
-                                  .bend = off});
-    }
-    return ladder;
-}
 
 /// Where hundreds of loads can be built, the one of fewest pieces in each stretch of the range.
 Loads thinned(Loads loads, std::size_t most) {
@@ -198,7 +46,7 @@ Loads thinned(Loads loads, std::size_t most) {
     return kept;
 }
 
-Loads best(const Judge& judge, const Loads& candidates, int n, bool forOneRm) {
+Loads best(const LadderJudge& judge, const Loads& candidates, int n, bool forOneRm) {
     const auto criterion = judge.criterion(n, forOneRm);
     if (!criterion)
         return {};
@@ -250,7 +98,7 @@ Loads sameAsLast(const LiftSession& session, const Loads& candidates) {
     return loads;
 }
 
-std::vector<LadderForecast> evenLadders(const Judge& judge, const Loads& candidates, int n) {
+std::vector<LadderForecast> evenLadders(const LadderJudge& judge, const Loads& candidates, int n) {
     std::vector<LadderForecast> ladders;
     const auto last = static_cast<double>(candidates.size() - 1);
     for (const double from : {0.0, 0.15, 0.30, 0.45})
@@ -264,7 +112,7 @@ std::vector<LadderForecast> evenLadders(const Judge& judge, const Loads& candida
                 std::any_of(ladders.begin(), ladders.end(),
                             [&](const LadderForecast& each) { return each.loads == loads; });
             if (!loads.empty() && !known)
-                ladders.push_back(forecast(judge, LadderKind::Even, std::move(loads)));
+                ladders.push_back(judge.forecast(LadderKind::Even, std::move(loads)));
         }
     return ladders;
 }
@@ -273,7 +121,7 @@ double rankOf(const LadderForecast& ladder, bool byOneRm) {
     return byOneRm ? ladder.oneRm.value_or(stats::infinity) : ladder.worstChange();
 }
 
-Loads bestInSteps(const Judge& judge, const Loads& candidates, int n) {
+Loads bestInSteps(const LadderJudge& judge, const Loads& candidates, int n) {
     const auto criterion = judge.criterion(n, judge.byOneRm);
     if (!criterion)
         return {};
@@ -282,19 +130,18 @@ Loads bestInSteps(const Judge& judge, const Loads& candidates, int n) {
     });
 }
 
-std::vector<LadderForecast> rankedLadders(const Judge& judge, const Loads& candidates) {
+std::vector<LadderForecast> rankedLadders(const LadderJudge& judge, const Loads& candidates) {
     const int n = judge.settings.steps;
     std::vector<LadderForecast> ladders = evenLadders(judge, candidates, n);
     for (const bool forOneRm : {true, false})
         if (Loads loads = best(judge, candidates, n, forOneRm); !loads.empty())
-            ladders.push_back(
-                forecast(judge, forOneRm ? LadderKind::BestForOneRm : LadderKind::BestForChange,
-                         std::move(loads)));
+            ladders.push_back(judge.forecast(
+                forOneRm ? LadderKind::BestForOneRm : LadderKind::BestForChange, std::move(loads)));
     if (Loads loads = bestInSteps(judge, candidates, n); !loads.empty())
-        ladders.push_back(forecast(judge, LadderKind::BestInSteps, std::move(loads)));
-    ladders.push_back(forecast(judge, LadderKind::TwoExtremes, twoExtremes(candidates, n)));
+        ladders.push_back(judge.forecast(LadderKind::BestInSteps, std::move(loads)));
+    ladders.push_back(judge.forecast(LadderKind::TwoExtremes, twoExtremes(candidates, n)));
     if (Loads loads = sameAsLast(judge.profile.session, candidates); loads.size() >= 2)
-        ladders.push_back(forecast(judge, LadderKind::SameAsLast, std::move(loads)));
+        ladders.push_back(judge.forecast(LadderKind::SameAsLast, std::move(loads)));
     std::stable_sort(ladders.begin(), ladders.end(),
                      [&](const LadderForecast& a, const LadderForecast& b) {
                          const auto key = [&](const LadderForecast& each) {
@@ -315,7 +162,7 @@ std::vector<LadderForecast> rankedLadders(const Judge& judge, const Loads& candi
     return ladders;
 }
 
-std::vector<CeilingPoint> ceilingCurve(const Judge& judge, const Loads& all, double ceiling) {
+std::vector<CeilingPoint> ceilingCurve(const LadderJudge& judge, const Loads& all, double ceiling) {
     std::vector<CeilingPoint> curve;
     const int n = judge.settings.steps;
     const Loads loads = thinned(all, 60);
@@ -332,7 +179,7 @@ std::vector<CeilingPoint> ceilingCurve(const Judge& judge, const Loads& all, dou
             if (ladder.empty())
                 return std::nullopt;
             const double value =
-                rankOf(forecast(judge, LadderKind::Even, std::move(ladder)), judge.byOneRm);
+                rankOf(judge.forecast(LadderKind::Even, std::move(ladder)), judge.byOneRm);
             return std::isfinite(value) ? std::optional(value) : std::nullopt;
         };
         point.best = width(best(judge, under, n, judge.byOneRm));
@@ -361,23 +208,6 @@ void validate(const NextTestSettings& settings) {
 
 } // namespace
 
-double LadderForecast::worstChange() const {
-    double worst = changes.empty() ? stats::infinity : 0;
-    for (const ChangeForecast& change : changes)
-        worst = std::max(worst, change.halfWidth);
-    return worst;
-}
-
-BendErrors bendErrors(const Profile& profile, const NextTestSettings& settings,
-                      const std::vector<BuiltLoad>& ladder) {
-    std::vector<double> kg;
-    for (const Point& point : profile.session.points)
-        kg.push_back(point.load);
-    const auto before = asLadder(profile, std::move(kg));
-    const auto after = asLadder(profile, kilogramsOf(ladder));
-    return before && after ? BendErrors(settings.bend, *before, *after) : BendErrors();
-}
-
 Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settings) {
     validate(settings);
     if (!(settings.scatter.df > 0))
@@ -392,7 +222,7 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
         return NoAnswer{
             NoAnswer::Why::Other,
             say("there is no 1RM and no check load to judge a test by: set a check load")};
-    Judge judge{.profile = profile, .settings = settings};
+    LadderJudge judge{.profile = profile, .settings = settings};
     judge.byOneRm = static_cast<bool>(profile.oneRm);
     if (settings.withMvt && profile.mvt && profile.mvt->sd)
         judge.mvtVariance = *profile.mvt->sd * *profile.mvt->sd;
@@ -428,24 +258,6 @@ Answer<NextTest> nextTest(const Profile& profile, const NextTestSettings& settin
         next.twoExtremesRatio = extremesRank / bestRank;
     next.curve = ceilingCurve(judge, all, ceiling);
     return next;
-}
-
-Words ladderWords(LadderForecast::Kind kind) {
-    switch (kind) {
-    case LadderForecast::Kind::BestForOneRm:
-        return say("best for the 1RM");
-    case LadderForecast::Kind::BestForChange:
-        return say("best for the check loads");
-    case LadderForecast::Kind::TwoExtremes:
-        return say("two extremes");
-    case LadderForecast::Kind::SameAsLast:
-        return say("as last time");
-    case LadderForecast::Kind::Even:
-        return say("even steps");
-    case LadderForecast::Kind::BestInSteps:
-        break;
-    }
-    return say("best without a great step");
 }
 
 } // namespace slopebook::answers

@@ -9,7 +9,7 @@
 #include "core/answers/plates.h"
 #include "core/answers/profile.h"
 #include "core/answers/reading.h"
-#include "core/answers/settle.h"
+#include "core/answers/testsneeded.h"
 
 #include <optional>
 #include <span>
@@ -87,9 +87,6 @@ struct LadderForecast {
     double heaviestPercent = 0; ///< of the estimated 1RM; 0 without one
     double worstChange() const; ///< the largest half-width of the lines alone; infinite without any
 };
-
-/// "best for the 1RM", "as last time".
-Words ladderWords(LadderForecast::Kind kind);
 
 struct CeilingPoint {
     BuiltLoad ceiling = {};

@@ -34,6 +34,7 @@ struct Note {
         ContextChanged,
         BaselineHasNoLine,
         UnderLifted,
+        OverNotLifted, ///< the estimate lies over a load that was not lifted that day
         Calibrated,
         AsManyReps,
         Leaning,

@@ -24,37 +24,6 @@ std::optional<stats::Interval> twoDaysAlone(const ChangeUncertainty& u, double m
                                      each[1].interval);
 }
 
-/// In kg on each side, by the delta method; a day's variance is that of the two lines' mean.
-std::optional<RepeatsQuestion> questionOf(const ChangeUncertainty& u, double mvt,
-                                          const ComparisonSettings& settings) {
-    const auto& smallest = settings.smallestOneRm;
-    if (!smallest || !(smallest->value > 0))
-        return std::nullopt;
-    const auto inKg = [](double variance, const stats::Line& line) {
-        return variance / (line.slope * line.slope);
-    };
-    const auto estimate = [&](const stats::Line& line) {
-        return line.xMean + (mvt - line.yMean) / line.slope;
-    };
-    const auto ofLine = [&](const stats::Line& line) {
-        const double d = (mvt - line.yMean) / line.slope;
-        return stats::Variance{inKg(u.scatter(line).s2 * (1.0 / line.n + d * d / line.sxx), line),
-                               u.lines.df()};
-    };
-    const auto ofDay = [&](const stats::Line& line) {
-        return inKg(u.day.at(estimate(line)), line);
-    };
-    const double day = (ofDay(u.lines.first()) + ofDay(u.lines.second())) / 2;
-    return RepeatsQuestion{.earlier = ofLine(u.lines.first()),
-                           .later = ofLine(u.lines.second()),
-                           .day = {day, u.day.df},
-                           .dayExpected = day * settings.dayNoise.expectedRatio(),
-                           .span = u.bend.ofMax().high - u.bend.ofMax().low,
-                           .standing = {inKg(u.device.value, u.lines.second()), u.device.df},
-                           .smallest = smallest->value,
-                           .level = settings.level};
-}
-
 std::optional<double> measuredChange(const LiftSession& from, const LiftSession& to) {
     if (!from.measuredOneRm || !to.measuredOneRm)
         return std::nullopt;
@@ -95,8 +64,10 @@ Answer<OneRmChange> oneRmChange(const Profile& from, const Profile& to,
                          say("a slope is not certain enough to bound the change of the estimated "
                              "max")});
     }
-    if (change.read.reading == Reading::Unclear)
-        change.unsettled = questionOf(uncertainty, mvt, settings);
+    const auto& smallest = settings.smallestOneRm;
+    if (change.read.reading == Reading::Unclear && smallest && smallest->value > 0)
+        change.unsettled = repeatsQuestion(uncertainty.ofMax(mvt), settings.dayNoise,
+                                           smallest->value, settings.level);
     noteTheThreshold(from, change.mvtResidue, notes);
     return change;
 }

@@ -7,7 +7,6 @@
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace slopebook::answers {
@@ -115,10 +114,11 @@ PlannedLoad plannedLoad(const Profile& profile, const BuiltLoad& load,
     if (profile.line.hasInference()) {
         const double se = profile.line.seAt(kg);
         const stats::Moving day = dayOf(settings.dayNoise, profile.line, profile.referenceMax());
-        const double half = std::sqrt(stats::squaredHalfWidth(
-            std::array{stats::Variance{profile.line.s2() + se * se, profile.line.df()},
-                       stats::Variance{2 * day.at(kg), day.df}},
-            stats::tOf(profile.level)));
+        // a set of a day to come against this day's line
+        const ChangeParts parts{.earlier = {se * se, profile.line.df()},
+                                .later = {profile.line.s2(), profile.line.df()},
+                                .day = {day.at(kg), day.df}};
+        const double half = std::sqrt(squaredHalfWidth(parts, stats::tOf(profile.level)));
         planned.prediction = stats::Interval{planned.velocity - half, planned.velocity + half};
     }
     if (settings.lossPercent)

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 namespace slopebook::answers {
 
@@ -24,7 +25,7 @@ void requireLevel(double level) {
         throw BadInput(figure(fixed(level, 4)), say("a confidence level between 0.5 and 1"));
 }
 
-Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
+Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, std::span<const double> loads,
                             const stats::Line& line, double level, const Beyond& beyond) {
     if (lift.ballistic)
         return NoAnswer{NoAnswer::Why::BallisticLift,
@@ -49,8 +50,7 @@ Answer<OneRm> estimateOneRm(const Lift& lift, const Answer<Mvt>& mvt, const Lift
                 oneRm.withMvt =
                     stats::inversePrediction(line, mvt->value, *mvt->sd * *mvt->sd, level).interval;
         }
-        const BendErrors bend(beyond.bend, ladderOf(session, line, oneRm.estimate));
-        oneRm.bend = bend.ofMax();
+        oneRm.bend = bendOfMax(beyond.bend, loads, oneRm.estimate);
         const stats::Moving day = dayOf(beyond.day, line, oneRm.estimate);
         oneRm.straight = intervalToPlanWith(line, *mvt, day, {}, level);
         if (oneRm.straight)
@@ -83,15 +83,24 @@ std::vector<ProfilePoint> diagnosed(const LiftSession& session, const stats::Lin
     return points;
 }
 
-void noteOneRm(const OneRm& oneRm, const Profile& p, std::vector<Note>& notes) {
-    if (p.line.hasInference() && !oneRm.interval)
-        notes.push_back({Note::Kind::SlopeUncertain,
-                         say("the slope is not certain enough to bound the estimate")});
+/// What the day itself says of its maximum, where the estimate says otherwise: first of all.
+void noteBracket(const OneRm& oneRm, const Profile& p, std::vector<Note>& notes) {
+    if (const auto tried = p.lightestNotLifted(); tried && oneRm.estimate >= *tried)
+        notes.push_back({Note::Kind::OverNotLifted,
+                         say("the estimate is not under the %1 that were not lifted that day: the "
+                             "line reads high, and plans keep under that load",
+                             massWords(*tried))});
     if (const double lifted = p.heaviestLifted(); oneRm.estimate < lifted)
         notes.push_back({Note::Kind::UnderLifted,
                          say("the estimate lies under the %1 that were lifted that day: the line "
                              "reads low",
                              massWords(lifted))});
+}
+
+void noteOneRm(const OneRm& oneRm, const Profile& p, std::vector<Note>& notes) {
+    if (p.line.hasInference() && !oneRm.interval)
+        notes.push_back({Note::Kind::SlopeUncertain,
+                         say("the slope is not certain enough to bound the estimate")});
     if (plansCalibrated(oneRm)) {
         const auto& made = *p.beyond.calibration;
         notes.push_back(
@@ -141,6 +150,8 @@ void notePoints(const Profile& p, std::vector<Note>& notes) {
 
 std::vector<Note> notesOf(const Lift& lift, const Profile& p) {
     std::vector<Note> notes;
+    if (p.oneRm)
+        noteBracket(*p.oneRm, p, notes);
     if (!p.line.hasInference())
         notes.push_back({Note::Kind::TwoPointLine,
                          say("two points make a line without intervals: it needs a third load")});
@@ -184,7 +195,7 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
               .level = level,
               .line = *line,
               .mvt = mvt ? std::optional(*mvt) : std::nullopt,
-              .oneRm = estimateOneRm(lift, mvt, session, *line, level, beyond),
+              .oneRm = estimateOneRm(lift, mvt, x, *line, level, beyond),
               .points = diagnosed(session, *line, x, y),
               .curvature = stats::curvature(x, y),
               .lightest = line->xMin,
@@ -196,7 +207,21 @@ Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSess
 }
 
 double Profile::heaviestLifted() const {
-    return session.measuredOneRm ? std::max(heaviest, kilograms(*session.measuredOneRm)) : heaviest;
+    double most = heaviest;
+    for (const auto& lifted : {session.heaviestLifted, session.measuredOneRm})
+        if (lifted)
+            most = std::max(most, kilograms(*lifted));
+    return most;
+}
+
+std::optional<double> Profile::lightestNotLifted() const {
+    return session.lightestNotLifted ? std::optional(kilograms(*session.lightestNotLifted))
+                                     : std::nullopt;
+}
+
+bool Profile::outsideBracket() const {
+    const auto tried = lightestNotLifted();
+    return oneRm && (oneRm->estimate < heaviestLifted() || (tried && oneRm->estimate >= *tried));
 }
 
 } // namespace slopebook::answers

@@ -63,8 +63,12 @@ struct Profile {
     }
     double l0() const { return line.root(); } ///< kg; NaN-free only for a falling line
     double area() const { return line.intercept * l0() / 2; }
-    /// The heaviest load lifted that day, kg: it bounds the day's maximum from below.
+    /// The heaviest load lifted that day, kg, counting or not: it bounds the day's maximum from
+    /// below, as the lightest that was not lifted does from above (the bracket).
     double heaviestLifted() const;
+    std::optional<double> lightestNotLifted() const; ///< kg
+    /// Whether the estimate lies where that day's loads say that the maximum does not.
+    bool outsideBracket() const;
     std::vector<Note> notes = {};
 };
 

@@ -45,7 +45,18 @@ Words leaning(const ReadChange& read) {
 }
 } // namespace
 
-Words readingWords(const ReadChange& read, int decimals) {
+void setUnder(ReadChange& read, const Words& under, const Words& why) {
+    read.under = under;
+    read.notComparable = why;
+    if (why.empty())
+        return;
+    read.reading = Reading::NoFigure;
+    read.beyondSmallest = read.withinSmallest = false;
+}
+
+namespace {
+
+Words sized(const ReadChange& read, int decimals) {
     if (read.leans() != 0)
         return leaning(read);
     if (!read.smallest || (read.reading != Reading::Better && read.reading != Reading::Worse))
@@ -60,7 +71,7 @@ Words readingWords(const ReadChange& read, int decimals) {
     return readingWords(read.reading);
 }
 
-Words sizedReading(const ReadChange& read) {
+Words sized(const ReadChange& read) {
     if (read.leans() != 0)
         return leaning(read);
     if (read.reading != Reading::Better && read.reading != Reading::Worse)
@@ -72,6 +83,28 @@ Words sizedReading(const ReadChange& read) {
         return better ? say("better, but by less than matters")
                       : say("worse, but by less than matters");
     return readingWords(read.reading);
+}
+
+} // namespace
+
+Words withUnder(const ReadChange& read, const Words& reading) {
+    if (!read.notComparable.empty())
+        return say("not comparable");
+    return read.under.empty() || read.reading == Reading::NoFigure
+               ? reading
+               : say("%1, %2", reading, read.under);
+}
+
+Words shortReading(const ReadChange& read) {
+    return read.notComparable.empty() ? readingWords(read.reading) : say("not comparable");
+}
+
+Words readingWords(const ReadChange& read, int decimals) {
+    return withUnder(read, sized(read, decimals));
+}
+
+Words sizedReading(const ReadChange& read) {
+    return withUnder(read, sized(read));
 }
 
 namespace {
@@ -91,7 +124,7 @@ int ReadChange::leans() const {
     return at80->low > 0 ? 1 : at80->high < 0 ? -1 : 0;
 }
 
-double ReadChange::told() const {
+double ReadChange::besideInterval() const {
     if (reading == Reading::NoFigure || (change >= interval.low && change <= interval.high))
         return change;
     return (interval.low + interval.high) / 2;

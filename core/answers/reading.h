@@ -49,6 +49,9 @@ struct DayNoise {
     }
 };
 
+/// The level of the interval by which an unclear change leans.
+constexpr double leaningLevel = 0.80;
+
 /// A change with the interval its reading is made from.
 struct ReadChange {
     double change = 0;
@@ -62,18 +65,32 @@ struct ReadChange {
     std::optional<stats::Interval> straight = {};
     /// The least and the most by which the change errs because lines bend; zero without a bend.
     stats::Interval bend = {};
+    /// What was different around it, as "on another surface"; empty: nothing that is known of.
+    Words under = {};
+    /// Why the two days may not be compared; not empty: the reading is NoFigure, its change is told
+    /// all the same.
+    Words notComparable = {};
     /// At 80 %, with the same parts; where an unclear change's excludes zero it leans.
     std::optional<stats::Interval> at80 = {};
     /// +1 or -1 where the reading is unclear and leans up or down; else 0.
     int leans() const;
-    /// The change as words and marks tell it beside the interval: the middle of the interval where
+    /// The change as words and marks have it beside the interval: the middle of the interval where
     /// what lines bend moves it off the change as it was read.
-    double told() const;
+    double besideInterval() const;
     /// The smallest change that such tests show: half of the interval.
     double shows() const { return (interval.high - interval.low) / 2; }
 };
 
-/// "better, by over 0.03": with what the smallest change adds, of so many decimals.
+/// The bare reading, for a mark of a chart: "better", "not comparable".
+Words shortReading(const ReadChange& read);
+/// A reading with what was different around it: "better, on another surface"; "not comparable".
+Words withUnder(const ReadChange& read, const Words& reading);
+
+/// Gives a reading what was different around it; why: it may not be compared at all.
+void setUnder(ReadChange& read, const Words& under, const Words& why);
+
+/// "better, by over 0.03, on another surface": with what the smallest change adds, of so many
+/// decimals, and with what was different; "not comparable".
 Words readingWords(const ReadChange& read, int decimals);
 /// "better, by more than matters": the same where the smallest change stands beside it.
 Words sizedReading(const ReadChange& read);

@@ -4,7 +4,6 @@
 #include "core/answers/nexttest.h"
 #include "core/model/phrases/answers.h"
 
-#include <array>
 #include <cmath>
 #include <map>
 
@@ -69,12 +68,15 @@ Answer<std::vector<SharedLoadChange>> sharedLoadChanges(const LiftSession& from,
         if (again == after.end())
             continue;
         const double change = again->second.mean() - bias - before.mean();
-        const double points = 1.0 / before.count + 1.0 / again->second.count;
-        const auto parts =
-            std::array{stats::Variance{2 * noise.day.value, noise.day.df},
-                       stats::Variance{points * noise.scatter.value, noise.scatter.df}, ofBias};
+        const auto mean = [&](const Seen& seen) {
+            return stats::Variance{noise.scatter.value / seen.count, noise.scatter.df};
+        };
+        const ChangeParts parts{.earlier = mean(before),
+                                .later = mean(again->second),
+                                .day = noise.day,
+                                .device = ofBias};
         const auto straight = [&](double level) -> std::optional<stats::Interval> {
-            const double half = std::sqrt(stats::squaredHalfWidth(parts, settings.critical(level)));
+            const double half = std::sqrt(squaredHalfWidth(parts, settings.critical(level)));
             return stats::Interval{change - half, change + half};
         };
         const auto own = settings.smallestAt.find(load);

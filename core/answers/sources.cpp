@@ -32,16 +32,24 @@ Words repeatsOfLog(int pairs) {
                       : say("this log's: %1 repeat tests", pairs);
 }
 
+constexpr double leastShare = 0.005; // less is 0 %
+
+double publishedShare(const DayNoise& noise) {
+    if (noise.published > 0)
+        return 1 - noise.ownShare - noise.othersShare;
+    return noise.origin == DayNoise::Origin::Published ? 1 : 0;
+}
+
 } // namespace
 
 Words sourceOf(const DayNoise& noise) {
-    const Words published = say("published, not yours: %1", noise.source);
+    const Words published = say("published, not yours");
     std::vector<Words> shares;
     for (const auto& [share, source] :
          {std::pair{noise.ownShare, repeatsOfAthlete(noise.ownPairs)},
           std::pair{noise.othersShare, repeatsOfLog(noise.othersPairs)},
           std::pair{1 - noise.ownShare - noise.othersShare, published}})
-        if (share >= 0.005)
+        if (share >= leastShare)
             shares.push_back(say("%1 % %2", figure(100 * share, 0), source));
     if (shares.size() > 1)
         return listed(std::move(shares));
@@ -56,6 +64,12 @@ Words sourceOf(const DayNoise& noise) {
         break;
     }
     return {};
+}
+
+Words citationOf(const DayNoise& noise) {
+    return publishedShare(noise) >= leastShare && !noise.source.empty()
+               ? say("published day-to-day noise: %1", noise.source)
+               : Words();
 }
 
 Words sourceOf(const Mvt& mvt) {

@@ -20,8 +20,10 @@ Sourced asCited(Sourced figure) {
 /// "squad: 0.2 x SD of 12 athletes", "the coach's own", "published, not yours: ...".
 Words sourceOf(const Smallest& smallest);
 /// "the athlete's own: 4 repeat tests", "40 % the athlete's own: 4 repeat tests, 60 % published,
-/// not yours: ..."; nothing where no noise is known.
+/// not yours"; nothing where no noise is known. What is published is cited behind (citationOf).
 Words sourceOf(const DayNoise& noise);
+/// "published day-to-day noise: ...", for where sources are listed; empty where none is in it.
+Words citationOf(const DayNoise& noise);
 /// "the athlete's own: mean of 3 true maxima".
 Words sourceOf(const Mvt& mvt);
 

@@ -65,6 +65,14 @@ Compared comparedIn(const Lift& lift, const SquadMember& member, const Period& f
     return c;
 }
 
+/// What is not comparable counts as no figure, with its reason.
+Answer<ReadChange> comparable(const Comparison& comparison, const ReadChange& read) {
+    if (comparison.notComparable.empty())
+        return read;
+    return NoAnswer{NoAnswer::Why::NotComparable,
+                    say("not comparable: %1", comparison.notComparable)};
+}
+
 SquadRow rowOf(const Compared& c) {
     SquadRow row{.athlete = c.member->athlete, .name = c.member->name, .from = c.from, .to = c.to};
     if (!c.comparison) {
@@ -93,7 +101,7 @@ SquadRow rowAt(const Compared& c, Mass load) {
         row.read = NoAnswer{NoAnswer::Why::BeyondLoads,
                             say("%1 lies beyond the loads that both sessions cover", load)};
     else
-        row.read = at.read;
+        row.read = comparable(*c.comparison, at.read);
     return row;
 }
 
@@ -104,11 +112,11 @@ SquadRow rowOfOneRm(const Compared& c) {
     const auto& change = c.comparison->oneRm;
     if (!change)
         row.read = change.why();
-    else if (change->read.reading == Reading::NoFigure)
+    else if (change->read.reading == Reading::NoFigure && c.comparison->notComparable.empty())
         row.read = NoAnswer{NoAnswer::Why::SlopeUncertain,
                             say("a slope is not certain enough to bound the change")};
     else
-        row.read = change->read;
+        row.read = comparable(*c.comparison, change->read);
     for (const Profile* p : {&c.comparison->from, &c.comparison->to})
         row.extrapolated = row.extrapolated || (p->oneRm && p->oneRm->extrapolatedFar());
     return row;

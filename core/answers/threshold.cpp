@@ -11,7 +11,7 @@ namespace slopebook::answers {
 
 namespace {
 constexpr double withinAthlete = 0.58; // of the published variance of singles: the athlete's own
-constexpr double priorDf = 8;
+constexpr double singlesDf = 8;        // that the published SD of singles stands on
 constexpr double generalSd =
     0.045;                  // m/s, of lifts without a published SD: the middle of the others
 constexpr double icc = 0.5; // of velocities at true maxima; 0.42 to 0.55 read for squats
@@ -39,14 +39,14 @@ Mvt ownMvt(const Lift& lift, std::span<const Point> maxima) {
                       : row && row->mvt && row->mvt->sd ? *row->mvt->sd
                                                         : generalSd;
     const double share = ofLift ? k * iccOf(lift) / (1 + (k - 1) * iccOf(lift)) : 1;
-    const double w2 = (priorDf * withinAthlete * sd * sd + squares) / (priorDf - 1 + k);
+    const double w2 = (singlesDf * withinAthlete * sd * sd + squares) / (singlesDf - 1 + k);
     Mvt mvt{.value = share * mean + (1 - share) * (ofLift ? ofLift->value : 0),
             .sd = std::sqrt(w2 * (1 + 1 / k)),
             .origin = Mvt::Origin::Athlete,
             .source = (maxima.size() > 1 ? "mean of " : "") +
                       counted(static_cast<int>(maxima.size()), "true maximum"),
             .count = static_cast<int>(maxima.size()),
-            .sdDf = priorDf - 1 + k};
+            .sdDf = singlesDf - 1 + k};
     if (ofLift)
         mvt.source += ", moderated by the lift's";
     return mvt;

@@ -11,9 +11,8 @@ namespace slopebook::answers {
 
 namespace {
 
-constexpr double pivotShare = 0.60;    // of the maximum
-constexpr double maxOfZeroLoad = 0.85; // load at zero speed: 112, 117 and 148 % of 1RM published
-constexpr double leaningLevel = 0.80;
+constexpr double pivotShare = 0.60;     // of the maximum
+constexpr double maxOfZeroLoad = 0.85;  // load at zero speed: 112, 117 and 148 % of 1RM published
 constexpr double allowanceLevel = 0.95; // of f for what is said at less
 
 /// Variance of the line's mean at x over its residual variance.
@@ -38,10 +37,6 @@ stats::Critical bandOf(double level) {
 
 double squared(double x) {
     return x * x;
-}
-
-double halfOf(const stats::Interval& interval) {
-    return (interval.high - interval.low) / 2;
 }
 
 stats::Interval about(double centre, double squaredHalf) {
@@ -73,8 +68,8 @@ stats::Moving dayOf(const DayNoise& noise, const stats::Line& earlier, const sta
 }
 
 std::optional<stats::Interval> intervalToPlanWith(const stats::Line& line, const Mvt& mvt,
-                                                  const stats::Moving& day, const BendErrors& bend,
-                                                  double level) {
+                                                  const stats::Moving& day,
+                                                  const stats::Interval& bend, double level) {
     if (!line.hasInference() || line.slope == 0)
         return std::nullopt;
     const double sd = mvt.sd.value_or(0);
@@ -83,46 +78,79 @@ std::optional<stats::Interval> intervalToPlanWith(const stats::Line& line, const
                              std::array{stats::Variance{sd * sd, mvt.sdDf}}, stats::tOf(level));
     if (inverse.shape != stats::Inverse::Shape::Bounded)
         return std::nullopt;
-    return stats::allowing(inverse.interval, bend.ofMax(), level);
+    return stats::allowing(inverse.interval, bend, level);
+}
+
+double squaredHalfWidth(const ChangeParts& parts, const stats::Critical& critical) {
+    return stats::squaredHalfWidth(
+        std::array{stats::Variance{parts.earlier.value + parts.later.value, parts.later.df},
+                   stats::Variance{2 * parts.day.value, parts.day.df}, parts.device},
+        critical);
 }
 
 stats::Scatter ChangeUncertainty::scatter(const stats::Line& line) const {
+    if (expected)
+        return *expected;
     if (variances == stats::Variances::Separate)
         return {line.s2(), line.df()};
     return {std::max(lines.s2(), line.s2()), lines.df()};
 }
 
-double ChangeUncertainty::squaredBeyond(double x, const stats::Critical& by) const {
-    return stats::squaredHalfWidth(std::array{stats::Variance{2 * day.at(x), day.df}, device}, by);
+stats::Variance ChangeUncertainty::ofLine(const stats::Line& line, double x) const {
+    return {scatter(line).s2 * leverageAt(line, x), expected ? expected->df : lines.df()};
 }
 
-double ChangeUncertainty::squaredLines(double x, const stats::Critical& by) const {
-    const double value = scatter(lines.first()).s2 * leverageAt(lines.first(), x) +
-                         scatter(lines.second()).s2 * leverageAt(lines.second(), x);
-    return stats::squaredHalfWidth(std::array{stats::Variance{value, lines.df()}}, by);
+ChangeParts ChangeUncertainty::at(double x) const {
+    return {.earlier = ofLine(lines.first(), x),
+            .later = ofLine(lines.second(), x),
+            .day = {day.at(x), day.df},
+            .device = device,
+            .bend = bend.at(x)};
+}
+
+ChangeParts ChangeUncertainty::ofMax(double y) const {
+    const auto root = [y](const stats::Line& line) {
+        return line.xMean + (y - line.yMean) / line.slope;
+    };
+    const auto inKg = [](stats::Variance ofSpeed, const stats::Line& line) {
+        ofSpeed.value /= line.slope * line.slope;
+        return ofSpeed;
+    };
+    const auto side = [&](const stats::Line& line) { return inKg(ofLine(line, root(line)), line); };
+    const auto ofDay = [&](const stats::Line& line) {
+        return inKg({day.at(root(line)), day.df}, line).value;
+    };
+    return {.earlier = side(lines.first()),
+            .later = side(lines.second()),
+            .day = {(ofDay(lines.first()) + ofDay(lines.second())) / 2, day.df},
+            .device = inKg(device, lines.second()),
+            .bend = bend.ofMax()};
+}
+
+stats::Interval ChangeUncertainty::withLinesOf(const stats::Interval& ofLines, double x,
+                                               const stats::Critical& by) const {
+    ChangeParts beyond = at(x);
+    beyond.earlier = beyond.later = {};
+    return about(lines.difference(x), squared(ofLines.width() / 2) + squaredHalfWidth(beyond, by));
 }
 
 stats::Interval ChangeUncertainty::straight(double x, double level) const {
     const stats::Critical by = critical(level);
-    double ofLines = 0;
-    if (variances == stats::Variances::Pooled) {
-        ofLines = squaredLines(x, by);
-    } else {
-        // Satterthwaite's df with their floor (TwoLines::interval), scaled to the critical value.
-        const double df = lines.variance(x).df;
-        const double scale = df > 0 ? by(df) / stats::tCritical(level, df) : 1;
-        ofLines = squared(scale * halfOf(lines.interval(x, level)));
-    }
-    return about(lines.difference(x), ofLines + squaredBeyond(x, by));
+    if (variances == stats::Variances::Pooled)
+        return about(lines.difference(x), squaredHalfWidth(at(x), by));
+    // Satterthwaite's df with their floor (TwoLines::interval), scaled to the critical value.
+    const double df = lines.variance(x).df;
+    const double scale = df > 0 ? by(df) / stats::tCritical(level, df) : 1;
+    const double half = scale * lines.interval(x, level).width() / 2;
+    return withLinesOf({-half, half}, x, by);
 }
 
 stats::Interval ChangeUncertainty::band(double x, double level) const {
     const stats::Critical by = bandOf(level);
-    const double ofLines = variances == stats::Variances::Pooled
-                               ? squaredLines(x, by)
-                               : squared(halfOf(lines.band(x, level)));
-    return stats::allowing(about(lines.difference(x), ofLines + squaredBeyond(x, by)), bend.at(x),
-                           level);
+    return stats::allowing(variances == stats::Variances::Pooled
+                               ? about(lines.difference(x), squaredHalfWidth(at(x), by))
+                               : withLinesOf(lines.band(x, level), x, by),
+                           bend.at(x), level);
 }
 
 std::optional<stats::Interval> ChangeUncertainty::maxStraight(double y, double level) const {

@@ -45,8 +45,19 @@ using CriticalOf = std::function<stats::Critical(double level)>;
 /// + t0^2 V_day(x) + tu^2 u^2, widened by the bend. Nothing where it cannot be bounded, or the line
 /// has no inference.
 std::optional<stats::Interval> intervalToPlanWith(const stats::Line& line, const Mvt& mvt,
-                                                  const stats::Moving& day, const BendErrors& bend,
-                                                  double level);
+                                                  const stats::Moving& day,
+                                                  const stats::Interval& bend, double level);
+
+/// What the variance of a change is made of, each part with the df of its critical value: (m/s)^2
+/// of a speed, kg^2 of the max.
+struct ChangeParts {
+    stats::Variance earlier = {}, later = {}; ///< of the scatter, on each side; they share their df
+    stats::Variance day = {};                 ///< of one day; there are two
+    stats::Variance device = {};              ///< of the bias that was taken off the later side
+    stats::Interval bend = {};                ///< the least and the most by which the change errs
+};
+/// Of a change with these parts, were lines straight: t1^2 V_lines + t0^2 2 V_day + t^2 V_device.
+double squaredHalfWidth(const ChangeParts& parts, const stats::Critical& critical);
 
 /// What is not known of a change between two sessions.
 struct ChangeUncertainty {
@@ -56,7 +67,17 @@ struct ChangeUncertainty {
     stats::Variance device = {}; ///< of the bias that was taken off the later line
     BendErrors bend = {};
     CriticalOf critical = stats::tOf;
+    /// Of a test that is still to be done: the scatter that its points and the earlier ones are
+    /// expected to show, and the df it will be known on. The later line then tells where its points
+    /// will lie, and no more.
+    std::optional<stats::Scatter> expected = {};
 
+    /// What the change of speed at x is made of: every interval here, every chance and every number
+    /// of tests that a change needs is asked of these. Separate variances: each side on its own
+    /// scatter, the df those of both.
+    ChangeParts at(double x) const;
+    /// Of the change of the load at which the lines reach y, by the delta method.
+    ChangeParts ofMax(double y) const;
     /// s^2 of a session's points: pooled, but never less than its own; or its own.
     stats::Scatter scatter(const stats::Line& line) const;
     /// Interval of D(x) as if lines were straight.
@@ -68,8 +89,10 @@ struct ChangeUncertainty {
     std::optional<stats::Interval> maxStraight(double y, double level) const;
 
 private:
-    double squaredLines(double x, const stats::Critical& by) const;
-    double squaredBeyond(double x, const stats::Critical& by) const;
+    stats::Variance ofLine(const stats::Line& line, double x) const;
+    /// With half of the lines' own interval in place of their parts.
+    stats::Interval withLinesOf(const stats::Interval& lines, double x,
+                                const stats::Critical& by) const;
 };
 
 /// A change with its interval as if lines were straight, by level, read with the bend that it may

@@ -221,11 +221,12 @@ private:
         if (m_movesBody)
             load.grams += line.bodyMass->grams;
         if (outcome == Outcome::NotLifted) {
-            if (!line.lightestNotLifted || load < *line.lightestNotLifted)
-                line.lightestNotLifted = load;
+            m_tried.push_back(load);
+            boundFromAbove(line);
             return;
         }
         line.heaviestLifted = std::max(line.heaviestLifted, std::optional(load));
+        boundFromAbove(line);
         if (!point)
             return;
         line.points.push_back({.load = kilograms(load), .velocity = *point, .set = ordinal});
@@ -236,7 +237,17 @@ private:
         line.measuredOneRm = std::max(line.measuredOneRm, std::optional(load));
     }
 
+    /// What was lifted later that day after all bounds nothing.
+    void boundFromAbove(LiftSession& line) const {
+        line.lightestNotLifted.reset();
+        for (const Mass tried : m_tried)
+            if (tried > line.heaviestLifted.value_or(Mass{}) &&
+                (!line.lightestNotLifted || tried < *line.lightestNotLifted))
+                line.lightestNotLifted = tried;
+    }
+
     void begin(LiftId lift) {
+        m_tried.clear();
         if (m_lines.size() == m_found)
             m_lines.emplace_back();
         LiftSession& line = m_lines[m_found++];

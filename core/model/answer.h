@@ -26,8 +26,9 @@ struct NoAnswer {
         TooFewSessions,
         TooFewSets,
         SpeedNotReached,
-        TooFewLoads, ///< under two loads can be built
-        BeyondLoads, ///< not covered by both sessions
+        TooFewLoads,   ///< under two loads can be built
+        BeyondLoads,   ///< not covered by both sessions
+        NotComparable, ///< by the coach, or another device without a study
         NoRepeatTests,
         NotTested,   ///< no attempt on that day
         NotPossible, ///< written down as not possible

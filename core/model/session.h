@@ -103,8 +103,8 @@ struct LiftSession {
         maxima{}; ///< those of them flagged as true maxima and made of one counting rep
     std::optional<Mass> measuredOneRm{}; ///< heaviest counting true maximum
     // The bracket of the day's maximum.
-    std::optional<Mass> heaviestLifted{}; ///< also where its velocity was excluded
-    std::optional<Mass> lightestNotLifted{};
+    std::optional<Mass> heaviestLifted{};    ///< also where its velocity was excluded
+    std::optional<Mass> lightestNotLifted{}; ///< of those above it
     friend bool operator==(const LiftSession&, const LiftSession&) = default;
 };
 

@@ -12,7 +12,7 @@
 #include <map>
 #include <set>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 namespace {
 
@@ -206,4 +206,4 @@ std::vector<OfferedTest> offeredTests(const log::Log& log) {
     return offered;
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

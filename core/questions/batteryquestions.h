@@ -12,7 +12,7 @@
 #include <variant>
 #include <vector>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 /// One side of a comparison: all sessions of a day, or of a training block.
 using BatterySide = std::variant<Date, BlockId>;
@@ -67,4 +67,4 @@ struct OfferedTest {
 };
 std::vector<OfferedTest> offeredTests(const log::Log& log);
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

@@ -7,7 +7,7 @@
 
 #include <cmath>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 namespace {
 
@@ -69,7 +69,7 @@ std::string testLine(const answers::TestChange& test, double level) {
         .text(test.noise ? english(test.noise->source) : std::string());
     addSmallest(row, test.read);
     std::string remark = english(test.noReading);
-    for (const auto& change : test.context)
+    for (const auto& change : test.conditions)
         remark += (remark.empty() ? "" : "; ") + english(answers::changeWords(change));
     row.text(remark);
     return row.line();
@@ -140,4 +140,4 @@ void writeBatteryCsv(const BatteryAnswer& answer, const log::Destination& to) {
     log::writeWhole(to, batteryCsv(answer));
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

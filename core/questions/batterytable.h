@@ -6,10 +6,10 @@
 #include "core/log/target.h"
 #include "core/questions/batteryquestions.h"
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 std::string batteryCsv(const BatteryAnswer& answer);
 /// Writes it, whole or not at all. Throws LogError.
 void writeBatteryCsv(const BatteryAnswer& answer, const log::Destination& to);
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

@@ -11,7 +11,7 @@
 #include <array>
 #include <set>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 namespace {
 
@@ -140,6 +140,7 @@ squadMembers(const log::Log& log, const Stored<LiftId, Lift>& lift, const Progre
 LiftContext liftContext(const log::Log& log, LiftId lift) {
     LiftContext context;
     context.lift = log.lift(lift);
+    context.devices = log.devices();
     answers::SquadLatest squad;
     std::vector<LiftSession> ofOne;
     const auto take = [&] {
@@ -287,7 +288,8 @@ answers::ComparisonSettings comparisonSettings(const LiftContext& context, const
                                      .bend = about.bend,
                                      .smallestVelocity = std::move(smallest.velocity),
                                      .smallestAt = std::move(smallest.at),
-                                     .smallestOneRm = std::move(smallest.oneRm)};
+                                     .smallestOneRm = std::move(smallest.oneRm),
+                                     .devices = context.devices};
     correctDevices(context, from, to, made);
     return made;
 }
@@ -376,4 +378,4 @@ Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                 settings.level);
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

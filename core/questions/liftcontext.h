@@ -14,7 +14,7 @@
 #include <utility>
 #include <vector>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 /// A day on which an athlete was tested in the lift.
 struct TestDay {
@@ -25,9 +25,10 @@ struct TestDay {
 
 struct LiftContext {
     Stored<LiftId, Lift> lift{};
-    std::vector<answers::RepeatPair> repeats{}; ///< of all athletes
-    std::vector<LiftSession> twoDevices{};      ///< of days that hold more than one device
-    std::vector<TestDay> days{};                ///< of all athletes, each once, by athlete and date
+    std::vector<answers::RepeatPair> repeats{};      ///< of all athletes
+    std::vector<Stored<DeviceId, Device>> devices{}; ///< of the log, by name
+    std::vector<LiftSession> twoDevices{};           ///< of days that hold more than one device
+    std::vector<TestDay> days{}; ///< of all athletes, each once, by athlete and date
     /// The lift's noise from repeat tests on each device, and (no device) on any.
     std::map<std::optional<DeviceId>, Answer<answers::LiftNoise>> noise{};
     /// What they add up to, for each device and (no device) any; one athlete's are taken from it.
@@ -105,4 +106,4 @@ Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                const std::vector<Mass>& loads = {},
                                const AskSettings& settings = {}, const Progress& progress = {});
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 std::optional<answers::LoadBound> blockCeiling(std::span<const Stored<BlockId, Block>> blocks,
                                                Date day) {
@@ -24,11 +24,14 @@ PlanDay planDay(const log::Log& log, const Background& about, const LiftSession&
     const Date known = blockOn(blocks, day.date) ? day.date : session.date;
     if (auto ceiling = blockCeiling(blocks, known))
         day.bounds.push_back(std::move(*ceiling));
+    if (session.lightestNotLifted)
+        day.bounds.push_back(
+            {.kind = answers::LoadBound::Kind::NotLifted, .load = *session.lightestNotLifted});
     for (const auto& head : log.sessions(about.athlete.id)) {
         if (head.value.date != day.date)
             continue;
         for (const Gap& gap : log.battery(head.id).gaps)
-            if (gap.lift == about.lift.id)
+            if (gap.lift == about.lift.id && !gap.load)
                 day.notPossible = NoAnswer{
                     NoAnswer::Why::NotPossible,
                     gap.reason.empty()
@@ -155,4 +158,4 @@ Words settledWords(const SettledAt& settled) {
     return clauses(std::move(all));
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

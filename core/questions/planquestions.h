@@ -10,7 +10,7 @@
 #include <optional>
 #include <vector>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 /// What the day that is planned for says of the loads.
 struct PlanDay {
@@ -69,4 +69,4 @@ std::optional<double> repSd(const log::Log& log, const Background& about);
 /// The usual number of counting reps in a set of that session (the median), at least 1.
 int repsOf(const log::Log& log, const LiftSession& session);
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

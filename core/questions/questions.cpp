@@ -14,7 +14,7 @@
 #include <charconv>
 #include <map>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 namespace {
 
@@ -165,26 +165,6 @@ answers::ComparisonSettings comparisonSettings(const log::Log& log, const Backgr
     return comparisonSettings(liftContext(log, about.lift.id), about, from, to, settings);
 }
 
-namespace {
-
-/// What differed about the ground and the footwear of the lift.
-void flagContext(answers::Comparison& comparison) {
-    for (const auto& change : answers::contextChanges(comparison.from.session.conditions,
-                                                      comparison.to.session.conditions, {}))
-        if (change.what == answers::ContextChange::Of::Surface)
-            comparison.notes.push_back({answers::Note::Kind::ContextChanged,
-                                        say("the surface changed (%1, then %2): part of the change "
-                                            "may be its doing",
-                                            change.before, change.after)});
-        else if (change.what == answers::ContextChange::Of::Footwear)
-            comparison.notes.push_back({answers::Note::Kind::ContextChanged,
-                                        say("the footwear changed (%1, then %2): part of the "
-                                            "change may be its doing",
-                                            change.before, change.after)});
-}
-
-} // namespace
-
 Answer<answers::Comparison> comparisonOf(const log::Log& log, const Background& about,
                                          const LiftSession& from, const LiftSession& to,
                                          const AskSettings& settings) {
@@ -196,10 +176,7 @@ Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext&
                                          const LiftSession& to, const AskSettings& settings) {
     auto with = comparisonSettings(context, about, from, to, settings);
     with.asManyReps = asManyReps(log, about.lift.value);
-    auto comparison = answers::compare(about.lift.value, about.mvt, from, to, with);
-    if (comparison)
-        flagContext(*comparison);
-    return comparison;
+    return answers::compare(about.lift.value, about.mvt, from, to, with);
 }
 
 Answer<answers::Comparison> comparisonOf(const log::Log& log, AthleteId athlete, LiftId lift,
@@ -235,4 +212,4 @@ std::optional<Block> blockOn(std::span<const Stored<BlockId, Block>> blocks, Dat
     return found;
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

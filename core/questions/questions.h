@@ -16,7 +16,7 @@
 #include <string_view>
 #include <vector>
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 /// What a coach may set beside the log: nothing here is kept in it.
 struct AskSettings {
@@ -94,4 +94,4 @@ Answer<answers::Follow> followOf(const log::Log& log, AthleteId athlete, LiftId 
 /// The block that a day lies in, the latest begun where several do; nothing between blocks.
 std::optional<Block> blockOn(std::span<const Stored<BlockId, Block>> blocks, Date date);
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

@@ -6,7 +6,6 @@
 namespace slopebook::stats {
 
 namespace {
-constexpr double priorDf = publishedDf;
 constexpr double priorShrink = publishedShrink * publishedShrink;
 constexpr double othersWeight = 0.7;
 constexpr double leastOfCentre = 0.25;
@@ -16,7 +15,7 @@ constexpr double lettingGoFrom = 6, lettingGoTo = 14;
 /// df that the prior keeps beside one's own.
 double priorLeft(double effective) {
     const double kept = (lettingGoTo - effective) / (lettingGoTo - lettingGoFrom);
-    return priorDf * std::clamp(kept, 0.0, 1.0);
+    return publishedDf * std::clamp(kept, 0.0, 1.0);
 }
 } // namespace
 
@@ -37,17 +36,17 @@ RepeatSums RepeatSums::without(const RepeatSums& others) const {
 Moderated moderated(double published, const RepeatSums& others, const RepeatSums& own) {
     const double known = published * published;
     const double ofOthers = std::max(0.0, others.excess());
-    const double weights = priorDf + others.pairs;
+    const double weights = publishedDf + others.pairs;
     const double centre =
-        (priorDf * priorShrink * known + othersWeight * others.pairs * ofOthers) / weights;
-    const double expected = (priorDf * known + others.pairs * ofOthers) / weights;
+        (publishedDf * priorShrink * known + othersWeight * others.pairs * ofOthers) / weights;
+    const double expected = (publishedDf * known + others.pairs * ofOthers) / weights;
     double effective = 0;
     if (own.pairs > 0) {
         const double rho = centre / (centre + own.within / own.pairs);
         effective = own.pairs * rho * rho;
     }
     const double left = priorLeft(effective), df = left + effective;
-    const double least = leastOfCentre * std::max(left / priorDf, leastOfCentre) * centre;
+    const double least = leastOfCentre * std::max(left / publishedDf, leastOfCentre) * centre;
     const auto withOwn = [&](double prior) {
         return std::max(least, (left * prior + effective * own.excess()) / df);
     };

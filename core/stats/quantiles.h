@@ -3,14 +3,22 @@
 // limit). Arguments outside their range throw std::domain_error.
 #pragma once
 
+#include <algorithm>
+
 namespace slopebook::stats {
 
 /// A confidence interval; low <= high.
 struct Interval {
     double low = 0;
     double high = 0;
+    double width() const { return high - low; }
     friend bool operator==(const Interval&, const Interval&) = default;
 };
+
+/// The least interval that holds both.
+inline Interval hull(const Interval& a, const Interval& b) {
+    return {std::min(a.low, b.low), std::max(a.high, b.high)};
+}
 
 /// Quantile of Student's t; p in (0, 1), df > 0, df may be infinite.
 double tQuantile(double p, double df);

@@ -4,6 +4,7 @@
 #include "core/answers/batterycomparison.h"
 #include "core/answers/testkinds.h"
 #include "core/model/errors.h"
+#include "tests/answers/checking.h"
 #include "tests/support/rscript.h"
 
 #include <QTest>
@@ -109,7 +110,16 @@ private Q_SLOTS:
                  std::string("+3.1 points (+1.2 to +5.0): more uneven"));
         row.read = read(3.1, {-1.2, 7.4}, {-0.5, 6.7}, {}, false);
         QCOMPARE(english(asymmetryChangeWords(row)),
-                 std::string("+3.1 points (-1.2 to +7.4): no clear change"));
+                 std::string("+3.1 points (-1.2 to +7.4): no clear change; shows from 4.3"));
+        row.read.at80 = stats::Interval{0.2, 6.0};
+        QCOMPARE(english(asymmetryChangeWords(row)),
+                 std::string("+3.1 points (-1.2 to +7.4): no clear change, leaning to more uneven; "
+                             "shows from 4.3"));
+        row.read = read(-3.1, {-7.4, 1.2}, {-6.7, 0.5}, {}, false);
+        row.read.at80 = stats::Interval{-6.0, -0.2};
+        QCOMPARE(english(asymmetryChangeWords(row)),
+                 std::string("-3.1 points (-7.4 to +1.2): no clear change, leaning to less uneven; "
+                             "shows from 4.3"));
         row.noReading = asIs("no noise");
         QCOMPARE(english(asymmetryChangeWords(row)), std::string("no noise"));
     }
@@ -327,6 +337,9 @@ private Q_SLOTS:
         const double half = 2.776445 * 0.84 * asymmetryChangeSe(0.0461, 2.00, 1.65);
         QVERIFY(std::abs(some.read.interval.high - (-5 + half)) < 1e-4);
         QCOMPARE(some.read.reading, Reading::Unclear);
+        // The same parts at 80 %: t on 4 df is 1.533206.
+        const double at80 = half * 1.533206 / 2.776445;
+        QVERIFY(std::abs(some.read.at80->high - (-5 + at80)) < 1e-4);
         QCOMPARE(between(1.96, 2.00).read.reading, Reading::Better);
         QCOMPARE(between(1.10, 2.00).read.reading, Reading::Worse);
         const LeftRight turned = between(2.00, 1.64);
@@ -334,6 +347,33 @@ private Q_SLOTS:
         QCOMPARE(turned.read.reading, Reading::Unclear);
         k.value.noise.reset();
         QVERIFY(!between(1.7, 2.0).noReading.empty());
+    }
+
+    /// An unclear test is named with its change, its interval and what such tests show.
+    void unclearTestsAreNamedWithTheirFigures() {
+        Kind k = kind("Hop", TestFormula::Value, false);
+        k.value.noise = TestNoise{0.05, false, "x"};
+        const SquadTests squad(std::span(&k, 1));
+        const auto changed = [&](double later) {
+            return compareBattery(std::span(&k, 1), AthleteId{1},
+                                  {"a", {session(1, {attempt(2.00)})}},
+                                  {"b", {session(2, {attempt(later)})}}, squad, {})
+                .tests[0];
+        };
+        // half of the interval: 1.959964 sqrt(2) 0.05 = 0.1386; at 80 %: 1.281552 ... = 0.0906
+        const TestChange still = changed(2.05), leaning = changed(2.10), back = changed(1.90);
+        QCOMPARE(still.read.reading, Reading::Unclear);
+        CHECK_NEAR(still.read.at80->high, 0.05 + 0.0906194, 1e-6);
+        QCOMPARE(still.read.leans(), 0);
+        QCOMPARE(leaning.read.leans(), 1);
+        QCOMPARE(back.read.leans(), -1);
+        const std::string unit = k.value.unit;
+        QCOMPARE(english(unclearTestWords(still)),
+                 "Hop (+0.05 " + unit + ", -0.09 to +0.19; shows from 0.14)");
+        QCOMPARE(english(unclearTestWords(leaning)),
+                 "Hop (leaning up: +0.10 " + unit + ", -0.04 to +0.24; shows from 0.14)");
+        QCOMPARE(english(unclearTestWords(back)),
+                 "Hop (leaning down: -0.10 " + unit + ", -0.24 to +0.04; shows from 0.14)");
     }
 
     /// A test of the coach's own: what its attempts say, as a lower bound.

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/comparison.h"
+#include "core/answers/sources.h"
 #include "core/model/errors.h"
 #include "tests/answers/builders.h"
 #include "tests/answers/checking.h"
 
 #include <QtTest>
 
+#include <algorithm>
 #include <limits>
 
 using namespace slopebook;
@@ -72,6 +74,7 @@ private Q_SLOTS:
     void badUse();
     void noteOfNoiseSource_data();
     void noteOfNoiseSource();
+    void sharesStandWithoutTheirCitation();
     void order();
 };
 
@@ -370,8 +373,7 @@ void TestComparison::noteOfNoiseSource_data() {
     QTest::newRow("athlete") << int(DayNoise::Origin::Athlete)
                              << "the athlete's own: 5 repeat tests";
     QTest::newRow("log") << int(DayNoise::Origin::LogLift) << "this log's: 5 repeat tests";
-    QTest::newRow("published") << int(DayNoise::Origin::Published)
-                               << "published, not yours: a source";
+    QTest::newRow("published") << int(DayNoise::Origin::Published) << "published, not yours)";
     QTest::newRow("none") << int(DayNoise::Origin::None) << "these two days alone";
 }
 
@@ -384,9 +386,39 @@ void TestComparison::noteOfNoiseSource() {
     QVERIFY(note);
     const std::string told = english(note->words);
     QVERIFY2(told.find(said.toStdString()) != std::string::npos, told.c_str());
+    // What is published is cited behind, and nowhere else.
+    const auto cites = [](const Note& each) {
+        return english(each.words).find("a source") != std::string::npos;
+    };
+    QVERIFY(!cites(*note));
+    const bool published = origin == int(DayNoise::Origin::Published);
+    QCOMPARE(std::ranges::count_if(c->notes, cites), published ? 1 : 0);
+    if (published)
+        QCOMPARE(english(c->notes.back().words),
+                 std::string("published day-to-day noise: a source"));
     // No origin, no noise, whatever the variance field says.
     if (origin == int(DayNoise::Origin::None))
         QVERIFY(at(*c, 60).read.interval == at(*compared(pointsA, pointsB), 60).read.interval);
+}
+
+/// 40 % the athlete's own, 25 the log's, 35 published: the shares in the sentence, the citation
+/// behind.
+void TestComparison::sharesStandWithoutTheirCitation() {
+    DayNoise noise = dayNoise(0.025, 5, DayNoise::Origin::Athlete);
+    noise.source = "A study 2018 (from memory)";
+    noise.published = 0.03;
+    noise.ownPairs = 4;
+    noise.othersPairs = 2;
+    noise.ownShare = 0.4;
+    noise.othersShare = 0.25;
+    QCOMPARE(english(sourceOf(noise)), std::string("40 % the athlete's own: 4 repeat tests, 25 % "
+                                                   "this log's: 2 repeat tests, 35 % published, "
+                                                   "not yours"));
+    QCOMPARE(english(citationOf(noise)),
+             std::string("published day-to-day noise: A study 2018 (from memory)"));
+    noise.ownShare = 0.75; // none of it is published any more
+    QVERIFY(citationOf(noise).empty());
+    QVERIFY(citationOf({}).empty());
 }
 
 void TestComparison::order() {

@@ -3,6 +3,7 @@
 #include "core/model/errors.h"
 #include "core/stats/allowance.h"
 #include "core/stats/design.h"
+#include "core/stats/moving.h"
 #include "tests/answers/builders.h"
 #include "tests/answers/checking.h"
 #include "tests/support/rscript.h"
@@ -76,6 +77,7 @@ private slots:
     void forecastsComeTrue();
     void whatTwoTestsCanShowHoldsTheBend();
     void aChangeIsForecastWithTheDay();
+    void forecastsAskAsReadingsDo();
     void theCapIsKept();
     void aCeilingCosts();
     void twoExtremesAreCompared();
@@ -281,6 +283,55 @@ void TestNextTest::aChangeIsForecastWithTheDay() {
     const auto without = nextTest(profileA(), quiet);
     const auto& same = without->ladders.front();
     CHECK_NEAR(same.changes[0].reading, same.changes[0].halfWidth, 1e-12);
+}
+
+/// Days that tilt the line are in every figure of a change to come as they are in its reading:
+/// Fieller's set of each side with all its parts, and variance recovery (core/stats agrees with R).
+void TestNextTest::forecastsAskAsReadingsDo() {
+    NextTestSettings s = settings();
+    s.dayNoise.published = 0.02; // as noisy as published: the slope varies by 2.5 %
+    const Profile p = profileA();
+    const auto next = nextTest(p, s);
+    QVERIFY(next);
+    const double max = p.oneRm->estimate, t0 = stats::tCritical(0.95, dayDf);
+    const stats::Moving day{.level = dayVariance,
+                            .tilt = std::pow(0.025 * p.line.slope, 2),
+                            .pivot = 0.6 * max,
+                            .df = dayDf};
+    int compared = 0;
+    for (const LadderForecast& ladder : next->ladders) {
+        const auto kg = kilogramsOf(ladder);
+        std::vector<double> speeds;
+        for (const double load : kg)
+            speeds.push_back(p.line.at(load));
+        const auto later = stats::fitLine(kg, speeds);
+        const auto scatter =
+            stats::expectedScatter(0.02, p.line.df(), static_cast<double>(kg.size()) - 2, 0.95);
+        const auto side = [&](const stats::Line& line) {
+            return stats::inverseMoving(line, 0.17, {scatter->s * scatter->s, scatter->df}, day, {},
+                                        stats::tOf(0.95));
+        };
+        const auto before = side(p.line), after = side(*later);
+        const auto change = stats::differenceInterval(before.estimate, before.interval,
+                                                      after.estimate, after.interval);
+        QVERIFY(ladder.oneRmChange);
+        CHECK_NEAR(*ladder.oneRmChange, (change.high - change.low) / 2, 1e-8);
+        for (const ChangeForecast& at : ladder.changes) {
+            const double x = kilograms(at.load);
+            CHECK_NEAR(at.reading, std::sqrt(at.halfWidth * at.halfWidth + 2 * t0 * t0 * day.at(x)),
+                       1e-12);
+        }
+        const auto question = repeatsQuestionOfMax(p, s, ladder, 4);
+        QVERIFY(question);
+        CHECK_NEAR(question->day.value, day.at(max) / (p.line.slope * p.line.slope), 1e-10);
+        const double off = max - later->xMean;
+        CHECK_NEAR(question->later.value,
+                   0.0004 * (1.0 / later->n + off * off / later->sxx) /
+                       (p.line.slope * p.line.slope),
+                   1e-9);
+        ++compared;
+    }
+    QVERIFY(compared >= 6);
 }
 
 void TestNextTest::theCapIsKept() {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Golden sentences, written by hand from method.md section 7.
-#include "core/answers/sentence.h"
-#include "core/answers/told.h"
+#include "core/answers/comparisonsentence.h"
 #include "tests/answers/builders.h"
 
 #include <QtTest>
@@ -255,9 +254,9 @@ void TestSentence::aStretchIsAskedAtItsMostTellingLoad() {
 // its reading.
 void TestSentence::anAllowanceOffZeroTellsItsOwnSide() {
     const auto onSide = [](const ReadChange& r) {
-        return r.told() >= r.interval.low && r.told() <= r.interval.high &&
-               (r.reading != Reading::Better || r.told() > 0) &&
-               (r.reading != Reading::Worse || r.told() < 0);
+        return r.besideInterval() >= r.interval.low && r.besideInterval() <= r.interval.high &&
+               (r.reading != Reading::Better || r.besideInterval() > 0) &&
+               (r.reading != Reading::Worse || r.besideInterval() < 0);
     };
     int loads = 0, maxima = 0; // read against the sign of the raw change
     const auto against = [](const ReadChange& r) {
@@ -311,9 +310,9 @@ void TestSentence::anAllowanceOffZeroTellsItsOwnSide() {
     moved.change = -0.010;
     moved.interval = {0.002, 0.050};
     moved.reading = Reading::Better;
-    QCOMPARE(moved.told(), 0.026);
+    QCOMPARE(moved.besideInterval(), 0.026);
     moved.change = 0.010; // inside: as it was read
-    QCOMPARE(moved.told(), 0.010);
+    QCOMPARE(moved.besideInterval(), 0.010);
 }
 
 void TestSentence::figures_data() {

@@ -68,6 +68,7 @@ private Q_SLOTS:
     void sameLoadsBendAlike();
     void lightOnlyOfABentAthlete_data();
     void lightOnlyOfABentAthlete();
+    void bendOfOneSessionIsWhereTheStepsStandStill();
     void envelopeHoldsEveryRelation();
     void ladderNarrowsKappa();
     void kappaAgreesWithR();
@@ -189,6 +190,44 @@ void TestUncertaintyAnswers::lineThroughTheCurveIsExact() {
         CHECK_NEAR(errors.ofMax().low, std::min(0.0, ofMax), 1e-9); // kg
         CHECK_NEAR(errors.ofMax().high, std::max(0.0, ofMax), 1e-9);
     }
+}
+
+/// The 1RM that a line through the loads would read too high or low, by halving: the athlete's own
+/// 1RM R is where max = R (1 + kappa (reach / R - 1)), reach what the straight line says of all of
+/// the bend.
+void TestUncertaintyAnswers::bendOfOneSessionIsWhereTheStepsStandStill() {
+    for (const std::vector<double>& loads : {std::vector<double>{30, 42.5, 55, 67.5, 80, 90},
+                                             std::vector<double>{20, 27.5, 35, 42.5, 50}})
+        for (const auto& relation : publishedRelations())
+            for (const stats::Interval kappa :
+                 {stats::Interval{0, 1}, stats::Interval{0.25, 0.6}, stats::Interval{0, 0.02}}) {
+                const auto reach = [&](double max) {
+                    std::vector<double> speeds;
+                    for (const double load : loads)
+                        speeds.push_back(velocityAt(relation, 100 * load / max));
+                    const auto line = *stats::fitLine(loads, speeds);
+                    return line.xMean + (velocityAt(relation, 100) - line.yMean) / line.slope;
+                };
+                double low = 60, high = 160;
+                for (int i = 0; i < 60; ++i) {
+                    const double middle = (low + high) / 2;
+                    const double says = middle + kappa.high * (reach(middle) - middle);
+                    (says < 101 ? low : high) = middle;
+                }
+                const double error = reach(low) - low;
+                const stats::Interval found =
+                    bendOfMax({.relations = {relation}, .kappa = kappa}, loads, 101);
+                const double near = (loads.back() > 80 ? 0.005 : 0.04) * std::abs(error);
+                CHECK_NEAR(found.low, std::min(kappa.low * error, kappa.high * error), near);
+                CHECK_NEAR(found.high, std::max(kappa.low * error, kappa.high * error), near);
+            }
+    // No bend at all moves nothing, nor does a ladder of no extent.
+    const std::vector<double> once{60, 60};
+    const Bend pull{.relations = {publishedRelations().front()}};
+    QVERIFY(bendOfMax({.relations = pull.relations, .kappa = {0, 0}}, once, 101) ==
+            stats::Interval{});
+    QVERIFY(bendOfMax(pull, once, 101) == stats::Interval{});
+    QVERIFY(bendOfMax(pull, once, 0) == stats::Interval{});
 }
 
 void TestUncertaintyAnswers::envelopeHoldsEveryRelation() {

@@ -197,7 +197,7 @@ double planned(const log::Log& log) {
                 const auto max = answers::referenceMax(*line, mvt->value);
                 if (!max)
                     continue;
-                const answers::BendErrors errors(bend, answers::ladderOf(session, *line, *max));
+                const auto errors = answers::bendOfMax(bend, loads, *max);
                 const auto plan = answers::intervalToPlanWith(
                     *line, *mvt, answers::dayOf(days[i], *line, max), errors, level);
                 sum += own.interval.low + (plan ? plan->low : 0);

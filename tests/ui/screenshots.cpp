@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Takes the pictures of the README: the program's own window on a copy of the sample log, each page
 // once, and a ladder typed into it.
-//   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german] [WIDTHxHEIGHT]
+//   slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] [fingers] [german] [tabs] [WIDTHxHEIGHT]
+// tabs: the further tabs of each page as well.
 // Needs no display: QT_QPA_PLATFORM=offscreen.
 #include "ui/window/mainwindow.h"
 #include "ui/window/workspace.h"
@@ -9,6 +10,7 @@
 #include <QApplication>
 #include <QDir>
 #include <QLineEdit>
+#include <QTabWidget>
 #include <QTest>
 #include <QTextStream>
 
@@ -49,6 +51,24 @@ void makeDark() {
     QApplication::setPalette(dark);
 }
 
+/// Each further tab of the page that is shown: "plan-2.png".
+bool takeTabs(MainWindow& window, const QDir& folder, const QString& page) {
+    for (auto* tabs : window.findChildren<QTabWidget*>()) {
+        if (!tabs->isVisible())
+            continue;
+        for (int i = 1; i < tabs->count(); ++i) {
+            tabs->setCurrentIndex(i);
+            QTest::qWait(200);
+            if (!window.grab().save(
+                    folder.filePath(QStringLiteral("%1-%2.png").arg(page).arg(i + 1))))
+                return false;
+        }
+        tabs->setCurrentIndex(0);
+        return true;
+    }
+    return true;
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -56,7 +76,7 @@ int main(int argc, char** argv) {
     const QStringList arguments = application.arguments();
     if (arguments.size() < 5) {
         QTextStream(stderr) << "usage: slopebook_screenshots LOG FOLDER ATHLETE LIFT [dark] "
-                               "[fingers] [german] [WIDTHxHEIGHT]\n";
+                               "[fingers] [german] [tabs] [WIDTHxHEIGHT]\n";
         return 2;
     }
     const QStringList wishes = arguments.mid(5);
@@ -87,8 +107,10 @@ int main(int argc, char** argv) {
         if (entry->page == Page::Session)
             typeLadder(window);
         QTest::qWait(200);
-        if (!window.grab().save(
-                folder.filePath(QLatin1String(entry->word) + QLatin1String(".png"))))
+        const QString name = QLatin1String(entry->word);
+        if (!window.grab().save(folder.filePath(name + QLatin1String(".png"))))
+            return 1;
+        if (wishes.contains(QLatin1String("tabs")) && !takeTabs(window, folder, name))
             return 1;
     }
     return 0;

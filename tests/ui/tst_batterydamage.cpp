@@ -18,6 +18,7 @@
 
 using namespace slopebook;
 using namespace slopebook::test;
+using namespace slopebook::questions;
 using namespace slopebook::ui;
 using namespace Qt::Literals::StringLiterals;
 

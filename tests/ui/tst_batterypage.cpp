@@ -26,6 +26,7 @@
 
 using namespace slopebook;
 using namespace slopebook::test;
+using namespace slopebook::questions;
 using namespace slopebook::ui;
 
 namespace {
@@ -280,6 +281,8 @@ private Q_SLOTS:
         QCOMPARE(cell(view.tests(), right, 2), QStringLiteral("not possible: sore ankle"));
         const int jump = rowOf(view.tests(), QStringLiteral("Jump"));
         QVERIFY(cell(view.tests(), jump, 7).startsWith(QStringLiteral("unclear")));
+        QVERIFY(cell(view.tests(), jump, 7).contains(QStringLiteral("shows from ")));
+        QVERIFY(view.summary().contains(QStringLiteral("shows from ")));
         QVERIFY2(view.summary().contains(QStringLiteral("Better: Single hop, left")),
                  qPrintable(view.summary()));
         QVERIFY(view.forest().rows().size() >= 2);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/told.h"
+#include "core/answers/bendwords.h"
+#include "core/answers/readingwords.h"
 #include "tests/support/ladders.h"
 #include "ui/athlete/compare/comparepage.h"
 #include "ui/paper/comparisonwords.h"
@@ -14,6 +15,7 @@
 #include <QToolButton>
 
 using namespace slopebook;
+using namespace slopebook::questions;
 using namespace slopebook::ui;
 using namespace Qt::Literals::StringLiterals;
 

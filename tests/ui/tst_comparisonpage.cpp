@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/told.h"
+#include "core/answers/bendwords.h"
+#include "core/answers/readingwords.h"
 #include "core/model/errors.h"
 #include "tests/support/ladders.h"
 #include "ui/paper/comparisonpage.h"
@@ -174,8 +175,8 @@ private Q_SLOTS:
             return there;
         };
         const auto kg = [](const Words& words) { return said(words, LoadUnit::Kilograms); };
-        QVERIFY(has(u"as if lines were straight: "_s + kg(answers::toldMax(*straight))));
-        QVERIFY(has(u"bend allowance in: "_s + kg(answers::toldMax(c.oneRm->read))));
+        QVERIFY(has(u"as if lines were straight: "_s + kg(answers::maxReading(*straight))));
+        QVERIFY(has(u"bend allowance in: "_s + kg(answers::maxReading(c.oneRm->read))));
         QVERIFY(has(signedRangeText(straight->interval, 1)));
         QVERIFY(has(signedRangeText(c.oneRm->read.interval, 1)));
         QVERIFY(has(rangeText(*c.from.oneRm->toPlan, 1)));

@@ -21,6 +21,7 @@
 
 using namespace slopebook;
 using namespace slopebook::test;
+using namespace slopebook::questions;
 using namespace slopebook::ui;
 
 namespace {

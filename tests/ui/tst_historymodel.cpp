@@ -16,6 +16,7 @@
 #include <variant>
 
 using namespace slopebook;
+using namespace slopebook::questions;
 using namespace slopebook::ui;
 using namespace Qt::Literals::StringLiterals;
 

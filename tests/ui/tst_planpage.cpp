@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/told.h"
+#include "core/answers/nexttestwords.h"
 #include "core/model/errors.h"
 #include "ui/athlete/plan/laddermodel.h"
 #include "ui/athlete/plan/nexttestpane.h"
@@ -26,6 +26,7 @@
 #include <set>
 
 using namespace slopebook;
+using namespace slopebook::questions;
 using namespace slopebook::ui;
 using namespace Qt::Literals::StringLiterals;
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The profile page: which lines are on the chart, the figures beside them, the ringed point.
+#include "core/answers/bendwords.h"
+#include "core/answers/maxwords.h"
 #include "core/answers/planbounds.h"
-#include "core/answers/told.h"
 #include "core/questions/liftcontext.h"
 #include "tests/log/builders.h"
 #include "ui/athlete/profile/profilepage.h"
@@ -18,6 +19,7 @@
 
 using namespace slopebook;
 using namespace slopebook::test;
+using namespace slopebook::questions;
 using namespace slopebook::ui;
 
 class TestProfilePage : public QObject {

@@ -11,6 +11,7 @@
 #include <cmath>
 
 using namespace slopebook;
+using namespace slopebook::questions;
 using namespace slopebook::ui;
 using namespace slopebook::literals;
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/changedata.h"
 
-#include "core/answers/told.h"
+#include "core/answers/readingwords.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -36,8 +36,8 @@ ChangeData changeOf(const answers::Comparison& c, LoadUnit unit) {
                          .equivalence = at.read.equivalence,
                          .straight = at.read.straight.value_or(at.read.interval)},
              .reading = at.read.reading,
-             .word = said(answers::readingWords(at.read.reading)),
-             .told = said(answers::toldSpeed(at.read))});
+             .word = said(answers::shortReading(at.read)),
+             .told = said(answers::speedReading(at.read))});
     }
     if (const auto common = answers::commonLoads(c.from, c.to))
         data.common = LoadRange{.from = common->low, .to = common->high};

@@ -68,9 +68,9 @@ void writeBytes(const log::Destination& to, const Fill& fill) {
     QBuffer out;
     out.open(QIODevice::WriteOnly);
     if (!fill(out))
-        throw LogError(
-            LogError::Kind::Unavailable,
-            say("The picture %1 could not be painted. Nothing was changed.", to.file.string()));
+        throw LogError(LogError::Kind::Unavailable,
+                       questions::say("The picture %1 could not be painted. Nothing was changed.",
+                                      to.file.string()));
     log::writeWhole(to, {out.data().constData(), static_cast<std::size_t>(out.data().size())});
 }
 

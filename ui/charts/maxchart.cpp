@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/maxchart.h"
 
-#include "core/answers/told.h"
+#include "core/answers/bendwords.h"
+#include "core/answers/readingwords.h"
 #include "ui/charts/figure.h"
 #include "ui/charts/plotframe.h"
 #include "ui/charts/scale.h"
@@ -23,8 +24,8 @@ constexpr int paperWidth = 400;
 
 MaxChangeRow rowOf(const answers::ReadChange& read, const Words& name, LoadUnit unit) {
     return {.name = said(name),
-            .reading = said(answers::toldMax(read), unit),
-            .change = read.told(),
+            .reading = said(answers::maxReading(read), unit),
+            .change = read.besideInterval(),
             .whisker = {.interval = read.interval,
                         .equivalence = read.equivalence,
                         .straight = read.straight.value_or(read.interval)}};

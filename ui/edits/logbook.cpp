@@ -21,7 +21,7 @@ struct Logbook::Impl {
     long seenVersion = 0;
     bool stepBack = false; ///< the undo or redo under way failed and is to be taken back
     EditHost host;
-    std::map<LiftId, LiftContext> contexts;
+    std::map<LiftId, questions::LiftContext> contexts;
     long contextsVersion = 0;
     QUndoStack stack; // last: its edits go before the host that they know
 
@@ -94,7 +94,7 @@ const log::Log& Logbook::log() const {
     return m_impl->log;
 }
 
-const LiftContext& Logbook::context(LiftId lift) const {
+const questions::LiftContext& Logbook::context(LiftId lift) const {
     const long version = m_impl->log.dataVersion();
     if (version != m_impl->contextsVersion)
         m_impl->contexts.clear();
@@ -102,7 +102,7 @@ const LiftContext& Logbook::context(LiftId lift) const {
     const auto known = m_impl->contexts.find(lift);
     if (known != m_impl->contexts.end())
         return known->second;
-    return m_impl->contexts.emplace(lift, liftContext(m_impl->log, lift)).first->second;
+    return m_impl->contexts.emplace(lift, questions::liftContext(m_impl->log, lift)).first->second;
 }
 
 QUndoStack* Logbook::undoStack() {

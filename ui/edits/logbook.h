@@ -14,9 +14,11 @@
 #include <memory>
 #include <optional>
 
-namespace slopebook::ui {
-
+namespace slopebook::questions {
 struct LiftContext;
+}
+
+namespace slopebook::ui {
 
 /// Common practice: a test is repeated within a week.
 constexpr int usualRepeatDays = 7;
@@ -30,7 +32,7 @@ public:
     const log::Log& log() const;
     /// What all athletes' sessions of a lift say together, read anew only when the log has changed
     /// since. Throws LogError. Good until the next call.
-    const LiftContext& context(LiftId lift) const;
+    const questions::LiftContext& context(LiftId lift) const;
     QUndoStack* undoStack();
     /// In which unit the windows show loads and take bare numbers; the log itself holds grams.
     LoadUnit loadUnit() const { return m_loadUnit; }

@@ -37,7 +37,7 @@ QString problemLines(const std::vector<BadInput>& faults, std::size_t total) {
     for (const BadInput& fault : faults)
         lines << said(fault);
     if (total > faults.size())
-        lines << said(say("and %1 more", total - faults.size()));
+        lines << said(questions::say("and %1 more", total - faults.size()));
     return lines.join(QLatin1Char('\n'));
 }
 } // namespace
@@ -78,7 +78,7 @@ QString reportText(const exchange::ImportReport& report) {
         for (std::size_t i = 0; i < shown; ++i)
             lines << QStringLiteral("  ") + said(report.flagged[i]);
         if (const auto more = report.flagged.size() + report.flaggedMore - shown; more > 0)
-            lines << QStringLiteral("  ") + said(say("and %1 more", more));
+            lines << QStringLiteral("  ") + said(questions::say("and %1 more", more));
     }
     return lines.join(QLatin1Char('\n'));
 }

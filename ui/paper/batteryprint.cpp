@@ -18,7 +18,7 @@ struct PrintWords {
     Q_DECLARE_TR_FUNCTIONS(BatteryPrint)
 };
 
-QString batteryTitle(const BatteryAnswer& answer) {
+QString batteryTitle(const questions::BatteryAnswer& answer) {
     return PrintWords::tr("%1: all tests, %2 to %3")
         .arg(text(answer.athlete.value.name), text(answer.battery.fromLabel),
              text(answer.battery.toLabel));
@@ -33,7 +33,7 @@ QString shortly(const QString& value) {
     return value.section(QLatin1Char(':'), 0, 0);
 }
 
-void addTests(page::Flow& flow, const BatteryAnswer& answer) {
+void addTests(page::Flow& flow, const questions::BatteryAnswer& answer) {
     flow.heading(PrintWords::tr("Tests"));
     std::vector<std::vector<page::Cell>> rows;
     for (const page::BatteryRow& r : page::batteryRows(answer.battery))
@@ -62,7 +62,7 @@ void addTests(page::Flow& flow, const BatteryAnswer& answer) {
                rows, page::pageFont(batteryTextSize));
 }
 
-void addForest(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
+void addForest(page::Flow& flow, const questions::BatteryAnswer& answer, LoadUnit unit) {
     const auto& rows = answer.battery.forest;
     if (rows.empty())
         return;
@@ -79,7 +79,7 @@ void addForest(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
               }});
 }
 
-void addLists(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
+void addLists(page::Flow& flow, const questions::BatteryAnswer& answer, LoadUnit unit) {
     const auto table = [&](const QString& heading, const QStringList& head,
                            const std::vector<double>& widths,
                            const std::vector<QStringList>& lines) {
@@ -101,8 +101,10 @@ void addLists(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
         flow.table(columns, headCells, rows, page::pageFont(batteryTextSize));
     };
     table(PrintWords::tr("Left and right: the better side, and by how much of it"),
-          {PrintWords::tr("Test"), text(answer.battery.fromLabel), text(answer.battery.toLabel)},
-          {0.4, 0.3, 0.3}, page::leftRightRows(answer.battery));
+          {PrintWords::tr("Test"), text(answer.battery.fromLabel), text(answer.battery.toLabel),
+           PrintWords::tr("Change of the difference (%1 interval)")
+               .arg(levelText(answer.battery.level))},
+          {0.25, 0.17, 0.17, 0.41}, page::leftRightRows(answer.battery));
     table(PrintWords::tr("What was missing"),
           {PrintWords::tr("Day"), PrintWords::tr("Side"), PrintWords::tr("Test or lift"),
            PrintWords::tr("Why")},
@@ -115,7 +117,7 @@ void addLists(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
         flow.text(line, page::pageFont(9), 2);
 }
 
-void addBatteryRest(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
+void addBatteryRest(page::Flow& flow, const questions::BatteryAnswer& answer, LoadUnit unit) {
     std::vector<std::vector<page::Cell>> rows;
     const auto add = [&](const QString& title, const QStringList& lines) {
         for (qsizetype i = 0; i < lines.size(); ++i)
@@ -133,7 +135,7 @@ void addBatteryRest(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit
                page::pageFont(batterySmallSize), 7);
 }
 
-void fillBattery(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
+void fillBattery(page::Flow& flow, const questions::BatteryAnswer& answer, LoadUnit unit) {
     flow.text(text(answer.athlete.value.name), page::pageFont(13, true));
     flow.text(PrintWords::tr("All tests from %1 to %2")
                   .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
@@ -148,13 +150,13 @@ void fillBattery(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
 
 } // namespace
 
-page::Print batteryPrint(const BatteryAnswer& answer, LoadUnit unit) {
+page::Print batteryPrint(const questions::BatteryAnswer& answer, LoadUnit unit) {
     return {.title = batteryTitle(answer),
             .foot = batteryTitle(answer),
             .fill = [answer, unit](page::Flow& flow) { fillBattery(flow, answer, unit); }};
 }
 
-void writeBatteryPdf(const BatteryAnswer& answer, LoadUnit unit, page::Paper paper,
+void writeBatteryPdf(const questions::BatteryAnswer& answer, LoadUnit unit, page::Paper paper,
                      const log::Destination& to) {
     page::writePagesPdf(batteryPrint(answer, unit), paper, to);
 }

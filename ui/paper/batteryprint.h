@@ -11,9 +11,9 @@
 namespace slopebook::ui {
 
 /// The pages for a printer, a preview or a PDF, with loads in that unit.
-page::Print batteryPrint(const BatteryAnswer& answer, LoadUnit unit);
+page::Print batteryPrint(const questions::BatteryAnswer& answer, LoadUnit unit);
 /// Whole or not at all. Throws LogError.
-void writeBatteryPdf(const BatteryAnswer& answer, LoadUnit unit, page::Paper paper,
+void writeBatteryPdf(const questions::BatteryAnswer& answer, LoadUnit unit, page::Paper paper,
                      const log::Destination& to);
 
 } // namespace slopebook::ui

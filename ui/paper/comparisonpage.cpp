@@ -24,14 +24,14 @@ QString deviceName(const std::vector<Stored<DeviceId, Device>>& devices,
 
 } // namespace
 
-PageHeader pageHeader(const log::Log& log, const Background& about,
+PageHeader pageHeader(const log::Log& log, const questions::Background& about,
                       const answers::Comparison& comparison) {
     const auto devices = log.devices();
     const auto blocks = log.blocks();
     const auto day = [&](const LiftSession& session) {
         PageDay d;
         const SessionHead head = log.session(session.session).head.value;
-        if (const auto block = blockOn(blocks, session.date))
+        if (const auto block = questions::blockOn(blocks, session.date))
             d.block = QString::fromStdString(block->name);
         d.device = deviceName(devices, session.conditions.device);
         d.place = QString::fromStdString(session.conditions.place);

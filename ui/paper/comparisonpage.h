@@ -41,7 +41,7 @@ struct PageHeader {
 };
 
 /// What the log knows of the two sessions. Throws LogError.
-PageHeader pageHeader(const log::Log& log, const Background& about,
+PageHeader pageHeader(const log::Log& log, const questions::Background& about,
                       const answers::Comparison& comparison);
 
 /// The pages for a printer, a preview or a PDF.

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/comparisonwords.h"
 
-#include "core/answers/told.h"
+#include "core/answers/bendwords.h"
+#include "core/answers/readingwords.h"
 #include "core/model/session.h"
 #include "ui/paper/pagewords.h"
 #include "ui/words/format.h"

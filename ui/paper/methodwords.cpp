@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the comparison was computed and where its figures come from, in a few lines.
+#include "core/answers/bendwords.h"
 #include "core/answers/sources.h"
-#include "core/answers/told.h"
 #include "ui/paper/comparisonwords.h"
 #include "ui/paper/pagewords.h"
 #include "ui/words/format.h"
@@ -92,6 +92,8 @@ QStringList sourceLines(const Comparison& c, LoadUnit unit) {
     if (const Words tilt = answers::tiltWords(c.settings.dayNoise); !tilt.empty())
         lines << said(asSentence(tilt));
     lines << said(asSentence(answers::bendSource(c.settings.bend)));
+    if (const QString cited = dayNoiseCitation(c.settings.dayNoise); !cited.isEmpty())
+        lines << cited;
     if (!c.settings.smallestAt.empty())
         lines << Page::tr("Smallest change of speed that matters, by load: %1.")
                      .arg(said(answers::sourceOf(c.settings.smallestAt.begin()->second)));

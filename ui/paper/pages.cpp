@@ -94,9 +94,9 @@ void writePagesPdf(const Print& print, Paper paper, const log::Destination& to) 
         pdf.setTitle(print.title);
         pdf.setCreator(u"Slopebook"_s);
         if (!paintPages(pdf, print))
-            throw LogError(
-                LogError::Kind::Unavailable,
-                say("The PDF %1 could not be painted. Nothing was changed.", to.file.string()));
+            throw LogError(LogError::Kind::Unavailable,
+                           questions::say("The PDF %1 could not be painted. Nothing was changed.",
+                                          to.file.string()));
     }
     log::writeWhole(to, {out.data().constData(), static_cast<std::size_t>(out.data().size())});
 }

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/figurespanel.h"
 
+#include "core/answers/bendwords.h"
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
+#include "core/answers/maxwords.h"
 #include "core/answers/planbounds.h"
 #include "core/answers/sources.h"
-#include "core/answers/told.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -204,7 +205,8 @@ void FiguresPanel::addLine(Words& words, const answers::Profile& profile) const 
     if (m_sources && profile.oneRm && profile.oneRm->toPlan)
         for (const slopebook::Words& each :
              {answers::bendWords(profile), answers::dayNoiseNote(profile.beyond.day).words,
-              answers::tiltWords(profile.beyond.day), answers::bendSource(profile.beyond.bend)})
+              answers::tiltWords(profile.beyond.day), answers::bendSource(profile.beyond.bend),
+              answers::citationOf(answers::asCited(profile.beyond.day))})
             if (!each.empty())
                 notes << said(asSentence(each), m_unit);
     words.notes = notes.join(QLatin1Char(' '));

@@ -87,7 +87,7 @@ std::pair<ExactMass, MassUnit> readMassWithUnit(const QString& typed, const QStr
     number = number.trimmed().replace(u',', u'.');
     const auto mass = parseExactMass(number.toStdString(), unit);
     if (!mass || mass->units <= 0)
-        throw BadInput(say("\"%1\"", utf8(typed)),
+        throw BadInput(questions::say("\"%1\"", utf8(typed)),
                        asIs(utf8(EquipmentDialog::tr("a mass in kg, or in pounds with lb behind "
                                                      "it, for %1")
                                      .arg(what))));
@@ -178,7 +178,7 @@ Equipment EquipmentDialog::equipment() const {
             bool whole = pairs.isEmpty();
             const int count = whole ? 1 : pairs.toInt(&whole);
             if (!whole)
-                throw BadInput(say("\"%1\"", utf8(pairs)),
+                throw BadInput(questions::say("\"%1\"", utf8(pairs)),
                                asIs(utf8(tr("how many pairs of the plate there are"))));
             read.plates.push_back({.mass = mass, .pairs = count, .unit = unit});
         }

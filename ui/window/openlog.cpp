@@ -50,9 +50,10 @@ OpenedLog wrap(log::Log log, const QString& notice) {
 } // namespace
 
 Words damageWords(const std::vector<Words>& findings) {
-    return say("This log is damaged (%1 found, the first: %2). It is open for reading only, "
-               "and what is damaged is left out. Go back to a backup to go on.",
-               findings.size(), findings.front());
+    return questions::say(
+        "This log is damaged (%1 found, the first: %2). It is open for reading only, "
+        "and what is damaged is left out. Go back to a backup to go on.",
+        findings.size(), findings.front());
 }
 
 OpenedLog salvageLog(const std::filesystem::path& file, const QString& notice) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/batterywords.h"
 
+#include "core/answers/readingwords.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -43,13 +44,13 @@ bool surelySmall(const answers::TestChange& test) {
 }
 
 QString testReading(const answers::TestChange& test) {
-    QString words = said(answers::readingWords(test.read.reading));
+    QString words = said(test.read.reading == answers::Reading::Unclear
+                             ? answers::sizedCell(test.read, test.kind.value.decimals)
+                             : withUnder(test.read, answers::readingWords(test.read.reading)));
     if (test.read.beyondSmallest)
         words += QStringLiteral(" > m");
     else if (surelySmall(test))
         words += QStringLiteral(" < m");
-    if (!test.context.empty())
-        words += QStringLiteral(" *");
     return words;
 }
 
@@ -72,7 +73,7 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
                        .reading = testReading(test),
                        .remark = noReadingText(test),
                        .noFigure = !test.noReading.empty()};
-        for (const auto& change : test.context)
+        for (const auto& change : test.conditions)
             row.remark += (row.remark.isEmpty() ? QString() : QStringLiteral("; ")) +
                           said(answers::changeWords(change));
         rows.push_back(std::move(row));
@@ -83,8 +84,9 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
 std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery) {
     std::vector<QStringList> rows;
     for (const answers::LeftRight& row : battery.leftRight)
-        rows.push_back(
-            {text(row.kind.value.name), asymmetryText(row.before), asymmetryText(row.after)});
+        rows.push_back({text(row.kind.value.name), asymmetryText(row.before),
+                        asymmetryText(row.after),
+                        row.change ? said(answers::asymmetryChangeWords(row)) : dash});
     return rows;
 }
 
@@ -96,7 +98,7 @@ std::vector<QStringList> missingRows(const answers::BatteryComparison& battery) 
     return rows;
 }
 
-QStringList unreadSentences(const BatteryAnswer& answer) {
+QStringList unreadSentences(const questions::BatteryAnswer& answer) {
     QStringList lines;
     for (const slopebook::Words& what : answer.unread)
         lines << QStringLiteral("\u26a0 ") +
@@ -104,9 +106,9 @@ QStringList unreadSentences(const BatteryAnswer& answer) {
     return lines;
 }
 
-QStringList liftSentences(const BatteryAnswer& answer, LoadUnit unit) {
+QStringList liftSentences(const questions::BatteryAnswer& answer, LoadUnit unit) {
     QStringList lines;
-    for (const BatteryLift& lift : answer.lifts)
+    for (const questions::BatteryLift& lift : answer.lifts)
         lines << text(lift.lift.value.name) + QStringLiteral(": ") +
                      (lift.comparison ? said(lift.comparison->sentence, unit)
                                       : said(lift.comparison.why().reason, unit));
@@ -122,7 +124,9 @@ QString batterySummary(const answers::BatteryComparison& battery) {
         QStringList names;
         for (const answers::TestChange& test : battery.tests)
             if (test.read.reading == reading)
-                names << said(answers::testLabel(test.kind.value, test.side));
+                names << said(reading == Reading::Unclear
+                                  ? answers::unclearTestWords(test)
+                                  : answers::testLabel(test.kind.value, test.side));
         if (!names.isEmpty())
             parts << Words::tr("%1: %2").arg(said(answers::readingWords(reading)),
                                              names.join(QStringLiteral(", ")));
@@ -139,7 +143,7 @@ QStringList batteryNotes(const answers::BatteryComparison& battery, LoadUnit uni
     for (const auto& note : battery.notes)
         lines << said(asSentence(note.words), unit);
     const bool flagged = std::any_of(battery.tests.begin(), battery.tests.end(),
-                                     [](const auto& test) { return !test.context.empty(); });
+                                     [](const auto& test) { return !test.conditions.empty(); });
     if (flagged)
         lines << Words::tr("* compared over a changed context.");
     if (std::any_of(battery.tests.begin(), battery.tests.end(),

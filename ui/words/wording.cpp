@@ -50,6 +50,10 @@ QString dayNoiseText(const answers::DayNoise& noise) {
     return Wording::tr("SD %1 m/s (%2)").arg(number(std::sqrt(noise.variance.value), 3), source);
 }
 
+QString dayNoiseCitation(const answers::DayNoise& noise) {
+    return said(asSentence(answers::citationOf(noise)));
+}
+
 QString noAnswerText(const NoAnswer& why, LoadUnit unit) {
     const QString text = said(asSentence(why.reason), unit);
     return why.why == NoAnswer::Why::NoThreshold

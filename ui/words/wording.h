@@ -19,8 +19,10 @@ QString pText(double p);
 
 /// "0.45 m/s (SD 0.04; published: ...)".
 QString mvtText(const Mvt& mvt);
-/// "SD 0.030 m/s (published, not yours: ...)".
+/// "SD 0.030 m/s (published, not yours)".
 QString dayNoiseText(const answers::DayNoise& noise);
+/// What of it is published, cited: a sentence for where sources are listed; empty where none is.
+QString dayNoiseCitation(const answers::DayNoise& noise);
 
 /// The first letter as a capital.
 QString asSentence(QString text);

@@ -121,28 +121,28 @@ inline constexpr std::string_view answers[]{
     translate("Phrases", "%1 points"),
     translate("Phrases", "no minimal-velocity threshold (MVT) is known for this lift"),
     translate("Phrases", "no published threshold (MVT) holds for peak velocity"),
-    translate("Phrases", "The surface changed (%1, then %2): a difference may be its doing. Tests "
-                         "over that change are marked."),
-    translate("Phrases", "The device changed (%1, then %2): a difference may be its doing. Tests "
-                         "over that change are marked."),
-    translate("Phrases", "The footwear changed (%1, then %2): a difference may be its doing. Tests "
-                         "over that change are marked."),
-    translate("Phrases", "The technique changed (%1, then %2): a difference may be its doing. "
-                         "Tests over that change are marked."),
     translate("Phrases", "surface: %1, then %2"),
     translate("Phrases", "device: %1, then %2"),
     translate("Phrases", "footwear: %1, then %2"),
     translate("Phrases", "technique: %1, then %2"),
+    translate("Phrases", "%1 (%2 %3, %4 to %5; shows from %6)"),
+    translate("Phrases", "%1 (leaning up: %2 %3, %4 to %5; shows from %6)"),
+    translate("Phrases", "%1 (leaning down: %2 %3, %4 to %5; shows from %6)"),
     translate("Phrases", "%1 points (%2 to %3): less uneven"),
     translate("Phrases", "%1 points (%2 to %3): more uneven"),
-    translate("Phrases", "%1 points (%2 to %3): no clear change"),
+    translate("Phrases", "%1 points (%2 to %3): no clear change; shows from %4"),
+    translate("Phrases", "%1 points (%2 to %3): no clear change, leaning to more uneven; shows "
+                         "from %4"),
+    translate("Phrases", "%1 points (%2 to %3): no clear change, leaning to less uneven; shows "
+                         "from %4"),
+    translate("Phrases", "published, not yours"),
+    translate("Phrases", "published day-to-day noise: %1"),
     translate("Phrases", "left by %1 %"),
     translate("Phrases", "right by %1 %"),
     translate("Phrases", "even"),
     translate("Phrases",
               "the later session's device reads %1 m/s against the earlier one's: taken off its "
               "speeds, line and estimate here, and its uncertainty (SE %2) added to the readings"),
-    translate("Phrases", "measured with different devices: part of the change may be theirs"),
     translate("Phrases",
               "the device of one session is not known: part of the change may be the device's"),
     translate("Phrases", "smallest change that matters, by load: %1"),
@@ -487,6 +487,29 @@ inline constexpr std::string_view answers[]{
                          "stay unclear, whatever the athlete did"),
     translate("Phrases", "%1; shows from %2"),
     translate("Phrases", "the lift moves the body, and the session has no body mass"),
+    translate("Phrases", "the surface changed (%1, then %2): part of the change may be its doing"),
+    translate("Phrases", "the device changed (%1, then %2): part of the change may be its doing"),
+    translate("Phrases", "the footwear changed (%1, then %2): part of the change may be its doing"),
+    translate("Phrases", "the place changed (%1, then %2): part of the change may be its doing"),
+    translate("Phrases",
+              "the technique changed (%1, then %2): part of the change may be its doing"),
+    translate("Phrases", "place: %1, then %2"),
+    translate("Phrases", "on another surface"),
+    translate("Phrases", "by another device"),
+    translate("Phrases", "in other footwear"),
+    translate("Phrases", "in another place"),
+    translate("Phrases", "by another technique"),
+    translate("Phrases", "not comparable"),
+    translate("Phrases", "not comparable: %1"),
+    translate("Phrases", "compared %1"),
+    translate("Phrases", "%1 was not lifted on %2"),
+    translate("Phrases",
+              "measured by another device (%1, then %2), and no study says how the two differ"),
+    translate("Phrases", "some sets measured by both devices at once, a study of the two, make "
+                         "such days comparable"),
+    translate("Phrases", "the estimate is not under the %1 that were not lifted that day: the line "
+                         "reads high, and plans keep under that load"),
+    translate("Phrases", "%1 was lifted that day and %2 was not: the max lies between"),
 };
 
 } // namespace slopebook::phrases

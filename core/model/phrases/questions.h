@@ -35,8 +35,6 @@ inline constexpr std::string_view questions[]{
     translate("Phrases", "and %1 more"),
     translate("Phrases", "This log is damaged (%1 found, the first: %2). It is open for reading "
                          "only, and what is damaged is left out. Go back to a backup to go on."),
-    translate("Phrases", "the surface changed (%1, then %2): part of the change may be its doing"),
-    translate("Phrases", "the footwear changed (%1, then %2): part of the change may be its doing"),
     translate("Phrases", "That block is not in the log any more."),
     translate("Phrases",
               "both devices measured these same sets, so the change is between the devices, not in "
@@ -68,7 +66,7 @@ inline constexpr std::string_view questions[]{
 
 } // namespace slopebook::phrases
 
-namespace slopebook::ui {
+namespace slopebook::questions {
 
 using Phrase = Listed<phrases::questions>;
 
@@ -78,4 +76,4 @@ Words say(Phrase phrase, Parts&&... parts) {
     return filled(phrase.english(), std::forward<Parts>(parts)...);
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::questions

@@ -123,11 +123,11 @@ void AttemptsView::fillSessions() {
 
 void AttemptsView::fillTests() {
     const QString held = m_test->currentData().toString();
-    m_offered = offeredTests(m_logbook.log());
+    m_offered = questions::offeredTests(m_logbook.log());
     m_kinds.clear();
     m_test->blockSignals(true);
     m_test->clear();
-    for (const OfferedTest& test : m_offered) {
+    for (const questions::OfferedTest& test : m_offered) {
         if (test.id)
             m_kinds.push_back({*test.id, test.kind});
         m_test->addItem(text(test.kind.name), text(test.kind.name));
@@ -136,7 +136,7 @@ void AttemptsView::fillTests() {
     m_test->blockSignals(false);
 }
 
-const OfferedTest* AttemptsView::offered() const {
+const questions::OfferedTest* AttemptsView::offered() const {
     const auto at = static_cast<std::size_t>(m_test->currentIndex());
     return m_test->currentIndex() >= 0 && at < m_offered.size() ? &m_offered[at] : nullptr;
 }
@@ -217,13 +217,13 @@ SessionId AttemptsView::addAttempts(AthleteId athlete, std::optional<SessionId> 
 }
 
 std::optional<TestKind> AttemptsView::test() const {
-    const OfferedTest* chosen = offered();
+    const questions::OfferedTest* chosen = offered();
     return chosen ? std::optional(chosen->kind) : std::nullopt;
 }
 
 void AttemptsView::submit() {
     guarded([this] {
-        const OfferedTest* test = offered();
+        const questions::OfferedTest* test = offered();
         if (!test)
             return;
         if (!session()) {
@@ -253,7 +253,7 @@ void AttemptsView::submit() {
     });
 }
 
-bool AttemptsView::certain(const OfferedTest& test, const std::vector<Attempt>& typed) {
+bool AttemptsView::certain(const questions::OfferedTest& test, const std::vector<Attempt>& typed) {
     if (m_askedAbout == m_line->text()) {
         m_askedAbout.clear();
         return true;
@@ -350,7 +350,7 @@ QString AttemptsView::help() const {
         return tr("Choose an athlete.");
     if (!session())
         return tr("No session yet: make one with New session today.");
-    const OfferedTest* test = offered();
+    const questions::OfferedTest* test = offered();
     return test ? lineHelp(test->kind) : QString();
 }
 

@@ -83,11 +83,11 @@ private:
     void askReason();
     void askChange();
     /// Asks once about typed attempts that are far from usual; true when they may be taken.
-    bool certain(const OfferedTest& test, const std::vector<Attempt>& typed);
+    bool certain(const questions::OfferedTest& test, const std::vector<Attempt>& typed);
     void say(const QString& words, bool problem);
     QString help() const;
     TestKindId keyOf(const TestKind& kind);
-    const OfferedTest* offered() const;
+    const questions::OfferedTest* offered() const;
     const Stored<TestKindId, TestKind>* kindOf(TestKindId id) const;
     std::optional<Row> selected() const;
     void keep(const Battery& battery, const QString& text);
@@ -99,7 +99,7 @@ private:
     Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::vector<BatterySession> m_sessions; ///< newest first
-    std::vector<OfferedTest> m_offered;
+    std::vector<questions::OfferedTest> m_offered;
     std::vector<Stored<TestKindId, TestKind>> m_kinds;
     std::vector<Row> m_rows;
     QComboBox* m_session;

@@ -98,7 +98,7 @@ TraceDialog* BatteryPage::openTrace() {
         // The load is typed in the session form next, which the dialog would cover.
         connect(dialog, &TraceDialog::speedsAccepted, dialog, &QDialog::close);
         std::vector<TestKind> tests;
-        for (const OfferedTest& each : offeredTests(m_logbook.log()))
+        for (const questions::OfferedTest& each : questions::offeredTests(m_logbook.log()))
             tests.push_back(each.kind);
         dialog->setTests(std::move(tests));
         dialog->setTarget(targetOf(*m_athlete, m_attempts->session()));

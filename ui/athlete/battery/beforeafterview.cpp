@@ -171,7 +171,7 @@ void BeforeAfterView::fillSides() {
     m_to->clear();
     if (!m_athlete)
         return;
-    const auto add = [&](const BatterySide& side, const QString& label) {
+    const auto add = [&](const questions::BatterySide& side, const QString& label) {
         m_sides.push_back(side);
         m_from->addItem(label);
         m_to->addItem(label);
@@ -183,9 +183,9 @@ void BeforeAfterView::fillSides() {
             }))
             add(block.id, tr("block %1").arg(text(block.value.name)));
     for (auto s = sessions.rbegin(); s != sessions.rend(); ++s)
-        if (m_sides.empty() || m_sides.back() != BatterySide(s->date))
+        if (m_sides.empty() || m_sides.back() != questions::BatterySide(s->date))
             add(s->date, dateText(s->date));
-    const auto choose = [&](QComboBox* box, const std::optional<BatterySide>& side) {
+    const auto choose = [&](QComboBox* box, const std::optional<questions::BatterySide>& side) {
         const auto at = side ? std::find(m_sides.begin(), m_sides.end(), *side) : m_sides.end();
         box->setCurrentIndex(at == m_sides.end() ? -1 : static_cast<int>(at - m_sides.begin()));
     };
@@ -197,9 +197,10 @@ void BeforeAfterView::fillSides() {
 
 void BeforeAfterView::chooseDefaults() {
     // The last two blocks with sessions in them, else the last two days.
-    const auto blocks = std::count_if(m_sides.begin(), m_sides.end(), [](const BatterySide& side) {
-        return std::holds_alternative<BlockId>(side);
-    });
+    const auto blocks =
+        std::count_if(m_sides.begin(), m_sides.end(), [](const questions::BatterySide& side) {
+            return std::holds_alternative<BlockId>(side);
+        });
     if (blocks >= 2) {
         m_from->setCurrentIndex(static_cast<int>(blocks) - 2);
         m_to->setCurrentIndex(static_cast<int>(blocks) - 1);
@@ -209,7 +210,7 @@ void BeforeAfterView::chooseDefaults() {
     }
 }
 
-std::optional<BatterySide> BeforeAfterView::sideOf(const QComboBox* box) const {
+std::optional<questions::BatterySide> BeforeAfterView::sideOf(const QComboBox* box) const {
     const auto at = static_cast<std::size_t>(box->currentIndex());
     return box->currentIndex() >= 0 && at < m_sides.size() ? std::optional(m_sides[at])
                                                            : std::nullopt;
@@ -225,9 +226,11 @@ void BeforeAfterView::ask() {
                                  : tr("Choose an athlete."));
             return;
         }
-        auto answer = batteryOf(
+        auto answer = questions::batteryOf(
             m_logbook.log(),
-            [this](LiftId lift) -> const LiftContext& { return m_logbook.context(lift); },
+            [this](LiftId lift) -> const questions::LiftContext& {
+                return m_logbook.context(lift);
+            },
             *m_athlete, *from, *to);
         if (!answer) {
             showReason(said(answer.why().reason, m_logbook.loadUnit()));
@@ -251,7 +254,7 @@ void BeforeAfterView::showReason(const QString& reason) {
     Q_EMIT answered(false);
 }
 
-void BeforeAfterView::show(const BatteryAnswer& answer) {
+void BeforeAfterView::show(const questions::BatteryAnswer& answer) {
     const auto& battery = answer.battery;
     m_summary->setText(page::batterySummary(battery));
     const QStringList lifts = page::liftSentences(answer, m_logbook.loadUnit());
@@ -282,7 +285,9 @@ void BeforeAfterView::show(const BatteryAnswer& answer) {
         return !lines.empty();
     };
     const bool sides =
-        fill(m_leftRight, {tr("Test"), text(battery.fromLabel), text(battery.toLabel)},
+        fill(m_leftRight,
+             {tr("Test"), text(battery.fromLabel), text(battery.toLabel),
+              tr("Change of the difference (%1 interval)").arg(levelText(battery.level))},
              page::leftRightRows(battery));
     const bool gaps =
         fill(m_missing, {tr("Day"), tr("Side of the comparison"), tr("Test or lift"), tr("Why")},
@@ -346,7 +351,7 @@ void BeforeAfterView::writeCsv() {
                    .ending = QStringLiteral(".csv")});
         if (!to)
             return;
-        writeBatteryCsv(*m_answer, *to);
+        questions::writeBatteryCsv(*m_answer, *to);
         Q_EMIT message(tr("Written: %1").arg(nameOf(to->file)));
     });
 }

@@ -22,7 +22,7 @@ public:
 
     void setAthlete(std::optional<AthleteId> athlete);
     void reload();
-    const std::optional<BatteryAnswer>& answer() const { return m_answer; }
+    const std::optional<questions::BatteryAnswer>& answer() const { return m_answer; }
 
     QComboBox* fromBox() const { return m_from; }
     QComboBox* toBox() const { return m_to; }
@@ -45,17 +45,17 @@ private:
     void connectParts();
     void fillSides();
     void chooseDefaults();
-    std::optional<BatterySide> sideOf(const QComboBox* box) const;
+    std::optional<questions::BatterySide> sideOf(const QComboBox* box) const;
     void ask();
-    void show(const BatteryAnswer& answer);
+    void show(const questions::BatteryAnswer& answer);
     void showReason(const QString& reason);
     template <class Work>
     void guarded(const Work& work);
 
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;
-    std::vector<BatterySide> m_sides; ///< as listed in both boxes
-    std::optional<BatteryAnswer> m_answer;
+    std::vector<questions::BatterySide> m_sides; ///< as listed in both boxes
+    std::optional<questions::BatteryAnswer> m_answer;
     QComboBox* m_from;
     QComboBox* m_to;
     QPushButton* m_preview;

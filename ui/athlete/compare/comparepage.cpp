@@ -216,7 +216,7 @@ void ComparePage::readSessions() {
     if (!m_athlete || !m_lift)
         return;
     const log::Log& log = m_logbook.log();
-    m_about = background(log, *m_athlete, *m_lift);
+    m_about = questions::background(log, *m_athlete, *m_lift);
     m_blocks = log.blocks();
     m_devices = log.devices();
 }
@@ -225,7 +225,7 @@ QString ComparePage::choiceText(const LiftSession& s) const {
     QStringList parts{dateText(s.date)};
     if (s.ordinal > 1)
         parts[0] = tr("%1 (no. %2)").arg(parts[0]).arg(s.ordinal);
-    if (const auto block = blockOn(m_blocks, s.date))
+    if (const auto block = questions::blockOn(m_blocks, s.date))
         parts << text(block->name);
     for (const auto& device : m_devices)
         if (s.conditions.device && device.id == *s.conditions.device)
@@ -263,7 +263,7 @@ void ComparePage::chooseDefaults() {
     const LiftSession* later = nullptr;
     const LiftSession* before = nullptr;
     for (auto s = m_about->sessions.rbegin(); s != m_about->sessions.rend(); ++s) {
-        if (s->repeatOf || !profileOf(*m_about, *s))
+        if (s->repeatOf || !questions::profileOf(*m_about, *s))
             continue;
         if (!later) {
             later = &*s;
@@ -273,7 +273,7 @@ void ComparePage::chooseDefaults() {
             continue;
         if (!before)
             before = &*s;
-        if (blockOn(m_blocks, s->date) != blockOn(m_blocks, later->date)) {
+        if (questions::blockOn(m_blocks, s->date) != questions::blockOn(m_blocks, later->date)) {
             before = &*s;
             break;
         }
@@ -284,7 +284,7 @@ void ComparePage::chooseDefaults() {
         m_from = before->session;
 }
 
-AskSettings ComparePage::asked() const {
+questions::AskSettings ComparePage::asked() const {
     return {.level = levels[static_cast<std::size_t>(chosenOf(*m_levels))],
             .variances =
                 chosenOf(*m_scatters) == 0 ? stats::Variances::Pooled : stats::Variances::Separate};
@@ -305,8 +305,8 @@ void ComparePage::ask() {
                                m_about->sessions, m_unit);
             return;
         }
-        auto from = sessionOf(m_about->sessions, *m_from);
-        auto to = sessionOf(m_about->sessions, *m_to);
+        auto from = questions::sessionOf(m_about->sessions, *m_from);
+        auto to = questions::sessionOf(m_about->sessions, *m_to);
         if (from && to && std::pair(to->date, to->ordinal) < std::pair(from->date, from->ordinal)) {
             // Whatever the order of choosing, the change is told from the earlier to the later.
             std::swap(from, to);
@@ -314,9 +314,10 @@ void ComparePage::ask() {
             select(m_fromBox, m_from);
             select(m_toBox, m_to);
         }
-        const auto answer = from && to ? comparisonOf(m_logbook.log(), m_logbook.context(*m_lift),
-                                                      *m_about, *from, *to, asked())
-                                       : Answer<answers::Comparison>(from ? to.why() : from.why());
+        const auto answer =
+            from && to ? questions::comparisonOf(m_logbook.log(), m_logbook.context(*m_lift),
+                                                 *m_about, *from, *to, asked())
+                       : Answer<answers::Comparison>(from ? to.why() : from.why());
         if (answer) {
             m_comparison = *answer;
             m_view->show(*m_comparison, header());

@@ -51,7 +51,7 @@ private:
     void keepPair();
     QString choiceText(const LiftSession& session) const;
     void ask();
-    AskSettings asked() const;
+    questions::AskSettings asked() const;
     PageHeader header() const;
     template <class Work>
     void atTheEdge(const Work& work);
@@ -59,7 +59,7 @@ private:
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
-    std::optional<Background> m_about;
+    std::optional<questions::Background> m_about;
     std::vector<Stored<BlockId, Block>> m_blocks;
     std::vector<Stored<DeviceId, Device>> m_devices;
     std::optional<SessionId> m_from, m_to;

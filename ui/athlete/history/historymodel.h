@@ -37,10 +37,10 @@ struct HistoryRow {
 };
 
 /// One row a session, in the order given. Each session asks core for its profile.
-std::vector<HistoryRow> historyRows(const Background& about,
+std::vector<HistoryRow> historyRows(const questions::Background& about,
                                     std::span<const Stored<BlockId, Block>> blocks,
                                     std::span<const Stored<DeviceId, Device>> devices,
-                                    const AskSettings& settings = {});
+                                    const questions::AskSettings& settings = {});
 
 /// Where a history's rows come from.
 struct HistorySource {

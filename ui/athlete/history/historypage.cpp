@@ -221,23 +221,23 @@ charts::LineData HistoryPage::linesOf(const std::vector<SessionId>& sessions) co
     charts::LineData lines;
     lines.unit = m_unit;
     auto drawn = m_reader->read(sessions);
-    std::ranges::stable_sort(drawn, {}, [](const Background& about) {
+    std::ranges::stable_sort(drawn, {}, [](const questions::Background& about) {
         return std::pair(about.sessions.front().date, about.sessions.front().ordinal);
     });
     const int count = static_cast<int>(drawn.size());
     for (int i = 0; i < count; ++i) {
-        const Background& about = drawn[static_cast<std::size_t>(i)];
+        const questions::Background& about = drawn[static_cast<std::size_t>(i)];
         const LiftSession& session = about.sessions.front();
         const look::Role role{.index = i, .count = count};
         const bool bands = count <= 2;
-        if (const auto profile = profileOf(about, session))
+        if (const auto profile = questions::profileOf(about, session))
             lines.sessions.push_back(
                 charts::entryOf(*profile, nameOf(about), role, {.band = bands, .oneRm = bands}));
         else
             lines.sessions.push_back(charts::entryOf(session, nameOf(about), role));
     }
     // Thresholds differ from athlete to athlete: where they do, none is drawn.
-    const auto same = [&](const Background& about) {
+    const auto same = [&](const questions::Background& about) {
         return about.mvt && about.mvt->value == drawn.front().mvt->value;
     };
     if (!drawn.empty() && drawn.front().mvt && std::ranges::all_of(drawn, same))
@@ -247,7 +247,7 @@ charts::LineData HistoryPage::linesOf(const std::vector<SessionId>& sessions) co
     return lines;
 }
 
-QString HistoryPage::nameOf(const Background& about) const {
+QString HistoryPage::nameOf(const questions::Background& about) const {
     const QString day = dateText(about.sessions.front().date);
     return m_whose->currentIndex() == 0 ? day
                                         : tr("%1, %2").arg(text(about.athlete.value.name), day);

@@ -55,7 +55,7 @@ private:
     std::vector<SessionId> sessionsToDraw() const;
     charts::LineData linesOf(const std::vector<SessionId>& sessions) const;
     QString nameOf(SessionId session) const;
-    QString nameOf(const Background& about) const;
+    QString nameOf(const questions::Background& about) const;
     static QString dayText(Date date, int ordinal);
 
     Logbook& m_logbook;

@@ -86,11 +86,11 @@ std::optional<double> HistoryReader::figure(const answers::Profile& profile, int
 // One athlete's sessions are held at a time: the threshold is made of all of them.
 std::vector<SessionId> HistoryReader::byFigure(int column, Qt::SortOrder direction) const {
     std::unordered_map<std::int64_t, double> figures;
-    Background about{.athlete = {}, .lift = m_lift, .sessions = {}, .checkLoads = {}};
+    questions::Background about{.athlete = {}, .lift = m_lift, .sessions = {}, .checkLoads = {}};
     const auto take = [&] {
         about.mvt = answers::mvtOf(m_lift.value, about.sessions);
         for (const LiftSession& session : about.sessions)
-            if (const auto profile = profileOf(about, session))
+            if (const auto profile = questions::profileOf(about, session))
                 if (const auto value = figure(*profile, column))
                     figures.emplace(raw(session.session), *value);
         about.sessions.clear();
@@ -127,8 +127,8 @@ const HistoryReader::Known& HistoryReader::known(AthleteId athlete) {
         .first->second;
 }
 
-std::vector<Background> HistoryReader::read(std::span<const SessionId> sessions) {
-    std::vector<Background> all;
+std::vector<questions::Background> HistoryReader::read(std::span<const SessionId> sessions) {
+    std::vector<questions::Background> all;
     all.reserve(sessions.size());
     for (LiftSession& session : log::liftSessions(m_log, m_lift.id, sessions)) {
         const Known& of = known(session.athlete);
@@ -144,7 +144,7 @@ std::vector<Background> HistoryReader::read(std::span<const SessionId> sessions)
 std::vector<HistoryRow> HistoryReader::rows(std::span<const SessionId> sessions) {
     std::vector<HistoryRow> all;
     all.reserve(sessions.size());
-    for (const Background& about : read(sessions))
+    for (const questions::Background& about : read(sessions))
         for (HistoryRow& row : historyRows(about, m_blocks, m_devices))
             all.push_back(std::move(row));
     return all;

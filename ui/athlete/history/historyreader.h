@@ -21,7 +21,7 @@ public:
 
     std::vector<SessionId> order(int column, Qt::SortOrder direction) const;
     /// Each session alone with what its profile needs; in their order.
-    std::vector<Background> read(std::span<const SessionId> sessions);
+    std::vector<questions::Background> read(std::span<const SessionId> sessions);
     std::vector<HistoryRow> rows(std::span<const SessionId> sessions);
     /// The newest sessions of one athlete, newest first, whatever is looked for.
     std::vector<LiftSession> newest(AthleteId athlete, std::size_t most) const;

@@ -26,10 +26,10 @@ void fill(HistoryRow& row, const answers::Profile& p, std::span<const Mass> chec
 
 } // namespace
 
-std::vector<HistoryRow> historyRows(const Background& about,
+std::vector<HistoryRow> historyRows(const questions::Background& about,
                                     std::span<const Stored<BlockId, Block>> blocks,
                                     std::span<const Stored<DeviceId, Device>> devices,
-                                    const AskSettings& settings) {
+                                    const questions::AskSettings& settings) {
     std::vector<HistoryRow> rows;
     rows.reserve(about.sessions.size());
     for (const LiftSession& s : about.sessions) {
@@ -39,7 +39,7 @@ std::vector<HistoryRow> historyRows(const Background& about,
                        .ordinal = s.ordinal,
                        .n = static_cast<int>(s.points.size())};
         row.athlete = text(about.athlete.value.name);
-        if (const auto block = blockOn(blocks, s.date))
+        if (const auto block = questions::blockOn(blocks, s.date))
             row.block = text(block->name);
         for (const auto& device : devices)
             if (s.conditions.device && device.id == *s.conditions.device)
@@ -52,7 +52,7 @@ std::vector<HistoryRow> historyRows(const Background& about,
         if (s.measuredOneRm)
             row.measured = kilograms(*s.measuredOneRm);
         row.atCheckLoads.resize(about.checkLoads.size());
-        if (const auto profile = profileOf(about, s, settings))
+        if (const auto profile = questions::profileOf(about, s, settings))
             fill(row, *profile, about.checkLoads);
         else
             row.why = profile.why();

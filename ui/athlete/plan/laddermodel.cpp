@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/plan/laddermodel.h"
 
+#include "core/answers/nexttestwords.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/plan/nexttestpane.h"
 
-#include "core/answers/told.h"
+#include "core/answers/nexttestwords.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
@@ -113,7 +113,8 @@ void NextTestPane::showReason(const QString& reason) {
 }
 
 void NextTestPane::ask(const Question& q) {
-    auto settings = nextTestSettings(*q.context, *q.about, q.profile->session, q.equipment);
+    auto settings =
+        questions::nextTestSettings(*q.context, *q.about, q.profile->session, q.equipment);
     settings.ceiling = q.ceiling;
     settings.bounds = q.bounds;
     settings.steps = m_steps->value();
@@ -121,10 +122,10 @@ void NextTestPane::ask(const Question& q) {
     settings.known = static_cast<answers::ScatterKnown>(m_known->currentIndex());
     QString repsNote;
     if (m_reps->value() > 0) {
-        if (const auto sd = repSd(*q.log, *q.about))
-            settings.scatter.s =
-                answers::scatterForReps(settings.scatter.s, *sd, q.about->lift.value.rule,
-                                        repsOf(*q.log, q.profile->session), m_reps->value());
+        if (const auto sd = questions::repSd(*q.log, *q.about))
+            settings.scatter.s = answers::scatterForReps(
+                settings.scatter.s, *sd, q.about->lift.value.rule,
+                questions::repsOf(*q.log, q.profile->session), m_reps->value());
         else
             repsNote = u' ' + tr("Too few sets of two reps to say what more reps would do.");
     }
@@ -142,11 +143,12 @@ void NextTestPane::ask(const Question& q) {
     if (const Words shows = answers::canShowWords(next->ladders.front(), next->byOneRm);
         !shows.empty())
         settled << said(asSentence(shows), q.unit);
-    for (const SettledAt& each :
-         settledAt(*q.context, *q.about, *q.profile, *next, next->ladders.front()))
-        settled << said(asSentence(settledWords(each)), q.unit);
-    if (const auto max = settledMax(*q.context, *q.about, *q.profile, *next, next->ladders.front()))
-        settled << said(asSentence(settledWords(*max)), q.unit);
+    for (const questions::SettledAt& each :
+         questions::settledAt(*q.context, *q.about, *q.profile, *next, next->ladders.front()))
+        settled << said(asSentence(questions::settledWords(each)), q.unit);
+    if (const auto max =
+            questions::settledMax(*q.context, *q.about, *q.profile, *next, next->ladders.front()))
+        settled << said(asSentence(questions::settledWords(*max)), q.unit);
     m_settled->setText(settled.join(u'\n'));
     m_settled->setVisible(!settled.isEmpty());
 }

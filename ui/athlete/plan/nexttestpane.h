@@ -24,8 +24,8 @@ public:
     /// What is asked about; the pane asks anew when its own fields change.
     struct Question {
         const log::Log* log = nullptr;
-        const LiftContext* context = nullptr;
-        const Background* about = nullptr;
+        const questions::LiftContext* context = nullptr;
+        const questions::Background* about = nullptr;
         const answers::Profile* profile = nullptr;
         Equipment equipment = {};
         std::optional<ExactMass> ceiling = {};

@@ -37,7 +37,7 @@ std::optional<double> readField(const QLineEdit* field, const QString& what) {
     const auto value = readDecimal(std::u16string_view(
         reinterpret_cast<const char16_t*>(typed.utf16()), static_cast<std::size_t>(typed.size())));
     if (!value)
-        throw BadInput(say("\"%1\"", utf8(typed)),
+        throw BadInput(questions::say("\"%1\"", utf8(typed)),
                        asIs(utf8(PlanForm::tr("a number for %1").arg(what))));
     return value;
 }

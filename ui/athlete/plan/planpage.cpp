@@ -2,7 +2,7 @@
 #include "ui/athlete/plan/planpage.h"
 
 #include "core/answers/barfit.h"
-#include "core/answers/told.h"
+#include "core/answers/maxwords.h"
 #include "core/model/errors.h"
 #include "ui/athlete/plan/nexttestpane.h"
 #include "ui/athlete/plan/relationpane.h"
@@ -159,7 +159,7 @@ void PlanPage::read() {
     for (const auto& lift : m_logbook.log().lifts())
         m_lifts.push_back(lift.value.name);
     if (m_athlete && m_lift)
-        m_about = background(m_logbook.log(), *m_athlete, *m_lift);
+        m_about = questions::background(m_logbook.log(), *m_athlete, *m_lift);
     m_form->setLift(m_about ? m_about->lift.value.name : std::string(), m_lifts);
     m_form->setEquipment(m_equipment);
     m_form->setSessions(m_about ? m_about->sessions : std::vector<LiftSession>{});
@@ -198,21 +198,23 @@ void PlanPage::ask() {
             return showReason(tr("Choose an athlete and a lift."));
         if (!m_choice.session)
             return showReason(tr("No session of this lift yet: test first, then plan."));
-        const auto session = sessionOf(m_about->sessions, *m_choice.session);
+        const auto session = questions::sessionOf(m_about->sessions, *m_choice.session);
         if (!session)
             return showReason(noAnswerText(session.why(), m_choice.unit));
-        const auto profile =
-            profileOf(within(m_logbook.context(*m_lift), *m_about, session->conditions.device), *session);
+        const auto profile = questions::profileOf(
+            questions::within(m_logbook.context(*m_lift), *m_about, session->conditions.device),
+            *session);
         if (!profile)
             return showReason(noAnswerText(profile.why(), m_choice.unit));
         const auto equipment = chosenEquipment();
         if (!equipment)
             return showReason(tr("Make a set of equipment first: the bars and plates at hand."));
-        m_day = planDay(m_logbook.log(), *m_about, *session,
-                        m_clock ? std::optional(m_clock.today()) : std::nullopt);
+        m_day = questions::planDay(m_logbook.log(), *m_about, *session,
+                                   m_clock ? std::optional(m_clock.today()) : std::nullopt);
         if (m_day.notPossible)
             return showReason(noAnswerText(*m_day.notPossible, m_choice.unit));
-        auto settings = planSettings(m_logbook.context(*m_lift), *m_about, *session, *equipment);
+        auto settings =
+            questions::planSettings(m_logbook.context(*m_lift), *m_about, *session, *equipment);
         settings.bounds = m_day.bounds;
         settings.target = m_choice.target;
         settings.lossPercent = m_choice.lossPercent;

@@ -65,11 +65,11 @@ private:
     Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
-    std::optional<Background> m_about;
+    std::optional<questions::Background> m_about;
     std::vector<Stored<EquipmentId, Equipment>> m_equipment;
     std::optional<answers::Profile> m_profile;
     PlanChoice m_choice;
-    PlanDay m_day;                    ///< that is planned for
+    questions::PlanDay m_day;         ///< that is planned for
     std::vector<std::string> m_lifts; ///< names of all that the log holds
 
     PlanForm* m_form;

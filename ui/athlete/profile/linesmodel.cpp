@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/profile/linesmodel.h"
 
+#include "core/answers/maxwords.h"
 #include "core/answers/planbounds.h"
-#include "core/answers/told.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"

@@ -156,7 +156,7 @@ void ProfilePage::reload() {
             showNothing(tr("Choose an athlete and a lift."));
             return;
         }
-        m_about = background(m_logbook.log(), *m_athlete, *m_lift);
+        m_about = questions::background(m_logbook.log(), *m_athlete, *m_lift);
         readRows();
         if (m_lines->rows().empty())
             showNothing(tr("No sets of this lift yet: type the first under Floor."));
@@ -186,18 +186,21 @@ void ProfilePage::readRows() {
     const bool fresh = m_lines->rows().empty();
     const int current = currentLine();
     // Noise by the session's device, and the log's own calibration of estimates.
-    std::map<std::optional<DeviceId>, Background> byDevice;
-    const auto aboutOn = [&](std::optional<DeviceId> device) -> const Background& {
+    std::map<std::optional<DeviceId>, questions::Background> byDevice;
+    const auto aboutOn = [&](std::optional<DeviceId> device) -> const questions::Background& {
         const auto known = byDevice.find(device);
         return known != byDevice.end()
                    ? known->second
-                   : byDevice.emplace(device, within(m_logbook.context(*m_lift), *m_about, device))
+                   : byDevice
+                         .emplace(device,
+                                  questions::within(m_logbook.context(*m_lift), *m_about, device))
                          .first->second;
     };
     std::vector<LineRow> rows;
     for (auto session = m_about->sessions.rbegin(); session != m_about->sessions.rend();
          ++session) {
-        LineRow row{*session, profileOf(aboutOn(session->conditions.device), *session), false};
+        LineRow row{*session, questions::profileOf(aboutOn(session->conditions.device), *session),
+                    false};
         row.shown = fresh ? rows.size() < shownAtFirst
                           : std::find(shown.begin(), shown.end(), session->session) != shown.end();
         rows.push_back(std::move(row));

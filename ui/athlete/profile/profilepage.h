@@ -53,7 +53,7 @@ private:
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
-    std::optional<Background> m_about;
+    std::optional<questions::Background> m_about;
     std::vector<SessionId> m_drawn; ///< sessions of the chart, in its order
     charts::LineChart* m_chart;
     FiguresPanel* m_figures;

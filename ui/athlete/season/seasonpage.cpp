@@ -27,7 +27,7 @@ namespace slopebook::ui {
 namespace {
 
 /// Check loads, then the loads lifted in most sessions.
-std::vector<std::pair<Mass, bool>> loadsToFollow(const Background& about) {
+std::vector<std::pair<Mass, bool>> loadsToFollow(const questions::Background& about) {
     std::vector<std::pair<Mass, bool>> loads;
     for (const Mass load : about.checkLoads)
         loads.emplace_back(load, true);
@@ -172,7 +172,7 @@ page::Print SeasonPage::pages() const {
                         .follow = *m_follow,
                         .chart = m_chart->data(),
                         .blocks = m_blocks,
-                        .level = AskSettings{}.level});
+                        .level = questions::AskSettings{}.level});
 }
 
 void SeasonPage::writePdf() {
@@ -224,7 +224,7 @@ void SeasonPage::reload() {
             showNothing(tr("Choose an athlete and a lift."));
             return;
         }
-        m_about = background(m_logbook.log(), *m_athlete, *m_lift);
+        m_about = questions::background(m_logbook.log(), *m_athlete, *m_lift);
         m_blocks = m_logbook.log().blocks();
         m_devices = m_logbook.log().devices();
         fillLoads();
@@ -266,10 +266,10 @@ void SeasonPage::ask() {
             showNothing(tr("No sets of this lift yet: type the first under Floor."));
             return;
         }
-        if (m_baseline && !sessionOf(m_about->sessions, *m_baseline))
+        if (m_baseline && !questions::sessionOf(m_about->sessions, *m_baseline))
             m_baseline.reset();
-        const auto follow =
-            followOf(m_logbook.log(), m_logbook.context(*m_lift), *m_about, *m_load, m_baseline);
+        const auto follow = questions::followOf(m_logbook.log(), m_logbook.context(*m_lift),
+                                                *m_about, *m_load, m_baseline);
         if (follow)
             showFollow(*follow);
         else
@@ -280,7 +280,7 @@ void SeasonPage::ask() {
 }
 
 void SeasonPage::showFollow(const answers::Follow& follow) {
-    const double level = AskSettings{}.level;
+    const double level = questions::AskSettings{}.level;
     const LoadUnit unit = m_logbook.loadUnit();
     m_follow = follow;
     m_chart->setData(seasonData(follow, m_blocks, m_about->lift.value.kind, level, unit));

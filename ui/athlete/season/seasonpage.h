@@ -57,7 +57,7 @@ private:
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
-    std::optional<Background> m_about;
+    std::optional<questions::Background> m_about;
     std::optional<Mass> m_load;
     std::optional<SessionId> m_baseline;
     std::optional<answers::Follow> m_follow; ///< what is shown

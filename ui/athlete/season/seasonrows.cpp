@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/season/seasonrows.h"
 
-#include "core/answers/told.h"
+#include "core/answers/readingwords.h"
 #include "core/questions/questions.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -99,7 +99,7 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
     std::vector<TextTable::Row> rows;
     for (std::size_t i = 0; i < follow.sessions.size(); ++i) {
         const answers::Followed& f = follow.sessions[i];
-        const auto block = blockOn(blocks, f.session.date);
+        const auto block = questions::blockOn(blocks, f.session.date);
         const bool base = i == follow.baseline;
         QStringList cells{dayText(f.session), block ? text(block->name) : QString(), seenText(f)};
         cells << (f.line ? number(*f.line, speedDecimals) +
@@ -140,9 +140,9 @@ QString latestText(const answers::Follow& follow) {
     if (!last.change)
         return SeasonRows::tr("%1 against %2: no figure.").arg(day, base);
     return SeasonRows::tr("%1 against %2: %3 m/s (%4), %5.")
-        .arg(day, base, signedNumber(last.change->read.told(), speedDecimals),
+        .arg(day, base, signedNumber(last.change->read.besideInterval(), speedDecimals),
              signedRangeText(last.change->read.interval, speedDecimals),
-             said(answers::toldSpeed(last.change->read)));
+             said(answers::speedReading(last.change->read)));
 }
 
 QString trendText(const answers::Follow& follow, double level) {

@@ -21,7 +21,7 @@ QString titleOf(VelocityKind kind) {
 
 /// The sessions of the lift before the given place in time, the latest last; before the first set
 /// of a new session those are all.
-std::span<const LiftSession> sessionsBefore(const Background& about,
+std::span<const LiftSession> sessionsBefore(const questions::Background& about,
                                             std::optional<SessionId> session,
                                             const std::optional<SessionHead>& head) {
     const auto end = std::ranges::find_if(about.sessions, [&](const LiftSession& one) {
@@ -53,7 +53,7 @@ void readChart(SessionView& view, std::span<const LiftSession> before) {
     // they look, and their picture stands.
     const int count = static_cast<int>(before.size()) + 1;
     for (const LiftSession& one : before) {
-        const auto profile = profileOf(view.about, one);
+        const auto profile = questions::profileOf(view.about, one);
         const Role role{Role::Kind::Session, static_cast<int>(chart.sessions.size()), count};
         const QString label = dateText(one.date);
         chart.sessions.push_back(
@@ -88,7 +88,7 @@ std::optional<Mass> estimateOf(const std::optional<Answer<answers::Profile>>& pr
 void readNext(SessionView& view) {
     std::optional<Answer<answers::Profile>> before;
     if (view.last)
-        before = profileOf(view.about, *view.last);
+        before = questions::profileOf(view.about, *view.last);
     view.limit = estimateOf(view.profile);
     if (!view.limit)
         view.limit = estimateOf(before);
@@ -140,14 +140,14 @@ SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
                         std::optional<Date> today) {
     SessionView view;
     view.chart.unit = unit;
-    view.about = background(log, athlete, lift);
+    view.about = questions::background(log, athlete, lift);
     const PointRule rule = view.about.lift.value.rule;
     std::optional<SessionHead> head;
     if (session) {
         head = log.session(*session).head.value;
-        if (const auto found = sessionOf(view.about.sessions, *session)) {
+        if (const auto found = questions::sessionOf(view.about.sessions, *session)) {
             view.session = *found;
-            view.profile = profileOf(view.about, *found);
+            view.profile = questions::profileOf(view.about, *found);
         }
         readRows(view, log.sets(*session, lift), rule);
     }
@@ -158,7 +158,7 @@ SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
         for (const log::PlacedSet& placed : log.sets(view.last->session, lift))
             view.ladder.push_back({placed.set, pointVelocity(placed.set, rule)});
     if (const auto day = head ? std::optional(head->date) : today)
-        view.ceiling = blockCeiling(log.blocks(), *day);
+        view.ceiling = questions::blockCeiling(log.blocks(), *day);
     readNext(view);
     readChart(view, before.last(std::min(before.size(), static_cast<std::size_t>(earlier))));
     return view;

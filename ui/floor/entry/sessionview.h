@@ -13,7 +13,7 @@
 namespace slopebook::ui {
 
 struct SessionView {
-    Background about;
+    questions::Background about;
     std::optional<LiftSession> session; ///< absent while it holds no set of the lift
     std::optional<Answer<answers::Profile>> profile;
     std::vector<SetRow> rows;

@@ -116,7 +116,7 @@ void BlocksPage::reload() {
         m_kinds = log.testKinds();
         m_season.clear();
         if (m_athlete)
-            m_season = seasonOf(log, *m_athlete);
+            m_season = questions::seasonOf(log, *m_athlete);
         m_problem->hide();
     } catch (const std::exception& error) {
         m_problem->setText(QStringLiteral("\u26a0 ") + said(error));
@@ -135,7 +135,7 @@ QString BlocksPage::testName(TestKindId id) const {
     return found == m_kinds.end() ? QString() : text(found->value.name);
 }
 
-QString BlocksPage::whatWas(const BlockSession& session) const {
+QString BlocksPage::whatWas(const questions::BlockSession& session) const {
     QStringList all;
     for (const LiftId lift : session.lifts)
         all << liftName(lift);
@@ -144,7 +144,7 @@ QString BlocksPage::whatWas(const BlockSession& session) const {
     return joined(all);
 }
 
-QString BlocksPage::whatWasMissing(const BlockSession& session) const {
+QString BlocksPage::whatWasMissing(const questions::BlockSession& session) const {
     QStringList all;
     for (const Gap& gap : session.gaps) {
         QString what = gap.lift ? liftName(*gap.lift) : testName(gap.kind.value_or(TestKindId{}));
@@ -155,7 +155,7 @@ QString BlocksPage::whatWasMissing(const BlockSession& session) const {
     return all.join(QStringLiteral("; "));
 }
 
-bool BlocksPage::within(const BlockSession& session, int row) const {
+bool BlocksPage::within(const questions::BlockSession& session, int row) const {
     const auto holds = [&](const Stored<BlockId, Block>& block) {
         return block.value.first <= session.date && session.date <= block.value.last;
     };
@@ -173,7 +173,7 @@ void BlocksPage::showBlocks() {
     for (int i = 0; i <= count; ++i) {
         int sessions = 0;
         QStringList missing;
-        for (const BlockSession& session : m_season)
+        for (const questions::BlockSession& session : m_season)
             if (within(session, i)) {
                 ++sessions;
                 const QString gap = whatWasMissing(session);
@@ -200,7 +200,7 @@ void BlocksPage::showBlocks() {
                                   text(block.note)},
                         .explanation = text(block.note)});
     }
-    for (const BlockSession& session : m_season) {
+    for (const questions::BlockSession& session : m_season) {
         const QString gap = whatWasMissing(session);
         QString tip = dateText(session.date) + QStringLiteral(": ") + whatWas(session);
         if (!gap.isEmpty())
@@ -225,7 +225,7 @@ void BlocksPage::showSessions() {
     m_timeline->setCurrent(row < static_cast<int>(m_blocks.size()) ? row : -1);
     std::vector<TextTable::Row> rows;
     m_shown.clear();
-    for (const BlockSession& session : m_season) {
+    for (const questions::BlockSession& session : m_season) {
         if (row < 0 || !within(session, row))
             continue;
         QString day = dateText(session.date);

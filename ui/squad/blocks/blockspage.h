@@ -40,9 +40,9 @@ private:
     void reload();
     void showBlocks();
     void showSessions();
-    bool within(const BlockSession& session, int row) const;
-    QString whatWas(const BlockSession& session) const;
-    QString whatWasMissing(const BlockSession& session) const;
+    bool within(const questions::BlockSession& session, int row) const;
+    QString whatWas(const questions::BlockSession& session) const;
+    QString whatWasMissing(const questions::BlockSession& session) const;
     QString liftName(LiftId id) const;
     QString testName(TestKindId id) const;
 
@@ -52,7 +52,7 @@ private:
     std::vector<Stored<BlockId, Block>> m_blocks;
     std::vector<Stored<LiftId, Lift>> m_lifts;
     std::vector<Stored<TestKindId, TestKind>> m_kinds;
-    std::vector<BlockSession> m_season;
+    std::vector<questions::BlockSession> m_season;
     std::vector<SessionId> m_shown; ///< sessions of the lower table
     QBoxLayout* m_strip = nullptr;
     Timeline* m_timeline;

@@ -26,16 +26,16 @@ struct Around {
     std::vector<Date> days;
     std::vector<Athletes> athletes;
 
-    Around(std::span<const TestDay> tests, int within) {
+    Around(std::span<const questions::TestDay> tests, int within) {
         std::map<AthleteId, std::size_t> place;
         std::set<Date> dates;
-        for (const TestDay& test : tests) {
+        for (const questions::TestDay& test : tests) {
             place.try_emplace(test.athlete, place.size());
             dates.insert(test.date);
         }
         days.assign(dates.begin(), dates.end());
         athletes.assign(days.size(), Athletes(place.size() / 64 + 1));
-        for (const TestDay& test : tests) {
+        for (const questions::TestDay& test : tests) {
             const std::size_t at = place.at(test.athlete);
             auto day = std::ranges::lower_bound(
                 days, test.date, [&](Date d, Date t) { return daysBetween(d, t) > within; });
@@ -57,7 +57,7 @@ struct Around {
     }
 };
 
-std::optional<TwoTestDays> latest(std::span<const TestDay> tests, int within) {
+std::optional<TwoTestDays> latest(std::span<const questions::TestDay> tests, int within) {
     const Around around(tests, within);
     int most = 0;
     around.pairs(within, [&](std::size_t, std::size_t, int count) {
@@ -78,10 +78,11 @@ std::optional<TwoTestDays> latest(std::span<const TestDay> tests, int within) {
 } // namespace
 
 std::optional<std::pair<std::size_t, std::size_t>>
-lastTwoBlocks(std::span<const Stored<BlockId, Block>> blocks, std::span<const TestDay> days) {
+lastTwoBlocks(std::span<const Stored<BlockId, Block>> blocks,
+              std::span<const questions::TestDay> days) {
     std::vector<std::size_t> used;
     for (std::size_t i = 0; i < blocks.size(); ++i)
-        if (std::ranges::any_of(days, [&](const TestDay& day) {
+        if (std::ranges::any_of(days, [&](const questions::TestDay& day) {
                 return blocks[i].value.first <= day.date && day.date <= blocks[i].value.last;
             }))
             used.push_back(i);
@@ -91,7 +92,7 @@ lastTwoBlocks(std::span<const Stored<BlockId, Block>> blocks, std::span<const Te
     return std::pair{used[used.size() - 2], used.back()};
 }
 
-std::optional<TwoTestDays> lastTwoTestDays(std::span<const TestDay> days) {
+std::optional<TwoTestDays> lastTwoTestDays(std::span<const questions::TestDay> days) {
     for (const int within : {14, 7, 3, 0})
         if (const auto found = latest(days, within))
             return found;

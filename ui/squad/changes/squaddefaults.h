@@ -15,7 +15,8 @@ namespace slopebook::ui {
 /// Indices of the last two blocks with a test of the lift, the earlier first; nothing with under
 /// two.
 std::optional<std::pair<std::size_t, std::size_t>>
-lastTwoBlocks(std::span<const Stored<BlockId, Block>> blocks, std::span<const TestDay> days);
+lastTwoBlocks(std::span<const Stored<BlockId, Block>> blocks,
+              std::span<const questions::TestDay> days);
 
 /// Two test days and how many days around each may stand in for it; they never overlap.
 struct TwoTestDays {
@@ -26,6 +27,6 @@ struct TwoTestDays {
 /// The latest two around which at least three quarters as many athletes were tested both times as
 /// around any two. Two weeks around each; less where all tests lie closer together. Nothing where
 /// no athlete was tested on two days.
-std::optional<TwoTestDays> lastTwoTestDays(std::span<const TestDay> days);
+std::optional<TwoTestDays> lastTwoTestDays(std::span<const questions::TestDay> days);
 
 } // namespace slopebook::ui

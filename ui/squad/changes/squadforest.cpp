@@ -137,7 +137,9 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
             if (r.read->smallest)
                 row.smallest = scaled(r.read->smallest->value);
             row.reading = r.read->reading;
-            row.word = said(answers::readingWords(r.read->reading));
+            row.word =
+                said(r.read->reading == answers::Reading::Unclear ? answers::sizedReading(*r.read)
+                                                                  : answers::shortReading(*r.read));
         } else {
             row.word = said(answers::readingWords(answers::Reading::NoFigure));
             row.reason = noAnswerText(r.read.why(), unit);

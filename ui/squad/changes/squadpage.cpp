@@ -203,7 +203,7 @@ void SquadPage::chooseDefaults() {
         m_from->chooseDate(dates->earlier, dates->within);
         m_to->chooseDate(dates->later, dates->within);
     } else { // nobody was tested twice
-        const auto [first, last] = std::ranges::minmax(days, {}, &TestDay::date);
+        const auto [first, last] = std::ranges::minmax(days, {}, &questions::TestDay::date);
         m_from->chooseDate(first.date, 0);
         m_to->chooseDate(last.date, 0);
     }
@@ -225,7 +225,7 @@ void SquadPage::ask() {
             pace();
             return progress(done, total);
         };
-        *answer = squadOf(own.log(), context, from, to, {}, {}, pace ? paced : progress);
+        *answer = questions::squadOf(own.log(), context, from, to, {}, {}, pace ? paced : progress);
     });
     m_job.waitFor(mostlyDoneIn);
     if (m_job.running()) {

@@ -2,6 +2,7 @@
 #include "ui/squad/changes/squadrows.h"
 
 #include "core/answers/figures.h"
+#include "core/answers/readingwords.h"
 #include "core/answers/sources.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -29,8 +30,9 @@ QString dayOf(const std::optional<LiftSession>& session) {
     return session ? text(dateKey(session->date, session->ordinal)) : u"–"_s;
 }
 
-QString readingCell(const answers::SquadPart& part, const answers::SquadRow& row) {
-    QString words = said(answers::readingWords(*row.read, decimalsOf(part)));
+QString readingCell(const answers::SquadPart& part, const answers::SquadRow& row, LoadUnit unit) {
+    QString words =
+        said(part.load ? answers::speedCell(*row.read) : answers::maxCell(*row.read), unit);
     if (row.extrapolated)
         words += part.load ? SquadRows::tr("; extrapolated") : SquadRows::tr("; far from any load");
     if (row.correctedDevice)
@@ -78,7 +80,7 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, LoadUnit u
                   << signedRangeText({scaled(r.read->interval.low), scaled(r.read->interval.high)},
                                      decimals)
                   << (r.read->smallest ? number(scaled(r.read->smallest->value), decimals) : u"–"_s)
-                  << readingCell(part, r);
+                  << readingCell(part, r, unit);
             if (r.read->smallest)
                 row.explanation =
                     SquadRows::tr("Smallest change that matters: %1")

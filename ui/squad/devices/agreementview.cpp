@@ -88,7 +88,7 @@ void AgreementView::reload() {
             return;
         }
         m_devices = m_logbook.log().devices();
-        m_pairs = devicesCompared(m_logbook.context(*m_lift));
+        m_pairs = questions::devicesCompared(m_logbook.context(*m_lift));
         for (const auto& [first, second] : m_pairs)
             m_which->addItem(tr("%1 and %2").arg(nameOf(first), nameOf(second)));
         m_which->setEnabled(!m_pairs.empty());
@@ -112,7 +112,7 @@ void AgreementView::ask() {
         return;
     try {
         const auto& [first, second] = m_pairs[static_cast<std::size_t>(at)];
-        const auto study = agreementOf(m_logbook.context(*m_lift), first, second);
+        const auto study = questions::agreementOf(m_logbook.context(*m_lift), first, second);
         if (!study) {
             showNothing(noAnswerText(study.why(), m_logbook.loadUnit()));
             return;

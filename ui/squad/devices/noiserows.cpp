@@ -23,16 +23,16 @@ struct NoiseWords {
     Q_DECLARE_TR_FUNCTIONS(NoiseWords)
 };
 
-QString deviceText(const NoiseGroup& group) {
+QString deviceText(const questions::NoiseGroup& group) {
     return group.device ? text(group.deviceName) : NoiseWords::tr("none named");
 }
 
-QString whoseText(const NoiseGroup& group) {
+QString whoseText(const questions::NoiseGroup& group) {
     return group.athlete.empty() ? NoiseWords::tr("all athletes") : text(group.athlete);
 }
 
 /// The cells that begin every row of a group.
-QStringList head(const NoiseGroup& group) {
+QStringList head(const questions::NoiseGroup& group) {
     return {text(group.lift.name), deviceText(group), whoseText(group)};
 }
 
@@ -42,7 +42,7 @@ QString noSpreadText() {
         "as the speeds were written down. That is no error of zero.");
 }
 
-TextTable::Row errorRow(const NoiseGroup& group, const QString& what,
+TextTable::Row errorRow(const questions::NoiseGroup& group, const QString& what,
                         const stats::TypicalError& error, int decimals, double scale) {
     QStringList cells = head(group);
     const int unscaled = decimals + 1;
@@ -59,7 +59,13 @@ TextTable::Row errorRow(const NoiseGroup& group, const QString& what,
     return {.cells = cells};
 }
 
-TextTable::Row inUseRow(const NoiseGroup& group) {
+/// The noise with its shares, then what of it is published.
+QString noiseAndCitation(const answers::DayNoise& noise) {
+    const QString shares = asSentence(dayNoiseText(noise)), cited = dayNoiseCitation(noise);
+    return cited.isEmpty() ? shares : shares + u". "_s + cited;
+}
+
+TextTable::Row inUseRow(const questions::NoiseGroup& group) {
     QStringList cells = head(group);
     const bool any = group.inUse.origin != answers::DayNoise::Origin::None;
     const double found = std::sqrt(group.inUse.variance.value);
@@ -70,7 +76,7 @@ TextTable::Row inUseRow(const NoiseGroup& group) {
                                       : u"–"_s);
     return {.cells = cells,
             .strong = true,
-            .explanation = asSentence(dayNoiseText(answers::asCited(group.inUse)))};
+            .explanation = noiseAndCitation(answers::asCited(group.inUse))};
 }
 
 } // namespace
@@ -89,13 +95,14 @@ QStringList noiseHeadings(LoadUnit unit) {
             NoiseWords::tr("Source")};
 }
 
-std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups, LoadUnit unit) {
+std::vector<TextTable::Row> noiseRows(std::span<const questions::NoiseGroup> groups,
+                                      LoadUnit unit) {
     std::vector<TextTable::Row> rows;
-    for (const NoiseGroup& group : groups) {
+    for (const questions::NoiseGroup& group : groups) {
         TextTable::Row inUse = inUseRow(group);
         while (inUse.cells.size() < 10)
             inUse.cells << QString();
-        inUse.cells << asSentence(dayNoiseText(group.inUse));
+        inUse.cells << noiseAndCitation(group.inUse);
         rows.push_back(std::move(inUse));
         if (group.noise) {
             for (const answers::NoiseAtLoad& at : group.noise->atLoads)
@@ -114,14 +121,14 @@ std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups, LoadUn
     return rows;
 }
 
-QString inUseText(std::span<const NoiseGroup> groups) {
-    const auto hasOwn = [groups](const NoiseGroup& all) {
-        return std::ranges::any_of(groups, [&all](const NoiseGroup& one) {
+QString inUseText(std::span<const questions::NoiseGroup> groups) {
+    const auto hasOwn = [groups](const questions::NoiseGroup& all) {
+        return std::ranges::any_of(groups, [&all](const questions::NoiseGroup& one) {
             return !one.athlete.empty() && one.device == all.device && one.lift == all.lift;
         });
     };
     QStringList lines;
-    for (const NoiseGroup& group : groups)
+    for (const questions::NoiseGroup& group : groups)
         if (!group.athlete.empty() || !hasOwn(group))
             lines << NoiseWords::tr("In use for %1, %2, %3: %4")
                          .arg(text(group.lift.name), deviceText(group), whoseText(group),
@@ -134,10 +141,10 @@ QStringList repeatHeadings() {
             NoiseWords::tr("Test"), NoiseWords::tr("Repeat test"), NoiseWords::tr("Days between")};
 }
 
-std::vector<TextTable::Row> repeatRows(std::span<const NoiseGroup> groups,
+std::vector<TextTable::Row> repeatRows(std::span<const questions::NoiseGroup> groups,
                                        const std::map<AthleteId, QString>& athletes) {
     std::vector<TextTable::Row> rows;
-    for (const NoiseGroup& group : groups)
+    for (const questions::NoiseGroup& group : groups)
         if (group.noise && group.athlete.empty())
             for (const answers::RepeatPair& pair : group.noise->used) {
                 const auto name = athletes.find(pair.first.athlete);

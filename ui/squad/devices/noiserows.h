@@ -15,15 +15,15 @@ namespace slopebook::ui {
 
 QStringList noiseHeadings(LoadUnit unit);
 /// Lift, device, whose, at which load, pairs, typical error, interval, CV, smallest detectable.
-std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups, LoadUnit unit);
+std::vector<TextTable::Row> noiseRows(std::span<const questions::NoiseGroup> groups, LoadUnit unit);
 
 /// The figure that readings are made with, one line a lift and device: the chosen athlete's where
 /// there is one.
-QString inUseText(std::span<const NoiseGroup> groups);
+QString inUseText(std::span<const questions::NoiseGroup> groups);
 
 QStringList repeatHeadings();
 /// The repeat tests behind the groups.
-std::vector<TextTable::Row> repeatRows(std::span<const NoiseGroup> groups,
+std::vector<TextTable::Row> repeatRows(std::span<const questions::NoiseGroup> groups,
                                        const std::map<AthleteId, QString>& athletes);
 
 QStringList agreementHeadings();

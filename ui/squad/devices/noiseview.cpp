@@ -17,9 +17,10 @@ namespace slopebook::ui {
 namespace {
 constexpr std::size_t readOneByOne = 50; // more athletes than that are read as a list
 
-std::map<AthleteId, QString> namesIn(const log::Log& log, const std::vector<NoiseGroup>& groups) {
+std::map<AthleteId, QString> namesIn(const log::Log& log,
+                                     const std::vector<questions::NoiseGroup>& groups) {
     std::map<AthleteId, QString> names;
-    for (const NoiseGroup& group : groups)
+    for (const questions::NoiseGroup& group : groups)
         if (group.noise)
             for (const answers::RepeatPair& pair : group.noise->used)
                 names.try_emplace(pair.first.athlete);
@@ -88,11 +89,11 @@ void NoiseView::setEveryLift(bool every) {
 
 void NoiseView::reload() {
     try {
-        std::vector<NoiseGroup> groups;
+        std::vector<questions::NoiseGroup> groups;
         for (const auto& lift : m_logbook.log().lifts())
             if (m_every->isChecked() || lift.id == m_lift)
-                for (NoiseGroup& group :
-                     noiseGroups(m_logbook.log(), m_logbook.context(lift.id), m_athlete))
+                for (questions::NoiseGroup& group :
+                     questions::noiseGroups(m_logbook.log(), m_logbook.context(lift.id), m_athlete))
                     groups.push_back(std::move(group));
         const auto names = namesIn(m_logbook.log(), groups);
         m_inUse->setText(inUseText(groups));

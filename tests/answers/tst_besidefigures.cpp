@@ -2,7 +2,10 @@
 // What stands beside a figure: unclear is never a bare word, the max is told with and without the
 // bend, and what two tests can show is told before they are done. Expected words by hand from
 // method.md, sections 7 and 10.
-#include "core/answers/told.h"
+#include "core/answers/bendwords.h"
+#include "core/answers/maxwords.h"
+#include "core/answers/nexttestwords.h"
+#include "core/answers/readingwords.h"
 #include "tests/answers/builders.h"
 
 #include <QtTest>
@@ -46,16 +49,16 @@ Profile withOneRm(const OneRm& oneRm, const Bend& bend) {
 
 } // namespace
 
-class TestTold : public QObject {
+class TestBesideFigures : public QObject {
     Q_OBJECT
 private Q_SLOTS:
     void unclearIsNeverABareWord() {
         // Half of -0.01 to 0.10 is 0.055.
-        QCOMPARE(english(toldSpeed(unclear(0.045, {-0.01, 0.10}, {-0.02, 0.09}))),
+        QCOMPARE(english(speedReading(unclear(0.045, {-0.01, 0.10}, {-0.02, 0.09}))),
                  std::string("unclear: such tests show from 0.055 m/s up"));
-        QCOMPARE(english(toldSpeed(unclear(0.045, {-0.01, 0.10}, {0.01, 0.08}))),
+        QCOMPARE(english(speedReading(unclear(0.045, {-0.01, 0.10}, {0.01, 0.08}))),
                  std::string("unclear, leaning up: such tests show from 0.055 m/s up"));
-        QCOMPARE(english(toldMax(unclear(-2.5, {-6, 1}, {-5, -0.1}))),
+        QCOMPARE(english(maxReading(unclear(-2.5, {-6, 1}, {-5, -0.1}))),
                  std::string("unclear, leaning down: such tests show from 3.5 kg up"));
     }
     void aCellSaysItShorter() {
@@ -63,15 +66,22 @@ private Q_SLOTS:
                  std::string("unclear, leaning up; shows from 0.055"));
         QCOMPARE(english(maxCell(unclear(-2.5, {-6, 1}, {-5, 0.1}))),
                  std::string("unclear; shows from 3.5 kg"));
+        // A figure of its own unit: half of -6 to 1, with one decimal and none.
+        QCOMPARE(english(sizedCell(unclear(-2.5, {-6, 1}, {-5, -0.1}), 1)),
+                 std::string("unclear, leaning down; shows from 3.5"));
+        QCOMPARE(english(sizedCell(unclear(-2, {-6, 2}, {-5, 0.1}), 0)),
+                 std::string("unclear; shows from 4"));
+        QCOMPARE(english(sizedCell(read(0.08, {0.06, 0.10}, {0.06, 0.10}, five), 3)),
+                 std::string("better, by more than matters"));
         QCOMPARE(english(maxCell(read(0, {-0.06, 0.06}, {-0.04, 0.04}, five))),
                  std::string("held"));
     }
     void aClearReadingStandsAlone() {
-        QCOMPARE(english(toldSpeed(read(0.08, {0.06, 0.10}, {0.06, 0.10}, five))),
+        QCOMPARE(english(speedReading(read(0.08, {0.06, 0.10}, {0.06, 0.10}, five))),
                  std::string("better, by over 0.050"));
-        QCOMPARE(english(toldMax(read(0, {-0.06, 0.06}, {-0.04, 0.04}, five))),
+        QCOMPARE(english(maxReading(read(0, {-0.06, 0.06}, {-0.04, 0.04}, five))),
                  std::string("held"));
-        QCOMPARE(english(toldMax(ReadChange{})), std::string("no figure"));
+        QCOMPARE(english(maxReading(ReadChange{})), std::string("no figure"));
     }
     void theMaxAsIfStraightStandsBesideIt() {
         const Comparison bent = lightAfterHeavy(true), unbent = lightAfterHeavy(false);
@@ -188,5 +198,5 @@ private Q_SLOTS:
     }
 };
 
-QTEST_APPLESS_MAIN(TestTold)
-#include "tst_told.moc"
+QTEST_APPLESS_MAIN(TestBesideFigures)
+#include "tst_besidefigures.moc"

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What would settle an unclear change: how many tests of the same ladder, on one day or on separate
-// days, until a change that matters, or none, would be said with a good chance.
+// What would make an unclear change clear: how many tests of the same ladder, on one day or on
+// separate days, until a change that matters, or none, would be said with a good chance.
 #pragma once
 
+#include "core/answers/uncertainty.h"
 #include "core/model/mass.h"
 #include "core/model/words.h"
 #include "core/stats/twolines.h"
@@ -26,6 +27,10 @@ struct RepeatsQuestion {
     int most = 20;       ///< tests of a side
     int mostSameDay = 4; ///< times a ladder is lifted on one day
 };
+
+/// Of a change that these parts make uncertain, its days to be as noisy as the noise is expected.
+RepeatsQuestion repeatsQuestion(const ChangeParts& parts, const DayNoise& noise, double smallest,
+                                double level);
 
 /// Number of later tests (1: as it is), or of tests on each side, until the chance of a clear
 /// reading reaches the power. Absent: not within `most`.

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/sentence.h"
+#include "core/answers/comparisonsentence.h"
 
 #include "core/model/phrases/answers.h"
 
@@ -54,7 +54,7 @@ std::vector<ChangeAt> withTelling(const Comparison& c, const std::vector<ChangeA
 }
 
 /// The changes that the sentence tells of, by load.
-std::vector<ChangeAt> told(const Comparison& c, const CommonLoads& common) {
+std::vector<ChangeAt> changesWithin(const Comparison& c, const CommonLoads& common) {
     std::vector<ChangeAt> inside;
     std::ranges::copy_if(c.at, std::back_inserter(inside),
                          [](const ChangeAt& at) { return !at.extrapolated; });
@@ -78,7 +78,7 @@ void tellMost(Clause& clause, double load, const ReadChange& r) {
     if (r.reading != Reading::Unclear)
         return;
     const Telling own{.load = load,
-                      .change = r.told(),
+                      .change = r.besideInterval(),
                       .interval = r.interval,
                       .shows = r.shows(),
                       .leans = r.leans()};
@@ -95,8 +95,8 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
         clauses.push_back({.reading = r.reading,
                            .fromLoad = load,
                            .toLoad = load,
-                           .smallestChange = r.told(),
-                           .largestChange = r.told(),
+                           .smallestChange = r.besideInterval(),
+                           .largestChange = r.besideInterval(),
                            .beyondSmallest = r.beyondSmallest,
                            .withinSmallest = r.withinSmallest});
         tellMost(clauses.back(), load, r);
@@ -105,8 +105,8 @@ void add(std::vector<Clause>& clauses, const ChangeAt& at) {
     Clause& c = clauses.back();
     tellMost(c, load, r);
     c.toLoad = load;
-    c.smallestChange = std::min(c.smallestChange, r.told());
-    c.largestChange = std::max(c.largestChange, r.told());
+    c.smallestChange = std::min(c.smallestChange, r.besideInterval());
+    c.largestChange = std::max(c.largestChange, r.besideInterval());
     c.beyondSmallest = c.beyondSmallest && r.beyondSmallest;
     c.withinSmallest = c.withinSmallest && r.withinSmallest;
 }
@@ -274,7 +274,7 @@ Phrase unclearMax(int leans) {
 }
 
 Words verdict(const ReadChange& r) {
-    const Words by = massWords(r.told(), asChange);
+    const Words by = massWords(r.besideInterval(), asChange);
     const Words low = massWords(r.interval.low, bareChange);
     const Words high = massWords(r.interval.high, bareChange);
     if (r.reading == Reading::Held)
@@ -316,10 +316,10 @@ std::vector<Words> loadClauses(const SentenceParts& parts) {
                                 massWords(all.front().fromLoad, bareLoad),
                                 massWords(all.front().toLoad)),
                             all.front())};
-    std::vector<Words> told;
+    std::vector<Words> words;
     for (std::size_t i = 0; i < all.size(); ++i)
-        told.push_back(clauseWords(all, i));
-    return told;
+        words.push_back(clauseWords(all, i));
+    return words;
 }
 
 /// Where one day's line is drawn far beyond its loads and leaves the change wide open.
@@ -335,12 +335,22 @@ void tellOfNothing(SentenceParts& parts, const Comparison& c) {
     parts.lightLater = parts.reachTo < parts.reachFrom;
 }
 
+/// What the days bound their maxima by, and under which other conditions they were compared.
+void tellOfTheDays(SentenceParts& parts, const Comparison& c) {
+    for (const Profile* p : {&c.from, &c.to})
+        if (const auto& load = p->session.lightestNotLifted)
+            parts.notLifted.push_back({*load, p->session.date, p->session.ordinal});
+    parts.under = underWords(c.conditions);
+    parts.notComparable = c.notComparable;
+}
+
 } // namespace
 
 SentenceParts sentenceParts(const Comparison& c) {
     SentenceParts parts;
+    tellOfTheDays(parts, c);
     if (const auto common = commonLoads(c.from, c.to)) {
-        for (const ChangeAt& at : told(c, *common))
+        for (const ChangeAt& at : changesWithin(c, *common))
             add(parts.clauses, at);
     } else {
         parts.noOverlap = true;
@@ -349,7 +359,7 @@ SentenceParts sentenceParts(const Comparison& c) {
         parts.oneRmReason = c.oneRm.why().reason;
         return parts;
     }
-    if (c.oneRm->read.reading == Reading::NoFigure)
+    if (c.oneRm->read.reading == Reading::NoFigure && c.notComparable.empty())
         parts.oneRmReason = say("a slope is not certain enough to bound its change");
     else
         parts.oneRm = *c.oneRm;
@@ -360,8 +370,18 @@ SentenceParts sentenceParts(const Comparison& c) {
 }
 
 Words sentence(const SentenceParts& parts) {
-    std::vector<Words> all = loadClauses(parts);
-    all.push_back(maxClause(parts));
+    std::vector<Words> all;
+    if (parts.notComparable.empty()) {
+        all = loadClauses(parts);
+        all.push_back(maxClause(parts));
+        if (!parts.under.empty())
+            all.push_back(say("compared %1", parts.under));
+    } else {
+        all.push_back(say("not comparable: %1", parts.notComparable));
+    }
+    for (const LoadNotLifted& tried : parts.notLifted)
+        all.push_back(say("%1 was not lifted on %2", massWords(tried.load),
+                          sayDay(tried.date, tried.ordinal)));
     return asSentence(clauses(std::move(all)));
 }
 

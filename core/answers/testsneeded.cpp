@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/settle.h"
+#include "core/answers/testsneeded.h"
 
-#include "core/answers/figures.h"
-#include "core/answers/nexttest.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/answers.h"
-#include "core/stats/design.h"
 #include "core/stats/power.h"
 
 #include <algorithm>
@@ -113,63 +110,16 @@ Settling settling(const Repeats& r) {
     return {};
 }
 
-std::optional<RepeatsQuestion> repeatsQuestion(const Profile& profile,
-                                               const NextTestSettings& settings,
-                                               const LadderForecast& ladder, Mass load,
-                                               double smallest) {
-    if (!(smallest > 0) || !(settings.scatter.df > 0) || ladder.distinct < 2)
-        return std::nullopt;
-    std::vector<double> kg;
-    for (const BuiltLoad& each : ladder.loads)
-        kg.push_back(kilograms(each.exact));
-    const stats::Spread x = stats::spread(kg);
-    const double s2 = settings.scatter.s * settings.scatter.s;
-    const double df = profile.line.df() + std::max(0, x.n - 2);
-    if (!(df > 0))
-        return std::nullopt;
-    const stats::Moving day = dayOf(settings.dayNoise, profile.line, profile.referenceMax());
-    const auto at = [&](double n, double mean, double sxx) {
-        const double off = kilograms(load) - mean;
-        return stats::Variance{s2 * (1 / n + off * off / sxx), df};
-    };
-    const stats::Interval bend = bendErrors(profile, settings, ladder.loads).at(kilograms(load));
-    return RepeatsQuestion{.earlier = at(profile.line.n, profile.line.xMean, profile.line.sxx),
-                           .later = at(x.n, x.mean, x.sxx),
-                           .day = {day.at(kilograms(load)), day.df},
-                           .dayExpected =
-                               day.at(kilograms(load)) * settings.dayNoise.expectedRatio(),
-                           .span = bend.high - bend.low,
-                           .smallest = smallest,
-                           .level = profile.level};
-}
-
-std::optional<RepeatsQuestion> repeatsQuestionOfMax(const Profile& profile,
-                                                    const NextTestSettings& settings,
-                                                    const LadderForecast& ladder, double smallest) {
-    const double df = profile.line.df() + std::max(0, static_cast<int>(ladder.loads.size()) - 2);
-    if (!(smallest > 0) || !(settings.scatter.df > 0) || ladder.distinct < 2 || !profile.oneRm ||
-        !(df > 0))
-        return std::nullopt;
-    std::vector<double> kg;
-    for (const BuiltLoad& each : ladder.loads)
-        kg.push_back(kilograms(each.exact));
-    const stats::Spread x = stats::spread(kg);
-    const stats::Moving day = dayOf(settings.dayNoise, profile.line, profile.referenceMax());
-    const double max = profile.oneRm->estimate;
-    const double perKilogram = profile.line.slope * profile.line.slope;
-    const auto at = [&](double n, double mean, double sxx) {
-        const double off = max - mean;
-        return stats::Variance{
-            settings.scatter.s * settings.scatter.s * (1 / n + off * off / sxx) / perKilogram, df};
-    };
-    const double ofDay = day.at(max) / perKilogram;
-    return RepeatsQuestion{.earlier = at(profile.line.n, profile.line.xMean, profile.line.sxx),
-                           .later = at(x.n, x.mean, x.sxx),
-                           .day = {ofDay, day.df},
-                           .dayExpected = ofDay * settings.dayNoise.expectedRatio(),
-                           .span = ladder.bendChange.high - ladder.bendChange.low,
-                           .smallest = smallest,
-                           .level = profile.level};
+RepeatsQuestion repeatsQuestion(const ChangeParts& parts, const DayNoise& noise, double smallest,
+                                double level) {
+    return {.earlier = parts.earlier,
+            .later = parts.later,
+            .day = parts.day,
+            .dayExpected = parts.day.value * noise.expectedRatio(),
+            .span = parts.bend.width(),
+            .standing = parts.device,
+            .smallest = smallest,
+            .level = level};
 }
 
 } // namespace slopebook::answers

@@ -27,6 +27,13 @@ struct Clause {
     std::optional<Telling> telling = {}; ///< of an unclear one
 };
 
+/// A load that was tried on a day and not lifted.
+struct LoadNotLifted {
+    Mass load = {};
+    Date date = {};
+    int ordinal = 1;
+};
+
 struct SentenceParts {
     std::vector<Clause> clauses = {}; ///< by load, over the loads inside what both sessions cover
     bool noOverlap = false;
@@ -36,7 +43,10 @@ struct SentenceParts {
     /// Where loads too light leave the change of the max within so wide an interval, in % of the
     /// earlier estimate, that nothing is said of it: in place of oneRm, after the loads.
     std::optional<stats::Interval> nothingOfMax = {};
-    bool lightLater = false; ///< by the later loads (else by the earlier)
+    bool lightLater = false;                   ///< by the later loads (else by the earlier)
+    std::vector<LoadNotLifted> notLifted = {}; ///< the lightest of each day
+    Words under = {};                          ///< what was different around it (ReadChange::under)
+    Words notComparable = {};                  ///< why nothing else is told; empty: all of it is
 };
 
 /// An interval of the max's change this many % of it to a side or wider says nothing where a line

@@ -12,10 +12,6 @@ bool alike(const Unsettled& a, const Unsettled& b) {
     return a.smallest == b.smallest && a.settling == b.settling;
 }
 
-stats::Interval over(const stats::Interval& a, const stats::Interval& b) {
-    return {std::min(a.low, b.low), std::max(a.high, b.high)};
-}
-
 /// "40, 50 kg": the unit once.
 Words subject(const std::vector<Mass>& loads) {
     std::vector<Words> all;
@@ -87,8 +83,8 @@ std::vector<Unsettled> unsettled(const Comparison& comparison) {
             continue;
         }
         same->loads.push_back(at.load);
-        same->chance = over(same->chance, one.chance);
-        same->chanceHeld = over(same->chanceHeld, one.chanceHeld);
+        same->chance = stats::hull(same->chance, one.chance);
+        same->chanceHeld = stats::hull(same->chanceHeld, one.chanceHeld);
     }
     if (comparison.oneRm && comparison.oneRm->read.reading == Reading::Unclear)
         groups.push_back(unsettled({}, comparison.oneRm->unsettled));
