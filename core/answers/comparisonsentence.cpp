@@ -380,8 +380,8 @@ Words sentence(const SentenceParts& parts) {
         all.push_back(say("not comparable: %1", parts.notComparable));
     }
     for (const LoadNotLifted& tried : parts.notLifted)
-        all.push_back(say("%1 was not lifted on %2", massWords(tried.load),
-                          sayDay(tried.date, tried.ordinal)));
+        all.push_back(
+            say("%1 was not lifted on %2", tried.load, sayDay(tried.date, tried.ordinal)));
     return asSentence(clauses(std::move(all)));
 }
 

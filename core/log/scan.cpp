@@ -299,6 +299,7 @@ private:
     std::vector<LiftConditions> m_liftConditions; ///< kept, as m_lines
     std::size_t m_ofLifts = 0;
     std::vector<LiftId> m_movers; ///< lifts that move the body
+    std::vector<Mass> m_tried;    ///< and not lifted, of the lift last begun
     bool m_movesBody = false;     ///< the lift at hand does
     SessionId m_id{};
     SessionHead m_head;

@@ -291,8 +291,8 @@ private Q_SLOTS:
         const TestChange& left = battery.tests[0];
         QVERIFY(std::abs(*left.change - 0.05) < 1e-12); // from the block's latest, 1.9
         QCOMPARE(left.before.date, later.date);
-        QCOMPARE(left.context.size(), std::size_t(1));
-        QCOMPARE(left.context[0], (ContextChange{ContextChange::Of::Surface, "boards", "grass"}));
+        QCOMPARE(left.conditions.size(), std::size_t(1));
+        QCOMPARE(left.conditions[0], (ConditionChange{ConditionChange::Of::Surface, "boards", "grass"}));
         const TestChange& right = battery.tests[1];
         QVERIFY(!right.change);
         QCOMPARE(english(right.noReading), std::string("after: not possible: sore ankle"));

@@ -510,6 +510,7 @@ inline constexpr std::string_view answers[]{
     translate("Phrases", "the estimate is not under the %1 that were not lifted that day: the line "
                          "reads high, and plans keep under that load"),
     translate("Phrases", "%1 was lifted that day and %2 was not: the max lies between"),
+    translate("Phrases", "%1, %2"),
 };
 
 } // namespace slopebook::phrases
