@@ -104,7 +104,8 @@ void addForest(BatteryComparison& battery, const Words& label, const ReadChange&
                               .change = change.change / m,
                               .interval = {std::min(a, b), std::max(a, b)},
                               .reading = change.reading,
-                              .flagged = flagged});
+                              .flagged = flagged,
+                              .leans = change.leans() * (higherIsBetter ? 1 : -1)});
 }
 
 void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, TestKind>> kinds,
@@ -190,6 +191,12 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
 
 Words testLabel(const TestKind& kind, BodySide side) {
     return sided(kind.name, side);
+}
+
+Words forestReading(const ForestRow& row) {
+    return row.leans > 0   ? say("unclear, leaning to better")
+           : row.leans < 0 ? say("unclear, leaning to worse")
+                           : readingWords(row.reading);
 }
 
 Words unclearTestWords(const TestChange& test) {

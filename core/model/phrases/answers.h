@@ -439,6 +439,8 @@ inline constexpr std::string_view answers[]{
     translate("Phrases",
               "the days differ in reps: at each load the fastest of as many reps is compared"),
     translate("Phrases", "unclear, leaning up"),
+    translate("Phrases", "unclear, leaning to better"),
+    translate("Phrases", "unclear, leaning to worse"),
     translate("Phrases", "unclear, leaning down"),
     translate("Phrases", "%1 % %2"),
     translate("Phrases", "sets of one athlete resemble each other: the limits and the interval of "

@@ -26,15 +26,6 @@ namespace slopebook::ui {
 
 namespace {
 
-/// A table that is as high as its rows: the page scrolls, not the table.
-void fitHeight(QTableView* table) {
-    table->resizeColumnsToContents();
-    int height = table->horizontalHeader()->sizeHint().height() + 2 * table->frameWidth() + 2;
-    for (int row = 0; row < table->model()->rowCount(); ++row)
-        height += table->rowHeight(row);
-    table->setFixedHeight(height + 16); // room for a scroll bar below
-}
-
 QLabel* heading(const QString& words, QWidget* buddy) {
     auto* label = new QLabel(QStringLiteral("<b>%1</b>").arg(words.toHtmlEscaped()));
     label->setBuddy(buddy);
@@ -297,7 +288,7 @@ void BeforeAfterView::show(const questions::BatteryAnswer& answer) {
     m_missingTitle->setVisible(gaps);
     m_missingTable->setVisible(gaps);
     for (QTableView* table : {m_testTable, m_leftRightTable, m_missingTable})
-        fitHeight(table);
+        showWhole(table);
     m_notes->setText(
         (page::batteryNotes(battery, m_logbook.loadUnit()) + page::batterySources(battery))
             .join(QLatin1Char('\n')));

@@ -2,6 +2,7 @@
 #include "ui/athlete/plan/nexttestpane.h"
 
 #include "core/answers/nexttestwords.h"
+#include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
@@ -13,7 +14,6 @@
 #include <QLabel>
 #include <QScrollArea>
 #include <QSpinBox>
-#include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -72,21 +72,15 @@ void NextTestPane::build() {
     m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
     m_table->setWordWrap(false);
     m_table->setTabKeyNavigation(false);
-    auto* split = new QSplitter(Qt::Vertical);
-    split->addWidget(m_table);
-    split->addWidget(m_chart);
-    split->setStretchFactor(0, 3);
-    split->setStretchFactor(1, 2);
-    m_table->setMinimumHeight(130);
-    m_chart->setMinimumHeight(170);
-    split->setChildrenCollapsible(false);
+    m_chart->setMinimumHeight(230);
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout(inside);
     layout->addLayout(row);
     layout->addLayout(second);
     layout->addWidget(m_sentence);
-    layout->addWidget(split, 1);
-    layout->addWidget(m_settled);
+    layout->addWidget(m_table);
+    layout->addWidget(m_settled); // before the chart, or it would lie below the window
+    layout->addWidget(m_chart, 1);
     auto* scroll = new QScrollArea;
     scroll->setAccessibleName(tr("Next test"));
     scroll->setWidget(inside);
@@ -110,6 +104,7 @@ void NextTestPane::showReason(const QString& reason) {
     m_chart->setSpokenText(reason);
     m_sentence->setText(reason);
     m_settled->clear();
+    showWhole(m_table);
 }
 
 void NextTestPane::ask(const Question& q) {
@@ -135,7 +130,7 @@ void NextTestPane::ask(const Question& q) {
         return;
     }
     m_model->setNextTest(*next, q.unit);
-    m_table->resizeColumnsToContents();
+    showWhole(m_table);
     m_chart->setData({.curve = next->curve, .byOneRm = next->byOneRm, .unit = q.unit});
     m_sentence->setText(sentence(*next, q.unit) + repsNote);
     m_chart->setSpokenText(m_sentence->text());

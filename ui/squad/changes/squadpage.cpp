@@ -34,6 +34,17 @@ namespace {
 
 constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
 
+/// The columns as wide as what they hold; the reading, the last, wraps in what is left.
+void restToReading(QTableView& table) {
+    constexpr int leastReading = 150;
+    table.resizeColumnsToContents();
+    QHeaderView* columns = table.horizontalHeader();
+    const int last = columns->count() - 1;
+    const int rest = table.viewport()->width() - columns->sectionPosition(last);
+    columns->resizeSection(last, std::max(leastReading, rest));
+    table.resizeRowsToContents();
+}
+
 } // namespace
 
 SquadPage::SquadPage(Logbook& logbook, QWidget* parent)
@@ -75,9 +86,9 @@ void SquadPage::build() {
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
     m_table = new TextTable(this);
-    m_view = rowTable(m_table, tr("Athletes and their changes"));
+    m_view = rowTable(m_table, tr("Athletes and their changes"),
+                      {.lastTakesRest = true, .growing = true}); // an unclear reading is long
     m_view->setObjectName(u"squad"_s);
-    m_view->horizontalHeader()->setStretchLastSection(true);
     m_counts = new QLabel;
     m_counts->setAccessibleDescription(tr("Readings counted"));
     m_notes = new QLabel;
@@ -90,7 +101,7 @@ void SquadPage::build() {
     split->setChildrenCollapsible(false);
     split->addWidget(scroll);
     split->addWidget(m_view);
-    split->setSizes({450, 610});
+    split->setSizes({400, 660});
     m_compare = new QPushButton(tr("Compare &both sessions"));
     m_compare->setToolTip(tr("A double click on the athlete does the same"));
     m_open = new QPushButton(tr("&Open the later session"));
@@ -274,7 +285,7 @@ void SquadPage::showPart(int part) {
     const answers::SquadPart& shown = m_squad->parts[static_cast<std::size_t>(part)];
     m_table->setTable(squadHeadings(shown, m_squad->level, m_logbook.loadUnit()),
                       squadRows(shown, m_logbook.loadUnit()), 3, 6);
-    m_view->resizeColumnsToContents();
+    restToReading(*m_view);
     m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
     m_counts->setText(tr("%1, %2 to %3: %4")
                           .arg(partName(shown, m_logbook.loadUnit()), text(m_squad->from.name),

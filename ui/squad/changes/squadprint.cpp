@@ -57,13 +57,13 @@ void addTable(Flow& flow, const answers::SquadPart& part, double level, LoadUnit
         rows.push_back(std::move(cells));
     }
     const double w = flow.width() / 523;
-    flow.table({{100 * w},
-                {62 * w},
-                {62 * w},
-                {52 * w, Qt::AlignRight},
-                {88 * w, Qt::AlignRight},
-                {54 * w, Qt::AlignRight},
-                {105 * w}},
+    flow.table({{84 * w},
+                {58 * w},
+                {58 * w},
+                {48 * w, Qt::AlignRight},
+                {84 * w, Qt::AlignRight},
+                {50 * w, Qt::AlignRight},
+                {141 * w}},
                head, rows, pageFont(squadTableText), 4);
 }
 
