@@ -36,7 +36,7 @@ constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
 
 /// The columns as wide as what they hold; the reading, the last, wraps in what is left.
 void restToReading(QTableView& table) {
-    constexpr int leastReading = 150;
+    constexpr int leastReading = 130;
     table.resizeColumnsToContents();
     QHeaderView* columns = table.horizontalHeader();
     const int last = columns->count() - 1;
@@ -101,7 +101,7 @@ void SquadPage::build() {
     split->setChildrenCollapsible(false);
     split->addWidget(scroll);
     split->addWidget(m_view);
-    split->setSizes({400, 660});
+    split->setSizes({430, 630});
     m_compare = new QPushButton(tr("Compare &both sessions"));
     m_compare->setToolTip(tr("A double click on the athlete does the same"));
     m_open = new QPushButton(tr("&Open the later session"));
