@@ -2,7 +2,7 @@
 #include "core/answers/told.h"
 #include "tests/support/ladders.h"
 #include "ui/athlete/compare/comparepage.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 

@@ -4,9 +4,9 @@
 // printed.
 #include "tests/support/ladders.h"
 #include "ui/edits/logbook.h"
-#include "ui/paper/comparisonpage.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/paper/pages.h"
+#include "ui/paper/printedcomparison.h"
 #include "ui/squad/changes/squadpage.h"
 #include "ui/squad/changes/squadprint.h"
 #include "ui/words/said.h"

@@ -6,7 +6,7 @@
 #include "tests/log/builders.h"
 #include "ui/athlete/season/seasonpage.h"
 #include "ui/athlete/season/seasonrows.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/squad/changes/periodchooser.h"
 #include "ui/squad/changes/squadpage.h"
 #include "ui/squad/devices/agreementview.h"
@@ -456,12 +456,12 @@ void TestTrustPages::agreementOfTwoDevices() {
     QCOMPARE(shown.sets.size(), std::size_t(5));
     QCOMPARE(page.agreement().sets().rowCount(), 5);
     QVERIFY(column(page.agreement().figures(), 0).contains(u"least products"_s));
-    QVERIFY(page.agreement().told().contains(u"Left encoder reads 0.030 m/s more"_s));
+    QVERIFY(page.agreement().sentence().contains(u"Left encoder reads 0.030 m/s more"_s));
     // A lift that two devices never saw together.
     const LiftId other = log.book.addLift({.name = "Front squat"});
     page.setAthleteAndLift({}, other);
     QVERIFY(page.agreement().chart().data().sets.empty());
-    QVERIFY(page.agreement().told().contains(u"two devices at once"_s));
+    QVERIFY(page.agreement().sentence().contains(u"two devices at once"_s));
 }
 
 void TestTrustPages::comparisonsTakeTheBiasOff() {

@@ -36,7 +36,7 @@ void Edit::step(bool forward) {
         else
             takeBack();
         m_applied = forward;
-        m_host.told(what(), session());
+        m_host.changed(what(), session());
     } catch (const LogError& error) {
         refuse(error,
                error.kind() == LogError::Kind::Conflict || error.kind() == LogError::Kind::Damaged);

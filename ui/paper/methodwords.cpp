@@ -2,7 +2,7 @@
 // How the comparison was computed and where its figures come from, in a few lines.
 #include "core/answers/sources.h"
 #include "core/answers/told.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/paper/pagewords.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/compare/comparisonview.h"
 
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/parts/cautions.h"
 #include "ui/parts/rowtable.h"
 #include "ui/words/said.h"

@@ -3,7 +3,7 @@
 // comparison window shows the same rows.
 #pragma once
 
-#include "ui/paper/comparisonpage.h"
+#include "ui/paper/printedcomparison.h"
 
 #include <QStringList>
 

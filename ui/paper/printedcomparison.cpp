@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/paper/comparisonpage.h"
+#include "ui/paper/printedcomparison.h"
 
-#include "ui/paper/comparisoncontent.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
+#include "ui/paper/printedparts.h"
 
 #include <QCoreApplication>
 

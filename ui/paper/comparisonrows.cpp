@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 
 #include "core/answers/told.h"
 #include "core/model/session.h"

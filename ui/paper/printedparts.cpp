@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/paper/comparisoncontent.h"
+#include "ui/paper/printedparts.h"
 
 #include "ui/charts/changefigure.h"
 #include "ui/charts/linefigure.h"
 #include "ui/charts/maxchart.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/paper/pagewords.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/said.h"

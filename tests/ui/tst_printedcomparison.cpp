@@ -2,8 +2,8 @@
 #include "core/answers/told.h"
 #include "core/model/errors.h"
 #include "tests/support/ladders.h"
-#include "ui/paper/comparisonpage.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
+#include "ui/paper/printedcomparison.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -54,7 +54,7 @@ PageHeader header() {
 
 } // namespace
 
-class TestComparisonPage : public QObject {
+class TestPrintedComparison : public QObject {
     Q_OBJECT
 
     QTemporaryDir m_folder;
@@ -313,5 +313,5 @@ private Q_SLOTS:
     }
 };
 
-QTEST_MAIN(TestComparisonPage)
-#include "tst_comparisonpage.moc"
+QTEST_MAIN(TestPrintedComparison)
+#include "tst_printedcomparison.moc"
