@@ -2,6 +2,7 @@
 #include "ui/edits/edit.h"
 
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -48,10 +49,7 @@ void Edit::step(bool forward) {
 }
 
 void refuseChangedElsewhere() {
-    throw LogError(
-        LogError::Kind::Conflict,
-        asIs(QCoreApplication::translate("Edit", "it has been changed by another window since")
-                 .toStdString()));
+    throw LogError(LogError::Kind::Conflict, say("it has been changed by another window since"));
 }
 
 } // namespace slopebook::ui

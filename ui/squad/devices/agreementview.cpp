@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/devices/agreementview.h"
 
+#include "core/answers/squadtold.h"
 #include "core/questions/liftcontext.h"
 #include "ui/parts/rowtable.h"
 #include "ui/squad/devices/noiserows.h"
@@ -93,10 +94,7 @@ void AgreementView::reload() {
             m_which->addItem(tr("%1 and %2").arg(nameOf(first), nameOf(second)));
         m_which->setEnabled(!m_pairs.empty());
         if (m_pairs.empty()) {
-            showNothing(tr("No sets of this lift were measured by two devices at once. Enter the "
-                           "same sets as two sessions of one athlete and day, each with its "
-                           "device: then they are compared here, and comparisons across the two "
-                           "have the bias taken off."));
+            showNothing(said(answers::noAgreementWords()));
             return;
         }
         m_which->setCurrentIndex(std::max(0, m_which->findText(kept)));
