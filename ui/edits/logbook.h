@@ -49,7 +49,6 @@ public:
     EquipmentId addEquipment(const Equipment& equipment);
     TestKindId addTestKind(const TestKind& kind);
     SessionId addSession(const SessionHead& session);
-    SetId addSet(SessionId session, LiftId lift, const Set& set);
     /// All of them or none, and one step of undo. sets must not be empty.
     std::vector<SetId> addSets(SessionId session, LiftId lift, const std::vector<Set>& sets);
     void changeAthlete(AthleteId id, const Athlete& athlete);
