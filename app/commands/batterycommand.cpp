@@ -4,6 +4,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/outputs.h"
 #include "app/commands/texttable.h"
+#include "core/answers/batterytold.h"
 #include "core/answers/figures.h"
 #include "core/answers/readingwords.h"
 #include "core/log/snapshot.h"
@@ -52,7 +53,7 @@ std::string testsText(const answers::BatteryComparison& battery) {
                    test.noise ? answers::fixed(test.noise->te, d) : "",
                    english(sizedCell(test.read, d))});
     }
-    return table.empty() ? "No test of the battery was done on either side.\n" : table.text();
+    return table.empty() ? english(answers::batterySummary(battery)) + "\n" : table.text();
 }
 
 /// Where a lift has no line to judge by: what was seen at the loads of both sides.
@@ -97,14 +98,14 @@ std::string restText(const questions::BatteryAnswer& answer) {
                     "\n" + sharedText(lift);
     }
     for (const Words& what : answer.unread)
-        text += "\nLeft out, for it cannot be read: " + english(what) + "\n";
+        text += "\n" + english(answers::leftOutWords(what)) + "\n";
     return text + notesText(battery.notes);
 }
 
 std::string batteryText(const questions::BatteryAnswer& answer) {
     return answer.athlete.value.name + ": all tests from " + answer.battery.fromLabel + " to " +
            answer.battery.toLabel + "\n\n" + testsText(answer.battery) + restText(answer) + "\n" +
-           caution + "\n";
+           cautionText() + "\n";
 }
 
 void seenJson(Json& json, const char* name, const answers::SeenTest& seen) {
@@ -154,14 +155,8 @@ void testChangeJson(Json& json, const TestChange& test) {
         .field("leans", test.read.leans())
         .field("reason",
                test.noReading.empty() ? std::nullopt : std::optional(english(test.noReading)));
-    json.key("context_changed").array();
-    for (const auto& change : test.conditions)
-        json.object()
-            .field("what", answers::word(change.what))
-            .field("from", change.before)
-            .field("to", change.after)
-            .endObject();
-    json.endArray().endObject();
+    conditionsJson(json, "context_changed", test.conditions);
+    json.endObject();
 }
 
 void asymmetryJson(Json& json, const char* name, const Answer<answers::Asymmetry>& asymmetry) {

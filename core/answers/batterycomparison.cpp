@@ -94,10 +94,11 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
              changeInterval(change, test.noise->te, test.noise->df, equivalenceLevel(level)),
              smallestOf(test.kind, test.side, squad), test.kind.value.higherIsBetter);
     test.read.at80 = changeInterval(change, test.noise->te, test.noise->df, leaningLevel);
-    const Words why = notComparableWords(test.before.conditions, test.after.conditions);
-    setUnder(test.read, underWords(test.conditions), why);
-    if (!why.empty())
-        test.noReading = say("not comparable: %1", why);
+    const Under under{test.conditions,
+                      notComparableWords(test.before.conditions, test.after.conditions)};
+    setUnder(test.read, under);
+    if (!under.notComparable.empty())
+        test.noReading = say("not comparable: %1", under.notComparable);
 }
 
 void addForest(BatteryComparison& battery, const Words& label, const ReadChange& change,
@@ -114,7 +115,8 @@ void addForest(BatteryComparison& battery, const Words& label, const ReadChange&
                               .change = change.change / m,
                               .interval = {std::min(a, b), std::max(a, b)},
                               .reading = change.reading,
-                              .flagged = flagged});
+                              .flagged = flagged,
+                              .leans = change.leans() * (higherIsBetter ? 1 : -1)});
 }
 
 void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, TestKind>> kinds,
@@ -196,15 +198,21 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
         battery.notDrawn.push_back(say("%1: %2", label, comparison.oneRm.why().reason));
     else if (comparison.oneRm->read.reading == Reading::NoFigure)
         battery.notDrawn.push_back(say("%1: %2", label,
-                                       comparison.notComparable.empty()
+                                       comparison.under.notComparable.empty()
                                            ? say("the change cannot be bounded")
-                                           : comparison.notComparable));
+                                           : comparison.under.notComparable));
     else
         addForest(battery, label, comparison.oneRm->read, true, false);
 }
 
 Words testLabel(const TestKind& kind, BodySide side) {
     return sided(kind.name, side);
+}
+
+Words forestReading(const ForestRow& row) {
+    return row.leans > 0   ? say("unclear, leaning to better")
+           : row.leans < 0 ? say("unclear, leaning to worse")
+                           : readingWords(row.reading);
 }
 
 Words unclearTestWords(const TestChange& test) {

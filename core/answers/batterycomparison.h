@@ -27,7 +27,10 @@ struct ForestRow {
     stats::Interval interval = {};
     Reading reading = Reading::NoFigure;
     bool flagged = false; ///< the context changed, or a figure is extrapolated
+    int leans = 0;        ///< an unclear change: +1 to the better side, -1 to the worse
 };
+/// "better", "unclear, leaning to better": its interval is drawn beside.
+Words forestReading(const ForestRow& row);
 
 struct MissingTest {
     std::string label = {}; ///< of the date or block

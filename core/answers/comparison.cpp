@@ -103,31 +103,6 @@ std::vector<Differs> whereTheyDiffer(const Profile& from, const Profile& to,
     return found;
 }
 
-std::vector<ConditionChange> conditionsOf(const Profile& from, const Profile& to,
-                                          const ComparisonSettings& settings) {
-    auto changes =
-        conditionChanges(from.session.conditions, to.session.conditions, settings.devices);
-    if (settings.deviceBias)
-        std::erase_if(changes, [](const ConditionChange& change) {
-            return change.what == ConditionChange::Of::Device;
-        });
-    return changes;
-}
-
-Words whyNotComparable(const Profile& from, const Profile& to,
-                       std::span<const ConditionChange> changes) {
-    if (Words why = notComparableWords(from.session.conditions, to.session.conditions);
-        !why.empty())
-        return why;
-    const auto device =
-        std::ranges::find(changes, ConditionChange::Of::Device, &ConditionChange::what);
-    return device == changes.end()
-               ? Words()
-               : say("measured by another device (%1, then %2), and no study says how the two "
-                     "differ",
-                     device->before, device->after);
-}
-
 } // namespace
 
 std::optional<CommonLoads> commonLoads(const Profile& from, const Profile& to) {
@@ -155,7 +130,7 @@ ChangeAt changeAt(const Comparison& c, Mass load) {
                 .checkLoad = std::ranges::count(c.settings.checkLoads, load) > 0,
                 .seenFrom = seenAt(c.from.session, load),
                 .seenTo = seenAt(c.to.session, load)};
-    setUnder(at.read, underWords(c.conditions), c.notComparable);
+    setUnder(at.read, c.under);
     if (at.read.reading == Reading::Unclear)
         at.unsettled = repeatsQuestion(c, load);
     return at;
@@ -204,11 +179,11 @@ Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftS
                  .differs = {},
                  .crossing = lines.crossing(settings.level),
                  .oneRm = std::move(oneRm)};
-    c.conditions = conditionsOf(c.from, c.to, settings);
-    c.notComparable = whyNotComparable(c.from, c.to, c.conditions);
+    c.under = underOf(from.conditions, to.conditions, settings.devices,
+                      settings.deviceBias.has_value());
     if (c.oneRm) {
-        setUnder(c.oneRm->read, underWords(c.conditions), c.notComparable);
-        if (!c.notComparable.empty())
+        setUnder(c.oneRm->read, c.under);
+        if (c.oneRm->read.reading != Reading::Unclear)
             c.oneRm->unsettled.reset();
     }
     c.differs = whereTheyDiffer(c.from, c.to, lines, settings.level);

@@ -3,7 +3,6 @@
 // sentence.
 #pragma once
 
-#include "core/answers/conditionchange.h"
 #include "core/answers/profile.h"
 #include "core/answers/reading.h"
 #include "core/answers/testsneeded.h"
@@ -89,11 +88,8 @@ struct Comparison {
     Profile from, to;
     stats::TwoLines lines;         ///< of the two
     ChangeUncertainty uncertainty; ///< what the readings are made with
-    /// What was different around the lift; a device whose bias is taken off is not.
-    std::vector<ConditionChange> conditions = {};
-    /// Why the two may not be compared: by the coach, or by another device without a study of the
-    /// two. Not empty: every reading is NoFigure.
-    Words notComparable = {};
+    /// What was different around the lift; where it may not be compared, every reading is NoFigure.
+    Under under = {};
     std::vector<ChangeAt> at = {}; ///< by load
     std::vector<Differs> differs = {};
     std::optional<stats::TwoLines::Crossing> crossing = {};

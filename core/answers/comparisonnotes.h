@@ -16,6 +16,10 @@ std::vector<Note> comparisonNotes(const Comparison& comparison, std::vector<Note
 Note asSeenNote();
 /// The day-to-day noise in the readings and where it comes from; that there is none.
 Note dayNoiseNote(const DayNoise& noise);
+/// The same as words, its source whole.
+Words dayNoiseWords(const DayNoise& noise);
+/// Each smallest change that matters, its source whole.
+std::vector<Words> smallestWords(const Comparison& comparison);
 /// What of that noise is published, cited: behind the others.
 void citeDayNoise(const DayNoise& noise, std::vector<Note>& notes);
 /// The smallest change of speed that matters and where it comes from.

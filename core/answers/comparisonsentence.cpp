@@ -340,8 +340,8 @@ void tellOfTheDays(SentenceParts& parts, const Comparison& c) {
     for (const Profile* p : {&c.from, &c.to})
         if (const auto& load = p->session.lightestNotLifted)
             parts.notLifted.push_back({*load, p->session.date, p->session.ordinal});
-    parts.under = underWords(c.conditions);
-    parts.notComparable = c.notComparable;
+    parts.under = underWords(c.under.changes);
+    parts.notComparable = c.under.notComparable;
 }
 
 } // namespace
@@ -359,7 +359,7 @@ SentenceParts sentenceParts(const Comparison& c) {
         parts.oneRmReason = c.oneRm.why().reason;
         return parts;
     }
-    if (c.oneRm->read.reading == Reading::NoFigure && c.notComparable.empty())
+    if (c.oneRm->read.reading == Reading::NoFigure && c.under.notComparable.empty())
         parts.oneRmReason = say("a slope is not certain enough to bound its change");
     else
         parts.oneRm = *c.oneRm;

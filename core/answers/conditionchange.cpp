@@ -89,4 +89,20 @@ Words notComparableWords(const Conditions& before, const Conditions& after) {
     return asIs(before.notComparable.empty() ? after.notComparable : before.notComparable);
 }
 
+Under underOf(const Conditions& before, const Conditions& after, Devices devices,
+              bool biasTakenOff) {
+    Under under{.changes = conditionChanges(before, after, devices),
+                .notComparable = notComparableWords(before, after)};
+    const auto device = std::ranges::find(under.changes, Of::Device, &ConditionChange::what);
+    if (device == under.changes.end())
+        return under;
+    if (biasTakenOff)
+        under.changes.erase(device);
+    else if (under.notComparable.empty())
+        under.notComparable = say("measured by another device (%1, then %2), and no study says how "
+                                  "the two differ",
+                                  device->before, device->after);
+    return under;
+}
+
 } // namespace slopebook::answers

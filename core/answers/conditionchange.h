@@ -42,4 +42,14 @@ Words underWords(std::span<const ConditionChange> changes);
 /// Why the two stand beside no other day, by what the coach wrote; empty where they may.
 Words notComparableWords(const Conditions& before, const Conditions& after);
 
+/// How two days of one lift differ.
+struct Under {
+    std::vector<ConditionChange> changes = {};
+    Words notComparable = {}; ///< why they may not be compared; empty: they may
+};
+/// biasTakenOff: a study of the two devices corrects the later one, which then is no change;
+/// without one another device makes them not comparable.
+Under underOf(const Conditions& before, const Conditions& after, Devices devices,
+              bool biasTakenOff);
+
 } // namespace slopebook::answers

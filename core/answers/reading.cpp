@@ -45,10 +45,10 @@ Words leaning(const ReadChange& read) {
 }
 } // namespace
 
-void setUnder(ReadChange& read, const Words& under, const Words& why) {
-    read.under = under;
-    read.notComparable = why;
-    if (why.empty())
+void setUnder(ReadChange& read, const Under& under) {
+    read.under = underWords(under.changes);
+    read.notComparable = under.notComparable;
+    if (under.notComparable.empty())
         return;
     read.reading = Reading::NoFigure;
     read.beyondSmallest = read.withinSmallest = false;

@@ -2,6 +2,7 @@
 // What may be said of a change: better, worse, held, unclear (method.md section 7).
 #pragma once
 
+#include "core/answers/conditionchange.h"
 #include "core/model/words.h"
 #include "core/stats/twolines.h"
 
@@ -86,8 +87,8 @@ Words shortReading(const ReadChange& read);
 /// A reading with what was different around it: "better, on another surface"; "not comparable".
 Words withUnder(const ReadChange& read, const Words& reading);
 
-/// Gives a reading what was different around it; why: it may not be compared at all.
-void setUnder(ReadChange& read, const Words& under, const Words& why);
+/// Gives a reading what was different around it, or that it may not be compared at all.
+void setUnder(ReadChange& read, const Under& under);
 
 /// "better, by over 0.03, on another surface": with what the smallest change adds, of so many
 /// decimals, and with what was different; "not comparable".

@@ -62,6 +62,8 @@ Answer<std::vector<SharedLoadChange>> sharedLoadChanges(const LiftSession& from,
     const stats::Variance ofBias =
         settings.deviceBias ? settings.deviceBias->second : stats::Variance{};
     const auto after = seenByLoad(to);
+    const Under under = underOf(from.conditions, to.conditions, settings.devices,
+                                settings.deviceBias.has_value());
     std::vector<SharedLoadChange> changes;
     for (const auto& [load, before] : seenByLoad(from)) {
         const auto again = after.find(load);
@@ -87,6 +89,7 @@ Answer<std::vector<SharedLoadChange>> sharedLoadChanges(const LiftSession& from,
              .read = readWithBend(change, straight, {}, settings.level,
                                   own != settings.smallestAt.end() ? own->second
                                                                    : settings.smallestVelocity)});
+        setUnder(changes.back().read, under);
     }
     if (changes.empty())
         return NoAnswer{NoAnswer::Why::BeyondLoads, say("the two days share no load")};

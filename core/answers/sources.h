@@ -24,7 +24,7 @@ Words sourceOf(const Smallest& smallest);
 Words sourceOf(const DayNoise& noise);
 /// "published day-to-day noise: ...", for where sources are listed; empty where none is in it.
 Words citationOf(const DayNoise& noise);
-/// "the athlete's own: mean of 3 true maxima".
+/// "the athlete's own: mean of 3 true maxima, drawn towards the lift's figure".
 Words sourceOf(const Mvt& mvt);
 
 /// Whether it is the scatter within a day that explains all: then there is no SD to name.

@@ -67,10 +67,10 @@ Compared comparedIn(const Lift& lift, const SquadMember& member, const Period& f
 
 /// What is not comparable counts as no figure, with its reason.
 Answer<ReadChange> comparable(const Comparison& comparison, const ReadChange& read) {
-    if (comparison.notComparable.empty())
+    if (comparison.under.notComparable.empty())
         return read;
     return NoAnswer{NoAnswer::Why::NotComparable,
-                    say("not comparable: %1", comparison.notComparable)};
+                    say("not comparable: %1", comparison.under.notComparable)};
 }
 
 SquadRow rowOf(const Compared& c) {
@@ -112,7 +112,7 @@ SquadRow rowOfOneRm(const Compared& c) {
     const auto& change = c.comparison->oneRm;
     if (!change)
         row.read = change.why();
-    else if (change->read.reading == Reading::NoFigure && c.comparison->notComparable.empty())
+    else if (change->read.reading == Reading::NoFigure && c.comparison->under.notComparable.empty())
         row.read = NoAnswer{NoAnswer::Why::SlopeUncertain,
                             say("a slope is not certain enough to bound the change")};
     else

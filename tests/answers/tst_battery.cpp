@@ -376,6 +376,30 @@ private Q_SLOTS:
                  "Hop (leaning down: -0.10 " + unit + ", -0.24 to +0.04; shows from 0.14)");
     }
 
+    /// In the forest an unclear change leans to the better or the worse side: of a time, down is
+    /// better.
+    void theForestLeansToASide() {
+        for (const bool higherIsBetter : {true, false}) {
+            Kind k = kind("Test", TestFormula::Value, false);
+            k.value.noise = TestNoise{0.05, false, "x"};
+            k.value.smallest = 0.02;
+            k.value.higherIsBetter = higherIsBetter;
+            const SquadTests squad(std::span(&k, 1));
+            const auto row = [&](double later) {
+                return compareBattery(std::span(&k, 1), AthleteId{1},
+                                      {"a", {session(1, {attempt(2.00)})}},
+                                      {"b", {session(2, {attempt(later)})}}, squad, {})
+                    .forest.at(0);
+            };
+            const char *up = "unclear, leaning to better", *down = "unclear, leaning to worse";
+            QCOMPARE(english(forestReading(row(2.10))), std::string(higherIsBetter ? up : down));
+            QCOMPARE(english(forestReading(row(1.90))), std::string(higherIsBetter ? down : up));
+            QCOMPARE(english(forestReading(row(2.05))), std::string("unclear"));
+            QCOMPARE(english(forestReading(row(2.30))),
+                     std::string(higherIsBetter ? "better" : "worse"));
+        }
+    }
+
     /// A test of the coach's own: what its attempts say, as a lower bound.
     void attemptsBoundTheNoise() {
         Kind k = kind("own test");

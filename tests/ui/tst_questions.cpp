@@ -12,7 +12,6 @@
 
 using namespace slopebook;
 using namespace slopebook::questions;
-using namespace slopebook::ui;
 using namespace slopebook::literals;
 
 namespace {

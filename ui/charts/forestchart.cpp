@@ -24,7 +24,7 @@ constexpr double headUnits = 1.6; // "worse" and "better"
 constexpr double widestSpan = 12; // units either way; what lies beyond is cut and says so
 
 QString readingText(const answers::ForestRow& row) {
-    QString words = said(answers::readingWords(row.reading));
+    QString words = said(answers::forestReading(row));
     if (row.flagged)
         words += QStringLiteral(" *");
     return words;

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/batteryprint.h"
 
+#include "core/answers/batterytold.h"
 #include "ui/charts/forestchart.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/batterywords.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 
@@ -46,14 +48,14 @@ void addTests(page::Flow& flow, const questions::BatteryAnswer& answer) {
                         {r.error},
                         strong(r.reading)});
     const double w = flow.width() / 512;
-    flow.table({{144 * w},
-                {56 * w, Qt::AlignRight},
-                {56 * w, Qt::AlignRight},
-                {44 * w, Qt::AlignRight},
-                {36 * w, Qt::AlignRight},
+    flow.table({{126 * w},
+                {52 * w, Qt::AlignRight},
+                {52 * w, Qt::AlignRight},
+                {42 * w, Qt::AlignRight},
+                {34 * w, Qt::AlignRight},
                 {82 * w, Qt::AlignRight},
-                {32 * w, Qt::AlignRight},
-                {62 * w}},
+                {30 * w, Qt::AlignRight},
+                {94 * w}},
                {strong(PrintWords::tr("Test (unit)")), strong(PrintWords::tr("Before")),
                 strong(PrintWords::tr("After")), strong(PrintWords::tr("Change")),
                 strong(PrintWords::tr("%")),
@@ -123,13 +125,9 @@ void addBatteryRest(page::Flow& flow, const questions::BatteryAnswer& answer, Lo
         for (qsizetype i = 0; i < lines.size(); ++i)
             rows.push_back({strong(i == 0 ? title : QString()), {lines[i]}});
     };
-    add(PrintWords::tr("To beware of"), page::batteryNotes(answer.battery, unit));
-    add(PrintWords::tr("Computed"),
-        {PrintWords::tr(
-            "Interval: change \u00b1 t \u221a2 TE on the degrees of freedom of TE, the typical "
-            "error. Better or worse: the interval excludes zero; held: the interval of two "
-            "one-sided tests lies inside the smallest change that matters; else unclear.")});
-    add(PrintWords::tr("Sources"), page::batterySources(answer.battery));
+    add(PrintWords::tr("To beware of"), said(answers::batteryRemarks(answer.battery), unit));
+    add(PrintWords::tr("Computed"), {said(answers::batteryMethod())});
+    add(PrintWords::tr("Sources"), said(answers::batterySources(answer.battery), unit));
     add(PrintWords::tr("Caution"), {fullCautions()});
     flow.table({{batteryLabelWidth}, {flow.width() - batteryLabelWidth}}, {}, rows,
                page::pageFont(batterySmallSize), 7);
@@ -140,7 +138,8 @@ void fillBattery(page::Flow& flow, const questions::BatteryAnswer& answer, LoadU
     flow.text(PrintWords::tr("All tests from %1 to %2")
                   .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
               page::pageFont(9), 1);
-    flow.text(page::batterySummary(answer.battery), page::pageFont(10, true), 6);
+    flow.text(said(answers::batterySummary(answer.battery), unit),
+              page::pageFont(10, true), 6);
     if (!answer.battery.tests.empty())
         addTests(flow, answer);
     addForest(flow, answer, unit);

@@ -44,6 +44,14 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
     return table;
 }
 
+void showWhole(QTableView* table) {
+    table->resizeColumnsToContents();
+    int height = table->horizontalHeader()->sizeHint().height() + 2 * table->frameWidth() + 2;
+    for (int row = 0; row < table->model()->rowCount(); ++row)
+        height += table->rowHeight(row);
+    table->setFixedHeight(height + 16); // room for a scroll bar below
+}
+
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name) {
     return rowTable(model, name, {.wraps = false, .lastTakesRest = true});
 }

@@ -20,6 +20,9 @@ struct RowStyle {
 /// rows have no headings. name: for those who hear the table.
 QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowStyle& style = {});
 
+/// As high as its rows, its columns as wide as what they hold: the page scrolls, not the table.
+void showWhole(QTableView* table);
+
 /// The same for ready texts: none wraps, the last column takes what is left.
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name);
 

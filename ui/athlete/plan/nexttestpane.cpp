@@ -2,6 +2,9 @@
 #include "ui/athlete/plan/nexttestpane.h"
 
 #include "core/answers/nexttestwords.h"
+#include "core/answers/plantold.h"
+#include "core/model/phrases/questions.h"
+#include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
@@ -13,7 +16,6 @@
 #include <QLabel>
 #include <QScrollArea>
 #include <QSpinBox>
-#include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -72,21 +74,15 @@ void NextTestPane::build() {
     m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
     m_table->setWordWrap(false);
     m_table->setTabKeyNavigation(false);
-    auto* split = new QSplitter(Qt::Vertical);
-    split->addWidget(m_table);
-    split->addWidget(m_chart);
-    split->setStretchFactor(0, 3);
-    split->setStretchFactor(1, 2);
-    m_table->setMinimumHeight(130);
-    m_chart->setMinimumHeight(170);
-    split->setChildrenCollapsible(false);
+    m_chart->setMinimumHeight(230);
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout(inside);
     layout->addLayout(row);
     layout->addLayout(second);
     layout->addWidget(m_sentence);
-    layout->addWidget(split, 1);
-    layout->addWidget(m_settled);
+    layout->addWidget(m_table);
+    layout->addWidget(m_settled); // before the chart, or it would lie below the window
+    layout->addWidget(m_chart, 1);
     auto* scroll = new QScrollArea;
     scroll->setAccessibleName(tr("Next test"));
     scroll->setWidget(inside);
@@ -110,6 +106,7 @@ void NextTestPane::showReason(const QString& reason) {
     m_chart->setSpokenText(reason);
     m_sentence->setText(reason);
     m_settled->clear();
+    showWhole(m_table);
 }
 
 void NextTestPane::ask(const Question& q) {
@@ -127,7 +124,9 @@ void NextTestPane::ask(const Question& q) {
                 settings.scatter.s, *sd, q.about->lift.value.rule,
                 questions::repsOf(*q.log, q.profile->session), m_reps->value());
         else
-            repsNote = u' ' + tr("Too few sets of two reps to say what more reps would do.");
+            repsNote =
+                u' ' +
+                said(questions::say("Too few sets of two reps to say what more reps would do."));
     }
     const auto next = answers::nextTest(*q.profile, settings);
     if (!next) {
@@ -135,9 +134,10 @@ void NextTestPane::ask(const Question& q) {
         return;
     }
     m_model->setNextTest(*next, q.unit);
-    m_table->resizeColumnsToContents();
+    showWhole(m_table);
     m_chart->setData({.curve = next->curve, .byOneRm = next->byOneRm, .unit = q.unit});
-    m_sentence->setText(sentence(*next, q.unit) + repsNote);
+    m_sentence->setText(said(answers::nextTestWords(*next), q.unit).join(QLatin1Char(' ')) +
+                        repsNote);
     m_chart->setSpokenText(m_sentence->text());
     QStringList settled;
     if (const Words shows = answers::canShowWords(next->ladders.front(), next->byOneRm);
@@ -151,36 +151,6 @@ void NextTestPane::ask(const Question& q) {
         settled << said(asSentence(questions::settledWords(*max)), q.unit);
     m_settled->setText(settled.join(u'\n'));
     m_settled->setVisible(!settled.isEmpty());
-}
-
-QString NextTestPane::sentence(const answers::NextTest& next, LoadUnit unit) const {
-    const answers::LadderForecast& best = next.ladders.front();
-    QString said;
-    if (next.byOneRm && best.oneRm)
-        said = tr("The best ladder can be expected to give the estimated 1RM to ± %1 %2")
-                   .arg(number(inUnit(*best.oneRm, unit), 1), unitName(unit));
-    else if (next.byOneRm)
-        said = tr("No ladder of these loads can be expected to bound the estimated 1RM");
-    else
-        said = tr("The best ladder can be expected to give a change to ± %1 m/s")
-                   .arg(number(best.worstChange(), 3));
-    if (next.oneRmNow)
-        said += tr(" (this session's: ± %1 %2)")
-                    .arg(number(inUnit(*next.oneRmNow, unit), 1), unitName(unit));
-    said += u'.';
-    if (best.flaws.any())
-        said += u' ' + tr("Beware, its loads: %1. No ladder without that was found under these "
-                          "settings: more steps, a heavier load or plates between them may give "
-                          "one.")
-                           .arg(ui::said(answers::flawsWords(best.flaws, next.byOneRm)));
-    if (next.twoExtremesRatio)
-        said += u' ' + tr("Half the sets at the lightest and half at the heaviest load would give "
-                          "%1 times that, and could not show a bend.")
-                           .arg(number(*next.twoExtremesRatio, 2));
-    said += u' ' + tr("Scatter from %1 sessions: SD %2 m/s.")
-                       .arg(next.settings.scatter.sessions)
-                       .arg(number(next.settings.scatter.s, 3));
-    return said;
 }
 
 } // namespace slopebook::ui

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/changes/squadpage.h"
 
+#include "core/answers/squadtold.h"
 #include "core/log/snapshot.h"
+#include "core/model/phrases/questions.h"
 #include "ui/paper/paperwork.h"
 #include "ui/parts/rowtable.h"
 #include "ui/squad/changes/periodchooser.h"
@@ -33,6 +35,17 @@ namespace slopebook::ui {
 namespace {
 
 constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
+
+/// The columns as wide as what they hold; the reading, the last, wraps in what is left.
+void restToReading(QTableView& table) {
+    constexpr int leastReading = 130;
+    table.resizeColumnsToContents();
+    QHeaderView* columns = table.horizontalHeader();
+    const int last = columns->count() - 1;
+    const int rest = table.viewport()->width() - columns->sectionPosition(last);
+    columns->resizeSection(last, std::max(leastReading, rest));
+    table.resizeRowsToContents();
+}
 
 } // namespace
 
@@ -75,9 +88,9 @@ void SquadPage::build() {
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
     m_table = new TextTable(this);
-    m_view = rowTable(m_table, tr("Athletes and their changes"));
+    m_view = rowTable(m_table, tr("Athletes and their changes"),
+                      {.lastTakesRest = true, .growing = true}); // an unclear reading is long
     m_view->setObjectName(u"squad"_s);
-    m_view->horizontalHeader()->setStretchLastSection(true);
     m_counts = new QLabel;
     m_counts->setAccessibleDescription(tr("Readings counted"));
     m_notes = new QLabel;
@@ -90,7 +103,7 @@ void SquadPage::build() {
     split->setChildrenCollapsible(false);
     split->addWidget(scroll);
     split->addWidget(m_view);
-    split->setSizes({450, 610});
+    split->setSizes({430, 630});
     m_compare = new QPushButton(tr("Compare &both sessions"));
     m_compare->setToolTip(tr("A double click on the athlete does the same"));
     m_open = new QPushButton(tr("&Open the later session"));
@@ -255,7 +268,8 @@ void SquadPage::fillParts() {
         m_part->addItem(partName(part, m_logbook.loadUnit()));
     const int at = m_part->findText(kept);
     if (m_squad->parts.empty()) {
-        showNothing(tr("No check load is set for this lift: nothing is followed in the squad."));
+        showNothing(
+            said(say("No check load is set for this lift: nothing is followed in the squad.")));
         return;
     }
     m_part->setCurrentIndex(std::max(0, at));
@@ -274,11 +288,12 @@ void SquadPage::showPart(int part) {
     const answers::SquadPart& shown = m_squad->parts[static_cast<std::size_t>(part)];
     m_table->setTable(squadHeadings(shown, m_squad->level, m_logbook.loadUnit()),
                       squadRows(shown, m_logbook.loadUnit()), 3, 6);
-    m_view->resizeColumnsToContents();
+    restToReading(*m_view);
     m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
     m_counts->setText(tr("%1, %2 to %3: %4")
                           .arg(partName(shown, m_logbook.loadUnit()), text(m_squad->from.name),
-                               text(m_squad->to.name), partCounts(shown)));
+                               text(m_squad->to.name),
+                               said(answers::countWords(shown), m_logbook.loadUnit())));
     m_chart->setSpokenText(m_counts->text());
     m_open->setEnabled(false);
     m_compare->setEnabled(false);
@@ -312,7 +327,7 @@ void SquadPage::openCurrent() {
     if (const auto& session = row->to ? row->to : row->from)
         Q_EMIT sessionWanted(session->session);
     else
-        Q_EMIT message(tr("%1 has no session of this lift in either.").arg(text(row->name)));
+        Q_EMIT message(said(say("%1 has no session of this lift in either.", row->name)));
 }
 
 void SquadPage::compareCurrent() {
