@@ -3,6 +3,7 @@
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
 #include "app/commands/outputs.h"
+#include "app/commands/partsjson.h"
 #include "app/commands/texttable.h"
 #include "core/answers/batterytold.h"
 #include "core/answers/figures.h"
