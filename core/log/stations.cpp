@@ -116,6 +116,7 @@ std::vector<Stored<StationId, Station>> Log::stations() const {
 }
 
 StationId Log::add(const Station& station, std::optional<StationId> id) {
+    requireValid(station);
     return m_impl->write([&] {
         requireWhatIsDone(*m_impl, station);
         return named::add(*m_impl, station, id);

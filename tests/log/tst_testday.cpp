@@ -22,6 +22,14 @@ using log::Log;
 namespace {
 namespace fs = std::filesystem;
 
+/// A test in metres.
+TestKind testCalled(const char* name) {
+    TestKind kind;
+    kind.name = name;
+    kind.unit = "m";
+    return kind;
+}
+
 /// Every name among other logs: "set 3" -> its UUID and hash.
 std::map<std::string, std::string> namesOf(const fs::path& file) {
     std::map<std::string, std::string> all;
@@ -156,13 +164,17 @@ void TestTestDay::whatMayNotStandIsRefused_data() {
         log.setRoster({.station = rack, .day = day(2026, 1, 1), .athletes = {s.lane3, s.lane3}});
     });
     row("both at once of a test without sides", [](Log& log, const Season&) {
-        log.add(TestKind{.name = "Jump", .unit = "m", .bothToo = true});
+        TestKind kind = testCalled("Jump");
+        kind.bothToo = true;
+        log.add(kind);
     });
     row("the best two of which the best counts", [](Log& log, const Season&) {
-        log.add(TestKind{.name = "Jump", .unit = "m", .bestOf = 2});
+        TestKind kind = testCalled("Jump");
+        kind.bestOf = 2;
+        log.add(kind);
     });
     row("a load of a test", [](Log& log, const Season& s) {
-        const TestKindId jump = log.add(TestKind{.name = "Jump", .unit = "m"});
+        const TestKindId jump = log.add(testCalled("Jump"));
         log.setBattery(s.winter,
                        {.tests = {}, .gaps = {{.kind = jump, .load = Mass{1}, .reason = "x"}}});
     });
@@ -367,10 +379,10 @@ void TestTestDay::contentsLeaveOutWhatIsDefault() {
     log::Content before(none, "lift");
     before("name", row.name);
     before("rule", row.rule);
-    QVERIFY(contentHash(none, row) == before.hash());
+    QVERIFY(log::contentHash(none, row) == before.hash());
     Lift moves = row;
     moves.movesBody = true;
-    QVERIFY(contentHash(none, moves) != before.hash());
+    QVERIFY(log::contentHash(none, moves) != before.hash());
     // The SHA-256 of nothing and of "abc" (FIPS 180-4's examples), cut to 16 bytes.
     const auto hex = [](const log::Sixteen& bytes) {
         return QByteArray(reinterpret_cast<const char*>(bytes.data()), 16).toHex();
@@ -406,19 +418,18 @@ void TestTestDay::aDaySplitByDevicesIsJoined() {
     const DeviceId camera = log.add(Device{.name = "Camera"});
     const LiftId squat = log.add(Lift{.name = "Jump squat", .ballistic = true});
     const auto made = [&](int ordinal, LiftId lift, DeviceId device, const char* note) {
-        const SessionId id = addMeasured(log,
-                                         {.athlete = s.lane3,
-                                          .date = day(2026, 5, 4),
-                                          .ordinal = ordinal,
-                                          .note = note},
-                                         {.device = device}, {lift});
+        const SessionId id = addMeasured(
+            log, {.athlete = s.lane3, .date = day(2026, 5, 4), .ordinal = ordinal, .note = note},
+            {.device = device}, {lift});
         log.add(id, lift, ladderSet(40, {1.1}));
         return id;
     };
     const SessionId first = made(1, s.pull, s.encoder, "fresh");
     const SessionId second = made(2, squat, camera, "second device");
-    const TestKindId hop = log.add(TestKind{.name = "Hop", .unit = "m"});
-    log.setBattery(second, {.tests = {{hop, {{.value = 1.8}}, {.device = camera}}}, .gaps = {}});
+    const TestKindId hop = log.add(testCalled("Hop"));
+    Attempt attempt;
+    attempt.value = 1.8;
+    log.setBattery(second, {.tests = {{hop, {attempt}, {.device = camera}}}, .gaps = {}});
     QCOMPARE(log::splitDays(log), (std::vector<log::SplitDay>{{first, second}}));
     const auto names = namesOf(folder.path());
     const auto into = log.session(first), from = log.session(second);
