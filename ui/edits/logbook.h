@@ -49,7 +49,6 @@ public:
     /// With the conditions of lifts that are to be done in it.
     SessionId addSession(const SessionHead& session,
                          const std::vector<LiftConditions>& conditions = {});
-    SetId addSet(SessionId session, LiftId lift, const Set& set);
     /// All of them or none, and one step of undo. sets must not be empty. under: the conditions of
     /// the lift, where its first sets in the session are to bring them along.
     std::vector<SetId> addSets(SessionId session, LiftId lift, const std::vector<Set>& sets,
@@ -64,6 +63,9 @@ public:
     void changeSession(SessionId id, const SessionHead& session,
                        const std::optional<LiftConditions>& conditions = {});
     void setConditions(SessionId session, LiftId lift, const Conditions& conditions);
+    /// Two sessions of a day that were made only for a second device, as one
+    /// (core/log/splitdays.h).
+    void joinSessions(SessionId into, SessionId from);
     void changeSet(SetId id, const Set& set);
     void removeBlock(BlockId id);
     void removeEquipment(EquipmentId id);
