@@ -66,7 +66,8 @@ std::string reportText(const exchange::ImportReport& r, bool dryRun) {
         text += "Already there: " + counted(r.setsAlreadyThere, "set") + ".\n";
     text += listed("New athletes: ", r.athletesMade) + listed("New lifts: ", r.liftsMade) +
             listed("New devices: ", r.devicesMade) + listed("New training blocks: ", r.blocksMade) +
-            listed("New sets of equipment: ", r.equipmentMade);
+            listed("New sets of equipment: ", r.equipmentMade) +
+            listed("New stations: ", r.stationsMade);
     if (r.checkLoadsAdded > 0)
         text += "New check loads: " + std::to_string(r.checkLoadsAdded) + "\n";
     text += batteryReport(r.battery);

@@ -14,6 +14,7 @@ enum TestColumn : std::size_t {
     TestBetter,
     TestSides,
     TestRule,
+    TestBestOf, ///< of the mean: so many best attempts; nothing: all
     TestPlanned,
     TestFormulaWord,
     TestDecimals,
@@ -31,6 +32,7 @@ constexpr std::array<std::string_view, TestCount> testColumns{"test",
                                                               "better",
                                                               "sides",
                                                               "rule",
+                                                              "best_of",
                                                               "attempts",
                                                               "formula",
                                                               "decimals",
@@ -41,8 +43,8 @@ constexpr std::array<std::string_view, TestCount> testColumns{"test",
                                                               "smallest_source",
                                                               "test_note"};
 
-/// One row an attempt, or one row a test or lift that was not possible, or one row with a context
-/// alone.
+/// One row an attempt, or one row a test, a lift or a load that was not possible, or one row with
+/// the conditions of a test alone.
 enum AttemptColumn : std::size_t {
     AttemptDate,
     AttemptAthlete,
@@ -59,12 +61,18 @@ enum AttemptColumn : std::size_t {
     AttemptDevice,
     AttemptFootwear,
     AttemptTechnique,
+    AttemptPlace,         ///< this and what follows: files from before have neither
+    AttemptNotComparable, ///< why it stands beside no other day of the test
+    AttemptLoad,          ///< of a lift that one load only was not possible of
     AttemptCount
 };
 constexpr std::size_t attemptRequired = AttemptValue + 1;
 constexpr std::array<std::string_view, AttemptCount> attemptColumns{
-    "date",         "athlete", "test",        "value",        "session",
-    "lift",         "side",    "contact_s",   "not_possible", "excluded",
-    "attempt_note", "surface", "test_device", "footwear",     "technique"};
+    "date",        "athlete",   "test",         "value",    "session",        "lift",
+    "side",        "contact_s", "not_possible", "excluded", "attempt_note",   "surface",
+    "test_device", "footwear",  "technique",    "place",    "not_comparable", "load_kg"};
+
+/// How sides tells a test of each side and of both at once; else "one" or "two".
+constexpr std::string_view bothTooWord = "two and both";
 
 } // namespace slopebook::exchange

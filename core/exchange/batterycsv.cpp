@@ -11,6 +11,8 @@ namespace slopebook::exchange {
 
 namespace {
 
+constexpr Phrase loadAtMost = "a load in kg from 0 to 2000, such as 60";
+
 /// One of two words; blank is the second.
 bool oneOf(const Cells& cells, std::size_t column, std::string_view yes, std::string_view no) {
     if (!cells.said(column) || cells.raw(column) == no)
@@ -26,9 +28,11 @@ TestKind readTest(const Cells& cells) {
     kind.name = cells.name(TestName);
     kind.unit = cells.name(TestUnit);
     kind.higherIsBetter = !oneOf(cells, TestBetter, "lower", "higher");
-    kind.twoSided = oneOf(cells, TestSides, "two", "one");
+    kind.bothToo = cells.raw(TestSides) == bothTooWord;
+    kind.twoSided = kind.bothToo || oneOf(cells, TestSides, "two", "one");
     if (cells.said(TestRule))
         kind.rule = need(cells, TestRule, attemptRuleFromWord(cells.raw(TestRule)), "best or mean");
+    kind.bestOf = cells.count(TestBestOf).value_or(0);
     kind.attempts = cells.count(TestPlanned).value_or(3);
     if (cells.said(TestFormulaWord))
         kind.formula = need(cells, TestFormulaWord, testFormulaFromWord(cells.raw(TestFormulaWord)),
@@ -45,13 +49,30 @@ TestKind readTest(const Cells& cells) {
     return kind;
 }
 
-void fill(const Cells& cells, std::size_t column, std::string& held) {
+void fill(const Cells& cells, std::size_t column, std::string& held, Phrase otherwise) {
     const std::string said = cells.text(column);
     if (said.empty() || said == held)
         return;
     if (!held.empty())
-        cells.refuse(column, say("\"%1\", as an earlier row of this session says", held));
+        cells.refuse(column, say(otherwise, held));
     held = said;
+}
+
+void fillContext(const Cells& cells, StagedBattery::Context& held, Phrase otherwise) {
+    fill(cells, AttemptSurface, held.surface, otherwise);
+    fill(cells, AttemptDevice, held.device, otherwise);
+    fill(cells, AttemptFootwear, held.footwear, otherwise);
+    fill(cells, AttemptTechnique, held.technique, otherwise);
+    fill(cells, AttemptPlace, held.place, otherwise);
+    fill(cells, AttemptNotComparable, held.notComparable, otherwise);
+}
+
+bool saysContext(const Cells& cells) {
+    for (const AttemptColumn column : {AttemptSurface, AttemptDevice, AttemptFootwear,
+                                       AttemptTechnique, AttemptPlace, AttemptNotComparable})
+        if (cells.said(column))
+            return true;
+    return false;
 }
 
 Attempt readAttempt(const Cells& cells) {
@@ -74,10 +95,13 @@ void takeMissing(const Cells& cells, const Where& where, StagedBattery& session)
     StagedBattery::Missing missing{.test = cells.text(AttemptTest),
                                    .lift = cells.text(AttemptLift),
                                    .side = BodySide::Both,
+                                   .load = cells.mass(AttemptLoad, storableLoadLimit, loadAtMost),
                                    .reason = cells.text(AttemptNotPossible),
                                    .where = where};
     if (missing.test.empty() == missing.lift.empty())
         cells.refuse(AttemptNotPossible, "a test or a lift that it is about, one of them");
+    if (missing.load && missing.lift.empty())
+        cells.refuse(AttemptLoad, "no load of a test");
     if (cells.said(AttemptValue))
         cells.refuse(AttemptValue, "no value where the test was not possible");
     if (cells.said(AttemptSide))
@@ -110,6 +134,7 @@ std::vector<std::string> BatteryTables::readTests(const std::filesystem::path& f
 
 std::vector<std::string> BatteryTables::readAttempts(const std::filesystem::path& file) {
     constexpr Phrase dateExpected = "a date written year-month-day, such as 2026-03-14";
+    const bool eachTest = hasColumns(headerOf(file), {attemptColumns[AttemptPlace]});
     return readTable(
         file, attemptColumns, attemptRequired, [&](const Cells& cells, const Where& where) {
             const std::string athlete = cells.name(AttemptAthlete);
@@ -128,10 +153,9 @@ std::vector<std::string> BatteryTables::readAttempts(const std::filesystem::path
                                                                                .context = {},
                                                                                .tests = {},
                                                                                .missing = {}});
-            fill(cells, AttemptSurface, session.context.surface);
-            fill(cells, AttemptDevice, session.context.device);
-            fill(cells, AttemptFootwear, session.context.footwear);
-            fill(cells, AttemptTechnique, session.context.technique);
+            if (!eachTest)
+                fillContext(cells, session.context,
+                            "\"%1\", as an earlier row of this session says");
             if (cells.said(AttemptNotPossible)) {
                 takeMissing(cells, where, session);
                 return;
@@ -143,7 +167,10 @@ std::vector<std::string> BatteryTables::readAttempts(const std::filesystem::path
                                           [](const auto& each) { return nameKey(each.name); });
             if (test == session.tests.end())
                 test = session.tests.insert(test, {.name = name, .attempts = {}, .where = where});
-            test->attempts.push_back(readAttempt(cells));
+            if (eachTest)
+                fillContext(cells, test->context, "\"%1\", as an earlier row of this test says");
+            if (cells.said(AttemptValue) || !saysContext(cells) || !eachTest)
+                test->attempts.push_back(readAttempt(cells));
         });
 }
 

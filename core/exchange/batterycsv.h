@@ -20,21 +20,23 @@ struct StagedBattery {
     Date date{};
     int ordinal = 1;
     Where where; ///< the first row that speaks of it
-    /// Under what all tests of the session were made; the device by name.
+    /// Under what a test was made, the device by name; in files from before, all of the session.
     struct Context {
-        std::string surface, device, footwear, technique;
+        std::string surface, device, footwear, technique, place, notComparable;
         friend bool operator==(const Context&, const Context&) = default;
     };
-    Context context;
+    Context context; ///< of the session
     struct Test {
         std::string name;
         std::vector<Attempt> attempts;
         Where where;
+        Context context = {};
     };
     std::vector<Test> tests;
     struct Missing {
         std::string test, lift; ///< one of them
         BodySide side = BodySide::Both;
+        std::optional<Mass> load;
         std::string reason;
         Where where;
     };

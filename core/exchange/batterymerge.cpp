@@ -101,7 +101,6 @@ private:
 
     /// 1 where anything came to the conditions of a test, else 0.
     int fillContext(Battery& battery, const StagedBattery& staged) {
-        const StagedBattery::Context& said = staged.context;
         const Battery before = battery;
         const auto refuse = [&](const std::string& found, const std::string& held,
                                 const char* column) {
@@ -117,6 +116,11 @@ private:
         };
         for (const auto& test : staged.tests) {
             Conditions& held = conditionsOf(battery, kindFor(test.name, test.where).id);
+            const StagedBattery::Context none;
+            const StagedBattery::Context& said =
+                test.context == none ? staged.context : test.context;
+            fill(held.place, said.place, "place");
+            fill(held.notComparable, said.notComparable, "not_comparable");
             fill(held.surface, said.surface, "surface");
             fill(held.footwear, said.footwear, "footwear");
             fill(held.technique, said.technique, "technique");
@@ -177,7 +181,7 @@ private:
     }
 
     void gap(Battery& battery, const StagedBattery::Missing& missing) {
-        Gap gap{.side = missing.side, .reason = missing.reason};
+        Gap gap{.load = missing.load, .side = missing.side, .reason = missing.reason};
         if (!missing.test.empty()) {
             gap.kind = kindFor(missing.test, missing.where).id;
         } else {

@@ -60,6 +60,9 @@ const std::vector<RoleWords>& roleWords() {
         {TidyNote,
          {"notiz", "bemerkung", "anmerkung", "comment", "kommentar", "remark"},
          {"note", "notes"}},
+        {TidyRpe, {}, {"rpe"}},
+        {TidySurface, {"surface", "untergrund"}, {}},
+        {TidyFootwear, {"footwear", "schuh"}, {"shoes"}},
         {TidyKind, {"velocity_kind", "velocity kind", "geschwindigkeitsart"}, {}},
         {TidyMaximum, {}, {"maximum"}},
         {TidyDevice, {"device", "gerät", "geraet", "sensor", "encoder"}, {}},
@@ -112,7 +115,10 @@ std::optional<Tidy> roleOfHeading(std::string_view text) {
     // The names of tidy CSV are what they are.
     for (std::size_t i = 0; i < tidyColumns.size(); ++i)
         if (foldCase(text) == tidyColumns[i])
-            return i == TidyRepeatOf ? std::nullopt : std::optional(static_cast<Tidy>(i));
+            return i == TidyRepeatOf || i == TidyOutcome || i == TidyReason ||
+                           i == TidyNotComparable
+                       ? std::nullopt
+                       : std::optional(static_cast<Tidy>(i));
     const Heading heading = takenApart(text);
     for (const std::string_view made : madeFigures)
         if (isWord(heading.words, made) || isWord(heading.inBrackets, made) ||

@@ -218,6 +218,24 @@ void Merge::knownSet(const Staging& staging, const StagedSet& staged, const log:
                            inLog(found(set.excluded)));
     Set grown = set;
     const Set file = asSet(staging, staged);
+    const bool lifted = staged.outcome ? file.outcome == Outcome::Lifted : !file.reps.empty();
+    if (staged.outcome && file.outcome != set.outcome)
+        staging.contradict(staged.outcome->place, "outcome", found(std::string(word(file.outcome))),
+                           inLog(found(std::string(word(set.outcome)))));
+    if (lifted && set.outcome == Outcome::NotLifted)
+        staging.contradict(staged.load.place, "outcome", found(""),
+                           inLog(found(std::string(word(set.outcome)))));
+    if (staged.reason && !set.reason.empty() && staged.reason->value != set.reason)
+        staging.contradict(staged.reason->place, "reason", found(staged.reason->value),
+                           inLog(found(set.reason)));
+    if (staged.reason)
+        grown.reason = staged.reason->value;
+    if (staged.effort && set.effort && staged.effort->value != *set.effort)
+        staging.contradict(staged.effort->place, "rpe",
+                           figure(writeNumber(staged.effort->value.value())),
+                           inLog(figure(writeNumber(set.effort->value()))));
+    if (staged.effort)
+        grown.effort = staged.effort->value;
     for (std::size_t i = 0; i < file.reps.size(); ++i) {
         if (i >= set.reps.size()) {
             grown.reps.push_back(file.reps[i]);

@@ -30,6 +30,8 @@ public:
     /// What a table of sessions says of a whole session goes to each lift and test that it holds,
     /// once those are there; to the session's note where it holds none.
     void sessionConditions(const Staging& staging);
+    /// Lifts and loads that were not possible, once the other tables are there.
+    void gaps(const Staging& staging);
     /// Where set: what of a row contradicts the log is handed to it, and the work goes on, for the
     /// caller to take the transaction back; else it is thrown.
     std::function<void(const BadInput&)> refused;

@@ -5,6 +5,7 @@
 #include "core/model/phrases/exchange.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace slopebook::exchange {
@@ -46,6 +47,10 @@ void Merge::conditionsOf(const Staging& staging, const StagedConditions& staged)
         mine = theirs->value;
     };
     fill(now.place, staged.place, "place");
+    fill(now.surface, staged.surface, "surface");
+    fill(now.footwear, staged.footwear, "footwear");
+    fill(now.technique, staged.technique, "technique");
+    fill(now.notComparable, staged.notComparable, "not_comparable");
     if (now == before)
         return;
     m_log.setConditions(session, lift, now);
@@ -58,6 +63,29 @@ void Merge::sessionConditions(const Staging& staging) {
         const StagedSession& staged = staging.sessions[i];
         if ((staged.device || staged.site) && m_sessionIds[i] != SessionId{})
             orRefuse([&] { spread(staging, staged, m_sessionIds[i]); });
+    }
+}
+
+// After the attempts, which may name the same gaps in their order.
+void Merge::gaps(const Staging& staging) {
+    std::map<SessionId, std::vector<Gap>> ofSessions;
+    for (const StagedGap& staged : staging.gaps) {
+        const SessionId session = m_sessionIds[static_cast<std::size_t>(staged.session)];
+        const LiftId lift = m_liftIds[static_cast<std::size_t>(staged.lift)];
+        if (session != SessionId{} && lift != LiftId{})
+            ofSessions[session].push_back(
+                {.lift = lift, .load = staged.load, .reason = staged.reason});
+    }
+    for (const auto& [session, gaps] : ofSessions) {
+        Battery battery = m_log.battery(session);
+        const Battery before = battery;
+        for (const Gap& gap : gaps)
+            if (std::ranges::find(battery.gaps, gap) == battery.gaps.end()) {
+                battery.gaps.push_back(gap);
+                ++m_report.battery.gapsAdded;
+            }
+        if (battery != before)
+            m_log.setBattery(session, battery);
     }
 }
 

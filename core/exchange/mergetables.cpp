@@ -101,6 +101,9 @@ void Merge::fillLift(const Row<LiftRow>& row, Stored<LiftId, Lift>& held) {
     if (row.value.ballisticSaid && file.ballistic != lift.ballistic)
         contradicts(row.where, "ballistic", inWords(file.ballistic ? 1 : 0),
                     inWords(lift.ballistic ? 1 : 0), asIs(lift.name));
+    if (row.value.movesBodySaid && file.movesBody != lift.movesBody)
+        contradicts(row.where, "moves_body", inWords(file.movesBody ? 1 : 0),
+                    inWords(lift.movesBody ? 1 : 0), asIs(lift.name));
     const auto fill = [&](auto& mine, const auto& theirs, const char* column, const auto& show) {
         if (!theirs)
             return;

@@ -99,6 +99,7 @@ void merge(log::Log& log, const Staging& staging, const ImportSettings& settings
             Merge merging(log, settings, report.report);
             merging.refused = [&](const BadInput& bad) { refusals.add(bad); };
             merging.rows(staging);
+            merging.gaps(staging);
             merging.thresholds();
             report.intoLog = true;
             if (settings.dryRun || !report.refused.empty())

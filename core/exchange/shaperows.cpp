@@ -157,6 +157,14 @@ std::string ShapeRows::value(const CsvRow& row, Tidy role, std::string_view text
     case TidyLoad:
     case TidyBodyMass:
         return massText(row, role, text);
+    case TidyRpe: {
+        auto number = readMarked(text, Decimal::Point);
+        if (!number)
+            number = readMarked(text, Decimal::Comma);
+        if (!number || !effort(*number))
+            refuse(row, columnName(role), text, say("an RPE from 1 to 10 in halves, such as 8.5"));
+        return writeNumber(*number);
+    }
     case TidyMaximum:
         return yesOrNo(row, text);
     case TidyKind:

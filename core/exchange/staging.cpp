@@ -15,7 +15,6 @@ namespace {
 
 constexpr Phrase speedWanted =
     "a speed in m/s above 0 and under 10, with a decimal point, such as 0.92";
-constexpr Phrase loadWanted = "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
 constexpr Phrase bodyMassWanted = "a body mass in kg, with a decimal point, such as 81.4";
 
 constexpr Phrase isoDayExpected = "a date written year-month-day, such as 2026-03-14";
@@ -25,6 +24,15 @@ constexpr Phrase ofSession = "%1, as %2 says of the session";
 
 Words inQuotes(std::string_view text) {
     return say("\"%1\"", text);
+}
+
+/// A file from before has note for set_note.
+ColumnMap withOldNames(const CsvRow& header, ColumnMap columns) {
+    const std::string now(tidyColumns[TidyNote]);
+    if (!columns.contains(now) && !columnOf(header.fields, now) &&
+        columnOf(header.fields, oldSetNote))
+        columns.emplace(now, oldSetNote);
+    return columns;
 }
 
 } // namespace
@@ -56,7 +64,7 @@ std::vector<std::string> Staging::readTidy(const std::filesystem::path& file,
         file, ',',
         [&](const CsvRow& row) {
             if (!table) {
-                table.emplace(file, row, tidyColumns, tidyRequired, columns);
+                table.emplace(file, row, tidyColumns, tidyRequired, withOldNames(row, columns));
                 return;
             }
             orRefuse([&] {
@@ -105,7 +113,11 @@ void Staging::takeRow(const Cells& cells) {
         takeBlock(cells, date);
         const int liftAt = lift(cells);
         takeConditions(cells, sessionAt, liftAt);
-        takeRep(cells, set(cells, sessionAt, liftAt));
+        if (takeNotPossible(cells, sessionAt, liftAt))
+            return;
+        StagedSet& held = set(cells, sessionAt, liftAt);
+        takeOutcome(cells, held);
+        takeRep(cells, held);
     } catch (const BadInput& bad) {
         if (!refused)
             throw;
@@ -197,19 +209,6 @@ void Staging::takeHead(const Cells& cells, int sessionAt) {
         [](Mass held) { return figure(writeKilograms(held)); }, ofSession);
 }
 
-void Staging::takeConditions(const Cells& cells, int sessionAt, int liftAt) {
-    if (!cells.said(TidyDevice) && !cells.said(TidySite))
-        return;
-    const auto [it, isNew] = m_conditionsAt.try_emplace(StagedPlace{sessionAt, liftAt, 0},
-                                                        static_cast<int>(conditions.size()));
-    if (isNew)
-        conditions.push_back({.session = sessionAt, .lift = liftAt, .device = {}, .place = {}});
-    StagedConditions& held = conditions[static_cast<std::size_t>(it->second)];
-    constexpr Phrase of = "%1, as %2 says of the lift that day";
-    onceText(cells, TidyDevice, held.device, of);
-    onceText(cells, TidySite, held.place, of);
-}
-
 int Staging::lift(const Cells& cells) {
     const auto known = liftNames.index(cells.name(TidyLift));
     if (!known)
@@ -247,6 +246,9 @@ StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
                         .load = {load, here(cells)},
                         .maximum = {},
                         .excluded = {},
+                        .outcome = {},
+                        .reason = {},
+                        .effort = {},
                         .notes = {},
                         .reps = {}});
         if (load >= plausibleLoadLimit)
@@ -319,6 +321,9 @@ void Staging::finishSet(StagedSet& held) {
                 say("each rep once; %1 has it with %2", lineOf(a.place), asSpeed(a.velocity)));
         return true;
     };
+    if (held.outcome && held.outcome->value == Outcome::NotLifted && !held.reps.empty())
+        contradict(held.reps.front().place, "velocity", asSpeed(held.reps.front().velocity),
+                   say("none: %1 says that the set was not lifted", lineOf(held.outcome->place)));
     held.reps.erase(std::unique(held.reps.begin(), held.reps.end(), sameRep), held.reps.end());
 }
 
@@ -328,6 +333,9 @@ Set asSet(const Staging& staging, const StagedSet& staged) {
         note += (note.empty() ? "" : "; ") + each.value;
     Set set{.load = staged.load.value,
             .trueMaximum = staged.maximum && staged.maximum->value,
+            .outcome = staged.outcome ? staged.outcome->value : Outcome::Lifted,
+            .reason = staged.reason ? staged.reason->value : std::string{},
+            .effort = staged.effort ? std::optional(staged.effort->value) : std::nullopt,
             .excluded = staged.excluded ? staged.excluded->value : std::string{},
             .note = note,
             .reps = {}};
@@ -371,15 +379,6 @@ void Staging::contradict(const Place& place, const char* column, const Words& fo
                     .line = place.line,
                     .column = asIs(column)},
                    foundWords, expected);
-}
-
-template <class T, class Show>
-void Staging::once(const Cells& cells, std::size_t column, MaybeSaid<T>& held, const T& value,
-                   const Show& show, Phrase otherwise) {
-    if (held && held->value != value)
-        cells.refuse(column, say(otherwise, show(held->value), lineOf(held->place)));
-    if (!held)
-        held = {value, here(cells)};
 }
 
 void Staging::onceText(const Cells& cells, std::size_t column, MaybeSaid<std::string>& held,

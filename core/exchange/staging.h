@@ -52,6 +52,9 @@ struct StagedSet {
     Said<Mass> load;
     MaybeSaid<bool> maximum;
     MaybeSaid<std::string> excluded;
+    MaybeSaid<Outcome> outcome;
+    MaybeSaid<std::string> reason;
+    MaybeSaid<Effort> effort;
     std::vector<Said<std::string>> notes; ///< different ones, in the order of the file
     std::vector<StagedRep> reps;          ///< by number once finish() has run
 };
@@ -70,7 +73,15 @@ struct StagedSession {
 /// Under what a lift of a session was measured.
 struct StagedConditions {
     int session = 0, lift = 0; ///< indices into Staging
-    MaybeSaid<std::string> device, place;
+    MaybeSaid<std::string> device, place, surface, footwear, technique, notComparable;
+};
+
+/// A lift, or one load of it, that was not possible.
+struct StagedGap {
+    int session = 0, lift = 0; ///< indices into Staging
+    std::optional<Mass> load;
+    std::string reason;
+    Place place;
 };
 
 struct StagedLift {
@@ -112,7 +123,8 @@ public:
     std::vector<StagedSession> sessions;
     std::vector<StagedSet> sets;
     std::vector<StagedConditions> conditions; ///< of each lift of a session of which rows say any
-    std::vector<StagedBlock> blocks;          ///< each block and day once
+    std::vector<StagedGap> gaps;
+    std::vector<StagedBlock> blocks; ///< each block and day once
     int rows = 0;
     std::vector<Words> flagged;  ///< worth a look, with their lines: the first flagsKept
     std::size_t flaggedMore = 0; ///< the others
@@ -150,6 +162,8 @@ private:
     int session(const Cells& cells);
     StagedSet& set(const Cells& cells, int session, int lift);
     void takeRep(const Cells& cells, StagedSet& set);
+    bool takeNotPossible(const Cells& cells, int session, int lift);
+    void takeOutcome(const Cells& cells, StagedSet& set);
     void finishSet(StagedSet& set);
     void takeBlock(const Cells& cells, Date date);
     int text(const std::string& text);
@@ -170,6 +184,19 @@ private:
     std::string m_lastBlock;
     Date m_lastBlockDay{};
 };
+
+template <class T, class Show>
+void Staging::once(const Cells& cells, std::size_t column, MaybeSaid<T>& held, const T& value,
+                   const Show& show, Phrase otherwise) {
+    if (held && held->value != value)
+        cells.refuse(column, say(otherwise, show(held->value), lineOf(held->place)));
+    if (!held)
+        held = {value, here(cells)};
+}
+
+/// Whether a row says anything of the conditions of its lift.
+bool saysConditions(const Cells& cells);
+constexpr Phrase loadWanted = "a load in kg from 0 to 2000, with a decimal point, such as 72.5";
 
 /// A staged set as the log keeps it.
 Set asSet(const Staging& staging, const StagedSet& staged);

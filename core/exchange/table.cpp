@@ -76,6 +76,21 @@ std::optional<std::size_t> Table::place(const CsvRow& header, const std::string&
     return at;
 }
 
+std::vector<std::string> headerOf(const std::filesystem::path& file) {
+    struct FirstRow {}; // stops reading once it is there
+    std::vector<std::string> header;
+    try {
+        readCsv(file, ',', [&](const CsvRow& row) {
+            header = row.fields;
+            throw FirstRow{};
+        });
+    } catch (const FirstRow&) {
+        return header;
+    }
+    throw BadInput({.file = file.string(), .line = 1, .column = {}}, say("an empty file"),
+                   say("a header row such as date,athlete,lift,set,load_kg,rep,velocity"));
+}
+
 std::vector<std::string> readTable(const std::filesystem::path& file,
                                    std::span<const std::string_view> known, std::size_t required,
                                    const std::function<void(const Cells&, const Where&)>& take) {

@@ -29,6 +29,9 @@ std::optional<std::size_t> columnOf(std::span<const std::string> header, std::st
 /// Whether the header has them all.
 bool hasColumns(std::span<const std::string> header, std::initializer_list<std::string_view> names);
 
+/// The first row of a file. BadInput where it has none.
+std::vector<std::string> headerOf(const std::filesystem::path& file);
+
 class Table {
 public:
     /// The first `required` of the known columns must be there. BadInput for a column that is

@@ -56,6 +56,8 @@ LiftRow readLift(const Cells& cells) {
                          "mean, propulsive or peak");
     row.ballisticSaid = cells.said(LiftBallistic);
     lift.ballistic = cells.flag(LiftBallistic).value_or(false);
+    row.movesBodySaid = cells.said(LiftMovesBody);
+    lift.movesBody = cells.flag(LiftMovesBody).value_or(false);
     lift.mvt = readMvt(cells, row.publishedMvt);
     lift.smallestVelocity = cells.number(LiftSmallestVelocity, 0, 10, true,
                                          "a speed in m/s above 0 and under 10, such as 0.05");

@@ -28,7 +28,7 @@ struct Row {
 /// A lift with what its row left unsaid.
 struct LiftRow {
     Lift lift;
-    bool kindSaid = false, ballisticSaid = false;
+    bool kindSaid = false, ballisticSaid = false, movesBodySaid = false;
     bool publishedMvt = false; ///< mvt_origin published and no value: the table's own
 };
 

@@ -26,17 +26,27 @@ enum Tidy : std::size_t {
     TidyMaximum,
     TidyExcluded,    ///< why the rep does not count
     TidySetExcluded, ///< why the whole set does not count
-    TidyNote,        ///< the set's
+    TidyNote,        ///< the set's; files from before call it note
     TidySessionNote,
     TidyRepeatOf, ///< day of the session that this one repeats: 2026-03-14, or 2026-03-14#2
+    TidySurface,  ///< this and what follows, with device and place: of the lift in that session
+    TidyFootwear,
+    TidyTechnique,
+    TidyNotComparable, ///< why it stands beside no other day of the lift
+    TidyOutcome,       ///< lifted, not lifted, not possible; nothing: lifted
+    TidyReason,        ///< of what was not lifted or not possible
+    TidyRpe,
     TidyCount
 };
 constexpr std::size_t tidyRequired = 7;
 constexpr std::array<std::string_view, TidyCount> tidyColumns{
-    "date",         "athlete",  "lift",         "set",      "load_kg",
-    "rep",          "velocity", "session",      "device",   "velocity_kind",
-    "place",        "block",    "body_mass_kg", "maximum",  "excluded",
-    "set_excluded", "note",     "session_note", "repeat_of"};
+    "date",         "athlete", "lift",     "set",           "load_kg",        "rep",
+    "velocity",     "session", "device",   "velocity_kind", "place",          "block",
+    "body_mass_kg", "maximum", "excluded", "set_excluded",  "set_note",       "session_note",
+    "repeat_of",    "surface", "footwear", "technique",     "not_comparable", "outcome",
+    "reason",       "rpe"};
+/// What files from before call set_note.
+constexpr std::string_view oldSetNote = "note";
 
 /// Sessions without their sets: those that hold none, and what a row of a rep does not say.
 enum SessionColumn : std::size_t {
@@ -75,6 +85,7 @@ enum LiftColumn : std::size_t {
     LiftPointRule,
     LiftKind,
     LiftBallistic,
+    LiftMovesBody,
     LiftMvt,
     LiftMvtSd,
     LiftMvtOrigin,
@@ -86,11 +97,44 @@ enum LiftColumn : std::size_t {
 };
 constexpr std::size_t liftRequired = 2;
 constexpr std::array<std::string_view, LiftCount> liftColumns{
-    "lift",       "point_rule", "velocity_kind",     "ballistic",       "mvt",      "mvt_sd",
-    "mvt_origin", "mvt_source", "smallest_velocity", "smallest_1rm_kg", "lift_note"};
+    "lift",   "point_rule", "velocity_kind", "ballistic",         "moves_body",      "mvt",
+    "mvt_sd", "mvt_origin", "mvt_source",    "smallest_velocity", "smallest_1rm_kg", "lift_note"};
 
 enum CheckLoadColumn : std::size_t { CheckAthlete, CheckLift, CheckLoad, CheckCount };
 constexpr std::array<std::string_view, CheckCount> checkLoadColumns{"athlete", "lift",
                                                                     "check_load_kg"};
+
+/// One row a station, and one more for each further test that is done at it.
+enum StationColumn : std::size_t {
+    StationName,
+    StationLift,
+    StationTest,
+    StationLadder, ///< "40 60 80"
+    StationSets,
+    StationRotates,
+    StationDevice,
+    StationSite,
+    StationSurface,
+    StationFootwear,
+    StationTechnique,
+    StationNotComparable,
+    StationNote,
+    StationCount
+};
+constexpr std::size_t stationRequired = 3;
+constexpr std::array<std::string_view, StationCount> stationColumns{
+    "station", "lift",    "test",     "ladder_kg", "sets",           "rotates",     "device",
+    "place",   "surface", "footwear", "technique", "not_comparable", "station_note"};
+
+/// One row an athlete, in the order of their turns.
+enum RosterColumn : std::size_t {
+    RosterStation,
+    RosterDate,
+    RosterTurn,
+    RosterAthlete,
+    RosterCount
+};
+constexpr std::array<std::string_view, RosterCount> rosterColumns{"station", "date", "turn",
+                                                                  "athlete"};
 
 } // namespace slopebook::exchange

@@ -2,6 +2,7 @@
 #include "core/exchange/tidyexport.h"
 
 #include "core/exchange/batterycolumns.h"
+#include "core/exchange/cells.h"
 #include "core/exchange/equipmentcsv.h"
 #include "core/exchange/tableout.h"
 #include "core/exchange/tidycolumns.h"
@@ -53,6 +54,8 @@ public:
         tests();
         attempts();
         equipment();
+        stations();
+        rosters();
         m_book.close();
     }
 
@@ -76,6 +79,7 @@ private:
             row[LiftPointRule] = std::string(word(lift.rule));
             row[LiftKind] = std::string(word(lift.kind));
             row[LiftBallistic] = lift.ballistic ? 1 : 0;
+            row[LiftMovesBody] = lift.movesBody ? 1 : 0;
             if (lift.mvt) {
                 row[LiftMvt] = lift.mvt->value;
                 row[LiftMvtSd] = orBlank(lift.mvt->sd);
@@ -120,6 +124,7 @@ private:
                      1000 * static_cast<std::int64_t>(m_athletes.size()));
                 heads.row(headRow(athlete.value.name, stored.value, byKey));
                 const log::SessionRecord record = m_log.session(stored.id);
+                dayRows(reps, athlete.value.name, record, byKey);
                 for (const log::PlacedSet& placed : record.sets) {
                     setRows(reps, athlete.value.name, record, byKey, placed);
                     point(points, athlete.value.name, stored.value, placed);
@@ -148,34 +153,70 @@ private:
         return row;
     }
 
-    // One row a rep; a set without reps is a row with no rep and no velocity.
-    void setRows(TableOut& table, const std::string& athlete, const log::SessionRecord& record,
-                 const Heads& heads, const log::PlacedSet& placed) {
+    using TidyRow = std::array<Cell, TidyCount>;
+
+    // What every row of a lift of a session says.
+    TidyRow liftRow(const std::string& athlete, const log::SessionRecord& record,
+                    const Heads& heads, LiftId of) const {
         const SessionHead& head = record.head.value;
         const auto session = headRow(athlete, head, heads);
-        const Lift& lift = m_lifts.at(placed.lift);
-        std::array<Cell, TidyCount> row;
+        const Lift& lift = m_lifts.at(of);
+        TidyRow row;
         row[TidyDate] = head.date;
         row[TidyAthlete] = athlete;
         row[TidyLift] = lift.name;
-        row[TidySet] = placed.ordinal;
-        row[TidyLoad] = placed.set.load;
         row[TidySession] = head.ordinal;
         row[TidyKind] = std::string(word(lift.kind));
-        const auto conditions =
-            std::ranges::find(record.conditions, placed.lift, &LiftConditions::lift);
-        if (conditions != record.conditions.end()) {
-            row[TidyDevice] = deviceName(conditions->conditions);
-            row[TidySite] = conditions->conditions.place;
-        }
         row[TidyBlock] = blockName(head.date);
         row[TidyBodyMass] = session[SessionBodyMass];
+        row[TidySessionNote] = head.note;
+        row[TidyRepeatOf] = session[SessionRepeatOf];
+        const auto found = std::ranges::find(record.conditions, of, &LiftConditions::lift);
+        if (found != record.conditions.end()) {
+            const Conditions& under = found->conditions;
+            row[TidyDevice] = deviceName(under);
+            row[TidySite] = under.place;
+            row[TidySurface] = under.surface;
+            row[TidyFootwear] = under.footwear;
+            row[TidyTechnique] = under.technique;
+            row[TidyNotComparable] = under.notComparable;
+        }
+        return row;
+    }
+
+    // Lifts with conditions and no set yet, and what was not possible of lifts with no side of it.
+    void dayRows(TableOut& table, const std::string& athlete, const log::SessionRecord& record,
+                 const Heads& heads) const {
+        for (const LiftConditions& one : record.conditions)
+            if (std::ranges::find(record.sets, one.lift, &log::PlacedSet::lift) ==
+                record.sets.end())
+                table.row(liftRow(athlete, record, heads, one.lift));
+        for (const Gap& gap : record.battery.gaps) {
+            if (!gap.lift || gap.side != BodySide::Both)
+                continue;
+            auto row = liftRow(athlete, record, heads, *gap.lift);
+            row[TidyLoad] = orBlank(gap.load);
+            row[TidyOutcome] = std::string("not possible");
+            row[TidyReason] = gap.reason;
+            table.row(row);
+        }
+    }
+
+    // One row a rep; a set without reps is a row with no rep and no velocity.
+    void setRows(TableOut& table, const std::string& athlete, const log::SessionRecord& record,
+                 const Heads& heads, const log::PlacedSet& placed) {
+        auto row = liftRow(athlete, record, heads, placed.lift);
+        row[TidySet] = placed.ordinal;
+        row[TidyLoad] = placed.set.load;
         if (placed.set.trueMaximum)
             row[TidyMaximum] = 1;
         row[TidySetExcluded] = placed.set.excluded;
         row[TidyNote] = placed.set.note;
-        row[TidySessionNote] = head.note;
-        row[TidyRepeatOf] = session[SessionRepeatOf];
+        if (placed.set.outcome != Outcome::Lifted)
+            row[TidyOutcome] = std::string(word(placed.set.outcome));
+        row[TidyReason] = placed.set.reason;
+        if (placed.set.effort)
+            row[TidyRpe] = placed.set.effort->value();
         if (placed.set.reps.empty())
             table.row(row);
         for (std::size_t i = 0; i < placed.set.reps.size(); ++i) {
@@ -223,8 +264,12 @@ private:
             row[TestName] = kind.name;
             row[TestUnit] = kind.unit;
             row[TestBetter] = std::string(kind.higherIsBetter ? "higher" : "lower");
-            row[TestSides] = std::string(kind.twoSided ? "two" : "one");
+            row[TestSides] = std::string(kind.bothToo    ? bothTooWord
+                                         : kind.twoSided ? "two"
+                                                         : "one");
             row[TestRule] = std::string(word(kind.rule));
+            if (kind.bestOf > 0)
+                row[TestBestOf] = kind.bestOf;
             row[TestPlanned] = kind.attempts;
             row[TestFormulaWord] = std::string(word(kind.formula));
             row[TestDecimals] = kind.decimals;
@@ -252,6 +297,53 @@ private:
                 head[AttemptSession] = session.ordinal;
                 batteryRows(table, head, session.battery, kinds);
             }
+        table.close();
+    }
+
+    void stations() {
+        const auto kinds = byId(m_log.testKinds());
+        TableOut table(m_folder, m_book, "stations", stationColumns);
+        for (const auto& stored : m_log.stations()) {
+            const Station& station = stored.value;
+            std::array<Cell, StationCount> row;
+            row[StationName] = station.name;
+            if (station.lift)
+                row[StationLift] = m_lifts.at(*station.lift).name;
+            std::string ladder;
+            for (const Mass load : station.ladder)
+                ladder += (ladder.empty() ? "" : " ") + writeKilograms(load);
+            row[StationLadder] = ladder;
+            if (station.sets > 0)
+                row[StationSets] = station.sets;
+            row[StationRotates] = station.rotates ? 1 : 0;
+            row[StationDevice] = deviceName(station.conditions);
+            row[StationSite] = station.conditions.place;
+            row[StationSurface] = station.conditions.surface;
+            row[StationFootwear] = station.conditions.footwear;
+            row[StationTechnique] = station.conditions.technique;
+            row[StationNotComparable] = station.conditions.notComparable;
+            row[StationNote] = station.note;
+            if (station.tests.empty())
+                table.row(row);
+            for (const TestKindId test : station.tests) {
+                row[StationTest] = kinds.at(test).name;
+                table.row(row);
+            }
+        }
+        table.close();
+    }
+
+    void rosters() {
+        const auto stations = byId(m_log.stations());
+        const auto athletes = byId(m_athletes);
+        TableOut table(m_folder, m_book, "rosters", rosterColumns);
+        for (const Roster& roster : m_log.rosters()) {
+            int turn = 0;
+            for (const AthleteId athlete : roster.athletes)
+                table.row(std::array<Cell, RosterCount>{stations.at(roster.station).name,
+                                                        roster.day, ++turn,
+                                                        athletes.at(athlete).name});
+        }
         table.close();
     }
 
@@ -286,21 +378,27 @@ private:
         const auto side = [](BodySide of) {
             return of == BodySide::Both ? Cell() : Cell(std::string(word(of)));
         };
-        for (const TestAttempts& test : battery.tests)
+        for (const TestAttempts& test : battery.tests) {
+            auto ofTest = head;
+            ofTest[AttemptTest] = kinds.at(test.kind).name;
+            ofTest[AttemptSurface] = test.conditions.surface;
+            ofTest[AttemptDevice] = deviceName(test.conditions);
+            ofTest[AttemptFootwear] = test.conditions.footwear;
+            ofTest[AttemptTechnique] = test.conditions.technique;
+            ofTest[AttemptPlace] = test.conditions.place;
+            ofTest[AttemptNotComparable] = test.conditions.notComparable;
+            if (test.attempts.empty())
+                table.row(ofTest);
             for (const Attempt& attempt : test.attempts) {
-                auto row = head;
-                row[AttemptTest] = kinds.at(test.kind).name;
+                auto row = ofTest;
                 row[AttemptValue] = attempt.value;
                 row[AttemptSide] = side(attempt.side);
                 row[AttemptContact] = orBlank(attempt.contact);
                 row[AttemptExcluded] = attempt.excluded;
                 row[AttemptNote] = attempt.note;
-                row[AttemptSurface] = test.conditions.surface;
-                row[AttemptDevice] = deviceName(test.conditions);
-                row[AttemptFootwear] = test.conditions.footwear;
-                row[AttemptTechnique] = test.conditions.technique;
                 table.row(row);
             }
+        }
         for (const Gap& gap : battery.gaps) {
             auto row = head;
             if (gap.kind)
@@ -308,6 +406,7 @@ private:
             if (gap.lift)
                 row[AttemptLift] = m_lifts.at(*gap.lift).name;
             row[AttemptSide] = side(gap.side);
+            row[AttemptLoad] = orBlank(gap.load);
             row[AttemptNotPossible] = gap.reason;
             table.row(row);
         }

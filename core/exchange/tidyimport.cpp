@@ -7,6 +7,7 @@
 #include "core/exchange/importnames.h"
 #include "core/exchange/merge.h"
 #include "core/exchange/staging.h"
+#include "core/exchange/stationcsv.h"
 #include "core/exchange/tables.h"
 #include "core/exchange/tidycolumns.h"
 #include "core/model/names.h"
@@ -25,22 +26,8 @@ namespace {
 struct HeaderRead {}; // stops reading once the header is there
 struct DryRunDone {}; // takes a transaction back
 
-std::vector<std::string> headerOf(const std::filesystem::path& file) {
-    std::vector<std::string> header;
-    try {
-        readCsv(file, ',', [&](const CsvRow& row) {
-            header = row.fields;
-            throw HeaderRead{};
-        });
-    } catch (const HeaderRead&) {
-        return header;
-    }
-    throw BadInput({.file = file.string(), .line = 1, .column = {}}, say("an empty file"),
-                   say("a header row such as date,athlete,lift,set,load_kg,rep,velocity"));
-}
-
 /// What stands in the header of a file decides who reads it.
-enum class ReadAs { Reps, Sessions, Table, Tests, Attempts, Equipment };
+enum class ReadAs { Reps, Sessions, Table, Tests, Attempts, Equipment, Stations, Rosters };
 
 struct ToRead {
     std::filesystem::path file;
@@ -56,6 +43,10 @@ ToRead readerOf(const std::filesystem::path& file, const ImportSettings& setting
         return {.file = file, .as = ReadAs::Attempts};
     if (isEquipmentHeader(header))
         return {.file = file, .as = ReadAs::Equipment};
+    if (isStationsHeader(header))
+        return {.file = file, .as = ReadAs::Stations};
+    if (isRostersHeader(header))
+        return {.file = file, .as = ReadAs::Rosters};
     // Mapped columns stand under other names; only reps are ever mapped.
     const bool mapped = std::ranges::any_of(settings.columns, [&](const auto& entry) {
         return columnOf(header, entry.second).has_value();
@@ -90,6 +81,7 @@ struct FoundInFiles {
     Tables tables;
     BatteryTables battery;
     EquipmentTable equipment;
+    StationTables stations;
     Staging staging;
     std::vector<std::string> notUsed;
     std::unordered_set<std::string> notUsedSeen;
@@ -107,6 +99,10 @@ struct FoundInFiles {
             return note(battery.readAttempts(what.file));
         case ReadAs::Equipment:
             return note(equipment.read(what.file));
+        case ReadAs::Stations:
+            return note(stations.readStations(what.file));
+        case ReadAs::Rosters:
+            return note(stations.readRosters(what.file));
         case ReadAs::Table:
             return note(tables.read(what.file, what.kind));
         case ReadAs::Reps:
@@ -174,6 +170,10 @@ void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& se
     faults.collect([&] {
         report.battery = mergeBattery(log, found.battery, settings.knownTest, settings.who);
     });
+    merge.gaps(found.staging);
+    faults.collect([&] {
+        mergeStations(log, found.stations, settings.who, report.stationsMade, report.rostersAdded);
+    });
     merge.sessionConditions(found.staging);
     faults.throwIfAny();
 }
@@ -183,7 +183,8 @@ void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& se
 bool ImportReport::addedNothing() const {
     return setsAdded == 0 && repsAdded == 0 && sessionsAdded == 0 && checkLoadsAdded == 0 &&
            liftsMade.empty() && athletesMade.empty() && devicesMade.empty() && blocksMade.empty() &&
-           equipmentMade.empty() && filledIn.empty() && battery.addedNothing();
+           equipmentMade.empty() && stationsMade.empty() && rostersAdded == 0 && filledIn.empty() &&
+           battery.addedNothing();
 }
 
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
@@ -228,6 +229,7 @@ bool readsAsIs(const std::filesystem::path& file) {
     try {
         const auto header = headerOf(file);
         if (isTestsHeader(header) || isAttemptsHeader(header) || isEquipmentHeader(header) ||
+            isStationsHeader(header) || isRostersHeader(header) ||
             fileKind(header) != FileKind::Reps)
             return true;
         return std::ranges::all_of(
@@ -250,13 +252,14 @@ std::map<std::string, std::string> parseColumnMap(const std::string& text) {
             throw BadInput(say("\"%1\"", entry),
                            say("a column of tidy CSV and the file's name for it, such as "
                                "load_kg=Gewicht,velocity=v"));
-        if (std::ranges::find(tidyColumns, tidy) == tidyColumns.end()) {
+        if (std::ranges::find(tidyColumns, tidy) == tidyColumns.end() && tidy != oldSetNote) {
             std::string all;
             for (const auto name : tidyColumns)
                 all += (all.empty() ? "" : ", ") + std::string(name);
             throw BadInput(say("the column \"%1\"", tidy), say("one of %1", all));
         }
-        if (!columns.emplace(tidy, entry.substr(equals + 1)).second)
+        const std::string column(tidy == oldSetNote ? tidyColumns[TidyNote] : tidy);
+        if (!columns.emplace(column, entry.substr(equals + 1)).second)
             throw BadInput(say("the column \"%1\" twice", tidy), say("each column once"));
         begin = end + 1;
     }

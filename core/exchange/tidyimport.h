@@ -42,8 +42,9 @@ struct ImportReport {
     std::vector<NearName> nearly;
     int setsAdded = 0, repsAdded = 0, sessionsAdded = 0;
     int setsAlreadyThere = 0;
-    std::vector<std::string> liftsMade, athletesMade, devicesMade, blocksMade, equipmentMade;
-    int checkLoadsAdded = 0;
+    std::vector<std::string> liftsMade, athletesMade, devicesMade, blocksMade, equipmentMade,
+        stationsMade;
+    int checkLoadsAdded = 0, rostersAdded = 0;
     std::vector<std::string>
         filledIn; ///< what was there and was added to: "block Winter now to ..."
     std::vector<std::string> columnsNotUsed;
@@ -59,10 +60,10 @@ struct ImportReport {
 
 /// All files in one transaction, whichever order they stand in. What a file is, is told by its
 /// header (core/exchange/tidycolumns.h): reps, sessions, athletes, devices, lifts, blocks, check
-/// loads, tests or attempts of the battery, sets of equipment. Throws BadInput (file, line, column,
-/// found, expected), Faults where several things are wrong, Undecided where a new athlete is nearly
-/// another and settings.who does not say who that is (a dry run reports it instead); nothing
-/// written.
+/// loads, tests or attempts of the battery, sets of equipment, stations, rosters. Throws BadInput
+/// (file, line, column, found, expected), Faults where several things are wrong, Undecided where a
+/// new athlete is nearly another and settings.who does not say who that is (a dry run reports it
+/// instead); nothing written.
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
                         const ImportSettings& settings);
 

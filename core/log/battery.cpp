@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A session's battery: read whole and verified, written whole.
+#include "core/log/batteryatoms.h"
 #include "core/log/impl.h"
 #include "core/log/sessionrows.h"
 #include "core/log/testedsessions.h"
@@ -141,10 +142,11 @@ void Log::setBattery(SessionId session, const Battery& battery) {
     const Battery kept = asKept(battery);
     m_impl->write([&] {
         requireValidBattery(*m_impl, kept, testKinds());
-        m_impl->verifiedBattery(session); // lest a new checksum hide damage
+        const Battery before = m_impl->verifiedBattery(session); // lest a new sum hide damage
         m_impl->mark(session);
         m_impl->eraseBattery(session);
         log::write(*m_impl, session, kept);
+        keepBattery(m_impl->db, session, before, kept);
     });
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What hangs on an athlete beside sessions: check loads.
+#include "core/log/atoms.h"
 #include "core/log/impl.h"
 #include "core/log/validity.h"
 #include "core/model/phrases/log.h"
@@ -14,6 +15,9 @@ LogError goneOfLoads(Phrase what) {
 }
 constexpr Phrase noAthlete = "That athlete is not in the log any more. Nothing was changed.";
 constexpr Phrase noLift = "That lift is not in the log any more. Nothing was changed.";
+AtomKey keyOf(AthleteId athlete, LiftId lift, Mass load) {
+    return {.kind = "check load", .one = raw(athlete), .two = raw(lift), .three = load.grams};
+}
 } // namespace
 
 std::vector<std::pair<LiftId, Mass>> Log::Impl::allCheckLoads(AthleteId athlete) {
@@ -71,6 +75,9 @@ void Log::setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>&
         if (!impl.checkLoadsSound(athlete))
             impl.damaged(say("the check loads of %1 are not as they were written",
                              impl.athleteName(athlete)));
+        for (const auto& [of, load] : impl.allCheckLoads(athlete))
+            if (of == lift && std::ranges::find(loads, load) == loads.end())
+                dropAtom(impl.db, keyOf(athlete, lift, load));
         Query(impl.db, "DELETE FROM check_loads WHERE athlete = ? AND lift = ?", athlete, lift)
             .run();
         for (const Mass load : loads)
@@ -78,6 +85,9 @@ void Log::setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>&
                   "INSERT OR IGNORE INTO check_loads (athlete, lift, load_g) VALUES (?, ?, ?)",
                   athlete, lift, load)
                 .run();
+        for (const Mass load : loads)
+            keepAtom(impl.db, keyOf(athlete, lift, load),
+                     contentHash(uuidsIn(impl.db), athlete, lift, load));
         impl.sealCheckLoads(athlete);
     });
 }

@@ -40,6 +40,7 @@ std::vector<Words> Log::check() const {
     findIn(findings, [&] { m_impl->checkBatteries(findings); });
     findIn(findings, [&] { m_impl->checkOrdinals(findings); });
     findIn(findings, [&] { m_impl->checkKeys(findings); });
+    findIn(findings, [&] { m_impl->checkAtoms(findings); });
     if (findings.size() > mostFindings) {
         const auto more = findings.size() - mostFindings;
         findings.resize(mostFindings);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Under what the lifts and tests of a session were measured.
+#include "core/log/atoms.h"
 #include "core/log/impl.h"
 #include "core/log/sessionrows.h"
 #include "core/log/validity.h"
@@ -8,6 +9,16 @@
 #include <algorithm>
 
 namespace slopebook::log {
+
+namespace {
+void keepConditions(Connection& db, SessionId session, LiftId lift, const Conditions& conditions) {
+    const AtomKey key{.kind = "lift conditions", .one = raw(session), .two = raw(lift)};
+    if (conditions == Conditions{})
+        dropAtom(db, key);
+    else
+        keepAtom(db, key, contentHash(uuidsIn(db), session, lift, conditions));
+}
+} // namespace
 
 void Log::Impl::requireConditions(const Conditions& conditions) {
     requireValid(conditions);
@@ -37,6 +48,7 @@ void Log::setConditions(SessionId session, LiftId lift, const Conditions& condit
                            say("That lift is not in the log any more. Nothing was changed."));
         m_impl->touch(session);
         writeConditions(m_impl->db, session, lift, conditions);
+        keepConditions(m_impl->db, session, lift, conditions);
     });
 }
 

@@ -10,9 +10,9 @@ MassUnit unitOf(const Query& row, int column) {
 }
 } // namespace
 
-bool readParts(Log::Impl& impl, EquipmentId id, Equipment& equipment) {
+bool readParts(Connection& db, EquipmentId id, Equipment& equipment) {
     bool asWritten = true;
-    Query rows(impl.db,
+    Query rows(db,
                "SELECT kind, name, mass_10ng, unit, pairs FROM equipment_pieces "
                "WHERE equipment = ? ORDER BY ordinal",
                id);
@@ -35,11 +35,11 @@ bool readParts(Log::Impl& impl, EquipmentId id, Equipment& equipment) {
     return asWritten;
 }
 
-void writeParts(Log::Impl& impl, EquipmentId id, const Equipment& equipment) {
+void writeParts(Connection& db, EquipmentId id, const Equipment& equipment) {
     int ordinal = 0;
     const auto write = [&](const char* kind, const std::string& name, ExactMass mass, MassUnit unit,
                            std::optional<int> pairs) {
-        Query(impl.db,
+        Query(db,
               "INSERT INTO equipment_pieces (equipment, ordinal, kind, name, mass_10ng, unit, "
               "pairs) VALUES (?, ?, ?, ?, ?, ?, ?)",
               id, ++ordinal, std::string(kind), name, mass, std::string(word(unit)), pairs)
@@ -54,8 +54,8 @@ void writeParts(Log::Impl& impl, EquipmentId id, const Equipment& equipment) {
               fixed.unit, {});
 }
 
-void eraseParts(Log::Impl& impl, EquipmentId id) {
-    Query(impl.db, "DELETE FROM equipment_pieces WHERE equipment = ?", id).run();
+void eraseParts(Connection& db, EquipmentId id) {
+    Query(db, "DELETE FROM equipment_pieces WHERE equipment = ?", id).run();
 }
 
 std::vector<Stored<EquipmentId, Equipment>> Log::equipment() const {

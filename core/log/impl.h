@@ -148,6 +148,8 @@ struct Log::Impl {
     void checkStorage(Findings& findings);
     void checkLists(Findings& findings);
     void checkRosters(Findings& findings);
+    void checkAtoms(Findings& findings);
+    void checkAtomTally(Findings& findings, const char* kind, const char* table);
     void checkSessions(Findings& findings);
     void checkBatteries(Findings& findings);
     void checkKeys(Findings& findings);

@@ -10,6 +10,8 @@
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <map>
+#include <mutex>
 #include <set>
 
 namespace slopebook::log {
@@ -34,6 +36,21 @@ std::set<Part> partsOf(SQLite::Database& database) {
                       rows.getColumn(2).getString(), rows.getColumn(3).getString()});
     return parts;
 }
+/// Made once for each: a log is opened more often than layouts change.
+const std::set<Part>& partsMadeBy(const Layout& layout, int version) {
+    static std::map<std::vector<std::string>, std::set<Part>> made;
+    static std::mutex access;
+    const std::vector<std::string> steps(layout.steps.begin(), layout.steps.begin() + version);
+    const std::lock_guard lock(access);
+    if (const auto known = made.find(steps); known != made.end())
+        return known->second;
+    SQLite::Database expected(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    teachTally(expected.getHandle());
+    teachMigrations(expected.getHandle());
+    for (const std::string& step : steps)
+        expected.exec(step);
+    return made.emplace(steps, partsOf(expected)).first->second;
+}
 } // namespace
 
 Layout Layout::ours() {
@@ -51,12 +68,7 @@ void runSteps(Connection& connection, const Layout& layout, int from, int to) {
 
 void requireLayout(Connection& connection, const Layout& layout, int version) {
     try {
-        SQLite::Database expected(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-        teachTally(expected.getHandle());
-        teachMigrations(expected.getHandle());
-        for (int step = 0; step < version; ++step)
-            expected.exec(layout.steps.at(static_cast<std::size_t>(step)));
-        if (partsOf(connection.database()) == partsOf(expected))
+        if (partsOf(connection.database()) == partsMadeBy(layout, version))
             return;
     } catch (...) {
         connection.fail();

@@ -3,6 +3,7 @@
 
 #include "core/log/backups.h"
 #include "core/log/copy.h"
+#include "core/log/derive.h"
 #include "core/log/failure.h"
 #include "core/log/query.h"
 #include "core/log/reseal.h"
@@ -41,6 +42,7 @@ void passTestDays(Connection& connection, const Layout& layout, int from) {
     const Hurt hurt = leaveFourth(connection);
     runSteps(connection, layout, lastBeforeTestDays, layout.newest());
     resealSessions(connection, hurt);
+    deriveAtoms(connection);
 }
 
 void migrate(Connection& connection, const Layout& layout, int from) {

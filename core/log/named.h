@@ -4,6 +4,7 @@
 // than its row (Table<Id>::hasParts) has readParts(), writeParts() and eraseParts().
 #pragma once
 
+#include "core/log/atoms.h"
 #include "core/log/equipmenttable.h"
 #include "core/log/impl.h"
 #include "core/log/stationtable.h"
@@ -17,23 +18,35 @@ namespace slopebook::log {
 
 /// Adds to the value what stands of it in other tables; whether that is as it is written where the
 /// checksum does not look.
-bool readParts(Log::Impl& impl, EquipmentId id, Equipment& equipment);
-bool readParts(Log::Impl& impl, StationId id, Station& station);
-void writeParts(Log::Impl& impl, EquipmentId id, const Equipment& equipment);
-void writeParts(Log::Impl& impl, StationId id, const Station& station);
-void eraseParts(Log::Impl& impl, EquipmentId id);
-void eraseParts(Log::Impl& impl, StationId id);
+bool readParts(Connection& db, EquipmentId id, Equipment& equipment);
+bool readParts(Connection& db, StationId id, Station& station);
+void writeParts(Connection& db, EquipmentId id, const Equipment& equipment);
+void writeParts(Connection& db, StationId id, const Station& station);
+void eraseParts(Connection& db, EquipmentId id);
+void eraseParts(Connection& db, StationId id);
 
 /// The namespace is named so that Log's own add() and change() are not taken for these.
 namespace named {
 
+/// A row of TableSql::rows with its parts, unverified; whether the parts are as they are written.
+template <class Id>
+bool readRow(Connection& db, const Query& row, Stored<Id, typename Table<Id>::Value>& into) {
+    into = {row.id<Id>(0), readValue<Id>(row)};
+    if constexpr (Table<Id>::hasParts)
+        return readParts(db, into.id, into.value);
+    return true;
+}
+
+/// Notes it among the atoms as it is now.
+template <class Id>
+void keep(Connection& db, Id id, const typename Table<Id>::Value& value) {
+    keepAtom(db, {.kind = Table<Id>::one, .one = raw(id)}, contentHash(uuidsIn(db), value));
+}
+
 /// A row with its parts; whether it is as it was written.
 template <class Id>
 bool readWhole(Log::Impl& impl, const Query& row, Stored<Id, typename Table<Id>::Value>& into) {
-    into = {row.id<Id>(0), readValue<Id>(row)};
-    bool asWritten = true;
-    if constexpr (Table<Id>::hasParts)
-        asWritten = readParts(impl, into.id, into.value);
+    const bool asWritten = readRow(impl.db, row, into);
     return asWritten && checksum(into.id, into.value) == row.integer(1);
 }
 
@@ -140,7 +153,8 @@ Id add(Log::Impl& impl, const typename Table<Id>::Value& value, std::optional<Id
         bindValue(insert, given, value);
         insert.run();
         if constexpr (Table<Id>::hasParts)
-            writeParts(impl, given, value);
+            writeParts(impl.db, given, value);
+        keep(impl.db, given, value);
         Tally change;
         change.add(requireThere(impl, given));
         impl.tally(Table<Id>::one, 0, change);
@@ -161,9 +175,10 @@ void change(Log::Impl& impl, Id id, const typename Table<Id>::Value& value) {
     bindValue(update, id, value);
     update.run();
     if constexpr (Table<Id>::hasParts) {
-        eraseParts(impl, id);
-        writeParts(impl, id, value);
+        eraseParts(impl.db, id);
+        writeParts(impl.db, id, value);
     }
+    keep(impl.db, id, value);
     change.add(requireThere(impl, id));
     impl.tally(Table<Id>::one, 0, change);
     impl.names[Table<Id>::one].note(value.name, raw(id));
@@ -189,8 +204,9 @@ void erase(Log::Impl& impl, Id id) {
     Tally change;
     change.take(requireThere(impl, id));
     if constexpr (Table<Id>::hasParts)
-        eraseParts(impl, id);
+        eraseParts(impl.db, id);
     Query(impl.db, sqlOf<Id>().erase.c_str(), id).run();
+    dropAtom(impl.db, {.kind = Table<Id>::one, .one = raw(id)});
     impl.tally(Table<Id>::one, 0, change);
 }
 

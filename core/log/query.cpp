@@ -6,6 +6,8 @@
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <cstring>
+
 namespace slopebook::log {
 
 Query::Query(Connection& connection, const char* sql)
@@ -34,6 +36,14 @@ void Query::bind(int index, double value) {
 void Query::bind(int index, const std::string& value) {
     try {
         m_statement->bind(index, value);
+    } catch (...) {
+        m_connection.fail();
+    }
+}
+
+void Query::bind(int index, const Sixteen& value) {
+    try {
+        m_statement->bind(index, value.data(), static_cast<int>(value.size()));
     } catch (...) {
         m_connection.fail();
     }
@@ -79,6 +89,15 @@ double Query::real(int column) const {
 
 std::string Query::text(int column) const {
     return m_statement->getColumn(column).getString();
+}
+
+Sixteen Query::sixteen(int column) const {
+    const auto bytes = m_statement->getColumn(column);
+    Sixteen value{};
+    if (bytes.getBytes() != static_cast<int>(value.size()))
+        throw damagedLog(m_connection.file(), say("it holds a UUID or a hash that is none"));
+    std::memcpy(value.data(), bytes.getBlob(), value.size());
+    return value;
 }
 
 Date Query::date(int column) const {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/log/connection.h"
+#include "core/log/uuid.h"
 #include "core/model/date.h"
 #include "core/model/exactmass.h"
 #include "core/model/mass.h"
@@ -43,6 +44,7 @@ public:
     void bind(int index, std::int64_t value);
     void bind(int index, double value);
     void bind(int index, const std::string& value);
+    void bind(int index, const Sixteen& value);
     void bind(int index, Date value) { bind(index, isoDate(value)); }
     void bind(int index, bool value) { bind(index, std::int64_t{value}); }
     void bind(int index, int value) { bind(index, std::int64_t{value}); }
@@ -71,6 +73,8 @@ public:
     std::int64_t integer(int column) const;
     double real(int column) const;
     std::string text(int column) const;
+    /// Throws LogError (Damaged) when no 16 bytes stand there.
+    Sixteen sixteen(int column) const;
     /// Throws LogError (Damaged) when no date stands there.
     Date date(int column) const;
     bool flag(int column) const { return integer(column) != 0; }

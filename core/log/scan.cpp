@@ -277,9 +277,10 @@ private:
     }
 
     void readMovers() {
-        Query rows(m_impl.db, "SELECT id FROM lifts WHERE moves_body = 1");
-        while (rows.next())
-            m_movers.push_back(rows.id<LiftId>(0));
+        m_impl.salvaging([&] {
+            for (Query rows(m_impl.db, "SELECT id FROM lifts WHERE moves_body = 1"); rows.next();)
+                m_movers.push_back(rows.id<LiftId>(0));
+        });
     }
 
     /// How many sessions of the athlete and day have held this lift so far, this one included.

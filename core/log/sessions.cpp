@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sessions as heads and whole, and their checksums.
+#include "core/log/atoms.h"
 #include "core/log/impl.h"
 #include "core/log/sessionrows.h"
 #include "core/log/validity.h"
@@ -46,6 +47,21 @@ void requireFreeOrdinal(Log::Impl& impl, const SessionHead& session, std::option
     throw LogError(Kind::Conflict,
                    say("There is a session %1 of %2 on %3 already; %4 is free.", session.ordinal,
                        impl.athleteName(session.athlete), session.date, free.integer(0)));
+}
+
+void keep(Connection& db, SessionId id, const SessionHead& session) {
+    keepAtom(db, {.kind = "session", .one = raw(id)}, contentHash(uuidsIn(db), session));
+}
+
+/// Of a session that is about to go, with all that it holds.
+void dropAtoms(Connection& db, SessionId id) {
+    std::vector<std::int64_t> sets;
+    for (Query rows(db, "SELECT id FROM sets WHERE session = ?", id); rows.next();)
+        sets.push_back(rows.integer(0));
+    for (const std::int64_t set : sets)
+        dropAtom(db, {.kind = "set", .one = set});
+    for (const char* kind : {"lift conditions", "test conditions", "attempt", "gap", "session"})
+        dropAtomsOf(db, kind, raw(id));
 }
 
 void bindHead(Query& query, const SessionHead& session, SessionId id) {
@@ -191,6 +207,7 @@ SessionId Log::add(const SessionHead& session, std::optional<SessionId> id) {
                               "VALUES (?, ?, ?, ?, ?, ?, ?, 0, 0)");
         bindHead(insert, session, given);
         insert.run();
+        keep(impl.db, given, session);
         impl.touched[given].rewritten = true; // counted still where it was removed just before
         return given;
     });
@@ -213,6 +230,7 @@ void Log::change(SessionId id, const SessionHead& session) {
                               "body_mass_g = ?, repeat_of = ?, note = ? WHERE id = ?");
         bindHead(update, session, id);
         update.run();
+        keep(impl.db, id, session);
     });
 }
 
@@ -225,6 +243,7 @@ void Log::remove(SessionId id) {
             throw LogError(Kind::Conflict, say("The session of %1 is a repeat of this one. Nothing "
                                                "was removed.",
                                                sayDay(repeat.date(0), repeat.small(1))));
+        dropAtoms(impl.db, id);
         Query(impl.db, "DELETE FROM reps WHERE set_id IN (SELECT id FROM sets WHERE session = ?)",
               id)
             .run();

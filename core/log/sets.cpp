@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sets and their reps.
+#include "core/log/atoms.h"
 #include "core/log/impl.h"
 #include "core/log/sessionrows.h"
 #include "core/log/validity.h"
@@ -37,6 +38,10 @@ void requireFree(Log::Impl& impl, const PlacedSet& placed, std::optional<SetId> 
     if (taken)
         throw LogError(Kind::Conflict,
                        say("Set %1 is in the log already. Nothing was changed.", placed.ordinal));
+}
+
+void keep(Connection& db, const PlacedSet& placed) {
+    keepAtom(db, {.kind = "set", .one = raw(placed.id)}, contentHash(uuidsIn(db), placed));
 }
 
 int nextOrdinal(Log::Impl& impl, SessionId session, LiftId lift) {
@@ -88,6 +93,7 @@ SetId Log::add(SessionId session, LiftId lift, const Set& set, std::optional<int
         requireFree(*m_impl, placed, id);
         placed.id = m_impl->key("set", id);
         insertSet(m_impl->db, withPoint(placed, m_impl->rule(lift)));
+        keep(m_impl->db, placed);
         return placed.id;
     });
 }
@@ -100,6 +106,7 @@ void Log::change(SetId id, const Set& set) {
         impl.touch(placed.session);
         placed.set = set;
         updateSet(impl.db, withPoint(placed, impl.rule(placed.lift)));
+        keep(impl.db, placed);
     });
 }
 
@@ -109,6 +116,7 @@ void Log::remove(SetId id) {
         m_impl->touch(placed.session);
         Query(m_impl->db, "DELETE FROM reps WHERE set_id = ?", id).run();
         Query(m_impl->db, "DELETE FROM sets WHERE id = ?", id).run();
+        dropAtom(m_impl->db, {.kind = "set", .one = raw(id)});
     });
 }
 

@@ -50,8 +50,8 @@ private:
 
 /// Log::backup, in the place of a plain file too, and to be stopped (Cancelled, nothing left). What
 /// is not sound in the copy; empty: nothing.
-[[nodiscard]] std::vector<Words> backUp(const Log& log, const std::filesystem::path& target, Existing existing,
-                                        const Progress& progress = {});
+[[nodiscard]] std::vector<Words> backUp(const Log& log, const std::filesystem::path& target,
+                                        Existing existing, const Progress& progress = {});
 [[nodiscard]] std::vector<Words> backUpToStandardOutput(const Log& log);
 
 } // namespace slopebook::log

@@ -7,32 +7,32 @@
 
 namespace slopebook::log {
 
-bool readParts(Log::Impl& impl, StationId id, Station& station) {
-    Query tests(impl.db, "SELECT test FROM station_tests WHERE station = ? ORDER BY ordinal", id);
+bool readParts(Connection& db, StationId id, Station& station) {
+    Query tests(db, "SELECT test FROM station_tests WHERE station = ? ORDER BY ordinal", id);
     while (tests.next())
         station.tests.push_back(tests.id<TestKindId>(0));
-    Query loads(impl.db, "SELECT load_g FROM station_loads WHERE station = ? ORDER BY ordinal", id);
+    Query loads(db, "SELECT load_g FROM station_loads WHERE station = ? ORDER BY ordinal", id);
     while (loads.next())
         station.ladder.push_back(loads.mass(0));
     return true;
 }
 
-void writeParts(Log::Impl& impl, StationId id, const Station& station) {
+void writeParts(Connection& db, StationId id, const Station& station) {
     int ordinal = 0;
     for (const TestKindId test : station.tests)
-        Query(impl.db, "INSERT INTO station_tests (station, ordinal, test) VALUES (?, ?, ?)", id,
+        Query(db, "INSERT INTO station_tests (station, ordinal, test) VALUES (?, ?, ?)", id,
               ++ordinal, test)
             .run();
     ordinal = 0;
     for (const Mass load : station.ladder)
-        Query(impl.db, "INSERT INTO station_loads (station, ordinal, load_g) VALUES (?, ?, ?)", id,
+        Query(db, "INSERT INTO station_loads (station, ordinal, load_g) VALUES (?, ?, ?)", id,
               ++ordinal, load)
             .run();
 }
 
-void eraseParts(Log::Impl& impl, StationId id) {
-    Query(impl.db, "DELETE FROM station_tests WHERE station = ?", id).run();
-    Query(impl.db, "DELETE FROM station_loads WHERE station = ?", id).run();
+void eraseParts(Connection& db, StationId id) {
+    Query(db, "DELETE FROM station_tests WHERE station = ?", id).run();
+    Query(db, "DELETE FROM station_loads WHERE station = ?", id).run();
 }
 
 namespace {
@@ -81,13 +81,22 @@ std::vector<Roster> rostersOfLog(Log::Impl& impl, std::optional<StationId> stati
     return all;
 }
 
-/// Takes a roster out; gives what it weighed in the tally.
-Tally eraseRoster(Log::Impl& impl, StationId station, Date day) {
+AtomKey keyOf(StationId station, Date day, AthleteId athlete) {
+    return {.kind = "roster", .one = raw(station), .two = dayNumber(day), .three = raw(athlete)};
+}
+
+/// Takes a roster out; gives what it weighed in the tally. stay: who stands on the one that comes
+/// in its place.
+Tally eraseRoster(Log::Impl& impl, StationId station, Date day,
+                  const std::vector<AthleteId>& stay = {}) {
     Tally change;
     Query held(impl.db, "SELECT checksum FROM rosters WHERE station = ? AND day = ?", station, day);
     if (!held.next())
         return change;
     change.take(weight(held.integer(0)));
+    for (const AthleteId athlete : athletesOf(impl, station, day))
+        if (std::ranges::find(stay, athlete) == stay.end())
+            dropAtom(impl.db, keyOf(station, day, athlete));
     Query(impl.db, "DELETE FROM roster_athletes WHERE station = ? AND day = ?", station, day).run();
     Query(impl.db, "DELETE FROM rosters WHERE station = ? AND day = ?", station, day).run();
     return change;
@@ -107,6 +116,7 @@ std::vector<Stored<StationId, Station>> Log::stations() const {
 }
 
 StationId Log::add(const Station& station, std::optional<StationId> id) {
+    requireValid(station);
     return m_impl->write([&] {
         requireWhatIsDone(*m_impl, station);
         return named::add(*m_impl, station, id);
@@ -156,18 +166,21 @@ void Log::setRoster(const Roster& roster) {
     m_impl->write([&] {
         requireRoster(*m_impl, roster);
         this->roster(roster.station, roster.day); // lest a new checksum hide damage
-        Tally change = eraseRoster(*m_impl, roster.station, roster.day);
+        Tally change = eraseRoster(*m_impl, roster.station, roster.day, roster.athletes);
         if (!roster.athletes.empty()) {
             Query(m_impl->db, "INSERT INTO rosters (station, day, checksum) VALUES (?, ?, ?)",
                   roster.station, roster.day, checksum(roster))
                 .run();
             int ordinal = 0;
-            for (const AthleteId athlete : roster.athletes)
+            for (const AthleteId athlete : roster.athletes) {
                 Query(m_impl->db,
                       "INSERT INTO roster_athletes (station, day, ordinal, athlete) "
                       "VALUES (?, ?, ?, ?)",
                       roster.station, roster.day, ++ordinal, athlete)
                     .run();
+                keepAtom(m_impl->db, keyOf(roster.station, roster.day, athlete),
+                         contentHash(uuidsIn(m_impl->db), roster, ordinal));
+            }
             change.add(weight(checksum(roster)));
         }
         m_impl->tally("roster", 0, change);

@@ -84,7 +84,14 @@ void Log::Impl::checkTallies(Findings& findings) {
                        "WHERE athlete = athletes.id) "
                        "FROM athletes LEFT JOIN tallies ON owner = athletes.id "
                        "AND tallies.kind = 'session' ORDER BY athletes.id");
-    std::int64_t expected = static_cast<std::int64_t>(tallied.size());
+    constexpr std::int64_t ofAtoms = 2; // held against theirs by checkAtoms
+    std::int64_t expected = static_cast<std::int64_t>(tallied.size()) + ofAtoms;
+    {
+        Query atoms(db, "SELECT count(*) FROM tallies WHERE owner = 0 AND kind IN ('atom', "
+                        "'removed atom')");
+        atoms.next();
+        rows += atoms.integer(0);
+    }
     while (athletes.next()) {
         ++expected;
         rows += athletes.integer(3);

@@ -1,7 +1,8 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
 -- The test day as it happens: what was measured under which conditions, loads that were not lifted,
--- how a set felt, stations and who is at them. Checksums of sessions are made anew by the program
--- once all of this stands (core/log/reseal.h); what was damaged stays so.
+-- how a set felt, stations and who is at them; and everything's name among other logs. Checksums of
+-- sessions are made anew by the program, and those names given, once all of this stands
+-- (core/log/reseal.h, core/log/derive.h); what was damaged stays so.
 
 INSERT INTO keys (kind, last, turned) VALUES ('station', 0, -1);
 
@@ -186,4 +187,32 @@ CREATE TABLE roster_athletes (
 
 CREATE INDEX roster_athletes_by_athlete ON roster_athletes (athlete);
 
-INSERT INTO tallies (owner, kind, things, sum) VALUES (0, 'station', 0, 0), (0, 'roster', 0, 0);
+-- What stands in the log as other logs know it (core/log/atoms.h): by a UUID of its own, and by the
+-- hash of its content. one, two and three are its place here: its key, or what it belongs to and
+-- which of that it is.
+CREATE TABLE atoms (
+    kind TEXT NOT NULL CHECK (kind IN ('athlete', 'lift', 'device', 'block', 'test', 'equipment',
+        'station', 'session', 'lift conditions', 'test conditions', 'set', 'attempt', 'gap',
+        'check load', 'roster')),
+    one INTEGER NOT NULL,
+    two INTEGER NOT NULL,
+    three INTEGER NOT NULL,
+    uuid BLOB NOT NULL CHECK (length(uuid) = 16),
+    hash BLOB NOT NULL CHECK (length(hash) = 16),
+    PRIMARY KEY (kind, one, two, three)
+) STRICT, WITHOUT ROWID;
+
+-- What stood in it and was removed: it has its UUID again when it comes back.
+CREATE TABLE removed_atoms (
+    kind TEXT NOT NULL CHECK (kind <> ''),
+    one INTEGER NOT NULL,
+    two INTEGER NOT NULL,
+    three INTEGER NOT NULL,
+    uuid BLOB NOT NULL CHECK (length(uuid) = 16),
+    -- of its last content
+    hash BLOB NOT NULL CHECK (length(hash) = 16),
+    PRIMARY KEY (kind, one, two, three, uuid)
+) STRICT, WITHOUT ROWID;
+
+INSERT INTO tallies (owner, kind, things, sum)
+VALUES (0, 'station', 0, 0), (0, 'roster', 0, 0), (0, 'atom', 0, 0), (0, 'removed atom', 0, 0);

@@ -145,7 +145,7 @@ private Q_SLOTS:
     void gapIsAFact() {
         const Kind k = kind("hop", TestFormula::Value, true);
         auto s = session(1, {attempt(1.8, BodySide::Left)});
-        s.battery.gaps = {{TestKindId{1}, {}, BodySide::Right, "sore knee"}};
+        s.battery.gaps = {{.kind = TestKindId{1}, .side = BodySide::Right, .reason = "sore knee"}};
         QVERIFY(testValue(k, s, BodySide::Left));
         const auto right = testValue(k, s, BodySide::Right);
         QVERIFY(!right && right.why().why == NoAnswer::Why::NotPossible);
@@ -470,9 +470,9 @@ private Q_SLOTS:
         QVERIFY_THROWS_EXCEPTION(BadInput, validate(attempt(0.5), drop));
         validate(attempt(0.5, BodySide::Both, 0.2), drop);
         Battery battery;
-        battery.gaps = {{TestKindId{1}, {}, BodySide::Both, " "}};
+        battery.gaps = {{.kind = TestKindId{1}, .reason = " "}};
         QVERIFY_THROWS_EXCEPTION(BadInput, validate(battery));
-        battery.gaps = {{{}, {}, BodySide::Both, "why"}};
+        battery.gaps = {{.reason = "why"}};
         QVERIFY_THROWS_EXCEPTION(BadInput, validate(battery));
     }
 };

@@ -2,6 +2,7 @@
 #include "tests/bench/biglog.h"
 
 #include "core/log/checksum.h"
+#include "core/log/derive.h"
 #include "core/log/log.h"
 #include "core/log/tally.h"
 #include "tests/bench/baresql.h"
@@ -261,6 +262,10 @@ void writeInstitute(const std::filesystem::path& file, const Institute& institut
     keys.run(writer.sessions(), "session");
     keys.run(writer.sets(), "set");
     db.execute("COMMIT");
+    log::Connection named(file, log::Connection::Purpose::ReadWrite, log::Log::newestVersion());
+    named.execute("BEGIN");
+    log::deriveAtoms(named);
+    named.execute("COMMIT");
 }
 
 } // namespace slopebook::bench

@@ -14,7 +14,6 @@
 #include <map>
 #include <random>
 #include <rapidcheck.h>
-#include <set>
 #include <sstream>
 
 using namespace slopebook;
@@ -125,16 +124,21 @@ private:
             head.note = text();
             made.push_back(log.add(head));
             sets(log, made.back(), lifts);
-            // Of what a session does not hold nothing can be said in a row of a rep.
-            std::set<LiftId> held;
-            for (const auto& placed : log.session(made.back()).sets)
-                held.insert(placed.lift);
-            for (const LiftId lift : held)
+            for (const LiftId lift : lifts)
                 if (chance(2))
-                    log.setConditions(
-                        made.back(), lift,
-                        {.device = devices[static_cast<std::size_t>(below(2))], .place = text()});
+                    log.setConditions(made.back(), lift, conditions(devices));
         }
+    }
+
+    Conditions conditions(const std::vector<DeviceId>& devices) {
+        Conditions made;
+        if (chance(2))
+            made.device = devices[static_cast<std::size_t>(below(2))];
+        for (std::string* each : {&made.place, &made.surface, &made.footwear, &made.technique,
+                                  &made.notComparable})
+            if (chance(2))
+                *each = text();
+        return made;
     }
 
     void sets(log::Log& log, SessionId session, const std::vector<LiftId>& lifts) {
@@ -145,7 +149,13 @@ private:
             set.trueMaximum = chance(6);
             set.excluded = chance(5) ? text() : "";
             set.note = chance(3) ? text() : "";
-            for (int r = below(4); r > 0; --r)
+            if (chance(3))
+                set.effort = Effort{2 + below(19)};
+            if (chance(6)) {
+                set.outcome = Outcome::NotLifted;
+                set.reason = chance(2) ? text() : "";
+            }
+            for (int r = below(4); r > 0 && set.outcome == Outcome::Lifted; --r)
                 set.reps.push_back({real(0.01, 9.99), chance(4) ? text() : ""});
             made.push_back(log.add(session, lifts[static_cast<std::size_t>(below(3))], set));
         }
@@ -229,7 +239,9 @@ private:
             const std::string when = who + keys[session.id] + " ";
             for (const auto& [lift, under] : m_log.session(session.id).conditions)
                 line() << when << q(m_lifts[lift])
-                       << (under.device ? q(m_devices[*under.device]) : "none ") << q(under.place);
+                       << (under.device ? q(m_devices[*under.device]) : "none ") << q(under.place)
+                       << q(under.surface) << q(under.footwear) << q(under.technique)
+                       << q(under.notComparable);
             line() << when << (head.bodyMass ? head.bodyMass->grams : -1) << " "
                    << (head.repeatOf ? keys[*head.repeatOf] : "") << q(head.note);
             for (const auto& placed : m_log.session(session.id).sets)
@@ -240,7 +252,8 @@ private:
     void tell(const std::string& when, const log::PlacedSet& placed) {
         auto out = line();
         out << when << q(m_lifts[placed.lift]) << placed.ordinal << " " << placed.set.load.grams
-            << " " << placed.set.trueMaximum << q(placed.set.excluded) << q(placed.set.note);
+            << " " << placed.set.trueMaximum << word(placed.set.outcome) << q(placed.set.reason)
+            << (placed.set.effort ? placed.set.effort->halves : 0) << q(placed.set.excluded) << q(placed.set.note);
         for (const Rep& rep : placed.set.reps)
             out << " " << rep.velocity << q(rep.excluded);
     }
@@ -406,7 +419,7 @@ private Q_SLOTS:
             auto log = files.newLog();
             log.together([&] { Maker(seed).fill(log); });
             const auto written = exportTables(log, files.path("out"));
-            QCOMPARE(written.size(), std::size_t(11));
+            QCOMPARE(written.size(), std::size_t(13));
             auto back = files.newLog("back.slopebook");
             const auto report = importTidy(back, csvOf(written), {});
             QVERIFY2(report.columnsNotUsed.empty(), qPrintable(QString::number(seed)));

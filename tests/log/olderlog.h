@@ -71,8 +71,8 @@ inline void writeAsOlder(const std::filesystem::path& log, const std::filesystem
                " FROM new." + table + "; ";
     }
     if (version >= 4)
-        sql += "DELETE FROM tallies WHERE kind IN ('station', 'roster'); "
-               "DELETE FROM keys WHERE kind = 'station'; ";
+        sql += "DELETE FROM tallies WHERE kind IN ('station', 'roster', 'atom', 'removed atom'); ";
+    sql += "DELETE FROM keys WHERE kind = 'station'; ";
     runSql(file, sql + "COMMIT; PRAGMA application_id = " + std::to_string(log::applicationId) +
                      "; PRAGMA user_version = " + std::to_string(version));
     if (version >= 3)

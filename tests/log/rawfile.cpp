@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/log/rawfile.h"
 
+#include "core/log/tally.h"
+
 #include <sqlite3.h>
 
 #include <algorithm>
@@ -27,7 +29,7 @@ Rows query(const std::filesystem::path& file, const std::string& sql) {
     sqlite3* db = nullptr;
     char* message = nullptr;
     Rows rows;
-    if (sqlite3_open(file.c_str(), &db) != SQLITE_OK ||
+    if (sqlite3_open(file.c_str(), &db) != SQLITE_OK || !log::teachTally(db) ||
         sqlite3_exec(db, sql.c_str(), collect, &rows, &message) != SQLITE_OK) {
         std::fprintf(stderr, "%s: %s\n", sql.c_str(), message != nullptr ? message : "not opened");
         std::abort();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/edits/logbook.h"
 
+#include "core/log/splitdays.h"
 #include "core/model/errors.h"
 #include "core/questions/liftcontext.h"
 #include "ui/edits/batteryedit.h"
@@ -228,6 +229,14 @@ void Logbook::changeSession(SessionId id, const SessionHead& session,
     m_impl->write([&] { change.make(m_impl->log, id); });
     m_impl->push(new ChangeSessionEdit(m_impl->host, id, std::move(change)), What::Sessions,
                  raw(id));
+}
+
+void Logbook::joinSessions(SessionId into, SessionId from) {
+    log::SessionRecord first = m_impl->log.session(into);
+    log::SessionRecord second = m_impl->log.session(from);
+    m_impl->write([&] { log::joinSessions(m_impl->log, {.into = into, .from = from}); });
+    m_impl->push(new JoinSessionsEdit(m_impl->host, std::move(first), std::move(second)),
+                 What::Sessions, raw(into));
 }
 
 void Logbook::setConditions(SessionId session, LiftId lift, const Conditions& conditions) {

@@ -65,6 +65,9 @@ public:
     void changeSession(SessionId id, const SessionHead& session,
                        const std::optional<LiftConditions>& conditions = {});
     void setConditions(SessionId session, LiftId lift, const Conditions& conditions);
+    /// Two sessions of a day that were made only for a second device, as one
+    /// (core/log/splitdays.h).
+    void joinSessions(SessionId into, SessionId from);
     void changeSet(SetId id, const Set& set);
     void removeBlock(BlockId id);
     void removeEquipment(EquipmentId id);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/edits/sessionedits.h"
 
+#include "core/log/splitdays.h"
 #include "ui/words/format.h"
 
 #include <QCoreApplication>
@@ -39,6 +40,22 @@ AddSessionEdit::AddSessionEdit(EditHost& host, log::SessionRecord added)
 RemoveSessionEdit::RemoveSessionEdit(EditHost& host, log::SessionRecord removed)
     : WholeSessionEdit(host, QCoreApplication::translate("Edit", "remove session"),
                        std::move(removed)) {}
+
+JoinSessionsEdit::JoinSessionsEdit(EditHost& host, log::SessionRecord into, log::SessionRecord from)
+    : Edit(host, QCoreApplication::translate("Edit", "join sessions")), m_into(std::move(into)),
+      m_from(std::move(from)), m_joined(log().session(m_into.head.id)) {}
+
+void JoinSessionsEdit::apply() {
+    if (log().session(m_into.head.id) != m_into || log().session(m_from.head.id) != m_from)
+        refuseChangedElsewhere();
+    log::joinSessions(log(), {.into = m_into.head.id, .from = m_from.head.id});
+}
+
+void JoinSessionsEdit::takeBack() {
+    if (log().session(m_into.head.id) != m_joined)
+        refuseChangedElsewhere();
+    log::partSessions(log(), m_into, m_from);
+}
 
 void HeadChange::make(log::Log& log, SessionId session) const {
     log.together([&] {

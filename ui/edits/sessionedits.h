@@ -43,6 +43,22 @@ protected:
     void takeBack() override { putBack(); }
 };
 
+/// Two sessions of one day became one; undone by parting them again.
+class JoinSessionsEdit final : public Edit {
+public:
+    /// Both as they were.
+    JoinSessionsEdit(EditHost& host, log::SessionRecord into, log::SessionRecord from);
+    Logbook::What what() const override { return Logbook::What::Sessions; }
+    qint64 session() const override { return raw(m_into.head.id); }
+
+protected:
+    void apply() override;
+    void takeBack() override;
+
+private:
+    log::SessionRecord m_into, m_from, m_joined;
+};
+
 /// What a session is (not its sets), and the conditions of one of its lifts.
 struct HeadChange {
     SessionHead before{}, after{};

@@ -66,6 +66,7 @@ QString reportText(const exchange::ImportReport& report) {
     addNames(lines, Report::tr("New devices: %1"), report.devicesMade);
     addNames(lines, Report::tr("New training blocks: %1"), report.blocksMade);
     addNames(lines, Report::tr("New sets of equipment: %1"), report.equipmentMade);
+    addNames(lines, Report::tr("New stations: %1"), report.stationsMade);
     if (report.battery.attemptsAdded + report.battery.gapsAdded > 0)
         lines << Report::tr("Of the battery: %1 attempts, %2 tests not possible")
                      .arg(report.battery.attemptsAdded)

@@ -23,7 +23,8 @@ struct ImportWords {
 std::vector<Tidy> shownRoles(const Shape& shape) {
     std::vector<Tidy> roles{TidyDate, TidyAthlete, TidyLift, TidySet, TidyLoad};
     for (const Tidy role : {TidySession, TidyDevice, TidyKind, TidySite, TidyBlock, TidyMaximum,
-                            TidyBodyMass, TidyExcluded, TidySetExcluded, TidyNote, TidySessionNote})
+                            TidyBodyMass, TidyExcluded, TidySetExcluded, TidyNote, TidySessionNote,
+                            TidySurface, TidyFootwear, TidyTechnique, TidyRpe})
         if (shape.has(role))
             roles.push_back(role);
     return roles;
@@ -89,7 +90,18 @@ QString roleName(Tidy role) {
         return ImportWords::tr("Note on the set");
     case TidySessionNote:
         return ImportWords::tr("Note on the session");
+    case TidySurface:
+        return ImportWords::tr("Surface");
+    case TidyFootwear:
+        return ImportWords::tr("Footwear");
+    case TidyTechnique:
+        return ImportWords::tr("Technique");
+    case TidyRpe:
+        return ImportWords::tr("RPE");
     case TidyRepeatOf:
+    case TidyNotComparable:
+    case TidyOutcome:
+    case TidyReason:
     case TidyCount:
         break;
     }

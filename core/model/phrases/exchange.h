@@ -207,6 +207,25 @@ inline constexpr std::string_view exchange[]{
     translate("Phrases", "%1, as %2 says of the lift that day"),
     translate("Phrases", "%1, as %2 says of the same lift: a lift has one device in a session (a "
                          "column session, 1 or 2, tells two sessions of a day apart)"),
+    translate("Phrases", "\"%1\", as an earlier row of this test says"),
+    translate("Phrases", "another roster of \"%1\""),
+    translate("Phrases", "the station \"%1\" told otherwise"),
+    translate("Phrases", "an RPE from 1 to 10 in halves, such as 8.5"),
+    translate("Phrases", "none: %1 says that the set was not lifted"),
+    translate("Phrases", "%1, the turn after the one before"),
+    translate("Phrases", "loads in kg with blanks between, from light to heavy: 40 60 80"),
+    translate("Phrases", "one more test: the station stands further up"),
+    translate("Phrases", "the number of the turn, from 1 on"),
+    translate("Phrases", "a test of the log"),
+    translate("Phrases", "a station of the log or of the files"),
+    translate("Phrases", "that station as the log has it"),
+    translate("Phrases", "the roster of that day as the log has it"),
+    translate("Phrases", "lifted, not lifted, not possible or nothing"),
+    translate("Phrases", "nothing where the load or the lift was not possible"),
+    translate("Phrases", "why it was not possible"),
+    translate("Phrases", "nothing where the load was not lifted"),
+    translate("Phrases", "nothing where the load was lifted"),
+    translate("Phrases", "no load of a test"),
 };
 
 } // namespace slopebook::phrases

@@ -241,6 +241,13 @@ inline constexpr std::string_view log[]{
     translate("Phrases", "such a reason only of a load that was not lifted"),
     translate("Phrases", "the day of the roster"),
     translate("Phrases", "the name of the station"),
+    translate("Phrases", "%1 has no name among other logs."),
+    translate("Phrases", "Names among other logs: %1 are there of %2 things."),
+    translate("Phrases", "Rows of %1: %2 were written, %3 are there."),
+    translate("Phrases", "Rows of %1: as many as were written, but not the same."),
+    translate("Phrases", "The hash of %1 is not that of its content."),
+    translate("Phrases", "it holds a UUID or a hash that is none"),
+    translate("Phrases", "The two sessions are not one day on two devices any more. Nothing was changed."),
 };
 
 } // namespace slopebook::phrases

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The two kinds of names by which logs know what they hold as the same: UUIDs (RFC 9562), and
+// hashes of contents.
+#pragma once
+
+#include <array>
+#include <string>
+#include <string_view>
+
+namespace slopebook::log {
+
+using Sixteen = std::array<unsigned char, 16>;
+
+/// A version 4 UUID, from the system's own source of randomness.
+Sixteen randomUuid();
+/// The version 5 UUID of a name within another one.
+Sixteen derivedUuid(const Sixteen& within, std::string_view name);
+/// Within which those of a log's first things are derived.
+extern const Sixteen ofSlopebook;
+
+/// The first half of the SHA-256 (FIPS 180-4) of what was written.
+Sixteen hashOf(std::string_view bytes);
+
+} // namespace slopebook::log
