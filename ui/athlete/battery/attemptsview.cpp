@@ -264,10 +264,11 @@ void AttemptsView::submit() {
         }
         const TestKind kind = test->kind;
         const auto read = readAttemptLine(m_line->text().toStdU16String(), kind);
-        if (const auto* problem = std::get_if<AttemptProblem>(&read)) {
-            say(problemText(*problem, kind), true);
-            m_line->markRefused(static_cast<int>(problem->start),
-                                static_cast<int>(problem->length));
+        if (const auto* problem = std::get_if<LineProblem>(&read)) {
+            say(problemText(*problem, m_line->text(), kind, m_logbook.loadUnit()), true);
+            m_line->markRefused(static_cast<int>(problem->where.start),
+                                static_cast<int>(problem->where.length),
+                                QString::fromStdU16String(problem->instead));
             return;
         }
         const auto& typed = std::get<TypedAttempts>(read);

@@ -31,7 +31,8 @@ QStringList linesOf(const QString& text) {
 } // namespace
 
 void SetEdit::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Up && bringBack())
+    if ((event->key() == Qt::Key_Up && bringBack()) ||
+        (event->key() == Qt::Key_Down && takeInstead()))
         return;
     if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) {
         Q_EMIT stepped(event->key() == Qt::Key_Up ? 1 : -1);
@@ -249,7 +250,8 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
             m_meant.clear();
             if (typed)
                 m_edit->markRefused(static_cast<int>(problem->where.start),
-                                    static_cast<int>(problem->where.length));
+                                    static_cast<int>(problem->where.length),
+                                    QString::fromStdU16String(problem->instead));
             return;
         }
         if (const auto* asked = std::get_if<LineQuestion>(&read);

@@ -4,6 +4,7 @@
 
 #include "core/answers/doubt.h"
 #include "core/model/session.h"
+#include "ui/parts/linewords.h"
 #include "ui/typed/setline.h"
 #include "ui/words/units.h"
 
@@ -13,8 +14,6 @@
 
 namespace slopebook::ui {
 
-/// "Found 60,: a comma is the decimal mark; put a blank between the numbers." line: what was typed.
-QString problemText(const LineProblem& problem, const QString& line, LoadUnit unit);
 /// "92 means 0.92 m/s? Enter takes it so, Esc leaves it."
 QString questionText(const LineQuestion& question);
 /// Of a load that looks like a speed. next: the load that was probably forgotten.
