@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The line a set is typed in, and the ladder's next load.
-#include "ui/typed/ladder.h"
+#include "core/answers/ladder.h"
 #include "ui/typed/setline.h"
 
 #include <QTest>
@@ -338,21 +338,21 @@ private Q_SLOTS:
 
     void theLaddersNextLoad() {
         const std::vector<Mass> last{40_kg, 50_kg, 60_kg, 60_kg, 65_kg};
-        QCOMPARE(nextLoad({}, last), std::optional(Mass{40_kg}));
-        QCOMPARE(nextLoad({}, {}), std::optional<Mass>());
+        QCOMPARE(answers::nextLoad({}, last), std::optional(Mass{40_kg}));
+        QCOMPARE(answers::nextLoad({}, {}), std::optional<Mass>());
         const std::vector<Mass> today{40_kg, 50_kg};
-        QCOMPARE(nextLoad(today, last), std::optional(Mass{60_kg}));
-        QCOMPARE(nextLoad(today, {}), std::optional(Mass{60_kg}));
+        QCOMPARE(answers::nextLoad(today, last), std::optional(Mass{60_kg}));
+        QCOMPARE(answers::nextLoad(today, {}), std::optional(Mass{60_kg}));
         const std::vector<Mass> between{40_kg, 52.5_kg};
-        QCOMPARE(nextLoad(between, last), std::optional(Mass{60_kg}));
+        QCOMPARE(answers::nextLoad(between, last), std::optional(Mass{60_kg}));
         const std::vector<Mass> top{60_kg, 65_kg};
-        QCOMPARE(nextLoad(top, last), std::optional(Mass{70_kg}));
+        QCOMPARE(answers::nextLoad(top, last), std::optional(Mass{70_kg}));
         const std::vector<Mass> one{65_kg};
-        QCOMPARE(nextLoad(one, last), std::optional(Mass{70_kg})); // last time's rise
-        QCOMPARE(nextLoad(one, {}), std::optional<Mass>());
-        QCOMPARE(loadAfter(70_kg, top, last), std::optional(Mass{75_kg}));
-        QCOMPARE(loadBefore(60_kg, last), std::optional(Mass{50_kg}));
-        QCOMPARE(loadBefore(40_kg, last), std::optional<Mass>());
+        QCOMPARE(answers::nextLoad(one, last), std::optional(Mass{70_kg})); // last time's rise
+        QCOMPARE(answers::nextLoad(one, {}), std::optional<Mass>());
+        QCOMPARE(answers::loadAfter(70_kg, top, last), std::optional(Mass{75_kg}));
+        QCOMPARE(answers::loadBefore(60_kg, last), std::optional(Mass{50_kg}));
+        QCOMPARE(answers::loadBefore(40_kg, last), std::optional<Mass>());
     }
 };
 

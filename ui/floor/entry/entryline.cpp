@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/entry/entryline.h"
 
+#include "core/answers/ladder.h"
 #include "ui/floor/entry/setwords.h"
-#include "ui/typed/ladder.h"
 #include "ui/words/format.h"
 
 #include <QAction>
@@ -263,8 +263,8 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
         }
         if (const auto* asked = std::get_if<LineQuestion>(&read)) {
             const bool forgotten = asked->kind == LineQuestion::Kind::Load;
-            auto next =
-                forgotten && lines.size() == 1 ? nextLoad(m_today, m_lastTime) : std::nullopt;
+            auto next = forgotten && lines.size() == 1 ? answers::nextLoad(m_today, m_lastTime)
+                                                       : std::nullopt;
             if (next && m_ceiling && *next > *m_ceiling)
                 next.reset();
             meant << (next ? massText(*next, m_unit) + unitName(m_unit) + QLatin1Char(' ') + line
@@ -312,15 +312,15 @@ void EntryLine::step(int direction) {
     const QString typed = m_edit->text().trimmed();
     std::optional<Mass> load;
     if (typed.isEmpty()) {
-        load = direction > 0     ? nextLoad(m_today, m_lastTime)
+        load = direction > 0     ? answers::nextLoad(m_today, m_lastTime)
                : m_today.empty() ? std::nullopt
                                  : std::optional(m_today.back());
     } else {
         const auto from = readLoad(view(typed), massUnit(m_unit));
         if (!std::holds_alternative<Mass>(from))
             return; // speeds are there already: the keys would only lose them
-        load = direction > 0 ? loadAfter(std::get<Mass>(from), m_today, m_lastTime)
-                             : loadBefore(std::get<Mass>(from), m_lastTime);
+        load = direction > 0 ? answers::loadAfter(std::get<Mass>(from), m_today, m_lastTime)
+                             : answers::loadBefore(std::get<Mass>(from), m_lastTime);
     }
     if (direction > 0 && load && m_ceiling && *load > *m_ceiling) {
         say(tr("%1 is above the block's ceiling of %2: type it if it is meant.")
@@ -328,7 +328,7 @@ void EntryLine::step(int direction) {
             false);
         return;
     }
-    if (direction > 0 && load && !notAbove(load, m_limit, m_maxima)) {
+    if (direction > 0 && load && !answers::notAbove(load, m_limit, m_maxima)) {
         say(tr("%1 is above the estimated 1RM of %2: type it if it is meant.")
                 .arg(massWithUnit(*load, m_unit),
                      loadWithUnit(std::round(10 * kilograms(*m_limit)) / 10, m_unit)),

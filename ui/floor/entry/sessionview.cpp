@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/entry/sessionview.h"
 
-#include "ui/typed/ladder.h"
+#include "core/answers/ladder.h"
 #include "ui/words/format.h"
 
 #include <QCoreApplication>
@@ -92,8 +92,8 @@ void readNext(SessionView& view) {
     view.limit = estimateOf(view.profile);
     if (!view.limit)
         view.limit = estimateOf(before);
-    const auto ladder = nextLoad(view.loadsToday(), view.loadsLast());
-    view.next = notAbove(ladder, view.limit, view.maximaLast());
+    const auto ladder = answers::nextLoad(view.loadsToday(), view.loadsLast());
+    view.next = answers::notAbove(ladder, view.limit, view.maximaLast());
     view.nextHeldBack = ladder && !view.next;
     view.overCeiling = ladder && view.ceiling && *ladder > view.ceiling->load;
     if (view.overCeiling)
