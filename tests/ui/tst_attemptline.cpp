@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The line that attempts are typed in.
-#include "ui/athlete/battery/attemptdoubt.h"
+#include "ui/typed/attemptdoubt.h"
 #include "ui/typed/attemptline.h"
 
 #include <QTest>

@@ -18,6 +18,22 @@ namespace slopebook::ui {
 
 struct LiftContext;
 
+/// What one line at a station writes: into a session or a new one, sets of a lift, a battery, or
+/// what was not possible.
+struct Entry {
+    std::optional<SessionId> session{}; ///< else head's, which is made
+    SessionHead head{};
+    std::optional<LiftId> lift{};
+    std::optional<Conditions> conditions{}; ///< of the lift, where sets come
+    std::vector<Set> sets{};
+    std::function<void(Battery&)> battery{}; ///< changes the session's; nothing: it stays
+    QString text{};                          ///< what the undo menu calls it
+};
+struct Written {
+    SessionId session{};
+    std::vector<SetId> sets{};
+};
+
 /// Common practice: a test is repeated within a week.
 constexpr int usualRepeatDays = 7;
 
@@ -46,6 +62,7 @@ public:
     BlockId addBlock(const Block& block);
     EquipmentId addEquipment(const Equipment& equipment);
     TestKindId addTestKind(const TestKind& kind);
+    StationId addStation(const Station& station);
     SessionId addSession(const SessionHead& session);
     SetId addSet(SessionId session, LiftId lift, const Set& set);
     /// All of them or none, and one step of undo. sets must not be empty.
@@ -56,16 +73,21 @@ public:
     void changeBlock(BlockId id, const Block& block);
     void changeEquipment(EquipmentId id, const Equipment& equipment);
     void changeTestKind(TestKindId id, const TestKind& kind);
+    void changeStation(StationId id, const Station& station);
     void changeSession(SessionId id, const SessionHead& session);
     void changeSet(SetId id, const Set& set);
     void removeBlock(BlockId id);
     void removeEquipment(EquipmentId id);
     void removeTestKind(TestKindId id);
+    void removeStation(StationId id);
     void removeSession(SessionId id);
     void removeSet(SetId id);
     /// text: what the undo menu calls it. Does nothing where the battery is as it was.
     void setBattery(SessionId session, const Battery& battery, const QString& text);
     void setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads);
+    void setRoster(const Roster& roster);
+    /// One step of undo, which takes back what came with it and nothing that others wrote.
+    Written enter(const Entry& entry);
 
     /// Looks whether another program wrote to the log; emits changed() when it did. Called by a
     /// timer of the shell.
@@ -86,6 +108,7 @@ public:
         Sets,
         Battery,
         CheckLoads,
+        Stations,
         Everything
     };
     Q_ENUM(What)

@@ -5,6 +5,7 @@
 #include "ui/words/format.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 namespace slopebook::ui {
 
@@ -16,6 +17,13 @@ struct SetWords {
 struct Attempts {
     Q_DECLARE_TR_FUNCTIONS(Attempts)
 };
+
+/// A number as it was typed, with the desktop's decimal mark.
+QString plainNumber(double value) {
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(value, 'g', 10);
+}
 
 QString expectedAtLift(LineProblem::Kind kind, LoadUnit unit) {
     using Kind = LineProblem::Kind;
@@ -199,6 +207,19 @@ QString insteadText(const LineProblem& problem) {
         return {};
     return SetWords::tr("Down puts %1 in its place.")
         .arg(QStringLiteral("\u201c%1\u201d").arg(QString::fromStdU16String(problem.instead)));
+}
+
+QString doubtText(const AttemptDoubt& doubt, bool knownAthlete) {
+    const QString range = Attempts::tr("%1 to %2").arg(number(doubt.low, 2), number(doubt.high, 2));
+    QString said = (knownAthlete ? Attempts::tr("%1 is far from this athlete's others (%2).")
+                                 : Attempts::tr("%1 is outside what is usual (%2)."))
+                       .arg(plainNumber(doubt.typed), range);
+    if (doubt.contact)
+        said += QLatin1Char(' ') + Attempts::tr("It stands for the contact time in s.");
+    if (doubt.perhaps)
+        said += QLatin1Char(' ') + Attempts::tr("Is %1 meant?").arg(plainNumber(*doubt.perhaps));
+    return said + QLatin1Char(' ') +
+           Attempts::tr("Change it, or Enter again takes it as it stands.");
 }
 
 } // namespace slopebook::ui

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/battery.h"
+#include "ui/typed/attemptdoubt.h"
 #include "ui/typed/lineproblem.h"
 #include "ui/words/units.h"
 
@@ -17,6 +18,9 @@ QString problemText(const LineProblem& problem, const QString& line, LoadUnit un
 /// The same at a test.
 QString problemText(const LineProblem& problem, const QString& line, const TestKind& kind,
                     LoadUnit unit);
+
+/// What is unusual and what may have been meant. knownAthlete: usual is the athlete's own.
+QString doubtText(const AttemptDoubt& doubt, bool knownAthlete);
 
 /// "Down puts 95 - in its place."; empty where nothing is offered.
 QString insteadText(const LineProblem& problem);

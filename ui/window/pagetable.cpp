@@ -8,10 +8,13 @@
 #include "ui/athlete/profile/profilepage.h"
 #include "ui/athlete/season/seasonpage.h"
 #include "ui/floor/entry/entrypage.h"
+#include "ui/floor/station/stationpage.h"
 #include "ui/squad/blocks/blockspage.h"
 #include "ui/squad/changes/squadpage.h"
 #include "ui/squad/devices/noisepage.h"
 #include "ui/window/workspace.h"
+
+#include <QKeySequence>
 
 #include <algorithm>
 #include <concepts>
@@ -63,12 +66,18 @@ const std::array<PageEntry, pageCount>& pages() {
          [] { return Workspace::tr("Blocks"); }, make<BlocksPage>},
         {Noise, Part::Squad, Qt::Key_0, "noise", true, true,
          [] { return Workspace::tr("Noise and devices"); }, make<NoisePage>},
+        {Stations, Part::Floor, Qt::Key_T, "stations", false, false,
+         [] { return Workspace::tr("Stations"); }, make<StationPage>},
     }};
     return all;
 }
 
 const PageEntry& entryOf(Page page) {
     return pages().at(static_cast<std::size_t>(page));
+}
+
+QString shortcutOf(const PageEntry& entry) {
+    return QKeySequence(Qt::CTRL | entry.key).toString(QKeySequence::NativeText);
 }
 
 Page pageCalled(const QString& word) {

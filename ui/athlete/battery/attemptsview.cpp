@@ -2,7 +2,7 @@
 #include "ui/athlete/battery/attemptsview.h"
 
 #include "core/model/errors.h"
-#include "ui/athlete/battery/attemptdoubt.h"
+#include "ui/typed/attemptdoubt.h"
 #include "ui/athlete/battery/attemptwords.h"
 #include "ui/athlete/battery/testdialog.h"
 #include "ui/records/sessiondialog.h"

@@ -36,19 +36,6 @@ QString sideText(BodySide side) {
     return side == BodySide::Left ? Attempts::tr("left") : Attempts::tr("right");
 }
 
-QString doubtText(const AttemptDoubt& doubt, bool knownAthlete) {
-    const QString range = Attempts::tr("%1 to %2").arg(number(doubt.low, 2), number(doubt.high, 2));
-    QString said = (knownAthlete ? Attempts::tr("%1 is far from this athlete's others (%2).")
-                                 : Attempts::tr("%1 is outside what is usual (%2)."))
-                       .arg(plain(doubt.typed), range);
-    if (doubt.contact)
-        said += QLatin1Char(' ') + Attempts::tr("It stands for the contact time in s.");
-    if (doubt.perhaps)
-        said += QLatin1Char(' ') + Attempts::tr("Is %1 meant?").arg(plain(*doubt.perhaps));
-    return said + QLatin1Char(' ') +
-           Attempts::tr("Change it, or Enter again takes it as it stands.");
-}
-
 QString attemptText(const Attempt& attempt) {
     QString typed = plain(attempt.value);
     if (attempt.contact)

@@ -150,8 +150,8 @@ void EntryLine::showHelp() {
     m_meant.clear();
     m_offered.clear();
     m_doubted = false;
-    say(tr("Load in %1, each rep's speed in m/s, Enter.  Up: next load.  ! after the load: true "
-           "maximum.  x after a speed: left out.  # note.")
+    say(tr("Load in %1, each rep's speed in m/s, Enter.  - for speeds: not lifted.  @8: effort.  "
+           "Up: next load.  ! after the load: true maximum.  x after a speed: left out.  # note.")
             .arg(unitName(m_unit)),
         true);
 }
@@ -278,6 +278,10 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
             }
             continue;
         }
+        if (const auto* gap = std::get_if<TypedGap>(&read)) {
+            noteGap(*gap, place, lines.size() == 1);
+            return;
+        }
         meant << line;
         sets.push_back(setFromTyped(std::get<TypedSet>(read)));
         if (const QString doubt = m_doubts && !sure ? m_doubts(sets.back()) : QString();
@@ -292,6 +296,19 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
         return;
     }
     takeSets(sets);
+}
+
+// Beside sets that are pasted it would be another step of undo: it is typed alone.
+void EntryLine::noteGap(const TypedGap& gap, const QString& place, bool alone) {
+    const QString why =
+        !alone || !m_note ? place + tr("What was not possible is typed on its own.") : m_note(gap);
+    if (!why.isEmpty()) {
+        refuse(why);
+        return;
+    }
+    m_edit->setText(QString());
+    m_edit->forgetRefused();
+    showHelp();
 }
 
 void EntryLine::takeSets(const std::vector<Set>& sets) {
@@ -312,15 +329,22 @@ void EntryLine::step(int direction) {
     const QString typed = m_edit->text().trimmed();
     std::optional<Mass> load;
     if (typed.isEmpty()) {
-        load = direction > 0     ? answers::nextLoad(m_today, m_lastTime)
-               : m_today.empty() ? std::nullopt
-                                 : std::optional(m_today.back());
+        load = direction > 0 && m_notLifted ? m_under
+               : direction > 0              ? answers::nextLoad(m_today, m_lastTime)
+               : m_today.empty()            ? std::nullopt
+                                            : std::optional(m_today.back());
     } else {
         const auto from = readLoad(view(typed), massUnit(m_unit));
         if (!std::holds_alternative<Mass>(from))
             return; // speeds are there already: the keys would only lose them
         load = direction > 0 ? answers::loadAfter(std::get<Mass>(from), m_today, m_lastTime)
                              : answers::loadBefore(std::get<Mass>(from), m_lastTime);
+    }
+    if (direction > 0 && m_notLifted && (!load || *load >= *m_notLifted)) {
+        say(tr("%1 was not lifted today: type a load if it is meant.")
+                .arg(massWithUnit(*m_notLifted, m_unit)),
+            false);
+        return;
     }
     if (direction > 0 && load && m_ceiling && *load > *m_ceiling) {
         say(tr("%1 is above the block's ceiling of %2: type it if it is meant.")

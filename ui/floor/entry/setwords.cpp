@@ -84,7 +84,10 @@ Set setFromTyped(const TypedSet& typed) {
     Set set;
     set.load = typed.load;
     set.trueMaximum = typed.trueMaximum;
-    set.note = utf8(QString::fromStdU16String(typed.note));
+    set.outcome = typed.outcome;
+    set.effort = typed.effort;
+    const std::string note = utf8(QString::fromStdU16String(typed.note));
+    (set.outcome == Outcome::Lifted ? set.note : set.reason) = note;
     set.reps = repsFromTyped(typed.reps, {});
     for (Rep& rep : set.reps)
         if (!rep.excluded.empty() && !set.note.empty())
@@ -106,6 +109,10 @@ std::vector<Rep> repsFromTyped(const std::vector<TypedRep>& typed, const std::ve
         reps.push_back(std::move(rep));
     }
     return reps;
+}
+
+QString effortText(Effort effort) {
+    return number(effort.value(), effort.halves % 2);
 }
 
 QString flagText(const Set& set, LoadUnit unit) {

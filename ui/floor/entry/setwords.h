@@ -28,6 +28,9 @@ Set setFromTyped(const TypedSet& typed);
 /// Reps typed over a set's: those that stayed as they were keep their reasons.
 std::vector<Rep> repsFromTyped(const std::vector<TypedRep>& typed, const std::vector<Rep>& before);
 
+/// "8", "8.5": with the desktop's decimal mark.
+QString effortText(Effort effort);
+
 /// What of a set deserves a look: implausible speeds or loads. Empty where nothing does.
 QString flagText(const Set& set, LoadUnit unit);
 
