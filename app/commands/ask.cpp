@@ -75,9 +75,9 @@ int sayNoAnswer(const About& about, const NoAnswer& why, MassUnit unit) {
 }
 
 std::optional<std::string> deviceName(const log::Log& log, const LiftSession& session) {
-    if (session.device)
+    if (session.conditions.device)
         for (const auto& device : log.devices())
-            if (device.id == *session.device)
+            if (device.id == *session.conditions.device)
                 return device.value.name;
     return std::nullopt;
 }

@@ -45,7 +45,7 @@ void addText(TextTable& table, const Names& names, const ui::Background& about,
                                  about.lift.value.name,
                                  dateKey(session.date, session.ordinal),
                                  names.block(session.date).value_or(""),
-                                 names.device(session.device).value_or(""),
+                                 names.device(session.conditions.device).value_or(""),
                                  std::to_string(session.points.size())};
     if (!profile) {
         row.insert(row.end(), {"-", "-", "-", "-", "-", "-"});
@@ -70,7 +70,7 @@ void addJson(Json& json, const Names& names, const ui::Background& about,
         .field("lift", about.lift.value.name)
         .field("date", dateKey(session.date, session.ordinal))
         .field("block", names.block(session.date))
-        .field("device", names.device(session.device))
+        .field("device", names.device(session.conditions.device))
         .field("velocity_kind", word(about.lift.value.kind))
         .field("n", static_cast<int>(session.points.size()));
     const auto profile = ui::profileOf(about, session);

@@ -202,7 +202,8 @@ int runPlan(const PlanOptions& options, const Pages& pages) {
         session = about.sessions.back();
     if (!session)
         return sayNoAnswer(options, session.why(), unitOf(options));
-    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about), session->device);
+    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about),
+                       session->conditions.device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(options, profile.why(), unitOf(options));

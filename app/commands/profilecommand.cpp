@@ -33,7 +33,8 @@ int runProfile(const ProfileOptions& options) {
     }
     if (!session)
         return sayNoAnswer(options, session.why());
-    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about), session->device);
+    about = ui::within(ui::liftContext(log, about.lift.id), std::move(about),
+                       session->conditions.device);
     const auto profile = ui::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(

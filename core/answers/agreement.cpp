@@ -20,7 +20,7 @@ std::map<Day, std::vector<const LiftSession*>> byDay(std::span<const LiftSession
                                                      DeviceId device) {
     std::map<Day, std::vector<const LiftSession*>> days;
     for (const LiftSession& s : sessions)
-        if (s.device == device && !s.points.empty())
+        if (s.conditions.device == device && !s.points.empty())
             days[{s.athlete, s.lift, s.date}].push_back(&s);
     for (auto& [day, list] : days)
         std::ranges::stable_sort(list, {}, &LiftSession::ordinal);

@@ -22,6 +22,17 @@ std::optional<NoAnswer> notPossible(TestKindId kind, const BatterySession& sessi
     return std::nullopt;
 }
 
+double meanOfBest(const TestKind& kind, std::vector<double> values) {
+    std::ranges::sort(values);
+    if (kind.higherIsBetter)
+        std::ranges::reverse(values);
+    values.resize(std::min(values.size(), static_cast<std::size_t>(kind.bestOf)));
+    double sum = 0;
+    for (const double value : values)
+        sum += value;
+    return sum / static_cast<double>(values.size());
+}
+
 } // namespace
 
 NoAnswer notTested() {
@@ -79,7 +90,9 @@ Answer<TestValue> testValue(const Stored<TestKindId, TestKind>& kind, const Batt
             squares += (value - found.mean) * (value - found.mean);
         found.sd = std::sqrt(squares / (n - 1));
     }
-    found.value = kind.value.rule == AttemptRule::Best ? found.best : found.mean;
+    found.value = kind.value.rule == AttemptRule::Best ? found.best
+                  : kind.value.bestOf > 0              ? meanOfBest(kind.value, std::move(values))
+                                                       : found.mean;
     return found;
 }
 
@@ -94,9 +107,9 @@ Asymmetry asymmetry(double left, double right, bool higherIsBetter) {
 
 std::span<const BodySide> sidesOf(const TestKind& kind) {
     static constexpr std::array one{BodySide::Both};
-    static constexpr std::array two{BodySide::Left, BodySide::Right};
+    static constexpr std::array all{BodySide::Left, BodySide::Right, BodySide::Both};
     if (kind.twoSided)
-        return two;
+        return std::span(all).first(kind.bothToo ? 3 : 2);
     return one;
 }
 

@@ -77,6 +77,11 @@ Words sided(const std::string& name, BodySide side) {
     return asIs(name);
 }
 
+Conditions conditionsOfTest(const Battery& battery, TestKindId kind) {
+    const TestAttempts* test = battery.test(kind);
+    return test == nullptr ? Conditions{} : test->conditions;
+}
+
 /// The latest session that has the test, else the latest that says why not.
 SeenTest seen(const Stored<TestKindId, TestKind>& kind, const TestDays& days, BodySide side) {
     SeenTest found;
@@ -87,7 +92,7 @@ SeenTest seen(const Stored<TestKindId, TestKind>& kind, const TestDays& days, Bo
             found = {.value = std::move(value),
                      .session = session.session,
                      .date = session.date,
-                     .context = session.battery.context};
+                     .conditions = conditionsOfTest(session.battery, kind.id)};
     }
     return found;
 }
@@ -118,7 +123,8 @@ std::optional<double> attemptNoise(const TestValue& before, const TestValue& aft
     return std::sqrt(squares / df / each);
 }
 
-void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, double level) {
+void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, double level,
+              std::span<const Stored<DeviceId, Device>> devices) {
     const auto& before = test.before.value;
     const auto& after = test.after.value;
     if (!before || !after) {
@@ -131,7 +137,7 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
     const double change = after->value - before->value;
     test.change = change;
     test.percent = 100 * change / before->value;
-    test.context = contextChanges(test.before.context, test.after.context);
+    test.context = contextChanges(test.before.conditions, test.after.conditions, devices);
     test.noise =
         testNoise(test.kind, test.side, athlete, squad, (before->value + after->value) / 2);
     test.attemptNoise = attemptNoise(*before, *after);
@@ -331,7 +337,8 @@ Words changeWords(const ContextChange& change) {
     return say("technique: %1, then %2", change.before, change.after);
 }
 
-std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after) {
+std::vector<ContextChange> contextChanges(const Conditions& before, const Conditions& after,
+                                          std::span<const Stored<DeviceId, Device>> devices) {
     using Of = ContextChange::Of;
     std::vector<ContextChange> changes;
     const auto look = [&](Of what, const std::string& a, const std::string& b) {
@@ -339,7 +346,14 @@ std::vector<ContextChange> contextChanges(const TestContext& before, const TestC
             changes.push_back({what, a, b});
     };
     look(Of::Surface, before.surface, after.surface);
-    look(Of::Device, before.device, after.device);
+    const auto name = [devices](const std::optional<DeviceId>& id) {
+        const auto held = std::ranges::find_if(
+            devices, [&](const Stored<DeviceId, Device>& device) { return id == device.id; });
+        return held != devices.end() ? held->value.name
+               : id                  ? std::to_string(raw(*id))
+                                     : std::string();
+    };
+    look(Of::Device, name(before.device), name(after.device));
     look(Of::Footwear, before.footwear, after.footwear);
     look(Of::Technique, before.technique, after.technique);
     return changes;
@@ -348,7 +362,8 @@ std::vector<ContextChange> contextChanges(const TestContext& before, const TestC
 BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> kinds,
                                  AthleteId athlete, const TestDays& from, const TestDays& to,
                                  const SquadTests& squad,
-                                 std::span<const Stored<LiftId, Lift>> lifts, double level) {
+                                 std::span<const Stored<LiftId, Lift>> lifts, double level,
+                                 std::span<const Stored<DeviceId, Device>> devices) {
     BatteryComparison battery{.level = level, .fromLabel = from.label, .toLabel = to.label};
     for (const auto& kind : kinds) {
         const auto sides = sidesOf(kind.value);
@@ -359,7 +374,7 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
             test.before = seen(kind, from, side);
             test.after = seen(kind, to, side);
             anything = anything || test.before.session || test.after.session;
-            readTest(test, athlete, squad, level);
+            readTest(test, athlete, squad, level, devices);
             battery.tests.push_back(std::move(test));
         }
         if (!anything) {

@@ -5,6 +5,7 @@
 
 #include "core/answers/comparison.h"
 #include "core/answers/squadtests.h"
+#include "core/model/people.h"
 
 #include <string>
 #include <vector>
@@ -44,7 +45,7 @@ struct SeenTest {
     Answer<TestValue> value = notTested();
     std::optional<SessionId> session = {};
     std::optional<Date> date = {};
-    TestContext context = {};
+    Conditions conditions = {};
 };
 
 /// "surface", "turf", "boards".
@@ -58,8 +59,10 @@ struct ContextChange {
 std::string_view word(ContextChange::Of what);
 /// "surface: turf, then boards".
 Words changeWords(const ContextChange& change);
-/// What differs between two contexts; what is not written down on a side does not count.
-std::vector<ContextChange> contextChanges(const TestContext& before, const TestContext& after);
+/// What differs between the conditions of two days; what is not written down on a side does not
+/// count. devices: their names.
+std::vector<ContextChange> contextChanges(const Conditions& before, const Conditions& after,
+                                          std::span<const Stored<DeviceId, Device>> devices);
 
 struct TestChange {
     Stored<TestKindId, TestKind> kind = {};
@@ -114,12 +117,13 @@ struct BatteryComparison {
     std::vector<Note> notes = {};
 };
 
-/// liftName: for gaps that are about a lift. Tests that neither side has, or has as a gap, are left
-/// out.
+/// lifts: for gaps that are about a lift; devices: for tests measured by another one. Tests that
+/// neither side has, or has as a gap, are left out.
 BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> kinds,
                                  AthleteId athlete, const TestDays& from, const TestDays& to,
                                  const SquadTests& squad,
-                                 std::span<const Stored<LiftId, Lift>> lifts, double level = 0.95);
+                                 std::span<const Stored<LiftId, Lift>> lifts, double level = 0.95,
+                                 std::span<const Stored<DeviceId, Device>> devices = {});
 
 /// Puts a lift's check loads and 1RM into the forest plot of the battery.
 void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& comparison);

@@ -48,7 +48,7 @@ Followed seenAndLine(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession
 std::optional<DeviceBias> biasAgainst(const LiftSession& baseline, const LiftSession& session,
                                       const ComparisonSettings& settings,
                                       const std::map<SessionId, DeviceBias>& biases) {
-    if (baseline.device == session.device)
+    if (baseline.conditions.device == session.conditions.device)
         return std::nullopt;
     if (const auto own = biases.find(session.session); own != biases.end())
         return own->second;
@@ -177,7 +177,7 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
                          say("the baseline's line has two points, so no change can be judged: it "
                              "needs a third load")});
     const auto otherDevice = [&](const Followed& each) {
-        return each.session.device != base.session.device;
+        return each.session.conditions.device != base.session.conditions.device;
     };
     const auto corrected = [&](const Followed& each) { return each.bias.has_value(); };
     if (std::ranges::any_of(f.sessions, corrected))

@@ -31,8 +31,8 @@ void noteDevices(const Comparison& c, std::vector<Note>& notes) {
         notes.insert(notes.end(), c.settings.ofTheDevice.begin(), c.settings.ofTheDevice.end());
         return;
     }
-    const auto& from = c.from.session.device;
-    const auto& to = c.to.session.device;
+    const auto& from = c.from.session.conditions.device;
+    const auto& to = c.to.session.conditions.device;
     if (from != to)
         notes.push_back({Note::Kind::DifferentDevices,
                          from && to ? say("measured with different devices: part of the change may "

@@ -147,7 +147,7 @@ std::vector<RepeatPair> repeatPairs(std::span<const LiftSession> sessions) {
         if (!s.repeatOf || *s.repeatOf == s.session)
             continue;
         const auto first = byKey.find({s.athlete, s.lift, *s.repeatOf});
-        if (first == byKey.end() || first->second->device != s.device ||
+        if (first == byKey.end() || first->second->conditions.device != s.conditions.device ||
             first->second->points.empty() || s.points.empty())
             continue;
         pairs.push_back({.first = *first->second, .second = s});

@@ -165,6 +165,9 @@ std::vector<Note> notesOf(const Lift& lift, const Profile& p) {
 Answer<Profile> profile(const Lift& lift, const Answer<Mvt>& mvt, const LiftSession& session,
                         double level, const Beyond& beyond) {
     requireLevel(level);
+    if (session.lacksBodyMass)
+        return NoAnswer{NoAnswer::Why::NoBodyMass,
+                        say("the lift moves the body, and the session has no body mass")};
     if (session.points.empty())
         return NoAnswer{NoAnswer::Why::NoPoints, say("no set of this session counts")};
     std::vector<double> x;

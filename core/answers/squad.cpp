@@ -72,7 +72,7 @@ SquadRow rowOf(const Compared& c) {
         if (!c.from || !c.to)
             return row;
     }
-    row.otherDevice = c.from->device != c.to->device;
+    row.otherDevice = c.from->conditions.device != c.to->conditions.device;
     row.correctedDevice = row.otherDevice && c.corrected;
     return row;
 }

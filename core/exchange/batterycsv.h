@@ -20,7 +20,12 @@ struct StagedBattery {
     Date date{};
     int ordinal = 1;
     Where where; ///< the first row that speaks of it
-    TestContext context;
+    /// Under what all tests of the session were made; the device by name.
+    struct Context {
+        std::string surface, device, footwear, technique;
+        friend bool operator==(const Context&, const Context&) = default;
+    };
+    Context context;
     struct Test {
         std::string name;
         std::vector<Attempt> attempts;
@@ -56,7 +61,7 @@ bool isAttemptsHeader(const std::vector<std::string>& header);
 struct BatteryReport {
     int attemptsAdded = 0, gapsAdded = 0, contextsFilled = 0, sessionsAdded = 0;
     int attemptsAlreadyThere = 0;
-    std::vector<std::string> testsMade, athletesMade;
+    std::vector<std::string> testsMade, athletesMade, devicesMade;
     bool addedNothing() const;
     friend bool operator==(const BatteryReport&, const BatteryReport&) = default;
 };

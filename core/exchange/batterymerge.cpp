@@ -16,7 +16,7 @@ class Merging {
 public:
     Merging(log::Log& log, const KnownTest& known, const WhoIsWho& who)
         : m_log(log), m_known(known), m_who(who), m_kinds(log.testKinds()),
-          m_athletes(log.athletes()), m_lifts(log.lifts()) {}
+          m_athletes(log.athletes()), m_lifts(log.lifts()), m_devices(log.devices()) {}
 
     void test(const BatteryTables::TestRow& row) {
         const auto* held = m_kinds.find(row.kind.name);
@@ -36,11 +36,13 @@ public:
         const SessionId id = sessionFor(athlete, staged);
         const Battery before = m_log.battery(id);
         Battery battery = before;
-        fillContext(battery.context, staged);
         for (const auto& test : staged.tests)
             attempts(battery, test);
+        const int filled = fillContext(battery, staged);
         for (const auto& missing : staged.missing)
             gap(battery, missing);
+        if (staged.tests.empty())
+            keepContextInNote(id, staged.context);
         if (battery == before)
             return;
         try {
@@ -48,8 +50,7 @@ public:
         } catch (const BadInput& bad) {
             throw BadInput(staged.where, bad.found(), bad.expected());
         }
-        if (battery.context != before.context)
-            ++m_report.contextsFilled;
+        m_report.contextsFilled += filled;
     }
 
     BatteryReport report() const { return m_report; }
@@ -98,19 +99,58 @@ private:
         return id;
     }
 
-    static void fillContext(TestContext& held, const StagedBattery& staged) {
-        const auto fill = [&](std::string& text, const std::string& said, const char* column) {
-            if (said.empty() || said == text)
+    /// 1 where anything came to the conditions of a test, else 0.
+    int fillContext(Battery& battery, const StagedBattery& staged) {
+        const StagedBattery::Context& said = staged.context;
+        const Battery before = battery;
+        const auto refuse = [&](const std::string& found, const std::string& held,
+                                const char* column) {
+            throw BadInput({staged.where.file, staged.where.line, asIs(column)},
+                           say("\"%1\"", found), say("\"%1\", as the log has it", held));
+        };
+        const auto fill = [&](std::string& text, const std::string& now, const char* column) {
+            if (now.empty() || now == text)
                 return;
             if (!text.empty())
-                throw BadInput({staged.where.file, staged.where.line, asIs(column)},
-                               say("\"%1\"", said), say("\"%1\", as the log has it", text));
-            text = said;
+                refuse(now, text, column);
+            text = now;
         };
-        fill(held.surface, staged.context.surface, "surface");
-        fill(held.device, staged.context.device, "test_device");
-        fill(held.footwear, staged.context.footwear, "footwear");
-        fill(held.technique, staged.context.technique, "technique");
+        for (const auto& test : staged.tests) {
+            Conditions& held = conditionsOf(battery, kindFor(test.name, test.where).id);
+            fill(held.surface, said.surface, "surface");
+            fill(held.footwear, said.footwear, "footwear");
+            fill(held.technique, said.technique, "technique");
+            if (said.device.empty())
+                continue;
+            const DeviceId device = deviceFor(said.device);
+            if (held.device && *held.device != device)
+                refuse(said.device, m_devices.find(*held.device)->value.name, "test_device");
+            held.device = device;
+        }
+        return battery == before ? 0 : 1;
+    }
+
+    DeviceId deviceFor(const std::string& name) {
+        if (const auto* held = m_devices.find(name))
+            return held->id;
+        const Device made{.name = newName(name)};
+        m_report.devicesMade.push_back(made.name);
+        return m_devices.add(m_log.add(made), made).id;
+    }
+
+    // What no test of the session can say is kept in words.
+    void keepContextInNote(SessionId session, const StagedBattery::Context& context) {
+        std::string words;
+        for (const std::string* text :
+             {&context.device, &context.surface, &context.footwear, &context.technique})
+            if (!text->empty())
+                words += (words.empty() ? "" : ", ") + *text;
+        SessionHead head = m_log.session(session).head.value;
+        if (words.empty() || head.note.ends_with(words))
+            return;
+        head.note += (head.note.empty() ? "" : "; ") + words;
+        m_log.change(session, head);
+        ++m_report.contextsFilled;
     }
 
     void attempts(Battery& battery, const StagedBattery::Test& test) {
@@ -123,7 +163,10 @@ private:
             }
         const auto held = std::ranges::find(battery.tests, kind.id, &TestAttempts::kind);
         if (held == battery.tests.end()) {
-            battery.tests.push_back({kind.id, test.attempts});
+            battery.tests.push_back({.kind = kind.id, .attempts = test.attempts});
+            m_report.attemptsAdded += static_cast<int>(test.attempts.size());
+        } else if (held->attempts.empty()) {
+            held->attempts = test.attempts;
             m_report.attemptsAdded += static_cast<int>(test.attempts.size());
         } else if (held->attempts == test.attempts) {
             m_report.attemptsAlreadyThere += static_cast<int>(test.attempts.size());
@@ -134,7 +177,7 @@ private:
     }
 
     void gap(Battery& battery, const StagedBattery::Missing& missing) {
-        Gap gap{.kind = {}, .lift = {}, .side = missing.side, .reason = missing.reason};
+        Gap gap{.side = missing.side, .reason = missing.reason};
         if (!missing.test.empty()) {
             gap.kind = kindFor(missing.test, missing.where).id;
         } else {
@@ -156,6 +199,7 @@ private:
     ByName<TestKindId, TestKind> m_kinds;
     ByName<AthleteId, Athlete> m_athletes;
     ByName<LiftId, Lift> m_lifts;
+    ByName<DeviceId, Device> m_devices;
     std::map<AthleteId, std::map<std::pair<Date, int>, SessionId>> m_sessions;
     BatteryReport m_report;
 };
@@ -164,7 +208,7 @@ private:
 
 bool BatteryReport::addedNothing() const {
     return attemptsAdded == 0 && gapsAdded == 0 && contextsFilled == 0 && sessionsAdded == 0 &&
-           testsMade.empty() && athletesMade.empty();
+           testsMade.empty() && athletesMade.empty() && devicesMade.empty();
 }
 
 BatteryReport mergeBattery(log::Log& log, const BatteryTables& tables, const KnownTest& known,

@@ -50,6 +50,7 @@ void Merge::rows(const Staging& staging) {
     blocksOf(staging);
     sessions(staging);
     orRefuse([&] { repeats(staging); });
+    conditions(staging);
     sets(staging);
 }
 
@@ -87,10 +88,6 @@ SessionId Merge::sessionFor(const Staging& staging, const StagedSession& staged)
     head.athlete = athlete;
     head.date = staged.date;
     head.ordinal = staged.ordinal;
-    if (staged.device)
-        head.device = deviceFor(staged.device->value);
-    if (staged.site)
-        head.place = staged.site->value;
     if (staged.bodyMass)
         head.bodyMass = staged.bodyMass->value;
     if (staged.note)
@@ -113,13 +110,6 @@ void Merge::fillHead(const Staging& staging, const StagedSession& staged,
     const auto inLog = [&](const Words& kept) {
         return say("%1, as the log has for %2", kept, about(staging, staged));
     };
-    if (staged.device) {
-        const DeviceId device = deviceFor(staged.device->value);
-        if (head.device && *head.device != device)
-            staging.contradict(staged.device->place, "device", found(staged.device->value),
-                               inLog(found(m_devices.find(*head.device)->value.name)));
-        head.device = device;
-    }
     if (staged.bodyMass) {
         if (head.bodyMass && *head.bodyMass != staged.bodyMass->value)
             staging.contradict(staged.bodyMass->place, "body_mass_kg",
@@ -127,22 +117,16 @@ void Merge::fillHead(const Staging& staging, const StagedSession& staged,
                                inLog(asKilograms(*head.bodyMass)));
         head.bodyMass = staged.bodyMass->value;
     }
-    const auto fillText = [&](std::string& mine, const MaybeSaid<std::string>& theirs,
-                              const char* column) {
-        if (!theirs)
-            return;
-        if (!mine.empty() && mine != theirs->value)
-            staging.contradict(theirs->place, column, found(theirs->value), inLog(found(mine)));
-        mine = theirs->value;
-    };
-    fillText(head.place, staged.site, "place");
-    fillText(head.note, staged.note, "session_note");
+    if (staged.note && head.note.empty())
+        head.note = staged.note->value;
+    else if (staged.note && !head.note.starts_with(staged.note->value)) // see spread()
+        staging.contradict(staged.note->place, "session_note", found(staged.note->value),
+                           inLog(found(head.note)));
     if (head == held.value)
         return;
     m_log.change(held.id, head);
     held.value = head;
-    m_report.filledIn.push_back(english(about(staging, staged)) +
-                                ": device, place, body mass or note");
+    m_report.filledIn.push_back(english(about(staging, staged)) + ": body mass or note");
 }
 
 // After all sessions are there: a repeat may stand before what it repeats.

@@ -27,6 +27,9 @@ public:
     void thresholds();
     void checkLoads(const Tables& tables);
 
+    /// What a table of sessions says of a whole session goes to each lift and test that it holds,
+    /// once those are there; to the session's note where it holds none.
+    void sessionConditions(const Staging& staging);
     /// Where set: what of a row contradicts the log is handed to it, and the work goes on, for the
     /// caller to take the transaction back; else it is thrown.
     std::function<void(const BadInput&)> refused;
@@ -76,6 +79,9 @@ private:
     void fillHead(const Staging& staging, const StagedSession& staged,
                   Stored<SessionId, SessionHead>& held);
     void repeats(const Staging& staging);
+    void conditions(const Staging& staging);
+    void conditionsOf(const Staging& staging, const StagedConditions& staged);
+    void spread(const Staging& staging, const StagedSession& staged, SessionId session);
     void sets(const Staging& staging);
     void flag(const Words& what) {
         if (m_report.flagged.size() < flagsKept)

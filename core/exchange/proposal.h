@@ -15,9 +15,9 @@ namespace slopebook::exchange {
 /// A shape by headings and values. Only what can be read in one way is filled in: a decimal mark,
 /// an order of day and month or a unit that the table leaves open stays open.
 Shape propose(const FileFacts& facts);
-/// What is wrong with a pasted block, whose columns are told apart by their values alone, where some
-/// cells have a decimal point and some a comma: read by each one's own mark, a speed is taken for a
-/// load and a load for a thousandfold one. Nothing where one mark serves all.
+/// What is wrong with a pasted block, whose columns are told apart by their values alone, where
+/// some cells have a decimal point and some a comma: read by each one's own mark, a speed is taken
+/// for a load and a load for a thousandfold one. Nothing where one mark serves all.
 std::optional<BadInput> mixedMarks(const FileFacts& facts);
 
 /// Fills in what the facts leave only one way to read, for the roles as they are in the shape.

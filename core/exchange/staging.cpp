@@ -21,6 +21,7 @@ constexpr Phrase bodyMassWanted = "a body mass in kg, with a decimal point, such
 constexpr Phrase isoDayExpected = "a date written year-month-day, such as 2026-03-14";
 constexpr Phrase setNumberExpected = "the set's number, from 1 on";
 constexpr Phrase repNumberExpected = "the rep's number, from 1 on";
+constexpr Phrase ofSession = "%1, as %2 says of the session";
 
 Words inQuotes(std::string_view text) {
     return say("\"%1\"", text);
@@ -83,8 +84,13 @@ std::vector<std::string> Staging::readSessions(const std::filesystem::path& file
         }
         orRefuse([&] {
             const Cells cells(*table, row);
-            if (!cells.blankRow())
-                takeHead(cells, session(cells));
+            if (cells.blankRow())
+                return;
+            const int sessionAt = session(cells);
+            takeHead(cells, sessionAt);
+            StagedSession& head = sessions[static_cast<std::size_t>(sessionAt)];
+            onceText(cells, TidyDevice, head.device, ofSession);
+            onceText(cells, TidySite, head.site, ofSession);
         });
     });
     return table ? table->notUsed() : std::vector<std::string>{};
@@ -98,6 +104,7 @@ void Staging::takeRow(const Cells& cells) {
         const Date date = sessions[static_cast<std::size_t>(sessionAt)].date;
         takeBlock(cells, date);
         const int liftAt = lift(cells);
+        takeConditions(cells, sessionAt, liftAt);
         takeRep(cells, set(cells, sessionAt, liftAt));
     } catch (const BadInput& bad) {
         if (!refused)
@@ -178,11 +185,8 @@ int Staging::session(const Cells& cells) {
 
 void Staging::takeHead(const Cells& cells, int sessionAt) {
     StagedSession& head = sessions[static_cast<std::size_t>(sessionAt)];
-    constexpr Phrase of = "%1, as %2 says of the session";
-    onceText(cells, TidyDevice, head.device, of);
-    onceText(cells, TidySite, head.site, of);
-    onceText(cells, TidyRepeatOf, head.repeatOf, of);
-    onceText(cells, TidySessionNote, head.note, of);
+    onceText(cells, TidyRepeatOf, head.repeatOf, ofSession);
+    onceText(cells, TidySessionNote, head.note, ofSession);
     if (!cells.said(TidyBodyMass))
         return;
     const auto mass = cells.mass(TidyBodyMass, storableLoadLimit, bodyMassWanted);
@@ -190,7 +194,20 @@ void Staging::takeHead(const Cells& cells, int sessionAt) {
         cells.refuse(TidyBodyMass, bodyMassWanted);
     once(
         cells, TidyBodyMass, head.bodyMass, *mass,
-        [](Mass held) { return figure(writeKilograms(held)); }, of);
+        [](Mass held) { return figure(writeKilograms(held)); }, ofSession);
+}
+
+void Staging::takeConditions(const Cells& cells, int sessionAt, int liftAt) {
+    if (!cells.said(TidyDevice) && !cells.said(TidySite))
+        return;
+    const auto [it, isNew] = m_conditionsAt.try_emplace(StagedPlace{sessionAt, liftAt, 0},
+                                                        static_cast<int>(conditions.size()));
+    if (isNew)
+        conditions.push_back({.session = sessionAt, .lift = liftAt, .device = {}, .place = {}});
+    StagedConditions& held = conditions[static_cast<std::size_t>(it->second)];
+    constexpr Phrase of = "%1, as %2 says of the lift that day";
+    onceText(cells, TidyDevice, held.device, of);
+    onceText(cells, TidySite, held.place, of);
 }
 
 int Staging::lift(const Cells& cells) {
@@ -372,8 +389,9 @@ void Staging::onceText(const Cells& cells, std::size_t column, MaybeSaid<std::st
     const std::string value =
         column == TidyDevice ? tidyName(cells.name(column)).value() : cells.text(column);
     if (held && held->value != value && column == TidyDevice)
-        cells.refuse(column, say("%1, as %2 says of the same session: a session has one device (a "
-                                 "column session, 1 or 2, tells two sessions of a day apart)",
+        cells.refuse(column, say("%1, as %2 says of the same lift: a lift has one device in a "
+                                 "session (a column session, 1 or 2, tells two sessions of a day "
+                                 "apart)",
                                  inQuotes(held->value), lineOf(held->place)));
     once(cells, column, held, value, inQuotes, otherwise);
 }

@@ -61,8 +61,16 @@ struct StagedSession {
     Date date{};
     int ordinal = 1;
     Place place;
-    MaybeSaid<std::string> device, site, repeatOf, note;
+    /// Of the whole session, as a table of sessions says them: of whatever it holds.
+    MaybeSaid<std::string> device, site;
+    MaybeSaid<std::string> repeatOf, note;
     MaybeSaid<Mass> bodyMass;
+};
+
+/// Under what a lift of a session was measured.
+struct StagedConditions {
+    int session = 0, lift = 0; ///< indices into Staging
+    MaybeSaid<std::string> device, place;
 };
 
 struct StagedLift {
@@ -103,7 +111,8 @@ public:
     std::vector<StagedLift> lifts; ///< as liftNames
     std::vector<StagedSession> sessions;
     std::vector<StagedSet> sets;
-    std::vector<StagedBlock> blocks; ///< each block and day once
+    std::vector<StagedConditions> conditions; ///< of each lift of a session of which rows say any
+    std::vector<StagedBlock> blocks;          ///< each block and day once
     int rows = 0;
     std::vector<Words> flagged;  ///< worth a look, with their lines: the first flagsKept
     std::size_t flaggedMore = 0; ///< the others
@@ -136,6 +145,7 @@ private:
     void refuseCells(const Cells& cells, const BadInput& first);
     int athlete(const Cells& cells);
     void takeHead(const Cells& cells, int session);
+    void takeConditions(const Cells& cells, int session, int lift);
     int lift(const Cells& cells);
     int session(const Cells& cells);
     StagedSet& set(const Cells& cells, int session, int lift);
@@ -154,6 +164,7 @@ private:
 
     std::unordered_map<std::string, int> m_textAt;
     std::unordered_map<StagedPlace, int, Spread> m_setAt;
+    std::unordered_map<StagedPlace, int, Spread> m_conditionsAt; // number 0
     std::unordered_map<StagedDay, int, Spread> m_sessionAt;
     std::map<std::string, std::map<Date, bool>> m_blockDays;
     std::string m_lastBlock;

@@ -43,8 +43,6 @@ enum SessionColumn : std::size_t {
     SessionDate,
     SessionAthlete,
     SessionNumber,
-    SessionDevice,
-    SessionSite,
     SessionBodyMass,
     SessionRepeatOf,
     SessionNote,
@@ -52,7 +50,7 @@ enum SessionColumn : std::size_t {
 };
 constexpr std::size_t sessionRequired = 3;
 constexpr std::array<std::string_view, SessionCount> sessionColumns{
-    "date", "athlete", "session", "device", "place", "body_mass_kg", "repeat_of", "session_note"};
+    "date", "athlete", "session", "body_mass_kg", "repeat_of", "session_note"};
 
 enum AthleteColumn : std::size_t { AthleteName, AthleteNote, AthleteCount };
 constexpr std::array<std::string_view, AthleteCount> athleteColumns{"athlete", "athlete_note"};

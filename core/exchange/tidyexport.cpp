@@ -119,8 +119,9 @@ private:
                      1000 * done + 1000 * ofThis++ / static_cast<std::int64_t>(ofAthlete.size()),
                      1000 * static_cast<std::int64_t>(m_athletes.size()));
                 heads.row(headRow(athlete.value.name, stored.value, byKey));
-                for (const log::PlacedSet& placed : m_log.session(stored.id).sets) {
-                    setRows(reps, athlete.value.name, stored.value, byKey, placed);
+                const log::SessionRecord record = m_log.session(stored.id);
+                for (const log::PlacedSet& placed : record.sets) {
+                    setRows(reps, athlete.value.name, record, byKey, placed);
                     point(points, athlete.value.name, stored.value, placed);
                 }
             }
@@ -138,9 +139,6 @@ private:
         row[SessionDate] = head.date;
         row[SessionAthlete] = athlete;
         row[SessionNumber] = head.ordinal;
-        if (head.device)
-            row[SessionDevice] = m_devices.at(*head.device).name;
-        row[SessionSite] = head.place;
         row[SessionBodyMass] = orBlank(head.bodyMass);
         if (head.repeatOf) {
             const SessionHead& repeated = heads.at(*head.repeatOf);
@@ -151,8 +149,9 @@ private:
     }
 
     // One row a rep; a set without reps is a row with no rep and no velocity.
-    void setRows(TableOut& table, const std::string& athlete, const SessionHead& head,
+    void setRows(TableOut& table, const std::string& athlete, const log::SessionRecord& record,
                  const Heads& heads, const log::PlacedSet& placed) {
+        const SessionHead& head = record.head.value;
         const auto session = headRow(athlete, head, heads);
         const Lift& lift = m_lifts.at(placed.lift);
         std::array<Cell, TidyCount> row;
@@ -162,9 +161,13 @@ private:
         row[TidySet] = placed.ordinal;
         row[TidyLoad] = placed.set.load;
         row[TidySession] = head.ordinal;
-        row[TidyDevice] = session[SessionDevice];
         row[TidyKind] = std::string(word(lift.kind));
-        row[TidySite] = head.place;
+        const auto conditions =
+            std::ranges::find(record.conditions, placed.lift, &LiftConditions::lift);
+        if (conditions != record.conditions.end()) {
+            row[TidyDevice] = deviceName(conditions->conditions);
+            row[TidySite] = conditions->conditions.place;
+        }
         row[TidyBlock] = blockName(head.date);
         row[TidyBodyMass] = session[SessionBodyMass];
         if (placed.set.trueMaximum)
@@ -189,6 +192,10 @@ private:
         if (const auto velocity = pointVelocity(placed.set, lift.rule))
             sheet.row(std::array<Cell, 7>{head.date, athlete, lift.name, head.ordinal,
                                           placed.ordinal, placed.set.load, *velocity});
+    }
+
+    Cell deviceName(const Conditions& conditions) const {
+        return conditions.device ? Cell(m_devices.at(*conditions.device).name) : Cell();
     }
 
     Cell blockName(Date date) const {
@@ -243,10 +250,6 @@ private:
                 head[AttemptDate] = session.date;
                 head[AttemptAthlete] = athlete.value.name;
                 head[AttemptSession] = session.ordinal;
-                head[AttemptSurface] = session.battery.context.surface;
-                head[AttemptDevice] = session.battery.context.device;
-                head[AttemptFootwear] = session.battery.context.footwear;
-                head[AttemptTechnique] = session.battery.context.technique;
                 batteryRows(table, head, session.battery, kinds);
             }
         table.close();
@@ -277,7 +280,7 @@ private:
         table.close();
     }
 
-    // One row an attempt, one a gap; a context with neither is a row of its own.
+    // One row an attempt, one a gap.
     void batteryRows(TableOut& table, const std::array<Cell, AttemptCount>& head,
                      const Battery& battery, const std::map<TestKindId, TestKind>& kinds) {
         const auto side = [](BodySide of) {
@@ -292,6 +295,10 @@ private:
                 row[AttemptContact] = orBlank(attempt.contact);
                 row[AttemptExcluded] = attempt.excluded;
                 row[AttemptNote] = attempt.note;
+                row[AttemptSurface] = test.conditions.surface;
+                row[AttemptDevice] = deviceName(test.conditions);
+                row[AttemptFootwear] = test.conditions.footwear;
+                row[AttemptTechnique] = test.conditions.technique;
                 table.row(row);
             }
         for (const Gap& gap : battery.gaps) {
@@ -304,8 +311,6 @@ private:
             row[AttemptNotPossible] = gap.reason;
             table.row(row);
         }
-        if (battery.tests.empty() && battery.gaps.empty() && !battery.empty())
-            table.row(head);
     }
 
     const log::Log& m_log;

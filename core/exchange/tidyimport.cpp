@@ -174,6 +174,7 @@ void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& se
     faults.collect([&] {
         report.battery = mergeBattery(log, found.battery, settings.knownTest, settings.who);
     });
+    merge.sessionConditions(found.staging);
     faults.throwIfAny();
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A session's battery: read whole and verified, written whole.
 #include "core/log/impl.h"
+#include "core/log/sessionrows.h"
 #include "core/log/testedsessions.h"
 #include "core/log/validity.h"
 #include "core/model/phrases/log.h"
@@ -13,45 +14,6 @@ namespace slopebook::log {
 
 namespace {
 using Kind = LogError::Kind;
-
-BodySide sideOf(const Query& row, int column) {
-    return bodySideFromWord(row.text(column)).value_or(BodySide::Both);
-}
-
-Battery stored(Log::Impl& impl, SessionId session) {
-    Battery battery;
-    Query context(impl.db,
-                  "SELECT surface, device, footwear, technique FROM contexts WHERE session = ?",
-                  session);
-    if (context.next())
-        battery.context = {.surface = context.text(0),
-                           .device = context.text(1),
-                           .footwear = context.text(2),
-                           .technique = context.text(3)};
-    Query rows(impl.db,
-               "SELECT test, side, value, contact, note, excluded FROM attempts WHERE session = ? "
-               "ORDER BY ordinal",
-               session);
-    while (rows.next()) {
-        const auto kind = rows.id<TestKindId>(0);
-        if (battery.tests.empty() || battery.tests.back().kind != kind)
-            battery.tests.push_back({.kind = kind, .attempts = {}});
-        battery.tests.back().attempts.push_back({.side = sideOf(rows, 1),
-                                                 .value = rows.real(2),
-                                                 .contact = rows.optionalReal(3),
-                                                 .note = rows.text(4),
-                                                 .excluded = rows.text(5)});
-    }
-    Query gaps(impl.db,
-               "SELECT test, lift, side, reason FROM gaps WHERE session = ? ORDER BY ordinal",
-               session);
-    while (gaps.next())
-        battery.gaps.push_back({.kind = gaps.optionalId<TestKindId>(0),
-                                .lift = gaps.optionalId<LiftId>(1),
-                                .side = sideOf(gaps, 2),
-                                .reason = gaps.text(3)});
-    return battery;
-}
 
 bool sound(SessionId session, const Battery& battery, const Query& row, int column) {
     return battery.empty() ? row.null(column)
@@ -75,61 +37,38 @@ BatterySession sessionOf(Log::Impl& impl, const Query& row) {
                            .battery = {}};
     if (row.null(6))
         return session;
-    session.battery = stored(impl, session.session);
+    session.battery = readBattery(impl.db, session.session);
     if (!sound(session.session, session.battery, row, 6))
         impl.damaged(say("the battery of %1 is not as it was written",
                          impl.called(impl.head(session.session).value)));
     return session;
 }
 
-void requireValidBattery(const Battery& battery,
+void requireValidBattery(Log::Impl& impl, const Battery& battery,
                          const std::vector<Stored<TestKindId, TestKind>>& kinds) {
     validate(battery);
-    const TestContext& context = battery.context;
-    for (const std::string* text :
-         {&context.surface, &context.device, &context.footwear, &context.technique})
-        if (!storableText(*text))
-            throw BadInput(say("a text that cannot be stored"), say("a shorter text in UTF-8"));
     for (const TestAttempts& test : battery.tests) {
         const auto kind = std::ranges::find(kinds, test.kind, &Stored<TestKindId, TestKind>::id);
         if (kind == kinds.end())
             throw LogError(Kind::Conflict,
                            say("That test is not in the log any more. Nothing was changed."));
+        impl.requireConditions(test.conditions);
         for (const Attempt& attempt : test.attempts) {
             validate(attempt, kind->value);
             if (!storableText(attempt.note) || !storableText(attempt.excluded))
                 throw BadInput(say("a text that cannot be stored"), say("a shorter text in UTF-8"));
         }
     }
-    for (const Gap& gap : battery.gaps)
+    for (const Gap& gap : battery.gaps) {
+        if (gap.load)
+            requireStorableLoad(*gap.load);
         if (!storableText(gap.reason))
             throw BadInput(say("a text that cannot be stored"), say("a shorter text in UTF-8"));
+    }
 }
 
 void write(Log::Impl& impl, SessionId session, const Battery& battery) {
-    const TestContext& context = battery.context;
-    if (context != TestContext{})
-        Query(impl.db,
-              "INSERT INTO contexts (session, surface, device, footwear, technique) "
-              "VALUES (?, ?, ?, ?, ?)",
-              session, context.surface, context.device, context.footwear, context.technique)
-            .run();
-    int ordinal = 0;
-    for (const TestAttempts& test : battery.tests)
-        for (const Attempt& attempt : test.attempts)
-            Query(impl.db,
-                  "INSERT INTO attempts (session, ordinal, test, side, value, contact, note, "
-                  "excluded) VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-                  session, ++ordinal, test.kind, std::string(word(attempt.side)), attempt.value,
-                  attempt.contact, attempt.note, attempt.excluded)
-                .run();
-    ordinal = 0;
-    for (const Gap& gap : battery.gaps)
-        Query(impl.db,
-              "INSERT INTO gaps (session, ordinal, test, lift, side, reason) "
-              "VALUES (?, ?, ?, ?, ?, ?)",
-              session, ++ordinal, gap.kind, gap.lift, std::string(word(gap.side)), gap.reason)
-            .run();
+    insertBattery(impl.db, session, battery);
     std::optional<std::int64_t> sum;
     if (!battery.empty())
         sum = checksum(session, battery);
@@ -138,38 +77,18 @@ void write(Log::Impl& impl, SessionId session, const Battery& battery) {
 
 } // namespace
 
-std::int64_t checksum(SessionId session, const Battery& battery) {
-    Checksum sum('T');
-    const TestContext& context = battery.context;
-    sum.add(session).add(context.surface).add(context.device);
-    sum.add(context.footwear).add(context.technique);
-    for (const TestAttempts& test : battery.tests) {
-        sum.add(test.kind).add(static_cast<std::int64_t>(test.attempts.size()));
-        for (const Attempt& attempt : test.attempts)
-            sum.add(attempt.side)
-                .add(attempt.value)
-                .add(attempt.contact)
-                .add(attempt.note)
-                .add(attempt.excluded);
-    }
-    sum.add(static_cast<std::int64_t>(battery.gaps.size()));
-    for (const Gap& gap : battery.gaps)
-        sum.add(gap.kind).add(gap.lift).add(gap.side).add(gap.reason);
-    return sum.value();
-}
-
 Battery Log::Impl::verifiedBattery(SessionId session) {
     Query row(db, "SELECT battery_checksum FROM sessions WHERE id = ?", session);
     if (!row.next())
         throw LogError(Kind::Conflict, say("That session is not in the log any more."));
-    Battery battery = stored(*this, session);
+    Battery battery = readBattery(db, session);
     if (!sound(session, battery, row, 0))
         damaged(say("the battery of %1 is not as it was written", called(head(session).value)));
     return battery;
 }
 
 void Log::Impl::eraseBattery(SessionId session) {
-    Query(db, "DELETE FROM contexts WHERE session = ?", session).run();
+    Query(db, "DELETE FROM test_conditions WHERE session = ?", session).run();
     Query(db, "DELETE FROM attempts WHERE session = ?", session).run();
     Query(db, "DELETE FROM gaps WHERE session = ?", session).run();
 }
@@ -219,10 +138,9 @@ std::vector<BatterySession> Log::batteries(AthleteId athlete) const {
 }
 
 void Log::setBattery(SessionId session, const Battery& battery) {
-    Battery kept = battery;
-    std::erase_if(kept.tests, [](const TestAttempts& test) { return test.attempts.empty(); });
+    const Battery kept = asKept(battery);
     m_impl->write([&] {
-        requireValidBattery(kept, testKinds());
+        requireValidBattery(*m_impl, kept, testKinds());
         m_impl->verifiedBattery(session); // lest a new checksum hide damage
         m_impl->mark(session);
         m_impl->eraseBattery(session);
@@ -234,7 +152,7 @@ void Log::Impl::checkBatteries(Findings& findings) {
     Query rows(db, "SELECT id, battery_checksum FROM sessions ORDER BY id");
     while (rows.next()) {
         const auto session = rows.id<SessionId>(0);
-        if (!sound(session, stored(*this, session), rows, 1))
+        if (!sound(session, readBattery(db, session), rows, 1))
             findings.push_back(
                 say("The battery of %1 is not as it was written.", called(head(session).value)));
     }

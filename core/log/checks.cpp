@@ -2,6 +2,7 @@
 // Everything that can be found wrong with a log, each finding a sentence.
 #include "core/log/failure.h"
 #include "core/log/impl.h"
+#include "core/log/sessionrows.h"
 #include "core/model/phrases/log.h"
 
 #include <SQLiteCpp/Database.h>
@@ -34,7 +35,7 @@ std::vector<Words> Log::check() const {
     findIn(findings, [&] { m_impl->checkRules(findings); });
     findIn(findings, [&] { m_impl->checkTallies(findings); });
     findIn(findings, [&] { m_impl->checkLists(findings); });
-    findIn(findings, [&] { m_impl->checkEquipment(findings); });
+    findIn(findings, [&] { m_impl->checkRosters(findings); });
     findIn(findings, [&] { m_impl->checkSessions(findings); });
     findIn(findings, [&] { m_impl->checkBatteries(findings); });
     findIn(findings, [&] { m_impl->checkOrdinals(findings); });
@@ -64,15 +65,15 @@ void Log::Impl::checkStorage(Findings& findings) {
 
 void Log::Impl::checkSessions(Findings& findings) {
     std::map<LiftId, PointRule> rules;
-    Query rows(db,
-               "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, "
-               "checksum, place, note FROM sessions ORDER BY athlete, day, ordinal");
+    constexpr static auto all = joined(headColumns, "ORDER BY athlete, day, ordinal");
+    Query rows(db, all.data());
     while (rows.next())
         findIn(findings, [&] {
             const auto session = readHead(rows);
-            const auto sets = storedSets(session.id);
-            if (checksum(session, sets) != rows.integer(8) ||
-                lineChecksum(session, sets) != rows.integer(7))
+            const auto conditions = readConditions(db, session.id);
+            const auto sets = readSets(db, session.id);
+            if (checksum(session, conditions, sets) != rows.integer(7) ||
+                lineChecksum(session, conditions, sets) != rows.integer(6))
                 findings.push_back(say("%1 is not as it was written.", called(session.value)));
             for (const StoredSet& stored : sets) {
                 const LiftId lift = stored.placed.lift;
@@ -102,6 +103,12 @@ void Log::Impl::checkOrdinals(Findings& findings) {
     lacks("gaps", "SELECT session FROM gaps GROUP BY session HAVING max(ordinal) <> count(*)");
     lacks("equipment_pieces", "SELECT equipment FROM equipment_pieces GROUP BY equipment "
                               "HAVING max(ordinal) <> count(*)");
+    lacks("station_tests", "SELECT station FROM station_tests GROUP BY station "
+                           "HAVING max(ordinal) <> count(*)");
+    lacks("station_loads", "SELECT station FROM station_loads GROUP BY station "
+                           "HAVING max(ordinal) <> count(*)");
+    lacks("roster_athletes", "SELECT station FROM roster_athletes GROUP BY station, day "
+                             "HAVING max(ordinal) <> count(*)");
 }
 
 void Log::Impl::checkKeys(Findings& findings) {
@@ -111,15 +118,16 @@ void Log::Impl::checkKeys(Findings& findings) {
                    "UNION ALL SELECT 'block', max(id) FROM blocks "
                    "UNION ALL SELECT 'equipment', max(id) FROM equipment "
                    "UNION ALL SELECT 'test', max(id) FROM tests "
+                   "UNION ALL SELECT 'station', max(id) FROM stations "
                    "UNION ALL SELECT 'session', max(id) FROM sessions "
                    "UNION ALL SELECT 'set', max(id) FROM sets) ON k = kind WHERE last < m");
     while (rows.next())
         findings.push_back(
             say("The last key given to a %1 is lower than one in use.", rows.text(0)));
     Query count(db, "SELECT count(*), total(kind IN ('athlete', 'lift', 'device', 'block', "
-                    "'equipment', 'test', 'session', 'set')) FROM keys");
+                    "'equipment', 'test', 'station', 'session', 'set')) FROM keys");
     count.next();
-    if (count.integer(0) != 8 || count.integer(1) != 8)
+    if (count.integer(0) != 9 || count.integer(1) != 9)
         findings.push_back(say("The table of keys is not whole."));
 }
 

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/log/checksum.h"
 
+#include "core/log/sessionrows.h"
+#include "core/log/stationtable.h"
 #include "core/log/tables.h"
 #include "core/log/testtable.h"
 
 #include <array>
 #include <bit>
+#include <span>
 
 namespace slopebook::log {
 
@@ -115,6 +118,14 @@ std::int64_t ofColumns(Id id, const typename Table<Id>::Value& value) {
     Table<Id>::columns(value, columns);
     return sum.value();
 }
+
+void addConditions(Checksum& sum, std::span<const LiftConditions> all) {
+    ColumnSum columns{sum};
+    for (const LiftConditions& one : all) {
+        sum.add(one.lift);
+        conditionColumns(one.conditions, columns);
+    }
+}
 } // namespace
 
 std::int64_t checksum(AthleteId id, const Athlete& athlete) {
@@ -148,26 +159,41 @@ std::int64_t checksum(EquipmentId id, const Equipment& equipment) {
     return sum.value();
 }
 
-StoredSet withPoint(PlacedSet set, PointRule rule) {
-    StoredSet stored{.placed = std::move(set)};
-    stored.point = pointVelocity(stored.placed.set, rule);
-    if (stored.point)
-        for (const Rep& rep : stored.placed.set.reps)
-            stored.counting += rep.excluded.empty() ? 1 : 0;
-    return stored;
+std::int64_t checksum(StationId id, const Station& station) {
+    Checksum sum(Table<StationId>::checksummedAs);
+    sum.add(id);
+    ColumnSum columns{sum};
+    Table<StationId>::columns(station, columns);
+    sum.add(static_cast<std::int64_t>(station.tests.size()));
+    for (const TestKindId test : station.tests)
+        sum.add(test);
+    for (const Mass load : station.ladder)
+        sum.add(load);
+    return sum.value();
+}
+
+std::int64_t checksum(const Roster& roster) {
+    Checksum sum('R');
+    sum.add(roster.station).add(roster.day);
+    for (const AthleteId athlete : roster.athletes)
+        sum.add(athlete);
+    return sum.value();
 }
 
 std::int64_t checksum(const Stored<SessionId, SessionHead>& head,
+                      const std::vector<LiftConditions>& conditions,
                       const std::vector<StoredSet>& sets) {
     const SessionHead& value = head.value;
     Checksum sum('S');
-    sum.add(head.id).add(value.athlete).add(value.date).add(value.ordinal).add(value.device);
-    sum.add(value.bodyMass).add(value.repeatOf).add(value.place).add(value.note);
+    sum.add(head.id).add(value.athlete).add(value.date).add(value.ordinal);
+    sum.add(value.bodyMass).add(value.repeatOf).add(value.note);
+    addConditions(sum, conditions);
+    ColumnSum columns{sum};
     for (const StoredSet& stored : sets) {
         const PlacedSet& placed = stored.placed;
-        sum.add(placed.lift).add(placed.ordinal).add(placed.id).add(placed.set.load);
-        sum.add(stored.point).add(stored.counting).add(placed.set.trueMaximum);
-        sum.add(placed.set.excluded).add(placed.set.note);
+        sum.add(placed.lift).add(placed.ordinal).add(placed.id);
+        sum.add(stored.point).add(stored.counting);
+        setColumns(placed.set, columns);
         sum.add(static_cast<std::int64_t>(placed.set.reps.size()));
         for (const Rep& rep : placed.set.reps)
             sum.add(rep.velocity).add(rep.excluded);
@@ -178,18 +204,41 @@ std::int64_t checksum(const Stored<SessionId, SessionHead>& head,
 void LineChecksum::start(SessionId id, const SessionHead& head) {
     m_checksum.start('P');
     m_checksum.add(id).add(head.athlete).add(head.date).add(head.ordinal);
-    m_checksum.add(head.device).add(head.bodyMass).add(head.repeatOf);
+    m_checksum.add(head.bodyMass).add(head.repeatOf);
+}
+
+void LineChecksum::add(const LiftConditions& conditions) {
+    addConditions(m_checksum, {&conditions, 1});
 }
 
 std::int64_t lineChecksum(const Stored<SessionId, SessionHead>& head,
+                          const std::vector<LiftConditions>& conditions,
                           const std::vector<StoredSet>& sets) {
     LineChecksum sum;
     sum.start(head.id, head.value);
+    for (const LiftConditions& one : conditions)
+        sum.add(one);
     for (const StoredSet& stored : sets) {
         const PlacedSet& placed = stored.placed;
         sum.add(placed.lift, placed.ordinal, placed.set.load, stored.point, placed.set.trueMaximum,
-                stored.counting);
+                stored.counting, placed.set.outcome);
     }
+    return sum.value();
+}
+
+std::int64_t checksum(SessionId session, const Battery& battery) {
+    Checksum sum('T');
+    sum.add(session);
+    ColumnSum columns{sum};
+    for (const TestAttempts& test : battery.tests) {
+        sum.add(test.kind).add(static_cast<std::int64_t>(test.attempts.size()));
+        conditionColumns(test.conditions, columns);
+        for (const Attempt& attempt : test.attempts)
+            attemptColumns(attempt, columns);
+    }
+    sum.add(static_cast<std::int64_t>(battery.gaps.size()));
+    for (const Gap& gap : battery.gaps)
+        gapColumns(gap, columns);
     return sum.value();
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "core/log/points.h"
 
 #include <cstdint>
 #include <optional>
@@ -32,6 +33,7 @@ public:
     Checksum& add(int value) { return add(std::int64_t{value}); }
     Checksum& add(Mass value) { return add(value.grams); }
     Checksum& add(ExactMass value) { return add(value.units); }
+    Checksum& add(Effort value) { return add(value.halves); }
     template <class Id>
     requires std::is_enum_v<Id> Checksum& add(Id id) { return add(static_cast<std::int64_t>(id)); }
     template <class Value>
@@ -53,32 +55,28 @@ std::int64_t checksum(DeviceId id, const Device& device);
 std::int64_t checksum(BlockId id, const Block& block);
 std::int64_t checksum(EquipmentId id, const Equipment& equipment);
 std::int64_t checksum(TestKindId id, const TestKind& kind);
-/// Of a session's context, attempts and gaps in order.
+std::int64_t checksum(StationId id, const Station& station);
+std::int64_t checksum(const Roster& roster);
+/// Of a session's tests with their conditions and attempts, and of its gaps, in order.
 std::int64_t checksum(SessionId session, const Battery& battery);
 
-/// A set with what the log derives from its reps.
-struct StoredSet {
-    PlacedSet placed{};
-    std::optional<double> point{}; ///< m/s
-    int counting = 0;              ///< reps that the point is made of
-    friend bool operator==(const StoredSet&, const StoredSet&) = default;
-};
-
-/// The set's derived columns under the lift's rule.
-StoredSet withPoint(PlacedSet set, PointRule rule);
-
-/// Of a session with all its sets, in order of lift and ordinal.
+/// Of a session with the conditions of its lifts, and with all its sets, in order of lift and
+/// ordinal.
 std::int64_t checksum(const Stored<SessionId, SessionHead>& head,
+                      const std::vector<LiftConditions>& conditions,
                       const std::vector<StoredSet>& sets);
 
-/// Of what a line is made from: the head without its texts, then each set without its own.
+/// Of what a line is made from: the head without its text, the conditions of each lift, then each
+/// set without its texts.
 class LineChecksum {
 public:
     LineChecksum() : m_checksum('P') {}
     void start(SessionId id, const SessionHead& head);
+    void add(const LiftConditions& conditions);
     void add(LiftId lift, int ordinal, Mass load, std::optional<double> point, bool maximum,
-             int counting) {
-        const auto flags = (std::int64_t{counting} << 2) | (maximum ? 2 : 0) | (point ? 1 : 0);
+             int counting, Outcome outcome) {
+        const auto flags = (std::int64_t{counting} << 3) | (outcome == Outcome::NotLifted ? 4 : 0) |
+                           (maximum ? 2 : 0) | (point ? 1 : 0);
         m_checksum.add(lift).add((std::int64_t{ordinal} << 32) | load.grams).add(flags);
         m_checksum.add(point.value_or(0));
     }
@@ -88,6 +86,7 @@ private:
     Checksum m_checksum;
 };
 std::int64_t lineChecksum(const Stored<SessionId, SessionHead>& head,
+                          const std::vector<LiftConditions>& conditions,
                           const std::vector<StoredSet>& sets);
 
 /// Of an athlete's check loads, ordered by lift and load.

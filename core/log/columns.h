@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is done with a table's columns, all from one list of them (Table<Id>::columns in tables.h):
 // the texts of its SQL, reading a row, binding one, and the checksum of it. The list calls its
-// visitor with each column's name and field in turn, and its group() with an optional field and the
-// columns that this stands in, which are NULL together.
+// visitor with each column's name and field in turn, its group() with an optional field and the
+// columns that this stands in, which are NULL together, and its later() with a column that came
+// into the table later: what it holds by default is left out of the checksum, so that those written
+// before still hold.
 #pragma once
 
 #include "core/log/checksum.h"
 #include "core/log/query.h"
 #include "core/model/battery.h"
 #include "core/model/lift.h"
+#include "core/model/session.h"
 
 #include <optional>
 #include <string>
@@ -38,6 +41,12 @@ inline void fromWord(const std::string& text, Mvt::Origin& origin) {
 inline void fromWord(const std::string& text, AttemptRule& rule) {
     rule = attemptRuleFromWord(text).value_or(AttemptRule::Best);
 }
+inline void fromWord(const std::string& text, BodySide& side) {
+    side = bodySideFromWord(text).value_or(BodySide::Both);
+}
+inline void fromWord(const std::string& text, Outcome& outcome) {
+    outcome = outcomeFromWord(text).value_or(Outcome::Lifted);
+}
 inline void fromWord(const std::string& text, TestFormula& formula) {
     formula = testFormulaFromWord(text).value_or(TestFormula::Value);
 }
@@ -48,6 +57,10 @@ struct ColumnCounter {
     template <class Field>
     void operator()(const char* /*name*/, const Field& /*field*/) {
         ++count;
+    }
+    template <class Field>
+    void later(const char* name, const Field& field) {
+        (*this)(name, field);
     }
 };
 
@@ -61,15 +74,33 @@ struct ColumnReader {
     void operator()(const char* /*name*/, int& field) { field = row.small(column++); }
     void operator()(const char* /*name*/, double& field) { field = row.real(column++); }
     void operator()(const char* /*name*/, Date& field) { field = row.date(column++); }
+    void operator()(const char* /*name*/, Mass& field) { field = row.mass(column++); }
+    void operator()(const char* /*name*/, std::optional<Effort>& field) {
+        if (const auto rpe = row.optionalReal(column++))
+            field = effort(*rpe);
+    }
     void operator()(const char* /*name*/, std::optional<double>& field) {
         field = row.optionalReal(column++);
     }
     void operator()(const char* /*name*/, std::optional<Mass>& field) {
         field = row.optionalMass(column++);
     }
+    void operator()(const char* /*name*/, std::optional<ExactMass>& field) {
+        if (const auto units = row.optionalInteger(column++))
+            field = ExactMass{*units};
+    }
+    template <class Id>
+    requires std::is_enum_v<Id>
+    void operator()(const char* /*name*/, std::optional<Id>& field) {
+        field = row.optionalId<Id>(column++);
+    }
     template <class Enum>
     requires std::is_enum_v<Enum>
     void operator()(const char* /*name*/, Enum& field) { fromWord(row.text(column++), field); }
+    template <class Field>
+    void later(const char* name, Field& field) {
+        (*this)(name, field);
+    }
     template <class Value, class Columns>
     void group(std::optional<Value>& field, const Columns& columns) {
         Value value{};
@@ -93,8 +124,14 @@ struct ColumnBinder {
     void operator()(const char* /*name*/, const Field& field) {
         if constexpr (std::is_enum_v<Field>)
             query.bind(++index, std::string(word(field)));
+        else if constexpr (std::is_same_v<Field, std::optional<Effort>>)
+            query.bind(++index, field ? std::optional(field->value()) : std::nullopt);
         else
             query.bind(++index, field);
+    }
+    template <class Field>
+    void later(const char* name, const Field& field) {
+        (*this)(name, field);
     }
     template <class Value, class Columns>
     void group(const std::optional<Value>& field, const Columns& columns) {
@@ -116,6 +153,11 @@ struct ColumnSum {
     template <class Field>
     void operator()(const char* /*name*/, const Field& field) {
         sum.add(field);
+    }
+    template <class Field>
+    void later(const char* name, const Field& field) {
+        if (field != Field{})
+            sum.add(std::string_view(name)).add(field);
     }
     template <class Value, class Columns>
     void group(const std::optional<Value>& field, const Columns& columns) {
@@ -147,6 +189,10 @@ struct ColumnNames {
         list += comma + name;
         places += comma + "?";
         set += comma + name + " = ?";
+    }
+    template <class Field>
+    void later(const char* name, const Field& field) {
+        (*this)(name, field);
     }
     template <class Value, class Columns>
     void group(const std::optional<Value>& /*field*/, const Columns& columns) {

@@ -5,6 +5,7 @@
 #include "core/log/layout.h"
 #include "core/log/ownfiles.h"
 #include "core/log/tally.h"
+#include "core/log/taught.h"
 #include "core/model/phrases/log.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -146,7 +147,7 @@ void Connection::harden() const {
                                       {SQLITE_LIMIT_WORKER_THREADS, 0}})
         sqlite3_limit(db, limit, most);
     sqlite3_busy_handler(db, waitWhileBusy, nullptr);
-    if (!teachTally(db))
+    if (!teachTally(db) || !teachMigrations(db))
         throw LogError(Kind::Unavailable,
                        say("The SQLite library at hand refuses a safe setting."));
 }

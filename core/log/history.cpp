@@ -42,7 +42,9 @@ void teachToFold(const Connection& connection) {
 constexpr const char* blockOfDay =
     "(SELECT b.name FROM blocks AS b WHERE b.first_day <= s.day AND b.last_day >= s.day "
     "ORDER BY b.first_day DESC, b.last_day DESC, b.name COLLATE NOCASE DESC, b.name DESC LIMIT 1)";
-constexpr const char* deviceName = "(SELECT name FROM devices WHERE id = s.device)";
+constexpr const char* deviceName =
+    "(SELECT name FROM devices WHERE id = (SELECT device FROM lift_conditions WHERE session = s.id "
+    "AND lift = :lift))";
 constexpr const char* athleteName = "(SELECT name FROM athletes WHERE id = s.athlete)";
 // Twelve characters a month, blanks after the shorter ones.
 constexpr const char* shownDay =

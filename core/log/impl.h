@@ -25,8 +25,9 @@ struct Log::Impl {
     long commits = 0;     ///< of this log itself
     bool salvage = false; ///< what is damaged is left out of lists
     std::vector<Words> leftOut;
-    std::unique_ptr<Reading> moment; ///< what is read is of one moment (snapshot.h); a write ends it
-    std::function<void()> held;      ///< to be passed before anything is written; see hold.h
+    std::unique_ptr<Reading>
+        moment;                 ///< what is read is of one moment (snapshot.h); a write ends it
+    std::function<void()> held; ///< to be passed before anything is written; see hold.h
     std::map<std::string_view, TakenNames> names; ///< by kind of thing
 
     /// Does the work as one transaction, or as a part of the one under way.
@@ -122,9 +123,6 @@ struct Log::Impl {
     Words liftName(LiftId id);
 
     Stored<SessionId, SessionHead> head(SessionId id);
-    /// A session as it stands, unverified.
-    std::vector<StoredSet> storedSets(SessionId session);
-    std::vector<Rep> reps(SetId id);
     PointRule rule(LiftId lift);
     /// A head that was found as it was written, with its session's checksum then: while both stay,
     /// its sets need not be read again for the head's sake.
@@ -139,8 +137,8 @@ struct Log::Impl {
     /// Throws LogError (Damaged) unless it is as it was written.
     Battery verifiedBattery(SessionId session);
     void eraseBattery(SessionId session);
-    void writeSet(const PlacedSet& placed);
-    void writeReps(SetId id, const std::vector<Rep>& reps);
+    /// Throws unless they may stand: BadInput, Conflict where their device is gone.
+    void requireConditions(const Conditions& conditions);
     std::vector<std::pair<LiftId, Mass>> allCheckLoads(AthleteId athlete);
     bool checkLoadsSound(AthleteId athlete);
     void sealCheckLoads(AthleteId athlete); ///< writes their checksum
@@ -149,7 +147,7 @@ struct Log::Impl {
     using Findings = std::vector<Words>;
     void checkStorage(Findings& findings);
     void checkLists(Findings& findings);
-    void checkEquipment(Findings& findings);
+    void checkRosters(Findings& findings);
     void checkSessions(Findings& findings);
     void checkBatteries(Findings& findings);
     void checkKeys(Findings& findings);
@@ -160,8 +158,10 @@ struct Log::Impl {
     std::int64_t sessionsWritten(AthleteId athlete);
 };
 
-/// A row of athlete, day, ordinal, id, device, body_mass_g, repeat_of, line_checksum, checksum,
-/// place, note.
+/// The columns of sessions that a head is read from, and no more.
+constexpr char headColumns[] = "SELECT athlete, day, ordinal, id, body_mass_g, repeat_of, "
+                               "line_checksum, checksum, note FROM sessions ";
+/// A row of headColumns.
 Stored<SessionId, SessionHead> readHead(const Query& row);
 
 } // namespace slopebook::log

@@ -4,6 +4,7 @@
 #include "core/log/failure.h"
 #include "core/log/query.h"
 #include "core/log/tally.h"
+#include "core/log/taught.h"
 #include "core/model/phrases/log.h"
 #include "resources/embedded.h"
 
@@ -52,6 +53,7 @@ void requireLayout(Connection& connection, const Layout& layout, int version) {
     try {
         SQLite::Database expected(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         teachTally(expected.getHandle());
+        teachMigrations(expected.getHandle());
         for (int step = 0; step < version; ++step)
             expected.exec(layout.steps.at(static_cast<std::size_t>(step)));
         if (partsOf(connection.database()) == partsOf(expected))

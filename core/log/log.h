@@ -9,6 +9,7 @@
 #include "core/model/ids.h"
 #include "core/model/people.h"
 #include "core/model/session.h"
+#include "core/model/station.h"
 
 #include <filesystem>
 #include <functional>
@@ -34,9 +35,11 @@ struct PlacedSet {
     friend bool operator==(const PlacedSet&, const PlacedSet&) = default;
 };
 
-/// A session with all its sets, ordered by lift and ordinal, and its battery.
+/// A session with the conditions of its lifts (of those that have any, ordered by lift), all its
+/// sets, ordered by lift and ordinal, and its battery.
 struct SessionRecord {
     Stored<SessionId, SessionHead> head{};
+    std::vector<LiftConditions> conditions{};
     std::vector<PlacedSet> sets{};
     Battery battery{};
     friend bool operator==(const SessionRecord&, const SessionRecord&) = default;
@@ -75,6 +78,7 @@ public:
     std::vector<Stored<BlockId, Block>> blocks() const;
     std::vector<Stored<EquipmentId, Equipment>> equipment() const;
     std::vector<Stored<TestKindId, TestKind>> testKinds() const;
+    std::vector<Stored<StationId, Station>> stations() const;
     /// One of them, without reading the others. Conflict where it is not in the log any more.
     Stored<AthleteId, Athlete> athlete(AthleteId id) const;
     Stored<LiftId, Lift> lift(LiftId id) const;
@@ -82,6 +86,13 @@ public:
     SessionRecord session(SessionId session) const;
     std::vector<PlacedSet> sets(SessionId session, LiftId lift) const;
     PlacedSet set(SetId id) const;
+    /// Of a lift or a test in a session, verified with it; nothing written down: Conditions{}.
+    Conditions conditions(SessionId session, LiftId lift) const;
+    Conditions conditions(SessionId session, TestKindId test) const;
+    /// Who is at a station on that day, in the order of their turns; nobody where none was made.
+    Roster roster(StationId station, Date day) const;
+    /// All of a station, or of all, by station and day.
+    std::vector<Roster> rosters(std::optional<StationId> station = {}) const;
     /// Check loads of an athlete and lift, ascending.
     std::vector<Mass> checkLoads(AthleteId athlete, LiftId lift) const;
     /// Lifts that an athlete has sets of.
@@ -111,6 +122,7 @@ public:
     BlockId add(const Block& block, std::optional<BlockId> id = {});
     EquipmentId add(const Equipment& equipment, std::optional<EquipmentId> id = {});
     TestKindId add(const TestKind& kind, std::optional<TestKindId> id = {});
+    StationId add(const Station& station, std::optional<StationId> id = {});
     SessionId add(const SessionHead& session, std::optional<SessionId> id = {});
     /// Appends a set (ordinal: the next one) or, with ordinal and id given, puts it back where it
     /// was.
@@ -122,8 +134,9 @@ public:
     void change(DeviceId id, const Device& device);
     void change(BlockId id, const Block& block);
     void change(EquipmentId id, const Equipment& equipment);
-    /// Conflict where attempts exist and its formula or its sides change.
+    /// Conflict where attempts exist and its formula changes or sides that it had.
     void change(TestKindId id, const TestKind& kind);
+    void change(StationId id, const Station& station);
     void change(SessionId id, const SessionHead& session);
     void change(SetId id, const Set& set);
     void remove(AthleteId id); ///< Conflict while sessions of the athlete exist
@@ -132,10 +145,17 @@ public:
     void remove(BlockId id);
     void remove(EquipmentId id);
     void remove(TestKindId id);
-    void remove(SessionId id); ///< with its sets and its battery
+    void remove(StationId id); ///< with its rosters
+    void remove(SessionId id); ///< with its sets, their conditions and its battery
     void remove(SetId id);     ///< the ordinals of the others stay
-    /// Puts a session's battery in place of what it had; tests without attempts are left out.
+    /// Puts a session's battery in place of what it had, as asKept() has it.
     void setBattery(SessionId session, const Battery& battery);
+    /// Puts the conditions of a lift or a test in a session in place of what was written down.
+    /// There may be no set and no attempt yet.
+    void setConditions(SessionId session, LiftId lift, const Conditions& conditions);
+    void setConditions(SessionId session, TestKindId test, const Conditions& conditions);
+    /// Puts a roster in place of that station's and day's; nobody takes it away.
+    void setRoster(const Roster& roster);
     void setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads);
 
     /// Everything that work writes goes in as one transaction, or, when it throws, not at all.

@@ -66,18 +66,23 @@ private:
     std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
 };
 
-constexpr char lineHeads[] = "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, "
+constexpr char lineHeads[] = "SELECT athlete, day, ordinal, id, body_mass_g, repeat_of, "
                              "line_checksum FROM sessions ";
 constexpr auto everySession = joined(lineHeads, "ORDER BY athlete, day, ordinal");
 constexpr auto oneAthletes = joined(lineHeads, "WHERE athlete = ? ORDER BY day, ordinal");
 constexpr auto oneDays = joined(lineHeads, "WHERE athlete = ? AND day = ? ORDER BY ordinal");
 
-/// The sets in their own order, moved to where they are wanted.
-class SetRows {
+constexpr const char* setRows =
+    "SELECT session, lift, ordinal, load_g, point, maximum, counting, outcome "
+    "FROM sets WHERE session >= ? ORDER BY session, lift, ordinal";
+constexpr const char* conditionRows =
+    "SELECT session, lift, device, place, surface, footwear, technique, not_comparable "
+    "FROM lift_conditions WHERE session >= ? ORDER BY session, lift";
+
+/// Rows of sessions in their own order, moved to where they are wanted.
+class RowsOfSessions {
 public:
-    explicit SetRows(const Connection& connection)
-        : m_rows(connection, "SELECT session, lift, ordinal, load_g, point, maximum, counting "
-                             "FROM sets WHERE session >= ? ORDER BY session, lift, ordinal") {}
+    RowsOfSessions(const Connection& connection, const char* sql) : m_rows(connection, sql) {}
     /// Whether a row of that session is at hand, its first one.
     bool seek(std::int64_t session) {
         if (!m_at || m_session != session) {
@@ -109,14 +114,17 @@ public:
          const std::function<void(const LiftSession&)>& visit)
         : m_impl(impl), m_lift(filter.lift), m_visit(visit),
           m_sessions(impl.db, filter.athlete ? oneAthletes.data() : everySession.data()),
-          m_sets(impl.db) {
+          m_sets(impl.db, setRows), m_conditions(impl.db, conditionRows) {
+        readMovers();
         if (filter.athlete)
             m_sessions.bind(raw(*filter.athlete));
     }
     /// Of single days, each chosen by goTo() before run().
     Scan(Log::Impl& impl, LiftId lift, const std::function<void(const LiftSession&)>& visit)
         : m_impl(impl), m_lift(lift), m_visit(visit), m_sessions(impl.db, oneDays.data()),
-          m_sets(impl.db) {}
+          m_sets(impl.db, setRows), m_conditions(impl.db, conditionRows) {
+        readMovers();
+    }
     void goTo(AthleteId athlete, const std::string& day) {
         m_sessions.bind(raw(athlete));
         m_sessions.bindSecond(day);
@@ -125,8 +133,9 @@ public:
     void run() {
         const auto read = [&] {
             readHead();
+            readConditions();
             readSets();
-            if (m_sum.value() != m_sessions.integer(7))
+            if (m_sum.value() != m_sessions.integer(6))
                 m_impl.damaged(say("%1 is not as it was written", m_impl.called(m_head)));
         };
         bool more = true;
@@ -150,19 +159,37 @@ private:
         m_head.athlete = athlete;
         m_head.date = *date;
         m_head.ordinal = m_sessions.small(2);
-        m_head.device.reset();
         m_head.bodyMass.reset();
         m_head.repeatOf.reset();
         if (!m_sessions.null(4))
-            m_head.device = DeviceId{m_sessions.integer(4)};
+            m_head.bodyMass = Mass{m_sessions.integer(4)};
         if (!m_sessions.null(5))
-            m_head.bodyMass = Mass{m_sessions.integer(5)};
-        if (!m_sessions.null(6))
-            m_head.repeatOf = SessionId{m_sessions.integer(6)};
+            m_head.repeatOf = SessionId{m_sessions.integer(5)};
+        m_sum.start(m_id, m_head);
+    }
+
+    void readConditions() {
+        m_ofLifts = 0;
+        if (!m_conditions.seek(raw(m_id)))
+            return;
+        do {
+            if (m_liftConditions.size() == m_ofLifts)
+                m_liftConditions.emplace_back();
+            LiftConditions& one = m_liftConditions[m_ofLifts++];
+            const Rows& row = m_conditions.row();
+            Conditions& read = one.conditions;
+            one.lift = LiftId{row.integer(1)};
+            read.device = row.null(2) ? std::nullopt : std::optional(DeviceId{row.integer(2)});
+            read.place = row.text(3);
+            read.surface = row.text(4);
+            read.footwear = row.text(5);
+            read.technique = row.text(6);
+            read.notComparable = row.text(7);
+            m_sum.add(one);
+        } while (m_conditions.next());
     }
 
     void readSets() {
-        m_sum.start(m_id, m_head);
         m_found = 0;
         if (!m_sets.seek(raw(m_id)))
             return;
@@ -174,19 +201,33 @@ private:
             const auto point = row.null(4) ? std::nullopt : std::optional<double>(row.real(4));
             const bool maximum = row.integer(5) != 0;
             const int counting = row.small(6);
-            m_sum.add(lift, ordinal, load, point, maximum, counting);
+            // What has a point was lifted.
+            const Outcome outcome = !point && row.text(7) == word(Outcome::NotLifted)
+                                        ? Outcome::NotLifted
+                                        : Outcome::Lifted;
+            m_sum.add(lift, ordinal, load, point, maximum, counting, outcome);
             if (!m_lift || lift == *m_lift)
-                take(lift, ordinal, load, point, maximum, counting);
+                take(lift, ordinal, load, point, maximum, counting, outcome);
         } while (m_sets.next());
     }
 
     void take(LiftId lift, int ordinal, Mass load, std::optional<double> point, bool maximum,
-              int counting) {
+              int counting, Outcome outcome) {
         if (m_found == 0 || m_lines[m_found - 1].lift != lift)
             begin(lift);
+        LiftSession& line = m_lines[m_found - 1];
+        if (line.lacksBodyMass)
+            return;
+        if (m_movesBody)
+            load.grams += line.bodyMass->grams;
+        if (outcome == Outcome::NotLifted) {
+            if (!line.lightestNotLifted || load < *line.lightestNotLifted)
+                line.lightestNotLifted = load;
+            return;
+        }
+        line.heaviestLifted = std::max(line.heaviestLifted, std::optional(load));
         if (!point)
             return;
-        LiftSession& line = m_lines[m_found - 1];
         line.points.push_back({.load = kilograms(load), .velocity = *point, .set = ordinal});
         if (!maximum)
             return;
@@ -204,12 +245,30 @@ private:
         line.lift = lift;
         line.date = m_head.date;
         line.ordinal = countOfDay(lift);
-        line.device = m_head.device;
+        line.conditions = conditionsOf(lift);
         line.bodyMass = m_head.bodyMass;
         line.repeatOf = m_head.repeatOf;
         line.points.clear();
         line.maxima.clear();
         line.measuredOneRm.reset();
+        line.heaviestLifted.reset();
+        line.lightestNotLifted.reset();
+        m_movesBody = std::ranges::find(m_movers, lift) != m_movers.end();
+        line.lacksBodyMass = m_movesBody && !line.bodyMass;
+    }
+
+    const Conditions& conditionsOf(LiftId lift) const {
+        static const Conditions none;
+        for (std::size_t i = 0; i < m_ofLifts; ++i)
+            if (m_liftConditions[i].lift == lift)
+                return m_liftConditions[i].conditions;
+        return none;
+    }
+
+    void readMovers() {
+        Query rows(m_impl.db, "SELECT id FROM lifts WHERE moves_body = 1");
+        while (rows.next())
+            m_movers.push_back(rows.id<LiftId>(0));
     }
 
     /// How many sessions of the athlete and day have held this lift so far, this one included.
@@ -225,7 +284,11 @@ private:
     std::optional<LiftId> m_lift;
     const std::function<void(const LiftSession&)>& m_visit;
     Rows m_sessions;
-    SetRows m_sets;
+    RowsOfSessions m_sets, m_conditions;
+    std::vector<LiftConditions> m_liftConditions; ///< kept, as m_lines
+    std::size_t m_ofLifts = 0;
+    std::vector<LiftId> m_movers; ///< lifts that move the body
+    bool m_movesBody = false;     ///< the lift at hand does
     SessionId m_id{};
     SessionHead m_head;
     LineChecksum m_sum;

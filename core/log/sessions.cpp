@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sessions as heads and whole, their checksums, and what hangs on an athlete: check loads.
+// Sessions as heads and whole, and their checksums.
 #include "core/log/impl.h"
+#include "core/log/sessionrows.h"
 #include "core/log/validity.h"
 #include "core/model/phrases/log.h"
 
@@ -14,22 +15,15 @@ using Kind = LogError::Kind;
 LogError gone(Phrase what) {
     return {Kind::Conflict, say(what)};
 }
-constexpr char heads[] = "SELECT athlete, day, ordinal, id, device, body_mass_g, repeat_of, "
-                         "line_checksum, checksum, place, note FROM sessions WHERE ";
-constexpr auto headById = joined(heads, "id = ?");
-constexpr auto headsOfAthlete = joined(heads, "athlete = ? ORDER BY day, ordinal");
+constexpr auto headById = joined(headColumns, "WHERE id = ?");
+constexpr auto headsOfAthlete = joined(headColumns, "WHERE athlete = ? ORDER BY day, ordinal");
 
 constexpr Phrase goneAthlete = "That athlete is not in the log any more. Nothing was changed.";
-constexpr Phrase goneLift = "That lift is not in the log any more. Nothing was changed.";
-constexpr Phrase goneDevice = "That device is not in the log any more. Nothing was changed.";
 constexpr Phrase goneSession = "That session is not in the log any more. Nothing was changed.";
 
 void requireReferences(Log::Impl& impl, const SessionHead& session, std::optional<SessionId> id) {
     if (!Query(impl.db, "SELECT 1 FROM athletes WHERE id = ?", session.athlete).next())
         throw gone(goneAthlete);
-    if (session.device &&
-        !Query(impl.db, "SELECT 1 FROM devices WHERE id = ?", *session.device).next())
-        throw gone(goneDevice);
     if (!session.repeatOf)
         return;
     const SessionHead first = impl.head(*session.repeatOf).value;
@@ -60,10 +54,8 @@ void bindHead(Query& query, const SessionHead& session, SessionId id) {
     bind(session.athlete);
     bind(session.date);
     bind(session.ordinal);
-    bind(session.device);
     bind(session.bodyMass);
     bind(session.repeatOf);
-    bind(session.place);
     bind(session.note);
     bind(id);
 }
@@ -74,11 +66,9 @@ Stored<SessionId, SessionHead> readHead(const Query& row) {
             {.athlete = row.id<AthleteId>(0),
              .date = row.date(1),
              .ordinal = row.small(2),
-             .device = row.optionalId<DeviceId>(4),
-             .place = row.text(9),
-             .bodyMass = row.optionalMass(5),
-             .repeatOf = row.optionalId<SessionId>(6),
-             .note = row.text(10)}};
+             .bodyMass = row.optionalMass(4),
+             .repeatOf = row.optionalId<SessionId>(5),
+             .note = row.text(8)}};
 }
 
 Words Log::Impl::called(const SessionHead& session) {
@@ -95,10 +85,10 @@ Stored<SessionId, SessionHead> Log::Impl::head(SessionId id) {
 
 SessionRecord Log::Impl::verified(const Stored<SessionId, SessionHead>& head,
                                   std::int64_t written) {
-    std::vector<StoredSet> sets = storedSets(head.id);
-    if (checksum(head, sets) != written)
+    std::vector<StoredSet> sets = readSets(db, head.id);
+    SessionRecord record{.head = head, .conditions = readConditions(db, head.id)};
+    if (checksum(head, record.conditions, sets) != written)
         damaged(say("%1 is not as it was written", called(head.value)));
-    SessionRecord record{.head = head};
     record.sets.reserve(sets.size());
     for (StoredSet& stored : sets)
         record.sets.push_back(std::move(stored.placed));
@@ -139,10 +129,11 @@ void Log::Impl::settle() {
         std::int64_t sum = row.integer(1);
         if (mark.rewritten) {
             const auto session = head(id);
-            const auto sets = storedSets(id);
-            sum = checksum(session, sets);
+            const auto conditions = readConditions(db, id);
+            const auto sets = readSets(db, id);
+            sum = checksum(session, conditions, sets);
             Query(db, "UPDATE sessions SET line_checksum = ?, checksum = ? WHERE id = ?",
-                  lineChecksum(session, sets), sum, id)
+                  lineChecksum(session, conditions, sets), sum, id)
                 .run();
         }
         changes[row.id<AthleteId>(0)].add(weight(sum, row.optionalInteger(2)));
@@ -163,7 +154,7 @@ std::vector<Stored<SessionId, SessionHead>> Log::sessions(AthleteId athlete) con
     while (m_impl->next(rows))
         m_impl->salvaging([&] {
             Stored<SessionId, SessionHead> head = readHead(rows);
-            const Impl::SeenHead now{head.value, rows.integer(8)};
+            const Impl::SeenHead now{head.value, rows.integer(7)};
             const auto before = m_impl->seenHeads.find(head.id);
             if (before == m_impl->seenHeads.end() || before->second != now)
                 m_impl->verified(head, now.checksum);
@@ -195,9 +186,9 @@ SessionId Log::add(const SessionHead& session, std::optional<SessionId> id) {
         requireReferences(impl, session, id);
         requireFreeOrdinal(impl, session, id);
         const SessionId given = impl.key("session", id);
-        Query insert(impl.db, "INSERT INTO sessions (athlete, day, ordinal, device, body_mass_g, "
-                              "repeat_of, place, note, id, line_checksum, checksum) "
-                              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, 0, 0)");
+        Query insert(impl.db, "INSERT INTO sessions (athlete, day, ordinal, body_mass_g, "
+                              "repeat_of, note, id, line_checksum, checksum) "
+                              "VALUES (?, ?, ?, ?, ?, ?, ?, 0, 0)");
         bindHead(insert, session, given);
         insert.run();
         impl.touched[given].rewritten = true; // counted still where it was removed just before
@@ -218,8 +209,8 @@ void Log::change(SessionId id, const SessionHead& session) {
             throw LogError(Kind::Conflict,
                            say("Another session is a repeat of this one; both must be "
                                "of the same athlete. Nothing was changed."));
-        Query update(impl.db, "UPDATE sessions SET athlete = ?, day = ?, ordinal = ?, device = ?, "
-                              "body_mass_g = ?, repeat_of = ?, place = ?, note = ? WHERE id = ?");
+        Query update(impl.db, "UPDATE sessions SET athlete = ?, day = ?, ordinal = ?, "
+                              "body_mass_g = ?, repeat_of = ?, note = ? WHERE id = ?");
         bindHead(update, session, id);
         update.run();
     });
@@ -238,74 +229,9 @@ void Log::remove(SessionId id) {
               id)
             .run();
         Query(impl.db, "DELETE FROM sets WHERE session = ?", id).run();
+        Query(impl.db, "DELETE FROM lift_conditions WHERE session = ?", id).run();
         impl.eraseBattery(id);
         Query(impl.db, "DELETE FROM sessions WHERE id = ?", id).run();
-    });
-}
-
-std::vector<std::pair<LiftId, Mass>> Log::Impl::allCheckLoads(AthleteId athlete) {
-    std::vector<std::pair<LiftId, Mass>> loads;
-    Query rows(db, "SELECT lift, load_g FROM check_loads WHERE athlete = ? ORDER BY lift, load_g",
-               athlete);
-    while (rows.next())
-        loads.emplace_back(rows.id<LiftId>(0), rows.mass(1));
-    return loads;
-}
-
-bool Log::Impl::checkLoadsSound(AthleteId athlete) {
-    Query row(db, "SELECT loads_checksum FROM athletes WHERE id = ?", athlete);
-    return !row.next() || row.integer(0) == checksum(athlete, allCheckLoads(athlete));
-}
-
-void Log::Impl::sealCheckLoads(AthleteId athlete) {
-    Query row(db, "SELECT checksum, loads_checksum FROM athletes WHERE id = ?", athlete);
-    if (!row.next())
-        throw gone(goneAthlete);
-    const std::int64_t entry = row.integer(0);
-    const std::int64_t before = row.integer(1);
-    const std::int64_t now = checksum(athlete, allCheckLoads(athlete));
-    Query(db, "UPDATE athletes SET loads_checksum = ? WHERE id = ?", now, athlete).run();
-    Tally change;
-    change.take(weight(entry, before));
-    change.add(weight(entry, now));
-    tally("athlete", 0, change);
-}
-
-std::vector<Mass> Log::checkLoads(AthleteId athlete, LiftId lift) const {
-    const Reading moment(m_impl->db);
-    std::vector<Mass> loads;
-    const bool sound = m_impl->salvaging([&] {
-        if (!m_impl->checkLoadsSound(athlete))
-            m_impl->damaged(say("the check loads of %1 are not as they were written",
-                                m_impl->athleteName(athlete)));
-    });
-    if (!sound)
-        return loads;
-    for (const auto& [of, load] : m_impl->allCheckLoads(athlete))
-        if (of == lift)
-            loads.push_back(load);
-    return loads;
-}
-
-void Log::setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads) {
-    std::ranges::for_each(loads, requireStorableLoad);
-    m_impl->write([&] {
-        Impl& impl = *m_impl;
-        if (!Query(impl.db, "SELECT 1 FROM athletes WHERE id = ?", athlete).next())
-            throw gone(goneAthlete);
-        if (!Query(impl.db, "SELECT 1 FROM lifts WHERE id = ?", lift).next())
-            throw gone(goneLift);
-        if (!impl.checkLoadsSound(athlete))
-            impl.damaged(say("the check loads of %1 are not as they were written",
-                             impl.athleteName(athlete)));
-        Query(impl.db, "DELETE FROM check_loads WHERE athlete = ? AND lift = ?", athlete, lift)
-            .run();
-        for (const Mass load : loads)
-            Query(impl.db,
-                  "INSERT OR IGNORE INTO check_loads (athlete, lift, load_g) VALUES (?, ?, ?)",
-                  athlete, lift, load)
-                .run();
-        impl.sealCheckLoads(athlete);
     });
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sets and their reps.
 #include "core/log/impl.h"
+#include "core/log/sessionrows.h"
 #include "core/log/validity.h"
 #include "core/model/phrases/log.h"
 
@@ -47,57 +48,6 @@ int nextOrdinal(Log::Impl& impl, SessionId session, LiftId lift) {
 }
 } // namespace
 
-std::vector<Rep> Log::Impl::reps(SetId id) {
-    std::vector<Rep> reps;
-    Query rows(db, "SELECT velocity, excluded FROM reps WHERE set_id = ? ORDER BY ordinal", id);
-    while (rows.next())
-        reps.push_back({.velocity = rows.real(0), .excluded = rows.text(1)});
-    return reps;
-}
-
-std::vector<StoredSet> Log::Impl::storedSets(SessionId session) {
-    std::vector<StoredSet> sets;
-    Query rows(db,
-               "SELECT lift, ordinal, load_g, point, maximum, counting, id, excluded, note "
-               "FROM sets WHERE session = ? ORDER BY lift, ordinal",
-               session);
-    while (rows.next()) {
-        const auto id = rows.id<SetId>(6);
-        sets.push_back({.placed = {.id = id,
-                                   .session = session,
-                                   .lift = rows.id<LiftId>(0),
-                                   .ordinal = rows.small(1),
-                                   .set = {.load = rows.mass(2),
-                                           .trueMaximum = rows.flag(4),
-                                           .excluded = rows.text(7),
-                                           .note = rows.text(8),
-                                           .reps = reps(id)}},
-                        .point = rows.optionalReal(3),
-                        .counting = rows.small(5)});
-    }
-    return sets;
-}
-
-void Log::Impl::writeSet(const PlacedSet& placed) {
-    const StoredSet stored = withPoint(placed, rule(placed.lift));
-    const Set& set = placed.set;
-    Query(db,
-          "INSERT INTO sets (session, lift, ordinal, load_g, point, maximum, counting, id, "
-          "excluded, note) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-          placed.session, placed.lift, placed.ordinal, set.load, stored.point, set.trueMaximum,
-          stored.counting, placed.id, set.excluded, set.note)
-        .run();
-    writeReps(placed.id, set.reps);
-}
-
-void Log::Impl::writeReps(SetId id, const std::vector<Rep>& reps) {
-    int ordinal = 0;
-    for (const Rep& rep : reps)
-        Query(db, "INSERT INTO reps (set_id, ordinal, velocity, excluded) VALUES (?, ?, ?, ?)", id,
-              ++ordinal, rep.velocity, rep.excluded)
-            .run();
-}
-
 std::vector<PlacedSet> Log::sets(SessionId session, LiftId lift) const {
     std::vector<PlacedSet> all = this->session(session).sets;
     std::erase_if(all, [&](const PlacedSet& placed) { return placed.lift != lift; });
@@ -137,7 +87,7 @@ SetId Log::add(SessionId session, LiftId lift, const Set& set, std::optional<int
         placed.ordinal = ordinal ? *ordinal : nextOrdinal(*m_impl, session, lift);
         requireFree(*m_impl, placed, id);
         placed.id = m_impl->key("set", id);
-        m_impl->writeSet(placed);
+        insertSet(m_impl->db, withPoint(placed, m_impl->rule(lift)));
         return placed.id;
     });
 }
@@ -149,14 +99,7 @@ void Log::change(SetId id, const Set& set) {
         PlacedSet placed = place(impl, id);
         impl.touch(placed.session);
         placed.set = set;
-        const StoredSet stored = withPoint(placed, impl.rule(placed.lift));
-        Query(impl.db, "DELETE FROM reps WHERE set_id = ?", id).run();
-        Query(impl.db,
-              "UPDATE sets SET load_g = ?, point = ?, maximum = ?, counting = ?, excluded = ?, "
-              "note = ? WHERE id = ?",
-              set.load, stored.point, set.trueMaximum, stored.counting, set.excluded, set.note, id)
-            .run();
-        impl.writeReps(id, set.reps);
+        updateSet(impl.db, withPoint(placed, impl.rule(placed.lift)));
     });
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How athletes, lifts, devices and blocks stand in their tables.
+// How athletes, lifts, devices and blocks stand in their tables, and conditions in theirs.
 #pragma once
 
 #include "core/log/columns.h"
@@ -18,11 +18,23 @@ struct Says {
     Phrase numbered; ///< of its number, where its name is not known
 };
 
+/// The columns of conditions, wherever they stand.
+template <class Held, class Visitor>
+void conditionColumns(Held& conditions, Visitor& visit) {
+    visit("device", conditions.device);
+    visit("place", conditions.place);
+    visit("surface", conditions.surface);
+    visit("footwear", conditions.footwear);
+    visit("technique", conditions.technique);
+    visit("not_comparable", conditions.notComparable);
+}
+
 /// What most of them share: a name of its own, by which they are listed.
 struct NamedTable {
     static constexpr const char* order = "name COLLATE NOCASE, name";
     static constexpr const char* ownToEach = "name = ?2"; ///< what no other row may share
     static constexpr std::string_view alsoWeighs = {};    ///< beside its checksum, in its tally
+    static constexpr bool hasParts = false; ///< rows of other tables that its value holds
 };
 
 // What differs: what is said of them, and their columns.
@@ -112,6 +124,7 @@ struct Table<LiftId> : NamedTable {
         visit("kind", lift.kind);
         visit("rule", lift.rule);
         visit("ballistic", lift.ballistic);
+        visit.later("moves_body", lift.movesBody);
         visit.group(lift.mvt, [](auto& mvt, auto& column) {
             column("mvt", mvt.value);
             column("mvt_sd", mvt.sd);

@@ -35,6 +35,12 @@ constexpr std::array tallied{
     Kept{"test", "SELECT count(*), tally(checksum) FROM tests",
          "Tests: %1 were written, %2 are there.",
          "Tests: as many as were written, but not the same."},
+    Kept{"station", "SELECT count(*), tally(checksum) FROM stations",
+         "Stations: %1 were written, %2 are there.",
+         "Stations: as many as were written, but not the same."},
+    Kept{"roster", "SELECT count(*), tally(checksum) FROM rosters",
+         "Rosters: %1 were written, %2 are there.",
+         "Rosters: as many as were written, but not the same."},
 };
 
 Tally tallyOf(const Query& row, int column) {

@@ -26,7 +26,9 @@ struct Table<TestKindId> : NamedTable {
         visit("unit", kind.unit);
         visit("higher_is_better", kind.higherIsBetter);
         visit("two_sided", kind.twoSided);
+        visit.later("both_too", kind.bothToo);
         visit("rule", kind.rule);
+        visit.later("best_of", kind.bestOf);
         visit("attempts", kind.attempts);
         visit("formula", kind.formula);
         visit("decimals", kind.decimals);

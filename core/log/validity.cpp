@@ -167,12 +167,41 @@ void requireValid(const SessionHead& session) {
     if (session.bodyMass && (session.bodyMass->grams <= 0 || *session.bodyMass > storableLoadLimit))
         throw BadInput(inWords(*session.bodyMass),
                        say("a body mass above 0 and up to %1, or none", storableLoadLimit));
-    requireText(session.place, "a place that is no text");
     requireText(session.note, noNote);
+}
+
+void requireValid(const Conditions& conditions) {
+    requireText(conditions.place, "a place that is no text");
+    requireText(conditions.surface, "a surface that is no text");
+    requireText(conditions.footwear, "footwear that is no text");
+    requireText(conditions.technique, "a technique that is no text");
+    requireText(conditions.notComparable, noReason);
+}
+
+void requireValid(const Station& station) {
+    requireName(station.name, "the name of the station");
+    requireValid(station.conditions);
+    validate(station);
+    std::ranges::for_each(station.ladder, requireStorableLoad);
+    requireText(station.note, noNote);
+}
+
+void requireValid(const Roster& roster) {
+    requireDate(roster.day, "the day of the roster");
+    validate(roster);
 }
 
 void requireValid(const Set& set) {
     requireStorableLoad(set.load);
+    if (set.outcome == Outcome::NotLifted && !set.reps.empty())
+        throw BadInput(say("%1 velocities of a load that was not lifted", set.reps.size()),
+                       say("no velocity: what was not lifted has none"));
+    if (set.outcome == Outcome::Lifted && !set.reason.empty())
+        throw BadInput(say("a reason why a load was not lifted that was"),
+                       say("such a reason only of a load that was not lifted"));
+    if (set.effort && (set.effort->halves < 2 || set.effort->halves > 20))
+        throw BadInput(number(set.effort->value()), say("an RPE from 1 to 10 in halves"));
+    requireText(set.reason, noReason);
     requireText(set.excluded, noReason);
     requireText(set.note, noNote);
     for (const Rep& rep : set.reps) {

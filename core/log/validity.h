@@ -13,6 +13,9 @@ void requireValid(const Lift& lift);
 void requireValid(const Equipment& equipment);
 void requireValid(const TestKind& kind);
 void requireValid(const SessionHead& session);
+void requireValid(const Conditions& conditions);
+void requireValid(const Station& station);
+void requireValid(const Roster& roster);
 void requireValid(const Set& set);
 void requireStorableLoad(Mass load);
 /// A name that is new to the log is spelled as tidyName() spells it.

@@ -4,6 +4,7 @@
 #include "core/model/errors.h"
 #include "core/model/phrases/model.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -92,6 +93,30 @@ bool takesContact(TestFormula formula) {
     return formula == TestFormula::HeightRsi || formula == TestFormula::FlightRsi;
 }
 
+const TestAttempts* Battery::test(TestKindId kind) const {
+    const auto found = std::ranges::find(tests, kind, &TestAttempts::kind);
+    return found == tests.end() ? nullptr : &*found;
+}
+
+Battery asKept(Battery battery) {
+    auto& tests = battery.tests;
+    const auto hasAttempts = [](const TestAttempts& test) { return !test.attempts.empty(); };
+    std::erase_if(tests, [&](const TestAttempts& test) {
+        return !hasAttempts(test) && test.conditions == Conditions{};
+    });
+    const auto without = std::stable_partition(tests.begin(), tests.end(), hasAttempts);
+    std::sort(without, tests.end(),
+              [](const TestAttempts& a, const TestAttempts& b) { return a.kind < b.kind; });
+    return battery;
+}
+
+Conditions& conditionsOf(Battery& battery, TestKindId kind) {
+    auto held = std::ranges::find(battery.tests, kind, &TestAttempts::kind);
+    if (held == battery.tests.end())
+        held = battery.tests.insert(held, {.kind = kind, .attempts = {}});
+    return held->conditions;
+}
+
 void validate(const TestKind& kind) {
     if (blank(kind.name))
         throw BadInput(say("a blank name"), say("the name of the test"));
@@ -99,6 +124,14 @@ void validate(const TestKind& kind) {
         throw BadInput(say("no unit"), say("the unit of %1, such as m, s, N or points", kind.name));
     if (kind.attempts < 1 || kind.attempts > 50)
         throw BadInput(inWords(kind.attempts), say("1 to 50 attempts"));
+    if (kind.bothToo && !kind.twoSided)
+        throw BadInput(say("both at once of a test without sides"),
+                       say("left and right, where both are tested as well"));
+    if (kind.bestOf < 0 || kind.bestOf > 50)
+        throw BadInput(inWords(kind.bestOf), say("the best 1 to 50 attempts, or all"));
+    if (kind.bestOf > 0 && kind.rule != AttemptRule::Mean)
+        throw BadInput(say("the best %1 of which the best counts", kind.bestOf),
+                       say("the mean of the best attempts, or the best one"));
     if (kind.decimals < 0 || kind.decimals > 4)
         throw BadInput(inWords(kind.decimals), say("0 to 4 decimals"));
     if (kind.noise) {
@@ -120,7 +153,8 @@ void validate(const Attempt& attempt, const TestKind& kind) {
                                        : say("the contact time in s after the first number"));
     if (attempt.contact && !(*attempt.contact > 0 && *attempt.contact < longestContactTime))
         throw BadInput(shownValue(*attempt.contact), say("a contact time above 0 and below 10 s"));
-    if (kind.twoSided != (attempt.side != BodySide::Both))
+    if (kind.twoSided != (attempt.side != BodySide::Both) &&
+        !(kind.bothToo && attempt.side == BodySide::Both))
         throw BadInput(sideWords(attempt.side),
                        kind.twoSided ? say("left or right: %1 is tested side by side", kind.name)
                                      : say("no side: %1 has none", kind.name));
@@ -135,6 +169,8 @@ void validate(const Battery& battery) {
         if (gap.kind.has_value() == gap.lift.has_value())
             throw BadInput(say("a gap about nothing"),
                            say("the test or the lift that was not possible"));
+        if (gap.load && !gap.lift)
+            throw BadInput(say("a load of a test"), say("a load of a lift that was not possible"));
         if (blank(gap.reason))
             throw BadInput(say("no reason"), say("why it was not possible"));
     }

@@ -3,6 +3,7 @@
 // and what breaks a comparison.
 #pragma once
 
+#include "core/model/conditions.h"
 #include "core/model/date.h"
 #include "core/model/ids.h"
 #include "core/model/mass.h"
@@ -76,10 +77,11 @@ struct Attempt {
     friend bool operator==(const Attempt&, const Attempt&) = default;
 };
 
-/// The attempts of one test on one day, in order.
+/// The attempts of one test on one day, in order, and under what they were made.
 struct TestAttempts {
     TestKindId kind{};
-    std::vector<Attempt> attempts;
+    std::vector<Attempt> attempts; ///< none yet where the conditions alone are written down
+    Conditions conditions{};
     friend bool operator==(const TestAttempts&, const TestAttempts&) = default;
 };
 
@@ -94,18 +96,12 @@ struct Gap {
     friend bool operator==(const Gap&, const Gap&) = default;
 };
 
-/// What a comparison of two days rests on. Empty: not written down.
-struct TestContext {
-    std::string surface, device, footwear, technique;
-    friend bool operator==(const TestContext&, const TestContext&) = default;
-};
-
 /// Everything of a session that is not a set of a lift.
 struct Battery {
-    TestContext context;
     std::vector<TestAttempts> tests; ///< in order of entry, each test once
     std::vector<Gap> gaps;
     bool empty() const { return *this == Battery{}; }
+    const TestAttempts* test(TestKindId kind) const; ///< nullptr where the day has none of it
     friend bool operator==(const Battery&, const Battery&) = default;
 };
 
@@ -121,14 +117,21 @@ struct BatterySession {
     friend bool operator==(const BatterySession&, const BatterySession&) = default;
 };
 
-/// Throws BadInput for what may not stand: no name or unit, attempts outside 1..50, decimals
-/// outside 0..4, a typical error or smallest change that is not positive.
+/// The battery as a log keeps it: without tests that say nothing, those without attempts last.
+Battery asKept(Battery battery);
+/// The conditions of a test, to be changed; the test comes into the battery where it is not there.
+Conditions& conditionsOf(Battery& battery, TestKindId kind);
+
+/// Throws BadInput for what may not stand: no name or unit, attempts outside 1..50, both at once of
+/// a test without sides, a mean of the best of more than 50, decimals outside 0..4, a typical error
+/// or smallest change that is not positive.
 void validate(const TestKind& kind);
 /// Throws BadInput: a value that is not finite or outside 0 < value < 1,000,000, a contact time
 /// outside 0..10 s or where the formula takes none (or none where it takes one), a side that does
 /// not suit the test.
 void validate(const Attempt& attempt, const TestKind& kind);
-/// Throws BadInput: a test twice, a gap about nothing or without a reason.
+/// Throws BadInput: a test twice, a gap about nothing or without a reason, a load that is not of a
+/// lift.
 void validate(const Battery& battery);
 
 constexpr double largestTestValue = 1'000'000;

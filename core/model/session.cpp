@@ -25,7 +25,7 @@ std::optional<Effort> effort(double value) {
 }
 
 std::optional<double> pointVelocity(const Set& set, PointRule rule) {
-    if (!set.excluded.empty())
+    if (!set.excluded.empty() || set.outcome == Outcome::NotLifted)
         return std::nullopt;
     double sum = 0;
     double fastest = 0;

@@ -2,6 +2,7 @@
 // One athlete's test day as the coach writes it down, and the one rule that says what of it counts.
 #pragma once
 
+#include "core/model/conditions.h"
 #include "core/model/date.h"
 #include "core/model/ids.h"
 #include "core/model/lift.h"
@@ -51,13 +52,12 @@ struct Set {
     friend bool operator==(const Set&, const Set&) = default;
 };
 
-/// What a session is, without its sets. An athlete's sessions of one day are numbered 1, 2, ...
+/// What a session is, without its sets and without the conditions of its lifts and tests. An
+/// athlete's sessions of one day are numbered 1, 2, ...
 struct SessionHead {
     AthleteId athlete{};
     Date date{};
     int ordinal = 1;
-    std::optional<DeviceId> device{};
-    std::string place{};
     std::optional<Mass> bodyMass{};
     std::optional<SessionId>
         repeatOf{}; ///< a repeat test of that session: same conditions, within days
@@ -65,33 +65,46 @@ struct SessionHead {
     friend bool operator==(const SessionHead&, const SessionHead&) = default;
 };
 
+/// Under what a lift of a session was measured.
+struct LiftConditions {
+    LiftId lift{};
+    Conditions conditions{};
+    friend bool operator==(const LiftConditions&, const LiftConditions&) = default;
+};
+
 /// The set's point: velocity of its fastest counting rep, or the mean of its counting reps.
-/// Nothing when the set is excluded or no rep counts. The only rule that decides what counts:
-/// chart, table, page, statistics and export all ask it.
+/// Nothing when the set is excluded or not lifted, or no rep counts. The only rule that decides
+/// what counts: chart, table, page, statistics and export all ask it.
 std::optional<double> pointVelocity(const Set& set, PointRule rule);
 
 /// One counting set as statistics see it.
 struct Point {
-    double load = 0;     ///< kg
+    double load = 0;     ///< kg; with the body mass where the lift moves the body
     double velocity = 0; ///< m/s
     int set = 0;         ///< the set's order in its session and lift, from 1
     friend bool operator==(const Point&, const Point&) = default;
 };
 
-/// One lift of one session: what the questions of core/answers are asked of.
+/// One lift of one session: what the questions of core/answers are asked of. Where the lift moves
+/// the body, every load of it is the added load and the session's body mass.
 struct LiftSession {
     SessionId session{};
     AthleteId athlete{};
     LiftId lift{};
     Date date{};
     int ordinal = 1; ///< among the athlete's sessions that hold this lift on that day: DATE#2 is 2
-    std::optional<DeviceId> device{};
+    Conditions conditions{};
     std::optional<Mass> bodyMass{};
+    bool lacksBodyMass =
+        false; ///< the lift moves the body, and without its mass there are no loads
     std::optional<SessionId> repeatOf{};
     std::vector<Point> points{}; ///< counting sets, in order of entry
     std::vector<Point>
         maxima{}; ///< those of them flagged as true maxima and made of one counting rep
     std::optional<Mass> measuredOneRm{}; ///< heaviest counting true maximum
+    // The bracket of the day's maximum.
+    std::optional<Mass> heaviestLifted{}; ///< also where its velocity was excluded
+    std::optional<Mass> lightestNotLifted{};
     friend bool operator==(const LiftSession&, const LiftSession&) = default;
 };
 

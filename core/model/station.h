@@ -34,4 +34,13 @@ struct Roster {
     friend bool operator==(const Roster&, const Roster&) = default;
 };
 
+constexpr int mostPlanned = 50;
+
+/// Throws BadInput for what may not stand: a lift and tests or neither, a test twice, a ladder
+/// without a lift or one that does not rise, more planned sets than mostPlanned. The name is the
+/// log's to look at.
+void validate(const Station& station);
+/// Throws BadInput where an athlete stands twice.
+void validate(const Roster& roster);
+
 } // namespace slopebook

@@ -146,8 +146,8 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
     const auto spokenOf = kindsIn(first, second);
     noteLostTests(answer, kinds, spokenOf);
     log::scanTested(log, spokenOf, [&](const BatterySession& session) { squad.add(session); });
-    answer.battery =
-        answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(), settings.level);
+    answer.battery = answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(),
+                                             settings.level, log.devices());
     addLifts(answer, log, contextOf, before, after, settings);
     for (const BatteryLift& lift : answer.lifts)
         if (lift.comparison)

@@ -20,7 +20,8 @@ constexpr double contextLevel = 0.95; // of its intervals of noise
 std::vector<answers::RepeatPair> onDevice(std::vector<answers::RepeatPair> pairs,
                                           std::optional<DeviceId> device) {
     if (device)
-        std::erase_if(pairs, [&](const auto& pair) { return pair.second.device != device; });
+        std::erase_if(pairs,
+                      [&](const auto& pair) { return pair.second.conditions.device != device; });
     return pairs;
 }
 
@@ -28,10 +29,10 @@ std::vector<answers::RepeatPair> onDevice(std::vector<answers::RepeatPair> pairs
 void addTwoDeviceDays(const std::vector<LiftSession>& ofOne, std::vector<LiftSession>& found) {
     std::map<Date, std::set<DeviceId>> devices;
     for (const LiftSession& session : ofOne)
-        if (session.device)
-            devices[session.date].insert(*session.device);
+        if (session.conditions.device)
+            devices[session.date].insert(*session.conditions.device);
     for (const LiftSession& session : ofOne)
-        if (session.device && devices[session.date].size() > 1)
+        if (session.conditions.device && devices[session.date].size() > 1)
             found.push_back(session);
 }
 
@@ -40,7 +41,7 @@ void readNoise(LiftContext& context) {
     const Lift& lift = context.lift.value;
     std::set<std::optional<DeviceId>> devices{std::nullopt};
     for (const answers::RepeatPair& pair : context.repeats)
-        devices.insert(pair.second.device);
+        devices.insert(pair.second.conditions.device);
     for (const auto& device : devices)
         context.sums.emplace(device, answers::repeatSums(onDevice(context.repeats, device)));
     for (const auto& device : devices)
@@ -54,11 +55,12 @@ void readNoise(LiftContext& context) {
 std::optional<Answer<answers::AgreementStudy>> studyBeside(std::span<const answers::DevicePair> all,
                                                            const LiftSession& one,
                                                            const LiftSession& other, double level) {
-    if (!one.device || !other.device || one.device == other.device)
+    if (!one.conditions.device || !other.conditions.device ||
+        one.conditions.device == other.conditions.device)
         return std::nullopt;
     const std::array compared{one.session, other.session};
     const auto pairs = answers::withoutSessions({all.begin(), all.end()}, compared);
-    return answers::agreementStudy(*one.device, *other.device, pairs, level);
+    return answers::agreementStudy(*one.conditions.device, *other.conditions.device, pairs, level);
 }
 
 /// Where the only days with both devices are those that are compared: said, for it would be asked.
@@ -86,16 +88,18 @@ std::optional<answers::Note> onlyTheCompared(std::span<const answers::DevicePair
 /// The bias of the later device and what is to be said of it; nothing where there is no study.
 void correctDevices(const LiftContext& context, const LiftSession& from, const LiftSession& to,
                     answers::ComparisonSettings& settings) {
-    if (!from.device || !to.device || from.device == to.device)
+    if (!from.conditions.device || !to.conditions.device ||
+        from.conditions.device == to.conditions.device)
         return;
-    const auto all = answers::devicePairs(context.twoDevices, *from.device, *to.device);
+    const auto all =
+        answers::devicePairs(context.twoDevices, *from.conditions.device, *to.conditions.device);
     const auto study = *studyBeside(all, from, to, settings.level);
     if (!study) {
         if (auto note = onlyTheCompared(all, from, to))
             settings.ofTheDevice.push_back(std::move(*note));
         return;
     }
-    settings.deviceBias = answers::biasOf(*study, from.device, to.device);
+    settings.deviceBias = answers::biasOf(*study, from.conditions.device, to.conditions.device);
     settings.ofTheDevice.push_back(
         {answers::Note::Kind::DeviceStudy,
          say("the device's bias comes from %1 of %2 measured by both at once",
@@ -200,7 +204,7 @@ std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& cont
     const Lift& value = context.lift.value;
     std::set<std::optional<DeviceId>> devices;
     for (const answers::RepeatPair& pair : context.repeats)
-        devices.insert(pair.second.device);
+        devices.insert(pair.second.conditions.device);
     if (devices.empty())
         devices.insert(std::nullopt);
     std::optional<Background> about;
@@ -211,7 +215,8 @@ std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& cont
     for (const auto& device : devices) {
         const auto measured = [&](const std::vector<answers::RepeatPair>& all) {
             auto pairs = all;
-            std::erase_if(pairs, [&](const auto& pair) { return pair.second.device != device; });
+            std::erase_if(
+                pairs, [&](const auto& pair) { return pair.second.conditions.device != device; });
             return pairs;
         };
         NoiseGroup group{.lift = value, .device = device};
@@ -245,7 +250,7 @@ std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& cont
 std::vector<std::pair<DeviceId, DeviceId>> devicesCompared(const LiftContext& context) {
     std::set<DeviceId> devices;
     for (const LiftSession& session : context.twoDevices)
-        devices.insert(*session.device);
+        devices.insert(*session.conditions.device);
     std::vector<std::pair<DeviceId, DeviceId>> pairs;
     for (auto first = devices.begin(); first != devices.end(); ++first)
         for (auto second = std::next(first); second != devices.end(); ++second)
@@ -273,7 +278,8 @@ answers::ComparisonSettings comparisonSettings(const LiftContext& context, const
         if (const auto earlier = profileOf(about, from, settings); earlier && earlier->oneRm)
             smallest.oneRm =
                 answers::smallestChanges(context.lift.value, {}, earlier->oneRm->estimate).oneRm;
-    const auto device = from.device == to.device ? to.device : std::nullopt;
+    const auto device =
+        from.conditions.device == to.conditions.device ? to.conditions.device : std::nullopt;
     answers::ComparisonSettings made{.level = settings.level,
                                      .variances = settings.variances,
                                      .checkLoads = about.checkLoads,
@@ -296,14 +302,16 @@ std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& contex
     std::map<SessionId, answers::DeviceBias> biases;
     std::map<DeviceId, std::vector<answers::DevicePair>> pairs;
     for (const LiftSession& session : sessions) {
-        if (!baseline.device || !session.device || session.device == baseline.device)
+        if (!baseline.conditions.device || !session.conditions.device ||
+            session.conditions.device == baseline.conditions.device)
             continue;
-        if (!pairs.contains(*session.device))
-            pairs[*session.device] =
-                answers::devicePairs(context.twoDevices, *baseline.device, *session.device);
-        const auto study = studyBeside(pairs[*session.device], baseline, session, level);
+        if (!pairs.contains(*session.conditions.device))
+            pairs[*session.conditions.device] = answers::devicePairs(
+                context.twoDevices, *baseline.conditions.device, *session.conditions.device);
+        const auto study = studyBeside(pairs[*session.conditions.device], baseline, session, level);
         if (study && *study)
-            if (const auto bias = answers::biasOf(**study, baseline.device, session.device))
+            if (const auto bias =
+                    answers::biasOf(**study, baseline.conditions.device, session.conditions.device))
                 biases.emplace(session.session, *bias);
     }
     return biases;

@@ -42,7 +42,7 @@ answers::PlanSettings planSettings(const LiftContext& context, const Background&
                                    const LiftSession& session, const Equipment& equipment) {
     answers::PlanSettings settings;
     settings.equipment = equipment;
-    settings.dayNoise = dayNoiseOf(context, about, session.device);
+    settings.dayNoise = dayNoiseOf(context, about, session.conditions.device);
     return settings;
 }
 
@@ -51,7 +51,7 @@ answers::NextTestSettings nextTestSettings(const LiftContext& context, const Bac
     answers::NextTestSettings settings;
     settings.equipment = equipment;
     settings.checkLoads = about.checkLoads;
-    settings.dayNoise = dayNoiseOf(context, about, session.device);
+    settings.dayNoise = dayNoiseOf(context, about, session.conditions.device);
     settings.bend = about.bend;
     if (const auto scatter = answers::pooledScatter(about.sessions))
         settings.scatter = *scatter;

@@ -167,12 +167,10 @@ answers::ComparisonSettings comparisonSettings(const log::Log& log, const Backgr
 
 namespace {
 
-/// What differed about the place and the footwear; the battery's device and technique are those of
-/// its tests.
-void flagContext(const log::Log& log, answers::Comparison& comparison) {
-    for (const auto& change :
-         answers::contextChanges(log.battery(comparison.from.session.session).context,
-                                 log.battery(comparison.to.session.session).context))
+/// What differed about the ground and the footwear of the lift.
+void flagContext(answers::Comparison& comparison) {
+    for (const auto& change : answers::contextChanges(comparison.from.session.conditions,
+                                                      comparison.to.session.conditions, {}))
         if (change.what == answers::ContextChange::Of::Surface)
             comparison.notes.push_back({answers::Note::Kind::ContextChanged,
                                         say("the surface changed (%1, then %2): part of the change "
@@ -200,7 +198,7 @@ Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext&
     with.asManyReps = asManyReps(log, about.lift.value);
     auto comparison = answers::compare(about.lift.value, about.mvt, from, to, with);
     if (comparison)
-        flagContext(log, *comparison);
+        flagContext(*comparison);
     return comparison;
 }
 

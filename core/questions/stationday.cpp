@@ -24,6 +24,8 @@ std::vector<SessionId> sessionsOn(const log::Log& log, AthleteId athlete, Date d
 bool takes(const log::Log& log, const StationWork& work, SessionId session,
            const Battery& battery) {
     const Conditions& here = work.station.value.conditions;
+    if (here == Conditions{})
+        return true; // nothing is said of it
     if (work.lift) {
         const Conditions held = log.conditions(session, work.lift->id);
         return held == here || (held == Conditions{} && log.sets(session, work.lift->id).empty());

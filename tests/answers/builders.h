@@ -26,7 +26,7 @@ inline LiftSession session(int id, const std::vector<std::pair<double, double>>&
                   .athlete = AthleteId{1},
                   .lift = LiftId{1},
                   .date = dayNumber(7 * id),
-                  .device = DeviceId{1},
+                  .conditions = {.device = DeviceId{1}},
                   .bodyMass = {},
                   .repeatOf = {},
                   .points = {},

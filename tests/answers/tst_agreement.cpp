@@ -24,7 +24,7 @@ DevicePair pairOf(int athlete, const Points& first, const Points& second) {
         s->athlete = AthleteId{athlete};
     pair.second.date = pair.first.date;
     pair.second.ordinal = 2;
-    pair.second.device = right;
+    pair.second.conditions.device = right;
     return pair;
 }
 
@@ -241,7 +241,8 @@ void TestAgreement::whichSessions() {
     const Points ladder{{40, 1.2}, {60, 1.0}, {80, 0.8}};
     std::vector sessions = both({pairOf(1, ladder, ladder), pairOf(2, ladder, ladder)});
     QCOMPARE(devicePairs(sessions, left, right).size(), std::size_t(2));
-    QCOMPARE(devicePairs(sessions, right, left).front().first.device, std::optional(right));
+    QCOMPARE(devicePairs(sessions, right, left).front().first.conditions.device,
+             std::optional(right));
     QVERIFY(devicePairs(sessions, left, left).empty());
     QVERIFY(devicePairs(sessions, left, DeviceId{3}).empty());
     auto repeated = sessions;

@@ -268,10 +268,11 @@ private Q_SLOTS:
         auto a = session(1, {attempt(1.8, BodySide::Left), attempt(2.0, BodySide::Right)});
         auto later = session(2, {attempt(1.9, BodySide::Left)});
         auto b = session(3, {attempt(1.95, BodySide::Left)});
-        b.battery.gaps = {{TestKindId{1}, {}, BodySide::Right, "sore ankle"},
-                          {{}, LiftId{4}, BodySide::Both, "no heavy plates"}};
-        a.battery.context.surface = later.battery.context.surface = "boards";
-        b.battery.context.surface = "grass";
+        b.battery.gaps = {{.kind = TestKindId{1}, .side = BodySide::Right, .reason = "sore ankle"},
+                          {.lift = LiftId{4}, .reason = "no heavy plates"}};
+        for (BatterySession* before : {&a, &later})
+            conditionsOf(before->battery, TestKindId{1}).surface = "boards";
+        conditionsOf(b.battery, TestKindId{1}).surface = "grass";
         const Stored<LiftId, Lift> lift{LiftId{4}, {.name = "Bench pull"}};
         const SquadTests squad(std::span(&k, 1));
         auto battery = compareBattery(std::span(&k, 1), AthleteId{1}, {"block 1", {a, later}},

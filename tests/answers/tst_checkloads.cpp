@@ -173,7 +173,7 @@ void TestCheckLoads::smallestDetectable() {
 
 void TestCheckLoads::devices() {
     std::vector sessions{week(1, 0), week(2, 0.02), week(3, 0.07)};
-    sessions[2].device = DeviceId{2};
+    sessions[2].conditions.device = DeviceId{2};
     QVERIFY(hasNote(followed(sessions).notes, Note::Kind::DifferentDevices));
     auto settings = withNoise(0.02);
     settings.deviceBias = {{0.03, {0.0001, 10}}};

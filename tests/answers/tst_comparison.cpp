@@ -269,10 +269,10 @@ void TestComparison::devices() {
     auto to = tests::session(2, pointsB);
     const auto same = compare(tests::benchPull(), tests::coachMvt(0.17), from, to, {});
     QVERIFY(!hasNote(same->notes, Note::Kind::DifferentDevices));
-    to.device = DeviceId{2};
+    to.conditions.device = DeviceId{2};
     QVERIFY(hasNote(compare(tests::benchPull(), tests::coachMvt(0.17), from, to, {})->notes,
                     Note::Kind::DifferentDevices));
-    to.device.reset();
+    to.conditions.device.reset();
     const auto unknown = compare(tests::benchPull(), tests::coachMvt(0.17), from, to, {});
     QVERIFY(english(noteOf(*unknown, Note::Kind::DifferentDevices)->words).find("not known") !=
             std::string::npos);

@@ -209,7 +209,7 @@ void TestNoise::whichPairs() {
         sessions.push_back(tests::session(id, points));
     sessions[1].repeatOf = SessionId{1};
     sessions[3].repeatOf = SessionId{3};
-    sessions[3].device = DeviceId{9}; // another device: no repeat test of the first
+    sessions[3].conditions.device = DeviceId{9}; // another device: no repeat test of the first
     sessions[4].repeatOf = SessionId{99};
     sessions[5].repeatOf = SessionId{6};
     QCOMPARE(repeatPairs(sessions).size(), std::size_t(1));

@@ -194,7 +194,7 @@ void TestSquad::farEstimates() {
 
 void TestSquad::devices() {
     auto one = moved(1, 0.05);
-    one.sessions[1].device = DeviceId{2};
+    one.sessions[1].conditions.device = DeviceId{2};
     const auto warned = asked({one});
     QVERIFY(warned.parts[0].rows[0].otherDevice && !warned.parts[0].rows[0].correctedDevice);
     QVERIFY(hasNote(warned.notes, Note::Kind::DifferentDevices));

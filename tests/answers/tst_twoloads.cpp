@@ -100,12 +100,12 @@ void TestTwoLoads::aDevicesBiasIsTakenOffOnce() {
     }
     const auto from = of(1, sets);
     auto to = of(2, higher), again = of(3, higher);
-    to.device = again.device = DeviceId{2};
+    to.conditions.device = again.conditions.device = DeviceId{2};
     // The bias is what a study of both at once says, not of these days.
     LiftSession left = of(10, sets), right = of(11, sets);
     for (Point& p : right.points)
         p.velocity += reads;
-    right.device = DeviceId{2};
+    right.conditions.device = DeviceId{2};
     right.date = left.date;
     right.ordinal = 2;
     const auto study = agreementStudy(
@@ -118,8 +118,8 @@ void TestTwoLoads::aDevicesBiasIsTakenOffOnce() {
     settings.checkLoads = {massFromKilograms(50), massFromKilograms(70)};
     settings.bend = bendOf(tests::benchPull());
     settings.asManyReps = [&](const LiftSession& a, const LiftSession& b) {
-        return fairReps(tests::benchPull(), a, a.device == DeviceId{1} ? sets : higher, b,
-                        b.device == DeviceId{1} ? sets : higher);
+        return fairReps(tests::benchPull(), a, a.conditions.device == DeviceId{1} ? sets : higher,
+                        b, b.conditions.device == DeviceId{1} ? sets : higher);
     };
     const Mvt mvt = tests::coachMvt(0.3);
     const auto c = compare(tests::benchPull(), mvt, from, to, settings);

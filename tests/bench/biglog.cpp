@@ -81,28 +81,33 @@ public:
         const int pace = 365 * years / (m_institute.sessionsAnAthlete + 1);
         const int start = m_athlete % 40;
         const int day = repeats() ? (m_number - 1) * pace + 3 : m_number * pace;
-        const auto device = static_cast<std::size_t>((m_athlete / 40 + m_number / 12) % devices);
         return {.athlete = athlete,
                 .date = dayAfter(start + day),
-                .device = m_records.devices[device],
-                .place = m_number % 4 == 0 ? "Boathouse" : "",
                 .bodyMass = Mass{70'000 + 500 * (m_athlete % 40) + 100 * (m_number % 7)},
                 .note = m_number % 25 == 7 ? "short of sleep" : ""};
     }
 
+    /// Two lifts an athlete, in turn; a repeat is of the same one.
+    LiftId lift() const {
+        return m_records.lifts[static_cast<std::size_t>((m_athlete + m_number / 2 % 2) % 6)];
+    }
+
+    LiftConditions conditions() const {
+        const auto device = static_cast<std::size_t>((m_athlete / 40 + m_number / 12) % devices);
+        return {.lift = lift(),
+                .conditions = {.device = m_records.devices[device],
+                               .place = m_number % 4 == 0 ? "Boathouse" : ""}};
+    }
+
     std::vector<log::StoredSet> sets(SessionId session, std::int64_t firstId) {
-        // Two lifts an athlete, in turn; a repeat is of the same one.
-        const auto lift = static_cast<std::size_t>((m_athlete + m_number / 2 % 2) % 6);
         std::normal_distribution<double> rep(0, 0.02);
         std::normal_distribution<double> day(0, 0.02);
         const double v0 = 1.45 + 0.05 * (m_athlete % 7) + day(m_random);
         const double slope = (v0 - 0.3) / (85 + m_athlete % 50 + 0.4 * m_number);
         std::vector<log::StoredSet> all;
         for (int i = 0; i < m_institute.setsASession; ++i) {
-            log::PlacedSet placed{.id = SetId{firstId + i},
-                                  .session = session,
-                                  .lift = m_records.lifts[lift],
-                                  .ordinal = i + 1};
+            log::PlacedSet placed{
+                .id = SetId{firstId + i}, .session = session, .lift = lift(), .ordinal = i + 1};
             const int grams = 40'000 + 2'500 * (m_athlete % 3) + 7'500 * i;
             placed.set.load = Mass{grams};
             for (int r = 0; r < m_institute.repsASet; ++r) {
@@ -155,9 +160,12 @@ class Writer {
 public:
     Writer(BareSql& db, const Institute& institute, const Records& records)
         : m_institute(institute), m_records(records),
-          m_session(db, "INSERT INTO sessions (athlete, day, ordinal, id, device, body_mass_g, "
-                        "repeat_of, line_checksum, checksum, place, note, battery_checksum) "
-                        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+          m_session(db, "INSERT INTO sessions (athlete, day, ordinal, id, body_mass_g, "
+                        "repeat_of, line_checksum, checksum, note, battery_checksum) "
+                        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+          m_conditions(db, "INSERT INTO lift_conditions (session, lift, device, place, surface, "
+                           "footwear, technique, not_comparable) "
+                           "VALUES (?, ?, ?, ?, '', '', '', '')"),
           m_set(db, "INSERT INTO sets (session, lift, ordinal, load_g, point, maximum, counting, "
                     "id, excluded, note) VALUES (?, ?, ?, ?, ?, ?, ?, ?, '', '')"),
           m_rep(db, "INSERT INTO reps (set_id, ordinal, velocity, excluded) VALUES (?, ?, ?, ?)"),
@@ -175,14 +183,16 @@ public:
         const auto sets = day.sets(head.id, m_sets + 1);
         const Battery battery = day.battery();
         const SessionHead& h = head.value;
-        const auto ofSets = log::checksum(head, sets);
+        const LiftConditions under = day.conditions();
+        const auto ofSets = log::checksum(head, {under}, sets);
         const auto ofBattery =
             battery.empty() ? std::nullopt : std::optional(log::checksum(head.id, battery));
         m_tallies[h.athlete].add(log::weight(ofSets, ofBattery));
-        m_session.run(raw(h.athlete), isoDate(h.date), h.ordinal, raw(head.id), raw(*h.device),
-                      h.bodyMass->grams,
+        m_session.run(raw(h.athlete), isoDate(h.date), h.ordinal, raw(head.id), h.bodyMass->grams,
                       h.repeatOf ? std::optional(raw(*h.repeatOf)) : std::nullopt,
-                      log::lineChecksum(head, sets), ofSets, h.place, h.note, ofBattery);
+                      log::lineChecksum(head, {under}, sets), ofSets, h.note, ofBattery);
+        m_conditions.run(raw(head.id), raw(under.lift), raw(*under.conditions.device),
+                         under.conditions.place);
         for (const log::StoredSet& stored : sets)
             writeSet(stored);
         int ordinal = 0;
@@ -211,7 +221,7 @@ private:
 
     const Institute& m_institute;
     const Records& m_records;
-    BareStatement m_session, m_set, m_rep, m_attempt;
+    BareStatement m_session, m_conditions, m_set, m_rep, m_attempt;
     std::vector<std::optional<SessionId>> m_last;
     std::map<AthleteId, log::Tally> m_tallies;
     std::int64_t m_sessions = 0, m_sets = 0;

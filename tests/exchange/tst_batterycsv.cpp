@@ -67,7 +67,7 @@ private Q_SLOTS:
         QCOMPARE(report.testsMade.size(), std::size_t(2));
         const auto lane3 = log.athletes()[0];
         const Battery battery = log.batteries(lane3.id)[0].battery;
-        QCOMPARE(battery.context.surface, std::string("boards"));
+        QCOMPARE(battery.tests[0].conditions.surface, std::string("boards"));
         QCOMPARE(battery.tests.size(), std::size_t(2));
         QCOMPARE(battery.tests[0].attempts[0].note, std::string("first"));
         QCOMPARE(battery.tests[0].attempts[1].excluded, std::string("stepped"));

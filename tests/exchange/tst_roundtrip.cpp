@@ -14,6 +14,7 @@
 #include <map>
 #include <random>
 #include <rapidcheck.h>
+#include <set>
 #include <sstream>
 
 using namespace slopebook;
@@ -118,15 +119,21 @@ private:
             head.date = day();
             head.ordinal = ++ofDay[head.date];
             if (chance(2))
-                head.device = devices[static_cast<std::size_t>(below(2))];
-            head.place = text();
-            if (chance(2))
                 head.bodyMass = Mass{50'000 + below(60'000)};
             if (!made.empty() && chance(3))
                 head.repeatOf = made.back();
             head.note = text();
             made.push_back(log.add(head));
             sets(log, made.back(), lifts);
+            // Of what a session does not hold nothing can be said in a row of a rep.
+            std::set<LiftId> held;
+            for (const auto& placed : log.session(made.back()).sets)
+                held.insert(placed.lift);
+            for (const LiftId lift : held)
+                if (chance(2))
+                    log.setConditions(
+                        made.back(), lift,
+                        {.device = devices[static_cast<std::size_t>(below(2))], .place = text()});
         }
     }
 
@@ -220,8 +227,10 @@ private:
         for (const auto& session : m_log.sessions(athlete.id)) {
             const SessionHead& head = session.value;
             const std::string when = who + keys[session.id] + " ";
-            line() << when << (head.device ? q(m_devices[*head.device]) : "none ") << q(head.place)
-                   << (head.bodyMass ? head.bodyMass->grams : -1) << " "
+            for (const auto& [lift, under] : m_log.session(session.id).conditions)
+                line() << when << q(m_lifts[lift])
+                       << (under.device ? q(m_devices[*under.device]) : "none ") << q(under.place);
+            line() << when << (head.bodyMass ? head.bodyMass->grams : -1) << " "
                    << (head.repeatOf ? keys[*head.repeatOf] : "") << q(head.note);
             for (const auto& placed : m_log.session(session.id).sets)
                 tell(when, placed);

@@ -94,9 +94,11 @@ private Q_SLOTS:
         const auto sessions = log.sessions(log.athletes().at(0).id);
         const SessionHead& head = sessions.at(0).value;
         QCOMPARE(head.ordinal, 2);
-        QCOMPARE(head.place, std::string("Hall"));
+        const auto under = log.session(log.sessions(log.athletes().at(0).id).at(0).id).conditions;
+        QCOMPARE(under.at(0).conditions.place, std::string("Hall"));
         QCOMPARE(head.note, std::string("windy"));
-        QVERIFY(head.bodyMass == Mass{81'450} && head.device == log.devices().at(0).id);
+        QVERIFY(head.bodyMass == Mass{81'450} &&
+                under.at(0).conditions.device == log.devices().at(0).id);
         const auto first = log.session(sessions.at(0).id).sets;
         const Set expected{.load = 60_kg,
                            .excluded = {},
@@ -180,7 +182,7 @@ private Q_SLOTS:
                                    "date,athlete,lift,set,load_kg,rep,velocity,place,note\n"
                                    "2026-03-14,Lane 3,Bench pull,1,40,1,1.12,Hall,fast\n");
         QCOMPARE(report.filledIn.size(), std::size_t(2));
-        QCOMPARE(onlySession(log).head.value.place, std::string("Hall"));
+        QCOMPARE(onlySession(log).conditions.at(0).conditions.place, std::string("Hall"));
         QCOMPARE(onlySession(log).sets.at(0).set.note, std::string("fast"));
     }
 

@@ -77,8 +77,6 @@ inline Season fillSeason(log::Log& log) {
                                 .note = "heavy plates lost"});
         s.autumn = log.add(SessionHead{.athlete = s.lane3,
                                        .date = day(2025, 11, 3),
-                                       .device = s.encoder,
-                                       .place = "boathouse",
                                        .bodyMass = Mass{81'500},
                                        .note = "fresh"});
         s.repeat = log.add(
@@ -98,9 +96,23 @@ inline Season fillSeason(log::Log& log) {
             thrown.reps[2].excluded = "slipped";
             log.add(session, s.throwing, thrown);
         }
+        for (const LiftId lift : {s.pull, s.throwing})
+            log.setConditions(s.autumn, lift, {.device = s.encoder, .place = "boathouse"});
         log.setCheckLoads(s.lane3, s.pull, {Mass{60'000}, Mass{40'000}});
     });
     return s;
+}
+
+/// A session in which all those lifts are measured with one device.
+inline SessionId addMeasured(log::Log& log, const SessionHead& head, const Conditions& under,
+                             const std::vector<LiftId>& lifts) {
+    SessionId session{};
+    log.together([&] {
+        session = log.add(head);
+        for (const LiftId lift : lifts)
+            log.setConditions(session, lift, under);
+    });
+    return session;
 }
 
 /// The kind of LogError that work throws; nothing when it throws none.

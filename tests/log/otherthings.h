@@ -6,6 +6,39 @@
 
 namespace slopebook::test {
 
+/// A load that was not lifted and how a set felt, a lift's conditions to the last, a lift that
+/// moves the body, and two stations with a roster.
+inline void addTestDay(log::Log& log, const Season& s, TestKindId kind) {
+    log.add(s.autumn, s.pull,
+            Set{.load = Mass{100'000},
+                .trueMaximum = true,
+                .outcome = Outcome::NotLifted,
+                .reason = "out of the groove",
+                .effort = Effort{20}});
+    log.setConditions(s.repeat, s.pull,
+                      {.device = s.encoder,
+                       .place = "hall",
+                       .surface = "concrete",
+                       .footwear = "barefoot",
+                       .technique = "paused",
+                       .notComparable = "another bench"});
+    const LiftId pullUp = log.add(Lift{.name = "Pull-up", .movesBody = true});
+    log.add(s.autumn, pullUp, ladderSet(10, {0.8}));
+    const StationId rack = log.add(Station{.name = "Rack 1",
+                                           .lift = s.pull,
+                                           .conditions = {.device = s.encoder, .surface = "mat"},
+                                           .ladder = {Mass{40'000}, Mass{60'000}},
+                                           .sets = 3,
+                                           .rotates = false,
+                                           .note = "by the door"});
+    log.add(Station{.name = "Mat", .tests = {kind}});
+    Battery battery = log.battery(s.autumn);
+    battery.gaps.push_back({.lift = s.pull, .load = Mass{110'000}, .reason = "no plates"});
+    conditionsOf(battery, kind).footwear = "court shoes";
+    log.setBattery(s.autumn, battery);
+    log.setRoster({.station = rack, .day = day(2026, 3, 14), .athletes = {s.stroke, s.lane3}});
+}
+
 /// A set of equipment, a test, and what the season's autumn session says of it: everything optional
 /// used somewhere. Gives the test.
 inline TestKindId addOtherThings(log::Log& log, const Season& s) {
@@ -22,12 +55,14 @@ inline TestKindId addOtherThings(log::Log& log, const Season& s) {
     hop.smallest = 0.1;
     const TestKindId kind = log.add(hop);
     Battery battery;
-    battery.context.surface = "boards";
-    battery.tests = {{kind, {}}};
+    battery.tests = {
+        {.kind = kind,
+         .attempts = {},
+         .conditions = {.device = s.encoder, .place = "boathouse", .surface = "boards"}}};
     for (const double metres : {1.82, 1.9, 1.88})
         battery.tests[0].attempts.push_back({BodySide::Left, metres, {}, {}, {}});
-    battery.gaps = {{{}, s.pull, BodySide::Both, "plates lost"},
-                    {kind, {}, BodySide::Right, "sore"}};
+    battery.gaps = {{.lift = s.pull, .reason = "plates lost"},
+                    {.kind = kind, .side = BodySide::Right, .reason = "sore"}};
     log.setBattery(s.autumn, battery);
     return kind;
 }

@@ -47,17 +47,18 @@ Filled fill(Log& log) {
     Filled f{.season = fillSeason(log)};
     f.hop = log.add(hop());
     f.drop = log.add(drop());
-    f.battery.context = {
-        .surface = "boards", .device = "tape", .footwear = "court shoes", .technique = "arms free"};
     f.battery.tests = {{f.hop,
                         {attempt(1.82, BodySide::Left), attempt(1.9, BodySide::Right),
                          attempt(1.88, BodySide::Left)}},
                        {f.drop, {attempt(0.5, BodySide::Both, 0.2)}}};
+    f.battery.tests[0].conditions = {.device = f.season.encoder,
+                                     .surface = "boards",
+                                     .footwear = "court shoes",
+                                     .technique = "arms free"};
     f.battery.tests[0].attempts[1].note = "wobbled";
     f.battery.tests[0].attempts[2].excluded = "stepped on the line";
-    f.battery.gaps = {
-        {.kind = {}, .lift = f.season.pull, .side = BodySide::Both, .reason = "plates lost"},
-        {.kind = f.drop, .lift = {}, .side = BodySide::Left, .reason = "sore knee"}};
+    f.battery.gaps = {{.lift = f.season.pull, .load = Mass{90'000}, .reason = "plates lost"},
+                      {.kind = f.drop, .side = BodySide::Left, .reason = "sore knee"}};
     log.setBattery(f.season.autumn, f.battery);
     return f;
 }
@@ -158,7 +159,7 @@ private Q_SLOTS:
         QTest::newRow("a side") << "UPDATE attempts SET side = 'right' WHERE value = 1.82";
         QTest::newRow("an attempt gone") << "DELETE FROM attempts WHERE ordinal = 1";
         QTest::newRow("all attempts gone") << "DELETE FROM attempts";
-        QTest::newRow("the context") << "UPDATE contexts SET surface = 'grass'";
+        QTest::newRow("the conditions") << "UPDATE test_conditions SET surface = 'grass'";
         QTest::newRow("a reason") << "UPDATE gaps SET reason = 'none' WHERE ordinal = 2";
         QTest::newRow("the checksum") << "UPDATE sessions SET battery_checksum = NULL";
     }

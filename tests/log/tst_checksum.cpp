@@ -51,11 +51,11 @@ void TestChecksum::everythingOfASetCounts() {
                                      PointRule::Fastest);
     QCOMPARE(base.point, 1.2);
     QCOMPARE(base.counting, 2);
-    std::vector<std::int64_t> sums{checksum(head, {base})};
+    std::vector<std::int64_t> sums{checksum(head, {}, {base})};
     const auto changed = [&](auto change) {
         StoredSet other = base;
         change(other);
-        const auto sum = checksum(head, {other});
+        const auto sum = checksum(head, {}, {other});
         QVERIFY(std::ranges::find(sums, sum) == sums.end());
         sums.push_back(sum);
     };
@@ -66,6 +66,9 @@ void TestChecksum::everythingOfASetCounts() {
     changed([](StoredSet& s) { s.placed.set.trueMaximum = true; });
     changed([](StoredSet& s) { s.placed.set.excluded = "x"; });
     changed([](StoredSet& s) { s.placed.set.note = "x"; });
+    changed([](StoredSet& s) { s.placed.set.outcome = Outcome::NotLifted; });
+    changed([](StoredSet& s) { s.placed.set.reason = "x"; });
+    changed([](StoredSet& s) { s.placed.set.effort = Effort{16}; });
     changed([](StoredSet& s) { s.placed.set.reps[0].velocity = 1.11; });
     changed([](StoredSet& s) { s.placed.set.reps[0].excluded = "x"; });
     changed([](StoredSet& s) { s.placed.set.reps.pop_back(); });

@@ -260,14 +260,14 @@ void TestDamage::listedAgainAHeadIsStillVerified() {
 
     Log other = Log::open(folder.path());
     SessionHead moved = other.session(s.autumn).head.value;
-    moved.place = "Slipway";
+    moved.note = "Slipway";
     other.change(s.autumn, moved);
     const auto after = log.sessions(s.lane3);
     QCOMPARE(after.size(), before.size());
     QVERIFY(std::ranges::any_of(after, [&](const auto& one) { return one.value == moved; }));
 
     runSql(folder.path(),
-           "UPDATE sessions SET place = 'Elsewhere' WHERE id = " + std::to_string(raw(s.autumn)));
+           "UPDATE sessions SET note = 'Elsewhere' WHERE id = " + std::to_string(raw(s.autumn)));
     QCOMPARE(errorOf([&] { log.sessions(s.lane3); }), LogError::Kind::Damaged);
 }
 

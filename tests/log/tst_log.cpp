@@ -66,8 +66,8 @@ void TestLog::everyValueIsThereAfterReopening() {
     for (const SessionId id : {s.autumn, s.repeat, s.winter})
         QCOMPARE(log.session(id), before[i++]);
     const SessionHead autumn = log.session(s.autumn).head.value;
-    QCOMPARE(autumn.device, s.encoder);
-    QCOMPARE(autumn.place, "boathouse");
+    QCOMPARE(log.conditions(s.autumn, s.pull),
+             (Conditions{.device = s.encoder, .place = "boathouse"}));
     QCOMPARE(autumn.bodyMass, Mass{81'500});
     QCOMPARE(autumn.note, "fresh");
     const auto sets = log.sets(s.autumn, s.pull);
@@ -99,7 +99,8 @@ void TestLog::emptyOptionalsStayEmpty() {
     QCOMPARE(log.set(set).set, empty);
     const auto lines = log.liftSessions({});
     QCOMPARE(lines.size(), 1U);
-    QVERIFY(lines[0].points.empty() && !lines[0].measuredOneRm && !lines[0].device);
+    QVERIFY(lines[0].points.empty() && !lines[0].measuredOneRm &&
+            lines[0].conditions == Conditions{});
     VERIFY_SOUND(log);
 }
 
@@ -141,7 +142,7 @@ void TestLog::sessionsOfALiftCarryTheirPoints() {
     QCOMPARE(pulls.size(), 2U);
     const LiftSession& autumn = pulls[0];
     QCOMPARE(autumn.session, s.autumn);
-    QCOMPARE(autumn.device, s.encoder);
+    QCOMPARE(autumn.conditions, (Conditions{.device = s.encoder, .place = "boathouse"}));
     QCOMPARE(autumn.bodyMass, Mass{81'500});
     QCOMPARE(autumn.points, (std::vector<Point>{{40, 1.12, 1}, {60, 0.88, 2}, {82.5, 0.52, 4}}));
     QCOMPARE(autumn.maxima, (std::vector<Point>{{82.5, 0.52, 4}}));

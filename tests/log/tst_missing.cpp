@@ -20,13 +20,15 @@ namespace {
 namespace fs = std::filesystem;
 
 /// A season with something in every table.
-void makeFull(const fs::path& file) {
+void makeFull(const fs::path& file, bool testDay = true) {
     Log log = Log::create(file);
     const Season s = fillSeason(log);
     log.add(Athlete{.name = "Nobody's lane"});
     log.add(Lift{.name = "Row"});
     log.add(Device{.name = "Second encoder"});
-    addOtherThings(log, s);
+    const TestKindId test = addOtherThings(log, s);
+    if (testDay)
+        addTestDay(log, s, test);
 }
 
 std::vector<std::string> tablesOf(const fs::path& file) {
@@ -108,7 +110,8 @@ void TestMissing::everyRowTakenOutIsNoticed() {
                           id + "); DELETE FROM sets WHERE session = " + id +
                           "; DELETE FROM attempts WHERE session = " + id +
                           "; DELETE FROM gaps WHERE session = " + id +
-                          "; DELETE FROM contexts WHERE session = " + id +
+                          "; DELETE FROM test_conditions WHERE session = " + id +
+                          "; DELETE FROM lift_conditions WHERE session = " + id +
                           "; DELETE FROM sessions WHERE id = " + id);
     }
     deletes.push_back("DELETE FROM equipment_pieces; DELETE FROM equipment");
@@ -280,7 +283,7 @@ void TestMissing::anAthleteWhoseSessionsAreLostIsNotRemoved() {
 // A log as layout 3 wrote it gets the tallies that the same log has which was made with them.
 void TestMissing::anOlderLogGetsItsTallies() {
     const Folder folder;
-    makeFull(folder.path("new.slopebook"));
+    makeFull(folder.path("new.slopebook"), false);
     writeAsOlder(folder.path("new.slopebook"), folder.path(), 3);
     {
         const Log migrated = Log::open(folder.path());

@@ -165,7 +165,7 @@ void TestWrites::aMovedSessionKeepsItsSets() {
     head.date = day(2025, 11, 4);
     head.bodyMass = Mass{80'000};
     head.repeatOf = m_s.autumn;
-    head.place = "hall";
+    head.note = "windy";
     log.change(m_s.winter, head);
     QCOMPARE(log.session(m_s.winter).head.value, head);
     QCOMPARE(log.session(m_s.winter).sets, sets);
@@ -228,9 +228,12 @@ void TestWrites::whatIsGoneIsSaidToBeGone() {
     gone([&] { log.add(SessionId{99}, m_s.pull, ladderSet(40, {1})); });
     gone([&] { log.add(m_s.winter, LiftId{99}, ladderSet(40, {1})); });
     gone([&] { log.add(SessionHead{.athlete = AthleteId{99}, .date = day(2026, 1, 1)}); });
-    gone([&] {
-        log.add(SessionHead{.athlete = m_s.lane3, .date = day(2026, 1, 1), .device = DeviceId{99}});
-    });
+    gone([&] { log.setConditions(m_s.winter, m_s.pull, {.device = DeviceId{99}}); });
+    gone([&] { log.setConditions(m_s.winter, LiftId{99}, {.place = "hall"}); });
+    gone([&] { log.setConditions(m_s.winter, TestKindId{99}, {.place = "hall"}); });
+    gone([&] { log.setConditions(SessionId{99}, m_s.pull, {.place = "hall"}); });
+    gone([&] { log.remove(StationId{99}); });
+    gone([&] { log.setRoster({.station = StationId{99}, .day = day(2026, 1, 1)}); });
     gone([&] {
         log.add(
             SessionHead{.athlete = m_s.lane3, .date = day(2026, 1, 1), .repeatOf = SessionId{99}});

@@ -63,9 +63,9 @@ Attempt attempt(double value, BodySide side = BodySide::Both) {
 
 Battery battery(TestKindId hop, TestKindId jump, double left, double right, double flight) {
     Battery b;
-    b.context.surface = "boards";
-    b.tests = {{hop, {attempt(left, BodySide::Left), attempt(right, BodySide::Right)}},
-               {jump, {attempt(flight), attempt(flight - 0.01)}}};
+    const Conditions boards{.surface = "boards"};
+    b.tests = {{hop, {attempt(left, BodySide::Left), attempt(right, BodySide::Right)}, boards},
+               {jump, {attempt(flight), attempt(flight - 0.01)}, boards}};
     return b;
 }
 
@@ -105,9 +105,10 @@ Squad fill(log::Log& log) {
     log.add(s.spring, s.season.pull, ladderSet(80, {0.60}));
     log.setBattery(s.season.autumn, battery(s.hop, s.jump, 1.80, 2.00, 0.50));
     Battery after = battery(s.hop, s.jump, 2.00, 2.05, 0.50);
-    after.context.surface = "concrete";
+    for (TestAttempts& test : after.tests)
+        test.conditions.surface = "concrete";
     after.tests[0].attempts.pop_back();
-    after.gaps = {{.kind = s.hop, .lift = {}, .side = BodySide::Right, .reason = "sore ankle"}};
+    after.gaps = {{.kind = s.hop, .side = BodySide::Right, .reason = "sore ankle"}};
     log.setBattery(s.spring, after);
     return s;
 }

@@ -92,6 +92,12 @@ class TestHands : public QObject {
         const log::Log log = log::Log::open(m_folder->path(), log::Access::ReadOnly);
         return log.session(*page().session()).head.value;
     }
+    /// Under what the lift that is shown was measured.
+    Conditions under() const { return whole().second; }
+    std::pair<SessionHead, Conditions> whole() const {
+        const log::Log log = log::Log::open(m_folder->path(), log::Access::ReadOnly);
+        return {head(), log.conditions(*page().session(), *work().lift())};
+    }
     void chooseDevice(DeviceId id) const {
         device()->setFocus();
         device()->setCurrentIndex(device()->findData(qint64(raw(id))));
@@ -159,27 +165,26 @@ private Q_SLOTS:
             // Another window changes the session; this one has not looked yet.
             log::Log other = log::Log::open(m_folder->path());
             SessionHead now = other.session(session).head.value;
-            now.device = m_other;
             now.bodyMass = Mass{82'000};
             other.change(session, now);
+            other.setConditions(session, m_season.pull, {.device = m_other});
         }
         place()->setFocus();
         QTest::keyClicks(place(), QStringLiteral("hall"));
         QTest::keyClick(place(), Qt::Key_Tab);
-        QCOMPARE(head().place, "hall");
-        QCOMPARE(head().device, std::optional(m_other));
+        QCOMPARE(under(), (Conditions{.device = m_other, .place = "hall"}));
         QCOMPARE(head().bodyMass, std::optional(Mass{82'000}));
         QCOMPARE(head().date, today);
     }
 
     void walkingThroughTheFieldsSavesNothing() {
         type(QStringLiteral("40 1.10 1.08"));
-        const SessionHead before = head();
+        const auto before = whole();
         const int steps = book().undoStack()->count();
         for (QWidget* each : std::initializer_list<QWidget*>{date(), device(), place(),
                                                              named<QLineEdit>("bodyMass"), line()})
             each->setFocus(Qt::TabFocusReason);
-        QCOMPARE(head(), before);
+        QCOMPARE(whole(), before);
         QCOMPARE(book().undoStack()->count(), steps);
     }
 
@@ -192,7 +197,7 @@ private Q_SLOTS:
         book().changeSession(*page().session(), now);
         QTest::keyClicks(place(), QStringLiteral("ll"));
         QTest::keyClick(place(), Qt::Key_Tab);
-        QCOMPARE(head().place, "hall");
+        QCOMPARE(under().place, "hall");
         QCOMPARE(head().note, "windy");
     }
 
@@ -207,31 +212,31 @@ private Q_SLOTS:
         QFETCH(bool, ofBody);
         QFETCH(QString, typed);
         type(QStringLiteral("40 1.10 1.08"));
-        const SessionHead before = head();
+        const auto before = whole();
         QLineEdit* one = ofBody ? named<QLineEdit>("bodyMass") : place();
         const QString stood = one->text();
         one->setFocus();
         one->selectAll();
         QTest::keyClicks(one, typed);
         QTest::keyClick(one, Qt::Key_Tab);
-        QVERIFY(head() != before);
+        QVERIFY(whole() != before);
         one->setFocus(Qt::TabFocusReason);
         book().undoStack()->undo();
-        QCOMPARE(head(), before);
+        QCOMPARE(whole(), before);
         QCOMPARE(one->text(), stood);
         line()->setFocus(); // leaving the field writes nothing again
-        QCOMPARE(head(), before);
+        QCOMPARE(whole(), before);
     }
 
     void aPlaceOfSpacesIsNone() {
         type(QStringLiteral("40 1.10 1.08"));
-        const SessionHead before = head();
-        const QString stood = QString::fromStdString(before.place);
+        const auto before = whole();
+        const QString stood = QString::fromStdString(under().place);
         place()->setFocus();
         place()->selectAll();
         QTest::keyClicks(place(), stood + QStringLiteral("  "));
         line()->setFocus();
-        QCOMPARE(head(), before);
+        QCOMPARE(whole(), before);
         QCOMPARE(place()->text(), stood);
     }
 
@@ -248,28 +253,29 @@ private Q_SLOTS:
         }
         QVERIFY(surface && footwear);
         Battery wanted = book().log().battery(m_season.autumn);
-        wanted.context.footwear = "spikes";
+        const TestKindId test = book().addTestKind(*view->test());
+        conditionsOf(wanted, test).footwear = "spikes";
         log::Log::open(m_folder->path()).setBattery(m_season.autumn, wanted);
         surface->setFocus();
         surface->selectAll();
         QTest::keyClicks(surface, QStringLiteral("clay"));
         footwear->setFocus();
         surface->setFocus();
-        wanted.context.surface = "clay";
-        QCOMPARE(book().log().battery(m_season.autumn).context, wanted.context);
+        conditionsOf(wanted, test).surface = "clay";
+        QCOMPARE(book().log().battery(m_season.autumn), wanted);
     }
 
     void aDeviceNotAddedChangesNothing() {
         type(QStringLiteral("40 1.10 1.08"));
         chooseDevice(m_season.encoder);
-        const SessionHead before = head();
+        const auto before = whole();
         QTimer::singleShot(0, qApp, [] {
             if (auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget()))
                 dialog->reject();
         });
         device()->setCurrentIndex(device()->count() - 1); // Add device...
         Q_EMIT device()->activated(device()->currentIndex());
-        QCOMPARE(head(), before);
+        QCOMPARE(whole(), before);
         QCOMPARE(device()->currentText(), QStringLiteral("Boathouse encoder"));
     }
 
@@ -320,22 +326,23 @@ private Q_SLOTS:
         QCOMPARE(head().date, day(2025, 2, 28));
     }
 
-    void theDeviceOfOtherLiftsIsAskedAbout() {
+    void theDeviceOfOtherLiftsStays() {
         type(QStringLiteral("40 1.10 1.08"));
-        chooseDevice(m_season.encoder); // the sets of the lift that is shown alone: told
-        QCOMPARE(head().device, std::optional(m_season.encoder));
+        chooseDevice(m_season.encoder);
+        QCOMPARE(under().device, std::optional(m_season.encoder));
         QVERIFY2(told().contains(QStringLiteral("Ctrl+Z")), qPrintable(told()));
         work().choose(m_season.lane3, m_squat);
-        type(QStringLiteral("60 0.90 0.88"));
-        chooseDevice(m_other);
-        const QString asked = answered(QMessageBox::No);
-        QVERIFY2(asked.contains(QStringLiteral("Bench pull")), qPrintable(asked));
-        QVERIFY(!asked.contains(QStringLiteral("Back squat")));
-        QCOMPARE(head().device, std::optional(m_season.encoder));
+        // Offered from the lift before, and written down with the first set.
         QCOMPARE(device()->currentText(), QStringLiteral("Boathouse encoder"));
+        type(QStringLiteral("60 0.90 0.88"));
+        const SessionId session = *page().session();
+        QCOMPARE(book().log().conditions(session, m_squat).device, std::optional(m_season.encoder));
         chooseDevice(m_other);
-        answered(QMessageBox::Yes);
-        QCOMPARE(head().device, std::optional(m_other));
+        QCOMPARE(book().log().conditions(session, m_squat).device, std::optional(m_other));
+        QCOMPARE(book().log().conditions(session, m_season.pull).device,
+                 std::optional(m_season.encoder));
+        work().choose(m_season.lane3, m_season.pull);
+        QCOMPARE(device()->currentText(), QStringLiteral("Boathouse encoder"));
     }
 
     // --- undo names what and whose, and shows it first ---

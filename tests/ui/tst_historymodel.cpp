@@ -143,9 +143,11 @@ struct RandomLog {
         for (const auto& held : log.sessions(head.athlete))
             if (held.value.date == head.date)
                 ++head.ordinal;
-        if (below(4) != 0)
-            head.device = devices[static_cast<std::size_t>(below(3))];
         const SessionId session = log.add(head);
+        for (const LiftId of : {lift, otherLift})
+            if (below(4) != 0)
+                log.setConditions(session, of,
+                                  {.device = devices[static_cast<std::size_t>(below(3))]});
         const int sets = below(6);
         for (int i = 0; i < sets; ++i) {
             Set set{.load = Mass{30'000 + 10'000 * below(6)}};

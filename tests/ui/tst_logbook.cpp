@@ -80,13 +80,21 @@ private Q_SLOTS:
             b.addBlock({.name = "Spring", .first = day(2026, 3, 1), .last = day(2026, 4, 1)});
         });
         row("add session", What::Sessions, [](Logbook& b, const Season& s) {
-            b.addSession({.athlete = s.lane3, .date = day(2026, 3, 2), .device = s.encoder});
+            b.addSession({.athlete = s.lane3, .date = day(2026, 3, 2)},
+                         {{.lift = s.pull, .conditions = {.device = s.encoder}}});
         });
         row("add set", What::Sets, [](Logbook& b, const Season& s) {
             b.addSet(s.autumn, s.pull, ladderSet(65, {0.8, 0.79}));
         });
         row("add several sets", What::Sets, [](Logbook& b, const Season& s) {
             b.addSets(s.winter, s.pull, {ladderSet(65, {0.8}), ladderSet(67.5, {0.75, 0.74})});
+        });
+        row("add a set under conditions", What::Sets, [](Logbook& b, const Season& s) {
+            b.addSets(s.winter, b.addLift({.name = "Front squat"}), {ladderSet(65, {0.8})},
+                      Conditions{.device = s.encoder, .place = "hall"});
+        });
+        row("change conditions", What::Sessions, [](Logbook& b, const Season& s) {
+            b.setConditions(s.autumn, s.pull, {.place = "hall", .surface = "mat"});
         });
         row("change athlete", What::Athletes, [](Logbook& b, const Season& s) {
             b.changeAthlete(s.lane3, {.name = "Lane 4", .note = ""});

@@ -91,7 +91,11 @@ private Q_SLOTS:
         row(
             "the wheel changes the device", "wheel",
             [](ui::MainWindow& window) {
-                changeHead(window, [](SessionHead& head) { head.device.reset(); });
+                const auto& log = book(window).log();
+                const auto session = log.sessions(*window.workspace()->athlete()).back().id;
+                LiftConditions under = log.session(session).conditions.front();
+                under.conditions.device.reset();
+                book(window).setConditions(session, under.lift, under.conditions);
             },
             "What is on disk is not what was entered");
         row(

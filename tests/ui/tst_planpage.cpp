@@ -374,14 +374,9 @@ void TestPlanPage::noPlanFromALineThatBoundsNothing() {
 void TestPlanPage::aLiftThatWasNotPossibleIsNotPlanned() {
     World world;
     const auto sessions = world.book.log().sessions(world.athlete);
-    world.book.setBattery(sessions.back().id,
-                          Battery{.context = {},
-                                  .tests = {},
-                                  .gaps = {{.kind = {},
-                                            .lift = world.lift,
-                                            .side = BodySide::Both,
-                                            .reason = "shoulder"}}},
-                          u"a gap"_s);
+    world.book.setBattery(
+        sessions.back().id,
+        Battery{.tests = {}, .gaps = {{.lift = world.lift, .reason = "shoulder"}}}, u"a gap"_s);
     const Date date = sessions.back().value.date;
     const auto said = [&](Date today) {
         PlanPage page(world.book, nullptr, [today] { return today; });

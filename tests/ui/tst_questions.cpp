@@ -44,8 +44,8 @@ struct Squad {
         for (const auto& other : log.sessions(athlete))
             head.ordinal += other.value.date == date;
         head.repeatOf = repeatOf;
-        head.device = device;
         const SessionId id = log.add(head);
+        log.setConditions(id, lift, {.device = device});
         for (int i = 0; i < 5; ++i) {
             const double load = 40 + 10 * i;
             const double off = i % 2 == 0 ? 0.01 : -0.01;

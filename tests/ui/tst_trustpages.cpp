@@ -78,11 +78,10 @@ struct Boathouse {
         ladder(athletes[1], day(2025, 10, 3), 1.50, sessionsOf(1).front().session);
         ladder(athletes[2], day(2025, 10, 3), 1.55, sessionsOf(2).front().session);
         const double wobble[]{0.004, -0.006, 0.005, -0.002, 0.001};
-        SessionHead head{.athlete = athletes[3], .date = day(2025, 9, 10), .device = left};
-        ladderOf(head, 1.55, {});
+        SessionHead head{.athlete = athletes[3], .date = day(2025, 9, 10)};
+        ladderOf(head, left, 1.55, {});
         head.ordinal = 2;
-        head.device = right;
-        ladderOf(head, 1.52, wobble);
+        ladderOf(head, right, 1.52, wobble);
     }
 
     std::vector<LiftSession> sessionsOf(int athlete) {
@@ -91,11 +90,12 @@ struct Boathouse {
     }
     SessionId ladder(AthleteId athlete, Date date, double v0,
                      std::optional<SessionId> repeatOf = {}) {
-        return ladderOf({.athlete = athlete, .date = date, .device = left, .repeatOf = repeatOf},
-                        v0, {});
+        return ladderOf({.athlete = athlete, .date = date, .repeatOf = repeatOf}, left, v0, {});
     }
-    SessionId ladderOf(const SessionHead& head, double v0, std::span<const double> wobble) {
-        const SessionId id = book.addSession(head);
+    SessionId ladderOf(const SessionHead& head, DeviceId device, double v0,
+                       std::span<const double> wobble) {
+        const SessionId id =
+            book.addSession(head, {{.lift = lift, .conditions = {.device = device}}});
         std::vector<Set> sets;
         for (int i = 0; i < 5; ++i) {
             const double load = 40 + 10 * i;
@@ -466,8 +466,8 @@ void TestTrustPages::agreementOfTwoDevices() {
 
 void TestTrustPages::comparisonsTakeTheBiasOff() {
     Boathouse log;
-    const SessionId later = log.ladderOf(
-        {.athlete = log.athletes[0], .date = day(2026, 3, 3), .device = log.right}, 1.5, {});
+    const SessionId later =
+        log.ladderOf({.athlete = log.athletes[0], .date = day(2026, 3, 3)}, log.right, 1.5, {});
     const auto c = comparisonOf(log.book.log(), log.athletes[0], log.lift, log.firsts[0], later);
     QVERIFY(c && c->settings.deviceBias);
     QVERIFY(std::abs(c->settings.deviceBias->first + 0.0296) < 1e-12);
@@ -488,8 +488,8 @@ void TestTrustPages::comparisonsTakeTheBiasOff() {
 void TestTrustPages::noStudyNoCorrection() {
     Boathouse log;
     const DeviceId third = log.book.addDevice({.name = "Camera"});
-    const SessionId later = log.ladderOf(
-        {.athlete = log.athletes[0], .date = day(2026, 3, 3), .device = third}, 1.5, {});
+    const SessionId later =
+        log.ladderOf({.athlete = log.athletes[0], .date = day(2026, 3, 3)}, third, 1.5, {});
     const auto c = comparisonOf(log.book.log(), log.athletes[0], log.lift, log.firsts[0], later);
     QVERIFY(c && !c->settings.deviceBias);
     bool warned = false;
@@ -555,13 +555,10 @@ void TestTrustPages::aBiasNeverComesFromWhatItCorrects() {
                 if (QTest::currentTestFailed())
                     return;
             }
-        SessionHead head{.athlete = log.athletes[3],
-                         .date = day(2026, 3, unsigned(5 + round)),
-                         .device = log.left};
-        Twin next{log.ladderOf(head, 1.55 + 0.01 * round, {}), {}, 0.01 * (round - 1)};
+        SessionHead head{.athlete = log.athletes[3], .date = day(2026, 3, unsigned(5 + round))};
+        Twin next{log.ladderOf(head, log.left, 1.55 + 0.01 * round, {}), {}, 0.01 * (round - 1)};
         head.ordinal = 2;
-        head.device = log.right;
-        next.right = log.ladderOf(head, 1.55 + 0.01 * round - next.difference, {});
+        next.right = log.ladderOf(head, log.right, 1.55 + 0.01 * round - next.difference, {});
         twins.push_back(next);
     }
 }
@@ -574,7 +571,7 @@ void TestTrustPages::columnsAndChangeAgree() {
     for (const double v0 : {1.40, 1.50, 1.56}) {
         ++month;
         const SessionId later = log.ladderOf(
-            {.athlete = log.athletes[0], .date = day(2026, month, 3), .device = log.right}, v0, {});
+            {.athlete = log.athletes[0], .date = day(2026, month, 3)}, log.right, v0, {});
         const auto c =
             comparisonOf(log.book.log(), log.athletes[0], log.lift, log.firsts[0], later);
         QVERIFY(c && c->settings.deviceBias && c->oneRm);

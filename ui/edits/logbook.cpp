@@ -139,8 +139,16 @@ EquipmentId Logbook::addEquipment(const Equipment& equipment) {
     return m_impl->add<EquipmentId>(equipment, tr("add set of equipment"));
 }
 
-SessionId Logbook::addSession(const SessionHead& session) {
-    const SessionId id = m_impl->write([&] { return m_impl->log.add(session); });
+SessionId Logbook::addSession(const SessionHead& session,
+                              const std::vector<LiftConditions>& conditions) {
+    SessionId id{};
+    m_impl->write([&] {
+        m_impl->log.together([&] {
+            id = m_impl->log.add(session);
+            for (const LiftConditions& one : conditions)
+                m_impl->log.setConditions(id, one.lift, one.conditions);
+        });
+    });
     m_impl->push(new AddSessionEdit(m_impl->host, m_impl->log.session(id)), What::Sessions,
                  raw(id));
     return id;
@@ -150,18 +158,21 @@ SetId Logbook::addSet(SessionId session, LiftId lift, const Set& set) {
     return addSets(session, lift, {set}).front();
 }
 
-std::vector<SetId> Logbook::addSets(SessionId session, LiftId lift, const std::vector<Set>& sets) {
+std::vector<SetId> Logbook::addSets(SessionId session, LiftId lift, const std::vector<Set>& sets,
+                                    const std::optional<Conditions>& under) {
     std::vector<SetId> ids;
     std::vector<log::PlacedSet> placed;
     m_impl->write([&] {
         m_impl->log.together([&] {
+            if (under)
+                m_impl->log.setConditions(session, lift, *under);
             for (const Set& set : sets) {
                 ids.push_back(m_impl->log.add(session, lift, set));
                 placed.push_back(m_impl->log.set(ids.back()));
             }
         });
     });
-    m_impl->push(new AddSetsEdit(m_impl->host, std::move(placed)), What::Sets, raw(session));
+    m_impl->push(new AddSetsEdit(m_impl->host, std::move(placed), under), What::Sets, raw(session));
     return ids;
 }
 
@@ -245,12 +256,24 @@ void Logbook::changeEquipment(EquipmentId id, const Equipment& equipment) {
     m_impl->change(id, equipment, tr("change set of equipment"));
 }
 
-void Logbook::changeSession(SessionId id, const SessionHead& session) {
-    const SessionHead before = m_impl->log.session(id).head.value;
-    if (before == session)
+void Logbook::changeSession(SessionId id, const SessionHead& session,
+                            const std::optional<LiftConditions>& conditions) {
+    HeadChange change{.before = m_impl->log.session(id).head.value, .after = session};
+    if (conditions) {
+        change.lift = conditions->lift;
+        change.conditionsBefore = m_impl->log.conditions(id, conditions->lift);
+        change.conditionsAfter = conditions->conditions;
+    }
+    if (change.before == change.after && change.conditionsBefore == change.conditionsAfter)
         return;
-    m_impl->write([&] { m_impl->log.change(id, session); });
-    m_impl->push(new ChangeSessionEdit(m_impl->host, id, before, session), What::Sessions, raw(id));
+    m_impl->write([&] { change.make(m_impl->log, id); });
+    m_impl->push(new ChangeSessionEdit(m_impl->host, id, std::move(change)), What::Sessions,
+                 raw(id));
+}
+
+void Logbook::setConditions(SessionId session, LiftId lift, const Conditions& conditions) {
+    changeSession(session, m_impl->log.session(session).head.value,
+                  LiftConditions{.lift = lift, .conditions = conditions});
 }
 
 void Logbook::changeSet(SetId id, const Set& set) {

@@ -63,10 +63,14 @@ public:
     EquipmentId addEquipment(const Equipment& equipment);
     TestKindId addTestKind(const TestKind& kind);
     StationId addStation(const Station& station);
-    SessionId addSession(const SessionHead& session);
+    /// With the conditions of lifts that are to be done in it.
+    SessionId addSession(const SessionHead& session,
+                         const std::vector<LiftConditions>& conditions = {});
     SetId addSet(SessionId session, LiftId lift, const Set& set);
-    /// All of them or none, and one step of undo. sets must not be empty.
-    std::vector<SetId> addSets(SessionId session, LiftId lift, const std::vector<Set>& sets);
+    /// All of them or none, and one step of undo. sets must not be empty. under: the conditions of
+    /// the lift, where its first sets in the session are to bring them along.
+    std::vector<SetId> addSets(SessionId session, LiftId lift, const std::vector<Set>& sets,
+                               const std::optional<Conditions>& under = {});
     void changeAthlete(AthleteId id, const Athlete& athlete);
     void changeLift(LiftId id, const Lift& lift);
     void changeDevice(DeviceId id, const Device& device);
@@ -74,7 +78,10 @@ public:
     void changeEquipment(EquipmentId id, const Equipment& equipment);
     void changeTestKind(TestKindId id, const TestKind& kind);
     void changeStation(StationId id, const Station& station);
-    void changeSession(SessionId id, const SessionHead& session);
+    /// conditions: of one of its lifts, changed in the same step.
+    void changeSession(SessionId id, const SessionHead& session,
+                       const std::optional<LiftConditions>& conditions = {});
+    void setConditions(SessionId session, LiftId lift, const Conditions& conditions);
     void changeSet(SetId id, const Set& set);
     void removeBlock(BlockId id);
     void removeEquipment(EquipmentId id);

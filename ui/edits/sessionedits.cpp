@@ -11,6 +11,8 @@ namespace {
 void putSessionBack(log::Log& log, const log::SessionRecord& record) {
     log.together([&] {
         log.add(record.head.value, record.head.id);
+        for (const LiftConditions& one : record.conditions)
+            log.setConditions(record.head.id, one.lift, one.conditions);
         for (const log::PlacedSet& set : record.sets)
             log.add(set.session, set.lift, set.set, set.ordinal, set.id);
         if (!record.battery.empty())
@@ -56,15 +58,32 @@ void RemoveSessionEdit::takeBack() {
     putSessionBack(log(), m_record);
 }
 
-ChangeSessionEdit::ChangeSessionEdit(EditHost& host, SessionId id, SessionHead before,
-                                     SessionHead after)
-    : Edit(host, QCoreApplication::translate("Edit", "change session")), m_id(id),
-      m_before(std::move(before)), m_after(std::move(after)) {}
+void HeadChange::make(log::Log& log, SessionId session) const {
+    log.together([&] {
+        if (before != after)
+            log.change(session, after);
+        if (lift && conditionsBefore != conditionsAfter)
+            log.setConditions(session, *lift, conditionsAfter);
+    });
+}
 
-void ChangeSessionEdit::turn(const SessionHead& from, const SessionHead& to) {
-    if (log().session(m_id).head.value != from)
+HeadChange HeadChange::reversed() const {
+    return {.before = after,
+            .after = before,
+            .lift = lift,
+            .conditionsBefore = conditionsAfter,
+            .conditionsAfter = conditionsBefore};
+}
+
+ChangeSessionEdit::ChangeSessionEdit(EditHost& host, SessionId id, HeadChange change)
+    : Edit(host, QCoreApplication::translate("Edit", "change session")), m_id(id),
+      m_change(std::move(change)) {}
+
+void ChangeSessionEdit::turn(const HeadChange& change) {
+    if (log().session(m_id).head.value != change.before ||
+        (change.lift && log().conditions(m_id, *change.lift) != change.conditionsBefore))
         refuseChangedElsewhere();
-    log().change(m_id, to);
+    change.make(log(), m_id);
 }
 
 } // namespace slopebook::ui

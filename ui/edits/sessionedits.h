@@ -40,22 +40,31 @@ private:
     log::SessionRecord m_record;
 };
 
-/// What a session is (not its sets) was changed.
+/// What a session is (not its sets), and the conditions of one of its lifts.
+struct HeadChange {
+    SessionHead before{}, after{};
+    std::optional<LiftId> lift{};
+    Conditions conditionsBefore{}, conditionsAfter{};
+    void make(log::Log& log, SessionId session) const; ///< one transaction
+    HeadChange reversed() const;
+};
+
+/// It was changed.
 class ChangeSessionEdit final : public Edit {
 public:
-    ChangeSessionEdit(EditHost& host, SessionId id, SessionHead before, SessionHead after);
+    ChangeSessionEdit(EditHost& host, SessionId id, HeadChange change);
     Logbook::What what() const override { return Logbook::What::Sessions; }
     qint64 session() const override { return raw(m_id); }
 
 protected:
-    void apply() override { turn(m_before, m_after); }
-    void takeBack() override { turn(m_after, m_before); }
+    void apply() override { turn(m_change); }
+    void takeBack() override { turn(m_change.reversed()); }
 
 private:
-    void turn(const SessionHead& from, const SessionHead& to);
+    void turn(const HeadChange& change);
 
     SessionId m_id;
-    SessionHead m_before, m_after;
+    HeadChange m_change;
 };
 
 } // namespace slopebook::ui

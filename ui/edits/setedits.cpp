@@ -39,10 +39,11 @@ QString changeText(const Set& before, const Set& after) {
 }
 } // namespace
 
-AddSetsEdit::AddSetsEdit(EditHost& host, std::vector<log::PlacedSet> added)
+AddSetsEdit::AddSetsEdit(EditHost& host, std::vector<log::PlacedSet> added,
+                         std::optional<Conditions> under)
     : Edit(host, added.size() == 1 ? QCoreApplication::translate("Edit", "add set")
                                    : QCoreApplication::translate("Edit", "add sets")),
-      m_sets(std::move(added)) {}
+      m_sets(std::move(added)), m_under(std::move(under)) {}
 
 QString AddSetsEdit::object(LoadUnit unit) const {
     return listedLoads(m_sets, unit);
@@ -50,6 +51,8 @@ QString AddSetsEdit::object(LoadUnit unit) const {
 
 void AddSetsEdit::apply() {
     log().together([this] {
+        if (m_under)
+            log().setConditions(m_sets.front().session, m_sets.front().lift, *m_under);
         for (const log::PlacedSet& set : m_sets)
             putBack(log(), set);
     });
@@ -59,6 +62,12 @@ void AddSetsEdit::takeBack() {
     log().together([this] {
         for (const log::PlacedSet& set : m_sets)
             takeOut(log(), set);
+        // Where no other set has come under them, or they were changed, since.
+        const SessionId session = m_sets.front().session;
+        const LiftId lift = m_sets.front().lift;
+        if (m_under && log().sets(session, lift).empty() &&
+            log().conditions(session, lift) == *m_under)
+            log().setConditions(session, lift, {});
     });
 }
 

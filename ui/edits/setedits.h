@@ -9,7 +9,8 @@ namespace slopebook::ui {
 /// Sets typed or pasted at once, all of one session and lift.
 class AddSetsEdit final : public Edit {
 public:
-    AddSetsEdit(EditHost& host, std::vector<log::PlacedSet> added);
+    /// under: the conditions of the lift that came with them.
+    AddSetsEdit(EditHost& host, std::vector<log::PlacedSet> added, std::optional<Conditions> under);
     Logbook::What what() const override { return Logbook::What::Sets; }
     qint64 session() const override { return raw(m_sets.front().session); }
     std::optional<LiftId> lift() const override { return m_sets.front().lift; }
@@ -21,6 +22,7 @@ protected:
 
 private:
     std::vector<log::PlacedSet> m_sets;
+    std::optional<Conditions> m_under;
 };
 
 class RemoveSetEdit final : public Edit {

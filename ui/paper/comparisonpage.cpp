@@ -33,8 +33,8 @@ PageHeader pageHeader(const log::Log& log, const Background& about,
         const SessionHead head = log.session(session.session).head.value;
         if (const auto block = blockOn(blocks, session.date))
             d.block = QString::fromStdString(block->name);
-        d.device = deviceName(devices, session.device);
-        d.place = QString::fromStdString(head.place);
+        d.device = deviceName(devices, session.conditions.device);
+        d.place = QString::fromStdString(session.conditions.place);
         d.note = QString::fromStdString(head.note);
         return d;
     };

@@ -35,8 +35,7 @@ QString deviceNamed(const log::Log& log, const std::optional<DeviceId>& device) 
 
 } // namespace
 
-QString changeQuestion(const log::Log& log, SessionId session, const SessionHead& now,
-                       std::optional<LiftId> shown) {
+QString changeQuestion(const log::Log& log, SessionId session, const SessionHead& now) {
     const SessionHead before = log.session(session).head.value;
     QStringList asked;
     const long days = daysBetween(before.date, now.date);
@@ -44,20 +43,6 @@ QString changeQuestion(const log::Log& log, SessionId session, const SessionHead
         asked << SessionChange::tr("Move the session from %1 to %2, %n day(s) away?", nullptr,
                                    static_cast<int>(std::abs(days)))
                      .arg(dateText(before.date), dateText(now.date));
-    if (before.device != now.device) {
-        auto sets = setsPerLift(log, session);
-        if (shown)
-            sets.erase(*shown);
-        QStringList others;
-        for (const auto& lift : log.lifts())
-            if (sets.contains(lift.id))
-                others << text(lift.value.name);
-        if (!others.isEmpty())
-            asked << SessionChange::tr("The device is one for the whole session: the sets of %1 "
-                                       "will stand under %2 too, no longer under %3. Change it?")
-                         .arg(others.join(QStringLiteral(", ")), deviceNamed(log, now.device),
-                              deviceNamed(log, before.device));
-    }
     return asked.join(QStringLiteral("\n\n"));
 }
 
@@ -73,11 +58,17 @@ QString changeNews(const log::Log& log, SessionId session, const SessionHead& be
         news << SessionChange::tr("Moved to %1 with %n set(s), from %2. Ctrl+Z moves it back.",
                                   nullptr, sets)
                     .arg(dateText(now.date), dateText(before.date));
-    if (before.device != now.device)
-        news << SessionChange::tr("Device of %n set(s): now %1, was %2. Ctrl+Z changes it back.",
-                                  nullptr, sets)
-                    .arg(deviceNamed(log, now.device), deviceNamed(log, before.device));
     return news.join(QLatin1Char(' '));
+}
+
+QString deviceNews(const log::Log& log, SessionId session, LiftId lift, const Conditions& before,
+                   const Conditions& now) {
+    const int sets = setsPerLift(log, session)[lift];
+    if (sets == 0 || before.device == now.device)
+        return {};
+    return SessionChange::tr("Device of %n set(s): now %1, was %2. Ctrl+Z changes it back.",
+                             nullptr, sets)
+        .arg(deviceNamed(log, now.device), deviceNamed(log, before.device));
 }
 
 bool isSure(const QString& question, QWidget* parent) {

@@ -13,11 +13,12 @@ class QWidget;
 
 namespace slopebook::ui {
 
-/// A question for the coach where the day moves by more than a month, or the device is another one
-/// for sets of several lifts; empty where nothing needs to be asked. shown: the lift that the coach
-/// sees, which alone needs no question. Throws LogError.
-QString changeQuestion(const log::Log& log, SessionId session, const SessionHead& now,
-                       std::optional<LiftId> shown);
+/// A question for the coach where the day moves by more than a month; empty where nothing needs to
+/// be asked. Throws LogError.
+QString changeQuestion(const log::Log& log, SessionId session, const SessionHead& now);
+/// What another device of a lift has been written to, and how it comes back; empty likewise.
+QString deviceNews(const log::Log& log, SessionId session, LiftId lift, const Conditions& before,
+                   const Conditions& now);
 /// What has been changed of a session with sets, and how it comes back; empty where there is
 /// nothing to tell. before: as it was.
 QString changeNews(const log::Log& log, SessionId session, const SessionHead& before,

@@ -15,13 +15,14 @@
 
 namespace slopebook::ui {
 
-SessionDialog::SessionDialog(Logbook& logbook, SessionId id, QWidget* parent)
+SessionDialog::SessionDialog(Logbook& logbook, SessionId id, QWidget* parent,
+                             std::optional<LiftId> lift)
     : FormDialog(logbook, tr("Session details"), parent), m_id(id),
-      m_head(logbook.log().session(id).head.value) {
+      m_head(logbook.log().session(id).head.value), m_lift(lift) {
     m_date = new DayEdit(m_head.date);
     addField(tr("Da&te"), m_date);
-    buildDevice();
-    m_place = addLine(tr("&Place"), text(m_head.place));
+    if (m_lift)
+        buildConditions();
     m_bodyMass = addLine(tr("&Body mass, %1").arg(unit()), shown(m_head.bodyMass));
     buildRepeatOf();
     m_note = addLine(tr("N&ote"), text(m_head.note),
@@ -29,15 +30,17 @@ SessionDialog::SessionDialog(Logbook& logbook, SessionId id, QWidget* parent)
     finish();
 }
 
-void SessionDialog::buildDevice() {
+void SessionDialog::buildConditions() {
+    m_conditions = logbook().log().conditions(m_id, *m_lift);
     m_device = new QComboBox;
     m_device->addItem(tr("not noted"));
     for (const auto& device : logbook().log().devices()) {
         m_device->addItem(text(device.value.name), qint64(raw(device.id)));
-        if (m_head.device == device.id)
+        if (m_conditions.device == device.id)
             m_device->setCurrentIndex(m_device->count() - 1);
     }
     addField(tr("&Device"), m_device);
+    m_place = addLine(tr("&Place"), text(m_conditions.place));
 }
 
 void SessionDialog::buildRepeatOf() {
@@ -106,17 +109,13 @@ void SessionDialog::save() {
     head.date = modelDate(m_date->date());
     if (head.date != m_head.date)
         head.ordinal = nextOrdinal(logbook().log(), head.athlete, head.date);
-    const QVariant device = m_device->currentData();
-    head.device = device.isValid() ? std::optional(DeviceId{device.toLongLong()}) : std::nullopt;
-    head.place = utf8(m_place->text().trimmed());
     head.bodyMass =
         mass(m_bodyMass, tr("Expected a body mass in %1, such as 74.5, or nothing.").arg(unit()));
     head.repeatOf = repeatOf(head.date);
     head.note = utf8(m_note->text().trimmed());
-    if (const QString question = changeQuestion(logbook().log(), m_id, head, std::nullopt);
+    if (const QString question = changeQuestion(logbook().log(), m_id, head);
         !question.isEmpty() && !isSure(question, this))
-        throw FieldProblem{head.date == m_head.date ? static_cast<QWidget*>(m_device) : m_date,
-                           tr("Nothing was changed.")};
+        throw FieldProblem{m_date, tr("Nothing was changed.")};
     logbook().setRepeatDays(m_repeatDays->value());
     // What was not changed here may have been elsewhere since.
     SessionHead now = logbook().log().session(m_id).head.value;
@@ -126,12 +125,25 @@ void SessionDialog::save() {
     };
     take(&SessionHead::date);
     take(&SessionHead::ordinal);
-    take(&SessionHead::device);
-    take(&SessionHead::place);
     take(&SessionHead::bodyMass);
     take(&SessionHead::repeatOf);
     take(&SessionHead::note);
-    logbook().changeSession(m_id, now);
+    logbook().changeSession(m_id, now, conditions());
+}
+
+/// The lift's conditions with what was changed here; nothing without a lift.
+std::optional<LiftConditions> SessionDialog::conditions() const {
+    if (!m_lift)
+        return std::nullopt;
+    LiftConditions now{.lift = *m_lift, .conditions = logbook().log().conditions(m_id, *m_lift)};
+    const QVariant chosen = m_device->currentData();
+    const auto device =
+        chosen.isValid() ? std::optional(DeviceId{chosen.toLongLong()}) : std::nullopt;
+    if (device != m_conditions.device)
+        now.conditions.device = device;
+    if (const std::string place = utf8(m_place->text().trimmed()); place != m_conditions.place)
+        now.conditions.place = place;
+    return now;
 }
 
 int nextOrdinal(const log::Log& log, AthleteId athlete, Date date) {

@@ -13,22 +13,26 @@ namespace slopebook::ui {
 class SessionDialog final : public FormDialog {
     Q_OBJECT
 public:
-    SessionDialog(Logbook& logbook, SessionId id, QWidget* parent);
+    /// lift: the one whose device and place are shown too.
+    SessionDialog(Logbook& logbook, SessionId id, QWidget* parent, std::optional<LiftId> lift = {});
 
 protected:
     void save() override;
 
 private:
-    void buildDevice();
+    void buildConditions();
     void buildRepeatOf();
     void fillRepeatOf();
     std::optional<SessionId> repeatOf(Date day) const;
+    std::optional<LiftConditions> conditions() const;
 
     SessionId m_id;
     SessionHead m_head;
+    std::optional<LiftId> m_lift;
+    Conditions m_conditions; ///< of the lift
     QDateEdit* m_date;
-    QComboBox* m_device;
-    QLineEdit* m_place;
+    QComboBox* m_device = nullptr;
+    QLineEdit* m_place = nullptr;
     QLineEdit* m_bodyMass;
     QComboBox* m_repeatOf;
     QSpinBox* m_repeatDays;

@@ -486,6 +486,7 @@ inline constexpr std::string_view answers[]{
     translate("Phrases", "this test and one by the first ladder can show: %1; smaller changes will "
                          "stay unclear, whatever the athlete did"),
     translate("Phrases", "%1; shows from %2"),
+    translate("Phrases", "the lift moves the body, and the session has no body mass"),
 };
 
 } // namespace slopebook::phrases

@@ -203,6 +203,10 @@ inline constexpr std::string_view exchange[]{
                          "separated by commas, semicolons or tabs"),
     translate("Phrases", "a number"),
     translate("Phrases", "something in it refers to what is not there"),
+    translate("Phrases", "%1 of %2"),
+    translate("Phrases", "%1, as %2 says of the lift that day"),
+    translate("Phrases", "%1, as %2 says of the same lift: a lift has one device in a session (a "
+                         "column session, 1 or 2, tells two sessions of a day apart)"),
 };
 
 } // namespace slopebook::phrases

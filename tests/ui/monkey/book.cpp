@@ -57,9 +57,10 @@ std::vector<std::string> rowsOf(const Book& book) {
     for (const auto& [key, session] : book.sessions) {
         const std::string head = joined(
             {"session", session.athlete, session.day, "#" + std::to_string(session.ordinal)});
-        rows.push_back(
-            joined({head, "device " + session.device, "place " + session.place,
-                    "body " + std::to_string(session.bodyGrams) + " g", "note " + session.note}));
+        rows.push_back(joined(
+            {head, "body " + std::to_string(session.bodyGrams) + " g", "note " + session.note}));
+        for (const auto& [lift, under] : session.under)
+            rows.push_back(joined({head, lift, "device " + under.device, "place " + under.place}));
         for (const auto& [lift, sets] : session.sets)
             for (std::size_t i = 0; i < sets.size(); ++i)
                 rows.push_back(

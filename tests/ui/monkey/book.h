@@ -35,12 +35,18 @@ struct AttemptEntry {
     friend bool operator==(const AttemptEntry&, const AttemptEntry&) = default;
 };
 
+/// Under what a lift was measured.
+struct UnderEntry {
+    std::string device, place;
+    friend bool operator==(const UnderEntry&, const UnderEntry&) = default;
+};
+
 struct SessionEntry {
     std::string athlete, day;
-    int ordinal = 1; ///< of the athlete's sessions of that day
-    std::string device, place;
+    int ordinal = 1;    ///< of the athlete's sessions of that day
     long bodyGrams = 0; ///< 0: not noted
     std::string note;
+    std::map<std::string, UnderEntry> under;                   ///< by lift, where it says anything
     std::map<std::string, std::vector<SetEntry>> sets;         ///< by lift
     std::map<std::string, std::vector<AttemptEntry>> attempts; ///< by test
     friend bool operator==(const SessionEntry&, const SessionEntry&) = default;

@@ -145,13 +145,35 @@ void Monkey::typeDay() {
         fail(QStringLiteral("The day typed, %1, became %2").arg(typed, stands));
 }
 
+// What is written down for the lift that is shown: what stood on disk, or what was offered where
+// nothing did, with one of the two changed.
+void Monkey::setUnder(SessionEntry& session, std::optional<std::string> device,
+                      std::optional<std::string> place) const {
+    UnderEntry under;
+    if (const auto held = session.under.find(m_chosen.lift); held != session.under.end())
+        under = held->second;
+    else if (!session.sets.contains(m_chosen.lift))
+        under = shownUnder();
+    under.device = device.value_or(under.device);
+    under.place = place.value_or(under.place);
+    if (under == UnderEntry{})
+        session.under.erase(m_chosen.lift);
+    else
+        session.under[m_chosen.lift] = under;
+}
+
+UnderEntry Monkey::shownUnder() const {
+    const Shown now = shown();
+    return {.device = now.device.toStdString(), .place = now.place.trimmed().toStdString()};
+}
+
 void Monkey::typeDevice() {
     m_hands->key(Qt::Key_1, Qt::ControlModifier);
     const std::string name = m_dice.of(names(m_book, "devices"));
     say(QString::fromStdString(name));
     Book after = m_book;
     if (m_chosen.session != keyToCome) {
-        after.sessions.at(m_chosen.session).device = name;
+        setUnder(after.sessions.at(m_chosen.session), name, {});
         allow(after);
     }
     m_hands->focus(deviceField());
@@ -172,7 +194,7 @@ void Monkey::typePlace() {
     say(typed);
     if (m_chosen.session != keyToCome) {
         Book after = m_book;
-        after.sessions.at(m_chosen.session).place = typed.toStdString();
+        setUnder(after.sessions.at(m_chosen.session), {}, typed.toStdString());
         allow(after);
     }
     m_hands->focus(placeField());

@@ -30,12 +30,11 @@ void fillDesk(const std::filesystem::path& file) {
         for (const char* name : {"Lane 1", "Lane 2", "Lane 3"}) {
             const AthleteId athlete = log.add(Athlete{.name = name});
             for (const Date when : {day(2026, 1, 12), day(2026, 2, 2), day(2026, 3, 9)}) {
-                const SessionId session = log.add(SessionHead{
-                    .athlete = athlete,
-                    .date = when,
-                    .device = devices[static_cast<std::size_t>(next++) % devices.size()],
-                    .place = "boathouse",
-                    .bodyMass = Mass{74'500}});
+                const SessionId session = log.add(
+                    SessionHead{.athlete = athlete, .date = when, .bodyMass = Mass{74'500}});
+                const DeviceId device = devices[static_cast<std::size_t>(next++) % devices.size()];
+                for (const LiftId lift : {pull, squat})
+                    log.setConditions(session, lift, {.device = device, .place = "boathouse"});
                 for (const LiftId lift : {pull, squat})
                     for (const double kg : {40.0, 55.0, 70.0})
                         log.add(session, lift,

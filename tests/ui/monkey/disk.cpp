@@ -61,27 +61,32 @@ constexpr const char* restSql =
     "JOIN equipment e ON e.id = p.equipment UNION ALL "
     "SELECT 'test|' || name || '|' || unit || '|' || rule || '|' || attempts || '|' || note "
     "FROM tests UNION ALL "
-    "SELECT 'conditions|' || session || '|' || surface || '|' || device || '|' || footwear || '|' "
-    "|| technique FROM contexts UNION ALL "
+    "SELECT 'conditions|' || session || '|' || test || '|' || surface || '|' || "
+    "ifnull(device, '') || '|' || footwear || '|' || technique FROM test_conditions UNION ALL "
     "SELECT 'gap|' || session || '|' || ordinal || '|' || side || '|' || reason FROM gaps";
 
 Book read(sqlite3* db) {
     Book book;
     ask(db, "BEGIN", [](const Row&) {});
     ask(db,
-        "SELECT s.id, a.name, s.day, s.ordinal, d.name, s.place, s.body_mass_g, s.note "
-        "FROM sessions s JOIN athletes a ON a.id = s.athlete LEFT JOIN devices d ON d.id = "
-        "s.device",
+        "SELECT s.id, a.name, s.day, s.ordinal, s.body_mass_g, s.note "
+        "FROM sessions s JOIN athletes a ON a.id = s.athlete",
         [&](const Row& row) {
             book.sessions[row.whole(0)] = {.athlete = row.text(1),
                                            .day = row.text(2),
                                            .ordinal = static_cast<int>(row.whole(3)),
-                                           .device = row.text(4),
-                                           .place = row.text(5),
-                                           .bodyGrams = static_cast<long>(row.whole(6)),
-                                           .note = row.text(7),
+                                           .bodyGrams = static_cast<long>(row.whole(4)),
+                                           .note = row.text(5),
+                                           .under = {},
                                            .sets = {},
                                            .attempts = {}};
+        });
+    ask(db,
+        "SELECT c.session, l.name, ifnull(d.name, ''), c.place FROM lift_conditions c "
+        "JOIN lifts l ON l.id = c.lift LEFT JOIN devices d ON d.id = c.device",
+        [&](const Row& row) {
+            book.sessions[row.whole(0)].under[row.text(1)] = {.device = row.text(2),
+                                                              .place = row.text(3)};
         });
     std::map<Key, std::vector<RepEntry>> reps;
     ask(db, "SELECT set_id, velocity, excluded FROM reps ORDER BY set_id, ordinal",

@@ -100,14 +100,20 @@ void Monkey::compareShown() {
     if (found == m_book.sessions.end())
         fail(QStringLiteral("A session is shown that is not on disk"));
     const SessionEntry& session = found->second;
+    // Where a lift has neither sets nor conditions yet, another's are offered.
+    const auto held = session.under.find(now.lift);
+    const UnderEntry under = held != session.under.end() ? held->second
+                             : session.sets.contains(now.lift)
+                                 ? UnderEntry{}
+                                 : UnderEntry{now.device.toStdString(), now.place.toStdString()};
     if (session.athlete != now.athlete || session.day != now.day.toStdString() ||
-        session.device != now.device.toStdString() || session.place != now.place.toStdString() ||
+        under.device != now.device.toStdString() || under.place != now.place.toStdString() ||
         session.bodyGrams != gramsOf(now.body))
         fail(
             QStringLiteral("What is shown is not on disk. Shown: %1\nOn disk: %2, %3, %4, %5, %6 g")
                 .arg(told(now), QString::fromStdString(session.athlete),
-                     QString::fromStdString(session.day), QString::fromStdString(session.device),
-                     QString::fromStdString(session.place))
+                     QString::fromStdString(session.day), QString::fromStdString(under.device),
+                     QString::fromStdString(under.place))
                 .arg(session.bodyGrams));
     const auto sets = session.sets.find(now.lift);
     const auto* model = setTable().model();

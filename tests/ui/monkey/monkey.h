@@ -124,6 +124,9 @@ private:
     QString decimal(long thousandths);
     /// The book with the session that the next set goes to (the shown, or the new one).
     SessionEntry& sessionToWrite(Book& book) const;
+    void setUnder(SessionEntry& session, std::optional<std::string> device,
+                  std::optional<std::string> place) const;
+    UnderEntry shownUnder() const;
     Book withSets(const std::vector<SetEntry>& sets) const;
     Date day() const;
     std::string today() const;

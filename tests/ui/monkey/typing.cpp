@@ -76,15 +76,18 @@ QString Monkey::lineOf(const SetEntry& set) {
 }
 
 SessionEntry& Monkey::sessionToWrite(Book& book) const {
-    if (m_chosen.session != keyToCome)
-        return book.sessions.at(m_chosen.session);
+    if (m_chosen.session != keyToCome) {
+        SessionEntry& held = book.sessions.at(m_chosen.session);
+        if (!held.sets.contains(m_chosen.lift)) // the first set brings along what is offered
+            setUnder(held, {}, {});
+        return held;
+    }
     SessionEntry& session = book.sessions[keyToCome];
     const Shown now = shown();
     session.athlete = m_chosen.athlete;
     session.day = m_newDay.value_or(today());
     session.ordinal = m_book.nextOrdinal(session.athlete, session.day);
-    session.device = now.device.toStdString();
-    session.place = now.place.trimmed().toStdString();
+    setUnder(session, {}, {});
     session.bodyGrams = std::lround(1000 * QString(now.body).replace(u',', u'.').toDouble());
     return session;
 }

@@ -49,8 +49,11 @@ void AttemptsView::connectParts() {
     connect(m_session, &QComboBox::currentIndexChanged, this, [this] { showBattery(); });
     connect(m_newSession, &QPushButton::clicked, this, &AttemptsView::newSession);
     for (QLineEdit* field : {m_surface, m_device, m_footwear, m_technique})
-        connect(field, &QLineEdit::editingFinished, this, [this, field] { keepContext(field); });
-    connect(m_test, &QComboBox::currentIndexChanged, this, [this] { say(help(), false); });
+        connect(field, &QLineEdit::editingFinished, this, [this, field] { keepCondition(field); });
+    connect(m_test, &QComboBox::currentIndexChanged, this, [this] {
+        showConditions();
+        say(help(), false);
+    });
     connect(m_tests, &QPushButton::clicked, this, [this] {
         TestsDialog(m_logbook, this).exec();
         reload();
@@ -158,13 +161,13 @@ void AttemptsView::newSession() {
         for (const BatterySession& one : m_sessions)
             if (one.date == m_clock.today() && one.battery.empty()) {
                 showSession(one.session);
-                takeContextOver(one.session);
+                takeConditionsOver(one.session);
                 return;
             }
         const SessionId made = addSessionToday(*m_athlete);
         reload();
         showSession(made);
-        takeContextOver(made);
+        takeConditionsOver(made);
     });
 }
 
@@ -176,71 +179,36 @@ SessionId AttemptsView::addSessionToday(AthleteId athlete) {
     return m_logbook.addSession(head);
 }
 
-// The newest context is the likely one; it is said, so that what differs is changed.
-void AttemptsView::takeContextOver(SessionId into) {
-    for (const BatterySession& one : m_sessions) {
-        if (one.session == into || one.battery.context == TestContext{})
-            continue;
-        Battery battery = m_logbook.log().battery(into);
-        battery.context = one.battery.context;
-        const QString day = dateText(one.date);
-        keep(battery, tr("take the context over"));
-        say(tr("Surface, device, footwear and technique are taken over from %1: change what "
-               "differs.")
-                .arg(day),
-            false);
-        return;
-    }
-}
-
 void AttemptsView::keep(const Battery& battery, const QString& text) {
     m_logbook.setBattery(session().value(), battery, text);
     reload();
-}
-
-// Each field is kept alone, and only where the coach changed it.
-void AttemptsView::keepContext(const QLineEdit* field) {
-    guarded([&] {
-        if (!session() || !field->isModified())
-            return;
-        Battery battery = m_logbook.log().battery(*session());
-        TestContext& context = battery.context;
-        std::string& said = field == m_surface    ? context.surface
-                            : field == m_device   ? context.device
-                            : field == m_footwear ? context.footwear
-                                                  : context.technique;
-        if (said == utf8(field->text().trimmed()))
-            return;
-        said = utf8(field->text().trimmed());
-        keep(battery, tr("change context"));
-    });
 }
 
 void AttemptsView::put(Battery& battery, const Stored<TestKindId, TestKind>& kind,
                        const std::vector<Attempt>& attempts) const {
     auto held = std::ranges::find(battery.tests, kind.id, &TestAttempts::kind);
     if (held == battery.tests.end())
-        held = battery.tests.insert(held, {kind.id, {}});
+        held = battery.tests.insert(held, {.kind = kind.id, .attempts = {}});
     held->attempts.insert(held->attempts.end(), attempts.begin(), attempts.end());
 }
 
 SessionId AttemptsView::addAttempts(AthleteId athlete, std::optional<SessionId> into,
                                     const TestKind& kind, const std::vector<Attempt>& attempts) {
-    TestContext context;
+    Conditions conditions;
+    const TestKindId id = keyOf(kind);
     if (!into)
         for (const BatterySession& one : m_logbook.log().batteries(athlete)) {
             if (one.date == m_clock.today())
                 into = one.session;
-            if (one.battery.context != TestContext{})
-                context = one.battery.context; // the newest is the likely one
+            if (const TestAttempts* done = one.battery.test(id))
+                conditions = done->conditions; // the newest are the likely ones
         }
     const bool isNew = !into;
     const SessionId session = isNew ? addSessionToday(athlete) : *into;
-    const TestKindId id = keyOf(kind);
     Battery battery = m_logbook.log().battery(session);
-    if (isNew)
-        battery.context = context;
     put(battery, {id, kind}, attempts);
+    if (isNew)
+        conditionsOf(battery, id) = conditions;
     m_logbook.setBattery(session, battery, tr("add attempts"));
     reload();
     if (m_athlete == athlete)
@@ -279,7 +247,7 @@ void AttemptsView::submit() {
         if (!typed.attempts.empty())
             put(battery, {id, kind}, typed.attempts);
         for (const BodySide side : typed.notPossible)
-            battery.gaps.push_back({.kind = id, .lift = {}, .side = side, .reason = typed.reason});
+            battery.gaps.push_back({.kind = id, .side = side, .reason = typed.reason});
         m_line->clear();
         m_line->forgetRefused();
         keep(battery, typed.attempts.empty() ? tr("note a gap") : tr("add attempts"));
@@ -311,11 +279,7 @@ void AttemptsView::showBattery() {
         for (const BatterySession& one : m_sessions)
             if (session() == one.session)
                 shown = &one;
-        const TestContext context = shown ? shown->battery.context : TestContext{};
-        m_surface->setText(text(context.surface));
-        m_device->setText(text(context.device));
-        m_footwear->setText(text(context.footwear));
-        m_technique->setText(text(context.technique));
+        showConditions();
         for (QWidget* part : std::initializer_list<QWidget*>{m_surface, m_device, m_footwear,
                                                              m_technique, m_line, m_test})
             part->setEnabled(shown != nullptr);

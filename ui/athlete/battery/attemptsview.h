@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The battery of one session as it is typed: context, one line a test, what was not possible.
+// The battery of one session as it is typed: conditions, one line a test, what was not possible.
 #pragma once
 
 #include "core/answers/battery.h"
@@ -71,12 +71,14 @@ private:
     void fillSessions();
     void fillTests();
     void showBattery();
+    void showConditions();
     void showAttempts();
     void showValues();
     void newSession();
-    void takeContextOver(SessionId into);
+    void takeConditionsOver(SessionId into);
     SessionId addSessionToday(AthleteId athlete);
-    void keepContext(const QLineEdit* field);
+    void keepCondition(const QLineEdit* field);
+    std::optional<DeviceId> deviceNamed(const std::string& name);
     void submit();
     void askReason();
     void askChange();

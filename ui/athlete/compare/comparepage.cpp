@@ -228,7 +228,7 @@ QString ComparePage::choiceText(const LiftSession& s) const {
     if (const auto block = blockOn(m_blocks, s.date))
         parts << text(block->name);
     for (const auto& device : m_devices)
-        if (s.device && device.id == *s.device)
+        if (s.conditions.device && device.id == *s.conditions.device)
             parts << text(device.value.name);
     parts << (s.points.size() == 1 ? tr("1 point") : tr("%1 points").arg(s.points.size()));
     return parts.join(u" · "_s);

@@ -42,7 +42,7 @@ std::vector<HistoryRow> historyRows(const Background& about,
         if (const auto block = blockOn(blocks, s.date))
             row.block = text(block->name);
         for (const auto& device : devices)
-            if (s.device && device.id == *s.device)
+            if (s.conditions.device && device.id == *s.conditions.device)
                 row.device = text(device.value.name);
         if (!s.points.empty()) {
             const auto [least, most] = std::ranges::minmax(s.points, {}, &Point::load);

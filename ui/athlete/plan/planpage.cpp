@@ -202,7 +202,7 @@ void PlanPage::ask() {
         if (!session)
             return showReason(noAnswerText(session.why(), m_choice.unit));
         const auto profile =
-            profileOf(within(m_logbook.context(*m_lift), *m_about, session->device), *session);
+            profileOf(within(m_logbook.context(*m_lift), *m_about, session->conditions.device), *session);
         if (!profile)
             return showReason(noAnswerText(profile.why(), m_choice.unit));
         const auto equipment = chosenEquipment();

@@ -197,7 +197,7 @@ void ProfilePage::readRows() {
     std::vector<LineRow> rows;
     for (auto session = m_about->sessions.rbegin(); session != m_about->sessions.rend();
          ++session) {
-        LineRow row{*session, profileOf(aboutOn(session->device), *session), false};
+        LineRow row{*session, profileOf(aboutOn(session->conditions.device), *session), false};
         row.shown = fresh ? rows.size() < shownAtFirst
                           : std::find(shown.begin(), shown.end(), session->session) != shown.end();
         rows.push_back(std::move(row));

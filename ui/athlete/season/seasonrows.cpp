@@ -39,7 +39,7 @@ QString seenText(const answers::Followed& f) {
 
 QString deviceName(std::span<const Stored<DeviceId, Device>> devices, const LiftSession& session) {
     for (const auto& device : devices)
-        if (device.id == session.device)
+        if (device.id == session.conditions.device)
             return text(device.value.name);
     return {};
 }

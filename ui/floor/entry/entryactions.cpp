@@ -29,12 +29,21 @@ void EntryPage::openDetails() {
     try {
         const SessionId session = *m_bar->session();
         const SessionHead before = m_logbook.log().session(session).head.value;
-        SessionDialog dialog(m_logbook, session, this);
+        const auto conditions = [&] {
+            return m_lift ? m_logbook.log().conditions(session, *m_lift) : Conditions{};
+        };
+        const Conditions under = conditions();
+        SessionDialog dialog(m_logbook, session, this, m_lift);
         if (dialog.exec() != QDialog::Accepted)
             return;
         const SessionHead now = m_logbook.log().session(session).head.value;
         if (const QString news = changeNews(m_logbook.log(), session, before, now); !news.isEmpty())
             Q_EMIT message(news);
+        else if (const QString device =
+                     m_lift ? deviceNews(m_logbook.log(), session, *m_lift, under, conditions())
+                            : QString();
+                 !device.isEmpty())
+            Q_EMIT message(device);
     } catch (const std::exception& error) {
         m_line->showProblem(said(error));
     }

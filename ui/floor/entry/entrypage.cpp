@@ -349,7 +349,7 @@ QString EntryPage::take(const std::vector<Set>& sets) {
         const auto session = sessionToWrite();
         if (!session)
             return m_line->answer();
-        const auto ids = m_logbook.addSets(*session, *m_lift, sets);
+        const auto ids = m_logbook.addSets(*session, *m_lift, sets, m_bar->conditionsToNote());
         m_bar->setTaken();
         m_rest->restart();
         if (ids.size() > 1)

@@ -257,21 +257,47 @@ void SessionBar::fillDevices() {
     m_device->setCurrentIndex(std::max(0, kept.isValid() ? m_device->findData(kept) : 0));
 }
 
-// sameSession: the field that the coach is just typing in keeps what stands there.
+void SessionBar::setLift(std::optional<LiftId> lift) {
+    if (m_lift == lift)
+        return;
+    m_lift = lift;
+    if (m_session)
+        showHead(m_logbook.log().session(*m_session).head.value);
+}
+
+/// What the log has of the lift that is shown; for one that the session does not hold yet, what it
+/// has of another, as an offer.
 void SessionBar::showHead(const SessionHead& head, bool sameSession) {
+    Conditions shown;
+    if (m_session && m_lift) {
+        const auto record = m_logbook.log().session(*m_session);
+        const auto held = std::ranges::find(record.conditions, *m_lift, &LiftConditions::lift);
+        const bool lifted =
+            std::ranges::find(record.sets, *m_lift, &log::PlacedSet::lift) != record.sets.end();
+        if (held != record.conditions.end())
+            shown = held->conditions;
+        else if (!lifted && !record.conditions.empty())
+            shown = record.conditions.back().conditions;
+    }
+    showHead(head, shown, sameSession);
+}
+
+// sameSession: the field that the coach is just typing in keeps what stands there.
+void SessionBar::showHead(const SessionHead& head, const Conditions& conditions, bool sameSession) {
     m_filling = true;
     m_shownDay = head.date;
     if (!sameSession || !m_date->isTyping()) {
         m_date->setDate(qtDate(head.date));
         m_date->takeBack();
     }
-    m_lastDevice = head.device ? QVariant(qint64(raw(*head.device))) : QVariant();
-    m_device->setCurrentIndex(head.device ? std::max(0, m_device->findData(m_lastDevice)) : 0);
+    const auto& device = conditions.device;
+    m_lastDevice = device ? QVariant(qint64(raw(*device))) : QVariant();
+    m_device->setCurrentIndex(device ? std::max(0, m_device->findData(m_lastDevice)) : 0);
     const auto isTyped = [sameSession](const QLineEdit& field) {
         return sameSession && field.hasFocus() && field.isModified();
     };
     if (!isTyped(*m_place)) {
-        m_place->setText(text(head.place));
+        m_place->setText(text(conditions.place));
         if (!m_place->hasFocus())
             m_place->setCursorPosition(0); // its beginning is read
     }
@@ -288,15 +314,29 @@ void SessionBar::showNew() {
     std::optional<Mass> lastMass;
     const auto sessions = m_athlete ? m_logbook.log().sessions(*m_athlete)
                                     : std::vector<Stored<SessionId, SessionHead>>{};
-    for (const auto& session : sessions) {
-        head.device = session.value.device;
-        head.place = session.value.place;
+    for (const auto& session : sessions)
         if (session.value.bodyMass)
             lastMass = session.value.bodyMass;
-    }
-    showHead(head);
+    showHead(head, lastConditions(sessions), false);
     m_bodyMass->setPlaceholderText(lastMass ? massText(*lastMass, m_logbook.loadUnit())
                                             : QString());
+}
+
+/// Of the athlete's last sessions the newest that says anything: of the lift, else of another.
+Conditions
+SessionBar::lastConditions(std::span<const Stored<SessionId, SessionHead>> sessions) const {
+    constexpr std::size_t most = 5;
+    sessions = sessions.last(std::min(most, sessions.size()));
+    for (std::size_t i = sessions.size(); i > 0; --i) {
+        const auto held = m_logbook.log().session(sessions[i - 1].id).conditions;
+        const auto of = std::ranges::find_if(
+            held, [this](const LiftConditions& one) { return one.lift == m_lift; });
+        if (of != held.end())
+            return of->conditions;
+        if (!held.empty())
+            return held.back().conditions;
+    }
+    return {};
 }
 
 std::optional<SessionId> SessionBar::start() {
@@ -308,7 +348,10 @@ std::optional<SessionId> SessionBar::start() {
         return std::nullopt;
     }
     try {
-        const SessionId made = m_logbook.addSession(newHead());
+        std::vector<LiftConditions> conditions;
+        if (m_lift && typedConditions() != Conditions{})
+            conditions.push_back({.lift = *m_lift, .conditions = typedConditions()});
+        const SessionId made = m_logbook.addSession(newHead(), conditions);
         if (m_session != made) // the edit has shown it already
             setSession(made);
         m_asTodays = m_shownDay == m_clock.today();

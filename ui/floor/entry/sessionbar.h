@@ -11,6 +11,7 @@
 #include <functional>
 #include <map>
 #include <optional>
+#include <span>
 
 class QComboBox;
 class QLabel;
@@ -28,7 +29,10 @@ public:
 
     void setAthlete(std::optional<AthleteId> athlete);
     /// The one whose sets are shown.
-    void setLift(std::optional<LiftId> lift) { m_lift = lift; }
+    void setLift(std::optional<LiftId> lift);
+    /// What stands in the fields of device and place, for the lift's first set in the session that
+    /// is shown to bring along; nothing where the log has its conditions, or its sets, already.
+    std::optional<Conditions> conditionsToNote() const;
     /// Reads sessions and devices afresh; keeps the session that is shown where it still stands,
     /// and what is typed for a new one. wanted: to be shown where none is.
     void reload(std::optional<SessionId> wanted = {});
@@ -67,10 +71,15 @@ private:
     void fillSessions();
     void fillDevices();
     void showHead(const SessionHead& head, bool sameSession = false);
+    void showHead(const SessionHead& head, const Conditions& conditions, bool sameSession);
+    Conditions lastConditions(std::span<const Stored<SessionId, SessionHead>> sessions) const;
     void showNew();
     void fitButtons();
     SessionHead newHead() const;
     std::optional<DeviceId> chosenDevice() const;
+    Conditions typedConditions() const;
+    void saveConditions(const std::function<void(Conditions&)>& change,
+                        QLineEdit* typedIn = nullptr);
     std::optional<Mass> typedBodyMass() const;
     void saveDate();
     void saveDevice();

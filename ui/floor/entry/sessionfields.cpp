@@ -12,6 +12,8 @@
 #include <QComboBox>
 #include <QLineEdit>
 
+#include <algorithm>
+
 namespace slopebook::ui {
 
 std::optional<DeviceId> SessionBar::chosenDevice() const {
@@ -39,10 +41,25 @@ SessionHead SessionBar::newHead() const {
     head.athlete = *m_athlete;
     head.date = modelDate(m_date->date());
     head.ordinal = nextOrdinal(m_logbook.log(), *m_athlete, head.date);
-    head.device = chosenDevice();
-    head.place = utf8(m_place->text().trimmed());
     head.bodyMass = typedBodyMass();
     return head;
+}
+
+Conditions SessionBar::typedConditions() const {
+    return {.device = chosenDevice(), .place = utf8(m_place->text().trimmed())};
+}
+
+std::optional<Conditions> SessionBar::conditionsToNote() const {
+    if (!m_session || !m_lift)
+        return std::nullopt;
+    const auto record = m_logbook.log().session(*m_session);
+    const Conditions typed = typedConditions();
+    if (typed == Conditions{} ||
+        std::ranges::find(record.conditions, *m_lift, &LiftConditions::lift) !=
+            record.conditions.end() ||
+        std::ranges::find(record.sets, *m_lift, &log::PlacedSet::lift) != record.sets.end())
+        return std::nullopt;
+    return typed;
 }
 
 bool SessionBar::saves() const {
@@ -57,7 +74,7 @@ void SessionBar::save(const std::function<void(SessionHead&)>& change, QLineEdit
     try {
         SessionHead now = m_logbook.log().session(*m_session).head.value;
         change(now);
-        const QString question = changeQuestion(m_logbook.log(), *m_session, now, m_lift);
+        const QString question = changeQuestion(m_logbook.log(), *m_session, now);
         if (question.isEmpty()) {
             write(*m_session, change, typedIn);
             return;
@@ -120,8 +137,35 @@ void SessionBar::saveDate() {
     });
 }
 
+// As save(), of the lift that is shown.
+void SessionBar::saveConditions(const std::function<void(Conditions&)>& change,
+                                QLineEdit* typedIn) {
+    if (!saves())
+        return;
+    if (!m_lift) {
+        Q_EMIT problem(tr("Choose a lift first: device and place are written down with it."));
+        return;
+    }
+    // Where the session has neither sets nor conditions of it, all that is shown is the coach's.
+    const Conditions before = m_logbook.log().conditions(*m_session, *m_lift);
+    Conditions now = conditionsToNote().value_or(before);
+    change(now);
+    try {
+        if (typedIn)
+            typedIn->setModified(false);
+        m_logbook.setConditions(*m_session, *m_lift, now);
+        if (const QString told = deviceNews(m_logbook.log(), *m_session, *m_lift, before, now);
+            !told.isEmpty())
+            Q_EMIT news(told);
+    } catch (const std::exception& error) {
+        if (typedIn)
+            typedIn->setModified(true);
+        Q_EMIT problem(said(error));
+    }
+}
+
 void SessionBar::saveDevice() {
-    save([device = chosenDevice()](SessionHead& head) { head.device = device; });
+    saveConditions([device = chosenDevice()](Conditions& now) { now.device = device; });
 }
 
 void SessionBar::savePlace() {
@@ -132,7 +176,7 @@ void SessionBar::savePlace() {
         m_place->setText(place);
         m_place->setModified(true);
     }
-    save([place](SessionHead& head) { head.place = utf8(place); }, m_place);
+    saveConditions([place](Conditions& now) { now.place = utf8(place); }, m_place);
 }
 
 void SessionBar::saveBodyMass() {

@@ -116,7 +116,8 @@ Entry StationPage::entryFor(std::size_t who) const {
     entry.session = at.session;
     if (m_work->lift)
         entry.lift = m_work->lift->id;
-    entry.conditions = m_work->station.value.conditions;
+    if (m_work->station.value.conditions != Conditions{})
+        entry.conditions = m_work->station.value.conditions;
     if (!at.session) {
         entry.head.athlete = at.athlete.id;
         entry.head.date = m_day;
@@ -153,7 +154,9 @@ void StationPage::take(const TypedAttempts& typed, std::size_t who) {
     entry.battery = [typed, id = test()->id,
                      conditions = m_work->station.value.conditions](Battery& battery) {
         if (!typed.attempts.empty()) {
-            conditionsOf(battery, id) = conditions; // the test comes into the battery with it
+            Conditions& held = conditionsOf(battery, id); // the test comes in with it
+            if (conditions != Conditions{})
+                held = conditions;
             auto& attempts = std::ranges::find(battery.tests, id, &TestAttempts::kind)->attempts;
             attempts.insert(attempts.end(), typed.attempts.begin(), typed.attempts.end());
         }

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Under what the chosen test was made: shown, kept field by field, taken over from the last time.
+#include "core/model/names.h"
+#include "ui/athlete/battery/attemptsview.h"
+#include "ui/words/format.h"
+
+#include <QLineEdit>
+
+namespace slopebook::ui {
+
+void AttemptsView::showConditions() {
+    Conditions shown;
+    const OfferedTest* chosen = offered();
+    for (const BatterySession& one : m_sessions)
+        if (session() == one.session && chosen && chosen->id)
+            if (const TestAttempts* test = one.battery.test(*chosen->id))
+                shown = test->conditions;
+    m_surface->setText(text(shown.surface));
+    m_device->clear();
+    for (const auto& device : m_logbook.log().devices())
+        if (shown.device == device.id)
+            m_device->setText(text(device.value.name));
+    m_footwear->setText(text(shown.footwear));
+    m_technique->setText(text(shown.technique));
+}
+
+// Each field is kept alone, and only where the coach changed it; of the chosen test alone.
+void AttemptsView::keepCondition(const QLineEdit* field) {
+    guarded([&] {
+        const OfferedTest* test = offered();
+        if (!session() || !test || !field->isModified())
+            return;
+        const TestKindId kind = keyOf(test->kind);
+        Battery battery = m_logbook.log().battery(*session());
+        Conditions& conditions = conditionsOf(battery, kind);
+        const Conditions before = conditions;
+        const std::string typed = utf8(field->text().trimmed());
+        if (field == m_device)
+            conditions.device = deviceNamed(typed);
+        else
+            (field == m_surface    ? conditions.surface
+             : field == m_footwear ? conditions.footwear
+                                   : conditions.technique) = typed;
+        if (conditions == before)
+            return;
+        keep(battery, tr("change conditions"));
+    });
+}
+
+/// The device of that name, made where there is none; nothing without a name.
+std::optional<DeviceId> AttemptsView::deviceNamed(const std::string& name) {
+    if (name.empty())
+        return std::nullopt;
+    for (const auto& device : m_logbook.log().devices())
+        if (nameKey(device.value.name) == nameKey(name))
+            return device.id;
+    return m_logbook.addDevice({.name = tidyName(name).value_or(name)});
+}
+
+// Those of the newest session are the likely ones, test by test; it is said, so that what differs
+// is changed.
+void AttemptsView::takeConditionsOver(SessionId into) {
+    for (const BatterySession& one : m_sessions) {
+        if (one.session == into)
+            continue;
+        Battery battery = m_logbook.log().battery(into);
+        bool any = false;
+        for (const TestAttempts& test : one.battery.tests)
+            if (test.conditions != Conditions{}) {
+                conditionsOf(battery, test.kind) = test.conditions;
+                any = true;
+            }
+        if (!any)
+            continue;
+        const QString day = dateText(one.date);
+        keep(battery, tr("take the conditions over"));
+        say(tr("The conditions of the tests are taken over from %1: change what differs.").arg(day),
+            false);
+        return;
+    }
+}
+
+} // namespace slopebook::ui
