@@ -111,6 +111,11 @@ class TestStation : public QObject {
         QVERIFY(m_window->workspace());
         work().focusEntry();
     }
+    static void picture(QWidget& widget, const QString& name) {
+        if (qEnvironmentVariableIsSet("SLOPEBOOK_PICTURES"))
+            QTest::qWait(100); // laid out
+        keepPicture(widget, name);
+    }
     static double speedOf(std::size_t who, int set) {
         return (set == 0 ? 1.0 : set == 1 ? 0.8 : 0.6) + 0.002 * double(who);
     }
@@ -129,9 +134,16 @@ private Q_SLOTS:
             m_pull = log.add(Lift{.name = "Bench pull"});
             m_encoder = log.add(Device{.name = "Encoder 1"});
             m_camera = log.add(Device{.name = "Camera"});
-            TestKind hop{.name = "Hop", .unit = "m", .twoSided = true, .attempts = 2};
+            TestKind hop;
+            hop.name = "Hop";
+            hop.unit = "m";
+            hop.twoSided = true;
+            hop.attempts = 2;
             m_hop = log.add(hop);
-            m_jump = log.add(TestKind{.name = "Long jump", .unit = "m", .attempts = 3});
+            TestKind jump;
+            jump.name = "Long jump";
+            jump.unit = "m";
+            m_jump = log.add(jump);
             m_rack = log.add(Station{.name = "Rack 1",
                                      .lift = m_squat,
                                      .conditions = {.device = m_encoder, .surface = "rubber"},
@@ -183,7 +195,7 @@ private Q_SLOTS:
         }
         QCOMPARE(shown("turn"), u"All done: 24 here."_s);
         QVERIFY(onDisk().check().empty());
-        keepPicture(*m_window, u"station-all-done"_s);
+        picture(*m_window, u"station-all-done"_s);
     }
 
     void theDaysOtherLines() {
@@ -216,7 +228,7 @@ private Q_SLOTS:
         QCOMPARE(turn(), 0); // 40 lifted, 80 not: 60 is still on the ladder
         QCOMPARE(shown("turn"), u"Ada: 60 kg next."_s);
         QVERIFY(shown("reason").contains(u"80 kg was not lifted"_s));
-        keepPicture(*m_window, u"station"_s);
+        picture(*m_window, u"station"_s);
     }
 
     void aRefusalMovesNothing_data() {
@@ -243,7 +255,7 @@ private Q_SLOTS:
         QCOMPARE(allSets(), 0);
         QVERIFY2(page().answer().contains(says), qPrintable(page().answer()));
         if (typed == u"40 f"_s)
-            keepPicture(*m_window, u"station-refusal"_s);
+            picture(*m_window, u"station-refusal"_s);
         QTest::keyClick(line(), Qt::Key_Down);
         QCOMPARE(line()->text(), taken);
         QTest::keyClick(line(), Qt::Key_Return);
@@ -440,7 +452,7 @@ private Q_SLOTS:
         type(u"2.31 2.35"_s);
         QCOMPARE(batteries(0).front().battery.test(m_jump)->attempts.size(), std::size_t(2));
         type(u"ada - # tired"_s);
-        keepPicture(*m_window, u"station-tests"_s);
+        picture(*m_window, u"station-tests"_s);
     }
 
     void doubtsAreAskedOnce() {
@@ -479,7 +491,7 @@ private Q_SLOTS:
             QVERIFY(form);
             QTest::keyClicks(QApplication::focusWidget(), u"Platform"_s);
             chooseByKeys(form->findChild<QComboBox*>(u"stationLift"_s), u"Bench pull"_s);
-            keepPicture(*dialog, u"station-dialog"_s);
+            picture(*dialog, u"station-dialog"_s);
             inNextDialog([&](QWidget* second) {
                 auto* who = qobject_cast<RosterDialog*>(second);
                 QVERIFY(who);
@@ -488,7 +500,7 @@ private Q_SLOTS:
                     QTest::keyClicks(find, name);
                     QTest::keyClick(find, Qt::Key_Return);
                 }
-                keepPicture(*second, u"roster-dialog"_s);
+                picture(*second, u"roster-dialog"_s);
                 QTest::keyClick(find, Qt::Key_Return); // nothing typed: that is all
             });
             QTest::keyClick(dialog, Qt::Key_Return);
@@ -548,7 +560,7 @@ private Q_SLOTS:
         QCOMPARE(sets(1).front().load, 40_kg);
         type(u"60 nicht"_s);
         QVERIFY2(page().answer().contains(u"“60 - # nicht”"_s), qPrintable(page().answer()));
-        keepPicture(*m_window, u"station-german"_s);
+        picture(*m_window, u"station-german"_s);
     }
 
     void beforeThereIsAnything() {
@@ -560,7 +572,7 @@ private Q_SLOTS:
         openWindow();
         QCOMPARE(shown("turn"), u"No station yet."_s);
         QVERIFY(!line()->isEnabled());
-        keepPicture(*m_window, u"station-none"_s);
+        picture(*m_window, u"station-none"_s);
     }
 };
 

@@ -154,6 +154,7 @@ QWidget* StationPage::buildPicture() {
     m_done = new TextTable(this);
     m_doneTable = rowTable(m_done, tr("Done here today"),
                            {.compact = true, .wraps = false, .lastTakesRest = true});
+    m_doneTable->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_doneTable->setObjectName(QStringLiteral("doneHere"));
     m_undo = new QLabel;
     m_undo->setObjectName(QStringLiteral("takesBack"));

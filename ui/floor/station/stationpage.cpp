@@ -54,9 +54,6 @@ StationPage::StationPage(Logbook& logbook, Clock clock, QWidget* parent)
 
 void StationPage::connectParts() {
     connect(m_stations, &QComboBox::activated, this, [this] {
-        m_drafts.clear();
-        m_line->clear();
-        m_turn.reset();
         guarded([this] { readAll(); });
         focusLine();
     });
@@ -171,8 +168,6 @@ void StationPage::chooseStation(StationId station) {
     if (at < 0 || at == m_stations->currentIndex())
         return;
     m_stations->setCurrentIndex(at);
-    m_drafts.clear();
-    m_turn.reset();
     guarded([this] { readAll(); });
 }
 

@@ -97,6 +97,7 @@ private:
 
     // What is shown.
     void setTurn(std::optional<std::size_t> at);
+    void keepDraft();
     void moveOn(std::size_t from);
     void pass(int direction);
     void showAll();
@@ -138,7 +139,8 @@ private:
     std::optional<std::size_t> m_turn;
     std::optional<SessionView> m_view;                     ///< of whose turn it is, at a lift
     std::map<AthleteId, std::chrono::sys_seconds> m_since; ///< their last set
-    std::map<AthleteId, QString> m_drafts; ///< typed for somebody, and not written yet
+    /// Typed for somebody at a station, and not written yet.
+    std::map<std::pair<StationId, AthleteId>, QString> m_drafts;
     bool m_writing = false;
     QString m_meant;   ///< the line as probably meant, while a question stands
     QString m_doubted; ///< the line that was asked about: Enter again takes it

@@ -44,6 +44,7 @@ void StationPage::readAll() {
         before.push_back(at.athlete.id);
         doneBefore.push_back(at.done());
     }
+    keepDraft();
     const bool sameStation = m_work && id == m_work->station.id;
     const auto turnBefore = sameStation ? turn() : std::nullopt;
     m_here.clear();
@@ -71,13 +72,16 @@ void StationPage::readAll() {
     if (!at && !m_here.empty())
         at = answers::nextTurn(due(), lastToStepUp(m_here)).value_or(0);
     m_roster->setTurn({});
-    setTurn(at);
+    if (at && turnBefore && m_here[*at].athlete.id == *turnBefore)
+        m_turn = at; // and what is being typed stays as it is
+    else
+        setTurn(at);
     showAll();
 }
 
 // What was lifted before midnight and after it with no more between is one day's.
 bool StationPage::isBeingLifted() const {
-    constexpr std::chrono::hours longestBreak{2};
+    static constexpr std::chrono::hours longestBreak{2};
     return std::ranges::any_of(
         m_since, [this](const auto& one) { return m_clock.seconds() - one.second < longestBreak; });
 }
@@ -110,22 +114,14 @@ void StationPage::fillTests() {
 void StationPage::setTurn(std::optional<std::size_t> at) {
     if (at == m_turn)
         return;
-    if (m_turn) { // what is typed for somebody waits for them
-        const AthleteId before = m_here[*m_turn].athlete.id;
-        if (m_line->text().isEmpty())
-            m_drafts.erase(before);
-        else
-            m_drafts[before] = m_line->text();
-    }
+    keepDraft();
     m_turn = at;
     m_meant.clear();
     m_doubted.clear();
     m_line->forgetRefused();
-    const auto draft = at ? m_drafts.find(m_here[*at].athlete.id) : m_drafts.end();
-    if (draft != m_drafts.end())
-        m_line->setText(draft->second);
-    else if (at)
-        m_line->clear();
+    const auto draft =
+        at ? m_drafts.find({m_work->station.id, m_here[*at].athlete.id}) : m_drafts.end();
+    m_line->setText(draft != m_drafts.end() ? draft->second : QString());
     if (at && m_here[*at].tests.next)
         m_tests->setCurrentIndex(static_cast<int>(m_here[*at].tests.next->test));
     guarded([this] { showTurn(); });
@@ -133,6 +129,17 @@ void StationPage::setTurn(std::optional<std::size_t> at) {
         sayHelp();
     else
         echo();
+}
+
+/// What is typed for somebody waits for them.
+void StationPage::keepDraft() {
+    if (!m_turn || !m_work)
+        return;
+    const std::pair whose{m_work->station.id, m_here[*m_turn].athlete.id};
+    if (m_line->text().isEmpty())
+        m_drafts.erase(whose);
+    else
+        m_drafts[whose] = m_line->text();
 }
 
 void StationPage::moveOn(std::size_t from) {
@@ -180,7 +187,7 @@ void StationPage::showTurn() {
         return;
     }
     const AtStation& at = m_here[*m_turn];
-    const bool anyDue = std::ranges::find(due(), true) != due().end();
+    const bool anyDue = std::ranges::any_of(m_here, &AtStation::isDue);
     const LoadUnit unit = m_logbook.loadUnit();
     m_sentence->setText(anyDue ? turnText(*m_work, at, unit)
                                : tr("All done: %1 here.").arg(m_here.size()));

@@ -184,14 +184,15 @@ void StationPage::write(Entry entry, std::size_t who) {
     m_meant.clear();
     m_doubted.clear();
     if (m_turn == who)
-        m_drafts.erase(athlete);
+        m_drafts.erase({m_work->station.id, athlete});
     read(who);
     showRoster();
     const auto before = m_turn;
     moveOn(who);
     if (m_turn == before)
         showTurn();
-    say(tr("Written: %1").arg(line.simplified()), false);
+    say(tr("Written for %1: %2").arg(text(m_here[who].athlete.value.name), line.simplified()),
+        false);
 }
 
 } // namespace slopebook::ui
