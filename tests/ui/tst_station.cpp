@@ -98,8 +98,9 @@ class TestStation : public QObject {
         log::Log log = log::Log::open(m_folder->path());
         log.setRoster({station, today, {m_squad.begin(), m_squad.begin() + qsizetype(many)}});
     }
-    void openWindow(const QString& language = {}) {
+    void openWindow(const QString& language = {}, const Settings& settings = {}) {
         Surroundings given;
+        given.settings = settings;
         given.clock = m_clock.clock();
         given.settings.language = language;
         given.settings.page = u"stations"_s;
@@ -318,6 +319,31 @@ private Q_SLOTS:
         work().showPage(Page::Stations);
         QCOMPARE(line()->text(), u"40 0.7"_s);
         QCOMPARE(turn(), 2);
+    }
+
+    void whatIsTypedOutlivesTheWindow() {
+        here(m_rack, 3);
+        openWindow();
+        page().chooseStation(m_rack);
+        QTest::keyClick(line(), Qt::Key_PageDown);
+        QTest::keyClicks(line(), u"40 0.8"_s);
+        QTest::keyClick(line(), Qt::Key_PageDown);
+        QTest::keyClicks(line(), u"40 0.7"_s);
+        const Settings kept = m_window->settings();
+        m_window.reset();
+        QCOMPARE(allSets(), 0);
+        openWindow({}, kept);
+        page().chooseStation(m_rack);
+        QTest::keyClick(line(), Qt::Key_PageDown);
+        QCOMPARE(turn(), 1);
+        QCOMPARE(line()->text(), u"40 0.8"_s);
+        QTest::keyClick(line(), Qt::Key_Return);
+        QCOMPARE(turn(), 2);
+        QCOMPARE(line()->text(), u"40 0.7"_s);
+        QTest::keyClick(line(), Qt::Key_Return);
+        QCOMPARE(sets(1).front().reps.front().velocity, 0.8);
+        QCOMPARE(sets(2).front().reps.front().velocity, 0.7);
+        QVERIFY(m_window->settings().unwritten.isEmpty());
     }
 
     void undoAcrossARotationNamesWhoseItIs() {

@@ -231,8 +231,32 @@ void StationPage::chooseWho() {
     }
 }
 
-QString StationPage::typed() const {
-    return m_line->text();
+QStringList StationPage::unwritten() const {
+    auto all = m_drafts;
+    if (m_turn && m_work && !m_line->text().isEmpty())
+        all[{m_work->station.id, m_here[*m_turn].athlete.id}] = m_line->text();
+    QStringList kept;
+    for (const auto& [whose, line] : all)
+        kept << QStringList{nameOf(m_logbook.log().file()), text(isoDate(m_day)),
+                            QString::number(raw(whose.first)), QString::number(raw(whose.second)),
+                            line}
+                    .join(QLatin1Char('\n'));
+    return kept;
+}
+
+void StationPage::takeUnwritten(const QStringList& kept) {
+    for (const QString& one : kept) {
+        const QStringList parts = one.split(QLatin1Char('\n'));
+        if (parts.size() == 5 && parts[0] == nameOf(m_logbook.log().file()) &&
+            parts[1] == text(isoDate(m_clock.today())))
+            m_drafts[{StationId{parts[2].toLongLong()}, AthleteId{parts[3].toLongLong()}}] =
+                parts[4];
+    }
+    if (!m_turn || !m_line->text().isEmpty())
+        return;
+    const auto own = m_drafts.find({m_work->station.id, m_here[*m_turn].athlete.id});
+    if (own != m_drafts.end())
+        m_line->setText(own->second);
 }
 
 QString StationPage::answer() const {

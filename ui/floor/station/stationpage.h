@@ -65,8 +65,11 @@ public:
     void addStation();
     void changeStation();
     void chooseWho();
-    /// What is typed and not written yet; typed back it stands there again.
-    QString typed() const;
+    /// What is typed and not written yet, for the next window on this log: file, day, station,
+    /// athlete and line of each, a line break between them.
+    QStringList unwritten() const;
+    /// Of this log and day; it stands there again when it is the athlete's turn.
+    void takeUnwritten(const QStringList& kept);
 
     StationEdit* line() const { return m_line; }
     QString answer() const;

@@ -46,9 +46,9 @@ void StationPage::submit() {
 // Nothing moves: the line stays, what is wrong is marked, and what would be taken is offered.
 void StationPage::refuse(const LineProblem& problem, const QString& line) {
     const auto* kind = test();
-    say(kind ? problemText(problem, line, kind->value, m_logbook.loadUnit())
-             : problemText(problem, line, m_logbook.loadUnit()),
-        true);
+    const QString why = kind ? problemText(problem, line, kind->value, m_logbook.loadUnit())
+                             : problemText(problem, line, m_logbook.loadUnit());
+    say(tr("Not written. %1").arg(why), true);
     m_line->markRefused(static_cast<int>(problem.where.start),
                         static_cast<int>(problem.where.length),
                         QString::fromStdU16String(problem.instead));

@@ -61,8 +61,7 @@ QString lastOf(const AtStation& at, LoadUnit unit) {
         return {};
     const Set& set = at.sets.back().set;
     if (set.outcome == Outcome::NotLifted)
-        return StationWords::tr("%1 \u00d7", "a load that was not lifted")
-            .arg(massText(set.load, unit));
+        return StationWords::tr("%1 \u00d7").arg(massText(set.load, unit));
     const auto point = pointVelocity(set, PointRule::Fastest);
     return point ? QStringLiteral("%1  %2").arg(massText(set.load, unit), speedText(*point))
                  : massText(set.load, unit);
