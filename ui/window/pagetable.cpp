@@ -48,6 +48,8 @@ const std::array<PageEntry, pageCount>& pages() {
     static const std::array<PageEntry, pageCount> all{{
         {Session, Part::Floor, Qt::Key_1, "session", true, true,
          [] { return Workspace::tr("Session"); }, make<EntryPage>},
+        {Stations, Part::Floor, Qt::Key_T, "stations", false, false,
+         [] { return Workspace::tr("Stations"); }, make<StationPage>},
         {Lines, Part::Athlete, Qt::Key_2, "lines", true, true,
          [] { return Workspace::tr("Lines"); }, make<ProfilePage>},
         {History, Part::Athlete, Qt::Key_3, "history", true, true,
@@ -66,8 +68,6 @@ const std::array<PageEntry, pageCount>& pages() {
          [] { return Workspace::tr("Blocks"); }, make<BlocksPage>},
         {Noise, Part::Squad, Qt::Key_0, "noise", true, true,
          [] { return Workspace::tr("Noise and devices"); }, make<NoisePage>},
-        {Stations, Part::Floor, Qt::Key_T, "stations", false, false,
-         [] { return Workspace::tr("Stations"); }, make<StationPage>},
     }};
     return all;
 }

@@ -14,6 +14,7 @@ namespace slopebook::ui {
 /// In the order of the table.
 enum class Page {
     Session,
+    Stations,
     Lines,
     History,
     Comparison,
@@ -22,8 +23,7 @@ enum class Page {
     Plan,
     Changes,
     Blocks,
-    Noise,
-    Stations
+    Noise
 };
 
 /// Whose a page is: everybody's here today, one person's, all's.
