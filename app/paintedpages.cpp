@@ -3,8 +3,8 @@
 
 #include "app/offscreen.h"
 #include "ui/paper/batteryprint.h"
-#include "ui/paper/comparisonpage.h"
 #include "ui/paper/plancard.h"
+#include "ui/paper/printedcomparison.h"
 
 namespace slopebook::app {
 

@@ -4,10 +4,11 @@
 #include "app/commands/ask.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
+#include "core/answers/followtold.h"
 #include "core/answers/planbounds.h"
 #include "core/answers/sentence.h"
 #include "core/answers/sources.h"
-#include "core/answers/threshold.h"
+#include "core/answers/squadtold.h"
 #include "core/answers/told.h"
 
 #include <cmath>
@@ -60,7 +61,7 @@ std::string maximumText(const Profile& profile) {
         text += "MVT        " + fixed(profile.mvt->value, 3) + " m/s";
         if (profile.mvt->sd)
             text += " (SD " + fixed(*profile.mvt->sd, 3) + ")";
-        text += ", " + answers::cited(describe(*profile.mvt)) + "\n";
+        text += ", " + english(sourceOf(asCited(*profile.mvt))) + "\n";
     }
     if (!profile.oneRm)
         return text + "1RM        no estimate: " + english(profile.oneRm.why().reason) + "\n";
@@ -98,13 +99,6 @@ std::string pointsText(const Profile& profile) {
 
 } // namespace
 
-std::string oneRmText(const Answer<OneRm>& oneRm) {
-    if (!oneRm)
-        return "none: " + english(oneRm.why().reason);
-    return fixed(oneRm->estimate, 1) + " kg" +
-           (oneRm->interval ? " (" + interval(*oneRm->interval, 1) + ")" : std::string());
-}
-
 std::string profileText(const log::Log& log, const ui::Background& about, const Profile& profile,
                         const std::string& which) {
     const LiftSession& session = profile.session;
@@ -121,7 +115,7 @@ std::string profileText(const log::Log& log, const ui::Background& about, const 
     text += "\n" + pointsText(profile);
     if (const std::string notes = notesText(profile.notes); !notes.empty())
         text += "\n" + notes;
-    return text + "\n" + caution;
+    return text + "\n" + cautionText();
 }
 
 namespace {
@@ -241,9 +235,9 @@ std::string unsettledText(const std::vector<Unsettled>& all) {
 /// Of the latest session whose change from the baseline is unclear.
 std::string unsettledText(const Follow& follow) {
     for (auto each = follow.sessions.rbegin(); each != follow.sessions.rend(); ++each)
-        if (each->change && each->change->read.reading == Reading::Unclear)
+        if (const Words settling = settlingWords(*each); !settling.empty())
             return "What would settle the change of " + keyOf(each->session) + ":\n  " +
-                   english(settlingWords(unsettled({follow.load}, each->change->unsettled))) + "\n";
+                   english(settling) + "\n";
     return {};
 }
 
@@ -256,10 +250,10 @@ std::string comparisonText(const log::Log& log, const ui::Background& about, con
                        "\n" + linesText(c) + oneRmChangeText(c) + unsettledText(unsettled(c));
     if (c.from.mvt)
         text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " +
-                answers::cited(describe(*c.from.mvt)) + "\n";
+                english(sourceOf(asCited(*c.from.mvt))) + "\n";
     if (const std::string notes = notesText(c.notes); !notes.empty())
         text += "\n" + notes;
-    return text + "\n" + caution;
+    return text + "\n" + cautionText();
 }
 
 std::string sharedLoadsText(const ui::Background& about, const LiftSession& from,
@@ -346,16 +340,6 @@ std::string followText(const ui::Background& about, const Follow& follow,
     return text + notesText(follow.notes);
 }
 
-std::string dayNoiseText(const DayNoise& noise) {
-    if (noise.origin == DayNoise::Origin::None)
-        return "no day-to-day noise is known";
-    const double found = std::sqrt(noise.variance.value);
-    if (noise.pairs > 0 && found < 0.00005)
-        return "none found beyond the scatter within a day (" + english(sourceOf(asCited(noise))) +
-               ")";
-    return fixed(found, 4) + " m/s day to day (" + english(sourceOf(asCited(noise))) + ")";
-}
-
 std::string noiseText(const log::Log& log, const LiftNoise& noise) {
     TextTable table({{"Load kg"},
                      {"Pairs"},
@@ -380,16 +364,14 @@ std::string noiseText(const log::Log& log, const LiftNoise& noise) {
     }
     std::string text = table.empty() ? std::string() : table.text();
     if (alike)
-        text +=
-            "No spread at this resolution: the repeat tests at such a load all differ alike, as "
-            "far as the speeds were written down. That is no error of zero.\n";
+        text += english(noSpreadWords()) + "\n";
     if (noise.oneRm && !answers::spreads(*noise.oneRm, 2))
         text += "Estimated 1RM: no spread at this resolution\n";
     else if (noise.oneRm)
         text += "Estimated 1RM: typical error " + fixed(noise.oneRm->value, 2) + " kg (" +
                 interval(noise.oneRm->interval, 2) + "), smallest detectable change " +
                 fixed(noise.oneRm->smallestDetectable(), 1) + " kg\n";
-    text += "Whole line: " + dayNoiseText(noise.day) + "\n";
+    text += "Whole line: " + english(inUseWords(asCited(noise.day), 4)) + "\n";
     std::map<AthleteId, std::string> names;
     for (const auto& athlete : log.athletes())
         names[athlete.id] = athlete.value.name;

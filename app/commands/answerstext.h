@@ -26,9 +26,5 @@ std::string sharedLoadsText(const ui::Background& about, const LiftSession& from
 std::string followText(const ui::Background& about, const answers::Follow& follow,
                        std::span<const Stored<BlockId, Block>> blocks, double level);
 std::string noiseText(const log::Log& log, const answers::LiftNoise& noise);
-/// "0.012 m/s day to day (published, not yours: ...)".
-std::string dayNoiseText(const answers::DayNoise& noise);
-/// "88.3 kg (84.1 to 93.9)", or why there is none.
-std::string oneRmText(const Answer<answers::OneRm>& oneRm);
 
 } // namespace slopebook::app

@@ -3,6 +3,7 @@
 
 #include "app/commands/commands.h"
 #include "core/answers/figures.h"
+#include "core/answers/method.h"
 #include "core/exchange/cells.h"
 #include "core/model/errors.h"
 #include "core/model/few.h"
@@ -13,10 +14,22 @@ namespace slopebook::app {
 using answers::fixed;
 using answers::signedFixed;
 
-const char* const caution =
-    "Caution: loads are estimates, not clearance to lift. Near-maximal lifts need a competent\n"
-    "spotter or safeties, and a coach's eye. Pain, illness or return from injury: a qualified\n"
-    "practitioner decides. Local rules come first.\n";
+std::string cautionText() {
+    constexpr std::size_t width = 90;
+    std::string text = "Caution:", line;
+    for (const Words& sentence : answers::cautionWords(false))
+        text += " " + english(sentence);
+    text[9] = 'l'; // after the colon
+    std::string lines;
+    for (std::size_t from = 0; from < text.size();) {
+        std::size_t to = text.size();
+        if (to - from > width)
+            to = text.rfind(' ', from + width);
+        lines += text.substr(from, to - from) + "\n";
+        from = to + 1;
+    }
+    return lines;
+}
 
 namespace {
 

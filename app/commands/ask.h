@@ -50,6 +50,6 @@ std::string findingsText(const std::vector<Words>& findings);
 std::string percent(double level);
 
 /// The caution that goes with every estimate.
-extern const char* const caution;
+std::string cautionText();
 
 } // namespace slopebook::app

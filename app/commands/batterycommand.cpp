@@ -4,6 +4,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/outputs.h"
 #include "app/commands/texttable.h"
+#include "core/answers/batterytold.h"
 #include "core/answers/figures.h"
 #include "core/log/snapshot.h"
 #include "core/questions/batterytable.h"
@@ -52,7 +53,7 @@ std::string testsText(const answers::BatteryComparison& battery) {
                    std::string(answers::word(test.read.reading)) +
                        (test.context.empty() ? "" : " (context changed)")});
     }
-    return table.empty() ? "No test of the battery was done on either side.\n" : table.text();
+    return table.empty() ? english(answers::batterySummary(battery).front()) + "\n" : table.text();
 }
 
 /// Where a lift has no line to judge by: what was seen at the loads of both sides.
@@ -97,14 +98,14 @@ std::string restText(const ui::BatteryAnswer& answer) {
                     "\n" + sharedText(lift);
     }
     for (const Words& what : answer.unread)
-        text += "\nLeft out, for it cannot be read: " + english(what) + "\n";
+        text += "\n" + english(answers::leftOutWords(what)) + "\n";
     return text + notesText(battery.notes);
 }
 
 std::string batteryText(const ui::BatteryAnswer& answer) {
     return answer.athlete.value.name + ": all tests from " + answer.battery.fromLabel + " to " +
            answer.battery.toLabel + "\n\n" + testsText(answer.battery) + restText(answer) + "\n" +
-           caution + "\n";
+           cautionText() + "\n";
 }
 
 void seenJson(Json& json, const char* name, const answers::SeenTest& seen) {

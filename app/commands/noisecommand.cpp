@@ -3,6 +3,8 @@
 #include "app/commands/answerstext.h"
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "core/answers/sources.h"
+#include "core/answers/squadtold.h"
 #include "core/log/snapshot.h"
 #include "core/questions/liftcontext.h"
 
@@ -25,7 +27,8 @@ std::string text(const log::Log& log, const ui::NoiseGroup& group) {
     std::string title = group.lift.name;
     if (group.device)
         title += ", " + group.deviceName;
-    const std::string inUse = "In use: " + dayNoiseText(group.inUse) + "\n";
+    const std::string inUse =
+        "In use: " + english(answers::inUseWords(answers::asCited(group.inUse), 4)) + "\n";
     if (group.noise)
         return title + "\n" + noiseText(log, *group.noise) + inUse + "\n";
     return title + "\nNo noise of its own: " + english(group.noise.why().reason) + "\n" + inUse +

@@ -41,23 +41,6 @@ void noteDevices(const Comparison& c, std::vector<Note>& notes) {
                                           "change may be the device's")});
 }
 
-void noteSmallest(const Comparison& c, std::vector<Note>& notes) {
-    const auto note = [&notes](Words words) {
-        notes.push_back({Note::Kind::SmallestSource, std::move(words)});
-    };
-    const bool byLoad = !c.settings.smallestAt.empty();
-    if (byLoad)
-        note(say("smallest change that matters, by load: %1",
-                 sourceOf(asCited(c.settings.smallestAt.begin()->second))));
-    if (const auto& m = c.settings.smallestVelocity)
-        note(byLoad ? say("smallest change of speed that matters, other loads: %1 m/s (%2)",
-                          figure(m->value, 3), sourceOf(asCited(*m)))
-                    : smallestSpeedNote(*m).words);
-    if (const auto& m = c.settings.smallestOneRm; m && c.oneRm)
-        note(say("smallest change of the estimated max that matters: %1 (%2)",
-                 massWords(m->value, asEstimate), sourceOf(asCited(*m))));
-}
-
 void noteVariances(const Comparison& c, std::vector<Note>& notes) {
     const auto ratio = c.lines.varianceRatio();
     if (!ratio || !(ratio->p < unequalP))
@@ -83,25 +66,55 @@ Note asSeenNote() {
                 "seen there on both days, from the typical error of a point")};
 }
 
-Note dayNoiseNote(const DayNoise& noise) {
-    const auto note = [](Words words) {
-        return Note{Note::Kind::DayNoiseSource, std::move(words)};
-    };
+Words dayNoiseWords(const DayNoise& noise) {
     if (noise.origin == DayNoise::Origin::None)
-        return note(say("no day-to-day noise is known: the readings are made from these two days "
-                        "alone, which calls too much a change"));
-    const Words source = sourceOf(asCited(noise));
+        return say("no day-to-day noise is known: the readings are made from these two days "
+                   "alone, which calls too much a change");
     if (noneFound(noise))
-        return note(
-            say("no day-to-day noise was found beyond the scatter within a day (%1)", source));
-    return note(say("day-to-day SD of a whole line, %1 m/s, is part of every reading (%2)",
-                    figure(std::sqrt(noise.variance.value), 3), source));
+        return say("no day-to-day noise was found beyond the scatter within a day (%1)",
+                   sourceOf(noise));
+    return say("day-to-day SD of a whole line, %1 m/s, is part of every reading (%2)",
+               figure(std::sqrt(noise.variance.value), 3), sourceOf(noise));
+}
+
+Note dayNoiseNote(const DayNoise& noise) {
+    return {Note::Kind::DayNoiseSource, dayNoiseWords(asCited(noise))};
+}
+
+namespace {
+
+Words smallestSpeed(const Smallest& m) {
+    return say("smallest change of speed that matters: %1 m/s (%2)", figure(m.value, 3),
+               sourceOf(m));
+}
+
+/// cite: by which each is told, asCited in a note.
+template <class Cite>
+std::vector<Words> smallestBy(const Comparison& c, const Cite& cite) {
+    std::vector<Words> all;
+    const bool byLoad = !c.settings.smallestAt.empty();
+    if (byLoad)
+        all.push_back(say("smallest change that matters, by load: %1",
+                          sourceOf(cite(c.settings.smallestAt.begin()->second))));
+    if (const auto& m = c.settings.smallestVelocity)
+        all.push_back(byLoad
+                          ? say("smallest change of speed that matters, other loads: %1 m/s (%2)",
+                                figure(m->value, 3), sourceOf(cite(*m)))
+                          : smallestSpeed(cite(*m)));
+    if (const auto& m = c.settings.smallestOneRm; m && c.oneRm)
+        all.push_back(say("smallest change of the estimated max that matters: %1 (%2)",
+                          massWords(m->value, asEstimate), sourceOf(cite(*m))));
+    return all;
+}
+
+} // namespace
+
+std::vector<Words> smallestWords(const Comparison& c) {
+    return smallestBy(c, [](const Smallest& m) { return m; });
 }
 
 Note smallestSpeedNote(const Smallest& smallest) {
-    return {Note::Kind::SmallestSource,
-            say("smallest change of speed that matters: %1 m/s (%2)", figure(smallest.value, 3),
-                sourceOf(asCited(smallest)))};
+    return {Note::Kind::SmallestSource, smallestSpeed(asCited(smallest))};
 }
 
 Note levelNote(double level) {
@@ -117,7 +130,8 @@ std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOn
                              "extrapolated")});
     noteDevices(c, notes);
     notes.push_back(dayNoiseNote(c.settings.dayNoise));
-    noteSmallest(c, notes);
+    for (Words& words : smallestBy(c, asCited<Smallest>))
+        notes.push_back({Note::Kind::SmallestSource, std::move(words)});
     noteVariances(c, notes);
     notes.insert(notes.end(), std::make_move_iterator(ofTheOneRm.begin()),
                  std::make_move_iterator(ofTheOneRm.end()));

@@ -16,6 +16,10 @@ std::vector<Note> comparisonNotes(const Comparison& comparison, std::vector<Note
 Note asSeenNote();
 /// The day-to-day noise in the readings and where it comes from; that there is none.
 Note dayNoiseNote(const DayNoise& noise);
+/// The same as words, its source whole.
+Words dayNoiseWords(const DayNoise& noise);
+/// Each smallest change that matters, its source whole.
+std::vector<Words> smallestWords(const Comparison& comparison);
 /// The smallest change of speed that matters and where it comes from.
 Note smallestSpeedNote(const Smallest& smallest);
 /// That intervals are at another level than usual.

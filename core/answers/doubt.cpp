@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/doubt.h"
 
+#include "core/model/phrases/answers.h"
 #include "core/stats/line.h"
 
 #include <algorithm>
@@ -119,6 +120,45 @@ std::optional<Doubt> doubt(const Set& typed, const LiftSession* today, const Lif
     if (const auto far = beside(typed, fastest, today, last))
         return far;
     return rising(typed, fastest, today);
+}
+
+namespace {
+
+/// As speeds are typed: a third decimal where there is one.
+Words speedWords(double velocity) {
+    const double hundredths = velocity * 100;
+    const bool third = std::abs(hundredths - std::round(hundredths)) > 0.05;
+    return say("%1 m/s", figure(velocity, third ? 3 : 2));
+}
+
+} // namespace
+
+Words doubtWords(const Doubt& doubt) {
+    using Kind = Doubt::Kind;
+    const bool speeds = doubt.kind != Kind::Heavy && doubt.kind != Kind::Light;
+    const Words typed = speeds ? speedWords(doubt.typed) : massWords(doubt.typed);
+    const Words expected = speeds ? speedWords(doubt.expected) : massWords(doubt.expected);
+    switch (doubt.kind) {
+    case Kind::Speed:
+        return doubt.today
+                   ? say("%1? Today's line says about %2 at that load.", typed, expected)
+                   : say("%1? Last time's line says about %2 at that load.", typed, expected);
+    case Kind::WithinSet:
+        return say("%1? The set's fastest rep is %2, and a later rep is fast again.", typed,
+                   expected);
+    case Kind::RisesWithLoad:
+        return say("%1? The lighter %3 went up at %2 today: speed falls as load rises.", typed,
+                   expected, doubt.other);
+    case Kind::Heavy:
+        return doubt.today
+                   ? say("%1? Today's heaviest load is %2.", typed, expected)
+                   : say("%1? The heaviest load of today and last time is %2.", typed, expected);
+    case Kind::Light:
+        break;
+    }
+    return doubt.today
+               ? say("%1? Today's lightest load is %2.", typed, expected)
+               : say("%1? The lightest load of today and last time is %2.", typed, expected);
 }
 
 } // namespace slopebook::answers

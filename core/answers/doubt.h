@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/model/session.h"
+#include "core/model/words.h"
 
 #include <optional>
 
@@ -33,5 +34,9 @@ struct Doubt {
 /// (with no last time: 5 times today's), far below under a fifth of the lightest. Common practice.
 /// today, last: nothing where there is no such session.
 std::optional<Doubt> doubt(const Set& typed, const LiftSession* today, const LiftSession* last);
+
+/// What is doubted, and what it is doubted by: "0.98 m/s? Today's line says about 0.60 m/s at that
+/// load."
+Words doubtWords(const Doubt& doubt);
 
 } // namespace slopebook::answers

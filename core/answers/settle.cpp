@@ -16,7 +16,7 @@ namespace slopebook::answers {
 namespace {
 
 /// How the tests of a change are laid out.
-struct Layout {
+struct Tests {
     int earlier = 1; ///< days that the earlier value is the mean of
     int later = 1;   ///< days of the later one
     int sameDay = 1; ///< times the later ladder is lifted on each
@@ -32,22 +32,22 @@ double clustering(int days) {
     return c;
 }
 
-stats::ChanceQuestion chanceQuestion(const RepeatsQuestion& q, const Layout& layout) {
-    const int later = layout.later * layout.sameDay;
+stats::ChanceQuestion chanceQuestion(const RepeatsQuestion& q, const Tests& tests) {
+    const int later = tests.later * tests.sameDay;
     const double days =
-        clustering(layout.earlier) / layout.earlier + clustering(layout.later) / layout.later;
+        clustering(tests.earlier) / tests.earlier + clustering(tests.later) / tests.later;
     // every further test brings its own residual degrees of freedom to the pooled scatter
     const double per = q.earlier.df / 2;
     // and every further day a repeat of what days do (as stats::moderated counts it)
     const double rho =
         q.day.value > 0 ? q.day.value / (q.day.value + (q.earlier.value + q.later.value) / 2) : 0;
     const double repeats =
-        (layout.earlier - clustering(layout.earlier) + layout.later - clustering(layout.later)) *
-        rho * rho;
+        (tests.earlier - clustering(tests.earlier) + tests.later - clustering(tests.later)) * rho *
+        rho;
     stats::ChanceQuestion chance{
         .effect = q.smallest,
-        .scatter = q.earlier.value / layout.earlier + q.later.value / later,
-        .scatterDf = q.earlier.df + per * (layout.earlier + later - 2),
+        .scatter = q.earlier.value / tests.earlier + q.later.value / later,
+        .scatterDf = q.earlier.df + per * (tests.earlier + later - 2),
         .prior = q.day.value * days,
         .priorDf = q.day.df + repeats,
         .expected = (q.dayExpected > 0 ? q.dayExpected : q.day.value) * days + q.standing.value,
@@ -79,17 +79,17 @@ Repeats repeatsToSettle(const RepeatsQuestion& q) {
     if (!(q.smallest > 0))
         throw BadInput(say("a smallest change of zero"),
                        say("a smallest change that matters above 0"));
-    const auto change = [&](const Layout& layout) {
-        return stats::chancesOverScatter(chanceQuestion(q, layout)).change;
+    const auto change = [&](const Tests& tests) {
+        return stats::chancesOverScatter(chanceQuestion(q, tests)).change;
     };
-    const auto held = [&](const Layout& layout) {
-        return stats::chancesOverScatter(chanceQuestion(q, layout)).held;
+    const auto held = [&](const Tests& tests) {
+        return stats::chancesOverScatter(chanceQuestion(q, tests)).held;
     };
-    const auto later = [](int r) { return Layout{.later = r}; };
-    const auto both = [](int r) { return Layout{.earlier = r, .later = r}; };
-    const auto sameDay = [](int r) { return Layout{.sameDay = r}; };
-    const auto fewest = [&](const auto& power, const auto& layout, int most) {
-        return stats::fewestRepeats([&](int r) { return power(layout(r)); }, q.power, most);
+    const auto later = [](int r) { return Tests{.later = r}; };
+    const auto both = [](int r) { return Tests{.earlier = r, .later = r}; };
+    const auto sameDay = [](int r) { return Tests{.sameDay = r}; };
+    const auto fewest = [&](const auto& power, const auto& tests, int most) {
+        return stats::fewestRepeats([&](int r) { return power(tests(r)); }, q.power, most);
     };
     return {.changeLater = fewest(change, later, q.most),
             .changeBoth = fewest(change, both, q.most),

@@ -61,8 +61,14 @@ Words sourceOf(const DayNoise& noise) {
 Words sourceOf(const Mvt& mvt) {
     switch (mvt.origin) {
     case Mvt::Origin::Athlete:
-        return mvt.count == 1 ? say("the athlete's own: one true maximum")
-                              : say("the athlete's own: mean of %1 true maxima", mvt.count);
+        if (mvt.source.empty())
+            return mvt.count == 1 ? say("the athlete's own: one true maximum")
+                                  : say("the athlete's own: mean of %1 true maxima", mvt.count);
+        return mvt.count == 1
+                   ? say("the athlete's own: one true maximum, drawn towards the lift's figure")
+                   : say("the athlete's own: mean of %1 true maxima, drawn towards the lift's "
+                         "figure",
+                         mvt.count);
     case Mvt::Origin::Coach:
         return mvt.source.empty() ? say("the coach's own") : say("the coach's own: %1", mvt.source);
     case Mvt::Origin::Published:

@@ -22,7 +22,7 @@ Words sourceOf(const Smallest& smallest);
 /// "the athlete's own: 4 repeat tests", "40 % the athlete's own: 4 repeat tests, 60 % published,
 /// not yours: ..."; nothing where no noise is known.
 Words sourceOf(const DayNoise& noise);
-/// "the athlete's own: mean of 3 true maxima".
+/// "the athlete's own: mean of 3 true maxima, drawn towards the lift's figure".
 Words sourceOf(const Mvt& mvt);
 
 /// Whether it is the scatter within a day that explains all: then there is no SD to name.

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/threshold.h"
 
-#include "core/answers/figures.h"
 #include "core/answers/published.h"
 #include "core/model/phrases/answers.h"
 
@@ -40,16 +39,12 @@ Mvt ownMvt(const Lift& lift, std::span<const Point> maxima) {
                                                         : generalSd;
     const double share = ofLift ? k * iccOf(lift) / (1 + (k - 1) * iccOf(lift)) : 1;
     const double w2 = (priorDf * withinAthlete * sd * sd + squares) / (priorDf - 1 + k);
-    Mvt mvt{.value = share * mean + (1 - share) * (ofLift ? ofLift->value : 0),
+    return {.value = share * mean + (1 - share) * (ofLift ? ofLift->value : 0),
             .sd = std::sqrt(w2 * (1 + 1 / k)),
             .origin = Mvt::Origin::Athlete,
-            .source = (maxima.size() > 1 ? "mean of " : "") +
-                      counted(static_cast<int>(maxima.size()), "true maximum"),
+            .source = ofLift ? "drawn towards the lift's figure" : "", // sourceOf() says it
             .count = static_cast<int>(maxima.size()),
             .sdDf = priorDf - 1 + k};
-    if (ofLift)
-        mvt.source += ", moderated by the lift's";
-    return mvt;
 }
 } // namespace
 
@@ -73,19 +68,6 @@ Answer<Mvt> mvtOf(const Lift& lift, std::span<const LiftSession> sessions) {
     for (const LiftSession& session : sessions)
         maxima.insert(maxima.end(), session.maxima.begin(), session.maxima.end());
     return chooseMvt(lift, maxima);
-}
-
-std::string describe(const Mvt& mvt) {
-    const std::string source = mvt.source.empty() ? "" : ": " + mvt.source;
-    switch (mvt.origin) {
-    case Mvt::Origin::Athlete:
-        return "athlete" + source;
-    case Mvt::Origin::Coach:
-        return "coach" + source;
-    case Mvt::Origin::Published:
-        return "published" + source;
-    }
-    return mvt.source;
 }
 
 } // namespace slopebook::answers

@@ -18,8 +18,4 @@ Answer<Mvt> chooseMvt(const Lift& lift, std::span<const Point> maxima);
 /// The same by the maxima of these sessions, all that the athlete has of the lift.
 Answer<Mvt> mvtOf(const Lift& lift, std::span<const LiftSession> sessions);
 
-/// "athlete: mean of 2 true maxima", "coach: ...", "published: ...": the source as shown beside
-/// every estimate.
-std::string describe(const Mvt& mvt);
-
 } // namespace slopebook::answers

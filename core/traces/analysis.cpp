@@ -9,7 +9,7 @@
 namespace slopebook::traces {
 namespace {
 
-std::vector<Figure> told(const IsometricFigures& f) {
+std::vector<Figure> figuresOf(const IsometricFigures& f) {
     std::vector<Figure> list{
         {"baseline_n", say("quiet baseline"), "N", f.baseline, 1},
         {"baseline_sd_n", say("its SD"), "N", f.baselineSd, 1},
@@ -31,7 +31,7 @@ std::vector<Figure> told(const IsometricFigures& f) {
     return list;
 }
 
-std::vector<Figure> told(const JumpFigures& f) {
+std::vector<Figure> figuresOf(const JumpFigures& f) {
     std::vector<Figure> list{
         {"flight_time_s", say("flight time"), "s", f.flightTime, 3},
         {"flight_height_m", say("height by flight time"), "m", f.flightHeight, 3}};
@@ -53,7 +53,7 @@ std::vector<Figure> told(const JumpFigures& f) {
     return list;
 }
 
-std::vector<Figure> told(const RepFigures& f) {
+std::vector<Figure> figuresOf(const RepFigures& f) {
     return {{"mean_m_per_s", say("mean velocity"), "m/s", f.mean, 3},
             {"propulsive_m_per_s", say("mean propulsive velocity"), "m/s", f.propulsive, 3},
             {"peak_m_per_s", say("peak velocity"), "m/s", f.peak, 3},
@@ -62,10 +62,10 @@ std::vector<Figure> told(const RepFigures& f) {
 }
 
 template <class Figures>
-Found<std::vector<Figure>> told(const Found<Figures>& found) {
+Found<std::vector<Figure>> figuresOf(const Found<Figures>& found) {
     if (const auto* fault = std::get_if<Fault>(&found))
         return *fault;
-    return told(std::get<Figures>(found));
+    return figuresOf(std::get<Figures>(found));
 }
 
 } // namespace
@@ -179,10 +179,10 @@ void Analysis::moveMark(std::size_t event, std::size_t mark, double time) {
 
 Found<std::vector<Figure>> Analysis::figures(std::size_t event) const {
     if (m_kind == TraceKind::Isometric)
-        return told(isometricFigures(m_trace, m_pushes.at(event)));
+        return figuresOf(isometricFigures(m_trace, m_pushes.at(event)));
     if (m_kind == TraceKind::Jump)
-        return told(jumpFigures(m_trace, m_jumps.at(event)));
-    return told(repFigures(m_motion, m_reps.at(event)));
+        return figuresOf(jumpFigures(m_trace, m_jumps.at(event)));
+    return figuresOf(repFigures(m_motion, m_reps.at(event)));
 }
 
 Words Analysis::remark(std::size_t event) const {

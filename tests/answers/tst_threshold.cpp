@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/sources.h"
 #include "core/answers/threshold.h"
 #include "tests/answers/builders.h"
 
@@ -34,8 +35,9 @@ void TestThreshold::ownMaximaComeFirst() {
     QVERIFY(std::abs(mvt->value - (0.75 * 0.21 + 0.25 * 0.50)) < 1e-15);
     QVERIFY(std::abs(*mvt->sd - std::sqrt((8 * 0.58 * 0.0025 + 0.0042) / 10 * 4 / 3)) < 1e-15);
     QCOMPARE(mvt->sdDf, 10.0);
-    QCOMPARE(describe(*mvt),
-             std::string("athlete: mean of 3 true maxima, moderated by the lift's"));
+    QCOMPARE(english(sourceOf(*mvt)),
+             std::string("the athlete's own: mean of 3 true maxima, drawn towards the lift's "
+                         "figure"));
     // A deadlift's repeat better (Ruf et al. 2018: ICC 0.63).
     lift.name = "Deadlift";
     QVERIFY(std::abs(chooseMvt(lift, maxima)->value -
@@ -52,7 +54,8 @@ void TestThreshold::oneMaximumNarrowsNothing() {
     QCOMPARE(mvt->value, 0.35);
     QVERIFY(std::abs(*mvt->sd - std::sqrt(8 * 0.58 * 0.0025 / 8 * 2)) < 1e-15);
     QVERIFY(*mvt->sd > 0.05);
-    QCOMPARE(describe(*mvt), std::string("athlete: 1 true maximum, moderated by the lift's"));
+    QCOMPARE(english(sourceOf(*mvt)),
+             std::string("the athlete's own: one true maximum, drawn towards the lift's figure"));
     // A lift that nothing is known of: the maximum itself, with a general spread.
     Lift unknown = tests::benchPull();
     unknown.name = "Log press";
@@ -96,13 +99,13 @@ void TestThreshold::sources_data() {
     QTest::addColumn<QString>("source");
     QTest::addColumn<QString>("shown");
     QTest::newRow("coach with words") << int(Mvt::Origin::Coach) << "own tests"
-                                      << "coach: own tests";
+                                      << "the coach's own: own tests";
     QTest::newRow("coach without words") << int(Mvt::Origin::Coach) << ""
-                                         << "coach";
+                                         << "the coach's own";
     QTest::newRow("published") << int(Mvt::Origin::Published) << "A 2010"
-                               << "published: A 2010";
-    QTest::newRow("athlete") << int(Mvt::Origin::Athlete) << "1 true maximum"
-                             << "athlete: 1 true maximum";
+                               << "published, not yours: A 2010";
+    QTest::newRow("athlete") << int(Mvt::Origin::Athlete) << ""
+                             << "the athlete's own: one true maximum";
 }
 
 void TestThreshold::sources() {
@@ -112,8 +115,9 @@ void TestThreshold::sources() {
     const Mvt mvt{.value = 0.2,
                   .sd = {},
                   .origin = static_cast<Mvt::Origin>(origin),
-                  .source = source.toStdString()};
-    QCOMPARE(QString::fromStdString(describe(mvt)), shown);
+                  .source = source.toStdString(),
+                  .count = 1};
+    QCOMPARE(QString::fromStdString(english(sourceOf(mvt))), shown);
 }
 
 QTEST_APPLESS_MAIN(TestThreshold)

@@ -29,21 +29,21 @@ struct Gain {
     double max = 1;   ///< times the 1RM
 };
 
-struct Said {
+struct ReadAs {
     bool up = false, down = false, held = false;
 };
 
 /// One pair as the program reads it.
 struct PairRead {
-    std::array<Said, 3> loads;
-    Said max;
+    std::array<ReadAs, 3> loads;
+    ReadAs max;
     bool straightLoad[3] = {}, straightMax = false;
     double halfLoad = 0, halfMax = 0; ///< of the 1RM in %; infinite where unbounded
     bool plan = false;                ///< holds the truth
     double widthPlan = 0, widthOld = 0;
 };
 
-Said said(const ReadChange& r) {
+ReadAs said(const ReadChange& r) {
     return {r.reading == Reading::Better, r.reading == Reading::Worse, r.reading == Reading::Held};
 }
 

@@ -53,7 +53,7 @@ std::vector<Act> acts() {
     return {
         {"enter a set",
          [](Logbook* book, const Season& s, const fs::path&) {
-             book->addSet(s.winter, s.pull, ladderSet(75, {0.7, 0.69}));
+             book->addSets(s.winter, s.pull, {ladderSet(75, {0.7, 0.69})});
          }},
         {"enter a ladder",
          [](Logbook* book, const Season& s, const fs::path&) {

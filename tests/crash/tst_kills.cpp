@@ -132,8 +132,8 @@ void TestKills::whileSetsAreEntered() {
         killer.kill([&](const auto& tell) {
             Logbook book(log::Log::open(file()));
             for (int i = 0; i < 12; ++i)
-                tell(raw(
-                    book.addSet(session, m_season.pull, ladderSet(40 + 2.5 * i, {1.0, 0.9, 0.8}))));
+                tell(raw(book.addSets(session, m_season.pull,
+                                      {ladderSet(40 + 2.5 * i, {1.0, 0.9, 0.8})})));
         });
         const log::Log log = log::Log::open(file());
         VERIFY_SOUND(log);
@@ -323,7 +323,7 @@ void TestKills::theDiskFillsUp() {
         std::optional<Kind> kind;
         for (int i = 0; i < 2000 && !kind; ++i)
             kind = errorOf([&] {
-                book.addSet(m_season.winter, m_season.pull, ladderSet(40, {1.0, 0.9, 0.8}));
+                book.addSets(m_season.winter, m_season.pull, {ladderSet(40, {1.0, 0.9, 0.8})});
                 ++acknowledged;
             });
         if (kind != Kind::Full)

@@ -70,7 +70,7 @@ void TestPowerLoss::spend() {
             book->addSession(SessionHead{.athlete = athlete, .date = day(2026, 3, at)});
         note();
         for (int set = 0; set < 5; ++set) {
-            book->addSet(session, lift, ladderSet(40 + 10 * set, {1.2 - 0.15 * set, 1.0}));
+            book->addSets(session, lift, {ladderSet(40 + 10 * set, {1.2 - 0.15 * set, 1.0})});
             note();
         }
         book->changeSet(book->log().sets(session, lift).front().id, ladderSet(42.5, {1.19}));

@@ -33,7 +33,7 @@ int typeSets(const std::filesystem::path& file, AthleteId athlete, LiftId lift, 
                 session = book.addSession({.athlete = athlete,
                                            .date = Date{std::chrono::sys_days{day(2028, 1, 1)} +
                                                         std::chrono::days{i / inASession}}});
-            book.addSet(session, lift, ladderSet(40, {1.0, 0.9}));
+            book.addSets(session, lift, {ladderSet(40, {1.0, 0.9})});
             book.lookForOthersWrites();
         }
         return seen;
@@ -83,7 +83,7 @@ private Q_SLOTS:
         const Season s = fillSeason(log);
         Logbook one(std::move(log));
         Logbook two(log::Log::open(folder.path()));
-        const SetId set = one.addSet(s.winter, s.pull, ladderSet(75, {0.7}));
+        const SetId set = one.addSets(s.winter, s.pull, {ladderSet(75, {0.7})}).front();
         two.lookForOthersWrites();
         two.changeSet(set, ladderSet(76, {0.71}));
         QSignalSpy failed(&one, &Logbook::failed);

@@ -168,7 +168,8 @@ private Q_SLOTS:
     void theRestrictedFlowTextIsShownWholeAndTranslated() {
         Marking marking;
         QVERIFY(QCoreApplication::installTranslator(&marking));
-        const QString texts = planwords::restrictedFlowTexts().join(QLatin1Char('\n'));
+        const QString texts =
+            said(restrictedFlowSentences(), LoadUnit::Kilograms).join(QLatin1Char('\n'));
         const RestrictedFlowText& t = restrictedFlowText();
         for (const auto& list : {std::vector{t.source, t.leading}, t.usualPractice, t.screening,
                                  t.stopAtOnce, t.afterwards})

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/told.h"
 #include "tests/support/ladders.h"
+#include "tests/ui/typedladders.h"
 #include "ui/athlete/compare/comparepage.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QAbstractItemModelTester>
 #include <QAction>
 #include <QComboBox>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QToolButton>
 
@@ -18,30 +18,6 @@ using namespace slopebook::ui;
 using namespace Qt::Literals::StringLiterals;
 
 namespace {
-
-struct Written {
-    QTemporaryDir folder;
-    Logbook book{log::Log::create((folder.path() + u"/a.slopebook"_s).toStdString())};
-    AthleteId athlete = book.addAthlete({.name = "Wren", .note = {}});
-    LiftId lift = book.addLift(test::benchPull());
-    std::vector<SessionId> sessions;
-
-    explicit Written(const std::vector<LiftSession>& ladders = {test::autumn(), test::winter()}) {
-        for (const LiftSession& s : ladders) {
-            SessionHead head;
-            head.athlete = athlete;
-            head.date = s.date;
-            sessions.push_back(book.addSession(head));
-            for (const Point& p : s.points) {
-                Set set;
-                set.load = massFromKilograms(p.load);
-                set.reps = {{.velocity = p.velocity, .excluded = {}}};
-                book.addSet(sessions.back(), lift, set);
-            }
-        }
-        book.setCheckLoads(athlete, lift, {Mass{40'000}, Mass{75'000}});
-    }
-};
 
 QStringList rowOf(const QAbstractItemModel* model, int row) {
     QStringList cells;
@@ -89,7 +65,7 @@ private Q_SLOTS:
     }
 
     void theNewestTwoAreComparedAtOnce() {
-        Written w;
+        test::TypedLadders w;
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         QVERIFY(page.canPrint());
@@ -114,7 +90,7 @@ private Q_SLOTS:
     /// As if straight beside the allowance, in picture, table and words; the picture's dashes are
     /// what the allowance adds.
     void theMaxStandsBothWays() {
-        Written w;
+        test::TypedLadders w;
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         const auto c = *comparisonOf(w.book.log(), w.athlete, w.lift, w.sessions[0], w.sessions[1]);
@@ -149,8 +125,8 @@ private Q_SLOTS:
 
     /// An unclear reading stands beside half of its interval: what such tests could have shown.
     void unclearIsNeverABareWord() {
-        Written w({test::autumn(),
-                   test::ladder(2, test::day(2026, 2, 5), {{30, 1.30}, {50, 1.03}, {70, 0.73}})});
+        test::TypedLadders w({test::autumn(), test::ladder(2, test::day(2026, 2, 5),
+                                                           {{30, 1.30}, {50, 1.03}, {70, 0.73}})});
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         int unclear = 0;
@@ -179,7 +155,7 @@ private Q_SLOTS:
         const LiftSession first = test::ladder(
             1, Date{std::chrono::year{2025}, std::chrono::month{9}, std::chrono::day{1}},
             {{40, 1.2}, {60, 0.9}, {80, 0.6}});
-        Written w({first, test::autumn(), test::winter()});
+        test::TypedLadders w({first, test::autumn(), test::winter()});
         const AthleteId other = w.book.addAthlete({.name = "Heron", .note = {}});
         SessionHead head;
         head.athlete = other;
@@ -188,7 +164,7 @@ private Q_SLOTS:
         Set set;
         set.load = Mass{40'000};
         set.reps = {{.velocity = 1.1, .excluded = {}}};
-        w.book.addSet(only, w.lift, set);
+        w.book.addSets(only, w.lift, {set});
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         const auto chosen = [&page] {
@@ -218,7 +194,7 @@ private Q_SLOTS:
         const LiftSession light = test::ladder(
             3, Date{std::chrono::year{2026}, std::chrono::month{6}, std::chrono::day{1}},
             {{40, 1.2}});
-        Written w({test::autumn(), test::winter(), light});
+        test::TypedLadders w({test::autumn(), test::winter(), light});
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         QVERIFY(page.canPrint());
@@ -229,7 +205,7 @@ private Q_SLOTS:
     }
 
     void theOrderOfChoosingDoesNotTurnTheChange() {
-        Written w;
+        test::TypedLadders w;
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         const QString sentence = page.view().sentence();
@@ -238,7 +214,7 @@ private Q_SLOTS:
     }
 
     void levelAndScatterChangeTheIntervals() {
-        Written w;
+        test::TypedLadders w;
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         const auto intervals = [&] {
@@ -276,8 +252,9 @@ private Q_SLOTS:
     }
 
     void noAnswerGivesTheReasonInPlace() {
-        Written w({test::ladder(1, test::day(2026, 1, 5), {{40, 1.1}, {60, 0.8}}),
-                   test::ladder(2, test::day(2026, 2, 5), {{40, 1.1}, {50, 0.95}, {60, 0.8}})});
+        test::TypedLadders w(
+            {test::ladder(1, test::day(2026, 1, 5), {{40, 1.1}, {60, 0.8}}),
+             test::ladder(2, test::day(2026, 2, 5), {{40, 1.1}, {50, 0.95}, {60, 0.8}})});
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         QVERIFY(!page.canPrint());
@@ -288,7 +265,7 @@ private Q_SLOTS:
     }
 
     void oneSessionIsTooFew() {
-        Written w({test::autumn()});
+        test::TypedLadders w({test::autumn()});
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         QVERIFY(!page.canPrint());
@@ -299,7 +276,7 @@ private Q_SLOTS:
     }
 
     void writesItsPage() {
-        Written w;
+        test::TypedLadders w;
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         const QString file = w.folder.filePath(u"page.pdf"_s);
@@ -310,14 +287,14 @@ private Q_SLOTS:
     }
 
     void aNewSetIsSeenAfterRefresh() {
-        Written w;
+        test::TypedLadders w;
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         const QString before = page.view().sentence();
         Set set;
         set.load = Mass{80'000};
         set.reps = {{.velocity = 0.70, .excluded = {}}};
-        w.book.addSet(w.sessions[1], w.lift, set);
+        w.book.addSets(w.sessions[1], w.lift, {set});
         page.refresh(Logbook::What::Sets, w.sessions[1]);
         QVERIFY(page.view().sentence() != before);
     }

@@ -84,7 +84,7 @@ private Q_SLOTS:
                          {{.lift = s.pull, .conditions = {.device = s.encoder}}});
         });
         row("add set", What::Sets, [](Logbook& b, const Season& s) {
-            b.addSet(s.autumn, s.pull, ladderSet(65, {0.8, 0.79}));
+            b.addSets(s.autumn, s.pull, {ladderSet(65, {0.8, 0.79})});
         });
         row("add several sets", What::Sets, [](Logbook& b, const Season& s) {
             b.addSets(s.winter, s.pull, {ladderSet(65, {0.8}), ladderSet(67.5, {0.75, 0.74})});
@@ -196,7 +196,7 @@ private Q_SLOTS:
         QVERIFY(refusedOrFailed([&] { book.addAthlete({.name = "Lane 3", .note = {}}); }));
         QVERIFY(refusedOrFailed([&] { book.addAthlete({}); }));
         QVERIFY(refusedOrFailed([&] {
-            book.addSet(m_season.autumn, m_season.pull, ladderSet(60, {0.9, 11}));
+            book.addSets(m_season.autumn, m_season.pull, {ladderSet(60, {0.9, 11})});
         }));
         QVERIFY(refusedOrFailed([&] {
             book.addSets(m_season.autumn, m_season.pull,
@@ -222,7 +222,8 @@ private Q_SLOTS:
         const auto path = freshFile();
         Logbook book(log::Log::open(path));
         book.addAthlete({.name = "Bow seat", .note = {}});
-        const SetId set = book.addSet(m_season.winter, m_season.pull, ladderSet(50, {1.0}));
+        const SetId set =
+            book.addSets(m_season.winter, m_season.pull, {ladderSet(50, {1.0})}).front();
         const Contents after = contentsOf(book.log());
         QSignalSpy failed(&book, &Logbook::failed);
         log::Log other = log::Log::open(path);
@@ -249,7 +250,8 @@ private Q_SLOTS:
         const auto path = freshFile();
         Logbook book(log::Log::open(path));
         book.addAthlete({.name = "Bow seat", .note = {}});
-        const SetId set = book.addSet(m_season.winter, m_season.pull, ladderSet(50, {1.0}));
+        const SetId set =
+            book.addSets(m_season.winter, m_season.pull, {ladderSet(50, {1.0})}).front();
         log::Log other = log::Log::open(path);
         other.change(set, ladderSet(52.5, {0.97}));
         QSignalSpy failed(&book, &Logbook::failed);

@@ -119,7 +119,7 @@ private Q_SLOTS:
                 const auto session = log.sessions(*window.workspace()->athlete()).back().id;
                 const auto sets = log.sets(session, *window.workspace()->lift());
                 if (!sets.empty())
-                    book(window).addSet(session, *window.workspace()->lift(), sets.back().set);
+                    book(window).addSets(session, *window.workspace()->lift(), {sets.back().set});
             },
             "What is on disk is not what was entered");
         row(

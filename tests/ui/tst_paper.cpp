@@ -3,16 +3,16 @@
 // Letter. Nothing is cut off, nothing lies beyond the page, and each choice changes what is
 // printed.
 #include "tests/support/ladders.h"
+#include "tests/ui/pdftext.h"
 #include "ui/edits/logbook.h"
-#include "ui/paper/comparisonpage.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/paper/pages.h"
+#include "ui/paper/printedcomparison.h"
 #include "ui/squad/changes/squadpage.h"
 #include "ui/squad/changes/squadprint.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
-#include <QProcess>
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -24,26 +24,14 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-QString run(const QString& program, const QStringList& arguments) {
-    QProcess process;
-    process.start(program, arguments);
-    process.waitForFinished();
-    return QString::fromUtf8(process.readAllStandardOutput());
-}
-
-// Text as it reads, wherever its lines were broken and whatever was hyphenated.
-QString squeezed(QString text) {
-    return text.replace(QChar(QChar::Nbsp), u' ').simplified().remove(u' ').remove(u'-');
-}
-
 int pages(const QString& file) {
     static const QRegularExpression count(u"Pages:\\s+(\\d+)"_s);
-    return count.match(run(u"pdfinfo"_s, {file})).captured(1).toInt();
+    return count.match(test::run(u"pdfinfo"_s, {file})).captured(1).toInt();
 }
 
 /// Every word's box lies between the page's margins; how many words there are.
 int wordsWithin(const QString& file) {
-    const QString boxes = run(u"pdftotext"_s, {u"-bbox"_s, file, u"-"_s});
+    const QString boxes = test::run(u"pdftotext"_s, {u"-bbox"_s, file, u"-"_s});
     static const QRegularExpression page(u"<page width=\"([\\d.]+)\" height=\"([\\d.]+)\""_s);
     static const QRegularExpression word(
         u"<word xMin=\"(-?[\\d.]+)\" yMin=\"(-?[\\d.]+)\" xMax=\"([\\d.]+)\" yMax=\"([\\d.]+)\">([^<]*)"_s);
@@ -124,18 +112,19 @@ private Q_SLOTS:
         const QString file = comparison(c, h);
         QVERIFY(pages(file) >= 2);
         QVERIFY(wordsWithin(file) > 300);
-        const QString text = squeezed(run(u"pdftotext"_s, {file, u"-"_s}));
+        const QString text = test::squeezed(test::run(u"pdftotext"_s, {file, u"-"_s}));
         for (const QString& must : {h.athlete, h.lift, h.from.block, h.from.device, h.from.place,
                                     said(c.sentence, LoadUnit::Kilograms)})
-            QVERIFY2(text.contains(squeezed(must)), qPrintable(must));
-        const QString rows = squeezed(run(u"pdftotext"_s, {u"-layout"_s, file, u"-"_s}));
+            QVERIFY2(text.contains(test::squeezed(must)), qPrintable(must));
+        const QString rows =
+            test::squeezed(test::run(u"pdftotext"_s, {u"-layout"_s, file, u"-"_s}));
         const auto loads = page::loadRows(c, LoadUnit::Kilograms);
         QVERIFY(loads.size() >= 30);
         for (const page::LoadRow& row : loads) {
             // Marks behind a load may stand on a line of their own.
             const QString load = row.load.section(u' ', 0, 0);
-            QVERIFY2(rows.contains(squeezed(row.from + row.to + row.change)) &&
-                         rows.contains(squeezed(load)),
+            QVERIFY2(rows.contains(test::squeezed(row.from + row.to + row.change)) &&
+                         rows.contains(test::squeezed(load)),
                      qPrintable(row.load));
         }
     }
@@ -158,12 +147,13 @@ private Q_SLOTS:
         for (bool* one : parts)
             *one = false;
         const auto c = test::usualComparison();
-        const QString without = run(u"pdftotext"_s, {comparison(c, h), u"-"_s});
+        const QString without = test::run(u"pdftotext"_s, {comparison(c, h), u"-"_s});
         *parts[part] = true;
-        const QString with = run(u"pdftotext"_s, {comparison(c, h), u"-"_s});
-        QVERIFY(!squeezed(without).contains(squeezed(mark)));
-        QVERIFY(squeezed(with).contains(squeezed(mark)));
-        QVERIFY(squeezed(with).contains(squeezed(said(c.sentence, LoadUnit::Kilograms))));
+        const QString with = test::run(u"pdftotext"_s, {comparison(c, h), u"-"_s});
+        QVERIFY(!test::squeezed(without).contains(test::squeezed(mark)));
+        QVERIFY(test::squeezed(with).contains(test::squeezed(mark)));
+        QVERIFY(
+            test::squeezed(with).contains(test::squeezed(said(c.sentence, LoadUnit::Kilograms))));
     }
 
     void aSquadOfForty_data() { thirtyCheckLoadsAndLongNames_data(); }
@@ -204,12 +194,13 @@ private Q_SLOTS:
                             {file.toStdString(), slopebook::log::Existing::Replace});
         QVERIFY(pages(file) >= 2);
         QVERIFY(wordsWithin(file) > 400);
-        const QString text = squeezed(run(u"pdftotext"_s, {u"-layout"_s, file, u"-"_s}));
-        const QString raw = squeezed(run(u"pdftotext"_s, {u"-raw"_s, file, u"-"_s}));
+        const QString text =
+            test::squeezed(test::run(u"pdftotext"_s, {u"-layout"_s, file, u"-"_s}));
+        const QString raw = test::squeezed(test::run(u"pdftotext"_s, {u"-raw"_s, file, u"-"_s}));
         for (const QString& name : names)
-            QVERIFY2(text.contains(squeezed(name)) || raw.contains(squeezed(name)),
+            QVERIFY2(text.contains(test::squeezed(name)) || raw.contains(test::squeezed(name)),
                      qPrintable(name));
-        QVERIFY(text.contains(squeezed(u"page %1 of %1"_s.arg(pages(file)))));
+        QVERIFY(text.contains(test::squeezed(u"page %1 of %1"_s.arg(pages(file)))));
     }
 };
 

@@ -67,7 +67,7 @@ struct World {
                 Set set;
                 set.load = massFromKilograms(loads[i]);
                 set.reps = {{.velocity = speeds[s][i], .excluded = {}}};
-                book.addSet(session, lift, set);
+                book.addSets(session, lift, {set});
             }
         }
         book.setCheckLoads(athlete, lift, {Mass{60'000}});
@@ -361,7 +361,7 @@ void TestPlanPage::noPlanFromALineThatBoundsNothing() {
         Set set;
         set.load = massFromKilograms(load);
         set.reps = {{.velocity = speed, .excluded = {}}};
-        world.book.addSet(session, world.lift, set);
+        world.book.addSets(session, world.lift, {set});
     }
     PlanPage page(world.book);
     page.setAthleteAndLift(world.athlete, world.lift);

@@ -91,7 +91,7 @@ private Q_SLOTS:
         QCOMPARE(m_page->chart().data().sessions.size(), 1U);
         QCOMPARE(m_page->chart().data().sessions[0].key, QString::number(raw(m_season.repeat)));
         // A refresh keeps the choice.
-        m_book->addSet(m_season.repeat, m_season.pull, ladderSet(50, {0.98}));
+        m_book->addSets(m_season.repeat, m_season.pull, {ladderSet(50, {0.98})});
         QCOMPARE(m_page->chart().data().sessions.size(), 1U);
         lines->setCurrentIndex(lines->model()->index(1, 0));
         QTest::keyClick(lines, Qt::Key_Space);
@@ -123,7 +123,7 @@ private Q_SLOTS:
             m_book->addSession({.athlete = m_season.lane3, .date = day(2026, 3, 1)});
         for (const auto& [load, speed] :
              {std::pair{40.0, 1.14}, {50.0, 0.99}, {60.0, 0.86}, {70.0, 0.71}, {77.5, 0.60}})
-            m_book->addSet(session, m_season.pull, ladderSet(load, {speed}));
+            m_book->addSets(session, m_season.pull, {ladderSet(load, {speed})});
         const Background about =
             within(m_book->context(m_season.pull),
                    background(m_book->log(), m_season.lane3, m_season.pull), std::nullopt);
@@ -161,14 +161,14 @@ private Q_SLOTS:
             const double faster = 0.01 * week;
             for (const auto& [load, speed] :
                  {std::pair{40.0, 1.14}, {50.0, 0.99}, {60.0, 0.86}, {70.0, 0.71}, {77.5, 0.60}})
-                m_book->addSet(ladder, m_season.pull, ladderSet(load, {speed + faster}));
+                m_book->addSets(ladder, m_season.pull, {ladderSet(load, {speed + faster})});
             if (week == 3)
                 break;
             const SessionId max = m_book->addSession(
                 {.athlete = m_season.lane3, .date = day(2026, 5, 3 + 7 * unsigned(week))});
             Set heaviest = ladderSet(80 + week, {0.45});
             heaviest.trueMaximum = true;
-            m_book->addSet(max, m_season.pull, heaviest);
+            m_book->addSets(max, m_season.pull, {heaviest});
         }
         const Background about =
             within(m_book->context(m_season.pull),
@@ -193,7 +193,7 @@ private Q_SLOTS:
     void aSessionWithoutALineHasDashesAndItsReason() {
         const SessionId session =
             m_book->addSession({.athlete = m_season.lane3, .date = day(2026, 3, 1)});
-        m_book->addSet(session, m_season.pull, ladderSet(50, {1.0}));
+        m_book->addSets(session, m_season.pull, {ladderSet(50, {1.0})});
         QCOMPARE(m_page->lines().rowCount(), 3);
         QCOMPARE(line(0, LinesModel::OneRm), QStringLiteral("\u2013"));
         QCOMPARE(line(0, LinesModel::Slope), QStringLiteral("\u2013"));
@@ -240,7 +240,7 @@ private Q_SLOTS:
         const SessionId third =
             m_book->addSession({.athlete = m_season.lane3, .date = day(2026, 3, 1)});
         for (const auto& [load, speed] : {std::pair{40.0, 1.14}, {50.0, 0.99}, {60.0, 0.86}})
-            m_book->addSet(third, m_season.pull, ladderSet(load, {speed}));
+            m_book->addSets(third, m_season.pull, {ladderSet(load, {speed})});
         QVERIFY(!box->isHidden());
         QVERIFY(!drawn());
         QVERIFY2(label->text().contains(QStringLiteral("from this session alone")),

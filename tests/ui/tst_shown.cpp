@@ -11,7 +11,7 @@
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/charts/chartout.h"
 #include "ui/paper/batteryprint.h"
-#include "ui/paper/comparisonpage.h"
+#include "ui/paper/printedcomparison.h"
 #include "ui/squad/changes/squadpage.h"
 #include "ui/squad/changes/squadprint.h"
 #include "ui/window/workspace.h"

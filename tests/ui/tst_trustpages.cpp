@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Season, squad and noise in the window: the same figures as core's answers, the baseline chosen by
 // a click, the squad on paper, and what is said where there is nothing to show.
+#include "core/answers/followtold.h"
 #include "core/model/errors.h"
 #include "core/questions/liftcontext.h"
 #include "tests/log/builders.h"
 #include "ui/athlete/season/seasonpage.h"
 #include "ui/athlete/season/seasonrows.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/squad/changes/periodchooser.h"
 #include "ui/squad/changes/squadpage.h"
 #include "ui/squad/devices/agreementview.h"
@@ -16,6 +17,7 @@
 #include "ui/words/wording.h"
 
 #include <QAbstractItemModelTester>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QPageSize>
@@ -386,7 +388,7 @@ void TestTrustPages::theSeasonsTrendHasItsUnits() {
     Boathouse log;
     const auto follow = followOf(log.book.log(), log.athletes[0], log.lift, Mass{60'000});
     QVERIFY(follow && follow->trend);
-    const QString said = trendText(*follow, 0.95);
+    const QString said = ui::said(answers::trendWords(*follow, 0.95));
     QVERIFY2(said.contains(signedNumber(follow->trend->perWeek, 3) + u" m/s per week"_s),
              qPrintable(said));
     // A month is 365.25 / 12 days, a week 7.
@@ -435,7 +437,7 @@ void TestTrustPages::noiseThatIsPublished() {
     log.book.addLift({.name = "Back squat"});
     NoisePage page(log.book);
     page.setAthleteAndLift({}, log.lift);
-    page.noise().setEveryLift(true);
+    page.noise().findChild<QCheckBox*>()->setChecked(true); // every lift
     const TextTable& table = page.noise().noise();
     QVERIFY(column(table, 0).contains(u"Back squat"_s));
     QVERIFY(column(table, 3).contains(u"no noise of its own"_s));
@@ -456,12 +458,12 @@ void TestTrustPages::agreementOfTwoDevices() {
     QCOMPARE(shown.sets.size(), std::size_t(5));
     QCOMPARE(page.agreement().sets().rowCount(), 5);
     QVERIFY(column(page.agreement().figures(), 0).contains(u"least products"_s));
-    QVERIFY(page.agreement().told().contains(u"Left encoder reads 0.030 m/s more"_s));
+    QVERIFY(page.agreement().sentence().contains(u"Left encoder reads 0.030 m/s more"_s));
     // A lift that two devices never saw together.
     const LiftId other = log.book.addLift({.name = "Front squat"});
     page.setAthleteAndLift({}, other);
     QVERIFY(page.agreement().chart().data().sets.empty());
-    QVERIFY(page.agreement().told().contains(u"two devices at once"_s));
+    QVERIFY(page.agreement().sentence().contains(u"two devices at once"_s));
 }
 
 void TestTrustPages::comparisonsTakeTheBiasOff() {

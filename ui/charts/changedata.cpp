@@ -37,7 +37,7 @@ ChangeData changeOf(const answers::Comparison& c, LoadUnit unit) {
                          .straight = at.read.straight.value_or(at.read.interval)},
              .reading = at.read.reading,
              .word = said(answers::readingWords(at.read.reading)),
-             .told = said(answers::toldSpeed(at.read))});
+             .alone = said(answers::toldSpeed(at.read))});
     }
     if (const auto common = answers::commonLoads(c.from, c.to))
         data.common = LoadRange{.from = common->low, .to = common->high};

@@ -27,8 +27,8 @@ struct ChangeReading {
     double change = 0;
     Whisker whisker{};
     answers::Reading reading = answers::Reading::Unclear;
-    QString word{}; ///< as it is drawn beside its interval
-    QString told{}; ///< the same where it stands alone: unclear with what such tests show
+    QString word{};  ///< as it is drawn beside its interval
+    QString alone{}; ///< the same where it stands alone: unclear with what such tests show
     friend bool operator==(const ChangeReading&, const ChangeReading&) = default;
 };
 

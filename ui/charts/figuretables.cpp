@@ -59,7 +59,7 @@ FigureTable figuresOf(const ChangeData& data) {
     for (const ChangeReading& reading : data.readings)
         table.rows.push_back({loadNumber(reading.load, data.unit), signedNumber(reading.change, 3),
                               signedRangeText(reading.whisker.interval, 3),
-                              signedRangeText(reading.whisker.straight, 3), reading.told});
+                              signedRangeText(reading.whisker.straight, 3), reading.alone});
     return table;
 }
 

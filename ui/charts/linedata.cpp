@@ -60,6 +60,19 @@ LineEntry entryOf(const LiftSession& session, const QString& label, const look::
     return {.key = keyOf(session), .label = label, .role = role, .points = countingPoints(session)};
 }
 
+LineData linesOf(const answers::Comparison& c, LoadUnit unit) {
+    using look::Role;
+    LineData data{.unit = unit};
+    data.sessions = {
+        entryOf(c.from, dateText(c.from.session.date), Role{.kind = Role::Kind::Earlier}),
+        entryOf(c.to, dateText(c.to.session.date), Role{.kind = Role::Kind::Later})};
+    if (c.from.mvt)
+        data.mvt = c.from.mvt->value;
+    for (const Mass load : c.settings.checkLoads)
+        data.checkLoads.push_back(kilograms(load));
+    return data;
+}
+
 std::vector<LinePoint> excludedPoints(std::span<const Set> sets, PointRule rule) {
     std::vector<LinePoint> points;
     const auto hollow = [&points](const Set& set, double velocity) {

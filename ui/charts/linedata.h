@@ -2,7 +2,7 @@
 // What a chart of load against velocity shows, as plain values: one entry a session.
 #pragma once
 
-#include "core/answers/profile.h"
+#include "core/answers/comparison.h"
 #include "core/model/session.h"
 #include "ui/charts/look.h"
 #include "ui/words/units.h"
@@ -77,6 +77,8 @@ LineEntry entryOf(const answers::Profile& profile, const QString& label, const l
                   const Show& show = {});
 /// A session without a line (or not enough for one): its points alone.
 LineEntry entryOf(const LiftSession& session, const QString& label, const look::Role& role);
+/// Both lines of a comparison, with the MVT and the check loads.
+LineData linesOf(const answers::Comparison& comparison, LoadUnit unit);
 /// What is drawn hollow: the point that an excluded set would have made by the lift's rule, and the
 /// excluded reps of sets that count.
 std::vector<LinePoint> excludedPoints(std::span<const Set> sets, PointRule rule);

@@ -2,6 +2,7 @@
 #include "ui/edits/edit.h"
 
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -36,7 +37,7 @@ void Edit::step(bool forward) {
         else
             takeBack();
         m_applied = forward;
-        m_host.told(what(), session());
+        m_host.changed(what(), session());
     } catch (const LogError& error) {
         refuse(error,
                error.kind() == LogError::Kind::Conflict || error.kind() == LogError::Kind::Damaged);
@@ -48,10 +49,7 @@ void Edit::step(bool forward) {
 }
 
 void refuseChangedElsewhere() {
-    throw LogError(
-        LogError::Kind::Conflict,
-        asIs(QCoreApplication::translate("Edit", "it has been changed by another window since")
-                 .toStdString()));
+    throw LogError(LogError::Kind::Conflict, say("it has been changed by another window since"));
 }
 
 } // namespace slopebook::ui

@@ -15,8 +15,8 @@ namespace slopebook::ui {
 /// What an edit needs of the logbook that runs it.
 struct EditHost {
     log::Log& log;
-    std::function<void(Logbook::What, qint64)> told; ///< says what an undo or redo changed
-    std::function<void(const QString&)> failed;      ///< a sentence for the coach
+    std::function<void(Logbook::What, qint64)> changed; ///< says what an undo or redo changed
+    std::function<void(const QString&)> failed;         ///< a sentence for the coach
     std::function<void()>
         keepPlace; ///< the step did not happen: the stack goes back to where it was
 };

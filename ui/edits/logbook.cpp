@@ -154,10 +154,6 @@ SessionId Logbook::addSession(const SessionHead& session,
     return id;
 }
 
-SetId Logbook::addSet(SessionId session, LiftId lift, const Set& set) {
-    return addSets(session, lift, {set}).front();
-}
-
 std::vector<SetId> Logbook::addSets(SessionId session, LiftId lift, const std::vector<Set>& sets,
                                     const std::optional<Conditions>& under) {
     std::vector<SetId> ids;

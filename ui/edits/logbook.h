@@ -66,7 +66,6 @@ public:
     /// With the conditions of lifts that are to be done in it.
     SessionId addSession(const SessionHead& session,
                          const std::vector<LiftConditions>& conditions = {});
-    SetId addSet(SessionId session, LiftId lift, const Set& set);
     /// All of them or none, and one step of undo. sets must not be empty. under: the conditions of
     /// the lift, where its first sets in the session are to bring them along.
     std::vector<SetId> addSets(SessionId session, LiftId lift, const std::vector<Set>& sets,

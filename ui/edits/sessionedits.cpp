@@ -7,56 +7,38 @@
 
 namespace slopebook::ui {
 
-namespace {
-void putSessionBack(log::Log& log, const log::SessionRecord& record) {
-    log.together([&] {
-        log.add(record.head.value, record.head.id);
-        for (const LiftConditions& one : record.conditions)
-            log.setConditions(record.head.id, one.lift, one.conditions);
-        for (const log::PlacedSet& set : record.sets)
-            log.add(set.session, set.lift, set.set, set.ordinal, set.id);
-        if (!record.battery.empty())
-            log.setBattery(record.head.id, record.battery);
+WholeSessionEdit::WholeSessionEdit(EditHost& host, const QString& text, log::SessionRecord record)
+    : Edit(host, text), m_record(std::move(record)) {}
+
+QString WholeSessionEdit::object(LoadUnit /*unit*/) const {
+    return dateText(m_record.head.value.date);
+}
+
+void WholeSessionEdit::putBack() {
+    log().together([this] {
+        log().add(m_record.head.value, m_record.head.id);
+        for (const LiftConditions& one : m_record.conditions)
+            log().setConditions(m_record.head.id, one.lift, one.conditions);
+        for (const log::PlacedSet& set : m_record.sets)
+            log().add(set.session, set.lift, set.set, set.ordinal, set.id);
+        if (!m_record.battery.empty())
+            log().setBattery(m_record.head.id, m_record.battery);
     });
 }
 
-log::SessionRecord takeSessionOut(log::Log& log, SessionId id) {
-    log::SessionRecord record = log.session(id);
-    log.remove(id);
-    return record;
-}
-} // namespace
-
-QString AddSessionEdit::object(LoadUnit /*unit*/) const {
-    return dateText(m_record.head.value.date);
-}
-
-QString RemoveSessionEdit::object(LoadUnit /*unit*/) const {
-    return dateText(m_record.head.value.date);
+void WholeSessionEdit::takeOut() {
+    log::SessionRecord record = log().session(m_record.head.id);
+    log().remove(m_record.head.id);
+    m_record = std::move(record);
 }
 
 AddSessionEdit::AddSessionEdit(EditHost& host, log::SessionRecord added)
-    : Edit(host, QCoreApplication::translate("Edit", "add session")), m_record(std::move(added)) {}
-
-void AddSessionEdit::apply() {
-    putSessionBack(log(), m_record);
-}
-
-void AddSessionEdit::takeBack() {
-    m_record = takeSessionOut(log(), m_record.head.id);
+    : WholeSessionEdit(host, QCoreApplication::translate("Edit", "add session"), std::move(added)) {
 }
 
 RemoveSessionEdit::RemoveSessionEdit(EditHost& host, log::SessionRecord removed)
-    : Edit(host, QCoreApplication::translate("Edit", "remove session")),
-      m_record(std::move(removed)) {}
-
-void RemoveSessionEdit::apply() {
-    m_record = takeSessionOut(log(), m_record.head.id);
-}
-
-void RemoveSessionEdit::takeBack() {
-    putSessionBack(log(), m_record);
-}
+    : WholeSessionEdit(host, QCoreApplication::translate("Edit", "remove session"),
+                       std::move(removed)) {}
 
 void HeadChange::make(log::Log& log, SessionId session) const {
     log.together([&] {

@@ -6,38 +6,41 @@
 
 namespace slopebook::ui {
 
-/// A session came into the log; undone by taking it out with all it holds by then.
-class AddSessionEdit final : public Edit {
+/// A session that stands in the log or in the edit, whole.
+class WholeSessionEdit : public Edit {
 public:
-    AddSessionEdit(EditHost& host, log::SessionRecord added);
     Logbook::What what() const override { return Logbook::What::Sessions; }
     qint64 session() const override { return raw(m_record.head.id); }
     std::optional<AthleteId> athlete() const override { return m_record.head.value.athlete; }
     QString object(LoadUnit unit) const override;
 
 protected:
-    void apply() override;
-    void takeBack() override;
+    WholeSessionEdit(EditHost& host, const QString& text, log::SessionRecord record);
+    void putBack();
+    void takeOut();
 
 private:
     log::SessionRecord m_record;
 };
 
-/// A session was taken out; undone by putting it back whole.
-class RemoveSessionEdit final : public Edit {
+/// A session came into the log; undone by taking it out with all it holds by then.
+class AddSessionEdit final : public WholeSessionEdit {
 public:
-    RemoveSessionEdit(EditHost& host, log::SessionRecord removed);
-    Logbook::What what() const override { return Logbook::What::Sessions; }
-    qint64 session() const override { return raw(m_record.head.id); }
-    std::optional<AthleteId> athlete() const override { return m_record.head.value.athlete; }
-    QString object(LoadUnit unit) const override;
+    AddSessionEdit(EditHost& host, log::SessionRecord added);
 
 protected:
-    void apply() override;
-    void takeBack() override;
+    void apply() override { putBack(); }
+    void takeBack() override { takeOut(); }
+};
 
-private:
-    log::SessionRecord m_record;
+/// A session was taken out; undone by putting it back whole.
+class RemoveSessionEdit final : public WholeSessionEdit {
+public:
+    RemoveSessionEdit(EditHost& host, log::SessionRecord removed);
+
+protected:
+    void apply() override { takeOut(); }
+    void takeBack() override { putBack(); }
 };
 
 /// What a session is (not its sets), and the conditions of one of its lifts.

@@ -100,7 +100,7 @@ void ShapeChoices::setFixed(Tidy role, const std::string& said) {
     m_shape.fixed[role] = m_shape.columns[role].empty() ? said : std::string();
 }
 
-void ShapeChoices::settle() {
+void ShapeChoices::fillIn() {
     exchange::settle(m_shape, m_facts);
 }
 

@@ -30,7 +30,7 @@ public:
     /// What is the same in all rows, where no column says it.
     void setFixed(exchange::Tidy role, const std::string& said);
     /// Fills in what the table leaves only one way to read.
-    void settle();
+    void fillIn();
 
 private:
     void giveBack(std::size_t column);

@@ -115,13 +115,13 @@ QWidget* ShapeEditor::buildRowsRow() {
     line->addStretch(1);
     connect(m_rowIs, &QComboBox::activated, this, [this] {
         m_chosen.setRowIsSet(m_rowIs->currentData().toInt() == 1);
-        told();
+        showAnew();
     });
     connect(m_above, &QCheckBox::toggled, this, [this](bool on) {
         if (m_filling)
             return;
         m_chosen.setBlankAsAbove(on);
-        told();
+        showAnew();
     });
     return row;
 }
@@ -245,17 +245,17 @@ void ShapeEditor::fillColumns() {
             const int chosen = role->currentData().toInt();
             m_chosen.setRole(at, chosen == notUsed ? std::nullopt
                                                    : std::optional(static_cast<Tidy>(chosen)));
-            told();
+            showAnew();
         });
         QComboBox* written = named(u"written%1"_s.arg(at), tr("How \"%1\" is written").arg(name));
         connect(written, &QComboBox::activated, this, [this, at, written] {
             m_chosen.setWritten(at, written->currentData().toInt());
-            told();
+            showAnew();
         });
         QComboBox* unit = named(u"unit%1"_s.arg(at), tr("Unit of \"%1\"").arg(name));
         connect(unit, &QComboBox::activated, this, [this, at, unit] {
             m_chosen.setUnit(at, unit->currentData().toInt());
-            told();
+            showAnew();
         });
         m_columns->setCellWidget(row, Role, role);
         m_columns->setCellWidget(row, Written, written);
@@ -340,8 +340,8 @@ void ShapeEditor::takeForAllRows() {
     Q_EMIT changed();
 }
 
-void ShapeEditor::told() {
-    m_chosen.settle();
+void ShapeEditor::showAnew() {
+    m_chosen.fillIn();
     m_filling = true;
     for (int row = 0; row < m_columns->rowCount(); ++row)
         fillRow(row);

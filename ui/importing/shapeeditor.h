@@ -45,7 +45,7 @@ private:
     void fillRow(int row);
     void showChoices();
     void takeForAllRows();
-    void told();
+    void showAnew();
     QComboBox* combo(int row, int column) const;
 
     ShapeChoices m_chosen;

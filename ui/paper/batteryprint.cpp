@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/batteryprint.h"
 
+#include "core/answers/batterytold.h"
 #include "ui/charts/forestchart.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/batterywords.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 
@@ -121,13 +123,9 @@ void addBatteryRest(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit
         for (qsizetype i = 0; i < lines.size(); ++i)
             rows.push_back({strong(i == 0 ? title : QString()), {lines[i]}});
     };
-    add(PrintWords::tr("To beware of"), page::batteryNotes(answer.battery, unit));
-    add(PrintWords::tr("Computed"),
-        {PrintWords::tr(
-            "Interval: change \u00b1 t \u221a2 TE on the degrees of freedom of TE, the typical "
-            "error. Better or worse: the interval excludes zero; held: the interval of two "
-            "one-sided tests lies inside the smallest change that matters; else unclear.")});
-    add(PrintWords::tr("Sources"), page::batterySources(answer.battery));
+    add(PrintWords::tr("To beware of"), said(answers::batteryRemarks(answer.battery), unit));
+    add(PrintWords::tr("Computed"), {said(answers::batteryMethod())});
+    add(PrintWords::tr("Sources"), said(answers::batterySources(answer.battery), unit));
     add(PrintWords::tr("Caution"), {fullCautions()});
     flow.table({{batteryLabelWidth}, {flow.width() - batteryLabelWidth}}, {}, rows,
                page::pageFont(batterySmallSize), 7);
@@ -138,7 +136,8 @@ void fillBattery(page::Flow& flow, const BatteryAnswer& answer, LoadUnit unit) {
     flow.text(PrintWords::tr("All tests from %1 to %2")
                   .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
               page::pageFont(9), 1);
-    flow.text(page::batterySummary(answer.battery), page::pageFont(10, true), 6);
+    flow.text(said(answers::batterySummary(answer.battery), unit).join(QLatin1Char(' ')),
+              page::pageFont(10, true), 6);
     if (!answer.battery.tests.empty())
         addTests(flow, answer);
     addForest(flow, answer, unit);

@@ -57,6 +57,9 @@ QFont pageFont(double size, bool bold) {
     return font;
 }
 
+namespace {
+
+/// Text broken into lines of at most width; a word that is wider is broken too.
 QStringList wrapped(const QString& text, const QFont& font, double width) {
     QStringList lines;
     QTextOption option;
@@ -73,6 +76,8 @@ QStringList wrapped(const QString& text, const QFont& font, double width) {
     }
     return lines;
 }
+
+} // namespace
 
 Flow::Flow(const QSizeF& paper, double margin, double foot)
     : m_paper(paper), m_margin(margin), m_foot(foot) {}

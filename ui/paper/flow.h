@@ -16,9 +16,6 @@ namespace slopebook::ui::page {
 /// The page's own font, so that paper looks alike on every desktop. size in points.
 QFont pageFont(double size, bool bold = false);
 
-/// Text broken into lines of at most width; a word that is wider is broken too.
-QStringList wrapped(const QString& text, const QFont& font, double width);
-
 /// Something of a fixed height, painted with its top left corner at a point.
 struct Block {
     double height = 0;

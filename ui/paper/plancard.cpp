@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/plancard.h"
 
+#include "core/answers/restrictedflow.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
@@ -97,7 +98,7 @@ void fillCard(page::Flow& flow, const PlanCard& card) {
     }
     if (card.plan.restrictedFlow) {
         flow.text(Card::tr("Restricted-flow training"), page::pageFont(cautionSize, true), 8, true);
-        for (const QString& paragraph : planwords::restrictedFlowTexts())
+        for (const QString& paragraph : said(answers::restrictedFlowSentences(), card.unit))
             flow.text(paragraph, page::pageFont(cautionSize), 3);
     }
 }

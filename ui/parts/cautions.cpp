@@ -1,30 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/cautions.h"
 
-#include <QCoreApplication>
+#include "core/answers/method.h"
+#include "ui/words/said.h"
+
 #include <QFont>
 
 namespace slopebook::ui {
 
 namespace {
-QString shortCaution() {
-    return QCoreApplication::translate(
-        "cautions", "An estimate, not clearance to lift. Near-maximal lifts need a competent "
-                    "spotter or safeties, and a coach's eye. Pain, illness or return from injury: "
-                    "a qualified practitioner decides. Local rules come first.");
+
+QString cautions(bool restrictedFlow) {
+    return said(answers::cautionWords(restrictedFlow), LoadUnit::Kilograms).join(QLatin1Char(' '));
 }
+
 } // namespace
 
 QString fullCautions() {
-    return QCoreApplication::translate(
-        "cautions",
-        "Loads are estimates, not clearance to lift. Near-maximal lifts need a competent spotter "
-        "or safeties, and a coach's eye. Restricted-flow training needs screening for vascular, "
-        "cardiac, clotting and pressure problems, and trained supervision. Pain, illness or return "
-        "from injury: a qualified practitioner decides. Local rules come first.");
+    return cautions(true);
 }
 
-CautionLabel::CautionLabel(QWidget* parent) : QLabel(shortCaution(), parent) {
+CautionLabel::CautionLabel(QWidget* parent) : QLabel(cautions(false), parent) {
     setWordWrap(true);
     setToolTip(fullCautions());
     setAccessibleDescription(fullCautions());

@@ -37,8 +37,9 @@ std::optional<QDate> validDay(int year, int month, int day) {
                                                                    : std::nullopt;
 }
 
-} // namespace
-
+/// A day as it is typed: 2026-11-24 (also with points or strokes, and 20261124), or as the desktop
+/// writes it short (24.11.2026, 11/24/2026; two digits of a year are of this century). Nothing for
+/// what is neither, or no day.
 std::optional<QDate> readDay(const QString& typed) {
     static const QRegularExpression plain(QStringLiteral("^(\\d{4})(\\d\\d)(\\d\\d)$"));
     static const QRegularExpression yearFirst(
@@ -63,6 +64,8 @@ std::optional<QDate> readDay(const QString& typed) {
     }
     return std::nullopt;
 }
+
+} // namespace
 
 DayEdit::DayEdit(QWidget* parent) : QDateEdit(parent) {
     setCalendarPopup(true);

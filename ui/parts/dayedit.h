@@ -10,11 +10,6 @@
 
 namespace slopebook::ui {
 
-/// A day as it is typed: 2026-11-24 (also with points or strokes, and 20261124), or as the desktop
-/// writes it short (24.11.2026, 11/24/2026; two digits of a year are of this century). Nothing for
-/// what is neither, or no day.
-std::optional<QDate> readDay(const QString& typed);
-
 /// Shows yyyy-MM-dd. What is typed is taken as it stands, or refused in words: never half of it.
 /// The first click marks the whole day, so that what is typed next takes its place; keys typed from
 /// Home or within the day take the place of what stands there, part by part.

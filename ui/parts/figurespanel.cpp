@@ -3,6 +3,7 @@
 
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
+#include "core/answers/method.h"
 #include "core/answers/planbounds.h"
 #include "core/answers/sources.h"
 #include "core/answers/told.h"
@@ -123,22 +124,6 @@ QString FiguresPanel::headline(const answers::Profile& profile, const QString& e
                                .arg(estimate, level, interval, unit);
 }
 
-// In large type a figure is believed: none where the line cannot bound it, or where two loads lie
-// far below it.
-QString FiguresPanel::tooUncertain(const answers::Profile& profile) const {
-    const answers::OneRm& oneRm = *profile.oneRm;
-    const QString read = loadWithUnit(std::round(10 * oneRm.estimate) / 10, m_unit);
-    if (profile.line.hasInference() && !oneRm.interval)
-        return tr("The line is too flat, or its points too scattered, to say where it ends (it "
-                  "would read %1). Look at the typed speeds, or lift loads further apart.")
-            .arg(read);
-    if (!profile.line.hasInference() && oneRm.extrapolatedVeryFar())
-        return tr("Two loads, the heavier under half of what their line would read (%1): lift a "
-                  "third, heavier load.")
-            .arg(read);
-    return {};
-}
-
 void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const {
     if (!profile.oneRm) {
         words.headline = tr("Estimated 1RM: no figure");
@@ -146,9 +131,11 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
         return;
     }
     const answers::OneRm& oneRm = *profile.oneRm;
-    if (const QString why = tooUncertain(profile); !why.isEmpty()) {
+    // In large type a figure is believed: none where the line cannot bound it, or where two loads
+    // lie far below it.
+    if (const slopebook::Words why = answers::tooUncertainWords(profile); !why.empty()) {
         words.headline = tr("Estimated 1RM: no figure");
-        words.detail = why;
+        words.detail = said(why, m_unit);
         return;
     }
     QStringList detail;
@@ -172,7 +159,7 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
                                                       : tr("reach %1");
     detail << reach.arg(number(oneRm.reach, 2));
     if (profile.mvt)
-        detail << tr("MVT %1").arg(mvtText(answers::asCited(*profile.mvt)));
+        detail << tr("MVT %1").arg(said(answers::mvtWords(answers::asCited(*profile.mvt))));
     detail << said(answers::liftedWords(profile), m_unit);
     if (profile.session.measuredOneRm)
         detail << tr("measured 1RM %1").arg(massWithUnit(*profile.session.measuredOneRm, m_unit));

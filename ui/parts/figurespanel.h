@@ -37,7 +37,6 @@ private:
     Words wordsOf(const answers::Profile& profile) const;
     QString headline(const answers::Profile& profile, const QString& estimate) const;
     /// Why no estimate is shown though the line crosses the MVT; empty where it is shown.
-    QString tooUncertain(const answers::Profile& profile) const;
     void addOneRm(Words& words, const answers::Profile& profile) const;
     void addLine(Words& words, const answers::Profile& profile) const;
     void say(const Words& words);

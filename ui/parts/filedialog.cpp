@@ -19,6 +19,18 @@ struct FileQuestions {
     Q_DECLARE_TR_FUNCTIONS(FileQuestions)
 };
 
+// No deleting, no renaming, no dragging. The desktop's own dialogs are managers of files too: ours
+// alone keeps to what it is asked.
+void makeHarmless(QFileDialog& dialog) {
+    dialog.setOption(QFileDialog::DontUseNativeDialog);
+    dialog.setOption(QFileDialog::ReadOnly);
+    for (auto* view : dialog.findChildren<QAbstractItemView*>()) {
+        view->setDragEnabled(false);
+        view->setAcceptDrops(false);
+        view->setDragDropMode(QAbstractItemView::NoDragDrop);
+    }
+}
+
 QStringList asked(QWidget* parent, const Question& question, QFileDialog::AcceptMode accept,
                   QFileDialog::FileMode mode) {
     QFileDialog dialog(parent, question.title);
@@ -60,17 +72,6 @@ bool mayReplace(QWidget* parent, const Question& question, const std::filesystem
 }
 
 } // namespace
-
-// The desktop's own dialogs are managers of files too: ours alone keeps to what it is asked.
-void makeHarmless(QFileDialog& dialog) {
-    dialog.setOption(QFileDialog::DontUseNativeDialog);
-    dialog.setOption(QFileDialog::ReadOnly);
-    for (auto* view : dialog.findChildren<QAbstractItemView*>()) {
-        view->setDragEnabled(false);
-        view->setAcceptDrops(false);
-        view->setDragDropMode(QAbstractItemView::NoDragDrop);
-    }
-}
 
 QString open(QWidget* parent, const Question& question) {
     return first(asked(parent, question, QFileDialog::AcceptOpen, QFileDialog::ExistingFile));

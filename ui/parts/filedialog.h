@@ -32,7 +32,4 @@ std::optional<log::Destination> save(QWidget* parent, const Question& question);
 /// A file or folder that is to be made; whether it is there is for the maker to say.
 QString saveNew(QWidget* parent, const Question& question);
 
-/// What no dialog of ours can do without: no deleting, no renaming, no dragging.
-void makeHarmless(QFileDialog& dialog);
-
 } // namespace slopebook::ui::filedialog

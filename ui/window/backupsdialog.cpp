@@ -19,12 +19,14 @@ namespace slopebook::ui {
 
 namespace {
 enum BackupColumn { Made, Size, Sessions, Sets, State };
-}
 
+/// "14 Mar 2026 12:00", as the desktop writes it.
 QString madeText(std::chrono::sys_seconds made) {
     return QLocale().toString(QDateTime::fromSecsSinceEpoch(made.time_since_epoch().count()),
                               QLocale::ShortFormat);
 }
+
+} // namespace
 
 BackupsDialog::BackupsDialog(const std::filesystem::path& log, QWidget* parent)
     : QDialog(parent), m_copies(log::keptCopies(log)), m_list(new QTreeWidget) {

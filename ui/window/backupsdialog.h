@@ -32,7 +32,4 @@ private:
     QPushButton* m_goBack = nullptr;
 };
 
-/// "14 Mar 2026 12:00", as the desktop writes it.
-QString madeText(std::chrono::sys_seconds made);
-
 } // namespace slopebook::ui

@@ -53,12 +53,17 @@ QString languageFor(const QString& chosen, const QLocale& desktop) {
     return english;
 }
 
+namespace {
+
+/// How that language writes numbers and dates: as the desktop does where it is the desktop's own.
 QLocale localeFor(const QString& language, const QLocale& desktop) {
     const QLocale plain(language);
     const bool own = desktop.language() == plain.language() ||
                      (desktop.language() == QLocale::C && language == english);
     return own ? desktop : plain;
 }
+
+} // namespace
 
 Translation::Translation(const QString& chosen, const QLocale& desktop)
     : m_language(languageFor(chosen, desktop)) {

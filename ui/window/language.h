@@ -23,9 +23,6 @@ std::vector<Language> languages();
 /// first of the desktop's languages that there is, else English.
 QString languageFor(const QString& chosen, const QLocale& desktop);
 
-/// How that language writes numbers and dates: as the desktop does where it is the desktop's own.
-QLocale localeFor(const QString& language, const QLocale& desktop);
-
 /// Speaks a language from when it is made to when it goes: our words, those of Qt's own buttons,
 /// and the default QLocale.
 class Translation final {

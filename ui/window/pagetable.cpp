@@ -98,8 +98,4 @@ QString titleOf(Part part) {
     return Workspace::tr("Squad");
 }
 
-Page firstOf(Part part) {
-    return std::ranges::find(pages(), part, &PageEntry::part)->page;
-}
-
 } // namespace slopebook::ui

@@ -57,6 +57,5 @@ Page pageCalled(const QString& word);
 
 inline constexpr std::array parts{Part::Floor, Part::Athlete, Part::Squad};
 QString titleOf(Part part);
-Page firstOf(Part part);
 
 } // namespace slopebook::ui

@@ -71,8 +71,6 @@ public:
     void step(bool undo);
     /// A short sentence below the page, for a while.
     void say(const QString& message);
-    /// In the bar, with the way to the backups.
-    void sayDamaged(const QString& why);
     /// No exception crosses the event loop: it is told in the bar.
     void guarded(const std::function<void()>& work);
 
@@ -89,6 +87,8 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    /// In the bar, with the way to the backups.
+    void sayDamaged(const QString& why);
     void build();
     void buildPages();
     void connectParts();

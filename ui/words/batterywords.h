@@ -24,15 +24,6 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery);
 std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery);
 /// Date, where, what, why.
 std::vector<QStringList> missingRows(const answers::BatteryComparison& battery);
-/// "Left out, for it cannot be read: ...": what damage took out of the answer.
-QStringList unreadSentences(const BatteryAnswer& answer);
 /// "Bench pull: Faster from 40 to 65 kg ..." or the reason why there is none; then what is unread.
 QStringList liftSentences(const BatteryAnswer& answer, LoadUnit unit);
-/// "3 tests better, 1 held, 2 unclear; 1 without a figure.": what leads.
-QString batterySummary(const answers::BatteryComparison& battery);
-/// What is to be said: context, what is not drawn.
-QStringList batteryNotes(const answers::BatteryComparison& battery, LoadUnit unit);
-/// Where typical errors and smallest changes come from, each once.
-QStringList batterySources(const answers::BatteryComparison& battery);
-
 } // namespace slopebook::ui::page

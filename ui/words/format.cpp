@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/format.h"
 
+#include "core/answers/method.h"
+#include "ui/words/said.h"
+
 #include <QCoreApplication>
 #include <QFile>
 #include <QStringList>
@@ -58,6 +61,13 @@ Date modelDate(const QDate& date) {
     return Date{std::chrono::year{date.year()},
                 std::chrono::month{static_cast<unsigned>(date.month())},
                 std::chrono::day{static_cast<unsigned>(date.day())}};
+}
+
+QString sessionText(Date date, int ordinal) {
+    return said(answers::sessionWords(date, ordinal));
+}
+QString sessionText(const LiftSession& session) {
+    return sessionText(session.date, session.ordinal);
 }
 
 QString kindText(VelocityKind kind) {

@@ -34,6 +34,10 @@ QString repsText(const Set& set);
 QDate qtDate(Date date);
 Date modelDate(const QDate& date);
 
+/// A day, and which session of it where it is not the first: "14 Mar 2026 (no. 2)".
+QString sessionText(Date date, int ordinal);
+QString sessionText(const LiftSession& session);
+
 QString kindText(VelocityKind kind); ///< "mean velocity", ...
 
 /// A file as the system names it, and as the window writes it.

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/planwords.h"
 
-#include "core/answers/restrictedflow.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -19,8 +18,6 @@ namespace {
 struct Plan {
     Q_DECLARE_TR_FUNCTIONS(Plan)
 };
-
-constexpr int weeksFresh = 4; // common practice
 
 } // namespace
 
@@ -66,34 +63,10 @@ QString borrowedText(const Answer<answers::History>& history, const answers::Pro
                    : noAnswerText(history.why(), unit);
 }
 
-QString lineAgeText(Date test, std::optional<Date> today) {
-    const QString day = dateText(test);
-    if (!today || daysBetween(test, *today) < 0)
-        return Plan::tr("The line is of %1.").arg(day);
-    const int days = static_cast<int>(daysBetween(test, *today));
-    if (days < 7)
-        return Plan::tr("The line is of %1, %n days old.", nullptr, days).arg(day);
-    const int weeks = days / 7;
-    const QString age = Plan::tr("The line is of %1, %n weeks old.", nullptr, weeks).arg(day);
-    if (weeks < weeksFresh)
-        return age;
-    return age + u' ' +
-           Plan::tr("That is old: over %1 weeks a line moves with training, so test again, or "
-                    "go by the speeds (common practice).")
-               .arg(weeksFresh);
-}
-
 QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit unit) {
     QStringList texts;
     for (const answers::Caution& caution : cautions)
         texts << said(asSentence(caution.words), unit);
-    return texts;
-}
-
-QStringList restrictedFlowTexts() {
-    QStringList texts;
-    for (const Words& words : answers::restrictedFlowSentences())
-        texts << said(words);
     return texts;
 }
 

@@ -28,14 +28,8 @@ QString relatedText(const answers::RelatedLoad& load);
 QString borrowedText(const Answer<answers::History>& history, const answers::Profile& profile,
                      LoadUnit unit);
 
-/// "The line is of 14 March 2026." With today: its age, and from four weeks on that it is old.
-QString lineAgeText(Date test, std::optional<Date> today);
-
 /// Each caution as a sentence.
 QStringList cautionTexts(const std::vector<answers::Caution>& cautions, LoadUnit unit);
-/// The restricted-flow text, whole, paragraph by paragraph.
-QStringList restrictedFlowTexts();
-
 QString ladderLoads(const answers::LadderForecast& ladder, LoadUnit unit);
 
 } // namespace slopebook::ui::planwords

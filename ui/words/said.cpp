@@ -124,6 +124,13 @@ QString said(const Words& words) {
     return toldIn(words, std::nullopt);
 }
 
+QStringList said(const std::vector<Words>& all, LoadUnit unit) {
+    QStringList texts;
+    for (const Words& one : all)
+        texts << toldIn(one, unit);
+    return texts;
+}
+
 QString said(const std::exception& error) {
     if (const auto* ours = dynamic_cast<const Error*>(&error))
         return said(ours->words());

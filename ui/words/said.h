@@ -6,8 +6,10 @@
 #include "ui/words/units.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <exception>
+#include <vector>
 
 namespace slopebook::ui {
 
@@ -16,6 +18,8 @@ namespace slopebook::ui {
 QString said(const Words& words, LoadUnit unit);
 /// The same where no unit is at hand, as in what went wrong with a file: a mass in both.
 QString said(const Words& words);
+/// Each of them.
+QStringList said(const std::vector<Words>& all, LoadUnit unit);
 /// What went wrong: core's own errors in the window's language (a mass in both units), any other as
 /// it tells it.
 QString said(const std::exception& error);

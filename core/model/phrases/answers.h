@@ -2,14 +2,18 @@
 // Why core/answers has no answer, and what it refuses.
 #pragma once
 
+#include "core/model/phrases/pages.h"
 #include "core/model/phrases/translate.h"
 #include "core/model/words.h"
 
+#include <algorithm>
+#include <array>
+#include <iterator>
 #include <string_view>
 
 namespace slopebook::phrases {
 
-inline constexpr std::string_view answers[]{
+inline constexpr std::string_view reasons[]{
     translate("Phrases", "no day has a session of this lift on each of the two devices, with the "
                          "same loads"),
     translate("Phrases", "1 set seen by both devices: agreement needs three or more"),
@@ -245,6 +249,9 @@ inline constexpr std::string_view answers[]{
     translate("Phrases", "this log's: %1 repeat tests"),
     translate("Phrases", "the athlete's own: one true maximum"),
     translate("Phrases", "the athlete's own: mean of %1 true maxima"),
+    translate("Phrases", "the athlete's own: one true maximum, drawn towards the lift's figure"),
+    translate("Phrases",
+              "the athlete's own: mean of %1 true maxima, drawn towards the lift's figure"),
     translate("Phrases", "the coach's own: %1"),
     translate("Phrases", "both estimates use one MVT, so its uncertainty nearly cancels in their "
                          "change (what is left is %1) and is not in its interval"),
@@ -488,6 +495,12 @@ inline constexpr std::string_view answers[]{
     translate("Phrases", "%1; shows from %2"),
     translate("Phrases", "the lift moves the body, and the session has no body mass"),
 };
+
+inline constexpr auto answers = [] {
+    std::array<std::string_view, std::size(reasons) + std::size(pages)> all;
+    std::ranges::copy(pages, std::ranges::copy(reasons, all.begin()).out);
+    return all;
+}();
 
 } // namespace slopebook::phrases
 

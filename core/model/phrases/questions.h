@@ -13,6 +13,12 @@ namespace slopebook::phrases {
 inline constexpr std::string_view questions[]{
     translate("Phrases", "The PDF %1 could not be painted. Nothing was changed."),
     translate("Phrases", "The picture %1 could not be painted. Nothing was changed."),
+    translate("Phrases", "A comparison needs two sessions of this lift with sets that count. The "
+                         "log holds %1."),
+    translate("Phrases", "Too few sets of two reps to say what more reps would do."),
+    translate("Phrases", "No check load is set for this lift: nothing is followed in the squad."),
+    translate("Phrases", "%1 has no session of this lift in either."),
+    translate("Phrases", "it has been changed by another window since"),
     translate("Phrases", "Both sides are the same: choose two dates or blocks."),
     translate("Phrases", "%1 has no session in %2."),
     translate("Phrases",

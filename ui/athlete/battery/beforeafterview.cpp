@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/battery/beforeafterview.h"
 
+#include "core/answers/batterytold.h"
 #include "core/questions/batterytable.h"
 #include "ui/paper/batteryprint.h"
 #include "ui/paper/paperwork.h"
@@ -253,11 +254,12 @@ void BeforeAfterView::showReason(const QString& reason) {
 
 void BeforeAfterView::show(const BatteryAnswer& answer) {
     const auto& battery = answer.battery;
-    m_summary->setText(page::batterySummary(battery));
-    const QStringList lifts = page::liftSentences(answer, m_logbook.loadUnit());
+    const LoadUnit unit = m_logbook.loadUnit();
+    m_summary->setText(said(answers::batterySummary(battery), unit).join(QLatin1Char(' ')));
+    const QStringList lifts = page::liftSentences(answer, unit);
     m_lifts->setText(lifts.join(QLatin1Char('\n')));
     m_lifts->setVisible(!lifts.isEmpty());
-    m_forest->setRows(battery.forest, m_logbook.loadUnit());
+    m_forest->setRows(battery.forest, unit);
     m_forest->setVisible(!battery.forest.empty());
     std::vector<TextTable::Row> rows;
     for (const page::BatteryRow& r : page::batteryRows(battery)) {
@@ -293,9 +295,9 @@ void BeforeAfterView::show(const BatteryAnswer& answer) {
     m_missingTable->setVisible(gaps);
     for (QTableView* table : {m_testTable, m_leftRightTable, m_missingTable})
         fitHeight(table);
-    m_notes->setText(
-        (page::batteryNotes(battery, m_logbook.loadUnit()) + page::batterySources(battery))
-            .join(QLatin1Char('\n')));
+    m_notes->setText((said(answers::batteryRemarks(battery), unit) +
+                      said(answers::batterySources(battery), unit))
+                         .join(QLatin1Char('\n')));
     m_notes->setVisible(!m_notes->text().isEmpty());
     for (QPushButton* button : {m_preview, m_print, m_pdf, m_csv})
         button->setEnabled(true);

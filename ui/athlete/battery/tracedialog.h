@@ -47,7 +47,6 @@ public:
     TraceView& view() { return *m_view; }
     const TextTable& figures() const { return *m_figures; }
     QString said() const;
-    void showTraceEvent(std::size_t event);
     /// The tests that an attempt can be for: the log's and the built-in ones.
     void setTests(std::vector<TestKind> tests);
     /// For whom it is; without, nothing is accepted but speeds.
@@ -61,6 +60,7 @@ Q_SIGNALS:
     void speedsAccepted(const QString& speeds, slopebook::VelocityKind kind);
 
 private:
+    void showTraceEvent(std::size_t event);
     QWidget* buildChoices();
     QWidget* buildBelow();
     void connectParts();

@@ -2,6 +2,7 @@
 #include "ui/athlete/compare/comparepage.h"
 
 #include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
 #include "core/questions/liftcontext.h"
 #include "ui/paper/paperwork.h"
 #include "ui/words/format.h"
@@ -222,9 +223,7 @@ void ComparePage::readSessions() {
 }
 
 QString ComparePage::choiceText(const LiftSession& s) const {
-    QStringList parts{dateText(s.date)};
-    if (s.ordinal > 1)
-        parts[0] = tr("%1 (no. %2)").arg(parts[0]).arg(s.ordinal);
+    QStringList parts{sessionText(s)};
     if (const auto block = blockOn(m_blocks, s.date))
         parts << text(block->name);
     for (const auto& device : m_devices)
@@ -299,9 +298,9 @@ void ComparePage::ask() {
             return;
         }
         if (!m_from || !m_to) {
-            m_view->showReason(tr("A comparison needs two sessions of this lift with sets that "
-                                  "count. The log holds %1.")
-                                   .arg(m_about->sessions.size()),
+            m_view->showReason(said(say("A comparison needs two sessions of this lift with sets "
+                                        "that count. The log holds %1.",
+                                        m_about->sessions.size())),
                                m_about->sessions, m_unit);
             return;
         }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/compare/comparisonview.h"
 
-#include "ui/paper/comparisonwords.h"
+#include "core/answers/method.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/parts/cautions.h"
 #include "ui/parts/rowtable.h"
+#include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -137,16 +139,7 @@ void ComparisonView::show(const Comparison& c, const PageHeader& header) {
     m_sentence->setAccessibleName(sentence);
     m_changeChart->setData(charts::changeOf(c, header.unit));
     m_changeChart->setSpokenText(sentence);
-    charts::LineData lines;
-    lines.unit = header.unit;
-    lines.sessions = {
-        charts::entryOf(c.from, dateText(c.from.session.date), Role{.kind = Role::Kind::Earlier}),
-        charts::entryOf(c.to, dateText(c.to.session.date), Role{.kind = Role::Kind::Later})};
-    if (c.from.mvt)
-        lines.mvt = c.from.mvt->value;
-    for (const Mass load : c.settings.checkLoads)
-        lines.checkLoads.push_back(kilograms(load));
-    m_lineChart->setData(lines);
+    m_lineChart->setData(charts::linesOf(c, header.unit));
     m_lineChart->setSpokenText(sentence);
     m_maxChart->setData(charts::maxChangeOf(c, header.unit));
     m_maxChart->setSpokenText(sentence);
@@ -179,12 +172,13 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
     m_oneRm->setTable({unit, dateText(c.from.session.date), dateText(c.to.session.date),
                        tr("Change"), tr("Reading")},
                       std::move(rows), 1, 4);
-    QStringList notes = page::loadMarks(c);
+    QStringList notes = said(answers::markWords(c), header.unit);
     QStringList settling = page::settlingLines(c, header.unit);
     if (!settling.isEmpty())
         notes << tr("What would settle what is unclear:") << settling;
-    notes << page::oneRmRemarks(c, header.unit) << page::remarks(c, header)
-          << page::sourceLines(c, header.unit) << page::methodLines(c, header);
+    notes << said(answers::maxRemarks(c), header.unit) << page::remarks(c, header)
+          << said(answers::sourceWords(c), header.unit)
+          << said(answers::methodWords(c, header.rule, massUnit(header.unit)), header.unit);
     QString html;
     for (const QString& note : notes)
         html += "<p style='margin-top:0; margin-bottom:5px'>"_L1 + note.toHtmlEscaped() + "</p>"_L1;

@@ -6,7 +6,7 @@
 #include "ui/charts/changechart.h"
 #include "ui/charts/linechart.h"
 #include "ui/charts/maxchart.h"
-#include "ui/paper/comparisonpage.h"
+#include "ui/paper/printedcomparison.h"
 #include "ui/parts/texttable.h"
 
 #include <QLabel>

@@ -68,7 +68,7 @@ void HistoryPage::addCompareActions(QMenu& menu, const std::vector<SessionId>& s
             std::pair(other.date, other.ordinal) > std::pair(mine.date, mine.ordinal);
         const SessionId from = later ? mine.session : other.session;
         const SessionId to = later ? other.session : mine.session;
-        others->addAction(dayText(other.date, other.ordinal), this,
+        others->addAction(sessionText(other.date, other.ordinal), this,
                           [this, from, to] { Q_EMIT comparisonWanted(from, to); });
     }
 }

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/history/historymodel.h"
 
-#include "ui/words/format.h"
+#include "ui/athlete/history/historyfields.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
-#include <QDate>
 #include <QGuiApplication>
 #include <QPalette>
 
@@ -130,97 +129,14 @@ const std::optional<HistoryRow::AtLoad>* HistoryModel::atLoad(const HistoryRow& 
                : nullptr;
 }
 
-// The one place where the table's figures are written.
 QString HistoryModel::shown(const HistoryRow& row, int column) const {
-    const auto optional = [](const std::optional<double>& value, int decimals) {
-        return value ? number(*value, decimals) : QString();
-    };
-    switch (column) {
-    case DateColumn:
-        return row.ordinal > 1 ? tr("%1 (no. %2)").arg(dateText(row.date)).arg(row.ordinal)
-                               : dateText(row.date);
-    case AthleteColumn:
-        return row.athlete;
-    case BlockColumn:
-        return row.block;
-    case DeviceColumn:
-        return row.device;
-    case PointsColumn:
-        return QString::number(row.n);
-    case LoadsColumn:
-        return row.n == 0
-                   ? QString()
-                   : loadNumber(row.lightest, m_unit) + u'–' + loadNumber(row.heaviest, m_unit);
-    case V0Column:
-        return optional(row.v0, 2);
-    case SlopeColumn:
-        return row.slope ? number(*row.slope / inUnit(1, m_unit), 4) : QString();
-    case R2Column:
-        return optional(row.r2, 3);
-    case OneRmColumn: {
-        if (!row.oneRm)
-            return {};
-        const QString estimate = number(inUnit(row.oneRm->estimate, m_unit), 1);
-        if (!row.oneRm->interval)
-            return tr("%1 (no bound)").arg(estimate);
-        const QString range = rangeText(
-            {inUnit(row.oneRm->interval->low, m_unit), inUnit(row.oneRm->interval->high, m_unit)},
-            1);
-        // Far from any load lifted the interval comes first.
-        return row.oneRm->extrapolatedVeryFar() ? tr("%1; estimate %2").arg(range, estimate)
-                                                : tr("%1 (%2)").arg(estimate, range);
-    }
-    case ReachColumn:
-        if (!row.oneRm)
-            return {};
-        return row.oneRm->extrapolatedFar() ? tr("%1 far").arg(number(row.oneRm->reach, 2))
-                                            : number(row.oneRm->reach, 2);
-    case MeasuredColumn:
-        return row.measured ? loadNumber(*row.measured, m_unit) : QString();
-    default:
-        break;
-    }
+    if (column < FirstCheckLoad)
+        return historyFields()[static_cast<std::size_t>(column)].shown(row, m_unit);
     const auto* at = atLoad(row, column);
     if (!at)
         return {};
     const QString velocity = number((*at)->velocity, 2);
     return (*at)->extrapolated ? velocity + u'*' : velocity;
-}
-
-QVariant HistoryModel::rawValue(const HistoryRow& row, int column) const {
-    const auto optional = [](const std::optional<double>& value) {
-        return value ? QVariant(*value) : QVariant();
-    };
-    switch (column) {
-    case DateColumn: // days, and within a day the order of testing
-        return qtDate(row.date).toJulianDay() * 100 + row.ordinal;
-    case AthleteColumn:
-        return row.athlete;
-    case BlockColumn:
-        return row.block;
-    case DeviceColumn:
-        return row.device;
-    case PointsColumn:
-        return row.n;
-    case LoadsColumn:
-        return row.heaviest;
-    case V0Column:
-        return optional(row.v0);
-    case SlopeColumn:
-        return optional(row.slope);
-    case R2Column:
-        return optional(row.r2);
-    case OneRmColumn:
-        return row.oneRm ? QVariant(row.oneRm->estimate) : QVariant();
-    case ReachColumn:
-        return row.oneRm ? QVariant(row.oneRm->reach) : QVariant();
-    case MeasuredColumn:
-        return optional(row.measured);
-    default:
-        break;
-    }
-    const auto* at = atLoad(row, column);
-    return at ? QVariant((*at)->velocity) : QVariant();
 }
 
 bool HistoryModel::quiet(const HistoryRow& row, int column) const {
@@ -258,8 +174,6 @@ QVariant HistoryModel::data(const QModelIndex& index, int role) const {
         return quiet(r, index.column())
                    ? QVariant(QGuiApplication::palette().brush(QPalette::PlaceholderText))
                    : QVariant();
-    case SortRole:
-        return rawValue(r, index.column());
     case SessionRole:
         return qlonglong{raw(r.session)};
     default:
@@ -270,39 +184,15 @@ QVariant HistoryModel::data(const QModelIndex& index, int role) const {
 QVariant HistoryModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || (role != Qt::DisplayRole && role != Qt::ToolTipRole))
         return {};
-    const QString unit = unitName(m_unit);
     const bool tip = role == Qt::ToolTipRole;
-    switch (section) {
-    case DateColumn:
-        return tip ? tr("Day of the session") : tr("Date");
-    case AthleteColumn:
-        return tip ? tr("Who was tested") : tr("Athlete");
-    case BlockColumn:
-        return tip ? tr("Training block that the day lies in") : tr("Block");
-    case DeviceColumn:
-        return tip ? tr("What measured the bar speed") : tr("Device");
-    case PointsColumn:
-        return tip ? tr("Sets that count") : tr("n");
-    case LoadsColumn:
-        return tip ? tr("Lightest and heaviest load") : tr("Loads, %1").arg(unit);
-    case V0Column:
-        return tip ? tr("Velocity at zero load, from the line") : tr("V0, m/s");
-    case SlopeColumn:
-        return tip ? tr("m/s per %1").arg(unit) : tr("Slope");
-    case R2Column:
-        return tip ? tr("Share of the scatter that the line explains") : tr("R²");
-    case OneRmColumn:
-        return tip ? tr("Estimated 1RM with the interval of the line")
-                   : tr("Est. 1RM, %1").arg(unit);
-    case ReachColumn:
-        return tip ? tr("Heaviest load / estimated 1RM") : tr("Reach");
-    case MeasuredColumn:
-        return tip ? tr("A true maximum that was lifted") : tr("Lifted 1RM");
-    default:
-        break;
+    if (section < 0)
+        return {};
+    if (section < FirstCheckLoad) {
+        const HistoryField& field = historyFields()[static_cast<std::size_t>(section)];
+        return (tip ? field.tip : field.heading)(unitName(m_unit));
     }
     const auto i = static_cast<std::size_t>(section - FirstCheckLoad);
-    if (section < FirstCheckLoad || i >= m_checkLoads.size())
+    if (i >= m_checkLoads.size())
         return {};
     const QString load = loadWithUnit(kilograms(m_checkLoads[i]), m_unit);
     return tip ? tr("Velocity that the line gives at the check load of %1, m/s").arg(load)

@@ -68,7 +68,7 @@ public:
         MeasuredColumn,
         FirstCheckLoad ///< then one column a check load
     };
-    enum Role { SortRole = Qt::UserRole, SessionRole };
+    enum Role { SessionRole = Qt::UserRole };
 
     static constexpr std::size_t pageRows = 100;
 
@@ -100,7 +100,6 @@ private:
     void readOrder();
     std::vector<HistoryRow> nextPage();
     QString shown(const HistoryRow& row, int column) const;
-    QVariant rawValue(const HistoryRow& row, int column) const;
     QString explanation(const HistoryRow& row, int column) const;
     bool quiet(const HistoryRow& row, int column) const;
     const std::optional<HistoryRow::AtLoad>* atLoad(const HistoryRow& row, int column) const;

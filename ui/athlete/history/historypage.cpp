@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <tuple>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -130,10 +131,6 @@ void HistoryPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
     setAthleteAndLift(m_athlete, m_lift);
 }
 
-void HistoryPage::setEverybody(bool everybody) {
-    m_whose->setCurrentIndex(everybody ? 1 : 0);
-}
-
 void HistoryPage::read() {
     m_findSoon->stop();
     m_reader.reset();
@@ -177,14 +174,15 @@ QString HistoryPage::countText() const {
 }
 
 std::vector<SessionId> HistoryPage::chosen() const {
-    std::vector<std::pair<qlonglong, SessionId>> byDate;
+    std::vector<const HistoryRow*> rows;
     for (const QModelIndex& at : m_table->selectionModel()->selectedRows())
-        byDate.emplace_back(at.data(HistoryModel::SortRole).toLongLong(),
-                            SessionId{at.data(HistoryModel::SessionRole).toLongLong()});
-    std::ranges::sort(byDate);
+        rows.push_back(&m_model->row(at.row()));
+    std::ranges::sort(rows, {}, [](const HistoryRow* row) {
+        return std::tuple(row->date, row->ordinal, row->session);
+    });
     std::vector<SessionId> sessions;
-    for (const auto& each : byDate)
-        sessions.push_back(each.second);
+    for (const HistoryRow* row : rows)
+        sessions.push_back(row->session);
     return sessions;
 }
 
@@ -256,14 +254,10 @@ QString HistoryPage::nameOf(const Background& about) const {
 QString HistoryPage::nameOf(SessionId session) const {
     for (int i = 0; i < m_model->rowCount(); ++i)
         if (const HistoryRow& row = m_model->row(i); row.session == session) {
-            const QString day = dayText(row.date, row.ordinal);
+            const QString day = sessionText(row.date, row.ordinal);
             return m_whose->currentIndex() == 0 ? day : tr("%1, %2").arg(row.athlete, day);
         }
     return {};
-}
-
-QString HistoryPage::dayText(Date date, int ordinal) {
-    return ordinal > 1 ? tr("%1 (no. %2)").arg(dateText(date)).arg(ordinal) : dateText(date);
 }
 
 } // namespace slopebook::ui

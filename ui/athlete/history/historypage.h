@@ -25,8 +25,6 @@ public:
 
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
-    /// Everybody's sessions of the lift, or the chosen athlete's.
-    void setEverybody(bool everybody);
 
     /// Takes the session out of the log, as one step that undo brings back. Throws LogError.
     void deleteSession(SessionId session);
@@ -56,7 +54,6 @@ private:
     charts::LineData linesOf(const std::vector<SessionId>& sessions) const;
     QString nameOf(SessionId session) const;
     QString nameOf(const Background& about) const;
-    static QString dayText(Date date, int ordinal);
 
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;

@@ -2,6 +2,7 @@
 #include "ui/athlete/history/historyreader.h"
 
 #include "core/answers/threshold.h"
+#include "ui/athlete/history/historyfields.h"
 #include "ui/words/format.h"
 
 #include <QLocale>
@@ -10,32 +11,6 @@
 #include <unordered_map>
 
 namespace slopebook::ui {
-
-namespace {
-
-std::optional<log::HistoryColumn> storedColumn(int column) {
-    using Column = log::HistoryColumn;
-    switch (column) {
-    case HistoryModel::DateColumn:
-        return Column::Day;
-    case HistoryModel::AthleteColumn:
-        return Column::Athlete;
-    case HistoryModel::BlockColumn:
-        return Column::Block;
-    case HistoryModel::DeviceColumn:
-        return Column::Device;
-    case HistoryModel::PointsColumn:
-        return Column::Points;
-    case HistoryModel::LoadsColumn:
-        return Column::Loads;
-    case HistoryModel::MeasuredColumn:
-        return Column::Measured;
-    default:
-        return std::nullopt;
-    }
-}
-
-} // namespace
 
 HistoryReader::HistoryReader(const log::Log& log, LiftId lift, std::optional<AthleteId> athlete,
                              const QString& find)
@@ -53,30 +28,18 @@ HistoryReader::HistoryReader(const log::Log& log, LiftId lift, std::optional<Ath
 }
 
 std::vector<SessionId> HistoryReader::order(int column, Qt::SortOrder direction) const {
-    const auto stored = storedColumn(column);
-    if (!stored)
+    const auto at = static_cast<std::size_t>(column);
+    if (at >= historyFields().size() || !historyFields()[at].stored)
         return byFigure(column, direction);
     log::HistoryQuestion question = m_question;
-    question.column = *stored;
+    question.column = *historyFields()[at].stored;
     question.descending = direction == Qt::DescendingOrder;
     return log::historyOrder(m_log, question);
 }
 
 std::optional<double> HistoryReader::figure(const answers::Profile& profile, int column) const {
-    switch (column) {
-    case HistoryModel::V0Column:
-        return profile.line.intercept;
-    case HistoryModel::SlopeColumn:
-        return profile.line.slope;
-    case HistoryModel::R2Column:
-        return profile.line.r2;
-    case HistoryModel::OneRmColumn:
-        return profile.oneRm ? std::optional(profile.oneRm->estimate) : std::nullopt;
-    case HistoryModel::ReachColumn:
-        return profile.oneRm ? std::optional(profile.oneRm->reach) : std::nullopt;
-    default:
-        break;
-    }
+    if (column < HistoryModel::FirstCheckLoad)
+        return historyFields()[static_cast<std::size_t>(column)].figure(profile);
     const auto load = static_cast<std::size_t>(column - HistoryModel::FirstCheckLoad);
     if (load >= m_checkLoads.size())
         return std::nullopt;

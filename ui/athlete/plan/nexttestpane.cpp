@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/plan/nexttestpane.h"
 
+#include "core/answers/plantold.h"
 #include "core/answers/told.h"
+#include "core/model/phrases/questions.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
@@ -126,7 +128,7 @@ void NextTestPane::ask(const Question& q) {
                 answers::scatterForReps(settings.scatter.s, *sd, q.about->lift.value.rule,
                                         repsOf(*q.log, q.profile->session), m_reps->value());
         else
-            repsNote = u' ' + tr("Too few sets of two reps to say what more reps would do.");
+            repsNote = u' ' + said(say("Too few sets of two reps to say what more reps would do."));
     }
     const auto next = answers::nextTest(*q.profile, settings);
     if (!next) {
@@ -136,7 +138,8 @@ void NextTestPane::ask(const Question& q) {
     m_model->setNextTest(*next, q.unit);
     m_table->resizeColumnsToContents();
     m_chart->setData({.curve = next->curve, .byOneRm = next->byOneRm, .unit = q.unit});
-    m_sentence->setText(sentence(*next, q.unit) + repsNote);
+    m_sentence->setText(said(answers::nextTestWords(*next), q.unit).join(QLatin1Char(' ')) +
+                        repsNote);
     m_chart->setSpokenText(m_sentence->text());
     QStringList settled;
     if (const Words shows = answers::canShowWords(next->ladders.front(), next->byOneRm);
@@ -149,36 +152,6 @@ void NextTestPane::ask(const Question& q) {
         settled << said(asSentence(settledWords(*max)), q.unit);
     m_settled->setText(settled.join(u'\n'));
     m_settled->setVisible(!settled.isEmpty());
-}
-
-QString NextTestPane::sentence(const answers::NextTest& next, LoadUnit unit) const {
-    const answers::LadderForecast& best = next.ladders.front();
-    QString said;
-    if (next.byOneRm && best.oneRm)
-        said = tr("The best ladder can be expected to give the estimated 1RM to ± %1 %2")
-                   .arg(number(inUnit(*best.oneRm, unit), 1), unitName(unit));
-    else if (next.byOneRm)
-        said = tr("No ladder of these loads can be expected to bound the estimated 1RM");
-    else
-        said = tr("The best ladder can be expected to give a change to ± %1 m/s")
-                   .arg(number(best.worstChange(), 3));
-    if (next.oneRmNow)
-        said += tr(" (this session's: ± %1 %2)")
-                    .arg(number(inUnit(*next.oneRmNow, unit), 1), unitName(unit));
-    said += u'.';
-    if (best.flaws.any())
-        said += u' ' + tr("Beware, its loads: %1. No ladder without that was found under these "
-                          "settings: more steps, a heavier load or plates between them may give "
-                          "one.")
-                           .arg(ui::said(answers::flawsWords(best.flaws, next.byOneRm)));
-    if (next.twoExtremesRatio)
-        said += u' ' + tr("Half the sets at the lightest and half at the heaviest load would give "
-                          "%1 times that, and could not show a bend.")
-                           .arg(number(*next.twoExtremesRatio, 2));
-    said += u' ' + tr("Scatter from %1 sessions: SD %2 m/s.")
-                       .arg(next.settings.scatter.sessions)
-                       .arg(number(next.settings.scatter.s, 3));
-    return said;
 }
 
 } // namespace slopebook::ui

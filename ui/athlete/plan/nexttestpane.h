@@ -44,7 +44,6 @@ Q_SIGNALS:
 
 private:
     void build();
-    QString sentence(const answers::NextTest& next, LoadUnit unit) const;
 
     QSpinBox* m_steps;
     QSpinBox* m_reps;

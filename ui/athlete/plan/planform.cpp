@@ -197,11 +197,7 @@ void PlanForm::setSessions(const std::vector<LiftSession>& sessions) {
     const QVariant before = m_session->currentData();
     m_session->clear();
     for (auto session = sessions.rbegin(); session != sessions.rend(); ++session)
-        m_session->addItem(
-            session->ordinal > 1
-                ? tr("%1 (no. %2)").arg(dateText(session->date)).arg(session->ordinal)
-                : dateText(session->date),
-            qlonglong{raw(session->session)});
+        m_session->addItem(sessionText(*session), qlonglong{raw(session->session)});
     const int at = before.isValid() ? m_session->findData(before) : -1;
     m_session->setCurrentIndex(at >= 0 ? at : (m_session->count() > 0 ? 0 : -1));
 }

@@ -2,6 +2,8 @@
 #include "ui/athlete/plan/planpage.h"
 
 #include "core/answers/barfit.h"
+#include "core/answers/plantold.h"
+#include "core/answers/restrictedflow.h"
 #include "core/answers/told.h"
 #include "core/model/errors.h"
 #include "ui/athlete/plan/nexttestpane.h"
@@ -178,8 +180,10 @@ void PlanPage::readRelations() {
 
 void PlanPage::showAge() {
     m_age->setText(
-        m_profile ? planwords::lineAgeText(m_profile->session.date,
-                                           m_clock ? std::optional(m_clock.today()) : std::nullopt)
+        m_profile ? said(answers::lineAge(m_profile->session.date,
+                                          m_clock ? std::optional(m_clock.today()) : std::nullopt),
+                         m_choice.unit)
+                        .join(u' ')
                   : QString());
     if (m_profile && m_profile->oneRm)
         m_age->setText(tr("%1 %2", "a sentence on what is planned with, one on how old the line is")
@@ -232,8 +236,7 @@ void PlanPage::ask() {
         else
             showPlan(*plan);
         if (plan && noShare)
-            m_sentence->setText(tr("A thrown or jumped lift has no 1RM to take a share of: aim at "
-                                   "a speed. Every load of this set of equipment."));
+            m_sentence->setText(said(answers::noShareWords(), m_choice.unit).join(u' '));
         askNextTest();
     });
 }
@@ -284,27 +287,12 @@ void PlanPage::showPlan(const answers::Plan& plan) {
                                                       plan.profile.session.session),
                                       plan.profile, m_choice.unit)
             : QString());
-    QStringList chosen;
-    for (const std::size_t i : plan.chosen)
-        chosen << planwords::loadText(plan.loads[i].built.exact, m_choice.unit);
-    if (!plan.aim)
-        m_sentence->setText(tr("Every load of this set of equipment."));
-    else if (plan.aim->low == plan.aim->high)
-        m_sentence->setText(
-            tr("The aim is %1; to be built: %2.")
-                .arg(loadWithUnit(std::round(plan.aim->low * 10) / 10, m_choice.unit),
-                     chosen.join(u", "_s)));
-    else
-        m_sentence->setText(
-            tr("The aim is %1 to %2; to be built: %3.")
-                .arg(loadNumber(std::round(plan.aim->low * 10) / 10, m_choice.unit),
-                     loadWithUnit(std::round(plan.aim->high * 10) / 10, m_choice.unit),
-                     chosen.join(u", "_s)));
+    m_sentence->setText(said(answers::aimWords(plan), m_choice.unit));
     QStringList cautions = planwords::cautionTexts(plan.cautions, m_choice.unit);
     if (const Words name = m_relations->name(); !name.empty())
         cautions << planwords::cautionTexts({answers::relationCaution(name)}, m_choice.unit);
     if (plan.restrictedFlow)
-        cautions << planwords::restrictedFlowTexts();
+        cautions << said(answers::restrictedFlowSentences(), m_choice.unit);
     m_cautions->setText(cautions.join(u"\n"_s));
     showChosen();
 }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/plan/relationpane.h"
 
-#include "core/answers/figures.h"
+#include "core/answers/plantold.h"
 #include "ui/words/format.h"
-#include "ui/words/wording.h"
+#include "ui/words/said.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -35,23 +35,11 @@ void RelationPane::setRelations(const Answer<answers::SquadRelation>& squad, Loa
                                 const std::optional<answers::PublishedRelation>& published) {
     m_squad = squad ? std::optional(*squad) : std::nullopt;
     m_published = published;
-    QString said;
-    if (m_squad)
-        said = tr("The squad: %1 athletes, %2 points; one point scatters by %3 % of the 1RM about "
-                  "the curve.")
-                   .arg(m_squad->athletes)
-                   .arg(m_squad->points.size())
-                   .arg(number(m_squad->used().s(), 1));
-    else
-        said = noAnswerText(squad.why(), unit);
-    said += u' ';
-    said += m_published
-                ? tr("Published: %1.").arg(text(answers::cited(std::string(m_published->source))))
-                : tr("No published equation is known for this lift and kind of velocity.");
-    said += u' ' + tr("People differ: such a share is of others, never of this athlete.");
-    m_sentence->setText(said);
+    const QString told =
+        said(answers::relationWords(squad, published), unit).join(QLatin1Char(' '));
+    m_sentence->setText(told);
     m_chart->setData({.squad = m_squad, .published = m_published});
-    m_chart->setSpokenText(said);
+    m_chart->setSpokenText(told);
     auto* items = qobject_cast<QStandardItemModel*>(m_use->model());
     items->item(Squad)->setEnabled(m_squad.has_value());
     items->item(Published)->setEnabled(m_published.has_value());

@@ -101,9 +101,7 @@ QString LinesModel::figure(const LineRow& row, int column) const {
     const LiftSession& session = row.session;
     switch (column) {
     case Day:
-        return session.ordinal > 1
-                   ? QStringLiteral("%1 #%2").arg(dateText(session.date)).arg(session.ordinal)
-                   : dateText(session.date);
+        return sessionText(session);
     case Count:
         return QString::number(session.points.size());
     case Measured:

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/season/seasonpage.h"
 
+#include "core/answers/followtold.h"
 #include "core/questions/liftcontext.h"
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/athlete/season/seasonrows.h"
@@ -299,7 +300,7 @@ void SeasonPage::showFollow(const answers::Follow& follow) {
         notes << said(asSentence(note.words), unit);
     m_notes->setText(notes.join(QLatin1Char(' ')));
     m_notes->setVisible(!notes.isEmpty());
-    m_told->setText(trendText(follow, level));
+    m_told->setText(said(answers::trendWords(follow, level)));
     m_chart->setSpokenText(tr("Season of %1 at %2: %3")
                                .arg(text(m_about->athlete.value.name),
                                     loadWithUnit(kilograms(follow.load), unit), m_told->text()));

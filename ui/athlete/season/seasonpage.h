@@ -37,9 +37,9 @@ public:
     QBoxLayout* strip() const { return m_strip; }
     const SeasonChart& chart() const { return *m_chart; }
     const TextTable& table() const { return *m_table; }
-    void setBaseline(SessionId session);
 
 private:
+    void setBaseline(SessionId session);
     QWidget* buildChoices();
     QLayout* buildButtons();
     void build();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/season/seasonprint.h"
 
+#include "core/answers/followtold.h"
 #include "ui/athlete/season/seasonchart.h"
 #include "ui/athlete/season/seasonrows.h"
 #include "ui/parts/cautions.h"
@@ -70,8 +71,7 @@ void addNotes(Flow& flow, const SeasonPaper& paper) {
         flow.text(said(asSentence(note.words), paper.chart.unit), pageFont(smallText), 1);
     for (const answers::Followed& each : paper.follow.sessions)
         if (each.extrapolated) {
-            flow.text(SeasonPages::tr("Extrapolated: the load lies beyond that session's loads."),
-                      pageFont(smallText), 1);
+            flow.text(said(asSentence(answers::beyondLoadsWords())), pageFont(smallText), 1);
             break;
         }
     if (const QString settling = settlingOf(paper.follow.sessions.back(), paper.chart.unit);
@@ -89,8 +89,8 @@ void fill(Flow& flow, const SeasonPaper& paper) {
                        dateText(follow.sessions.front().session.date),
                        dateText(follow.sessions.back().session.date)),
               pageFont(9), 1);
-    flow.text(latestText(follow), pageFont(10, true), 4);
-    flow.text(trendText(follow, paper.level), pageFont(9), 1);
+    flow.text(said(answers::latestWords(follow)), pageFont(10, true), 4);
+    flow.text(said(answers::trendWords(follow, paper.level)), pageFont(9), 1);
     flow.add(chartBlock(paper.chart, flow.width()));
     const QStringList headings = seasonHeadings(paper.chart.unit);
     const auto sessions = seasonRows(follow, paper.blocks, {}, paper.chart.unit);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/season/seasonrows.h"
 
+#include "core/answers/followtold.h"
 #include "core/answers/told.h"
 #include "core/questions/questions.h"
 #include "ui/words/format.h"
@@ -8,8 +9,6 @@
 #include "ui/words/wording.h"
 
 #include <QCoreApplication>
-
-#include <algorithm>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -23,12 +22,6 @@ struct SeasonRows {
 
 constexpr int speedDecimals = 3;
 constexpr int massDecimals = 1;
-constexpr double daysOfAMonth = 365.25 / 12;
-
-QString dayText(const LiftSession& session) {
-    const QString day = dateText(session.date);
-    return session.ordinal > 1 ? SeasonRows::tr("%1 #%2").arg(day).arg(session.ordinal) : day;
-}
 
 QString seenText(const answers::Followed& f) {
     QStringList seen;
@@ -57,11 +50,9 @@ QString explanation(const answers::Followed& f, const QString& device, LoadUnit 
     if (!f.line)
         said << noAnswerText(f.line.why(), unit);
     if (f.extrapolated)
-        said << SeasonRows::tr("The load lies beyond the session's loads: extrapolated.");
+        said << ui::said(asSentence(answers::beyondLoadsWords()));
     if (f.bias)
-        said << SeasonRows::tr("The device's bias against the baseline's, %1 m/s, is taken off in "
-                               "change, trend and chart.")
-                    .arg(signedNumber(*f.bias, speedDecimals));
+        said << ui::said(asSentence(answers::biasWords(f)));
     if (!f.oneRm)
         said << noAnswerText(f.oneRm.why(), unit);
     return said.join(u'\n');
@@ -70,11 +61,8 @@ QString explanation(const answers::Followed& f, const QString& device, LoadUnit 
 } // namespace
 
 QString settlingOf(const answers::Followed& f, LoadUnit unit) {
-    if (!f.change || f.change->read.reading != answers::Reading::Unclear)
-        return {};
-    return said(asSentence(answers::settlingWords(
-                    answers::unsettled({f.change->load}, f.change->unsettled))),
-                unit);
+    const Words settling = answers::settlingWords(f);
+    return settling.empty() ? QString() : said(asSentence(settling), unit);
 }
 
 QStringList seasonHeadings(LoadUnit unit) {
@@ -101,7 +89,8 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
         const answers::Followed& f = follow.sessions[i];
         const auto block = blockOn(blocks, f.session.date);
         const bool base = i == follow.baseline;
-        QStringList cells{dayText(f.session), block ? text(block->name) : QString(), seenText(f)};
+        QStringList cells{sessionText(f.session), block ? text(block->name) : QString(),
+                          seenText(f)};
         cells << (f.line ? number(*f.line, speedDecimals) +
                                (f.extrapolated ? SeasonRows::tr(" (extrapolated)") : QString())
                          : u"–"_s);
@@ -129,40 +118,6 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
         rows.push_back(std::move(row));
     }
     return rows;
-}
-
-QString latestText(const answers::Follow& follow) {
-    const answers::Followed& last = follow.sessions.back();
-    const QString day = dayText(last.session);
-    if (follow.baseline + 1 == follow.sessions.size())
-        return SeasonRows::tr("%1 is the baseline: nothing later to compare with it.").arg(day);
-    const QString base = dayText(follow.sessions[follow.baseline].session);
-    if (!last.change)
-        return SeasonRows::tr("%1 against %2: no figure.").arg(day, base);
-    return SeasonRows::tr("%1 against %2: %3 m/s (%4), %5.")
-        .arg(day, base, signedNumber(last.change->read.told(), speedDecimals),
-             signedRangeText(last.change->read.interval, speedDecimals),
-             said(answers::toldSpeed(last.change->read)));
-}
-
-QString trendText(const answers::Follow& follow, double level) {
-    if (!follow.trend)
-        return SeasonRows::tr("No trend: %1.").arg(said(follow.trend.why().reason));
-    const double perMonth = daysOfAMonth / 7;
-    const auto per = [&](const QString& words, double scale) {
-        QString phrase = words.arg(signedNumber(scale * follow.trend->perWeek, speedDecimals));
-        if (const auto& within = follow.trend->interval)
-            phrase += SeasonRows::tr(" (%1 %2)")
-                          .arg(levelText(level),
-                               signedRangeText({scale * within->low, scale * within->high},
-                                               speedDecimals));
-        return phrase;
-    };
-    const QString text =
-        SeasonRows::tr("Trend over %1 sessions: %2, %3")
-            .arg(QString::number(follow.trend->sessions), per(SeasonRows::tr("%1 m/s per week"), 1),
-                 per(SeasonRows::tr("%1 m/s per month"), perMonth));
-    return text + u'.';
 }
 
 } // namespace slopebook::ui

@@ -21,11 +21,4 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
 /// What would settle a session's change from the baseline where it is unclear; else empty.
 QString settlingOf(const answers::Followed& session, LoadUnit unit);
 
-/// The last session's change from the baseline, with its interval and reading, as one sentence.
-QString latestText(const answers::Follow& follow);
-
-/// "Trend over 5 sessions: +0.012 m/s per week (95 % −0.003 to +0.027), +0.052 m/s per month
-/// (…).", or why there is none.
-QString trendText(const answers::Follow& follow, double level);
-
 } // namespace slopebook::ui

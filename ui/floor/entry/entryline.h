@@ -76,8 +76,6 @@ public:
     /// load to be typed and Enter.
     void offerSpeeds(const QString& speeds);
     QString answer() const;
-    /// Puts ready sets on disk and says what of them is worth a look.
-    void takeSets(const std::vector<Set>& sets);
     /// Ready sets, asked about like typed ones where they are hard to believe; also: what else is
     /// to be said or asked of them. Enter takes them, Esc or typing drops them.
     void offerSets(const std::vector<Set>& sets, const QStringList& also);
@@ -90,6 +88,8 @@ Q_SIGNALS:
     void blockPasted(const QString& text); ///< lines with tabs, as a spreadsheet copies them
 
 private:
+    /// Puts ready sets on disk and says what of them is worth a look.
+    void takeSets(const std::vector<Set>& sets);
     void submit();
     void submitLines(const QStringList& lines, bool sure);
     void step(int direction);

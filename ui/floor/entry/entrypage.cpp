@@ -39,12 +39,12 @@ constexpr int mostEarlier = 50;
 constexpr int lowPage = 480; // under this height the chart comes before the smaller figures
 
 /// Counts up while it stands.
-class Held {
+class CountedIn {
 public:
-    explicit Held(int& count) : m_count(count) { ++m_count; }
-    ~Held() { --m_count; }
-    Held(const Held&) = delete;
-    Held& operator=(const Held&) = delete;
+    explicit CountedIn(int& count) : m_count(count) { ++m_count; }
+    ~CountedIn() { --m_count; }
+    CountedIn(const CountedIn&) = delete;
+    CountedIn& operator=(const CountedIn&) = delete;
 
 private:
     int& m_count;
@@ -268,7 +268,7 @@ void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optiona
 void EntryPage::refresh(Logbook::What what, SessionId session) {
     using What = Logbook::What;
     {
-        const Held held(m_held);
+        const CountedIn held(m_held);
         // A session that comes (back) while none is shown is the one to show: undo of a removal.
         if (what == What::Sessions)
             m_bar->reload(session);
@@ -369,7 +369,7 @@ QString EntryPage::take(const std::vector<Set>& sets) {
 std::optional<SessionId> EntryPage::sessionToWrite() {
     if (m_bar->session())
         return m_bar->session();
-    const Held held(m_held);
+    const CountedIn held(m_held);
     return m_bar->start();
 }
 

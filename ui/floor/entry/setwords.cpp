@@ -2,6 +2,7 @@
 #include "ui/floor/entry/setwords.h"
 
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -46,37 +47,7 @@ QString forgottenLoadText(const LineQuestion& question, std::optional<Mass> next
 }
 
 QString doubtText(const answers::Doubt& doubt, LoadUnit unit) {
-    using Kind = answers::Doubt::Kind;
-    const bool speeds = doubt.kind != Kind::Heavy && doubt.kind != Kind::Light;
-    const QString typed = speeds ? SetWords::tr("%1 m/s").arg(speedText(doubt.typed))
-                                 : loadWithUnit(doubt.typed, unit);
-    const QString expected = speeds ? SetWords::tr("%1 m/s").arg(speedText(doubt.expected))
-                                    : loadWithUnit(doubt.expected, unit);
-    QString asked;
-    switch (doubt.kind) {
-    case Kind::Speed:
-        asked = doubt.today ? SetWords::tr("%1? Today's line says about %2 at that load.")
-                            : SetWords::tr("%1? Last time's line says about %2 at that load.");
-        break;
-    case Kind::WithinSet:
-        asked = SetWords::tr("%1? The set's fastest rep is %2, and a later rep is fast again.");
-        break;
-    case Kind::RisesWithLoad:
-        asked = SetWords::tr("%1? The lighter %3 went up at %2 today: speed falls as load rises.");
-        break;
-    case Kind::Heavy:
-        asked = doubt.today ? SetWords::tr("%1? Today's heaviest load is %2.")
-                            : SetWords::tr("%1? The heaviest load of today and last time is %2.");
-        break;
-    case Kind::Light:
-        asked = doubt.today ? SetWords::tr("%1? Today's lightest load is %2.")
-                            : SetWords::tr("%1? The lightest load of today and last time is %2.");
-        break;
-    }
-    asked = asked.arg(typed, expected);
-    if (doubt.kind == Kind::RisesWithLoad)
-        asked = asked.arg(massWithUnit(doubt.other, unit));
-    return asked + QLatin1Char(' ') +
+    return said(answers::doubtWords(doubt), unit) + QLatin1Char(' ') +
            SetWords::tr("Enter takes it as typed; Esc leaves it for you to correct.");
 }
 

@@ -39,9 +39,8 @@ public:
     QSizeF paperSize() const override;
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override { return {320, sizeHint().height()}; }
-    /// Where a block's bar and a session's mark stand, for tests and clicks.
+    /// Where a block's bar stands, for tests and clicks.
     QRectF barOf(int block) const;
-    QPointF markOf(int session) const;
 
 Q_SIGNALS:
     void blockClicked(int block);
@@ -52,6 +51,7 @@ protected:
     bool event(QEvent* event) override;
 
 private:
+    QPointF markOf(int session) const;
     void layOut();
     double x(long day) const;
     double lineHeight() const;

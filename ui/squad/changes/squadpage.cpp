@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/changes/squadpage.h"
 
+#include "core/answers/squadtold.h"
 #include "core/log/snapshot.h"
+#include "core/model/phrases/questions.h"
 #include "ui/paper/paperwork.h"
 #include "ui/parts/rowtable.h"
 #include "ui/squad/changes/periodchooser.h"
@@ -255,7 +257,8 @@ void SquadPage::fillParts() {
         m_part->addItem(partName(part, m_logbook.loadUnit()));
     const int at = m_part->findText(kept);
     if (m_squad->parts.empty()) {
-        showNothing(tr("No check load is set for this lift: nothing is followed in the squad."));
+        showNothing(
+            said(say("No check load is set for this lift: nothing is followed in the squad.")));
         return;
     }
     m_part->setCurrentIndex(std::max(0, at));
@@ -278,7 +281,8 @@ void SquadPage::showPart(int part) {
     m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
     m_counts->setText(tr("%1, %2 to %3: %4")
                           .arg(partName(shown, m_logbook.loadUnit()), text(m_squad->from.name),
-                               text(m_squad->to.name), partCounts(shown)));
+                               text(m_squad->to.name),
+                               said(answers::countWords(shown), m_logbook.loadUnit())));
     m_chart->setSpokenText(m_counts->text());
     m_open->setEnabled(false);
     m_compare->setEnabled(false);
@@ -312,7 +316,7 @@ void SquadPage::openCurrent() {
     if (const auto& session = row->to ? row->to : row->from)
         Q_EMIT sessionWanted(session->session);
     else
-        Q_EMIT message(tr("%1 has no session of this lift in either.").arg(text(row->name)));
+        Q_EMIT message(said(say("%1 has no session of this lift in either.", row->name)));
 }
 
 void SquadPage::compareCurrent() {

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/changes/squadprint.h"
 
+#include "core/answers/squadtold.h"
 #include "ui/parts/cautions.h"
 #include "ui/squad/changes/squadforest.h"
 #include "ui/squad/changes/squadrows.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 
@@ -74,7 +76,7 @@ void fill(Flow& flow, const answers::Squad& squad, const QString& lift, LoadUnit
         pageFont(9), 1);
     for (const answers::SquadPart& part : squad.parts) {
         flow.heading(partName(part, unit));
-        flow.text(partCounts(part), pageFont(8.5), 0, true);
+        flow.text(said(answers::countWords(part), unit), pageFont(8.5), 0, true);
         const SquadForest forest = squadForest(part, squad.level, unit);
         for (std::size_t i = 0; i < forest.rows.size(); i += rowsOfAChart)
             flow.add(chartBlock(squadForestRows(forest, i, i + rowsOfAChart), flow.width()));

@@ -3,6 +3,7 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/sources.h"
+#include "core/answers/squadtold.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -44,15 +45,6 @@ QString readingCell(const answers::SquadPart& part, const answers::SquadRow& row
 
 QString partName(const answers::SquadPart& part, LoadUnit unit) {
     return part.load ? loadWithUnit(kilograms(*part.load), unit) : SquadRows::tr("Estimated 1RM");
-}
-
-QString partCounts(const answers::SquadPart& part) {
-    return SquadRows::tr("%1 better, %2 worse, %3 held, %4 unclear, %5 without a figure.")
-        .arg(part.read(Reading::Better))
-        .arg(part.read(Reading::Worse))
-        .arg(part.read(Reading::Held))
-        .arg(part.read(Reading::Unclear))
-        .arg(part.read(Reading::NoFigure));
 }
 
 QStringList squadHeadings(const answers::SquadPart& part, double level, LoadUnit unit) {
@@ -99,9 +91,7 @@ QStringList squadNotes(const answers::Squad& squad, LoadUnit unit) {
     QStringList notes;
     for (const answers::Note& note : squad.notes)
         notes << said(asSentence(note.words), unit);
-    notes << SquadRows::tr("Of a block its last session that makes a line stands, of a date the "
-                           "nearest. Readings hold day-to-day noise; rows go better, worse, held, "
-                           "unclear, and by size in each.");
+    notes << said(answers::squadMethod());
     return notes;
 }
 

@@ -10,8 +10,6 @@ namespace slopebook::ui {
 
 /// "60 kg", "Estimated 1RM".
 QString partName(const answers::SquadPart& part, LoadUnit unit);
-/// "3 better, 1 worse, 4 held, 2 unclear, 1 without a figure."
-QString partCounts(const answers::SquadPart& part);
 
 QStringList squadHeadings(const answers::SquadPart& part, double level, LoadUnit unit);
 /// Athlete, earlier session, later session, change, interval, smallest change, reading or reason.

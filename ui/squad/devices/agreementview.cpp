@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/devices/agreementview.h"
 
+#include "core/answers/squadtold.h"
 #include "core/questions/liftcontext.h"
 #include "ui/parts/rowtable.h"
 #include "ui/squad/devices/noiserows.h"
@@ -34,10 +35,10 @@ void AgreementView::build() {
     m_which = new QComboBox;
     m_which->setAccessibleName(tr("Devices compared"));
     m_which->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_told = new QLabel;
-    m_told->setWordWrap(true);
-    m_told->setAccessibleDescription(tr("What the devices differ by"));
-    m_told->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_sentence = new QLabel;
+    m_sentence->setWordWrap(true);
+    m_sentence->setAccessibleDescription(tr("What the devices differ by"));
+    m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     m_chart = new AgreementChart;
     m_figures = new TextTable(this);
     m_sets = new TextTable(this);
@@ -60,12 +61,12 @@ void AgreementView::build() {
     split->setSizes({640, 560});
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(row);
-    layout->addWidget(m_told);
+    layout->addWidget(m_sentence);
     layout->addWidget(split, 1);
 }
 
-QString AgreementView::told() const {
-    return m_told->text();
+QString AgreementView::sentence() const {
+    return m_sentence->text();
 }
 
 void AgreementView::setLift(std::optional<LiftId> lift) {
@@ -93,10 +94,7 @@ void AgreementView::reload() {
             m_which->addItem(tr("%1 and %2").arg(nameOf(first), nameOf(second)));
         m_which->setEnabled(!m_pairs.empty());
         if (m_pairs.empty()) {
-            showNothing(tr("No sets of this lift were measured by two devices at once. Enter the "
-                           "same sets as two sessions of one athlete and day, each with its "
-                           "device: then they are compared here, and comparisons across the two "
-                           "have the bias taken off."));
+            showNothing(said(answers::noAgreementWords()));
             return;
         }
         m_which->setCurrentIndex(std::max(0, m_which->findText(kept)));
@@ -127,9 +125,9 @@ void AgreementView::ask() {
                          pairedRows(*study, athletes, m_logbook.loadUnit()), 2, 7);
         m_figureView->resizeColumnsToContents();
         m_setView->resizeColumnsToContents();
-        m_told->setText(
+        m_sentence->setText(
             agreementSentence(*study, nameOf(first), nameOf(second), m_logbook.loadUnit()));
-        m_chart->setSpokenText(m_told->text());
+        m_chart->setSpokenText(m_sentence->text());
     } catch (const std::exception& error) {
         showNothing(said(error));
     }
@@ -140,7 +138,7 @@ void AgreementView::showNothing(const QString& why) {
     m_chart->setData({});
     m_figures->setTable({}, {}, 0, 0);
     m_sets->setTable({}, {}, 0, 0);
-    m_told->setText(why);
+    m_sentence->setText(why);
     m_chart->setSpokenText(why);
 }
 

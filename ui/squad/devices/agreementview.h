@@ -27,7 +27,7 @@ public:
     const AgreementChart& chart() const { return *m_chart; }
     const TextTable& figures() const { return *m_figures; }
     const TextTable& sets() const { return *m_sets; }
-    QString told() const;
+    QString sentence() const;
 
 private:
     void build();
@@ -41,7 +41,7 @@ private:
     std::vector<std::pair<DeviceId, DeviceId>> m_pairs;
     std::vector<Stored<DeviceId, Device>> m_devices;
     QComboBox* m_which;
-    QLabel* m_told;
+    QLabel* m_sentence;
     AgreementChart* m_chart;
     TextTable* m_figures;
     TextTable* m_sets;

@@ -4,6 +4,7 @@
 #include "core/answers/figures.h"
 #include "core/answers/noise.h"
 #include "core/answers/sources.h"
+#include "core/answers/squadtold.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -36,12 +37,6 @@ QStringList head(const NoiseGroup& group) {
     return {text(group.lift.name), deviceText(group), whoseText(group)};
 }
 
-QString noSpreadText() {
-    return NoiseWords::tr(
-        "No spread at this resolution: these repeat tests all differ alike, as far "
-        "as the speeds were written down. That is no error of zero.");
-}
-
 TextTable::Row errorRow(const NoiseGroup& group, const QString& what,
                         const stats::TypicalError& error, int decimals, double scale) {
     QStringList cells = head(group);
@@ -49,7 +44,7 @@ TextTable::Row errorRow(const NoiseGroup& group, const QString& what,
     if (!answers::spreads(error, unscaled)) {
         cells << what << number(error.df + 1, 0) << NoiseWords::tr("no spread") << u"–"_s << u"–"_s
               << u"–"_s << u"–"_s;
-        return {.cells = cells, .quiet = {5}, .explanation = noSpreadText()};
+        return {.cells = cells, .quiet = {5}, .explanation = said(answers::noSpreadWords())};
     }
     cells << what << number(error.df + 1, 0) << number(scale * error.value, decimals + 1)
           << rangeText({scale * error.interval.low, scale * error.interval.high}, decimals + 1)
@@ -57,6 +52,10 @@ TextTable::Row errorRow(const NoiseGroup& group, const QString& what,
           << (error.cvLogPercent ? number(*error.cvLogPercent, 1) : u"–"_s)
           << number(scale * error.smallestDetectable(), decimals);
     return {.cells = cells};
+}
+
+QString noiseText(const answers::DayNoise& noise) {
+    return said(answers::inUseWords(noise, 3));
 }
 
 TextTable::Row inUseRow(const NoiseGroup& group) {
@@ -70,7 +69,7 @@ TextTable::Row inUseRow(const NoiseGroup& group) {
                                       : u"–"_s);
     return {.cells = cells,
             .strong = true,
-            .explanation = asSentence(dayNoiseText(answers::asCited(group.inUse)))};
+            .explanation = asSentence(noiseText(answers::asCited(group.inUse)))};
 }
 
 } // namespace
@@ -95,7 +94,7 @@ std::vector<TextTable::Row> noiseRows(std::span<const NoiseGroup> groups, LoadUn
         TextTable::Row inUse = inUseRow(group);
         while (inUse.cells.size() < 10)
             inUse.cells << QString();
-        inUse.cells << asSentence(dayNoiseText(group.inUse));
+        inUse.cells << asSentence(noiseText(group.inUse));
         rows.push_back(std::move(inUse));
         if (group.noise) {
             for (const answers::NoiseAtLoad& at : group.noise->atLoads)
@@ -125,7 +124,7 @@ QString inUseText(std::span<const NoiseGroup> groups) {
         if (!group.athlete.empty() || !hasOwn(group))
             lines << NoiseWords::tr("In use for %1, %2, %3: %4")
                          .arg(text(group.lift.name), deviceText(group), whoseText(group),
-                              dayNoiseText(answers::asCited(group.inUse)));
+                              noiseText(answers::asCited(group.inUse)));
     return lines.join(u'\n');
 }
 
@@ -219,17 +218,7 @@ std::vector<TextTable::Row> pairedRows(const answers::AgreementStudy& study,
 
 QString agreementSentence(const answers::AgreementStudy& study, const QString& first,
                           const QString& second, LoadUnit unit) {
-    const stats::Agreement& a = study.figures;
-    QString sentence = a.bias >= 0 ? NoiseWords::tr("%1 reads %2 m/s more than %3")
-                                   : NoiseWords::tr("%1 reads %2 m/s less than %3");
-    sentence = sentence.arg(first, number(std::abs(a.bias), 3), second);
-    const bool unclear = a.biasInterval.low <= 0 && a.biasInterval.high >= 0;
-    if (unclear)
-        sentence = NoiseWords::tr("No clear bias between %1 and %2: %3 m/s")
-                       .arg(first, second, signedNumber(a.bias, 3));
-    sentence += NoiseWords::tr(" (%1 %2); of twenty sets about nineteen differ by %3.")
-                    .arg(levelText(study.level), signedRangeText(a.biasInterval, 3),
-                         signedRangeText(a.limits, 3));
+    QString sentence = said(answers::agreementWords(study, utf8(first), utf8(second)));
     for (const answers::Note& note : study.notes)
         sentence += u' ' + said(asSentence(note.words), unit);
     return sentence;

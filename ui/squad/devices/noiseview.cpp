@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/devices/noiseview.h"
 
+#include "core/answers/squadtold.h"
 #include "ui/parts/rowtable.h"
 #include "ui/squad/devices/noiserows.h"
 #include "ui/words/format.h"
@@ -82,10 +83,6 @@ void NoiseView::setAthleteAndLift(std::optional<AthleteId> athlete, std::optiona
     reload();
 }
 
-void NoiseView::setEveryLift(bool every) {
-    m_every->setChecked(every);
-}
-
 void NoiseView::reload() {
     try {
         std::vector<NoiseGroup> groups;
@@ -102,13 +99,8 @@ void NoiseView::reload() {
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
         m_noiseView->resizeColumnsToContents();
         m_repeatView->resizeColumnsToContents();
-        m_told->setText(
-            groups.empty()
-                ? tr("Choose a lift, or every lift.")
-                : tr("A repeat test is marked in the session's details: same conditions, within a "
-                     "few days. Readings use the athlete's own day-to-day noise from %1 repeat "
-                     "tests on, else the log's from as many, else the published figure.")
-                      .arg(answers::pairsNeeded));
+        m_told->setText(groups.empty() ? tr("Choose a lift, or every lift.")
+                                       : said(answers::repeatTestMethod()));
     } catch (const std::exception& error) {
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()), {}, 4, 10);
         m_repeats->setTable(repeatHeadings(), {}, 5, 6);

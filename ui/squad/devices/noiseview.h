@@ -24,7 +24,6 @@ public:
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift);
     const TextTable& noise() const { return *m_noise; }
     const TextTable& repeats() const { return *m_repeats; }
-    void setEveryLift(bool every);
 
 private:
     void build();

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/paper/comparisoncontent.h"
+#include "ui/paper/printedparts.h"
 
+#include "core/answers/method.h"
 #include "ui/charts/changefigure.h"
 #include "ui/charts/linefigure.h"
 #include "ui/charts/maxchart.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 #include "ui/paper/pagewords.h"
 #include "ui/parts/cautions.h"
+#include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -27,7 +29,8 @@ constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74
 
 void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.text(titleText(h), pageFont(13, true));
-    flow.text(Page::tr("Change from %1 to %2").arg(sessionName(c.from), sessionName(c.to)),
+    flow.text(Page::tr("Change from %1 to %2")
+                  .arg(sessionText(c.from.session), sessionText(c.to.session)),
               pageFont(9), 1);
     flow.text(said(c.sentence, h.unit), pageFont(11, true), 6);
 }
@@ -40,8 +43,9 @@ void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {
     flow.table(
         {{label}, {each}, {each}},
         {{},
-         {.text = Page::tr("Earlier (■, dashed): %1").arg(sessionName(c.from)), .bold = true},
-         {.text = Page::tr("Later (●, solid): %1").arg(sessionName(c.to)), .bold = true}},
+         {.text = Page::tr("Earlier (■, dashed): %1").arg(sessionText(c.from.session)),
+          .bold = true},
+         {.text = Page::tr("Later (●, solid): %1").arg(sessionText(c.to.session)), .bold = true}},
         rows, pageFont(textSize), 6);
 }
 
@@ -57,20 +61,6 @@ Block figureBlock(const Data& data, double width, double height) {
                 figure.setData(data);
                 figure.paintInto(p, QRectF(at, QSizeF(width, height)), {width, height});
             }};
-}
-
-charts::LineData lineData(const Comparison& c, const PageHeader& h) {
-    using look::Role;
-    charts::LineData data;
-    data.unit = h.unit;
-    data.sessions = {
-        charts::entryOf(c.from, dateText(c.from.session.date), Role{.kind = Role::Kind::Earlier}),
-        charts::entryOf(c.to, dateText(c.to.session.date), Role{.kind = Role::Kind::Later})};
-    if (c.from.mvt)
-        data.mvt = c.from.mvt->value;
-    for (const Mass load : c.settings.checkLoads)
-        data.checkLoads.push_back(kilograms(load));
-    return data;
 }
 
 void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
@@ -102,7 +92,7 @@ void addByLoad(Flow& flow, const Comparison& c, const PageHeader& h) {
                 head(Page::tr("%1, these two days only").arg(level)),
                 head(Page::tr("Smallest that matters")), head(Page::tr("Reading"))},
                rows, pageFont(textSize));
-    const QStringList marks = loadMarks(c);
+    const QStringList marks = said(answers::markWords(c), h.unit);
     if (!marks.isEmpty())
         flow.text(marks.join("  "_L1), pageFont(smallSize), 1);
 }
@@ -148,7 +138,7 @@ void addOneRm(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) 
     }
     if (drawn)
         addMaxChange(flow, c, h);
-    for (const QString& line : oneRmRemarks(c, h.unit))
+    for (const QString& line : said(answers::maxRemarks(c), h.unit))
         flow.text(line, pageFont(smallSize), 1);
 }
 
@@ -168,15 +158,16 @@ void addRest(Flow& flow, const Comparison& c, const PageHeader& h, bool drawn) {
     addTexts(rows, Page::tr("Unclear"), settlingLines(c, h.unit));
     addTexts(rows, Page::tr("To beware of"), remarks(c, h));
     if (h.parts.method)
-        addTexts(rows, Page::tr("Computed"), methodLines(c, h));
-    addTexts(rows, Page::tr("Sources"), sourceLines(c, h.unit));
+        addTexts(rows, Page::tr("Computed"),
+                 said(answers::methodWords(c, h.rule, massUnit(h.unit)), h.unit));
+    addTexts(rows, Page::tr("Sources"), said(answers::sourceWords(c), h.unit));
     addTexts(rows, Page::tr("Caution"), {fullCautions()});
     flow.table({{labelWidth}, {flow.width() - labelWidth}}, {}, rows, pageFont(smallSize), 7);
 }
 
 void addFigures(Flow& flow, const Comparison& c, const PageHeader& h, double height, bool beside) {
     const auto lines = [&](double w, double high) {
-        return figureBlock<charts::LineFigure>(lineData(c, h), w, high);
+        return figureBlock<charts::LineFigure>(charts::linesOf(c, h.unit), w, high);
     };
     const auto change = [&](double w, double high) {
         return figureBlock<charts::ChangeFigure>(charts::changeOf(c, h.unit), w, high);

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/paper/comparisonpage.h"
+#include "ui/paper/printedcomparison.h"
 
-#include "ui/paper/comparisoncontent.h"
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
+#include "ui/paper/printedparts.h"
+#include "ui/words/format.h"
 
 #include <QCoreApplication>
 
@@ -49,8 +50,8 @@ PageHeader pageHeader(const log::Log& log, const Background& about,
 page::Print comparisonPrint(const answers::Comparison& comparison, const PageHeader& header) {
     return {.title = page::titleText(header),
             .foot = Page::tr("%1: %2 to %3")
-                        .arg(page::titleText(header), page::sessionName(comparison.from),
-                             page::sessionName(comparison.to)),
+                        .arg(page::titleText(header), sessionText(comparison.from.session),
+                             sessionText(comparison.to.session)),
             .fill = [comparison, header](page::Flow& flow) {
                 page::addComparison(flow, comparison, header);
             }};

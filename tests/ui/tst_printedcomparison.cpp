@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/method.h"
 #include "core/answers/told.h"
 #include "core/model/errors.h"
 #include "tests/support/ladders.h"
-#include "ui/paper/comparisonpage.h"
-#include "ui/paper/comparisonwords.h"
+#include "tests/ui/pdftext.h"
+#include "ui/paper/comparisonrows.h"
+#include "ui/paper/printedcomparison.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -12,7 +14,6 @@
 #include <QImage>
 #include <QPainter>
 #include <QPrinter>
-#include <QProcess>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
@@ -24,23 +25,6 @@ using namespace slopebook::ui;
 using namespace Qt::Literals::StringLiterals;
 
 namespace {
-
-QString run(const QString& program, const QStringList& arguments) {
-    QProcess process;
-    process.start(program, arguments);
-    process.waitForFinished();
-    return QString::fromUtf8(process.readAllStandardOutput());
-}
-
-// Text as it reads, wherever its lines were broken.
-QString flat(QString text) {
-    return text.replace(QChar(QChar::Nbsp), u' ').simplified();
-}
-
-// The same without hyphens, which pdftotext takes away at a line's end.
-QString squeezed(QString text) {
-    return flat(std::move(text)).remove(u' ').remove(u'-');
-}
 
 PageHeader header() {
     return {.athlete = u"Wren"_s,
@@ -54,7 +38,7 @@ PageHeader header() {
 
 } // namespace
 
-class TestComparisonPage : public QObject {
+class TestPrintedComparison : public QObject {
     Q_OBJECT
 
     QTemporaryDir m_folder;
@@ -64,14 +48,14 @@ class TestComparisonPage : public QObject {
         return file;
     }
     static int pages(const QString& file) {
-        const QString info = run(u"pdfinfo"_s, {file});
+        const QString info = test::run(u"pdfinfo"_s, {file});
         return QRegularExpression(u"Pages:\\s+(\\d+)"_s).match(info).captured(1).toInt();
     }
     static QString textOf(const QString& file, bool rows = false) {
         QStringList arguments{file, u"-"_s};
         if (rows)
             arguments.prepend(u"-layout"_s);
-        return run(u"pdftotext"_s, arguments);
+        return test::run(u"pdftotext"_s, arguments);
     }
 
 private Q_SLOTS:
@@ -93,7 +77,8 @@ private Q_SLOTS:
         h.paper = letter ? page::Paper::Letter : page::Paper::A4;
         const QString file = pdf(test::usualComparison(), h);
         QCOMPARE(pages(file), 1);
-        QVERIFY2(run(u"pdfinfo"_s, {file}).contains(size), qPrintable(run(u"pdfinfo"_s, {file})));
+        QVERIFY2(test::run(u"pdfinfo"_s, {file}).contains(size),
+                 qPrintable(test::run(u"pdfinfo"_s, {file})));
         QVERIFY(QFileInfo(file).size() > 5000);
     }
 
@@ -101,9 +86,9 @@ private Q_SLOTS:
         const auto c = test::usualComparison();
         const PageHeader h = header();
         const QString file = pdf(c, h);
-        const QString text = flat(textOf(file)), rows = flat(textOf(file, true));
+        const QString text = test::flat(textOf(file)), rows = test::flat(textOf(file, true));
         const auto has = [](const QString& in, const QString& wanted) {
-            const bool there = squeezed(in).contains(squeezed(wanted));
+            const bool there = test::squeezed(in).contains(test::squeezed(wanted));
             if (!there)
                 qWarning().noquote() << "not on the page:" << wanted;
             return there;
@@ -120,8 +105,10 @@ private Q_SLOTS:
         for (const auto& row : page::dayRows(c, h))
             QVERIFY(has(text, row.to));
         for (const QStringList& lines :
-             {page::methodLines(c, h), page::sourceLines(c, h.unit), page::remarks(c, h),
-              page::oneRmRemarks(c, h.unit), page::loadMarks(c), QStringList{fullCautions()}}) {
+             {said(answers::methodWords(c, h.rule, MassUnit::Kilogram), h.unit),
+              said(answers::sourceWords(c), h.unit), page::remarks(c, h),
+              said(answers::maxRemarks(c), h.unit), said(answers::markWords(c), h.unit),
+              QStringList{fullCautions()}}) {
             QVERIFY(!lines.isEmpty());
             for (const QString& line : lines)
                 QVERIFY(has(text, line));
@@ -140,12 +127,12 @@ private Q_SLOTS:
         QVERIFY(lines.size() >= 2);
         QVERIFY2(lines.first().contains(u"a true change of 0.030 m/s"_s),
                  qPrintable(lines.first()));
-        QVERIFY2(flat(lines.last()).startsWith(u"Estimated 1RM: a true change of 2.0 kg"_s),
+        QVERIFY2(test::flat(lines.last()).startsWith(u"Estimated 1RM: a true change of 2.0 kg"_s),
                  qPrintable(lines.join(u'\n')));
-        const QString text = squeezed(flat(textOf(pdf(c, header()))));
+        const QString text = test::squeezed(test::flat(textOf(pdf(c, header()))));
         for (const QString& line : lines)
-            QVERIFY2(text.contains(squeezed(line)), qPrintable(line));
-        QVERIFY(flat(page::settlingLines(c, LoadUnit::Pounds).last()).contains(u"4.4 lb"_s));
+            QVERIFY2(text.contains(test::squeezed(line)), qPrintable(line));
+        QVERIFY(test::flat(page::settlingLines(c, LoadUnit::Pounds).last()).contains(u"4.4 lb"_s));
     }
 
     /// Side by side with what bent lines may add, with its words, where the allowance comes from
@@ -160,15 +147,15 @@ private Q_SLOTS:
         PageHeader h = header();
         QCOMPARE(pages(pdf(c, h)), 1);
         // Drawn where one page has room for it, in the table always.
-        const QString usual = squeezed(flat(textOf(pdf(c, h), true)));
+        const QString usual = test::squeezed(test::flat(textOf(pdf(c, h), true)));
         for (const stats::Interval& held : {straight->interval, c.oneRm->read.interval})
-            QVERIFY(usual.contains(squeezed(signedRangeText(held, 1))));
+            QVERIFY(usual.contains(test::squeezed(signedRangeText(held, 1))));
         h.parts.lineChart = h.parts.changeChart = false;
         const QString file = pdf(c, h);
         QCOMPARE(pages(file), 1);
-        const QString text = squeezed(flat(textOf(file)));
+        const QString text = test::squeezed(test::flat(textOf(file)));
         const auto has = [&](const QString& wanted) {
-            const bool there = text.contains(squeezed(wanted));
+            const bool there = text.contains(test::squeezed(wanted));
             if (!there)
                 qWarning().noquote() << "not on the page:" << wanted;
             return there;
@@ -187,7 +174,7 @@ private Q_SLOTS:
 
     void fontsAreEmbedded() {
         const QStringList lines =
-            run(u"pdffonts"_s, {pdf(test::usualComparison(), header())}).split(u'\n');
+            test::run(u"pdffonts"_s, {pdf(test::usualComparison(), header())}).split(u'\n');
         QVERIFY(lines.size() > 2);
         int fonts = 0;
         for (const QString& line : lines.mid(2)) {
@@ -217,15 +204,16 @@ private Q_SLOTS:
         h.from.note = QString(400, u'x'); // no place to break it
         const QString file = pdf(c, h);
         QVERIFY(pages(file) >= 2);
-        const QString rows = flat(textOf(file, true));
+        const QString rows = test::flat(textOf(file, true));
         for (const page::LoadRow& r : page::loadRows(c, h.unit))
-            QVERIFY2(rows.contains(flat(QStringList{r.load, r.from, r.to, r.change}.join(u' '))),
-                     qPrintable(r.load));
+            QVERIFY2(
+                rows.contains(test::flat(QStringList{r.load, r.from, r.to, r.change}.join(u' '))),
+                qPrintable(r.load));
         const QString text = textOf(file);
         for (int i = 0; i < 300; ++i)
             QVERIFY2(text.contains(u"word%1"_s.arg(i)), qPrintable(QString::number(i)));
         QCOMPARE(text.count(u'x') >= 400, true);
-        QVERIFY(squeezed(text).contains(squeezed(fullCautions())));
+        QVERIFY(test::squeezed(text).contains(test::squeezed(fullCautions())));
         QVERIFY(text.contains(u"page 2 of"_s));
         // The head of the table comes again.
         QVERIFY(rows.count(u"Before After Change"_s) >= 2);
@@ -239,28 +227,28 @@ private Q_SLOTS:
                    .byLoad = false,
                    .oneRm = false,
                    .method = false};
-        const QString text = flat(textOf(pdf(c, h)));
+        const QString text = test::flat(textOf(pdf(c, h)));
         QVERIFY(!text.contains(u"By load"_s));
         QVERIFY(!text.contains(u"Reach (heaviest"_s));
         QVERIFY(!text.contains(u"Computed"_s));
         QVERIFY(!text.contains(u"Load (kg)"_s));
-        QVERIFY(text.contains(flat(said(c.sentence, LoadUnit::Kilograms))));
-        QVERIFY(squeezed(text).contains(squeezed(fullCautions())));
+        QVERIFY(text.contains(test::flat(said(c.sentence, LoadUnit::Kilograms))));
+        QVERIFY(test::squeezed(text).contains(test::squeezed(fullCautions())));
         h.parts.byLoad = true;
-        QVERIFY(flat(textOf(pdf(c, h))).contains(u"By load"_s));
+        QVERIFY(test::flat(textOf(pdf(c, h))).contains(u"By load"_s));
         h.parts.lineChart = true;
-        QVERIFY(flat(textOf(pdf(c, h))).contains(u"Load (kg)"_s));
+        QVERIFY(test::flat(textOf(pdf(c, h))).contains(u"Load (kg)"_s));
     }
 
     void poundsAreNamed() {
         PageHeader h = header();
         h.unit = LoadUnit::Pounds;
         const auto c = test::usualComparison();
-        const QString text = flat(textOf(pdf(c, h)));
+        const QString text = test::flat(textOf(pdf(c, h)));
         QVERIFY(text.contains(u"Load, lb"_s));
         // 40 kg / 0.45359237 = 88.2 lb
         QVERIFY(text.contains(u"88.2"_s));
-        QVERIFY(text.contains(flat(said(c.sentence, LoadUnit::Pounds))));
+        QVERIFY(text.contains(test::flat(said(c.sentence, LoadUnit::Pounds))));
     }
 
     void withoutAOneRmTheReasonStands() {
@@ -271,14 +259,14 @@ private Q_SLOTS:
             NoAnswer{NoAnswer::Why::BallisticLift,
                      filled("a thrown or jumped lift is followed by velocity at load only")},
             test::autumn(), test::winter(), test::usualSettings());
-        const QString text = flat(textOf(pdf(c, header())));
+        const QString text = test::flat(textOf(pdf(c, header())));
         QVERIFY(text.contains(u"followed by velocity at load only"_s));
     }
 
     void greyKeepsTheTwoSessionsApart() {
         const QString file = pdf(test::usualComparison(), header());
         const QString stem = m_folder.filePath(u"grey"_s);
-        run(u"pdftoppm"_s, {u"-r"_s, u"60"_s, u"-gray"_s, file, stem});
+        test::run(u"pdftoppm"_s, {u"-r"_s, u"60"_s, u"-gray"_s, file, stem});
         const QStringList images = QDir(m_folder.path()).entryList({u"grey*.pgm"_s}, QDir::Files);
         QCOMPARE(images.size(), 1);
         const QImage image(m_folder.filePath(images[0]));
@@ -309,9 +297,10 @@ private Q_SLOTS:
         printer.setOutputFileName(file);
         printer.setPageSize(QPageSize(QPageSize::A4));
         QVERIFY(page::paintPages(printer, comparisonPrint(test::usualComparison(), header())));
-        QCOMPARE(flat(textOf(file)), flat(textOf(pdf(test::usualComparison(), header()))));
+        QCOMPARE(test::flat(textOf(file)),
+                 test::flat(textOf(pdf(test::usualComparison(), header()))));
     }
 };
 
-QTEST_MAIN(TestComparisonPage)
-#include "tst_comparisonpage.moc"
+QTEST_MAIN(TestPrintedComparison)
+#include "tst_printedcomparison.moc"

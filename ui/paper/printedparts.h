@@ -2,7 +2,7 @@
 // What stands on the printed comparison, part by part, in reading order.
 #pragma once
 
-#include "ui/paper/comparisonpage.h"
+#include "ui/paper/printedcomparison.h"
 
 namespace slopebook::ui::page {
 

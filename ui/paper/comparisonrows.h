@@ -3,7 +3,7 @@
 // comparison window shows the same rows.
 #pragma once
 
-#include "ui/paper/comparisonpage.h"
+#include "ui/paper/printedcomparison.h"
 
 #include <QStringList>
 
@@ -11,8 +11,6 @@ namespace slopebook::ui::page {
 
 /// "Lane 3 · Bench pull (mean velocity)".
 QString titleText(const PageHeader& header);
-/// "14 Mar 2026", with "#2" for the second of its day.
-QString sessionName(const answers::Profile& profile);
 
 /// What the two sessions were: block, device, body mass, loads.
 struct DayRow {
@@ -28,8 +26,6 @@ struct LoadRow {
 /// One row a load of Comparison::at. A load is marked "*" beyond the loads of both, "†" as a check
 /// load.
 std::vector<LoadRow> loadRows(const answers::Comparison& comparison, LoadUnit unit);
-/// What the marks mean, of those in use.
-QStringList loadMarks(const answers::Comparison& comparison);
 
 struct OneRmRow {
     QString label{}, from{}, to{}, change{}, reading{};
@@ -38,18 +34,9 @@ struct OneRmRow {
     bool clear = false;                      ///< its reading, as LoadRow has it
 };
 std::vector<OneRmRow> oneRmRows(const answers::Comparison& comparison, LoadUnit unit);
-/// What is to be said below the table: how far bent lines may mislead and what ends that doubt,
-/// which interval holds the MVT's SD, why there is no figure.
-QStringList oneRmRemarks(const answers::Comparison& comparison, LoadUnit unit);
-
 /// What would settle each unclear reading.
 QStringList settlingLines(const answers::Comparison& comparison, LoadUnit unit);
 
 /// Notes of the comparison and of both sessions, each once, sources aside.
 QStringList remarks(const answers::Comparison& comparison, const PageHeader& header);
-/// Lines, model, tests.
-QStringList methodLines(const answers::Comparison& comparison, const PageHeader& header);
-/// MVT, day-to-day noise, smallest changes: value and source of each.
-QStringList sourceLines(const answers::Comparison& comparison, LoadUnit unit);
-
 } // namespace slopebook::ui::page

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/paper/comparisonwords.h"
+#include "ui/paper/comparisonrows.h"
 
 #include "core/answers/told.h"
 #include "core/model/session.h"
@@ -93,13 +93,6 @@ QString titleText(const PageHeader& header) {
     return Page::tr("%1 · %2 (%3)").arg(header.athlete, header.lift, kindText(header.kind));
 }
 
-QString sessionName(const Profile& profile) {
-    const QString day = dateText(profile.session.date);
-    return profile.session.ordinal > 1
-               ? Page::tr("%1 (no. %2)").arg(day).arg(profile.session.ordinal)
-               : day;
-}
-
 std::vector<DayRow> dayRows(const Comparison& c, const PageHeader& h) {
     const auto joined = [](const QString& a, const QString& b) {
         return a.isEmpty() || b.isEmpty() ? shownOrNone(a + b) : a + ", "_L1 + b;
@@ -145,15 +138,6 @@ std::vector<LoadRow> loadRows(const Comparison& c, LoadUnit unit) {
              .clear = isClear(at.read)});
     }
     return rows;
-}
-
-QStringList loadMarks(const Comparison& c) {
-    QStringList marks;
-    if (std::ranges::any_of(c.at, &ChangeAt::checkLoad))
-        marks << Page::tr("† check load.");
-    if (std::ranges::any_of(c.at, &ChangeAt::extrapolated))
-        marks << Page::tr("* beyond the loads that both sessions lifted: extrapolated.");
-    return marks;
 }
 
 std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
@@ -218,26 +202,28 @@ std::vector<OneRmRow> oneRmRows(const Comparison& c, LoadUnit unit) {
     return rows;
 }
 
-QStringList oneRmRemarks(const Comparison& c, LoadUnit unit) {
-    QStringList lines;
-    if (const Words bend = answers::bendWords(c); !bend.empty())
-        lines << said(asSentence(bend), unit);
-    if (c.oneRm && c.from.mvt && c.from.mvt->sd && (toPlan(c.from) || toPlan(c.to)))
-        lines << Page::tr("The interval of each estimate includes the MVT's own SD; that of the "
-                          "change does not: both estimates use the same MVT, so it nearly cancels "
-                          "(what is left is %1 %2).")
-                     .arg(number(ui::inUnit(c.oneRm->mvtResidue, unit), 2), unitName(unit));
-    if (!c.oneRm)
-        lines << noAnswerText(c.oneRm.why(), unit);
-    else if (!c.oneRm->interval)
-        lines << Page::tr("No figure for the change: a slope is not certain enough to bound it.");
-    return lines;
-}
-
 QStringList settlingLines(const Comparison& c, LoadUnit unit) {
     QStringList lines;
     for (const answers::Unsettled& each : answers::unsettled(c))
         lines << said(asSentence(answers::settlingWords(each)), unit);
+    return lines;
+}
+
+QStringList remarks(const Comparison& c, const PageHeader& h) {
+    using Kind = answers::Note::Kind;
+    QStringList lines;
+    const auto add = [&](const std::vector<answers::Note>& notes, const QString& before) {
+        for (const answers::Note& n : notes) {
+            const bool source = n.kind == Kind::DayNoiseSource || n.kind == Kind::SmallestSource ||
+                                n.kind == Kind::MvtCancels || n.kind == Kind::LevelNot95;
+            const QString line = before + said(asSentence(n.words), h.unit);
+            if (!source && !lines.contains(line))
+                lines << line;
+        }
+    };
+    add(c.notes, {});
+    for (const Profile* p : {&c.from, &c.to})
+        add(p->notes, sessionText(p->session) + ": "_L1);
     return lines;
 }
 

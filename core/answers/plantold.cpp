@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/plantold.h"
+
+#include "core/answers/figures.h"
+#include "core/model/phrases/answers.h"
+
+#include <utility>
+
+namespace slopebook::answers {
+
+namespace {
+
+constexpr int weeksFresh = 4; // common practice
+
+Words expectation(const NextTest& next) {
+    const LadderForecast& best = next.ladders.front();
+    const std::optional<Words> now =
+        next.oneRmNow ? std::optional(massWords(*next.oneRmNow, asEstimate)) : std::nullopt;
+    if (!next.byOneRm) {
+        const Words change = figure(best.worstChange(), 3);
+        return now ? say("The best ladder can be expected to give a change to ± %1 m/s (this "
+                         "session's: ± %2).",
+                         change, *now)
+                   : say("The best ladder can be expected to give a change to ± %1 m/s.", change);
+    }
+    if (!best.oneRm)
+        return now ? say("No ladder of these loads can be expected to bound the estimated 1RM "
+                         "(this session's: ± %1).",
+                         *now)
+                   : say("No ladder of these loads can be expected to bound the estimated 1RM.");
+    const Words half = massWords(*best.oneRm, asEstimate);
+    return now ? say("The best ladder can be expected to give the estimated 1RM to ± %1 (this "
+                     "session's: ± %2).",
+                     half, *now)
+               : say("The best ladder can be expected to give the estimated 1RM to ± %1.", half);
+}
+
+} // namespace
+
+std::vector<Words> lineAge(Date test, std::optional<Date> today) {
+    if (!today || daysBetween(test, *today) < 0)
+        return {say("The line is of %1.", test)};
+    const int days = static_cast<int>(daysBetween(test, *today)), weeks = days / 7;
+    if (weeks < 1)
+        return {days == 1 ? say("The line is of %1, 1 day old.", test)
+                          : say("The line is of %1, %2 days old.", test, days)};
+    std::vector<Words> words{weeks == 1 ? say("The line is of %1, 1 week old.", test)
+                                        : say("The line is of %1, %2 weeks old.", test, weeks)};
+    if (weeks >= weeksFresh)
+        words.push_back(say("That is old: over %1 weeks a line moves with training, so test again, "
+                            "or go by the speeds (common practice).",
+                            weeksFresh));
+    return words;
+}
+
+Words aimWords(const Plan& plan) {
+    if (!plan.aim)
+        return say("Every load of this set of equipment.");
+    std::vector<Words> chosen;
+    for (const std::size_t i : plan.chosen)
+        chosen.push_back(massWords(kilograms(plan.loads[i].built.exact)));
+    const auto& [low, high] = *plan.aim;
+    if (low == high)
+        return say("The aim is %1; to be built: %2.", massWords(low, toTenths),
+                   listed(std::move(chosen)));
+    return say("The aim is %1 to %2; to be built: %3.", massWords(low, bareTenths),
+               massWords(high, toTenths), listed(std::move(chosen)));
+}
+
+std::vector<Words> noShareWords() {
+    return {say("A thrown or jumped lift has no 1RM to take a share of: aim at a speed."),
+            say("Every load of this set of equipment.")};
+}
+
+std::vector<Words> nextTestWords(const NextTest& next) {
+    std::vector<Words> words{expectation(next)};
+    if (const LadderFlaws& flaws = next.ladders.front().flaws; flaws.any())
+        words.push_back(say("Beware, its loads: %1. No ladder without that was found under these "
+                            "settings: more steps, a heavier load or plates between them may give "
+                            "one.",
+                            flawsWords(flaws, next.byOneRm)));
+    if (next.twoExtremesRatio)
+        words.push_back(say("Half the sets at the lightest and half at the heaviest load would "
+                            "give %1 times that, and could not show a bend.",
+                            figure(*next.twoExtremesRatio, 2)));
+    words.push_back(say("Scatter from %1 sessions: SD %2 m/s.", next.settings.scatter.sessions,
+                        figure(next.settings.scatter.s, 3)));
+    return words;
+}
+
+std::vector<Words> relationWords(const Answer<SquadRelation>& squad,
+                                 const std::optional<PublishedRelation>& published) {
+    return {squad ? say("The squad: %1 athletes, %2 points; one point scatters by %3 % of the 1RM "
+                        "about the curve.",
+                        squad->athletes, squad->points.size(), figure(squad->used().s(), 1))
+                  : asSentence(squad.why().reason),
+            published ? say("Published: %1.", cited(std::string(published->source)))
+                      : say("No published equation is known for this lift and kind of velocity."),
+            say("People differ: such a share is of others, never of this athlete.")};
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a plan says over its loads: how old its line is, what it aims at, what the next test can be
+// expected to give, what a relation of other people rests on.
+#pragma once
+
+#include "core/answers/nexttest.h"
+#include "core/answers/squadrelation.h"
+
+#include <optional>
+#include <vector>
+
+namespace slopebook::answers {
+
+/// "The line is of 14 March 2026." With today: its age, and from four weeks on that it is old.
+std::vector<Words> lineAge(Date test, std::optional<Date> today);
+/// The aim and the loads to be built for it, or that every load is shown.
+Words aimWords(const Plan& plan);
+/// The same where a share of a 1RM was asked of a thrown or jumped lift.
+std::vector<Words> noShareWords();
+/// What the best ladder can be expected to give, its flaws, what two extremes would, the scatter.
+std::vector<Words> nextTestWords(const NextTest& next);
+/// What the squad's own relation, or why there is none, and the published one rest on.
+std::vector<Words> relationWords(const Answer<SquadRelation>& squad,
+                                 const std::optional<PublishedRelation>& published);
+
+} // namespace slopebook::answers

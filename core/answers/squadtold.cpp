@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/squadtold.h"
+
+#include "core/answers/figures.h"
+#include "core/answers/noise.h"
+#include "core/answers/sources.h"
+#include "core/model/phrases/answers.h"
+
+#include <cmath>
+
+namespace slopebook::answers {
+
+Words countWords(const SquadPart& part) {
+    return say("%1 better, %2 worse, %3 held, %4 unclear, %5 without a figure.",
+               part.read(Reading::Better), part.read(Reading::Worse), part.read(Reading::Held),
+               part.read(Reading::Unclear), part.read(Reading::NoFigure));
+}
+
+Words squadMethod() {
+    return say("Of a block its last session that makes a line stands, of a date the nearest. "
+               "Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size "
+               "in each.");
+}
+
+Words agreementWords(const AgreementStudy& study, const std::string& first,
+                     const std::string& second) {
+    const stats::Agreement& a = study.figures;
+    const Words level = figure(loadText(100 * study.level));
+    const Words size = figure(std::abs(a.bias), 3);
+    const auto end = [](double value) { return signedFigure(value, 3); };
+    const Words low = end(a.biasInterval.low), high = end(a.biasInterval.high);
+    const Words least = end(a.limits.low), most = end(a.limits.high);
+    if (a.biasInterval.low <= 0 && a.biasInterval.high >= 0)
+        return say("No clear bias between %1 and %2: %3 m/s (%4 % %5 to %6); of twenty sets about "
+                   "nineteen differ by %7 to %8.",
+                   first, second, end(a.bias), level, low, high, least, most);
+    return a.bias >= 0
+               ? say("%1 reads %2 m/s more than %3 (%4 % %5 to %6); of twenty sets about nineteen "
+                     "differ by %7 to %8.",
+                     first, size, second, level, low, high, least, most)
+               : say("%1 reads %2 m/s less than %3 (%4 % %5 to %6); of twenty sets about nineteen "
+                     "differ by %7 to %8.",
+                     first, size, second, level, low, high, least, most);
+}
+
+Words noAgreementWords() {
+    return say("No sets of this lift were measured by two devices at once. Enter the same sets as "
+               "two sessions of one athlete and day, each with its device: then they are compared "
+               "here, and comparisons across the two have the bias taken off.");
+}
+
+Words inUseWords(const DayNoise& noise, int decimals) {
+    if (noise.origin == DayNoise::Origin::None)
+        return say("no day-to-day noise is known");
+    const double found = std::sqrt(noise.variance.value);
+    if (noise.pairs > 0 && found < 0.5 * std::pow(10, -decimals)) // no SD of 0.000: it is the
+        return say("none found beyond the scatter within a day (%1)", sourceOf(noise)); // scatter
+    return say("%1 m/s day to day (%2)", figure(found, decimals), sourceOf(noise));
+}
+
+Words noSpreadWords() {
+    return say("No spread at this resolution: these repeat tests all differ alike, as far as the "
+               "speeds were written down. That is no error of zero.");
+}
+
+Words repeatTestMethod() {
+    return say("A repeat test is marked in the session's details: same conditions, within a few "
+               "days. Readings use the athlete's own day-to-day noise from %1 repeat tests on, "
+               "else the log's from as many, else the published figure.",
+               pairsNeeded);
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is said of a squad's changes, of two devices on the same sets, and of repeat tests.
+#pragma once
+
+#include "core/answers/agreement.h"
+#include "core/answers/squad.h"
+
+#include <string>
+
+namespace slopebook::answers {
+
+/// "3 better, 0 worse, 1 held, 2 unclear, 0 without a figure."
+Words countWords(const SquadPart& part);
+/// Which sessions stand for a period, and how rows are read and ordered.
+Words squadMethod();
+
+/// What the first device reads against the second, and by how much sets differ.
+Words agreementWords(const AgreementStudy& study, const std::string& first,
+                     const std::string& second);
+/// That two devices were never on the same sets, and how that is mended.
+Words noAgreementWords();
+
+/// The day-to-day noise in use and where it comes from, with so many decimals: "0.030 m/s day to
+/// day (published, not yours: ...)".
+Words inUseWords(const DayNoise& noise, int decimals);
+/// That repeat tests which all differ alike are no error of zero.
+Words noSpreadWords();
+/// What a repeat test is, and from how many on whose noise is used.
+Words repeatTestMethod();
+
+} // namespace slopebook::answers

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What core/answers says over and under an answer's figures, as a page has it: what leads, methods,
+// sources, marks, cautions. A part of its list (answers.h).
+#pragma once
+
+#include "core/model/phrases/translate.h"
+
+#include <string_view>
+
+namespace slopebook::phrases {
+
+inline constexpr std::string_view pages[]{
+    translate("Phrases", "%1: V0 %2 m/s, slope %3 m/s per %4, residual SD %5 m/s, R² %6, n %7"),
+    translate("Phrases", "F(%1, %2) = %3, %4"),
+    translate("Phrases", "%1 (no. %2)"),
+    translate("Phrases", "One least-squares line of velocity on load a session (fastest rep of "
+                         "each counting set). %1. %2."),
+    translate("Phrases", "One least-squares line of velocity on load a session (mean of the reps "
+                         "of each counting set). %1. %2."),
+    translate("Phrases",
+              "Change: both lines in one model, one residual variance (%1 df). Parallel: %2; one "
+              "line for both: %3. Band over all loads: Working and Hotelling 1929."),
+    translate(
+        "Phrases",
+        "Change: both lines, each with its own residual variance (Satterthwaite's df). Parallel: "
+        "%1; one line for both: %2. Band over all loads: Working and Hotelling 1929."),
+    translate("Phrases", "Estimated 1RM: the load at which a line reaches the MVT; interval: "
+                         "Fieller 1954; of the change: variance recovery, Zou and Donner 2008."),
+    translate(
+        "Phrases",
+        "Better or worse: the %1 % interval with day-to-day noise and bend leaves out zero. Held: "
+        "the %2 % interval lies within the smallest change that matters. Else unclear."),
+    translate("Phrases", "MVT (minimal-velocity threshold): %1"),
+    translate("Phrases", "† check load."),
+    translate("Phrases", "* beyond the loads that both sessions lifted: extrapolated."),
+    translate("Phrases",
+              "The interval of each estimate includes the MVT's own SD; that of the change does "
+              "not: both estimates use the same MVT, so it nearly cancels (what is left is %1)."),
+    translate("Phrases", "No figure for the change: a slope is not certain enough to bound it."),
+    translate("Phrases", "%1 m/s (SD %2; %3)"),
+    translate("Phrases", "%1 m/s (%2)"),
+    translate("Phrases",
+              "The line is too flat, or its points too scattered, to say where it ends (it would "
+              "read %1). Look at the typed speeds, or lift loads further apart."),
+    translate("Phrases", "Two loads, the heavier under half of what their line would read (%1): "
+                         "lift a third, heavier load."),
+    translate("Phrases", "Loads are estimates, not clearance to lift."),
+    translate("Phrases",
+              "Near-maximal lifts need a competent spotter or safeties, and a coach's eye."),
+    translate("Phrases", "Restricted-flow training needs screening for vascular, cardiac, clotting "
+                         "and pressure problems, and trained supervision."),
+    translate("Phrases", "Pain, illness or return from injury: a qualified practitioner decides."),
+    translate("Phrases", "Local rules come first."),
+    translate("Phrases", "No test of the battery was done on either side."),
+    translate("Phrases", "* compared over a changed context."),
+    translate("Phrases", "> m: by more than the smallest change that matters."),
+    translate("Phrases", "< m: certain, but less than the smallest change that matters."),
+    translate("Phrases", "Not in the chart: %1."),
+    translate("Phrases", "%1: typical error %2 %3, %4"),
+    translate("Phrases", "%1: smallest change that matters %2 %3, %4"),
+    translate("Phrases", "Left out, for it cannot be read: %1"),
+    translate("Phrases",
+              "Interval: change ± t √2 TE on the degrees of freedom of TE, the typical error. "
+              "Better or worse: the interval excludes zero; held: the interval of two one-sided "
+              "tests lies inside the smallest change that matters; else unclear."),
+    translate("Phrases", "%1 is the baseline: nothing later to compare with it."),
+    translate("Phrases", "%1 against %2: no figure."),
+    translate("Phrases", "%1 against %2: %3 m/s (%4 to %5), %6."),
+    translate("Phrases", "No trend: %1."),
+    translate("Phrases", "Trend over %1 sessions: %2 m/s per week, %3 m/s per month."),
+    translate("Phrases", "Trend over %1 sessions: %2 m/s per week (%4 % %5 to %6), %3 m/s per "
+                         "month (%4 % %7 to %8)."),
+    translate("Phrases", "extrapolated: the load lies beyond that session's loads"),
+    translate("Phrases", "the device's bias against the baseline's, %1 m/s, is taken off in "
+                         "change, trend and chart"),
+    translate("Phrases", "%1 better, %2 worse, %3 held, %4 unclear, %5 without a figure."),
+    translate(
+        "Phrases",
+        "Of a block its last session that makes a line stands, of a date the nearest. Readings "
+        "hold day-to-day noise; rows go better, worse, held, unclear, and by size in each."),
+    translate("Phrases", "No clear bias between %1 and %2: %3 m/s (%4 % %5 to %6); of twenty sets "
+                         "about nineteen differ by %7 to %8."),
+    translate("Phrases", "%1 reads %2 m/s more than %3 (%4 % %5 to %6); of twenty sets about "
+                         "nineteen differ by %7 to %8."),
+    translate("Phrases", "%1 reads %2 m/s less than %3 (%4 % %5 to %6); of twenty sets about "
+                         "nineteen differ by %7 to %8."),
+    translate("Phrases",
+              "No sets of this lift were measured by two devices at once. Enter the same sets as "
+              "two sessions of one athlete and day, each with its device: then they are compared "
+              "here, and comparisons across the two have the bias taken off."),
+    translate("Phrases", "no day-to-day noise is known"),
+    translate("Phrases", "none found beyond the scatter within a day (%1)"),
+    translate("Phrases", "%1 m/s day to day (%2)"),
+    translate("Phrases", "No spread at this resolution: these repeat tests all differ alike, as "
+                         "far as the speeds were written down. That is no error of zero."),
+    translate("Phrases",
+              "A repeat test is marked in the session's details: same conditions, within a few "
+              "days. Readings use the athlete's own day-to-day noise from %1 repeat tests on, else "
+              "the log's from as many, else the published figure."),
+    translate(
+        "Phrases",
+        "The best ladder can be expected to give a change to ± %1 m/s (this session's: ± %2)."),
+    translate("Phrases", "The best ladder can be expected to give a change to ± %1 m/s."),
+    translate("Phrases", "No ladder of these loads can be expected to bound the estimated 1RM "
+                         "(this session's: ± %1)."),
+    translate("Phrases", "No ladder of these loads can be expected to bound the estimated 1RM."),
+    translate("Phrases", "The best ladder can be expected to give the estimated 1RM to ± %1 (this "
+                         "session's: ± %2)."),
+    translate("Phrases", "The best ladder can be expected to give the estimated 1RM to ± %1."),
+    translate("Phrases", "The line is of %1."),
+    translate("Phrases", "The line is of %1, 1 day old."),
+    translate("Phrases", "The line is of %1, %2 days old."),
+    translate("Phrases", "The line is of %1, 1 week old."),
+    translate("Phrases", "The line is of %1, %2 weeks old."),
+    translate("Phrases", "That is old: over %1 weeks a line moves with training, so test again, or "
+                         "go by the speeds (common practice)."),
+    translate("Phrases", "Every load of this set of equipment."),
+    translate("Phrases", "The aim is %1; to be built: %2."),
+    translate("Phrases", "The aim is %1 to %2; to be built: %3."),
+    translate("Phrases", "A thrown or jumped lift has no 1RM to take a share of: aim at a speed."),
+    translate("Phrases",
+              "Beware, its loads: %1. No ladder without that was found under these settings: more "
+              "steps, a heavier load or plates between them may give one."),
+    translate("Phrases", "Half the sets at the lightest and half at the heaviest load would give "
+                         "%1 times that, and could not show a bend."),
+    translate("Phrases", "Scatter from %1 sessions: SD %2 m/s."),
+    translate("Phrases", "The squad: %1 athletes, %2 points; one point scatters by %3 % of the 1RM "
+                         "about the curve."),
+    translate("Phrases", "Published: %1."),
+    translate("Phrases", "No published equation is known for this lift and kind of velocity."),
+    translate("Phrases", "People differ: such a share is of others, never of this athlete."),
+    translate("Phrases", "%1 m/s"),
+    translate("Phrases", "%1? Today's line says about %2 at that load."),
+    translate("Phrases", "%1? Last time's line says about %2 at that load."),
+    translate("Phrases", "%1? The set's fastest rep is %2, and a later rep is fast again."),
+    translate("Phrases", "%1? The lighter %3 went up at %2 today: speed falls as load rises."),
+    translate("Phrases", "%1? Today's heaviest load is %2."),
+    translate("Phrases", "%1? The heaviest load of today and last time is %2."),
+    translate("Phrases", "%1? Today's lightest load is %2."),
+    translate("Phrases", "%1? The lightest load of today and last time is %2."),
+};
+
+} // namespace slopebook::phrases
