@@ -169,8 +169,9 @@ QString lineHelp(const TestKind& kind) {
     switch (kind.formula) {
     case TestFormula::Value:
         what = Attempts::tr("values in %1").arg(text(kind.unit));
-        example =
-            kind.twoSided ? QStringLiteral("L 1.82 1.90 R 1.75") : QStringLiteral("3.42 3.51");
+        example = kind.bothToo    ? QStringLiteral("L 1.82 R 1.75 B 1.9")
+                  : kind.twoSided ? QStringLiteral("L 1.82 1.90 R 1.75")
+                                  : QStringLiteral("3.42 3.51");
         break;
     case TestFormula::FlightHeight:
         what = Attempts::tr("flight times in s");

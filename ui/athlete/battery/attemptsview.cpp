@@ -2,10 +2,10 @@
 #include "ui/athlete/battery/attemptsview.h"
 
 #include "core/model/errors.h"
-#include "ui/typed/attemptdoubt.h"
 #include "ui/athlete/battery/attemptwords.h"
 #include "ui/athlete/battery/testdialog.h"
 #include "ui/records/sessiondialog.h"
+#include "ui/typed/attemptdoubt.h"
 #include "ui/typed/attemptline.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -313,6 +313,8 @@ void AttemptsView::showAttempts() {
             for (const auto& lift : m_logbook.log().lifts())
                 if (gap.lift == lift.id)
                     what = text(lift.value.name);
+            if (gap.load)
+                what += QStringLiteral(", ") + massWithUnit(*gap.load, m_logbook.loadUnit());
             m_rows.push_back({std::nullopt, g});
             rows.push_back(
                 {.cells = {

@@ -58,7 +58,8 @@ TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
         row.quiet = {0, 1, 2, 3, 4, 5};
     }
     row.cells = {text(kind.name),
-                 sideText(attempt.side),
+                 kind.twoSided && attempt.side == BodySide::Both ? Attempts::tr("both")
+                                                                 : sideText(attempt.side),
                  QString::number(number),
                  read,
                  value ? testValueText(kind, *value) : said(value.why().reason),

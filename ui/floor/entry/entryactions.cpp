@@ -120,32 +120,6 @@ void EntryPage::pasteBlock(const QString& text) {
     }
 }
 
-// Into the session's battery, where what was not possible stands.
-QString EntryPage::note(const TypedGap& gap) {
-    try {
-        if (!m_athlete || !m_lift)
-            return tr("Choose an athlete and a lift first.");
-        lookAtTheDay();
-        const auto session = sessionToWrite();
-        if (!session)
-            return m_line->answer();
-        Battery battery = m_logbook.log().battery(*session);
-        battery.gaps.push_back({.kind = {},
-                                .lift = m_lift,
-                                .load = gap.load,
-                                .reason = utf8(QString::fromStdU16String(gap.reason))});
-        m_logbook.setBattery(*session, battery, tr("note what was not possible"));
-        reload();
-        Q_EMIT message(gap.load ? tr("Noted: %1 was not possible.")
-                                      .arg(massWithUnit(*gap.load, m_logbook.loadUnit()))
-                                : tr("Noted: the lift was not possible."));
-        return {};
-    } catch (const std::exception& error) {
-        reload();
-        return said(error);
-    }
-}
-
 // What is to be said of pasted sets before they are taken: columns that nobody reads, and sets that
 // stand in the session already.
 QStringList EntryPage::questionsOf(const PastedBlock& block, const std::vector<Set>& sets) const {

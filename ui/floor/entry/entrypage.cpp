@@ -341,50 +341,12 @@ void EntryPage::showView(const SessionView& view) {
     highlight();
 }
 
-QString EntryPage::take(const std::vector<Set>& sets) {
-    try {
-        if (!m_athlete || !m_lift)
-            return tr("Choose an athlete and a lift first.");
-        lookAtTheDay();
-        const auto session = sessionToWrite();
-        if (!session)
-            return m_line->answer();
-        const auto ids = m_logbook.addSets(*session, *m_lift, sets, m_bar->conditionsToNote());
-        m_bar->setTaken();
-        m_rest->restart();
-        if (ids.size() > 1)
-            Q_EMIT message(tr("Sets taken: %1, for %2.").arg(ids.size()).arg(whose()));
-        if (const int row = m_sets->rowOf(ids.back()); row >= 0) {
-            m_setTable->selectRow(row);
-            m_setTable->scrollTo(m_sets->index(row, 0));
-        }
-        return {};
-    } catch (const std::exception& error) {
-        reload(); // a session may have begun that has not been shown yet
-        return said(error);
-    }
-}
-
 /// The one that is shown, or the one that stands in the fields, begun; its first set shows it.
 std::optional<SessionId> EntryPage::sessionToWrite() {
     if (m_bar->session())
         return m_bar->session();
     const CountedIn held(m_held);
     return m_bar->start();
-}
-
-// changed: the set of today that it takes the place of, which then is no witness.
-QString EntryPage::doubtOf(const Set& typed, std::optional<SetId> changed) const {
-    if (!m_view)
-        return {};
-    std::optional<LiftSession> today = m_view->session;
-    if (const int row = today && changed ? m_sets->rowOf(*changed) : -1; row >= 0)
-        std::erase_if(today->points, [&](const Point& point) {
-            return point.set == m_sets->row(row).placed.ordinal;
-        });
-    const auto doubt =
-        answers::doubt(typed, today ? &*today : nullptr, m_view->last ? &*m_view->last : nullptr);
-    return doubt ? doubtText(*doubt, m_logbook.loadUnit()) : QString();
 }
 
 std::optional<SetId> EntryPage::currentSet() const {
