@@ -363,6 +363,7 @@ private Q_SLOTS:
         QVERIFY(onDisk().sessions(m_squad[1]).empty()); // it was there for that set alone
         QCOMPARE(sets(0).size(), std::size_t(1));
         QCOMPARE(turn(), 1);
+        QCOMPARE(page().roster().rows()[1].done, u"0 of 3"_s);
         QTest::keyClick(m_window.get(), Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
         QCOMPARE(sets(1).size(), std::size_t(1));
         QVERIFY(onDisk().check().empty());
@@ -477,6 +478,8 @@ private Q_SLOTS:
         QCOMPARE(shown("turn"), u"Ada: Long jump."_s); // the hops are done
         type(u"2.31 2.35"_s);
         QCOMPARE(batteries(0).front().battery.test(m_jump)->attempts.size(), std::size_t(2));
+        type(u"cora l 1.7"_s); // hops are due for her, whatever is chosen for whose turn it is
+        QCOMPARE(batteries(2).front().battery.test(m_hop)->attempts.size(), std::size_t(1));
         type(u"ada - # tired"_s);
         picture(*m_window, u"station-tests"_s);
     }

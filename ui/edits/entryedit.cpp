@@ -23,6 +23,8 @@ bool stands(const log::Log& log, const SessionHead& head, SessionId id) {
 } // namespace
 
 Logbook::What EntryEdit::what() const {
+    if (m_entered.made) // which comes and goes with it
+        return Logbook::What::Sessions;
     return m_entered.sets.empty() ? Logbook::What::Battery : Logbook::What::Sets;
 }
 

@@ -14,8 +14,11 @@ bool Workspace::isShown(const Logbook::Step& step) const {
     using What = Logbook::What;
     const TaskPage* page = currentPage();
     // At a station what is written is seen of the athlete whose turn it is.
-    if (page == m_station && (step.what == What::Sets || step.what == What::Battery))
-        return step.athlete && m_station->shows(*step.athlete, step.lift);
+    if (page == m_station && step.athlete && m_station->shows(*step.athlete, step.lift) &&
+        (step.what == What::Sets || step.what == What::Battery || step.what == What::Sessions))
+        return true;
+    if (step.what == What::Stations)
+        return page == m_station;
     const bool theirs = !step.athlete || step.athlete == athlete();
     const bool ofLift = !step.lift || step.lift == lift();
     switch (step.what) {
@@ -37,8 +40,11 @@ bool Workspace::isShown(const Logbook::Step& step) const {
 
 void Workspace::goTo(const Logbook::Step& step) {
     using What = Logbook::What;
+    if (step.what == What::Stations) {
+        showPage(Page::Stations);
+        return;
+    }
     if (page() == Page::Stations && step.athlete &&
-        (step.what == What::Sets || step.what == What::Battery) &&
         m_station->goTo(*step.athlete, step.lift, step.session))
         return;
     choose(step.athlete, step.lift);

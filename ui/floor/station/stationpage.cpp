@@ -2,6 +2,7 @@
 #include "ui/floor/station/stationpage.h"
 
 #include "core/model/errors.h"
+#include "ui/floor/entry/setwords.h"
 #include "ui/floor/station/rosterdialog.h"
 #include "ui/floor/station/stationdialog.h"
 #include "ui/words/format.h"
@@ -146,7 +147,7 @@ void StationPage::refresh(Logbook::What what, SessionId session) {
         const auto at = rowOf(m_logbook.log().session(session).head.value.athlete);
         if (!at)
             return;
-        read(*at);
+        readAnew(*at);
         showAll();
     });
 }
@@ -187,7 +188,9 @@ bool StationPage::goTo(AthleteId athlete, std::optional<LiftId> lift,
     const log::Log& log = m_logbook.log();
     if (session && log.session(*session).head.value.date != m_clock.today())
         return false;
-    const auto fits = [&](const Station& one) { return !lift || one.lift == lift; };
+    const auto fits = [&](const Station& one) {
+        return lift ? one.lift == lift : !one.tests.empty();
+    };
     if (m_work && fits(m_work->station.value) && goTo(athlete))
         return true;
     for (const auto& one : log.stations()) {
@@ -202,7 +205,8 @@ bool StationPage::goTo(AthleteId athlete, std::optional<LiftId> lift,
 }
 
 bool StationPage::shows(AthleteId athlete, std::optional<LiftId> lift) const {
-    return m_work && turn() == athlete && (!lift || m_work->station.value.lift == lift);
+    const bool here = m_work && turn() == athlete;
+    return here && (lift ? m_work->station.value.lift == lift : !m_work->tests.empty());
 }
 
 void StationPage::addStation() {
@@ -284,21 +288,32 @@ std::optional<std::size_t> StationPage::rowOf(AthleteId athlete) const {
     return std::nullopt;
 }
 
-const Stored<TestKindId, TestKind>* StationPage::test() const {
+/// The test that an attempt of theirs is of: the one that is chosen for whose turn it is, and for
+/// somebody named the one that is due for them.
+const Stored<TestKindId, TestKind>* StationPage::testOf(std::optional<std::size_t> who) const {
     if (!m_work || m_work->lift || m_work->tests.empty())
         return nullptr;
-    const auto at = static_cast<std::size_t>(std::max(0, m_tests->currentIndex()));
+    std::size_t at = static_cast<std::size_t>(std::max(0, m_tests->currentIndex()));
+    if (who && who != m_turn && m_here[*who].tests.next)
+        at = m_here[*who].tests.next->test;
     return &m_work->tests[std::min(at, m_work->tests.size() - 1)];
 }
 
-LineAt StationPage::lineAt() const {
+LineAt StationPage::lineAt(std::optional<std::size_t> who) const {
     LineAt at{.bare = massUnit(m_logbook.loadUnit())};
-    if (const auto* kind = test()) {
+    if (const auto* kind = testOf(who)) {
         at.test = &kind->value;
-        if (m_turn && m_here[*m_turn].tests.next)
-            at.due = m_here[*m_turn].tests.next->side;
+        if (who && m_here[*who].tests.next)
+            at.due = m_here[*who].tests.next->side;
     }
     return at;
+}
+
+DayLine StationPage::read(const QString& line) const {
+    const DayLine first = readDayLine(view(line), lineAt(m_turn), names());
+    if (!first.who || first.who == m_turn)
+        return first;
+    return readDayLine(view(line), lineAt(first.who), names()); // theirs may be another test
 }
 
 } // namespace slopebook::ui

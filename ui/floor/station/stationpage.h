@@ -93,7 +93,7 @@ private:
     void reload();
     void fillStations();
     void readAll();
-    void read(std::size_t at);
+    void readAnew(std::size_t at);
     bool isBeingLifted() const;
     void noteRests(const std::vector<int>& doneBefore, const std::vector<AthleteId>& before);
     void fillTests();
@@ -117,7 +117,7 @@ private:
 
     // What is typed.
     void submit();
-    void refuse(const LineProblem& problem, const QString& line);
+    void refuse(const LineProblem& problem, const QString& line, std::size_t who);
     void ask(const LineQuestion& question, std::size_t who);
     void askWho(const WhoQuestion& question);
     bool certain(const QString& doubt);
@@ -128,9 +128,10 @@ private:
     Entry entryFor(std::size_t who) const;
     QString doubtOf(const Set& set, std::size_t who) const;
     QString doubtOf(const TypedAttempts& attempts, std::size_t who) const;
-    LineAt lineAt() const;
+    LineAt lineAt(std::optional<std::size_t> who) const;
+    DayLine read(const QString& line) const;
     std::vector<std::string> names() const;
-    const Stored<TestKindId, TestKind>* test() const;
+    const Stored<TestKindId, TestKind>* testOf(std::optional<std::size_t> who) const;
     std::vector<bool> due() const;
     std::optional<std::size_t> rowOf(AthleteId athlete) const;
 

@@ -86,7 +86,7 @@ bool StationPage::isBeingLifted() const {
         m_since, [this](const auto& one) { return m_clock.seconds() - one.second < longestBreak; });
 }
 
-void StationPage::read(std::size_t at) {
+void StationPage::readAnew(std::size_t at) {
     m_here[at] = atStation(m_logbook.log(), *m_work, m_here[at].athlete.id, m_day,
                            massUnit(m_logbook.loadUnit()));
 }
@@ -313,7 +313,7 @@ void StationPage::say(const QString& words, bool problem) {
 }
 
 void StationPage::sayHelp() {
-    if (const auto* kind = test())
+    if (const auto* kind = testOf(m_turn))
         say(lineHelp(kind->value), false);
     else if (m_work && m_work->lift)
         say(tr("Load in %1, the reps' speeds, @ effort; or - not lifted. Up: the next load. A name "
@@ -327,11 +327,10 @@ void StationPage::echo() {
         sayHelp();
         return;
     }
-    const LineAt at = lineAt();
-    const DayLine read = readDayLine(view(m_line->text()), at, names());
-    const std::size_t who = read.who.value_or(*m_turn);
+    const DayLine line = read(m_line->text());
+    const std::size_t who = line.who.value_or(*m_turn);
     const QString words =
-        readsAs(read, text(m_here[who].athlete.value.name), at.test, m_logbook.loadUnit());
+        readsAs(line, text(m_here[who].athlete.value.name), lineAt(who).test, m_logbook.loadUnit());
     if (words.isEmpty())
         sayHelp();
     else

@@ -27,8 +27,8 @@ void StationPage::submit() {
         return;
     guarded([this] {
         const QString line = m_meant.isEmpty() ? m_line->text() : m_meant;
-        const DayLine read = readDayLine(view(line), lineAt(), names());
-        const std::size_t who = read.who.value_or(*m_turn);
+        const DayLine typed = read(line);
+        const std::size_t who = typed.who.value_or(*m_turn);
         std::visit(Overloaded{[&](const TypedSet& set) { take(set, who); },
                               [&](const TypedAttempts& attempts) { take(attempts, who); },
                               [&](const TypedGap& gap) { take(gap, who); },
@@ -36,16 +36,16 @@ void StationPage::submit() {
                                   m_line->clear();
                                   setTurn(who);
                               },
-                              [&](const LineProblem& problem) { refuse(problem, line); },
+                              [&](const LineProblem& problem) { refuse(problem, line, who); },
                               [&](const LineQuestion& question) { ask(question, who); },
                               [&](const WhoQuestion& question) { askWho(question); }},
-                   read.what);
+                   typed.what);
     });
 }
 
 // Nothing moves: the line stays, what is wrong is marked, and what would be taken is offered.
-void StationPage::refuse(const LineProblem& problem, const QString& line) {
-    const auto* kind = test();
+void StationPage::refuse(const LineProblem& problem, const QString& line, std::size_t who) {
+    const auto* kind = testOf(who);
     const QString why = kind ? problemText(problem, line, kind->value, m_logbook.loadUnit())
                              : problemText(problem, line, m_logbook.loadUnit());
     say(tr("Not written. %1").arg(why), true);
@@ -104,9 +104,9 @@ QString StationPage::doubtOf(const Set& set, std::size_t who) const {
 QString StationPage::doubtOf(const TypedAttempts& typed, std::size_t who) const {
     std::vector<Attempt> earlier;
     for (const BatterySession& one : m_logbook.log().batteries(m_here[who].athlete.id))
-        if (const TestAttempts* held = one.battery.test(test()->id))
+        if (const TestAttempts* held = one.battery.test(testOf(who)->id))
             earlier.insert(earlier.end(), held->attempts.begin(), held->attempts.end());
-    const auto doubt = ui::doubtOf(test()->value, typed.attempts, earlier);
+    const auto doubt = ui::doubtOf(testOf(who)->value, typed.attempts, earlier);
     return doubt ? doubtText(*doubt, !earlier.empty()) : QString();
 }
 
@@ -128,7 +128,7 @@ Entry StationPage::entryFor(std::size_t who) const {
 
 void StationPage::take(const TypedSet& typed, std::size_t who) {
     const Set set = setFromTyped(typed);
-    if (!certain(set.outcome == Outcome::Lifted ? doubtOf(set, who) : QString()))
+    if (!certain(doubtOf(set, who)))
         return;
     Entry entry = entryFor(who);
     entry.sets = {set};
@@ -151,7 +151,7 @@ void StationPage::take(const TypedAttempts& typed, std::size_t who) {
         return;
     Entry entry = entryFor(who);
     entry.text = typed.attempts.empty() ? tr("note what was not possible") : tr("add attempts");
-    entry.battery = [typed, id = test()->id,
+    entry.battery = [typed, id = testOf(who)->id,
                      conditions = m_work->station.value.conditions](Battery& battery) {
         if (!typed.attempts.empty()) {
             Conditions& held = conditionsOf(battery, id); // the test comes in with it
@@ -185,12 +185,15 @@ void StationPage::write(Entry entry, std::size_t who) {
     m_doubted.clear();
     if (m_turn == who)
         m_drafts.erase({m_work->station.id, athlete});
-    read(who);
+    readAnew(who);
     showRoster();
     const auto before = m_turn;
     moveOn(who);
-    if (m_turn == before)
+    if (m_turn == before) {
+        if (m_turn && m_here[*m_turn].tests.next)
+            m_tests->setCurrentIndex(static_cast<int>(m_here[*m_turn].tests.next->test));
         showTurn();
+    }
     say(tr("Written for %1: %2").arg(text(m_here[who].athlete.value.name), line.simplified()),
         false);
 }
