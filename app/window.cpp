@@ -38,6 +38,7 @@ ui::Settings readSettings() {
                 store.value(QLatin1String("tests/repeatDays"), ui::Settings{}.repeatDays).toInt(),
                 1, 60),
             .restTimer = store.value(QLatin1String("window/restTimer"), false).toBool(),
+            .unwritten = store.value(QLatin1String("stations/unwritten")).toStringList(),
             .fingers = store.contains(QLatin1String("window/fingers"))
                            ? std::optional(store.value(QLatin1String("window/fingers")).toBool())
                            : std::nullopt};
@@ -57,6 +58,7 @@ void keepSettings(const ui::Settings& settings) {
     if (settings.indexFolded)
         store.setValue(QLatin1String("window/indexFolded"), *settings.indexFolded);
     store.setValue(QLatin1String("window/indexWidth"), settings.indexWidth);
+    store.setValue(QLatin1String("stations/unwritten"), settings.unwritten);
     if (settings.fingers)
         store.setValue(QLatin1String("window/fingers"), *settings.fingers);
 }

@@ -68,6 +68,8 @@ for task in ui/floor/entry ui/athlete/battery ui/athlete/compare ui/athlete/hist
     ui/athlete/profile ui/athlete/season ui/squad/blocks ui/squad/changes ui/squad/devices; do
     room $task core ui/typed ui/words ui/edits ui/parts ui/charts ui/paper ui/records ui/importing
 done
+# The stations type by the same line and show the same chart.
+room ui/floor/station core ui/typed ui/words ui/edits ui/parts ui/charts ui/paper ui/records ui/importing ui/floor/entry
 room ui/window core ui
 room app/commands core
 room app ui core resources

@@ -6,6 +6,8 @@
 #include "ui/athlete/battery/tracedialog.h"
 #include "ui/charts/chartmenu.h"
 #include "ui/floor/entry/setdialog.h"
+#include "ui/floor/station/rosterdialog.h"
+#include "ui/floor/station/stationdialog.h"
 #include "ui/importing/importcsv.h"
 #include "ui/importing/pastedialog.h"
 #include "ui/importing/tabledialog.h"
@@ -122,6 +124,9 @@ public:
         show<TestDialog>("test", book, std::nullopt, TestKind{}, parent);
         show<TestsDialog>("tests", book, parent);
         show<TraceDialog>("trace", parent);
+        show<StationDialog>("new station", book, std::nullopt, parent);
+        const StationId station = book.addStation({.name = "Rack 1", .lift = lift});
+        show<RosterDialog>("who is here", book, station, clock.today(), parent);
         show<EquipmentDialog>("equipment", log.equipment().front().value, parent);
         show<BackupsDialog>("backups", m_folder.path(), parent);
     }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The line that attempts are typed in.
-#include "ui/athlete/battery/attemptdoubt.h"
+#include "ui/typed/attemptdoubt.h"
 #include "ui/typed/attemptline.h"
 
 #include <QTest>
@@ -21,8 +21,8 @@ TestKind kind(bool twoSided, TestFormula formula = TestFormula::Value) {
 
 TypedAttempts typed(const char16_t* line, const TestKind& k) {
     const auto read = readAttemptLine(line, k);
-    if (const auto* problem = std::get_if<AttemptProblem>(&read)) {
-        qWarning("problem %d at %d", int(problem->kind), int(problem->start));
+    if (const auto* problem = std::get_if<LineProblem>(&read)) {
+        qWarning("problem %d at %d", int(problem->kind), int(problem->where.start));
         return {};
     }
     return std::get<TypedAttempts>(read);
@@ -71,7 +71,7 @@ private Q_SLOTS:
         QCOMPARE(typed(u"- # no box", kind(false)).notPossible, std::vector{BodySide::Both});
     }
     void refused_data() {
-        using Kind = AttemptProblem::Kind;
+        using Kind = LineProblem::Kind;
         QTest::addColumn<QString>("line");
         QTest::addColumn<bool>("twoSided");
         QTest::addColumn<int>("formula");
@@ -80,7 +80,7 @@ private Q_SLOTS:
         const int rsi = int(TestFormula::FlightRsi);
         QTest::newRow("nothing") << "  " << false << value << int(Kind::Empty);
         QTest::newRow("a word") << "1.8 far" << false << value << int(Kind::NotANumber);
-        QTest::newRow("group marks") << "1.250,5" << false << value << int(Kind::NotANumber);
+        QTest::newRow("group marks") << "1.250,5" << false << value << int(Kind::TwoMarks);
         QTest::newRow("zero") << "0" << false << value << int(Kind::NotPositive);
         QTest::newRow("side missing") << "1.8" << true << value << int(Kind::SideMissing);
         QTest::newRow("side too many") << "L 1.8" << false << value << int(Kind::NoSides);
@@ -97,8 +97,77 @@ private Q_SLOTS:
         QFETCH(int, problem);
         const auto read = readAttemptLine(line.toStdU16String(),
                                           kind(twoSided, static_cast<TestFormula>(formula)));
-        QVERIFY(std::holds_alternative<AttemptProblem>(read));
-        QCOMPARE(int(std::get<AttemptProblem>(read).kind), problem);
+        QVERIFY(std::holds_alternative<LineProblem>(read));
+        QCOMPARE(int(std::get<LineProblem>(read).kind), problem);
+    }
+
+    void bothAtOnceWhereTheTestTakesIt() {
+        TestKind hop = kind(true);
+        hop.bothToo = true;
+        // testday.md's lines
+        QCOMPARE(typed(u"1.84 1.91", kind(false)).attempts.size(), std::size_t(2));
+        QCOMPARE(typed(u"l 1.84", hop).attempts.front().side, BodySide::Left);
+        QCOMPARE(typed(u"- # knee", hop).notPossible, std::vector{BodySide::Both});
+        QCOMPARE(typed(u"l - # knee", hop).notPossible, std::vector{BodySide::Left});
+        QCOMPARE(typed(u"l- # knee", hop).notPossible, std::vector{BodySide::Left});
+        const auto both = typed(u"b 1.9 l 1,8 r1.7", hop);
+        QCOMPARE(both.attempts.size(), std::size_t(3));
+        QCOMPARE(both.attempts[0].side, BodySide::Both);
+        QCOMPARE(both.attempts[1].side, BodySide::Left);
+        QCOMPARE(both.attempts[2].side, BodySide::Right);
+    }
+    void aRefusalSaysWhatWouldBeTaken_data() {
+        using Kind = LineProblem::Kind;
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<bool>("twoSided");
+        QTest::addColumn<bool>("contact");
+        QTest::addColumn<int>("problem");
+        QTest::addColumn<QString>("offending");
+        QTest::addColumn<QString>("instead");
+        const auto row = [](const char* line, bool twoSided, bool contact, Kind problem,
+                            const char* offending, const char* instead) {
+            QTest::newRow(line) << QString::fromUtf8(line) << twoSided << contact << int(problem)
+                                << QString::fromUtf8(offending) << QString::fromUtf8(instead);
+        };
+        row("0", false, false, Kind::NotPositive, "0", "");
+        row("0 # knee", false, false, Kind::NotPositive, "0", "- # knee");
+        row("l 0 # knee", true, false, Kind::NotPositive, "0", "l - # knee");
+        row("missed", false, false, Kind::NotANumber, "missed", "- # missed");
+        row("r f # knee", true, false, Kind::NotANumber, "f", "r - # knee");
+        row("1.8 far", false, false, Kind::NotANumber, "far", "");
+        row("1.84 @8", false, false, Kind::EffortAtTest, "@8", "1.84");
+        row("1.84!", false, false, Kind::NotANumber, "1.84!", "1.84");
+        row("1.84", true, false, Kind::SideMissing, "1.84", "r 1.84");
+        row("1,84 1,9 # wet", true, false, Kind::SideMissing, "1,84", "r 1,84 1,9 # wet");
+        row("b 1.9", true, false, Kind::NoBoth, "b", "r 1.9");
+        row("b1.9", true, false, Kind::NoBoth, "b1.9", "r 1.9");
+        row("l 1.9", false, false, Kind::NoSides, "l", "1.9");
+        row("r1.9", false, false, Kind::NoSides, "r1.9", "1.9");
+        row("0.5/0.2", false, false, Kind::ExtraContact, "0.5/0.2", "0.5");
+        row("0.5", false, true, Kind::NoContact, "0.5", "");
+        row("0.5/", false, true, Kind::NotANumber, "0.5/", "");
+        row("1.8.2", false, false, Kind::TwoMarks, "1.8.2", "");
+        row("1,", false, false, Kind::BareMark, "1,", "");
+        row("1.8x", false, false, Kind::NoReason, "", "");
+        row("r -", true, false, Kind::NoReason, "", "");
+        row("l 1.8 r", true, false, Kind::SideAlone, "r", "");
+    }
+    void aRefusalSaysWhatWouldBeTaken() {
+        QFETCH(QString, line);
+        QFETCH(bool, twoSided);
+        QFETCH(bool, contact);
+        QFETCH(int, problem);
+        QFETCH(QString, offending);
+        QFETCH(QString, instead);
+        const TestKind k = kind(twoSided, contact ? TestFormula::FlightRsi : TestFormula::Value);
+        const auto read = readAttemptLine(line.toStdU16String(), k, BodySide::Right);
+        QVERIFY(std::holds_alternative<LineProblem>(read));
+        const auto& found = std::get<LineProblem>(read);
+        QCOMPARE(int(found.kind), problem);
+        QCOMPARE(line.mid(qsizetype(found.where.start), qsizetype(found.where.length)), offending);
+        QCOMPARE(QString::fromStdU16String(found.instead), instead);
+        if (!instead.isEmpty())
+            QVERIFY(std::holds_alternative<TypedAttempts>(readAttemptLine(found.instead, k)));
     }
 
     void unusualFiguresAreAskedAbout_data() {

@@ -6,6 +6,7 @@
 #include "tests/traces/knownmotion.h"
 #include "tests/ui/movingclock.h"
 #include "ui/athlete/battery/batterypage.h"
+#include "ui/athlete/battery/testdialog.h"
 #include "ui/athlete/battery/tracedialog.h"
 #include "ui/paper/batteryprint.h"
 #include "ui/squad/blocks/blockspage.h"
@@ -143,6 +144,43 @@ class TestBatteryPage : public QObject {
 
 private Q_SLOTS:
     void initTestCase() { QTest::failOnWarning(QRegularExpression(QStringLiteral("[Nn]a[Nn]"))); }
+
+    void aTestKeepsWhatItsDialogShows() {
+        const auto path = m_folder.path("dialog.slopebook");
+        Logbook book(log::Log::create(path));
+        TestKind kind;
+        kind.name = "Hop";
+        kind.unit = "m";
+        kind.twoSided = kind.bothToo = true;
+        kind.rule = AttemptRule::Mean;
+        kind.bestOf = 2;
+        const TestKindId id = book.addTestKind(kind);
+        TestDialog dialog(book, id, kind, nullptr);
+        dialog.accept();
+        QCOMPARE(dialog.result(), int(QDialog::Accepted));
+        QVERIFY(book.log().testKinds().front().value == kind);
+    }
+    void bothAtOnce() {
+        const auto path = m_folder.path("both.slopebook");
+        Logbook book(log::Log::create(path));
+        TestKind kind;
+        kind.name = "Hop";
+        kind.unit = "m";
+        kind.twoSided = kind.bothToo = true;
+        book.addTestKind(kind);
+        const AthleteId athlete = book.addAthlete({.name = "Ada"});
+        book.addSession({.athlete = athlete, .date = today});
+        BatteryPage page(book, [] { return today; });
+        page.setAthleteAndLift(athlete, {});
+        AttemptsView& view = page.attempts();
+        choose(view.testBox(), QStringLiteral("Hop"));
+        type(view.line(), QStringLiteral("b 1.9 l 1.8 r 1.7"));
+        QCOMPARE(view.attempts().rowCount(), 3);
+        QCOMPARE(cell(view.attempts(), 0, 1), QStringLiteral("both"));
+        type(view.line(), QStringLiteral("1.9"));
+        QVERIFY(view.answer().contains(QStringLiteral("L, R or B")));
+        QCOMPARE(view.attempts().rowCount(), 3);
+    }
 
     void attemptsAreTypedAndStay() {
         const auto path = m_folder.path("typed.slopebook");

@@ -455,6 +455,78 @@ private Q_SLOTS:
         QCOMPARE(setsOnDisk().at(2).load, Mass{2'500});
     }
 
+    void notLiftedAndHowItFelt() {
+        type(QStringLiteral("40 1.10 1.08 @6"));
+        type(QStringLiteral("60 0.86 @7,5"));
+        type(QStringLiteral("80 - # out of the groove"));
+        std::vector<Set> sets = setsOnDisk();
+        QCOMPARE(sets.size(), std::size_t(3));
+        QCOMPARE(sets[0].effort, std::optional(Effort{12}));
+        QCOMPARE(sets[1].effort, std::optional(Effort{15}));
+        QCOMPARE(int(sets[2].outcome), int(Outcome::NotLifted));
+        QCOMPARE(sets[2].reason, std::string("out of the groove"));
+        QCOMPARE(cell(2, SetModel::Reps), QStringLiteral("not lifted"));
+        QCOMPARE(cell(2, SetModel::Remarks), QStringLiteral("out of the groove"));
+        QCOMPARE(cell(1, SetModel::Felt), QStringLiteral("7.5"));
+        // Under it: halfway from 60 to 80, and the up key goes no further.
+        const auto* next = m_page->findChild<QLabel*>(QStringLiteral("nextLoad"));
+        QVERIFY2(next->text().contains(QStringLiteral("70")), qPrintable(next->text()));
+        QTest::keyClick(line(), Qt::Key_Up);
+        QCOMPARE(line()->text(), QStringLiteral("70 "));
+        QTest::keyClick(line(), Qt::Key_Up);
+        QCOMPARE(line()->text(), QStringLiteral("70 "));
+        QVERIFY2(answer().contains(QStringLiteral("was not lifted")), qPrintable(answer()));
+        QTest::keyClick(line(), Qt::Key_Escape);
+        // In the table a dash for the speeds, and speeds for the dash.
+        SetModel& model = m_page->sets();
+        QVERIFY(model.setData(model.index(1, SetModel::Reps), QStringLiteral("-"), Qt::EditRole));
+        QVERIFY(model.setData(model.index(2, SetModel::Reps), QStringLiteral("0.5"), Qt::EditRole));
+        QVERIFY(model.setData(model.index(0, SetModel::Felt), QStringLiteral("6,5"), Qt::EditRole));
+        QVERIFY(!model.setData(model.index(0, SetModel::Felt), QStringLiteral("11"), Qt::EditRole));
+        sets = setsOnDisk();
+        QCOMPARE(int(sets[1].outcome), int(Outcome::NotLifted));
+        QVERIFY(sets[1].reps.empty());
+        QCOMPARE(int(sets[2].outcome), int(Outcome::Lifted));
+        QVERIFY(sets[2].reason.empty());
+        QCOMPARE(sets[2].note, std::string("out of the groove"));
+        QCOMPARE(sets[0].effort, std::optional(Effort{13}));
+        for (int i = 0; i < 3; ++i)
+            m_book->undoStack()->undo();
+        QCOMPARE(setsOnDisk()[1].reps.size(), std::size_t(1));
+        QCOMPARE(setsOnDisk()[2].reason, std::string("out of the groove"));
+        {
+            SetDialog dialog(*m_book, m_page->sets().row(2).placed.id, m_page.get());
+            for (auto* field : dialog.findChildren<QLineEdit*>())
+                if (field->accessibleName() == QStringLiteral("Not lifted"))
+                    field->setText(QStringLiteral("grip"));
+                else if (field->accessibleName() == QStringLiteral("RPE"))
+                    field->setText(QStringLiteral("10"));
+            dialog.accept();
+            QCOMPARE(dialog.result(), int(QDialog::Accepted));
+        }
+        QCOMPARE(setsOnDisk()[2].reason, std::string("grip"));
+        QCOMPARE(setsOnDisk()[2].effort, std::optional(Effort{20}));
+    }
+    void whatWasNotPossibleIsNoted() {
+        type(QStringLiteral("40 1.10"));
+        type(QStringLiteral("80 / # plates gone"));
+        type(QStringLiteral("- # back"));
+        QVERIFY(line()->text().isEmpty());
+        const log::Log log = log::Log::open(m_path, log::Access::ReadOnly);
+        const auto gaps = log.battery(*m_page->session()).gaps;
+        QCOMPARE(gaps.size(), std::size_t(2));
+        QCOMPARE(gaps[0],
+                 (Gap{.lift = m_season.pull, .load = Mass{80'000}, .reason = "plates gone"}));
+        QCOMPARE(gaps[1], (Gap{.lift = m_season.pull, .reason = "back"}));
+        QCOMPARE(setsOnDisk().size(), std::size_t(1));
+        m_book->undoStack()->undo();
+        QCOMPARE(log.battery(*m_page->session()).gaps.size(), std::size_t(1));
+        type(QStringLiteral("80 f"));
+        QVERIFY2(answer().contains(QString::fromUtf8("“80 -”")), qPrintable(answer()));
+        QTest::keyClick(line(), Qt::Key_Down);
+        QCOMPARE(line()->text(), QStringLiteral("80 -"));
+    }
+
     void leftOutAtEntryStaysWithItsReason() {
         type(QStringLiteral("60 0.90 0.55x # slipped"));
         const auto sets = setsOnDisk();

@@ -168,6 +168,34 @@ const std::vector<Row>& rows() {
                     std::holds_alternative<LineProblem>(
                         readSetLine(u"92.5! 0.18 0.17", MassUnit::Kilogram));
          }},
+        {"60 0.92 0.90 @8.5: how hard it was (RPE), from 1 to 10 in halves.",
+         [] {
+             const auto rated = readSetLine(u"60 0.92 0.90 @8.5");
+             return std::get<TypedSet>(rated).effort == Effort{17};
+         }},
+        {"100 -: tried and not lifted, 100! - as a true maximum; what follows # says why.",
+         [] {
+             const auto tried = readSetLine(u"100 - # grip"), maximum = readSetLine(u"100! -");
+             return std::get<TypedSet>(tried).outcome == Outcome::NotLifted &&
+                    std::get<TypedSet>(tried).note == u"grip" &&
+                    std::get<TypedSet>(maximum).trueMaximum &&
+                    std::get<TypedSet>(maximum).outcome == Outcome::NotLifted;
+         }},
+        {"100 / # plates gone: that load was not possible. - # sore back: the lift was not; both "
+         "with the reason.",
+         [] {
+             return std::get<TypedGap>(readSetLine(u"100 / # plates gone")) ==
+                        TypedGap{massFromKilograms(100), u"plates gone"} &&
+                    std::get<TypedGap>(readSetLine(u"- # sore back")) ==
+                        TypedGap{{}, u"sore back"} &&
+                    std::holds_alternative<LineProblem>(readSetLine(u"-")) &&
+                    std::holds_alternative<LineProblem>(readSetLine(u"100 /"));
+         }},
+        {"What is refused stays in the line.", {}, "ui/tst_station.cpp:aRefusalMovesNothing"},
+        {"Down puts there what would be taken, where that is said; Up brings the line back to be "
+         "mended.",
+         {},
+         "ui/tst_station.cpp:aRefusalMovesNothing"},
         {"60 0.92 0.71x # slipped: the second rep is left out; what follows # is the note and the "
          "reason.",
          [] {
@@ -207,6 +235,38 @@ const std::vector<Row>& rows() {
         {"View, Rest timer shows beside the line how long ago the last set was typed.",
          {},
          "ui/tst_desk.cpp:theRestTimerIsOffUntilWanted"},
+        {"Ctrl+T shows the stations: a lift, or a few tests, with device, surface and ladder, and "
+         "who is here today in the order of their turns.",
+         {},
+         "ui/tst_station.cpp:aWholeDayAtOneRack"},
+        {"Enter writes, and makes it the next one's turn who is due.",
+         {},
+         "ui/tst_station.cpp:aWholeDayAtOneRack"},
+        {"Alt+Down passes, Alt+Up goes back, Up puts the load there that is due.",
+         {},
+         "ui/tst_station.cpp:whatIsTypedWaitsForWhomItWasBegun"},
+        {"be 60 0.92: Bela's set, where nobody else here begins so; where two do, it asks.",
+         {},
+         "ui/tst_dayline.cpp:twoThatBeginSoAreAsked"},
+        {"A name alone goes there; it needs two letters, for l, r and b are always sides.",
+         {},
+         "ui/tst_dayline.cpp:whatIsWrongOfANameAndBehindIt"},
+        {"At a test 1.84 1.91 are attempts; l 1.84 r 1.79: left and right, b 1.9: both at once, "
+         "where the test takes that.",
+         {},
+         "ui/tst_attemptline.cpp:bothAtOnceWhereTheTestTakesIt"},
+        {"0.512/0.204: flight and contact time, where the test takes both.",
+         {},
+         "ui/tst_attemptline.cpp:contactTime"},
+        {"1.95x # on the line: left out; r - # knee: not possible on that side.",
+         {},
+         "ui/tst_attemptline.cpp:notPossible"},
+        {"What is typed for somebody waits for them until it is written.",
+         {},
+         "ui/tst_station.cpp:whatIsTypedWaitsForWhomItWasBegun"},
+        {"Undo names whose set it takes back, and goes there first.",
+         {},
+         "ui/tst_station.cpp:undoAcrossARotationNamesWhoseItIs"},
         {"Each set gives one point: its fastest rep, or the mean of its reps, as the lift says.",
          {},
          "model/tst_session.cpp:meanOfRepsMakesThePoint"},

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The line a set is typed in, and the ladder's next load.
-#include "ui/typed/ladder.h"
+#include "core/answers/ladder.h"
 #include "ui/typed/setline.h"
 
 #include <QTest>
@@ -91,8 +91,9 @@ private Q_SLOTS:
         row("a sign", "60 -0.92", Kind::NotANumber, "-0.92");
         row("a negative load", "-60 0.92", Kind::NotANumber, "-60");
         row("an exponent", "60 9e-1", Kind::NotANumber, "9e-1");
-        row("not a number", "60 nan", Kind::NotANumber, "nan");
-        row("infinity", "60 inf", Kind::NotANumber, "inf");
+        row("not a number", "60 nan", Kind::WordAfterLoad, "nan");
+        row("infinity", "60 0.92 inf", Kind::NotANumber, "inf");
+        row("a sign alone", "60 ?", Kind::NotANumber, "?");
         row("an apostrophe as group mark", "1'000 0.92", Kind::NotANumber, "1'000");
         row("group and decimal mark", "1.000,5 0.92", Kind::TwoMarks, "1.000,5");
         row("two speeds run together", "60 0,92,0,90", Kind::TwoMarks, "0,92,0,90");
@@ -123,6 +124,141 @@ private Q_SLOTS:
                  offending);
     }
 
+    void effortNotLiftedAndNotPossible() {
+        // testday.md's lines, and the same as other hands type them.
+        const auto rated = std::get<TypedSet>(readSetLine(u"60 0.92 0.90 0.88 @8"));
+        QCOMPARE(rated.effort, std::optional(Effort{16}));
+        QCOMPARE(rated.reps.size(), std::size_t(3));
+        for (const char16_t* line : {u"60 0.92 @8,5", u"60 0,92@8.5", u"60 @8.5 0.92",
+                                     u"60\u00a00.92\u202f@8,5", u"60;0,92;@8.50"})
+            QCOMPARE(std::get<TypedSet>(readSetLine(line)).effort, std::optional(Effort{17}));
+        const auto tried = std::get<TypedSet>(readSetLine(u"100 - # out of the groove"));
+        QCOMPARE(int(tried.outcome), int(Outcome::NotLifted));
+        QCOMPARE(tried.load, Mass{100'000});
+        QVERIFY(tried.reps.empty() && !tried.trueMaximum);
+        QCOMPARE(text(tried.note), QStringLiteral("out of the groove"));
+        for (const char16_t* line : {u"100 -", u"100-", u"100 \u2013", u"100 \u2212", u"100kg -"})
+            QCOMPARE(std::get<TypedSet>(readSetLine(line)),
+                     (TypedSet{.load = 100_kg, .outcome = Outcome::NotLifted}));
+        QCOMPARE(std::get<TypedSet>(readSetLine(u"225lb -")).load, Mass{102'058});
+        QCOMPARE(std::get<TypedSet>(readSetLine(u"225 -", MassUnit::Pound)).load, Mass{102'058});
+        for (const char16_t* line : {u"100! -", u"100!-", u"100! - @10"}) {
+            const auto maximum = std::get<TypedSet>(readSetLine(line));
+            QVERIFY(maximum.trueMaximum);
+            QCOMPARE(int(maximum.outcome), int(Outcome::NotLifted));
+        }
+        QCOMPARE(std::get<TypedSet>(readSetLine(u"100 - @9,5")).effort, std::optional(Effort{19}));
+        QCOMPARE(std::get<TypedGap>(readSetLine(u"100 / # plates gone")),
+                 (TypedGap{Mass{100'000}, u"plates gone"}));
+        QCOMPARE(std::get<TypedGap>(readSetLine(u"100/ # plates gone")),
+                 (TypedGap{Mass{100'000}, u"plates gone"}));
+        QCOMPARE(std::get<TypedGap>(readSetLine(u"- # sore back")), (TypedGap{{}, u"sore back"}));
+        QCOMPARE(readEffort(u"8,5"), std::optional(Effort{17}));
+        QCOMPARE(readEffort(u"@8"), std::optional(Effort{16}));
+        for (const char16_t* wrong : {u"", u"0", u"0.5", u"10.5", u"8.3", u"eight", u"8 9"})
+            QCOMPARE(readEffort(wrong), std::optional<Effort>());
+    }
+
+    void aRefusalSaysWhatWouldBeTaken_data() {
+        QTest::addColumn<QString>("line");
+        QTest::addColumn<int>("kind");
+        QTest::addColumn<QString>("offending");
+        QTest::addColumn<QString>("instead");
+        const auto row = [](const char* line, Kind kind, const char* offending,
+                            const char* instead) {
+            QTest::newRow(line) << QString::fromUtf8(line) << int(kind)
+                                << QString::fromUtf8(offending) << QString::fromUtf8(instead);
+        };
+        // What coaches tried before.
+        row("95 0", Kind::SpeedZero, "0", "95 -");
+        row("95 f", Kind::WordAfterLoad, "f", "95 -");
+        row("95 # missed", Kind::NoSpeeds, "", "95 - # missed");
+        row("95 x", Kind::WordAfterLoad, "x", "95 -");
+        row("95x", Kind::LoadMark, "95x", "95 -");
+        row("-95", Kind::NotANumber, "-95", "95 -");
+        row("95 missed", Kind::WordAfterLoad, "missed", "95 - # missed");
+        row("95 F # grip", Kind::WordAfterLoad, "F", "95 - # grip");
+        row("95 nicht", Kind::WordAfterLoad, "nicht", "95 - # nicht");
+        row("92,5! 0,00 @10", Kind::SpeedZero, "0,00", "92,5! - @10");
+        row("135lb 0", Kind::SpeedZero, "0", "135lb -");
+        row("be 95", Kind::NotANumber, "be", "");
+        row("95", Kind::NoSpeeds, "", "");
+        row("- 95", Kind::DashFirst, "-", "95 -");
+        row("- 95 # grip", Kind::DashFirst, "-", "95 - # grip");
+        row("- 95 0.3", Kind::DashFirst, "-", "");
+        row("-", Kind::NoReason, "", "");
+        row("100 /", Kind::NoReason, "", "");
+        row("/ # no plates", Kind::StrokeFirst, "/", "- # no plates");
+        row("/", Kind::StrokeFirst, "/", "");
+        row("100 0.3 -", Kind::DashAmong, "-", "");
+        row("100 - -", Kind::DashAmong, "-", "");
+        row("100 0.3 / # gone", Kind::StrokeAmong, "/", "");
+        row("100! / # gone", Kind::StrokeAmong, "100!", "100 / # gone");
+        row("100 / @8 # gone", Kind::StrokeAmong, "/", "100 / # gone");
+        row("0.92 -", Kind::SpeedsFirst, "0.92", "0.92kg -");
+        row("60 0.92 @8.3", Kind::BadEffort, "@8.3", "60 0.92 @8.5");
+        row("60 0.92 @8,2", Kind::BadEffort, "@8,2", "60 0.92 @8");
+        row("60 0.92 @11", Kind::BadEffort, "@11", "60 0.92");
+        row("60 0.92 @0", Kind::BadEffort, "@0", "60 0.92");
+        row("60 0.92 @ 8", Kind::BadEffort, "@", "60 0.92 @8");
+        row("60 0.92 @", Kind::BadEffort, "@", "60 0.92");
+        row("60 0.92 @hard", Kind::BadEffort, "@hard", "60 0.92");
+        row("60 0.92 @8 @9", Kind::TwoEfforts, "@9", "60 0.92 @8");
+        row("@8 60 0.92", Kind::EffortFirst, "@8", "60 0.92 @8");
+        row("60 @8", Kind::NoSpeeds, "", "");
+        row("l 60 0.92", Kind::SideAtLift, "l", "60 0.92");
+        row("l - # knee", Kind::SideAtLift, "l", "- # knee");
+        row("0.92 0.90 60", Kind::SpeedsFirst, "0.92", "60 0.92 0.90");
+        row("92.5! 0.18 0.17", Kind::MaximumHasReps, "0.17", "92.5 0.18 0.17");
+    }
+    void aRefusalSaysWhatWouldBeTaken() {
+        QFETCH(QString, line);
+        QFETCH(int, kind);
+        QFETCH(QString, offending);
+        QFETCH(QString, instead);
+        const ReadLine read = readSetLine(view(line));
+        QVERIFY(std::holds_alternative<LineProblem>(read));
+        const auto& problem = std::get<LineProblem>(read);
+        QCOMPARE(int(problem.kind), kind);
+        QCOMPARE(line.mid(qsizetype(problem.where.start), qsizetype(problem.where.length)),
+                 offending);
+        QCOMPARE(text(problem.instead), instead);
+        if (!instead.isEmpty()) {
+            const ReadLine taken = readSetLine(problem.instead);
+            QVERIFY(std::holds_alternative<TypedSet>(taken) ||
+                    std::holds_alternative<TypedGap>(taken));
+        }
+    }
+
+    /// Lines of pieces thrown together: each is read or refused inside itself, and what is offered
+    /// in a refused one's place is taken.
+    void whatIsOfferedIsTaken() {
+        const std::vector<std::u16string> parts{u"60", u"0.92", u"0,9x", u"-", u"/",
+                                                u"@8", u"@8.3", u"100!", u"0", u"l",
+                                                u"92", u"f",    u"# why"};
+        int offered = 0;
+        const std::size_t n = parts.size();
+        for (std::size_t code = 0; code < n * n * n * n; ++code) {
+            std::u16string line;
+            for (std::size_t rest = code; rest > 0; rest /= n)
+                line += parts[rest % n] + u" ";
+            const ReadLine read = readSetLine(line);
+            const auto* problem = std::get_if<LineProblem>(&read);
+            if (!problem)
+                continue;
+            QVERIFY2(problem->where.start + problem->where.length <= line.size(),
+                     qPrintable(text(line)));
+            if (problem->instead.empty())
+                continue;
+            ++offered;
+            const ReadLine taken = readSetLine(problem->instead);
+            QVERIFY2(std::holds_alternative<TypedSet>(taken) ||
+                         std::holds_alternative<TypedGap>(taken),
+                     qPrintable(text(line)));
+        }
+        QVERIFY(offered > 1000);
+    }
+
     void speedsWithoutTheirMarkAreAskedFor_data() {
         QTest::addColumn<QString>("line");
         QTest::addColumn<QString>("meant");
@@ -142,6 +278,8 @@ private Q_SLOTS:
                                   << "60 0.92 0.71x # slipped";
         QTest::newRow("ten") << "60 10"
                              << "60 0.10";
+        QTest::newRow("rated") << "60 92 90@8"
+                               << "60 0.92 0.90@8";
     }
     void speedsWithoutTheirMarkAreAskedFor() {
         QFETCH(QString, line);
@@ -200,21 +338,21 @@ private Q_SLOTS:
 
     void theLaddersNextLoad() {
         const std::vector<Mass> last{40_kg, 50_kg, 60_kg, 60_kg, 65_kg};
-        QCOMPARE(nextLoad({}, last), std::optional(Mass{40_kg}));
-        QCOMPARE(nextLoad({}, {}), std::optional<Mass>());
+        QCOMPARE(answers::nextLoad({}, last), std::optional(Mass{40_kg}));
+        QCOMPARE(answers::nextLoad({}, {}), std::optional<Mass>());
         const std::vector<Mass> today{40_kg, 50_kg};
-        QCOMPARE(nextLoad(today, last), std::optional(Mass{60_kg}));
-        QCOMPARE(nextLoad(today, {}), std::optional(Mass{60_kg}));
+        QCOMPARE(answers::nextLoad(today, last), std::optional(Mass{60_kg}));
+        QCOMPARE(answers::nextLoad(today, {}), std::optional(Mass{60_kg}));
         const std::vector<Mass> between{40_kg, 52.5_kg};
-        QCOMPARE(nextLoad(between, last), std::optional(Mass{60_kg}));
+        QCOMPARE(answers::nextLoad(between, last), std::optional(Mass{60_kg}));
         const std::vector<Mass> top{60_kg, 65_kg};
-        QCOMPARE(nextLoad(top, last), std::optional(Mass{70_kg}));
+        QCOMPARE(answers::nextLoad(top, last), std::optional(Mass{70_kg}));
         const std::vector<Mass> one{65_kg};
-        QCOMPARE(nextLoad(one, last), std::optional(Mass{70_kg})); // last time's rise
-        QCOMPARE(nextLoad(one, {}), std::optional<Mass>());
-        QCOMPARE(loadAfter(70_kg, top, last), std::optional(Mass{75_kg}));
-        QCOMPARE(loadBefore(60_kg, last), std::optional(Mass{50_kg}));
-        QCOMPARE(loadBefore(40_kg, last), std::optional<Mass>());
+        QCOMPARE(answers::nextLoad(one, last), std::optional(Mass{70_kg})); // last time's rise
+        QCOMPARE(answers::nextLoad(one, {}), std::optional<Mass>());
+        QCOMPARE(answers::loadAfter(70_kg, top, last), std::optional(Mass{75_kg}));
+        QCOMPARE(answers::loadBefore(60_kg, last), std::optional(Mass{50_kg}));
+        QCOMPARE(answers::loadBefore(40_kg, last), std::optional<Mass>());
     }
 };
 

@@ -6,6 +6,8 @@
 #include "core/questions/liftcontext.h"
 #include "ui/edits/batteryedit.h"
 #include "ui/edits/checkloadsedit.h"
+#include "ui/edits/entryedit.h"
+#include "ui/edits/rosteredit.h"
 #include "ui/edits/sessionedits.h"
 #include "ui/edits/setedits.h"
 #include "ui/edits/valueedits.h"
@@ -173,6 +175,41 @@ std::vector<SetId> Logbook::addSets(SessionId session, LiftId lift, const std::v
 
 TestKindId Logbook::addTestKind(const TestKind& kind) {
     return m_impl->add<TestKindId>(kind, tr("add test"));
+}
+
+StationId Logbook::addStation(const Station& station) {
+    return m_impl->add<StationId>(station, tr("add station"));
+}
+
+void Logbook::changeStation(StationId id, const Station& station) {
+    m_impl->change(id, station, tr("change station"));
+}
+
+// A station goes with its rosters, which come back with it.
+void Logbook::removeStation(StationId id) {
+    const Station before = stored(m_impl->log, id);
+    std::vector<Roster> rosters = m_impl->log.rosters(id);
+    m_impl->write([&] { m_impl->log.remove(id); });
+    m_impl->push(new RemoveStationEdit(m_impl->host, id, before, std::move(rosters)),
+                 What::Stations);
+}
+
+void Logbook::setRoster(const Roster& roster) {
+    const Roster before = m_impl->log.roster(roster.station, roster.day);
+    if (before == roster)
+        return;
+    m_impl->write([&] { m_impl->log.setRoster(roster); });
+    m_impl->push(new RosterEdit(m_impl->host, before, roster), What::Stations);
+}
+
+Written Logbook::enter(const Entry& entry) {
+    Entered entered = m_impl->write([&] { return ui::enter(m_impl->log, entry); });
+    Written written{entered.session, {}};
+    for (const log::PlacedSet& set : entered.sets)
+        written.sets.push_back(set.id);
+    auto* edit = new EntryEdit(m_impl->host, entry.text, std::move(entered));
+    m_impl->push(edit, edit->what(), raw(written.session));
+    return written;
 }
 
 void Logbook::changeTestKind(TestKindId id, const TestKind& kind) {

@@ -20,6 +20,22 @@ struct LiftContext;
 
 namespace slopebook::ui {
 
+/// What one line at a station writes: into a session or a new one, sets of a lift, a battery, or
+/// what was not possible.
+struct Entry {
+    std::optional<SessionId> session{}; ///< else head's, which is made
+    SessionHead head{};
+    std::optional<LiftId> lift{};
+    std::optional<Conditions> conditions{}; ///< of the lift, where sets come
+    std::vector<Set> sets{};
+    std::function<void(Battery&)> battery{}; ///< changes the session's; nothing: it stays
+    QString text{};                          ///< what the undo menu calls it
+};
+struct Written {
+    SessionId session{};
+    std::vector<SetId> sets{};
+};
+
 /// Common practice: a test is repeated within a week.
 constexpr int usualRepeatDays = 7;
 
@@ -48,6 +64,7 @@ public:
     BlockId addBlock(const Block& block);
     EquipmentId addEquipment(const Equipment& equipment);
     TestKindId addTestKind(const TestKind& kind);
+    StationId addStation(const Station& station);
     /// With the conditions of lifts that are to be done in it.
     SessionId addSession(const SessionHead& session,
                          const std::vector<LiftConditions>& conditions = {});
@@ -61,6 +78,7 @@ public:
     void changeBlock(BlockId id, const Block& block);
     void changeEquipment(EquipmentId id, const Equipment& equipment);
     void changeTestKind(TestKindId id, const TestKind& kind);
+    void changeStation(StationId id, const Station& station);
     /// conditions: of one of its lifts, changed in the same step.
     void changeSession(SessionId id, const SessionHead& session,
                        const std::optional<LiftConditions>& conditions = {});
@@ -72,11 +90,15 @@ public:
     void removeBlock(BlockId id);
     void removeEquipment(EquipmentId id);
     void removeTestKind(TestKindId id);
+    void removeStation(StationId id);
     void removeSession(SessionId id);
     void removeSet(SetId id);
     /// text: what the undo menu calls it. Does nothing where the battery is as it was.
     void setBattery(SessionId session, const Battery& battery, const QString& text);
     void setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads);
+    void setRoster(const Roster& roster);
+    /// One step of undo, which takes back what came with it and nothing that others wrote.
+    Written enter(const Entry& entry);
 
     /// Looks whether another program wrote to the log; emits changed() when it did. Called by a
     /// timer of the shell.
@@ -97,6 +119,7 @@ public:
         Sets,
         Battery,
         CheckLoads,
+        Stations,
         Everything
     };
     Q_ENUM(What)

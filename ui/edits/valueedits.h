@@ -24,6 +24,9 @@ inline Equipment stored(const log::Log& log, EquipmentId id) {
 inline TestKind stored(const log::Log& log, TestKindId id) {
     return valueOf(log.testKinds(), id);
 }
+inline Station stored(const log::Log& log, StationId id) {
+    return valueOf(log.stations(), id);
+}
 inline Lift stored(const log::Log& log, LiftId id) {
     return valueOf(log.lifts(), id);
 }
@@ -41,6 +44,9 @@ constexpr Logbook::What whatOf(EquipmentId) {
 }
 constexpr Logbook::What whatOf(TestKindId) {
     return Logbook::What::Tests;
+}
+constexpr Logbook::What whatOf(StationId) {
+    return Logbook::What::Stations;
 }
 constexpr Logbook::What whatOf(LiftId) {
     return Logbook::What::Lifts;

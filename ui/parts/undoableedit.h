@@ -7,6 +7,8 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 
+#include <utility>
+
 namespace slopebook::ui {
 
 class UndoableEdit : public QLineEdit {
@@ -16,15 +18,19 @@ public:
 
     /// What stands in the line was not taken: all of it is marked, so that the next line typed
     /// takes its place whole. Up brings it back, what was wrong (from start on) marked to be
-    /// mended.
-    void markRefused(int start = 0, int length = 0) {
+    /// mended; Down puts there what would be taken, where that is said.
+    void markRefused(int start = 0, int length = 0, const QString& instead = {}) {
         m_refused = text();
+        m_instead = instead;
         m_start = start;
         m_length = length;
         selectAll();
     }
     /// What stands or stood in the line has been taken, or is not wanted any more.
-    void forgetRefused() { m_refused.clear(); }
+    void forgetRefused() {
+        m_refused.clear();
+        m_instead.clear();
+    }
 
 protected:
     bool event(QEvent* event) override {
@@ -36,7 +42,9 @@ protected:
         return QLineEdit::event(event);
     }
     void keyPressEvent(QKeyEvent* event) override {
-        if (event->key() != Qt::Key_Up || !bringBack())
+        const bool done = (event->key() == Qt::Key_Up && bringBack()) ||
+                          (event->key() == Qt::Key_Down && takeInstead());
+        if (!done)
             QLineEdit::keyPressEvent(event);
     }
     /// False where nothing was refused.
@@ -49,9 +57,18 @@ protected:
             setSelection(m_start, m_length);
         return true;
     }
+    /// False where nothing is offered, or the refused line does not stand there any more.
+    bool takeInstead() {
+        if (m_instead.isEmpty() || text() != m_refused)
+            return false;
+        setText(std::exchange(m_instead, {}));
+        m_refused.clear();
+        Q_EMIT textEdited(text()); // it stands as if it had been typed
+        return true;
+    }
 
 private:
-    QString m_refused;
+    QString m_refused, m_instead;
     int m_start = 0, m_length = 0;
 };
 

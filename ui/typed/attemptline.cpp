@@ -6,58 +6,69 @@
 
 #include <QString>
 
+#include <utility>
+
 namespace slopebook::ui {
 
 namespace {
 
-using Kind = AttemptProblem::Kind;
+using Kind = LineProblem::Kind;
 
-/// A side at the piece's start is taken off it: "L", "R1.75".
-std::optional<BodySide> takeSide(Piece& piece) {
-    const char16_t c = piece.text.front();
-    const bool left = c == u'L' || c == u'l';
-    if (!left && c != u'R' && c != u'r')
-        return {};
-    piece.text.remove_prefix(1);
-    ++piece.start;
-    return left ? BodySide::Left : BodySide::Right;
-}
-
-class Reader {
+class AttemptReader {
 public:
-    explicit Reader(const TestKind& kind) : m_kind(kind) {}
+    AttemptReader(std::u16string_view line, const TestKind& kind, std::optional<BodySide> due,
+                  bool proposing)
+        : m_line(line), m_kind(kind), m_due(due), m_proposing(proposing), m_cut(cutLine(line)) {}
 
-    std::optional<AttemptProblem> take(Piece piece) {
+    std::optional<LineProblem> read() {
+        if (m_cut.pieces.empty())
+            return LineProblem{Kind::Empty, {0, m_line.size()}};
+        for (m_at = 0; m_at < m_cut.pieces.size(); ++m_at)
+            if (auto problem = take(m_cut.pieces[m_at]))
+                return problem;
+        return finish();
+    }
+
+    TypedAttempts typed;
+
+private:
+    std::optional<LineProblem> take(Piece piece) {
         const Piece whole = piece;
-        if (const auto side = takeSide(piece)) {
+        if (const auto side = sideOf(piece.text)) {
             if (!m_kind.twoSided)
-                return problem(Kind::NoSides, whole);
+                return wrong(Kind::NoSides, whole, with(piece.text.substr(1)));
+            if (*side == BodySide::Both && !m_kind.bothToo)
+                return wrong(Kind::NoBoth, whole, dueInPlace(piece.text.substr(1)));
             m_side = *side;
+            piece.text.remove_prefix(1);
+            ++piece.start;
             m_sideAlone = piece.text.empty();
             m_sidePiece = whole;
             if (m_sideAlone)
                 return {};
         }
-        if (piece.text == u"-" || piece.text == u"\u2013") {
+        if (isDash(piece.text)) {
             m_sideAlone = false;
             typed.notPossible.push_back(m_side.value_or(BodySide::Both));
             return {};
         }
+        if (piece.text.front() == u'@')
+            return wrong(Kind::EffortAtTest, whole, with({}));
         if (m_kind.twoSided && !m_side)
-            return problem(Kind::SideMissing, piece);
+            return wrong(Kind::SideMissing, piece, dueInFront());
         m_sideAlone = false;
         return attempt(piece);
     }
 
-    std::optional<AttemptProblem> finish(std::u16string_view note, std::size_t end) {
+    std::optional<LineProblem> finish() {
         if (m_sideAlone)
-            return problem(Kind::SideAlone, m_sidePiece);
-        const std::string reason = QStringView(note).trimmed().toString().toStdString();
+            return wrong(Kind::SideAlone, m_sidePiece, {});
+        const std::string reason = QStringView(m_cut.note).trimmed().toString().toStdString();
         bool leftOut = false;
-        for (Attempt& attempt : typed.attempts)
+        for (const Attempt& attempt : typed.attempts)
             leftOut = leftOut || !attempt.excluded.empty();
         if (reason.empty() && (leftOut || !typed.notPossible.empty()))
-            return AttemptProblem{Kind::NoReason, end, 0};
+            return LineProblem{Kind::NoReason, {m_line.size(), 0}};
         for (Attempt& attempt : typed.attempts) {
             if (!attempt.excluded.empty())
                 attempt.excluded = reason;
@@ -69,43 +80,97 @@ public:
         return {};
     }
 
-    TypedAttempts typed;
-
-private:
-    static AttemptProblem problem(Kind kind, const Piece& piece) {
-        return {kind, piece.start, piece.text.size()};
-    }
-
-    std::optional<AttemptProblem> attempt(Piece piece) {
+    std::optional<LineProblem> attempt(Piece piece) {
         const Piece whole = piece;
         Attempt attempt;
         attempt.side = m_side.value_or(BodySide::Both);
-        if (piece.text.size() > 1 && (piece.text.back() == u'x' || piece.text.back() == u'X')) {
-            piece.text.remove_suffix(1);
+        if (takeSuffix(piece.text, u"x") || takeSuffix(piece.text, u"X"))
             attempt.excluded = "x";
-        }
         const std::size_t slash = piece.text.find(u'/');
-        const bool pair = slash != std::u16string_view::npos;
-        if (pair != takesContact(m_kind.formula))
-            return problem(pair ? Kind::ExtraContact : Kind::NoContact, whole);
-        const auto value = readDecimal(piece.text.substr(0, slash));
-        if (!value)
-            return problem(Kind::NotANumber, whole);
-        if (!(*value > 0))
-            return problem(Kind::NotPositive, whole);
-        attempt.value = *value;
+        const bool pair = slash != std::u16string_view::npos && piece.text.size() > 1;
+        if (isWord(piece.text))
+            return wrong(Kind::NotANumber, whole, notPossible(piece.text));
+        if (pair && !takesContact(m_kind.formula))
+            return wrong(Kind::ExtraContact, whole, with(piece.text.substr(0, slash)));
+        const auto value = number(piece.text.substr(0, slash), whole);
+        if (const auto* problem = std::get_if<LineProblem>(&value))
+            return *problem;
+        if (!pair && takesContact(m_kind.formula))
+            return wrong(Kind::NoContact, whole, {});
+        attempt.value = std::get<double>(value);
         if (pair) {
-            attempt.contact = readDecimal(piece.text.substr(slash + 1));
-            if (!attempt.contact)
-                return problem(Kind::NotANumber, whole);
-            if (!(*attempt.contact > 0))
-                return problem(Kind::NotPositive, whole);
+            const auto contact = number(piece.text.substr(slash + 1), whole);
+            if (const auto* problem = std::get_if<LineProblem>(&contact))
+                return *problem;
+            attempt.contact = std::get<double>(contact);
         }
         typed.attempts.push_back(std::move(attempt));
         return {};
     }
 
+    std::variant<double, LineProblem> number(std::u16string_view text, const Piece& piece) const {
+        const auto read = readNumber(text);
+        if (const Kind* kind = std::get_if<Kind>(&read)) {
+            // A '!' is for loads, and no more than a slip here.
+            const bool mark = text.size() > 1 && text.back() == u'!';
+            return wrong(*kind, piece,
+                         mark ? with(text.substr(0, text.size() - 1)) : std::u16string());
+        }
+        const double value = std::get<double>(read);
+        if (!(value > 0))
+            return wrong(Kind::NotPositive, piece, notPossible({}));
+        return value;
+    }
+
+    LineProblem wrong(Kind kind, const Piece& piece, const std::u16string& instead) const {
+        LineProblem problem{kind, spanOf(piece)};
+        if (m_proposing || instead.empty())
+            return problem;
+        if (!AttemptReader(instead, m_kind, {}, true).read())
+            problem.instead = instead;
+        return problem;
+    }
+
+    /// The line with another text in the place of the piece that is being read, or without it.
+    std::u16string with(std::u16string_view text) const {
+        std::vector<std::u16string> all;
+        for (std::size_t i = 0; i < m_cut.pieces.size(); ++i)
+            if (i != m_at)
+                all.emplace_back(m_cut.pieces[i].text);
+            else if (!text.empty())
+                all.emplace_back(text);
+        return joined(all, m_cut.note);
+    }
+
+    std::u16string letter() const { return m_due == BodySide::Right ? u"r" : u"l"; }
+    std::u16string dueInFront() const {
+        return m_due ? letter().append(u" ").append(trimmed(m_line)) : std::u16string();
+    }
+    std::u16string dueInPlace(std::u16string_view rest) const {
+        if (!m_due || m_due == BodySide::Both)
+            return {};
+        return with(rest.empty() ? letter() : letter().append(u" ").append(rest));
+    }
+
+    /// Not possible, where nothing else is typed; the word says why where no note does.
+    std::u16string notPossible(std::u16string_view word) const {
+        const bool sideBefore =
+            m_at == 1 && sideOf(m_cut.pieces[0].text) && m_cut.pieces[0].text.size() == 1;
+        if (m_at + 1 != m_cut.pieces.size() || (m_at > 0 && !sideBefore))
+            return {};
+        std::vector<std::u16string> all;
+        if (m_side)
+            all.emplace_back(m_cut.pieces[0].text.substr(0, 1));
+        all.emplace_back(u"-");
+        return joined(all, m_cut.note.empty() && word.size() > 1 ? word : m_cut.note);
+    }
+
+    std::u16string_view m_line;
     const TestKind& m_kind;
+    std::optional<BodySide> m_due;
+    bool m_proposing; ///< reads what would be taken, and says nothing of that again
+    CutLine m_cut;
+    std::size_t m_at = 0; ///< the piece that is being read
     std::optional<BodySide> m_side;
     bool m_sideAlone = false;
     Piece m_sidePiece;
@@ -113,20 +178,11 @@ private:
 
 } // namespace
 
-std::variant<TypedAttempts, AttemptProblem> readAttemptLine(std::u16string_view line,
-                                                            const TestKind& kind) {
-    const std::size_t hash = line.find(u'#');
-    const auto all = pieces(line.substr(0, hash));
-    if (all.empty())
-        return AttemptProblem{Kind::Empty, 0, line.size()};
-    Reader reader(kind);
-    for (const Piece& piece : all)
-        if (const auto problem = reader.take(piece))
-            return *problem;
-    const std::u16string_view note =
-        hash == std::u16string_view::npos ? std::u16string_view() : line.substr(hash + 1);
-    if (const auto problem = reader.finish(note, line.size()))
-        return *problem;
+std::variant<TypedAttempts, LineProblem>
+readAttemptLine(std::u16string_view line, const TestKind& kind, std::optional<BodySide> due) {
+    AttemptReader reader(line, kind, due, false);
+    if (auto problem = reader.read())
+        return *std::move(problem);
     return std::move(reader.typed);
 }
 

@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The one line that a test's attempts are typed in. Knows neither widgets nor languages: what is
-// wrong is a code with its place.
+// The one line, typed at a test: its attempts. Knows neither widgets nor languages: what is wrong
+// is a code with its place, and the line that would be taken.
 //
 //     1.82 1,90 1.88       attempts; ',' and '.' are both the decimal mark
-//     L 1.82 1.90 R 1.75   a test of two sides: the side stands before its attempts
+//     l 1.82 1.90 r 1.75   a test of two sides: the side stands before its attempts
+//     b 1.9                both at once, where the test takes that too
 //     0.512/0.204          flight time / contact time, where the test takes both
 //     1.82 1.95x # line    'x': left out; the rest after '#' is its reason, or the note of all
-//     R - # sore knee      '-': not possible on that side (or at all), with the reason
+//     r - # sore knee      '-': not possible on that side (or at all), with the reason
 #pragma once
 
 #include "core/model/battery.h"
+#include "ui/typed/lineproblem.h"
 
 #include <string_view>
 #include <variant>
@@ -24,24 +26,8 @@ struct TypedAttempts {
     friend bool operator==(const TypedAttempts&, const TypedAttempts&) = default;
 };
 
-struct AttemptProblem {
-    enum class Kind {
-        Empty,        ///< nothing typed
-        NotANumber,   ///< a piece that is no number
-        NotPositive,  ///< a value of 0
-        SideMissing,  ///< a value before its side
-        NoSides,      ///< a side for a test without sides
-        NoContact,    ///< a contact time is missing
-        ExtraContact, ///< a contact time that the test does not take
-        NoReason,     ///< not possible, or left out, without a reason
-        SideAlone     ///< a side with nothing after it
-    };
-    Kind kind = Kind::Empty;
-    std::size_t start = 0, length = 0; ///< in UTF-16 units
-    friend bool operator==(const AttemptProblem&, const AttemptProblem&) = default;
-};
-
-std::variant<TypedAttempts, AttemptProblem> readAttemptLine(std::u16string_view line,
-                                                            const TestKind& kind);
+/// due: the side that is offered where one is missing.
+std::variant<TypedAttempts, LineProblem>
+readAttemptLine(std::u16string_view line, const TestKind& kind, std::optional<BodySide> due = {});
 
 } // namespace slopebook::ui

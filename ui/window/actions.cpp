@@ -88,7 +88,7 @@ void addGoMenu(QMenuBar& bar, Actions& a) {
     for (const PageEntry& entry : pages()) {
         if (std::exchange(part, entry.part) != entry.part)
             menu.addSeparator();
-        a.pages << add(menu, QStringLiteral("&%1 %2").arg(entry.key - Qt::Key_0).arg(entry.title()),
+        a.pages << add(menu, QStringLiteral("&%1 %2").arg(QChar(entry.key), entry.title()),
                        QKeySequence(Qt::CTRL | entry.key));
     }
     menu.addSeparator();

@@ -41,6 +41,14 @@ QString typingHelp() {
                           "same rise again, never above the block's ceiling, nor above the "
                           "estimated 1RM unless last time it was a true maximum. Down steps back."),
                  Help::tr("<code>92.5! 0.18</code>: a successful true maximum, one rep."),
+                 Help::tr("<code>60 0.92 0.90 @8.5</code>: how hard it was (RPE), from 1 to 10 in "
+                          "halves."),
+                 Help::tr("<code>100 -</code>: tried and not lifted, <code>100! -</code> as a true "
+                          "maximum; what follows # says why."),
+                 Help::tr("<code>100 / # plates gone</code>: that load was not possible. "
+                          "<code>- # sore back</code>: the lift was not; both with the reason."),
+                 Help::tr("What is refused stays in the line. Down puts there what would be taken, "
+                          "where that is said; Up brings the line back to be mended."),
                  Help::tr("<code>60 0.92 0.71x # slipped</code>: the second rep is left out; what "
                           "follows # is the note and the reason. It stays in the log and is drawn "
                           "hollow."),
@@ -60,7 +68,23 @@ QString typingHelp() {
                  Help::tr("View, Controls that fit a finger makes everything large enough for a "
                           "touch screen; where there is one it is on by itself."),
                  Help::tr("View, Rest timer shows beside the line how long ago the last set was "
-                          "typed.")});
+                          "typed.")}) +
+           part(Help::tr("At a station"),
+                {Help::tr("Ctrl+T shows the stations: a lift, or a few tests, with device, surface "
+                          "and ladder, and who is here today in the order of their turns.")}) +
+           list({Help::tr("Enter writes, and makes it the next one's turn who is due. Alt+Down "
+                          "passes, Alt+Up goes back, Up puts the load there that is due."),
+                 Help::tr("<code>be 60 0.92</code>: Bela's set, where nobody else here begins so; "
+                          "where two do, it asks. A name alone goes there; it needs two letters, "
+                          "for l, r and b are always sides."),
+                 Help::tr("At a test <code>1.84 1.91</code> are attempts; <code>l 1.84 r "
+                          "1.79</code>: left and right, <code>b 1.9</code>: both at once, where "
+                          "the test takes that."),
+                 Help::tr("<code>0.512/0.204</code>: flight and contact time, where the test takes "
+                          "both. <code>1.95x # on the line</code>: left out; <code>r - # "
+                          "knee</code>: not possible on that side."),
+                 Help::tr("What is typed for somebody waits for them until it is written."),
+                 Help::tr("Undo names whose set it takes back, and goes there first.")});
 }
 
 QString methodHelp() {

@@ -202,7 +202,11 @@ void Index::showRows() {
                   .page = m_page});
     const int page = m_rows->rowOf(m_page);
     const int athlete = m_rows->rowOf(m_chosen);
-    const int at = finding ? (m_rows->rowCount() > 0 ? 0 : -1) : page >= 0 ? page : athlete;
+    // On the floor the arrows go from athlete to athlete, and pages stand above them.
+    const bool amongNames = entry.part == Part::Floor && athlete >= 0;
+    const int at = finding                    ? (m_rows->rowCount() > 0 ? 0 : -1)
+                   : page >= 0 && !amongNames ? page
+                                              : athlete;
     m_list->setCurrentIndex(m_rows->index(at));
     if (unfolded && athlete >= 0) // with all of its pages
         m_list->scrollTo(m_rows->index(std::min(

@@ -96,7 +96,7 @@ QVariant IndexRows::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
         return entry.title();
     case Qt::ToolTipRole:
-        return Workspace::tr("Ctrl+%1").arg(entry.key - Qt::Key_0);
+        return shortcutOf(entry);
     case PageRole:
         return static_cast<int>(entry.page);
     case InnerRole:

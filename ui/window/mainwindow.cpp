@@ -2,6 +2,7 @@
 #include "ui/window/mainwindow.h"
 
 #include "ui/floor/entry/entrypage.h"
+#include "ui/floor/station/stationpage.h"
 #include "ui/parts/fingers.h"
 #include "ui/window/filedeeds.h"
 #include "ui/window/frame.h"
@@ -131,6 +132,7 @@ void MainWindow::importIntoNew(const QString& file, const QStringList& files) {
 void MainWindow::adopt(OpenedLog opened) {
     opened.logbook->setLoadUnit(m_surroundings.settings.unit);
     opened.logbook->setRepeatDays(m_surroundings.settings.repeatDays);
+    m_surroundings.settings.unwritten = settings().unwritten;
     auto* fresh = new Workspace(std::move(opened), m_surroundings.clock);
     delete m_workspace;
     m_workspace = fresh;
@@ -149,6 +151,7 @@ void MainWindow::adopt(OpenedLog opened) {
     fresh->frame().setIndexWidth(m_surroundings.settings.indexWidth);
     fresh->frame().wantFold(m_surroundings.settings.indexFolded);
     m_actions.foldIndex->setChecked(fresh->frame().folded());
+    fresh->stations().takeUnwritten(m_surroundings.settings.unwritten);
     fresh->showPage(pageCalled(m_surroundings.settings.page));
     connectUndo(*this);
     const QString file = nameOf(fresh->logbook().log().file());
@@ -227,6 +230,7 @@ Settings MainWindow::settings() const {
         now.indexFolded = m_workspace->frame().foldWanted();
         now.indexWidth = m_workspace->frame().indexWidth();
         now.repeatDays = m_workspace->logbook().repeatDays();
+        now.unwritten = m_workspace->stations().unwritten();
     }
     return now;
 }

@@ -3,6 +3,7 @@
 
 #include "ui/charts/chartmenu.h"
 #include "ui/floor/entry/entrypage.h"
+#include "ui/floor/station/stationpage.h"
 #include "ui/parts/fingers.h"
 #include "ui/window/aboutdialog.h"
 #include "ui/window/filedeeds.h"
@@ -101,14 +102,25 @@ void connectRecords(MainWindow& window) {
     inEntry(a.newSession, &EntryPage::beginSession);
     inEntry(a.details, &EntryPage::openDetails);
     inEntry(a.removeSession, &EntryPage::removeSession);
-    inEntry(a.typeSet, &EntryPage::focusLine);
+    inWorkspace(window, a.typeSet, [](Workspace& work) {
+        if (work.page() != Page::Stations)
+            work.showPage(Page::Session);
+        if (work.page() == Page::Stations)
+            work.stations().focusLine();
+        else
+            work.entry().focusLine();
+    });
 }
 
 void connectGo(MainWindow& window) {
     const Actions& a = window.actions();
     for (const PageEntry& entry : pages())
         inWorkspace(window, a.pages.at(static_cast<qsizetype>(entry.page)),
-                    [page = entry.page](Workspace& work) { work.showPage(page); });
+                    [page = entry.page](Workspace& work) {
+                        work.showPage(page);
+                        if (page == Page::Stations) // one comes to type
+                            work.focusEntry();
+                    });
     inWorkspace(window, a.findAthlete, &Workspace::focusAthlete);
     inWorkspace(window, a.findLift, &Workspace::focusLift);
     inWorkspace(window, a.undo, [](Workspace& work) { work.step(true); });

@@ -8,10 +8,13 @@
 #include "ui/athlete/profile/profilepage.h"
 #include "ui/athlete/season/seasonpage.h"
 #include "ui/floor/entry/entrypage.h"
+#include "ui/floor/station/stationpage.h"
 #include "ui/squad/blocks/blockspage.h"
 #include "ui/squad/changes/squadpage.h"
 #include "ui/squad/devices/noisepage.h"
 #include "ui/window/workspace.h"
+
+#include <QKeySequence>
 
 #include <algorithm>
 #include <concepts>
@@ -45,6 +48,8 @@ const std::array<PageEntry, pageCount>& pages() {
     static const std::array<PageEntry, pageCount> all{{
         {Session, Part::Floor, Qt::Key_1, "session", true, true,
          [] { return Workspace::tr("Session"); }, make<EntryPage>},
+        {Stations, Part::Floor, Qt::Key_T, "stations", false, false,
+         [] { return Workspace::tr("Stations"); }, make<StationPage>},
         {Lines, Part::Athlete, Qt::Key_2, "lines", true, true,
          [] { return Workspace::tr("Lines"); }, make<ProfilePage>},
         {History, Part::Athlete, Qt::Key_3, "history", true, true,
@@ -69,6 +74,10 @@ const std::array<PageEntry, pageCount>& pages() {
 
 const PageEntry& entryOf(Page page) {
     return pages().at(static_cast<std::size_t>(page));
+}
+
+QString shortcutOf(const PageEntry& entry) {
+    return QKeySequence(Qt::CTRL | entry.key).toString(QKeySequence::NativeText);
 }
 
 Page pageCalled(const QString& word) {

@@ -14,6 +14,7 @@ namespace slopebook::ui {
 /// In the order of the table.
 enum class Page {
     Session,
+    Stations,
     Lines,
     History,
     Comparison,
@@ -46,9 +47,11 @@ struct PageEntry {
     MadePage (*make)(Logbook& logbook, const Clock& clock);
 };
 
-inline constexpr std::size_t pageCount = 10;
+inline constexpr std::size_t pageCount = 11;
 const std::array<PageEntry, pageCount>& pages();
 const PageEntry& entryOf(Page page);
+/// "Ctrl+1", as the desktop writes it.
+QString shortcutOf(const PageEntry& entry);
 /// The page that the settings call so, else the first.
 Page pageCalled(const QString& word);
 

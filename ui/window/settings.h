@@ -23,6 +23,7 @@ struct Settings {
     LoadUnit unit = LoadUnit::Kilograms; ///< in which loads are shown and typed
     int repeatDays = usualRepeatDays;    ///< between a test and its repeat test, at most
     bool restTimer = false;              ///< shown beside the line that sets are typed in
+    QStringList unwritten;       ///< typed at stations and not written, as StationPage gives them
     std::optional<bool> fingers; ///< controls fit a finger; nothing: where there is a touch screen
     friend bool operator==(const Settings&, const Settings&) = default;
 };

@@ -3,6 +3,7 @@
 // named.
 #include "ui/athlete/battery/batterypage.h"
 #include "ui/floor/entry/entrypage.h"
+#include "ui/floor/station/stationpage.h"
 #include "ui/window/workspace.h"
 
 #include <QUndoStack>
@@ -12,6 +13,12 @@ namespace slopebook::ui {
 bool Workspace::isShown(const Logbook::Step& step) const {
     using What = Logbook::What;
     const TaskPage* page = currentPage();
+    // At a station what is written is seen of the athlete whose turn it is.
+    if (page == m_station && step.athlete && m_station->shows(*step.athlete, step.lift) &&
+        (step.what == What::Sets || step.what == What::Battery || step.what == What::Sessions))
+        return true;
+    if (step.what == What::Stations)
+        return page == m_station;
     const bool theirs = !step.athlete || step.athlete == athlete();
     const bool ofLift = !step.lift || step.lift == lift();
     switch (step.what) {
@@ -33,6 +40,13 @@ bool Workspace::isShown(const Logbook::Step& step) const {
 
 void Workspace::goTo(const Logbook::Step& step) {
     using What = Logbook::What;
+    if (step.what == What::Stations) {
+        showPage(Page::Stations);
+        return;
+    }
+    if (page() == Page::Stations && step.athlete &&
+        m_station->goTo(*step.athlete, step.lift, step.session))
+        return;
     choose(step.athlete, step.lift);
     if (step.what == What::Battery && step.session) {
         showPage(Page::Battery);

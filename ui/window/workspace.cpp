@@ -7,6 +7,7 @@
 #include "ui/athlete/battery/batterypage.h"
 #include "ui/athlete/compare/comparepage.h"
 #include "ui/floor/entry/entrypage.h"
+#include "ui/floor/station/stationpage.h"
 #include "ui/importing/importtables.h"
 #include "ui/importing/tabledialog.h"
 #include "ui/window/foot.h"
@@ -119,6 +120,7 @@ void Workspace::buildPages() {
         connect(made.page, &TaskPage::comparisonWanted, this, &Workspace::openComparison);
     }
     m_entry = qobject_cast<EntryPage*>(holderOf(Page::Session)->page());
+    m_station = qobject_cast<StationPage*>(holderOf(Page::Stations)->page());
     m_comparison = qobject_cast<ComparePage*>(holderOf(Page::Comparison)->page());
     m_battery = qobject_cast<BatteryPage*>(holderOf(Page::Battery)->page());
     connect(m_battery, &BatteryPage::speedsFound, this,
@@ -150,6 +152,8 @@ void Workspace::openComparison(SessionId from, SessionId to) {
 void Workspace::focusEntry() {
     if (page() == Page::Session && athlete() && lift())
         m_entry->focusLine();
+    else if (page() == Page::Stations)
+        m_station->focusLine();
 }
 
 void Workspace::connectParts() {

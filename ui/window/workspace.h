@@ -26,6 +26,7 @@ class Frame;
 class Index;
 class MessageBar;
 class PageHolder;
+class StationPage;
 class Strip;
 
 class Workspace final : public QWidget {
@@ -39,6 +40,7 @@ public:
     Logbook& logbook() { return *m_logbook; }
     const Clock& clock() const { return m_clock; }
     EntryPage& entry() { return *m_entry; }
+    StationPage& stations() { return *m_station; }
     MessageBar& bar() { return *m_bar; }
 
     // What is shown, and whose.
@@ -120,6 +122,7 @@ private:
     EntryPage* m_entry = nullptr;
     ComparePage* m_comparison = nullptr;
     BatteryPage* m_battery = nullptr;
+    StationPage* m_station = nullptr;
     std::map<Part, Page> m_last; ///< shown of each part
     bool m_damaged = false;
     Date m_day{};                      ///< when the pages were last told of it

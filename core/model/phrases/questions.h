@@ -68,6 +68,7 @@ inline constexpr std::string_view questions[]{
                          "none as held with %3 %"),
     translate("Phrases", "80 % with 1 test on each side"),
     translate("Phrases", "80 % with %1 tests on each side"),
+    translate("Phrases", "That station is not in the log any more."),
 };
 
 } // namespace slopebook::phrases

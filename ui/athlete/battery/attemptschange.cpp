@@ -81,8 +81,10 @@ bool AttemptsView::changeSelected(const QString& typed) {
         TestKind kind = kindOf(test.kind)->value;
         kind.twoSided = false; // the side stays
         const auto read = readAttemptLine(typed.toStdU16String(), kind);
-        if (const auto* problem = std::get_if<AttemptProblem>(&read)) {
-            say(problemText(*problem, kind), true);
+        if (const auto* problem = std::get_if<LineProblem>(&read)) {
+            LineProblem told = *problem;
+            told.instead.clear(); // the dialog has no way to put it there
+            say(problemText(told, typed, kind, m_logbook.loadUnit()), true);
             return;
         }
         const auto& attempts = std::get<TypedAttempts>(read).attempts;

@@ -2,10 +2,10 @@
 #include "ui/athlete/battery/attemptsview.h"
 
 #include "core/model/errors.h"
-#include "ui/athlete/battery/attemptdoubt.h"
 #include "ui/athlete/battery/attemptwords.h"
 #include "ui/athlete/battery/testdialog.h"
 #include "ui/records/sessiondialog.h"
+#include "ui/typed/attemptdoubt.h"
 #include "ui/typed/attemptline.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -232,10 +232,11 @@ void AttemptsView::submit() {
         }
         const TestKind kind = test->kind;
         const auto read = readAttemptLine(m_line->text().toStdU16String(), kind);
-        if (const auto* problem = std::get_if<AttemptProblem>(&read)) {
-            say(problemText(*problem, kind), true);
-            m_line->markRefused(static_cast<int>(problem->start),
-                                static_cast<int>(problem->length));
+        if (const auto* problem = std::get_if<LineProblem>(&read)) {
+            say(problemText(*problem, m_line->text(), kind, m_logbook.loadUnit()), true);
+            m_line->markRefused(static_cast<int>(problem->where.start),
+                                static_cast<int>(problem->where.length),
+                                QString::fromStdU16String(problem->instead));
             return;
         }
         const auto& typed = std::get<TypedAttempts>(read);
@@ -312,6 +313,8 @@ void AttemptsView::showAttempts() {
             for (const auto& lift : m_logbook.log().lifts())
                 if (gap.lift == lift.id)
                     what = text(lift.value.name);
+            if (gap.load)
+                what += QStringLiteral(", ") + massWithUnit(*gap.load, m_logbook.loadUnit());
             m_rows.push_back({std::nullopt, g});
             rows.push_back(
                 {.cells = {

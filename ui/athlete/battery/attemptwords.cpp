@@ -36,76 +36,6 @@ QString sideText(BodySide side) {
     return side == BodySide::Left ? Attempts::tr("left") : Attempts::tr("right");
 }
 
-QString lineHelp(const TestKind& kind) {
-    QString example;
-    QString what;
-    switch (kind.formula) {
-    case TestFormula::Value:
-        what = Attempts::tr("values in %1").arg(text(kind.unit));
-        example =
-            kind.twoSided ? QStringLiteral("L 1.82 1.90 R 1.75") : QStringLiteral("3.42 3.51");
-        break;
-    case TestFormula::FlightHeight:
-        what = Attempts::tr("flight times in s");
-        example = kind.twoSided ? QStringLiteral("L 0.38 R 0.36") : QStringLiteral("0.512 0.520");
-        break;
-    case TestFormula::HeightRsi:
-        what = Attempts::tr("height in m / contact time in s");
-        example = QStringLiteral("0.31/0.204");
-        break;
-    case TestFormula::FlightRsi:
-        what = Attempts::tr("flight time / contact time in s");
-        example = QStringLiteral("0.512/0.204");
-        break;
-    case TestFormula::PerBodyMass:
-        what = Attempts::tr("force in N (the session needs a body mass)");
-        example = QStringLiteral("2140 2190");
-        break;
-    }
-    return Attempts::tr("%1, Enter: %2   x after one leaves it out, # why   - # why: not possible")
-        .arg(what, example);
-}
-
-QString problemText(const AttemptProblem& problem, const TestKind& kind) {
-    using Kind = AttemptProblem::Kind;
-    switch (problem.kind) {
-    case Kind::Empty:
-        return Attempts::tr("Nothing typed.") + QLatin1Char(' ') + lineHelp(kind);
-    case Kind::NotANumber:
-        return Attempts::tr("A number was expected there, such as 1.82.");
-    case Kind::NotPositive:
-        return Attempts::tr(
-            "A value above 0 was expected. What was not possible is no 0: type - # and why.");
-    case Kind::SideMissing:
-        return Attempts::tr("This test has sides: type L or R before the attempts.");
-    case Kind::NoSides:
-        return Attempts::tr("This test has no sides.");
-    case Kind::NoContact:
-        return Attempts::tr("Two numbers with a stroke between them were expected: ") +
-               lineHelp(kind);
-    case Kind::ExtraContact:
-        return Attempts::tr("One number an attempt was expected: this test takes no contact time.");
-    case Kind::NoReason:
-        return Attempts::tr("Type # and why at the end: it is kept with the attempt.");
-    case Kind::SideAlone:
-        return Attempts::tr("Attempts were expected after the side.");
-    }
-    return {};
-}
-
-QString doubtText(const AttemptDoubt& doubt, bool knownAthlete) {
-    const QString range = Attempts::tr("%1 to %2").arg(number(doubt.low, 2), number(doubt.high, 2));
-    QString said = (knownAthlete ? Attempts::tr("%1 is far from this athlete's others (%2).")
-                                 : Attempts::tr("%1 is outside what is usual (%2)."))
-                       .arg(plain(doubt.typed), range);
-    if (doubt.contact)
-        said += QLatin1Char(' ') + Attempts::tr("It stands for the contact time in s.");
-    if (doubt.perhaps)
-        said += QLatin1Char(' ') + Attempts::tr("Is %1 meant?").arg(plain(*doubt.perhaps));
-    return said + QLatin1Char(' ') +
-           Attempts::tr("Change it, or Enter again takes it as it stands.");
-}
-
 QString attemptText(const Attempt& attempt) {
     QString typed = plain(attempt.value);
     if (attempt.contact)
@@ -128,7 +58,8 @@ TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
         row.quiet = {0, 1, 2, 3, 4, 5};
     }
     row.cells = {text(kind.name),
-                 sideText(attempt.side),
+                 kind.twoSided && attempt.side == BodySide::Both ? Attempts::tr("both")
+                                                                 : sideText(attempt.side),
                  QString::number(number),
                  read,
                  value ? testValueText(kind, *value) : said(value.why().reason),

@@ -3,18 +3,14 @@
 #pragma once
 
 #include "core/answers/battery.h"
-#include "ui/athlete/battery/attemptdoubt.h"
+#include "ui/typed/attemptdoubt.h"
+#include "ui/parts/linewords.h"
 #include "ui/parts/texttable.h"
 #include "ui/typed/attemptline.h"
 
 namespace slopebook::ui {
 
 QString sideText(BodySide side); ///< "left", "right", nothing for both
-/// What may be typed for that test.
-QString lineHelp(const TestKind& kind);
-QString problemText(const AttemptProblem& problem, const TestKind& kind);
-/// What is unusual and what may have been meant. knownAthlete: usual is the athlete's own.
-QString doubtText(const AttemptDoubt& doubt, bool knownAthlete);
 /// As it is typed, without its side: "1.65", "0.48/0.201", "1.65x # on the line".
 QString attemptText(const Attempt& attempt);
 /// Test, side, number, as read, value, remark.

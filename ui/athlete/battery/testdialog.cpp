@@ -41,11 +41,23 @@ void TestDialog::build(const TestKind& start) {
     m_unit = addLine(tr("&Unit"), text(start.unit), tr("of the day's value: m, s, N, points"));
     m_better = choices({tr("higher"), tr("lower")}, start.higherIsBetter ? 0 : 1);
     addField(tr("&Better is"), m_better);
-    m_sides = choices({tr("no sides"), tr("left and right apart")}, start.twoSided ? 1 : 0);
+    m_sides =
+        choices({tr("no sides"), tr("left and right apart"), tr("left, right, and both at once")},
+                !start.twoSided ? 0
+                : start.bothToo ? 2
+                                : 1);
     addField(tr("&Sides"), m_sides);
     m_rule = choices({tr("best attempt"), tr("mean of the attempts")},
                      start.rule == AttemptRule::Best ? 0 : 1);
     addField(tr("Value of the &day"), m_rule);
+    m_bestOf = new QSpinBox;
+    m_bestOf->setRange(0, 50);
+    m_bestOf->setSpecialValueText(tr("all"));
+    m_bestOf->setValue(start.bestOf);
+    addField(tr("Mean &of the best"), m_bestOf);
+    const auto fitBest = [this] { m_bestOf->setEnabled(m_rule->currentIndex() == 1); };
+    connect(m_rule, &QComboBox::currentIndexChanged, this, fitBest);
+    fitBest();
     m_attempts = new QSpinBox;
     m_attempts->setRange(1, 50);
     m_attempts->setValue(start.attempts);
@@ -80,8 +92,10 @@ TestKind TestDialog::read() const {
     kind.name = required(m_name, tr("Give the test a name."));
     kind.unit = required(m_unit, tr("Give the unit of its value, such as m, s, N or points."));
     kind.higherIsBetter = m_better->currentIndex() == 0;
-    kind.twoSided = m_sides->currentIndex() == 1;
+    kind.twoSided = m_sides->currentIndex() > 0;
+    kind.bothToo = m_sides->currentIndex() == 2;
     kind.rule = m_rule->currentIndex() == 0 ? AttemptRule::Best : AttemptRule::Mean;
+    kind.bestOf = kind.rule == AttemptRule::Mean ? m_bestOf->value() : 0;
     kind.attempts = m_attempts->value();
     kind.formula = static_cast<TestFormula>(m_formula->currentIndex());
     kind.decimals = m_decimals->value();

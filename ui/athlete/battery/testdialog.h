@@ -31,6 +31,7 @@ private:
     QComboBox* m_better;
     QComboBox* m_sides;
     QComboBox* m_rule;
+    QSpinBox* m_bestOf;
     QSpinBox* m_attempts;
     QComboBox* m_formula;
     QSpinBox* m_decimals;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/entry/entryline.h"
 
+#include "core/answers/ladder.h"
 #include "ui/floor/entry/setwords.h"
-#include "ui/typed/ladder.h"
 #include "ui/words/format.h"
 
 #include <QAction>
@@ -31,7 +31,8 @@ QStringList linesOf(const QString& text) {
 } // namespace
 
 void SetEdit::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Up && bringBack())
+    if ((event->key() == Qt::Key_Up && bringBack()) ||
+        (event->key() == Qt::Key_Down && takeInstead()))
         return;
     if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) {
         Q_EMIT stepped(event->key() == Qt::Key_Up ? 1 : -1);
@@ -149,8 +150,8 @@ void EntryLine::showHelp() {
     m_meant.clear();
     m_offered.clear();
     m_doubted = false;
-    say(tr("Load in %1, each rep's speed in m/s, Enter.  Up: next load.  ! after the load: true "
-           "maximum.  x after a speed: left out.  # note.")
+    say(tr("Load in %1, each rep's speed in m/s, Enter.  - for speeds: not lifted.  @8: effort.  "
+           "Up: next load.  ! after the load: true maximum.  x after a speed: left out.  # note.")
             .arg(unitName(m_unit)),
         true);
 }
@@ -249,7 +250,8 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
             m_meant.clear();
             if (typed)
                 m_edit->markRefused(static_cast<int>(problem->where.start),
-                                    static_cast<int>(problem->where.length));
+                                    static_cast<int>(problem->where.length),
+                                    QString::fromStdU16String(problem->instead));
             return;
         }
         if (const auto* asked = std::get_if<LineQuestion>(&read);
@@ -261,8 +263,8 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
         }
         if (const auto* asked = std::get_if<LineQuestion>(&read)) {
             const bool forgotten = asked->kind == LineQuestion::Kind::Load;
-            auto next =
-                forgotten && lines.size() == 1 ? nextLoad(m_today, m_lastTime) : std::nullopt;
+            auto next = forgotten && lines.size() == 1 ? answers::nextLoad(m_today, m_lastTime)
+                                                       : std::nullopt;
             if (next && m_ceiling && *next > *m_ceiling)
                 next.reset();
             meant << (next ? massText(*next, m_unit) + unitName(m_unit) + QLatin1Char(' ') + line
@@ -275,6 +277,10 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
                                         static_cast<int>(asked->where.length));
             }
             continue;
+        }
+        if (const auto* gap = std::get_if<TypedGap>(&read)) {
+            noteGap(*gap, place, lines.size() == 1);
+            return;
         }
         meant << line;
         sets.push_back(setFromTyped(std::get<TypedSet>(read)));
@@ -290,6 +296,19 @@ void EntryLine::submitLines(const QStringList& lines, bool sure) {
         return;
     }
     takeSets(sets);
+}
+
+// Beside sets that are pasted it would be another step of undo: it is typed alone.
+void EntryLine::noteGap(const TypedGap& gap, const QString& place, bool alone) {
+    const QString why =
+        !alone || !m_note ? place + tr("What was not possible is typed on its own.") : m_note(gap);
+    if (!why.isEmpty()) {
+        refuse(why);
+        return;
+    }
+    m_edit->setText(QString());
+    m_edit->forgetRefused();
+    showHelp();
 }
 
 void EntryLine::takeSets(const std::vector<Set>& sets) {
@@ -310,15 +329,22 @@ void EntryLine::step(int direction) {
     const QString typed = m_edit->text().trimmed();
     std::optional<Mass> load;
     if (typed.isEmpty()) {
-        load = direction > 0     ? nextLoad(m_today, m_lastTime)
-               : m_today.empty() ? std::nullopt
-                                 : std::optional(m_today.back());
+        load = direction > 0 && m_notLifted ? m_under
+               : direction > 0              ? answers::nextLoad(m_today, m_lastTime)
+               : m_today.empty()            ? std::nullopt
+                                            : std::optional(m_today.back());
     } else {
         const auto from = readLoad(view(typed), massUnit(m_unit));
         if (!std::holds_alternative<Mass>(from))
             return; // speeds are there already: the keys would only lose them
-        load = direction > 0 ? loadAfter(std::get<Mass>(from), m_today, m_lastTime)
-                             : loadBefore(std::get<Mass>(from), m_lastTime);
+        load = direction > 0 ? answers::loadAfter(std::get<Mass>(from), m_today, m_lastTime)
+                             : answers::loadBefore(std::get<Mass>(from), m_lastTime);
+    }
+    if (direction > 0 && m_notLifted && (!load || *load >= *m_notLifted)) {
+        say(tr("%1 was not lifted today: type a load if it is meant.")
+                .arg(massWithUnit(*m_notLifted, m_unit)),
+            false);
+        return;
     }
     if (direction > 0 && load && m_ceiling && *load > *m_ceiling) {
         say(tr("%1 is above the block's ceiling of %2: type it if it is meant.")
@@ -326,7 +352,7 @@ void EntryLine::step(int direction) {
             false);
         return;
     }
-    if (direction > 0 && load && !notAbove(load, m_limit, m_maxima)) {
+    if (direction > 0 && load && !answers::notAbove(load, m_limit, m_maxima)) {
         say(tr("%1 is above the estimated 1RM of %2: type it if it is meant.")
                 .arg(massWithUnit(*load, m_unit),
                      loadWithUnit(std::round(10 * kilograms(*m_limit)) / 10, m_unit)),

@@ -4,6 +4,7 @@
 
 #include "core/model/session.h"
 #include "ui/parts/undoableedit.h"
+#include "ui/typed/setline.h"
 #include "ui/words/units.h"
 
 #include <QLineEdit>
@@ -46,15 +47,24 @@ public:
     /// Puts sets on disk, all or none; the sentence that says why they could not be, or nothing.
     using Take = std::function<QString(const std::vector<Set>&)>;
 
+    /// Notes what was not possible; likewise.
+    using Note = std::function<QString(const TypedGap&)>;
+
     /// unit: of a load that names none, and of the loads that the arrow keys put there.
     explicit EntryLine(Take take, LoadUnit unit, QWidget* parent = nullptr);
 
     SetEdit* edit() const { return m_edit; }
+    void setNote(Note note) { m_note = std::move(note); }
     /// Loads of today (in order of entry) and of last time, for the up and down keys.
     void setLoads(std::vector<Mass> today, std::vector<Mass> lastTime);
     /// What a maximum is estimated at, and the loads last lifted as one: the up key goes no
     /// further.
     void setLimit(std::optional<Mass> limit, std::vector<Mass> maxima);
+    /// A load that was not lifted today, and what is offered under it: the up key goes no further.
+    void setNotLifted(std::optional<Mass> load, std::optional<Mass> under) {
+        m_notLifted = load;
+        m_under = under;
+    }
     /// The block's ceiling on that day: neither does it go beyond this one.
     void setCeiling(std::optional<Mass> ceiling) { m_ceiling = ceiling; }
     /// Asked of each set before it is taken: a question, or nothing where it is easy to believe.
@@ -83,19 +93,21 @@ private:
     void submit();
     void submitLines(const QStringList& lines, bool sure);
     void step(int direction);
+    void noteGap(const TypedGap& gap, const QString& place, bool alone);
     void ask(const QString& question, QStringList meant);
     void refuse(const QString& why);
     bool isKnown(Mass load) const;
     void say(const QString& words, bool isHelp);
 
     Take m_take;
+    Note m_note;
     LoadUnit m_unit;
     SetEdit* m_edit;
     QLabel* m_answer;
     std::vector<Set> m_offered; ///< wait for Enter
     QString m_words;            ///< of the answer, without its mark
     std::vector<Mass> m_today, m_lastTime, m_maxima;
-    std::optional<Mass> m_limit, m_ceiling;
+    std::optional<Mass> m_limit, m_ceiling, m_notLifted, m_under;
     std::function<QString(const Set&)> m_doubts;
     QStringList m_meant;    ///< lines as probably meant, while a question stands
     bool m_doubted = false; ///< that question was whether what was typed is to be believed

@@ -52,6 +52,12 @@ private:
 
 // Never a load above the estimate, unless it was lifted as a maximum before, and then it says so.
 QString nextText(const SessionView& view, LoadUnit unit) {
+    if (view.notLifted) {
+        const QString above = massWithUnit(*view.notLifted, unit);
+        return view.next ? EntryPage::tr("Next load %1:\n%2 was not lifted")
+                               .arg(massWithUnit(*view.next, unit), above)
+                         : EntryPage::tr("No next load:\n%1 was not lifted").arg(above);
+    }
     if (view.overCeiling)
         return EntryPage::tr("No next load: the ladder's is above\nthe block's ceiling of %1")
             .arg(massWithUnit(view.ceiling->load, unit));
@@ -88,6 +94,7 @@ void EntryPage::build(const Clock& clock) {
     m_bar = new SessionBar(m_logbook, clock);
     m_line = new EntryLine([this](const std::vector<Set>& sets) { return take(sets); },
                            m_logbook.loadUnit());
+    m_line->setNote([this](const TypedGap& gap) { return note(gap); });
     m_line->setDoubts([this](const Set& typed) { return doubtOf(typed, {}); });
     m_next = new QLabel;
     m_next->setObjectName(QStringLiteral("nextLoad"));
@@ -149,6 +156,7 @@ QWidget* EntryPage::buildTables() {
     m_setTable->setColumnWidth(SetModel::Load, 66);
     m_setTable->setColumnWidth(SetModel::Reps, 118);
     m_setTable->setColumnWidth(SetModel::PointOf, 50);
+    m_setTable->setColumnWidth(SetModel::Felt, 38);
     m_ladderTable = rowTable(m_ladder, tr("The ladder of last time"), numbered);
     m_ladderTable->verticalHeader()->hide();
     m_ladderTable->setColumnHidden(LadderModel::Reps, true);
@@ -318,6 +326,7 @@ void EntryPage::showView(const SessionView& view) {
                                      : tr("No earlier session"));
     m_next->setText(nextText(view, m_logbook.loadUnit()));
     m_line->setLoads(view.loadsToday(), view.loadsLast());
+    m_line->setNotLifted(view.notLifted, view.next);
     m_line->setLimit(view.limit, view.maximaLast());
     m_line->setCeiling(view.ceiling ? std::optional(view.ceiling->load) : std::nullopt);
     m_chart->setData(view.chart);
@@ -332,50 +341,12 @@ void EntryPage::showView(const SessionView& view) {
     highlight();
 }
 
-QString EntryPage::take(const std::vector<Set>& sets) {
-    try {
-        if (!m_athlete || !m_lift)
-            return tr("Choose an athlete and a lift first.");
-        lookAtTheDay();
-        const auto session = sessionToWrite();
-        if (!session)
-            return m_line->answer();
-        const auto ids = m_logbook.addSets(*session, *m_lift, sets, m_bar->conditionsToNote());
-        m_bar->setTaken();
-        m_rest->restart();
-        if (ids.size() > 1)
-            Q_EMIT message(tr("Sets taken: %1, for %2.").arg(ids.size()).arg(whose()));
-        if (const int row = m_sets->rowOf(ids.back()); row >= 0) {
-            m_setTable->selectRow(row);
-            m_setTable->scrollTo(m_sets->index(row, 0));
-        }
-        return {};
-    } catch (const std::exception& error) {
-        reload(); // a session may have begun that has not been shown yet
-        return said(error);
-    }
-}
-
 /// The one that is shown, or the one that stands in the fields, begun; its first set shows it.
 std::optional<SessionId> EntryPage::sessionToWrite() {
     if (m_bar->session())
         return m_bar->session();
     const CountedIn held(m_held);
     return m_bar->start();
-}
-
-// changed: the set of today that it takes the place of, which then is no witness.
-QString EntryPage::doubtOf(const Set& typed, std::optional<SetId> changed) const {
-    if (!m_view)
-        return {};
-    std::optional<LiftSession> today = m_view->session;
-    if (const int row = today && changed ? m_sets->rowOf(*changed) : -1; row >= 0)
-        std::erase_if(today->points, [&](const Point& point) {
-            return point.set == m_sets->row(row).placed.ordinal;
-        });
-    const auto doubt =
-        answers::doubt(typed, today ? &*today : nullptr, m_view->last ? &*m_view->last : nullptr);
-    return doubt ? doubtText(*doubt, m_logbook.loadUnit()) : QString();
 }
 
 std::optional<SetId> EntryPage::currentSet() const {

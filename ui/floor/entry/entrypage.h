@@ -21,6 +21,7 @@ class RestTimer;
 class SessionBar;
 
 struct PastedBlock;
+struct TypedGap;
 
 class EntryPage final : public TaskPage {
     Q_OBJECT
@@ -73,6 +74,7 @@ private:
     void showView(const SessionView& view);
     void showNothing(const QString& why);
     QString take(const std::vector<Set>& sets);
+    QString note(const TypedGap& gap);
     QStringList questionsOf(const PastedBlock& block, const std::vector<Set>& sets) const;
     QString whose() const;
     void highlight();

@@ -19,8 +19,11 @@ void LadderModel::setSteps(std::vector<Step> steps, std::optional<Mass> next) {
     m_next = next;
     std::vector<Row> rows;
     for (const Step& step : m_steps)
-        rows.push_back({.cells = {massText(step.set.load, m_unit), repsText(step.set),
-                                  step.point ? speedText(*step.point) : QStringLiteral("\u2013")}});
+        rows.push_back(
+            {.cells = {massText(step.set.load, m_unit), repsText(step.set),
+                       step.point                               ? speedText(*step.point)
+                       : step.set.outcome == Outcome::NotLifted ? QStringLiteral("\u00d7")
+                                                                : QStringLiteral("\u2013")}});
     if (const int row = nextRow(); row >= 0) {
         Row& marked = rows[static_cast<std::size_t>(row)];
         marked.cells.front().prepend(QStringLiteral("\u25b8 "));
@@ -44,7 +47,10 @@ QVariant LadderModel::data(const QModelIndex& index, int role) const {
     const bool isNext = index.row() == nextRow();
     if (role == Qt::AccessibleTextRole && isNext && index.column() == Load)
         return tr("next: %1").arg(massText(step.set.load, m_unit));
-    if (role == Qt::FontRole && !step.point) {
+    const bool lifted = step.set.outcome == Outcome::Lifted;
+    if (role == Qt::AccessibleTextRole && !lifted && index.column() == PointOf)
+        return tr("not lifted");
+    if (role == Qt::FontRole && !step.point && lifted) {
         QFont marked;
         marked.setBold(isNext);
         marked.setStrikeOut(true);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/entry/sessionview.h"
 
-#include "ui/typed/ladder.h"
+#include "core/answers/ladder.h"
+#include "core/questions/stationday.h"
 #include "ui/words/format.h"
 
 #include <QCoreApplication>
@@ -76,11 +77,29 @@ void readChart(SessionView& view, std::span<const LiftSession> before) {
     chart.sessions.push_back(std::move(entry));
 }
 
-/// Where it has an interval.
-std::optional<Mass> estimateOf(const std::optional<Answer<answers::Profile>>& profile) {
-    if (!profile || !*profile || !(*profile)->oneRm || !(*profile)->oneRm->interval)
-        return std::nullopt;
-    return massFromKilograms((*profile)->oneRm->estimate);
+/// Under a load that was not lifted today; false where every one was.
+bool readUnder(SessionView& view) {
+    answers::AtLift at;
+    std::optional<Mass> heaviest;
+    for (const SetRow& row : view.rows) {
+        const Set& set = row.placed.set;
+        at.today.push_back({set.load, set.outcome == Outcome::Lifted});
+        if (at.today.back().lifted)
+            heaviest = std::max(heaviest.value_or(set.load), set.load);
+    }
+    for (const answers::Tried& tried : at.today)
+        if (!tried.lifted && (!heaviest || tried.load > *heaviest))
+            view.notLifted = std::min(view.notLifted.value_or(tried.load), tried.load);
+    if (!view.notLifted)
+        return false;
+    at.lastTime = view.loadsLast();
+    at.lastMaxima = view.maximaLast();
+    at.estimate = view.limit;
+    if (view.ceiling)
+        at.ceiling = view.ceiling->load;
+    at.unit = massUnit(view.chart.unit);
+    view.next = answers::dueAt(Station{}, at).next;
+    return true;
 }
 
 // Today's estimate where it has an interval, else last time's: the first two sets of a day make a
@@ -89,11 +108,14 @@ void readNext(SessionView& view) {
     std::optional<Answer<answers::Profile>> before;
     if (view.last)
         before = questions::profileOf(view.about, *view.last);
-    view.limit = estimateOf(view.profile);
-    if (!view.limit)
-        view.limit = estimateOf(before);
-    const auto ladder = nextLoad(view.loadsToday(), view.loadsLast());
-    view.next = notAbove(ladder, view.limit, view.maximaLast());
+    if (view.profile)
+        view.limit = estimatedMaximum(*view.profile);
+    if (!view.limit && before)
+        view.limit = estimatedMaximum(*before);
+    if (readUnder(view))
+        return;
+    const auto ladder = answers::nextLoad(view.loadsToday(), view.loadsLast());
+    view.next = answers::notAbove(ladder, view.limit, view.maximaLast());
     view.nextHeldBack = ladder && !view.next;
     view.overCeiling = ladder && view.ceiling && *ladder > view.ceiling->load;
     if (view.overCeiling)
@@ -106,21 +128,23 @@ void readNext(SessionView& view) {
 std::vector<Mass> SessionView::loadsToday() const {
     std::vector<Mass> loads;
     for (const SetRow& row : rows)
-        loads.push_back(row.placed.set.load);
+        if (row.placed.set.outcome == Outcome::Lifted)
+            loads.push_back(row.placed.set.load);
     return loads;
 }
 
 std::vector<Mass> SessionView::loadsLast() const {
     std::vector<Mass> loads;
     for (const LadderModel::Step& step : ladder)
-        loads.push_back(step.set.load);
+        if (step.set.outcome == Outcome::Lifted)
+            loads.push_back(step.set.load);
     return loads;
 }
 
 std::vector<Mass> SessionView::maximaLast() const {
     std::vector<Mass> loads;
     for (const LadderModel::Step& step : ladder)
-        if (step.set.trueMaximum)
+        if (step.set.trueMaximum && step.set.outcome == Outcome::Lifted)
             loads.push_back(step.set.load);
     return loads;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/entry/setdialog.h"
 
+#include "ui/floor/entry/setwords.h"
 #include "ui/words/format.h"
 
 #include <QCheckBox>
@@ -19,7 +20,13 @@ SetDialog::SetDialog(Logbook& logbook, SetId id, QWidget* parent)
         m_reps.push_back(addCounts(i < 9 ? tr("Rep &%1").arg(i + 1) : tr("Rep %1").arg(i + 1),
                                    tr("%1 m/s counts").arg(speedText(set.reps[i].velocity)),
                                    set.reps[i].excluded));
-    m_maximum = new QCheckBox(tr("a successful true maximum (1RM)"));
+    const bool lifted = set.outcome == Outcome::Lifted;
+    if (!lifted)
+        m_reason = addLine(tr("Not &lifted"), text(set.reason), tr("Why, where you want to say."));
+    m_effort = addLine(tr("&RPE"), set.effort ? effortText(*set.effort) : QString());
+    m_effort->setPlaceholderText(tr("1 to 10 in halves, or nothing"));
+    m_maximum = new QCheckBox(lifted ? tr("a successful true maximum (1RM)")
+                                     : tr("a true maximum (1RM) was tried"));
     m_maximum->setChecked(set.trueMaximum);
     addField(tr("&Maximum"), m_maximum);
     m_note = addLine(tr("N&ote"), text(set.note));
@@ -71,6 +78,13 @@ void SetDialog::save() {
             m_maximum,
             tr("Expected one rep in a true maximum; this set has %1.").arg(set.reps.size())};
     set.trueMaximum = m_maximum->isChecked();
+    if (m_reason)
+        set.reason = utf8(m_reason->text().trimmed());
+    const QString felt = m_effort->text().trimmed();
+    set.effort = readEffort(view(felt));
+    if (!felt.isEmpty() && !set.effort)
+        throw FieldProblem{m_effort,
+                           tr("Expected an effort from 1 to 10 in halves, such as 8 or 8.5.")};
     set.note = utf8(m_note->text().trimmed());
     logbook().changeSet(m_placed.id, set);
 }

@@ -31,6 +31,8 @@ private:
     log::PlacedSet m_placed;
     Counts m_whole;
     std::vector<Counts> m_reps;
+    QLineEdit* m_reason = nullptr; ///< of a load that was not lifted
+    QLineEdit* m_effort;
     QCheckBox* m_maximum;
     QLineEdit* m_note;
 };

@@ -2,9 +2,12 @@
 #include "ui/floor/entry/setmodel.h"
 
 #include "ui/floor/entry/setwords.h"
+#include "ui/typed/pieces.h"
 #include "ui/words/format.h"
 
 #include <QFont>
+
+#include <utility>
 
 namespace slopebook::ui {
 
@@ -14,6 +17,8 @@ QString remarks(const SetRow& row, LoadUnit unit) {
     QStringList all;
     if (set.trueMaximum)
         all << SetModel::tr("true maximum");
+    if (!set.reason.empty())
+        all << text(set.reason);
     if (!set.excluded.empty())
         all << SetModel::tr("left out: %1").arg(text(set.excluded));
     for (std::size_t i = 0; i < set.reps.size(); ++i)
@@ -27,6 +32,24 @@ QString remarks(const SetRow& row, LoadUnit unit) {
     if (!set.note.empty())
         all << text(set.note);
     return all.join(QStringLiteral("; "));
+}
+} // namespace
+
+namespace {
+// A dash in the place of speeds: not lifted after all; speeds in a dash's place: it was.
+void setReps(Set& set, const QString& typed) {
+    if (isDash(trimmed(view(typed)))) {
+        set.outcome = Outcome::NotLifted;
+        set.reps.clear();
+        if (set.reason.empty())
+            set.reason = std::exchange(set.note, {});
+        return;
+    }
+    set.outcome = Outcome::Lifted;
+    if (set.note.empty())
+        set.note = set.reason;
+    set.reason.clear();
+    set.reps = repsFromTyped(std::get<std::vector<TypedRep>>(readSpeeds(view(typed))), set.reps);
 }
 } // namespace
 
@@ -62,7 +85,12 @@ std::optional<SetModel::Refusal> SetModel::refusal(int column, const QString& ty
         if (const auto* problem = std::get_if<LineProblem>(&load))
             return Refusal{problemText(*problem, typed, m_unit), {}};
     }
-    if (column == Reps) {
+    if (column == Felt && !typed.trimmed().isEmpty() && !readEffort(view(typed)))
+        return Refusal{tr("Found “%1”, expected an effort from 1 to 10 in halves, such as 8 or "
+                          "8.5; or nothing.")
+                           .arg(typed.trimmed()),
+                       {}};
+    if (column == Reps && !isDash(trimmed(view(typed)))) {
         const auto reps = readSpeeds(view(typed));
         if (const auto* problem = std::get_if<LineProblem>(&reps))
             return Refusal{problemText(*problem, typed, m_unit), {}};
@@ -86,7 +114,10 @@ QString SetModel::shown(const SetRow& row, int column) const {
         return massText(row.placed.set.load, m_unit) +
                (row.placed.set.trueMaximum ? QStringLiteral("!") : QString());
     case Reps:
-        return repsText(row.placed.set);
+        return row.placed.set.outcome == Outcome::NotLifted ? tr("not lifted")
+                                                            : repsText(row.placed.set);
+    case Felt:
+        return row.placed.set.effort ? effortText(*row.placed.set.effort) : QString();
     case PointOf:
         return row.point ? speedText(*row.point) : QStringLiteral("\u2013");
     case Remarks:
@@ -101,9 +132,13 @@ QString SetModel::edited(const SetRow& row, int column) const {
     case Load:
         return massText(row.placed.set.load, m_unit);
     case Reps:
-        return repsText(row.placed.set);
+        return row.placed.set.outcome == Outcome::NotLifted ? QStringLiteral("-")
+                                                            : repsText(row.placed.set);
+    case Felt:
+        return row.placed.set.effort ? effortText(*row.placed.set.effort) : QString();
     case Remarks:
-        return text(row.placed.set.note);
+        return text(row.placed.set.outcome == Outcome::NotLifted ? row.placed.set.reason
+                                                                 : row.placed.set.note);
     default:
         return {};
     }
@@ -121,11 +156,12 @@ QVariant SetModel::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole:
         return index.column() == Remarks ? shown(row, Remarks) : QVariant();
     case Qt::TextAlignmentRole:
-        return int(
-            Qt::AlignVCenter |
-            (index.column() == Load || index.column() == PointOf ? Qt::AlignRight : Qt::AlignLeft));
+        return int(Qt::AlignVCenter |
+                   (index.column() == Load || index.column() == PointOf || index.column() == Felt
+                        ? Qt::AlignRight
+                        : Qt::AlignLeft));
     case Qt::FontRole:
-        if (!row.point) {
+        if (!row.point && row.placed.set.outcome == Outcome::Lifted) {
             QFont struck;
             struck.setStrikeOut(index.column() != Remarks);
             return struck;
@@ -139,7 +175,8 @@ QVariant SetModel::data(const QModelIndex& index, int role) const {
 QVariant SetModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (role == Qt::TextAlignmentRole && orientation == Qt::Horizontal)
         return int(Qt::AlignVCenter |
-                   (section == Load || section == PointOf ? Qt::AlignRight : Qt::AlignLeft));
+                   (section == Load || section == PointOf || section == Felt ? Qt::AlignRight
+                                                                             : Qt::AlignLeft));
     if (role != Qt::DisplayRole)
         return {};
     if (orientation == Qt::Vertical)
@@ -151,6 +188,8 @@ QVariant SetModel::headerData(int section, Qt::Orientation orientation, int role
         return tr("Reps, m/s");
     case PointOf:
         return tr("Point");
+    case Felt:
+        return tr("RPE");
     case Remarks:
         return tr("Remarks");
     default:
@@ -169,11 +208,12 @@ Set SetModel::changed(const SetRow& row, int column, const QString& typed) const
     Set set = row.placed.set;
     if (column == Load)
         set.load = std::get<Mass>(readLoad(view(typed), massUnit(m_unit)));
+    else if (column == Felt)
+        set.effort = readEffort(view(typed));
     else if (column == Reps)
-        set.reps =
-            repsFromTyped(std::get<std::vector<TypedRep>>(readSpeeds(view(typed))), set.reps);
+        setReps(set, typed);
     else
-        set.note = utf8(typed.trimmed());
+        (set.outcome == Outcome::NotLifted ? set.reason : set.note) = utf8(typed.trimmed());
     return set;
 }
 

@@ -24,7 +24,7 @@ struct SetRow {
 class SetModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { Load, Reps, PointOf, Remarks, ColumnCount };
+    enum Column { Load, Reps, PointOf, Felt, Remarks, ColumnCount };
     /// Writes a changed set; the sentence that says why it could not be, or nothing.
     using Change = std::function<QString(SetId, const Set&)>;
 

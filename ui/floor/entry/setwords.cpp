@@ -14,64 +14,10 @@ struct SetWords {
     Q_DECLARE_TR_FUNCTIONS(SetWords)
 };
 
-QString expected(LineProblem::Kind kind, LoadUnit unit) {
-    using Kind = LineProblem::Kind;
-    switch (kind) {
-    case Kind::Empty:
-        return SetWords::tr(
-                   "Expected a load in %2, then the reps' speeds in m/s: 60 0.92 0.90 0.88.")
-            .replace(QLatin1String("%2"), unitName(unit));
-    case Kind::NotANumber:
-        return SetWords::tr(
-            "Found %1, expected a number such as 62.5 or 0,92: digits and one decimal mark.");
-    case Kind::TwoMarks:
-        return SetWords::tr(
-            "Found %1, expected one decimal mark: the comma is a decimal mark too, and there "
-            "are no marks for thousands. Blanks go between numbers.");
-    case Kind::BareMark:
-        return SetWords::tr(
-            "Found %1, expected digits after the decimal mark. Blanks go between numbers.");
-    case Kind::LoadTooHeavy:
-        return SetWords::tr("Found a load of %1, expected at most %2.")
-            .replace(QLatin1String("%2"), massWithUnit(storableLoadLimit, unit));
-    case Kind::LoadMark:
-        return SetWords::tr(
-            "Found %1, expected the load alone: an x leaves out a rep and follows its speed.");
-    case Kind::SpeedMark:
-        return SetWords::tr(
-            "Found %1 among the speeds, expected a speed in m/s. The load stands first, and a "
-            "! for a true maximum follows it: 92.5! 0.18.");
-    case Kind::NoSpeeds:
-        return SetWords::tr("Expected the reps' speeds in m/s after the load: 60 0.92 0.90 0.88.");
-    case Kind::SpeedZero:
-        return SetWords::tr(
-            "Found %1, expected a speed above 0. A rep that did not go up has none: leave it "
-            "out and say so in a note (# missed).");
-    case Kind::SpeedTooFast:
-        return SetWords::tr("Found %1, expected a speed under 10 m/s, such as 0.92.");
-    case Kind::SpeedsFirst:
-        return SetWords::tr(
-            "Found %1 in the load's place, expected the load first, then the speeds: "
-            "60 0.92 0.90.");
-    case Kind::MaximumHasReps:
-        return SetWords::tr(
-            "Found %1 after the first rep of a true maximum, expected one rep: 92.5! 0.18.");
-    }
-    return {};
-}
 } // namespace
 
 std::u16string_view view(const QString& text) {
     return {reinterpret_cast<const char16_t*>(text.utf16()), static_cast<std::size_t>(text.size())};
-}
-
-QString problemText(const LineProblem& problem, const QString& line, LoadUnit unit) {
-    const QString words = expected(problem.kind, unit);
-    if (!words.contains(QLatin1String("%1")))
-        return words;
-    const QString found = line.mid(static_cast<qsizetype>(problem.where.start),
-                                   static_cast<qsizetype>(problem.where.length));
-    return words.arg(QStringLiteral("\u201c%1\u201d").arg(found.left(24)));
 }
 
 QString questionText(const LineQuestion& question) {
@@ -109,7 +55,10 @@ Set setFromTyped(const TypedSet& typed) {
     Set set;
     set.load = typed.load;
     set.trueMaximum = typed.trueMaximum;
-    set.note = utf8(QString::fromStdU16String(typed.note));
+    set.outcome = typed.outcome;
+    set.effort = typed.effort;
+    const std::string note = utf8(QString::fromStdU16String(typed.note));
+    (set.outcome == Outcome::Lifted ? set.note : set.reason) = note;
     set.reps = repsFromTyped(typed.reps, {});
     for (Rep& rep : set.reps)
         if (!rep.excluded.empty() && !set.note.empty())
@@ -131,6 +80,10 @@ std::vector<Rep> repsFromTyped(const std::vector<TypedRep>& typed, const std::ve
         reps.push_back(std::move(rep));
     }
     return reps;
+}
+
+QString effortText(Effort effort) {
+    return number(effort.value(), effort.halves % 2);
 }
 
 QString flagText(const Set& set, LoadUnit unit) {

@@ -4,6 +4,7 @@
 
 #include "core/answers/doubt.h"
 #include "core/model/session.h"
+#include "ui/parts/linewords.h"
 #include "ui/typed/setline.h"
 #include "ui/words/units.h"
 
@@ -13,8 +14,6 @@
 
 namespace slopebook::ui {
 
-/// "Found 60,: a comma is the decimal mark; put a blank between the numbers." line: what was typed.
-QString problemText(const LineProblem& problem, const QString& line, LoadUnit unit);
 /// "92 means 0.92 m/s? Enter takes it so, Esc leaves it."
 QString questionText(const LineQuestion& question);
 /// Of a load that looks like a speed. next: the load that was probably forgotten.
@@ -28,6 +27,9 @@ QString doubtText(const answers::Doubt& doubt, LoadUnit unit);
 Set setFromTyped(const TypedSet& typed);
 /// Reps typed over a set's: those that stayed as they were keep their reasons.
 std::vector<Rep> repsFromTyped(const std::vector<TypedRep>& typed, const std::vector<Rep>& before);
+
+/// "8", "8.5": with the desktop's decimal mark.
+QString effortText(Effort effort);
 
 /// What of a set deserves a look: implausible speeds or loads. Empty where nothing does.
 QString flagText(const Set& set, LoadUnit unit);

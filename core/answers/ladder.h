@@ -7,7 +7,7 @@
 #include <optional>
 #include <span>
 
-namespace slopebook::ui {
+namespace slopebook::answers {
 
 /// The load after `from`: the next heavier one of last time's ladder; above its top, `from` plus
 /// the last rise of today's loads, else of last time's. Nothing where neither shows a rise.
@@ -26,4 +26,4 @@ std::optional<Mass> nextLoad(std::span<const Mass> today, std::span<const Mass> 
 std::optional<Mass> notAbove(std::optional<Mass> next, std::optional<Mass> limit,
                              std::span<const Mass> maxima);
 
-} // namespace slopebook::ui
+} // namespace slopebook::answers

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/typed/ladder.h"
+#include "core/answers/ladder.h"
 
 #include <algorithm>
 
-namespace slopebook::ui {
+namespace slopebook::answers {
 
 namespace {
 std::optional<Mass> lastRise(std::span<const Mass> loads) {
@@ -53,4 +53,4 @@ std::optional<Mass> notAbove(std::optional<Mass> next, std::optional<Mass> limit
     return std::nullopt;
 }
 
-} // namespace slopebook::ui
+} // namespace slopebook::answers

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/athlete/battery/attemptdoubt.h"
+#include "ui/typed/attemptdoubt.h"
 
 #include <algorithm>
 #include <array>

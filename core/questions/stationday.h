@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A station on a day: who is here, what each has done and is due, where the next set is written,
+// and who was the last to step up.
+#pragma once
+
+#include "core/answers/turns.h"
+#include "core/questions/questions.h"
+
+#include <optional>
+#include <vector>
+
+namespace slopebook::questions {
+
+/// What is done at a station, read whole.
+struct StationWork {
+    Stored<StationId, Station> station{};
+    std::optional<Stored<LiftId, Lift>> lift{};
+    std::vector<Stored<TestKindId, TestKind>> tests{}; ///< in the station's order
+};
+/// Throws LogError (Conflict) where the log has no such station.
+StationWork stationWork(const log::Log& log, StationId id);
+
+/// An athlete at a station.
+struct AtStation {
+    Stored<AthleteId, Athlete> athlete{};
+    /// Of that day, whose conditions of this lift or these tests are the station's, or not written
+    /// down yet: where the next set goes. Nothing: a new one is made.
+    std::optional<SessionId> session{};
+    std::vector<log::PlacedSet> sets{}; ///< of the lift on that day, in the order they were entered
+    std::vector<Attempt> attempts{};    ///< of the station's tests, test by test
+    answers::LiftDue lift{};            ///< of a lift's station
+    answers::TestsDue tests{};          ///< of a test's
+    std::string notPossible{};          ///< why the lift, or every test, was not; empty: it is
+    bool atLift = true;
+    int done() const { return atLift ? lift.done : tests.done; }
+    bool isDue() const { return atLift ? lift.isDue() : tests.isDue(); }
+};
+/// One athlete; unit: of the plates. Throws LogError.
+AtStation atStation(const log::Log& log, const StationWork& work, AthleteId athlete, Date day,
+                    MassUnit unit);
+
+/// Which of them had the last set; at a test's station nothing is known of it: nothing.
+std::optional<std::size_t> lastToStepUp(const std::vector<AtStation>& athletes);
+
+/// What a maximum is estimated at, where that has an interval.
+std::optional<Mass> estimatedMaximum(const Answer<answers::Profile>& profile);
+
+/// How a lift's day stands: what was tried, with last time's ladder, estimate, ceiling and what
+/// was not possible. today: the day's sets; last: the session before them, where there is one.
+answers::AtLift liftDay(const log::Log& log, const Background& about,
+                        const std::vector<log::PlacedSet>& today, const LiftSession* session,
+                        const LiftSession* last, Date day);
+
+} // namespace slopebook::questions
