@@ -109,9 +109,9 @@ void readNext(SessionView& view) {
     if (view.last)
         before = questions::profileOf(view.about, *view.last);
     if (view.profile)
-        view.limit = estimatedMaximum(*view.profile);
+        view.limit = questions::estimatedMaximum(*view.profile);
     if (!view.limit && before)
-        view.limit = estimatedMaximum(*before);
+        view.limit = questions::estimatedMaximum(*before);
     if (readUnder(view))
         return;
     const auto ladder = answers::nextLoad(view.loadsToday(), view.loadsLast());

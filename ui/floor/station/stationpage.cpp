@@ -269,14 +269,14 @@ QString StationPage::answer() const {
 
 std::vector<std::string> StationPage::names() const {
     std::vector<std::string> all;
-    for (const AtStation& at : m_here)
+    for (const questions::AtStation& at : m_here)
         all.push_back(at.athlete.value.name);
     return all;
 }
 
 std::vector<bool> StationPage::due() const {
     std::vector<bool> all;
-    for (const AtStation& at : m_here)
+    for (const questions::AtStation& at : m_here)
         all.push_back(at.isDue());
     return all;
 }

@@ -138,8 +138,8 @@ private:
     Logbook& m_logbook;
     Clock m_clock;
     Date m_day{};
-    std::optional<StationWork> m_work;
-    std::vector<AtStation> m_here; ///< in the order of turns
+    std::optional<questions::StationWork> m_work;
+    std::vector<questions::AtStation> m_here; ///< in the order of turns
     std::optional<std::size_t> m_turn;
     std::optional<SessionView> m_view;                     ///< of whose turn it is, at a lift
     std::map<AthleteId, std::chrono::sys_seconds> m_since; ///< their last set

@@ -40,7 +40,7 @@ void StationPage::readAll() {
     const auto id = station();
     std::vector<AthleteId> before;
     std::vector<int> doneBefore;
-    for (const AtStation& at : m_here) {
+    for (const questions::AtStation& at : m_here) {
         before.push_back(at.athlete.id);
         doneBefore.push_back(at.done());
     }
@@ -51,14 +51,14 @@ void StationPage::readAll() {
     m_turn.reset();
     if (!sameStation || !isBeingLifted())
         m_day = m_clock.today();
-    m_work = id ? std::optional(stationWork(m_logbook.log(), *id)) : std::nullopt;
+    m_work = id ? std::optional(questions::stationWork(m_logbook.log(), *id)) : std::nullopt;
     if (!m_work) {
         showNothing();
         return;
     }
     for (const AthleteId athlete : m_logbook.log().roster(*id, m_day).athletes)
-        m_here.push_back(
-            atStation(m_logbook.log(), *m_work, athlete, m_day, massUnit(m_logbook.loadUnit())));
+        m_here.push_back(questions::atStation(m_logbook.log(), *m_work, athlete, m_day,
+                                              massUnit(m_logbook.loadUnit())));
     if (sameStation)
         noteRests(doneBefore, before);
     fillTests();
@@ -70,7 +70,7 @@ void StationPage::readAll() {
             at = answers::nextTurn(due(), at);
     }
     if (!at && !m_here.empty())
-        at = answers::nextTurn(due(), lastToStepUp(m_here)).value_or(0);
+        at = answers::nextTurn(due(), questions::lastToStepUp(m_here)).value_or(0);
     m_roster->setTurn({});
     if (at && turnBefore && m_here[*at].athlete.id == *turnBefore)
         m_turn = at; // and what is being typed stays as it is
@@ -87,14 +87,14 @@ bool StationPage::isBeingLifted() const {
 }
 
 void StationPage::readAnew(std::size_t at) {
-    m_here[at] = atStation(m_logbook.log(), *m_work, m_here[at].athlete.id, m_day,
-                           massUnit(m_logbook.loadUnit()));
+    m_here[at] = questions::atStation(m_logbook.log(), *m_work, m_here[at].athlete.id, m_day,
+                                      massUnit(m_logbook.loadUnit()));
 }
 
 /// Whoever has more done than before has just stepped up, at whichever window.
 void StationPage::noteRests(const std::vector<int>& doneBefore,
                             const std::vector<AthleteId>& before) {
-    for (const AtStation& at : m_here) {
+    for (const questions::AtStation& at : m_here) {
         const auto old = std::ranges::find(before, at.athlete.id);
         if (old != before.end() &&
             at.done() > doneBefore[static_cast<std::size_t>(old - before.begin())])
@@ -165,7 +165,7 @@ void StationPage::showAll() {
 
 void StationPage::showRoster() {
     std::vector<RosterRow> rows;
-    for (const AtStation& at : m_here)
+    for (const questions::AtStation& at : m_here)
         rows.push_back(rosterRow(*m_work, at, m_logbook.loadUnit()));
     for (RosterRow& row : rows)
         if (const auto since = m_since.find(row.athlete); since != m_since.end())
@@ -186,8 +186,8 @@ void StationPage::showTurn() {
         showNothing();
         return;
     }
-    const AtStation& at = m_here[*m_turn];
-    const bool anyDue = std::ranges::any_of(m_here, &AtStation::isDue);
+    const questions::AtStation& at = m_here[*m_turn];
+    const bool anyDue = std::ranges::any_of(m_here, &questions::AtStation::isDue);
     const LoadUnit unit = m_logbook.loadUnit();
     m_sentence->setText(anyDue ? turnText(*m_work, at, unit)
                                : tr("All done: %1 here.").arg(m_here.size()));
@@ -205,7 +205,7 @@ void StationPage::showTurn() {
 }
 
 void StationPage::showPicture() {
-    const AtStation& at = m_here[*m_turn];
+    const questions::AtStation& at = m_here[*m_turn];
     m_chart->setVisible(at.atLift);
     m_view.reset();
     if (!at.atLift)
@@ -220,7 +220,7 @@ void StationPage::showPicture() {
 }
 
 void StationPage::showDone() {
-    const AtStation& at = m_here[*m_turn];
+    const questions::AtStation& at = m_here[*m_turn];
     const LoadUnit unit = m_logbook.loadUnit();
     std::vector<TextTable::Row> rows;
     if (!at.atLift) {

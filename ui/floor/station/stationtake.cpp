@@ -89,7 +89,7 @@ bool StationPage::certain(const QString& doubt) {
 }
 
 QString StationPage::doubtOf(const Set& set, std::size_t who) const {
-    const AtStation& at = m_here[who];
+    const questions::AtStation& at = m_here[who];
     const auto session = at.sets.empty() ? at.session : std::optional(at.sets.back().session);
     const SessionView other = who == m_turn && m_view
                                   ? SessionView{}
@@ -112,7 +112,7 @@ QString StationPage::doubtOf(const TypedAttempts& typed, std::size_t who) const 
 
 Entry StationPage::entryFor(std::size_t who) const {
     Entry entry;
-    const AtStation& at = m_here[who];
+    const questions::AtStation& at = m_here[who];
     entry.session = at.session;
     if (m_work->lift)
         entry.lift = m_work->lift->id;

@@ -29,18 +29,18 @@ QString sideWord(BodySide side) {
     return StationWords::tr("both");
 }
 
-QString nameOfAthlete(const AtStation& at) {
+QString nameOfAthlete(const questions::AtStation& at) {
     return text(at.athlete.value.name);
 }
 
 /// "Hop, left".
-QString attemptName(const StationWork& work, const answers::DueAttempt& due) {
+QString attemptName(const questions::StationWork& work, const answers::DueAttempt& due) {
     const TestKind& kind = work.tests[due.test].value;
     return kind.twoSided ? StationWords::tr("%1, %2").arg(text(kind.name), sideWord(due.side))
                          : text(kind.name);
 }
 
-std::optional<Mass> heaviestNotLifted(const AtStation& at) {
+std::optional<Mass> heaviestNotLifted(const questions::AtStation& at) {
     std::optional<Mass> load;
     for (const log::PlacedSet& placed : at.sets)
         if (placed.set.outcome == Outcome::NotLifted)
@@ -54,7 +54,7 @@ QString plainValue(double value) {
     return locale.toString(value, 'g', 10);
 }
 
-QString lastOf(const AtStation& at, LoadUnit unit) {
+QString lastOf(const questions::AtStation& at, LoadUnit unit) {
     if (!at.atLift)
         return at.attempts.empty() ? QString() : plainValue(at.attempts.back().value);
     if (at.sets.empty())
@@ -69,7 +69,7 @@ QString lastOf(const AtStation& at, LoadUnit unit) {
 
 } // namespace
 
-QString stationText(const StationWork& work) {
+QString stationText(const questions::StationWork& work) {
     QStringList about;
     if (work.lift)
         about << text(work.lift->value.name);
@@ -80,7 +80,7 @@ QString stationText(const StationWork& work) {
 }
 
 QString stationText(const Stored<StationId, Station>& station, const log::Log& log) {
-    return stationText(stationWork(log, station.id));
+    return stationText(questions::stationWork(log, station.id));
 }
 
 QString conditionsText(const Conditions& conditions, const log::Log& log) {
@@ -96,7 +96,8 @@ QString conditionsText(const Conditions& conditions, const log::Log& log) {
     return parts.join(QStringLiteral(", "));
 }
 
-QString turnText(const StationWork& work, const AtStation& at, LoadUnit unit) {
+QString turnText(const questions::StationWork& work, const questions::AtStation& at,
+                 LoadUnit unit) {
     const QString name = nameOfAthlete(at);
     if (!at.atLift) {
         if (at.tests.next)
@@ -113,7 +114,8 @@ QString turnText(const StationWork& work, const AtStation& at, LoadUnit unit) {
     return StationWords::tr("%1: set %2.").arg(name).arg(at.lift.done + 1);
 }
 
-QString turnReason(const StationWork& work, const AtStation& at, LoadUnit unit) {
+QString turnReason(const questions::StationWork& work, const questions::AtStation& at,
+                   LoadUnit unit) {
     if (!at.notPossible.empty())
         return text(at.notPossible);
     if (!at.atLift) {
@@ -148,13 +150,14 @@ QString turnReason(const StationWork& work, const AtStation& at, LoadUnit unit) 
     return at.lift.next && conditions ? StationWords::tr("By the ladder of last time.") : QString();
 }
 
-QString comesThen(const AtStation& at, LoadUnit unit) {
+QString comesThen(const questions::AtStation& at, LoadUnit unit) {
     if (at.atLift && at.lift.next)
         return StationWords::tr("%1, %2").arg(nameOfAthlete(at), massWithUnit(*at.lift.next, unit));
     return nameOfAthlete(at);
 }
 
-RosterRow rosterRow(const StationWork& work, const AtStation& at, LoadUnit unit) {
+RosterRow rosterRow(const questions::StationWork& work, const questions::AtStation& at,
+                    LoadUnit unit) {
     RosterRow row{at.athlete.id, nameOfAthlete(at), {}, {}, lastOf(at, unit), {}, !at.isDue()};
     const bool out = at.atLift ? at.lift.why == answers::NoLoad::Out : at.tests.out;
     const std::optional<int> due = at.atLift ? at.lift.due : std::optional(at.tests.due);

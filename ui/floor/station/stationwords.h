@@ -14,20 +14,22 @@
 namespace slopebook::ui {
 
 /// "Rack 1: back squat".
-QString stationText(const StationWork& work);
+QString stationText(const questions::StationWork& work);
 /// The same of one that is not read whole; what it is about is looked up.
 QString stationText(const Stored<StationId, Station>& station, const log::Log& log);
 /// "Encoder 1, rubber floor"; empty where nothing is written down.
 QString conditionsText(const Conditions& conditions, const log::Log& log);
 
 /// "Ada: 90 kg next.": the sentence of the page.
-QString turnText(const StationWork& work, const AtStation& at, LoadUnit unit);
+QString turnText(const questions::StationWork& work, const questions::AtStation& at, LoadUnit unit);
 /// What stands below it: why that load, or why none; may be empty.
-QString turnReason(const StationWork& work, const AtStation& at, LoadUnit unit);
+QString turnReason(const questions::StationWork& work, const questions::AtStation& at,
+                   LoadUnit unit);
 /// "Bela, 130 kg": who comes then.
-QString comesThen(const AtStation& at, LoadUnit unit);
+QString comesThen(const questions::AtStation& at, LoadUnit unit);
 
-RosterRow rosterRow(const StationWork& work, const AtStation& at, LoadUnit unit);
+RosterRow rosterRow(const questions::StationWork& work, const questions::AtStation& at,
+                    LoadUnit unit);
 
 /// "reads as: Ada, 90 kg, 2 reps, fastest 0.36 m/s, felt 9"; empty for what is not a set, an
 /// attempt or a gap.
