@@ -49,7 +49,8 @@ void Edit::step(bool forward) {
 }
 
 void refuseChangedElsewhere() {
-    throw LogError(LogError::Kind::Conflict, say("it has been changed by another window since"));
+    throw LogError(LogError::Kind::Conflict,
+                   questions::say("it has been changed by another window since"));
 }
 
 } // namespace slopebook::ui

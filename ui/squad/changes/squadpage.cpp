@@ -268,8 +268,8 @@ void SquadPage::fillParts() {
         m_part->addItem(partName(part, m_logbook.loadUnit()));
     const int at = m_part->findText(kept);
     if (m_squad->parts.empty()) {
-        showNothing(
-            said(say("No check load is set for this lift: nothing is followed in the squad.")));
+        showNothing(said(questions::say(
+            "No check load is set for this lift: nothing is followed in the squad.")));
         return;
     }
     m_part->setCurrentIndex(std::max(0, at));
@@ -327,7 +327,8 @@ void SquadPage::openCurrent() {
     if (const auto& session = row->to ? row->to : row->from)
         Q_EMIT sessionWanted(session->session);
     else
-        Q_EMIT message(said(say("%1 has no session of this lift in either.", row->name)));
+        Q_EMIT message(
+            said(questions::say("%1 has no session of this lift in either.", row->name)));
 }
 
 void SquadPage::compareCurrent() {
