@@ -4,11 +4,11 @@
 #include "app/commands/ask.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
-#include "core/answers/followtold.h"
+#include "core/answers/followsummary.h"
 #include "core/answers/planbounds.h"
 #include "core/answers/sentence.h"
 #include "core/answers/sources.h"
-#include "core/answers/squadtold.h"
+#include "core/answers/squadsummary.h"
 #include "core/answers/told.h"
 
 #include <cmath>

@@ -4,7 +4,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/outputs.h"
 #include "app/commands/texttable.h"
-#include "core/answers/batterytold.h"
+#include "core/answers/batterysummary.h"
 #include "core/answers/figures.h"
 #include "core/log/snapshot.h"
 #include "core/questions/batterytable.h"

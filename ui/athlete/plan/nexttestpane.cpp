@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/plan/nexttestpane.h"
 
-#include "core/answers/plantold.h"
+#include "core/answers/plansummary.h"
 #include "core/answers/told.h"
 #include "core/model/phrases/questions.h"
 #include "ui/words/format.h"

@@ -2,7 +2,7 @@
 #include "ui/athlete/plan/planpage.h"
 
 #include "core/answers/barfit.h"
-#include "core/answers/plantold.h"
+#include "core/answers/plansummary.h"
 #include "core/answers/restrictedflow.h"
 #include "core/answers/told.h"
 #include "core/model/errors.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/followtold.h"
+#include "core/answers/followsummary.h"
 
 #include "core/answers/figures.h"
 #include "core/answers/method.h"
