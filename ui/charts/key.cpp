@@ -13,7 +13,7 @@ namespace {
 constexpr double sampleWidth = 2.0, gap = 0.4, betweenEntries = 1.4, leastWidth = 10;
 
 /// Broken between words where it is wider than the room.
-QStringList linesOf(const QString& text, const QFontMetricsF& metrics, double room) {
+QStringList brokenInto(const QString& text, const QFontMetricsF& metrics, double room) {
     QStringList lines{{}};
     for (const QString& word : text.split(QLatin1Char(' '))) {
         const QString longer =
@@ -40,7 +40,7 @@ int lay(const std::vector<KeyEntry>& entries, const QFontMetricsF& metrics, doub
             ++row;
         }
         const QStringList lines = need > width && width > leastWidth * h
-                                      ? linesOf(entry.text, metrics, width - before)
+                                      ? brokenInto(entry.text, metrics, width - before)
                                       : QStringList{entry.text};
         place(entry, lines, x, row);
         row += static_cast<int>(lines.size()) - 1;
