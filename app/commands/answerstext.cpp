@@ -6,12 +6,12 @@
 #include "core/answers/bendwords.h"
 #include "core/answers/comparisonsentence.h"
 #include "core/answers/figures.h"
-#include "core/answers/followtold.h"
+#include "core/answers/followsummary.h"
 #include "core/answers/maxwords.h"
 #include "core/answers/planbounds.h"
 #include "core/answers/readingwords.h"
 #include "core/answers/sources.h"
-#include "core/answers/squadtold.h"
+#include "core/answers/squadsummary.h"
 #include "core/answers/threshold.h"
 
 #include <cmath>

@@ -5,7 +5,7 @@
 #include "app/commands/outputs.h"
 #include "app/commands/partsjson.h"
 #include "app/commands/texttable.h"
-#include "core/answers/batterytold.h"
+#include "core/answers/batterysummary.h"
 #include "core/answers/figures.h"
 #include "core/answers/readingwords.h"
 #include "core/log/snapshot.h"

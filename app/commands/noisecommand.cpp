@@ -4,7 +4,7 @@
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
 #include "core/answers/sources.h"
-#include "core/answers/squadtold.h"
+#include "core/answers/squadsummary.h"
 #include "core/log/snapshot.h"
 #include "core/questions/liftcontext.h"
 

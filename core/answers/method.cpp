@@ -14,7 +14,7 @@ namespace slopebook::answers {
 
 namespace {
 
-Words level(double share) {
+Words levelFigure(double share) {
     return figure(loadText(100 * share));
 }
 
@@ -61,7 +61,7 @@ std::vector<Words> methodWords(const Comparison& c, PointRule rule, MassUnit per
             say("Better or worse: the %1 % interval with day-to-day noise and bend leaves out "
                 "zero. Held: the %2 % interval lies within the smallest change that matters. Else "
                 "unclear.",
-                level(c.settings.level), level(equivalenceLevel(c.settings.level)))};
+                levelFigure(c.settings.level), levelFigure(equivalenceLevel(c.settings.level)))};
 }
 
 std::vector<Words> sourceWords(const Comparison& c) {

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/errors.h"
+#include "ui/charts/key.h"
 #include "ui/charts/linechart.h"
 
+#include <QFontMetricsF>
 #include <QGraphicsScene>
+#include <QPainter>
 #include <QSignalSpy>
 #include <QSvgRenderer>
 #include <QTemporaryDir>
@@ -274,6 +277,25 @@ private Q_SLOTS:
                          qPrintable(look::colour(r, g).name()));
             QVERIFY(contrast(g.quiet, g.paper) >= 4.5);
         }
+    }
+
+    /// What is wider than the chart goes on below: nothing of a key is cut.
+    void aKeyWiderThanItsChartIsBroken() {
+        QFont font;
+        font.setPixelSize(12);
+        const QString text = u"change (later - earlier), interval with day-to-day noise"_s;
+        const std::vector<KeyEntry> key{{text, [](QPainter&, const QRectF&) {}}};
+        const double wide = QFontMetricsF(font).horizontalAdvance(text) + 60;
+        const double one = keyHeight(key, font, wide);
+        QCOMPARE(keyHeight(key, font, 0.6 * wide), 2 * one);
+        QImage image(QSize(static_cast<int>(0.6 * wide) + 40, 60), QImage::Format_RGB32);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        paintKey(painter, key, font, QRectF(0, 0, 0.6 * wide, 2 * one), Qt::black);
+        painter.end();
+        const int end = static_cast<int>(0.6 * wide);
+        QVERIFY(blank(image.copy(end, 0, 40, 60)));
+        QVERIFY(!blank(image.copy(0, static_cast<int>(one) + 1, end, static_cast<int>(one))));
     }
 };
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Season, squad and noise in the window: the same figures as core's answers, the baseline chosen by
 // a click, the squad on paper, and what is said where there is nothing to show.
-#include "core/answers/followtold.h"
+#include "core/answers/followsummary.h"
 #include "core/model/errors.h"
 #include "core/questions/liftcontext.h"
 #include "tests/log/builders.h"

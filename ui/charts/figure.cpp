@@ -20,7 +20,6 @@ Figure::Figure() : m_x(new QValueAxis), m_y(new QValueAxis) {
     addAxis(m_y, Qt::AlignLeft);
     for (QValueAxis* axis : {m_x, m_y}) {
         axis->setTickType(QValueAxis::TicksDynamic);
-        axis->setTickAnchor(0);
     }
     legend()->hide();
     setLocalizeNumbers(true);
@@ -89,9 +88,12 @@ bool Figure::setScales(const Scale& x, const Scale& y) {
     m_scales = {x, y};
     const auto apply = [](QValueAxis* axis, const Scale& s) {
         axis->setTickInterval(s.step);
+        // Reckoned from 0 itself, zero comes out as "-0.000" where the axis begins below it.
+        const double off = s.from < 0 && s.to > 0 ? 1e-9 * s.step : 0;
+        axis->setTickAnchor(off);
         // Qt's own reading of such a format, written by QLocale: no C locale is asked.
         axis->setLabelFormat(u"%.%1f"_s.arg(s.decimals()));
-        axis->setRange(s.from, s.to);
+        axis->setRange(s.from, s.to + off);
     };
     apply(m_x, x);
     apply(m_y, y);

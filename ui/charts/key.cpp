@@ -2,27 +2,48 @@
 #include "ui/charts/key.h"
 
 #include <QFontMetricsF>
+#include <QStringList>
 
 namespace slopebook::ui::charts {
 
 namespace {
 
-constexpr double sampleWidth = 2.0, gap = 0.4, betweenEntries = 1.4; // in heights of the text
+// In heights of the text; a chart that has no size yet is narrower than the least to break lines
+// in.
+constexpr double sampleWidth = 2.0, gap = 0.4, betweenEntries = 1.4, leastWidth = 10;
 
-// Calls place(entry, left, row) for each entry; returns the number of rows.
+/// Broken between words where it is wider than the room.
+QStringList brokenInto(const QString& text, const QFontMetricsF& metrics, double room) {
+    QStringList lines{{}};
+    for (const QString& word : text.split(QLatin1Char(' '))) {
+        const QString longer =
+            lines.back().isEmpty() ? word : lines.back() + QLatin1Char(' ') + word;
+        if (lines.back().isEmpty() || metrics.horizontalAdvance(longer) <= room)
+            lines.back() = longer;
+        else
+            lines << word;
+    }
+    return lines;
+}
+
+// Calls place(entry, its lines, left, row) for each entry; returns the number of rows.
 template <class Place>
 int lay(const std::vector<KeyEntry>& entries, const QFontMetricsF& metrics, double width,
         const Place& place) {
-    const double h = metrics.height();
+    const double h = metrics.height(), before = (sampleWidth + gap) * h;
     double x = 0;
     int row = 0;
     for (const KeyEntry& entry : entries) {
-        const double need = (sampleWidth + gap) * h + metrics.horizontalAdvance(entry.text);
+        const double need = before + metrics.horizontalAdvance(entry.text);
         if (x > 0 && x + need > width) {
             x = 0;
             ++row;
         }
-        place(entry, x, row);
+        const QStringList lines = need > width && width > leastWidth * h
+                                      ? brokenInto(entry.text, metrics, width - before)
+                                      : QStringList{entry.text};
+        place(entry, lines, x, row);
+        row += static_cast<int>(lines.size()) - 1;
         x += need + betweenEntries * h;
     }
     return entries.empty() ? 0 : row + 1;
@@ -33,7 +54,7 @@ int lay(const std::vector<KeyEntry>& entries, const QFontMetricsF& metrics, doub
 double keyHeight(const std::vector<KeyEntry>& entries, const QFont& font, double width) {
     const QFontMetricsF metrics(font);
     return 1.1 * metrics.height() *
-           lay(entries, metrics, width, [](const KeyEntry&, double, int) {});
+           lay(entries, metrics, width, [](const KeyEntry&, const QStringList&, double, int) {});
 }
 
 void paintKey(QPainter& painter, const std::vector<KeyEntry>& entries, const QFont& font,
@@ -41,15 +62,18 @@ void paintKey(QPainter& painter, const std::vector<KeyEntry>& entries, const QFo
     painter.setFont(font);
     const QFontMetricsF metrics(font);
     const double h = metrics.height();
-    lay(entries, metrics, box.width(), [&](const KeyEntry& entry, double x, int row) {
-        const double top = box.top() + row * 1.1 * h;
-        painter.save();
-        entry.sample(painter, QRectF(box.left() + x, top, sampleWidth * h, h));
-        painter.restore();
-        painter.setPen(ink);
-        painter.drawText(QPointF(box.left() + x + (sampleWidth + gap) * h, top + metrics.ascent()),
-                         entry.text);
-    });
+    lay(entries, metrics, box.width(),
+        [&](const KeyEntry& entry, const QStringList& lines, double x, int row) {
+            const double top = box.top() + row * 1.1 * h;
+            painter.save();
+            entry.sample(painter, QRectF(box.left() + x, top, sampleWidth * h, h));
+            painter.restore();
+            painter.setPen(ink);
+            for (qsizetype i = 0; i < lines.size(); ++i)
+                painter.drawText(QPointF(box.left() + x + (sampleWidth + gap) * h,
+                                         top + static_cast<double>(i) * 1.1 * h + metrics.ascent()),
+                                 lines[i]);
+        });
 }
 
 } // namespace slopebook::ui::charts

@@ -46,7 +46,7 @@ double PlotFrame::yOf(double value) const {
     return area.bottom() - (value - y.from) / (y.to - y.from) * area.height();
 }
 
-void PlotFrame::paintYAxis(QPainter& painter, const QString& title) const {
+void PlotFrame::paintYAxis(QPainter& painter, const QString& whole, const QString& shorter) const {
     painter.setFont(chartFont(textSize));
     const QFontMetricsF metrics(painter.font());
     const double tolerance = y.step * 1e-6;
@@ -61,6 +61,8 @@ void PlotFrame::paintYAxis(QPainter& painter, const QString& title) const {
                                  at + metrics.ascent() / 2 - metrics.descent() / 2),
                          label);
     }
+    const bool fits = shorter.isEmpty() || metrics.horizontalAdvance(whole) <= area.height();
+    const QString title = fits ? whole : shorter;
     painter.save();
     painter.translate(area.left() - yAxisRoom(textSize) + metrics.ascent(), area.center().y());
     painter.rotate(-90);

@@ -24,8 +24,9 @@ struct PlotFrame {
     double yOf(double value) const;
     QPointF at(double xValue, double yValue) const { return {x(xValue), yOf(yValue)}; }
 
-    /// Grid, labels and title of the y axis; the title is written along it, left of the labels.
-    void paintYAxis(QPainter& painter, const QString& title) const;
+    /// Grid, labels and title of the y axis; the title is written along it, left of the labels;
+    /// the shorter one where the axis is too low for it.
+    void paintYAxis(QPainter& painter, const QString& title, const QString& shorter = {}) const;
     /// The same for an x axis with that step.
     void paintXAxis(QPainter& painter, const QString& title, double step) const;
     /// Grid lines and labels at the beginnings of months or years; x counts days from 1970-01-01.

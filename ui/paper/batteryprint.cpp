@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/batteryprint.h"
 
-#include "core/answers/batterytold.h"
+#include "core/answers/batterysummary.h"
 #include "ui/charts/forestchart.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/batterywords.h"

@@ -49,19 +49,20 @@ FiguresPanel::FiguresPanel(LoadUnit unit, QWidget* parent)
 
 // All at once: a label that comes and goes lays the whole page out anew.
 void FiguresPanel::say(const Words& words) {
+    m_said = words;
     m_headline->setText(words.headline);
     m_headline->setForegroundRole(words.muted ? QPalette::PlaceholderText : QPalette::WindowText);
-    m_detail->setText(words.detail);
     m_line->setText(words.line);
     m_notes->setText(words.notes);
     fit();
 }
 
-// What is to come with the next sets keeps its room, two lines about the estimate among it: the
+// What is to come with the next sets keeps its room, three lines about the estimate among it: the
 // chart beside it neither jumps nor is laid out anew while a ladder is typed.
 void FiguresPanel::fit() {
     const int line = fontMetrics().height();
-    m_detail->setMinimumHeight(m_compact ? 0 : 2 * line);
+    m_detail->setText(m_compact && !m_said.brief.isEmpty() ? m_said.brief : m_said.detail);
+    m_detail->setMinimumHeight(m_compact ? 0 : 3 * line);
     m_notes->setMinimumHeight(m_compact ? 0 : line);
     for (QLabel* label : {m_detail, m_line, m_notes}) {
         QSizePolicy policy = label->sizePolicy();
@@ -159,12 +160,16 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
                           : oneRm.extrapolatedFar()   ? tr("reach %1, extrapolated far")
                                                       : tr("reach %1");
     detail << reach.arg(number(oneRm.reach, 2));
-    if (profile.mvt)
+    QStringList brief = detail;
+    if (profile.mvt) {
         detail << tr("MVT %1").arg(said(answers::mvtWords(answers::asCited(*profile.mvt))));
-    detail << said(answers::liftedWords(profile), m_unit);
+        brief << tr("MVT %1").arg(number(profile.mvt->value, 2) + QStringLiteral(" m/s"));
+    }
+    QStringList lifted{said(answers::liftedWords(profile), m_unit)};
     if (profile.session.measuredOneRm)
-        detail << tr("measured 1RM %1").arg(massWithUnit(*profile.session.measuredOneRm, m_unit));
-    words.detail = detail.join(QStringLiteral("  \u00b7  "));
+        lifted << tr("measured 1RM %1").arg(massWithUnit(*profile.session.measuredOneRm, m_unit));
+    words.detail = (detail + lifted).join(QStringLiteral("  \u00b7  "));
+    words.brief = (brief + lifted).join(QStringLiteral("  \u00b7  "));
     words.muted = oneRm.extrapolatedVeryFar();
 }
 

@@ -31,17 +31,18 @@ public:
 
 private:
     struct Words {
-        QString headline{}, detail{}, line{}, notes{};
+        QString headline{}, line{}, notes{};
+        QString detail{}, brief{}; ///< with sources, and without where there is little room
         bool muted = true;
     };
     Words wordsOf(const answers::Profile& profile) const;
     QString headline(const answers::Profile& profile, const QString& estimate) const;
-    /// Why no estimate is shown though the line crosses the MVT; empty where it is shown.
     void addOneRm(Words& words, const answers::Profile& profile) const;
     void addLine(Words& words, const answers::Profile& profile) const;
     void say(const Words& words);
     void fit();
 
+    Words m_said{};
     QLabel* m_headline;
     QLabel* m_detail;
     QLabel* m_line;

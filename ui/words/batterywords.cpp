@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/batterywords.h"
 
-#include "core/answers/batterytold.h"
+#include "core/answers/batterysummary.h"
 #include "core/answers/readingwords.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"

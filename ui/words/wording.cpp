@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/wording.h"
 
-#include "core/answers/figures.h"
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
@@ -23,10 +22,6 @@ QString asSentence(QString text) {
     if (!text.isEmpty())
         text[0] = text[0].toUpper();
     return text;
-}
-
-QString pText(double p) {
-    return said(figure(answers::pText(p)));
 }
 
 QString noAnswerText(const NoAnswer& why, LoadUnit unit) {

@@ -12,9 +12,6 @@ namespace slopebook::ui {
 /// Why there is no answer, as a sentence.
 QString noAnswerText(const NoAnswer& why, LoadUnit unit);
 
-/// "p = 0.043", "p < 0.001": answers::pText in the window's language.
-QString pText(double p);
-
 /// The first letter as a capital.
 QString asSentence(QString text);
 

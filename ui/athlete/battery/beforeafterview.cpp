@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/battery/beforeafterview.h"
 
-#include "core/answers/batterytold.h"
+#include "core/answers/batterysummary.h"
 #include "core/questions/batterytable.h"
 #include "ui/paper/batteryprint.h"
 #include "ui/paper/paperwork.h"

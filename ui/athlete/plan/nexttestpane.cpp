@@ -2,7 +2,7 @@
 #include "ui/athlete/plan/nexttestpane.h"
 
 #include "core/answers/nexttestwords.h"
-#include "core/answers/plantold.h"
+#include "core/answers/plansummary.h"
 #include "core/model/phrases/questions.h"
 #include "ui/parts/rowtable.h"
 #include "ui/words/format.h"

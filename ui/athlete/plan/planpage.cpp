@@ -3,7 +3,7 @@
 
 #include "core/answers/barfit.h"
 #include "core/answers/maxwords.h"
-#include "core/answers/plantold.h"
+#include "core/answers/plansummary.h"
 #include "core/answers/restrictedflow.h"
 #include "core/model/errors.h"
 #include "ui/athlete/plan/nexttestpane.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/plan/relationpane.h"
 
-#include "core/answers/plantold.h"
+#include "core/answers/plansummary.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/season/seasonpage.h"
 
-#include "core/answers/followtold.h"
+#include "core/answers/followsummary.h"
 #include "core/questions/liftcontext.h"
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/athlete/season/seasonrows.h"

@@ -344,8 +344,9 @@ void paintSeason(QPainter& painter, const QRectF& target, const SeasonData& data
     paintSpans(painter, f, data);
     f.velocity.paintMonths(painter, false);
     f.oneRm.paintMonths(painter, true);
-    f.velocity.paintYAxis(painter, data.velocityTitle);
-    f.oneRm.paintYAxis(painter, SeasonWords::tr("1RM (%1)").arg(unitName(data.unit)));
+    f.velocity.paintYAxis(painter, data.velocityTitle, u"m/s"_s);
+    f.oneRm.paintYAxis(painter, SeasonWords::tr("1RM (%1)").arg(unitName(data.unit)),
+                       unitName(data.unit));
     painter.save();
     painter.setClipRect(f.velocity.area.adjusted(0, -1, textSize, 1));
     paintBaseline(painter, f.velocity, data);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/season/seasonrows.h"
 
-#include "core/answers/followtold.h"
+#include "core/answers/followsummary.h"
 #include "core/answers/readingwords.h"
 #include "core/questions/questions.h"
 #include "ui/words/format.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/changes/squadpage.h"
 
-#include "core/answers/squadtold.h"
+#include "core/answers/squadsummary.h"
 #include "core/log/snapshot.h"
 #include "core/model/phrases/questions.h"
 #include "ui/paper/paperwork.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/changes/squadprint.h"
 
-#include "core/answers/squadtold.h"
+#include "core/answers/squadsummary.h"
 #include "ui/parts/cautions.h"
 #include "ui/squad/changes/squadforest.h"
 #include "ui/squad/changes/squadrows.h"

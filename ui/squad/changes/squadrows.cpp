@@ -4,7 +4,7 @@
 #include "core/answers/figures.h"
 #include "core/answers/readingwords.h"
 #include "core/answers/sources.h"
-#include "core/answers/squadtold.h"
+#include "core/answers/squadsummary.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"

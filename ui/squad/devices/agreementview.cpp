@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/devices/agreementview.h"
 
-#include "core/answers/squadtold.h"
+#include "core/answers/squadsummary.h"
 #include "core/questions/liftcontext.h"
 #include "ui/parts/rowtable.h"
 #include "ui/squad/devices/noiserows.h"

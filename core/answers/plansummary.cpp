@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/plantold.h"
+#include "core/answers/plansummary.h"
 
 #include "core/answers/figures.h"
 #include "core/model/phrases/answers.h"

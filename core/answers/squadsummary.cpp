@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/squadtold.h"
+#include "core/answers/squadsummary.h"
 
 #include "core/answers/figures.h"
 #include "core/answers/noise.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/followtold.h"
+#include "core/answers/followsummary.h"
 
 #include "core/answers/figures.h"
 #include "core/answers/method.h"
@@ -11,10 +11,10 @@ namespace slopebook::answers {
 
 namespace {
 
-constexpr int decimals = 3;
+constexpr int followDecimals = 3;
 constexpr double weeksOfAMonth = 365.25 / 12 / 7;
 
-Words dayOf(const Followed& each) {
+Words dayOfSession(const Followed& each) {
     return sessionWords(each.session.date, each.session.ordinal);
 }
 
@@ -23,15 +23,15 @@ Words dayOf(const Followed& each) {
 Words latestWords(const Follow& follow) {
     const Followed& last = follow.sessions.back();
     if (follow.baseline + 1 == follow.sessions.size())
-        return say("%1 is the baseline: nothing later to compare with it.", dayOf(last));
-    const Words base = dayOf(follow.sessions[follow.baseline]);
+        return say("%1 is the baseline: nothing later to compare with it.", dayOfSession(last));
+    const Words base = dayOfSession(follow.sessions[follow.baseline]);
     if (!last.change)
-        return say("%1 against %2: no figure.", dayOf(last), base);
+        return say("%1 against %2: no figure.", dayOfSession(last), base);
     const ReadChange& read = last.change->read;
-    return say("%1 against %2: %3 m/s (%4 to %5), %6.", dayOf(last), base,
-               signedFigure(read.besideInterval(), decimals),
-               signedFigure(read.interval.low, decimals),
-               signedFigure(read.interval.high, decimals), speedReading(read));
+    return say("%1 against %2: %3 m/s (%4 to %5), %6.", dayOfSession(last), base,
+               signedFigure(read.besideInterval(), followDecimals),
+               signedFigure(read.interval.low, followDecimals),
+               signedFigure(read.interval.high, followDecimals), speedReading(read));
 }
 
 Words trendWords(const Follow& follow, double level) {
@@ -39,7 +39,7 @@ Words trendWords(const Follow& follow, double level) {
         return say("No trend: %1.", follow.trend.why().reason);
     const Trend& trend = *follow.trend;
     const auto change = [](double perWeek, double weeks) {
-        return signedFigure(weeks * perWeek, decimals);
+        return signedFigure(weeks * perWeek, followDecimals);
     };
     const Words week = change(trend.perWeek, 1), month = change(trend.perWeek, weeksOfAMonth);
     if (!trend.interval)
@@ -65,7 +65,7 @@ Words beyondLoadsWords() {
 Words biasWords(const Followed& session) {
     return session.bias ? say("the device's bias against the baseline's, %1 m/s, is taken off in "
                               "change, trend and chart",
-                              signedFigure(*session.bias, decimals))
+                              signedFigure(*session.bias, followDecimals))
                         : Words();
 }
 

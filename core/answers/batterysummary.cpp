@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/answers/batterytold.h"
+#include "core/answers/batterysummary.h"
 
 #include "core/model/phrases/answers.h"
 
