@@ -120,7 +120,7 @@ std::string textOf(const std::filesystem::path& file) {
     return text;
 }
 
-exchange::FileFacts factsUnder(const exchange::Source& table, const exchange::Layout& layout) {
+exchange::FileFacts factsUnder(const exchange::Source& table, const exchange::TextLayout& layout) {
     return exchange::lookAt(table, {.encoding = layout.encoding,
                                     .delimiter = layout.delimiter,
                                     .skip = layout.skip,

@@ -227,7 +227,7 @@ Words FileFacts::columnName(std::size_t index) const {
 
 FileFacts lookAt(const Source& source, const LayoutTold& told, const Progress& progress) {
     FileFacts facts;
-    Layout& layout = facts.layout;
+    TextLayout& layout = facts.layout;
     layout.encoding = told.encoding ? *told.encoding : encodingOf(source, partOf(progress, 0, 200));
     layout.delimiter = told.delimiter ? *told.delimiter : findDelimiter(source, layout.encoding);
     const auto rows = firstRows(source, layout.encoding, layout.delimiter,

@@ -40,7 +40,7 @@ struct ColumnFacts {
 };
 
 struct FileFacts {
-    Layout layout;
+    TextLayout layout;
     std::vector<ColumnFacts> columns;
     std::vector<CsvRow> first; ///< rows after the header, at most firstShown
     long rows = 0;             ///< with something in them, without the header

@@ -38,7 +38,7 @@ void Merge::conditionsOf(const Staging& staging, const StagedConditions& staged)
                                inLog(found(m_devices.find(*now.device)->value.name)));
         now.device = device;
     }
-    const auto fill = [&](std::string& mine, const MaybeSaid<std::string>& theirs,
+    const auto fill = [&](std::string& mine, const MaybeWithPlace<std::string>& theirs,
                           const char* column) {
         if (!theirs)
             return;

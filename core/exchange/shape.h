@@ -26,16 +26,16 @@ struct ColumnUse {
 };
 
 /// Where the rows are.
-struct Layout {
+struct TextLayout {
     Encoding encoding = Encoding::Utf8;
     char delimiter = ',';
     long skip = 0;      ///< rows passed over at the beginning
     bool header = true; ///< the first row after them names the columns
-    friend bool operator==(const Layout&, const Layout&) = default;
+    friend bool operator==(const TextLayout&, const TextLayout&) = default;
 };
 
 struct Shape {
-    Layout layout{};
+    TextLayout layout{};
     /// One row holds a set, its velocities side by side; else one row holds one rep.
     bool rowIsSet = false;
     /// A blank date, athlete, lift or load is the one of the row above.
@@ -70,7 +70,7 @@ std::string shapeText(const Shape& shape, const std::vector<std::string>& headin
 Shape parseShape(const std::string& text, const std::vector<std::string>& headings,
                  const std::string& name);
 /// The layout alone, before the headings are known.
-Layout parseLayout(const std::string& text, const std::string& name);
+TextLayout parseLayout(const std::string& text, const std::string& name);
 
 /// The same for every table with the same headings in the same order, delimiter aside: what a shape
 /// is remembered under.

@@ -94,7 +94,7 @@ private:
 };
 
 bool takeLayout(const Facts& facts, std::string_view key, const std::string& value,
-                Layout& layout) {
+                TextLayout& layout) {
     if (key == "delimiter") {
         layout.delimiter = facts.oneOf(delimiters, value);
     } else if (key == "encoding") {
@@ -188,8 +188,8 @@ std::string shapeText(const Shape& shape, const std::vector<std::string>& headin
     return text;
 }
 
-Layout parseLayout(const std::string& text, const std::string& name) {
-    Layout layout;
+TextLayout parseLayout(const std::string& text, const std::string& name) {
+    TextLayout layout;
     Facts facts(name);
     facts.read(text, [&](std::string_view key, const std::string& value) {
         takeLayout(facts, key, value, layout);

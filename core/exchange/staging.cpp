@@ -264,7 +264,7 @@ StagedSet& Staging::set(const Cells& cells, int sessionAt, int liftAt) {
             [](bool said) { return inWords(said ? 1 : 0); }, ofSet);
     onceText(cells, TidySetExcluded, held.excluded, ofSet);
     if (cells.said(TidyNote)) {
-        Said<std::string> note{cells.text(TidyNote), here(cells)};
+        WithPlace<std::string> note{cells.text(TidyNote), here(cells)};
         if (std::ranges::none_of(held.notes, [&](const auto& n) { return n.value == note.value; }))
             held.notes.push_back(std::move(note));
     }
@@ -381,7 +381,7 @@ void Staging::contradict(const Place& place, const char* column, const Words& fo
                    foundWords, expected);
 }
 
-void Staging::onceText(const Cells& cells, std::size_t column, MaybeSaid<std::string>& held,
+void Staging::onceText(const Cells& cells, std::size_t column, MaybeWithPlace<std::string>& held,
                        Phrase otherwise) {
     if (!cells.said(column))
         return;

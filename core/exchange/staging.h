@@ -32,12 +32,12 @@ struct Place {
 
 /// A value with the place that said it first.
 template <class T>
-struct Said {
+struct WithPlace {
     T value{};
     Place place;
 };
 template <class T>
-using MaybeSaid = std::optional<Said<T>>;
+using MaybeWithPlace = std::optional<WithPlace<T>>;
 
 struct StagedRep {
     int number = 1;   ///< as the file numbers it
@@ -49,14 +49,14 @@ struct StagedRep {
 struct StagedSet {
     int session = 0, lift = 0; ///< indices into Staging
     int number = 1;
-    Said<Mass> load;
-    MaybeSaid<bool> maximum;
-    MaybeSaid<std::string> excluded;
-    MaybeSaid<Outcome> outcome;
-    MaybeSaid<std::string> reason;
-    MaybeSaid<Effort> effort;
-    std::vector<Said<std::string>> notes; ///< different ones, in the order of the file
-    std::vector<StagedRep> reps;          ///< by number once finish() has run
+    WithPlace<Mass> load;
+    MaybeWithPlace<bool> maximum;
+    MaybeWithPlace<std::string> excluded;
+    MaybeWithPlace<Outcome> outcome;
+    MaybeWithPlace<std::string> reason;
+    MaybeWithPlace<Effort> effort;
+    std::vector<WithPlace<std::string>> notes; ///< different ones, in the order of the file
+    std::vector<StagedRep> reps;               ///< by number once finish() has run
 };
 
 struct StagedSession {
@@ -65,15 +65,15 @@ struct StagedSession {
     int ordinal = 1;
     Place place;
     /// Of the whole session, as a table of sessions says them: of whatever it holds.
-    MaybeSaid<std::string> device, site;
-    MaybeSaid<std::string> repeatOf, note;
-    MaybeSaid<Mass> bodyMass;
+    MaybeWithPlace<std::string> device, site;
+    MaybeWithPlace<std::string> repeatOf, note;
+    MaybeWithPlace<Mass> bodyMass;
 };
 
 /// Under what a lift of a session was measured.
 struct StagedConditions {
     int session = 0, lift = 0; ///< indices into Staging
-    MaybeSaid<std::string> device, place, surface, footwear, technique, notComparable;
+    MaybeWithPlace<std::string> device, place, surface, footwear, technique, notComparable;
 };
 
 /// A lift, or one load of it, that was not possible.
@@ -86,7 +86,7 @@ struct StagedGap {
 
 struct StagedLift {
     std::string name;
-    MaybeSaid<VelocityKind> kind;
+    MaybeWithPlace<VelocityKind> kind;
 };
 
 /// A block that a row names, and the row's day.
@@ -171,9 +171,9 @@ private:
     Place here(const Cells& cells) const;
     /// What is said of one thing in several rows must be the same.
     template <class T, class Show>
-    void once(const Cells& cells, std::size_t column, MaybeSaid<T>& held, const T& value,
+    void once(const Cells& cells, std::size_t column, MaybeWithPlace<T>& held, const T& value,
               const Show& show, Phrase otherwise);
-    void onceText(const Cells& cells, std::size_t column, MaybeSaid<std::string>& held,
+    void onceText(const Cells& cells, std::size_t column, MaybeWithPlace<std::string>& held,
                   Phrase otherwise);
 
     std::unordered_map<std::string, int> m_textAt;
@@ -186,7 +186,7 @@ private:
 };
 
 template <class T, class Show>
-void Staging::once(const Cells& cells, std::size_t column, MaybeSaid<T>& held, const T& value,
+void Staging::once(const Cells& cells, std::size_t column, MaybeWithPlace<T>& held, const T& value,
                    const Show& show, Phrase otherwise) {
     if (held && held->value != value)
         cells.refuse(column, say(otherwise, show(held->value), lineOf(held->place)));

@@ -95,13 +95,13 @@ void Log::Impl::eraseBattery(SessionId session) {
 }
 
 Battery Log::battery(SessionId session) const {
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     return m_impl->verifiedBattery(session);
 }
 
 void Log::scanBatteries(std::optional<AthleteId> athlete,
                         const std::function<void(const BatterySession&)>& visit) const {
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     Query rows(m_impl->db, athlete ? testedOfAthlete.data() : testedOfAll.data());
     if (athlete)
         rows.bind(1, *athlete);
@@ -112,7 +112,7 @@ void Log::scanBatteries(std::optional<AthleteId> athlete,
 void scanTested(const Log& log, std::span<const TestKindId> kinds,
                 const std::function<void(const BatterySession&)>& visit) {
     Log::Impl& impl = log.impl();
-    const Reading moment(impl.db);
+    const ReadScope moment(impl.db);
     std::set<SessionId> tested;
     for (const TestKindId kind : kinds) {
         Query rows(impl.db, "SELECT session FROM attempts WHERE test = ?", kind);

@@ -49,7 +49,7 @@ void Log::Impl::sealCheckLoads(AthleteId athlete) {
 }
 
 std::vector<Mass> Log::checkLoads(AthleteId athlete, LiftId lift) const {
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     std::vector<Mass> loads;
     const bool sound = m_impl->salvaging([&] {
         if (!m_impl->checkLoadsSound(athlete))

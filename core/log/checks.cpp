@@ -30,7 +30,7 @@ void findIn(std::vector<Words>& findings, const Work& work) {
 std::vector<Words> Log::check() const {
     m_impl->settle();
     std::vector<Words> findings;
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     findIn(findings, [&] { m_impl->checkStorage(findings); });
     findIn(findings, [&] { m_impl->checkRules(findings); });
     findIn(findings, [&] { m_impl->checkTallies(findings); });

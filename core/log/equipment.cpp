@@ -59,7 +59,7 @@ void eraseParts(Connection& db, EquipmentId id) {
 }
 
 std::vector<Stored<EquipmentId, Equipment>> Log::equipment() const {
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     return named::list<EquipmentId>(*m_impl);
 }
 

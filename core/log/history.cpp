@@ -110,7 +110,7 @@ std::string padded(std::string text) {
 std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& question) {
     Connection& db = log.impl().db;
     log.impl().settle();
-    const Reading moment(db);
+    const ReadScope moment(db);
     std::vector<SessionId> order;
     try {
         teachToFold(db);
@@ -135,7 +135,7 @@ std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& quest
 
 std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQuestion& question) {
     Log::Impl& impl = log.impl();
-    const Reading moment(impl.db);
+    const ReadScope moment(impl.db);
     teachToFold(impl.db);
     static const std::string sql = sqlOf<AthleteId>().rows +
                                    " WHERE (?1 = '' OR instr(fold(name), ?1)) "
@@ -158,7 +158,7 @@ std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQ
 std::vector<SessionId> repeatedSessions(const Log& log) {
     Log::Impl& impl = log.impl();
     impl.settle();
-    const Reading moment(impl.db);
+    const ReadScope moment(impl.db);
     std::vector<SessionId> all;
     // Both by the index on repeat_of, so that a log without repeats costs nothing.
     Query rows(impl.db, "SELECT id FROM sessions WHERE repeat_of > 0 UNION "

@@ -25,7 +25,7 @@ struct Log::Impl {
     long commits = 0;     ///< of this log itself
     bool salvage = false; ///< what is damaged is left out of lists
     std::vector<Words> leftOut;
-    std::unique_ptr<Reading>
+    std::unique_ptr<ReadScope>
         moment;                 ///< what is read is of one moment (snapshot.h); a write ends it
     std::function<void()> held; ///< to be passed before anything is written; see hold.h
     std::map<std::string_view, TakenNames> names; ///< by kind of thing
@@ -58,7 +58,7 @@ struct Log::Impl {
 
     private:
         Impl& m_impl;
-        std::optional<Writing> m_scope;
+        std::optional<WriteScope> m_scope;
         bool m_committed = false;
     };
     void passHold();

@@ -53,7 +53,7 @@ void migrate(Connection& connection, const Layout& layout, int from) {
     connection.execute("PRAGMA foreign_keys = OFF");
     try {
         int depth = 0;
-        Writing scope(connection, depth);
+        WriteScope scope(connection, depth);
         // Another program may have done it since.
         if (const int now = versionOf(connection); now < layout.newest()) {
             if (now <= lastBeforeTestDays && layout.newest() > lastBeforeTestDays)

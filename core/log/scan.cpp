@@ -313,7 +313,7 @@ private:
 
 void Log::scan(const Filter& filter, const std::function<void(const LiftSession&)>& visit) const {
     m_impl->settle();
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     Scan(*m_impl, filter, visit).run();
 }
 
@@ -328,7 +328,7 @@ std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
                                       std::span<const SessionId> sessions) {
     Log::Impl& impl = log.impl();
     impl.settle();
-    const Reading moment(impl.db);
+    const ReadScope moment(impl.db);
     std::vector<LiftSession> all;
     SessionId wanted{};
     const std::function<void(const LiftSession&)> visit = [&](const LiftSession& one) {

@@ -163,7 +163,7 @@ void Log::Impl::settle() {
 
 std::vector<Stored<SessionId, SessionHead>> Log::sessions(AthleteId athlete) const {
     m_impl->settle();
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     std::vector<Stored<SessionId, SessionHead>> all;
     Query rows(m_impl->db, headsOfAthlete.data(), athlete);
     std::map<SessionId, Impl::SeenHead> seen;
@@ -183,7 +183,7 @@ std::vector<Stored<SessionId, SessionHead>> Log::sessions(AthleteId athlete) con
 
 SessionRecord Log::session(SessionId session) const {
     m_impl->settle();
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     Query row(m_impl->db, "SELECT checksum FROM sessions WHERE id = ?", session);
     if (!row.next())
         throw LogError(Kind::Conflict, say("That session is not in the log any more."));

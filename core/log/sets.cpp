@@ -61,7 +61,7 @@ std::vector<PlacedSet> Log::sets(SessionId session, LiftId lift) const {
 
 PlacedSet Log::set(SetId id) const {
     m_impl->settle();
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     const auto record = session(place(*m_impl, id).session);
     const auto found = std::ranges::find(record.sets, id, &PlacedSet::id);
     if (found == record.sets.end())

@@ -65,7 +65,7 @@ Moment::Moment(const Log& log) : m_log(log) {
     Log::Impl& impl = log.impl();
     if (impl.db.inTransaction())
         return;
-    impl.moment = std::make_unique<Reading>(impl.db);
+    impl.moment = std::make_unique<ReadScope>(impl.db);
     try {
         Query first(impl.db, "SELECT count(*) FROM sqlite_schema"); // the moment begins here
         first.next();

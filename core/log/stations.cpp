@@ -111,7 +111,7 @@ void requireRoster(Log::Impl& impl, const Roster& roster) {
 } // namespace
 
 std::vector<Stored<StationId, Station>> Log::stations() const {
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     return named::list<StationId>(*m_impl);
 }
 
@@ -145,7 +145,7 @@ void Log::remove(StationId id) {
 }
 
 Roster Log::roster(StationId station, Date day) const {
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     Roster roster{.station = station, .day = day};
     Query row(m_impl->db, "SELECT checksum FROM rosters WHERE station = ? AND day = ?", station,
               day);
@@ -158,7 +158,7 @@ Roster Log::roster(StationId station, Date day) const {
 }
 
 std::vector<Roster> Log::rosters(std::optional<StationId> station) const {
-    const Reading moment(m_impl->db);
+    const ReadScope moment(m_impl->db);
     return rostersOfLog(*m_impl, station, [&](const Words& what) { m_impl->leaveOut(what); });
 }
 

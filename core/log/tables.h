@@ -19,8 +19,8 @@ struct Says {
 };
 
 /// The columns of conditions, wherever they stand.
-template <class Held, class Visitor>
-void conditionColumns(Held& conditions, Visitor& visit) {
+template <class Row, class Visitor>
+void conditionColumns(Row& conditions, Visitor& visit) {
     visit("device", conditions.device);
     visit("place", conditions.place);
     visit("surface", conditions.surface);
@@ -53,8 +53,8 @@ struct Table<AthleteId> : NamedTable {
     static constexpr const char* table = "athletes";
     static constexpr std::string_view alsoWeighs = "loads_checksum"; // written later
     static constexpr char checksummedAs = 'A';
-    template <class Held, class Visitor>
-    static void columns(Held& athlete, Visitor& visit) {
+    template <class Row, class Visitor>
+    static void columns(Row& athlete, Visitor& visit) {
         visit("name", athlete.name);
         visit("note", athlete.note);
     }
@@ -73,8 +73,8 @@ struct Table<DeviceId> : NamedTable {
                                .numbered = "device %1"};
     static constexpr const char* table = "devices";
     static constexpr char checksummedAs = 'D';
-    template <class Held, class Visitor>
-    static void columns(Held& device, Visitor& visit) {
+    template <class Row, class Visitor>
+    static void columns(Row& device, Visitor& visit) {
         visit("name", device.name);
         visit("note", device.note);
     }
@@ -95,8 +95,8 @@ struct Table<BlockId> : NamedTable {
     static constexpr const char* order = "first_day, last_day, name COLLATE NOCASE, name";
     static constexpr const char* ownToEach = "name = ?2 AND first_day = ?3";
     static constexpr char checksummedAs = 'B';
-    template <class Held, class Visitor>
-    static void columns(Held& block, Visitor& visit) {
+    template <class Row, class Visitor>
+    static void columns(Row& block, Visitor& visit) {
         visit("name", block.name);
         visit("first_day", block.first);
         visit("last_day", block.last);
@@ -118,8 +118,8 @@ struct Table<LiftId> : NamedTable {
                                .numbered = "lift %1"};
     static constexpr const char* table = "lifts";
     static constexpr char checksummedAs = 'L';
-    template <class Held, class Visitor>
-    static void columns(Held& lift, Visitor& visit) {
+    template <class Row, class Visitor>
+    static void columns(Row& lift, Visitor& visit) {
         visit("name", lift.name);
         visit("kind", lift.kind);
         visit("rule", lift.rule);

@@ -20,8 +20,8 @@ struct Table<TestKindId> : NamedTable {
                                .numbered = "test %1"};
     static constexpr const char* table = "tests";
     static constexpr char checksummedAs = 'K';
-    template <class Held, class Visitor>
-    static void columns(Held& kind, Visitor& visit) {
+    template <class Row, class Visitor>
+    static void columns(Row& kind, Visitor& visit) {
         visit("name", kind.name);
         visit("unit", kind.unit);
         visit("higher_is_better", kind.higherIsBetter);

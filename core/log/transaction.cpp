@@ -28,19 +28,19 @@ void quietly(const Connection& connection, const std::string& sql) noexcept {
 }
 } // namespace
 
-Reading::Reading(Connection& connection) : m_connection(connection) {
+ReadScope::ReadScope(Connection& connection) : m_connection(connection) {
     if (connection.inTransaction())
         return;
     connection.execute("BEGIN");
     m_mine = true;
 }
 
-Reading::~Reading() {
+ReadScope::~ReadScope() {
     if (m_mine)
         quietly(m_connection, "ROLLBACK");
 }
 
-Writing::Writing(Connection& connection, int& depth)
+WriteScope::WriteScope(Connection& connection, int& depth)
     : m_connection(connection), m_depth(depth), m_level(depth + 1) {
     if (connection.readOnly())
         throw LogError(Kind::ReadOnly, say("'%1' is open for reading only. Nothing was changed.",
@@ -56,7 +56,7 @@ Writing::Writing(Connection& connection, int& depth)
     ++m_depth;
 }
 
-Writing::~Writing() {
+WriteScope::~WriteScope() {
     --m_depth;
     if (m_committed)
         return;
@@ -66,7 +66,7 @@ Writing::~Writing() {
         quietly(m_connection, "ROLLBACK TO part; RELEASE part");
 }
 
-void Writing::commit() {
+void WriteScope::commit() {
     requireOpen(m_connection);
     Query(m_connection, outermost() ? "COMMIT" : "RELEASE part").run();
     m_committed = true;

@@ -8,12 +8,12 @@
 namespace slopebook::log {
 
 /// Begins when made, unless a transaction is open already, and ends with the scope.
-class Reading {
+class ReadScope {
 public:
-    explicit Reading(Connection& connection);
-    ~Reading();
-    Reading(const Reading&) = delete;
-    Reading& operator=(const Reading&) = delete;
+    explicit ReadScope(Connection& connection);
+    ~ReadScope();
+    ReadScope(const ReadScope&) = delete;
+    ReadScope& operator=(const ReadScope&) = delete;
 
 private:
     Connection& m_connection;
@@ -21,13 +21,13 @@ private:
 };
 
 /// Begins when made, inside another one as a part of it, and is taken back unless committed.
-class Writing {
+class WriteScope {
 public:
     /// depth: how many of them are open on the connection, kept by its owner.
-    Writing(Connection& connection, int& depth);
-    ~Writing();
-    Writing(const Writing&) = delete;
-    Writing& operator=(const Writing&) = delete;
+    WriteScope(Connection& connection, int& depth);
+    ~WriteScope();
+    WriteScope(const WriteScope&) = delete;
+    WriteScope& operator=(const WriteScope&) = delete;
 
     bool outermost() const { return m_level == 1; }
     void commit();
