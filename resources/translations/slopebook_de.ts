@@ -138,6 +138,22 @@
         <source>Change it, or Enter again takes it as it stands.</source>
         <translation>Ändern, oder noch einmal Enter: Dann gilt es, wie es dasteht.</translation>
     </message>
+    <message>
+        <source>This test has sides: type L, R or B (both at once) before the attempts.</source>
+        <translation>Dieser Test hat Seiten: L, R oder B (beide zugleich) vor die Versuche schreiben.</translation>
+    </message>
+    <message>
+        <source>This test takes each side alone: type L or R.</source>
+        <translation>Dieser Test nimmt jede Seite für sich: L oder R schreiben.</translation>
+    </message>
+    <message>
+        <source>Found %1: an effort belongs to a set of a lift, and this is a test.</source>
+        <translation>Gefunden: %1. Eine Anstrengung gehört zu einem Satz einer Übung, und dies ist ein Test.</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beide</translation>
+    </message>
 </context>
 <context>
     <name>BatteryPrint</name>
@@ -222,10 +238,6 @@
         <translation>Berechnung</translation>
     </message>
     <message>
-        <source>Interval: change ± t ↢ TE on the degrees of freedom of TE, the typical error. Better or worse: the interval excludes zero; held: the interval of two one-sided tests lies inside the smallest change that matters; else unclear.</source>
-        <translation>Intervall: Änderung ± t ↢ TE mit den Freiheitsgraden von TE, dem typischen Messfehler. Besser oder schlechter: Das Intervall schließt die Null aus; gehalten: Das Intervall zweier einseitiger Tests liegt innerhalb der kleinsten bedeutsamen Änderung; sonst unklar.</translation>
-    </message>
-    <message>
         <source>Sources</source>
         <translation>Quellen</translation>
     </message>
@@ -237,44 +249,9 @@
         <source>All tests from %1 to %2</source>
         <translation>Alle Tests von %1 bis %2</translation>
     </message>
-</context>
-<context>
-    <name>BatteryWords</name>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>No test of the battery was done on either side.</source>
-        <translation>Weder vorher noch nachher wurde ein Test der Batterie gemacht.</translation>
-    </message>
-    <message>
-        <source>* compared over a changed context.</source>
-        <translation>* bei geänderten Bedingungen verglichen.</translation>
-    </message>
-    <message>
-        <source>&gt; m: by more than the smallest change that matters.</source>
-        <translation>&gt; m: um mehr als die kleinste bedeutsame Änderung.</translation>
-    </message>
-    <message>
-        <source>Not in the chart: %1.</source>
-        <translation>Nicht im Diagramm: %1.</translation>
-    </message>
-    <message>
-        <source>%1: typical error %2 %3, %4</source>
-        <translation>%1: typischer Messfehler %2 %3, %4</translation>
-    </message>
-    <message>
-        <source>%1: smallest change that matters %2 %3, %4</source>
-        <translation>%1: kleinste bedeutsame Änderung %2 %3, %4</translation>
-    </message>
-    <message>
-        <source>&lt; m: certain, but less than the smallest change that matters.</source>
-        <translation>&lt; m: sicher, aber weniger als die kleinste Änderung, die zählt.</translation>
-    </message>
-    <message>
-        <source>Left out, for it cannot be read: %1</source>
-        <translation>Weggelassen, weil es nicht gelesen werden kann: %1</translation>
+        <source>Change of the difference (%1 interval)</source>
+        <translation>Änderung des Unterschieds (Intervall %1)</translation>
     </message>
 </context>
 <context>
@@ -367,10 +344,6 @@
         <translation>Rückgängigmachen fehlgeschlagen (%1): %2</translation>
     </message>
     <message>
-        <source>it has been changed by another window since</source>
-        <translation>ein anderes Fenster hat es inzwischen geändert</translation>
-    </message>
-    <message>
         <source>add session</source>
         <translation>Einheit hinzufügen</translation>
     </message>
@@ -405,6 +378,18 @@
     <message>
         <source>remove set</source>
         <translation>Satz entfernen</translation>
+    </message>
+    <message>
+        <source>change who is here</source>
+        <translation>ändern, wer da ist</translation>
+    </message>
+    <message>
+        <source>remove station</source>
+        <translation>Station entfernen</translation>
+    </message>
+    <message>
+        <source>join sessions</source>
+        <translation>Einheiten verbinden</translation>
     </message>
 </context>
 <context>
@@ -631,6 +616,54 @@
         <source>Published thresholds, noise and smallest changes carry their own source where they are used. Most of these papers were read as abstracts.</source>
         <translation>Veröffentlichte Schwellen, Streuungen und kleinste Änderungen nennen ihre eigene Quelle dort, wo sie verwendet werden. Die meisten dieser Arbeiten wurden als Zusammenfassung gelesen.</translation>
     </message>
+    <message>
+        <source>&lt;code&gt;60 0.92 0.90 @8.5&lt;/code&gt;: how hard it was (RPE), from 1 to 10 in halves.</source>
+        <translation>&lt;code&gt;60 0,92 0,90 @8,5&lt;/code&gt;: wie schwer es war (RPE), von 1 bis 10 in halben Schritten.</translation>
+    </message>
+    <message>
+        <source>&lt;code&gt;100 -&lt;/code&gt;: tried and not lifted, &lt;code&gt;100! -&lt;/code&gt; as a true maximum; what follows # says why.</source>
+        <translation>&lt;code&gt;100 -&lt;/code&gt;: versucht und nicht geschafft, &lt;code&gt;100! -&lt;/code&gt; als wahres Maximum; was nach # folgt, sagt warum.</translation>
+    </message>
+    <message>
+        <source>&lt;code&gt;100 / # plates gone&lt;/code&gt;: that load was not possible. &lt;code&gt;- # sore back&lt;/code&gt;: the lift was not; both with the reason.</source>
+        <translation>&lt;code&gt;100 / # Scheiben weg&lt;/code&gt;: diese Last war nicht möglich. &lt;code&gt;- # Rücken&lt;/code&gt;: die Übung war es nicht; beides mit dem Grund.</translation>
+    </message>
+    <message>
+        <source>What is refused stays in the line. Down puts there what would be taken, where that is said; Up brings the line back to be mended.</source>
+        <translation>Was abgewiesen wird, bleibt in der Zeile. Pfeil ab setzt dorthin, was genommen würde, wo das gesagt ist; Pfeil auf bringt die Zeile zum Verbessern zurück.</translation>
+    </message>
+    <message>
+        <source>At a station</source>
+        <translation>An einer Station</translation>
+    </message>
+    <message>
+        <source>Ctrl+T shows the stations: a lift, or a few tests, with device, surface and ladder, and who is here today in the order of their turns.</source>
+        <translation>Strg+T zeigt die Stationen: eine Übung oder einige Tests, mit Gerät, Untergrund und Leiter, und wer heute da ist, in der Reihenfolge.</translation>
+    </message>
+    <message>
+        <source>Enter writes, and makes it the next one&apos;s turn who is due. Alt+Down passes, Alt+Up goes back, Up puts the load there that is due.</source>
+        <translation>Enter schreibt, und der Nächste, der noch etwas vor sich hat, ist an der Reihe. Alt+Ab überspringt, Alt+Auf geht zurück, Pfeil auf setzt die fällige Last dorthin.</translation>
+    </message>
+    <message>
+        <source>&lt;code&gt;be 60 0.92&lt;/code&gt;: Bela&apos;s set, where nobody else here begins so; where two do, it asks. A name alone goes there; it needs two letters, for l, r and b are always sides.</source>
+        <translation>&lt;code&gt;be 60 0,92&lt;/code&gt;: der Satz von Bela, wenn hier sonst niemand so beginnt; bei zweien wird gefragt. Ein Name allein geht dorthin; er braucht zwei Buchstaben, denn l, r und b sind immer Seiten.</translation>
+    </message>
+    <message>
+        <source>At a test &lt;code&gt;1.84 1.91&lt;/code&gt; are attempts; &lt;code&gt;l 1.84 r 1.79&lt;/code&gt;: left and right, &lt;code&gt;b 1.9&lt;/code&gt;: both at once, where the test takes that.</source>
+        <translation>Bei einem Test sind &lt;code&gt;1,84 1,91&lt;/code&gt; Versuche; &lt;code&gt;l 1,84 r 1,79&lt;/code&gt;: links und rechts, &lt;code&gt;b 1,9&lt;/code&gt;: beide zugleich, wo der Test das nimmt.</translation>
+    </message>
+    <message>
+        <source>&lt;code&gt;0.512/0.204&lt;/code&gt;: flight and contact time, where the test takes both. &lt;code&gt;1.95x # on the line&lt;/code&gt;: left out; &lt;code&gt;r - # knee&lt;/code&gt;: not possible on that side.</source>
+        <translation>&lt;code&gt;0,512/0,204&lt;/code&gt;: Flug- und Kontaktzeit, wo der Test beide nimmt. &lt;code&gt;1,95x # auf der Linie&lt;/code&gt;: ausgelassen; &lt;code&gt;r - # Knie&lt;/code&gt;: auf dieser Seite nicht möglich.</translation>
+    </message>
+    <message>
+        <source>What is typed for somebody waits for them until it is written.</source>
+        <translation>Was für jemanden getippt ist, wartet auf ihn, bis es geschrieben ist.</translation>
+    </message>
+    <message>
+        <source>Undo names whose set it takes back, and goes there first.</source>
+        <translation>Rückgängig nennt, wessen Satz es zurücknimmt, und geht zuerst dorthin.</translation>
+    </message>
 </context>
 <context>
     <name>ImportReport</name>
@@ -693,6 +726,10 @@
     <message>
         <source>Without a row below the header: %1</source>
         <translation>Ohne eine Zeile unter der Kopfzeile: %1</translation>
+    </message>
+    <message>
+        <source>New stations: %1</source>
+        <translation>Neue Stationen: %1</translation>
     </message>
 </context>
 <context>
@@ -836,6 +873,22 @@
     <message>
         <source>refused: expected %1</source>
         <translation>abgelehnt: erwartet %1</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>Footwear</source>
+        <translation>Schuhe</translation>
+    </message>
+    <message>
+        <source>Technique</source>
+        <translation>Technik</translation>
+    </message>
+    <message>
+        <source>RPE</source>
+        <translation>RPE</translation>
     </message>
 </context>
 <context>
@@ -1220,28 +1273,8 @@
         <translation>Differenz (m/s)</translation>
     </message>
     <message>
-        <source>%1 reads %2 m/s more than %3</source>
-        <translation>%1 zeigt %2 m/s mehr an als %3</translation>
-    </message>
-    <message>
-        <source>%1 reads %2 m/s less than %3</source>
-        <translation>%1 zeigt %2 m/s weniger an als %3</translation>
-    </message>
-    <message>
-        <source>No clear bias between %1 and %2: %3 m/s</source>
-        <translation>Kein klarer Bias zwischen %1 und %2: %3 m/s</translation>
-    </message>
-    <message>
-        <source> (%1 %2); of twenty sets about nineteen differ by %3.</source>
-        <translation> (%1 %2); von zwanzig Sätzen unterscheiden sich etwa neunzehn um %3.</translation>
-    </message>
-    <message>
         <source>In use for %1, %2, %3: %4</source>
         <translation>In Gebrauch für %1, %2, %3: %4</translation>
-    </message>
-    <message>
-        <source>No spread at this resolution: these repeat tests all differ alike, as far as the speeds were written down. That is no error of zero.</source>
-        <translation>Keine Streuung bei dieser Auflösung: Diese Wiederholungstests unterscheiden sich alle gleich, so genau die Geschwindigkeiten notiert sind. Das ist kein Messfehler von null.</translation>
     </message>
     <message>
         <source>no spread</source>
@@ -1370,10 +1403,6 @@
         <translation>%1 · %2 (%3)</translation>
     </message>
     <message>
-        <source>%1 (no. %2)</source>
-        <translation>%1 (Nr. %2)</translation>
-    </message>
-    <message>
         <source>Block</source>
         <translation>Block</translation>
     </message>
@@ -1388,14 +1417,6 @@
     <message>
         <source>Note</source>
         <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>† check load.</source>
-        <translation>† Prüflast.</translation>
-    </message>
-    <message>
-        <source>* beyond the loads that both sessions lifted: extrapolated.</source>
-        <translation>* jenseits der Lasten, die in beiden Einheiten gehoben wurden: extrapoliert.</translation>
     </message>
     <message>
         <source>Estimated 1RM</source>
@@ -1416,82 +1437,6 @@
     <message>
         <source>Measured 1RM (a true maximum lifted)</source>
         <translation>Gemessenes 1RM (ein echtes Maximum gehoben)</translation>
-    </message>
-    <message>
-        <source>The interval of each estimate includes the MVT&apos;s own SD; that of the change does not: both estimates use the same MVT, so it nearly cancels (what is left is %1 %2).</source>
-        <translation>Das Intervall jeder Schätzung enthält die SD der MVT, das der Änderung nicht: Beide Schätzungen verwenden dieselbe MVT, sodass sie sich fast aufhebt (es bleiben %1 %2).</translation>
-    </message>
-    <message>
-        <source>No figure for the change: a slope is not certain enough to bound it.</source>
-        <translation>Keine Angabe zur Änderung: Eine Steigung ist nicht sicher genug, um sie einzugrenzen.</translation>
-    </message>
-    <message>
-        <source>%1: V0 %2 m/s, slope %3 m/s per %4, residual SD %5 m/s, R² %6, n %7</source>
-        <translation>%1: V0 %2 m/s, Steigung %3 m/s je %4, Residual-SD %5 m/s, R² %6, n %7</translation>
-    </message>
-    <message>
-        <source>%1: F(%2, %3) = %4, %5</source>
-        <translation>%1: F(%2; %3) = %4, %5</translation>
-    </message>
-    <message>
-        <source>One least-squares line of velocity on load a session (%1 of each counting set). %2. %3.</source>
-        <translation>Eine Kleinste-Quadrate-Gerade der Geschwindigkeit über der Last je Einheit (%1 jedes gewerteten Satzes). %2. %3.</translation>
-    </message>
-    <message>
-        <source>fastest rep</source>
-        <translation>schnellste Wiederholung</translation>
-    </message>
-    <message>
-        <source>mean of the reps</source>
-        <translation>Mittel der Wiederholungen</translation>
-    </message>
-    <message>
-        <source>Change: both lines in one model, one residual variance (%1 df).</source>
-        <translation>Änderung: beide Geraden in einem Modell, eine Residualvarianz (%1 FG).</translation>
-    </message>
-    <message>
-        <source>Change: both lines, each with its own residual variance (Satterthwaite&apos;s df).</source>
-        <translation>Änderung: beide Geraden, jede mit eigener Residualvarianz (Freiheitsgrade nach Satterthwaite).</translation>
-    </message>
-    <message>
-        <source>Parallel</source>
-        <translation>Parallel</translation>
-    </message>
-    <message>
-        <source>one line for both</source>
-        <translation>eine Gerade für beide</translation>
-    </message>
-    <message>
-        <source>Band over all loads: Working and Hotelling 1929.</source>
-        <translation>Band über alle Lasten: Working und Hotelling 1929.</translation>
-    </message>
-    <message>
-        <source>Estimated 1RM: the load at which a line reaches the MVT; interval: Fieller 1954; of the change: variance recovery, Zou and Donner 2008.</source>
-        <translation>Geschätztes 1RM: die Last, bei der eine Gerade die MVT erreicht; Intervall: Fieller 1954; der Änderung: Varianzrückgewinnung, Zou und Donner 2008.</translation>
-    </message>
-    <message>
-        <source>MVT (minimal-velocity threshold): %1.</source>
-        <translation>MVT (minimale Geschwindigkeitsschwelle): %1.</translation>
-    </message>
-    <message>
-        <source>Day-to-day noise: %1.</source>
-        <translation>Tag-zu-Tag-Streuung: %1.</translation>
-    </message>
-    <message>
-        <source>Smallest change of speed that matters, by load: %1.</source>
-        <translation>Kleinste bedeutsame Geschwindigkeitsänderung, je Last: %1.</translation>
-    </message>
-    <message>
-        <source>Smallest change of speed that matters: %1 m/s (%2).</source>
-        <translation>Kleinste bedeutsame Geschwindigkeitsänderung: %1 m/s (%2).</translation>
-    </message>
-    <message>
-        <source>Smallest change of speed that matters, other loads: %1 m/s (%2).</source>
-        <translation>Kleinste bedeutsame Geschwindigkeitsänderung, übrige Lasten: %1 m/s (%2).</translation>
-    </message>
-    <message>
-        <source>Smallest change of the estimated 1RM that matters: %1 %2 (%3).</source>
-        <translation>Kleinste bedeutsame Änderung des geschätzten 1RM: %1 %2 (%3).</translation>
     </message>
     <message>
         <source>Unclear</source>
@@ -1516,10 +1461,6 @@
     <message>
         <source>%1 as if lines were straight</source>
         <translation>%1 als gäbe es keine Krümmung</translation>
-    </message>
-    <message>
-        <source>Better or worse: the %1 interval with day-to-day noise and bend leaves out zero. Held: the %2 interval lies within the smallest change that matters. Else unclear.</source>
-        <translation>Besser oder schlechter: Das %1-Intervall mit Tag-zu-Tag-Streuung und Krümmung schließt die Null aus. Gehalten: Das %2-Intervall liegt innerhalb der kleinsten bedeutsamen Änderung. Sonst unklar.</translation>
     </message>
 </context>
 <context>
@@ -3894,22 +3835,6 @@
         <translation>die Kalibrierung braucht drei Maxima, die wenige Tage vor oder nach einer Schätzung gehoben wurden</translation>
     </message>
     <message>
-        <source>The surface changed (%1, then %2): a difference may be its doing. Tests over that change are marked.</source>
-        <translation>Der Untergrund hat gewechselt (%1, dann %2): Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
-    </message>
-    <message>
-        <source>The device changed (%1, then %2): a difference may be its doing. Tests over that change are marked.</source>
-        <translation>Das Messgerät hat gewechselt (%1, dann %2): Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
-    </message>
-    <message>
-        <source>The footwear changed (%1, then %2): a difference may be its doing. Tests over that change are marked.</source>
-        <translation>Das Schuhwerk hat gewechselt (%1, dann %2): Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
-    </message>
-    <message>
-        <source>The technique changed (%1, then %2): a difference may be its doing. Tests over that change are marked.</source>
-        <translation>Die Technik hat gewechselt (%1, dann %2): Ein Unterschied kann daran liegen. Tests, die das betrifft, sind gekennzeichnet.</translation>
-    </message>
-    <message>
         <source>surface: %1, then %2</source>
         <translation>Untergrund: %1, dann %2</translation>
     </message>
@@ -3940,10 +3865,6 @@
     <message>
         <source>the later session&apos;s device reads %1 m/s against the earlier one&apos;s: taken off its speeds, line and estimate here, and its uncertainty (SE %2) added to the readings</source>
         <translation>Das Gerät der späteren Einheit zeigt %1 m/s gegenüber dem der früheren: hier von ihren Geschwindigkeiten, ihrer Geraden und Schätzung abgezogen, und die Unsicherheit davon (SE %2) ist in den Urteilen enthalten</translation>
-    </message>
-    <message>
-        <source>measured with different devices: part of the change may be theirs</source>
-        <translation>Mit verschiedenen Messgeräten gemessen: Ein Teil der Änderung kann von ihnen stammen</translation>
     </message>
     <message>
         <source>the device of one session is not known: part of the change may be the device&apos;s</source>
@@ -5014,16 +4935,452 @@
         <translation>%1 Punkte (%2 bis %3): ungleicher</translation>
     </message>
     <message>
-        <source>%1 points (%2 to %3): no clear change</source>
-        <translation>%1 Punkte (%2 bis %3): keine klare Änderung</translation>
-    </message>
-    <message>
         <source>estimated 1RM %1; to plan with %2 to %3, by the line and the MVT&apos;s own SD alone: days and bend leave it unbounded</source>
         <translation>geschätztes 1RM %1; zum Planen %2 bis %3, aus der Geraden und der SD der MVT allein: mit Tagen und Krümmung bleibt es unbegrenzt</translation>
     </message>
     <message>
         <source>estimated 1RM %1; to plan with %2 to %3, by the line alone: days and bend leave it unbounded</source>
         <translation>geschätztes 1RM %1; zum Planen %2 bis %3, aus der Geraden allein: mit Tagen und Krümmung bleibt es unbegrenzt</translation>
+    </message>
+    <message>
+        <source>%1 (%2 %3, %4 to %5; shows from %6)</source>
+        <translation>%1 (%2 %3, %4 bis %5; zeigt ab %6)</translation>
+    </message>
+    <message>
+        <source>%1 (leaning up: %2 %3, %4 to %5; shows from %6)</source>
+        <translation>%1 (eher nach oben: %2 %3, %4 bis %5; zeigt ab %6)</translation>
+    </message>
+    <message>
+        <source>%1 (leaning down: %2 %3, %4 to %5; shows from %6)</source>
+        <translation>%1 (eher nach unten: %2 %3, %4 bis %5; zeigt ab %6)</translation>
+    </message>
+    <message>
+        <source>%1 points (%2 to %3): no clear change; shows from %4</source>
+        <translation>%1 Punkte (%2 bis %3): keine klare Änderung; zeigt ab %4</translation>
+    </message>
+    <message>
+        <source>%1 points (%2 to %3): no clear change, leaning to more uneven; shows from %4</source>
+        <translation>%1 Punkte (%2 bis %3): keine klare Änderung, eher ungleicher; zeigt ab %4</translation>
+    </message>
+    <message>
+        <source>%1 points (%2 to %3): no clear change, leaning to less uneven; shows from %4</source>
+        <translation>%1 Punkte (%2 bis %3): keine klare Änderung, eher weniger ungleich; zeigt ab %4</translation>
+    </message>
+    <message>
+        <source>published, not yours</source>
+        <translation>veröffentlicht, kein eigener Wert</translation>
+    </message>
+    <message>
+        <source>published day-to-day noise: %1</source>
+        <translation>veröffentlichte Tag-zu-Tag-Streuung: %1</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own: one true maximum, drawn towards the lift&apos;s figure</source>
+        <translation>eigener Wert des Athleten: ein echtes Maximum, zum Wert der Übung hin gezogen</translation>
+    </message>
+    <message>
+        <source>the athlete&apos;s own: mean of %1 true maxima, drawn towards the lift&apos;s figure</source>
+        <translation>eigener Wert des Athleten: Mittel aus %1 echten Maxima, zum Wert der Übung hin gezogen</translation>
+    </message>
+    <message>
+        <source>unclear, leaning to better</source>
+        <translation>unklar, eher besser</translation>
+    </message>
+    <message>
+        <source>unclear, leaning to worse</source>
+        <translation>unklar, eher schlechter</translation>
+    </message>
+    <message>
+        <source>the lift moves the body, and the session has no body mass</source>
+        <translation>die Übung bewegt den Körper, und die Einheit hat keine Körpermasse</translation>
+    </message>
+    <message>
+        <source>the device changed (%1, then %2): part of the change may be its doing</source>
+        <translation>das Gerät hat gewechselt (%1, dann %2): ein Teil der Veränderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>the place changed (%1, then %2): part of the change may be its doing</source>
+        <translation>der Ort hat gewechselt (%1, dann %2): ein Teil der Veränderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>the technique changed (%1, then %2): part of the change may be its doing</source>
+        <translation>die Technik hat gewechselt (%1, dann %2): ein Teil der Veränderung kann daran liegen</translation>
+    </message>
+    <message>
+        <source>place: %1, then %2</source>
+        <translation>Ort: %1, dann %2</translation>
+    </message>
+    <message>
+        <source>on another surface</source>
+        <translation>auf anderem Untergrund</translation>
+    </message>
+    <message>
+        <source>by another device</source>
+        <translation>mit anderem Gerät</translation>
+    </message>
+    <message>
+        <source>in other footwear</source>
+        <translation>in anderem Schuhwerk</translation>
+    </message>
+    <message>
+        <source>in another place</source>
+        <translation>an anderem Ort</translation>
+    </message>
+    <message>
+        <source>by another technique</source>
+        <translation>mit anderer Technik</translation>
+    </message>
+    <message>
+        <source>not comparable</source>
+        <translation>nicht vergleichbar</translation>
+    </message>
+    <message>
+        <source>not comparable: %1</source>
+        <translation>nicht vergleichbar: %1</translation>
+    </message>
+    <message>
+        <source>compared %1</source>
+        <translation>verglichen %1</translation>
+    </message>
+    <message>
+        <source>%1 was not lifted on %2</source>
+        <translation>%1 am %2 nicht geschafft</translation>
+    </message>
+    <message>
+        <source>measured by another device (%1, then %2), and no study says how the two differ</source>
+        <translation>mit einem anderen Gerät gemessen (%1, dann %2), und keine Studie sagt, wie sich die beiden unterscheiden</translation>
+    </message>
+    <message>
+        <source>some sets measured by both devices at once, a study of the two, make such days comparable</source>
+        <translation>einige Sätze, von beiden Geräten zugleich gemessen, eine Studie der beiden, machen solche Tage vergleichbar</translation>
+    </message>
+    <message>
+        <source>the estimate is not under the %1 that were not lifted that day: the line reads high, and plans keep under that load</source>
+        <translation>die Schätzung liegt nicht unter den %1, die an diesem Tag nicht geschafft wurden: die Linie liest hoch, und Pläne bleiben unter dieser Last</translation>
+    </message>
+    <message>
+        <source>%1 was lifted that day and %2 was not: the max lies between</source>
+        <translation>%1 an diesem Tag geschafft, %2 nicht: das Maximum liegt dazwischen</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 aus %2</translation>
+    </message>
+    <message>
+        <source>%1, as %2 says of the lift that day</source>
+        <translation>%1, wie %2 über die Übung an dem Tag sagt</translation>
+    </message>
+    <message>
+        <source>%1, as %2 says of the same lift: a lift has one device in a session (a column session, 1 or 2, tells two sessions of a day apart)</source>
+        <translation>%1, wie %2 über dieselbe Übung sagt: eine Übung hat in einer Einheit ein Gerät (eine Spalte session, 1 oder 2, unterscheidet zwei Einheiten eines Tages)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;, as an earlier row of this test says</source>
+        <translation>„%1“, wie eine frühere Zeile dieses Tests sagt</translation>
+    </message>
+    <message>
+        <source>another roster of &quot;%1&quot;</source>
+        <translation>eine andere Liste von „%1“</translation>
+    </message>
+    <message>
+        <source>the station &quot;%1&quot; told otherwise</source>
+        <translation>die Station „%1“ anders beschrieben</translation>
+    </message>
+    <message>
+        <source>an RPE from 1 to 10 in halves, such as 8.5</source>
+        <translation>eine RPE von 1 bis 10 in halben Schritten, etwa 8.5</translation>
+    </message>
+    <message>
+        <source>none: %1 says that the set was not lifted</source>
+        <translation>keine: %1 sagt, dass der Satz nicht geschafft wurde</translation>
+    </message>
+    <message>
+        <source>%1, the turn after the one before</source>
+        <translation>%1, die Reihe nach der vorigen</translation>
+    </message>
+    <message>
+        <source>loads in kg with blanks between, from light to heavy: 40 60 80</source>
+        <translation>Lasten in kg mit Leerzeichen dazwischen, von leicht nach schwer: 40 60 80</translation>
+    </message>
+    <message>
+        <source>one more test: the station stands further up</source>
+        <translation>ein weiterer Test: die Station steht weiter oben</translation>
+    </message>
+    <message>
+        <source>the number of the turn, from 1 on</source>
+        <translation>die Nummer der Reihe, ab 1</translation>
+    </message>
+    <message>
+        <source>a test of the log</source>
+        <translation>ein Test des Logbuchs</translation>
+    </message>
+    <message>
+        <source>a station of the log or of the files</source>
+        <translation>eine Station des Logbuchs oder der Dateien</translation>
+    </message>
+    <message>
+        <source>that station as the log has it</source>
+        <translation>diese Station, wie das Logbuch sie hat</translation>
+    </message>
+    <message>
+        <source>the roster of that day as the log has it</source>
+        <translation>die Liste dieses Tages, wie das Logbuch sie hat</translation>
+    </message>
+    <message>
+        <source>lifted, not lifted, not possible or nothing</source>
+        <translation>lifted, not lifted, not possible oder nichts</translation>
+    </message>
+    <message>
+        <source>nothing where the load or the lift was not possible</source>
+        <translation>nichts, wo die Last oder die Übung nicht möglich war</translation>
+    </message>
+    <message>
+        <source>nothing where the load was not lifted</source>
+        <translation>nichts, wo die Last nicht geschafft wurde</translation>
+    </message>
+    <message>
+        <source>nothing where the load was lifted</source>
+        <translation>nichts, wo die Last geschafft wurde</translation>
+    </message>
+    <message>
+        <source>no load of a test</source>
+        <translation>keine Last bei einem Test</translation>
+    </message>
+    <message>
+        <source>That set of equipment is not in the log any more.</source>
+        <translation>Diese Ausrüstung ist nicht mehr im Logbuch.</translation>
+    </message>
+    <message>
+        <source>set of equipment %1</source>
+        <translation>Ausrüstung %1</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has %2 stations in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch %2 Stationen im Logbuch. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has 1 station in the log. Nothing was removed.</source>
+        <translation>„%1“ hat noch 1 Station im Logbuch. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has conditions in %2 sessions. Nothing was removed.</source>
+        <translation>„%1“ hat noch Bedingungen in %2 Einheiten. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still has conditions in 1 session. Nothing was removed.</source>
+        <translation>„%1“ hat noch Bedingungen in 1 Einheit. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still stands on %2 rosters. Nothing was removed.</source>
+        <translation>„%1“ steht noch auf %2 Listen. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; still stands on 1 roster. Nothing was removed.</source>
+        <translation>„%1“ steht noch auf 1 Liste. Nichts wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>the roster of &apos;%1&apos; on %2</source>
+        <translation>die Liste von „%1“ am %2</translation>
+    </message>
+    <message>
+        <source>That station is in the log already. Nothing was changed.</source>
+        <translation>Diese Station ist schon im Logbuch. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>That station is not in the log any more.</source>
+        <translation>Diese Station ist nicht mehr im Logbuch.</translation>
+    </message>
+    <message>
+        <source>That station is not in the log any more. Nothing was changed.</source>
+        <translation>Diese Station ist nicht mehr im Logbuch. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a name that no other station has</source>
+        <translation>einen Namen, den keine andere Station hat</translation>
+    </message>
+    <message>
+        <source>station %1</source>
+        <translation>Station %1</translation>
+    </message>
+    <message>
+        <source>the entry of the station &apos;%1&apos; is not as it was written</source>
+        <translation>der Eintrag der Station „%1“ ist nicht so, wie er geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>Rosters: %1 were written, %2 are there.</source>
+        <translation>Listen: %1 wurden geschrieben, %2 sind da.</translation>
+    </message>
+    <message>
+        <source>Rosters: as many as were written, but not the same.</source>
+        <translation>Listen: so viele, wie geschrieben wurden, aber nicht dieselben.</translation>
+    </message>
+    <message>
+        <source>Stations: %1 were written, %2 are there.</source>
+        <translation>Stationen: %1 wurden geschrieben, %2 sind da.</translation>
+    </message>
+    <message>
+        <source>Stations: as many as were written, but not the same.</source>
+        <translation>Stationen: so viele, wie geschrieben wurden, aber nicht dieselben.</translation>
+    </message>
+    <message>
+        <source>%1 velocities of a load that was not lifted</source>
+        <translation>%1 Geschwindigkeiten einer Last, die nicht geschafft wurde</translation>
+    </message>
+    <message>
+        <source>a reason why a load was not lifted that was</source>
+        <translation>ein Grund, warum eine geschaffte Last nicht geschafft wurde</translation>
+    </message>
+    <message>
+        <source>a surface that is no text</source>
+        <translation>ein Untergrund, der kein Text ist</translation>
+    </message>
+    <message>
+        <source>a technique that is no text</source>
+        <translation>eine Technik, die kein Text ist</translation>
+    </message>
+    <message>
+        <source>an RPE from 1 to 10 in halves</source>
+        <translation>eine RPE von 1 bis 10 in halben Schritten</translation>
+    </message>
+    <message>
+        <source>footwear that is no text</source>
+        <translation>Schuhe, die kein Text sind</translation>
+    </message>
+    <message>
+        <source>no velocity: what was not lifted has none</source>
+        <translation>keine Geschwindigkeit: was nicht geschafft wurde, hat keine</translation>
+    </message>
+    <message>
+        <source>such a reason only of a load that was not lifted</source>
+        <translation>einen solchen Grund nur bei einer Last, die nicht geschafft wurde</translation>
+    </message>
+    <message>
+        <source>the day of the roster</source>
+        <translation>den Tag der Liste</translation>
+    </message>
+    <message>
+        <source>the name of the station</source>
+        <translation>den Namen der Station</translation>
+    </message>
+    <message>
+        <source>%1 has no name among other logs.</source>
+        <translation>%1 hat keinen Namen unter anderen Logbüchern.</translation>
+    </message>
+    <message>
+        <source>Names among other logs: %1 are there of %2 things.</source>
+        <translation>Namen unter anderen Logbüchern: %1 sind da für %2 Dinge.</translation>
+    </message>
+    <message>
+        <source>Rows of %1: %2 were written, %3 are there.</source>
+        <translation>Zeilen von %1: %2 wurden geschrieben, %3 sind da.</translation>
+    </message>
+    <message>
+        <source>Rows of %1: as many as were written, but not the same.</source>
+        <translation>Zeilen von %1: so viele, wie geschrieben wurden, aber nicht dieselben.</translation>
+    </message>
+    <message>
+        <source>The hash of %1 is not that of its content.</source>
+        <translation>Der Hashwert von %1 ist nicht der seines Inhalts.</translation>
+    </message>
+    <message>
+        <source>it holds a UUID or a hash that is none</source>
+        <translation>es enthält eine UUID oder einen Hashwert, der keiner ist</translation>
+    </message>
+    <message>
+        <source>The two sessions are not one day on two devices any more. Nothing was changed.</source>
+        <translation>Die beiden Einheiten sind nicht mehr ein Tag auf zwei Geräten. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>a load of a lift that was not possible</source>
+        <translation>eine Last einer Übung, die nicht möglich war</translation>
+    </message>
+    <message>
+        <source>a load of a test</source>
+        <translation>eine Last eines Tests</translation>
+    </message>
+    <message>
+        <source>both at once of a test without sides</source>
+        <translation>beide zugleich bei einem Test ohne Seiten</translation>
+    </message>
+    <message>
+        <source>left and right, where both are tested as well</source>
+        <translation>links und rechts, wo auch beide zugleich getestet werden</translation>
+    </message>
+    <message>
+        <source>the best %1 of which the best counts</source>
+        <translation>die besten %1, von denen der beste zählt</translation>
+    </message>
+    <message>
+        <source>the best 1 to 50 attempts, or all</source>
+        <translation>die besten 1 bis 50 Versuche oder alle</translation>
+    </message>
+    <message>
+        <source>the mean of the best attempts, or the best one</source>
+        <translation>den Mittelwert der besten Versuche oder den besten</translation>
+    </message>
+    <message>
+        <source>1 to 50 sets, or none said</source>
+        <translation>1 bis 50 Sätze oder keine Angabe</translation>
+    </message>
+    <message>
+        <source>a ladder that does not rise</source>
+        <translation>eine Leiter, die nicht steigt</translation>
+    </message>
+    <message>
+        <source>a ladder without a lift</source>
+        <translation>eine Leiter ohne Übung</translation>
+    </message>
+    <message>
+        <source>a lift and tests at one station</source>
+        <translation>eine Übung und Tests an einer Station</translation>
+    </message>
+    <message>
+        <source>a lift, or a test or a few</source>
+        <translation>eine Übung oder ein Test oder einige</translation>
+    </message>
+    <message>
+        <source>a station at which nothing is done</source>
+        <translation>eine Station, an der nichts gemacht wird</translation>
+    </message>
+    <message>
+        <source>an athlete twice</source>
+        <translation>ein Sportler zweimal</translation>
+    </message>
+    <message>
+        <source>each athlete once on a roster</source>
+        <translation>jeden Sportler einmal auf einer Liste</translation>
+    </message>
+    <message>
+        <source>each test once at a station</source>
+        <translation>jeden Test einmal an einer Station</translation>
+    </message>
+    <message>
+        <source>loads for a lift only</source>
+        <translation>Lasten nur bei einer Übung</translation>
+    </message>
+    <message>
+        <source>loads from light to heavy</source>
+        <translation>Lasten von leicht nach schwer</translation>
+    </message>
+    <message>
+        <source>A comparison needs two sessions of this lift with sets that count. The log holds %1.</source>
+        <translation>Ein Vergleich braucht zwei Einheiten dieser Übung mit gewerteten Sätzen. Das Protokoll enthält %1.</translation>
+    </message>
+    <message>
+        <source>Too few sets of two reps to say what more reps would do.</source>
+        <translation>Zu wenige Sätze mit zwei Wiederholungen, um zu sagen, was mehr Wiederholungen brächten.</translation>
+    </message>
+    <message>
+        <source>No check load is set for this lift: nothing is followed in the squad.</source>
+        <translation>Für diese Übung ist keine Prüflast festgelegt: Im Kader wird nichts verfolgt.</translation>
+    </message>
+    <message>
+        <source>%1 has no session of this lift in either.</source>
+        <translation>%1 hat in keinem der beiden Zeiträume eine Einheit dieser Übung.</translation>
+    </message>
+    <message>
+        <source>it has been changed by another window since</source>
+        <translation>ein anderes Fenster hat es inzwischen geändert</translation>
     </message>
 </context>
 <context>
@@ -5043,28 +5400,6 @@
     <message>
         <source>%1 (%2 sets)</source>
         <translation>%1 (%2 Sätze)</translation>
-    </message>
-    <message>
-        <source>The line is of %1.</source>
-        <translation>Die Gerade ist vom %1.</translation>
-    </message>
-    <message numerus="yes">
-        <source>The line is of %1, %n days old.</source>
-        <translation>
-            <numerusform>Die Gerade ist vom %1, %n Tag alt.</numerusform>
-            <numerusform>Die Gerade ist vom %1, %n Tage alt.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The line is of %1, %n weeks old.</source>
-        <translation>
-            <numerusform>Die Gerade ist vom %1, %n Woche alt.</numerusform>
-            <numerusform>Die Gerade ist vom %1, %n Wochen alt.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>That is old: over %1 weeks a line moves with training, so test again, or go by the speeds (common practice).</source>
-        <translation>Das ist alt: In mehr als %1 Wochen verschiebt das Training eine Gerade. Besser neu testen oder nach den Geschwindigkeiten gehen (übliche Praxis).</translation>
     </message>
     <message>
         <source>%1 (up to %2)</source>
@@ -5110,10 +5445,6 @@
         <translation>Was zu beachten ist und woher die Zahlen stammen</translation>
     </message>
     <message>
-        <source>Extrapolated: the load lies beyond that session&apos;s loads.</source>
-        <translation>Extrapoliert: Die Last liegt außerhalb der Lasten jener Einheit.</translation>
-    </message>
-    <message>
         <source>The last session&apos;s change: %1</source>
         <translation>Zur Änderung der letzten Einheit: %1</translation>
     </message>
@@ -5141,20 +5472,8 @@
 <context>
     <name>SeasonRows</name>
     <message>
-        <source>%1 #%2</source>
-        <translation>%1 #%2</translation>
-    </message>
-    <message>
         <source>Device: %1</source>
         <translation>Messgerät: %1</translation>
-    </message>
-    <message>
-        <source>The load lies beyond the session&apos;s loads: extrapolated.</source>
-        <translation>Die Last liegt jenseits der Lasten dieser Einheit: extrapoliert.</translation>
-    </message>
-    <message>
-        <source>The device&apos;s bias against the baseline&apos;s, %1 m/s, is taken off in change, trend and chart.</source>
-        <translation>Der Bias des Messgeräts gegen das der Bezugseinheit, %1 m/s, ist in Änderung, Trend und Diagramm abgezogen.</translation>
     </message>
     <message>
         <source>Day</source>
@@ -5207,38 +5526,6 @@
     <message>
         <source>not bounded</source>
         <translation>nicht begrenzt</translation>
-    </message>
-    <message>
-        <source>No trend: %1.</source>
-        <translation>Kein Trend: %1.</translation>
-    </message>
-    <message>
-        <source> (%1 %2)</source>
-        <translation> (%1 %2)</translation>
-    </message>
-    <message>
-        <source>%1 is the baseline: nothing later to compare with it.</source>
-        <translation>%1 ist der Bezug: Es gibt nichts Späteres, das mit ihm zu vergleichen wäre.</translation>
-    </message>
-    <message>
-        <source>%1 against %2: no figure.</source>
-        <translation>%1 gegen %2: keine Zahl.</translation>
-    </message>
-    <message>
-        <source>%1 against %2: %3 m/s (%4), %5.</source>
-        <translation>%1 gegen %2: %3 m/s (%4), %5.</translation>
-    </message>
-    <message>
-        <source>Trend over %1 sessions: %2, %3</source>
-        <translation>Trend über %1 Einheiten: %2, %3</translation>
-    </message>
-    <message>
-        <source>%1 m/s per week</source>
-        <translation>%1 m/s pro Woche</translation>
-    </message>
-    <message>
-        <source>%1 m/s per month</source>
-        <translation>%1 m/s pro Monat</translation>
     </message>
     <message>
         <source>As if lines were straight: %1 m/s</source>
@@ -5321,10 +5608,6 @@
             <numerusform>Die Einheit vom %1 auf den %2 verschieben, %n Tage entfernt?</numerusform>
         </translation>
     </message>
-    <message>
-        <source>The device is one for the whole session: the sets of %1 will stand under %2 too, no longer under %3. Change it?</source>
-        <translation>Das Gerät gilt für die ganze Einheit: auch die Sätze von %1 stehen dann unter %2 und nicht mehr unter %3. Ändern?</translation>
-    </message>
     <message numerus="yes">
         <source>Moved to %1 with %n set(s), from %2. Ctrl+Z moves it back.</source>
         <translation>
@@ -5365,14 +5648,6 @@
     <message>
         <source>Found %1 among the speeds, expected a speed in m/s. The load stands first, and a ! for a true maximum follows it: 92.5! 0.18.</source>
         <translation>%1 unter den Geschwindigkeiten gefunden, erwartet: eine Geschwindigkeit in m/s. Die Last steht vorn, ein ! für ein echtes Maximum dahinter: 92,5! 0,18.</translation>
-    </message>
-    <message>
-        <source>Expected the reps&apos; speeds in m/s after the load: 60 0.92 0.90 0.88.</source>
-        <translation>Erwartet: nach der Last die Geschwindigkeiten der Wiederholungen in m/s: 60 0,92 0,90 0,88.</translation>
-    </message>
-    <message>
-        <source>Found %1, expected a speed above 0. A rep that did not go up has none: leave it out and say so in a note (# missed).</source>
-        <translation>%1 gefunden, erwartet: eine Geschwindigkeit über 0. Eine nicht gelungene Wiederholung hat keine: weglassen und in einer Notiz vermerken (# misslungen).</translation>
     </message>
     <message>
         <source>Found %1, expected a speed under 10 m/s, such as 0.92.</source>
@@ -5419,44 +5694,68 @@
         <translation>%1?</translation>
     </message>
     <message>
-        <source>%1 m/s</source>
-        <translation>%1 m/s</translation>
-    </message>
-    <message>
-        <source>%1? Today&apos;s line says about %2 at that load.</source>
-        <translation>%1? Die Gerade von heute sagt bei dieser Last etwa %2.</translation>
-    </message>
-    <message>
-        <source>%1? Last time&apos;s line says about %2 at that load.</source>
-        <translation>%1? Die Gerade vom letzten Mal sagt bei dieser Last etwa %2.</translation>
-    </message>
-    <message>
-        <source>%1? The set&apos;s fastest rep is %2, and a later rep is fast again.</source>
-        <translation>%1? Die schnellste Wiederholung des Satzes hat %2, und eine spätere ist wieder schnell.</translation>
-    </message>
-    <message>
-        <source>%1? The lighter %3 went up at %2 today: speed falls as load rises.</source>
-        <translation>%1? Die leichteren %3 gingen heute mit %2 hoch: Mit steigender Last sinkt die Geschwindigkeit.</translation>
-    </message>
-    <message>
-        <source>%1? Today&apos;s heaviest load is %2.</source>
-        <translation>%1? Die schwerste Last von heute ist %2.</translation>
-    </message>
-    <message>
-        <source>%1? The heaviest load of today and last time is %2.</source>
-        <translation>%1? Die schwerste Last von heute und vom letzten Mal ist %2.</translation>
-    </message>
-    <message>
-        <source>%1? Today&apos;s lightest load is %2.</source>
-        <translation>%1? Die leichteste Last von heute ist %2.</translation>
-    </message>
-    <message>
-        <source>%1? The lightest load of today and last time is %2.</source>
-        <translation>%1? Die leichteste Last von heute und vom letzten Mal ist %2.</translation>
-    </message>
-    <message>
         <source>Enter takes it as typed; Esc leaves it for you to correct.</source>
         <translation>Enter übernimmt es wie eingegeben; Esc lässt es zum Berichtigen stehen.</translation>
+    </message>
+    <message>
+        <source>Expected the reps&apos; speeds in m/s after the load (60 0.92 0.90 0.88), or - where it was not lifted (95 -).</source>
+        <translation>Erwartet: nach der Last die Geschwindigkeiten der Wiederholungen in m/s (60 0,92 0,90 0,88), oder -, wo sie nicht geschafft wurde (95 -).</translation>
+    </message>
+    <message>
+        <source>Found %1, expected a speed above 0. A load that was not lifted is typed 95 -; a rep that did not go up has no speed: leave it away and say so in a note (# last one missed).</source>
+        <translation>Gefunden: %1, erwartet: eine Geschwindigkeit über 0. Eine nicht geschaffte Last wird 95 - getippt; eine Wiederholung, die nicht hochging, hat keine Geschwindigkeit: weglassen und in einer Notiz sagen (# letzte nicht geschafft).</translation>
+    </message>
+    <message>
+        <source>Found %1 after the load, expected speeds, or - where it was not lifted: 95 -, 95 - # why.</source>
+        <translation>Gefunden: %1 nach der Last, erwartet: Geschwindigkeiten, oder -, wo sie nicht geschafft wurde: 95 -, 95 - # warum.</translation>
+    </message>
+    <message>
+        <source>Found %1 beside other figures: a load that was not lifted stands alone (95 - # why), and a set with speeds was lifted (95 0.31 # last one missed).</source>
+        <translation>Gefunden: %1 neben anderen Zahlen. Eine nicht geschaffte Last steht allein (95 - # warum), und ein Satz mit Geschwindigkeiten wurde geschafft (95 0,31 # letzte nicht geschafft).</translation>
+    </message>
+    <message>
+        <source>Found %1 in front: the load stands before it (95 -). Alone it says that the lift was not possible: - # why.</source>
+        <translation>Gefunden: %1 am Anfang. Die Last steht davor (95 -). Allein sagt es, dass die Übung nicht möglich war: - # warum.</translation>
+    </message>
+    <message>
+        <source>Found %1, expected the load alone before /: a load that was not possible is typed 100 / # why.</source>
+        <translation>Gefunden: %1, erwartet: die Last allein vor /. Eine Last, die nicht möglich war, wird 100 / # warum getippt.</translation>
+    </message>
+    <message>
+        <source>Found %1 without a load: a load that was not possible is typed 100 / # why, the lift - # why.</source>
+        <translation>Gefunden: %1 ohne Last. Eine Last, die nicht möglich war, wird 100 / # warum getippt, die Übung - # warum.</translation>
+    </message>
+    <message>
+        <source>Expected # and why it was not possible, at the end.</source>
+        <translation>Erwartet: # und am Ende, warum es nicht möglich war.</translation>
+    </message>
+    <message>
+        <source>Found %1, expected an effort from 1 to 10 in halves: @8 or @8.5.</source>
+        <translation>Gefunden: %1, erwartet: eine Anstrengung von 1 bis 10 in halben Schritten: @8 oder @8,5.</translation>
+    </message>
+    <message>
+        <source>Found a second effort, %1; expected one for the set.</source>
+        <translation>Gefunden: eine zweite Anstrengung, %1; erwartet: eine für den Satz.</translation>
+    </message>
+    <message>
+        <source>Found %1 in front, expected the load first: 60 0.92 @8.</source>
+        <translation>Gefunden: %1 am Anfang, erwartet: zuerst die Last: 60 0,92 @8.</translation>
+    </message>
+    <message>
+        <source>Found %1: l, r and b are sides, and a lift has none. A name takes two letters.</source>
+        <translation>Gefunden: %1. l, r und b sind Seiten, und eine Übung hat keine. Ein Name braucht zwei Buchstaben.</translation>
+    </message>
+    <message>
+        <source>Nobody here is called %1.</source>
+        <translation>Hier heißt niemand %1.</translation>
+    </message>
+    <message>
+        <source>Found %1: a name takes two letters.</source>
+        <translation>Gefunden: %1. Ein Name braucht zwei Buchstaben.</translation>
+    </message>
+    <message>
+        <source>Down puts %1 in its place.</source>
+        <translation>Pfeil ab setzt %1 an seine Stelle.</translation>
     </message>
 </context>
 <context>
@@ -5552,10 +5851,6 @@
         <translation>Geschätztes 1RM</translation>
     </message>
     <message>
-        <source>%1 better, %2 worse, %3 held, %4 unclear, %5 without a figure.</source>
-        <translation>%1 besser, %2 schlechter, %3 gehalten, %4 unklar, %5 ohne Angabe.</translation>
-    </message>
-    <message>
         <source>Athlete</source>
         <translation>Athlet</translation>
     </message>
@@ -5584,12 +5879,131 @@
         <translation>Kleinste bedeutsame Änderung: %1</translation>
     </message>
     <message>
-        <source>Of a block its last session that makes a line stands, of a date the nearest. Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size in each.</source>
-        <translation>Für einen Block steht seine letzte Einheit, die eine Gerade ergibt, für ein Datum die nächstgelegene. Die Befunde enthalten die Tag-zu-Tag-Streuung; die Zeilen sind nach besser, schlechter, gehalten, unklar geordnet und darin nach Größe.</translation>
-    </message>
-    <message>
         <source>Smallest</source>
         <translation>Kleinste</translation>
+    </message>
+</context>
+<context>
+    <name>StationWords</name>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 ×</source>
+        <translation>%1 ×</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: not possible today.</source>
+        <translation>%1: heute nicht möglich.</translation>
+    </message>
+    <message>
+        <source>%1: done.</source>
+        <translation>%1: fertig.</translation>
+    </message>
+    <message>
+        <source>%1: %2 next.</source>
+        <translation>%1: als Nächstes %2.</translation>
+    </message>
+    <message>
+        <source>%1: set %2.</source>
+        <translation>%1: Satz %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 attempts done.</source>
+        <translation>%1 von %2 Versuchen gemacht.</translation>
+    </message>
+    <message>
+        <source>%1 was not lifted, and no load is offered under it.</source>
+        <translation>%1 wurde nicht geschafft, und darunter wird keine Last angeboten.</translation>
+    </message>
+    <message>
+        <source>The ladder goes on above the block&apos;s ceiling.</source>
+        <translation>Die Leiter geht über der Obergrenze des Blocks weiter.</translation>
+    </message>
+    <message>
+        <source>The ladder goes on above the estimated 1RM: type the load if it is meant.</source>
+        <translation>Die Leiter geht über dem geschätzten 1RM weiter: die Last tippen, wenn sie gemeint ist.</translation>
+    </message>
+    <message>
+        <source>No ladder is planned, and there is none of last time.</source>
+        <translation>Es ist keine Leiter geplant, und vom letzten Mal gibt es keine.</translation>
+    </message>
+    <message>
+        <source>%1 was not lifted.</source>
+        <translation>%1 wurde nicht geschafft.</translation>
+    </message>
+    <message>
+        <source>By the ladder of last time.</source>
+        <translation>Nach der Leiter vom letzten Mal.</translation>
+    </message>
+    <message>
+        <source>not possible</source>
+        <translation>nicht möglich</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>a true maximum</source>
+        <translation>ein wahres Maximum</translation>
+    </message>
+    <message>
+        <source>not lifted</source>
+        <translation>nicht geschafft</translation>
+    </message>
+    <message>
+        <source>1 rep</source>
+        <translation>1 Wiederholung</translation>
+    </message>
+    <message>
+        <source>%1 reps</source>
+        <translation>%1 Wiederholungen</translation>
+    </message>
+    <message>
+        <source>fastest %1 m/s</source>
+        <translation>schnellste %1 m/s</translation>
+    </message>
+    <message>
+        <source>felt %1</source>
+        <translation>gefühlt %1</translation>
+    </message>
+    <message>
+        <source>not possible: %1</source>
+        <translation>nicht möglich: %1</translation>
+    </message>
+    <message>
+        <source>%1 not possible</source>
+        <translation>%1 nicht möglich</translation>
+    </message>
+    <message>
+        <source>reads as: %1</source>
+        <translation>gelesen als: %1</translation>
+    </message>
+    <message>
+        <source>Whose is it: %1? Type more of the name.</source>
+        <translation>Wer ist gemeint: %1? Mehr vom Namen tippen.</translation>
     </message>
 </context>
 <context>
@@ -5608,39 +6022,8 @@
 <context>
     <name>Wording</name>
     <message>
-        <source>%1 m/s (SD %2; %3)</source>
-        <translation>%1 m/s (SD %2; %3)</translation>
-    </message>
-    <message>
-        <source>%1 m/s (%2)</source>
-        <translation>%1 m/s (%2)</translation>
-    </message>
-    <message>
-        <source>not known: the readings are made from these two days alone, which calls too much a change</source>
-        <translation>nicht bekannt: Die Befunde beruhen allein auf diesen zwei Tagen, was zu viel als Änderung ausgibt</translation>
-    </message>
-    <message>
-        <source>none found beyond the scatter within a day (%1)</source>
-        <translation>keine gefunden, die über die Streuung innerhalb eines Tages hinausgeht (%1)</translation>
-    </message>
-    <message>
-        <source>SD %1 m/s (%2)</source>
-        <translation>SD %1 m/s (%2)</translation>
-    </message>
-    <message>
         <source>Set one with the lift.</source>
         <translation>Sie wird bei der Übung festgelegt.</translation>
-    </message>
-</context>
-<context>
-    <name>cautions</name>
-    <message>
-        <source>An estimate, not clearance to lift. Near-maximal lifts need a competent spotter or safeties, and a coach&apos;s eye. Pain, illness or return from injury: a qualified practitioner decides. Local rules come first.</source>
-        <translation>Eine Schätzung, keine Freigabe zum Heben. Hebungen nahe dem Maximum brauchen eine fachkundige sichernde Person oder Sicherheitsablagen und ein geschultes Trainerauge. Bei Schmerzen, Krankheit oder Rückkehr nach einer Verletzung entscheidet eine qualifizierte Fachperson. Örtliche Regeln gehen vor.</translation>
-    </message>
-    <message>
-        <source>Loads are estimates, not clearance to lift. Near-maximal lifts need a competent spotter or safeties, and a coach&apos;s eye. Restricted-flow training needs screening for vascular, cardiac, clotting and pressure problems, and trained supervision. Pain, illness or return from injury: a qualified practitioner decides. Local rules come first.</source>
-        <translation>Lasten sind Schätzungen, keine Freigabe zum Heben. Hebungen nahe dem Maximum brauchen eine fachkundige sichernde Person oder Sicherheitsablagen und ein geschultes Trainerauge. Training mit Blutflussrestriktion braucht eine Voruntersuchung auf Gefäß-, Herz-, Gerinnungs- und Blutdruckprobleme und eine geschulte Aufsicht. Bei Schmerzen, Krankheit oder Rückkehr nach einer Verletzung entscheidet eine qualifizierte Fachperson. Örtliche Regeln gehen vor.</translation>
     </message>
 </context>
 <context>
@@ -5722,10 +6105,6 @@
         <source>%1 and %2</source>
         <translation>%1 und %2</translation>
     </message>
-    <message>
-        <source>No sets of this lift were measured by two devices at once. Enter the same sets as two sessions of one athlete and day, each with its device: then they are compared here, and comparisons across the two have the bias taken off.</source>
-        <translation>Zu dieser Übung gibt es keine Sätze, die zwei Messgeräte zugleich gemessen haben. Dieselben Sätze als zwei Einheiten desselben Athleten und Tages eingeben, jede mit ihrem Messgerät: Dann werden sie hier verglichen, und Vergleiche über beide hinweg ziehen den Bias ab.</translation>
-    </message>
 </context>
 <context>
     <name>slopebook::ui::AthleteDialog</name>
@@ -5787,10 +6166,6 @@
     <message>
         <source>Found %1, expected %2.</source>
         <translation>%1 gefunden, erwartet: %2.</translation>
-    </message>
-    <message>
-        <source>change context</source>
-        <translation>Bedingungen ändern</translation>
     </message>
     <message>
         <source>add attempts</source>
@@ -5889,14 +6264,6 @@
         <translation>Ein Doppelklick auf den Versuch bewirkt dasselbe</translation>
     </message>
     <message>
-        <source>take the context over</source>
-        <translation>Bedingungen übernehmen</translation>
-    </message>
-    <message>
-        <source>Surface, device, footwear and technique are taken over from %1: change what differs.</source>
-        <translation>Untergrund, Messgerät, Schuhwerk und Technik sind vom %1 übernommen: ändern, was abweicht.</translation>
-    </message>
-    <message>
         <source>Change the attempt</source>
         <translation>Versuch ändern</translation>
     </message>
@@ -5955,6 +6322,18 @@
     <message>
         <source>Re&amp;move</source>
         <translation>&amp;Entfernen</translation>
+    </message>
+    <message>
+        <source>change conditions</source>
+        <translation>Bedingungen ändern</translation>
+    </message>
+    <message>
+        <source>take the conditions over</source>
+        <translation>Bedingungen übernehmen</translation>
+    </message>
+    <message>
+        <source>The conditions of the tests are taken over from %1: change what differs.</source>
+        <translation>Die Bedingungen der Tests sind vom %1 übernommen: ändern Sie, was abweicht.</translation>
     </message>
 </context>
 <context>
@@ -6164,6 +6543,10 @@
     <message>
         <source>Print preview</source>
         <translation>Druckvorschau</translation>
+    </message>
+    <message>
+        <source>Change of the difference (%1 interval)</source>
+        <translation>Änderung des Unterschieds (Intervall %1)</translation>
     </message>
 </context>
 <context>
@@ -6417,10 +6800,6 @@
         <translation>Papierformat des PDF</translation>
     </message>
     <message>
-        <source>%1 (no. %2)</source>
-        <translation>%1 (Nr. %2)</translation>
-    </message>
-    <message>
         <source>1 point</source>
         <translation>1 Punkt</translation>
     </message>
@@ -6431,10 +6810,6 @@
     <message>
         <source>Choose an athlete and a lift to compare two of their sessions.</source>
         <translation>Athlet und Übung wählen, um zwei ihrer Einheiten zu vergleichen.</translation>
-    </message>
-    <message>
-        <source>A comparison needs two sessions of this lift with sets that count. The log holds %1.</source>
-        <translation>Ein Vergleich braucht zwei Einheiten dieser Übung mit gewerteten Sätzen. Das Protokoll enthält %1.</translation>
     </message>
     <message>
         <source>Save the comparison as PDF</source>
@@ -6637,10 +7012,6 @@
         <translation>Geschwindigkeiten aus einer Messkurve: die Last davor eingeben, dann Enter.</translation>
     </message>
     <message>
-        <source>Load in %1, each rep&apos;s speed in m/s, Enter.  Up: next load.  ! after the load: true maximum.  x after a speed: left out.  # note.</source>
-        <translation>Last in %1, je Wdh. die Geschwindigkeit in m/s, Enter.  Auf: nächste Last.  ! nach der Last: echtes Maximum.  x nach einer Geschwindigkeit: ausgeschlossen.  # Notiz.</translation>
-    </message>
-    <message>
         <source>%1 is above the estimated 1RM of %2: type it if it is meant.</source>
         <translation>%1 liegt über dem geschätzten 1RM von %2: Bitte eintippen, wenn es gemeint ist.</translation>
     </message>
@@ -6651,6 +7022,18 @@
     <message>
         <source>%1 is above the block&apos;s ceiling of %2: type it if it is meant.</source>
         <translation>%1 liegt über der Lastgrenze des Blocks von %2: Bitte eintippen, wenn es gemeint ist.</translation>
+    </message>
+    <message>
+        <source>Load in %1, each rep&apos;s speed in m/s, Enter.  - for speeds: not lifted.  @8: effort.  Up: next load.  ! after the load: true maximum.  x after a speed: left out.  # note.</source>
+        <translation>Last in %1, Geschwindigkeit jeder Wiederholung in m/s, Enter.  - statt Geschwindigkeiten: nicht geschafft.  @8: Anstrengung.  Auf: nächste Last.  ! nach der Last: wahres Maximum.  x nach einer Geschwindigkeit: ausgelassen.  # Notiz.</translation>
+    </message>
+    <message>
+        <source>What was not possible is typed on its own.</source>
+        <translation>Was nicht möglich war, wird für sich getippt.</translation>
+    </message>
+    <message>
+        <source>%1 was not lifted today: type a load if it is meant.</source>
+        <translation>%1 wurde heute nicht geschafft: eine Last tippen, wenn sie gemeint ist.</translation>
     </message>
 </context>
 <context>
@@ -6784,6 +7167,30 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Sets taken: %1, for %2.</source>
         <translation>Übernommene Sätze: %1, für %2.</translation>
+    </message>
+    <message>
+        <source>Next load %1:
+%2 was not lifted</source>
+        <translation>Nächste Last %1:
+%2 nicht geschafft</translation>
+    </message>
+    <message>
+        <source>No next load:
+%1 was not lifted</source>
+        <translation>Keine nächste Last:
+%1 nicht geschafft</translation>
+    </message>
+    <message>
+        <source>note what was not possible</source>
+        <translation>notieren, was nicht möglich war</translation>
+    </message>
+    <message>
+        <source>Noted: %1 was not possible.</source>
+        <translation>Notiert: %1 war nicht möglich.</translation>
+    </message>
+    <message>
+        <source>Noted: the lift was not possible.</source>
+        <translation>Notiert: die Übung war nicht möglich.</translation>
     </message>
 </context>
 <context>
@@ -6988,14 +7395,6 @@ the block&apos;s ceiling of %1</source>
         <translation>Geschätztes 1RM %1 %4 (%2 der Geraden allein: %3)</translation>
     </message>
     <message>
-        <source>The line is too flat, or its points too scattered, to say where it ends (it would read %1). Look at the typed speeds, or lift loads further apart.</source>
-        <translation>Die Gerade ist zu flach, oder ihre Punkte streuen zu sehr, um zu sagen, wo sie endet (abzulesen wären %1). Bitte die eingegebenen Geschwindigkeiten prüfen oder Lasten heben, die weiter auseinanderliegen.</translation>
-    </message>
-    <message>
-        <source>Two loads, the heavier under half of what their line would read (%1): lift a third, heavier load.</source>
-        <translation>Zwei Lasten, die schwerere unter der Hälfte dessen, was ihre Gerade ergäbe (%1): Bitte eine dritte, schwerere Last heben.</translation>
-    </message>
-    <message>
         <source>of the line alone, for comparing sessions: %1 to %2 %3</source>
         <translation>der Geraden allein, zum Vergleich von Einheiten: %1 bis %2 %3</translation>
     </message>
@@ -7107,10 +7506,6 @@ the block&apos;s ceiling of %1</source>
 </context>
 <context>
     <name>slopebook::ui::HistoryModel</name>
-    <message>
-        <source>%1 (no. %2)</source>
-        <translation>%1 (Nr. %2)</translation>
-    </message>
     <message>
         <source>%1 (no bound)</source>
         <translation>%1 (unbegrenzt)</translation>
@@ -7311,10 +7706,6 @@ the block&apos;s ceiling of %1</source>
         <translation>Geraden von %1 Einheiten; ihre Kennwerte stehen in der Tabelle.</translation>
     </message>
     <message>
-        <source>%1 (no. %2)</source>
-        <translation>%1 (Nr. %2)</translation>
-    </message>
-    <message>
         <source>This athlete&apos;s</source>
         <translation>Von diesem Athleten</translation>
     </message>
@@ -7446,6 +7837,10 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Load, %1</source>
         <translation>Last, %1</translation>
+    </message>
+    <message>
+        <source>not lifted</source>
+        <translation>nicht geschafft</translation>
     </message>
 </context>
 <context>
@@ -7724,6 +8119,14 @@ the block&apos;s ceiling of %1</source>
         <source>remove set of equipment</source>
         <translation>Ausrüstung entfernen</translation>
     </message>
+    <message>
+        <source>add station</source>
+        <translation>Station hinzufügen</translation>
+    </message>
+    <message>
+        <source>change station</source>
+        <translation>Station ändern</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::MainWindow</name>
@@ -7968,34 +8371,6 @@ the block&apos;s ceiling of %1</source>
         <translation>Lastreihen für den nächsten Test, beste zuerst</translation>
     </message>
     <message>
-        <source>Too few sets of two reps to say what more reps would do.</source>
-        <translation>Zu wenige Sätze mit zwei Wiederholungen, um zu sagen, was mehr Wiederholungen brächten.</translation>
-    </message>
-    <message>
-        <source>The best ladder can be expected to give the estimated 1RM to ± %1 %2</source>
-        <translation>Von der besten Lastreihe ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 %2 genau liefert</translation>
-    </message>
-    <message>
-        <source>No ladder of these loads can be expected to bound the estimated 1RM</source>
-        <translation>Von keiner Lastreihe aus diesen Lasten ist zu erwarten, dass sie das geschätzte 1RM eingrenzt</translation>
-    </message>
-    <message>
-        <source>The best ladder can be expected to give a change to ± %1 m/s</source>
-        <translation>Von der besten Lastreihe ist zu erwarten, dass sie eine Änderung auf ± %1 m/s genau liefert</translation>
-    </message>
-    <message>
-        <source> (this session&apos;s: ± %1 %2)</source>
-        <translation> (diese Einheit: ± %1 %2)</translation>
-    </message>
-    <message>
-        <source>Half the sets at the lightest and half at the heaviest load would give %1 times that, and could not show a bend.</source>
-        <translation>Die Hälfte der Sätze mit der leichtesten und die Hälfte mit der schwersten Last ergäbe das %1-Fache davon und könnte keine Krümmung zeigen.</translation>
-    </message>
-    <message>
-        <source>Scatter from %1 sessions: SD %2 m/s.</source>
-        <translation>Streuung aus %1 Einheiten: SD %2 m/s.</translation>
-    </message>
-    <message>
         <source>Next test</source>
         <translation>Nächster Test</translation>
     </message>
@@ -8006,10 +8381,6 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Intervals &amp;by</source>
         <translation>Intervall-&amp;Quelle</translation>
-    </message>
-    <message>
-        <source>Beware, its loads: %1. No ladder without that was found under these settings: more steps, a heavier load or plates between them may give one.</source>
-        <translation>Achtung, ihre Lasten: %1. Mit diesen Einstellungen wurde keine Lastreihe ohne das gefunden: mehr Stufen, eine schwerere Last oder Scheiben dazwischen können eine ergeben.</translation>
     </message>
     <message>
         <source>What two tests can show before they are done, and what would settle what is unclear</source>
@@ -8048,10 +8419,6 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Choose a lift, or every lift.</source>
         <translation>Eine Übung wählen, oder jede Übung.</translation>
-    </message>
-    <message>
-        <source>A repeat test is marked in the session&apos;s details: same conditions, within a few days. Readings use the athlete&apos;s own day-to-day noise from %1 repeat tests on, else the log&apos;s from as many, else the published figure.</source>
-        <translation>Ein Wiederholungstest wird in den Details der Einheit angegeben: gleiche Bedingungen, innerhalb weniger Tage. Befunde verwenden ab %1 Wiederholungstests die eigene Tag-zu-Tag-Streuung des Athleten, sonst ab ebenso vielen die des Protokolls, sonst den veröffentlichten Wert.</translation>
     </message>
     <message>
         <source>Ever&amp;y lift</source>
@@ -8256,10 +8623,6 @@ the block&apos;s ceiling of %1</source>
         <translation>m/s</translation>
     </message>
     <message>
-        <source>%1 (no. %2)</source>
-        <translation>%1 (Nr. %2)</translation>
-    </message>
-    <message>
         <source>the ceiling</source>
         <translation>die Lastgrenze</translation>
     </message>
@@ -8449,18 +8812,6 @@ the block&apos;s ceiling of %1</source>
         <translation>Erst eine Ausrüstung anlegen: die vorhandenen Stangen und Scheiben.</translation>
     </message>
     <message>
-        <source>Every load of this set of equipment.</source>
-        <translation>Jede Last mit dieser Ausrüstung.</translation>
-    </message>
-    <message>
-        <source>The aim is %1; to be built: %2.</source>
-        <translation>Ziel ist %1; zusammenzustellen: %2.</translation>
-    </message>
-    <message>
-        <source>The aim is %1 to %2; to be built: %3.</source>
-        <translation>Ziel ist %1 bis %2; zusammenzustellen: %3.</translation>
-    </message>
-    <message>
         <source>Set of equipment</source>
         <translation>Ausrüstung</translation>
     </message>
@@ -8479,10 +8830,6 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Loa&amp;ds</source>
         <translation>Ma&amp;chbare Lasten</translation>
-    </message>
-    <message>
-        <source>A thrown or jumped lift has no 1RM to take a share of: aim at a speed. Every load of this set of equipment.</source>
-        <translation>Eine geworfene oder gesprungene Übung hat kein 1RM, von dem sich ein Anteil nehmen ließe: auf eine Geschwindigkeit zielen. Jede Last dieser Ausrüstung.</translation>
     </message>
     <message>
         <source>The line that is planned from</source>
@@ -8603,22 +8950,6 @@ the block&apos;s ceiling of %1</source>
         <translation>die veröffentlichte Gleichung</translation>
     </message>
     <message>
-        <source>The squad: %1 athletes, %2 points; one point scatters by %3 % of the 1RM about the curve.</source>
-        <translation>Der Kader: %1 Athleten, %2 Punkte; ein Punkt streut um %3 % des 1RM um die Kurve.</translation>
-    </message>
-    <message>
-        <source>Published: %1.</source>
-        <translation>Veröffentlicht: %1.</translation>
-    </message>
-    <message>
-        <source>No published equation is known for this lift and kind of velocity.</source>
-        <translation>Für diese Übung und Art der Geschwindigkeit ist keine veröffentlichte Gleichung bekannt.</translation>
-    </message>
-    <message>
-        <source>People differ: such a share is of others, never of this athlete.</source>
-        <translation>Menschen unterscheiden sich: Ein solcher Anteil gilt für andere, nie für diesen Athleten.</translation>
-    </message>
-    <message>
         <source>Of 1RM, by the squad&apos;s relation</source>
         <translation>Vom 1RM laut Kader</translation>
     </message>
@@ -8640,6 +8971,108 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Rest since the last set</source>
         <translation>Pause seit dem letzten Satz</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::RosterDialog</name>
+    <message>
+        <source>Who is here, %1</source>
+        <translation>Wer ist da, %1</translation>
+    </message>
+    <message>
+        <source>a name; Enter takes the first</source>
+        <translation>ein Name; Enter nimmt den ersten</translation>
+    </message>
+    <message>
+        <source>Not here</source>
+        <translation>Nicht da</translation>
+    </message>
+    <message>
+        <source>Here, in the order of their turns</source>
+        <translation>Da, in der Reihenfolge</translation>
+    </message>
+    <message>
+        <source>&amp;Add</source>
+        <translation>&amp;Hinzu</translation>
+    </message>
+    <message>
+        <source>Add a&amp;ll</source>
+        <translation>A&amp;lle hinzu</translation>
+    </message>
+    <message>
+        <source>As last &amp;time</source>
+        <translation>Wie le&amp;tztes Mal</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>&amp;Weg</translation>
+    </message>
+    <message>
+        <source>&amp;Earlier</source>
+        <translation>F&amp;rüher</translation>
+    </message>
+    <message>
+        <source>Alt+Up does the same in the list</source>
+        <translation>Alt+Auf tut dasselbe in der Liste</translation>
+    </message>
+    <message>
+        <source>Late&amp;r</source>
+        <translation>S&amp;päter</translation>
+    </message>
+    <message>
+        <source>Alt+Down does the same in the list</source>
+        <translation>Alt+Ab tut dasselbe in der Liste</translation>
+    </message>
+    <message>
+        <source>&amp;Find</source>
+        <translation>&amp;Finden</translation>
+    </message>
+    <message>
+        <source>&amp;Here, in turn</source>
+        <translation>&amp;Da, der Reihe nach</translation>
+    </message>
+    <message>
+        <source>Nobody else is called “%1”.</source>
+        <translation>Sonst heißt niemand „%1“.</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::RosterModel</name>
+    <message>
+        <source>%1, whose turn it is</source>
+        <translation>%1, an der Reihe</translation>
+    </message>
+    <message>
+        <source>done %1</source>
+        <translation>fertig %1</translation>
+    </message>
+    <message>
+        <source>next %1</source>
+        <translation>als Nächstes %1</translation>
+    </message>
+    <message>
+        <source>last %1</source>
+        <translation>zuletzt %1</translation>
+    </message>
+    <message>
+        <source>Here today</source>
+        <translation>Heute da</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Nun</translation>
+    </message>
+    <message>
+        <source>Last</source>
+        <translation>Zuletzt</translation>
+    </message>
+    <message>
+        <source>Rest</source>
+        <translation>Pause</translation>
     </message>
 </context>
 <context>
@@ -8807,6 +9240,10 @@ the block&apos;s ceiling of %1</source>
         <source>A new day: the next set begins a session of %1. The session of %2 stands in the list.</source>
         <translation>Ein neuer Tag: der nächste Satz beginnt eine Einheit vom %1. Die Einheit vom %2 steht in der Liste.</translation>
     </message>
+    <message>
+        <source>Choose a lift first: device and place are written down with it.</source>
+        <translation>Wählen Sie zuerst eine Übung: Gerät und Ort werden mit ihr aufgeschrieben.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SessionDialog</name>
@@ -8943,6 +9380,30 @@ the block&apos;s ceiling of %1</source>
         <source>Set %1, %2</source>
         <translation>Satz %1, %2</translation>
     </message>
+    <message>
+        <source>Not &amp;lifted</source>
+        <translation>Nicht &amp;geschafft</translation>
+    </message>
+    <message>
+        <source>Why, where you want to say.</source>
+        <translation>Warum, wenn Sie es sagen wollen.</translation>
+    </message>
+    <message>
+        <source>&amp;RPE</source>
+        <translation>&amp;RPE</translation>
+    </message>
+    <message>
+        <source>1 to 10 in halves, or nothing</source>
+        <translation>1 bis 10 in halben Schritten, oder nichts</translation>
+    </message>
+    <message>
+        <source>a true maximum (1RM) was tried</source>
+        <translation>ein wahres Maximum (1RM) wurde versucht</translation>
+    </message>
+    <message>
+        <source>Expected an effort from 1 to 10 in halves, such as 8 or 8.5.</source>
+        <translation>Erwartet: eine Anstrengung von 1 bis 10 in halben Schritten, etwa 8 oder 8,5.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SetModel</name>
@@ -8981,6 +9442,18 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Load, %1</source>
         <translation>Last, %1</translation>
+    </message>
+    <message>
+        <source>Found “%1”, expected an effort from 1 to 10 in halves, such as 8 or 8.5; or nothing.</source>
+        <translation>Gefunden: „%1“, erwartet: eine Anstrengung von 1 bis 10 in halben Schritten, etwa 8 oder 8,5; oder nichts.</translation>
+    </message>
+    <message>
+        <source>not lifted</source>
+        <translation>nicht geschafft</translation>
+    </message>
+    <message>
+        <source>RPE</source>
+        <translation>RPE</translation>
     </message>
 </context>
 <context>
@@ -9201,16 +9674,8 @@ the block&apos;s ceiling of %1</source>
         <translation>PD&amp;F speichern…</translation>
     </message>
     <message>
-        <source>No check load is set for this lift: nothing is followed in the squad.</source>
-        <translation>Für diese Übung ist keine Prüflast festgelegt: Im Kader wird nichts verfolgt.</translation>
-    </message>
-    <message>
         <source>%1, %2 to %3: %4</source>
         <translation>%1, von %2 zu %3: %4</translation>
-    </message>
-    <message>
-        <source>%1 has no session of this lift in either.</source>
-        <translation>%1 hat in keinem der beiden Zeiträume eine Einheit dieser Übung.</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -9267,6 +9732,276 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Pri&amp;nt preview…</source>
         <translation>Druckvorschau…</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::StationDialog</name>
+    <message>
+        <source>Change station</source>
+        <translation>Station ändern</translation>
+    </message>
+    <message>
+        <source>New station</source>
+        <translation>Neue Station</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>Rack 1</source>
+        <translation>Gestell 1</translation>
+    </message>
+    <message>
+        <source>N&amp;ote</source>
+        <translation>N&amp;otiz</translation>
+    </message>
+    <message>
+        <source>Tests:</source>
+        <translation>Tests:</translation>
+    </message>
+    <message>
+        <source>&amp;What is done</source>
+        <translation>&amp;Was gemacht wird</translation>
+    </message>
+    <message>
+        <source>&amp;Tests</source>
+        <translation>&amp;Tests</translation>
+    </message>
+    <message>
+        <source>Space takes one or leaves it out.</source>
+        <translation>Die Leertaste nimmt einen hinzu oder lässt ihn weg.</translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation>nicht notiert</translation>
+    </message>
+    <message>
+        <source>&amp;Device</source>
+        <translation>&amp;Gerät</translation>
+    </message>
+    <message>
+        <source>S&amp;urface</source>
+        <translation>&amp;Untergrund</translation>
+    </message>
+    <message>
+        <source>&amp;Footwear</source>
+        <translation>Sch&amp;uhe</translation>
+    </message>
+    <message>
+        <source>&amp;Place</source>
+        <translation>&amp;Ort</translation>
+    </message>
+    <message>
+        <source>Techni&amp;que</source>
+        <translation>Techni&amp;k</translation>
+    </message>
+    <message>
+        <source>&amp;Ladder, %1</source>
+        <translation>&amp;Leiter, %1</translation>
+    </message>
+    <message>
+        <source>Loads from light to heavy; empty: each athlete&apos;s own of last time.</source>
+        <translation>Lasten von leicht nach schwer; leer: für jeden die eigene vom letzten Mal.</translation>
+    </message>
+    <message>
+        <source>as many as the ladder or the test has</source>
+        <translation>so viele, wie die Leiter oder der Test hat</translation>
+    </message>
+    <message>
+        <source>&amp;Sets or attempts</source>
+        <translation>&amp;Sätze oder Versuche</translation>
+    </message>
+    <message>
+        <source>a set that is written makes it the next one&apos;s turn</source>
+        <translation>nach einem geschriebenen Satz ist der Nächste dran</translation>
+    </message>
+    <message>
+        <source>&amp;In turn</source>
+        <translation>&amp;Reihum</translation>
+    </message>
+    <message>
+        <source>Expected loads from light to heavy with blanks between them, such as 40 60 80.</source>
+        <translation>Erwartet: Lasten von leicht nach schwer mit Leerzeichen dazwischen, etwa 40 60 80.</translation>
+    </message>
+    <message>
+        <source>Expected a test, or a lift above.</source>
+        <translation>Erwartet: ein Test, oder oben eine Übung.</translation>
+    </message>
+    <message>
+        <source>Expected a name, such as Rack 1.</source>
+        <translation>Erwartet: ein Name, etwa Gestell 1.</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::StationPage</name>
+    <message>
+        <source>Station</source>
+        <translation>Station</translation>
+    </message>
+    <message>
+        <source>Ne&amp;w…</source>
+        <translation>&amp;Neu…</translation>
+    </message>
+    <message>
+        <source>Set up a station: a lift or tests, with their conditions</source>
+        <translation>Eine Station einrichten: eine Übung oder Tests, mit ihren Bedingungen</translation>
+    </message>
+    <message>
+        <source>Chan&amp;ge…</source>
+        <translation>Ä&amp;ndern…</translation>
+    </message>
+    <message>
+        <source>This station: conditions, ladder, turns</source>
+        <translation>Diese Station: Bedingungen, Leiter, Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Who is h&amp;ere…</source>
+        <translation>&amp;Wer ist da…</translation>
+    </message>
+    <message>
+        <source>In t&amp;urn</source>
+        <translation>Reih&amp;um</translation>
+    </message>
+    <message>
+        <source>A set that is written makes it the next one&apos;s turn</source>
+        <translation>Nach einem geschriebenen Satz ist der Nächste dran</translation>
+    </message>
+    <message>
+        <source>Stati&amp;on</source>
+        <translation>Stati&amp;on</translation>
+    </message>
+    <message>
+        <source>Who is here, in the order of their turns</source>
+        <translation>Wer da ist, in der Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Who comes then</source>
+        <translation>Wer dann kommt</translation>
+    </message>
+    <message>
+        <source>Whose turn it is</source>
+        <translation>Wer an der Reihe ist</translation>
+    </message>
+    <message>
+        <source>Time since their last set</source>
+        <translation>Zeit seit dem letzten Satz</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Test</translation>
+    </message>
+    <message>
+        <source>Answer to the typed line</source>
+        <translation>Antwort auf die getippte Zeile</translation>
+    </message>
+    <message>
+        <source>Chart of load and velocity</source>
+        <translation>Diagramm von Last und Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Done here today</source>
+        <translation>Heute hier gemacht</translation>
+    </message>
+    <message>
+        <source>Found %1, expected %2.</source>
+        <translation>Gefunden: %1, erwartet: %2.</translation>
+    </message>
+    <message>
+        <source>All done: %1 here.</source>
+        <translation>Alle fertig: %1 da.</translation>
+    </message>
+    <message>
+        <source>%1: load and speeds, or attempts</source>
+        <translation>%1: Last und Geschwindigkeiten, oder Versuche</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>As read</source>
+        <translation>Gelesen</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>not lifted</source>
+        <translation>nicht geschafft</translation>
+    </message>
+    <message>
+        <source>Load, %1</source>
+        <translation>Last, %1</translation>
+    </message>
+    <message>
+        <source>Reps, m/s</source>
+        <translation>Wdh., m/s</translation>
+    </message>
+    <message>
+        <source>RPE</source>
+        <translation>RPE</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Then %1. Enter moves on; Alt+Down passes, Alt+Up goes back.</source>
+        <translation>Dann %1. Enter geht weiter; Alt+Ab überspringt, Alt+Auf geht zurück.</translation>
+    </message>
+    <message>
+        <source>Alt+Down and Alt+Up go to the others; so does a name.</source>
+        <translation>Alt+Ab und Alt+Auf gehen zu den anderen; ein Name auch.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z takes back: %1</source>
+        <translation>Strg+Z nimmt zurück: %1</translation>
+    </message>
+    <message>
+        <source>Who is here today?</source>
+        <translation>Wer ist heute da?</translation>
+    </message>
+    <message>
+        <source>No station yet.</source>
+        <translation>Noch keine Station.</translation>
+    </message>
+    <message>
+        <source>Who is here… takes them in the order of their turns.</source>
+        <translation>Wer ist da… nimmt sie in ihrer Reihenfolge auf.</translation>
+    </message>
+    <message>
+        <source>New… sets one up: a lift or a few tests, the device, the surface, the ladder. Athletes take turns at it.</source>
+        <translation>Neu… richtet eine ein: eine Übung oder einige Tests, das Gerät, den Untergrund, die Leiter. Die Athleten wechseln sich dort ab.</translation>
+    </message>
+    <message>
+        <source>Load in %1, the reps&apos; speeds, @ effort; or - not lifted. Up: the next load. A name in front: theirs.</source>
+        <translation>Last in %1, die Geschwindigkeiten, @ Anstrengung; oder - nicht geschafft. Auf: die nächste Last. Ein Name davor: dessen Satz.</translation>
+    </message>
+    <message>
+        <source>Not written. %1</source>
+        <translation>Nicht geschrieben. %1</translation>
+    </message>
+    <message>
+        <source>add set</source>
+        <translation>Satz hinzufügen</translation>
+    </message>
+    <message>
+        <source>note what was not possible</source>
+        <translation>notieren, was nicht möglich war</translation>
+    </message>
+    <message>
+        <source>add attempts</source>
+        <translation>Versuche hinzufügen</translation>
+    </message>
+    <message>
+        <source>Written for %1: %2</source>
+        <translation>Geschrieben für %1: %2</translation>
     </message>
 </context>
 <context>
@@ -9560,6 +10295,18 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Say where the typical error comes from.</source>
         <translation>Angeben, woher der typische Messfehler stammt.</translation>
+    </message>
+    <message>
+        <source>left, right, and both at once</source>
+        <translation>links, rechts und beide zugleich</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>Mean &amp;of the best</source>
+        <translation>Mittel &amp;der besten</translation>
     </message>
 </context>
 <context>
@@ -9952,10 +10699,6 @@ the block&apos;s ceiling of %1</source>
         <translation>Meldungen</translation>
     </message>
     <message>
-        <source>Ctrl+%1</source>
-        <translation>Strg+%1</translation>
-    </message>
-    <message>
         <source>Imported.</source>
         <translation>Importiert.</translation>
     </message>
@@ -10002,6 +10745,10 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Stations</source>
+        <translation>Stationen</translation>
     </message>
 </context>
 <context>

@@ -2,23 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
-    <name>Plan</name>
-    <message numerus="yes">
-        <source>The line is of %1, %n days old.</source>
-        <translation>
-            <numerusform>The line is of %1, %n day old.</numerusform>
-            <numerusform>The line is of %1, %n days old.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The line is of %1, %n weeks old.</source>
-        <translation>
-            <numerusform>The line is of %1, %n week old.</numerusform>
-            <numerusform>The line is of %1, %n weeks old.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>SessionChange</name>
     <message numerus="yes">
         <source>Move the session from %1 to %2, %n day(s) away?</source>
