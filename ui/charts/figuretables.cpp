@@ -44,6 +44,9 @@ FigureTable figuresOf(const LineData& data) {
                                       .arg(number(session.line->at(session.line->from), 3),
                                            number(session.line->at(session.line->to), 3)),
                                   FigureWords::tr("line")});
+        if (session.notLifted)
+            table.rows.push_back({session.label, loadNumber(*session.notLifted, data.unit),
+                                  QString(), FigureWords::tr("not lifted")});
         if (session.oneRm)
             table.rows.push_back(oneRmRow(session, data));
     }

@@ -57,7 +57,11 @@ LineEntry entryOf(const answers::Profile& profile, const QString& label, const l
 }
 
 LineEntry entryOf(const LiftSession& session, const QString& label, const look::Role& role) {
-    return {.key = keyOf(session), .label = label, .role = role, .points = countingPoints(session)};
+    LineEntry entry{
+        .key = keyOf(session), .label = label, .role = role, .points = countingPoints(session)};
+    if (session.lightestNotLifted)
+        entry.notLifted = kilograms(*session.lightestNotLifted);
+    return entry;
 }
 
 LineData linesOf(const answers::Comparison& c, LoadUnit unit) {

@@ -51,6 +51,9 @@ struct LineEntry {
     std::optional<LineSegment> line{};
     std::vector<BandPoint> band{};
     std::optional<OneRmMark> oneRm{};
+    /// The lightest load that was tried and not lifted, kg: it bounds the max from above, and has a
+    /// mark of its own on the axis of loads.
+    std::optional<double> notLifted{};
     /// Stays as it is while others grow: points and line are painted on one sheet with those of its
     /// like, under all others and without series of their own. They cannot be clicked.
     bool still = false;

@@ -254,6 +254,8 @@ bool LineFigure::rescale() {
         // arrow.
         if (entry.oneRm && entry.oneRm->interval)
             reach(std::min(entry.oneRm->interval->high, 1.25 * entry.oneRm->estimate));
+        if (entry.notLifted)
+            reach(*entry.notLifted);
         if (entry.oneRm && entry.oneRm->measured)
             reach(*entry.oneRm->measured);
     }

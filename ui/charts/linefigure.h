@@ -72,6 +72,7 @@ private:
     /// Of a name in ordinary text; measured once.
     double widthOf(const QString& label) const;
     void paintLabels(QPainter& painter) const;
+    void paintNotLifted(QPainter& painter) const;
     void paintOneRms(QPainter& painter) const;
     QStringList oneRmTexts(const OneRmMark& mark) const;
     void paintOneRm(QPainter& painter, const LineEntry& entry, double row) const;

@@ -140,6 +140,7 @@ void LineFigure::paintOver(QPainter& painter) {
                    Qt::AlignBottom, tr("MVT %1 m/s").arg(number(*m_data.mvt, 2)), ground(),
                    ground().ink);
     paintOneRms(painter);
+    paintNotLifted(painter);
     paintLabels(painter);
     if (m_highlight) {
         const LinePoint& p = m_data.sessions[static_cast<std::size_t>(m_highlight->session)]
@@ -197,6 +198,31 @@ void LineFigure::paintLabels(QPainter& painter) const {
             look::markerPath(look::marker(n.entry->role), mark * look::markerSize(n.entry->role))
                 .translated(box.left() - 0.8 * mark, n.y),
             c);
+    }
+}
+
+// A cross where the load stands on its axis, and what it is at the top, where no line is so far
+// right.
+void LineFigure::paintNotLifted(QPainter& painter) const {
+    const QRectF area = plot();
+    const double arm = 0.35 * textSize();
+    painter.setFont(textFont(0.9));
+    double row = area.top() + 1.6 * textSize();
+    for (const LineEntry& entry : m_data.sessions) {
+        if (!entry.notLifted)
+            continue;
+        const QPointF at(toPosition(shown(*entry.notLifted), 0).x(), area.bottom());
+        const QColor c = look::colour(entry.role, ground());
+        painter.setPen(QPen(c, ground().print ? 0.5 : 0.8));
+        painter.drawLine(at, QPointF(at.x(), row));
+        painter.setPen(QPen(c, ground().print ? 1.2 : 2.0));
+        painter.drawLine(at + QPointF(-arm, -arm), at + QPointF(arm, arm));
+        painter.drawLine(at + QPointF(-arm, arm), at + QPointF(arm, -arm));
+        paintLabel(painter, QPointF(at.x() - 0.3 * textSize(), row),
+                   Qt::AlignRight | Qt::AlignVCenter,
+                   tr("%1 not lifted").arg(loadWithUnit(*entry.notLifted, m_data.unit)), ground(),
+                   ground().ink);
+        row += 1.3 * textSize();
     }
 }
 
