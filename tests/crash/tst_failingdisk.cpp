@@ -21,7 +21,7 @@ namespace fs = std::filesystem;
 using Kind = LogError::Kind;
 
 /// What an act came to.
-struct Outcome {
+struct Ended {
     std::optional<Kind> error;
     std::string words;
     bool failed() const { return error || !words.empty(); }
@@ -98,8 +98,8 @@ std::vector<Act> acts() {
     };
 }
 
-Outcome outcomeOf(const std::function<void()>& work, Logbook* book) {
-    Outcome outcome;
+Ended outcomeOf(const std::function<void()>& work, Logbook* book) {
+    Ended outcome;
     std::optional<QSignalSpy> spy;
     if (book)
         spy.emplace(book, &Logbook::failed);
@@ -118,7 +118,7 @@ bool contains(const std::string& text, const char* part) {
 }
 
 /// Empty, or what is wrong with the words.
-std::string wrongWords(const Outcome& outcome, Call call, int error) {
+std::string wrongWords(const Ended& outcome, Call call, int error) {
     if (!outcome.words.ends_with('.') || !contains(outcome.words, "'"))
         return "no sentence about a file: " + outcome.words;
     const bool room = contains(outcome.words, "no room left on the disk");
@@ -181,7 +181,7 @@ class TestFailingDisk : public QObject {
 
     struct Tried {
         Files files{};
-        Outcome outcome{};
+        Ended outcome{};
         bool met = false;                ///< the fault
         std::vector<std::string> left{}; ///< files that are no log
         std::string unsound{};           ///< what is wrong with a log, in the open one or on disk

@@ -132,8 +132,9 @@ void TestKills::whileSetsAreEntered() {
         killer.kill([&](const auto& tell) {
             Logbook book(log::Log::open(file()));
             for (int i = 0; i < 12; ++i)
-                tell(raw(book.addSets(session, m_season.pull,
-                                      {ladderSet(40 + 2.5 * i, {1.0, 0.9, 0.8})})));
+                tell(raw(
+                    book.addSets(session, m_season.pull, {ladderSet(40 + 2.5 * i, {1.0, 0.9, 0.8})})
+                        .front()));
         });
         const log::Log log = log::Log::open(file());
         VERIFY_SOUND(log);

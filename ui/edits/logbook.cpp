@@ -202,9 +202,9 @@ void Logbook::setRoster(const Roster& roster) {
     m_impl->push(new RosterEdit(m_impl->host, before, roster), What::Stations);
 }
 
-Written Logbook::enter(const Entry& entry) {
+WrittenEntry Logbook::enter(const Entry& entry) {
     Entered entered = m_impl->write([&] { return ui::enter(m_impl->log, entry); });
-    Written written{entered.session, {}};
+    WrittenEntry written{entered.session, {}};
     for (const log::PlacedSet& set : entered.sets)
         written.sets.push_back(set.id);
     auto* edit = new EntryEdit(m_impl->host, entry.text, std::move(entered));

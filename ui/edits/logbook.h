@@ -31,7 +31,7 @@ struct Entry {
     std::function<void(Battery&)> battery{}; ///< changes the session's; nothing: it stays
     QString text{};                          ///< what the undo menu calls it
 };
-struct Written {
+struct WrittenEntry {
     SessionId session{};
     std::vector<SetId> sets{};
 };
@@ -98,7 +98,7 @@ public:
     void setCheckLoads(AthleteId athlete, LiftId lift, const std::vector<Mass>& loads);
     void setRoster(const Roster& roster);
     /// One step of undo, which takes back what came with it and nothing that others wrote.
-    Written enter(const Entry& entry);
+    WrittenEntry enter(const Entry& entry);
 
     /// Looks whether another program wrote to the log; emits changed() when it did. Called by a
     /// timer of the shell.
