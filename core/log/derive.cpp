@@ -7,7 +7,8 @@
 #include "core/log/sessionrows.h"
 
 #include <bit>
-#include <map>
+#include <list>
+#include <unordered_map>
 
 namespace slopebook::log {
 
@@ -31,6 +32,21 @@ public:
 
 private:
     std::string m_name;
+};
+
+/// What each kind's keys are called so far.
+class KnownUuids {
+public:
+    std::unordered_map<std::int64_t, Sixteen>& of(std::string_view kind) {
+        for (auto& [name, uuids] : m_kinds)
+            if (name == kind)
+                return uuids;
+        return m_kinds.emplace_back(std::string(kind), std::unordered_map<std::int64_t, Sixteen>{})
+            .second;
+    }
+
+private:
+    std::list<std::pair<std::string, std::unordered_map<std::int64_t, Sixteen>>> m_kinds;
 };
 
 template <class Id>
@@ -162,31 +178,32 @@ void visitThings(Connection& db, const UuidOf& uuids, const Visit& visit) {
 }
 
 void deriveAtoms(Connection& db) {
+    KnownUuids known;
     // Of a repeat test before what it repeats, the other's name is asked for early: it is derived
     // likewise, and its athlete's is known.
-    std::map<std::pair<std::string, std::int64_t>, Sixteen> known;
     const UuidOf uuids = [&](const char* kind, std::int64_t key) {
-        const auto [at, isNew] = known.try_emplace({kind, key});
-        if (!isNew)
-            return at->second;
+        Sixteen& uuid = known.of(kind)[key];
+        if (uuid != Sixteen{})
+            return uuid;
         if (const auto atom = atomOf(db, {.kind = kind, .one = key}))
-            return at->second = atom->uuid;
+            return uuid = atom->uuid;
         Query row(db, "SELECT day, ordinal, athlete FROM sessions WHERE id = ?", key);
         if (std::string_view(kind) == "session" && row.next())
-            at->second = DerivedName("session")
-                             .add(key)
-                             .add(row.text(0))
-                             .add(row.integer(1))
-                             .within(known.at({"athlete", row.integer(2)}));
-        return at->second;
+            uuid = DerivedName("session")
+                       .add(key)
+                       .add(row.text(0))
+                       .add(row.integer(1))
+                       .within(known.of("athlete")[row.integer(2)]);
+        return uuid;
     };
+    const bool someThere = Query(db, "SELECT 1 FROM atoms LIMIT 1").next();
     Tally came;
     visitThings(db, uuids, [&](const AtomKey& key, const Sixteen& hash, const auto& derived) {
-        if (atomOf(db, key))
+        if (someThere && atomOf(db, key))
             return;
         const Atom atom{.key = key, .uuid = derived(), .hash = hash};
-        if (key.two == 0)
-            known.insert_or_assign({key.kind, key.one}, atom.uuid);
+        if (key.two == 0 && key.kind != "set")
+            known.of(key.kind)[key.one] = atom.uuid;
         insertAtom(db, atom);
         came.add(weightOf(atom));
     });

@@ -24,23 +24,28 @@ std::int64_t sideNumber(const std::string& word) {
 
 /// Adds the sets to both sums, in one pass over them and their reps.
 void addSets(Connection& db, SessionId session, Checksum& all, Checksum& line) {
+    // A row a rep, or one of a set without any: the set's columns come with each.
     Query rows(db,
-               "SELECT lift, ordinal, id, load_g, point, counting, maximum, excluded, note, "
-               "(SELECT count(*) FROM reps WHERE set_id = id) FROM sets WHERE session = ? "
-               "ORDER BY lift, ordinal",
+               "SELECT lift, sets.ordinal, id, load_g, point, counting, maximum, sets.excluded, "
+               "note, reps.velocity, reps.excluded, "
+               "(SELECT count(*) FROM reps WHERE set_id = id) FROM sets LEFT JOIN reps "
+               "ON reps.set_id = sets.id WHERE session = ? "
+               "ORDER BY lift, sets.ordinal, reps.ordinal",
                session);
+    std::int64_t at = 0;
     while (rows.next()) {
-        const auto point = rows.optionalReal(4);
-        all.add(rows.integer(0)).add(rows.integer(1)).add(rows.integer(2)).add(rows.integer(3));
-        all.add(point).add(rows.integer(5)).add(rows.flag(6));
-        all.add(rows.text(7)).add(rows.text(8)).add(rows.integer(9));
-        Query reps(db, "SELECT velocity, excluded FROM reps WHERE set_id = ? ORDER BY ordinal",
-                   rows.integer(2));
-        while (reps.next())
-            all.add(reps.real(0)).add(reps.text(1));
-        line.add(rows.integer(0)).add((rows.integer(1) << 32) | rows.integer(3));
-        line.add((rows.integer(5) << 2) | (rows.flag(6) ? 2 : 0) | (point ? 1 : 0));
-        line.add(point.value_or(0));
+        if (rows.integer(2) != at) {
+            at = rows.integer(2);
+            const auto point = rows.optionalReal(4);
+            all.add(rows.integer(0)).add(rows.integer(1)).add(at).add(rows.integer(3));
+            all.add(point).add(rows.integer(5)).add(rows.flag(6));
+            all.add(rows.text(7)).add(rows.text(8)).add(rows.integer(11));
+            line.add(rows.integer(0)).add((rows.integer(1) << 32) | rows.integer(3));
+            line.add((rows.integer(5) << 2) | (rows.flag(6) ? 2 : 0) | (point ? 1 : 0));
+            line.add(point.value_or(0));
+        }
+        if (!rows.null(9))
+            all.add(rows.real(9)).add(rows.text(10));
     }
 }
 

@@ -102,8 +102,22 @@ std::vector<StoredSet> readSets(Connection& db, SessionId session) {
                          .counting = rows.small(1)};
         ColumnReader reader{rows, 6};
         setColumns(stored.placed.set, reader);
-        stored.placed.set.reps = readReps(db, stored.placed.id);
         sets.push_back(std::move(stored));
+    }
+    // All of the session in one go, beside their sets.
+    Query reps(db,
+               "SELECT reps.set_id, reps.velocity, reps.excluded FROM sets CROSS JOIN reps "
+               "ON reps.set_id = sets.id WHERE sets.session = ? "
+               "ORDER BY sets.lift, sets.ordinal, reps.ordinal",
+               session);
+    auto at = sets.begin();
+    while (reps.next()) {
+        const auto of = reps.id<SetId>(0);
+        while (at != sets.end() && at->placed.id != of)
+            ++at;
+        if (at == sets.end())
+            break;
+        at->placed.set.reps.push_back({.velocity = reps.real(1), .excluded = reps.text(2)});
     }
     return sets;
 }
