@@ -10,7 +10,7 @@ namespace slopebook::ui {
 
 void AttemptsView::showConditions() {
     Conditions shown;
-    const OfferedTest* chosen = offered();
+    const questions::OfferedTest* chosen = offered();
     for (const BatterySession& one : m_sessions)
         if (session() == one.session && chosen && chosen->id)
             if (const TestAttempts* test = one.battery.test(*chosen->id))
@@ -27,7 +27,7 @@ void AttemptsView::showConditions() {
 // Each field is kept alone, and only where the coach changed it; of the chosen test alone.
 void AttemptsView::keepCondition(const QLineEdit* field) {
     guarded([&] {
-        const OfferedTest* test = offered();
+        const questions::OfferedTest* test = offered();
         if (!session() || !test || !field->isModified())
             return;
         const TestKindId kind = keyOf(test->kind);

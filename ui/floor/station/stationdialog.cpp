@@ -48,8 +48,8 @@ void StationDialog::buildWhat(const Station& station) {
     m_tests = new QListWidget;
     m_tests->setObjectName(QStringLiteral("stationTests"));
     m_tests->setMaximumHeight(testsHeight);
-    m_offered = offeredTests(logbook().log());
-    for (const OfferedTest& offered : m_offered) {
+    m_offered = questions::offeredTests(logbook().log());
+    for (const questions::OfferedTest& offered : m_offered) {
         auto* item = new QListWidgetItem(text(offered.kind.name), m_tests);
         const bool here =
             offered.id && std::ranges::find(station.tests, *offered.id) != station.tests.end();
@@ -118,7 +118,7 @@ std::vector<TestKindId> StationDialog::tests() {
     for (int row = 0; row < m_tests->count(); ++row) {
         if (m_tests->item(row)->checkState() != Qt::Checked)
             continue;
-        OfferedTest& offered = m_offered[static_cast<std::size_t>(row)];
+        questions::OfferedTest& offered = m_offered[static_cast<std::size_t>(row)];
         if (!offered.id)
             offered.id = logbook().addTestKind(offered.kind);
         chosen.push_back(*offered.id);

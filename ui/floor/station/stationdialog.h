@@ -33,7 +33,7 @@ private:
 
     std::optional<StationId> m_id;
     Conditions m_conditions; ///< what the fields do not show of them stays
-    std::vector<OfferedTest> m_offered;
+    std::vector<questions::OfferedTest> m_offered;
     QLineEdit* m_name;
     QComboBox* m_lift;
     QListWidget* m_tests;
