@@ -9,7 +9,7 @@ namespace slopebook::ui {
 
 namespace {
 
-using Stored = log::HistoryColumn;
+using InLog = log::HistoryColumn;
 using answers::Profile;
 
 template <class Value>
@@ -44,8 +44,14 @@ QString reachText(const HistoryRow& row, LoadUnit /*unit*/) {
 }
 
 QString loadsText(const HistoryRow& row, LoadUnit unit) {
-    return row.n == 0 ? QString()
-                      : loadNumber(row.lightest, unit) + u'–' + loadNumber(row.heaviest, unit);
+    const QString lifted =
+        row.n == 0 ? QString()
+                   : loadNumber(row.lightest, unit) + u'–' + loadNumber(row.heaviest, unit);
+    if (!row.notLifted)
+        return lifted;
+    const QString tried =
+        HistoryModel::tr("%1 not lifted").arg(loadNumber(kilograms(*row.notLifted), unit));
+    return lifted.isEmpty() ? tried : lifted + u", "_s + tried;
 }
 
 } // namespace
@@ -55,22 +61,24 @@ const std::array<HistoryField, HistoryModel::FirstCheckLoad>& historyFields() {
         {[](const QString&) { return HistoryModel::tr("Date"); },
          [](const QString&) { return HistoryModel::tr("Day of the session"); },
          [](const HistoryRow& row, LoadUnit) { return sessionText(row.date, row.ordinal); },
-         Stored::Day},
+         InLog::Day},
         {[](const QString&) { return HistoryModel::tr("Athlete"); },
          [](const QString&) { return HistoryModel::tr("Who was tested"); },
-         plainly(&HistoryRow::athlete), Stored::Athlete},
+         plainly(&HistoryRow::athlete), InLog::Athlete},
         {[](const QString&) { return HistoryModel::tr("Block"); },
          [](const QString&) { return HistoryModel::tr("Training block that the day lies in"); },
-         plainly(&HistoryRow::block), Stored::Block},
+         plainly(&HistoryRow::block), InLog::Block},
         {[](const QString&) { return HistoryModel::tr("Device"); },
          [](const QString&) { return HistoryModel::tr("What measured the bar speed"); },
-         plainly(&HistoryRow::device), Stored::Device},
+         plainly(&HistoryRow::device), InLog::Device},
         {[](const QString&) { return HistoryModel::tr("n"); },
          [](const QString&) { return HistoryModel::tr("Sets that count"); },
-         [](const HistoryRow& row, LoadUnit) { return QString::number(row.n); }, Stored::Points},
+         [](const HistoryRow& row, LoadUnit) { return QString::number(row.n); }, InLog::Points},
         {[](const QString& unit) { return HistoryModel::tr("Loads, %1").arg(unit); },
-         [](const QString&) { return HistoryModel::tr("Lightest and heaviest load"); }, loadsText,
-         Stored::Loads},
+         [](const QString&) {
+             return HistoryModel::tr("Lightest and heaviest load, and what was tried above it");
+         },
+         loadsText, InLog::Loads},
         {[](const QString&) { return HistoryModel::tr("V0, m/s"); },
          [](const QString&) { return HistoryModel::tr("Velocity at zero load, from the line"); },
          rounded(&HistoryRow::v0, 2),
@@ -109,7 +117,7 @@ const std::array<HistoryField, HistoryModel::FirstCheckLoad>& historyFields() {
          [](const HistoryRow& row, LoadUnit unit) {
              return row.measured ? loadNumber(*row.measured, unit) : QString();
          },
-         Stored::Measured},
+         InLog::Measured},
     }};
     return fields;
 }

@@ -24,6 +24,7 @@ struct HistoryRow {
     QString athlete{}, block{}, device{};
     int n = 0;
     double lightest = 0, heaviest = 0;         ///< kg; 0 where no set counts
+    std::optional<Mass> notLifted{};           ///< the lightest tried above the heaviest lifted
     std::optional<double> v0{}, slope{}, r2{}; ///< m/s, m/s per kg
     std::optional<answers::OneRm> oneRm{};
     std::optional<double> measured{}; ///< kg

@@ -37,7 +37,8 @@ std::vector<HistoryRow> historyRows(const questions::Background& about,
                        .of = s.athlete,
                        .date = s.date,
                        .ordinal = s.ordinal,
-                       .n = static_cast<int>(s.points.size())};
+                       .n = static_cast<int>(s.points.size()),
+                       .notLifted = s.lightestNotLifted};
         row.athlete = text(about.athlete.value.name);
         if (const auto block = questions::blockOn(blocks, s.date))
             row.block = text(block->name);
