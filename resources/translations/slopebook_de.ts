@@ -450,6 +450,10 @@
         <source>As if straight, m/s</source>
         <translation>Ohne Krümmung, m/s</translation>
     </message>
+    <message>
+        <source>not lifted</source>
+        <translation>nicht geschafft</translation>
+    </message>
 </context>
 <context>
     <name>FileQuestions</name>
@@ -7563,10 +7567,6 @@ the block&apos;s ceiling of %1</source>
         <translation>n</translation>
     </message>
     <message>
-        <source>Lightest and heaviest load</source>
-        <translation>Leichteste und schwerste Last</translation>
-    </message>
-    <message>
         <source>Loads, %1</source>
         <translation>Lasten, %1</translation>
     </message>
@@ -7633,6 +7633,14 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Athlete</source>
         <translation>Athlet</translation>
+    </message>
+    <message>
+        <source>%1 not lifted</source>
+        <translation>%1 nicht geschafft</translation>
+    </message>
+    <message>
+        <source>Lightest and heaviest load, and what was tried above it</source>
+        <translation>Leichteste und schwerste Last, und was darüber versucht wurde</translation>
     </message>
 </context>
 <context>
@@ -10952,6 +10960,10 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>%1, lifted %2</source>
         <translation>%1, gehoben %2</translation>
+    </message>
+    <message>
+        <source>%1 not lifted</source>
+        <translation>%1 nicht geschafft</translation>
     </message>
 </context>
 <context>
