@@ -134,8 +134,8 @@ private:
         Conditions made;
         if (chance(2))
             made.device = devices[static_cast<std::size_t>(below(2))];
-        for (std::string* each : {&made.place, &made.surface, &made.footwear, &made.technique,
-                                  &made.notComparable})
+        for (std::string* each :
+             {&made.place, &made.surface, &made.footwear, &made.technique, &made.notComparable})
             if (chance(2))
                 *each = text();
         return made;
@@ -253,7 +253,8 @@ private:
         auto out = line();
         out << when << q(m_lifts[placed.lift]) << placed.ordinal << " " << placed.set.load.grams
             << " " << placed.set.trueMaximum << word(placed.set.outcome) << q(placed.set.reason)
-            << (placed.set.effort ? placed.set.effort->halves : 0) << q(placed.set.excluded) << q(placed.set.note);
+            << (placed.set.effort ? placed.set.effort->halves : 0) << q(placed.set.excluded)
+            << q(placed.set.note);
         for (const Rep& rep : placed.set.reps)
             out << " " << rep.velocity << q(rep.excluded);
     }
@@ -377,11 +378,12 @@ Shape shapeOf(const Manner& manner) {
     shape.dates = manner.dates;
     shape.speed = manner.speed;
     shape.load = shape.bodyMass = manner.mass;
-    for (std::size_t role = 0; role < TidyRepeatOf; ++role) // a session's link is not offered
-        shape.columns[role] = {{.at = role,
-                                .decimal = isMeasure(static_cast<Tidy>(role))
-                                               ? std::optional(manner.decimal)
-                                               : std::nullopt}};
+    for (std::size_t role = 0; role < TidyCount; ++role)
+        if (role != TidyRepeatOf) // a session's link is not offered
+            shape.columns[role] = {{.at = role,
+                                    .decimal = isMeasure(static_cast<Tidy>(role))
+                                                   ? std::optional(manner.decimal)
+                                                   : std::nullopt}};
     return shape;
 }
 

@@ -50,21 +50,33 @@ const Shape profileShape{{"athlete", "s"},
 const Shape mvtShape{{"value", "n"}, {"sd", "n?"}, {"source", "s"}};
 const Shape planShape{{"estimate", "n"},       {"low", "n"},  {"high", "n"}, {"straight_low", "n?"},
                       {"straight_high", "n?"}, {"level", "n"}};
-const Shape bracketShape{{"lifted", "n"}};
+const Shape bracketShape{{"lifted", "n"}, {"not_lifted", "n?"}};
 const Shape oneRmShape{{"estimate", "n"},      {"low", "n?"},           {"high", "n?"},
                        {"with_mvt_low", "n?"}, {"with_mvt_high", "n?"}, {"level", "n"},
                        {"reach", "n"},         {"measured", "n?"}};
 const Shape pointShape{{"load", "n"},     {"velocity", "n"},     {"set", "n"},  {"residual", "n"},
                        {"leverage", "n"}, {"studentised", "n?"}, {"cook", "n?"}};
-const Shape compareShape{{"athlete", "s"},     {"lift", "s"},
-                         {"level", "n"},       {"from", "o"},
-                         {"to", "o"},          {"device_bias_taken_off", "n?"},
-                         {"residual_sd", "n"}, {"df", "n"},
-                         {"at", "a"},          {"differs", "a"},
-                         {"crossing", "o?"},   {"parallel", "o"},
-                         {"coincident", "o"},  {"one_rm_change", "o"},
-                         {"bend", "o?"},       {"noise", "o?"},
-                         {"sentence", "s"},    {"notes", "a"}};
+const Shape compareShape{{"athlete", "s"},
+                         {"lift", "s"},
+                         {"level", "n"},
+                         {"from", "o"},
+                         {"to", "o"},
+                         {"conditions_changed", "a"},
+                         {"comparable", "b"},
+                         {"why", "s?"},
+                         {"device_bias_taken_off", "n?"},
+                         {"residual_sd", "n"},
+                         {"df", "n"},
+                         {"at", "a"},
+                         {"differs", "a"},
+                         {"crossing", "o?"},
+                         {"parallel", "o"},
+                         {"coincident", "o"},
+                         {"one_rm_change", "o"},
+                         {"bend", "o?"},
+                         {"noise", "o?"},
+                         {"sentence", "s"},
+                         {"notes", "a"}};
 const Shape atShape{
     {"load", "n"},          {"change", "n"},         {"se", "n"},           {"low", "n"},
     {"high", "n"},          {"band_low", "n"},       {"band_high", "n"},    {"reading_low", "n"},

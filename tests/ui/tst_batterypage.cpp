@@ -321,7 +321,7 @@ private Q_SLOTS:
         QVERIFY(cell(view.tests(), jump, 7).startsWith(QStringLiteral("unclear")));
         QVERIFY(cell(view.tests(), jump, 7).contains(QStringLiteral("shows from ")));
         QVERIFY(view.summary().contains(QStringLiteral("shows from ")));
-        QVERIFY2(view.summary().contains(QStringLiteral("Better: Single hop, left")),
+        QVERIFY2(view.summary().contains(QStringLiteral("3 tests: 1 better (Single hop, left)")),
                  qPrintable(view.summary()));
         QVERIFY(view.forest().rows().size() >= 2);
         const QString csv = QString::fromStdString(batteryCsv(*view.answer()));
