@@ -150,8 +150,8 @@ void EntryLine::showHelp() {
     m_meant.clear();
     m_offered.clear();
     m_doubted = false;
-    say(tr("Load in %1, each rep's speed in m/s, Enter.  - for speeds: not lifted.  @8: effort.  "
-           "Up: next load.  ! after the load: true maximum.  x after a speed: left out.  # note.")
+    say(tr("Load in %1, each rep's speed in m/s, Enter.  -: not lifted.  @8: effort.  Up: next "
+           "load.  !: true maximum.  x: left out.  # note.")
             .arg(unitName(m_unit)),
         true);
 }
