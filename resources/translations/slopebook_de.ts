@@ -5386,6 +5386,362 @@
         <source>it has been changed by another window since</source>
         <translation>ein anderes Fenster hat es inzwischen geändert</translation>
     </message>
+    <message>
+        <source>%1: V0 %2 m/s, slope %3 m/s per %4, residual SD %5 m/s, R² %6, n %7</source>
+        <translation>%1: V0 %2 m/s, Steigung %3 m/s je %4, Residual-SD %5 m/s, R² %6, n %7</translation>
+    </message>
+    <message>
+        <source>F(%1, %2) = %3, %4</source>
+        <translation>F(%1; %2) = %3, %4</translation>
+    </message>
+    <message>
+        <source>%1 (no. %2)</source>
+        <translation>%1 (Nr. %2)</translation>
+    </message>
+    <message>
+        <source>One least-squares line of velocity on load a session (fastest rep of each counting set). %1. %2.</source>
+        <translation>Eine Kleinste-Quadrate-Gerade der Geschwindigkeit über der Last je Einheit (schnellste Wiederholung jedes gewerteten Satzes). %1. %2.</translation>
+    </message>
+    <message>
+        <source>One least-squares line of velocity on load a session (mean of the reps of each counting set). %1. %2.</source>
+        <translation>Eine Kleinste-Quadrate-Gerade der Geschwindigkeit über der Last je Einheit (Mittel der Wiederholungen jedes gewerteten Satzes). %1. %2.</translation>
+    </message>
+    <message>
+        <source>Change: both lines in one model, one residual variance (%1 df). Parallel: %2; one line for both: %3. Band over all loads: Working and Hotelling 1929.</source>
+        <translation>Änderung: beide Geraden in einem Modell, eine Residualvarianz (%1 FG). Parallel: %2; eine Gerade für beide: %3. Band über alle Lasten: Working und Hotelling 1929.</translation>
+    </message>
+    <message>
+        <source>Change: both lines, each with its own residual variance (Satterthwaite&apos;s df). Parallel: %1; one line for both: %2. Band over all loads: Working and Hotelling 1929.</source>
+        <translation>Änderung: beide Geraden, jede mit eigener Residualvarianz (Freiheitsgrade nach Satterthwaite). Parallel: %1; eine Gerade für beide: %2. Band über alle Lasten: Working und Hotelling 1929.</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM: the load at which a line reaches the MVT; interval: Fieller 1954; of the change: variance recovery, Zou and Donner 2008.</source>
+        <translation>Geschätztes 1RM: die Last, bei der eine Gerade die MVT erreicht; Intervall: Fieller 1954; der Änderung: Varianzrückgewinnung, Zou und Donner 2008.</translation>
+    </message>
+    <message>
+        <source>Better or worse: the %1 % interval with day-to-day noise and bend leaves out zero. Held: the %2 % interval lies within the smallest change that matters. Else unclear.</source>
+        <translation>Besser oder schlechter: Das %1-%-Intervall mit Tag-zu-Tag-Streuung und Krümmung schließt die Null aus. Gehalten: Das %2-%-Intervall liegt innerhalb der kleinsten bedeutsamen Änderung. Sonst unklar.</translation>
+    </message>
+    <message>
+        <source>MVT (minimal-velocity threshold): %1</source>
+        <translation>MVT (minimale Geschwindigkeitsschwelle): %1</translation>
+    </message>
+    <message>
+        <source>† check load.</source>
+        <translation>† Prüflast.</translation>
+    </message>
+    <message>
+        <source>* beyond the loads that both sessions lifted: extrapolated.</source>
+        <translation>* jenseits der Lasten, die in beiden Einheiten gehoben wurden: extrapoliert.</translation>
+    </message>
+    <message>
+        <source>The interval of each estimate includes the MVT&apos;s own SD; that of the change does not: both estimates use the same MVT, so it nearly cancels (what is left is %1).</source>
+        <translation>Das Intervall jeder Schätzung enthält die SD der MVT, das der Änderung nicht: Beide Schätzungen verwenden dieselbe MVT, sodass sie sich fast aufhebt (es bleiben %1).</translation>
+    </message>
+    <message>
+        <source>No figure for the change: a slope is not certain enough to bound it.</source>
+        <translation>Keine Angabe zur Änderung: Eine Steigung ist nicht sicher genug, um sie einzugrenzen.</translation>
+    </message>
+    <message>
+        <source>%1 m/s (SD %2; %3)</source>
+        <translation>%1 m/s (SD %2; %3)</translation>
+    </message>
+    <message>
+        <source>%1 m/s (%2)</source>
+        <translation>%1 m/s (%2)</translation>
+    </message>
+    <message>
+        <source>The line is too flat, or its points too scattered, to say where it ends (it would read %1). Look at the typed speeds, or lift loads further apart.</source>
+        <translation>Die Gerade ist zu flach, oder ihre Punkte streuen zu sehr, um zu sagen, wo sie endet (abzulesen wären %1). Bitte die eingegebenen Geschwindigkeiten prüfen oder Lasten heben, die weiter auseinanderliegen.</translation>
+    </message>
+    <message>
+        <source>Two loads, the heavier under half of what their line would read (%1): lift a third, heavier load.</source>
+        <translation>Zwei Lasten, die schwerere unter der Hälfte dessen, was ihre Gerade ergäbe (%1): Bitte eine dritte, schwerere Last heben.</translation>
+    </message>
+    <message>
+        <source>Loads are estimates, not clearance to lift.</source>
+        <translation>Lasten sind Schätzungen, keine Freigabe zum Heben.</translation>
+    </message>
+    <message>
+        <source>Near-maximal lifts need a competent spotter or safeties, and a coach&apos;s eye.</source>
+        <translation>Hebungen nahe dem Maximum brauchen eine fachkundige sichernde Person oder Sicherheitsablagen und ein geschultes Trainerauge.</translation>
+    </message>
+    <message>
+        <source>Restricted-flow training needs screening for vascular, cardiac, clotting and pressure problems, and trained supervision.</source>
+        <translation>Training mit Blutflussrestriktion braucht eine Voruntersuchung auf Gefäß-, Herz-, Gerinnungs- und Blutdruckprobleme und eine geschulte Aufsicht.</translation>
+    </message>
+    <message>
+        <source>Pain, illness or return from injury: a qualified practitioner decides.</source>
+        <translation>Bei Schmerzen, Krankheit oder Rückkehr nach einer Verletzung entscheidet eine qualifizierte Fachperson.</translation>
+    </message>
+    <message>
+        <source>Local rules come first.</source>
+        <translation>Örtliche Regeln gehen vor.</translation>
+    </message>
+    <message>
+        <source>No test of the battery was done on either side.</source>
+        <translation>Weder vorher noch nachher wurde ein Test der Batterie gemacht.</translation>
+    </message>
+    <message>
+        <source>* in the chart: under other conditions, or extrapolated.</source>
+        <translation>* im Diagramm: unter anderen Bedingungen oder extrapoliert.</translation>
+    </message>
+    <message>
+        <source>&gt; m: by more than the smallest change that matters.</source>
+        <translation>&gt; m: um mehr als die kleinste bedeutsame Änderung.</translation>
+    </message>
+    <message>
+        <source>&lt; m: certain, but less than the smallest change that matters.</source>
+        <translation>&lt; m: sicher, aber weniger als die kleinste Änderung, die zählt.</translation>
+    </message>
+    <message>
+        <source>Not in the chart: %1.</source>
+        <translation>Nicht im Diagramm: %1.</translation>
+    </message>
+    <message>
+        <source>%1: typical error %2 %3, %4</source>
+        <translation>%1: typischer Messfehler %2 %3, %4</translation>
+    </message>
+    <message>
+        <source>%1: smallest change that matters %2 %3, %4</source>
+        <translation>%1: kleinste bedeutsame Änderung %2 %3, %4</translation>
+    </message>
+    <message>
+        <source>Left out, for it cannot be read: %1</source>
+        <translation>Weggelassen, weil es nicht gelesen werden kann: %1</translation>
+    </message>
+    <message>
+        <source>Interval: change ± t √2 TE on the degrees of freedom of TE, the typical error. Better or worse: the interval excludes zero; held: the interval of two one-sided tests lies inside the smallest change that matters; else unclear.</source>
+        <translation>Intervall: Änderung ± t √2 TE mit den Freiheitsgraden von TE, dem typischen Messfehler. Besser oder schlechter: Das Intervall schließt die Null aus; gehalten: Das Intervall zweier einseitiger Tests liegt innerhalb der kleinsten bedeutsamen Änderung; sonst unklar.</translation>
+    </message>
+    <message>
+        <source>%1 is the baseline: nothing later to compare with it.</source>
+        <translation>%1 ist der Bezug: Es gibt nichts Späteres, das mit ihm zu vergleichen wäre.</translation>
+    </message>
+    <message>
+        <source>%1 against %2: no figure.</source>
+        <translation>%1 gegen %2: keine Zahl.</translation>
+    </message>
+    <message>
+        <source>%1 against %2: %3 m/s (%4 to %5), %6.</source>
+        <translation>%1 gegen %2: %3 m/s (%4 bis %5), %6.</translation>
+    </message>
+    <message>
+        <source>No trend: %1.</source>
+        <translation>Kein Trend: %1.</translation>
+    </message>
+    <message>
+        <source>Trend over %1 sessions: %2 m/s per week, %3 m/s per month.</source>
+        <translation>Trend über %1 Einheiten: %2 m/s pro Woche, %3 m/s pro Monat.</translation>
+    </message>
+    <message>
+        <source>Trend over %1 sessions: %2 m/s per week (%4 % %5 to %6), %3 m/s per month (%4 % %7 to %8).</source>
+        <translation>Trend über %1 Einheiten: %2 m/s pro Woche (%4 % %5 bis %6), %3 m/s pro Monat (%4 % %7 bis %8).</translation>
+    </message>
+    <message>
+        <source>extrapolated: the load lies beyond that session&apos;s loads</source>
+        <translation>extrapoliert: Die Last liegt außerhalb der Lasten jener Einheit</translation>
+    </message>
+    <message>
+        <source>the device&apos;s bias against the baseline&apos;s, %1 m/s, is taken off in change, trend and chart</source>
+        <translation>der Bias des Messgeräts gegen das der Bezugseinheit, %1 m/s, ist in Änderung, Trend und Diagramm abgezogen</translation>
+    </message>
+    <message>
+        <source>%1 better, %2 worse, %3 held, %4 unclear, %5 without a figure.</source>
+        <translation>%1 besser, %2 schlechter, %3 gehalten, %4 unklar, %5 ohne Angabe.</translation>
+    </message>
+    <message>
+        <source>Of a block its last session that makes a line stands, of a date the nearest. Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size in each.</source>
+        <translation>Für einen Block steht seine letzte Einheit, die eine Gerade ergibt, für ein Datum die nächstgelegene. Die Befunde enthalten die Tag-zu-Tag-Streuung; die Zeilen sind nach besser, schlechter, gehalten, unklar geordnet und darin nach Größe.</translation>
+    </message>
+    <message>
+        <source>No clear bias between %1 and %2: %3 m/s (%4 % %5 to %6); of twenty sets about nineteen differ by %7 to %8.</source>
+        <translation>Kein klarer Bias zwischen %1 und %2: %3 m/s (%4 % %5 bis %6); von zwanzig Sätzen unterscheiden sich etwa neunzehn um %7 bis %8.</translation>
+    </message>
+    <message>
+        <source>%1 reads %2 m/s more than %3 (%4 % %5 to %6); of twenty sets about nineteen differ by %7 to %8.</source>
+        <translation>%1 zeigt %2 m/s mehr an als %3 (%4 % %5 bis %6); von zwanzig Sätzen unterscheiden sich etwa neunzehn um %7 bis %8.</translation>
+    </message>
+    <message>
+        <source>%1 reads %2 m/s less than %3 (%4 % %5 to %6); of twenty sets about nineteen differ by %7 to %8.</source>
+        <translation>%1 zeigt %2 m/s weniger an als %3 (%4 % %5 bis %6); von zwanzig Sätzen unterscheiden sich etwa neunzehn um %7 bis %8.</translation>
+    </message>
+    <message>
+        <source>No sets of this lift were measured by two devices at once. Enter the same sets as two sessions of one athlete and day, each with its device: then they are compared here, and comparisons across the two have the bias taken off.</source>
+        <translation>Zu dieser Übung gibt es keine Sätze, die zwei Messgeräte zugleich gemessen haben. Dieselben Sätze als zwei Einheiten desselben Athleten und Tages eingeben, jede mit ihrem Messgerät: Dann werden sie hier verglichen, und Vergleiche über beide hinweg ziehen den Bias ab.</translation>
+    </message>
+    <message>
+        <source>no day-to-day noise is known</source>
+        <translation>keine Tag-zu-Tag-Streuung ist bekannt</translation>
+    </message>
+    <message>
+        <source>none found beyond the scatter within a day (%1)</source>
+        <translation>keine gefunden, die über die Streuung innerhalb eines Tages hinausgeht (%1)</translation>
+    </message>
+    <message>
+        <source>%1 m/s day to day (%2)</source>
+        <translation>%1 m/s von Tag zu Tag (%2)</translation>
+    </message>
+    <message>
+        <source>No spread at this resolution: these repeat tests all differ alike, as far as the speeds were written down. That is no error of zero.</source>
+        <translation>Keine Streuung bei dieser Auflösung: Diese Wiederholungstests unterscheiden sich alle gleich, so genau die Geschwindigkeiten notiert sind. Das ist kein Messfehler von null.</translation>
+    </message>
+    <message>
+        <source>A repeat test is marked in the session&apos;s details: same conditions, within a few days. Readings use the athlete&apos;s own day-to-day noise from %1 repeat tests on, else the log&apos;s from as many, else the published figure.</source>
+        <translation>Ein Wiederholungstest wird in den Details der Einheit angegeben: gleiche Bedingungen, innerhalb weniger Tage. Befunde verwenden ab %1 Wiederholungstests die eigene Tag-zu-Tag-Streuung des Athleten, sonst ab ebenso vielen die des Protokolls, sonst den veröffentlichten Wert.</translation>
+    </message>
+    <message>
+        <source>The best ladder can be expected to give a change to ± %1 m/s (this session&apos;s: ± %2).</source>
+        <translation>Von der besten Lastreihe ist zu erwarten, dass sie eine Änderung auf ± %1 m/s genau liefert (diese Einheit: ± %2).</translation>
+    </message>
+    <message>
+        <source>The best ladder can be expected to give a change to ± %1 m/s.</source>
+        <translation>Von der besten Lastreihe ist zu erwarten, dass sie eine Änderung auf ± %1 m/s genau liefert.</translation>
+    </message>
+    <message>
+        <source>No ladder of these loads can be expected to bound the estimated 1RM (this session&apos;s: ± %1).</source>
+        <translation>Von keiner Lastreihe aus diesen Lasten ist zu erwarten, dass sie das geschätzte 1RM eingrenzt (diese Einheit: ± %1).</translation>
+    </message>
+    <message>
+        <source>No ladder of these loads can be expected to bound the estimated 1RM.</source>
+        <translation>Von keiner Lastreihe aus diesen Lasten ist zu erwarten, dass sie das geschätzte 1RM eingrenzt.</translation>
+    </message>
+    <message>
+        <source>The best ladder can be expected to give the estimated 1RM to ± %1 (this session&apos;s: ± %2).</source>
+        <translation>Von der besten Lastreihe ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert (diese Einheit: ± %2).</translation>
+    </message>
+    <message>
+        <source>The best ladder can be expected to give the estimated 1RM to ± %1.</source>
+        <translation>Von der besten Lastreihe ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert.</translation>
+    </message>
+    <message>
+        <source>The line is of %1.</source>
+        <translation>Die Gerade ist vom %1.</translation>
+    </message>
+    <message>
+        <source>The line is of %1, 1 day old.</source>
+        <translation>Die Gerade ist vom %1, 1 Tag alt.</translation>
+    </message>
+    <message>
+        <source>The line is of %1, %2 days old.</source>
+        <translation>Die Gerade ist vom %1, %2 Tage alt.</translation>
+    </message>
+    <message>
+        <source>The line is of %1, 1 week old.</source>
+        <translation>Die Gerade ist vom %1, 1 Woche alt.</translation>
+    </message>
+    <message>
+        <source>The line is of %1, %2 weeks old.</source>
+        <translation>Die Gerade ist vom %1, %2 Wochen alt.</translation>
+    </message>
+    <message>
+        <source>That is old: over %1 weeks a line moves with training, so test again, or go by the speeds (common practice).</source>
+        <translation>Das ist alt: In mehr als %1 Wochen verschiebt das Training eine Gerade. Besser neu testen oder nach den Geschwindigkeiten gehen (übliche Praxis).</translation>
+    </message>
+    <message>
+        <source>Every load of this set of equipment.</source>
+        <translation>Jede Last mit dieser Ausrüstung.</translation>
+    </message>
+    <message>
+        <source>The aim is %1; to be built: %2.</source>
+        <translation>Ziel ist %1; zusammenzustellen: %2.</translation>
+    </message>
+    <message>
+        <source>The aim is %1 to %2; to be built: %3.</source>
+        <translation>Ziel ist %1 bis %2; zusammenzustellen: %3.</translation>
+    </message>
+    <message>
+        <source>A thrown or jumped lift has no 1RM to take a share of: aim at a speed.</source>
+        <translation>Eine geworfene oder gesprungene Übung hat kein 1RM, von dem sich ein Anteil nehmen ließe: auf eine Geschwindigkeit zielen.</translation>
+    </message>
+    <message>
+        <source>Beware, its loads: %1. No ladder without that was found under these settings: more steps, a heavier load or plates between them may give one.</source>
+        <translation>Achtung, ihre Lasten: %1. Mit diesen Einstellungen wurde keine Lastreihe ohne das gefunden: mehr Stufen, eine schwerere Last oder Scheiben dazwischen können eine ergeben.</translation>
+    </message>
+    <message>
+        <source>Half the sets at the lightest and half at the heaviest load would give %1 times that, and could not show a bend.</source>
+        <translation>Die Hälfte der Sätze mit der leichtesten und die Hälfte mit der schwersten Last ergäbe das %1-Fache davon und könnte keine Krümmung zeigen.</translation>
+    </message>
+    <message>
+        <source>Scatter from %1 sessions: SD %2 m/s.</source>
+        <translation>Streuung aus %1 Einheiten: SD %2 m/s.</translation>
+    </message>
+    <message>
+        <source>The squad: %1 athletes, %2 points; one point scatters by %3 % of the 1RM about the curve.</source>
+        <translation>Der Kader: %1 Athleten, %2 Punkte; ein Punkt streut um %3 % des 1RM um die Kurve.</translation>
+    </message>
+    <message>
+        <source>Published: %1.</source>
+        <translation>Veröffentlicht: %1.</translation>
+    </message>
+    <message>
+        <source>No published equation is known for this lift and kind of velocity.</source>
+        <translation>Für diese Übung und Art der Geschwindigkeit ist keine veröffentlichte Gleichung bekannt.</translation>
+    </message>
+    <message>
+        <source>People differ: such a share is of others, never of this athlete.</source>
+        <translation>Menschen unterscheiden sich: Ein solcher Anteil gilt für andere, nie für diesen Athleten.</translation>
+    </message>
+    <message>
+        <source>%1? Today&apos;s line says about %2 at that load.</source>
+        <translation>%1? Die Gerade von heute sagt bei dieser Last etwa %2.</translation>
+    </message>
+    <message>
+        <source>%1? Last time&apos;s line says about %2 at that load.</source>
+        <translation>%1? Die Gerade vom letzten Mal sagt bei dieser Last etwa %2.</translation>
+    </message>
+    <message>
+        <source>%1? The set&apos;s fastest rep is %2, and a later rep is fast again.</source>
+        <translation>%1? Die schnellste Wiederholung des Satzes hat %2, und eine spätere ist wieder schnell.</translation>
+    </message>
+    <message>
+        <source>%1? The lighter %3 went up at %2 today: speed falls as load rises.</source>
+        <translation>%1? Die leichteren %3 gingen heute mit %2 hoch: Mit steigender Last sinkt die Geschwindigkeit.</translation>
+    </message>
+    <message>
+        <source>%1? Today&apos;s heaviest load is %2.</source>
+        <translation>%1? Die schwerste Last von heute ist %2.</translation>
+    </message>
+    <message>
+        <source>%1? The heaviest load of today and last time is %2.</source>
+        <translation>%1? Die schwerste Last von heute und vom letzten Mal ist %2.</translation>
+    </message>
+    <message>
+        <source>%1? Today&apos;s lightest load is %2.</source>
+        <translation>%1? Die leichteste Last von heute ist %2.</translation>
+    </message>
+    <message>
+        <source>%1? The lightest load of today and last time is %2.</source>
+        <translation>%1? Die leichteste Last von heute und vom letzten Mal ist %2.</translation>
+    </message>
+    <message>
+        <source>%1 better (%2)</source>
+        <translation>%1 besser (%2)</translation>
+    </message>
+    <message>
+        <source>%1 worse (%2)</source>
+        <translation>%1 schlechter (%2)</translation>
+    </message>
+    <message>
+        <source>%1 held (%2)</source>
+        <translation>%1 gehalten (%2)</translation>
+    </message>
+    <message>
+        <source>%1 unclear (%2)</source>
+        <translation>%1 unklar (%2)</translation>
+    </message>
+    <message>
+        <source>%1 without a figure (%2)</source>
+        <translation>%1 ohne Zahl (%2)</translation>
+    </message>
+    <message>
+        <source>1 test: %1</source>
+        <translation>1 Test: %1</translation>
+    </message>
+    <message>
+        <source>%1 tests: %2</source>
+        <translation>%1 Tests: %2</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -7028,16 +7384,16 @@
         <translation>%1 liegt über der Lastgrenze des Blocks von %2: Bitte eintippen, wenn es gemeint ist.</translation>
     </message>
     <message>
-        <source>Load in %1, each rep&apos;s speed in m/s, Enter.  - for speeds: not lifted.  @8: effort.  Up: next load.  ! after the load: true maximum.  x after a speed: left out.  # note.</source>
-        <translation>Last in %1, Geschwindigkeit jeder Wiederholung in m/s, Enter.  - statt Geschwindigkeiten: nicht geschafft.  @8: Anstrengung.  Auf: nächste Last.  ! nach der Last: wahres Maximum.  x nach einer Geschwindigkeit: ausgelassen.  # Notiz.</translation>
-    </message>
-    <message>
         <source>What was not possible is typed on its own.</source>
         <translation>Was nicht möglich war, wird für sich getippt.</translation>
     </message>
     <message>
         <source>%1 was not lifted today: type a load if it is meant.</source>
         <translation>%1 wurde heute nicht geschafft: eine Last tippen, wenn sie gemeint ist.</translation>
+    </message>
+    <message>
+        <source>Load in %1, each rep&apos;s speed in m/s, Enter.  -: not lifted.  @8: effort.  Up: next load.  !: true maximum.  x: left out.  # note.</source>
+        <translation>Last in %1, Geschwindigkeit jeder Wiederholung in m/s, Enter.  -: nicht geschafft.  @8: Anstrengung.  Auf: nächste Last.  !: wahres Maximum.  x: ausgelassen.  # Notiz.</translation>
     </message>
 </context>
 <context>
@@ -9012,7 +9368,7 @@ the block&apos;s ceiling of %1</source>
         <translation>Wie le&amp;tztes Mal</translation>
     </message>
     <message>
-        <source>&amp;Remove</source>
+        <source>Re&amp;move</source>
         <translation>&amp;Weg</translation>
     </message>
     <message>
@@ -9762,7 +10118,7 @@ the block&apos;s ceiling of %1</source>
     </message>
     <message>
         <source>N&amp;ote</source>
-        <translation>N&amp;otiz</translation>
+        <translation>Not&amp;iz</translation>
     </message>
     <message>
         <source>Tests:</source>
@@ -9794,7 +10150,7 @@ the block&apos;s ceiling of %1</source>
     </message>
     <message>
         <source>&amp;Footwear</source>
-        <translation>Sch&amp;uhe</translation>
+        <translation>S&amp;chuhe</translation>
     </message>
     <message>
         <source>&amp;Place</source>
@@ -9856,15 +10212,15 @@ the block&apos;s ceiling of %1</source>
         <translation>Eine Station einrichten: eine Übung oder Tests, mit ihren Bedingungen</translation>
     </message>
     <message>
-        <source>Chan&amp;ge…</source>
-        <translation>Ä&amp;ndern…</translation>
+        <source>&amp;Change…</source>
+        <translation>Än&amp;dern…</translation>
     </message>
     <message>
         <source>This station: conditions, ladder, turns</source>
         <translation>Diese Station: Bedingungen, Leiter, Reihenfolge</translation>
     </message>
     <message>
-        <source>Who is h&amp;ere…</source>
+        <source>Who &amp;is here…</source>
         <translation>&amp;Wer ist da…</translation>
     </message>
     <message>
@@ -10010,6 +10366,10 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Written for %1: %2</source>
         <translation>Geschrieben für %1: %2</translation>
+    </message>
+    <message>
+        <source>Line of the station</source>
+        <translation>Zeile der Station</translation>
     </message>
 </context>
 <context>
@@ -10313,7 +10673,7 @@ the block&apos;s ceiling of %1</source>
         <translation>alle</translation>
     </message>
     <message>
-        <source>Mean &amp;of the best</source>
+        <source>Mean of t&amp;he best</source>
         <translation>Mittel &amp;der besten</translation>
     </message>
 </context>

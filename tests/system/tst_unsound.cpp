@@ -93,13 +93,14 @@ private Q_SLOTS:
 
     void itIsWrittenToOnTheCoachsWord() {
         runSql(file(), "DELETE FROM blocks");
+        const auto found = run("check").out.count("\n  - ");
         const QStringList word{qt(m_folder->path("new.csv")),
                                QStringLiteral("--even-if-not-sound")};
         const Ran taken = run("import", word);
         QVERIFY2(taken.exit == 0, taken.err);
         QVERIFY2(taken.out.contains("Added 1 set"), taken.out);
-        QCOMPARE(run("check").exit, 1); // still, and for the same reason alone
-        QCOMPARE(run("check").out.count("\n  - "), 1);
+        QCOMPARE(run("check").exit, 1); // still, and for the same reasons alone
+        QCOMPARE(run("check").out.count("\n  - "), found);
         // What is damaged itself is not written to even so.
         runSql(file(), "UPDATE sets SET load_g = 61000 WHERE load_g = 60000 AND session = 1");
         writeBytes(m_folder->path("new.csv"), "date,athlete,lift,set,load_kg,rep,velocity\n"

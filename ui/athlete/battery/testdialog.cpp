@@ -54,7 +54,7 @@ void TestDialog::build(const TestKind& start) {
     m_bestOf->setRange(0, 50);
     m_bestOf->setSpecialValueText(tr("all"));
     m_bestOf->setValue(start.bestOf);
-    addField(tr("Mean &of the best"), m_bestOf);
+    addField(tr("Mean of t&he best"), m_bestOf);
     const auto fitBest = [this] { m_bestOf->setEnabled(m_rule->currentIndex() == 1); };
     connect(m_rule, &QComboBox::currentIndexChanged, this, fitBest);
     fitBest();

@@ -43,7 +43,7 @@ void RosterDialog::build() {
     m_add = new QPushButton(tr("&Add"));
     m_addAll = new QPushButton(tr("Add a&ll"));
     m_asLast = new QPushButton(tr("As last &time"));
-    m_remove = new QPushButton(tr("&Remove"));
+    m_remove = new QPushButton(tr("Re&move"));
     m_up = new QPushButton(tr("&Earlier"));
     m_up->setToolTip(tr("Alt+Up does the same in the list"));
     m_down = new QPushButton(tr("Late&r"));

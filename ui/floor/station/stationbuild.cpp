@@ -36,9 +36,9 @@ void StationPage::build() {
     m_stations->setMinimumContentsLength(14);
     m_new = new QPushButton(tr("Ne&w…"));
     m_new->setToolTip(tr("Set up a station: a lift or tests, with their conditions"));
-    m_change = new QPushButton(tr("Chan&ge…"));
+    m_change = new QPushButton(tr("&Change…"));
     m_change->setToolTip(tr("This station: conditions, ladder, turns"));
-    m_who = new QPushButton(tr("Who is h&ere…"));
+    m_who = new QPushButton(tr("Who &is here…"));
     m_rotates = new QCheckBox(tr("In t&urn"));
     m_rotates->setToolTip(tr("A set that is written makes it the next one's turn"));
     auto* caption = new QLabel(tr("Stati&on"));
@@ -115,6 +115,7 @@ QWidget* StationPage::buildLine() {
     m_tests->setAccessibleName(tr("Test"));
     m_line = new StationEdit;
     m_line->setObjectName(QStringLiteral("stationLine"));
+    m_line->setAccessibleName(tr("Line of the station"));
     m_line->setMaxLength(longestLine);
     m_line->setMinimumHeight(42);
     QFont large = m_line->font();

@@ -297,7 +297,7 @@ void StationPage::showNothing() {
     m_tests->hide();
     m_rest->clear();
     m_next->clear();
-    m_chart->setData({});
+    m_chart->setData({.unit = m_logbook.loadUnit()});
     m_done->setTable({}, {}, QList<int>{});
     say({}, false);
 }
