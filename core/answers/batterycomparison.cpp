@@ -212,7 +212,10 @@ Words testLabel(const TestKind& kind, BodySide side) {
 Words forestReading(const ForestRow& row) {
     return row.leans > 0   ? say("unclear, leaning to better")
            : row.leans < 0 ? say("unclear, leaning to worse")
-                           : readingWords(row.reading);
+           : row.reading == Reading::Unclear
+               ? say("%1; shows from %2", readingWords(row.reading),
+                     figure((row.interval.high - row.interval.low) / 2, 1))
+               : readingWords(row.reading);
 }
 
 Words unclearTestWords(const TestChange& test) {

@@ -10212,7 +10212,7 @@ the block&apos;s ceiling of %1</source>
         <translation>Eine Station einrichten: eine Übung oder Tests, mit ihren Bedingungen</translation>
     </message>
     <message>
-        <source>&amp;Change…</source>
+        <source>Cha&amp;nge…</source>
         <translation>Än&amp;dern…</translation>
     </message>
     <message>

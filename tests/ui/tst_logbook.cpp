@@ -59,6 +59,7 @@ class TestLogbook : public QObject {
         const auto path = m_folder.path(("log" + std::to_string(m_files++)).c_str());
         log::Log log = log::Log::create(path);
         m_season = fillSeason(log);
+        log.add(Lift{.name = "Front squat"}); // in no session yet
         return path;
     }
 
@@ -90,8 +91,10 @@ private Q_SLOTS:
             b.addSets(s.winter, s.pull, {ladderSet(65, {0.8}), ladderSet(67.5, {0.75, 0.74})});
         });
         row("add a set under conditions", What::Sets, [](Logbook& b, const Season& s) {
-            // Not in the winter's session yet.
-            b.addSets(s.winter, s.throwing, {ladderSet(65, {0.8})},
+            const auto lifts = b.log().lifts();
+            const auto squat = std::ranges::find_if(
+                lifts, [](const auto& lift) { return lift.value.name == "Front squat"; });
+            b.addSets(s.winter, squat->id, {ladderSet(65, {0.8})},
                       Conditions{.device = s.encoder, .place = "hall"});
         });
         row("change conditions", What::Sessions, [](Logbook& b, const Season& s) {

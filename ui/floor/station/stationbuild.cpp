@@ -36,7 +36,7 @@ void StationPage::build() {
     m_stations->setMinimumContentsLength(14);
     m_new = new QPushButton(tr("Ne&w…"));
     m_new->setToolTip(tr("Set up a station: a lift or tests, with their conditions"));
-    m_change = new QPushButton(tr("&Change…"));
+    m_change = new QPushButton(tr("Cha&nge…"));
     m_change->setToolTip(tr("This station: conditions, ladder, turns"));
     m_who = new QPushButton(tr("Who &is here…"));
     m_rotates = new QCheckBox(tr("In t&urn"));
