@@ -13,8 +13,7 @@ namespace {
 /// Rising, each once.
 std::vector<Mass> risingLoads(std::vector<Mass> loads) {
     std::ranges::sort(loads);
-    const auto [first, last] = std::ranges::unique(loads);
-    loads.erase(first, last);
+    loads.erase(std::unique(loads.begin(), loads.end()), loads.end());
     return loads;
 }
 

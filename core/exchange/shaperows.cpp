@@ -257,6 +257,18 @@ auto ShapeRows::numbersOf() -> Numbers& {
     return *m_last;
 }
 
+namespace {
+/// A lift or a load of it that was not possible, or what a lift without a set was to be done under.
+bool isNoSet(const CsvRow& tidy) {
+    const auto said = [&tidy](Tidy role) { return !tidy.fields[role].empty(); };
+    if (tidy.fields[TidyOutcome] == "not possible")
+        return true;
+    return !said(TidyLoad) && !said(TidySet) && !said(TidyOutcome) &&
+           (said(TidyDevice) || said(TidySite) || said(TidySurface) || said(TidyFootwear) ||
+            said(TidyTechnique) || said(TidyNotComparable));
+}
+} // namespace
+
 void ShapeRows::take(const CsvRow& row, const std::function<void(const CsvRow&)>& visit) {
     if (std::ranges::all_of(row.fields, [](const auto& text) { return text.empty(); }))
         return;
@@ -265,12 +277,19 @@ void ShapeRows::take(const CsvRow& row, const std::function<void(const CsvRow&)>
     for (std::size_t role = 0; role < TidyCount; ++role)
         if (role != TidyVelocity)
             m_tidy.fields[role] = headCell(row, static_cast<Tidy>(role));
+    const bool noSet = isNoSet(m_tidy);
     for (const Tidy role : {TidyDate, TidyAthlete, TidyLift, TidyLoad})
-        if (m_tidy.fields[role].empty())
+        if (m_tidy.fields[role].empty() && !(role == TidyLoad && noSet))
             refuse(row, columnName(role), cell(row, role),
                    role == TidyDate   ? dateText(m_shape.dates)
                    : role == TidyLoad ? say("a load")
                                       : say("a name"));
+    if (noSet) { // not counted as one
+        for (const Tidy role : {TidySet, TidyRep, TidyVelocity})
+            m_tidy.fields[role].clear();
+        visit(m_tidy);
+        return;
+    }
     Numbers& numbers = numbersOf();
     if (m_shape.rowIsSet)
         takeSet(row, numbers, visit);

@@ -193,8 +193,9 @@ Tally tallyOfAtoms(Connection& db, const char* table) {
 }
 
 std::int64_t dayNumber(Date day) {
-    return (static_cast<int>(day.year()) * 100 + static_cast<unsigned>(day.month())) * 100 +
-           static_cast<unsigned>(day.day());
+    const auto month = static_cast<int>(static_cast<unsigned>(day.month()));
+    const auto ofMonth = static_cast<int>(static_cast<unsigned>(day.day()));
+    return (static_cast<int>(day.year()) * 100 + month) * 100 + ofMonth;
 }
 
 } // namespace slopebook::log

@@ -292,7 +292,8 @@ private Q_SLOTS:
         QVERIFY(std::abs(*left.change - 0.05) < 1e-12); // from the block's latest, 1.9
         QCOMPARE(left.before.date, later.date);
         QCOMPARE(left.conditions.size(), std::size_t(1));
-        QCOMPARE(left.conditions[0], (ConditionChange{ConditionChange::Of::Surface, "boards", "grass"}));
+        QCOMPARE(left.conditions[0],
+                 (ConditionChange{ConditionChange::Of::Surface, "boards", "grass"}));
         const TestChange& right = battery.tests[1];
         QVERIFY(!right.change);
         QCOMPARE(english(right.noReading), std::string("after: not possible: sore ankle"));
@@ -394,7 +395,7 @@ private Q_SLOTS:
             const char *up = "unclear, leaning to better", *down = "unclear, leaning to worse";
             QCOMPARE(english(forestReading(row(2.10))), std::string(higherIsBetter ? up : down));
             QCOMPARE(english(forestReading(row(1.90))), std::string(higherIsBetter ? down : up));
-            QCOMPARE(english(forestReading(row(2.05))), std::string("unclear"));
+            QVERIFY(english(forestReading(row(2.05))).starts_with("unclear; shows from "));
             QCOMPARE(english(forestReading(row(2.30))),
                      std::string(higherIsBetter ? "better" : "worse"));
         }

@@ -171,7 +171,9 @@ Files logsIn(const fs::path& folder) {
         if (!findings.empty())
             throw std::runtime_error(english(findings.front()));
         // What is new has another random name each time, which the hashes of what is in it hold.
-        found[fs::relative(entry.path(), folder).string()] = allRows(entry.path(), "atoms");
+        auto rows = allRows(entry.path(), "");
+        std::erase_if(rows, [](const std::string& row) { return contains(row, "atom"); });
+        found[fs::relative(entry.path(), folder).string()] = std::move(rows);
     }
     return found;
 }

@@ -72,6 +72,15 @@ public:
     Tour(const QString& language, bool fingers, LoadUnit unit, const Look& look) : m_look(look) {
         QVERIFY(QFile::copy(QStringLiteral(SLOPEBOOK_SAMPLE_LOG),
                             QString::fromStdString(m_folder.path().string())));
+        {
+            log::Log log = log::Log::open(m_folder.path());
+            const auto lifts = log.lifts();
+            const auto athletes = log.athletes();
+            m_station = log.add(Station{.name = "Rack 1", .lift = lifts.front().id});
+            log.setRoster({.station = m_station,
+                           .day = day(2026, 5, 11),
+                           .athletes = {athletes[0].id, athletes[1].id}});
+        }
         m_surroundings.settings.language = language;
         m_surroundings.settings.fingers = fingers;
         m_surroundings.settings.unit = unit;
@@ -125,8 +134,7 @@ public:
         show<TestsDialog>("tests", book, parent);
         show<TraceDialog>("trace", parent);
         show<StationDialog>("new station", book, std::nullopt, parent);
-        const StationId station = book.addStation({.name = "Rack 1", .lift = lift});
-        show<RosterDialog>("who is here", book, station, clock.today(), parent);
+        show<RosterDialog>("who is here", book, m_station, clock.today(), parent);
         show<EquipmentDialog>("equipment", log.equipment().front().value, parent);
         show<BackupsDialog>("backups", m_folder.path(), parent);
     }
@@ -179,6 +187,7 @@ private:
     }
 
     Folder m_folder;
+    StationId m_station{};
     Look m_look;
     Surroundings m_surroundings;
     std::unique_ptr<MainWindow> m_window;

@@ -108,6 +108,7 @@ private:
     void showTurn();
     void showPicture();
     void showDone();
+    void hideSilent();
     void showRests();
     void showFoot();
     void showNothing();

@@ -182,6 +182,7 @@ void StationPage::showTurn() {
     m_rotates->setChecked(m_work && m_work->station.value.rotates);
     m_conditions->setText(m_work ? conditionsText(m_work->station.value.conditions, m_logbook.log())
                                  : QString());
+    hideSilent();
     if (!m_turn) {
         showNothing();
         return;
@@ -192,6 +193,7 @@ void StationPage::showTurn() {
     m_sentence->setText(anyDue ? turnText(*m_work, at, unit)
                                : tr("All done: %1 here.").arg(m_here.size()));
     m_reason->setText(turnReason(*m_work, at, unit));
+    hideSilent();
     m_line->setAccessibleName(
         tr("%1: load and speeds, or attempts").arg(text(at.athlete.value.name)));
     const QModelIndex row = m_roster->index(static_cast<int>(*m_turn), 0);
@@ -252,6 +254,12 @@ void StationPage::showDone() {
     m_doneTable->scrollToBottom();
 }
 
+/// What says nothing takes no room, and is not heard as nothing.
+void StationPage::hideSilent() {
+    for (QLabel* label : {m_conditions, m_reason, m_rest, m_next, m_undo})
+        label->setVisible(!label->text().isEmpty());
+}
+
 void StationPage::showRests() {
     const auto now = m_clock.seconds();
     for (std::size_t i = 0; i < m_here.size(); ++i)
@@ -259,6 +267,7 @@ void StationPage::showRests() {
             m_roster->setRest(i, restClock(now - since->second));
     const auto own = m_turn ? m_since.find(m_here[*m_turn].athlete.id) : m_since.end();
     m_rest->setText(own == m_since.end() ? QString() : restClock(now - own->second));
+    hideSilent();
 }
 
 void StationPage::showFoot() {
@@ -272,6 +281,7 @@ void StationPage::showFoot() {
     else if (m_here.size() > 1)
         words = tr("Alt+Down and Alt+Up go to the others; so does a name.");
     m_next->setText(words);
+    hideSilent();
     QString back;
     try {
         if (const auto step = m_logbook.nextUndo())
@@ -280,6 +290,7 @@ void StationPage::showFoot() {
         // A log that cannot be read just now says so where it is read for its own sake.
     }
     m_undo->setText(back);
+    hideSilent();
 }
 
 void StationPage::showNothing() {
@@ -297,6 +308,7 @@ void StationPage::showNothing() {
     m_tests->hide();
     m_rest->clear();
     m_next->clear();
+    hideSilent();
     m_chart->setData({.unit = m_logbook.loadUnit()});
     m_done->setTable({}, {}, QList<int>{});
     say({}, false);
