@@ -85,7 +85,7 @@ std::optional<BodySide> sideOf(std::u16string_view piece) {
 }
 
 std::variant<double, LineProblem::Kind> readNumber(std::u16string_view text) {
-    using Wrong = LineProblem::Kind;
+    using Fault = LineProblem::Kind;
     std::string plain;
     int marks = 0;
     for (const char16_t c : text) {
@@ -95,20 +95,20 @@ std::variant<double, LineProblem::Kind> readNumber(std::u16string_view text) {
             ++marks;
             plain += '.';
         } else {
-            return Wrong::NotANumber;
+            return Fault::NotANumber;
         }
     }
     if (marks > 1)
-        return Wrong::TwoMarks;
+        return Fault::TwoMarks;
     if (plain.empty() || plain.back() == '.')
-        return plain.empty() ? Wrong::NotANumber : Wrong::BareMark;
+        return plain.empty() ? Fault::NotANumber : Fault::BareMark;
     if (plain.front() == '.')
         plain.insert(plain.begin(), '0');
     double value = 0;
     const auto read =
         std::from_chars(plain.data(), plain.data() + plain.size(), value, std::chars_format::fixed);
     if (read.ec != std::errc{} || read.ptr != plain.data() + plain.size())
-        return Wrong::NotANumber;
+        return Fault::NotANumber;
     return value;
 }
 
