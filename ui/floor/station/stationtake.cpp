@@ -20,6 +20,8 @@ template <class... Cases>
 struct Overloaded : Cases... {
     using Cases::operator()...;
 };
+template <class... Cases>
+Overloaded(Cases...) -> Overloaded<Cases...>; // clang 14 does not find it by itself
 } // namespace
 
 void StationPage::submit() {
