@@ -163,7 +163,7 @@ private Q_SLOTS:
 
     /// Twenty-four at one rack, three sets each: the digits, Enter, and one key for the load.
     void aWholeDayAtOneRack() {
-        here(m_rack, names.size());
+        here(m_rack, static_cast<std::size_t>(names.size()));
         openWindow();
         page().chooseStation(m_rack);
         int keys = 0, sets_ = 0;
