@@ -28,7 +28,6 @@ using namespace slopebook::literals;
 
 namespace {
 constexpr Date today = day(2026, 5, 14);
-constexpr Date before = day(2026, 5, 4);
 const QStringList names{"Ada"_L1,  "Bela"_L1,  "Cora"_L1, "Dov"_L1,   "Edda"_L1,  "Finn"_L1,
                         "Gala"_L1, "Hugo"_L1,  "Iris"_L1, "Jona"_L1,  "Kira"_L1,  "Lutz"_L1,
                         "Mara"_L1, "Nils"_L1,  "Olga"_L1, "Pavel"_L1, "Quinn"_L1, "Rosa"_L1,
