@@ -173,7 +173,7 @@ void TestDamage::damageThatChangesAFigureIsNoticed() {
         VERIFY_SOUND(log);
     }
     const std::string bytes = readBytes(folder.path());
-    const int all = rounds("SLOPEBOOK_DAMAGES", 3000, 100'000);
+    const int all = rounds("SLOPEBOOK_DAMAGES", 1000, 100'000);
     Damager damager(20260314);
     std::map<std::string, int> outcomes;
     for (int round = 0; round < all; ++round) {
