@@ -303,8 +303,8 @@ void TestFailingDisk::nothingIsLostOrHalfDone() {
         for (const int error : {EIO, ENOSPC}) {
             // The later ones are many and alike: not each of them in every run.
             const bool reading = static_cast<Call>(call) == Call::Read;
-            const int all = reading ? rounds("", 1, 1'000'000) : rounds("", 10, 1'000'000);
-            const int step = reading ? 11 : 4;
+            const int all = reading ? rounds("", 1, 1'000'000) : rounds("", 5, 1'000'000);
+            const int step = reading ? 29 : 11;
             for (const bool forEver : {false, true})
                 for (int nth = 1;; nth += nth < all ? 1 : step) {
                     const Fault fault{static_cast<Call>(call), nth, error, forEver};
