@@ -90,9 +90,9 @@ Words sized(const ReadChange& read) {
 Words withUnder(const ReadChange& read, const Words& reading) {
     if (!read.notComparable.empty())
         return say("not comparable");
-    return read.under.empty() || read.reading == Reading::NoFigure
-               ? reading
-               : say("%1, %2", reading, read.under);
+    const bool told = read.reading == Reading::Better || read.reading == Reading::Worse ||
+                      read.reading == Reading::Held;
+    return told && !read.under.empty() ? say("%1, %2", reading, read.under) : reading;
 }
 
 Words shortReading(const ReadChange& read) {

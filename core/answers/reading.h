@@ -85,6 +85,7 @@ struct ReadChange {
 /// The bare reading, for a mark of a chart: "better", "not comparable".
 Words shortReading(const ReadChange& read);
 /// A reading with what was different around it: "better, on another surface"; "not comparable".
+/// What is unclear stays as it is: the sentence and the notes tell of it.
 Words withUnder(const ReadChange& read, const Words& reading);
 
 /// Gives a reading what was different around it, or that it may not be compared at all.

@@ -4508,7 +4508,7 @@
     </message>
     <message>
         <source>unclear</source>
-        <translation>Unklar</translation>
+        <translation>unklar</translation>
     </message>
     <message>
         <source>no figure</source>
