@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/changes/squadforest.h"
 
+#include "core/answers/readingwords.h"
 #include "ui/charts/key.h"
 #include "ui/charts/plotframe.h"
 #include "ui/words/format.h"
@@ -120,6 +121,13 @@ double keyRoom(const SquadForest& data, double textSize, double width) {
                              width);
 }
 
+/// One word beside the point; of what is unclear, what such tests could have shown.
+QString wordOf(const answers::ReadChange& read, bool mass, LoadUnit unit) {
+    if (read.reading != answers::Reading::Unclear)
+        return said(answers::shortReading(read));
+    return said(mass ? answers::maxCell(read) : answers::speedCell(read), unit);
+}
+
 } // namespace
 
 SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit unit) {
@@ -137,9 +145,7 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
             if (r.read->smallest)
                 row.smallest = scaled(r.read->smallest->value);
             row.reading = r.read->reading;
-            row.word =
-                said(r.read->reading == answers::Reading::Unclear ? answers::sizedReading(*r.read)
-                                                                  : answers::shortReading(*r.read));
+            row.word = wordOf(*r.read, mass, unit);
         } else {
             row.word = said(answers::readingWords(answers::Reading::NoFigure));
             row.reason = noAnswerText(r.read.why(), unit);
