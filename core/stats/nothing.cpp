@@ -10,7 +10,7 @@
 namespace slopebook::stats {
 
 namespace {
-constexpr int quantiles = 40;
+constexpr int quantiles = 24;
 constexpr int errors = 5; // over the span
 } // namespace
 
