@@ -34,7 +34,7 @@ std::string cellText(const MatrixRow& row, const MatrixCell& cell) {
     std::string text = answers::fixed(*cell.value, row.measure.decimals);
     if (cell.sessions > 1)
         text += " (" + std::to_string(cell.sessions) + ")";
-    if (cell.against)
+    if (cell.against && row.measure.judged())
         text += ", " + (cell.against->comparable() && !cell.against->why.empty()
                             ? english(cell.against->why)
                             : english(answers::sizedReading(cell.against->read)));
