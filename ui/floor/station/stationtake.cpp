@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is typed at a station, and where it goes.
+#include "core/answers/attemptdoubt.h"
 #include "ui/floor/entry/setwords.h"
 #include "ui/floor/station/stationpage.h"
 #include "ui/records/sessiondialog.h"
-#include "ui/typed/attemptdoubt.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -108,7 +108,7 @@ QString StationPage::doubtOf(const TypedAttempts& typed, std::size_t who) const 
     for (const BatterySession& one : m_logbook.log().batteries(m_here[who].athlete.id))
         if (const TestAttempts* held = one.battery.test(testOf(who)->id))
             earlier.insert(earlier.end(), held->attempts.begin(), held->attempts.end());
-    const auto doubt = ui::doubtOf(testOf(who)->value, typed.attempts, earlier);
+    const auto doubt = answers::doubtOf(testOf(who)->value, typed.attempts, earlier);
     return doubt ? doubtText(*doubt, !earlier.empty()) : QString();
 }
 
