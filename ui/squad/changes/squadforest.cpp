@@ -85,7 +85,7 @@ Columns columnsOf(const SquadForest& data, double textSize, double width) {
         c.words = std::max(c.words, metrics.horizontalAdvance(row.word));
     }
     c.names = std::min(c.names + textSize, 0.3 * width);
-    c.words = std::min(c.words + textSize, 0.3 * width);
+    c.words = std::min(c.words + textSize, 0.36 * width);
     return c;
 }
 
@@ -121,8 +121,8 @@ double keyRoom(const SquadForest& data, double textSize, double width) {
                              width);
 }
 
-/// One word beside the point; of what is unclear, what such tests could have shown.
-QString wordOf(const answers::ReadChange& read, bool mass, LoadUnit unit) {
+/// A text of its own: of what is unclear, with what such tests could have shown.
+QString toldOf(const answers::ReadChange& read, bool mass, LoadUnit unit) {
     if (read.reading != answers::Reading::Unclear)
         return said(answers::shortReading(read));
     return said(mass ? answers::maxCell(read) : answers::speedCell(read), unit);
@@ -145,7 +145,10 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
             if (r.read->smallest)
                 row.smallest = scaled(r.read->smallest->value);
             row.reading = r.read->reading;
-            row.word = wordOf(*r.read, mass, unit);
+            row.word =
+                said(r.read->reading == answers::Reading::Unclear ? answers::sizedReading(*r.read)
+                                                                  : answers::shortReading(*r.read));
+            row.told = toldOf(*r.read, mass, unit);
         } else {
             row.word = said(answers::readingWords(answers::Reading::NoFigure));
             row.reason = noAnswerText(r.read.why(), unit);
@@ -252,7 +255,7 @@ charts::FigureTable SquadForestChart::figures() const {
             {row.name,
              row.change ? signedNumber(*row.change, m_data.scale.decimals() + 1) : QString(),
              row.change ? signedRangeText(row.interval, m_data.scale.decimals() + 1) : QString(),
-             row.change ? row.word : row.reason});
+             row.change ? row.told : row.reason});
     return table;
 }
 
