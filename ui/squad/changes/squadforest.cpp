@@ -70,6 +70,8 @@ std::vector<charts::KeyEntry> keyOf(const SquadForest& data, const look::Ground&
                            p.setBrush(g.paper);
                            p.drawEllipse(box.center(), box.height() / 5, box.height() / 5);
                        }});
+    if (std::ranges::any_of(data.rows, &SquadForestRow::notComparable))
+        key.push_back(charts::notComparableKey(g));
     return key;
 }
 
@@ -149,6 +151,7 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
         } else {
             row.word = said(answers::readingWords(answers::Reading::NoFigure));
             row.reason = noAnswerText(r.read.why(), unit);
+            row.notComparable = r.read.why().why == NoAnswer::Why::NotComparable;
         }
         data.rows.push_back(std::move(row));
     }

@@ -25,6 +25,7 @@ struct SquadForestRow {
     QString word{};   ///< of the reading
     QString reason{}; ///< where there is no change
     bool hollow = false;
+    bool notComparable = false; ///< hatched behind its reason
     friend bool operator==(const SquadForestRow&, const SquadForestRow&) = default;
 };
 
