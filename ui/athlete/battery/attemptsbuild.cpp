@@ -69,8 +69,8 @@ QWidget* AttemptsView::buildContext() {
     m_place = new QLineEdit;
     m_notComparable = new QLineEdit;
     m_notComparable->setPlaceholderText(tr("a reason, and this day is read against no other"));
-    addNamed(second, tr("Plac&e"), m_place, 1);
-    addNamed(second, tr("Not compara&ble, because"), m_notComparable, 3);
+    addNamed(second, tr("Place"), m_place, 1);
+    addNamed(second, tr("Not comparable, because"), m_notComparable, 3);
     return row;
 }
 

@@ -2,6 +2,7 @@
 #include "ui/squad/changes/squadforest.h"
 
 #include "core/answers/readingwords.h"
+#include "ui/charts/figure.h"
 #include "ui/charts/key.h"
 #include "ui/charts/plotframe.h"
 #include "ui/words/format.h"
@@ -118,6 +119,19 @@ void paintRow(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, 
     }
 }
 
+/// Why there is no change; hatched where there is one that may not be read.
+void paintReason(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, double y,
+                 double side) {
+    const double height = 0.84 * squadRow * f.textSize;
+    if (row.notComparable)
+        look::hatch(painter, QRectF(f.area.left(), y - height / 2, f.area.width(), height),
+                    f.ground);
+    charts::paintLabel(painter, {f.area.left() + side, y}, Qt::AlignVCenter,
+                       QFontMetricsF(painter.font())
+                           .elidedText(row.reason, Qt::ElideRight, f.area.width() - 2 * side),
+                       f.ground, f.ground.quiet);
+}
+
 double keyRoom(const SquadForest& data, double textSize, double width) {
     return charts::keyHeight(keyOf(data, look::paperGround()), charts::chartFont(textSize, 0.9),
                              width);
@@ -149,9 +163,10 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
             row.reading = r.read->reading;
             row.word = wordOf(*r.read, mass, unit);
         } else {
-            row.word = said(answers::readingWords(answers::Reading::NoFigure));
-            row.reason = noAnswerText(r.read.why(), unit);
             row.notComparable = r.read.why().why == NoAnswer::Why::NotComparable;
+            row.word = row.notComparable ? SquadForestWords::tr("not comparable")
+                                         : said(answers::readingWords(answers::Reading::NoFigure));
+            row.reason = noAnswerText(r.read.why(), unit);
         }
         data.rows.push_back(std::move(row));
     }
@@ -221,10 +236,7 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
         if (row.change)
             paintRow(painter, f, row, y, ring);
         else
-            painter.drawText(
-                QPointF(f.area.left() + side, base),
-                QFontMetricsF(painter.font())
-                    .elidedText(row.reason, Qt::ElideRight, f.area.width() - 2 * side));
+            paintReason(painter, f, row, y, side);
     }
     f.paintOutline(painter);
 }
