@@ -2,6 +2,7 @@
 #include "ui/squad/changes/squadforest.h"
 
 #include "core/answers/readingwords.h"
+#include "ui/charts/figure.h"
 #include "ui/charts/key.h"
 #include "ui/charts/plotframe.h"
 #include "ui/words/format.h"
@@ -70,6 +71,8 @@ std::vector<charts::KeyEntry> keyOf(const SquadForest& data, const look::Ground&
                            p.setBrush(g.paper);
                            p.drawEllipse(box.center(), box.height() / 5, box.height() / 5);
                        }});
+    if (std::ranges::any_of(data.rows, &SquadForestRow::notComparable))
+        key.push_back(charts::notComparableKey(g));
     return key;
 }
 
@@ -116,6 +119,19 @@ void paintRow(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, 
     }
 }
 
+/// Why there is no change; hatched where there is one that may not be read.
+void paintReason(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, double y,
+                 double side) {
+    const double height = 0.84 * squadRow * f.textSize;
+    if (row.notComparable)
+        look::hatch(painter, QRectF(f.area.left(), y - height / 2, f.area.width(), height),
+                    f.ground);
+    charts::paintLabel(painter, {f.area.left() + side, y}, Qt::AlignVCenter,
+                       QFontMetricsF(painter.font())
+                           .elidedText(row.reason, Qt::ElideRight, f.area.width() - 2 * side),
+                       f.ground, f.ground.quiet);
+}
+
 double keyRoom(const SquadForest& data, double textSize, double width) {
     return charts::keyHeight(keyOf(data, look::paperGround()), charts::chartFont(textSize, 0.9),
                              width);
@@ -150,7 +166,9 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
                                                                   : answers::shortReading(*r.read));
             row.told = toldOf(*r.read, mass, unit);
         } else {
-            row.word = said(answers::readingWords(answers::Reading::NoFigure));
+            row.notComparable = r.read.why().why == NoAnswer::Why::NotComparable;
+            row.word = row.notComparable ? SquadForestWords::tr("not comparable")
+                                         : said(answers::readingWords(answers::Reading::NoFigure));
             row.reason = noAnswerText(r.read.why(), unit);
         }
         data.rows.push_back(std::move(row));
@@ -221,10 +239,7 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
         if (row.change)
             paintRow(painter, f, row, y, ring);
         else
-            painter.drawText(
-                QPointF(f.area.left() + side, base),
-                QFontMetricsF(painter.font())
-                    .elidedText(row.reason, Qt::ElideRight, f.area.width() - 2 * side));
+            paintReason(painter, f, row, y, side);
     }
     f.paintOutline(painter);
 }

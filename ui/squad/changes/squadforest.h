@@ -26,6 +26,7 @@ struct SquadForestRow {
     QString told{};   ///< the same as a text of its own
     QString reason{}; ///< where there is no change
     bool hollow = false;
+    bool notComparable = false; ///< hatched behind its reason
     friend bool operator==(const SquadForestRow&, const SquadForestRow&) = default;
 };
 
