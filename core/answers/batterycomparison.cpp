@@ -3,6 +3,7 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/smallest.h"
+#include "core/answers/testsmallest.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -47,16 +48,6 @@ SeenTest seen(const Stored<TestKindId, TestKind>& kind, const TestDays& days, Bo
     return found;
 }
 
-std::optional<Smallest> smallestOf(const Stored<TestKindId, TestKind>& kind, BodySide side,
-                                   const SquadTests& squad) {
-    const TestKind& k = kind.value;
-    std::optional<std::pair<double, std::string>> published;
-    if (k.smallest && !k.smallestSource.empty())
-        published.emplace(*k.smallest, cited(k.smallestSource));
-    return chooseSmallest(squad.latest(kind.id, side), published ? std::nullopt : k.smallest,
-                          published);
-}
-
 void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, double level,
               Devices devices) {
     const auto& before = test.before.value;
@@ -79,7 +70,7 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
         test.noise->te = std::max(test.noise->te, *test.attemptNoise);
     if (!test.noise) {
         test.read.change = change;
-        test.read.smallest = smallestOf(test.kind, test.side, squad);
+        test.read.smallest = smallestOfTest(test.kind, test.side, squad);
         test.noReading = say("no typical error is known: repeat the test, or give the test one");
         if (test.attemptNoise)
             test.noReading =
@@ -92,7 +83,7 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
     test.read =
         read(change, changeInterval(change, test.noise->te, test.noise->df, level),
              changeInterval(change, test.noise->te, test.noise->df, equivalenceLevel(level)),
-             smallestOf(test.kind, test.side, squad), test.kind.value.higherIsBetter);
+             smallestOfTest(test.kind, test.side, squad), test.kind.value.higherIsBetter);
     test.read.at80 = changeInterval(change, test.noise->te, test.noise->df, leaningLevel);
     const Under under{test.conditions,
                       notComparableWords(test.before.conditions, test.after.conditions)};
@@ -116,7 +107,8 @@ void addForest(BatteryComparison& battery, const Words& label, const ReadChange&
                               .interval = {std::min(a, b), std::max(a, b)},
                               .reading = change.reading,
                               .flagged = flagged,
-                              .leans = change.leans() * (higherIsBetter ? 1 : -1)});
+                              .leans = change.leans() * (higherIsBetter ? 1 : -1),
+                              .notComparable = !change.notComparable.empty()});
 }
 
 void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, TestKind>> kinds,
@@ -147,6 +139,16 @@ void addContextNotes(BatteryComparison& battery) {
 }
 
 } // namespace
+
+std::optional<Smallest> smallestOfTest(const Stored<TestKindId, TestKind>& kind, BodySide side,
+                                       const SquadTests& squad) {
+    const TestKind& k = kind.value;
+    std::optional<std::pair<double, std::string>> published;
+    if (k.smallest && !k.smallestSource.empty())
+        published.emplace(*k.smallest, cited(k.smallestSource));
+    return chooseSmallest(squad.latest(kind.id, side), published ? std::nullopt : k.smallest,
+                          published);
+}
 
 BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> kinds,
                                  AthleteId athlete, const TestDays& from, const TestDays& to,
@@ -179,6 +181,8 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
         if (test.noReading.empty())
             addForest(battery, label, test.read, test.kind.value.higherIsBetter,
                       !test.conditions.empty());
+        else if (!test.read.notComparable.empty() && test.read.smallest)
+            addForest(battery, label, test.read, test.kind.value.higherIsBetter, false);
         else
             battery.notDrawn.push_back(say("%1: %2", label, test.noReading));
     }
@@ -196,11 +200,12 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
     const Words label = say("%1, estimated 1RM", lift.name);
     if (!comparison.oneRm)
         battery.notDrawn.push_back(say("%1: %2", label, comparison.oneRm.why().reason));
-    else if (comparison.oneRm->read.reading == Reading::NoFigure)
-        battery.notDrawn.push_back(say("%1: %2", label,
-                                       comparison.under.notComparable.empty()
-                                           ? say("the change cannot be bounded")
-                                           : comparison.under.notComparable));
+    else if (comparison.oneRm->read.reading == Reading::NoFigure &&
+             comparison.under.notComparable.empty())
+        battery.notDrawn.push_back(say("%1: %2", label, say("the change cannot be bounded")));
+    else if (const stats::Interval& i = comparison.oneRm->read.interval;
+             !std::isfinite(i.high - i.low))
+        battery.notDrawn.push_back(say("%1: %2", label, comparison.under.notComparable));
     else
         addForest(battery, label, comparison.oneRm->read, true, false);
 }
@@ -210,8 +215,9 @@ Words testLabel(const TestKind& kind, BodySide side) {
 }
 
 Words forestReading(const ForestRow& row) {
-    return row.leans > 0   ? say("unclear, leaning to better")
-           : row.leans < 0 ? say("unclear, leaning to worse")
+    return row.notComparable ? say("not comparable")
+           : row.leans > 0   ? say("unclear, leaning to better")
+           : row.leans < 0   ? say("unclear, leaning to worse")
            : row.reading == Reading::Unclear
                ? say("%1; shows from %2", readingWords(row.reading),
                      figure((row.interval.high - row.interval.low) / 2, 1))
