@@ -98,8 +98,14 @@ QString StationPage::doubtOf(const Set& set, std::size_t who) const {
                                   : readSession(m_logbook.log(), at.athlete.id, m_work->lift->id,
                                                 session, m_logbook.loadUnit(), 1, m_day);
     const SessionView& view = who == m_turn && m_view ? *m_view : other;
-    const auto doubt = answers::doubt(set, view.session ? &*view.session : nullptr,
-                                      view.last ? &*view.last : nullptr);
+    const LiftSession* today = view.session ? &*view.session : nullptr;
+    const LiftSession* last = view.last ? &*view.last : nullptr;
+    // Their points are of the body's mass and what is added.
+    Set lifted = set;
+    if (const LiftSession* known = today ? today : last;
+        known && m_work->lift->value.movesBody && known->bodyMass)
+        lifted.load.grams += known->bodyMass->grams;
+    const auto doubt = answers::doubt(lifted, today, last);
     return doubt ? doubtText(*doubt, m_logbook.loadUnit()) : QString();
 }
 
@@ -123,6 +129,8 @@ Entry StationPage::entryFor(std::size_t who) const {
     if (!at.session) {
         entry.head.athlete = at.athlete.id;
         entry.head.date = m_day;
+        if (needsBody())
+            entry.head.bodyMass = bodyMass(who);
         entry.head.ordinal = nextOrdinal(m_logbook.log(), at.athlete.id, m_day);
     }
     return entry;
