@@ -256,10 +256,22 @@ std::string unsettledText(const Follow& follow) {
 
 std::string comparisonText(const log::Log& log, const questions::Background& about,
                            const Comparison& c) {
+    const bool several = c.ofSeveral();
+    const auto named = [&](const LiftSession& session, const BlockSide* side) {
+        return side ? side->name + " (" +
+                          counted(static_cast<int>(side->sessions.size()), "session") + ")"
+                    : keyOf(session);
+    };
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
-                       keyOf(c.from.session) + " against " + keyOf(c.to.session) + "\n\n" +
-                       english(c.sentence) + "\n\n" + sidesText(log, c) + "\n" + changesText(c) +
-                       "\n" + linesText(c) + oneRmChangeText(c) + unsettledText(unsettled(c));
+                       named(c.from.session, several ? &c.blocks->first : nullptr) + " against " +
+                       named(c.to.session, several ? &c.blocks->second : nullptr) + "\n\n" +
+                       english(c.sentence) + "\n\n" +
+                       (several ? "Of each block the session that went heaviest, to show; the "
+                                  "changes below are of all sessions:\n\n"
+                                : "") +
+                       sidesText(log, c) + "\n" + changesText(c) + "\n" +
+                       (several ? "" : linesText(c)) + oneRmChangeText(c) +
+                       unsettledText(unsettled(c));
     if (c.from.mvt)
         text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " + english(sourceOf(*c.from.mvt)) +
                 "\n";
