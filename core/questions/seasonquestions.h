@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Gathers from the log what a season's matrix and a comparison of blocks need, and asks it: for the
+// window, the page and the commands alike. No Qt in here.
+#pragma once
+
+#include "core/answers/seasonmatrix.h"
+#include "core/questions/batteryquestions.h"
+
+#include <optional>
+#include <vector>
+
+namespace slopebook::questions {
+
+struct SeasonQuestion {
+    /// The blocks that are looked at; empty: all in which the athlete has a session. With two of
+    /// them every reading is one look.
+    std::vector<BlockId> blocks = {};
+    /// That the others are read against; absent: the first.
+    std::optional<BlockId> chosen = {};
+};
+
+struct SeasonAnswer {
+    Stored<AthleteId, Athlete> athlete{};
+    answers::SeasonMatrix matrix{};
+    std::vector<Words> unread{}; ///< what cannot be read: damage
+};
+
+/// Refused with the reason: no blocks, no session in them.
+Answer<SeasonAnswer> seasonMatrixOf(const log::Log& log, AthleteId athlete,
+                                    const SeasonQuestion& question = {},
+                                    const AskSettings& settings = {});
+/// The same where what all athletes say of a lift is known already.
+Answer<SeasonAnswer> seasonMatrixOf(const log::Log& log, const ContextOf& contextOf,
+                                    AthleteId athlete, const SeasonQuestion& question,
+                                    const AskSettings& settings = {});
+
+} // namespace slopebook::questions
