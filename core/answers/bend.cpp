@@ -4,6 +4,7 @@
 #include <Eigen/Core>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace slopebook::answers {
@@ -105,6 +106,30 @@ private:
     double m_n, m_mean = 0, m_sxx = 0;
     Row m_constant, m_steep, m_atMax;
 };
+
+bool isOneLoad(const Ladder& ladder) {
+    return std::ranges::all_of(ladder.loads, [&](double l) { return l == ladder.loads.front(); });
+}
+
+/// What the curve itself says at a day's one load.
+CurveLine atOneLoad(const PublishedRelation& relation, const Ladder& ladder, double max) {
+    const double load = ladder.loads.front();
+    return {.xMean = load, .yMean = velocityAt(relation, 100 * load / max)};
+}
+
+/// The weighted mean of lines; of one of weight 1 that line.
+CurveLine meanOf(std::span<const CurveLine> lines, std::span<const double> weights) {
+    if (lines.size() == 1)
+        return lines[0];
+    CurveLine mean;
+    for (std::size_t j = 0; j < lines.size(); ++j) {
+        mean.xMean += weights[j] * lines[j].xMean;
+        mean.slope += weights[j] * lines[j].slope;
+    }
+    for (std::size_t j = 0; j < lines.size(); ++j)
+        mean.yMean += weights[j] * lines[j].at(mean.xMean);
+    return mean;
+}
 
 /// What an error comes to over the bends.
 stats::Interval overBends(const stats::Interval& kappa, double error) {
@@ -232,16 +257,22 @@ stats::Interval bendOfMax(const Bend& bend, std::span<const double> loads, doubl
 }
 
 BendErrors::BendErrors(const Bend& bend, const Ladder& earlier, const Ladder& later)
+    : BendErrors(bend, std::span(&earlier, 1), 0, std::span(&later, 1), 0) {}
+
+BendErrors::BendErrors(const Bend& bend, std::span<const Ladder> earlier, std::size_t earlierLead,
+                       std::span<const Ladder> later, std::size_t laterLead)
     : m_kappa(bend.kappa), m_envelope(bend.envelope) {
+    const Sides sides{earlier, later, earlierLead, laterLead};
     if (bend.relations.size() == 1)
-        addAll<1>(bend.relations, earlier, later);
+        addAll<1>(bend.relations, sides);
     else
-        addAll<sideBySide>(bend.relations, earlier, later);
+        addAll<sideBySide>(bend.relations, sides);
 }
 
 template <int N>
-void BendErrors::addAll(std::span<const PublishedRelation> relations, const Ladder& earlier,
-                        const Ladder& later) {
+void BendErrors::addAll(std::span<const PublishedRelation> relations, const Sides& sides) {
+    const Ladder& earlier = sides.earlier[sides.earlierLead];
+    const Ladder& later = sides.later[sides.laterLead];
     if (!(earlier.max > 0) || !(later.max > 0))
         return;
     const bool byLater = later.heaviest / later.max > earlier.heaviest / earlier.max;
@@ -255,34 +286,65 @@ void BendErrors::addAll(std::span<const PublishedRelation> relations, const Ladd
         for (std::size_t i = 0; i < count; ++i)
             if (const auto place = static_cast<Eigen::Index>(i);
                 falls[place] > 0 && std::isfinite(max[place]))
-                addPair(relations[i], earlier, later, max[place]);
+                addFit(relations[i], sides, max[place]);
         relations = relations.subspan(count);
     }
 }
 
-void BendErrors::addPair(const PublishedRelation& relation, const Ladder& earlier,
-                         const Ladder& later, double max) {
-    const auto first = throughCurve(relation, earlier.loads, max);
-    const auto second = throughCurve(relation, later.loads, max);
-    if (!first || !second)
-        return;
-    const double atMax = velocityAt(relation, 100);
-    const stats::Interval ofMax = overBends(m_kappa, second->root(atMax) - first->root(atMax));
-    m_ofMax = m_envelope || !m_fits.empty() ? stats::hull(m_ofMax, ofMax) : ofMax;
+void BendErrors::addFit(const PublishedRelation& relation, const Sides& sides, double max) {
+    Fit fit{.atMax = velocityAt(relation, 100)};
+    for (const bool isLater : {false, true})
+        for (const Ladder& ladder : isLater ? sides.later : sides.earlier) {
+            const auto line = isOneLoad(ladder) ? std::optional(atOneLoad(relation, ladder, max))
+                                                : throughCurve(relation, ladder.loads, max);
+            if (!line)
+                return;
+            (isLater ? fit.later : fit.earlier).push_back(*line);
+        }
     // A lift that is none of the published: their shape, its own speeds.
-    const double scale =
-        m_envelope ? std::abs((earlier.slope + later.slope) / (first->slope + second->slope)) : 1;
-    m_fits.push_back({.earlier = *first, .later = *second, .scale = scale});
+    if (m_envelope)
+        fit.scale =
+            std::abs((sides.earlier[sides.earlierLead].slope + sides.later[sides.laterLead].slope) /
+                     (fit.earlier[sides.earlierLead].slope + fit.later[sides.laterLead].slope));
+    m_fits.push_back(std::move(fit));
 }
 
-stats::Interval BendErrors::at(double load) const {
+stats::Interval BendErrors::at(double load, std::span<const double> earlier,
+                               std::span<const double> later) const {
     stats::Interval error{0, 0};
     for (const Fit& fit : m_fits) {
         const stats::Interval each =
-            overBends(m_kappa, fit.scale * (fit.later.at(load) - fit.earlier.at(load)));
+            overBends(m_kappa, fit.scale * (meanOf(fit.later, later).at(load) -
+                                            meanOf(fit.earlier, earlier).at(load)));
         error = m_envelope ? stats::hull(error, each) : each;
     }
     return error;
+}
+
+stats::Interval BendErrors::ofMax(std::span<const double> earlier,
+                                  std::span<const double> later) const {
+    stats::Interval error{0, 0};
+    bool first = !m_envelope;
+    for (const Fit& fit : m_fits) {
+        const stats::Interval each =
+            overBends(m_kappa, meanOf(fit.later, later).root(fit.atMax) -
+                                   meanOf(fit.earlier, earlier).root(fit.atMax));
+        error = first ? each : stats::hull(error, each);
+        first = false;
+    }
+    return error;
+}
+
+namespace {
+constexpr std::array<double, 1> whole{1.0};
+}
+
+stats::Interval BendErrors::at(double load) const {
+    return at(load, whole, whole);
+}
+
+stats::Interval BendErrors::ofMax() const {
+    return ofMax(whole, whole);
 }
 
 } // namespace slopebook::answers

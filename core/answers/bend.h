@@ -58,31 +58,41 @@ struct CurveLine {
 stats::Interval bendOfMax(const Bend& bend, std::span<const double> loads, double max);
 
 /// What lines through the published curve at the ladders' own loads say less what is true, over the
-/// bends that an athlete may have: of the later session less the earlier.
+/// bends that an athlete may have: of the later sessions less the earlier.
 class BendErrors {
 public:
     BendErrors() = default;
     BendErrors(const Bend& bend, const Ladder& earlier, const Ladder& later);
-    /// The least and the most by which the change of speed at a load errs, m/s.
+    /// Of several sessions a side, with those that stand for each side's reach and slope.
+    BendErrors(const Bend& bend, std::span<const Ladder> earlier, std::size_t earlierLead,
+               std::span<const Ladder> later, std::size_t laterLead);
+    /// The least and the most by which the change of speed at a load errs, m/s; of one session a
+    /// side.
     stats::Interval at(double load) const;
     /// The same of the change of the 1RM, kg.
-    const stats::Interval& ofMax() const { return m_ofMax; }
+    stats::Interval ofMax() const;
+    /// Of the weighted means of the sessions of each side.
+    stats::Interval at(double load, std::span<const double> earlier,
+                       std::span<const double> later) const;
+    stats::Interval ofMax(std::span<const double> earlier, std::span<const double> later) const;
 
 private:
     struct Fit {
-        CurveLine earlier, later; ///< through the curve
-        double scale = 1;         ///< own speeds over published ones
+        std::vector<CurveLine> earlier = {}, later = {}; ///< through the curve
+        double scale = 1;                                ///< own speeds over published ones
+        double atMax = 0;                                ///< the curve's own speed at the 1RM
+    };
+    struct Sides {
+        std::span<const Ladder> earlier, later;
+        std::size_t earlierLead = 0, laterLead = 0;
     };
     template <int N>
-    void addAll(std::span<const PublishedRelation> relations, const Ladder& earlier,
-                const Ladder& later);
-    void addPair(const PublishedRelation& relation, const Ladder& earlier, const Ladder& later,
-                 double max);
+    void addAll(std::span<const PublishedRelation> relations, const Sides& sides);
+    void addFit(const PublishedRelation& relation, const Sides& sides, double max);
 
     stats::Interval m_kappa{0, 0};
     bool m_envelope = false;
     std::vector<Fit> m_fits;
-    stats::Interval m_ofMax{0, 0};
 };
 
 } // namespace slopebook::answers

@@ -15,27 +15,8 @@ namespace slopebook::answers {
 
 namespace {
 
-void requireComparable(const LiftSession& from, const LiftSession& to) {
-    if (from.athlete != to.athlete)
-        throw BadInput(say("sessions of two athletes"), say("two sessions of one athlete"));
-    if (from.lift != to.lift)
-        throw BadInput(say("sessions of two lifts"), say("two sessions of one lift"));
-}
-
 NoAnswer inSession(const LiftSession& session, const NoAnswer& why) {
     return {why.why, say("%1: %2", sayDay(session.date, session.ordinal), why.reason)};
-}
-
-Answer<Profile> inferredProfile(const Lift& lift, const Answer<Mvt>& mvt,
-                                const LiftSession& session, const ComparisonSettings& settings) {
-    auto found = profile(lift, mvt, session, settings.level, {settings.dayNoise, settings.bend});
-    if (!found)
-        return inSession(session, found.why());
-    if (!found->line.hasInference())
-        return inSession(session, {NoAnswer::Why::NeedsThirdLoad,
-                                   say("two points make a line without intervals, so no change "
-                                       "can be judged: it needs a third load")});
-    return found;
 }
 
 std::optional<double> seenAt(const LiftSession& session, Mass load) {
@@ -51,13 +32,34 @@ std::optional<double> seenAt(const LiftSession& session, Mass load) {
     return sum / count;
 }
 
-/// Check loads, and loads that both sessions lifted.
-std::set<Mass> loadsToTell(const LiftSession& from, const LiftSession& to,
-                           const std::vector<Mass>& checkLoads) {
-    std::set<Mass> loads(checkLoads.begin(), checkLoads.end());
-    for (const Point& p : from.points)
-        if (const Mass load = massFromKilograms(p.load); seenAt(to, load))
-            loads.insert(load);
+/// The same of a block: the mean over the sessions that lifted it.
+std::optional<double> seenOn(const Comparison& c, const LiftSession& session, Mass load,
+                             bool later) {
+    if (!c.ofSeveral())
+        return seenAt(session, load);
+    double sum = 0;
+    int count = 0;
+    for (const LiftSession& each : (later ? c.blocks->second : c.blocks->first).sessions)
+        if (const auto seen = seenAt(each, load)) {
+            sum += *seen;
+            ++count;
+        }
+    return count > 0 ? std::optional(sum / count) : std::nullopt;
+}
+
+/// Check loads, and loads that both sides lifted.
+std::set<Mass> loadsToTell(const Comparison& c) {
+    std::set<Mass> loads(c.settings.checkLoads.begin(), c.settings.checkLoads.end());
+    const auto add = [&](const LiftSession& session) {
+        for (const Point& p : session.points)
+            if (const Mass load = massFromKilograms(p.load); seenOn(c, c.to.session, load, true))
+                loads.insert(load);
+    };
+    if (c.ofSeveral())
+        for (const LiftSession& session : c.blocks->first.sessions)
+            add(session);
+    else
+        add(c.from.session);
     return loads;
 }
 
@@ -105,6 +107,25 @@ std::vector<Differs> whereTheyDiffer(const Profile& from, const Profile& to,
 
 } // namespace
 
+void requireComparable(const LiftSession& from, const LiftSession& to) {
+    if (from.athlete != to.athlete)
+        throw BadInput(say("sessions of two athletes"), say("two sessions of one athlete"));
+    if (from.lift != to.lift)
+        throw BadInput(say("sessions of two lifts"), say("two sessions of one lift"));
+}
+
+Answer<Profile> inferredProfile(const Lift& lift, const Answer<Mvt>& mvt,
+                                const LiftSession& session, const ComparisonSettings& settings) {
+    auto found = profile(lift, mvt, session, settings.level, {settings.dayNoise, settings.bend});
+    if (!found)
+        return inSession(session, found.why());
+    if (!found->line.hasInference())
+        return inSession(session, {NoAnswer::Why::NeedsThirdLoad,
+                                   say("two points make a line without intervals, so no change "
+                                       "can be judged: it needs a third load")});
+    return found;
+}
+
 std::optional<CommonLoads> commonLoads(const Profile& from, const Profile& to) {
     const CommonLoads common{.low = std::max(from.lightest, to.lightest),
                              .high = std::min(from.heaviest, to.heaviest)};
@@ -118,20 +139,22 @@ ChangeAt changeAt(const Comparison& c, Mass load) {
     const double x = kilograms(load);
     const auto common = commonLoads(c.from, c.to);
     ChangeAt at{.load = load,
-                .se = std::sqrt(c.lines.variance(x).value),
-                .interval = c.lines.interval(x, level),
-                .band = c.lines.band(x, level),
+                .se = std::sqrt(c.uncertainty.aloneVariance(x).value),
+                .interval = c.uncertainty.alone(x, level),
+                .band = c.uncertainty.aloneBand(x, level),
                 .readingBand = c.uncertainty.band(x, level),
                 .read = readWithBend(
-                    c.lines.difference(x),
+                    c.uncertainty.change(x),
                     [&](double of) { return std::optional(c.uncertainty.straight(x, of)); },
-                    c.uncertainty.bend.at(x), level, smallestFor(c.settings, load)),
-                .extrapolated = !common || x < common->low || x > common->high,
+                    c.uncertainty.bendAt(x), level, smallestFor(c.settings, load)),
+                .extrapolated = c.uncertainty.sides
+                                    ? c.uncertainty.extrapolated(x)
+                                    : !common || x < common->low || x > common->high,
                 .checkLoad = std::ranges::count(c.settings.checkLoads, load) > 0,
-                .seenFrom = seenAt(c.from.session, load),
-                .seenTo = seenAt(c.to.session, load)};
+                .seenFrom = seenOn(c, c.from.session, load, false),
+                .seenTo = seenOn(c, c.to.session, load, true)};
     setUnder(at.read, c.under);
-    if (at.read.reading == Reading::Unclear)
+    if (at.read.reading == Reading::Unclear && !c.ofSeveral())
         at.unsettled = repeatsQuestion(c, load);
     return at;
 }
@@ -179,19 +202,23 @@ Answer<Comparison> compare(const Lift& lift, const Answer<Mvt>& mvt, const LiftS
                  .differs = {},
                  .crossing = lines.crossing(settings.level),
                  .oneRm = std::move(oneRm)};
-    c.under = underOf(from.conditions, to.conditions, settings.devices,
-                      settings.deviceBias.has_value());
+    c.under =
+        underOf(from.conditions, to.conditions, settings.devices, settings.deviceBias.has_value());
+    c.differs = whereTheyDiffer(c.from, c.to, lines, settings.level);
+    complete(c, std::move(notes));
+    return c;
+}
+
+void complete(Comparison& c, std::vector<Note> notes) {
     if (c.oneRm) {
         setUnder(c.oneRm->read, c.under);
         if (c.oneRm->read.reading != Reading::Unclear)
             c.oneRm->unsettled.reset();
     }
-    c.differs = whereTheyDiffer(c.from, c.to, lines, settings.level);
-    for (const Mass load : loadsToTell(from, to, settings.checkLoads))
+    for (const Mass load : loadsToTell(c))
         c.at.push_back(changeAt(c, load));
     c.notes = comparisonNotes(c, std::move(notes));
     c.sentence = sentence(sentenceParts(c));
-    return c;
 }
 
 } // namespace slopebook::answers

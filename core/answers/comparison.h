@@ -81,6 +81,17 @@ struct OneRmChange {
     std::optional<RepeatsQuestion> unsettled = {}; ///< as ChangeAt::unsettled, kg
 };
 
+/// One side of a comparison of blocks.
+struct BlockSide {
+    std::string name = {};
+    std::vector<LiftSession> sessions = {}; ///< that stand for it, by date, as they were compared
+    struct LeftOut {
+        LiftSession session = {};
+        Words why = {};
+    };
+    std::vector<LeftOut> leftOut = {};
+};
+
 struct Comparison {
     ComparisonSettings settings = {};
     /// What stands beside the change, in columns and charts, is what it was made from: the later
@@ -96,6 +107,13 @@ struct Comparison {
     Answer<OneRmChange> oneRm;
     Words sentence = {}; ///< by comparisonsentence.h
     std::vector<Note> notes = {};
+    /// Of two blocks (blockchange.h): from and to are then the session of each that went heaviest,
+    /// to show; every change is of all sessions, and what lines of two days alone could say of the
+    /// axis (differs, crossing) is not there.
+    std::optional<std::pair<BlockSide, BlockSide>> blocks = {};
+    bool ofSeveral() const {
+        return blocks && blocks->first.sessions.size() + blocks->second.sessions.size() > 2;
+    }
 };
 
 /// Refused with the reason: no line on a side, a line without inference, one and the same session.
@@ -112,6 +130,15 @@ std::vector<Unsettled> unsettled(const Comparison& comparison);
 /// The question of what would make the change at a load clear, whatever its reading is; nothing
 /// where no smallest change is known.
 std::optional<RepeatsQuestion> repeatsQuestion(const Comparison& comparison, Mass load);
+
+/// Why sessions are no two sides of one comparison: throws BadInput.
+void requireComparable(const LiftSession& from, const LiftSession& to);
+/// The profile of a session whose line has inference, or why there is none, with its day.
+Answer<Profile> inferredProfile(const Lift& lift, const Answer<Mvt>& mvt,
+                                const LiftSession& session, const ComparisonSettings& settings);
+/// Everything of a comparison that its lines, profiles and uncertainty determine: changes, 1RM,
+/// notes, sentence.
+void complete(Comparison& comparison, std::vector<Note> notes);
 
 /// The loads that both sessions cover; nothing where they do not overlap.
 struct CommonLoads {

@@ -49,6 +49,8 @@ void noteConditions(const Comparison& c, std::vector<Note>& notes) {
 }
 
 void noteVariances(const Comparison& c, std::vector<Note>& notes) {
+    if (c.ofSeveral())
+        return;
     const auto ratio = c.lines.varianceRatio();
     if (!ratio || !(ratio->p < unequalP))
         return;

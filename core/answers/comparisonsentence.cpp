@@ -31,9 +31,9 @@ std::optional<ChangeAt> telling(const Comparison& c, const ChangeAt& from, const
     for (std::int64_t at = first; at <= last; at += step) {
         const double x = kilograms(Mass{at * half});
         const double clear = clearance(readWithBend(
-            c.lines.difference(x),
+            c.uncertainty.change(x),
             [&](double level) { return std::optional(c.uncertainty.straight(x, level)); },
-            c.uncertainty.bend.at(x), c.settings.level, std::nullopt));
+            c.uncertainty.bendAt(x), c.settings.level, std::nullopt));
         if (clear > most) {
             most = clear;
             clearest = Mass{at * half};

@@ -2,6 +2,7 @@
 #include "core/answers/fairreps.h"
 
 #include <algorithm>
+#include <array>
 #include <cstdlib>
 #include <map>
 
@@ -40,14 +41,16 @@ std::size_t atNearest(const std::map<Mass, std::size_t>& fewest, Mass load) {
 
 /// Whether a point moved.
 bool remake(LiftSession& session, std::span<const Set> sets,
-            const std::map<Mass, std::size_t>& others) {
+            std::span<const std::map<Mass, std::size_t>* const> others) {
     bool moved = false;
     for (Point& point : session.points) {
         const auto place = static_cast<std::size_t>(point.set) - 1;
         if (point.set < 1 || place >= sets.size())
             continue;
         const auto reps = countingReps(sets[place]);
-        const std::size_t k = std::min(reps.size(), atNearest(others, sets[place].load));
+        std::size_t k = reps.size();
+        for (const auto* other : others)
+            k = std::min(k, atNearest(*other, sets[place].load));
         if (k == 0)
             continue;
         const double best =
@@ -69,9 +72,27 @@ fairReps(const Lift& lift, const LiftSession& from, std::span<const Set> fromSet
     if (before.empty() || after.empty())
         return std::nullopt;
     std::pair made{from, to};
-    const bool first = remake(made.first, fromSets, after);
-    const bool second = remake(made.second, toSets, before);
+    const bool first = remake(made.first, fromSets, std::array{&after});
+    const bool second = remake(made.second, toSets, std::array{&before});
     return first || second ? std::optional(made) : std::nullopt;
+}
+
+std::vector<LiftSession> fairRepsOfAll(const Lift& lift, std::vector<LiftSession> sessions,
+                                       std::span<const std::vector<Set>> sets) {
+    if (lift.rule != PointRule::Fastest)
+        return sessions;
+    std::vector<std::map<Mass, std::size_t>> fewest;
+    for (const auto& each : sets)
+        fewest.push_back(fewestByLoad(each));
+    for (std::size_t i = 0; i < sessions.size(); ++i) {
+        std::vector<const std::map<Mass, std::size_t>*> others;
+        for (std::size_t j = 0; j < fewest.size(); ++j)
+            if (j != i && !fewest[j].empty())
+                others.push_back(&fewest[j]);
+        if (!others.empty() && !fewest[i].empty())
+            remake(sessions[i], sets[i], others);
+    }
+    return sessions;
 }
 
 } // namespace slopebook::answers

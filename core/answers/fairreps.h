@@ -22,4 +22,9 @@ std::optional<std::pair<LiftSession, LiftSession>>
 fairReps(const Lift& lift, const LiftSession& from, std::span<const Set> fromSets,
          const LiftSession& to, std::span<const Set> toSets);
 
+/// The same of any number of sessions, the reps of each against all the others'; sets: of each.
+/// Of two it is fairReps.
+std::vector<LiftSession> fairRepsOfAll(const Lift& lift, std::vector<LiftSession> sessions,
+                                       std::span<const std::vector<Set>> sets);
+
 } // namespace slopebook::answers

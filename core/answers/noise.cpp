@@ -180,25 +180,30 @@ stats::RepeatSums repeatSums(std::span<const RepeatPair> pairs) {
 }
 
 DayNoise chooseDayNoise(const stats::RepeatSums& own, const stats::RepeatSums& others,
-                        const PublishedNoise& published) {
+                        const PublishedNoise& published, std::span<const stats::DaySpread> spreads) {
     DayNoise chosen{.ownPairs = static_cast<int>(own.pairs),
                     .othersPairs = static_cast<int>(others.pairs)};
+    for (const stats::DaySpread& spread : spreads)
+        chosen.ownPairs += spread.days - 1;
     if (!published) {
-        stats::RepeatSums all = own;
+        stats::RepeatSums ofOwn = own;
+        for (const stats::DaySpread& spread : spreads)
+            ofOwn += stats::asRepeats(spread);
+        stats::RepeatSums all = ofOwn;
         all += others;
-        const bool enough = own.pairs >= pairsNeeded;
-        const stats::RepeatSums& from = enough ? own : all;
+        const bool enough = ofOwn.pairs >= pairsNeeded;
+        const stats::RepeatSums& from = enough ? ofOwn : all;
         if (from.pairs < pairsNeeded)
             return {};
         chosen.origin = enough ? DayNoise::Origin::Athlete : DayNoise::Origin::LogLift;
         chosen.pairs = static_cast<int>(from.pairs);
         chosen.source = counted(chosen.pairs, "repeat test");
         chosen.variance = {std::max(0.0, from.excess()), from.pairs};
-        chosen.ownShare = own.pairs / from.pairs;
+        chosen.ownShare = ofOwn.pairs / from.pairs;
         chosen.othersShare = 1 - chosen.ownShare;
         return chosen;
     }
-    const stats::Moderated made = stats::moderated(published->first, others, own);
+    const stats::Moderated made = stats::moderated(published->first, others, own, spreads);
     chosen.variance = made.variance;
     chosen.expected = made.expected;
     chosen.published = published->first;

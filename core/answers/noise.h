@@ -57,7 +57,9 @@ using PublishedNoise = std::optional<std::pair<double, std::string>>;
 /// The published figure as a prior that other athletes' pairs move and the athlete's own take the
 /// place of (stats::moderated); its origin is what has the largest share. Without a published
 /// figure: the own pairs' (pairsNeeded or more), else all pairs', else none.
+/// spreads: of the athlete's own blocks, repeats as well; a pair is then counted for each of K - 1.
 DayNoise chooseDayNoise(const stats::RepeatSums& own, const stats::RepeatSums& others,
-                        const PublishedNoise& published);
+                        const PublishedNoise& published,
+                        std::span<const stats::DaySpread> spreads = {});
 
 } // namespace slopebook::answers

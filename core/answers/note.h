@@ -39,6 +39,7 @@ struct Note {
         AsManyReps,
         Leaning,
         AsSeen,
+        OfSeveral, ///< which sessions of a block stand for it
         Other
     };
     Kind kind = Kind::Other;

@@ -11,6 +11,13 @@ namespace {
 /// Of the two days alone: the scatter about the lines, by variance recovery; nothing where a side
 /// cannot be bounded.
 std::optional<stats::Interval> twoDaysAlone(const ChangeUncertainty& u, double mvt, double level) {
+    if (u.sides && u.sides->earlier.lines.size() + u.sides->later.lines.size() > 2) {
+        ChangeUncertainty still = u;
+        still.day = {};
+        still.device = {};
+        still.critical = stats::tOf;
+        return still.maxStraight(mvt, level);
+    }
     std::vector<stats::Inverse> each;
     for (const stats::Line* line : {&u.lines.first(), &u.lines.second()}) {
         const stats::Scatter scatter = u.variances == stats::Variances::Pooled
@@ -49,15 +56,18 @@ Answer<OneRmChange> oneRmChange(const Profile& from, const Profile& to,
             return p->oneRm.why();
     const stats::TwoLines& lines = uncertainty.lines;
     const double mvt = from.mvt->value;
-    const auto estimate = [&](const stats::Line& l) { return l.xMean + (mvt - l.yMean) / l.slope; };
-    OneRmChange change{.estimate = estimate(lines.second()) - estimate(lines.first()),
+    const auto before = uncertainty.maxOfEarlier(mvt), after = uncertainty.maxOfLater(mvt);
+    if (!before || !after)
+        return NoAnswer{NoAnswer::Why::SlopeUncertain,
+                        say("speed does not fall as load rises, so no maximum can be read off")};
+    OneRmChange change{.estimate = *after - *before,
                        .mvtResidue = from.mvt->sd.value_or(0) *
                                      std::abs(1 / lines.first().slope - 1 / lines.second().slope),
                        .measured = measuredChange(from.session, to.session)};
     change.interval = twoDaysAlone(uncertainty, mvt, settings.level);
     change.read = readWithBend(
         change.estimate, [&](double level) { return uncertainty.maxStraight(mvt, level); },
-        uncertainty.bend.ofMax(), settings.level, settings.smallestOneRm);
+        uncertainty.bendOfMax(mvt), settings.level, settings.smallestOneRm);
     if (!change.interval || change.read.reading == Reading::NoFigure) {
         change.read = {.change = change.estimate, .smallest = settings.smallestOneRm};
         notes.push_back({Note::Kind::SlopeUncertain,
@@ -65,7 +75,9 @@ Answer<OneRmChange> oneRmChange(const Profile& from, const Profile& to,
                              "max")});
     }
     const auto& smallest = settings.smallestOneRm;
-    if (change.read.reading == Reading::Unclear && smallest && smallest->value > 0)
+    const bool single = !uncertainty.sides || (uncertainty.sides->earlier.lines.size() == 1 &&
+                                               uncertainty.sides->later.lines.size() == 1);
+    if (single && change.read.reading == Reading::Unclear && smallest && smallest->value > 0)
         change.unsettled = repeatsQuestion(uncertainty.ofMax(mvt), settings.dayNoise,
                                            smallest->value, settings.level);
     noteTheThreshold(from, change.mvtResidue, notes);

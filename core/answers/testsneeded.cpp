@@ -3,6 +3,7 @@
 
 #include "core/model/errors.h"
 #include "core/model/phrases/answers.h"
+#include "core/stats/daysalike.h"
 #include "core/stats/power.h"
 
 #include <algorithm>
@@ -19,27 +20,17 @@ struct Tests {
     int sameDay = 1; ///< times the later ladder is lifted on each
 };
 
-constexpr double daysAlike = 0.5; // correlation of one test's day with the next one's
-
-/// By how much the mean of K days near each other varies more than were they independent.
-double clustering(int days) {
-    double c = 1;
-    for (int i = 1; i < days; ++i)
-        c += 2 * (1 - static_cast<double>(i) / days) * std::pow(daysAlike, i);
-    return c;
-}
-
 stats::ChanceQuestion chanceQuestion(const RepeatsQuestion& q, const Tests& tests) {
     const int later = tests.later * tests.sameDay;
     const double days =
-        clustering(tests.earlier) / tests.earlier + clustering(tests.later) / tests.later;
+        stats::clustering(tests.earlier) / tests.earlier + stats::clustering(tests.later) / tests.later;
     // every further test brings its own residual degrees of freedom to the pooled scatter
     const double per = q.earlier.df / 2;
     // and every further day a repeat of what days do (as stats::moderated counts it)
     const double rho =
         q.day.value > 0 ? q.day.value / (q.day.value + (q.earlier.value + q.later.value) / 2) : 0;
     const double repeats =
-        (tests.earlier - clustering(tests.earlier) + tests.later - clustering(tests.later)) * rho *
+        (tests.earlier - stats::clustering(tests.earlier) + tests.later - stats::clustering(tests.later)) * rho *
         rho;
     stats::ChanceQuestion chance{
         .effect = q.smallest,

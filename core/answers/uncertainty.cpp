@@ -15,12 +15,6 @@ constexpr double pivotShare = 0.60;     // of the maximum
 constexpr double maxOfZeroLoad = 0.85;  // load at zero speed: 112, 117 and 148 % of 1RM published
 constexpr double allowanceLevel = 0.95; // of f for what is said at less
 
-/// Variance of the line's mean at x over its residual variance.
-double leverageAt(const stats::Line& line, double x) {
-    const double off = x - line.xMean;
-    return 1.0 / line.n + off * off / line.sxx;
-}
-
 stats::Moving moving(const DayNoise& noise, double slope, double pivot) {
     if (noise.origin == DayNoise::Origin::None)
         return {};
@@ -82,6 +76,11 @@ std::optional<stats::Interval> intervalToPlanWith(const stats::Line& line, const
 }
 
 double squaredHalfWidth(const ChangeParts& parts, const stats::Critical& critical) {
+    if (parts.earlier.df != parts.later.df)
+        return stats::squaredHalfWidth(
+            std::array{parts.earlier, parts.later,
+                       stats::Variance{2 * parts.day.value, parts.day.df}, parts.device},
+            critical);
     return stats::squaredHalfWidth(
         std::array{stats::Variance{parts.earlier.value + parts.later.value, parts.later.df},
                    stats::Variance{2 * parts.day.value, parts.day.df}, parts.device},
@@ -100,7 +99,16 @@ stats::Variance ChangeUncertainty::ofLine(const stats::Line& line, double x) con
     return {scatter(line).s2 * leverageAt(line, x), expected ? expected->df : lines.df()};
 }
 
+double ChangeUncertainty::change(double x) const {
+    if (!sides)
+        return lines.difference(x);
+    return mixedAt(sides->later, x, day).at(sides->later, x) -
+           mixedAt(sides->earlier, x, day).at(sides->earlier, x);
+}
+
 ChangeParts ChangeUncertainty::at(double x) const {
+    if (sides)
+        return ofSides(x);
     return {.earlier = ofLine(lines.first(), x),
             .later = ofLine(lines.second(), x),
             .day = {day.at(x), day.df},
@@ -109,6 +117,8 @@ ChangeParts ChangeUncertainty::at(double x) const {
 }
 
 ChangeParts ChangeUncertainty::ofMax(double y) const {
+    if (sides)
+        return ofMaxOfSides(y);
     const auto root = [y](const stats::Line& line) {
         return line.xMean + (y - line.yMean) / line.slope;
     };
@@ -124,7 +134,7 @@ ChangeParts ChangeUncertainty::ofMax(double y) const {
             .later = side(lines.second()),
             .day = {(ofDay(lines.first()) + ofDay(lines.second())) / 2, day.df},
             .device = inKg(device, lines.second()),
-            .bend = bend.ofMax()};
+            .bend = bendOfMax(y)};
 }
 
 stats::Interval ChangeUncertainty::withLinesOf(const stats::Interval& ofLines, double x,
@@ -136,8 +146,8 @@ stats::Interval ChangeUncertainty::withLinesOf(const stats::Interval& ofLines, d
 
 stats::Interval ChangeUncertainty::straight(double x, double level) const {
     const stats::Critical by = critical(level);
-    if (variances == stats::Variances::Pooled)
-        return about(lines.difference(x), squaredHalfWidth(at(x), by));
+    if (sides || variances == stats::Variances::Pooled)
+        return about(change(x), squaredHalfWidth(at(x), by));
     // Satterthwaite's df with their floor (TwoLines::interval), scaled to the critical value.
     const double df = lines.variance(x).df;
     const double scale = df > 0 ? by(df) / stats::tCritical(level, df) : 1;
@@ -147,6 +157,10 @@ stats::Interval ChangeUncertainty::straight(double x, double level) const {
 
 stats::Interval ChangeUncertainty::band(double x, double level) const {
     const stats::Critical by = bandOf(level);
+    if (sides) {
+        const ChangeParts parts = at(x);
+        return stats::allowing(about(change(x), squaredHalfWidth(parts, by)), parts.bend, level);
+    }
     return stats::allowing(variances == stats::Variances::Pooled
                                ? about(lines.difference(x), squaredHalfWidth(at(x), by))
                                : withLinesOf(lines.band(x, level), x, by),
@@ -154,6 +168,8 @@ stats::Interval ChangeUncertainty::band(double x, double level) const {
 }
 
 std::optional<stats::Interval> ChangeUncertainty::maxStraight(double y, double level) const {
+    if (sides)
+        return maxOfSides(y, critical(level));
     const auto side = [&](const stats::Line& line, const stats::Variance& bias) {
         return stats::inverseMoving(line, y, scatter(line), day, std::array{bias}, critical(level));
     };

@@ -6,6 +6,7 @@
 #include "core/answers/bend.h"
 #include "core/answers/calibration.h"
 #include "core/answers/reading.h"
+#include "core/answers/side.h"
 #include "core/stats/moving.h"
 
 #include <functional>
@@ -56,7 +57,8 @@ struct ChangeParts {
     stats::Variance device = {};              ///< of the bias that was taken off the later side
     stats::Interval bend = {};                ///< the least and the most by which the change errs
 };
-/// Of a change with these parts, were lines straight: t1^2 V_lines + t0^2 2 V_day + t^2 V_device.
+/// Of a change with these parts, were lines straight: t1^2 V_lines + t0^2 2 V_day + t^2 V_device;
+/// sides whose df are not the same each with its own t.
 double squaredHalfWidth(const ChangeParts& parts, const stats::Critical& critical);
 
 /// What is not known of a change between two sessions.
@@ -71,7 +73,19 @@ struct ChangeUncertainty {
     /// expected to show, and the df it will be known on. The later line then tells where its points
     /// will lie, and no more.
     std::optional<stats::Scatter> expected = {};
+    /// Blocks: the sessions that each side stands on; lines are those of their leads. Of one
+    /// session a side everything is the same to the last digit as without.
+    struct Sides {
+        SideSessions earlier, later;
+    };
+    std::optional<Sides> sides = {};
 
+    /// Whether x lies outside the loads of all sessions of a side; of sides alone.
+    bool extrapolated(double x) const;
+    /// The scatter that all points of both sides show together.
+    stats::Scatter pooled() const;
+    /// The change of speed at x.
+    double change(double x) const;
     /// What the change of speed at x is made of: every interval here, every chance and every number
     /// of tests that a change needs is asked of these. Separate variances: each side on its own
     /// scatter, the df those of both.
@@ -80,6 +94,17 @@ struct ChangeUncertainty {
     ChangeParts ofMax(double y) const;
     /// s^2 of a session's points: pooled, but never less than its own; or its own.
     stats::Scatter scatter(const stats::Line& line) const;
+    /// Of the lines alone, with each session's own scatter no more than pooled: what the two days
+    /// say by themselves.
+    stats::Interval alone(double x, double level) const;
+    stats::Interval aloneBand(double x, double level) const;
+    stats::Variance aloneVariance(double x) const;
+    /// The load at which a side's mean line reaches y; nothing where it does not fall so far.
+    std::optional<double> maxOfEarlier(double y) const;
+    std::optional<double> maxOfLater(double y) const;
+    /// By how much bent lines make the change at x, and of that load, err.
+    stats::Interval bendAt(double x) const;
+    stats::Interval bendOfMax(double y) const;
     /// Interval of D(x) as if lines were straight.
     stats::Interval straight(double x, double level) const;
     /// The simultaneous band over all x, with the bend.
@@ -90,6 +115,9 @@ struct ChangeUncertainty {
 
 private:
     stats::Variance ofLine(const stats::Line& line, double x) const;
+    ChangeParts ofSides(double x) const;
+    ChangeParts ofMaxOfSides(double y) const;
+    std::optional<stats::Interval> maxOfSides(double y, const stats::Critical& by) const;
     /// With half of the lines' own interval in place of their parts.
     stats::Interval withLinesOf(const stats::Interval& lines, double x,
                                 const stats::Critical& by) const;

@@ -5,6 +5,8 @@
 
 #include "core/stats/twolines.h"
 
+#include <span>
+
 namespace slopebook::stats {
 
 /// A published SD stands on so many df,
@@ -24,6 +26,15 @@ struct RepeatSums {
     double excess() const { return pairs > 0 ? (halfSquares - within) / pairs : 0; }
 };
 
+/// How far K figures of one stretch of days lie apart: repeats too, though their days are alike.
+struct DaySpread {
+    int days = 0;      ///< K, two or more
+    double square = 0; ///< variance of the figures about their mean, on K - 1
+    double within = 0; ///< what the scatter explains of it
+    /// The excess that days explain: (M - v) / sh, sh = (K - C) / (K - 1) (daysalike.h).
+    double excess() const;
+};
+
 struct Moderated {
     Variance variance = {}; ///< and the df on which its critical value is taken
     double expected = 0;    ///< the variance to be expected: what chances are worked out with
@@ -33,8 +44,12 @@ struct Moderated {
 /// pairs, the df staying (athletes differ however many there are); own pairs: rho = c^2 / (c^2 +
 /// within), k_e = k rho^2, (w c^2 + k_e excess) / (w + k_e) on w + k_e df, at least c^2 w / 16 and
 /// c^2 / 16. w = 4 until k_e is 6, falling to 0 at 14: twenty pairs leave the published figure
-/// behind. Idea: Smyth 2004; constants by simulation (tests/README.md, 'Worlds' and 'What the prior
-/// does'). published > 0, an SD.
-Moderated moderated(double published, const RepeatSums& others, const RepeatSums& own);
+/// behind. Spreads of one's own count beside one's own pairs: k_e = (K - 1) rho^2 sh each. Idea:
+/// Smyth 2004; constants by simulation (tests/README.md, 'Worlds' and 'What the prior does').
+/// published > 0, an SD.
+Moderated moderated(double published, const RepeatSums& others, const RepeatSums& own,
+                    std::span<const DaySpread> spreads = {});
+/// The same as repeats where there is no prior to moderate: (K - 1) sh pairs.
+RepeatSums asRepeats(const DaySpread& spread);
 
 } // namespace slopebook::stats

@@ -40,4 +40,11 @@ double squaredHalfWidth(std::span<const Variance> parts, const Critical& critica
 Inverse inverseMoving(const Line& line, double y, const Scatter& scatter, const Moving& moving,
                       std::span<const Variance> ofY, const Critical& critical);
 
+/// The same of a weighted mean of lines, which is a line: (sum w_j line_j(x) - y)^2 <= sum w_j^2
+/// t_j^2 s_j^2 h_j(x) + days t0^2 moving(x) + sum tu^2 u; days: varianceOfDays of the weights. One
+/// line of weight 1 is inverseMoving. The mean line must not be level.
+Inverse inverseOfMean(std::span<const Line> lines, std::span<const double> weights, double y,
+                      std::span<const Scatter> scatter, const Moving& moving, double days,
+                      std::span<const Variance> ofY, const Critical& critical);
+
 } // namespace slopebook::stats

@@ -57,6 +57,9 @@ inline constexpr std::string_view reasons[]{
                          "needs a third load"),
     translate("Phrases", "one session is not compared with itself"),
     translate("Phrases", "a thrown or jumped lift is followed by velocity at load only"),
+    translate("Phrases",
+              "%1: %2 sessions made one, by what each says of a load and of days that are alike"),
+    translate("Phrases", "%1: %2 is left out (%3)"),
     translate("Phrases", "speed does not fall as load rises, so no maximum can be read off"),
     translate("Phrases", "the line starts under the MVT"),
     translate("Phrases", "a history to borrow from needs three sessions of the lift; there is 1 "
