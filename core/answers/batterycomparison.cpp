@@ -3,6 +3,7 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/smallest.h"
+#include "core/answers/testsmallest.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -47,16 +48,6 @@ SeenTest seen(const Stored<TestKindId, TestKind>& kind, const TestDays& days, Bo
     return found;
 }
 
-std::optional<Smallest> smallestOf(const Stored<TestKindId, TestKind>& kind, BodySide side,
-                                   const SquadTests& squad) {
-    const TestKind& k = kind.value;
-    std::optional<std::pair<double, std::string>> published;
-    if (k.smallest && !k.smallestSource.empty())
-        published.emplace(*k.smallest, cited(k.smallestSource));
-    return chooseSmallest(squad.latest(kind.id, side), published ? std::nullopt : k.smallest,
-                          published);
-}
-
 void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, double level,
               Devices devices) {
     const auto& before = test.before.value;
@@ -79,7 +70,7 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
         test.noise->te = std::max(test.noise->te, *test.attemptNoise);
     if (!test.noise) {
         test.read.change = change;
-        test.read.smallest = smallestOf(test.kind, test.side, squad);
+        test.read.smallest = smallestOfTest(test.kind, test.side, squad);
         test.noReading = say("no typical error is known: repeat the test, or give the test one");
         if (test.attemptNoise)
             test.noReading =
@@ -92,7 +83,7 @@ void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, doub
     test.read =
         read(change, changeInterval(change, test.noise->te, test.noise->df, level),
              changeInterval(change, test.noise->te, test.noise->df, equivalenceLevel(level)),
-             smallestOf(test.kind, test.side, squad), test.kind.value.higherIsBetter);
+             smallestOfTest(test.kind, test.side, squad), test.kind.value.higherIsBetter);
     test.read.at80 = changeInterval(change, test.noise->te, test.noise->df, leaningLevel);
     const Under under{test.conditions,
                       notComparableWords(test.before.conditions, test.after.conditions)};
@@ -147,6 +138,16 @@ void addContextNotes(BatteryComparison& battery) {
 }
 
 } // namespace
+
+std::optional<Smallest> smallestOfTest(const Stored<TestKindId, TestKind>& kind, BodySide side,
+                                       const SquadTests& squad) {
+    const TestKind& k = kind.value;
+    std::optional<std::pair<double, std::string>> published;
+    if (k.smallest && !k.smallestSource.empty())
+        published.emplace(*k.smallest, cited(k.smallestSource));
+    return chooseSmallest(squad.latest(kind.id, side), published ? std::nullopt : k.smallest,
+                          published);
+}
 
 BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> kinds,
                                  AthleteId athlete, const TestDays& from, const TestDays& to,

@@ -235,19 +235,23 @@ void noteSide(const BlockSide& side, std::vector<Note>& notes) {
 
 } // namespace
 
-Answer<BlockPair> blockPair(const Lift& lift, const Answer<Mvt>& mvt, const BlockSessions& from,
-                            const BlockSessions& to, const BlockSettings& settings) {
+namespace {
+
+enum class Ask { Change, FiguresAlone };
+
+Answer<BlockPair> makePair(const Lift& lift, const Answer<Mvt>& mvt, const BlockSessions& from,
+                           const BlockSessions& to, const BlockSettings& settings, Ask ask) {
     Sorter sorter(from, to, settings);
     if (const auto missing = sorter.missing())
         return *missing;
-    if (shareASession(from, to))
+    if (ask == Ask::Change && shareASession(from, to))
         return NoAnswer{NoAnswer::Why::Other, say("one session is not compared with itself")};
     requireComparable(from.sessions.front(), to.sessions.front());
     BlockPair pair = sorter.sorted();
     const auto speed = mvt && !lift.ballistic ? std::optional(mvt->value) : std::nullopt;
     SideSessions first = sideOf(pair.from.sessions, speed, settings.readAs);
     SideSessions second = sideOf(pair.to.sessions, speed, settings.readAs);
-    if (oneASide(pair))
+    if (ask == Ask::Change && oneASide(pair))
         for (const SideSessions* side : {&first, &second})
             if (isOneLoad(side->lines[0]) || !side->lines[0].hasInference())
                 return NoAnswer{NoAnswer::Why::NeedsThirdLoad,
@@ -255,7 +259,7 @@ Answer<BlockPair> blockPair(const Lift& lift, const Answer<Mvt>& mvt, const Bloc
                                     "be judged: it needs a third load")};
     poolScatter(first, second, settings);
     pair.dayNoise = settings.with.dayNoise;
-    if (settings.dayNoise) {
+    if (settings.dayNoise && !settings.ofSeason) {
         std::vector<stats::DaySpread> spreads;
         for (const SideSessions* side : {&first, &second})
             if (const auto spread = spreadOf(*side))
@@ -266,6 +270,49 @@ Answer<BlockPair> blockPair(const Lift& lift, const Answer<Mvt>& mvt, const Bloc
     }
     makeUncertainty(pair, speed, std::move(first), std::move(second), sorter.device(), settings);
     return pair;
+}
+
+} // namespace
+
+Answer<BlockPair> blockPair(const Lift& lift, const Answer<Mvt>& mvt, const BlockSessions& from,
+                            const BlockSessions& to, const BlockSettings& settings) {
+    return makePair(lift, mvt, from, to, settings, Ask::Change);
+}
+
+Answer<BlockPair> oneBlock(const Lift& lift, const Answer<Mvt>& mvt, const BlockSessions& block,
+                           const BlockSettings& settings) {
+    return makePair(lift, mvt, block, block, settings, Ask::FiguresAlone);
+}
+
+SeasonNoise seasonNoise(std::span<const BlockSessions> blocks, const BlockSettings& settings) {
+    double rss = 0, df = 0;
+    std::vector<SideSessions> sides;
+    std::vector<LiftSession> all;
+    for (const BlockSessions& block : blocks) {
+        std::vector<LiftSession> standing;
+        for (const LiftSession& session : block.sessions)
+            if (!session.points.empty() && session.conditions.notComparable.empty())
+                standing.push_back(session);
+        if (standing.empty())
+            continue;
+        sides.push_back(sideOf(standing, {}, settings.readAs));
+        addScatter(sides.back(), rss, df);
+        all.insert(all.end(), standing.begin(), standing.end());
+    }
+    SeasonNoise noise{.scatter = df > 0 ? stats::Scatter{rss / df, df}
+                                        : settings.scatter.value_or(stats::Scatter{
+                                              usualScatter * usualScatter, usualScatterDf}),
+                      .day = settings.with.dayNoise};
+    if (!settings.dayNoise)
+        return noise;
+    std::vector<stats::DaySpread> spreads;
+    for (SideSessions& side : sides) {
+        side.scatter = noise.scatter;
+        if (const auto spread = spreadOf(side))
+            spreads.push_back(*spread);
+    }
+    noise.day = settings.dayNoise(spreads, all);
+    return noise;
 }
 
 Answer<Comparison> compareBlocks(const Lift& lift, const Answer<Mvt>& mvt,

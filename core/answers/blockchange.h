@@ -38,6 +38,9 @@ struct BlockSettings {
         dayNoise = {};
     /// Of points about their lines, where no session of either block shows any.
     std::optional<stats::Scatter> scatter = {};
+    /// Of all blocks of a season, in place of that of the two; with the noise of all of them in
+    /// with.dayNoise, and no dayNoise() asked.
+    std::optional<stats::Scatter> ofSeason = {};
 };
 
 /// Two blocks made ready to be asked.
@@ -56,6 +59,18 @@ struct BlockPair {
 /// sessions of different athletes or lifts.
 Answer<BlockPair> blockPair(const Lift& lift, const Answer<Mvt>& mvt, const BlockSessions& from,
                             const BlockSessions& to, const BlockSettings& settings);
+
+/// One block by itself, on both sides: for its figures alone.
+Answer<BlockPair> oneBlock(const Lift& lift, const Answer<Mvt>& mvt, const BlockSessions& block,
+                           const BlockSettings& settings);
+
+/// What all blocks of a season say together of the scatter of points and of days: for ofSeason and
+/// with.dayNoise. Of blocks none of which has two sessions, and of two, what blockPair would find.
+struct SeasonNoise {
+    stats::Scatter scatter = {};
+    DayNoise day = {};
+};
+SeasonNoise seasonNoise(std::span<const BlockSessions> blocks, const BlockSettings& settings);
 
 /// As compare() of two sessions, and of one session a block exactly that. Refused as above, and
 /// where no session of a block has a line with inference.

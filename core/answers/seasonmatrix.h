@@ -54,6 +54,8 @@ struct CellChange {
     Words why = {};       ///< why there is no reading; empty where there is one
     /// With nothing changed, so likely is a better or a worse; 0 where there is no reading.
     double byChance = 0;
+    /// How likely a change as large is of nothing, by one look; 1 where there is no reading.
+    double p = 1;
     bool comparable() const { return read.notComparable.empty(); }
 };
 
@@ -64,7 +66,8 @@ struct MatrixCell {
     Answer<double> value = NoAnswer{};
     double se = 0;                                ///< of the figure, its days in it
     std::optional<stats::Interval> interval = {}; ///< of the figure, one look
-    bool extrapolated = false;              ///< the load lies outside the loads of all its sessions
+    bool extrapolated = false; ///< outside the loads of all its sessions; 1RM: reach under 0.80
+    BodySide better = BodySide::Both;       ///< of an asymmetry: the side ahead
     std::optional<CellChange> against = {}; ///< from the chosen block; absent in that block itself
     std::optional<CellChange> before = {};  ///< from the last block that has the measure
 };

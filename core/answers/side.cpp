@@ -175,6 +175,30 @@ std::optional<Mixed> mixedAtMax(const SideSessions& side, double y, const stats:
     return mixed;
 }
 
+std::optional<SideFigure> figureAt(const SideSessions& side, double x, const stats::Moving& day) {
+    const Mixed mixed = mixedAt(side, x, day);
+    if (mixed.sessions == 0)
+        return std::nullopt;
+    return SideFigure{.value = mixed.at(side, x),
+                      .scatter = {mixed.ofScatter(side, x), side.scatter.df},
+                      .day = {day.at(x) * mixed.days, day.df},
+                      .sessions = mixed.sessions,
+                      .extrapolated = mixed.extrapolated};
+}
+
+std::optional<SideFigure> figureOfMax(const SideSessions& side, double y,
+                                      const stats::Moving& day) {
+    const auto mixed = mixedAtMax(side, y, day);
+    if (!mixed)
+        return std::nullopt;
+    const double x = mixed->root(side, y), perSpeed = 1 / (mixed->slope(side) * mixed->slope(side));
+    return SideFigure{.value = x,
+                      .scatter = {mixed->ofScatter(side, x) * perSpeed, side.scatter.df},
+                      .day = {day.at(x) * mixed->days * perSpeed, day.df},
+                      .sessions = mixed->sessions,
+                      .extrapolated = mixed->extrapolated};
+}
+
 std::optional<stats::DaySpread> spreadOf(const SideSessions& side) {
     // The sum of h_j(x) over the lines is least at this x.
     double weight = 0, x = 0;

@@ -62,6 +62,19 @@ Mixed mixedAt(const SideSessions& side, double x, const stats::Moving& day);
 /// fall, or never was above y.
 std::optional<Mixed> mixedAtMax(const SideSessions& side, double y, const stats::Moving& day);
 
+/// A side's figure with what it varies by.
+struct SideFigure {
+    double value = 0;
+    stats::Variance scatter = {}, day = {};
+    int sessions = 0;
+    bool extrapolated = false;
+    double variance() const { return scatter.value + day.value; }
+};
+/// Speed at a load, m/s; nothing where no session says anything of it.
+std::optional<SideFigure> figureAt(const SideSessions& side, double x, const stats::Moving& day);
+/// The load at which the side reaches y, kg, by the delta method.
+std::optional<SideFigure> figureOfMax(const SideSessions& side, double y, const stats::Moving& day);
+
 /// What the side's own sessions say of how days vary, by their figures where those are known best;
 /// nothing of fewer than two lines.
 std::optional<stats::DaySpread> spreadOf(const SideSessions& side);

@@ -195,6 +195,20 @@ sharedLoadsOf(const log::Log& log, const LiftContext& context, const Background&
                                       answers::pointNoiseFrom(with.dayNoise, about.sessions));
 }
 
+std::optional<answers::DeviceBias> deviceBiasOf(const LiftContext& context,
+                                                const LiftSession& reference,
+                                                const LiftSession& session, double level) {
+    if (!reference.conditions.device || !session.conditions.device ||
+        reference.conditions.device == session.conditions.device)
+        return std::nullopt;
+    const auto pairs = answers::devicePairs(context.twoDevices, *reference.conditions.device,
+                                            *session.conditions.device);
+    const auto study = studyBeside(pairs, reference, session, level);
+    if (!study || !*study)
+        return std::nullopt;
+    return answers::biasOf(**study, reference.conditions.device, session.conditions.device);
+}
+
 std::vector<NoiseGroup> noiseGroups(const log::Log& log, LiftId lift,
                                     std::optional<AthleteId> athlete, double level) {
     return noiseGroups(log, liftContext(log, lift), athlete, level);

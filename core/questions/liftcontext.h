@@ -58,6 +58,12 @@ sharedLoadsOf(const log::Log& log, const LiftContext& context, const Background&
 /// than it.
 answers::AsManyReps asManyReps(const log::Log& log, const Lift& lift);
 
+/// What the device of a session reads against that of the reference, by what else the log holds of
+/// both; nothing where no study of them is there, or it is one device.
+std::optional<answers::DeviceBias> deviceBiasOf(const LiftContext& context,
+                                                const LiftSession& reference,
+                                                const LiftSession& session, double level);
+
 /// The noise of one lift as measured by one device, of all athletes or of one.
 struct NoiseGroup {
     Lift lift{};

@@ -11,6 +11,8 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <cstdlib>
+#include <limits>
 #include <map>
 #include <stdexcept>
 #include <utility>
@@ -64,6 +66,8 @@ public:
             s.weight *= boost::math::pdf(chi, df * s.at * s.at) * 2 * df * s.at;
     }
 
+    /// P(all |Z_j| <= z), the scale known.
+    double insideNormal(double z) const { return givenScale(z); }
     /// P(all |T_j| <= d).
     double inside(double d) const {
         double sum = 0;
@@ -127,6 +131,85 @@ double dunnettCritical(std::span<const double> loads, double df, double level) {
         [&](double d) { return all.inside(d) - level; }, least, most,
         boost::math::tools::eps_tolerance<double>(36), steps);
     return (bracket.first + bracket.second) / 2;
+}
+
+namespace {
+
+constexpr double tableStep = 1.0 / 16, tableEnd = 12;
+constexpr double loadSteps = 64;
+constexpr double mostOfGrid = 63; // of 64: a load of 1 is none
+
+std::vector<std::pair<double, double>> scalesOf(double df) {
+    if (std::isinf(df))
+        return {{1, 1}};
+    const boost::math::chi_squared_distribution<double> chi(df);
+    std::vector<Node> nodes;
+    addNodes<Rule>(nodes, std::sqrt(chiSquareQuantile(1e-10, df) / df),
+                   std::sqrt(chiSquareQuantile(1 - 1e-10, df) / df));
+    std::vector<std::pair<double, double>> scales;
+    for (const Node& node : nodes)
+        scales.emplace_back(node.at, node.weight * boost::math::pdf(chi, df * node.at * node.at) *
+                                         2 * df * node.at);
+    return scales;
+}
+
+/// By the cubic through the four nearest entries; P is even in z, and 1 beyond the end.
+double tabulated(const std::vector<double>& table, double z) {
+    const double place = z / tableStep;
+    const auto i = static_cast<std::ptrdiff_t>(place);
+    if (z >= tableEnd - 2 * tableStep)
+        return 1;
+    const auto at = [&](std::ptrdiff_t j) { return table[static_cast<std::size_t>(std::abs(j))]; };
+    const double t = place - static_cast<double>(i);
+    const double a = at(i - 1), b = at(i), c = at(i + 1), d = at(i + 2);
+    return b + t * ((c - a / 3 - b / 2 - d / 6) +
+                    t * ((a + c) / 2 - b + t * ((d - a) / 6 + (b - c) / 2)));
+}
+
+} // namespace
+
+double DunnettTable::critical(std::span<const double> loads, double df, double level) {
+    const double one = tCritical(level, df);
+    if (loads.size() <= 1)
+        return one;
+    std::vector<int> key;
+    for (const double load : loads) {
+        if (!(load >= 0 && load <= 1))
+            throw std::domain_error("DunnettTable: a load outside [0, 1]");
+        key.push_back(static_cast<int>(std::min(mostOfGrid, std::floor(load * loadSteps))));
+    }
+    std::ranges::sort(key);
+    Known& known = m_known[key];
+    if (known.inside.empty()) {
+        std::vector<double> onGrid;
+        for (const int step : key)
+            onGrid.push_back(step / loadSteps);
+        const ManyToOne all(onGrid, std::numeric_limits<double>::infinity());
+        for (double z = 0; z <= tableEnd; z += tableStep)
+            known.inside.push_back(all.insideNormal(z));
+    }
+    const auto [place, isNew] = known.critical.try_emplace({df, level}, one);
+    if (!isNew)
+        return place->second;
+    auto& scales = m_scales[df];
+    if (scales.empty())
+        scales = scalesOf(df);
+    const auto inside = [&](double d) {
+        double sum = 0;
+        for (const auto& [s, weight] : scales)
+            sum += weight * tabulated(known.inside, d * s);
+        return sum;
+    };
+    const double least = one * (1 - 1e-6);
+    if (inside(least) >= level)
+        return one;
+    const double most = tCritical(1 - (1 - level) / static_cast<double>(loads.size()), df) * 1.001;
+    std::uintmax_t steps = 100;
+    const auto bracket =
+        boost::math::tools::toms748_solve([&](double d) { return inside(d) - level; }, least, most,
+                                          boost::math::tools::eps_tolerance<double>(30), steps);
+    place->second = (bracket.first + bracket.second) / 2;
+    return place->second;
 }
 
 } // namespace slopebook::stats

@@ -2,7 +2,10 @@
 // Many values compared with one and the same baseline (Dunnett 1955).
 #pragma once
 
+#include <map>
 #include <span>
+#include <utility>
+#include <vector>
 
 namespace slopebook::stats {
 
@@ -14,5 +17,22 @@ namespace slopebook::stats {
 /// grid of 1/2048 upwards, which makes d larger by at most 0.1 %. Throws std::domain_error for
 /// loads outside.
 double dunnettCritical(std::span<const double> loads, double df, double level);
+
+/// The same for many questions at once: loads laid on a grid of 1/64 downwards, which makes d
+/// larger by at most 0.2 %, the normal case tabulated once for each set of them and what is asked
+/// kept. A load of 0 for each of k values is Sidak's: it holds whatever they share (the changes of
+/// a chain). Agrees with dunnettCritical at the grid's loads to 6 digits.
+class DunnettTable {
+public:
+    double critical(std::span<const double> loads, double df, double level);
+
+private:
+    struct Known {
+        std::vector<double> inside; ///< P(all |Z_j| <= z) at z = 0, step, 2 step, ...
+        std::map<std::pair<double, double>, double> critical; ///< by df and level
+    };
+    std::map<std::vector<int>, Known> m_known;
+    std::map<double, std::vector<std::pair<double, double>>> m_scales; ///< by df: s and its weight
+};
 
 } // namespace slopebook::stats

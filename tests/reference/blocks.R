@@ -3,6 +3,16 @@
 # intercept by REML (package nlme) on ladders that are all alike. rule: the rule of tests/README.md,
 # 'Seasons', written from its formulas alone: published SD 0.025 m/s, MVT 0.45 m/s, asked at 60 kg.
 arguments <- commandArgs(trailingOnly = TRUE)
+if (arguments[1] == "holm") { # p.adjust, and the law of two t parts by integrate()
+  p <- p.adjust(as.numeric(arguments[-1]), "holm")
+  for (i in seq_along(p)) cat(sprintf("p%d %.17g\n", i, p[i]))
+  reach <- sqrt(0.0004 * qt(.975, 12)^2 + 0.0009 * qt(.975, 6)^2)
+  inside <- integrate(function(t) dt(t, 12) * (pt((reach - 0.02 * t) / 0.03, 6) -
+                                               pt((-reach - 0.02 * t) / 0.03, 6)),
+                      -Inf, Inf, rel.tol = 1e-10)$value
+  cat(sprintf("beyond %.17g\n", 1 - inside))
+  quit("no")
+}
 d <- read.table(file("stdin"), col.names = c("b", "s", "L", "v"))
 say <- function(name, value) cat(name, " ", format(value, digits = 15), "\n", sep = "")
 if (arguments[1] == "nlme") {

@@ -11,6 +11,8 @@
 namespace slopebook::phrases {
 
 inline constexpr std::string_view questions[]{
+    translate("Phrases", "No session of %1 lies in a training block. Blocks are made under Squad, "
+                         "with their first and last day."),
     translate("Phrases", "The PDF %1 could not be painted. Nothing was changed."),
     translate("Phrases", "The picture %1 could not be painted. Nothing was changed."),
     translate("Phrases", "A comparison needs two sessions of this lift with sets that count. The "

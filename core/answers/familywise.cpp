@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/familywise.h"
+
+#include "core/stats/allowance.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <vector>
+
+namespace slopebook::answers {
+
+namespace {
+
+CriticalOf ofLoads(const Family& family, std::vector<double> loads) {
+    if (loads.size() < 2)
+        return stats::tOf;
+    return [family, loads = std::move(loads)](double level) -> stats::Critical {
+        return [family, loads, level](double df) {
+            return family->dunnett.critical(loads, df, level);
+        };
+    };
+}
+
+std::array<stats::Variance, 4> partsOf(const ChangeParts& parts) {
+    if (parts.earlier.df != parts.later.df)
+        return {parts.earlier, parts.later, stats::Variance{2 * parts.day.value, parts.day.df},
+                parts.device};
+    return {stats::Variance{parts.earlier.value + parts.later.value, parts.later.df},
+            stats::Variance{2 * parts.day.value, parts.day.df}, parts.device, stats::Variance{}};
+}
+
+} // namespace
+
+CriticalOf againstOne(const Family& family, std::span<const BaselineShare> shares) {
+    std::vector<double> loads;
+    for (const BaselineShare& each : shares) {
+        const double all = each.baseline + each.other;
+        loads.push_back(all > 0 ? std::sqrt(each.baseline / all) : 0);
+    }
+    return ofLoads(family, std::move(loads));
+}
+
+CriticalOf ofAChain(const Family& family, int changes) {
+    return ofLoads(family, std::vector<double>(static_cast<std::size_t>(std::max(changes, 0)), 0));
+}
+
+double chanceOfNothing(const Family& family, const ChangeParts& parts, const CriticalOf& critical,
+                       double level) {
+    const double half = std::sqrt(squaredHalfWidth(parts, critical(level)));
+    const double span = parts.bend.width();
+    if (!(half > 0))
+        return 0;
+    const double reach = half * stats::imbensManski(span / half, level) + span / 2;
+    return family->nothing.beyond(partsOf(parts), reach, span);
+}
+
+double pOfNothing(const Family& family, const ChangeParts& parts, double change) {
+    const double span = parts.bend.width(), middle = (parts.bend.low + parts.bend.high) / 2;
+    return family->nothing.beyond(partsOf(parts),
+                                  std::max(0.0, std::abs(change - middle) - span / 2));
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The critical values of a measure that is read in several blocks: together over its blocks, and
+// not over measures.
+#pragma once
+
+#include "core/answers/uncertainty.h"
+#include "core/stats/dunnett.h"
+#include "core/stats/nothing.h"
+
+#include <memory>
+#include <span>
+
+namespace slopebook::answers {
+
+/// What is worked out once for a whole season.
+struct FamilyTables {
+    stats::DunnettTable dunnett = {};
+    stats::Nothing nothing = {};
+};
+using Family = std::shared_ptr<FamilyTables>;
+
+/// Variances of the figure of a baseline and of another block, in one unit.
+struct BaselineShare {
+    double baseline = 0, other = 0;
+};
+/// Dunnett's over all blocks that are read against the one baseline.
+CriticalOf againstOne(const Family& family, std::span<const BaselineShare> shares);
+/// Of so many changes, each from one block to the next.
+CriticalOf ofAChain(const Family& family, int changes);
+
+/// Had nothing changed, so likely would the interval by these parts at the level exclude zero.
+double chanceOfNothing(const Family& family, const ChangeParts& parts, const CriticalOf& critical,
+                       double level);
+/// So likely would a change as large as this, or larger, be found of nothing: by one look.
+double pOfNothing(const Family& family, const ChangeParts& parts, double change);
+
+} // namespace slopebook::answers

@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Cells that are the mean of a block's days and are read with the noise of a day: what tests, RPE
+// and body mass have in common.
+#include "core/answers/profile.h"
+#include "core/answers/seasonsource.h"
+#include "core/model/phrases/answers.h"
+#include "core/stats/daysalike.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace slopebook::answers {
+
+namespace {
+
+/// Variance of the mean of so many days over that of one.
+double ofDays(int days) {
+    return stats::clustering(days) / days;
+}
+
+constexpr double leastDf = 2;
+
+class MeansReader {
+public:
+    MeansReader(MatrixRow& row, const MeansQuestion& question, double level, const Family& family)
+        : m_row(row), m_question(question), m_level(level), m_family(family) {}
+
+    CellChange change(std::size_t from, std::size_t to, const CriticalOf& critical) const {
+        const MeanOfDays &a = *m_question.means[from], &b = *m_question.means[to];
+        CellChange change{.from = from};
+        change.read.change = b.value - a.value;
+        change.read.smallest = m_row.smallest;
+        const Under under = m_question.under ? m_question.under(from, to) : Under{};
+        const auto noise = m_question.noise(from, to);
+        if (!noise) {
+            change.why = m_question.noNoise(from, to);
+            setUnder(change.read, under);
+            return change;
+        }
+        ChangeParts parts;
+        parts.day = {noise->sd * noise->sd * (ofDays(a.days) + ofDays(b.days)) / 2, noise->df};
+        const auto interval = [&](double level) {
+            const double half = std::sqrt(squaredHalfWidth(parts, critical(level)));
+            return stats::Interval{change.read.change - half, change.read.change + half};
+        };
+        change.read =
+            read(change.read.change, interval(m_level), interval(equivalenceLevel(m_level)),
+                 m_row.smallest, m_row.measure.higherIsBetter);
+        change.read.at80 = interval(leaningLevel);
+        setUnder(change.read, under);
+        if (!under.notComparable.empty()) {
+            change.why = say("not comparable: %1", under.notComparable);
+            return change;
+        }
+        change.byChance = chanceOfNothing(m_family, parts, critical, m_level);
+        change.p = pOfNothing(m_family, parts, change.read.change);
+        return change;
+    }
+
+    void figure(std::size_t column) const {
+        MatrixCell& cell = m_row.cells[column];
+        const auto& mean = m_question.means[column];
+        if (!mean)
+            return;
+        cell.value = mean->value;
+        cell.sessions = mean->days;
+        cell.better = mean->better;
+        if (const auto noise = m_question.noise(column, column)) {
+            cell.se = noise->sd * std::sqrt(ofDays(mean->days));
+            const double half = stats::tCritical(m_level, noise->df) * cell.se;
+            cell.interval = stats::Interval{mean->value - half, mean->value + half};
+        }
+    }
+
+private:
+    MatrixRow& m_row;
+    const MeansQuestion& m_question;
+    double m_level;
+    Family m_family;
+};
+
+} // namespace
+
+void readMeans(MatrixRow& row, const MeansQuestion& question, std::size_t chosen, double level,
+               const Family& family) {
+    const MeansReader reader(row, question, level, family);
+    std::vector<std::pair<std::size_t, std::size_t>> against, before;
+    std::vector<BaselineShare> shares;
+    for (std::size_t j = 0; j < row.cells.size(); ++j) {
+        reader.figure(j);
+        if (!row.cells[j].value)
+            continue;
+        if (j != chosen && question.means[chosen]) {
+            against.emplace_back(chosen, j);
+            shares.push_back(
+                {ofDays(question.means[chosen]->days), ofDays(question.means[j]->days)});
+        }
+        if (const auto earlier = blockBefore(row, j))
+            before.emplace_back(*earlier, j);
+    }
+    const CriticalOf one = againstOne(family, shares);
+    const CriticalOf chain = ofAChain(family, static_cast<int>(before.size()));
+    for (const auto& [from, to] : against)
+        row.cells[to].against = reader.change(from, to, one);
+    for (const auto& [from, to] : before)
+        row.cells[to].before = reader.change(from, to, chain);
+}
+
+std::optional<NoiseOfADay> spreadOfDays(std::span<const std::vector<double>> columns) {
+    double squares = 0, shares = 0, df = 0;
+    for (const auto& days : columns) {
+        const auto count = static_cast<double>(days.size());
+        if (days.size() < 2)
+            continue;
+        double mean = 0;
+        for (const double value : days)
+            mean += value / count;
+        for (const double value : days)
+            squares += (value - mean) * (value - mean);
+        const double share = stats::spreadShare(static_cast<int>(days.size()));
+        shares += (count - 1) * share;
+        df += count - 1;
+    }
+    if (!(df >= leastDf) || !(squares > 0))
+        return std::nullopt;
+    return NoiseOfADay{std::sqrt(squares / shares), shares};
+}
+
+namespace {
+
+std::optional<MeanOfDays> meanOf(const std::vector<double>& days) {
+    if (days.empty())
+        return std::nullopt;
+    double sum = 0;
+    for (const double value : days)
+        sum += value;
+    return MeanOfDays{.value = sum / static_cast<double>(days.size()),
+                      .days = static_cast<int>(days.size())};
+}
+
+} // namespace
+
+void addBodyMassRow(SeasonMatrix& matrix, const SeasonSource& source) {
+    MatrixRow row{.measure = {.kind = Measure::Kind::BodyMass, .unit = "kg", .decimals = 1}};
+    MeansQuestion question;
+    for (const auto& sessions : source.batteries) {
+        std::vector<double> days;
+        for (const BatterySession& session : sessions)
+            if (session.bodyMass)
+                days.push_back(kilograms(*session.bodyMass));
+        question.means.push_back(meanOf(days));
+        row.cells.push_back(
+            {.value = NoAnswer{NoAnswer::Why::NoBodyMass, say("not weighed in this block")}});
+    }
+    question.noise = [](std::size_t, std::size_t) { return std::nullopt; };
+    question.noNoise = [](std::size_t, std::size_t) {
+        return say("neither way is better, so no reading is made of it");
+    };
+    readMeans(row, question, source.chosen, source.level, std::make_shared<FamilyTables>());
+    matrix.rows.push_back(std::move(row));
+}
+
+void addEffortRows(SeasonMatrix& matrix, const SeasonSource& source, const SeasonLift& lift,
+                   const Family& family) {
+    for (const Mass load : lift.checkLoads) {
+        MatrixRow row{.measure = {.kind = Measure::Kind::Effort,
+                                  .name = lift.lift.value.name,
+                                  .lift = lift.lift.id,
+                                  .load = load,
+                                  .unit = "",
+                                  .decimals = 1,
+                                  .higherIsBetter = false}};
+        std::vector<std::vector<double>> days;
+        MeansQuestion question;
+        for (std::size_t j = 0; j < source.blocks.size(); ++j) {
+            const bool there = j < lift.efforts.size() && lift.efforts[j].contains(load);
+            days.push_back(there ? lift.efforts[j].at(load) : std::vector<double>{});
+            question.means.push_back(meanOf(days.back()));
+            row.cells.push_back(
+                {.value = NoAnswer{NoAnswer::Why::NotTested, say("no RPE at this load")}});
+        }
+        const auto noise = spreadOfDays(days);
+        question.noise = [noise](std::size_t, std::size_t) { return noise; };
+        question.noNoise = [](std::size_t, std::size_t) {
+            return say("RPE is read by how its own days differ: a block needs several of them");
+        };
+        readMeans(row, question, source.chosen, source.level, family);
+        matrix.rows.push_back(std::move(row));
+    }
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is said of a season's matrix.
+#include "core/answers/figures.h"
+#include "core/answers/seasonmatrix.h"
+#include "core/model/phrases/answers.h"
+#include "core/stats/nothing.h"
+
+#include <algorithm>
+
+namespace slopebook::answers {
+
+namespace {
+
+constexpr std::size_t mostNamed = 3;
+
+/// "+0.049 m/s", "+2.3 kg", "-0.5".
+Words amount(const Measure& measure, double value) {
+    if (measure.isMass())
+        return massWords(value, asChange);
+    const Words by = signedFigure(value, measure.decimals);
+    return measure.unit.empty() ? by : say("%1 %2", by, measure.unit);
+}
+
+Words bareAmount(const Measure& measure, double value) {
+    if (measure.isMass())
+        return massWords(value, asEstimate);
+    const Words by = figure(value, measure.decimals);
+    return measure.unit.empty() ? by : say("%1 %2", by, measure.unit);
+}
+
+/// Unclear is never told as a bare word: with what it came to and what such tests show.
+Words named(const Measure& measure, const ReadChange& read) {
+    const Words words = measureWords(measure);
+    if (read.reading != Reading::Unclear)
+        return read.reading == Reading::Held
+                   ? words
+                   : say("%1 (%2)", words, amount(measure, read.besideInterval()));
+    const Words by = amount(measure, read.besideInterval());
+    const Words shows = bareAmount(measure, read.shows());
+    return read.leans() > 0   ? say("%1 (leaning up: %2; shows from %3)", words, by, shows)
+           : read.leans() < 0 ? say("%1 (leaning down: %2; shows from %3)", words, by, shows)
+                              : say("%1 (%2; shows from %3)", words, by, shows);
+}
+
+struct Told {
+    Reading reading;
+    Phrase few, many;
+};
+constexpr Told readings[]{
+    {Reading::Better, "better: %1", "better: %1 and %2 more"},
+    {Reading::Worse, "worse: %1", "worse: %1 and %2 more"},
+    {Reading::Held, "held: %1", "held: %1 and %2 more"},
+    {Reading::Unclear, "unclear: %1", "unclear: %1 and %2 more"},
+};
+
+Words toldAs(const Told& told, std::vector<Words> names) {
+    if (names.size() <= mostNamed)
+        return say(told.few, listed(std::move(names)));
+    const std::size_t more = names.size() - mostNamed + 1;
+    names.resize(mostNamed - 1);
+    return say(told.many, listed(std::move(names)), more);
+}
+
+/// The last block that is read against the chosen one.
+std::optional<std::size_t> lastRead(const SeasonMatrix& matrix) {
+    for (std::size_t j = matrix.blocks.size(); j-- > 0;)
+        for (const MatrixRow& row : matrix.rows)
+            if (row.cells[j].against)
+                return j;
+    return std::nullopt;
+}
+
+Words seasonSentence(const SeasonMatrix& matrix) {
+    const auto last = lastRead(matrix);
+    if (!last)
+        return say("No measure was made in two of these blocks: nothing can be compared.");
+    std::vector<Words> clausesOf;
+    for (const Told& told : readings) {
+        std::vector<Words> names;
+        for (const MatrixRow& row : matrix.rows)
+            if (const auto& change = row.cells[*last].against;
+                change && change->read.reading == told.reading)
+                names.push_back(named(row.measure, change->read));
+        if (!names.empty())
+            clausesOf.push_back(toldAs(told, std::move(names)));
+    }
+    int apart = 0;
+    for (const MatrixRow& row : matrix.rows)
+        if (const auto& change = row.cells[*last].against)
+            apart += change->comparable() ? 0 : 1;
+    if (apart > 0)
+        clausesOf.push_back(say("not comparable: %1", apart));
+    if (clausesOf.empty())
+        return asSentence(say("from %1 to %2 no change can be read",
+                              matrix.blocks[matrix.chosen].block.name,
+                              matrix.blocks[*last].block.name));
+    return asSentence(say("from %1 to %2, %3", matrix.blocks[matrix.chosen].block.name,
+                          matrix.blocks[*last].block.name, clauses(std::move(clausesOf))));
+}
+
+/// How many of the readings stand where all of them are one family.
+int standingByHolm(const SeasonMatrix& matrix) {
+    std::vector<double> p;
+    std::vector<bool> read;
+    for (const MatrixRow& row : matrix.rows)
+        for (const MatrixCell& cell : row.cells)
+            if (cell.against && cell.against->read.reading != Reading::NoFigure) {
+                p.push_back(cell.against->p);
+                read.push_back(cell.against->read.reading == Reading::Better ||
+                               cell.against->read.reading == Reading::Worse);
+            }
+    const auto adjusted = stats::holm(p);
+    int count = 0;
+    for (std::size_t i = 0; i < p.size(); ++i)
+        count += read[i] && adjusted[i] < 1 - matrix.level ? 1 : 0;
+    return count;
+}
+
+Words chanceWords(const SeasonMatrix& matrix) {
+    const int judged = matrix.judged();
+    if (judged == 0)
+        return {};
+    const int found = matrix.read(Reading::Better) + matrix.read(Reading::Worse);
+    return say("Of %1 readings %2 are better or worse; had nothing changed, about %3 would be. "
+               "All of them taken as one family (Holm), %4 would stand.",
+               judged, found, figure(matrix.byChance(), 1), standingByHolm(matrix));
+}
+
+std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
+    std::vector<Note> notes;
+    if (matrix.outside == 1)
+        notes.push_back({Note::Kind::OfSeveral, say("1 session lies in none of these blocks")});
+    else if (matrix.outside > 1)
+        notes.push_back({Note::Kind::OfSeveral,
+                         say("%1 sessions lie in none of these blocks", matrix.outside)});
+    if (matrix.blocks.size() > 2)
+        notes.push_back(
+            {Note::Kind::ByChance,
+             say("a measure's readings hold together over its blocks at %1 %, not over measures",
+                 figure(loadText(100 * matrix.level)))});
+    const bool several = std::ranges::any_of(matrix.rows, [](const MatrixRow& row) {
+        return std::ranges::any_of(row.cells, [](const auto& cell) { return cell.sessions > 1; });
+    });
+    if (several)
+        notes.push_back({Note::Kind::OfSeveral,
+                         say("the days of one block are taken as alike, 0.5 from one to the next; "
+                             "where they are more alike than that, of nothing up to 12 % instead "
+                             "of 5 are read as a change")});
+    if (matrix.level != 0.95)
+        notes.push_back({Note::Kind::LevelNot95, say("intervals are at %1 %, not 95 %",
+                                                     figure(loadText(100 * matrix.level)))});
+    return notes;
+}
+
+} // namespace
+
+void tellSeason(SeasonMatrix& matrix) {
+    matrix.sentence = seasonSentence(matrix);
+    matrix.chance = chanceWords(matrix);
+    for (Note& note : seasonNotes(matrix))
+        matrix.notes.push_back(std::move(note));
+    matrix.design = {
+        say("Nobody trained otherwise beside this athlete: what changed over a block may be its "
+            "work, its place in the season, growth, or practice in the tests."),
+        say("The blocks came in one order: what an earlier one did may show in a later one."),
+        say("More would be shown by going back to the first block's work, or by a second athlete "
+            "with the blocks in another order.")};
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/questions/blockquestions.h"
+
+#include "core/answers/fairreps.h"
+#include "core/answers/nexttest.h"
+#include "core/answers/samename.h"
+#include "core/model/errors.h"
+#include "core/model/phrases/questions.h"
+
+#include <algorithm>
+
+namespace slopebook::questions {
+
+namespace {
+
+std::vector<Set> setsOf(const log::Log& log, const LiftSession& session) {
+    std::vector<Set> sets;
+    for (log::PlacedSet& placed : log.sets(session.session, session.lift))
+        sets.push_back(std::move(placed.set));
+    return sets;
+}
+
+std::optional<DeviceId> oneDevice(std::span<const LiftSession> sessions) {
+    for (const LiftSession& session : sessions)
+        if (session.conditions.device != sessions.front().conditions.device)
+            return std::nullopt;
+    return sessions.empty() ? std::nullopt : sessions.front().conditions.device;
+}
+
+/// The athlete's own repeat tests, without those that are two of these sessions: they count as
+/// their spread already.
+stats::RepeatSums ownBeside(const Background& about, std::optional<DeviceId> device,
+                            std::span<const LiftSession> sessions, bool spreads) {
+    auto pairs = answers::repeatPairs(about.sessions);
+    const auto among = [&](const LiftSession& session) {
+        return std::ranges::find(sessions, session.session, &LiftSession::session) !=
+               sessions.end();
+    };
+    std::erase_if(pairs, [&](const answers::RepeatPair& pair) {
+        return (device && pair.second.conditions.device != device) ||
+               (spreads && among(pair.first) && among(pair.second));
+    });
+    return answers::repeatSums(pairs);
+}
+
+} // namespace
+
+Answer<DayOrBlock> dayOrBlock(const log::Log& log, std::span<const LiftSession> sessions,
+                              const std::string& text) {
+    if (parseIsoDate(text.substr(0, text.find('#')))) {
+        const auto found = sessionAt(sessions, text);
+        if (!found)
+            return found.why();
+        return DayOrBlock(*found);
+    }
+    const auto side = batterySide(log, text); // BadInput lists the blocks
+    for (const auto& block : log.blocks())
+        if (block.id == std::get<BlockId>(side))
+            return DayOrBlock(block);
+    throw LogError(LogError::Kind::Conflict, say("That block is not in the log any more."));
+}
+
+answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSession> sessions) {
+    if (const auto* session = std::get_if<LiftSession>(&side))
+        return {dateKey(session->date, session->ordinal), {*session}};
+    const Block& block = std::get<Stored<BlockId, Block>>(side).value;
+    answers::BlockSessions found{.name = block.name};
+    for (const LiftSession& session : sessions)
+        if (block.first <= session.date && session.date <= block.last)
+            found.sessions.push_back(session);
+    return found;
+}
+
+answers::BlockSettings blockSettings(const log::Log& log, const LiftContext& context,
+                                     const Background& about, const LiftSession& from,
+                                     const LiftSession& to, const AskSettings& settings) {
+    answers::BlockSettings made{.with = comparisonSettings(context, about, from, to, settings)};
+    made.with.deviceBias.reset();
+    made.biasOf = [&context, level = settings.level](const LiftSession& reference,
+                                                     const LiftSession& session) {
+        return deviceBiasOf(context, reference, session, level);
+    };
+    made.asManyReps = [&log, &about](std::vector<LiftSession> sessions) {
+        std::vector<std::vector<Set>> sets;
+        for (const LiftSession& session : sessions)
+            sets.push_back(setsOf(log, session));
+        return answers::fairRepsOfAll(about.lift.value, std::move(sessions), sets);
+    };
+    made.dayNoise = [&context, &about](std::span<const stats::DaySpread> spreads,
+                                       std::span<const LiftSession> sessions) {
+        const auto device = oneDevice(sessions);
+        const auto all = context.sums.find(device);
+        const auto own = ownBeside(about, device, {}, false);
+        return answers::chooseDayNoise(
+            spreads.empty() ? own : ownBeside(about, device, sessions, true),
+            all == context.sums.end() ? stats::RepeatSums{} : all->second.without(own),
+            publishedDayNoise(context.lift.value), spreads);
+    };
+    if (const auto scatter = answers::pooledScatter(about.sessions))
+        made.scatter = stats::Scatter{scatter->s * scatter->s, scatter->df};
+    return made;
+}
+
+Answer<answers::Comparison> comparisonOfSides(const log::Log& log, const LiftContext& context,
+                                              const Background& about, const DayOrBlock& from,
+                                              const DayOrBlock& to, const AskSettings& settings) {
+    const auto before = sessionsOf(from, about.sessions), after = sessionsOf(to, about.sessions);
+    for (const auto* side : {&before, &after})
+        if (side->sessions.empty())
+            return NoAnswer{NoAnswer::Why::NoSuchSession,
+                            say("%1 has no session in %2.", about.athlete.value.name, side->name)};
+    if (before.sessions.size() == 1 && after.sessions.size() == 1)
+        return comparisonOf(log, context, about, before.sessions[0], after.sessions[0], settings);
+    return answers::compareBlocks(about.lift.value, about.mvt, before, after,
+                                  blockSettings(log, context, about, before.sessions.back(),
+                                                after.sessions.back(), settings));
+}
+
+} // namespace slopebook::questions

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Block against block as it is asked of a log. No Qt in here.
+#pragma once
+
+#include "core/answers/blockchange.h"
+#include "core/questions/batteryquestions.h"
+#include "core/questions/liftcontext.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace slopebook::questions {
+
+/// One side of a question that takes days and blocks alike: a session of a lift, or all of a block.
+using DayOrBlock = std::variant<LiftSession, Stored<BlockId, Block>>;
+/// "2026-03-14", "2026-03-14#2" or a block's name (letter case aside; the latest of that name).
+/// NoSuchSession with the days there are; BadInput lists the blocks where the text is neither.
+Answer<DayOrBlock> dayOrBlock(const log::Log& log, std::span<const LiftSession> sessions,
+                              const std::string& text);
+/// Its sessions, and what it is called.
+answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSession> sessions);
+
+/// How blocks of this athlete and lift are compared; from and to: of each the session by which
+/// devices and smallest changes are chosen. The log, the context and the background are kept no
+/// longer than they are.
+answers::BlockSettings blockSettings(const log::Log& log, const LiftContext& context,
+                                     const Background& about, const LiftSession& from,
+                                     const LiftSession& to, const AskSettings& settings = {});
+
+/// Of two sessions what comparisonOf() says.
+Answer<answers::Comparison> comparisonOfSides(const log::Log& log, const LiftContext& context,
+                                              const Background& about, const DayOrBlock& from,
+                                              const DayOrBlock& to,
+                                              const AskSettings& settings = {});
+
+} // namespace slopebook::questions
