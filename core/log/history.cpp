@@ -9,6 +9,7 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <bit>
 
 namespace slopebook::log {
 
@@ -166,6 +167,24 @@ std::vector<SessionId> repeatedSessions(const Log& log) {
     while (impl.next(rows))
         all.push_back(rows.id<SessionId>(0));
     return all;
+}
+
+std::vector<RepeatingAthlete> repeatingAthletes(const Log& log) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const ReadScope moment(impl.db);
+    std::vector<RepeatingAthlete> all;
+    Query rows(impl.db, "SELECT owner, things, sum FROM tallies WHERE kind = 'session' AND owner "
+                        "IN (SELECT athlete FROM sessions WHERE repeat_of > 0) ORDER BY owner");
+    while (impl.next(rows))
+        all.push_back({.athlete = rows.id<AthleteId>(0),
+                       .sessions = {.things = rows.integer(1),
+                                    .sum = std::bit_cast<std::uint64_t>(rows.integer(2))}});
+    return all;
+}
+
+std::any& keptBeside(const Log& log) {
+    return log.impl().kept;
 }
 
 int freeOrdinal(const Log& log, AthleteId athlete, Date date) {

@@ -4,8 +4,11 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "core/log/tally.h"
 
+#include <any>
 #include <array>
+#include <functional>
 #include <span>
 
 namespace slopebook::log {
@@ -37,6 +40,24 @@ std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
 /// The sessions that are marked as a repeat of another, and those that they repeat. Throws
 /// LogError.
 std::vector<SessionId> repeatedSessions(const Log& log);
+
+/// The athletes with a session that repeats another, by key, each with the tally of their sessions,
+/// which changes when anything of these does. Throws LogError.
+struct RepeatingAthlete {
+    AthleteId athlete{};
+    Tally sessions{};
+};
+std::vector<RepeatingAthlete> repeatingAthletes(const Log& log);
+
+/// Goes through the lift's lines in those athletes' sessions that repeat another or are repeated,
+/// by athlete, day and place in the day. What is damaged is passed over: it is told where it is
+/// shown. Throws LogError otherwise.
+void scanRepeats(const Log& log, LiftId lift, std::span<const AthleteId> athletes,
+                 const std::function<void(const LiftSession&)>& visit);
+
+/// Room for what was worked out from the log by others, who ask whether it still holds; it goes
+/// with the log.
+std::any& keptBeside(const Log& log);
 
 /// The number that a further session of that day gets: 1 for the first. Throws LogError.
 int freeOrdinal(const Log& log, AthleteId athlete, Date date);

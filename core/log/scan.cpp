@@ -76,6 +76,9 @@ constexpr char lineHeads[] = "SELECT athlete, day, ordinal, id, body_mass_g, rep
 constexpr auto everySession = joined(lineHeads, "ORDER BY athlete, day, ordinal");
 constexpr auto oneAthletes = joined(lineHeads, "WHERE athlete = ? ORDER BY day, ordinal");
 constexpr auto oneDays = joined(lineHeads, "WHERE athlete = ? AND day = ? ORDER BY ordinal");
+constexpr auto oneAthletesRepeats =
+    joined(lineHeads, "WHERE athlete = ?1 AND (repeat_of > 0 OR id IN (SELECT repeat_of FROM "
+                      "sessions WHERE athlete = ?1 AND repeat_of > 0)) ORDER BY day, ordinal");
 
 // The outcome stands far back in its row, and is asked for only where it can be another.
 constexpr char pointColumns[] = "session, lift, ordinal, load_g, point, maximum, counting, "
@@ -175,11 +178,18 @@ public:
         m_sets.readAll(filter.athlete);
         m_conditions.readAll(filter.athlete);
     }
-    /// Of single days, each chosen by goTo() before run().
-    Scan(Log::Impl& impl, LiftId lift, const std::function<void(const LiftSession&)>& visit)
-        : m_impl(impl), m_lift(lift), m_visit(visit), m_sessions(impl.db, oneDays.data()),
+    /// Of what is chosen by goTo() before run().
+    Scan(Log::Impl& impl, LiftId lift, const char* heads,
+         const std::function<void(const LiftSession&)>& visit)
+        : m_impl(impl), m_lift(lift), m_visit(visit), m_sessions(impl.db, heads),
           m_sets(impl.db, setsOfSessions), m_conditions(impl.db, conditionsOfSessions) {
         readMovers();
+    }
+    /// What is damaged is passed over without a word.
+    void passDamaged() { m_passDamaged = true; }
+    void goTo(AthleteId athlete) {
+        m_sessions.bind(raw(athlete));
+        m_ofDay.clear();
     }
     void goTo(AthleteId athlete, const std::string& day) {
         m_sessions.bind(raw(athlete));
@@ -195,12 +205,12 @@ public:
                 m_impl.damaged(say("%1 is not as it was written", m_impl.called(m_head)));
         };
         bool more = true;
-        while (m_impl.salvaging([&] { more = m_sessions.next(); }) && more) {
+        while (whole([&] { more = m_sessions.next(); }) && more) {
             m_id = SessionId{m_sessions.integer(3)};
-            if (m_impl.salvaging(read))
+            if (whole(read))
                 for (std::size_t i = 0; i < m_found; ++i)
                     m_visit(m_lines[i]);
-            m_impl.salvaging([&] {
+            whole([&] {
                 m_conditions.pass(raw(m_id));
                 m_sets.pass(raw(m_id));
             });
@@ -208,6 +218,20 @@ public:
     }
 
 private:
+    template <class Work>
+    bool whole(const Work& work) {
+        if (!m_passDamaged)
+            return m_impl.salvaging(work);
+        try {
+            work();
+            return true;
+        } catch (const LogError& error) {
+            if (error.kind() != LogError::Kind::Damaged)
+                throw;
+            return false;
+        }
+    }
+
     void readHead() {
         const auto date = parseIsoDate(m_sessions.text(1));
         if (!date)
@@ -369,6 +393,7 @@ private:
     std::vector<LiftSession> m_lines; ///< kept between sessions for the room that they hold
     std::size_t m_found = 0;
     std::vector<std::pair<LiftId, int>> m_ofDay;
+    bool m_passDamaged = false;
 };
 } // namespace
 
@@ -396,7 +421,7 @@ std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
         if (one.session == wanted)
             all.push_back(one);
     };
-    Scan scan(impl, lift, visit);
+    Scan scan(impl, lift, oneDays.data(), visit);
     for (const SessionId session : sessions) {
         wanted = session;
         const SessionHead head = impl.head(session).value;
@@ -404,6 +429,19 @@ std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
         scan.run();
     }
     return all;
+}
+
+void scanRepeats(const Log& log, LiftId lift, std::span<const AthleteId> athletes,
+                 const std::function<void(const LiftSession&)>& visit) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const ReadScope moment(impl.db);
+    Scan scan(impl, lift, oneAthletesRepeats.data(), visit);
+    scan.passDamaged();
+    for (const AthleteId athlete : athletes) {
+        scan.goTo(athlete);
+        scan.run();
+    }
 }
 
 } // namespace slopebook::log

@@ -512,6 +512,8 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "in other footwear"),
     translate("Phrases", "in another place"),
     translate("Phrases", "by another technique"),
+    translate("Phrases", "sessions that are not comparable are shown, and take no part in the "
+                         "trend"),
     translate("Phrases", "not comparable"),
     translate("Phrases", "not comparable: %1"),
     translate("Phrases", "compared %1"),

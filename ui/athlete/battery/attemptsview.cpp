@@ -48,7 +48,8 @@ void AttemptsView::guarded(const std::function<void()>& work) {
 void AttemptsView::connectParts() {
     connect(m_session, &QComboBox::currentIndexChanged, this, [this] { showBattery(); });
     connect(m_newSession, &QPushButton::clicked, this, &AttemptsView::newSession);
-    for (QLineEdit* field : {m_surface, m_device, m_footwear, m_technique})
+    for (QLineEdit* field :
+         {m_surface, m_device, m_footwear, m_technique, m_place, m_notComparable})
         connect(field, &QLineEdit::editingFinished, this, [this, field] { keepCondition(field); });
     connect(m_test, &QComboBox::currentIndexChanged, this, [this] {
         showConditions();
@@ -280,8 +281,9 @@ void AttemptsView::showBattery() {
             if (session() == one.session)
                 shown = &one;
         showConditions();
-        for (QWidget* part : std::initializer_list<QWidget*>{m_surface, m_device, m_footwear,
-                                                             m_technique, m_line, m_test})
+        for (QWidget* part :
+             std::initializer_list<QWidget*>{m_surface, m_device, m_footwear, m_technique, m_place,
+                                             m_notComparable, m_line, m_test})
             part->setEnabled(shown != nullptr);
         m_newSession->setEnabled(m_athlete.has_value());
         showAttempts();

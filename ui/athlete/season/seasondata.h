@@ -26,6 +26,7 @@ struct SeasonPoint {
     std::optional<stats::Interval> oneRmInterval{};
     bool far = false;                 ///< a reach below 0.80
     std::optional<double> measured{}; ///< kg
+    bool notComparable = false;       ///< with the baseline: hatched
     friend bool operator==(const SeasonPoint&, const SeasonPoint&) = default;
 };
 

@@ -8,6 +8,7 @@
 #include "ui/floor/entry/setdelegate.h"
 #include "ui/floor/entry/setdialog.h"
 #include "ui/floor/entry/setwords.h"
+#include "ui/floor/entry/splitoffer.h"
 #include "ui/importing/pastedialog.h"
 #include "ui/parts/figurespanel.h"
 #include "ui/parts/fingers.h"
@@ -92,6 +93,7 @@ EntryPage::EntryPage(Logbook& logbook, Clock clock, QWidget* parent)
 
 void EntryPage::build(const Clock& clock) {
     m_bar = new SessionBar(m_logbook, clock);
+    m_split = new SplitOffer(m_logbook);
     m_line = new EntryLine([this](const std::vector<Set>& sets) { return take(sets); },
                            m_logbook.loadUnit());
     m_line->setNote([this](const TypedGap& gap) { return note(gap); });
@@ -128,6 +130,7 @@ void EntryPage::build(const Clock& clock) {
     m_strip = new QHBoxLayout;
     m_strip->addWidget(m_bar, 1);
     layout->addLayout(m_strip);
+    layout->addWidget(m_split);
     layout->addLayout(typing);
     layout->addWidget(split, 1);
 }
@@ -218,6 +221,13 @@ void EntryPage::connectParts() {
     connect(m_bar, &SessionBar::dayTurned, m_line, &EntryLine::showProblem);
     connect(m_bar, &SessionBar::dayTurned, this, &TaskPage::message);
     connect(m_bar, &SessionBar::news, this, &TaskPage::message);
+    connect(m_split, &SplitOffer::problem, m_line, &EntryLine::showProblem);
+    connect(m_split, &SplitOffer::left, this, &EntryPage::focusLine);
+    connect(m_split, &SplitOffer::joined, this, [this](SessionId session, const QString& words) {
+        showSession(session);
+        Q_EMIT message(words);
+        focusLine();
+    });
     connect(m_sets, &SetModel::refused, m_line, &EntryLine::showProblem);
     connect(static_cast<SetDelegate*>(m_setTable->itemDelegate()), &SetDelegate::problem, m_line,
             &EntryLine::showProblem);
@@ -294,6 +304,7 @@ void EntryPage::reload() {
     if (m_held > 0)
         return;
     try {
+        m_split->offerFor(m_athlete, m_bar->session());
         if (!m_athlete || !m_lift) {
             showNothing(!m_athlete ? tr("No athlete yet: add one (Ctrl+Shift+A).")
                                    : tr("No lift yet: add one (Ctrl+Shift+L)."));

@@ -19,6 +19,7 @@ class EntryLine;
 class FiguresPanel;
 class RestTimer;
 class SessionBar;
+class SplitOffer;
 
 struct PastedBlock;
 struct TypedGap;
@@ -89,6 +90,7 @@ private:
     int m_held = 0; ///< above 0: what changes is shown once, when that is done
     QBoxLayout* m_strip = nullptr;
     SessionBar* m_bar;
+    SplitOffer* m_split;
     EntryLine* m_line;
     QLabel* m_next;
     RestTimer* m_rest;
