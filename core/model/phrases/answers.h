@@ -37,6 +37,7 @@ inline constexpr std::string_view reasons[]{
         "its attempts alone spread by %1 %2, a lower bound of its noise: the same test on two "
         "days of one week, the second marked as a repeat, gives the whole"),
     translate("Phrases", "%1: %2"),
+    translate("Phrases", "%1: last in %2"),
     translate("Phrases", "the two days share no load"),
     translate("Phrases", "calibration needs three maxima lifted within days of an estimate"),
     translate("Phrases", "no smallest change that matters is known"),

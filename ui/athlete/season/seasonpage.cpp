@@ -219,6 +219,11 @@ void SeasonPage::setBaseline(SessionId session) {
     ask();
 }
 
+void SeasonPage::followLoad(Mass load) {
+    m_load = load;
+    reload();
+}
+
 void SeasonPage::reload() {
     try {
         m_about.reset();
