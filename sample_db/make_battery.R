@@ -27,6 +27,18 @@ gain <- list(jump = c(0.01, 0.02, 0.045, 0.00, 0.02, -0.01),
              hop = c(0.05, 0.02, 0.20, 0.05, 0.10, 0.00),
              throw = c(0.1, 0.2, 0.7, 0.0, 0.2, -0.1),
              pull = c(40, -80, 60, 10, 90, -150))
+# What each test is measured with and how it is done; hops and throws by a tape.
+mat <- c("Countermovement jump", "Drop jump, reactive strength")
+how <- function(test) {
+  if (startsWith(test, "Isometric")) return("bar at mid thigh")
+  if (startsWith(test, "Seated")) return("back to the wall")
+  if (test == "") "" else "hands on hips"
+}
+with <- function(test, t, i) {
+  if (startsWith(test, "Isometric")) return("load cell")
+  if (!test %in% mat) return("")
+  if (t == 5 && i == 6) "contact mat 2" else "contact mat 1"
+}
 surface <- c("rubber floor", "rubber floor", "rubber floor", "concrete of the boat bay",
              "rubber floor")
 
@@ -37,9 +49,10 @@ row <- function(i, t, test = "", value = NA, side = "", contact = NA, missing = 
     date = format(days[t] + squad$later[i]), athlete = squad$athlete[i], test = test,
     value = if (is.na(value)) "" else sprintf("%.*f", digits, value), lift = lift, side = side,
     contact_s = if (is.na(contact)) "" else sprintf("%.3f", contact), not_possible = missing,
-    excluded = excluded, attempt_note = note, surface = surface[t],
-    test_device = if (t == 5 && i == 6) "contact mat 2" else "contact mat 1",
-    footwear = "court shoes", technique = "hands on hips")
+    excluded = excluded, attempt_note = note,
+    surface = if (t == 5 && startsWith(test, "Seated")) "grass behind the boathouse" else surface[t],
+    test_device = with(test, t, i), footwear = "court shoes", technique = how(test),
+    place = if (t == 4) "Boat bay, dry end" else "Boathouse weights room")
 }
 flight <- function(height) sqrt(8 * height / 9.80665)
 

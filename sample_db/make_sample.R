@@ -19,7 +19,7 @@ set_sd <- 0.010 # m/s, of a set about its line
 rep_sd <- 0.008 # m/s, of a rep about its set
 ceiling_kg <- 70
 
-flood <- "Flood: no plate over 10 kg, 70 kg is all there is"
+flood <- "Flood: nothing above 70 kg, no plate over 10 kg"
 tests <- data.frame(
   date = as.Date(c("2025-09-22", "2025-09-25", "2025-11-27", "2025-12-01", "2026-02-12",
                    "2026-02-16", "2026-04-30", "2026-05-04")),
@@ -143,7 +143,8 @@ for (m in more_maxima) {
     velocity = sprintf("%.2f", v), maximum = "1", excluded = "", set_excluded = "")
 }
 
-# A thrown lift, followed by its peak speed at load; it has no 1RM. Not with a sore knee.
+# A thrown lift, followed by its peak speed at load; it has no 1RM. Not with a sore knee. On the last
+# day the second crew throws at a rack of its own, with the other encoder.
 jump <- data.frame(athlete = squad$athlete, v0 = c(2.74, 2.95, 2.70, 2.92, 2.66, 2.98),
                    slope = c(-0.0165, -0.0125, -0.0150, -0.0130, -0.0170, -0.0128),
                    v0_gain = c(0.03, 0.02, 0.16, 0.00, 0.06, -0.04))
@@ -157,7 +158,7 @@ for (t in seq_len(nrow(tests))) for (i in seq_len(nrow(jump))) {
     rows[[length(rows) + 1]] <- data.frame(
       date = format(tests$date[t] + squad$later[i]), athlete = jump$athlete[i], lift = "Jump squat",
       set = s, load_kg = loads[s], rep = r, velocity = sprintf("%.2f", v),
-      device = if (jump$athlete[i] == "Finn" && t == nrow(tests)) "Encoder 2" else "Encoder 1",
+      device = if (squad$later[i] == 1 && t == nrow(tests)) "Encoder 2" else "Encoder 1",
       place = tests$place[t], block = tests$block[t], body_mass_kg = "", maximum = "",
       excluded = "", set_excluded = "", session_note = tests$note[t],
       repeat_of = if (is.na(tests$repeats[t])) "" else
@@ -174,7 +175,70 @@ save_csv <- function(table, name) {
   writeLines(c(paste(names(table), collapse = ","), lines), file.path(folder, name), sep = "\n")
 }
 
-save_csv(do.call(rbind, rows), "reps.csv")
+# How sets felt (RPE, in halves), written down from the winter on: reps in reserve by the load's share
+# of the maximum, and what a feeling varies.
+set.seed(31, kind = "Mersenne-Twister", normal.kind = "Inversion", sample.kind = "Rejection")
+reps <- do.call(rbind, rows)
+reps$rpe <- ""
+felt <- reps$lift %in% c("Bench pull", "Back squat") & reps$date >= "2025-12-01"
+a_set <- paste(reps$date, reps$athlete, reps$lift, reps$set)
+for (one in unique(a_set[felt])) {
+  here <- a_set == one
+  first <- reps[which(here)[1], ]
+  max <- plan$max[plan$athlete == first$athlete & plan$lift == first$lift]
+  in_reserve <- 30 * (max / first$load_kg - 1) - sum(here)
+  effort <- 9.5 - 0.35 * in_reserve + rnorm(1, 0, 0.4)
+  reps$rpe[here] <- format(min(10, max(4, round(2 * effort) / 2)))
+}
+
+# What was tried and not lifted, and what was not possible: rows without a velocity.
+reps$outcome <- ""
+reps$reason <- ""
+without <- function(like, set, load, outcome, reason) {
+  row <- like[1, ]
+  row[c("rep", "velocity", "maximum", "excluded", "set_excluded", "rpe")] <- ""
+  row[c("set", "load_kg", "outcome", "reason")] <- list(set, load, outcome, reason)
+  if (outcome == "not lifted") row$rpe <- "10"
+  row
+}
+of <- function(athlete, lift, date)
+  reps[reps$athlete == athlete & reps$lift == lift & reps$date == date, ]
+tried <- function(athlete, lift, date, load, reason) {
+  there <- of(athlete, lift, date)
+  without(there, max(there$set) + 1, load, "not lifted", reason)
+}
+reps <- rbind(
+  reps,
+  tried("Bela", "Back squat", "2026-05-05", 147.5, "stuck half way up"),
+  tried("Dov", "Bench pull", "2026-05-05", 100, "did not reach the bench"),
+  without(of("Finn", "Back squat", "2026-02-17"), "", 90, "not possible", "nothing above 70 kg"),
+  without(of("Ada", "Hex-bar deadlift", "2026-05-04"), "", 130, "not possible",
+          "a collar was missing"))
+group <- paste(reps$date, reps$athlete, reps$lift)
+reps <- reps[order(match(group, unique(group))), ] # each after the sets that it belongs to
+
+save_csv(reps, "reps.csv")
+
+# The stations of the last test days, and who was there in which turn.
+station <- function(station, lift = "", test = "", ladder = "", sets = "", device = "",
+                    surface = "", footwear = "", technique = "", note = "")
+  data.frame(station, lift, test, ladder_kg = ladder, sets, rotates = 1, device,
+             place = if (lift == "") "" else tests$place[nrow(tests)], surface, footwear, technique,
+             station_note = note)
+save_csv(rbind(
+  station("Pull bench", "Bench pull", device = "Encoder 1", note = "Bar to the underside"),
+  station("Jump rack", "Jump squat", ladder = "20 40 60 70", device = "Encoder 2"),
+  station("Hop lane", test = "Single hop for distance", sets = 3, surface = "rubber floor",
+          footwear = "court shoes", technique = "hands on hips"),
+  station("Hop lane", test = "Triple hop for distance", sets = 3, surface = "rubber floor",
+          footwear = "court shoes", technique = "hands on hips")), "stations.csv")
+here <- function(station, day, athletes)
+  data.frame(station, date = day, turn = seq_along(athletes), athlete = athletes)
+crews <- split(squad$athlete, squad$later)
+save_csv(rbind(
+  here("Pull bench", "2026-05-04", crews[["0"]]), here("Hop lane", "2026-05-04", crews[["0"]]),
+  here("Pull bench", "2026-05-05", crews[["1"]]), here("Jump rack", "2026-05-05", crews[["1"]]),
+  here("Hop lane", "2026-05-05", crews[["1"]])), "rosters.csv")
 
 save_csv(data.frame(
   block = c("Autumn", "Winter flood", "Spring"),
@@ -182,7 +246,7 @@ save_csv(data.frame(
   last_day = c("2025-12-07", "2026-02-22", "2026-05-17"),
   ceiling_kg = c(NA, ceiling_kg, NA),
   block_note = c("All plates, two squad sessions a week",
-                 "Flood in the weights room: light plates only, lifted fast",
+                 "Flood in the weights room: nothing above 70 kg, lifted fast",
                  "Heavy plates back, racing season begins")), "blocks.csv")
 
 save_csv(data.frame(

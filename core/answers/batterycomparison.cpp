@@ -107,7 +107,8 @@ void addForest(BatteryComparison& battery, const Words& label, const ReadChange&
                               .interval = {std::min(a, b), std::max(a, b)},
                               .reading = change.reading,
                               .flagged = flagged,
-                              .leans = change.leans() * (higherIsBetter ? 1 : -1)});
+                              .leans = change.leans() * (higherIsBetter ? 1 : -1),
+                              .notComparable = !change.notComparable.empty()});
 }
 
 void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, TestKind>> kinds,
@@ -180,6 +181,8 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
         if (test.noReading.empty())
             addForest(battery, label, test.read, test.kind.value.higherIsBetter,
                       !test.conditions.empty());
+        else if (!test.read.notComparable.empty() && test.read.smallest)
+            addForest(battery, label, test.read, test.kind.value.higherIsBetter, false);
         else
             battery.notDrawn.push_back(say("%1: %2", label, test.noReading));
     }
@@ -197,11 +200,12 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
     const Words label = say("%1, estimated 1RM", lift.name);
     if (!comparison.oneRm)
         battery.notDrawn.push_back(say("%1: %2", label, comparison.oneRm.why().reason));
-    else if (comparison.oneRm->read.reading == Reading::NoFigure)
-        battery.notDrawn.push_back(say("%1: %2", label,
-                                       comparison.under.notComparable.empty()
-                                           ? say("the change cannot be bounded")
-                                           : comparison.under.notComparable));
+    else if (comparison.oneRm->read.reading == Reading::NoFigure &&
+             comparison.under.notComparable.empty())
+        battery.notDrawn.push_back(say("%1: %2", label, say("the change cannot be bounded")));
+    else if (const stats::Interval& i = comparison.oneRm->read.interval;
+             !std::isfinite(i.high - i.low))
+        battery.notDrawn.push_back(say("%1: %2", label, comparison.under.notComparable));
     else
         addForest(battery, label, comparison.oneRm->read, true, false);
 }
@@ -211,8 +215,9 @@ Words testLabel(const TestKind& kind, BodySide side) {
 }
 
 Words forestReading(const ForestRow& row) {
-    return row.leans > 0   ? say("unclear, leaning to better")
-           : row.leans < 0 ? say("unclear, leaning to worse")
+    return row.notComparable ? say("not comparable")
+           : row.leans > 0   ? say("unclear, leaning to better")
+           : row.leans < 0   ? say("unclear, leaning to worse")
            : row.reading == Reading::Unclear
                ? say("%1; shows from %2", readingWords(row.reading),
                      figure((row.interval.high - row.interval.low) / 2, 1))

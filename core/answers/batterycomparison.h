@@ -26,10 +26,11 @@ struct ForestRow {
     double change = 0;
     stats::Interval interval = {};
     Reading reading = Reading::NoFigure;
-    bool flagged = false; ///< the context changed, or a figure is extrapolated
-    int leans = 0;        ///< an unclear change: +1 to the better side, -1 to the worse
+    bool flagged = false;       ///< the context changed, or a figure is extrapolated
+    int leans = 0;              ///< an unclear change: +1 to the better side, -1 to the worse
+    bool notComparable = false; ///< drawn all the same, hatched
 };
-/// "better", "unclear, leaning to better": its interval is drawn beside.
+/// "better", "unclear, leaning to better", "not comparable": its interval is drawn beside.
 Words forestReading(const ForestRow& row);
 
 struct MissingTest {

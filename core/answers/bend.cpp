@@ -107,7 +107,7 @@ private:
     Row m_constant, m_steep, m_atMax;
 };
 
-bool isOneLoad(const Ladder& ladder) {
+bool ladderOfOneLoad(const Ladder& ladder) {
     return std::ranges::all_of(ladder.loads, [&](double l) { return l == ladder.loads.front(); });
 }
 
@@ -295,7 +295,7 @@ void BendErrors::addFit(const PublishedRelation& relation, const Sides& sides, d
     Fit fit{.atMax = velocityAt(relation, 100)};
     for (const bool isLater : {false, true})
         for (const Ladder& ladder : isLater ? sides.later : sides.earlier) {
-            const auto line = isOneLoad(ladder) ? std::optional(atOneLoad(relation, ladder, max))
+            const auto line = ladderOfOneLoad(ladder) ? std::optional(atOneLoad(relation, ladder, max))
                                                 : throughCurve(relation, ladder.loads, max);
             if (!line)
                 return;

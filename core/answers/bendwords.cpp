@@ -5,6 +5,7 @@
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 namespace slopebook::answers {
@@ -21,12 +22,19 @@ Words endOfDoubt(double reach) {
 } // namespace
 
 std::optional<ReadChange> maxIfStraight(const Comparison& c) {
-    if (!c.oneRm || c.oneRm->read.reading == Reading::NoFigure)
+    if (!c.oneRm)
+        return std::nullopt;
+    // What is not comparable has its change and its interval, and no reading.
+    const stats::Interval& bent = c.oneRm->read.interval;
+    if (c.oneRm->read.reading == Reading::NoFigure &&
+        (c.under.notComparable.empty() || !std::isfinite(bent.high - bent.low)))
         return std::nullopt;
     const double mvt = c.from.mvt->value;
-    return readWithBend(
+    ReadChange straight = readWithBend(
         c.oneRm->read.change, [&](double level) { return c.uncertainty.maxStraight(mvt, level); },
         {0, 0}, c.settings.level, c.oneRm->read.smallest);
+    setUnder(straight, c.under);
+    return straight;
 }
 
 Words ifStraightWords() {

@@ -90,7 +90,7 @@ Answer<Trend> trendOf(const std::vector<Followed>& sessions, double level) {
     std::vector<double> weeks;
     std::vector<double> velocities;
     for (const Followed& f : sessions)
-        if (f.line && !f.extrapolated) {
+        if (f.line && !f.extrapolated && f.session.conditions.notComparable.empty()) {
             weeks.push_back(
                 static_cast<double>(daysBetween(sessions.front().session.date, f.session.date)) /
                 7.0);
@@ -195,6 +195,12 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
                          say("sessions whose loads do not reach %1 are shown as extrapolated and "
                              "take no part in the trend",
                              f.load)});
+    if (std::ranges::any_of(f.sessions, [](const Followed& each) {
+            return !each.session.conditions.notComparable.empty();
+        }))
+        notes.push_back({Note::Kind::ContextChanged,
+                         say("sessions that are not comparable are shown, and take no part in the "
+                             "trend")});
     const auto own = settings.smallestAt.find(f.load);
     if (own != settings.smallestAt.end())
         notes.push_back(smallestSpeedNote(own->second));
@@ -206,6 +212,8 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
         notes.push_back({Note::Kind::DayNoiseSource,
                          say("no day-to-day noise is known: no smallest detectable change is "
                              "drawn")});
+    if (own == settings.smallestAt.end() && settings.smallestVelocity)
+        citeSmallest(*settings.smallestVelocity, notes);
     citeDayNoise(settings.dayNoise, notes);
     return notes;
 }

@@ -148,7 +148,8 @@ std::vector<RepeatPair> repeatPairs(std::span<const LiftSession> sessions) {
             continue;
         const auto first = byKey.find({s.athlete, s.lift, *s.repeatOf});
         if (first == byKey.end() || first->second->conditions.device != s.conditions.device ||
-            first->second->points.empty() || s.points.empty())
+            first->second->points.empty() || s.points.empty() ||
+            !notComparableWords(first->second->conditions, s.conditions).empty())
             continue;
         pairs.push_back({.first = *first->second, .second = s});
     }

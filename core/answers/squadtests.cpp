@@ -16,7 +16,9 @@ void SquadTests::add(const BatterySession& session) {
             if (!value)
                 continue;
             const Key key{kind.id, side};
-            values[key] = value->value;
+            const TestAttempts* held = session.battery.test(kind.id);
+            if (!held || held->conditions.notComparable.empty())
+                values[key] = value->value; // for pairs
             const auto [place, isNew] =
                 m_latest[key].try_emplace(session.athlete, Dated{when, value->value});
             if (!isNew && place->second.when < when)

@@ -43,10 +43,14 @@ std::uint64_t eightBytes(const char* bytes) {
     return value;
 }
 
-void append(std::string& bytes, std::uint64_t value) {
-    char eight[8];
+void putEight(char* eight, std::uint64_t value) {
     for (int i = 0; i < 8; ++i)
         eight[i] = static_cast<char>(value >> (8 * i));
+}
+
+void append(std::string& bytes, std::uint64_t value) {
+    char eight[8];
+    putEight(eight, value);
     bytes.append(eight, sizeof eight);
 }
 } // namespace
@@ -102,6 +106,14 @@ Checksum& Checksum::add(Date value) {
                 static_cast<int>(static_cast<unsigned>(value.month()))) *
                    100 +
                static_cast<int>(static_cast<unsigned>(value.day())));
+}
+
+Checksum& Checksum::add(const std::array<std::uint64_t, 4>& values) {
+    char bytes[32];
+    for (std::size_t i = 0; i < values.size(); ++i)
+        putEight(bytes + 8 * i, values[i]);
+    m_bytes.append(bytes, sizeof bytes);
+    return *this;
 }
 
 std::int64_t Checksum::value() const {

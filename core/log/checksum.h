@@ -6,6 +6,8 @@
 #include "core/log/log.h"
 #include "core/log/points.h"
 
+#include <array>
+#include <bit>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -28,6 +30,8 @@ public:
     Checksum& add(double value);
     Checksum& add(std::string_view value);
     Checksum& add(Date value);
+    /// Four numbers in a row, at one go: what a set adds.
+    Checksum& add(const std::array<std::uint64_t, 4>& values);
     Checksum& add(const std::string& value) { return add(std::string_view(value)); }
     Checksum& add(bool value) { return add(std::int64_t{value}); }
     Checksum& add(int value) { return add(std::int64_t{value}); }
@@ -77,8 +81,10 @@ public:
              int counting, Outcome outcome) {
         const auto flags = (std::int64_t{counting} << 3) | (outcome == Outcome::NotLifted ? 4 : 0) |
                            (maximum ? 2 : 0) | (point ? 1 : 0);
-        m_checksum.add(lift).add((std::int64_t{ordinal} << 32) | load.grams).add(flags);
-        m_checksum.add(point.value_or(0));
+        m_checksum.add(std::array{
+            static_cast<std::uint64_t>(lift),
+            static_cast<std::uint64_t>((std::int64_t{ordinal} << 32) | load.grams),
+            static_cast<std::uint64_t>(flags), std::bit_cast<std::uint64_t>(point.value_or(0.0))});
     }
     std::int64_t value() const { return m_checksum.value(); }
 

@@ -9,6 +9,7 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <bit>
 
 namespace slopebook::log {
 
@@ -71,6 +72,8 @@ std::string columnOf(HistoryColumn column) {
         return ofSets("max(load_g)");
     case HistoryColumn::Measured:
         return ofSets("max(CASE WHEN maximum THEN load_g END)");
+    case HistoryColumn::Note:
+        return "nullif(s.note, '') COLLATE NOCASE";
     case HistoryColumn::Day:
         break;
     }
@@ -84,8 +87,8 @@ std::string orderSql(const HistoryQuestion& question) {
         sql += " AND s.athlete = :athlete";
     if (!question.find.empty()) {
         sql += " AND (instr(s.day, :find)";
-        for (const std::string text : {shownDay, blockOfDay, deviceName, athleteName})
-            sql += " OR instr(fold(" + text + "), :find)";
+        for (const char* text : {shownDay, blockOfDay, deviceName, athleteName, "s.note"})
+            sql += " OR instr(fold(" + std::string(text) + "), :find)";
         sql += ")";
     }
     const std::string way = question.descending ? " DESC" : "";
@@ -133,6 +136,19 @@ std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& quest
     return order;
 }
 
+std::vector<std::string> sessionNotes(const Log& log, std::span<const SessionId> sessions) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const ReadScope moment(impl.db);
+    std::vector<std::string> notes;
+    notes.reserve(sessions.size());
+    for (const SessionId session : sessions) {
+        Query row(impl.db, "SELECT note FROM sessions WHERE id = ?", session);
+        notes.push_back(impl.next(row) ? row.text(0) : std::string());
+    }
+    return notes;
+}
+
 std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQuestion& question) {
     Log::Impl& impl = log.impl();
     const ReadScope moment(impl.db);
@@ -166,6 +182,24 @@ std::vector<SessionId> repeatedSessions(const Log& log) {
     while (impl.next(rows))
         all.push_back(rows.id<SessionId>(0));
     return all;
+}
+
+std::vector<RepeatingAthlete> repeatingAthletes(const Log& log) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const ReadScope moment(impl.db);
+    std::vector<RepeatingAthlete> all;
+    Query rows(impl.db, "SELECT owner, things, sum FROM tallies WHERE kind = 'session' AND owner "
+                        "IN (SELECT athlete FROM sessions WHERE repeat_of > 0) ORDER BY owner");
+    while (impl.next(rows))
+        all.push_back({.athlete = rows.id<AthleteId>(0),
+                       .sessions = {.things = rows.integer(1),
+                                    .sum = std::bit_cast<std::uint64_t>(rows.integer(2))}});
+    return all;
+}
+
+std::any& keptBeside(const Log& log) {
+    return log.impl().kept;
 }
 
 int freeOrdinal(const Log& log, AthleteId athlete, Date date) {

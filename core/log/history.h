@@ -4,14 +4,17 @@
 #pragma once
 
 #include "core/log/log.h"
+#include "core/log/tally.h"
 
+#include <any>
 #include <array>
+#include <functional>
 #include <span>
 
 namespace slopebook::log {
 
 /// What of a session is in its own columns or near them, so that SQLite can order by it.
-enum class HistoryColumn { Day, Athlete, Block, Device, Points, Loads, Measured };
+enum class HistoryColumn { Day, Athlete, Block, Device, Points, Loads, Measured, Note };
 
 struct HistoryQuestion {
     LiftId lift{};
@@ -19,7 +22,8 @@ struct HistoryQuestion {
     HistoryColumn column = HistoryColumn::Day;
     bool descending = true;
     /// Letter case aside, a part of the day (2026-03-14, or 14 Mar 2026 with the months' names
-    /// below) or of the name of the athlete, of the block or of the device. Empty: all.
+    /// below) or of the name of the athlete, of the block or of the device, or of the session's
+    /// note. Empty: all.
     std::string find{};
     std::array<std::string, 12> months{};
 };
@@ -29,6 +33,9 @@ struct HistoryQuestion {
 /// Throws LogError.
 std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& question);
 
+/// What the coach wrote of each of them, in their order. Throws LogError.
+std::vector<std::string> sessionNotes(const Log& log, std::span<const SessionId> sessions);
+
 /// One lift of those sessions, in their order, each verified against its checksum. Throws LogError:
 /// Conflict where one is gone. Those that do not hold the lift are left out.
 std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
@@ -37,6 +44,24 @@ std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
 /// The sessions that are marked as a repeat of another, and those that they repeat. Throws
 /// LogError.
 std::vector<SessionId> repeatedSessions(const Log& log);
+
+/// The athletes with a session that repeats another, by key, each with the tally of their sessions,
+/// which changes when anything of these does. Throws LogError.
+struct RepeatingAthlete {
+    AthleteId athlete{};
+    Tally sessions{};
+};
+std::vector<RepeatingAthlete> repeatingAthletes(const Log& log);
+
+/// Goes through the lift's lines in those athletes' sessions that repeat another or are repeated,
+/// by athlete, day and place in the day. What is damaged is passed over: it is told where it is
+/// shown. Throws LogError otherwise.
+void scanRepeats(const Log& log, LiftId lift, std::span<const AthleteId> athletes,
+                 const std::function<void(const LiftSession&)>& visit);
+
+/// Room for what was worked out from the log by others, who ask whether it still holds; it goes
+/// with the log.
+std::any& keptBeside(const Log& log);
 
 /// The number that a further session of that day gets: 1 for the first. Throws LogError.
 int freeOrdinal(const Log& log, AthleteId athlete, Date date);

@@ -12,6 +12,7 @@
 #include "core/log/tally.h"
 #include "core/log/transaction.h"
 
+#include <any>
 #include <map>
 #include <type_traits>
 
@@ -29,6 +30,7 @@ struct Log::Impl {
         moment;                 ///< what is read is of one moment (snapshot.h); a write ends it
     std::function<void()> held; ///< to be passed before anything is written; see hold.h
     std::map<std::string_view, TakenNames> names; ///< by kind of thing
+    std::any kept; ///< what others worked out; see keptBeside() in history.h
 
     /// Does the work as one transaction, or as a part of the one under way.
     template <class Work>

@@ -9,6 +9,9 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <optional>
+#include <string>
+#include <utility>
 
 namespace slopebook::log {
 
@@ -48,9 +51,11 @@ public:
         return sqlite3_column_type(m_statement.get(), column) == SQLITE_NULL;
     }
     std::string_view text(int column) const {
+        const int size = sqlite3_column_bytes(m_statement.get(), column);
+        if (size == 0)
+            return {};
         const void* bytes = sqlite3_column_text(m_statement.get(), column);
-        return {static_cast<const char*>(bytes),
-                static_cast<std::size_t>(sqlite3_column_bytes(m_statement.get(), column))};
+        return {static_cast<const char*>(bytes), static_cast<std::size_t>(size)};
     }
 
 private:
@@ -71,39 +76,91 @@ constexpr char lineHeads[] = "SELECT athlete, day, ordinal, id, body_mass_g, rep
 constexpr auto everySession = joined(lineHeads, "ORDER BY athlete, day, ordinal");
 constexpr auto oneAthletes = joined(lineHeads, "WHERE athlete = ? ORDER BY day, ordinal");
 constexpr auto oneDays = joined(lineHeads, "WHERE athlete = ? AND day = ? ORDER BY ordinal");
+constexpr auto oneAthletesRepeats =
+    joined(lineHeads, "WHERE athlete = ?1 AND (repeat_of > 0 OR id IN (SELECT repeat_of FROM "
+                      "sessions WHERE athlete = ?1 AND repeat_of > 0)) ORDER BY day, ordinal");
 
-constexpr const char* setRows =
-    "SELECT session, lift, ordinal, load_g, point, maximum, counting, outcome "
-    "FROM sets WHERE session >= ? ORDER BY session, lift, ordinal";
-constexpr const char* conditionRows =
-    "SELECT session, lift, device, place, surface, footwear, technique, not_comparable "
-    "FROM lift_conditions WHERE session >= ? ORDER BY session, lift";
+// The outcome stands far back in its row, and is asked for only where it can be another.
+constexpr char pointColumns[] = "session, lift, ordinal, load_g, point, maximum, counting, "
+                                "CASE WHEN point IS NULL THEN outcome END FROM ";
+constexpr char lineConditions[] =
+    "session, lift, device, place, surface, footwear, technique, not_comparable FROM ";
 
-/// Rows of sessions in their own order, moved to where they are wanted.
+/// The statements of one table that hangs on sessions.
+struct OfSessions {
+    std::string every, oneAthletes; ///< in the order of the sessions
+    std::string from;               ///< from a session on, in the order of their numbers
+};
+
+OfSessions ofSessions(const std::string& columns, const std::string& table,
+                      const std::string& order) {
+    const std::string beside =
+        "SELECT " + columns +
+        "(SELECT id AS head, athlete, day, ordinal AS number FROM sessions) JOIN " + table +
+        " ON session = head ";
+    return {.every = beside + "ORDER BY athlete, day, number, " + order,
+            .oneAthletes = beside + "WHERE athlete = ? ORDER BY day, number, " + order,
+            .from = "SELECT " + columns + table + " WHERE session >= ? ORDER BY session, " + order};
+}
+
+const OfSessions setsOfSessions = ofSessions(pointColumns, "sets", "lift, ordinal");
+const OfSessions conditionsOfSessions = ofSessions(lineConditions, "lift_conditions", "lift");
+
+/// Rows that hang on sessions, read beside them: in the sessions' own order, which spares seeking
+/// each; sought one by one where single sessions are wanted, and after a row that cannot be read.
 class RowsOfSessions {
 public:
-    RowsOfSessions(const Connection& connection, const char* sql) : m_rows(connection, sql) {}
+    RowsOfSessions(const Connection& connection, const OfSessions& sql)
+        : m_connection(connection), m_sql(sql) {}
+    void readAll(std::optional<AthleteId> athlete) {
+        m_rows.emplace(m_connection, athlete ? m_sql.oneAthletes.c_str() : m_sql.every.c_str());
+        if (athlete)
+            m_rows->bind(raw(*athlete));
+        m_inOrder = true;
+        try {
+            step();
+        } catch (const LogError&) {
+            m_inOrder = false; // said when its session is read
+        }
+    }
     /// Whether a row of that session is at hand, its first one.
     bool seek(std::int64_t session) {
-        if (!m_at || m_session != session) {
-            m_at = false;
-            m_rows.bind(session);
-            next();
-        }
+        if (m_inOrder || (m_at && m_session == session))
+            return m_at && m_session == session;
+        if (!m_sought)
+            m_sought = &m_rows.emplace(m_connection, m_sql.from.c_str());
+        m_at = false;
+        m_sought->bind(session);
+        step();
         return m_at && m_session == session;
     }
     bool next() {
-        m_at = false; // should the step fail
-        m_at = m_rows.next();
         const auto before = m_session;
-        if (m_at)
-            m_session = m_rows.integer(0);
+        step();
         return m_at && m_session == before;
     }
-    const Rows& row() const { return m_rows; }
+    /// Past what is left of that session, as where its own row could not be read.
+    void pass(std::int64_t session) {
+        while (m_inOrder && m_at && m_session == session)
+            step();
+    }
+    const Rows& row() const { return *m_rows; }
 
 private:
-    Rows m_rows;
+    void step() {
+        const bool inOrder = std::exchange(m_inOrder, false); // should the step fail
+        m_at = false;
+        m_at = m_rows->next();
+        if (m_at)
+            m_session = m_rows->integer(0);
+        m_inOrder = inOrder;
+    }
+
+    const Connection& m_connection;
+    const OfSessions& m_sql;
+    std::optional<Rows> m_rows;
+    Rows* m_sought = nullptr; ///< those rows, where they are sought
+    bool m_inOrder = false;
     bool m_at = false;
     std::int64_t m_session = 0;
 };
@@ -114,16 +171,25 @@ public:
          const std::function<void(const LiftSession&)>& visit)
         : m_impl(impl), m_lift(filter.lift), m_visit(visit),
           m_sessions(impl.db, filter.athlete ? oneAthletes.data() : everySession.data()),
-          m_sets(impl.db, setRows), m_conditions(impl.db, conditionRows) {
+          m_sets(impl.db, setsOfSessions), m_conditions(impl.db, conditionsOfSessions) {
         readMovers();
         if (filter.athlete)
             m_sessions.bind(raw(*filter.athlete));
+        m_sets.readAll(filter.athlete);
+        m_conditions.readAll(filter.athlete);
     }
-    /// Of single days, each chosen by goTo() before run().
-    Scan(Log::Impl& impl, LiftId lift, const std::function<void(const LiftSession&)>& visit)
-        : m_impl(impl), m_lift(lift), m_visit(visit), m_sessions(impl.db, oneDays.data()),
-          m_sets(impl.db, setRows), m_conditions(impl.db, conditionRows) {
+    /// Of what is chosen by goTo() before run().
+    Scan(Log::Impl& impl, LiftId lift, const char* heads,
+         const std::function<void(const LiftSession&)>& visit)
+        : m_impl(impl), m_lift(lift), m_visit(visit), m_sessions(impl.db, heads),
+          m_sets(impl.db, setsOfSessions), m_conditions(impl.db, conditionsOfSessions) {
         readMovers();
+    }
+    /// What is damaged is passed over without a word.
+    void passDamaged() { m_passDamaged = true; }
+    void goTo(AthleteId athlete) {
+        m_sessions.bind(raw(athlete));
+        m_ofDay.clear();
     }
     void goTo(AthleteId athlete, const std::string& day) {
         m_sessions.bind(raw(athlete));
@@ -139,15 +205,33 @@ public:
                 m_impl.damaged(say("%1 is not as it was written", m_impl.called(m_head)));
         };
         bool more = true;
-        while (m_impl.salvaging([&] { more = m_sessions.next(); }) && more) {
-            if (!m_impl.salvaging(read))
-                continue;
-            for (std::size_t i = 0; i < m_found; ++i)
-                m_visit(m_lines[i]);
+        while (whole([&] { more = m_sessions.next(); }) && more) {
+            m_id = SessionId{m_sessions.integer(3)};
+            if (whole(read))
+                for (std::size_t i = 0; i < m_found; ++i)
+                    m_visit(m_lines[i]);
+            whole([&] {
+                m_conditions.pass(raw(m_id));
+                m_sets.pass(raw(m_id));
+            });
         }
     }
 
 private:
+    template <class Work>
+    bool whole(const Work& work) {
+        if (!m_passDamaged)
+            return m_impl.salvaging(work);
+        try {
+            work();
+            return true;
+        } catch (const LogError& error) {
+            if (error.kind() != LogError::Kind::Damaged)
+                throw;
+            return false;
+        }
+    }
+
     void readHead() {
         const auto date = parseIsoDate(m_sessions.text(1));
         if (!date)
@@ -155,7 +239,6 @@ private:
         const AthleteId athlete{m_sessions.integer(0)};
         if (athlete != m_head.athlete || *date != m_head.date)
             m_ofDay.clear();
-        m_id = SessionId{m_sessions.integer(3)};
         m_head.athlete = athlete;
         m_head.date = *date;
         m_head.ordinal = m_sessions.small(2);
@@ -198,7 +281,9 @@ private:
             const LiftId lift{row.integer(1)};
             const int ordinal = row.small(2);
             const Mass load{row.integer(3)};
-            const auto point = row.null(4) ? std::nullopt : std::optional<double>(row.real(4));
+            // No point is a NULL, which SQLite reads as 0: a speed that no point has.
+            const double speed = row.real(4);
+            const auto point = speed == 0 ? std::nullopt : std::optional(speed);
             const bool maximum = row.integer(5) != 0;
             const int counting = row.small(6);
             // What has a point was lifted.
@@ -308,6 +393,7 @@ private:
     std::vector<LiftSession> m_lines; ///< kept between sessions for the room that they hold
     std::size_t m_found = 0;
     std::vector<std::pair<LiftId, int>> m_ofDay;
+    bool m_passDamaged = false;
 };
 } // namespace
 
@@ -335,7 +421,7 @@ std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
         if (one.session == wanted)
             all.push_back(one);
     };
-    Scan scan(impl, lift, visit);
+    Scan scan(impl, lift, oneDays.data(), visit);
     for (const SessionId session : sessions) {
         wanted = session;
         const SessionHead head = impl.head(session).value;
@@ -343,6 +429,19 @@ std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
         scan.run();
     }
     return all;
+}
+
+void scanRepeats(const Log& log, LiftId lift, std::span<const AthleteId> athletes,
+                 const std::function<void(const LiftSession&)>& visit) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const ReadScope moment(impl.db);
+    Scan scan(impl, lift, oneAthletesRepeats.data(), visit);
+    scan.passDamaged();
+    for (const AthleteId athlete : athletes) {
+        scan.goTo(athlete);
+        scan.run();
+    }
 }
 
 } // namespace slopebook::log

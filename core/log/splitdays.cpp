@@ -68,16 +68,23 @@ bool mayJoin(const std::set<SessionId>& repeats, const SessionRecord& into,
     return !repeats.contains(from.head.id) && splitByDevice(into, from);
 }
 
+/// That of the two sessions, where they are one day's and may be joined.
+std::optional<SplitDay> splitOf(const Log& log, const Stored<SessionId, SessionHead>& first,
+                                const Stored<SessionId, SessionHead>& second,
+                                const std::set<SessionId>& repeats) {
+    const SplitDay day{.into = first.id, .from = second.id};
+    if (first.value.date == second.value.date &&
+        mayJoin(repeats, log.session(day.into), log.session(day.from)))
+        return day;
+    return std::nullopt;
+}
+
 void findOf(const Log& log, AthleteId athlete, const std::set<SessionId>& repeats,
             std::vector<SplitDay>& found) {
     const auto heads = log.sessions(athlete);
-    for (std::size_t i = 1; i < heads.size(); ++i) {
-        if (heads[i].value.date != heads[i - 1].value.date)
-            continue;
-        const SplitDay day{.into = heads[i - 1].id, .from = heads[i].id};
-        if (mayJoin(repeats, log.session(day.into), log.session(day.from)))
-            found.push_back(day);
-    }
+    for (std::size_t i = 1; i < heads.size(); ++i)
+        if (const auto day = splitOf(log, heads[i - 1], heads[i], repeats))
+            found.push_back(*day);
 }
 } // namespace
 
@@ -91,6 +98,29 @@ std::vector<SplitDay> splitDays(const Log& log, std::optional<AthleteId> athlete
     for (const auto& each : log.athletes())
         findOf(log, each.id, repeats, found);
     return found;
+}
+
+std::optional<SplitDay> splitDayOf(const Log& log,
+                                   std::span<const Stored<SessionId, SessionHead>> sessions,
+                                   SessionId session) {
+    const auto at = std::ranges::find(sessions, session, &Stored<SessionId, SessionHead>::id);
+    if (at == sessions.end())
+        return std::nullopt;
+    // Most days hold one session: the others' repeats are read where there are two.
+    std::optional<std::set<SessionId>> repeats;
+    const auto split = [&](auto first, auto second) -> std::optional<SplitDay> {
+        if (first->value.date != second->value.date)
+            return std::nullopt;
+        if (!repeats)
+            repeats = repeated(log);
+        return splitOf(log, *first, *second, *repeats);
+    };
+    if (at != sessions.begin())
+        if (const auto day = split(at - 1, at))
+            return day;
+    if (at + 1 != sessions.end())
+        return split(at, at + 1);
+    return std::nullopt;
 }
 
 void joinSessions(Log& log, const SplitDay& day) {

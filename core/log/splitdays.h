@@ -6,6 +6,7 @@
 #include "core/log/log.h"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace slopebook::log {
@@ -20,6 +21,12 @@ struct SplitDay {
 /// no lift and no test in both (a lift in both is a study of two devices), no body mass against
 /// another, and neither repeated by, nor a repeat of, what the other is not. Throws LogError.
 std::vector<SplitDay> splitDays(const Log& log, std::optional<AthleteId> athlete = {});
+
+/// The first of these that a session is of; nothing where it is of none.
+/// sessions: an athlete's, as Log::sessions gives them. Throws LogError.
+std::optional<SplitDay> splitDayOf(const Log& log,
+                                   std::span<const Stored<SessionId, SessionHead>> sessions,
+                                   SessionId session);
 
 /// Moves all that `from` holds into `into`, and removes it: one transaction, every set with its
 /// key. Notes stand one after the other. LogError (Conflict), and nothing was changed, where the

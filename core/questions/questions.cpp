@@ -9,6 +9,7 @@
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
 #include "core/questions/liftcontext.h"
+#include "core/questions/repeats.h"
 
 #include <algorithm>
 #include <charconv>
@@ -23,21 +24,6 @@ std::string keysOf(std::span<const LiftSession> sessions) {
     for (const LiftSession& session : sessions)
         keys += (keys.empty() ? "" : ", ") + dateKey(session.date, session.ordinal);
     return keys;
-}
-
-/// What the repeat tests of all athletes come to.
-stats::RepeatSums repeatsOfAll(const log::Log& log, LiftId lift,
-                               std::span<const SessionId> repeated) {
-    std::vector<LiftSession> sessions;
-    for (const SessionId session : repeated)
-        try {
-            for (auto& one : log::liftSessions(log, lift, std::span(&session, 1)))
-                sessions.push_back(std::move(one));
-        } catch (const LogError& error) {
-            if (error.kind() != LogError::Kind::Damaged)
-                throw; // damage of another athlete's is told where that is shown
-        }
-    return answers::repeatSums(answers::repeatPairs(sessions));
 }
 
 /// Threshold, noise and bend from the athlete's sessions and all athletes' repeat tests: once, for
@@ -64,18 +50,17 @@ Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
                      .lift = log.lift(lift),
                      .sessions = log.liftSessions({.athlete = athlete, .lift = lift}),
                      .checkLoads = log.checkLoads(athlete, lift)};
-    complete(about, repeatsOfAll(log, lift, log::repeatedSessions(log)));
+    complete(about, repeatsOfAll(log, about.lift));
     return about;
 }
 
 void eachBackground(const log::Log& log, const log::Filter& filter,
                     const std::function<void(const Background&)>& visit) {
     const auto lifts = log.lifts();
-    const auto repeated = log::repeatedSessions(log);
     std::map<LiftId, stats::RepeatSums> repeats;
     for (const auto& lift : lifts)
         if (!filter.lift || *filter.lift == lift.id)
-            repeats.emplace(lift.id, repeatsOfAll(log, lift.id, repeated));
+            repeats.emplace(lift.id, repeatsOfAll(log, lift));
     for (const auto& athlete : log.athletes()) {
         if (filter.athlete && *filter.athlete != athlete.id)
             continue;

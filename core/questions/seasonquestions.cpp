@@ -77,13 +77,14 @@ private:
     }
 
     void chooseBlocks(const std::vector<BatterySession>& sessions) {
-        std::vector<Stored<BlockId, Block>> blocks = m_log.blocks();
+        const bool given = !m_question.given.empty();
+        std::vector<Stored<BlockId, Block>> blocks = given ? m_question.given : m_log.blocks();
         std::ranges::stable_sort(blocks, {}, [](const auto& b) {
             return std::pair{b.value.first, b.value.last};
         });
         for (const auto& block : blocks) {
             const auto& wanted = m_question.blocks;
-            if (!wanted.empty() && std::ranges::find(wanted, block.id) == wanted.end())
+            if (!given && !wanted.empty() && std::ranges::find(wanted, block.id) == wanted.end())
                 continue;
             const auto count = std::ranges::count_if(sessions, [&](const BatterySession& session) {
                 return holds(block.value, session.date);

@@ -15,6 +15,9 @@ struct SeasonQuestion {
     /// The blocks that are looked at; empty: all in which the athlete has a session. With two of
     /// them every reading is one look.
     std::vector<BlockId> blocks = {};
+    /// Where not empty these are the columns, and `blocks` is not looked at: their ids tell them
+    /// apart and stand in no log. So two days can be compared that lie in no block.
+    std::vector<Stored<BlockId, Block>> given = {};
     /// That the others are read against; absent: the first.
     std::optional<BlockId> chosen = {};
 };

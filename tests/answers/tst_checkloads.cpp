@@ -42,6 +42,7 @@ private Q_SLOTS:
     void series();
     void trend();
     void trendNeedsThree();
+    void whatIsNotComparableTakesNoPart();
     void seenIsWithinHalfAPair();
     void beyondTheLoads();
     void poorSessions();
@@ -85,6 +86,20 @@ void TestCheckLoads::trend() {
     CHECK_NEAR(f.trend->interval->high - 0.035, 12.706205 * std::sqrt(0.00015 / 2), 1e-8);
     QCOMPARE(f.trend->sessions, 3);
     CHECK_NEAR(f.trend->start, 1.03 - 0.035, 1e-12); // through the mean, 1.03 in the second week
+}
+
+/// A day that the coach sets apart is shown, without a reading, and bends no trend.
+void TestCheckLoads::whatIsNotComparableTakesNoPart() {
+    LiftSession ill = week(4, 0.5);
+    ill.conditions.notComparable = "felt ill";
+    const std::vector<LiftSession> well{week(1, 0), week(2, 0.02), week(3, 0.07)};
+    std::vector<LiftSession> all = well;
+    all.push_back(ill);
+    const Follow f = followed(all);
+    QCOMPARE(f.trend->sessions, 3);
+    CHECK_NEAR(f.trend->perWeek, followed(well).trend->perWeek, 1e-12);
+    QCOMPARE(f.sessions[3].change->read.reading, Reading::NoFigure);
+    QCOMPARE(f.sessions[3].change->read.notComparable, asIs(std::string("felt ill")));
 }
 
 void TestCheckLoads::trendNeedsThree() {

@@ -83,13 +83,18 @@ double bareScan(const BareSql& db, const char* sql) {
 }
 
 double bareSessions(const BareSql& db) {
-    return bareScan(db, "SELECT athlete, id, ordinal, day, device, body_mass_g, repeat_of, "
-                        "line_checksum FROM sessions ORDER BY athlete, day, ordinal");
+    return bareScan(db, "SELECT athlete, id, ordinal, day, body_mass_g, repeat_of, line_checksum "
+                        "FROM sessions ORDER BY athlete, day, ordinal");
+}
+
+double bareConditions(const BareSql& db) {
+    return bareScan(db, "SELECT session, lift, device, place, surface, footwear, technique, "
+                        "not_comparable FROM lift_conditions ORDER BY session, lift");
 }
 
 double bareSets(const BareSql& db) {
-    return bareScan(db, "SELECT session, load_g, point, lift, ordinal, maximum, counting FROM sets "
-                        "ORDER BY session, lift, ordinal");
+    return bareScan(db, "SELECT session, load_g, point, lift, ordinal, maximum, counting, outcome "
+                        "FROM sets ORDER BY session, lift, ordinal");
 }
 
 double bareReps(const BareSql& db) {
@@ -262,7 +267,7 @@ void compareReads(const fs::path& folder, int sessions) {
     double same = 0, reps = 0;
     {
         const BareSql db(file);
-        same = median([&] { sink = sink + bareSessions(db) + bareSets(db); });
+        same = median([&] { sink = sink + bareSessions(db) + bareConditions(db) + bareSets(db); });
         reps = median([&] { sink = sink + bareReps(db); });
     }
     const double opening = median([&] { log::Log::open(file); });

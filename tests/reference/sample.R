@@ -14,7 +14,7 @@ published <- read("resources", "published.csv")
 
 reps$v <- as.numeric(reps$velocity)
 reps$L <- as.numeric(reps$load_kg)
-counting <- reps[reps$excluded == "" & reps$set_excluded == "", ]
+counting <- reps[reps$excluded == "" & reps$set_excluded == "" & reps$velocity != "", ]
 key <- paste(counting$athlete, counting$lift, counting$date, counting$set, sep = "|")
 points <- counting[order(key, -counting$v), ]
 points <- points[!duplicated(paste(points$athlete, points$lift, points$date, points$set)), ]

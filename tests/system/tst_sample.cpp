@@ -9,6 +9,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <algorithm>
 #include <cmath>
 
 using namespace slopebook::tests;
@@ -215,9 +216,10 @@ private Q_SLOTS:
         const QJsonArray lifts = ran.json()[QLatin1String("lifts")].toArray();
         QCOMPARE(lifts.size(), qsizetype(4));
         for (const QJsonValue& lift : lifts) {
-            // 6 athletes' 4 pairs, less Finn's on two devices and Edda's jump with a sore knee.
+            // 6 athletes' 4 pairs, less Finn's on two devices, and of the jump Bela's and Dov's on
+            // two and Edda's with a sore knee.
             const int pairs =
-                lift.toObject()[QLatin1String("lift")] == QLatin1String("Jump squat") ? 22 : 23;
+                lift.toObject()[QLatin1String("lift")] == QLatin1String("Jump squat") ? 20 : 23;
             QCOMPARE(lift.toObject()[QLatin1String("pairs")].toInt(), pairs);
             QCOMPARE(lift.toObject()[QLatin1String("device")].toString(),
                      QStringLiteral("Encoder 1"));
@@ -276,6 +278,78 @@ private Q_SLOTS:
         const QByteArray text = runProgram(asked).out;
         for (const char* part : {"Its interval", "Measured", "Block ", "up to 70 kg"})
             QVERIFY2(text.contains(part), text);
+    }
+
+    // The last test day as such days are: loads that were not lifted, two devices and two surfaces
+    // in one session, how sets felt, stations with who is there, what was not possible.
+    void holdsATestDayAsItHappens() {
+        const QJsonObject dov = compare("Dov", "Bench pull", "2025-12-02", "2026-05-05");
+        const QJsonValue to = dov[QLatin1String("to")];
+        QCOMPARE(to[QLatin1String("bracket")][QLatin1String("not_lifted")].toDouble(), 100.0);
+        QCOMPARE(to[QLatin1String("bracket")][QLatin1String("lifted")].toDouble(), 95.0);
+        QCOMPARE(to[QLatin1String("device")].toString(), QStringLiteral("Encoder 1"));
+        QVERIFY(dov[QLatin1String("sentence")].toString().contains(
+            QLatin1String("100 kg was not lifted on 2026-05-05")));
+        const QJsonObject jump = compare("Dov", "Jump squat", "2025-12-02", "2026-05-05");
+        QVERIFY2(jump[QLatin1String("sentence")].toString().startsWith(
+                     QLatin1String("Not comparable: measured by another device")),
+                 qPrintable(jump[QLatin1String("sentence")].toString()));
+
+        const QTemporaryDir folder;
+        const QString into = folder.filePath(QStringLiteral("all"));
+        QCOMPARE(
+            runProgram({QStringLiteral("export"), sample, QStringLiteral("--into"), into}).exit, 0);
+        const auto rows = [&](const char* name) {
+            QFile file(into + QLatin1Char('/') + QLatin1String(name));
+            return file.open(QIODevice::ReadOnly) ? file.readAll().split('\n') : QByteArrayList{};
+        };
+        const auto some = [&](const char* name, std::initializer_list<const char*> parts) {
+            return std::ranges::count_if(rows(name), [&](const QByteArray& row) {
+                return std::ranges::all_of(parts,
+                                           [&](const char* part) { return row.contains(part); });
+            });
+        };
+        QCOMPARE(some("reps.csv", {",not lifted,"}), 2);
+        QCOMPARE(some("stations.csv", {"Jump rack", "Jump squat", "Encoder 2"}), 1);
+        QCOMPARE(some("rosters.csv", {"2026-05-05", "Dov"}), 3);
+        QVERIFY(some("attempts.csv", {"2026-05-04", "Cora", "grass"}) > 0);
+        QVERIFY(some("attempts.csv", {"2026-05-04", "Cora", "rubber floor"}) > 0);
+        QCOMPARE(some("attempts.csv", {"Isometric", "contact mat"}), 0); // it measures no force
+        QCOMPARE(some("blocks.csv", {"nothing above 70 kg"}), 1);
+        QVERIFY(some("reps.csv", {"Cora", "Bench pull", ",6.5"}) > 0);
+    }
+
+    // Beside the speed seen at a load stands how it felt, where that was written down; nothing is
+    // read from it. What is expected stands in reps.csv.
+    void followsHowALoadFelt() {
+        const QStringList asked{QStringLiteral("follow"),    sample,
+                                QStringLiteral("--athlete"), QStringLiteral("Cora"),
+                                QStringLiteral("--lift"),    QStringLiteral("Bench pull"),
+                                QStringLiteral("--load"),    QStringLiteral("60")};
+        QMap<QString, QByteArray> written; // by day
+        QFile csv(QStringLiteral(SLOPEBOOK_SOURCE_DIR "/sample_db/reps.csv"));
+        QVERIFY(csv.open(QIODevice::ReadOnly));
+        for (const QByteArray& line : csv.readAll().split('\n'))
+            if (line.contains(",Cora,Bench pull,") && line.contains(",60,1,"))
+                written[QString::fromUtf8(line.left(10))] = line.split(',').at(line.count(',') - 2);
+        QCOMPARE(written.size(), 8);
+        const QJsonArray sessions = runProgram(asked + QStringList{QStringLiteral("--json")})
+                                        .json()[QLatin1String("sessions")]
+                                        .toArray();
+        QCOMPARE(sessions.size(), qsizetype(8));
+        int felt = 0;
+        for (const QJsonValue& session : sessions) {
+            const QJsonArray rpe = session[QLatin1String("rpe")].toArray();
+            const QByteArray known = written[session[QLatin1String("date")].toString()];
+            QCOMPARE(rpe.size(), known.isEmpty() ? 0 : 1);
+            if (!known.isEmpty())
+                QCOMPARE(rpe[0].toDouble(), known.toDouble());
+            felt += known.isEmpty() ? 0 : 1;
+        }
+        QCOMPARE(felt, 5);
+        const QByteArray text = runProgram(asked).out;
+        QVERIFY2(text.contains("RPE") && text.contains("6.5"), text);
+        QVERIFY2(!text.contains("felt"), text);
     }
 
     void isWholeAndSound() { QCOMPARE(runProgram({QStringLiteral("check"), sample}).exit, 0); }

@@ -275,6 +275,38 @@ private Q_SLOTS:
         QVERIFY(!book.undoStack()->canUndo());
     }
 
+    /// Place, and the reason why a day of one test stands beside no other: on disk at once, each
+    /// one step of undo, and of the chosen test alone.
+    void whyATestIsNotComparableIsEntered() {
+        const auto path = m_folder.path("reason.slopebook");
+        log::Log log = log::Log::create(path);
+        const Squad squad = fill(log);
+        Logbook book(std::move(log));
+        AttemptsView view(book, [] { return today; });
+        view.setAthlete(AthleteId{1});
+        choose(view.testBox(), QStringLiteral("Jump"));
+        const auto enter = [&](const char* name, const char* words) {
+            for (auto* field : view.findChildren<QLineEdit*>())
+                if (field->accessibleName() == QLatin1String(name)) {
+                    field->setFocus();
+                    field->clear();
+                    QTest::keyClicks(field, QLatin1String(words));
+                    QTest::keyClick(field, Qt::Key_Return);
+                }
+        };
+        enter("Place", "Boathouse");
+        enter("Not comparable, because", "mat was wet");
+        const auto held = [&](TestKindId kind) {
+            return log::Log::open(path).battery(squad.spring).test(kind)->conditions;
+        };
+        QCOMPARE(held(squad.jump).place, std::string("Boathouse"));
+        QCOMPARE(held(squad.jump).notComparable, std::string("mat was wet"));
+        QVERIFY(held(squad.hop).notComparable.empty());
+        book.undoStack()->undo();
+        QVERIFY(held(squad.jump).notComparable.empty());
+        QCOMPARE(held(squad.jump).place, std::string("Boathouse"));
+    }
+
     void attemptsAreLeftOutAndRemoved() {
         const auto path = m_folder.path("leftout.slopebook");
         log::Log log = log::Log::create(path);

@@ -5,6 +5,7 @@
 #include <QAbstractButton>
 #include <QComboBox>
 #include <QDateEdit>
+#include <QLineEdit>
 #include <QMessageBox>
 #include <QSpinBox>
 #include <QTemporaryDir>
@@ -61,6 +62,44 @@ private Q_SLOTS:
         dialog.accept();
         QCOMPARE(dialog.result(), int(QDialog::Rejected));
         QCOMPARE(book.repeatDays(), 20);
+    }
+
+    /// Under what a lift was measured, and whether the day may be compared at all: one step of
+    /// undo, and on disk at once.
+    void conditionsOfTheLiftAreEntered() {
+        const QTemporaryDir folder;
+        const auto path = folder.filePath(QStringLiteral("a.slopebook")).toStdString();
+        Logbook book(log::Log::create(path));
+        const LiftId pull = book.addLift({.name = "Bench pull"});
+        SessionHead head;
+        head.athlete = book.addAthlete({.name = "Lane 3", .note = {}});
+        head.date = march(1);
+        const SessionId session = book.addSession(head);
+        const Conditions before{.place = "Boathouse"};
+        book.setConditions(session, pull, before);
+        const int steps = book.undoStack()->index();
+        SessionDialog dialog(book, session, nullptr, pull);
+        const auto type = [&](const char* name, const char* words) {
+            for (auto* field : dialog.findChildren<QLineEdit*>())
+                if (field->accessibleName() == QLatin1String(name))
+                    return field->setText(QLatin1String(words));
+            QFAIL(name);
+        };
+        type("Surface", " turf ");
+        type("Footwear", "socks");
+        type("Technique", "strict");
+        type("Not comparable, because", "felt ill");
+        dialog.accept();
+        QCOMPARE(dialog.result(), int(QDialog::Accepted));
+        const Conditions typed{.place = "Boathouse",
+                               .surface = "turf",
+                               .footwear = "socks",
+                               .technique = "strict",
+                               .notComparable = "felt ill"};
+        QCOMPARE(log::Log::open(path).conditions(session, pull), typed);
+        QCOMPARE(book.undoStack()->index(), steps + 1);
+        book.undoStack()->undo();
+        QCOMPARE(log::Log::open(path).conditions(session, pull), before);
     }
 
     /// What the dialog did not change stays as another window left it; a day far away is asked

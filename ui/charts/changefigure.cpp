@@ -221,7 +221,9 @@ std::vector<KeyEntry> ChangeFigure::key() const {
     const auto outside = [this](const ChangePoint& p) {
         return !m_data.common || p.load < m_data.common->from || p.load > m_data.common->to;
     };
-    if (std::ranges::any_of(m_data.along, outside))
+    if (m_data.notComparable)
+        entries.push_back(notComparableKey(g));
+    else if (std::ranges::any_of(m_data.along, outside))
         entries.push_back({tr("beyond the loads of both"), [g](QPainter& p, const QRectF& box) {
                                look::hatch(p, box.adjusted(0, 1, 0, -1), g);
                            }});
@@ -241,7 +243,9 @@ void ChangeFigure::paintUnder(QPainter& painter) {
         for (const double y : {a, b})
             painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
     }
-    if (!m_data.along.empty()) {
+    if (m_data.notComparable) {
+        look::hatch(painter, area, ground());
+    } else if (!m_data.along.empty()) {
         const double from = m_data.common ? x(m_data.common->from) : area.right();
         const double to = m_data.common ? x(m_data.common->to) : area.right();
         look::hatch(painter, QRectF(area.topLeft(), QPointF(from, area.bottom())), ground());
@@ -293,7 +297,8 @@ void ChangeFigure::paintReadings(QPainter& painter) const {
             painter, r.whisker,
             [&](double change) { return QPointF(at.x(), toPosition(0, change).y()); }, {cap, 0},
             ground());
-        painter.setBrush(r.reading == answers::Reading::Unclear ? ground().paper : ground().ink);
+        const bool settled = r.reading != answers::Reading::Unclear && !m_data.notComparable;
+        painter.setBrush(settled ? ground().ink : ground().paper);
         painter.drawEllipse(at, 0.28 * textSize(), 0.28 * textSize());
         if (m_highlight && *m_highlight == static_cast<int>(i)) {
             painter.setPen(look::highlightPen(ground()));

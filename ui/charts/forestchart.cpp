@@ -111,6 +111,11 @@ void paintGround(QPainter& painter, const Frame& frame, const look::Ground& grou
 void paintRow(QPainter& painter, const Frame& frame, std::size_t at, const answers::ForestRow& row,
               const look::Ground& ground, double textSize) {
     const double y = frame.y(at);
+    if (row.notComparable)
+        look::hatch(painter,
+                    QRectF(frame.plot.left(), y - 0.42 * frame.rowHeight, frame.plot.width(),
+                           0.84 * frame.rowHeight),
+                    ground);
     const double a = frame.x(row.interval.low);
     const double b = frame.x(row.interval.high);
     const double tick = textSize / 3;

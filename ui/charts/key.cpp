@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/key.h"
 
+#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QStringList>
 
 namespace slopebook::ui::charts {
 
 namespace {
+
+struct ChartKey {
+    Q_DECLARE_TR_FUNCTIONS(ChartKey)
+};
 
 // In heights of the text; a chart that has no size yet is narrower than the least to break lines
 // in.
@@ -50,6 +55,12 @@ int lay(const std::vector<KeyEntry>& entries, const QFontMetricsF& metrics, doub
 }
 
 } // namespace
+
+KeyEntry notComparableKey(const look::Ground& ground) {
+    return {ChartKey::tr("not comparable"), [ground](QPainter& painter, const QRectF& box) {
+                look::hatch(painter, box.adjusted(0, 1, 0, -1), ground);
+            }};
+}
 
 double keyHeight(const std::vector<KeyEntry>& entries, const QFont& font, double width) {
     const QFontMetricsF metrics(font);

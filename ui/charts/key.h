@@ -2,6 +2,8 @@
 // The key of a figure: what each way of drawing means, in rows that wrap to the figure's width.
 #pragma once
 
+#include "ui/charts/look.h"
+
 #include <QFont>
 #include <QPainter>
 #include <QString>
@@ -16,6 +18,9 @@ struct KeyEntry {
     std::function<void(QPainter&, const QRectF&)>
         sample; ///< painted into a box of the text's height
 };
+
+/// What hatching over a comparison means.
+KeyEntry notComparableKey(const look::Ground& ground);
 
 /// Height that the key takes at that width.
 double keyHeight(const std::vector<KeyEntry>& entries, const QFont& font, double width);

@@ -66,7 +66,7 @@ LineEntry entryOf(const LiftSession& session, const QString& label, const look::
 
 LineData linesOf(const answers::Comparison& c, LoadUnit unit) {
     using look::Role;
-    LineData data{.unit = unit};
+    LineData data{.notComparable = !c.under.notComparable.empty(), .unit = unit};
     data.sessions = {
         entryOf(c.from, dateText(c.from.session.date), Role{.kind = Role::Kind::Earlier}),
         entryOf(c.to, dateText(c.to.session.date), Role{.kind = Role::Kind::Later})};

@@ -64,6 +64,7 @@ struct LineData {
     std::vector<LineEntry> sessions{}; ///< in drawing order: oldest first
     std::optional<double> mvt{};       ///< m/s
     std::vector<double> checkLoads{};  ///< kg
+    bool notComparable = false;        ///< the two that are compared: hatched
     QString velocityTitle{}; ///< of the axis; empty: "Velocity (m/s)" in the desktop's language
     LoadUnit unit = LoadUnit::Kilograms;
     friend bool operator==(const LineData&, const LineData&) = default;

@@ -106,6 +106,8 @@ void LineFigure::paintUnder(QPainter& painter) {
     const QRectF area = plot();
     painter.setFont(textFont(0.9));
     painter.setClipRect(area);
+    if (m_data.notComparable)
+        look::hatch(painter, area, ground());
     painter.setPen(look::checkLoadPen(ground()));
     for (const double load : m_data.checkLoads) {
         const double x = toPosition(shown(load), 0).x();
@@ -139,6 +141,9 @@ void LineFigure::paintOver(QPainter& painter) {
         paintLabel(painter, toPosition(xAxis().min(), *m_data.mvt) + QPointF(textSize() * 0.4, 0),
                    Qt::AlignBottom, tr("MVT %1 m/s").arg(number(*m_data.mvt, 2)), ground(),
                    ground().ink);
+    if (m_data.notComparable)
+        paintLabel(painter, area.topRight() + QPointF(-0.4 * textSize(), 1.6 * textSize()),
+                   Qt::AlignRight | Qt::AlignVCenter, tr("not comparable"), ground(), ground().ink);
     paintOneRms(painter);
     paintNotLifted(painter);
     paintLabels(painter);
@@ -207,7 +212,7 @@ void LineFigure::paintNotLifted(QPainter& painter) const {
     const QRectF area = plot();
     const double arm = 0.35 * textSize();
     painter.setFont(textFont(0.9));
-    double row = area.top() + 1.6 * textSize();
+    double row = area.top() + (m_data.notComparable ? 2.9 : 1.6) * textSize();
     for (const LineEntry& entry : m_data.sessions) {
         if (!entry.notLifted)
             continue;

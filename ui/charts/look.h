@@ -58,7 +58,8 @@ QPen changeBandPen(const Ground& ground);
 QPen readingPen(const Ground& ground);
 QBrush smallestBrush(const Ground& ground);
 QPen smallestPen(const Ground& ground);
-/// Hatching, painted as lines so that it stays crisp on paper.
+/// Hatching, painted as lines so that it stays crisp on paper. It means one thing: beyond what was
+/// measured, or not comparable.
 void hatch(QPainter& painter, const QRectF& area, const Ground& ground);
 QPen zeroPen(const Ground& ground);
 

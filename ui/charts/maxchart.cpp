@@ -66,6 +66,7 @@ MaxChangeData maxChangeOf(const answers::Comparison& c, LoadUnit unit) {
         return data;
     data.rows = {rowOf(*straight, answers::ifStraightWords(), unit),
                  rowOf(c.oneRm->read, answers::bendInWords(), unit)};
+    data.notComparable = !c.under.notComparable.empty();
     if (c.oneRm->read.smallest)
         data.smallest = c.oneRm->read.smallest->value;
     return data;
@@ -112,6 +113,8 @@ void paintMaxChange(QPainter& painter, const QRectF& target, const MaxChangeData
             painter.fillRect(QRectF(a, top + words, xOf(*data.smallest) - a, bar),
                              look::smallestBrush(ground));
         }
+        if (data.notComparable)
+            look::hatch(painter, QRectF(plot.left(), top + words, plot.width(), bar), ground);
         painter.setPen(look::zeroPen(ground));
         painter.drawLine(QPointF(zero, top + words), QPointF(zero, top + words + bar));
         paintWhisker(

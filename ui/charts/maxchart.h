@@ -25,6 +25,7 @@ struct MaxChangeRow {
 struct MaxChangeData {
     std::vector<MaxChangeRow> rows{}; ///< none where the change of the max has no figure
     std::optional<double> smallest{}; ///< kg
+    bool notComparable = false;       ///< the two days: hatched
     LoadUnit unit = LoadUnit::Kilograms;
     friend bool operator==(const MaxChangeData&, const MaxChangeData&) = default;
 };

@@ -269,11 +269,17 @@ void Logbook::changeSession(SessionId id, const SessionHead& session,
 }
 
 void Logbook::joinSessions(SessionId into, SessionId from) {
-    log::SessionRecord first = m_impl->log.session(into);
-    log::SessionRecord second = m_impl->log.session(from);
-    m_impl->write([&] { log::joinSessions(m_impl->log, {.into = into, .from = from}); });
-    m_impl->push(new JoinSessionsEdit(m_impl->host, std::move(first), std::move(second)),
-                 What::Sessions, raw(into));
+    JoinSessionsEdit::Records was;
+    log::Log& log = m_impl->log;
+    m_impl->write([&] {
+        log.together([&] {
+            was.into = log.session(into);
+            was.from = log.session(from);
+            log::joinSessions(log, {.into = into, .from = from});
+            was.joined = log.session(into);
+        });
+    });
+    m_impl->push(new JoinSessionsEdit(m_impl->host, std::move(was)), What::Sessions, raw(into));
 }
 
 void Logbook::setConditions(SessionId session, LiftId lift, const Conditions& conditions) {

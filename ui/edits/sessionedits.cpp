@@ -41,20 +41,26 @@ RemoveSessionEdit::RemoveSessionEdit(EditHost& host, log::SessionRecord removed)
     : WholeSessionEdit(host, QCoreApplication::translate("Edit", "remove session"),
                        std::move(removed)) {}
 
-JoinSessionsEdit::JoinSessionsEdit(EditHost& host, log::SessionRecord into, log::SessionRecord from)
-    : Edit(host, QCoreApplication::translate("Edit", "join sessions")), m_into(std::move(into)),
-      m_from(std::move(from)), m_joined(log().session(m_into.head.id)) {}
+JoinSessionsEdit::JoinSessionsEdit(EditHost& host, Records records)
+    : Edit(host, QCoreApplication::translate("Edit", "join sessions")), m_was(std::move(records)) {}
 
+// Compared and written in one transaction: what another window puts in between would be taken away.
 void JoinSessionsEdit::apply() {
-    if (log().session(m_into.head.id) != m_into || log().session(m_from.head.id) != m_from)
-        refuseChangedElsewhere();
-    log::joinSessions(log(), {.into = m_into.head.id, .from = m_from.head.id});
+    const SessionId into = m_was.into.head.id;
+    const SessionId from = m_was.from.head.id;
+    log().together([&] {
+        if (log().session(into) != m_was.into || log().session(from) != m_was.from)
+            refuseChangedElsewhere();
+        log::joinSessions(log(), {.into = into, .from = from});
+    });
 }
 
 void JoinSessionsEdit::takeBack() {
-    if (log().session(m_into.head.id) != m_joined)
-        refuseChangedElsewhere();
-    log::partSessions(log(), m_into, m_from);
+    log().together([&] {
+        if (log().session(m_was.into.head.id) != m_was.joined)
+            refuseChangedElsewhere();
+        log::partSessions(log(), m_was.into, m_was.from);
+    });
 }
 
 void HeadChange::make(log::Log& log, SessionId session) const {

@@ -46,17 +46,20 @@ protected:
 /// Two sessions of one day became one; undone by parting them again.
 class JoinSessionsEdit final : public Edit {
 public:
-    /// Both as they were.
-    JoinSessionsEdit(EditHost& host, log::SessionRecord into, log::SessionRecord from);
+    /// Both as they were, and the one as it is.
+    struct Records {
+        log::SessionRecord into{}, from{}, joined{};
+    };
+    JoinSessionsEdit(EditHost& host, Records records);
     Logbook::What what() const override { return Logbook::What::Sessions; }
-    qint64 session() const override { return raw(m_into.head.id); }
+    qint64 session() const override { return raw(m_was.into.head.id); }
 
 protected:
     void apply() override;
     void takeBack() override;
 
 private:
-    log::SessionRecord m_into, m_from, m_joined;
+    Records m_was;
 };
 
 /// What a session is (not its sets), and the conditions of one of its lifts.

@@ -2,6 +2,7 @@
 // What every task of the window is: a page about one athlete and lift that the shell keeps told.
 #pragma once
 
+#include "core/questions/batteryquestions.h"
 #include "ui/edits/logbook.h"
 
 #include <QWidget>
@@ -18,6 +19,10 @@ class TaskPage : public QWidget {
 public:
     using QWidget::QWidget;
 
+    /// Where a page may send the coach.
+    enum class Place { WholeSeason, Session, Stations };
+    Q_ENUM(Place)
+
     /// Shows that athlete and lift, read afresh. Called whenever the chooser changes; either may be
     /// absent (a new log), then the page says what to do instead.
     virtual void setAthleteAndLift(std::optional<AthleteId> athlete,
@@ -33,6 +38,15 @@ Q_SIGNALS:
     void sessionWanted(slopebook::SessionId session);
     /// Asks the shell to show a comparison of two sessions.
     void comparisonWanted(slopebook::SessionId from, slopebook::SessionId to);
+    /// Asks the shell to choose that lift, before it shows what is asked for next.
+    void liftWanted(slopebook::LiftId lift);
+    /// Asks the shell to show that load of the athlete's lift through the season.
+    void seasonWanted(slopebook::LiftId lift, slopebook::Mass load);
+    /// Asks the shell to show the athlete's tests of two days or blocks side by side.
+    void batteryWanted(const slopebook::questions::BatterySide& from,
+                       const slopebook::questions::BatterySide& to);
+    /// Asks the shell to go there.
+    void placeWanted(slopebook::ui::TaskPage::Place place);
 };
 
 /// Implemented by pages with something to print: the shell's Print, Preview and PDF actions call

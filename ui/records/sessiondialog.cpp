@@ -2,6 +2,7 @@
 #include "ui/records/sessiondialog.h"
 
 #include "core/log/history.h"
+#include "ui/edits/valueedits.h"
 #include "ui/parts/dayedit.h"
 #include "ui/records/sessionchange.h"
 #include "ui/words/format.h"
@@ -40,7 +41,16 @@ void SessionDialog::buildConditions() {
             m_device->setCurrentIndex(m_device->count() - 1);
     }
     addField(tr("&Device"), m_device);
-    m_place = addLine(tr("&Place"), text(m_conditions.place));
+    const auto add = [this](std::string Conditions::*part, const QString& label,
+                            const QString& hint = {}) {
+        m_conditionFields.emplace_back(addLine(label, text(m_conditions.*part), hint), part);
+    };
+    add(&Conditions::place, tr("&Place"));
+    add(&Conditions::surface, tr("&Surface"));
+    add(&Conditions::footwear, tr("&Footwear"));
+    add(&Conditions::technique, tr("Techni&que"));
+    add(&Conditions::notComparable, tr("Not compara&ble, because"),
+        tr("With a reason here, no day of %1 is read against this one.").arg(liftName()));
 }
 
 void SessionDialog::buildRepeatOf() {
@@ -131,6 +141,10 @@ void SessionDialog::save() {
     logbook().changeSession(m_id, now, conditions());
 }
 
+QString SessionDialog::liftName() const {
+    return text(stored(logbook().log(), *m_lift).name);
+}
+
 /// The lift's conditions with what was changed here; nothing without a lift.
 std::optional<LiftConditions> SessionDialog::conditions() const {
     if (!m_lift)
@@ -141,8 +155,9 @@ std::optional<LiftConditions> SessionDialog::conditions() const {
         chosen.isValid() ? std::optional(DeviceId{chosen.toLongLong()}) : std::nullopt;
     if (device != m_conditions.device)
         now.conditions.device = device;
-    if (const std::string place = utf8(m_place->text().trimmed()); place != m_conditions.place)
-        now.conditions.place = place;
+    for (const auto& [field, part] : m_conditionFields)
+        if (const std::string typed = utf8(field->text().trimmed()); typed != m_conditions.*part)
+            now.conditions.*part = typed;
     return now;
 }
 

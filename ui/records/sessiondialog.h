@@ -13,7 +13,7 @@ namespace slopebook::ui {
 class SessionDialog final : public FormDialog {
     Q_OBJECT
 public:
-    /// lift: the one whose device and place are shown too.
+    /// lift: the one whose conditions are shown too.
     SessionDialog(Logbook& logbook, SessionId id, QWidget* parent, std::optional<LiftId> lift = {});
 
 protected:
@@ -24,6 +24,7 @@ private:
     void buildRepeatOf();
     void fillRepeatOf();
     std::optional<SessionId> repeatOf(Date day) const;
+    QString liftName() const;
     std::optional<LiftConditions> conditions() const;
 
     SessionId m_id;
@@ -32,7 +33,7 @@ private:
     Conditions m_conditions; ///< of the lift
     QDateEdit* m_date;
     QComboBox* m_device = nullptr;
-    QLineEdit* m_place = nullptr;
+    std::vector<std::pair<QLineEdit*, std::string Conditions::*>> m_conditionFields;
     QLineEdit* m_bodyMass;
     QComboBox* m_repeatOf;
     QSpinBox* m_repeatDays;

@@ -4,6 +4,8 @@
 #include "ui/athlete/battery/batterypage.h"
 #include "ui/athlete/compare/comparepage.h"
 #include "ui/athlete/history/historypage.h"
+#include "ui/athlete/overview/overviewpage.h"
+#include "ui/athlete/overview/wholeseasonpage.h"
 #include "ui/athlete/plan/planpage.h"
 #include "ui/athlete/profile/profilepage.h"
 #include "ui/athlete/season/seasonpage.h"
@@ -50,6 +52,8 @@ const std::array<PageEntry, pageCount>& pages() {
          [] { return Workspace::tr("Session"); }, make<EntryPage>},
         {Stations, Part::Floor, Qt::Key_T, "stations", false, false,
          [] { return Workspace::tr("Stations"); }, make<StationPage>},
+        {Overview, Part::Athlete, Qt::Key_R, "overview", true, false,
+         [] { return Workspace::tr("Overview"); }, make<OverviewPage>},
         {Lines, Part::Athlete, Qt::Key_2, "lines", true, true,
          [] { return Workspace::tr("Lines"); }, make<ProfilePage>},
         {History, Part::Athlete, Qt::Key_3, "history", true, true,
@@ -58,6 +62,8 @@ const std::array<PageEntry, pageCount>& pages() {
          [] { return Workspace::tr("Comparison"); }, make<ComparePage>},
         {Season, Part::Athlete, Qt::Key_5, "season", true, true,
          [] { return Workspace::tr("Season"); }, make<SeasonPage>},
+        {WholeSeason, Part::Athlete, Qt::Key_M, "wholeseason", true, false,
+         [] { return Workspace::tr("Whole season"); }, make<WholeSeasonPage>},
         {Battery, Part::Athlete, Qt::Key_6, "battery", true, false,
          [] { return Workspace::tr("Battery"); }, make<BatteryPage>},
         {Plan, Part::Athlete, Qt::Key_7, "plan", true, true, [] { return Workspace::tr("Plan"); },

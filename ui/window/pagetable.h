@@ -15,10 +15,12 @@ namespace slopebook::ui {
 enum class Page {
     Session,
     Stations,
+    Overview,
     Lines,
     History,
     Comparison,
     Season,
+    WholeSeason,
     Battery,
     Plan,
     Changes,
@@ -47,7 +49,7 @@ struct PageEntry {
     MadePage (*make)(Logbook& logbook, const Clock& clock);
 };
 
-inline constexpr std::size_t pageCount = 11;
+inline constexpr std::size_t pageCount = 13;
 const std::array<PageEntry, pageCount>& pages();
 const PageEntry& entryOf(Page page);
 /// "Ctrl+1", as the desktop writes it.

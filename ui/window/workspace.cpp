@@ -118,6 +118,7 @@ void Workspace::buildPages() {
         connect(made.page, &TaskPage::message, this, &Workspace::say);
         connect(made.page, &TaskPage::sessionWanted, this, &Workspace::openSession);
         connect(made.page, &TaskPage::comparisonWanted, this, &Workspace::openComparison);
+        connectWays(made.page);
     }
     m_entry = qobject_cast<EntryPage*>(holderOf(Page::Session)->page());
     m_station = qobject_cast<StationPage*>(holderOf(Page::Stations)->page());

@@ -26,6 +26,7 @@ class Frame;
 class Index;
 class MessageBar;
 class PageHolder;
+
 class StationPage;
 class Strip;
 
@@ -99,6 +100,8 @@ private:
     void pageTurned();
     void openSession(SessionId session);
     void openComparison(SessionId from, SessionId to);
+    void connectWays(TaskPage* page);
+    void openPlace(TaskPage::Place place);
     PageHolder* holderOf(Page page) const;
     bool isShown(const Logbook::Step& step) const;
     void goTo(const Logbook::Step& step);

@@ -10,6 +10,7 @@
 namespace slopebook::phrases {
 
 inline constexpr std::string_view pages[]{
+    translate("Phrases", "Outside the loads of the test: the line drawn on"),
     translate("Phrases", "%1: V0 %2 m/s, slope %3 m/s per %4, residual SD %5 m/s, R² %6, n %7"),
     translate("Phrases", "F(%1, %2) = %3, %4"),
     translate("Phrases", "%1 (no. %2)"),

@@ -22,6 +22,8 @@ void AttemptsView::showConditions() {
             m_device->setText(text(device.value.name));
     m_footwear->setText(text(shown.footwear));
     m_technique->setText(text(shown.technique));
+    m_place->setText(text(shown.place));
+    m_notComparable->setText(text(shown.notComparable));
 }
 
 // Each field is kept alone, and only where the coach changed it; of the chosen test alone.
@@ -38,9 +40,11 @@ void AttemptsView::keepCondition(const QLineEdit* field) {
         if (field == m_device)
             conditions.device = deviceNamed(typed);
         else
-            (field == m_surface    ? conditions.surface
-             : field == m_footwear ? conditions.footwear
-                                   : conditions.technique) = typed;
+            (field == m_surface     ? conditions.surface
+             : field == m_footwear  ? conditions.footwear
+             : field == m_place     ? conditions.place
+             : field == m_technique ? conditions.technique
+                                    : conditions.notComparable) = typed;
         if (conditions == before)
             return;
         keep(battery, tr("change conditions"));
@@ -66,9 +70,10 @@ void AttemptsView::takeConditionsOver(SessionId into) {
         Battery battery = m_logbook.log().battery(into);
         bool any = false;
         for (const TestAttempts& test : one.battery.tests)
-            if (test.conditions != Conditions{}) {
-                conditionsOf(battery, test.kind) = test.conditions;
-                any = true;
+            if (Conditions taken = test.conditions; taken != Conditions{}) {
+                taken.notComparable.clear(); // was of that day
+                conditionsOf(battery, test.kind) = taken;
+                any = any || taken != Conditions{};
             }
         if (!any)
             continue;

@@ -52,7 +52,12 @@ QWidget* AttemptsView::buildSession() {
 QWidget* AttemptsView::buildContext() {
     auto* row = new QWidget;
     row->setToolTip(tr("What a comparison rests on: where it changed, the comparison says so."));
-    auto* layout = rowIn(row);
+    auto* rows = new QVBoxLayout(row);
+    rows->setContentsMargins(0, 0, 0, 0);
+    auto* layout = new QHBoxLayout;
+    auto* second = new QHBoxLayout;
+    rows->addLayout(layout);
+    rows->addLayout(second);
     m_surface = new QLineEdit;
     m_device = new QLineEdit;
     m_footwear = new QLineEdit;
@@ -61,6 +66,11 @@ QWidget* AttemptsView::buildContext() {
     addNamed(layout, tr("&Device"), m_device, 1);
     addNamed(layout, tr("Foot&wear"), m_footwear, 1);
     addNamed(layout, tr("Techni&que"), m_technique, 1);
+    m_place = new QLineEdit;
+    m_notComparable = new QLineEdit;
+    m_notComparable->setPlaceholderText(tr("a reason, and this day is read against no other"));
+    addNamed(second, tr("Place"), m_place, 1);
+    addNamed(second, tr("Not comparable, because"), m_notComparable, 3);
     return row;
 }
 

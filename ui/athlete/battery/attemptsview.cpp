@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/battery/attemptsview.h"
 
+#include "core/answers/attemptdoubt.h"
 #include "core/model/errors.h"
 #include "ui/athlete/battery/attemptwords.h"
 #include "ui/athlete/battery/testdialog.h"
 #include "ui/records/sessiondialog.h"
-#include "ui/typed/attemptdoubt.h"
 #include "ui/typed/attemptline.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -48,7 +48,8 @@ void AttemptsView::guarded(const std::function<void()>& work) {
 void AttemptsView::connectParts() {
     connect(m_session, &QComboBox::currentIndexChanged, this, [this] { showBattery(); });
     connect(m_newSession, &QPushButton::clicked, this, &AttemptsView::newSession);
-    for (QLineEdit* field : {m_surface, m_device, m_footwear, m_technique})
+    for (QLineEdit* field :
+         {m_surface, m_device, m_footwear, m_technique, m_place, m_notComparable})
         connect(field, &QLineEdit::editingFinished, this, [this, field] { keepCondition(field); });
     connect(m_test, &QComboBox::currentIndexChanged, this, [this] {
         showConditions();
@@ -264,7 +265,7 @@ bool AttemptsView::certain(const questions::OfferedTest& test, const std::vector
         for (const TestAttempts& done : one.battery.tests)
             if (test.id == done.kind)
                 earlier.insert(earlier.end(), done.attempts.begin(), done.attempts.end());
-    const auto doubt = doubtOf(test.kind, typed, earlier);
+    const auto doubt = answers::doubtOf(test.kind, typed, earlier);
     if (!doubt)
         return true;
     m_askedAbout = m_line->text();
@@ -280,8 +281,9 @@ void AttemptsView::showBattery() {
             if (session() == one.session)
                 shown = &one;
         showConditions();
-        for (QWidget* part : std::initializer_list<QWidget*>{m_surface, m_device, m_footwear,
-                                                             m_technique, m_line, m_test})
+        for (QWidget* part :
+             std::initializer_list<QWidget*>{m_surface, m_device, m_footwear, m_technique, m_place,
+                                             m_notComparable, m_line, m_test})
             part->setEnabled(shown != nullptr);
         m_newSession->setEnabled(m_athlete.has_value());
         showAttempts();

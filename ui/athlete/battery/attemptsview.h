@@ -108,6 +108,8 @@ private:
     QLineEdit* m_device;
     QLineEdit* m_footwear;
     QLineEdit* m_technique;
+    QLineEdit* m_place;
+    QLineEdit* m_notComparable;
     QComboBox* m_test;
     QPushButton* m_tests;
     UndoableEdit* m_line;

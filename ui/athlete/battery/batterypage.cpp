@@ -54,6 +54,11 @@ void BatteryPage::showSession(SessionId session) {
     m_attempts->showSession(session);
 }
 
+void BatteryPage::compare(const questions::BatterySide& from, const questions::BatterySide& to) {
+    m_tabs->setCurrentWidget(m_beforeAfter);
+    m_beforeAfter->compare(from, to);
+}
+
 TraceTarget BatteryPage::targetOf(AthleteId athlete, std::optional<SessionId> session) {
     TraceTarget target;
     for (const auto& one : m_logbook.log().athletes())

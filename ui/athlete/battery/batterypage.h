@@ -30,6 +30,8 @@ public:
     /// Whether the attempts of that session are on the page; shows them.
     bool shows(SessionId session) const;
     void showSession(SessionId session);
+    /// Two days or blocks side by side.
+    void compare(const questions::BatterySide& from, const questions::BatterySide& to);
 
     AttemptsView& attempts() { return *m_attempts; }
     BeforeAfterView& beforeAfter() { return *m_beforeAfter; }

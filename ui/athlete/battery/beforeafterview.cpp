@@ -153,6 +153,17 @@ void BeforeAfterView::reload() {
     });
 }
 
+void BeforeAfterView::compare(const questions::BatterySide& from,
+                              const questions::BatterySide& to) {
+    const auto first = std::find(m_sides.begin(), m_sides.end(), from);
+    const auto second = std::find(m_sides.begin(), m_sides.end(), to);
+    if (first == m_sides.end() || second == m_sides.end())
+        return;
+    m_from->setCurrentIndex(static_cast<int>(first - m_sides.begin()));
+    m_to->setCurrentIndex(static_cast<int>(second - m_sides.begin()));
+    guarded([this] { ask(); });
+}
+
 void BeforeAfterView::fillSides() {
     const auto from = sideOf(m_from);
     const auto to = sideOf(m_to);

@@ -22,6 +22,8 @@ public:
 
     void setAthlete(std::optional<AthleteId> athlete);
     void reload();
+    /// Those two side by side, where both are listed.
+    void compare(const questions::BatterySide& from, const questions::BatterySide& to);
     const std::optional<questions::BatteryAnswer>& answer() const { return m_answer; }
 
     QComboBox* fromBox() const { return m_from; }

@@ -20,6 +20,9 @@ SeasonPoint pointOf(const answers::Followed& f) {
                   .seen = f.seen,
                   .hollow = f.extrapolated,
                   .corrected = f.bias.has_value()};
+    p.notComparable = (f.change && !f.change->read.notComparable.empty()) ||
+                      (f.seenChange && !f.seenChange->notComparable.empty()) ||
+                      !f.session.conditions.notComparable.empty();
     const double bias = f.bias.value_or(0);
     for (double& seen : p.seen)
         seen -= bias;

@@ -26,6 +26,9 @@ public:
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
 
+    /// That load of the athlete and lift that are shown; none where it is not theirs.
+    void followLoad(Mass load);
+
     bool canPrint() const override { return m_follow.has_value(); }
     void print() override;
     void printPreview() override;

@@ -151,6 +151,8 @@ std::vector<KeyEntry> keyOf(const SeasonData& data, const look::Ground& g) {
                            p.drawLine(QPointF(box.left(), box.center().y()),
                                       QPointF(box.right(), box.center().y()));
                        }});
+    if (any([](const SeasonPoint& p) { return p.notComparable; }))
+        key.push_back(charts::notComparableKey(g));
     if (any([](const SeasonPoint& p) { return p.measured.has_value(); }))
         key.push_back({SeasonWords::tr("measured 1RM"), [g](QPainter& p, const QRectF& box) {
                            diamond(p, box.center(), box.height() / 1.8, g);
@@ -222,6 +224,16 @@ void paintSpans(QPainter& painter, const Frames& f, const SeasonData& data) {
             QPointF(left + 3, all.top() - 1.35 * f.velocity.textSize + metrics.ascent()),
             metrics.elidedText(span.ceiling, Qt::ElideRight, room));
     }
+}
+
+/// A strip behind each day that stands beside no other, or not beside the baseline.
+void paintNotComparable(QPainter& painter, const PlotFrame& f, const SeasonData& data) {
+    const double half = f.textSize;
+    for (const SeasonPoint& p : data.points)
+        if (p.notComparable)
+            look::hatch(painter,
+                        QRectF(f.x(p.day) - half, f.area.top(), 2 * half, f.area.height()) & f.area,
+                        f.ground);
 }
 
 /// The middle of the widest stretch of the plot without a session, for a word on the baseline; as
@@ -347,6 +359,8 @@ void paintSeason(QPainter& painter, const QRectF& target, const SeasonData& data
     f.velocity.paintYAxis(painter, data.velocityTitle, u"m/s"_s);
     f.oneRm.paintYAxis(painter, SeasonWords::tr("1RM (%1)").arg(unitName(data.unit)),
                        unitName(data.unit));
+    for (const PlotFrame* frame : {&f.velocity, &f.oneRm})
+        paintNotComparable(painter, *frame, data);
     painter.save();
     painter.setClipRect(f.velocity.area.adjusted(0, -1, textSize, 1));
     paintBaseline(painter, f.velocity, data);

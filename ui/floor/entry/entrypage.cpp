@@ -2,12 +2,14 @@
 #include "ui/floor/entry/entrypage.h"
 
 #include "core/answers/doubt.h"
+#include "core/answers/turnwords.h"
 #include "ui/floor/entry/entryline.h"
 #include "ui/floor/entry/resttimer.h"
 #include "ui/floor/entry/sessionbar.h"
 #include "ui/floor/entry/setdelegate.h"
 #include "ui/floor/entry/setdialog.h"
 #include "ui/floor/entry/setwords.h"
+#include "ui/floor/entry/splitoffer.h"
 #include "ui/importing/pastedialog.h"
 #include "ui/parts/figurespanel.h"
 #include "ui/parts/fingers.h"
@@ -52,17 +54,14 @@ private:
 
 // Never a load above the estimate, unless it was lifted as a maximum before, and then it says so.
 QString nextText(const SessionView& view, LoadUnit unit) {
-    if (view.notLifted) {
-        const QString above = massWithUnit(*view.notLifted, unit);
-        return view.next ? EntryPage::tr("Next load %1:\n%2 was not lifted")
-                               .arg(massWithUnit(*view.next, unit), above)
-                         : EntryPage::tr("No next load:\n%1 was not lifted").arg(above);
-    }
+    if (view.notLifted)
+        return said(view.next ? answers::nextUnder(*view.next, *view.notLifted)
+                              : answers::noNextNotLifted(*view.notLifted),
+                    unit);
     if (view.overCeiling)
-        return EntryPage::tr("No next load: the ladder's is above\nthe block's ceiling of %1")
-            .arg(massWithUnit(view.ceiling->load, unit));
+        return said(answers::noNextCeiling(view.ceiling->load), unit);
     if (view.nextHeldBack)
-        return EntryPage::tr("No next load: the ladder's\nis above the estimated 1RM");
+        return said(answers::noNextEstimate(), unit);
     if (!view.next)
         return {};
     const QString load = massWithUnit(*view.next, unit);
@@ -92,6 +91,7 @@ EntryPage::EntryPage(Logbook& logbook, Clock clock, QWidget* parent)
 
 void EntryPage::build(const Clock& clock) {
     m_bar = new SessionBar(m_logbook, clock);
+    m_split = new SplitOffer(m_logbook);
     m_line = new EntryLine([this](const std::vector<Set>& sets) { return take(sets); },
                            m_logbook.loadUnit());
     m_line->setNote([this](const TypedGap& gap) { return note(gap); });
@@ -128,6 +128,7 @@ void EntryPage::build(const Clock& clock) {
     m_strip = new QHBoxLayout;
     m_strip->addWidget(m_bar, 1);
     layout->addLayout(m_strip);
+    layout->addWidget(m_split);
     layout->addLayout(typing);
     layout->addWidget(split, 1);
 }
@@ -218,6 +219,13 @@ void EntryPage::connectParts() {
     connect(m_bar, &SessionBar::dayTurned, m_line, &EntryLine::showProblem);
     connect(m_bar, &SessionBar::dayTurned, this, &TaskPage::message);
     connect(m_bar, &SessionBar::news, this, &TaskPage::message);
+    connect(m_split, &SplitOffer::problem, m_line, &EntryLine::showProblem);
+    connect(m_split, &SplitOffer::left, this, &EntryPage::focusLine);
+    connect(m_split, &SplitOffer::joined, this, [this](SessionId session, const QString& words) {
+        showSession(session);
+        Q_EMIT message(words);
+        focusLine();
+    });
     connect(m_sets, &SetModel::refused, m_line, &EntryLine::showProblem);
     connect(static_cast<SetDelegate*>(m_setTable->itemDelegate()), &SetDelegate::problem, m_line,
             &EntryLine::showProblem);
@@ -253,6 +261,8 @@ std::optional<SessionId> EntryPage::session() const {
 
 void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
     const bool otherAthlete = athlete != m_athlete;
+    if (otherAthlete)
+        changeDraft(athlete);
     m_athlete = athlete;
     m_lift = lift;
     if (otherAthlete) {
@@ -294,6 +304,7 @@ void EntryPage::reload() {
     if (m_held > 0)
         return;
     try {
+        m_split->offerFor(m_athlete, m_bar->session());
         if (!m_athlete || !m_lift) {
             showNothing(!m_athlete ? tr("No athlete yet: add one (Ctrl+Shift+A).")
                                    : tr("No lift yet: add one (Ctrl+Shift+L)."));

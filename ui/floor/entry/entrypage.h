@@ -7,6 +7,8 @@
 #include "ui/parts/clock.h"
 #include "ui/parts/taskpage.h"
 
+#include <map>
+
 class QBoxLayout;
 class QLabel;
 class QTableView;
@@ -19,6 +21,7 @@ class EntryLine;
 class FiguresPanel;
 class RestTimer;
 class SessionBar;
+class SplitOffer;
 
 struct PastedBlock;
 struct TypedGap;
@@ -38,6 +41,12 @@ public:
     /// A set's speeds from a trace, put into the line for the coach to accept; refused where the
     /// lift is measured in another kind of velocity.
     void offerSpeeds(const QString& speeds, VelocityKind kind);
+
+    /// What is typed and not written yet, for the next window on this log: file, day, athlete and
+    /// line of each, a line break between them.
+    QStringList unwritten() const;
+    /// Of this log and day; it stands there again when its athlete is chosen.
+    void takeUnwritten(const QStringList& kept);
 
     // For the shell's actions.
     void beginSession();
@@ -69,6 +78,8 @@ private:
     QWidget* buildTables();
     QWidget* buildPicture();
     void connectParts();
+    /// Keeps the line for its athlete, and shows the next one's.
+    void changeDraft(std::optional<AthleteId> next);
     void reload();
     std::optional<SessionId> sessionToWrite();
     void showView(const SessionView& view);
@@ -85,10 +96,12 @@ private:
     Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
+    std::map<AthleteId, QString> m_drafts; ///< of athletes who are not shown
     std::optional<SessionView> m_view;
     int m_held = 0; ///< above 0: what changes is shown once, when that is done
     QBoxLayout* m_strip = nullptr;
     SessionBar* m_bar;
+    SplitOffer* m_split;
     EntryLine* m_line;
     QLabel* m_next;
     RestTimer* m_rest;

@@ -24,7 +24,6 @@ constexpr int testsHeight = 110; // px
 StationDialog::StationDialog(Logbook& logbook, std::optional<StationId> id, QWidget* parent)
     : FormDialog(logbook, id ? tr("Change station") : tr("New station"), parent), m_id(id) {
     const Station station = id ? stored(logbook.log(), *id) : Station{};
-    m_conditions = station.conditions;
     m_name = addLine(tr("&Name"), text(station.name));
     m_name->setPlaceholderText(tr("Rack 1"));
     buildWhat(station);
@@ -73,6 +72,9 @@ void StationDialog::buildConditions(const Conditions& conditions) {
     m_footwear = addLine(tr("&Footwear"), text(conditions.footwear));
     m_place = addLine(tr("&Place"), text(conditions.place));
     m_technique = addLine(tr("Techni&que"), text(conditions.technique));
+    m_notComparable =
+        addLine(tr("Not compara&ble, because"), text(conditions.notComparable),
+                tr("With a reason here, what is measured at it stands beside no other day."));
 }
 
 void StationDialog::buildPlan(const Station& station) {
@@ -131,7 +133,6 @@ std::vector<TestKindId> StationDialog::tests() {
 void StationDialog::save() {
     Station station;
     station.name = required(m_name, tr("Expected a name, such as Rack 1."));
-    station.conditions = m_conditions;
     const QVariant device = m_device->currentData();
     station.conditions.device =
         device.isValid() ? std::optional(DeviceId{device.toLongLong()}) : std::nullopt;
@@ -139,6 +140,7 @@ void StationDialog::save() {
     station.conditions.footwear = utf8(m_footwear->text().trimmed());
     station.conditions.place = utf8(m_place->text().trimmed());
     station.conditions.technique = utf8(m_technique->text().trimmed());
+    station.conditions.notComparable = utf8(m_notComparable->text().trimmed());
     station.sets = m_sets->value();
     station.rotates = m_rotates->isChecked();
     station.note = utf8(m_note->text().trimmed());

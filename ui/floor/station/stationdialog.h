@@ -32,7 +32,6 @@ private:
     std::vector<TestKindId> tests();
 
     std::optional<StationId> m_id;
-    Conditions m_conditions; ///< what the fields do not show of them stays
     std::vector<questions::OfferedTest> m_offered;
     QLineEdit* m_name;
     QComboBox* m_lift;
@@ -42,6 +41,7 @@ private:
     QLineEdit* m_footwear;
     QLineEdit* m_place;
     QLineEdit* m_technique;
+    QLineEdit* m_notComparable;
     QLineEdit* m_ladder;
     QSpinBox* m_sets;
     QCheckBox* m_rotates;

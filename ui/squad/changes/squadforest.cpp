@@ -2,6 +2,7 @@
 #include "ui/squad/changes/squadforest.h"
 
 #include "core/answers/readingwords.h"
+#include "ui/charts/figure.h"
 #include "ui/charts/key.h"
 #include "ui/charts/plotframe.h"
 #include "ui/words/format.h"
@@ -70,6 +71,8 @@ std::vector<charts::KeyEntry> keyOf(const SquadForest& data, const look::Ground&
                            p.setBrush(g.paper);
                            p.drawEllipse(box.center(), box.height() / 5, box.height() / 5);
                        }});
+    if (std::ranges::any_of(data.rows, &SquadForestRow::notComparable))
+        key.push_back(charts::notComparableKey(g));
     return key;
 }
 
@@ -85,7 +88,7 @@ Columns columnsOf(const SquadForest& data, double textSize, double width) {
         c.words = std::max(c.words, metrics.horizontalAdvance(row.word));
     }
     c.names = std::min(c.names + textSize, 0.3 * width);
-    c.words = std::min(c.words + textSize, 0.3 * width);
+    c.words = std::min(c.words + textSize, 0.36 * width);
     return c;
 }
 
@@ -116,13 +119,26 @@ void paintRow(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, 
     }
 }
 
+/// Why there is no change; hatched where there is one that may not be read.
+void paintReason(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, double y,
+                 double side) {
+    const double height = 0.84 * squadRow * f.textSize;
+    if (row.notComparable)
+        look::hatch(painter, QRectF(f.area.left(), y - height / 2, f.area.width(), height),
+                    f.ground);
+    charts::paintLabel(painter, {f.area.left() + side, y}, Qt::AlignVCenter,
+                       QFontMetricsF(painter.font())
+                           .elidedText(row.reason, Qt::ElideRight, f.area.width() - 2 * side),
+                       f.ground, f.ground.quiet);
+}
+
 double keyRoom(const SquadForest& data, double textSize, double width) {
     return charts::keyHeight(keyOf(data, look::paperGround()), charts::chartFont(textSize, 0.9),
                              width);
 }
 
-/// One word beside the point; of what is unclear, what such tests could have shown.
-QString wordOf(const answers::ReadChange& read, bool mass, LoadUnit unit) {
+/// A text of its own: of what is unclear, with what such tests could have shown.
+QString toldOf(const answers::ReadChange& read, bool mass, LoadUnit unit) {
     if (read.reading != answers::Reading::Unclear)
         return said(answers::shortReading(read));
     return said(mass ? answers::maxCell(read) : answers::speedCell(read), unit);
@@ -145,9 +161,14 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
             if (r.read->smallest)
                 row.smallest = scaled(r.read->smallest->value);
             row.reading = r.read->reading;
-            row.word = wordOf(*r.read, mass, unit);
+            row.word =
+                said(r.read->reading == answers::Reading::Unclear ? answers::sizedReading(*r.read)
+                                                                  : answers::shortReading(*r.read));
+            row.told = toldOf(*r.read, mass, unit);
         } else {
-            row.word = said(answers::readingWords(answers::Reading::NoFigure));
+            row.notComparable = r.read.why().why == NoAnswer::Why::NotComparable;
+            row.word = row.notComparable ? SquadForestWords::tr("not comparable")
+                                         : said(answers::readingWords(answers::Reading::NoFigure));
             row.reason = noAnswerText(r.read.why(), unit);
         }
         data.rows.push_back(std::move(row));
@@ -218,10 +239,7 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
         if (row.change)
             paintRow(painter, f, row, y, ring);
         else
-            painter.drawText(
-                QPointF(f.area.left() + side, base),
-                QFontMetricsF(painter.font())
-                    .elidedText(row.reason, Qt::ElideRight, f.area.width() - 2 * side));
+            paintReason(painter, f, row, y, side);
     }
     f.paintOutline(painter);
 }
@@ -252,7 +270,7 @@ charts::FigureTable SquadForestChart::figures() const {
             {row.name,
              row.change ? signedNumber(*row.change, m_data.scale.decimals() + 1) : QString(),
              row.change ? signedRangeText(row.interval, m_data.scale.decimals() + 1) : QString(),
-             row.change ? row.word : row.reason});
+             row.change ? row.told : row.reason});
     return table;
 }
 

@@ -22,9 +22,11 @@ struct SquadForestRow {
     stats::Interval interval{};
     std::optional<double> smallest{}; ///< half-width of the strip behind it
     answers::Reading reading = answers::Reading::NoFigure;
-    QString word{};   ///< of the reading
+    QString word{};   ///< of the reading, beside its interval
+    QString told{};   ///< the same as a text of its own
     QString reason{}; ///< where there is no change
     bool hollow = false;
+    bool notComparable = false; ///< hatched behind its reason
     friend bool operator==(const SquadForestRow&, const SquadForestRow&) = default;
 };
 

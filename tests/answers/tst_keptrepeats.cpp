@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the repeat tests come to is kept beside a log that others write to as well: after whatever
+// was done to it, it must be what a log that is opened anew finds, to the last bit.
+#include "core/log/history.h"
+#include "core/questions/repeats.h"
+#include "tests/log/builders.h"
+
+#include <random>
+
+using namespace slopebook;
+using namespace slopebook::test;
+
+namespace {
+
+bool same(const stats::RepeatSums& a, const stats::RepeatSums& b) {
+    return a.pairs == b.pairs && a.halfSquares == b.halfSquares && a.within == b.within;
+}
+
+class World {
+public:
+    explicit World(unsigned seed) : m_random(seed) {
+        m_log.together([&] {
+            for (const char* name : {"Lane 1", "Lane 2", "Lane 3"})
+                m_athletes.push_back(m_log.add(Athlete{.name = name}));
+            for (const char* name : {"Bench pull", "Back squat"})
+                m_lifts.push_back(m_log.add(Lift{.name = name}));
+            for (const char* name : {"Encoder A", "Encoder B"})
+                m_devices.push_back(m_log.add(Device{.name = name}));
+        });
+        for (int i = 0; i < 12; ++i)
+            addSession();
+    }
+
+    /// One of all things that a coach does to sessions, by this window or by another.
+    void act() {
+        log::Log& by = upTo(3) == 0 ? m_other : m_log;
+        const SessionId session = any(m_sessions);
+        const LiftId lift = any(m_lifts);
+        switch (upTo(8)) {
+        case 0:
+            addSession();
+            break;
+        case 1: {
+            SessionHead head = by.session(session).head.value;
+            head.repeatOf = earlierOf(by, head);
+            by.change(session, head);
+            break;
+        }
+        case 2: {
+            SessionHead head = by.session(session).head.value;
+            head.repeatOf.reset();
+            by.change(session, head);
+            break;
+        }
+        case 3:
+            by.setConditions(session, lift, {.device = any(m_devices)});
+            break;
+        case 4: {
+            Lift changed = by.lift(lift).value;
+            changed.rule =
+                changed.rule == PointRule::Fastest ? PointRule::Mean : PointRule::Fastest;
+            by.change(lift, changed);
+            break;
+        }
+        case 5:
+            if (const auto sets = by.sets(session, lift); !sets.empty())
+                by.remove(any(sets).id);
+            break;
+        case 6: // taken back as it is
+            try {
+                by.together([&] {
+                    addSetsTo(by, session, lift);
+                    asked(by);
+                    throw std::runtime_error("taken back");
+                });
+            } catch (const std::runtime_error&) {
+            }
+            break;
+        default:
+            addSetsTo(by, session, lift);
+        }
+    }
+
+    /// Whether both windows say what a log opened anew does.
+    bool agrees() {
+        const log::Log anew = log::Log::open(m_folder.path());
+        for (const auto& lift : anew.lifts()) {
+            const auto wanted = questions::repeatsOfAll(anew, lift);
+            m_pairs += wanted.pairs;
+            for (const log::Log* by : {&m_log, &m_other})
+                if (!same(questions::repeatsOfAll(*by, by->lift(lift.id)), wanted))
+                    return false;
+        }
+        return true;
+    }
+    double pairsSeen() const { return m_pairs; }
+
+private:
+    int upTo(int count) { return std::uniform_int_distribution(0, count - 1)(m_random); }
+    template <class Value>
+    Value any(const std::vector<Value>& of) {
+        return of[static_cast<std::size_t>(upTo(static_cast<int>(of.size())))];
+    }
+    static void asked(const log::Log& by) {
+        for (const auto& lift : by.lifts())
+            questions::repeatsOfAll(by, lift);
+    }
+    void addSetsTo(log::Log& by, SessionId session, LiftId lift) {
+        std::uniform_real_distribution<double> noise(-0.05, 0.05);
+        for (int i = 0; i < 3; ++i)
+            by.add(session, lift,
+                   ladderSet(40 + 20 * i, {1.2 - 0.3 * i + noise(m_random), 1 - 0.3 * i}));
+    }
+    void addSession() {
+        const SessionHead head{.athlete = any(m_athletes),
+                               .date = day(2026, 1, 1 + static_cast<unsigned>(m_sessions.size())),
+                               .ordinal = 1};
+        SessionHead repeat = head;
+        repeat.repeatOf = earlierOf(m_log, head);
+        m_sessions.push_back(m_log.add(repeat));
+        for (const LiftId lift : m_lifts)
+            addSetsTo(m_log, m_sessions.back(), lift);
+    }
+    std::optional<SessionId> earlierOf(const log::Log& by, const SessionHead& head) {
+        std::optional<SessionId> found;
+        for (const auto& one : by.sessions(head.athlete))
+            if (one.value.date < head.date && !one.value.repeatOf)
+                found = one.id;
+        return found;
+    }
+
+    std::mt19937 m_random;
+    Folder m_folder;
+    log::Log m_log = log::Log::create(m_folder.path());
+    log::Log m_other = log::Log::open(m_folder.path());
+    std::vector<AthleteId> m_athletes;
+    std::vector<LiftId> m_lifts;
+    std::vector<DeviceId> m_devices;
+    std::vector<SessionId> m_sessions;
+    double m_pairs = 0;
+};
+
+} // namespace
+
+class TestKeptRepeats : public QObject {
+    Q_OBJECT
+private slots:
+    void keptIsWhatIsThere() {
+        double pairs = 0;
+        for (unsigned seed = 1; seed <= 4; ++seed) {
+            World world(seed);
+            QVERIFY(world.agrees());
+            for (int i = 0; i < 25; ++i) {
+                try {
+                    world.act();
+                } catch (const LogError&) { // a repeat of a repeat and its like: refused, no harm
+                } catch (const BadInput&) {
+                }
+                QVERIFY2(world.agrees(),
+                         qPrintable(QStringLiteral("seed %1, step %2").arg(seed).arg(i)));
+            }
+            pairs += world.pairsSeen();
+        }
+        QVERIFY(pairs > 100);
+    }
+};
+
+QTEST_APPLESS_MAIN(TestKeptRepeats)
+#include "tst_keptrepeats.moc"

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A page with nothing to show: what is missing, what to do next, and the button that does it.
+#pragma once
+
+#include "ui/athlete/overview/seasonasking.h"
+
+class QLabel;
+class QPushButton;
+
+namespace slopebook::ui {
+
+class EmptyPlace final : public QWidget {
+    Q_OBJECT
+public:
+    explicit EmptyPlace(QWidget* parent = nullptr);
+    void say(const NothingThere& nothing);
+
+Q_SIGNALS:
+    void placeWanted(slopebook::ui::TaskPage::Place place);
+
+private:
+    QLabel* m_title;
+    QLabel* m_why;
+    QPushButton* m_way;
+    std::optional<TaskPage::Place> m_place;
+};
+
+/// A label with the page's sentence, the largest of its type.
+QLabel* sentenceLabel();
+/// A label whose words can be taken out and that wraps.
+QLabel* wordsLabel();
+
+} // namespace slopebook::ui

@@ -1,0 +1,424 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/overview/matrixpaint.h"
+
+#include <QFontMetricsF>
+#include <QPainterPath>
+#include <QTextLayout>
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+constexpr double leastStep = 56;          // px of a strip that can still be read, at a body of 13
+constexpr double widestWord = 11;         // of a reading's column, in heights of a line
+constexpr double gap = 0.5, inset = 0.35; // heights of a line
+
+double sizedAs(const MatrixPen& pen, double at13) {
+    return at13 * pen.line / 15;
+}
+
+QFont strong(QFont font) {
+    font.setBold(true);
+    return font;
+}
+
+bool settled(CellMark mark) {
+    return mark == CellMark::Better || mark == CellMark::Worse;
+}
+
+bool isReason(CellMark mark) {
+    return mark == CellMark::NoReading || mark == CellMark::NoFigure;
+}
+
+QColor colourOf(CellMark mark, const look::Ground& ground) {
+    if (mark == CellMark::Better)
+        return look::changeColour(ground);
+    if (mark == CellMark::Worse)
+        return look::colour({.kind = look::Role::Kind::Earlier}, ground);
+    return ground.ink;
+}
+
+double markWidth(CellMark mark, const MatrixPen& pen) {
+    return settled(mark) || mark == CellMark::Held ? 0.85 * pen.line : 0;
+}
+
+double figureWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen) {
+    const QFontMetricsF body(strong(pen.body));
+    double width = 0;
+    for (const auto& row : figure.cells)
+        width = std::max(width, body.horizontalAdvance(row[block].figure));
+    return width;
+}
+
+/// Readings beside their bar; a reason wraps.
+double wordWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen) {
+    const QFontMetricsF body(strong(pen.body));
+    const QFontMetricsF small(pen.small);
+    double width = 0;
+    for (const auto& row : figure.cells) {
+        const MatrixCellFigure& cell = row[block];
+        const double word = isReason(cell.mark)
+                                ? small.horizontalAdvance(cell.reading) * 0.6
+                                : body.horizontalAdvance(cell.reading) + markWidth(cell.mark, pen);
+        width = std::max({width, word, small.horizontalAdvance(cell.before)});
+    }
+    return std::min(width, widestWord * pen.line);
+}
+
+bool hasSteps(const MatrixFigure& figure, std::size_t block) {
+    return std::ranges::any_of(figure.cells,
+                               [block](const auto& row) { return row[block].step.has_value(); });
+}
+
+/// A text in at most that many lines, the last cut with a mark where it must.
+void paintWrapped(QPainter& painter, const QRectF& box, const QString& text, const QFont& font,
+                  int most, Qt::Alignment alignment = Qt::AlignVCenter) {
+    const QFontMetricsF metrics(font);
+    QStringList lines;
+    QTextLayout layout(text, font);
+    layout.beginLayout();
+    int from = 0;
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(std::max(box.width(), 1.0));
+        if (lines.size() + 1 == most) {
+            lines << metrics.elidedText(text.mid(from), Qt::ElideRight, box.width());
+            break;
+        }
+        lines << text.mid(line.textStart(), line.textLength()).trimmed();
+        from = line.textStart() + line.textLength();
+    }
+    layout.endLayout();
+    painter.setFont(font);
+    const double height = metrics.height() * static_cast<double>(lines.size());
+    double y = alignment & Qt::AlignTop ? box.top() : box.center().y() - height / 2;
+    for (const QString& line : lines) {
+        painter.drawText(QPointF(box.left(), y + metrics.ascent()), line);
+        y += metrics.height();
+    }
+}
+
+/// A reading with its sign, and what the block before says under it.
+void paintWords(QPainter& painter, const QRectF& box, const MatrixCellFigure& cell,
+                const MatrixPen& pen) {
+    QRectF upper = box;
+    if (!cell.before.isEmpty() && box.height() > pen.line + pen.lower) {
+        const double top = box.center().y() - (pen.line + pen.lower) / 2;
+        upper = QRectF(box.left(), top, box.width(), pen.line);
+        painter.setPen(pen.ground.quiet);
+        paintWrapped(painter, QRectF(box.left(), top + pen.line, box.width(), pen.lower),
+                     cell.before, pen.small, 1);
+    }
+    const double sign = markWidth(cell.mark, pen);
+    if (sign > 0)
+        paintMark(painter, QRectF(upper.left(), upper.center().y() - pen.line / 2, sign, pen.line),
+                  cell.mark, pen);
+    const bool reason = isReason(cell.mark);
+    painter.setPen(reason ? pen.ground.quiet : colourOf(cell.mark, pen.ground));
+    const bool low = upper.height() < 2 * pen.lower;
+    paintWrapped(painter, upper.adjusted(sign, 0, 0, 0), cell.reading,
+                 reason               ? pen.small
+                 : settled(cell.mark) ? strong(pen.body)
+                                      : pen.body,
+                 reason && !low ? 2 : 1);
+}
+
+/// In a column too narrow for a bar: the figure, and its reading under it.
+void paintNarrow(QPainter& painter, const QRectF& box, const MatrixCellFigure& cell,
+                 const MatrixPen& pen) {
+    MatrixPen lower = pen;
+    lower.body = pen.small;
+    const double top = box.center().y() - (pen.line + pen.lower) / 2;
+    painter.setPen(pen.ground.ink);
+    painter.setFont(settled(cell.mark) ? strong(pen.body) : pen.body);
+    painter.drawText(QRectF(box.left(), top, box.width(), pen.line),
+                     Qt::AlignLeft | Qt::AlignVCenter, cell.figure);
+    MatrixCellFigure alone = cell;
+    alone.before.clear();
+    const QRectF under(box.left(), cell.figure.isEmpty() ? box.top() : top + pen.line, box.width(),
+                       cell.figure.isEmpty() ? box.height() : pen.lower);
+    paintWords(painter, under, alone, lower);
+}
+
+} // namespace
+
+MatrixPen matrixPen(const look::Ground& ground, const QFont& body) {
+    MatrixPen pen{.ground = ground, .body = body, .small = body};
+    if (body.pixelSize() > 0)
+        pen.small.setPixelSize(std::max(1, static_cast<int>(std::lround(body.pixelSize() * 0.87))));
+    else
+        pen.small.setPointSizeF(body.pointSizeF() * 0.87);
+    pen.line = QFontMetricsF(pen.body).height();
+    pen.lower = QFontMetricsF(pen.small).height();
+    return pen;
+}
+
+double matrixRowHeight(const MatrixPen& pen) {
+    return std::ceil(pen.line + pen.lower + pen.line * 0.2);
+}
+
+double matrixHeadHeight(const MatrixPen& pen) {
+    return std::ceil(pen.line + pen.lower + pen.line * 0.5);
+}
+
+double measureWidth(const MatrixFigure& figure, const MatrixPen& pen) {
+    const QFontMetricsF body(pen.body);
+    const QFontMetricsF small(pen.small);
+    double width = 0;
+    for (const MatrixMeasureFigure& measure : figure.measures)
+        width = std::max({width, body.horizontalAdvance(measure.name),
+                          small.horizontalAdvance(measure.unit + u"   "_s + measure.matters)});
+    return width + 2 * inset * pen.line;
+}
+
+double blockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen) {
+    const double step = hasSteps(figure, block) ? sizedAs(pen, 130) : 0;
+    const QFontMetricsF small(pen.small);
+    const double word = wordWidth(figure, block, pen);
+    const double cells = figureWidth(figure, block, pen) + step + word +
+                         (step > 0 ? 2 : 1) * gap * pen.line + 2 * inset * pen.line;
+    const double head =
+        std::max(QFontMetricsF(strong(pen.body)).horizontalAdvance(figure.blocks[block].name),
+                 small.horizontalAdvance(figure.blocks[block].under));
+    return std::max(cells, head + 2 * inset * pen.line);
+}
+
+double leastBlockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen) {
+    const double least = std::max(figureWidth(figure, block, pen), 6 * pen.line);
+    return least + 2 * inset * pen.line;
+}
+
+void paintMark(QPainter& painter, const QRectF& box, CellMark mark, const MatrixPen& pen) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double half = pen.line * 0.26;
+    const QPointF at(box.left() + half, box.center().y());
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colourOf(mark, pen.ground));
+    if (mark == CellMark::Better)
+        painter.drawPolygon(QPolygonF{at + QPointF(-half, half * 0.8),
+                                      at + QPointF(half, half * 0.8),
+                                      at + QPointF(0, -half * 0.9)});
+    else if (mark == CellMark::Worse)
+        painter.drawPolygon(QPolygonF{at + QPointF(-half, -half * 0.8),
+                                      at + QPointF(half, -half * 0.8),
+                                      at + QPointF(0, half * 0.9)});
+    else if (mark == CellMark::Held)
+        for (const double y : {-0.45, 0.45})
+            painter.drawRect(QRectF(at.x() - half * 0.9, at.y() + y * half - half * 0.16,
+                                    1.8 * half, half * 0.32));
+    painter.restore();
+}
+
+void paintStepGround(QPainter& painter, const QRectF& box, const MatrixPen& pen) {
+    const double unit = box.width() / 2 / matrixSpan;
+    painter.fillRect(QRectF(box.center().x() - unit, box.top(), 2 * unit, box.height()),
+                     look::smallestBrush(pen.ground));
+    painter.setPen(look::zeroPen(pen.ground));
+    painter.drawLine(QPointF(box.center().x(), box.top()), QPointF(box.center().x(), box.bottom()));
+}
+
+void paintStep(QPainter& painter, const QRectF& box, const Step& step, CellMark mark,
+               const MatrixPen& pen) {
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double unit = box.width() / 2 / matrixSpan;
+    const double y = box.center().y();
+    const double cap = pen.line * 0.25;
+    const auto at = [&](double value) {
+        return QPointF(box.center().x() + std::clamp(value, -matrixSpan, matrixSpan) * unit, y);
+    };
+    look::Ground ground = pen.ground;
+    ground.ink = colourOf(mark, pen.ground);
+    charts::Whisker whisker = step.whisker;
+    const bool below = whisker.interval.low < -matrixSpan;
+    const bool above = whisker.interval.high > matrixSpan;
+    painter.setClipRect(box.adjusted(-1, 0, 1, 0), Qt::IntersectClip);
+    charts::paintWhisker(painter, whisker, at, QPointF(0, cap), ground);
+    // What runs on beyond the scale has an arrow over its cap.
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(ground.ink);
+    const auto arrow = [&](double edge, double way) {
+        painter.drawPolygon(QPolygonF{QPointF(edge, y), QPointF(edge - way * cap * 1.6, y - cap),
+                                      QPointF(edge - way * cap * 1.6, y + cap)});
+    };
+    if (below)
+        arrow(box.left(), -1);
+    if (above)
+        arrow(box.right(), 1);
+    if (std::abs(step.change) <= matrixSpan)
+        painter.drawRect(
+            QRectF(at(step.change).x() - cap * 0.42, y - cap * 1.25, cap * 0.84, cap * 2.5));
+    painter.restore();
+}
+
+void paintMeasure(QPainter& painter, const QRectF& box, const MatrixMeasureFigure& measure,
+                  const MatrixPen& pen) {
+    const QRectF inner = box.adjusted(inset * pen.line, 0, -inset * pen.line, 0);
+    const bool two = inner.height() > pen.line + pen.lower;
+    const double top = inner.center().y() - (pen.line + (two ? pen.lower : 0)) / 2;
+    painter.setPen(pen.ground.ink);
+    paintWrapped(painter, QRectF(inner.left(), top, inner.width(), pen.line), measure.name,
+                 pen.body, 1);
+    if (!two)
+        return;
+    const QRectF under(inner.left(), top + pen.line, inner.width(), pen.lower);
+    painter.setFont(pen.small);
+    painter.setPen(pen.ground.quiet);
+    painter.drawText(under, Qt::AlignLeft | Qt::AlignVCenter, measure.unit);
+    painter.drawText(under, Qt::AlignRight | Qt::AlignVCenter, measure.matters);
+}
+
+namespace {
+/// Where the parts of a block's column stand.
+struct BlockParts {
+    QRectF figure{}, step{}, words{};
+    bool narrow = false;
+};
+
+BlockParts partsOf(const QRectF& box, const MatrixFigure& figure, std::size_t block,
+                   const MatrixPen& pen) {
+    const QRectF inner = box.adjusted(inset * pen.line, 0, -inset * pen.line, 0);
+    const double digits = figureWidth(figure, block, pen);
+    const double word = wordWidth(figure, block, pen);
+    const double between = gap * pen.line;
+    BlockParts parts;
+    parts.figure = QRectF(inner.left(), inner.top(), digits, inner.height());
+    if (!hasSteps(figure, block)) {
+        parts.words = inner.adjusted(digits + (digits > 0 ? between : 0), 0, 0, 0);
+        parts.narrow = parts.words.width() < std::min(word, 4 * pen.line);
+        return parts;
+    }
+    const double rest = inner.width() - digits - word - 2 * between;
+    parts.narrow = rest < sizedAs(pen, leastStep);
+    const double step = std::min(rest, sizedAs(pen, 170));
+    parts.step = QRectF(parts.figure.right() + between, inner.top(), step, inner.height());
+    parts.words = QRectF(parts.step.right() + between, inner.top(),
+                         inner.right() - parts.step.right() - between, inner.height());
+    return parts;
+}
+} // namespace
+
+void paintBlockHead(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
+                    std::size_t block, const MatrixPen& pen) {
+    const MatrixBlockFigure& head = figure.blocks[block];
+    const QRectF inner = box.adjusted(inset * pen.line, 0, -inset * pen.line, 0);
+    const double top = inner.center().y() - (pen.line + pen.lower) / 2;
+    painter.setPen(pen.ground.ink);
+    paintWrapped(painter, QRectF(inner.left(), top, inner.width(), pen.line), head.name,
+                 strong(pen.body), 1);
+    painter.setPen(pen.ground.quiet);
+    const BlockParts parts = partsOf(box, figure, block, pen);
+    const bool scale = !parts.narrow && parts.step.width() > sizedAs(pen, leastStep);
+    const QFontMetricsF small(pen.small);
+    QRectF under(inner.left(), top + pen.line, inner.width(), pen.lower);
+    const bool crowded = scale && inner.left() + small.horizontalAdvance(head.under) >
+                                      parts.step.left() - small.averageCharWidth();
+    paintWrapped(painter, under, head.under, pen.small, 1);
+    if (!scale || crowded)
+        return;
+    const double unit = parts.step.width() / 2 / matrixSpan;
+    for (const int value : {-2, -1, 0, 1, 2}) {
+        if (std::abs(value) == 2 && unit < small.horizontalAdvance(u"+2"_s) * 1.1)
+            continue;
+        const QString label = value == 0 ? u"0"_s
+                                         : (value < 0 ? QString(QChar(0x2212)) : u"+"_s) +
+                                               QString::number(std::abs(value));
+        const double x = parts.step.center().x() + value * unit;
+        painter.drawText(
+            QPointF(x - small.horizontalAdvance(label) / 2, under.top() + small.ascent()), label);
+    }
+}
+
+void paintCell(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
+               std::size_t measure, std::size_t block, const MatrixPen& pen) {
+    const MatrixCellFigure& cell = figure.cells[measure][block];
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const BlockParts parts = partsOf(box, figure, block, pen);
+    if (parts.narrow) {
+        if (cell.mark == CellMark::NotComparable)
+            look::hatch(painter, box.adjusted(1, 2, -1, -2), pen.ground);
+        paintNarrow(painter, box.adjusted(inset * pen.line, 0, -inset * pen.line, 0), cell, pen);
+        painter.restore();
+        return;
+    }
+    if (!parts.step.isEmpty() && hasSteps(figure, block)) {
+        if (cell.mark == CellMark::NotComparable)
+            look::hatch(painter, parts.step.adjusted(0, 2, 0, -2), pen.ground);
+        else
+            paintStepGround(painter, parts.step, pen);
+        if (cell.step)
+            paintStep(painter, parts.step, *cell.step, cell.mark, pen);
+    } else if (cell.mark == CellMark::NotComparable) {
+        look::hatch(painter, box.adjusted(1, 2, -1, -2), pen.ground);
+    }
+    painter.setPen(pen.ground.ink);
+    painter.setFont(settled(cell.mark) ? strong(pen.body) : pen.body);
+    painter.drawText(parts.figure, Qt::AlignRight | Qt::AlignVCenter, cell.figure);
+    paintWords(painter, parts.words, cell, pen);
+    painter.restore();
+}
+
+MatrixColumns matrixColumns(const MatrixFigure& figure, double width, const MatrixPen& pen) {
+    MatrixColumns columns;
+    columns.measures = std::min(measureWidth(figure, pen), width * 0.34);
+    const double room = width - columns.measures;
+    double wanted = 0;
+    for (std::size_t i = 0; i < figure.blocks.size(); ++i) {
+        columns.blocks.push_back(blockWidth(figure, i, pen));
+        wanted += columns.blocks.back();
+    }
+    if (wanted <= 0)
+        return columns;
+    // Never wider than they read well.
+    const double share = std::min(room / wanted, 1.25);
+    for (double& each : columns.blocks)
+        each *= share;
+    return columns;
+}
+
+void paintMatrixHead(QPainter& painter, const QPointF& at, const MatrixFigure& figure,
+                     const MatrixColumns& columns, const MatrixPen& pen) {
+    const double height = matrixHeadHeight(pen);
+    const double width =
+        std::accumulate(columns.blocks.begin(), columns.blocks.end(), columns.measures);
+    double x = at.x() + columns.measures;
+    for (std::size_t i = 0; i < columns.blocks.size(); ++i) {
+        paintBlockHead(painter, QRectF(x, at.y(), columns.blocks[i], height), figure, i, pen);
+        x += columns.blocks[i];
+    }
+    painter.setPen(QPen(pen.ground.ink, pen.ground.print ? 0.9 : 1.5));
+    painter.drawLine(at, at + QPointF(width, 0));
+    painter.setPen(QPen(pen.ground.quiet, 0.5));
+    painter.drawLine(at + QPointF(0, height), at + QPointF(width, height));
+}
+
+void paintMatrixRow(QPainter& painter, const QPointF& at, double height, const MatrixFigure& figure,
+                    std::size_t measure, const MatrixColumns& columns, const MatrixPen& pen) {
+    const double width =
+        std::accumulate(columns.blocks.begin(), columns.blocks.end(), columns.measures);
+    const MatrixMeasureFigure& what = figure.measures[measure];
+    paintMeasure(painter, QRectF(at, QSizeF(columns.measures, height)), what, pen);
+    double x = at.x() + columns.measures;
+    for (std::size_t i = 0; i < columns.blocks.size(); ++i) {
+        paintCell(painter, QRectF(x, at.y(), columns.blocks[i], height), figure, measure, i, pen);
+        x += columns.blocks[i];
+    }
+    const bool last = measure + 1 == figure.measures.size();
+    if (what.firstOfKind) {
+        painter.setPen(QPen(pen.ground.grid.darker(110), 0.5));
+        painter.drawLine(at, at + QPointF(width, 0));
+    }
+    if (last) {
+        painter.setPen(QPen(pen.ground.ink, pen.ground.print ? 0.9 : 1.5));
+        painter.drawLine(at + QPointF(0, height), at + QPointF(width, height));
+    }
+}
+
+} // namespace slopebook::ui

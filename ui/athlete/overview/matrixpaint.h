@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Paints the parts of a season's matrix, for the window's table and for paper alike; greys tell it
+// all.
+#pragma once
+
+#include "ui/athlete/overview/matrixfigure.h"
+
+#include <QFont>
+#include <QPainter>
+
+namespace slopebook::ui {
+
+/// What is painted with: the ground, the ordinary font and the smaller one.
+struct MatrixPen {
+    look::Ground ground{};
+    QFont body{}, small{};
+    double line = 0;  ///< height of a line of the ordinary font
+    double lower = 0; ///< of the smaller one
+};
+MatrixPen matrixPen(const look::Ground& ground, const QFont& body);
+
+/// Changes are drawn from -matrixSpan to +matrixSpan units of what matters.
+constexpr double matrixSpan = 2.6;
+
+/// Height of a row, and of the blocks' heads.
+double matrixRowHeight(const MatrixPen& pen);
+double matrixHeadHeight(const MatrixPen& pen);
+/// Width of the measures' column, and of a block's at its best and at its least.
+double measureWidth(const MatrixFigure& figure, const MatrixPen& pen);
+double blockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen);
+double leastBlockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen);
+
+void paintMeasure(QPainter& painter, const QRectF& box, const MatrixMeasureFigure& measure,
+                  const MatrixPen& pen);
+void paintBlockHead(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
+                    std::size_t block, const MatrixPen& pen);
+void paintCell(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
+               std::size_t measure, std::size_t block, const MatrixPen& pen);
+/// A change on the common scale: the grey of what does not matter, zero, the bar.
+void paintStep(QPainter& painter, const QRectF& box, const Step& step, CellMark mark,
+               const MatrixPen& pen);
+void paintStepGround(QPainter& painter, const QRectF& box, const MatrixPen& pen);
+/// The sign of a reading, in a box of a letter's size: a way up or down, two bars for held.
+void paintMark(QPainter& painter, const QRectF& box, CellMark mark, const MatrixPen& pen);
+
+/// The columns of a matrix that is painted whole, from the left edge of `width`.
+struct MatrixColumns {
+    double measures = 0;
+    std::vector<double> blocks{}; ///< widths
+};
+MatrixColumns matrixColumns(const MatrixFigure& figure, double width, const MatrixPen& pen);
+/// Heads, and one row: so that a table may go on with its heads on the next page.
+void paintMatrixHead(QPainter& painter, const QPointF& at, const MatrixFigure& figure,
+                     const MatrixColumns& columns, const MatrixPen& pen);
+void paintMatrixRow(QPainter& painter, const QPointF& at, double height, const MatrixFigure& figure,
+                    std::size_t measure, const MatrixColumns& columns, const MatrixPen& pen);
+
+} // namespace slopebook::ui

@@ -1,0 +1,334 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/overview/overviewpage.h"
+
+#include "ui/athlete/overview/emptyplace.h"
+#include "ui/athlete/overview/overviewprint.h"
+#include "ui/paper/paperwork.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+
+#include <QComboBox>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QStackedLayout>
+#include <QTableView>
+#include <QVBoxLayout>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+QLabel* sideTitle(const QString& words) {
+    auto* label = new QLabel(words);
+    QFont bold = label->font();
+    bold.setBold(true);
+    label->setFont(bold);
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace
+
+OverviewPage::OverviewPage(Logbook& logbook, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
+      m_sentence(sentenceLabel()), m_charts(new StepChartsView), m_rows(new OverviewRows(this)),
+      m_view(overviewView(m_rows)), m_dueTitle(sideTitle(tr("Due"))), m_due(wordsLabel()),
+      m_stations(new QPushButton(tr("Put it on the &floor"))),
+      m_missingTitle(sideTitle(tr("Was not possible"))), m_missing(wordsLabel()),
+      m_chance(wordsLabel()) {
+    build();
+    connectParts();
+    reload();
+}
+
+QWidget* OverviewPage::buildSide() {
+    auto* inside = new QWidget;
+    auto* column = new QVBoxLayout(inside);
+    column->setContentsMargins(8, 0, 0, 0);
+    m_due->setObjectName(u"due"_s);
+    m_missing->setObjectName(u"missing"_s);
+    m_stations->setToolTip(tr("The stations, where it can be tested"));
+    auto* button = new QHBoxLayout;
+    button->addWidget(m_stations);
+    button->addStretch(1);
+    column->addWidget(m_dueTitle);
+    column->addWidget(m_due);
+    column->addLayout(button);
+    column->addWidget(m_missingTitle);
+    column->addWidget(m_missing);
+    column->addStretch(1);
+    auto* scroll = new QScrollArea;
+    scroll->setAccessibleName(tr("What is due, and what was not possible"));
+    scroll->setWidget(inside);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->viewport()->setAutoFillBackground(false);
+    inside->setAutoFillBackground(false);
+    scroll->setMinimumWidth(fontMetrics().averageCharWidth() * 22);
+    return scroll;
+}
+
+QLayout* OverviewPage::buildButtons() {
+    m_compare = new QPushButton(tr("Co&mpare"));
+    m_compare->setToolTip(tr("The comparison behind the line; Enter in the table"));
+    m_session = new QPushButton(tr("Its &session"));
+    m_session->setToolTip(tr("The last session behind the line; the space bar in the table"));
+    m_season = new QPushButton(tr("Load thro&ugh the season"));
+    m_season->setToolTip(tr("Each session at that load; a full stop in the table"));
+    m_whole = new QPushButton(tr("&Whole season"));
+    m_print = new QPushButton(tr("&Print…"));
+    m_pdf = new QPushButton(tr("Save P&DF…"));
+    auto* buttons = new QHBoxLayout;
+    for (QPushButton* each : {m_compare, m_session, m_season, m_whole})
+        buttons->addWidget(each);
+    buttons->addStretch(1);
+    for (QPushButton* each : {m_print, m_pdf})
+        buttons->addWidget(each);
+    return buttons;
+}
+
+void OverviewPage::build() {
+    m_blocks->setAccessibleName(tr("Block that is looked back to"));
+    m_blocks->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    auto* label = new QLabel(tr("S&ince"));
+    label->setBuddy(m_blocks);
+    m_choices = new QWidget;
+    auto* strip = new QHBoxLayout(m_choices);
+    strip->setContentsMargins(0, 0, 0, 0);
+    strip->addWidget(label);
+    strip->addWidget(m_blocks);
+    strip->addStretch(1);
+    m_strip = strip;
+    m_chance->setAccessibleDescription(tr("What chance alone would give"));
+    m_view->installEventFilter(this);
+
+    auto* lower = new QWidget;
+    auto* row = new QHBoxLayout(lower);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(m_view, 4);
+    row->addWidget(buildSide(), 1);
+    auto* split = new QSplitter(Qt::Vertical);
+    split->setChildrenCollapsible(false);
+    split->addWidget(m_charts);
+    split->addWidget(lower);
+    split->setStretchFactor(0, 1);
+    split->setStretchFactor(1, 1);
+    split->setSizes({240, 250});
+    auto* body = new QWidget;
+    auto* inner = new QVBoxLayout(body);
+    inner->setContentsMargins(0, 0, 0, 0);
+    inner->addWidget(m_sentence);
+    inner->addWidget(split, 1);
+    inner->addWidget(m_chance);
+    inner->addLayout(buildButtons());
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_choices);
+    m_stack = new QStackedLayout;
+    m_stack->addWidget(m_empty);
+    m_stack->addWidget(body);
+    layout->addLayout(m_stack, 1);
+}
+
+void OverviewPage::connectParts() {
+    connect(m_empty, &EmptyPlace::placeWanted, this, &TaskPage::placeWanted);
+    connect(m_blocks, &QComboBox::activated, this, [this](int at) {
+        if (m_athlete && m_shown && at >= 0) {
+            m_since[*m_athlete] = m_shown->matrix.blocks[static_cast<std::size_t>(at)].id;
+            reload();
+        }
+    });
+    connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &OverviewPage::fitButtons);
+    connect(m_view, &QTableView::doubleClicked, this, [this] { goTo(Way::Comparison); });
+    connect(m_compare, &QPushButton::clicked, this, [this] { goTo(Way::Comparison); });
+    connect(m_session, &QPushButton::clicked, this, [this] { goTo(Way::Session); });
+    connect(m_season, &QPushButton::clicked, this, [this] { goTo(Way::Season); });
+    connect(m_whole, &QPushButton::clicked, this,
+            [this] { Q_EMIT placeWanted(Place::WholeSeason); });
+    connect(m_stations, &QPushButton::clicked, this,
+            [this] { Q_EMIT placeWanted(Place::Stations); });
+    connect(m_print, &QPushButton::clicked, this, &OverviewPage::print);
+    connect(m_pdf, &QPushButton::clicked, this, &OverviewPage::writePdf);
+}
+
+void OverviewPage::setAthleteAndLift(std::optional<AthleteId> athlete,
+                                     std::optional<LiftId> /*lift*/) {
+    m_athlete = athlete;
+    reload();
+}
+
+void OverviewPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
+    reload();
+}
+
+void OverviewPage::reload() {
+    try {
+        std::optional<BlockId> since;
+        if (m_athlete)
+            if (const auto kept = m_since.find(*m_athlete); kept != m_since.end())
+                since = kept->second;
+        show(askSeason(m_logbook, m_athlete, since, true));
+    } catch (const std::exception& error) {
+        show({.nothing = {.title = said(error)}});
+    }
+}
+
+void OverviewPage::show(SeasonAsking asked) {
+    const int row = m_view->currentIndex().row();
+    const QString kept = row >= 0 ? m_rows->index(row, 0).data().toString() : QString();
+    m_shown = std::move(asked.answer);
+    m_overview = m_shown ? answers::overviewOf(m_shown->matrix) : answers::Overview{};
+    m_choices->setEnabled(m_shown.has_value());
+    fillBlocks();
+    if (!m_shown) {
+        m_empty->say(asked.nothing);
+        m_rows->setLines({});
+        m_charts->setData({});
+        m_charts->setSpokenText(asked.nothing.title);
+        m_stack->setCurrentIndex(0);
+        fitButtons();
+        return;
+    }
+    const LoadUnit unit = m_logbook.loadUnit();
+    m_sentence->setText(said(m_shown->matrix.sentence, unit));
+    m_charts->setData(stepCharts(m_shown->matrix, m_overview, unit));
+    m_charts->setSpokenText(m_sentence->text());
+    m_rows->setLines(overviewTable(m_shown->matrix, m_overview, unit));
+    fillSide();
+    m_stack->setCurrentIndex(1);
+    fitOverview(*m_view);
+    int again = 0;
+    for (int i = 0; i < m_rows->rowCount(); ++i)
+        if (m_rows->index(i, 0).data().toString() == kept)
+            again = i;
+    m_view->selectRow(again);
+    fitButtons();
+}
+
+void OverviewPage::fillBlocks() {
+    m_blocks->clear();
+    if (!m_shown)
+        return;
+    const auto& blocks = m_shown->matrix.blocks;
+    for (std::size_t i = 0; i + 1 < blocks.size(); ++i) // the last is what is looked at
+        m_blocks->addItem(text(blocks[i].block.name));
+    m_blocks->setCurrentIndex(static_cast<int>(m_shown->matrix.chosen));
+}
+
+void OverviewPage::fillSide() {
+    const LoadUnit unit = m_logbook.loadUnit();
+    const QStringList due = said(m_overview.due, unit);
+    const QStringList missing = said(m_overview.missing, unit);
+    m_due->setText(due.isEmpty() ? tr("Nothing: all that was measured before was measured again.")
+                                 : due.join(u'\n'));
+    m_stations->setVisible(!due.isEmpty());
+    m_missing->setText(missing.join(u'\n'));
+    m_missing->setVisible(!missing.isEmpty());
+    m_missingTitle->setVisible(!missing.isEmpty());
+    QStringList under;
+    if (!m_shown->matrix.chance.empty())
+        under << said(asSentence(m_shown->matrix.chance), unit);
+    const auto beware = m_shown->matrix.notes.size();
+    if (beware > 0)
+        under << tr("To beware of: %n thing(s), told with the whole season.", nullptr,
+                    static_cast<int>(beware));
+    under << said(m_shown->unread, unit);
+    m_chance->setText(under.join(u' '));
+    m_chance->setVisible(!under.isEmpty());
+}
+
+void OverviewPage::resizeEvent(QResizeEvent* event) {
+    TaskPage::resizeEvent(event);
+    if (m_shown)
+        fitOverview(*m_view);
+}
+
+// In the table Enter, the space bar and a full stop lead from a line to its answer.
+bool OverviewPage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_view && event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const bool plain = !(key->modifiers() & ~Qt::KeypadModifier);
+        if (plain && (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter)) {
+            goTo(Way::Comparison);
+            return true;
+        }
+        if (plain && (key->key() == Qt::Key_Space || key->key() == Qt::Key_Period)) {
+            goTo(key->key() == Qt::Key_Space ? Way::Session : Way::Season);
+            return true;
+        }
+    }
+    if (watched == m_view && event->type() == QEvent::Resize && m_shown)
+        fitOverview(*m_view);
+    return TaskPage::eventFilter(watched, event);
+}
+
+std::optional<MeasureAt> OverviewPage::current() const {
+    const int row = m_view->currentIndex().row();
+    if (!m_shown || row < 0 || row >= static_cast<int>(m_overview.rows.size()))
+        return std::nullopt;
+    const answers::OverviewRow& line = m_overview.rows[static_cast<std::size_t>(row)];
+    // What the last block has no figure of is seen where it was measured last.
+    const bool now = m_shown->matrix.rows[line.row].cells[m_overview.to].value.operator bool();
+    return MeasureAt{m_shown->matrix, line.row, now || !line.from ? m_overview.to : *line.from,
+                     now ? line.from : std::nullopt};
+}
+
+void OverviewPage::goTo(Way way) {
+    const auto at = current();
+    if (!at)
+        return;
+    if (leads(*at, way, m_shown->sessions))
+        go(*this, *at, way, m_shown->sessions);
+    else if (way == Way::Comparison && leads(*at, Way::Session, m_shown->sessions))
+        go(*this, *at, Way::Session, m_shown->sessions); // there is no other to compare it with
+    else
+        Q_EMIT message(tr("That measure is of no load: there is no season of it."));
+}
+
+void OverviewPage::fitButtons() {
+    const auto at = current();
+    const auto can = [&](Way way) { return at && leads(*at, way, m_shown->sessions); };
+    m_compare->setEnabled(can(Way::Comparison));
+    m_session->setEnabled(can(Way::Session));
+    m_season->setEnabled(can(Way::Season));
+    for (QPushButton* each : {m_print, m_pdf})
+        each->setEnabled(canPrint());
+}
+
+page::Print OverviewPage::pages() const {
+    return overviewPrint(*m_shown, m_overview, m_logbook.loadUnit());
+}
+
+void OverviewPage::writePdfTo(const log::Destination& to, page::Paper paper) const {
+    page::writePagesPdf(pages(), paper, to);
+}
+
+void OverviewPage::writePdf() {
+    if (!canPrint())
+        return;
+    const QString said = paperwork::savePdf(
+        this, tr("Save the overview as PDF"), tr("%1 overview").arg(m_shown->athlete),
+        [this](const auto& to) { writePdfTo(to, paperwork::desktopPaper()); });
+    if (!said.isEmpty())
+        Q_EMIT message(said);
+}
+
+void OverviewPage::print() {
+    if (canPrint())
+        paperwork::print(this, pages());
+}
+
+void OverviewPage::printPreview() {
+    if (canPrint())
+        paperwork::preview(this, tr("The page as it is printed"), pages());
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/overview/overviewtable.h"
+
+#include "ui/athlete/overview/matrixheads.h"
+#include "ui/athlete/overview/matrixpaint.h"
+#include "ui/parts/rowtable.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+
+#include <QApplication>
+#include <QCoreApplication>
+#include <QHeaderView>
+#include <QPainter>
+#include <QStyledItemDelegate>
+
+#include <algorithm>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+struct OverviewText {
+    Q_DECLARE_TR_FUNCTIONS(OverviewText)
+};
+
+QString valueText(const answers::MatrixRow& row, std::optional<std::size_t> block, LoadUnit unit) {
+    if (!block || !row.cells[*block].value)
+        return {};
+    return measureNumber(row.measure, *row.cells[*block].value, unit);
+}
+
+/// "better; held before", "not comparable: concrete, then rubber", "no figure: rig under water".
+QString lastWords(const answers::SeasonMatrix& matrix, const answers::OverviewRow& row,
+                  LoadUnit unit) {
+    const answers::Measure& measure = matrix.rows[row.row].measure;
+    const QString standing = said(answers::standingWords(row.standing), unit);
+    using answers::Standing;
+    QString words;
+    if (row.standing == Standing::NoFigure && !measure.judged() && row.step)
+        words = OverviewText::tr("no reading is made of it");
+    else if (row.standing == Standing::NoFigure || row.standing == Standing::NotComparable)
+        words = row.why.empty() ? standing
+                                : OverviewText::tr("%1: %2").arg(standing, said(row.why, unit));
+    else
+        words = changeWords(measure, *row.step, unit);
+    if (row.from && *row.from != matrix.chosen)
+        words =
+            OverviewText::tr("%1; since %2").arg(words, text(matrix.blocks[*row.from].block.name));
+    return words;
+}
+
+OverviewLine lineOf(const answers::SeasonMatrix& matrix, const answers::Overview& overview,
+                    const answers::OverviewRow& row, LoadUnit unit) {
+    const answers::MatrixRow& whole = matrix.rows[row.row];
+    const answers::Measure& measure = whole.measure;
+    OverviewLine line;
+    const QString name = said(answers::measureWords(measure), unit);
+    const QString unitText = measureUnit(measure, unit);
+    line.cells << (unitText.isEmpty() ? name : OverviewText::tr("%1, %2").arg(name, unitText));
+    line.cells << valueText(whole, row.from, unit) << valueText(whole, overview.to, unit);
+    const bool told = row.step && row.step->why.empty() && whole.cells[overview.to].value;
+    if (told) {
+        line.cells << measureChange(measure, row.step->read.besideInterval(), unit)
+                   << measureRange(measure, row.step->read.interval, unit);
+        line.mark = markOf(measure, *row.step);
+        line.step = stepOf(measure, *row.step);
+    } else {
+        line.cells << QString() << QString();
+        line.mark = CellMark::NoFigure;
+    }
+    line.cells << lastWords(matrix, row, unit);
+    return line;
+}
+
+class StepDelegate final : public QStyledItemDelegate {
+public:
+    StepDelegate(const OverviewRows& rows, QObject* parent)
+        : QStyledItemDelegate(parent), m_rows(rows) {}
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override {
+        const OverviewLine& line = m_rows.lines().lines[static_cast<std::size_t>(index.row())];
+        const MatrixPen pen = penOf(*option.widget);
+        painter->save();
+        painter->setClipRect(option.rect);
+        QStyleOptionViewItem plain(option);
+        initStyleOption(&plain, index);
+        if (index.column() == stepColumn) {
+            plain.text.clear();
+            QApplication::style()->drawControl(QStyle::CE_ItemViewItem, &plain, painter,
+                                               option.widget);
+            const QRectF box = QRectF(option.rect).adjusted(6, 2, -6, -2);
+            if (line.mark == CellMark::NotComparable)
+                look::hatch(*painter, box, pen.ground);
+            else
+                paintStepGround(*painter, QRectF(option.rect).adjusted(6, 0, -6, 0), pen);
+            if (line.step)
+                paintStep(*painter, box, *line.step, line.mark, pen);
+        } else if (index.column() > stepColumn) {
+            const bool sign = line.mark == CellMark::Better || line.mark == CellMark::Worse ||
+                              line.mark == CellMark::Held;
+            const int room = static_cast<int>(pen.line);
+            if (sign) // the row's own ground under the sign, too
+                QApplication::style()->drawPrimitive(QStyle::PE_PanelItemViewItem, &plain, painter,
+                                                     option.widget);
+            QStyleOptionViewItem words(plain);
+            words.rect.setLeft(plain.rect.left() + room);
+            QApplication::style()->drawControl(QStyle::CE_ItemViewItem, &words, painter,
+                                               option.widget);
+            MatrixPen own = pen;
+            if (option.state & QStyle::State_Selected)
+                own.ground.ink = option.palette.color(QPalette::HighlightedText);
+            paintMark(*painter,
+                      QRectF(plain.rect.left() + room * 0.35, plain.rect.top(), room,
+                             plain.rect.height()),
+                      line.mark, own);
+        } else {
+            QStyledItemDelegate::paint(painter, option, index);
+        }
+        if (line.firstOfStanding)
+            painter->fillRect(QRectF(option.rect.left(), option.rect.top(), option.rect.width(), 1),
+                              pen.ground.quiet);
+        painter->restore();
+    }
+
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        QSize size = QStyledItemDelegate::sizeHint(option, index);
+        if (index.column() == stepColumn)
+            size.setWidth(option.fontMetrics.height() * 10);
+        else if (index.column() > stepColumn)
+            size.rwidth() += option.fontMetrics.height();
+        return size;
+    }
+
+private:
+    const OverviewRows& m_rows;
+};
+
+} // namespace
+
+OverviewTable overviewTable(const answers::SeasonMatrix& matrix, const answers::Overview& overview,
+                            LoadUnit unit) {
+    OverviewTable table;
+    const bool compared = matrix.chosen < matrix.blocks.size() && matrix.chosen != overview.to;
+    table.headings = {OverviewText::tr("Measure"),
+                      compared ? text(matrix.blocks[matrix.chosen].block.name)
+                               : OverviewText::tr("Before"),
+                      matrix.blocks.empty() ? OverviewText::tr("Now")
+                                            : text(matrix.blocks[overview.to].block.name),
+                      OverviewText::tr("Change"),
+                      OverviewText::tr("%1 of the change").arg(levelText(matrix.level)),
+                      OverviewText::tr("Reading, or why none")};
+    std::optional<answers::Standing> above;
+    for (const answers::OverviewRow& row : overview.rows) {
+        table.lines.push_back(lineOf(matrix, overview, row, unit));
+        table.lines.back().firstOfStanding = above && *above != row.standing;
+        above = row.standing;
+    }
+    return table;
+}
+
+void OverviewRows::setLines(OverviewTable table) {
+    std::vector<Row> rows;
+    for (const OverviewLine& line : table.lines)
+        rows.push_back({.cells = line.cells,
+                        .strong = line.mark == CellMark::Better || line.mark == CellMark::Worse});
+    m_table = std::move(table);
+    setTable(m_table.headings, std::move(rows), QList<int>{1, 2, 3});
+}
+
+QTableView* overviewView(OverviewRows* rows) {
+    QTableView* view = rowTable(rows, OverviewText::tr("Every measure by reading"),
+                                {.compact = true, .wraps = true, .lastTakesRest = true});
+    view->setItemDelegate(new StepDelegate(*rows, view));
+    view->setObjectName(u"overview"_s);
+    view->setShowGrid(false);
+    view->setFrameShape(QFrame::NoFrame);
+    view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    return view;
+}
+
+void fitOverview(QTableView& view) {
+    view.resizeColumnsToContents();
+    QHeaderView* columns = view.horizontalHeader();
+    const int last = columns->count() - 1;
+    if (last < 0)
+        return;
+    const int rest = view.viewport()->width() - columns->sectionPosition(last);
+    columns->resizeSection(last, std::max(150, rest));
+    view.resizeRowsToContents();
+}
+
+} // namespace slopebook::ui

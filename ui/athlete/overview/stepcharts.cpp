@@ -1,0 +1,281 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/overview/stepcharts.h"
+
+#include "ui/paper/flow.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+
+#include <QFontMetricsF>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <cmath>
+
+namespace slopebook::ui {
+
+namespace {
+
+constexpr double leastSpan = 1.6, mostSpan = 4; // units either way
+constexpr double marker = 0.62;                 // heights of a line
+
+/// What a chart counts in: the smallest change that matters, else half of the widest interval.
+double unitOf(const answers::MatrixRow& row) {
+    if (row.smallest && row.smallest->value > 0)
+        return row.smallest->value;
+    double widest = 0;
+    for (const answers::MatrixCell& cell : row.cells)
+        if (cell.interval)
+            widest = std::max(widest, (cell.interval->high - cell.interval->low) / 2);
+    return widest > 0 ? widest : 1;
+}
+
+StepChart chartOf(const answers::SeasonMatrix& matrix, const answers::OverviewRow& shown,
+                  LoadUnit unit) {
+    const answers::MatrixRow& row = matrix.rows[shown.row];
+    const double size = unitOf(row);
+    const double zero = *row.cells[*shown.from].value;
+    StepChart chart{.name = said(answers::measureWords(row.measure), unit),
+                    .unit = measureUnit(row.measure, unit),
+                    .reading = said(answers::standingWords(shown.standing), unit),
+                    .words = shown.step ? changeWords(row.measure, *shown.step, unit) : QString(),
+                    .mark = shown.step ? markOf(row.measure, *shown.step) : CellMark::Figure,
+                    .banded = row.smallest && row.smallest->value > 0};
+    for (std::size_t block = 0; block < row.cells.size(); ++block) {
+        const answers::MatrixCell& cell = row.cells[block];
+        if (!cell.value)
+            continue;
+        if (block == *shown.from)
+            chart.from = chart.points.size();
+        const stats::Interval range =
+            cell.interval.value_or(stats::Interval{*cell.value, *cell.value});
+        chart.points.push_back({.block = static_cast<double>(block),
+                                .value = (*cell.value - zero) / size,
+                                .low = (range.low - zero) / size,
+                                .high = (range.high - zero) / size,
+                                .figure = measureNumber(row.measure, *cell.value, unit)});
+    }
+    return chart;
+}
+
+double spanOf(const StepChartsData& data) {
+    double span = leastSpan;
+    for (const StepChart& chart : data.charts)
+        for (const StepChart::Point& point : chart.points)
+            span = std::max({span, std::abs(point.low), std::abs(point.high)});
+    return std::min(span * 1.05, mostSpan);
+}
+
+QScatterSeries::MarkerShape shapeOf(const StepChart& chart, std::size_t at) {
+    if (at + 1 == chart.points.size())
+        return QScatterSeries::MarkerShapeCircle;
+    return at == chart.from ? QScatterSeries::MarkerShapeTriangle
+                            : QScatterSeries::MarkerShapeRotatedRectangle;
+}
+
+struct StepFrame {
+    QRectF area{};
+    double span = 1, blocks = 1;
+    double x(double block) const { return area.left() + (block + 0.5) / blocks * area.width(); }
+    double y(double value) const {
+        return area.center().y() - std::clamp(value / span, -1.0, 1.0) * area.height() / 2;
+    }
+};
+
+void paintPoints(QPainter& painter, const StepChart& chart, const StepFrame& frame,
+                 const MatrixPen& pen) {
+    const int count = static_cast<int>(chart.points.size());
+    QPen dotted = look::smallestPen(pen.ground);
+    for (int i = 0; i + 1 < count; ++i) {
+        const auto& a = chart.points[static_cast<std::size_t>(i)];
+        const auto& b = chart.points[static_cast<std::size_t>(i) + 1];
+        painter.setPen(dotted);
+        painter.drawLine(QPointF(frame.x(a.block), frame.y(a.value)),
+                         QPointF(frame.x(b.block), frame.y(b.value)));
+    }
+    const double cap = pen.line * 0.18;
+    for (int i = 0; i < count; ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        const StepChart::Point& point = chart.points[at];
+        const QColor colour = look::colour(
+            {.kind = look::Role::Kind::Session, .index = i, .count = count}, pen.ground);
+        const double x = frame.x(point.block);
+        painter.setPen(QPen(colour, pen.ground.print ? 0.9 : 1.5));
+        painter.drawLine(QPointF(x, frame.y(point.low)), QPointF(x, frame.y(point.high)));
+        for (const double end : {point.low, point.high})
+            if (std::abs(end) <= frame.span)
+                painter.drawLine(QPointF(x - cap, frame.y(end)), QPointF(x + cap, frame.y(end)));
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(colour);
+        painter.save();
+        painter.translate(x, frame.y(point.value));
+        painter.drawPath(look::markerPath(shapeOf(chart, at), marker * pen.line));
+        painter.restore();
+    }
+}
+
+/// The figures of the last block and of the one before it, beside their points.
+void paintFigures(QPainter& painter, const StepChart& chart, const StepFrame& frame, double right,
+                  const MatrixPen& pen) {
+    const StepChart::Point& last = chart.points.back();
+    const StepChart::Point& from = chart.points[chart.from];
+    const QFontMetricsF metrics(pen.small);
+    const double half = metrics.height() / 2;
+    double a = frame.y(last.value);
+    double b = frame.y(from.value);
+    if (std::abs(a - b) < 2 * half) { // neither over the other
+        const double middle = (a + b) / 2;
+        const double way = last.value >= from.value ? -1 : 1;
+        a = middle + way * half;
+        b = middle - way * half;
+    }
+    const double left = frame.area.right() + pen.line * 0.3;
+    const auto write = [&](double y, const QString& text, bool bold, const QColor& ink) {
+        QFont font = pen.small;
+        font.setBold(bold);
+        painter.setFont(font);
+        painter.setPen(ink);
+        painter.drawText(QRectF(left, y - half, right - left, 2 * half),
+                         Qt::AlignLeft | Qt::AlignVCenter, text);
+    };
+    write(b, from.figure, false, pen.ground.quiet);
+    write(a, last.figure, true, pen.ground.ink);
+}
+
+void paintBlocks(QPainter& painter, const QStringList& blocks, const StepFrame& frame,
+                 const MatrixPen& pen) {
+    const QFontMetricsF metrics(pen.small);
+    const double width = frame.area.width() / frame.blocks;
+    const double top = frame.area.bottom() + pen.line * 0.2;
+    painter.setPen(QPen(pen.ground.ink, pen.ground.print ? 0.7 : 1));
+    painter.drawLine(frame.area.bottomLeft(), frame.area.bottomRight());
+    painter.setFont(pen.small);
+    double taken = -1;
+    // From the right: the last block has its name whatever becomes of the others'.
+    for (qsizetype i = blocks.size() - 1; i >= 0; --i) {
+        const double most = std::max(width, frame.area.width() / 2.6) - pen.line * 0.3;
+        const QString name = metrics.elidedText(blocks[i], Qt::ElideRight, most);
+        const double wide = metrics.horizontalAdvance(name);
+        double left = frame.x(static_cast<double>(i)) - wide / 2;
+        left = std::clamp(left, frame.area.left(), frame.area.right() - wide);
+        if (taken >= 0 && left + wide > taken - pen.line * 0.4)
+            continue;
+        painter.setPen(pen.ground.quiet);
+        painter.drawText(QPointF(left, top + metrics.ascent()), name);
+        taken = left;
+    }
+}
+
+void paintOne(QPainter& painter, const QRectF& box, const StepChart& chart,
+              const StepChartsData& data, double span, bool explained, const MatrixPen& pen) {
+    QFont bold = pen.body;
+    bold.setBold(true);
+    const QFontMetricsF body(bold);
+    const QFontMetricsF small(pen.small);
+    painter.setFont(bold);
+    painter.setPen(pen.ground.ink);
+    painter.drawText(QPointF(box.left(), box.top() + body.ascent()),
+                     body.elidedText(chart.name, Qt::ElideRight, box.width()));
+    // Unit left, reading right with its sign.
+    const double second = box.top() + pen.line;
+    const bool settled = chart.mark == CellMark::Better || chart.mark == CellMark::Worse;
+    const QFont reading = settled ? bold : pen.body;
+    const double wide = QFontMetricsF(reading).horizontalAdvance(chart.reading);
+    const double sign = settled || chart.mark == CellMark::Held ? pen.line * 0.85 : 0;
+    painter.setFont(pen.small);
+    painter.setPen(pen.ground.quiet);
+    painter.drawText(QPointF(box.left(), second + body.ascent()), chart.unit);
+    paintMark(painter, QRectF(box.right() - wide - sign, second, sign, pen.line), chart.mark, pen);
+    painter.setFont(reading);
+    painter.setPen(pen.ground.ink);
+    painter.drawText(QPointF(box.right() - wide, second + body.ascent()), chart.reading);
+    double figures = 0;
+    for (const StepChart::Point& point : chart.points)
+        figures = std::max(figures, QFontMetricsF(bold).horizontalAdvance(point.figure));
+    StepFrame frame{.area =
+                        box.adjusted(0, 2.4 * pen.line, -figures - 0.3 * pen.line, -1.3 * pen.line),
+                    .span = span,
+                    .blocks = std::max(1.0, static_cast<double>(data.blocks.size()))};
+    if (chart.mark == CellMark::NotComparable)
+        look::hatch(painter, frame.area, pen.ground);
+    else if (chart.banded)
+        painter.fillRect(QRectF(QPointF(frame.area.left(), frame.y(1)),
+                                QPointF(frame.area.right(), frame.y(-1))),
+                         look::smallestBrush(pen.ground));
+    painter.setPen(QPen(pen.ground.quiet, pen.ground.print ? 0.6 : 1));
+    painter.drawLine(QPointF(frame.area.left(), frame.y(0)),
+                     QPointF(frame.area.right(), frame.y(0)));
+    if (explained && chart.banded && chart.mark != CellMark::NotComparable) {
+        painter.setFont(pen.small);
+        painter.setPen(pen.ground.quiet);
+        painter.drawText(QPointF(frame.area.left() + 2, frame.y(-1) - small.descent() - 1),
+                         StepChartsView::tr("grey: too small to matter"));
+    }
+    paintPoints(painter, chart, frame, pen);
+    paintFigures(painter, chart, frame, box.right(), pen);
+    paintBlocks(painter, data.blocks, frame, pen);
+}
+
+} // namespace
+
+StepChartsData stepCharts(const answers::SeasonMatrix& matrix, const answers::Overview& overview,
+                          LoadUnit unit) {
+    StepChartsData data;
+    for (const answers::MatrixBlock& block : matrix.blocks)
+        data.blocks << text(block.block.name);
+    for (const std::size_t wanted : overview.charts) {
+        const auto row = std::ranges::find(overview.rows, wanted, &answers::OverviewRow::row);
+        if (row != overview.rows.end() && row->from)
+            data.charts.push_back(chartOf(matrix, *row, unit));
+    }
+    return data;
+}
+
+void paintStepCharts(QPainter& painter, const QRectF& target, const StepChartsData& data,
+                     const MatrixPen& pen) {
+    if (data.charts.empty())
+        return;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double gutter = 1.6 * pen.line;
+    // A chart alone is no wider than it reads well.
+    const double count = std::max<double>(3, static_cast<double>(data.charts.size()));
+    const double width = (target.width() - (count - 1) * gutter) / count;
+    const double span = spanOf(data);
+    for (std::size_t i = 0; i < data.charts.size(); ++i)
+        paintOne(painter,
+                 QRectF(target.left() + static_cast<double>(i) * (width + gutter), target.top(),
+                        width, target.height()),
+                 data.charts[i], data, span, i == 0, pen);
+    painter.restore();
+}
+
+void StepChartsView::setData(StepChartsData data) {
+    m_data = std::move(data);
+    describe();
+    update();
+}
+
+charts::FigureTable StepChartsView::figures() const {
+    charts::FigureTable table{.headings = {tr("Measure"), tr("Unit")}};
+    table.headings << m_data.blocks << tr("Reading");
+    for (const StepChart& chart : m_data.charts) {
+        QStringList row{chart.name, chart.unit};
+        for (qsizetype i = 0; i < m_data.blocks.size(); ++i) {
+            const auto point =
+                std::ranges::find(chart.points, static_cast<double>(i), &StepChart::Point::block);
+            row << (point == chart.points.end() ? QString() : point->figure);
+        }
+        table.rows.push_back(row << chart.words);
+    }
+    return table;
+}
+
+void StepChartsView::paintChart(QPainter& painter, const QRectF& target, const look::Ground& ground,
+                                double textSize, bool onScreen) const {
+    QFont body = onScreen ? font() : page::pageFont(textSize);
+    if (onScreen)
+        body.setPixelSize(static_cast<int>(std::lround(textSize)));
+    paintStepCharts(painter, target.adjusted(4, 2, -4, -2), m_data, matrixPen(ground, body));
+}
+
+} // namespace slopebook::ui

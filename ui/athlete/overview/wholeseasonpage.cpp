@@ -1,0 +1,288 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/overview/wholeseasonpage.h"
+
+#include "ui/athlete/overview/emptyplace.h"
+#include "ui/athlete/overview/wholeseasonprint.h"
+#include "ui/paper/paperwork.h"
+#include "ui/words/format.h"
+#include "ui/words/said.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QStackedLayout>
+#include <QVBoxLayout>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+namespace {
+
+QLabel* titleLabel(const QString& words) {
+    auto* label = new QLabel(words);
+    QFont bold = label->font();
+    bold.setBold(true);
+    label->setFont(bold);
+    return label;
+}
+
+} // namespace
+
+WholeSeasonPage::WholeSeasonPage(Logbook& logbook, QWidget* parent)
+    : TaskPage(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
+      m_sentence(sentenceLabel()), m_view(new MatrixView), m_cell(wordsLabel()),
+      m_key(wordsLabel()), m_chance(wordsLabel()), m_notesTitle(titleLabel(tr("To beware of"))),
+      m_notes(wordsLabel()),
+      m_designTitle(titleLabel(tr("What such a season can show, and what it cannot"))),
+      m_design(wordsLabel()) {
+    build();
+    connectParts();
+    reload();
+}
+
+QWidget* WholeSeasonPage::buildNotes() {
+    auto* inside = new QWidget;
+    auto* column = new QVBoxLayout(inside);
+    column->setContentsMargins(0, 0, 8, 0);
+    for (QLabel* each : {m_key, m_chance, m_notesTitle, m_notes, m_designTitle, m_design})
+        column->addWidget(each);
+    column->addStretch(1);
+    m_chance->setAccessibleDescription(tr("What chance alone would give"));
+    m_notes->setAccessibleDescription(tr("To beware of"));
+    auto* scroll = new QScrollArea;
+    scroll->setAccessibleName(tr("To beware of, and what such a season can show"));
+    scroll->setWidget(inside);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->viewport()->setAutoFillBackground(false);
+    inside->setAutoFillBackground(false);
+    scroll->setMinimumHeight(fontMetrics().height() * 2);
+    return scroll;
+}
+
+void WholeSeasonPage::build() {
+    m_blocks->setAccessibleName(tr("Block that the others are read against"));
+    m_blocks->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    auto* label = new QLabel(tr("Aga&inst"));
+    label->setBuddy(m_blocks);
+    auto* choices = new QWidget;
+    auto* strip = new QHBoxLayout(choices);
+    strip->setContentsMargins(0, 0, 0, 0);
+    strip->addWidget(label);
+    strip->addWidget(m_blocks);
+    strip->addStretch(1);
+    m_strip = strip;
+    m_cell->setObjectName(u"cellWords"_s);
+    m_cell->setAccessibleDescription(tr("The chosen cell"));
+    m_cell->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_cell->setMinimumHeight(2 * fontMetrics().lineSpacing()); // the table does not jump
+
+    m_compare = new QPushButton(tr("Co&mpare"));
+    m_compare->setToolTip(tr("The comparison behind the cell; Enter in the table"));
+    m_session = new QPushButton(tr("Its &session"));
+    m_session->setToolTip(tr("The last session behind the cell; the space bar in the table"));
+    m_season = new QPushButton(tr("Load thro&ugh the season"));
+    m_season->setToolTip(tr("Each session at that load; a full stop in the table"));
+    m_against = new QPushButton(tr("Read &against it"));
+    m_against->setToolTip(tr("The other blocks against the cell's; B in the table"));
+    m_preview = new QPushButton(tr("Pri&nt preview…"));
+    m_print = new QPushButton(tr("&Print…"));
+    m_pdf = new QPushButton(tr("Save P&DF…"));
+    auto* buttons = new QHBoxLayout;
+    for (QPushButton* each : {m_compare, m_session, m_season, m_against})
+        buttons->addWidget(each);
+    buttons->addStretch(1);
+    for (QPushButton* each : {m_preview, m_print, m_pdf})
+        buttons->addWidget(each);
+
+    auto* split = new QSplitter(Qt::Vertical);
+    split->setChildrenCollapsible(false);
+    auto* table = new QWidget;
+    auto* column = new QVBoxLayout(table);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_view, 1);
+    column->addWidget(m_cell);
+    split->addWidget(table);
+    split->addWidget(buildNotes());
+    split->setStretchFactor(0, 4);
+    split->setStretchFactor(1, 1);
+    split->setSizes({420, 110});
+    auto* body = new QWidget;
+    auto* inner = new QVBoxLayout(body);
+    inner->setContentsMargins(0, 0, 0, 0);
+    inner->addWidget(m_sentence);
+    inner->addWidget(split, 1);
+    inner->addLayout(buttons);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(choices);
+    m_stack = new QStackedLayout;
+    m_stack->addWidget(m_empty);
+    m_stack->addWidget(body);
+    layout->addLayout(m_stack, 1);
+    m_choices = choices;
+}
+
+void WholeSeasonPage::connectParts() {
+    connect(m_empty, &EmptyPlace::placeWanted, this, &TaskPage::placeWanted);
+    connect(m_blocks, &QComboBox::activated, this,
+            [this](int at) { choose(static_cast<std::size_t>(at)); });
+    connect(m_view, &MatrixView::cellChanged, this, [this](const QString& spoken) {
+        m_cell->setText(spoken);
+        fitButtons();
+    });
+    connect(m_view, &MatrixView::wayWanted, this, &WholeSeasonPage::goTo);
+    const auto readAgainst = [this] {
+        if (const auto at = m_view->current())
+            choose(at->block);
+    };
+    connect(m_view, &MatrixView::chosenWanted, this, readAgainst);
+    connect(m_against, &QPushButton::clicked, this, readAgainst);
+    connect(m_compare, &QPushButton::clicked, this, [this] { goTo(Way::Comparison); });
+    connect(m_session, &QPushButton::clicked, this, [this] { goTo(Way::Session); });
+    connect(m_season, &QPushButton::clicked, this, [this] { goTo(Way::Season); });
+    connect(m_preview, &QPushButton::clicked, this, &WholeSeasonPage::printPreview);
+    connect(m_print, &QPushButton::clicked, this, &WholeSeasonPage::print);
+    connect(m_pdf, &QPushButton::clicked, this, &WholeSeasonPage::writePdf);
+}
+
+void WholeSeasonPage::setAthleteAndLift(std::optional<AthleteId> athlete,
+                                        std::optional<LiftId> /*lift*/) {
+    m_athlete = athlete;
+    reload();
+}
+
+void WholeSeasonPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
+    reload();
+}
+
+void WholeSeasonPage::reload() {
+    try {
+        std::optional<BlockId> chosen;
+        if (m_athlete)
+            if (const auto kept = m_chosen.find(*m_athlete); kept != m_chosen.end())
+                chosen = kept->second;
+        show(askSeason(m_logbook, m_athlete, chosen, false));
+    } catch (const std::exception& error) {
+        show({.nothing = {.title = said(error)}});
+    }
+}
+
+void WholeSeasonPage::show(SeasonAsking asked) {
+    m_shown = std::move(asked.answer);
+    m_choices->setEnabled(m_shown.has_value());
+    fillBlocks();
+    if (!m_shown) {
+        m_empty->say(asked.nothing);
+        m_view->setFigure({});
+        m_stack->setCurrentIndex(0);
+        fitButtons();
+        return;
+    }
+    const LoadUnit unit = m_logbook.loadUnit();
+    m_sentence->setText(said(m_shown->matrix.sentence, unit));
+    m_view->setFigure(matrixFigure(m_shown->matrix, unit));
+    showNotes();
+    m_stack->setCurrentIndex(1);
+    fitButtons();
+}
+
+void WholeSeasonPage::fillBlocks() {
+    m_blocks->clear();
+    if (!m_shown)
+        return;
+    for (const answers::MatrixBlock& block : m_shown->matrix.blocks)
+        m_blocks->addItem(text(block.block.name));
+    m_blocks->setCurrentIndex(static_cast<int>(m_shown->matrix.chosen));
+}
+
+void WholeSeasonPage::showNotes() {
+    const SeasonNotes notes = seasonNotes(*m_shown, m_logbook.loadUnit());
+    m_key->setText(matrixKey(m_shown->matrix.level));
+    const auto fill = [](QLabel* label, QLabel* title, const QStringList& lines) {
+        label->setText(lines.join(u'\n'));
+        label->setVisible(!lines.isEmpty());
+        if (title)
+            title->setVisible(!lines.isEmpty());
+    };
+    fill(m_chance, nullptr, notes.chance);
+    fill(m_notes, m_notesTitle, notes.beware);
+    fill(m_design, m_designTitle, notes.design);
+}
+
+void WholeSeasonPage::choose(std::size_t block) {
+    if (!m_shown || !m_athlete || block >= m_shown->matrix.blocks.size())
+        return;
+    m_chosen[*m_athlete] = m_shown->matrix.blocks[block].id;
+    reload();
+}
+
+std::optional<MeasureAt> WholeSeasonPage::current() const {
+    const auto at = m_view->current();
+    if (!m_shown || !at || at->measure >= m_shown->matrix.rows.size())
+        return std::nullopt;
+    const answers::MatrixCell& cell = m_shown->matrix.rows[at->measure].cells[at->block];
+    std::optional<std::size_t> from;
+    if (cell.against)
+        from = cell.against->from;
+    else if (cell.before)
+        from = cell.before->from;
+    return MeasureAt{m_shown->matrix, at->measure, at->block, from};
+}
+
+void WholeSeasonPage::goTo(Way way) {
+    const auto at = current();
+    if (!at)
+        return;
+    if (leads(*at, way, m_shown->sessions))
+        go(*this, *at, way, m_shown->sessions);
+    else if (way == Way::Comparison && leads(*at, Way::Session, m_shown->sessions))
+        go(*this, *at, Way::Session, m_shown->sessions); // there is no other to compare it with
+    else
+        Q_EMIT message(tr("Nothing was measured there."));
+}
+
+void WholeSeasonPage::fitButtons() {
+    const auto at = current();
+    const auto can = [&](Way way) { return at && leads(*at, way, m_shown->sessions); };
+    m_compare->setEnabled(can(Way::Comparison));
+    m_session->setEnabled(can(Way::Session));
+    m_season->setEnabled(can(Way::Season));
+    m_against->setEnabled(at && at->block != m_shown->matrix.chosen);
+    for (QPushButton* each : {m_preview, m_print, m_pdf})
+        each->setEnabled(canPrint());
+}
+
+page::Print WholeSeasonPage::pages() const {
+    return wholeSeasonPrint(*m_shown, m_logbook.loadUnit());
+}
+
+void WholeSeasonPage::writePdfTo(const log::Destination& to, page::Paper paper) const {
+    page::writePagesPdf(pages(), paper, to);
+}
+
+void WholeSeasonPage::writePdf() {
+    if (!canPrint())
+        return;
+    const QString said = paperwork::savePdf(
+        this, tr("Save the whole season as PDF"), tr("%1 whole season").arg(m_shown->athlete),
+        [this](const auto& to) { writePdfTo(to, paperwork::desktopPaper()); });
+    if (!said.isEmpty())
+        Q_EMIT message(said);
+}
+
+void WholeSeasonPage::print() {
+    if (canPrint())
+        paperwork::print(this, pages());
+}
+
+void WholeSeasonPage::printPreview() {
+    if (canPrint())
+        paperwork::preview(this, tr("The page as it is printed"), pages());
+}
+
+} // namespace slopebook::ui

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A whole season of an athlete on one page: everything that was measured by the training blocks it
+// was measured in; the sentence first, then the matrix, then what to beware of.
+#pragma once
+
+#include "ui/athlete/overview/matrixview.h"
+#include "ui/athlete/overview/seasonasking.h"
+#include "ui/paper/pages.h"
+
+#include <map>
+
+class QBoxLayout;
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QStackedLayout;
+
+namespace slopebook::ui {
+
+class EmptyPlace;
+
+class WholeSeasonPage final : public TaskPage, public Prints {
+    Q_OBJECT
+public:
+    explicit WholeSeasonPage(Logbook& logbook, QWidget* parent = nullptr);
+
+    void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
+    void refresh(Logbook::What what, SessionId session) override;
+    /// What the log was asked for; tests hand in their own.
+    void show(SeasonAsking asked);
+
+    bool canPrint() const override { return m_shown.has_value(); }
+    void print() override;
+    void printPreview() override;
+    void writePdf() override;
+    /// Without asking for a name. Throws LogError; canPrint() must hold.
+    void writePdfTo(const log::Destination& to, page::Paper paper) const;
+
+    /// The control line.
+    QBoxLayout* strip() const { return m_strip; }
+    MatrixView& view() const { return *m_view; }
+
+private:
+    void build();
+    QWidget* buildNotes();
+    void connectParts();
+    void reload();
+    void fillBlocks();
+    void showNotes();
+    void fitButtons();
+    void choose(std::size_t block);
+    void goTo(Way way);
+    std::optional<MeasureAt> current() const;
+    page::Print pages() const;
+
+    Logbook& m_logbook;
+    std::optional<AthleteId> m_athlete;
+    /// That the coach read against, by athlete, while the window is open.
+    std::map<AthleteId, BlockId> m_chosen;
+    std::optional<AskedSeason> m_shown;
+
+    QStackedLayout* m_stack = nullptr;
+    QWidget* m_choices = nullptr;
+    EmptyPlace* m_empty;
+    QBoxLayout* m_strip = nullptr;
+    QComboBox* m_blocks;
+    QLabel* m_sentence;
+    MatrixView* m_view;
+    QLabel* m_cell;
+    QLabel* m_key;
+    QLabel* m_chance;
+    QLabel* m_notesTitle;
+    QLabel* m_notes;
+    QLabel* m_designTitle;
+    QLabel* m_design;
+    QPushButton* m_compare;
+    QPushButton* m_session;
+    QPushButton* m_season;
+    QPushButton* m_against;
+    QPushButton* m_preview;
+    QPushButton* m_print;
+    QPushButton* m_pdf;
+};
+
+} // namespace slopebook::ui

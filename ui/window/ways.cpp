@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The ways from an overview to what it is made of: a load's season, tests side by side, a place.
+#include "ui/athlete/battery/batterypage.h"
+#include "ui/athlete/season/seasonpage.h"
+#include "ui/window/workspace.h"
+
+namespace slopebook::ui {
+
+void Workspace::connectWays(TaskPage* page) {
+    connect(page, &TaskPage::liftWanted, this, [this](LiftId lift) { choose({}, lift); });
+    connect(page, &TaskPage::seasonWanted, this, [this](LiftId lift, Mass load) {
+        choose({}, lift);
+        showPage(Page::Season);
+        guarded([&] { qobject_cast<SeasonPage*>(currentPage())->followLoad(load); });
+    });
+    connect(page, &TaskPage::batteryWanted, this,
+            [this](const questions::BatterySide& from, const questions::BatterySide& to) {
+                showPage(Page::Battery);
+                m_battery->compare(from, to);
+            });
+    connect(page, &TaskPage::placeWanted, this, &Workspace::openPlace);
+}
+
+void Workspace::openPlace(TaskPage::Place place) {
+    switch (place) {
+    case TaskPage::Place::WholeSeason:
+        showPage(Page::WholeSeason);
+        break;
+    case TaskPage::Place::Session:
+        showPage(Page::Session);
+        focusEntry();
+        break;
+    case TaskPage::Place::Stations:
+        showPage(Page::Stations);
+        focusEntry();
+        break;
+    }
+}
+
+} // namespace slopebook::ui
