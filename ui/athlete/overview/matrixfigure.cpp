@@ -34,7 +34,8 @@ stats::Interval inUnits(const Measure& measure, const stats::Interval& range, do
 }
 
 QString sessionsText(int sessions) {
-    return MatrixText::tr("%n session(s)", nullptr, sessions);
+    return sessions == 1 ? MatrixText::tr("1 session")
+                         : MatrixText::tr("%1 sessions").arg(sessions);
 }
 
 /// The short word of a cell; a reason where there is no reading.

@@ -175,13 +175,13 @@ void OverviewPage::reload() {
         if (m_athlete)
             if (const auto kept = m_since.find(*m_athlete); kept != m_since.end())
                 since = kept->second;
-        show(askSeason(m_logbook, m_athlete, since, true));
+        showSeason(askSeason(m_logbook, m_athlete, since, true));
     } catch (const std::exception& error) {
-        show({.nothing = {.title = said(error)}});
+        showSeason({.nothing = {.title = said(error)}});
     }
 }
 
-void OverviewPage::show(SeasonAsking asked) {
+void OverviewPage::showSeason(SeasonAsking asked) {
     const int row = m_view->currentIndex().row();
     const QString kept = row >= 0 ? m_rows->index(row, 0).data().toString() : QString();
     m_shown = std::move(asked.answer);
@@ -238,8 +238,9 @@ void OverviewPage::fillSide() {
         under << said(asSentence(m_shown->matrix.chance), unit);
     const auto beware = m_shown->matrix.notes.size();
     if (beware > 0)
-        under << tr("To beware of: %n thing(s), told with the whole season.", nullptr,
-                    static_cast<int>(beware));
+        under << (beware == 1
+                      ? tr("To beware of: 1 thing, told with the whole season.")
+                      : tr("To beware of: %1 things, told with the whole season.").arg(beware));
     under << said(m_shown->unread, unit);
     m_chance->setText(under.join(u' '));
     m_chance->setVisible(!under.isEmpty());

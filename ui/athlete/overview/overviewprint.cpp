@@ -20,7 +20,7 @@ using page::Flow;
 using page::pageFont;
 
 struct OverviewPaper {
-    Q_DECLARE_TR_FUNCTIONS(OverviewPages)
+    Q_DECLARE_TR_FUNCTIONS(OverviewPaper)
 };
 
 constexpr double chartsHeight = 150, chartsText = 8, rowsText = 8, underText = 7.5;

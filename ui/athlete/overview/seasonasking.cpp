@@ -16,23 +16,26 @@ namespace {
 
 using Place = TaskPage::Place;
 
-struct AskingText {
-    Q_DECLARE_TR_FUNCTIONS(SeasonAsking)
+struct SeasonAskingText {
+    Q_DECLARE_TR_FUNCTIONS(SeasonAskingText)
 };
 
 NothingThere noSession(const QString& athlete) {
-    return {.title = AskingText::tr("Nothing of %1 yet.").arg(athlete),
-            .why = AskingText::tr("Type the first set under Floor. After two tests this page says "
-                                  "what changed."),
+    return {.title = SeasonAskingText::tr("Nothing of %1 yet.").arg(athlete),
+            .why = SeasonAskingText::tr(
+                "Type the first set under Floor. After two tests this page says "
+                "what changed."),
             .way = Place::Session,
-            .wayText = AskingText::tr("&Type the first set")};
+            .wayText = SeasonAskingText::tr("&Type the first set")};
 }
 
 NothingThere oneTest(const QString& athlete) {
-    return {.title = AskingText::tr("One test of %1: nothing to compare it with yet.").arg(athlete),
-            .why = AskingText::tr("After a test on a second day this page says what changed."),
-            .way = Place::Session,
-            .wayText = AskingText::tr("&Type the next test")};
+    return {
+        .title =
+            SeasonAskingText::tr("One test of %1: nothing to compare it with yet.").arg(athlete),
+        .why = SeasonAskingText::tr("After a test on a second day this page says what changed."),
+        .way = Place::Session,
+        .wayText = SeasonAskingText::tr("&Type the next test")};
 }
 
 std::vector<Stored<BlockId, Block>> columnsOf(const log::Log& log,
@@ -43,7 +46,9 @@ std::vector<Stored<BlockId, Block>> columnsOf(const log::Log& log,
 
 BlockId chosenOf(const std::vector<Stored<BlockId, Block>>& columns, std::optional<BlockId> chosen,
                  bool lastStep) {
-    if (chosen && std::ranges::count(columns, *chosen, &Stored<BlockId, Block>::id) > 0)
+    const bool last = chosen == columns.back().id; // of it there is no last step
+    if (chosen && !(lastStep && last) &&
+        std::ranges::count(columns, *chosen, &Stored<BlockId, Block>::id) > 0)
         return *chosen;
     return lastStep ? columns[columns.size() - 2].id : columns.front().id;
 }
@@ -53,9 +58,10 @@ BlockId chosenOf(const std::vector<Stored<BlockId, Block>>& columns, std::option
 SeasonAsking askSeason(const Logbook& logbook, std::optional<AthleteId> athlete,
                        std::optional<BlockId> chosen, bool lastStep) {
     if (!athlete)
-        return {.nothing = {.title = AskingText::tr("Choose an athlete."),
-                            .why = AskingText::tr("The list at the left has them all; F9 shows it "
-                                                  "where it is folded away.")}};
+        return {.nothing = {
+                    .title = SeasonAskingText::tr("Choose an athlete."),
+                    .why = SeasonAskingText::tr("The list at the left has them all; F9 shows it "
+                                                "where it is folded away.")}};
     const log::Log& log = logbook.log();
     const QString name = text(log.athlete(*athlete).value.name);
     std::vector<questions::BlockSession> sessions = questions::seasonOf(log, *athlete);

@@ -166,13 +166,13 @@ void WholeSeasonPage::reload() {
         if (m_athlete)
             if (const auto kept = m_chosen.find(*m_athlete); kept != m_chosen.end())
                 chosen = kept->second;
-        show(askSeason(m_logbook, m_athlete, chosen, false));
+        showSeason(askSeason(m_logbook, m_athlete, chosen, false));
     } catch (const std::exception& error) {
-        show({.nothing = {.title = said(error)}});
+        showSeason({.nothing = {.title = said(error)}});
     }
 }
 
-void WholeSeasonPage::show(SeasonAsking asked) {
+void WholeSeasonPage::showSeason(SeasonAsking asked) {
     m_shown = std::move(asked.answer);
     m_choices->setEnabled(m_shown.has_value());
     fillBlocks();

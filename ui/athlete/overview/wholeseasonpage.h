@@ -27,7 +27,7 @@ public:
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
     /// What the log was asked for; tests hand in their own.
-    void show(SeasonAsking asked);
+    void showSeason(SeasonAsking asked);
 
     bool canPrint() const override { return m_shown.has_value(); }
     void print() override;

@@ -19,7 +19,7 @@ using page::Flow;
 using page::pageFont;
 
 struct WholeSeasonText {
-    Q_DECLARE_TR_FUNCTIONS(WholeSeasonPages)
+    Q_DECLARE_TR_FUNCTIONS(WholeSeasonText)
 };
 
 constexpr std::array steps{1.0, 0.94, 0.88, 0.82, 0.76}; // of the type, until it fits
@@ -65,9 +65,6 @@ SeasonNotes seasonNotes(const AskedSeason& asked, LoadUnit unit) {
     notes.beware = said(asked.unread, unit);
     for (const answers::Note& note : matrix.notes)
         notes.beware << said(asSentence(note.words), unit);
-    if (matrix.outside > 0)
-        notes.beware << WholeSeasonText::tr("%n session(s) lie in none of these blocks.", nullptr,
-                                            matrix.outside);
     for (const answers::MatrixBlock& block : matrix.blocks)
         if (!block.block.note.empty())
             notes.beware << WholeSeasonText::tr("%1: %2").arg(text(block.block.name),

@@ -1,0 +1,442 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The overview and the whole season of an athlete: every cell's figure, reading, hatch and reason,
+// the keys that walk them and lead from them, pounds, two windows, what there is to do where there
+// is nothing, and the pages of paper.
+#include "tests/ui/pdftext.h"
+#include "tests/ui/seasonbyhand.h"
+#include "ui/athlete/battery/batterypage.h"
+#include "ui/athlete/compare/comparepage.h"
+#include "ui/athlete/overview/matrixpaint.h"
+#include "ui/athlete/overview/overviewpage.h"
+#include "ui/athlete/overview/overviewprint.h"
+#include "ui/athlete/overview/wholeseasonpage.h"
+#include "ui/athlete/overview/wholeseasonprint.h"
+#include "ui/window/mainwindow.h"
+#include "ui/window/namecombo.h"
+#include "ui/window/strip.h"
+#include "ui/window/workspace.h"
+
+#include <QAbstractItemModelTester>
+#include <QAccessible>
+#include <QComboBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTableView>
+#include <QTest>
+
+using namespace slopebook;
+using namespace slopebook::test;
+using namespace slopebook::ui;
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+constexpr QSizeF a4(595, 842), letter(612, 792);
+
+QString plain(QString text) {
+    return text.replace(QChar(QChar::Nbsp), u' ');
+}
+
+QPushButton* button(const QWidget& page, const QString& words) {
+    for (auto* each : page.findChildren<QPushButton*>())
+        if (each->text().remove(u'&') == words)
+            return each;
+    return nullptr;
+}
+
+QLabel& labelOf(const QWidget& page, const char* name) {
+    return *page.findChild<QLabel*>(QLatin1String(name));
+}
+
+/// A log of one athlete with ladders on those days, and blocks where they are wanted.
+struct SmallLog {
+    Folder folder;
+    LiftId lift{};
+    AthleteId cora{}, dov{};
+    explicit SmallLog(const std::vector<Date>& days, bool blocks = true) {
+        log::Log log = log::Log::create(folder.path());
+        log.together([&] {
+            cora = log.add(Athlete{.name = "Cora"});
+            dov = log.add(Athlete{.name = "Dov"});
+            lift = log.add(Lift{.name = "Bench pull",
+                                .mvt = Mvt{.value = 0.5, .sd = 0.04, .source = "own tests"},
+                                .smallestVelocity = 0.04});
+            if (blocks) {
+                log.add(
+                    Block{.name = "Autumn", .first = day(2025, 9, 1), .last = day(2025, 11, 30)});
+                log.add(
+                    Block{.name = "Winter", .first = day(2025, 12, 1), .last = day(2026, 2, 28)});
+                log.add(
+                    Block{.name = "Spring", .first = day(2026, 3, 1), .last = day(2026, 5, 31)});
+            }
+            log.setCheckLoads(cora, lift, {Mass{60'000}});
+            for (const Date date : days)
+                ladder(log, date);
+        });
+    }
+    void ladder(log::Log& log, Date date) const {
+        const SessionId session = log.add(SessionHead{.athlete = cora, .date = date});
+        for (int i = 0; i < 5; ++i)
+            log.add(session, lift,
+                    ladderSet(40 + 10 * i, {1.1 - 0.1 * i + (i % 2 ? 0.01 : -0.01)}));
+    }
+};
+
+} // namespace
+
+class TestOverviewPages : public QObject {
+    Q_OBJECT
+
+    static std::unique_ptr<MainWindow> windowOn(const SmallLog& log) {
+        Surroundings given;
+        given.clock = [] { return day(2026, 5, 11); };
+        auto window = std::make_unique<MainWindow>(given);
+        window->resize(1280, 720);
+        window->show();
+        window->activateWindow();
+        window->openLogFile(QString::fromStdString(log.folder.path().string()));
+        window->workspace()->choose(log.cora, log.lift);
+        QCoreApplication::processEvents();
+        return window;
+    }
+
+private Q_SLOTS:
+    void init() {
+        QTest::failOnWarning(QRegularExpression(u"nan|NaN|QAbstractItemModel|QPainter"_s));
+    }
+
+    void everyCellIsTold_data() {
+        QTest::addColumn<int>("row");
+        QTest::addColumn<int>("block");
+        QTest::addColumn<int>("mark");
+        QTest::addColumn<QString>("figure");
+        QTest::addColumn<QString>("holds"); // in what is read out
+        const auto at = [](const char* name, int row, int block, CellMark mark, const char* figure,
+                           const char* holds) {
+            QTest::newRow(name) << row << block << int(mark) << QString::fromUtf8(figure)
+                                << QString::fromUtf8(holds);
+        };
+        at("the chosen block", 0, 0, CellMark::Figure, "0.980", "read against this block");
+        at("held", 0, 1, CellMark::Held, "1.002", "Against Autumn: held");
+        at("better", 0, 2, CellMark::Better, "1.051", "Against Autumn: better");
+        at("and before that", 0, 2, CellMark::Better, "1.051", "Against Winter flood: unclear");
+        at("worse", 1, 2, CellMark::Worse, "76.5", "−5.7 kg");
+        at("unclear", 1, 1, CellMark::Unclear, "81.6", "shows from");
+        at("not comparable", 2, 1, CellMark::NotComparable, "1.89", "concrete, then rubber");
+        at("not possible", 3, 1, CellMark::NoFigure, "", "no figure, rig under water");
+        at("not tested", 3, 2, CellMark::NoFigure, "", "not tested");
+        at("less is better", 4, 2, CellMark::Better, "3.0", "Against Autumn: better");
+        at("nobody judges a body mass", 5, 1, CellMark::Figure, "72.0", "changed");
+    }
+    void everyCellIsTold() {
+        QFETCH(int, row);
+        QFETCH(int, block);
+        QFETCH(int, mark);
+        QFETCH(QString, figure);
+        QFETCH(QString, holds);
+        MatrixModel model;
+        const QAbstractItemModelTester tester(&model);
+        model.setFigure(matrixFigure(seasonByHand(), LoadUnit::Kilograms));
+        const MatrixCellFigure& cell = model.figure().cells[std::size_t(row)][std::size_t(block)];
+        QCOMPARE(int(cell.mark), mark);
+        QCOMPARE(cell.figure, figure);
+        const QString heard =
+            plain(model.index(row, block).data(Qt::AccessibleTextRole).toString());
+        QVERIFY2(heard.contains(holds), qPrintable(heard));
+        // Nothing is told by its colour or sign alone: the words stand in the cell as well.
+        const QString text = plain(model.index(row, block).data().toString());
+        if (CellMark(mark) != CellMark::Figure)
+            QVERIFY2(text.size() > figure.size() + 2, qPrintable(text));
+        QVERIFY(text != u"unclear"_s);
+    }
+
+    void rightIsBetter() {
+        const auto figure = matrixFigure(seasonByHand(), LoadUnit::Kilograms);
+        const auto& speed = *figure.cells[0][2].step;
+        QVERIFY(qFuzzyCompare(speed.whisker.interval.low, 0.038 / 0.05));
+        const auto& asymmetry = *figure.cells[4][2].step; // -9 to -3.5 %: 3.5 to 9 better, by 3
+        QVERIFY(qFuzzyCompare(asymmetry.whisker.interval.low, 3.5 / 3));
+        QVERIFY(qFuzzyCompare(asymmetry.whisker.interval.high, 3.0));
+        QVERIFY(!figure.cells[5][1].step); // of a body mass
+    }
+
+    void massesInPounds() {
+        const auto figure = matrixFigure(seasonByHand(), LoadUnit::Pounds);
+        QCOMPARE(figure.cells[1][0].figure, u"181.2"_s); // 82.2 kg / 0.45359237
+        QCOMPARE(figure.measures[1].unit, u"lb"_s);
+        QCOMPARE(figure.measures[1].matters, u"±8.8"_s);
+        QCOMPARE(figure.cells[5][0].figure, u"157.6"_s);
+        QVERIFY(plain(figure.measures[0].name).contains(u"88.2 lb"_s));
+        QVERIFY(plain(figure.blocks[1].under).contains(u"154.3 lb"_s));
+        for (const auto& row : matrixTexts(figure).rows)
+            for (const QString& cell : row)
+                QVERIFY2(!plain(cell).contains(u" kg"_s), qPrintable(cell));
+    }
+
+    void signsAreToldApartInGrey() {
+        const MatrixPen pen = matrixPen(look::paperGround(), page::pageFont(12));
+        const auto painted = [&](CellMark mark) {
+            QImage image(40, 40, QImage::Format_ARGB32);
+            image.fill(Qt::white);
+            QPainter painter(&image);
+            paintMark(painter, QRectF(4, 4, 30, 30), mark, pen);
+            painter.end();
+            return image.convertToFormat(QImage::Format_Mono); // shape alone
+        };
+        QVERIFY(painted(CellMark::Better) != painted(CellMark::Worse));
+        QVERIFY(painted(CellMark::Better) != painted(CellMark::Held));
+        QVERIFY(painted(CellMark::Held) != painted(CellMark::Unclear));
+    }
+
+    void arrowKeysWalkTheCells() {
+        Folder folder;
+        Logbook book(log::Log::create(folder.path()));
+        WholeSeasonPage page(book);
+        page.resize(1072, 620);
+        page.show();
+        page.showSeason(askedByHand());
+        MatrixView& view = page.view();
+        view.setFocus();
+        QCOMPARE(view.currentIndex(), view.model()->index(0, 2)); // the last block
+        const auto words = [&] { return plain(labelOf(page, "cellWords").text()); };
+        QVERIFY(words().startsWith(u"Bench pull"_s));
+        QTest::keyClick(&view, Qt::Key_Left);
+        QVERIFY2(words().contains(u"Winter flood: 1.002 m/s"_s), qPrintable(words()));
+        for (int i = 0; i < 3; ++i)
+            QTest::keyClick(&view, Qt::Key_Down);
+        QVERIFY2(words().contains(u"rig under water"_s), qPrintable(words()));
+        QAccessibleInterface* table = QAccessible::queryAccessibleInterface(&view);
+        QVERIFY(table && table->tableInterface());
+        QAccessibleInterface* cell = table->tableInterface()->cellAt(3, 1);
+        QVERIFY(cell);
+        QCOMPARE(plain(cell->text(QAccessible::Name)), words()); // heard is what is seen
+        QTest::keyClick(&view, Qt::Key_Home);
+        QVERIFY(words().contains(u"Autumn"_s));
+    }
+
+    void oneKeyLeadsFromACellToItsAnswer() {
+        Folder folder;
+        Logbook book(log::Log::create(folder.path()));
+        WholeSeasonPage page(book);
+        page.show();
+        page.showSeason(askedByHand());
+        QSignalSpy lift(&page, &TaskPage::liftWanted), compared(&page, &TaskPage::comparisonWanted),
+            session(&page, &TaskPage::sessionWanted), season(&page, &TaskPage::seasonWanted),
+            battery(&page, &TaskPage::batteryWanted), message(&page, &TaskPage::message);
+        MatrixView& view = page.view();
+        const auto key = [&](int row, int block, Qt::Key key) {
+            view.setCurrentIndex(view.model()->index(row, block));
+            QTest::keyClick(&view, key);
+        };
+        key(0, 2, Qt::Key_Return);
+        QCOMPARE(compared.takeFirst(), (QVariantList{QVariant::fromValue(SessionId{10}),
+                                                     QVariant::fromValue(SessionId{30})}));
+        QCOMPARE(lift.takeFirst().first().value<LiftId>(), LiftId{1});
+        key(0, 1, Qt::Key_Space);
+        QCOMPARE(session.takeFirst().first().value<SessionId>(), SessionId{20});
+        key(0, 1, Qt::Key_Period);
+        QCOMPARE(season.takeFirst().last().value<Mass>(), Mass{40'000});
+        key(2, 2, Qt::Key_Enter);
+        QCOMPARE(battery.size(), 1);
+        key(0, 0, Qt::Key_Return); // nothing to compare it with: its session
+        QCOMPARE(session.takeFirst().first().value<SessionId>(), SessionId{10});
+        key(3, 2, Qt::Key_Period);
+        QCOMPARE(message.size(), 1);
+        QVERIFY(season.empty() && compared.empty());
+        view.setCurrentIndex(view.model()->index(5, 1));
+        QVERIFY(!button(page, u"Compare"_s)->isEnabled()); // of a body mass
+        QVERIFY(button(page, u"Its session"_s)->isEnabled());
+    }
+
+    void overviewGroupsByReadingAndSaysWhatIsDue() {
+        Folder folder;
+        Logbook book(log::Log::create(folder.path()));
+        OverviewPage page(book);
+        page.show();
+        answers::SeasonMatrix matrix = seasonByHand();
+        page.showSeason(askedByHand(matrix));
+        const TextTable& table = page.table();
+        QCOMPARE(table.rowCount(), 6);
+        const auto last = [&](int row) { return plain(table.index(row, 5).data().toString()); };
+        QVERIFY(last(0).startsWith(u"better"_s));
+        QVERIFY(last(3).startsWith(u"worse"_s));
+        QVERIFY2(last(4).startsWith(u"no figure: not tested"_s), qPrintable(last(4)));
+        QVERIFY(plain(labelOf(page, "due").text()).contains(u"Isometric pull"_s));
+        QVERIFY(labelOf(page, "due").text().contains(u"last in Autumn"_s));
+        QVERIFY(button(page, u"Put it on the floor"_s)->isVisible());
+        QVERIFY(page.charts().data().charts.size() <= 4);
+        QCOMPARE(page.charts().data().charts.front().points.back().figure, u"1.051"_s);
+        QSignalSpy compared(&page, &TaskPage::comparisonWanted),
+            place(&page, &TaskPage::placeWanted);
+        auto* view = page.findChild<QTableView*>(u"overview"_s);
+        view->selectRow(0);
+        QTest::keyClick(view, Qt::Key_Return);
+        QCOMPARE(compared.size(), 1);
+        button(page, u"Whole season"_s)->click();
+        button(page, u"Put it on the floor"_s)->click();
+        QCOMPARE(place.size(), 2);
+        matrix.rows[3].cells[2] = noCell(NoAnswer::Why::NotPossible, "rig sold");
+        page.showSeason(askedByHand(matrix));
+        QVERIFY(labelOf(page, "missing").text().contains(u"rig sold"_s));
+        QVERIFY(!button(page, u"Put it on the floor"_s)->isVisible());
+    }
+
+    void thePagesFollowTheLogAndTheKeys() {
+        const SmallLog log({day(2025, 10, 1), day(2026, 1, 20), day(2026, 4, 20)});
+        const auto window = windowOn(log);
+        Workspace& work = *window->workspace();
+        QTest::keyClick(window.get(), Qt::Key_M, Qt::ControlModifier);
+        QVERIFY(work.page() == Page::WholeSeason);
+        auto& page = *qobject_cast<WholeSeasonPage*>(work.currentPage());
+        QVERIFY(page.canPrint());
+        QCOMPARE(page.view().figure().blocks.size(), std::size_t(3));
+        // B reads the others against the cell's block; it stays so while the window is open.
+        page.view().setCurrentIndex(page.view().model()->index(0, 1));
+        QTest::keyClick(&page.view(), Qt::Key_B);
+        QCOMPARE(page.view().figure().chosen, std::size_t(1));
+        auto* against = page.findChild<QComboBox*>();
+        QCOMPARE(against->currentText(), u"Winter"_s);
+        QCOMPARE(page.view().currentIndex().column(), 1);
+        // Another window's test is seen.
+        const auto before = page.view().figure().blocks[2].under;
+        {
+            log::Log other = log::Log::open(log.folder.path());
+            log.ladder(other, day(2026, 5, 4));
+        }
+        work.logbook().lookForOthersWrites();
+        QVERIFY(page.view().figure().blocks[2].under != before);
+        QCOMPARE(page.view().figure().chosen, std::size_t(1));
+        // To the comparison and the load's season, with their lift.
+        page.view().setCurrentIndex(page.view().model()->index(0, 2));
+        QTest::keyClick(&page.view(), Qt::Key_Return);
+        QVERIFY(work.page() == Page::Comparison);
+        QTest::keyClick(window.get(), Qt::Key_R, Qt::ControlModifier);
+        QVERIFY(work.page() == Page::Overview);
+        auto* table = work.currentPage()->findChild<QTableView*>(u"overview"_s);
+        table->selectRow(0);
+        for (int row = 0; row < table->model()->rowCount(); ++row)
+            if (plain(table->model()->index(row, 0).data().toString()).contains(u"60 kg"_s))
+                table->selectRow(row);
+        QTest::keyClick(table, Qt::Key_Period);
+        QVERIFY(work.page() == Page::Season);
+        // Nobody else's is shown.
+        QTest::keyClick(window.get(), Qt::Key_M, Qt::ControlModifier);
+        work.choose(log.dov, {});
+        QVERIFY(!page.canPrint());
+        QVERIFY(labelOf(page, "emptyTitle").text().contains(u"Dov"_s));
+        QVERIFY(page.view().figure().empty());
+        work.choose(log.cora, {});
+        QCOMPARE(page.view().figure().chosen, std::size_t(1));
+    }
+
+    void nothingThereSaysWhatToDo_data() {
+        QTest::addColumn<int>("tests");
+        QTest::addColumn<QString>("title");
+        QTest::newRow("no test") << 0 << u"Nothing of Cora yet."_s;
+        QTest::newRow("one test") << 1 << u"One test of Cora: nothing to compare it with yet."_s;
+    }
+    void nothingThereSaysWhatToDo() {
+        QFETCH(int, tests);
+        QFETCH(QString, title);
+        const SmallLog log(std::vector<Date>(std::size_t(tests), day(2025, 10, 1)));
+        const auto window = windowOn(log);
+        for (const Page each : {Page::Overview, Page::WholeSeason}) {
+            window->workspace()->showPage(each);
+            TaskPage& page = *window->workspace()->currentPage();
+            QCOMPARE(labelOf(page, "emptyTitle").text(), title);
+            auto* way = page.findChild<QPushButton*>(u"emptyWay"_s);
+            QVERIFY(way->isVisible());
+            way->click();
+            QVERIFY(window->workspace()->page() == Page::Session);
+        }
+    }
+
+    void twoTestsInNoBlockAreComparedByDay() {
+        const SmallLog log({day(2025, 10, 1), day(2026, 1, 20)}, false);
+        const auto window = windowOn(log);
+        window->workspace()->showPage(Page::Overview);
+        auto& page = *qobject_cast<OverviewPage*>(window->workspace()->currentPage());
+        QVERIFY(page.canPrint());
+        QVERIFY(page.table().rowCount() > 0);
+        QCOMPARE(plain(page.table().headerData(2, Qt::Horizontal).toString()), u"20 Jan 2026"_s);
+    }
+
+    void onePageOfPaper_data() {
+        QTest::addColumn<int>("measures");
+        QTest::addColumn<int>("pages");
+        QTest::newRow("six") << 6 << 1;
+        QTest::newRow("as many as one page holds") << 25 << 1;
+        QTest::newRow("more") << 26 << 2;
+        QTest::newRow("many") << 45 << 2;
+    }
+    void onePageOfPaper() {
+        QFETCH(int, measures);
+        QFETCH(int, pages);
+        answers::SeasonMatrix matrix = seasonByHand();
+        const auto given = matrix.rows;
+        while (int(matrix.rows.size()) < measures) {
+            matrix.rows.push_back(given[matrix.rows.size() % given.size()]);
+            matrix.rows.back().measure.name += " " + std::to_string(matrix.rows.size());
+        }
+        const AskedSeason asked = *askedByHand(matrix).answer;
+        for (const LoadUnit unit : {LoadUnit::Kilograms, LoadUnit::Pounds})
+            for (const QSizeF& paper : {a4, letter}) {
+                const int season = page::pageCount(wholeSeasonPrint(asked, unit), paper);
+                QVERIFY2(season <= pages, qPrintable(QString::number(season)));
+                const int overview =
+                    page::pageCount(overviewPrint(asked, answers::overviewOf(matrix), unit), paper);
+                QVERIFY2(overview <= pages, qPrintable(QString::number(overview)));
+            }
+    }
+
+    void paperHoldsAllThatIsSaid() {
+        Folder folder;
+        Logbook book(log::Log::create(folder.path()));
+        WholeSeasonPage page(book);
+        QVERIFY(!page.canPrint());
+        page.showSeason(askedByHand());
+        QVERIFY(page.canPrint());
+        const auto file = folder.path("whole.pdf");
+        page.writePdfTo(file, QPageSize::A4);
+        QVERIFY_THROWS_EXCEPTION(LogError,
+                                 page.writePdfTo(file, QPageSize::A4)); // never over another
+        const QString paper = flat(
+            run(u"pdftotext"_s, {u"-layout"_s, QString::fromStdString(file.string()), u"-"_s}));
+        for (const QString& part :
+             {u"Cora: whole season"_s, u"Winter flood"_s, u"up to 70 kg"_s, u"1.051"_s, u"better"_s,
+              u"not comparable"_s, u"rig under water"_s, u"heavy plates under water"_s,
+              u"light loads only in winter"_s, u"What such a season can show"_s,
+              u"not clearance to lift"_s})
+            QVERIFY2(paper.contains(part), qPrintable(part + u" is not in\n"_s + paper));
+        OverviewPage overview(book);
+        overview.showSeason(askedByHand());
+        const auto other = folder.path("overview.pdf");
+        overview.writePdfTo(other, QPageSize::A4);
+        const QString told = flat(
+            run(u"pdftotext"_s, {u"-layout"_s, QString::fromStdString(other.string()), u"-"_s}));
+        for (const QString& part : {u"Cora: overview"_s, u"Due"_s, u"1.051"_s, u"no figure"_s})
+            QVERIFY2(told.contains(part), qPrintable(part + u" is not in\n"_s + told));
+    }
+
+    void picturesGoOutTheOneWay() {
+        Folder folder;
+        MatrixView view;
+        view.setFigure(matrixFigure(seasonByHand(), LoadUnit::Kilograms));
+        charts::writePng(view, folder.path("m.png"));
+        charts::writeSvg(view, folder.path("m.svg"), u"Season"_s);
+        QVERIFY(QImage(QString::fromStdString(folder.path("m.png").string())).width() > 1000);
+        QFile svg(QString::fromStdString(folder.path("m.svg").string()));
+        QVERIFY(svg.open(QIODevice::ReadOnly));
+        QVERIFY(svg.readAll().contains("Winter flood"));
+        QCOMPARE(view.figures().rows.size(), std::size_t(6));
+        QCOMPARE(view.figures().headings.size(), 6);
+        StepChartsView charts; // and where there is nothing
+        charts::writePng(charts, folder.path("empty.png"));
+        MatrixView empty;
+        charts::writePng(empty, folder.path("none.png"));
+    }
+};
+
+QTEST_MAIN(TestOverviewPages)
+#include "tst_overviewpages.moc"
