@@ -420,7 +420,7 @@ void TestComparison::sharesStandWithoutTheirCitation() {
              std::string("published day-to-day noise: A study 2018 (from memory)"));
     noise.ownShare = 0.75; // none of it is published any more
     QVERIFY(citationOf(noise).empty());
-    QVERIFY(citationOf({}).empty());
+    QVERIFY(citationOf(DayNoise{}).empty());
 }
 
 /// A smallest change that is published says so; its publication stands behind, once for speed and

@@ -6,7 +6,6 @@
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QStringList>
 
 namespace slopebook::ui {
@@ -21,12 +20,6 @@ struct Attempts {
 };
 
 /// A number as it was typed, with the desktop's decimal mark.
-QString plainNumber(double value) {
-    QLocale locale;
-    locale.setNumberOptions(QLocale::OmitGroupSeparator);
-    return locale.toString(value, 'g', 10);
-}
-
 QString expectedAtLift(LineProblem::Kind kind, LoadUnit unit) {
     using Kind = LineProblem::Kind;
     switch (kind) {
