@@ -282,10 +282,12 @@ std::string sharedLoadsText(const questions::Background& about, const LiftSessio
 }
 
 std::string followText(const questions::Background& about, const Follow& follow,
+                       const std::vector<std::vector<Effort>>& feltOf,
                        std::span<const Stored<BlockId, Block>> blocks, double level) {
     TextTable table({{"Date", Align::Left},
                      {"Block", Align::Left},
                      {"Seen m/s"},
+                     {"RPE"},
                      {"Line m/s"},
                      {percent(level) + " interval"},
                      {"Change"},
@@ -300,6 +302,9 @@ std::string followText(const questions::Background& about, const Follow& follow,
         std::string seen;
         for (const double velocity : each.seen)
             seen += (seen.empty() ? "" : " ") + fixed(velocity, 3);
+        std::string felt;
+        for (const Effort effort : feltOf.at(i))
+            felt += (felt.empty() ? "" : " ") + fixed(effort.value(), effort.halves % 2);
         std::string remark = i == follow.baseline ? "baseline" : "";
         if (each.extrapolated)
             remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
@@ -315,7 +320,7 @@ std::string followText(const questions::Background& about, const Follow& follow,
                                                    : nullptr;
         const auto block = questions::blockOn(blocks, each.session.date);
         const auto& measured = each.session.measuredOneRm;
-        table.row({keyOf(each.session), block ? block->name : "", seen,
+        table.row({keyOf(each.session), block ? block->name : "", seen, felt,
                    each.line ? fixed(*each.line, 3) : "-", shownInterval(each.interval, 3),
                    read ? signedFixed(read->change, 3) : "",
                    read ? signedInterval(read->interval, 3) : "",

@@ -4,6 +4,7 @@
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
 #include "core/log/snapshot.h"
+#include "core/questions/felt.h"
 
 #include <memory>
 
@@ -31,13 +32,14 @@ int runFollow(const FollowOptions& options) {
     const auto follow = questions::followOf(log, about, load, baseline, settings);
     if (!follow)
         return sayNoAnswer(options, follow.why());
+    const auto felt = questions::feltAt(log, about.lift, *follow, settings.plateStep);
     const auto blocks = log.blocks();
     if (options.json) {
         Json json;
-        followJson(json, about, *follow, blocks, settings.level);
+        followJson(json, about, *follow, felt, blocks, settings.level);
         print(json.text());
     } else {
-        print(followText(about, *follow, blocks, settings.level));
+        print(followText(about, *follow, felt, blocks, settings.level));
     }
     return exitDone;
 }

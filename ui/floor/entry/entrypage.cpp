@@ -253,6 +253,8 @@ std::optional<SessionId> EntryPage::session() const {
 
 void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
     const bool otherAthlete = athlete != m_athlete;
+    if (otherAthlete)
+        changeDraft(athlete);
     m_athlete = athlete;
     m_lift = lift;
     if (otherAthlete) {
