@@ -138,7 +138,7 @@ void paintWords(QPainter& painter, const QRectF& box, const MatrixCellFigure& ce
     painter.setPen(reason ? pen.ground.quiet : colourOf(cell.mark, pen.ground));
     const bool low = upper.height() < 2 * pen.lower;
     paintWrapped(painter, upper.adjusted(sign, 0, 0, 0), cell.reading,
-                 reason               ? pen.small
+                 wraps(cell.mark)     ? pen.small
                  : settled(cell.mark) ? strong(pen.body)
                                       : pen.body,
                  wraps(cell.mark) && !low ? 2 : 1);
@@ -201,7 +201,7 @@ double blockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen
     const double head =
         std::max(QFontMetricsF(strong(pen.body)).horizontalAdvance(figure.blocks[block].name),
                  small.horizontalAdvance(figure.blocks[block].under));
-    return std::max(cells, head + 2 * inset * pen.line);
+    return std::ceil(std::max(cells, head + 2 * inset * pen.line)) + 1;
 }
 
 double leastBlockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen) {
