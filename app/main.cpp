@@ -34,6 +34,8 @@ int run(int argc, char** argv) {
     app::addProfile(app, exit);
     app::addCompare(app, exit, pages);
     app::addFollow(app, exit);
+    app::addSeason(app, exit);
+    app::addSquad(app, exit);
     app::addNoise(app, exit);
     app::addPlan(app, exit, pages);
     app::addBattery(app, exit, pages);

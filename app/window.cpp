@@ -39,6 +39,7 @@ ui::Settings readSettings() {
                 1, 60),
             .restTimer = store.value(QLatin1String("window/restTimer"), false).toBool(),
             .unwritten = store.value(QLatin1String("stations/unwritten")).toStringList(),
+            .unwrittenSets = store.value(QLatin1String("session/unwritten")).toStringList(),
             .fingers = store.contains(QLatin1String("window/fingers"))
                            ? std::optional(store.value(QLatin1String("window/fingers")).toBool())
                            : std::nullopt};
@@ -59,6 +60,7 @@ void keepSettings(const ui::Settings& settings) {
         store.setValue(QLatin1String("window/indexFolded"), *settings.indexFolded);
     store.setValue(QLatin1String("window/indexWidth"), settings.indexWidth);
     store.setValue(QLatin1String("stations/unwritten"), settings.unwritten);
+    store.setValue(QLatin1String("session/unwritten"), settings.unwrittenSets);
     if (settings.fingers)
         store.setValue(QLatin1String("window/fingers"), *settings.fingers);
 }

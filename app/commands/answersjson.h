@@ -25,7 +25,9 @@ void comparisonJson(Json& json, const log::Log& log, const questions::Background
 void sharedLoadsJson(Json& json, const questions::Background& about, const LiftSession& from,
                      const LiftSession& to, const NoAnswer& why,
                      const std::vector<answers::SharedLoadChange>& shared);
+/// felt: of its sessions (core/questions/felt.h).
 void followJson(Json& json, const questions::Background& about, const answers::Follow& follow,
+                const std::vector<std::vector<Effort>>& felt,
                 std::span<const Stored<BlockId, Block>> blocks, double level);
 /// {"estimate", ...}, or {"reason"} where there is no 1RM.
 void oneRmJson(Json& json, const Answer<answers::OneRm>& oneRm, double level,

@@ -58,13 +58,20 @@ std::string lineText(const Profile& profile) {
     return text;
 }
 
+/// The notes, and behind them what an MVT is published in.
+std::vector<Note> withCitation(std::vector<Note> notes, const std::optional<Mvt>& mvt) {
+    if (Words cited = mvt ? citationOf(asCited(*mvt)) : Words(); !cited.empty())
+        notes.push_back({Note::Kind::Other, std::move(cited)});
+    return notes;
+}
+
 std::string maximumText(const Profile& profile) {
     std::string text;
     if (profile.mvt) {
         text += "MVT        " + fixed(profile.mvt->value, 3) + " m/s";
         if (profile.mvt->sd)
             text += " (SD " + fixed(*profile.mvt->sd, 3) + ")";
-        text += ", " + english(sourceOf(asCited(*profile.mvt))) + "\n";
+        text += ", " + english(sourceOf(*profile.mvt)) + "\n";
     }
     if (!profile.oneRm)
         return text + "1RM        no estimate: " + english(profile.oneRm.why().reason) + "\n";
@@ -116,7 +123,8 @@ std::string profileText(const log::Log& log, const questions::Background& about,
     if (session.measuredOneRm)
         text += "Measured   " + loadText(kilograms(*session.measuredOneRm)) + " kg lifted\n";
     text += "\n" + pointsText(profile);
-    if (const std::string notes = notesText(profile.notes); !notes.empty())
+    if (const std::string notes = notesText(withCitation(profile.notes, profile.mvt));
+        !notes.empty())
         text += "\n" + notes;
     return text + "\n" + cautionText();
 }
@@ -248,14 +256,26 @@ std::string unsettledText(const Follow& follow) {
 
 std::string comparisonText(const log::Log& log, const questions::Background& about,
                            const Comparison& c) {
+    const bool several = c.ofSeveral();
+    const auto named = [&](const LiftSession& session, const BlockSide* side) {
+        return side ? side->name + " (" +
+                          counted(static_cast<int>(side->sessions.size()), "session") + ")"
+                    : keyOf(session);
+    };
     std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
-                       keyOf(c.from.session) + " against " + keyOf(c.to.session) + "\n\n" +
-                       english(c.sentence) + "\n\n" + sidesText(log, c) + "\n" + changesText(c) +
-                       "\n" + linesText(c) + oneRmChangeText(c) + unsettledText(unsettled(c));
+                       named(c.from.session, several ? &c.blocks->first : nullptr) + " against " +
+                       named(c.to.session, several ? &c.blocks->second : nullptr) + "\n\n" +
+                       english(c.sentence) + "\n\n" +
+                       (several ? "Of each block the session that went heaviest, to show; the "
+                                  "changes below are of all sessions:\n\n"
+                                : "") +
+                       sidesText(log, c) + "\n" + changesText(c) + "\n" +
+                       (several ? "" : linesText(c)) + oneRmChangeText(c) +
+                       unsettledText(unsettled(c));
     if (c.from.mvt)
-        text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " +
-                english(sourceOf(asCited(*c.from.mvt))) + "\n";
-    if (const std::string notes = notesText(c.notes); !notes.empty())
+        text += "MVT: " + fixed(c.from.mvt->value, 3) + " m/s, " + english(sourceOf(*c.from.mvt)) +
+                "\n";
+    if (const std::string notes = notesText(withCitation(c.notes, c.from.mvt)); !notes.empty())
         text += "\n" + notes;
     return text + "\n" + cautionText();
 }
@@ -282,10 +302,12 @@ std::string sharedLoadsText(const questions::Background& about, const LiftSessio
 }
 
 std::string followText(const questions::Background& about, const Follow& follow,
+                       const std::vector<std::vector<Effort>>& feltOf,
                        std::span<const Stored<BlockId, Block>> blocks, double level) {
     TextTable table({{"Date", Align::Left},
                      {"Block", Align::Left},
                      {"Seen m/s"},
+                     {"RPE"},
                      {"Line m/s"},
                      {percent(level) + " interval"},
                      {"Change"},
@@ -300,6 +322,9 @@ std::string followText(const questions::Background& about, const Follow& follow,
         std::string seen;
         for (const double velocity : each.seen)
             seen += (seen.empty() ? "" : " ") + fixed(velocity, 3);
+        std::string felt;
+        for (const Effort effort : feltOf.at(i))
+            felt += (felt.empty() ? "" : " ") + fixed(effort.value(), effort.halves % 2);
         std::string remark = i == follow.baseline ? "baseline" : "";
         if (each.extrapolated)
             remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
@@ -315,7 +340,7 @@ std::string followText(const questions::Background& about, const Follow& follow,
                                                    : nullptr;
         const auto block = questions::blockOn(blocks, each.session.date);
         const auto& measured = each.session.measuredOneRm;
-        table.row({keyOf(each.session), block ? block->name : "", seen,
+        table.row({keyOf(each.session), block ? block->name : "", seen, felt,
                    each.line ? fixed(*each.line, 3) : "-", shownInterval(each.interval, 3),
                    read ? signedFixed(read->change, 3) : "",
                    read ? signedInterval(read->interval, 3) : "",

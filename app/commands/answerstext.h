@@ -23,7 +23,9 @@ std::string comparisonText(const log::Log& log, const questions::Background& abo
 std::string sharedLoadsText(const questions::Background& about, const LiftSession& from,
                             const LiftSession& to, const NoAnswer& why,
                             const std::vector<answers::SharedLoadChange>& shared);
+/// felt: of its sessions (core/questions/felt.h).
 std::string followText(const questions::Background& about, const answers::Follow& follow,
+                       const std::vector<std::vector<Effort>>& felt,
                        std::span<const Stored<BlockId, Block>> blocks, double level);
 std::string noiseText(const log::Log& log, const answers::LiftNoise& noise);
 

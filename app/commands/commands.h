@@ -19,6 +19,8 @@ void addList(CLI::App& app, int& exit);
 void addProfile(CLI::App& app, int& exit);
 void addCompare(CLI::App& app, int& exit, const Pages& pages);
 void addFollow(CLI::App& app, int& exit);
+void addSeason(CLI::App& app, int& exit);
+void addSquad(CLI::App& app, int& exit);
 void addNoise(CLI::App& app, int& exit);
 void addPlan(CLI::App& app, int& exit, const Pages& pages);
 void addBattery(CLI::App& app, int& exit, const Pages& pages);

@@ -5,7 +5,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/outputs.h"
 #include "core/log/snapshot.h"
-#include "core/questions/liftcontext.h"
+#include "core/questions/blockquestions.h"
 
 #include <memory>
 
@@ -19,32 +19,45 @@ struct CompareOptions : About {
     Outputs outputs;
 };
 
+/// No line can judge it: of one session a side what was seen at the loads of both.
+int sayShared(const CompareOptions& options, const log::Log& log,
+              const questions::LiftContext& context, const questions::Background& about,
+              const std::pair<answers::BlockSessions, answers::BlockSessions>& sides,
+              const NoAnswer& why) {
+    const auto &from = sides.first.sessions, &to = sides.second.sessions;
+    if (from.size() != 1 || to.size() != 1 || !options.pdf.empty())
+        return sayNoAnswer(options, why);
+    const auto shared = questions::sharedLoadsOf(log, context, about, from[0], to[0]);
+    if (!shared)
+        return sayNoAnswer(options, why);
+    if (options.json) {
+        Json json;
+        sharedLoadsJson(json, about, from[0], to[0], why, *shared);
+        print(json.text());
+    } else {
+        print(sharedLoadsText(about, from[0], to[0], why, *shared));
+    }
+    return exitDone;
+}
+
 int runCompare(const CompareOptions& options, const Pages& pages) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
     const questions::Background about = background(log, options);
-    const auto from = questions::sessionAt(about.sessions, options.from);
+    const auto from = questions::dayOrBlock(log, about.sessions, options.from);
     if (!from)
         return sayNoAnswer(options, from.why());
-    const auto to = questions::sessionAt(about.sessions, options.to);
+    const auto to = questions::dayOrBlock(log, about.sessions, options.to);
     if (!to)
         return sayNoAnswer(options, to.why());
     const questions::LiftContext context = questions::liftContext(log, about.lift.id);
-    const auto comparison = questions::comparisonOf(log, context, about, *from, *to);
-    if (!comparison) {
-        const auto shared = questions::sharedLoadsOf(log, context, about, *from, *to);
-        if (!shared || !options.pdf.empty())
-            return sayNoAnswer(options, comparison.why());
-        if (options.json) {
-            Json json;
-            sharedLoadsJson(json, about, *from, *to, comparison.why(), *shared);
-            print(json.text());
-        } else {
-            print(sharedLoadsText(about, *from, *to, comparison.why(), *shared));
-        }
-        return exitDone;
-    }
+    const auto comparison = questions::comparisonOfSides(log, context, about, *from, *to);
+    if (!comparison)
+        return sayShared(options, log, context, about,
+                         {questions::sessionsOf(*from, about.sessions),
+                          questions::sessionsOf(*to, about.sessions)},
+                         comparison.why());
     if (!options.pdf.empty())
         pages.comparison(log, about, *comparison, options.outputs.to(options.pdf));
     if (!options.outputs.textToo())
@@ -62,13 +75,16 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
 } // namespace
 
 void addCompare(CLI::App& app, int& exit, const Pages& pages) {
-    auto* command = app.add_subcommand("compare", "Two sessions of a lift: what changed");
+    auto* command =
+        app.add_subcommand("compare", "Two sessions or two blocks of a lift: what changed");
     const auto options = std::make_shared<CompareOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
     command->add_option("--lift", options->lift, "The lift's name")->required();
-    command->add_option("--from", options->from, "Day of the earlier session")->required();
-    command->add_option("--to", options->to, "Day of the later session")->required();
+    command->add_option("--from", options->from, "Day of the earlier session, or a block's name")
+        ->required();
+    command->add_option("--to", options->to, "Day of the later session, or a block's name")
+        ->required();
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--pdf", options->pdf,
                              "Writes the comparison as one page to this file");

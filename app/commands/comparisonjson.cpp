@@ -75,6 +75,24 @@ void sharedLoadsJson(Json& json, const questions::Background& about, const LiftS
     json.endArray().endObject();
 }
 
+namespace {
+
+void blockSideJson(Json& json, const char* name, const BlockSide& side) {
+    json.key(name).object().field("name", side.name);
+    json.key("sessions").array();
+    for (const LiftSession& session : side.sessions)
+        json.value(dateKey(session.date, session.ordinal));
+    json.endArray().key("left_out").array();
+    for (const BlockSide::LeftOut& left : side.leftOut)
+        json.object()
+            .field("date", dateKey(left.session.date, left.session.ordinal))
+            .field("why", english(left.why))
+            .endObject();
+    json.endArray().endObject();
+}
+
+} // namespace
+
 void comparisonJson(Json& json, const log::Log& log, const questions::Background& about,
                     const Comparison& comparison) {
     json.object()
@@ -91,8 +109,8 @@ void comparisonJson(Json& json, const log::Log& log, const questions::Background
         .field("why", why.empty() ? std::nullopt : std::optional(english(why)));
     const auto& bias = comparison.settings.deviceBias;
     json.field("device_bias_taken_off", bias ? std::optional(bias->first) : std::nullopt)
-        .field("residual_sd", std::sqrt(comparison.lines.s2()))
-        .field("df", comparison.lines.df());
+        .field("residual_sd", std::sqrt(comparison.uncertainty.pooled().s2))
+        .field("df", comparison.uncertainty.pooled().df);
     json.key("at").array();
     for (const ChangeAt& at : comparison.at)
         changeJson(json, at);
@@ -106,8 +124,12 @@ void comparisonJson(Json& json, const log::Log& log, const questions::Background
             .endObject();
     else
         json.null();
-    testJson(json, "parallel", comparison.lines.parallel());
-    testJson(json, "coincident", comparison.lines.coincident());
+    if (comparison.ofSeveral()) {
+        json.key("parallel").null().key("coincident").null();
+    } else {
+        testJson(json, "parallel", comparison.lines.parallel());
+        testJson(json, "coincident", comparison.lines.coincident());
+    }
     oneRmChangeJson(json, comparison.oneRm);
     bendJson(json,
              comparison.oneRm && comparison.oneRm->read.reading != Reading::NoFigure
@@ -117,6 +139,12 @@ void comparisonJson(Json& json, const log::Log& log, const questions::Background
     noiseJson(json, comparison.settings.dayNoise);
     json.field("sentence", english(comparison.sentence));
     notesJson(json, comparison.notes);
+    if (comparison.ofSeveral()) {
+        json.key("blocks").object();
+        blockSideJson(json, "from", comparison.blocks->first);
+        blockSideJson(json, "to", comparison.blocks->second);
+        json.endObject();
+    }
     json.endObject();
 }
 

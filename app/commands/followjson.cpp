@@ -16,11 +16,16 @@ std::optional<std::string> blockName(Blocks blocks, Date date) {
     return block ? std::optional(block->name) : std::nullopt;
 }
 
-void followedJson(Json& json, const Followed& each, Blocks blocks, double level) {
+void followedJson(Json& json, const Followed& each, const std::vector<Effort>& felt, Blocks blocks,
+                  double level) {
     json.object().field("date", dateKey(each.session.date, each.session.ordinal));
     json.key("seen").array();
     for (const double velocity : each.seen)
         json.value(velocity);
+    json.endArray();
+    json.key("rpe").array(); // of the sets at the load, in their order
+    for (const Effort effort : felt)
+        json.value(effort.value());
     json.endArray();
     json.field("line", each.line ? std::optional(*each.line) : std::nullopt)
         .field("se", each.se)
@@ -61,6 +66,7 @@ void trendJson(Json& json, const Answer<Trend>& trend) {
 } // namespace
 
 void followJson(Json& json, const questions::Background& about, const Follow& follow,
+                const std::vector<std::vector<Effort>>& felt,
                 std::span<const Stored<BlockId, Block>> blocks, double level) {
     const LiftSession& baseline = follow.sessions.at(follow.baseline).session;
     json.object()
@@ -72,8 +78,8 @@ void followJson(Json& json, const questions::Background& about, const Follow& fo
         .field("smallest_detectable", follow.smallestDetectable);
     trendJson(json, follow.trend);
     json.key("sessions").array();
-    for (const Followed& each : follow.sessions)
-        followedJson(json, each, blocks, level);
+    for (std::size_t i = 0; i < follow.sessions.size(); ++i)
+        followedJson(json, follow.sessions[i], felt.at(i), blocks, level);
     json.endArray();
     json.key("blocks").array();
     for (const auto& [id, block] : blocks)

@@ -45,7 +45,7 @@ void mvtJson(Json& json, const std::optional<Mvt>& mvt) {
     json.object()
         .field("value", mvt->value)
         .field("sd", mvt->sd)
-        .field("source", english(sourceOf(*mvt)))
+        .field("source", english(wholeSourceOf(*mvt)))
         .endObject();
 }
 

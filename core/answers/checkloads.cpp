@@ -212,6 +212,8 @@ std::vector<Note> notesOf(const Follow& f, const ComparisonSettings& settings) {
         notes.push_back({Note::Kind::DayNoiseSource,
                          say("no day-to-day noise is known: no smallest detectable change is "
                              "drawn")});
+    if (own == settings.smallestAt.end() && settings.smallestVelocity)
+        citeSmallest(*settings.smallestVelocity, notes);
     citeDayNoise(settings.dayNoise, notes);
     return notes;
 }

@@ -97,29 +97,36 @@ Words smallestSpeed(const Smallest& m) {
                sourceOf(m));
 }
 
-/// cite: by which each is told, asCited in a note.
-template <class Cite>
-std::vector<Words> smallestBy(const Comparison& c, const Cite& cite) {
+} // namespace
+
+std::vector<Words> smallestWords(const Comparison& c) {
     std::vector<Words> all;
     const bool byLoad = !c.settings.smallestAt.empty();
     if (byLoad)
         all.push_back(say("smallest change that matters, by load: %1",
-                          sourceOf(cite(c.settings.smallestAt.begin()->second))));
+                          sourceOf(c.settings.smallestAt.begin()->second)));
     if (const auto& m = c.settings.smallestVelocity)
         all.push_back(byLoad
                           ? say("smallest change of speed that matters, other loads: %1 m/s (%2)",
-                                figure(m->value, 3), sourceOf(cite(*m)))
-                          : smallestSpeed(cite(*m)));
+                                figure(m->value, 3), sourceOf(*m))
+                          : smallestSpeed(*m));
     if (const auto& m = c.settings.smallestOneRm; m && c.oneRm)
         all.push_back(say("smallest change of the estimated max that matters: %1 (%2)",
-                          massWords(m->value, asEstimate), sourceOf(cite(*m))));
+                          massWords(m->value, asEstimate), sourceOf(*m)));
     return all;
 }
 
-} // namespace
-
-std::vector<Words> smallestWords(const Comparison& c) {
-    return smallestBy(c, [](const Smallest& m) { return m; });
+std::vector<Words> smallestCitations(const Comparison& c) {
+    std::vector<Words> all;
+    const auto add = [&all](const std::optional<Smallest>& smallest) {
+        if (Words words = smallest ? citationOf(*smallest) : Words();
+            !words.empty() && std::ranges::find(all, words) == all.end())
+            all.push_back(std::move(words));
+    };
+    add(c.settings.smallestVelocity);
+    if (c.oneRm)
+        add(c.settings.smallestOneRm);
+    return all;
 }
 
 void citeDayNoise(const DayNoise& noise, std::vector<Note>& notes) {
@@ -128,7 +135,13 @@ void citeDayNoise(const DayNoise& noise, std::vector<Note>& notes) {
 }
 
 Note smallestSpeedNote(const Smallest& smallest) {
-    return {Note::Kind::SmallestSource, smallestSpeed(asCited(smallest))};
+    return {Note::Kind::SmallestSource, smallestSpeed(smallest)};
+}
+
+void citeSmallest(const Smallest& smallest, std::vector<Note>& notes) {
+    Words words = citationOf(asCited(smallest));
+    if (!words.empty() && std::ranges::find(notes, words, &Note::words) == notes.end())
+        notes.push_back({Note::Kind::SmallestSource, std::move(words)});
 }
 
 Note levelNote(double level) {
@@ -145,7 +158,7 @@ std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOn
     noteDevices(c, notes);
     noteConditions(c, notes);
     notes.push_back(dayNoiseNote(c.settings.dayNoise));
-    for (Words& words : smallestBy(c, asCited<Smallest>))
+    for (Words& words : smallestWords(c))
         notes.push_back({Note::Kind::SmallestSource, std::move(words)});
     noteVariances(c, notes);
     notes.insert(notes.end(), std::make_move_iterator(ofTheOneRm.begin()),
@@ -157,6 +170,10 @@ std::vector<Note> comparisonNotes(const Comparison& c, std::vector<Note> ofTheOn
                                       "tests leans one way or the other")});
     if (c.settings.level != 0.95)
         notes.push_back(levelNote(c.settings.level));
+    if (c.settings.smallestVelocity)
+        citeSmallest(*c.settings.smallestVelocity, notes);
+    if (c.settings.smallestOneRm && c.oneRm)
+        citeSmallest(*c.settings.smallestOneRm, notes);
     citeDayNoise(c.settings.dayNoise, notes);
     return notes;
 }

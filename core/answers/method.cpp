@@ -75,9 +75,13 @@ std::vector<Words> sourceWords(const Comparison& c) {
     add(dayNoiseWords(c.settings.dayNoise));
     add(tiltWords(c.settings.dayNoise));
     add(bendSource(c.settings.bend));
-    add(citationOf(c.settings.dayNoise));
     for (Words& smallest : smallestWords(c))
         add(std::move(smallest));
+    if (c.from.mvt)
+        add(citationOf(*c.from.mvt));
+    add(citationOf(c.settings.dayNoise));
+    for (Words& cited : smallestCitations(c))
+        add(std::move(cited));
     return lines;
 }
 

@@ -23,7 +23,7 @@ std::vector<Words> markWords(const Comparison& comparison);
 /// doubt, which interval holds the MVT's own SD, why there is no figure.
 std::vector<Words> maxRemarks(const Comparison& comparison);
 
-/// "0.45 m/s (SD 0.04; published, not yours: ...)".
+/// "0.45 m/s (SD 0.04; published, not yours)"; cited behind (citationOf).
 Words mvtWords(const Mvt& mvt);
 /// Why the line's own end is no estimate: too flat or scattered, or two loads far below it; empty
 /// where it is one.

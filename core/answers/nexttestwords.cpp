@@ -26,6 +26,13 @@ Words ladderWords(LadderForecast::Kind kind) {
     return say("best without a great step");
 }
 
+Words fewLoadsCaution(const LadderForecast& ladder) {
+    return ladder.distinct < 3
+               ? say("Two loads cannot show whether the points bend, and one slip of a set bends "
+                     "the whole line")
+               : Words();
+}
+
 Words canShowWords(const LadderForecast& ladder, bool byOneRm) {
     std::vector<Words> all;
     for (const ChangeForecast& change : ladder.changes) {

@@ -67,6 +67,10 @@ Words aimWords(const Plan& plan) {
                massWords(high, toTenths), listed(std::move(chosen)));
 }
 
+Words drawnOnWords(const PlannedLoad& load) {
+    return load.tested ? Words() : say("Outside the loads of the test: the line drawn on");
+}
+
 std::vector<Words> noShareWords() {
     return {say("A thrown or jumped lift has no 1RM to take a share of: aim at a speed."),
             say("Every load of this set of equipment.")};

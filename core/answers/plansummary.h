@@ -15,6 +15,8 @@ namespace slopebook::answers {
 std::vector<Words> lineAge(Date test, std::optional<Date> today);
 /// The aim and the loads to be built for it, or that every load is shown.
 Words aimWords(const Plan& plan);
+/// That the load lies outside those of the test; empty where it does not.
+Words drawnOnWords(const PlannedLoad& load);
 /// The same where a share of a 1RM was asked of a thrown or jumped lift.
 std::vector<Words> noShareWords();
 /// What the best ladder can be expected to give, its flaws, what two extremes would, the scatter.

@@ -17,7 +17,20 @@ Words sourceOf(const Smallest& smallest) {
     case Smallest::Origin::Published:
         break;
     }
-    return say("published, not yours: %1", smallest.source);
+    return say("published, not yours");
+}
+
+Words citationOf(const Smallest& smallest) {
+    return smallest.origin == Smallest::Origin::Published && !smallest.source.empty()
+               ? say("published smallest change that matters: %1", smallest.source)
+               : Words();
+}
+
+std::vector<Words> smallestTold(const Smallest& smallest) {
+    std::vector<Words> told{say("Smallest change that matters: %1", sourceOf(smallest))};
+    if (Words behind = citationOf(asCited(smallest)); !behind.empty())
+        told.push_back(asSentence(std::move(behind)));
+    return told;
 }
 
 namespace {
@@ -88,7 +101,17 @@ Words sourceOf(const Mvt& mvt) {
     case Mvt::Origin::Published:
         break;
     }
-    return say("published, not yours: %1", mvt.source);
+    return say("published, not yours");
+}
+
+Words citationOf(const Mvt& mvt) {
+    return mvt.origin == Mvt::Origin::Published && !mvt.source.empty()
+               ? say("published MVT: %1", mvt.source)
+               : Words();
+}
+
+Words wholeSourceOf(const Mvt& mvt) {
+    return citationOf(mvt).empty() ? sourceOf(mvt) : say("published, not yours: %1", mvt.source);
 }
 
 bool noneFound(const DayNoise& noise) {

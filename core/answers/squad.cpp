@@ -43,9 +43,39 @@ NoAnswer noSession(const Period& period) {
     return {NoAnswer::Why::NoSuchSession, say("no session of this lift in %1", period.name)};
 }
 
+BlockSessions allIn(const SquadMember& member, const Period& period) {
+    BlockSessions all{.name = period.name};
+    for (const LiftSession& session : member.sessions)
+        if (within(session, period) && !session.points.empty())
+            all.sessions.push_back(session);
+    return all;
+}
+
+/// Of all sessions of two blocks; false where one session stands for each, or no line judges them.
+bool comparedAsBlocks(Compared& c, const Lift& lift, const Period& from, const Period& to,
+                      const std::vector<Mass>& loads, const BlockSettingsOf& ofBlocks,
+                      double level) {
+    if (!ofBlocks || from.nearest || to.nearest)
+        return false;
+    const BlockSessions before = allIn(*c.member, from), after = allIn(*c.member, to);
+    if (before.sessions.size() + after.sessions.size() <= 2)
+        return false;
+    BlockSettings settings = ofBlocks(*c.member, *c.from, *c.to);
+    settings.with.level = level;
+    settings.with.checkLoads = loads;
+    auto comparison = compareBlocks(lift, c.member->mvt, before, after, settings);
+    if (!comparison)
+        return false;
+    c.from = comparison->from.session;
+    c.to = comparison->to.session;
+    c.corrected = comparison->uncertainty.device.value > 0;
+    c.comparison = std::move(comparison);
+    return true;
+}
+
 Compared comparedIn(const Lift& lift, const SquadMember& member, const Period& from,
                     const Period& to, const std::vector<Mass>& loads, const SettingsOf& settingsOf,
-                    double level) {
+                    double level, const BlockSettingsOf& ofBlocks) {
     Compared c{.member = &member,
                .from = sessionFor(member.sessions, from),
                .to = sessionFor(member.sessions, to)};
@@ -53,6 +83,8 @@ Compared comparedIn(const Lift& lift, const SquadMember& member, const Period& f
         c.comparison = noSession(c.from ? to : from);
         return c;
     }
+    if (comparedAsBlocks(c, lift, from, to, loads, ofBlocks, level))
+        return c;
     ComparisonSettings settings = settingsOf(member, *c.from, *c.to);
     settings.level = level;
     settings.checkLoads = loads;
@@ -96,6 +128,7 @@ SquadRow rowAt(const Compared& c, Mass load) {
     }
     const ChangeAt at = changeAt(*c.comparison, load);
     row.extrapolated = at.extrapolated;
+    row.parts = c.comparison->uncertainty.at(kilograms(load));
     const bool own = std::ranges::count(c.member->checkLoads, load) > 0;
     if (at.extrapolated && !own)
         row.read = NoAnswer{NoAnswer::Why::BeyondLoads,
@@ -115,8 +148,10 @@ SquadRow rowOfOneRm(const Compared& c) {
     else if (change->read.reading == Reading::NoFigure && c.comparison->under.notComparable.empty())
         row.read = NoAnswer{NoAnswer::Why::SlopeUncertain,
                             say("a slope is not certain enough to bound the change")};
-    else
+    else {
         row.read = comparable(*c.comparison, change->read);
+        row.parts = c.comparison->uncertainty.ofMax(c.comparison->from.mvt->value);
+    }
     for (const Profile* p : {&c.comparison->from, &c.comparison->to})
         row.extrapolated = row.extrapolated || (p->oneRm && p->oneRm->extrapolatedFar());
     return row;
@@ -211,14 +246,15 @@ int SquadPart::figures() const {
 
 Answer<Squad> squadChange(const Lift& lift, std::span<const SquadMember> members,
                           const Period& from, const Period& to, const std::vector<Mass>& loads,
-                          const SettingsOf& settingsOf, double level) {
+                          const SettingsOf& settingsOf, double level,
+                          const BlockSettingsOf& ofBlocks) {
     if (members.empty())
         return NoAnswer{NoAnswer::Why::TooFewSessions,
                         say("no athlete has a session of this lift")};
     const std::vector<Mass> asked = loads.empty() ? loadsOf(members) : loads;
     std::vector<Compared> compared;
     for (const SquadMember& member : members)
-        compared.push_back(comparedIn(lift, member, from, to, asked, settingsOf, level));
+        compared.push_back(comparedIn(lift, member, from, to, asked, settingsOf, level, ofBlocks));
     Squad squad{.from = from, .to = to, .level = level};
     for (const Mass load : asked) {
         squad.parts.push_back({.load = load});

@@ -2,7 +2,7 @@
 // A whole squad between two dates or training blocks: what one lift did in each athlete.
 #pragma once
 
-#include "core/answers/comparison.h"
+#include "core/answers/blockchange.h"
 #include "core/model/people.h"
 
 #include <functional>
@@ -45,6 +45,7 @@ struct SquadRow {
     Answer<ReadChange> read = NoAnswer{};          ///< with day-to-day noise; or why there is none
     bool extrapolated = false; ///< check load: beyond the loads of both; 1RM: a reach below 0.80
     bool correctedDevice = false, otherDevice = false;
+    std::optional<ChangeParts> parts = {}; ///< what its variance is made of, where lines judge it
     bool asSeen = false; ///< no line can judge it: of what was seen at the load on both days
 };
 
@@ -67,11 +68,18 @@ struct Squad {
 using SettingsOf = std::function<ComparisonSettings(
     const SquadMember& member, const LiftSession& from, const LiftSession& to)>;
 
+/// The same of two blocks from all their sessions.
+using BlockSettingsOf = std::function<BlockSettings(
+    const SquadMember& member, const LiftSession& from, const LiftSession& to)>;
+
 /// loads: those asked of everybody; empty: every check load of any member. A load that is no check
 /// load of an athlete's own and lies beyond the loads of both sessions gets no figure. Refused
-/// with the reason: no members.
+/// with the reason: no members. ofBlocks: where both periods are blocks each athlete's change is of
+/// all their sessions (from and to of a row are then those that went heaviest); none: one session
+/// stands for a block.
 Answer<Squad> squadChange(const Lift& lift, std::span<const SquadMember> members,
                           const Period& from, const Period& to, const std::vector<Mass>& loads,
-                          const SettingsOf& settingsOf, double level = 0.95);
+                          const SettingsOf& settingsOf, double level = 0.95,
+                          const BlockSettingsOf& ofBlocks = {});
 
 } // namespace slopebook::answers

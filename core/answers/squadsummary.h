@@ -21,7 +21,7 @@ Words agreementWords(const AgreementStudy& study, const std::string& first,
 Words noAgreementWords();
 
 /// The day-to-day noise in use and where it comes from, with so many decimals: "0.030 m/s day to
-/// day (published, not yours: ...)".
+/// day (published, not yours)".
 Words inUseWords(const DayNoise& noise, int decimals);
 /// That repeat tests which all differ alike are no error of zero.
 Words noSpreadWords();

@@ -72,6 +72,8 @@ Unsettled unsettled(const std::vector<Mass>& loads,
 
 std::vector<Unsettled> unsettled(const Comparison& comparison) {
     std::vector<Unsettled> groups;
+    if (comparison.ofSeveral()) // asked of one test a side: blocks are more already
+        return groups;
     for (const ChangeAt& at : comparison.at) {
         if (at.read.reading != Reading::Unclear)
             continue;

@@ -31,8 +31,8 @@ public:
         Station station = row.station;
         if (!row.lift.empty())
             station.lift = known(m_lifts, row.lift, row.where, "lift", "a lift of the log");
-        for (const std::string& test : row.tests)
-            station.tests.push_back(known(m_tests, test, row.where, "test", "a test of the log"));
+        for (const auto& [test, where] : row.tests)
+            station.tests.push_back(known(m_tests, test, where, "test", "a test of the log"));
         if (!row.device.empty())
             station.conditions.device = deviceFor(row.device);
         const auto* held = m_stations.find(station.name);

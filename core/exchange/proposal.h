@@ -5,6 +5,7 @@
 #include "core/exchange/facts.h"
 #include "core/exchange/shape.h"
 #include "core/model/errors.h"
+#include "core/model/words.h"
 
 #include <optional>
 #include <string>
@@ -45,5 +46,10 @@ struct Question {
     friend bool operator==(const Question&, const Question&) = default;
 };
 std::vector<Question> openQuestions(const Shape& shape, const FileFacts& facts);
+/// Asked of the coach, with the cell that can be read in two ways.
+Words questionWords(const Question& question, const FileFacts& facts);
+/// Where letters were not UTF-8: that they were read as something else, and what to look at; empty
+/// where they were.
+Words letterCaution(const FileFacts& facts);
 
 } // namespace slopebook::exchange

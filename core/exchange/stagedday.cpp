@@ -51,16 +51,29 @@ void Staging::takeConditions(const Cells& cells, int sessionAt, int liftAt) {
 }
 
 /// Whether the row is one of what was not possible, or of a lift's conditions alone.
-bool Staging::takeNotPossible(const Cells& cells, int sessionAt, int liftAt) {
+bool Staging::holdsNoSet(const Cells& cells) const {
     const bool nothingLifted = !cells.said(TidySet) && !cells.said(TidyLoad) &&
                                !cells.said(TidyRep) && !cells.said(TidyVelocity);
+    return cells.raw(TidyOutcome) == notPossible ||
+           (nothingLifted && !cells.said(TidyOutcome) && saysConditions(cells));
+}
+
+/// What stands in a row of what was not possible, and may not.
+void Staging::requireNotPossible(const Cells& cells) const {
     if (cells.raw(TidyOutcome) != notPossible)
-        return nothingLifted && !cells.said(TidyOutcome) && saysConditions(cells);
+        return;
     for (const Tidy cell : {TidySet, TidyRep, TidyVelocity})
         if (cells.said(cell))
             cells.refuse(cell, "nothing where the load or the lift was not possible");
     if (!cells.said(TidyReason))
         cells.refuse(TidyReason, "why it was not possible");
+}
+
+/// Whether the row holds no set.
+bool Staging::takeNotPossible(const Cells& cells, int sessionAt, int liftAt) {
+    if (cells.raw(TidyOutcome) != notPossible)
+        return holdsNoSet(cells);
+    requireNotPossible(cells);
     gaps.push_back({.session = sessionAt,
                     .lift = liftAt,
                     .load = cells.mass(TidyLoad, storableLoadLimit, loadWanted),

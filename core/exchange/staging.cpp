@@ -148,12 +148,18 @@ void Staging::refuseCells(const Cells& cells, const BadInput& first) {
     look([&] { cells.name(TidyLift); });
     if (cells.said(TidyKind) && !velocityKindFromWord(cells.raw(TidyKind)))
         look([&] { cells.refuse(TidyKind, "mean, propulsive or peak"); });
-    look([&] { need(cells, TidySet, cells.count(TidySet), setNumberExpected); });
-    look([&] {
-        need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadWanted), loadWanted);
-    });
+    const bool noSet = holdsNoSet(cells);
+    if (noSet) {
+        look([&] { requireNotPossible(cells); });
+        look([&] { cells.mass(TidyLoad, storableLoadLimit, loadWanted); });
+    } else {
+        look([&] { need(cells, TidySet, cells.count(TidySet), setNumberExpected); });
+        look([&] {
+            need(cells, TidyLoad, cells.mass(TidyLoad, storableLoadLimit, loadWanted), loadWanted);
+        });
+    }
     look([&] { cells.flag(TidyMaximum); });
-    if (cells.said(TidyRep) || cells.said(TidyVelocity)) {
+    if (!noSet && (cells.said(TidyRep) || cells.said(TidyVelocity))) {
         look([&] { need(cells, TidyRep, cells.count(TidyRep), repNumberExpected); });
         look([&] {
             need(cells, TidyVelocity,

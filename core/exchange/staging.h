@@ -163,6 +163,8 @@ private:
     StagedSet& set(const Cells& cells, int session, int lift);
     void takeRep(const Cells& cells, StagedSet& set);
     bool takeNotPossible(const Cells& cells, int session, int lift);
+    bool holdsNoSet(const Cells& cells) const;
+    void requireNotPossible(const Cells& cells) const;
     void takeOutcome(const Cells& cells, StagedSet& set);
     void finishSet(StagedSet& set);
     void takeBlock(const Cells& cells, Date date);

@@ -69,7 +69,7 @@ std::vector<std::string> StationTables::readStations(const std::filesystem::path
             else if (!cells.said(StationTest))
                 cells.refuse(StationTest, "one more test: the station stands further up");
             if (cells.said(StationTest))
-                held->tests.push_back(cells.name(StationTest));
+                held->tests.emplace_back(cells.name(StationTest), where);
         });
 }
 

@@ -17,8 +17,8 @@ struct StationTables {
     struct StationRow {
         Station station; ///< without what is by name
         std::string lift, device;
-        std::vector<std::string> tests;
-        Where where; ///< of its first row
+        std::vector<std::pair<std::string, Where>> tests; ///< each with its own row
+        Where where;                                      ///< of its first row
     };
     struct RosterRow {
         std::string station;

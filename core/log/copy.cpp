@@ -18,8 +18,8 @@ namespace slopebook::log {
 namespace {
 constexpr int pagesAtOnce = 4096; // of 4 kB: some hundredths of a second
 constexpr int mostBeginnings = 3;
+} // namespace
 
-/// Throws LogError (Damaged) where a copy does not pass SQLite's check.
 void requireWhole(const std::filesystem::path& copy, const std::filesystem::path& of) {
     Connection connection(copy, Connection::Purpose::ReadOnly, std::numeric_limits<int>::max());
     Query check(connection, "PRAGMA integrity_check(1)");
@@ -28,7 +28,6 @@ void requireWhole(const std::filesystem::path& copy, const std::filesystem::path
         throw damagedLog(of, say("its copy does not pass SQLite's check"));
     }
 }
-} // namespace
 
 void copyPages(const Connection& source, const std::filesystem::path& to,
                const Progress& progress) {

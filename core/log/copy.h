@@ -18,6 +18,9 @@ void copyLooking(Connection& source, const std::filesystem::path& target,
                  const std::function<void(const std::filesystem::path& copy)>& look,
                  Existing existing = Existing::Refuse, const Progress& progress = {});
 
+/// Throws LogError (Damaged) where a copy does not pass SQLite's check.
+void requireWhole(const std::filesystem::path& copy, const std::filesystem::path& of);
+
 /// The same of a log of any layout, which throws Damaged when the copy does not pass SQLite's
 /// check.
 void copyVerified(Connection& source, const std::filesystem::path& target,

@@ -72,6 +72,8 @@ std::string columnOf(HistoryColumn column) {
         return ofSets("max(load_g)");
     case HistoryColumn::Measured:
         return ofSets("max(CASE WHEN maximum THEN load_g END)");
+    case HistoryColumn::Note:
+        return "nullif(s.note, '') COLLATE NOCASE";
     case HistoryColumn::Day:
         break;
     }
@@ -85,8 +87,8 @@ std::string orderSql(const HistoryQuestion& question) {
         sql += " AND s.athlete = :athlete";
     if (!question.find.empty()) {
         sql += " AND (instr(s.day, :find)";
-        for (const std::string text : {shownDay, blockOfDay, deviceName, athleteName})
-            sql += " OR instr(fold(" + text + "), :find)";
+        for (const char* text : {shownDay, blockOfDay, deviceName, athleteName, "s.note"})
+            sql += " OR instr(fold(" + std::string(text) + "), :find)";
         sql += ")";
     }
     const std::string way = question.descending ? " DESC" : "";
@@ -132,6 +134,19 @@ std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& quest
         db.fail();
     }
     return order;
+}
+
+std::vector<std::string> sessionNotes(const Log& log, std::span<const SessionId> sessions) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const ReadScope moment(impl.db);
+    std::vector<std::string> notes;
+    notes.reserve(sessions.size());
+    for (const SessionId session : sessions) {
+        Query row(impl.db, "SELECT note FROM sessions WHERE id = ?", session);
+        notes.push_back(impl.next(row) ? row.text(0) : std::string());
+    }
+    return notes;
 }
 
 std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQuestion& question) {

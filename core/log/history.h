@@ -14,7 +14,7 @@
 namespace slopebook::log {
 
 /// What of a session is in its own columns or near them, so that SQLite can order by it.
-enum class HistoryColumn { Day, Athlete, Block, Device, Points, Loads, Measured };
+enum class HistoryColumn { Day, Athlete, Block, Device, Points, Loads, Measured, Note };
 
 struct HistoryQuestion {
     LiftId lift{};
@@ -22,7 +22,8 @@ struct HistoryQuestion {
     HistoryColumn column = HistoryColumn::Day;
     bool descending = true;
     /// Letter case aside, a part of the day (2026-03-14, or 14 Mar 2026 with the months' names
-    /// below) or of the name of the athlete, of the block or of the device. Empty: all.
+    /// below) or of the name of the athlete, of the block or of the device, or of the session's
+    /// note. Empty: all.
     std::string find{};
     std::array<std::string, 12> months{};
 };
@@ -31,6 +32,9 @@ struct HistoryQuestion {
 /// first, then they stand in the order of the athletes' names. What is missing counts as least.
 /// Throws LogError.
 std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& question);
+
+/// What the coach wrote of each of them, in their order. Throws LogError.
+std::vector<std::string> sessionNotes(const Log& log, std::span<const SessionId> sessions);
 
 /// One lift of those sessions, in their order, each verified against its checksum. Throws LogError:
 /// Conflict where one is gone. Those that do not hold the lift are left out.

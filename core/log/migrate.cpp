@@ -10,6 +10,8 @@
 #include "core/log/transaction.h"
 #include "core/model/phrases/log.h"
 
+#include <limits>
+
 namespace slopebook::log {
 
 namespace {
@@ -24,6 +26,9 @@ void requireForeignKeys(Connection& connection) {
         throw damagedLog(connection.file(), say("something in it refers to what is not there"));
 }
 
+/// Another program has brought the log up to date meanwhile.
+struct CameFirst {};
+
 /// Where the copy goes that is made before: the first free name for it.
 std::filesystem::path copyBeforeMigration(const std::filesystem::path& log, int version) {
     const auto name = migrationMark + std::to_string(version);
@@ -32,6 +37,30 @@ std::filesystem::path copyBeforeMigration(const std::filesystem::path& log, int 
     for (int number = 2; std::filesystem::exists(path); ++number)
         path = folder / (name + "-" + std::to_string(number) + log.extension().string());
     return path;
+}
+
+/// False where another program came first: there is nothing left to copy. Two that begin together
+/// both make one, each under a name of its own.
+bool keepCopy(Connection& connection, int version) {
+    const auto look = [&](const std::filesystem::path& copy) {
+        requireWhole(copy, connection.file());
+        Connection held(copy, Connection::Purpose::ReadOnly, std::numeric_limits<int>::max());
+        if (versionOf(held) != version)
+            throw CameFirst();
+    };
+    for (;;) {
+        const auto target = copyBeforeMigration(connection.file(), version);
+        makeFolder(target.parent_path());
+        try {
+            copyLooking(connection, target, look);
+            return true;
+        } catch (const CameFirst&) {
+            return false;
+        } catch (const LogError& error) {
+            if (error.kind() != LogError::Kind::Conflict || !std::filesystem::exists(target))
+                throw;
+        }
+    }
 }
 
 constexpr int lastBeforeTestDays = 4;
@@ -46,9 +75,8 @@ void passTestDays(Connection& connection, const Layout& layout, int from) {
 }
 
 void migrate(Connection& connection, const Layout& layout, int from) {
-    const auto copy = copyBeforeMigration(connection.file(), from);
-    makeFolder(copy.parent_path());
-    copyVerified(connection, copy);
+    if (!keepCopy(connection, from))
+        return;
     // Tables can only be rebuilt while references are not enforced; they are checked at the end.
     connection.execute("PRAGMA foreign_keys = OFF");
     try {
@@ -72,8 +100,12 @@ void migrate(Connection& connection, const Layout& layout, int from) {
 } // namespace
 
 void bringUpToDate(Connection& connection, const Layout& layout) {
-    const int version = versionOf(connection);
-    requireLayout(connection, layout, version);
+    const int version = [&] {
+        const ReadScope moment(connection); // another program may be bringing it up to date
+        const int found = versionOf(connection);
+        requireLayout(connection, layout, found);
+        return found;
+    }();
     if (version == layout.newest())
         return;
     if (connection.readOnly())

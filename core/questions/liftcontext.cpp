@@ -6,6 +6,7 @@
 #include "core/answers/threshold.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
+#include "core/questions/blockquestions.h"
 
 #include <algorithm>
 #include <array>
@@ -357,15 +358,16 @@ Answer<answers::Follow> followOf(const log::Log& log, const LiftContext& context
 
 Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
                                const answers::Period& to, const std::vector<Mass>& loads,
-                               const AskSettings& settings, const Progress& progress) {
+                               const AskSettings& settings, const Progress& progress,
+                               OfABlock ofABlock) {
     tell(progress, 0, 1000);
-    return squadOf(log, liftContext(log, lift), from, to, loads, settings, progress);
+    return squadOf(log, liftContext(log, lift), from, to, loads, settings, progress, ofABlock);
 }
 
 Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                const answers::Period& from, const answers::Period& to,
                                const std::vector<Mass>& loads, const AskSettings& settings,
-                               const Progress& progress) {
+                               const Progress& progress, OfABlock ofABlock) {
     const std::vector<answers::SquadMember> members = squadMembers(log, context.lift, progress);
     std::set<AthleteId> seen;
     const auto compared = [&seen](AthleteId athlete) {
@@ -373,23 +375,33 @@ Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
         return static_cast<std::int64_t>(seen.size()) - 1;
     };
     const auto count = static_cast<std::int64_t>(std::max<std::size_t>(members.size(), 1));
+    const auto aboutOf = [&](const answers::SquadMember& member) {
+        return Background{.athlete = {member.athlete, {.name = member.name}},
+                          .lift = context.lift,
+                          .sessions = member.sessions,
+                          .mvt = member.mvt,
+                          .checkLoads = member.checkLoads,
+                          .bend = answers::bendOf(context.lift.value, member.mvt, member.sessions)};
+    };
     const answers::SettingsOf settingsOf = [&](const answers::SquadMember& member,
                                                const LiftSession& first,
                                                const LiftSession& second) {
         tell(progress, 500 + compared(member.athlete) * 500 / count, 1000);
-        const Background about{
-            .athlete = {member.athlete, {.name = member.name}},
-            .lift = context.lift,
-            .sessions = member.sessions,
-            .mvt = member.mvt,
-            .checkLoads = member.checkLoads,
-            .bend = answers::bendOf(context.lift.value, member.mvt, member.sessions)};
-        auto with = comparisonSettings(context, about, first, second, settings);
+        auto with = comparisonSettings(context, aboutOf(member), first, second, settings);
         with.asManyReps = asManyReps(log, context.lift.value);
         return with;
     };
-    return answers::squadChange(context.lift.value, members, from, to, loads, settingsOf,
-                                settings.level);
+    Background ofMember; // of the one who is compared, whom the settings of blocks ask
+    const answers::BlockSettingsOf ofBlocks = [&](const answers::SquadMember& member,
+                                                  const LiftSession& first,
+                                                  const LiftSession& second) {
+        tell(progress, 500 + compared(member.athlete) * 500 / count, 1000);
+        ofMember = aboutOf(member);
+        return blockSettings(log, context, ofMember, first, second, settings);
+    };
+    return answers::squadChange(
+        context.lift.value, members, from, to, loads, settingsOf, settings.level,
+        ofABlock == OfABlock::AllSessions ? ofBlocks : answers::BlockSettingsOf());
 }
 
 } // namespace slopebook::questions

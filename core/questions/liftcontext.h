@@ -104,12 +104,16 @@ Answer<answers::Follow> followOf(const log::Log& log, const LiftContext& context
 
 /// All athletes that have sessions of the lift. loads: those asked of everybody; empty: each
 /// athlete's check loads. Cancelled where progress says to stop.
+/// What stands for a block in a squad's changes.
+enum class OfABlock { LastSession, AllSessions };
 Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
                                const answers::Period& to, const std::vector<Mass>& loads = {},
-                               const AskSettings& settings = {}, const Progress& progress = {});
+                               const AskSettings& settings = {}, const Progress& progress = {},
+                               OfABlock ofABlock = OfABlock::LastSession);
 Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                const answers::Period& from, const answers::Period& to,
                                const std::vector<Mass>& loads = {},
-                               const AskSettings& settings = {}, const Progress& progress = {});
+                               const AskSettings& settings = {}, const Progress& progress = {},
+                               OfABlock ofABlock = OfABlock::LastSession);
 
 } // namespace slopebook::questions

@@ -115,26 +115,6 @@
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <source>%1 to %2</source>
-        <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>%1 is far from this athlete&apos;s others (%2).</source>
-        <translation>%1 liegt weit von den übrigen Werten dieses Athleten (%2).</translation>
-    </message>
-    <message>
-        <source>%1 is outside what is usual (%2).</source>
-        <translation>%1 liegt außerhalb des Üblichen (%2).</translation>
-    </message>
-    <message>
-        <source>It stands for the contact time in s.</source>
-        <translation>Es steht für die Kontaktzeit in s.</translation>
-    </message>
-    <message>
-        <source>Is %1 meant?</source>
-        <translation>Ist %1 gemeint?</translation>
-    </message>
-    <message>
         <source>Change it, or Enter again takes it as it stands.</source>
         <translation>Ändern, oder noch einmal Enter: Dann gilt es, wie es dasteht.</translation>
     </message>
@@ -327,6 +307,13 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ChartKey</name>
+    <message>
+        <source>not comparable</source>
+        <translation>nicht vergleichbar</translation>
     </message>
 </context>
 <context>
@@ -739,30 +726,6 @@
 <context>
     <name>ImportWords</name>
     <message>
-        <source>In &quot;%1&quot;, does %2 begin with the day, the month or the year?</source>
-        <translation>Beginnt %2 in „%1“ mit dem Tag, dem Monat oder dem Jahr?</translation>
-    </message>
-    <message>
-        <source>Which column is the date, or which day is it for all rows?</source>
-        <translation>Welche Spalte ist das Datum, oder welcher Tag gilt für alle Zeilen?</translation>
-    </message>
-    <message>
-        <source>Which column names the athlete, or who is it in all rows?</source>
-        <translation>Welche Spalte nennt den Athleten, oder wer ist es in allen Zeilen?</translation>
-    </message>
-    <message>
-        <source>Which column names the lift, or which lift is it in all rows?</source>
-        <translation>Welche Spalte nennt die Übung, oder welche Übung ist es in allen Zeilen?</translation>
-    </message>
-    <message>
-        <source>Which column is the load?</source>
-        <translation>Welche Spalte ist die Last?</translation>
-    </message>
-    <message>
-        <source>Which column is the velocity (or which are, side by side)?</source>
-        <translation>Welche Spalte ist die Geschwindigkeit (oder welche sind es, nebeneinander)?</translation>
-    </message>
-    <message>
         <source>Date</source>
         <translation>Datum</translation>
     </message>
@@ -835,14 +798,6 @@
         <translation>Notiz zur Einheit</translation>
     </message>
     <message>
-        <source>In &quot;%1&quot;, is the mark in %2 a decimal mark or one of thousands?</source>
-        <translation>Ist das Zeichen in %2 in „%1“ ein Dezimalzeichen oder ein Tausenderzeichen?</translation>
-    </message>
-    <message>
-        <source>In &quot;%1&quot;, is %2 in cm/s (or in hundredths of m/s), or in m/s?</source>
-        <translation>Ist %2 in „%1“ in cm/s (oder in Hundertstel m/s) oder in m/s?</translation>
-    </message>
-    <message>
         <source>Latin-1 (older files)</source>
         <translation>Latin-1 (ältere Dateien)</translation>
     </message>
@@ -893,6 +848,81 @@
     <message>
         <source>RPE</source>
         <translation>RPE</translation>
+    </message>
+</context>
+<context>
+    <name>MatrixText</name>
+    <message>
+        <source>1 session</source>
+        <translation>1 Einheit</translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation>%1 Einheiten</translation>
+    </message>
+    <message>
+        <source>Against %1: no reading, %2.</source>
+        <translation>Gegen %1: kein Befund, %2.</translation>
+    </message>
+    <message>
+        <source>Against %1: %2, %3 (%4); %5.</source>
+        <translation>Gegen %1: %2, %3 (%4); %5.</translation>
+    </message>
+    <message>
+        <source>Against %1: %2, %3 (%4).</source>
+        <translation>Gegen %1: %2, %3 (%4).</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: no figure, %2.</source>
+        <translation>%1: kein Wert, %2.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3.</source>
+        <translation>%1: %2 aus %3.</translation>
+    </message>
+    <message>
+        <source>Beyond the loads of its sessions.</source>
+        <translation>Jenseits der Lasten seiner Einheiten.</translation>
+    </message>
+    <message>
+        <source>The others are read against this block.</source>
+        <translation>Die anderen werden gegen diesen Block gelesen.</translation>
+    </message>
+    <message>
+        <source>before: %1</source>
+        <translation>davor: %1</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>verändert</translation>
+    </message>
+    <message>
+        <source>%1, up to %2</source>
+        <translation>%1, bis %2</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messgröße</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Matters</source>
+        <translation>Zählt ab</translation>
+    </message>
+    <message>
+        <source>Bar: change against the chosen block with its %1 interval, thick the part that decides “held”, in units of what matters; right is better. Grey: too small to matter. Hatched: not comparable. Arrow: runs on beyond the scale.</source>
+        <translation>Balken: Veränderung gegen den gewählten Block mit ihrem Intervall zu %1, dick der Teil, der über „gehalten“ entscheidet, in Einheiten der kleinsten Veränderung, die zählt; rechts ist besser. Grau: zu klein, um zu zählen. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
     </message>
 </context>
 <context>
@@ -1313,6 +1343,72 @@
     </message>
 </context>
 <context>
+    <name>OverviewPaper</name>
+    <message>
+        <source>%1: overview</source>
+        <translation>%1: Überblick</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Was not possible</source>
+        <translation>War nicht möglich</translation>
+    </message>
+    <message>
+        <source>To beware of</source>
+        <translation>Zu beachten</translation>
+    </message>
+</context>
+<context>
+    <name>OverviewText</name>
+    <message>
+        <source>no reading is made of it</source>
+        <translation>daraus wird kein Befund</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1; since %2</source>
+        <translation>%1; seit %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messgröße</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Veränderung</translation>
+    </message>
+    <message>
+        <source>%1 of the change</source>
+        <translation>%1 der Veränderung</translation>
+    </message>
+    <message>
+        <source>Reading, or why none</source>
+        <translation>Befund, oder warum keiner</translation>
+    </message>
+    <message>
+        <source>Every measure by reading</source>
+        <translation>Jede Messgröße nach Befund</translation>
+    </message>
+</context>
+<context>
     <name>Page</name>
     <message>
         <source>Change from %1 to %2</source>
@@ -1465,6 +1561,10 @@
     <message>
         <source>%1 as if lines were straight</source>
         <translation>%1 als gäbe es keine Krümmung</translation>
+    </message>
+    <message>
+        <source>%1, %2 not lifted</source>
+        <translation>%1, %2 nicht geschafft</translation>
     </message>
 </context>
 <context>
@@ -5742,6 +5842,306 @@
         <source>%1 tests: %2</source>
         <translation>%1 Tests: %2</translation>
     </message>
+    <message>
+        <source>%1: last in %2</source>
+        <translation>%1: zuletzt in %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 sessions made one, by what each says of a load and of days that are alike</source>
+        <translation>%1: %2 Einheiten zu einer gemacht, nach dem, was jede über eine Last sagt, und Tagen, die sich ähneln</translation>
+    </message>
+    <message>
+        <source>%1: %2 is left out (%3)</source>
+        <translation>%1: %2 bleibt weg (%3)</translation>
+    </message>
+    <message>
+        <source>published MVT: %1</source>
+        <translation>veröffentlichte MVT: %1</translation>
+    </message>
+    <message>
+        <source>published smallest change that matters: %1</source>
+        <translation>veröffentlichte kleinste bedeutsame Änderung: %1</translation>
+    </message>
+    <message>
+        <source>Smallest change that matters: %1</source>
+        <translation>Kleinste bedeutsame Änderung: %1</translation>
+    </message>
+    <message>
+        <source>%1 is far from this athlete&apos;s others (%2 to %3).</source>
+        <translation>%1 liegt weit von den übrigen Werten dieses Athleten (%2 bis %3).</translation>
+    </message>
+    <message>
+        <source>%1 is outside what is usual (%2 to %3).</source>
+        <translation>%1 liegt außerhalb des Üblichen (%2 bis %3).</translation>
+    </message>
+    <message>
+        <source>It stands for the contact time in s.</source>
+        <translation>Es steht für die Kontaktzeit in s.</translation>
+    </message>
+    <message>
+        <source>Is %1 meant?</source>
+        <translation>Ist %1 gemeint?</translation>
+    </message>
+    <message>
+        <source>%1 was not lifted today: type a load if it is meant.</source>
+        <translation>%1 wurde heute nicht geschafft: eine Last tippen, wenn sie gemeint ist.</translation>
+    </message>
+    <message>
+        <source>%1 is above the block&apos;s ceiling of %2: type it if it is meant.</source>
+        <translation>%1 liegt über der Lastgrenze des Blocks von %2: Bitte eintippen, wenn es gemeint ist.</translation>
+    </message>
+    <message>
+        <source>%1 is above the estimated 1RM of %2: type it if it is meant.</source>
+        <translation>%1 liegt über dem geschätzten 1RM von %2: Bitte eintippen, wenn es gemeint ist.</translation>
+    </message>
+    <message>
+        <source>No next load:
+%1 was not lifted</source>
+        <translation>Keine nächste Last:
+%1 nicht geschafft</translation>
+    </message>
+    <message>
+        <source>No next load: the ladder&apos;s is above
+the block&apos;s ceiling of %1</source>
+        <translation>Keine nächste Last: die der Lastreihe liegt
+über der Lastgrenze des Blocks von %1</translation>
+    </message>
+    <message>
+        <source>No next load: the ladder&apos;s
+is above the estimated 1RM</source>
+        <translation>Keine nächste Last: die der Leiter
+liegt über dem geschätzten 1RM</translation>
+    </message>
+    <message>
+        <source>Next load %1:
+%2 was not lifted</source>
+        <translation>Nächste Last %1:
+%2 nicht geschafft</translation>
+    </message>
+    <message>
+        <source>%1 was not lifted, and no load is offered under it.</source>
+        <translation>%1 wurde nicht geschafft, und darunter wird keine Last angeboten.</translation>
+    </message>
+    <message>
+        <source>The ladder goes on above the block&apos;s ceiling.</source>
+        <translation>Die Leiter geht über der Lastgrenze des Blocks weiter.</translation>
+    </message>
+    <message>
+        <source>The ladder goes on above the estimated 1RM: type the load if it is meant.</source>
+        <translation>Die Leiter geht über dem geschätzten 1RM weiter: die Last tippen, wenn sie gemeint ist.</translation>
+    </message>
+    <message>
+        <source>No ladder is planned, and there is none of last time.</source>
+        <translation>Es ist keine Leiter geplant, und vom letzten Mal gibt es keine.</translation>
+    </message>
+    <message>
+        <source>%1 was not lifted.</source>
+        <translation>%1 wurde nicht geschafft.</translation>
+    </message>
+    <message>
+        <source>By the ladder of last time.</source>
+        <translation>Nach der Leiter vom letzten Mal.</translation>
+    </message>
+    <message>
+        <source>Two loads cannot show whether the points bend, and one slip of a set bends the whole line</source>
+        <translation>Zwei Lasten können nicht zeigen, ob die Punkte gekrümmt sind, und ein Ausrutscher in einem Satz verbiegt die ganze Gerade</translation>
+    </message>
+    <message>
+        <source>sessions that are not comparable are shown, and take no part in the trend</source>
+        <translation>nicht vergleichbare Einheiten werden gezeigt, gehen aber nicht in den Trend ein</translation>
+    </message>
+    <message>
+        <source>Outside the loads of the test: the line drawn on</source>
+        <translation>Außerhalb der Lasten des Tests: die verlängerte Gerade</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 (leaning up: %2; shows from %3)</source>
+        <translation>%1 (eher nach oben: %2; zeigt sich ab %3)</translation>
+    </message>
+    <message>
+        <source>%1 (leaning down: %2; shows from %3)</source>
+        <translation>%1 (eher nach unten: %2; zeigt sich ab %3)</translation>
+    </message>
+    <message>
+        <source>%1 (%2; shows from %3)</source>
+        <translation>%1 (%2; zeigt sich ab %3)</translation>
+    </message>
+    <message>
+        <source>No measure was made in two of these blocks: nothing can be compared.</source>
+        <translation>Nichts wurde in zwei dieser Blöcke gemessen: Es gibt nichts zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 no change can be read</source>
+        <translation>von %1 zu %2 ist keine Änderung abzulesen</translation>
+    </message>
+    <message>
+        <source>from %1 to %2, %3</source>
+        <translation>von %1 zu %2: %3</translation>
+    </message>
+    <message>
+        <source>Of %1 readings %2 are better or worse; had nothing changed, about %3 would be. All of them taken as one family (Holm), %4 would stand.</source>
+        <translation>Von %1 Aussagen sind %2 besser oder schlechter; hätte sich nichts geändert, wären es etwa %3. Alle als eine Familie genommen (Holm), blieben %4.</translation>
+    </message>
+    <message>
+        <source>1 session lies in none of these blocks</source>
+        <translation>1 Einheit liegt in keinem dieser Blöcke</translation>
+    </message>
+    <message>
+        <source>%1 sessions lie in none of these blocks</source>
+        <translation>%1 Einheiten liegen in keinem dieser Blöcke</translation>
+    </message>
+    <message>
+        <source>a measure&apos;s readings hold together over its blocks at %1 %, not over measures</source>
+        <translation>die Aussagen einer Messgröße gelten über ihre Blöcke zusammen zu %1 %, nicht über die Messgrößen</translation>
+    </message>
+    <message>
+        <source>the days of one block are taken as alike, 0.5 from one to the next; where they are more alike than that, of nothing up to 12 % instead of 5 are read as a change</source>
+        <translation>die Tage eines Blocks gelten als ähnlich, 0,5 von einem zum nächsten; ähneln sie sich mehr, werden von nichts bis zu 12 % statt 5 als Änderung gelesen</translation>
+    </message>
+    <message>
+        <source>Nobody trained otherwise beside this athlete: what changed over a block may be its work, its place in the season, growth, or practice in the tests.</source>
+        <translation>Niemand hat daneben anders trainiert: Was sich über einen Block änderte, kann seine Arbeit sein, sein Platz in der Saison, Wachstum oder Übung in den Tests.</translation>
+    </message>
+    <message>
+        <source>The blocks came in one order: what an earlier one did may show in a later one.</source>
+        <translation>Die Blöcke kamen in einer Reihenfolge: Was ein früherer bewirkte, kann sich in einem späteren zeigen.</translation>
+    </message>
+    <message>
+        <source>More would be shown by going back to the first block&apos;s work, or by a second athlete with the blocks in another order.</source>
+        <translation>Mehr zeigte die Rückkehr zur Arbeit des ersten Blocks oder ein zweiter Athlet mit den Blöcken in anderer Reihenfolge.</translation>
+    </message>
+    <message>
+        <source>better: %1</source>
+        <translation>besser: %1</translation>
+    </message>
+    <message>
+        <source>better: %1 and %2 more</source>
+        <translation>besser: %1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>worse: %1</source>
+        <translation>schlechter: %1</translation>
+    </message>
+    <message>
+        <source>worse: %1 and %2 more</source>
+        <translation>schlechter: %1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>held: %1</source>
+        <translation>gehalten: %1</translation>
+    </message>
+    <message>
+        <source>held: %1 and %2 more</source>
+        <translation>gehalten: %1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>unclear: %1</source>
+        <translation>unklar: %1</translation>
+    </message>
+    <message>
+        <source>unclear: %1 and %2 more</source>
+        <translation>unklar: %1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1, left against right</source>
+        <translation>%1, links gegen rechts</translation>
+    </message>
+    <message>
+        <source>%1, RPE at %2</source>
+        <translation>%1, RPE bei %2</translation>
+    </message>
+    <message>
+        <source>not weighed in this block</source>
+        <translation>in diesem Block nicht gewogen</translation>
+    </message>
+    <message>
+        <source>neither way is better, so no reading is made of it</source>
+        <translation>keine Richtung ist besser, darum wird nichts daraus gelesen</translation>
+    </message>
+    <message>
+        <source>no RPE at this load</source>
+        <translation>kein RPE bei dieser Last</translation>
+    </message>
+    <message>
+        <source>RPE is read by how its own days differ: a block needs several of them</source>
+        <translation>RPE wird daran gelesen, wie sich seine eigenen Tage unterscheiden: Ein Block braucht mehrere davon</translation>
+    </message>
+    <message>
+        <source>not lifted</source>
+        <translation>nicht gehoben</translation>
+    </message>
+    <message>
+        <source>no day held %1, and none has a line to read it off</source>
+        <translation>kein Tag enthielt %1, und keiner hat eine Gerade, um es abzulesen</translation>
+    </message>
+    <message>
+        <source>no day has a line that reaches a max</source>
+        <translation>kein Tag hat eine Gerade, die ein Maximum erreicht</translation>
+    </message>
+    <message>
+        <source>no figure in %1 to count from</source>
+        <translation>keine Zahl in %1, von der aus zu zählen wäre</translation>
+    </message>
+    <message>
+        <source>Over all that was asked %1 of %2 readings are better or worse; had nothing changed, about %3 would be.</source>
+        <translation>Über alles Gefragte sind %1 von %2 Aussagen besser oder schlechter; hätte sich nichts geändert, wären es etwa %3.</translation>
+    </message>
+    <message>
+        <source>Mean change of %1 athletes %2 (%3 to %4): %5. Beyond their own noise their changes differ by an SD of %6.</source>
+        <translation>Mittlere Änderung von %1 Athleten %2 (%3 bis %4): %5. Über ihr eigenes Rauschen hinaus unterscheiden sich ihre Änderungen mit einer SD von %6.</translation>
+    </message>
+    <message>
+        <source>Mean change of %1 athletes %2 (%3 to %4): %5. Their changes differ by no more than their own noise.</source>
+        <translation>Mittlere Änderung von %1 Athleten %2 (%3 bis %4): %5. Ihre Änderungen unterscheiden sich nicht mehr als durch ihr eigenes Rauschen.</translation>
+    </message>
+    <message>
+        <source>Which column is the date, or which day is it for all rows?</source>
+        <translation>Welche Spalte ist das Datum, oder welcher Tag gilt für alle Zeilen?</translation>
+    </message>
+    <message>
+        <source>Which column names the athlete, or who is it in all rows?</source>
+        <translation>Welche Spalte nennt den Athleten, oder wer ist es in allen Zeilen?</translation>
+    </message>
+    <message>
+        <source>Which column names the lift, or which lift is it in all rows?</source>
+        <translation>Welche Spalte nennt die Übung, oder welche Übung ist es in allen Zeilen?</translation>
+    </message>
+    <message>
+        <source>Which column is the load?</source>
+        <translation>Welche Spalte ist die Last?</translation>
+    </message>
+    <message>
+        <source>Which column is the velocity (or which are, side by side)?</source>
+        <translation>Welche Spalte ist die Geschwindigkeit (oder welche sind es, nebeneinander)?</translation>
+    </message>
+    <message>
+        <source>In &quot;%1&quot;, does %2 begin with the day, the month or the year?</source>
+        <translation>Beginnt %2 in „%1“ mit dem Tag, dem Monat oder dem Jahr?</translation>
+    </message>
+    <message>
+        <source>In &quot;%1&quot;, is the mark in %2 a decimal mark or one of thousands?</source>
+        <translation>Ist das Zeichen in %2 in „%1“ ein Dezimalzeichen oder ein Tausenderzeichen?</translation>
+    </message>
+    <message>
+        <source>In &quot;%1&quot;, is %2 in cm/s (or in hundredths of m/s), or in m/s?</source>
+        <translation>Ist %2 in „%1“ in cm/s (oder in Hundertstel m/s) oder in m/s?</translation>
+    </message>
+    <message>
+        <source>The letters are not UTF-8: they are read as Latin-1. Look at the names.</source>
+        <translation>Die Zeichen sind nicht UTF-8: Sie werden als Latin-1 gelesen. Die Namen ansehen.</translation>
+    </message>
+    <message>
+        <source>No session of %1 lies in a training block. Blocks are made under Squad, with their first and last day.</source>
+        <translation>Keine Einheit von %1 liegt in einem Trainingsblock. Blöcke werden unter Kader angelegt, mit erstem und letztem Tag.</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -5796,6 +6196,41 @@
     <message>
         <source>up to %1</source>
         <translation>bis %1</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonAskingText</name>
+    <message>
+        <source>Nothing of %1 yet.</source>
+        <translation>Noch nichts von %1.</translation>
+    </message>
+    <message>
+        <source>Type the first set under Floor. After two tests this page says what changed.</source>
+        <translation>Den ersten Satz unter Halle eintippen. Nach zwei Tests sagt diese Seite, was sich verändert hat.</translation>
+    </message>
+    <message>
+        <source>&amp;Type the first set</source>
+        <translation>Ersten Sa&amp;tz eintippen</translation>
+    </message>
+    <message>
+        <source>One test of %1: nothing to compare it with yet.</source>
+        <translation>Ein Test von %1: noch nichts, womit er zu vergleichen wäre.</translation>
+    </message>
+    <message>
+        <source>After a test on a second day this page says what changed.</source>
+        <translation>Nach einem Test an einem zweiten Tag sagt diese Seite, was sich verändert hat.</translation>
+    </message>
+    <message>
+        <source>&amp;Type the next test</source>
+        <translation>Nächsten &amp;Test eintippen</translation>
+    </message>
+    <message>
+        <source>Choose an athlete.</source>
+        <translation>Einen Athleten wählen.</translation>
+    </message>
+    <message>
+        <source>The list at the left has them all; F9 shows it where it is folded away.</source>
+        <translation>In der Liste links stehen alle; F9 zeigt sie, wo sie zugeklappt ist.</translation>
     </message>
 </context>
 <context>
@@ -5895,6 +6330,14 @@
         <source>Interval, with noise and bend</source>
         <translation>Intervall mit Streuung und Krümmung</translation>
     </message>
+    <message>
+        <source>Felt at the load (RPE): %1</source>
+        <translation>Gefühlt bei der Last (RPE): %1</translation>
+    </message>
+    <message>
+        <source>RPE</source>
+        <translation>RPE</translation>
+    </message>
 </context>
 <context>
     <name>SeasonWords</name>
@@ -5953,6 +6396,10 @@
     <message>
         <source>Measured 1RM (%1)</source>
         <translation>Gemessenes 1RM (%1)</translation>
+    </message>
+    <message>
+        <source>RPE</source>
+        <translation>RPE</translation>
     </message>
 </context>
 <context>
@@ -6156,6 +6603,10 @@
         <source>Reading</source>
         <translation>Befund</translation>
     </message>
+    <message>
+        <source>not comparable</source>
+        <translation>nicht vergleichbar</translation>
+    </message>
 </context>
 <context>
     <name>SquadPaper</name>
@@ -6235,10 +6686,6 @@
         <translation>Befund</translation>
     </message>
     <message>
-        <source>Smallest change that matters: %1</source>
-        <translation>Kleinste bedeutsame Änderung: %1</translation>
-    </message>
-    <message>
         <source>Smallest</source>
         <translation>Kleinste</translation>
     </message>
@@ -6292,30 +6739,6 @@
     <message>
         <source>%1 of %2 attempts done.</source>
         <translation>%1 von %2 Versuchen gemacht.</translation>
-    </message>
-    <message>
-        <source>%1 was not lifted, and no load is offered under it.</source>
-        <translation>%1 wurde nicht geschafft, und darunter wird keine Last angeboten.</translation>
-    </message>
-    <message>
-        <source>The ladder goes on above the block&apos;s ceiling.</source>
-        <translation>Die Leiter geht über der Obergrenze des Blocks weiter.</translation>
-    </message>
-    <message>
-        <source>The ladder goes on above the estimated 1RM: type the load if it is meant.</source>
-        <translation>Die Leiter geht über dem geschätzten 1RM weiter: die Last tippen, wenn sie gemeint ist.</translation>
-    </message>
-    <message>
-        <source>No ladder is planned, and there is none of last time.</source>
-        <translation>Es ist keine Leiter geplant, und vom letzten Mal gibt es keine.</translation>
-    </message>
-    <message>
-        <source>%1 was not lifted.</source>
-        <translation>%1 wurde nicht geschafft.</translation>
-    </message>
-    <message>
-        <source>By the ladder of last time.</source>
-        <translation>Nach der Leiter vom letzten Mal.</translation>
     </message>
     <message>
         <source>not possible</source>
@@ -6377,6 +6800,29 @@
         <source>d MMM yyyy</source>
         <extracomment>how a date is written, in QLocale&apos;s letters; German: d. MMM yyyy</extracomment>
         <translation>d. MMM yyyy</translation>
+    </message>
+</context>
+<context>
+    <name>WholeSeasonText</name>
+    <message>
+        <source>%1: whole season, %2 to %3</source>
+        <translation>%1: ganze Saison, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>To beware of</source>
+        <translation>Zu beachten</translation>
+    </message>
+    <message>
+        <source>What such a season can show, and what it cannot</source>
+        <translation>Was eine solche Saison zeigen kann und was nicht</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: whole season</source>
+        <translation>%1: ganze Saison</translation>
     </message>
 </context>
 <context>
@@ -6694,6 +7140,18 @@
     <message>
         <source>The conditions of the tests are taken over from %1: change what differs.</source>
         <translation>Die Bedingungen der Tests sind vom %1 übernommen: ändern Sie, was abweicht.</translation>
+    </message>
+    <message>
+        <source>a reason, and this day is read against no other</source>
+        <translation>ein Grund, und dieser Tag wird mit keinem anderen verglichen</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Not comparable, because</source>
+        <translation>Nicht vergleichbar, weil</translation>
     </message>
 </context>
 <context>
@@ -7095,6 +7553,29 @@
     </message>
 </context>
 <context>
+    <name>slopebook::ui::BodyField</name>
+    <message>
+        <source>&amp;Body, %1</source>
+        <translation>&amp;Körper, %1</translation>
+    </message>
+    <message>
+        <source>Body mass, %1</source>
+        <translation>Körpermasse, %1</translation>
+    </message>
+    <message>
+        <source>Of this athlete on this day, without what is added</source>
+        <translation>Dieses Athleten an diesem Tag, ohne Zusatzlast</translation>
+    </message>
+    <message>
+        <source>a body mass of %1</source>
+        <translation>eine Körpermasse von %1</translation>
+    </message>
+    <message>
+        <source>%1, such as 74.5, or nothing</source>
+        <translation>%1, etwa 74,5, oder nichts</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::CheckLoadsDialog</name>
     <message>
         <source>Check loads</source>
@@ -7372,24 +7853,12 @@
         <translation>Geschwindigkeiten aus einer Messkurve: die Last davor eingeben, dann Enter.</translation>
     </message>
     <message>
-        <source>%1 is above the estimated 1RM of %2: type it if it is meant.</source>
-        <translation>%1 liegt über dem geschätzten 1RM von %2: Bitte eintippen, wenn es gemeint ist.</translation>
-    </message>
-    <message>
         <source>Set %1 of what was pasted: </source>
         <translation>Satz %1 des Eingefügten: </translation>
     </message>
     <message>
-        <source>%1 is above the block&apos;s ceiling of %2: type it if it is meant.</source>
-        <translation>%1 liegt über der Lastgrenze des Blocks von %2: Bitte eintippen, wenn es gemeint ist.</translation>
-    </message>
-    <message>
         <source>What was not possible is typed on its own.</source>
         <translation>Was nicht möglich war, wird für sich getippt.</translation>
-    </message>
-    <message>
-        <source>%1 was not lifted today: type a load if it is meant.</source>
-        <translation>%1 wurde heute nicht geschafft: eine Last tippen, wenn sie gemeint ist.</translation>
     </message>
     <message>
         <source>Load in %1, each rep&apos;s speed in m/s, Enter.  -: not lifted.  @8: effort.  Up: next load.  !: true maximum.  x: left out.  # note.</source>
@@ -7483,12 +7952,6 @@
         <translation>Nächste Last %1</translation>
     </message>
     <message>
-        <source>No next load: the ladder&apos;s
-is above the estimated 1RM</source>
-        <translation>Keine nächste Last: die der Leiter
-liegt über dem geschätzten 1RM</translation>
-    </message>
-    <message>
         <source>Next load %1,
 a maximum attempt</source>
         <translation>Nächste Last %1,
@@ -7519,26 +7982,8 @@ ein Maximalversuch</translation>
         <translation>eine neue Einheit</translation>
     </message>
     <message>
-        <source>No next load: the ladder&apos;s is above
-the block&apos;s ceiling of %1</source>
-        <translation>Keine nächste Last: die der Lastreihe liegt
-über der Lastgrenze des Blocks von %1</translation>
-    </message>
-    <message>
         <source>Sets taken: %1, for %2.</source>
         <translation>Übernommene Sätze: %1, für %2.</translation>
-    </message>
-    <message>
-        <source>Next load %1:
-%2 was not lifted</source>
-        <translation>Nächste Last %1:
-%2 nicht geschafft</translation>
-    </message>
-    <message>
-        <source>No next load:
-%1 was not lifted</source>
-        <translation>Keine nächste Last:
-%1 nicht geschafft</translation>
     </message>
     <message>
         <source>note what was not possible</source>
@@ -7998,6 +8443,14 @@ the block&apos;s ceiling of %1</source>
         <source>Lightest and heaviest load, and what was tried above it</source>
         <translation>Leichteste und schwerste Last, und was darüber versucht wurde</translation>
     </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>What was written of the session</source>
+        <translation>Was zur Einheit notiert wurde</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::HistoryPage</name>
@@ -8032,10 +8485,6 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>The session of %1 also holds sets of: %2. Delete all of it? Undo brings it back.</source>
         <translation>Die Einheit vom %1 enthält auch Sätze von: %2. Alles löschen? Rückgängig holt sie zurück.</translation>
-    </message>
-    <message>
-        <source>Find a date, block or device</source>
-        <translation>Datum, Block oder Messgerät suchen</translation>
     </message>
     <message>
         <source>Find a session</source>
@@ -8086,16 +8535,20 @@ the block&apos;s ceiling of %1</source>
         <translation>A&amp;nzeigen</translation>
     </message>
     <message>
-        <source>No session with that in its date, block or device.</source>
-        <translation>Keine Einheit, in deren Datum, Block oder Messgerät das vorkommt.</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
     <message>
         <source>Fi&amp;nd</source>
         <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Find a date, block, device or note</source>
+        <translation>Datum, Block, Messgerät oder Notiz suchen</translation>
+    </message>
+    <message>
+        <source>No session with that in its date, block, device or note.</source>
+        <translation>Keine Einheit, in deren Datum, Block, Messgerät oder Notiz das vorkommt.</translation>
     </message>
 </context>
 <context>
@@ -8308,6 +8761,14 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Expected a change in %1, such as 2.5, or nothing.</source>
         <translation>Erwartet: eine Änderung in %1, etwa 2.5, oder nichts.</translation>
+    </message>
+    <message>
+        <source>its load is what is added and the body&apos;s own mass</source>
+        <translation>die Last ist die Zusatzlast und die eigene Körpermasse</translation>
+    </message>
+    <message>
+        <source>Mo&amp;ves the body</source>
+        <translation>Be&amp;wegt den Körper</translation>
     </message>
 </context>
 <context>
@@ -8636,6 +9097,13 @@ the block&apos;s ceiling of %1</source>
     </message>
 </context>
 <context>
+    <name>slopebook::ui::MatrixView</name>
+    <message>
+        <source>All measures by training blocks</source>
+        <translation>Alle Messgrößen nach Trainingsblöcken</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::MessageBar</name>
     <message>
         <source>Message</source>
@@ -8795,6 +9263,105 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Repeat &amp;tests used</source>
         <translation>Ve&amp;rwendete Wiederholungstests</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::OverviewPage</name>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Put it on the &amp;floor</source>
+        <translation>In die Halle da&amp;mit</translation>
+    </message>
+    <message>
+        <source>Was not possible</source>
+        <translation>War nicht möglich</translation>
+    </message>
+    <message>
+        <source>The stations, where it can be tested</source>
+        <translation>Die Stationen, wo es getestet werden kann</translation>
+    </message>
+    <message>
+        <source>What is due, and what was not possible</source>
+        <translation>Was fällig ist und was nicht möglich war</translation>
+    </message>
+    <message>
+        <source>Co&amp;mpare</source>
+        <translation>Verglei&amp;chen</translation>
+    </message>
+    <message>
+        <source>The comparison behind the line; Enter in the table</source>
+        <translation>Der Vergleich hinter der Zeile; Eingabetaste in der Tabelle</translation>
+    </message>
+    <message>
+        <source>Its &amp;session</source>
+        <translation>Ihre &amp;Einheit</translation>
+    </message>
+    <message>
+        <source>The last session behind the line; the space bar in the table</source>
+        <translation>Die letzte Einheit hinter der Zeile; Leertaste in der Tabelle</translation>
+    </message>
+    <message>
+        <source>Load thro&amp;ugh the season</source>
+        <translation>&amp;Last im Verlauf</translation>
+    </message>
+    <message>
+        <source>Each session at that load; a full stop in the table</source>
+        <translation>Jede Einheit mit dieser Last; Punkt in der Tabelle</translation>
+    </message>
+    <message>
+        <source>&amp;Whole season</source>
+        <translation>Gan&amp;ze Saison</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>Save P&amp;DF…</source>
+        <translation>PD&amp;F speichern…</translation>
+    </message>
+    <message>
+        <source>Block that is looked back to</source>
+        <translation>Block, auf den zurückgeblickt wird</translation>
+    </message>
+    <message>
+        <source>S&amp;ince</source>
+        <translation>Sei&amp;t</translation>
+    </message>
+    <message>
+        <source>What chance alone would give</source>
+        <translation>Was der Zufall allein ergäbe</translation>
+    </message>
+    <message>
+        <source>Nothing: all that was measured before was measured again.</source>
+        <translation>Nichts: Alles, was zuvor gemessen wurde, wurde wieder gemessen.</translation>
+    </message>
+    <message>
+        <source>To beware of: 1 thing, told with the whole season.</source>
+        <translation>Zu beachten: 1 Punkt, steht bei der ganzen Saison.</translation>
+    </message>
+    <message>
+        <source>To beware of: %1 things, told with the whole season.</source>
+        <translation>Zu beachten: %1 Punkte, stehen bei der ganzen Saison.</translation>
+    </message>
+    <message>
+        <source>That measure is of no load: there is no season of it.</source>
+        <translation>Diese Messgröße gehört zu keiner Last: Es gibt keinen Verlauf davon.</translation>
+    </message>
+    <message>
+        <source>Save the overview as PDF</source>
+        <translation>Überblick als PDF speichern</translation>
+    </message>
+    <message>
+        <source>%1 overview</source>
+        <translation>%1 Überblick</translation>
+    </message>
+    <message>
+        <source>The page as it is printed</source>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
 </context>
 <context>
@@ -9066,10 +9633,6 @@ the block&apos;s ceiling of %1</source>
         <translation>± %1 (Geraden ± %2)</translation>
     </message>
     <message>
-        <source>Two loads cannot show whether the points bend, and one slip of a set bends the whole line</source>
-        <translation>Zwei Lasten können nicht zeigen, ob die Punkte gekrümmt sind, und ein Ausrutscher in einem Satz verbiegt die ganze Gerade</translation>
-    </message>
-    <message>
         <source>#</source>
         <translation>#</translation>
     </message>
@@ -9104,10 +9667,6 @@ the block&apos;s ceiling of %1</source>
 </context>
 <context>
     <name>slopebook::ui::PlanModel</name>
-    <message>
-        <source>Outside the loads of the test: the line drawn on</source>
-        <translation>Außerhalb der Lasten des Tests: die verlängerte Gerade</translation>
-    </message>
     <message>
         <source>chosen</source>
         <translation>gewählt</translation>
@@ -9685,6 +10244,26 @@ the block&apos;s ceiling of %1</source>
         <source>Nothing was changed.</source>
         <translation>Es wurde nichts geändert.</translation>
     </message>
+    <message>
+        <source>&amp;Surface</source>
+        <translation>&amp;Untergrund</translation>
+    </message>
+    <message>
+        <source>&amp;Footwear</source>
+        <translation>&amp;Schuhwerk</translation>
+    </message>
+    <message>
+        <source>Techni&amp;que</source>
+        <translation>Te&amp;chnik</translation>
+    </message>
+    <message>
+        <source>Not compara&amp;ble, because</source>
+        <translation>&amp;Nicht vergleichbar, weil</translation>
+    </message>
+    <message>
+        <source>With a reason here, no day of %1 is read against this one.</source>
+        <translation>Mit einem Grund hier wird kein Tag von %1 mit diesem verglichen.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SetDialog</name>
@@ -9996,6 +10575,37 @@ the block&apos;s ceiling of %1</source>
     </message>
 </context>
 <context>
+    <name>slopebook::ui::SplitOffer</name>
+    <message>
+        <source>Two sessions of one day</source>
+        <translation>Zwei Einheiten eines Tages</translation>
+    </message>
+    <message>
+        <source>Join them</source>
+        <translation>Zusammenlegen</translation>
+    </message>
+    <message>
+        <source>One session, in which each lift and test keeps its device. Undo parts them again.</source>
+        <translation>Eine Einheit, in der jede Übung und jeder Test sein Gerät behält. Rückgängig trennt sie wieder.</translation>
+    </message>
+    <message>
+        <source>Leave them</source>
+        <translation>So lassen</translation>
+    </message>
+    <message>
+        <source>They stay two, and it is not asked again while this log is open.</source>
+        <translation>Es bleiben zwei, und solange dieses Protokoll offen ist, wird nicht mehr gefragt.</translation>
+    </message>
+    <message>
+        <source>Two sessions of %1 differ only by their device: are they one?</source>
+        <translation>Zwei Einheiten vom %1 unterscheiden sich nur im Gerät: Sind sie eine?</translation>
+    </message>
+    <message>
+        <source>One session now, each lift and test with its device. Undo parts them again.</source>
+        <translation>Jetzt eine Einheit, jede Übung und jeder Test mit seinem Gerät. Rückgängig trennt sie wieder.</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::SquadPage</name>
     <message>
         <source>Earlier</source>
@@ -10196,6 +10806,14 @@ the block&apos;s ceiling of %1</source>
         <source>Expected a name, such as Rack 1.</source>
         <translation>Erwartet: ein Name, etwa Gestell 1.</translation>
     </message>
+    <message>
+        <source>Not compara&amp;ble, because</source>
+        <translation>&amp;Nicht vergleichbar, weil</translation>
+    </message>
+    <message>
+        <source>With a reason here, what is measured at it stands beside no other day.</source>
+        <translation>Mit einem Grund hier steht, was an ihr gemessen wird, neben keinem anderen Tag.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::StationPage</name>
@@ -10371,6 +10989,33 @@ the block&apos;s ceiling of %1</source>
         <source>Line of the station</source>
         <translation>Zeile der Station</translation>
     </message>
+    <message>
+        <source>No body mass of today yet: without it this lift&apos;s sets are on no line.</source>
+        <translation>Noch keine Körpermasse von heute: Ohne sie liegen die Sätze dieser Übung auf keiner Geraden.</translation>
+    </message>
+    <message>
+        <source>Goes in with the first set of %1.</source>
+        <translation>Kommt mit dem ersten Satz von %1 hinein.</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::StepChartsView</name>
+    <message>
+        <source>grey: too small to matter</source>
+        <translation>grau: zu klein, um zu zählen</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messgröße</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Befund</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::Strip</name>
@@ -10452,10 +11097,6 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>A table with these headings was taken in before: its columns are set as then.</source>
         <translation>Eine Tabelle mit diesen Überschriften wurde schon einmal übernommen: Ihre Spalten sind eingestellt wie damals.</translation>
-    </message>
-    <message>
-        <source>The letters are not UTF-8: they are read as Latin-1. Look at the names.</source>
-        <translation>Die Zeichen sind nicht UTF-8: Sie werden als Latin-1 gelesen. Die Namen ansehen.</translation>
     </message>
     <message>
         <source>A workbook comes in by copying its cells and pasting them here, or saved as CSV.</source>
@@ -11025,6 +11666,97 @@ the block&apos;s ceiling of %1</source>
     </message>
 </context>
 <context>
+    <name>slopebook::ui::WholeSeasonPage</name>
+    <message>
+        <source>To beware of</source>
+        <translation>Zu beachten</translation>
+    </message>
+    <message>
+        <source>What such a season can show, and what it cannot</source>
+        <translation>Was eine solche Saison zeigen kann und was nicht</translation>
+    </message>
+    <message>
+        <source>What chance alone would give</source>
+        <translation>Was der Zufall allein ergäbe</translation>
+    </message>
+    <message>
+        <source>To beware of, and what such a season can show</source>
+        <translation>Zu beachten, und was eine solche Saison zeigen kann</translation>
+    </message>
+    <message>
+        <source>Block that the others are read against</source>
+        <translation>Block, gegen den die anderen gelesen werden</translation>
+    </message>
+    <message>
+        <source>Aga&amp;inst</source>
+        <translation>Gege&amp;n</translation>
+    </message>
+    <message>
+        <source>The chosen cell</source>
+        <translation>Die gewählte Zelle</translation>
+    </message>
+    <message>
+        <source>Co&amp;mpare</source>
+        <translation>Verglei&amp;chen</translation>
+    </message>
+    <message>
+        <source>The comparison behind the cell; Enter in the table</source>
+        <translation>Der Vergleich hinter der Zelle; Eingabetaste in der Tabelle</translation>
+    </message>
+    <message>
+        <source>Its &amp;session</source>
+        <translation>Ihre &amp;Einheit</translation>
+    </message>
+    <message>
+        <source>The last session behind the cell; the space bar in the table</source>
+        <translation>Die letzte Einheit hinter der Zelle; Leertaste in der Tabelle</translation>
+    </message>
+    <message>
+        <source>Load thro&amp;ugh the season</source>
+        <translation>&amp;Last im Verlauf</translation>
+    </message>
+    <message>
+        <source>Each session at that load; a full stop in the table</source>
+        <translation>Jede Einheit mit dieser Last; Punkt in der Tabelle</translation>
+    </message>
+    <message>
+        <source>Read &amp;against it</source>
+        <translation>Dagegen le&amp;sen</translation>
+    </message>
+    <message>
+        <source>The other blocks against the cell&apos;s; B in the table</source>
+        <translation>Die anderen Blöcke gegen den der Zelle; B in der Tabelle</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt preview…</source>
+        <translation>Druckvorschau…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>Save P&amp;DF…</source>
+        <translation>PD&amp;F speichern…</translation>
+    </message>
+    <message>
+        <source>Nothing was measured there.</source>
+        <translation>Dort wurde nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>Save the whole season as PDF</source>
+        <translation>Ganze Saison als PDF speichern</translation>
+    </message>
+    <message>
+        <source>%1 whole season</source>
+        <translation>%1 ganze Saison</translation>
+    </message>
+    <message>
+        <source>The page as it is printed</source>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::Workspace</name>
     <message>
         <source>Session</source>
@@ -11117,6 +11849,14 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>Stations</source>
         <translation>Stationen</translation>
+    </message>
+    <message>
+        <source>Overview</source>
+        <translation>Überblick</translation>
+    </message>
+    <message>
+        <source>Whole season</source>
+        <translation>Ganze Saison</translation>
     </message>
 </context>
 <context>
@@ -11324,6 +12064,10 @@ the block&apos;s ceiling of %1</source>
     <message>
         <source>%1 not lifted</source>
         <translation>%1 nicht geschafft</translation>
+    </message>
+    <message>
+        <source>not comparable</source>
+        <translation>nicht vergleichbar</translation>
     </message>
 </context>
 <context>

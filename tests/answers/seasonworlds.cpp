@@ -45,14 +45,14 @@ private:
         const double shipped = 0.025; // m/s, whatever the lift: the rule is of its multiples
         const double sd =
             shipped * std::exp(m_world.tau * normal() - m_world.tau * m_world.tau / 2);
-        double level = normal();
+        double level = 0;
         const double rest = std::sqrt(1 - m_world.phi * m_world.phi);
         int day = 0;
         for (int b = 0; b < blocks; ++b) {
             BlockSessions block{.name = "Block " + std::to_string(b + 1)};
             for (int k = 0; k < m_world.sessions; ++k) {
-                if (day > 0)
-                    level = m_world.phi * level + rest * normal();
+                // Blocks lie weeks apart: days are alike within one.
+                level = k == 0 ? normal() : m_world.phi * level + rest * normal();
                 const double along = m_world.sessions > 1 ? k / (m_world.sessions - 1.0) - 0.5 : 0;
                 const double shift =
                     sd * level + m_world.trend * along + (b == blocks - 1 ? m_world.gain : 0);

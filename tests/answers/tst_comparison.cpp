@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/comparison.h"
+#include "core/answers/comparisonnotes.h"
 #include "core/answers/sources.h"
 #include "core/model/errors.h"
 #include "tests/answers/builders.h"
@@ -75,6 +76,7 @@ private Q_SLOTS:
     void noteOfNoiseSource_data();
     void noteOfNoiseSource();
     void sharesStandWithoutTheirCitation();
+    void smallestChangesAreCitedBehind();
     void order();
 };
 
@@ -418,7 +420,32 @@ void TestComparison::sharesStandWithoutTheirCitation() {
              std::string("published day-to-day noise: A study 2018 (from memory)"));
     noise.ownShare = 0.75; // none of it is published any more
     QVERIFY(citationOf(noise).empty());
-    QVERIFY(citationOf({}).empty());
+    QVERIFY(citationOf(DayNoise{}).empty());
+}
+
+/// A smallest change that is published says so; its publication stands behind, once for speed and
+/// 1RM together, before that of the noise. What is the coach's own has none.
+void TestComparison::smallestChangesAreCitedBehind() {
+    const Smallest published{.value = 0.05,
+                             .origin = Smallest::Origin::Published,
+                             .source = "A study 2019 (from memory)"};
+    QCOMPARE(english(sourceOf(published)), std::string("published, not yours"));
+    QCOMPARE(english(citationOf(published)),
+             std::string("published smallest change that matters: A study 2019 (from memory)"));
+    const auto told = smallestTold(published);
+    QCOMPARE(told.size(), std::size_t(2));
+    QCOMPARE(english(told[0]), std::string("Smallest change that matters: published, not yours"));
+    QCOMPARE(english(told[1]),
+             std::string("Published smallest change that matters: A study 2019."));
+    const Smallest own{.value = 0.04, .origin = Smallest::Origin::Coach, .source = "coach"};
+    QVERIFY(citationOf(own).empty());
+    QCOMPARE(smallestTold(own).size(), std::size_t(1));
+    std::vector<Note> notes;
+    for (const Smallest& each : {published, own, published})
+        citeSmallest(each, notes);
+    QCOMPARE(notes.size(), std::size_t(1));
+    QCOMPARE(english(notes[0].words),
+             std::string("published smallest change that matters: A study 2019"));
 }
 
 void TestComparison::order() {

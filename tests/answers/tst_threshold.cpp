@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/method.h"
 #include "core/answers/sources.h"
 #include "core/answers/threshold.h"
 #include "tests/answers/builders.h"
@@ -103,7 +104,9 @@ void TestThreshold::sources_data() {
     QTest::newRow("coach without words") << int(Mvt::Origin::Coach) << ""
                                          << "the coach's own";
     QTest::newRow("published") << int(Mvt::Origin::Published) << "A 2010"
-                               << "published, not yours: A 2010";
+                               << "published, not yours";
+    QTest::newRow("published, from memory") << int(Mvt::Origin::Published) << "A 2010 (from memory)"
+                                            << "published, not yours";
     QTest::newRow("athlete") << int(Mvt::Origin::Athlete) << ""
                              << "the athlete's own: one true maximum";
 }
@@ -118,6 +121,14 @@ void TestThreshold::sources() {
                   .source = source.toStdString(),
                   .count = 1};
     QCOMPARE(QString::fromStdString(english(sourceOf(mvt))), shown);
+    // What is published is cited behind and not within; a field that holds the source alone has
+    // both.
+    const bool published = mvt.origin == Mvt::Origin::Published;
+    QCOMPARE(QString::fromStdString(english(citationOf(mvt))),
+             published ? "published MVT: " + source : QString());
+    QCOMPARE(QString::fromStdString(english(wholeSourceOf(mvt))),
+             published ? shown + ": " + source : shown);
+    QCOMPARE(english(mvtWords(mvt)).find("A 2010"), std::string::npos);
 }
 
 QTEST_APPLESS_MAIN(TestThreshold)

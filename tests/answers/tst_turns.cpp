@@ -2,6 +2,7 @@
 // A station: what is due, the next load, whose turn. What is expected stands here by hand, from the
 // rules in core/answers/turns.h.
 #include "core/answers/turns.h"
+#include "core/answers/turnwords.h"
 
 #include <QTest>
 
@@ -258,6 +259,33 @@ private Q_SLOTS:
         QCOMPARE(order.size(), std::size_t(72));
         for (std::size_t i = 0; i < order.size(); ++i)
             QCOMPARE(order[i], i % 24);
+    }
+
+    /// Every reason not to offer a load has its sentence, but those that speak for themselves; one
+    /// of a load that was not lifted names it.
+    void reasonsForNoLoadAreSaid() {
+        const auto told = [](NoLoad why, std::optional<Mass> notLifted = {}) {
+            return english(turnWords({.why = why}, notLifted, false));
+        };
+        QCOMPARE(told(NoLoad::NotLifted, 95_kg),
+                 std::string("95 kg was not lifted, and no load is offered under it."));
+        QCOMPARE(told(NoLoad::AboveCeiling),
+                 std::string("The ladder goes on above the block's ceiling."));
+        QVERIFY(told(NoLoad::AboveEstimate).find("estimated 1RM") != std::string::npos);
+        QVERIFY(told(NoLoad::NoLadder).find("No ladder") != std::string::npos);
+        for (const NoLoad clear : {NoLoad::None, NoLoad::Out, NoLoad::Done})
+            QCOMPARE(told(clear), std::string());
+        QCOMPARE(english(turnWords({.next = 80_kg, .retry = true}, 95_kg, true)),
+                 std::string("95 kg was not lifted."));
+        QCOMPARE(english(turnWords({.next = 80_kg}, {}, true)),
+                 std::string("By the ladder of last time."));
+        QVERIFY(turnWords({.next = 80_kg}, {}, false).empty());
+        // At the line: the load, what holds it back to the decimal that is shown of it.
+        QCOMPARE(english(ceilingHint(70_kg, 65_kg)), std::string("70 kg is above the block's "
+                                                                 "ceiling of 65 kg: type it if it "
+                                                                 "is meant."));
+        QCOMPARE(english(estimateHint(70_kg, 68.04)),
+                 std::string("70 kg is above the estimated 1RM of 68 kg: type it if it is meant."));
     }
 };
 QTEST_APPLESS_MAIN(TestTurns)

@@ -4,6 +4,9 @@
 
 #include <QTest>
 
+#include <algorithm>
+#include <set>
+
 using namespace slopebook;
 using namespace slopebook::exchange;
 using tests::CsvFiles;
@@ -140,6 +143,32 @@ private Q_SLOTS:
         const FileFacts facts = factsOf(text.toStdString());
         const auto open = openQuestions(propose(facts), facts);
         QTEST(asks(open, static_cast<About>(about), static_cast<Tidy>(role)), "asked");
+    }
+
+    /// Each with its column and the cell that can be read in two ways; a kind of question without
+    /// words would leave the coach an empty line.
+    void everyQuestionHasItsWords() {
+        const FileFacts facts = factsOf("Day;kg;speed\n03/04/2026;1.500;92\n");
+        const auto asked = [&facts](const Question& question) {
+            return english(questionWords(question, facts));
+        };
+        QCOMPARE(asked({.about = About::DateOrder, .column = 0, .sample = "03/04/2026"}),
+                 std::string("In \"Day\", does 03/04/2026 begin with the day, the month or the "
+                             "year?"));
+        QCOMPARE(
+            asked({.about = About::Decimal, .column = 1, .sample = "1.500"}),
+            std::string("In \"kg\", is the mark in 1.500 a decimal mark or one of thousands?"));
+        QCOMPARE(asked({.about = About::SpeedUnit, .column = 2, .sample = "92"}),
+                 std::string("In \"speed\", is 92 in cm/s (or in hundredths of m/s), or in m/s?"));
+        std::set<std::string> roles;
+        for (const Tidy role : {TidyDate, TidyAthlete, TidyLift, TidyLoad, TidyVelocity})
+            roles.insert(asked({.about = About::Role, .role = role}));
+        QCOMPARE(roles.size(), std::size_t(5));
+        QVERIFY(std::ranges::all_of(roles, [](const auto& each) { return each.ends_with('?'); }));
+    }
+    void lettersThatAreNotUtf8AreCautionedOf() {
+        QVERIFY(letterCaution(factsOf("Jörg;60\n")).empty());
+        QVERIFY(!letterCaution(factsOf("J\xf6rg;60\n")).empty()); // ö in Latin-1
     }
 
     void takesSpeedsSideBySide_data() {

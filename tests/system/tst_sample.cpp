@@ -319,6 +319,39 @@ private Q_SLOTS:
         QVERIFY(some("reps.csv", {"Cora", "Bench pull", ",6.5"}) > 0);
     }
 
+    // Beside the speed seen at a load stands how it felt, where that was written down; nothing is
+    // read from it. What is expected stands in reps.csv.
+    void followsHowALoadFelt() {
+        const QStringList asked{QStringLiteral("follow"),    sample,
+                                QStringLiteral("--athlete"), QStringLiteral("Cora"),
+                                QStringLiteral("--lift"),    QStringLiteral("Bench pull"),
+                                QStringLiteral("--load"),    QStringLiteral("60")};
+        QMap<QString, QByteArray> written; // by day
+        QFile csv(QStringLiteral(SLOPEBOOK_SOURCE_DIR "/sample_db/reps.csv"));
+        QVERIFY(csv.open(QIODevice::ReadOnly));
+        for (const QByteArray& line : csv.readAll().split('\n'))
+            if (line.contains(",Cora,Bench pull,") && line.contains(",60,1,"))
+                written[QString::fromUtf8(line.left(10))] = line.split(',').at(line.count(',') - 2);
+        QCOMPARE(written.size(), 8);
+        const QJsonArray sessions = runProgram(asked + QStringList{QStringLiteral("--json")})
+                                        .json()[QLatin1String("sessions")]
+                                        .toArray();
+        QCOMPARE(sessions.size(), qsizetype(8));
+        int felt = 0;
+        for (const QJsonValue& session : sessions) {
+            const QJsonArray rpe = session[QLatin1String("rpe")].toArray();
+            const QByteArray known = written[session[QLatin1String("date")].toString()];
+            QCOMPARE(rpe.size(), known.isEmpty() ? 0 : 1);
+            if (!known.isEmpty())
+                QCOMPARE(rpe[0].toDouble(), known.toDouble());
+            felt += known.isEmpty() ? 0 : 1;
+        }
+        QCOMPARE(felt, 5);
+        const QByteArray text = runProgram(asked).out;
+        QVERIFY2(text.contains("RPE") && text.contains("6.5"), text);
+        QVERIFY2(!text.contains("felt"), text);
+    }
+
     void isWholeAndSound() { QCOMPARE(runProgram({QStringLiteral("check"), sample}).exit, 0); }
 };
 

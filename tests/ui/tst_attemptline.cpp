@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The line that attempts are typed in.
-#include "ui/typed/attemptdoubt.h"
+#include "core/answers/attemptdoubt.h"
 #include "ui/typed/attemptline.h"
 
 #include <QTest>
@@ -195,7 +195,8 @@ private Q_SLOTS:
         QFETCH(bool, doubtful);
         QFETCH(double, perhaps);
         const TestKind k = kind(false, TestFormula(formula));
-        const auto doubt = doubtOf(k, typed(line.toStdU16String().c_str(), k).attempts, {});
+        const auto doubt =
+            answers::doubtOf(k, typed(line.toStdU16String().c_str(), k).attempts, {});
         QCOMPARE(doubt.has_value(), doubtful);
         if (doubt)
             QCOMPARE(doubt->perhaps.value_or(0), perhaps);
@@ -204,11 +205,32 @@ private Q_SLOTS:
         const TestKind k = kind(true);
         auto earlier = typed(u"L 1.8 R 1.9", k).attempts;
         earlier.push_back(typed(u"L 9x # a slip", k).attempts.front());
-        const auto doubt = doubtOf(k, typed(u"L 1.95 R 195", k).attempts, earlier);
+        const auto doubt = answers::doubtOf(k, typed(u"L 1.95 R 195", k).attempts, earlier);
         QVERIFY(doubt);
         QCOMPARE(doubt->attempt, std::size_t(1));
         QCOMPARE(doubt->perhaps.value_or(0), 1.95);
-        QVERIFY(!doubtOf(k, typed(u"L 2.4 R 1.3", k).attempts, earlier));
+        QVERIFY(!answers::doubtOf(k, typed(u"L 2.4 R 1.3", k).attempts, earlier));
+    }
+    /// What usual is: from 1/1.6 of the least to 1.6 of the greatest; of jumps a body's 0.15 to 1
+    /// s.
+    void whatIsDoubtedIsSaidInWholeSentences() {
+        const TestKind k = kind(true);
+        const auto earlier = typed(u"L 1.6 R 2.0", k).attempts;
+        const auto doubt = answers::doubtOf(k, typed(u"L 1.7 R 195", k).attempts, earlier);
+        QVERIFY(doubt);
+        const auto words = answers::attemptDoubtWords(*doubt, true);
+        QCOMPARE(words.size(), std::size_t(2));
+        QCOMPARE(english(words[0]),
+                 std::string("195 is far from this athlete's others (1.00 to 3.20)."));
+        QCOMPARE(english(words[1]), std::string("Is 1.95 meant?"));
+        const TestKind jump = kind(false, TestFormula::FlightRsi);
+        const auto contact = answers::doubtOf(jump, typed(u"0.5/204", jump).attempts, {});
+        QVERIFY(contact && contact->contact);
+        const auto told = answers::attemptDoubtWords(*contact, false);
+        QCOMPARE(told.size(), std::size_t(3));
+        QCOMPARE(english(told[0]), std::string("204 is outside what is usual (0.08 to 1.50)."));
+        QCOMPARE(english(told[1]), std::string("It stands for the contact time in s."));
+        QCOMPARE(english(told[2]), std::string("Is 0.204 meant?"));
     }
 };
 QTEST_APPLESS_MAIN(TestAttemptLine)

@@ -122,6 +122,9 @@ struct RandomLog {
         for (const auto& held : log.sessions(head.athlete))
             if (held.value.date == head.date)
                 ++head.ordinal;
+        static const std::array<const char*, 3> notes{"sore knee", "Windy", "älter als sonst"};
+        if (below(3) == 0)
+            head.note = notes[static_cast<std::size_t>(below(3))];
         const SessionId session = log.add(head);
         for (const LiftId of : {lift, otherLift})
             if (below(4) != 0)
@@ -170,6 +173,8 @@ struct RandomLog {
             return row.oneRm ? Key(row.oneRm->reach) : Key();
         case HistoryModel::MeasuredColumn:
             return figure(row.measured);
+        case HistoryModel::NoteColumn:
+            return name(row.note);
         default:
             break;
         }
@@ -185,13 +190,16 @@ struct RandomLog {
                 Background b = background(log, athlete, lift);
                 if (everybody)
                     b.checkLoads.clear();
-                for (HistoryRow& row : historyRows(b, log.blocks(), log.devices()))
+                for (HistoryRow& row : historyRows(b, log.blocks(), log.devices())) {
+                    row.note = text(log.session(row.session).head.value.note);
                     if (find.isEmpty() || text(isoDate(row.date)).contains(find) ||
                         dateText(row.date).contains(find, Qt::CaseInsensitive) ||
                         row.athlete.contains(find, Qt::CaseInsensitive) ||
                         row.block.contains(find, Qt::CaseInsensitive) ||
-                        row.device.contains(find, Qt::CaseInsensitive))
+                        row.device.contains(find, Qt::CaseInsensitive) ||
+                        row.note.contains(find, Qt::CaseInsensitive))
                         rows.push_back(std::move(row));
+                }
             }
         std::ranges::sort(rows, [&](const HistoryRow& a, const HistoryRow& b) {
             const Key first = keyOf(a, column), second = keyOf(b, column);
@@ -394,7 +402,8 @@ void TestHistoryModel::ordersAndFindsAsAPlainListWould_data() {
     QTest::addColumn<bool>("everybody");
     QTest::addColumn<QString>("find");
     for (const bool everybody : {false, true})
-        for (const char* find : {"", "wi", "ÄNN", "2025-0", "dec 2024", "encoder", "nobody"})
+        for (const char* find :
+             {"", "wi", "ÄNN", "2025-0", "dec 2024", "encoder", "KNEE", "nobody"})
             QTest::addRow("%s, find '%s'", everybody ? "everybody" : "one athlete", find)
                 << everybody << QString::fromUtf8(find);
 }
@@ -422,6 +431,7 @@ void TestHistoryModel::ordersAndFindsAsAPlainListWould() {
                 QCOMPARE(model.row(row).athlete, want.athlete);
                 QCOMPARE(model.row(row).ordinal, want.ordinal);
                 QCOMPARE(model.row(row).block, want.block);
+                QCOMPARE(model.row(row).note, want.note);
                 QCOMPARE(model.row(row).v0, want.v0);
                 QCOMPARE(model.row(row).oneRm.has_value(), want.oneRm.has_value());
             }

@@ -351,6 +351,53 @@ private Q_SLOTS:
         QVERIFY(window.welcome().isVisible());
     }
 
+    /// A line that is half typed waits for its athlete, also for the next window.
+    void whatIsTypedWaitsForItsAthlete() {
+        const auto path = m_folder.path("typed.slopebook");
+        std::filesystem::copy_file(seasonFile("season.slopebook"), path);
+        Settings kept;
+        std::vector<AthleteId> who;
+        LiftId lift{};
+        const auto lineOf = [](MainWindow& window) {
+            return window.findChild<QLineEdit*>(QStringLiteral("setLine"));
+        };
+        const auto sets = [&](MainWindow& window, AthleteId athlete) {
+            std::size_t count = 0;
+            const log::Log& log = window.workspace()->logbook().log();
+            for (const auto& session : log.sessions(athlete))
+                count += log.session(session.id).sets.size();
+            return count;
+        };
+        {
+            MainWindow window(surroundings());
+            window.openLogFile(qt(path));
+            show(window);
+            for (const auto& athlete : window.workspace()->logbook().log().athletes())
+                who.push_back(athlete.id);
+            lift = window.workspace()->logbook().log().lifts().front().id;
+            window.workspace()->choose(who[0], lift);
+            QTest::keyClicks(lineOf(window), QStringLiteral("40 0.9"));
+            window.workspace()->choose(who[1], lift);
+            QCOMPARE(lineOf(window)->text(), QString());
+            QTest::keyClicks(lineOf(window), QStringLiteral("50 0.7"));
+            window.workspace()->choose(who[0], lift);
+            QCOMPARE(lineOf(window)->text(), QStringLiteral("40 0.9"));
+            kept = window.settings();
+        }
+        MainWindow window(surroundings(kept));
+        window.openLogFile(qt(path));
+        show(window);
+        window.workspace()->choose(who[1], lift);
+        QCOMPARE(lineOf(window)->text(), QStringLiteral("50 0.7"));
+        window.workspace()->choose(who[0], lift);
+        QCOMPARE(lineOf(window)->text(), QStringLiteral("40 0.9"));
+        const std::size_t first = sets(window, who[0]), second = sets(window, who[1]);
+        QTest::keyClick(lineOf(window), Qt::Key_Return);
+        QCOMPARE(sets(window, who[0]), first + 1);
+        QCOMPARE(sets(window, who[1]), second);
+        QCOMPARE(window.settings().unwrittenSets.size(), 1); // the other's still waits
+    }
+
     void theSampleIsOpenedAsACopy() {
         Surroundings s = surroundings();
         s.sampleLog = seasonFile("season.slopebook");

@@ -83,6 +83,19 @@ private Q_SLOTS:
         QVERIFY(QFileInfo(file).size() > 5000);
     }
 
+    /// On the chart, in the head of the page and in the sentence.
+    void whatWasNotLiftedIsOnThePage() {
+        LiftSession to = test::winter();
+        to.heaviestLifted = Mass{70'000};
+        to.lightestNotLifted = Mass{92'500};
+        const auto c = test::usualComparison(test::autumn(), to);
+        const QString text = test::squeezed(test::flat(textOf(pdf(c, header()))));
+        for (const char16_t* part :
+             {u"92.5 kg not lifted", u", 92.5 kg not lifted", u"92.5 kg was not lifted on"})
+            QVERIFY2(text.contains(test::squeezed(QString(part))), qPrintable(text));
+        QCOMPARE(text.count(test::squeezed(u"92.5 kg not lifted"_s)), 2);
+    }
+
     void everythingIsReadBack() {
         const auto c = test::usualComparison();
         const PageHeader h = header();

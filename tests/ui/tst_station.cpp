@@ -231,6 +231,71 @@ private Q_SLOTS:
         picture(*m_window, u"station"_s);
     }
 
+    /// A pull-up's load is the body's mass and what is added: the mass is said here, by keys.
+    void aLiftThatMovesTheBodyTakesItsMass() {
+        StationId bar{};
+        LiftId pullUp{};
+        {
+            log::Log log = log::Log::open(m_folder->path());
+            pullUp = log.add(Lift{.name = "Pull-up", .movesBody = true});
+            bar = log.add(Station{.name = "Bar", .lift = pullUp, .ladder = {0_kg, 10_kg, 20_kg}});
+            log.add(SessionHead{.athlete = m_squad[1],
+                                .date = day(2026, 4, 1),
+                                .bodyMass = massFromKilograms(71.5)});
+            log.setRoster({bar, today, {m_squad[0], m_squad[1]}});
+        }
+        openWindow();
+        page().chooseStation(m_rack);
+        QVERIFY(!named<QLineEdit>("stationBody")->isVisible());
+        page().chooseStation(bar);
+        auto* body = named<QLineEdit>("stationBody");
+        QVERIFY(body->isVisible());
+        QVERIFY2(shown("reason").contains(u"No body mass of today"_s), qPrintable(shown("reason")));
+        picture(*m_window, u"station-body"_s);
+        // Not a mass: told in place, what is typed stays, nothing is written.
+        QTest::keyClick(line(), Qt::Key_B, Qt::AltModifier);
+        QCOMPARE(QApplication::focusWidget(), body);
+        QTest::keyClicks(body, u"heavy"_s);
+        QTest::keyClick(body, Qt::Key_Return);
+        QVERIFY2(page().answer().contains(u"such as 74.5"_s), qPrintable(page().answer()));
+        QCOMPARE(body->text(), u"heavy"_s);
+        body->selectAll();
+        QTest::keyClicks(body, u"80,5"_s);
+        QTest::keyClick(body, Qt::Key_Return);
+        QCOMPARE(QApplication::focusWidget(), line());
+        QCOMPARE(onDisk().sessions(m_squad[0]).size(), std::size_t(0)); // no session yet
+        QVERIFY(!shown("reason").contains(u"No body mass"_s));
+        type(u"0 0.9"_s);
+        QCOMPARE(turn(), 1);
+        QVERIFY(body->text().isEmpty());
+        QCOMPARE(body->placeholderText(), u"71.5"_s); // of an earlier day: offered, not taken
+        type(u"0 0.8"_s);
+        QVERIFY(!onDisk().sessions(m_squad[1]).back().value.bodyMass);
+        QCOMPARE(turn(), 0);
+        QCOMPARE(body->text(), u"80.5"_s);
+        type(u"10 0.7"_s);
+        // Bela's afterwards: into the session that stands, and one step of undo.
+        QCOMPARE(turn(), 1);
+        QTest::keyClick(line(), Qt::Key_B, Qt::AltModifier);
+        QTest::keyClicks(body, u"72"_s);
+        QTest::keyClick(body, Qt::Key_Return);
+        QCOMPARE(onDisk().sessions(m_squad[1]).back().value.bodyMass, std::optional(72_kg));
+        log::Filter of;
+        of.lift = pullUp;
+        const auto lines = onDisk().liftSessions(of);
+        QCOMPARE(lines.size(), std::size_t(2));
+        for (const LiftSession& one : lines)
+            QVERIFY(!one.lacksBodyMass);
+        // 80.5 kg and nothing added; and 10 kg added.
+        QCOMPARE(lines[0].points.size(), std::size_t(2));
+        QCOMPARE(lines[0].points[0].load, 80.5);
+        QCOMPARE(lines[0].points[1].load, 90.5);
+        work().logbook().undoStack()->undo();
+        QVERIFY(!onDisk().sessions(m_squad[1]).back().value.bodyMass);
+        QVERIFY(shown("reason").contains(u"No body mass of today"_s));
+        QVERIFY(onDisk().check().empty());
+    }
+
     void aRefusalMovesNothing_data() {
         QTest::addColumn<QString>("typed");
         QTest::addColumn<QString>("says");

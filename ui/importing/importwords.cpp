@@ -30,26 +30,6 @@ std::vector<Tidy> shownRoles(const Shape& shape) {
     return roles;
 }
 
-QString orderQuestion(const Question& question, const QString& column) {
-    return ImportWords::tr("In \"%1\", does %2 begin with the day, the month or the year?")
-        .arg(column, text(question.sample));
-}
-
-QString roleQuestion(Tidy role) {
-    switch (role) {
-    case TidyDate:
-        return ImportWords::tr("Which column is the date, or which day is it for all rows?");
-    case TidyAthlete:
-        return ImportWords::tr("Which column names the athlete, or who is it in all rows?");
-    case TidyLift:
-        return ImportWords::tr("Which column names the lift, or which lift is it in all rows?");
-    case TidyLoad:
-        return ImportWords::tr("Which column is the load?");
-    default:
-        return ImportWords::tr("Which column is the velocity (or which are, side by side)?");
-    }
-}
-
 } // namespace
 
 QString roleName(Tidy role) {
@@ -109,20 +89,7 @@ QString roleName(Tidy role) {
 }
 
 QString questionText(const Question& question, const FileFacts& facts) {
-    const QString column = question.column ? said(facts.columnName(*question.column)) : QString();
-    switch (question.about) {
-    case Question::About::Role:
-        return roleQuestion(question.role);
-    case Question::About::DateOrder:
-        return orderQuestion(question, column);
-    case Question::About::Decimal:
-        return ImportWords::tr("In \"%1\", is the mark in %2 a decimal mark or one of thousands?")
-            .arg(column, text(question.sample));
-    case Question::About::SpeedUnit:
-        return ImportWords::tr("In \"%1\", is %2 in cm/s (or in hundredths of m/s), or in m/s?")
-            .arg(column, text(question.sample));
-    }
-    return {};
+    return said(questionWords(question, facts));
 }
 
 QString encodingName(Encoding encoding) {

@@ -188,8 +188,8 @@ void TableDialog::adopt(const exchange::FileFacts& facts) {
     if (filled)
         about << tr("Where the table does not name athlete, lift or day, those shown in the window "
                     "stand below for all rows.");
-    if (facts.layout.encoding == exchange::Encoding::Latin1)
-        about << tr("The letters are not UTF-8: they are read as Latin-1. Look at the names.");
+    if (const Words caution = exchange::letterCaution(facts); !caution.empty())
+        about << said(caution);
     about << undoText(m_logbook);
     about << tr("A workbook comes in by copying its cells and pasting them here, or saved as CSV.");
     m_about->setText(about.join(u' '));

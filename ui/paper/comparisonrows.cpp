@@ -32,9 +32,13 @@ QString shownOrNone(const QString& text) {
 }
 
 QString loadsOf(const Profile& p, LoadUnit unit) {
-    return Page::tr("%1 counting sets, %2 to %3 %4")
-        .arg(QString::number(p.line.n), loadNumber(p.lightest, unit), loadNumber(p.heaviest, unit),
-             unitName(unit));
+    const QString lifted = Page::tr("%1 counting sets, %2 to %3 %4")
+                               .arg(QString::number(p.line.n), loadNumber(p.lightest, unit),
+                                    loadNumber(p.heaviest, unit), unitName(unit));
+    if (!p.session.lightestNotLifted)
+        return lifted;
+    return Page::tr("%1, %2 not lifted")
+        .arg(lifted, loadWithUnit(kilograms(*p.session.lightestNotLifted), unit));
 }
 
 QString bodyMass(const Profile& p, LoadUnit unit) {

@@ -162,7 +162,7 @@ void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const
     detail << reach.arg(number(oneRm.reach, 2));
     QStringList brief = detail;
     if (profile.mvt) {
-        detail << tr("MVT %1").arg(said(answers::mvtWords(answers::asCited(*profile.mvt))));
+        detail << tr("MVT %1").arg(said(answers::mvtWords(*profile.mvt)));
         brief << tr("MVT %1").arg(number(profile.mvt->value, 2) + QStringLiteral(" m/s"));
     }
     QStringList lifted{said(answers::liftedWords(profile), m_unit)};
@@ -201,6 +201,10 @@ void FiguresPanel::addLine(Words& words, const answers::Profile& profile) const 
               answers::citationOf(answers::asCited(profile.beyond.day))})
             if (!each.empty())
                 notes << said(asSentence(each), m_unit);
+    if (m_sources && profile.mvt)
+        if (const auto behind = answers::citationOf(answers::asCited(*profile.mvt));
+            !behind.empty())
+            notes << said(asSentence(behind), m_unit);
     words.notes = notes.join(QLatin1Char(' '));
 }
 

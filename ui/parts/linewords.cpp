@@ -3,9 +3,10 @@
 
 #include "core/model/session.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
-#include <QLocale>
+#include <QStringList>
 
 namespace slopebook::ui {
 
@@ -19,12 +20,6 @@ struct Attempts {
 };
 
 /// A number as it was typed, with the desktop's decimal mark.
-QString plainNumber(double value) {
-    QLocale locale;
-    locale.setNumberOptions(QLocale::OmitGroupSeparator);
-    return locale.toString(value, 'g', 10);
-}
-
 QString expectedAtLift(LineProblem::Kind kind, LoadUnit unit) {
     using Kind = LineProblem::Kind;
     switch (kind) {
@@ -210,17 +205,12 @@ QString insteadText(const LineProblem& problem) {
         .arg(QStringLiteral("\u201c%1\u201d").arg(QString::fromStdU16String(problem.instead)));
 }
 
-QString doubtText(const AttemptDoubt& doubt, bool knownAthlete) {
-    const QString range = Attempts::tr("%1 to %2").arg(number(doubt.low, 2), number(doubt.high, 2));
-    QString said = (knownAthlete ? Attempts::tr("%1 is far from this athlete's others (%2).")
-                                 : Attempts::tr("%1 is outside what is usual (%2)."))
-                       .arg(plainNumber(doubt.typed), range);
-    if (doubt.contact)
-        said += QLatin1Char(' ') + Attempts::tr("It stands for the contact time in s.");
-    if (doubt.perhaps)
-        said += QLatin1Char(' ') + Attempts::tr("Is %1 meant?").arg(plainNumber(*doubt.perhaps));
-    return said + QLatin1Char(' ') +
-           Attempts::tr("Change it, or Enter again takes it as it stands.");
+QString doubtText(const answers::AttemptDoubt& doubt, bool knownAthlete) {
+    QStringList sentences;
+    for (const Words& each : answers::attemptDoubtWords(doubt, knownAthlete))
+        sentences << said(each);
+    sentences << Attempts::tr("Change it, or Enter again takes it as it stands.");
+    return sentences.join(QLatin1Char(' '));
 }
 
 } // namespace slopebook::ui

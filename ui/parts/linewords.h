@@ -2,8 +2,8 @@
 // What is wrong with a line of the test day, and what may be typed, in the coach's language.
 #pragma once
 
+#include "core/answers/attemptdoubt.h"
 #include "core/model/battery.h"
-#include "ui/typed/attemptdoubt.h"
 #include "ui/typed/lineproblem.h"
 #include "ui/words/units.h"
 
@@ -20,7 +20,7 @@ QString problemText(const LineProblem& problem, const QString& line, const TestK
                     LoadUnit unit);
 
 /// What is unusual and what may have been meant. knownAthlete: usual is the athlete's own.
-QString doubtText(const AttemptDoubt& doubt, bool knownAthlete);
+QString doubtText(const answers::AttemptDoubt& doubt, bool knownAthlete);
 
 /// "Down puts 95 - in its place."; empty where nothing is offered.
 QString insteadText(const LineProblem& problem);

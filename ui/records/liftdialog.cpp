@@ -61,6 +61,10 @@ void LiftDialog::build() {
     m_ballistic = new QCheckBox(tr("thrown or jumped: a line, and no 1RM"));
     m_ballistic->setChecked(m_lift.ballistic);
     addField(tr("&Ballistic"), m_ballistic);
+    m_movesBody = new QCheckBox(tr("its load is what is added and the body's own mass"));
+    m_movesBody->setObjectName(QStringLiteral("movesBody"));
+    m_movesBody->setChecked(m_lift.movesBody);
+    addField(tr("Mo&ves the body"), m_movesBody);
 
     m_mvt = addLine(tr("MV&T, m/s"), m_lift.mvt ? optionalFigure(m_lift.mvt->value) : QString());
     m_mvtSd = addLine(tr("Its S&D, m/s"), m_lift.mvt ? optionalFigure(m_lift.mvt->sd) : QString());
@@ -156,6 +160,7 @@ void LiftDialog::save() {
     lift.kind = kind();
     lift.rule = static_cast<PointRule>(m_rule->currentData().toInt());
     lift.ballistic = m_ballistic->isChecked();
+    lift.movesBody = m_movesBody->isChecked();
     lift.mvt = lift.ballistic ? std::nullopt : typedMvt();
     lift.smallestVelocity = decimal(m_smallestVelocity, 0, 1,
                                     tr("Expected a change in m/s, such as 0.05, or nothing."));

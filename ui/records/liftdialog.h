@@ -41,6 +41,7 @@ private:
     QComboBox* m_kind;
     QComboBox* m_rule;
     QCheckBox* m_ballistic;
+    QCheckBox* m_movesBody = nullptr;
     QLineEdit* m_mvt;
     QLineEdit* m_mvtSd;
     QLineEdit* m_mvtSource;

@@ -2,6 +2,7 @@
 #include "ui/window/application.h"
 
 #include <QApplication>
+#include <QIcon>
 
 #include <clocale>
 
@@ -10,6 +11,11 @@ namespace slopebook::ui {
 std::unique_ptr<QApplication> makeApplication(int& argc, char** argv) {
     auto application = std::make_unique<QApplication>(argc, argv);
     std::setlocale(LC_NUMERIC, "C");
+    // By these a desktop knows whose windows they are: its file is that of the menu entry, and on
+    // X11 the entry names the class that Qt makes of the program's name.
+    QApplication::setDesktopFileName(QStringLiteral("org.slopebook.Slopebook"));
+    QApplication::setWindowIcon(QIcon::fromTheme(
+        QStringLiteral("slopebook"), QIcon(QStringLiteral(":/icons/slopebook.svg"))));
     return application;
 }
 

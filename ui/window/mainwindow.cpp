@@ -133,6 +133,7 @@ void MainWindow::adopt(OpenedLog opened) {
     opened.logbook->setLoadUnit(m_surroundings.settings.unit);
     opened.logbook->setRepeatDays(m_surroundings.settings.repeatDays);
     m_surroundings.settings.unwritten = settings().unwritten;
+    m_surroundings.settings.unwrittenSets = settings().unwrittenSets;
     auto* fresh = new Workspace(std::move(opened), m_surroundings.clock);
     delete m_workspace;
     m_workspace = fresh;
@@ -152,6 +153,7 @@ void MainWindow::adopt(OpenedLog opened) {
     fresh->frame().wantFold(m_surroundings.settings.indexFolded);
     m_actions.foldIndex->setChecked(fresh->frame().folded());
     fresh->stations().takeUnwritten(m_surroundings.settings.unwritten);
+    fresh->entry().takeUnwritten(m_surroundings.settings.unwrittenSets);
     fresh->showPage(pageCalled(m_surroundings.settings.page));
     connectUndo(*this);
     const QString file = nameOf(fresh->logbook().log().file());
@@ -231,6 +233,7 @@ Settings MainWindow::settings() const {
         now.indexWidth = m_workspace->frame().indexWidth();
         now.repeatDays = m_workspace->logbook().repeatDays();
         now.unwritten = m_workspace->stations().unwritten();
+        now.unwrittenSets = m_workspace->entry().unwritten();
     }
     return now;
 }

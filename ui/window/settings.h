@@ -24,6 +24,7 @@ struct Settings {
     int repeatDays = usualRepeatDays;    ///< between a test and its repeat test, at most
     bool restTimer = false;              ///< shown beside the line that sets are typed in
     QStringList unwritten;       ///< typed at stations and not written, as StationPage gives them
+    QStringList unwrittenSets;   ///< on the session page, as EntryPage gives them
     std::optional<bool> fingers; ///< controls fit a finger; nothing: where there is a touch screen
     friend bool operator==(const Settings&, const Settings&) = default;
 };

@@ -225,6 +225,15 @@ inline constexpr std::string_view exchange[]{
     translate("Phrases", "why it was not possible"),
     translate("Phrases", "nothing where the load was not lifted"),
     translate("Phrases", "nothing where the load was lifted"),
+    translate("Phrases", "Which column is the date, or which day is it for all rows?"),
+    translate("Phrases", "Which column names the athlete, or who is it in all rows?"),
+    translate("Phrases", "Which column names the lift, or which lift is it in all rows?"),
+    translate("Phrases", "Which column is the load?"),
+    translate("Phrases", "Which column is the velocity (or which are, side by side)?"),
+    translate("Phrases", "In \"%1\", does %2 begin with the day, the month or the year?"),
+    translate("Phrases", "In \"%1\", is the mark in %2 a decimal mark or one of thousands?"),
+    translate("Phrases", "In \"%1\", is %2 in cm/s (or in hundredths of m/s), or in m/s?"),
+    translate("Phrases", "The letters are not UTF-8: they are read as Latin-1. Look at the names."),
     translate("Phrases", "no load of a test"),
 };
 

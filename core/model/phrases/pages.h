@@ -10,6 +10,7 @@
 namespace slopebook::phrases {
 
 inline constexpr std::string_view pages[]{
+    translate("Phrases", "Outside the loads of the test: the line drawn on"),
     translate("Phrases", "%1: V0 %2 m/s, slope %3 m/s per %4, residual SD %5 m/s, R² %6, n %7"),
     translate("Phrases", "F(%1, %2) = %3, %4"),
     translate("Phrases", "%1 (no. %2)"),
@@ -188,6 +189,12 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "no day has a line that reaches a max"),
     translate("Phrases", "no figure in %1 to count from"),
     translate("Phrases", "body mass"),
+    translate("Phrases", "Over all that was asked %1 of %2 readings are better or worse; had "
+                         "nothing changed, about %3 would be."),
+    translate("Phrases", "Mean change of %1 athletes %2 (%3 to %4): %5. Beyond their own noise "
+                         "their changes differ by an SD of %6."),
+    translate("Phrases", "Mean change of %1 athletes %2 (%3 to %4): %5. Their changes differ by no "
+                         "more than their own noise."),
 };
 
 } // namespace slopebook::phrases

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/battery/attemptsview.h"
 
+#include "core/answers/attemptdoubt.h"
 #include "core/model/errors.h"
 #include "ui/athlete/battery/attemptwords.h"
 #include "ui/athlete/battery/testdialog.h"
 #include "ui/records/sessiondialog.h"
-#include "ui/typed/attemptdoubt.h"
 #include "ui/typed/attemptline.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -265,7 +265,7 @@ bool AttemptsView::certain(const questions::OfferedTest& test, const std::vector
         for (const TestAttempts& done : one.battery.tests)
             if (test.id == done.kind)
                 earlier.insert(earlier.end(), done.attempts.begin(), done.attempts.end());
-    const auto doubt = doubtOf(test.kind, typed, earlier);
+    const auto doubt = answers::doubtOf(test.kind, typed, earlier);
     if (!doubt)
         return true;
     m_askedAbout = m_line->text();

@@ -2,8 +2,8 @@
 // The words and rows of the attempts' form.
 #pragma once
 
+#include "core/answers/attemptdoubt.h"
 #include "core/answers/battery.h"
-#include "ui/typed/attemptdoubt.h"
 #include "ui/parts/linewords.h"
 #include "ui/parts/texttable.h"
 #include "ui/typed/attemptline.h"

@@ -118,6 +118,9 @@ const std::array<HistoryField, HistoryModel::FirstCheckLoad>& historyFields() {
              return row.measured ? loadNumber(*row.measured, unit) : QString();
          },
          InLog::Measured},
+        {[](const QString&) { return HistoryModel::tr("Note"); },
+         [](const QString&) { return HistoryModel::tr("What was written of the session"); },
+         plainly(&HistoryRow::note), InLog::Note},
     }};
     return fields;
 }

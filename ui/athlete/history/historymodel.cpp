@@ -168,7 +168,9 @@ QVariant HistoryModel::data(const QModelIndex& index, int role) const {
         return explanation(r, index.column());
     case Qt::TextAlignmentRole:
         return QVariant::fromValue(
-            Qt::Alignment(index.column() >= PointsColumn ? Qt::AlignRight : Qt::AlignLeft) |
+            Qt::Alignment(index.column() >= PointsColumn && index.column() != NoteColumn
+                              ? Qt::AlignRight
+                              : Qt::AlignLeft) |
             Qt::AlignVCenter);
     case Qt::ForegroundRole:
         return quiet(r, index.column())

@@ -21,7 +21,7 @@ struct HistoryRow {
     AthleteId of{};
     Date date{};
     int ordinal = 1;
-    QString athlete{}, block{}, device{};
+    QString athlete{}, block{}, device{}, note{};
     int n = 0;
     double lightest = 0, heaviest = 0;         ///< kg; 0 where no set counts
     std::optional<Mass> notLifted{};           ///< the lightest tried above the heaviest lifted
@@ -67,6 +67,7 @@ public:
         OneRmColumn,
         ReachColumn,
         MeasuredColumn,
+        NoteColumn,
         FirstCheckLoad ///< then one column a check load
     };
     enum Role { SessionRole = Qt::UserRole };

@@ -23,6 +23,7 @@ namespace slopebook::ui {
 namespace {
 constexpr std::size_t mostOverlays = 12; // more cannot be told apart
 constexpr int typingPause = 200;         // ms
+constexpr int widestNote = 220;          // px: the rest of it in the tip
 constexpr int leastSaid = 260;           // px: two lines, not five
 } // namespace
 
@@ -51,7 +52,7 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
 QBoxLayout* HistoryPage::buildTop() {
     m_whose->addItems({tr("This athlete's"), tr("Everybody's")});
     m_whose->setAccessibleName(tr("Whose sessions"));
-    m_find->setPlaceholderText(tr("Find a date, block or device"));
+    m_find->setPlaceholderText(tr("Find a date, block, device or note"));
     m_find->setClearButtonEnabled(true);
     m_find->setAccessibleName(tr("Find a session"));
     m_findSoon->setSingleShot(true);
@@ -149,8 +150,15 @@ void HistoryPage::showRows() {
         m_model->setSource(sourceOf(m_reader), m_reader->checkLoads(), m_unit);
     else
         m_model->setSource({}, {}, m_unit);
-    if (first)
+    // After the check loads, of which each athlete has as many as wanted.
+    QHeaderView* header = m_table->horizontalHeader();
+    header->moveSection(header->visualIndex(HistoryModel::NoteColumn), header->count() - 1);
+    if (first) {
         m_table->resizeColumnsToContents();
+        m_table->setColumnWidth(
+            HistoryModel::NoteColumn,
+            std::min(m_table->columnWidth(HistoryModel::NoteColumn), widestNote));
+    }
     QItemSelection again;
     for (const SessionId session : before)
         if (const int row = m_model->rowOf(session); row >= 0)
@@ -165,7 +173,7 @@ QString HistoryPage::countText() const {
     if (!m_reader)
         return tr("Choose an athlete and a lift to see their sessions.");
     if (count == 0 && !m_find->text().isEmpty())
-        return tr("No session with that in its date, block or device.");
+        return tr("No session with that in its date, block, device or note.");
     if (count == 0)
         return tr("No session of this lift yet. Enter one in the session form, or import.");
     return (count == 1 ? tr("1 session.")

@@ -107,9 +107,15 @@ std::vector<questions::Background> HistoryReader::read(std::span<const SessionId
 std::vector<HistoryRow> HistoryReader::rows(std::span<const SessionId> sessions) {
     std::vector<HistoryRow> all;
     all.reserve(sessions.size());
+    std::vector<SessionId> shown;
     for (const questions::Background& about : read(sessions))
-        for (HistoryRow& row : historyRows(about, m_blocks, m_devices))
+        for (HistoryRow& row : historyRows(about, m_blocks, m_devices)) {
+            shown.push_back(row.session);
             all.push_back(std::move(row));
+        }
+    const std::vector<std::string> notes = log::sessionNotes(m_log, shown);
+    for (std::size_t i = 0; i < all.size(); ++i)
+        all[i].note = text(notes[i]);
     return all;
 }
 

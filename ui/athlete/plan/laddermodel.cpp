@@ -22,13 +22,8 @@ void PlanLadderModel::setNextTest(std::optional<answers::NextTest> next, LoadUni
     for (int column = Heaviest; column < bewareColumn(); ++column)
         right << column;
     for (std::size_t row = 0; m_next && row < m_next->ladders.size(); ++row)
-        rows.push_back(
-            {.cells = cells(row, unit),
-             .explanation =
-                 m_next->ladders[row].distinct < 3
-                     ? tr("Two loads cannot show whether the points bend, and one slip of a "
-                          "set bends the whole line")
-                     : QString()});
+        rows.push_back({.cells = cells(row, unit),
+                        .explanation = said(answers::fewLoadsCaution(m_next->ladders[row]))});
     setTable(headings, std::move(rows), right);
 }
 

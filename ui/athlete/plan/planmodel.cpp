@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/plan/planmodel.h"
 
+#include "core/answers/plansummary.h"
 #include "ui/words/planwords.h"
+#include "ui/words/said.h"
 
 #include <algorithm>
 
@@ -22,15 +24,13 @@ void PlanModel::setPlan(std::optional<answers::Plan> plan, LoadUnit unit,
     for (std::size_t i = 0; m_plan && i < m_plan->loads.size(); ++i) {
         const answers::PlannedLoad& load = m_plan->loads[i];
         const bool strong = chosen(static_cast<int>(i));
-        rows.push_back(
-            {.cells = {strong ? QStringLiteral("●") : QString(),
-                       planwords::loadText(load.built.exact, unit),
-                       planwords::putOnText(load.built, m_plan->settings.equipment),
-                       planwords::percentText(load), planwords::speedText(load),
-                       planwords::stopText(load)},
-             .strong = strong,
-             .explanation =
-                 load.tested ? QString() : tr("Outside the loads of the test: the line drawn on")});
+        rows.push_back({.cells = {strong ? QStringLiteral("●") : QString(),
+                                  planwords::loadText(load.built.exact, unit),
+                                  planwords::putOnText(load.built, m_plan->settings.equipment),
+                                  planwords::percentText(load), planwords::speedText(load),
+                                  planwords::stopText(load)},
+                        .strong = strong,
+                        .explanation = said(answers::drawnOnWords(load))});
         if (!related.empty())
             rows.back().cells << planwords::relatedText(related[i]);
     }

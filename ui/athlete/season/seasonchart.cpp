@@ -21,7 +21,7 @@ charts::FigureTable SeasonChart::figures() const {
     charts::FigureTable table{
         .headings = {SeasonWords::tr("Day"), m_data.velocityTitle,
                      SeasonWords::tr("Interval (m/s)"), SeasonWords::tr("Seen at the load (m/s)"),
-                     SeasonWords::tr("1RM (%1)").arg(unitName(m_data.unit)),
+                     SeasonWords::tr("RPE"), SeasonWords::tr("1RM (%1)").arg(unitName(m_data.unit)),
                      SeasonWords::tr("Interval (%1)").arg(unitName(m_data.unit)),
                      SeasonWords::tr("Measured 1RM (%1)").arg(unitName(m_data.unit))}};
     for (const SeasonPoint& p : m_data.points) {
@@ -32,7 +32,7 @@ charts::FigureTable SeasonChart::figures() const {
         table.rows.push_back(
             {dateText(day), p.line ? number(*p.line, 3) : QString(),
              p.interval ? rangeText(*p.interval, 3) : QString(), seen.join(QLatin1Char(' ')),
-             p.oneRm ? number(inUnit(*p.oneRm, m_data.unit), 1) : QString(),
+             p.felt, p.oneRm ? number(inUnit(*p.oneRm, m_data.unit), 1) : QString(),
              p.oneRmInterval ? rangeText(inUnit(*p.oneRmInterval, m_data.unit), 1) : QString(),
              p.measured ? number(inUnit(*p.measured, m_data.unit), 1) : QString()});
     }

@@ -18,6 +18,7 @@ struct SeasonPoint {
     SessionId session{};
     double day = 0;               ///< from 1970-01-01
     std::vector<double> seen{};   ///< m/s
+    QString felt{};               ///< RPE of the sets at the load
     std::optional<double> line{}; ///< m/s, a device's bias taken off
     std::optional<stats::Interval> interval{};
     bool hollow = false;           ///< beyond the session's loads

@@ -2,6 +2,7 @@
 #include "ui/athlete/season/seasonpage.h"
 
 #include "core/answers/followsummary.h"
+#include "core/questions/felt.h"
 #include "core/questions/liftcontext.h"
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/athlete/season/seasonrows.h"
@@ -289,12 +290,19 @@ void SeasonPage::showFollow(const answers::Follow& follow) {
     const double level = questions::AskSettings{}.level;
     const LoadUnit unit = m_logbook.loadUnit();
     m_follow = follow;
-    m_chart->setData(seasonData(follow, m_blocks, m_about->lift.value.kind, level, unit));
+    SeasonData season = seasonData(follow, m_blocks, m_about->lift.value.kind, level, unit);
+    const auto efforts = questions::feltAt(m_logbook.log(), m_about->lift, follow,
+                                           questions::AskSettings{}.plateStep);
+    QStringList felt;
+    for (std::size_t i = 0; i < efforts.size(); ++i)
+        felt << (season.points[i].felt = feltText(efforts[i]));
+    m_chart->setData(std::move(season));
     const auto row = currentRow();
     m_settlingTexts.clear();
     for (const answers::Followed& each : follow.sessions)
         m_settlingTexts << settlingOf(each, unit);
-    m_table->setTable(seasonHeadings(unit), seasonRows(follow, m_blocks, m_devices, unit), 3, 7);
+    m_table->setTable(seasonHeadings(unit), seasonRows(follow, m_blocks, m_devices, unit, felt), 3,
+                      8);
     m_view->resizeColumnsToContents();
     m_baselines->setCurrentIndex(static_cast<int>(follow.baseline));
     m_view->selectRow(row && *row < follow.sessions.size()
@@ -315,7 +323,7 @@ void SeasonPage::showFollow(const answers::Follow& follow) {
 void SeasonPage::showNothing(const QString& why) {
     m_follow.reset();
     m_chart->setData({});
-    m_table->setTable(seasonHeadings(m_logbook.loadUnit()), {}, 3, 7);
+    m_table->setTable(seasonHeadings(m_logbook.loadUnit()), {}, 3, 8);
     m_notes->hide();
     m_settlingTexts.clear();
     m_told->setText(why);

@@ -93,12 +93,15 @@ void fill(Flow& flow, const SeasonPaper& paper) {
     flow.text(said(answers::trendWords(follow, paper.level)), pageFont(9), 1);
     flow.add(chartBlock(paper.chart, flow.width()));
     const QStringList headings = seasonHeadings(paper.chart.unit);
-    const auto sessions = seasonRows(follow, paper.blocks, {}, paper.chart.unit);
+    QStringList felt;
+    for (const SeasonPoint& point : paper.chart.points)
+        felt << point.felt;
+    const auto sessions = seasonRows(follow, paper.blocks, {}, paper.chart.unit, felt);
     flow.heading(SeasonPages::tr("Speed at the load"));
     addTable(flow, sessions, headings,
-             {{0, 1, 2, 3, 4, 5, 6, 7}, {62, 74, 52, 62, 68, 45, 80, 80}});
+             {{0, 1, 2, 3, 4, 5, 6, 7, 8}, {60, 70, 46, 30, 58, 64, 43, 76, 76}});
     flow.heading(SeasonPages::tr("Maximum"));
-    addTable(flow, sessions, headings, {{0, 1, 8, 9, 10}, {80, 123, 110, 110, 100}});
+    addTable(flow, sessions, headings, {{0, 1, 9, 10, 11}, {80, 123, 110, 110, 100}});
     addNotes(flow, paper);
 }
 

@@ -38,8 +38,11 @@ QString deviceName(std::span<const Stored<DeviceId, Device>> devices, const Lift
 }
 
 /// What a reader of one row should know beside its figures.
-QString explanation(const answers::Followed& f, const QString& device, LoadUnit unit) {
+QString explanation(const answers::Followed& f, const QString& felt, const QString& device,
+                    LoadUnit unit) {
     QStringList said;
+    if (!felt.isEmpty())
+        said << SeasonRows::tr("Felt at the load (RPE): %1").arg(felt);
     if (f.change && f.change->read.straight)
         said << SeasonRows::tr("As if lines were straight: %1 m/s")
                     .arg(signedRangeText(*f.change->read.straight, speedDecimals));
@@ -60,6 +63,13 @@ QString explanation(const answers::Followed& f, const QString& device, LoadUnit 
 
 } // namespace
 
+QString feltText(std::span<const Effort> felt) {
+    QStringList each;
+    for (const Effort effort : felt)
+        each << number(effort.value(), effort.halves % 2);
+    return each.join(u", "_s);
+}
+
 QString settlingOf(const answers::Followed& f, LoadUnit unit) {
     const Words settling = answers::settlingWords(f);
     return settling.empty() ? QString() : said(asSentence(settling), unit);
@@ -70,6 +80,7 @@ QStringList seasonHeadings(LoadUnit unit) {
     return {SeasonRows::tr("Day"),
             SeasonRows::tr("Block"),
             SeasonRows::tr("Seen (m/s)"),
+            SeasonRows::tr("RPE"),
             SeasonRows::tr("From the line (m/s)"),
             SeasonRows::tr("Interval"),
             SeasonRows::tr("Change (m/s)"),
@@ -83,14 +94,14 @@ QStringList seasonHeadings(LoadUnit unit) {
 std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
                                        std::span<const Stored<BlockId, Block>> blocks,
                                        std::span<const Stored<DeviceId, Device>> devices,
-                                       LoadUnit unit) {
+                                       LoadUnit unit, const QStringList& felt) {
     std::vector<TextTable::Row> rows;
     for (std::size_t i = 0; i < follow.sessions.size(); ++i) {
         const answers::Followed& f = follow.sessions[i];
         const auto block = questions::blockOn(blocks, f.session.date);
         const bool base = i == follow.baseline;
         QStringList cells{sessionText(f.session), block ? text(block->name) : QString(),
-                          seenText(f)};
+                          seenText(f), felt.value(qsizetype(i))};
         cells << (f.line ? number(*f.line, speedDecimals) +
                                (f.extrapolated ? SeasonRows::tr(" (extrapolated)") : QString())
                          : u"–"_s);
@@ -112,9 +123,10 @@ std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
                                           : QString());
         TextTable::Row row{.cells = cells,
                            .strong = base,
-                           .explanation = explanation(f, deviceName(devices, f.session), unit)};
+                           .explanation = explanation(f, felt.value(qsizetype(i)),
+                                                      deviceName(devices, f.session), unit)};
         if (f.oneRm && f.oneRm->extrapolatedVeryFar())
-            row.quiet << 8;
+            row.quiet << 9;
         rows.push_back(std::move(row));
     }
     return rows;

@@ -12,11 +12,15 @@
 namespace slopebook::ui {
 
 QStringList seasonHeadings(LoadUnit unit);
-/// One row a session, in the sessions' order; the baseline's in bold.
+/// One row a session, in the sessions' order; the baseline's in bold. felt: of each, as feltText()
+/// has it.
 std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
                                        std::span<const Stored<BlockId, Block>> blocks,
                                        std::span<const Stored<DeviceId, Device>> devices,
-                                       LoadUnit unit);
+                                       LoadUnit unit, const QStringList& felt = {});
+
+/// RPE of the sets at the load: "6.5, 7"; empty where none is written down.
+QString feltText(std::span<const Effort> felt);
 
 /// What would settle a session's change from the baseline where it is unclear; else empty.
 QString settlingOf(const answers::Followed& session, LoadUnit unit);

@@ -2,8 +2,10 @@
 #include "ui/floor/entry/entryline.h"
 
 #include "core/answers/ladder.h"
+#include "core/answers/turnwords.h"
 #include "ui/floor/entry/setwords.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QAction>
 #include <QApplication>
@@ -341,22 +343,15 @@ void EntryLine::step(int direction) {
                              : answers::loadBefore(std::get<Mass>(from), m_lastTime);
     }
     if (direction > 0 && m_notLifted && (!load || *load >= *m_notLifted)) {
-        say(tr("%1 was not lifted today: type a load if it is meant.")
-                .arg(massWithUnit(*m_notLifted, m_unit)),
-            false);
+        say(said(answers::notLiftedHint(*m_notLifted), m_unit), false);
         return;
     }
     if (direction > 0 && load && m_ceiling && *load > *m_ceiling) {
-        say(tr("%1 is above the block's ceiling of %2: type it if it is meant.")
-                .arg(massWithUnit(*load, m_unit), massWithUnit(*m_ceiling, m_unit)),
-            false);
+        say(said(answers::ceilingHint(*load, *m_ceiling), m_unit), false);
         return;
     }
     if (direction > 0 && load && !answers::notAbove(load, m_limit, m_maxima)) {
-        say(tr("%1 is above the estimated 1RM of %2: type it if it is meant.")
-                .arg(massWithUnit(*load, m_unit),
-                     loadWithUnit(std::round(10 * kilograms(*m_limit)) / 10, m_unit)),
-            false);
+        say(said(answers::estimateHint(*load, kilograms(*m_limit)), m_unit), false);
         return;
     }
     if (load)

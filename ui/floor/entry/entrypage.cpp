@@ -2,6 +2,7 @@
 #include "ui/floor/entry/entrypage.h"
 
 #include "core/answers/doubt.h"
+#include "core/answers/turnwords.h"
 #include "ui/floor/entry/entryline.h"
 #include "ui/floor/entry/resttimer.h"
 #include "ui/floor/entry/sessionbar.h"
@@ -53,17 +54,14 @@ private:
 
 // Never a load above the estimate, unless it was lifted as a maximum before, and then it says so.
 QString nextText(const SessionView& view, LoadUnit unit) {
-    if (view.notLifted) {
-        const QString above = massWithUnit(*view.notLifted, unit);
-        return view.next ? EntryPage::tr("Next load %1:\n%2 was not lifted")
-                               .arg(massWithUnit(*view.next, unit), above)
-                         : EntryPage::tr("No next load:\n%1 was not lifted").arg(above);
-    }
+    if (view.notLifted)
+        return said(view.next ? answers::nextUnder(*view.next, *view.notLifted)
+                              : answers::noNextNotLifted(*view.notLifted),
+                    unit);
     if (view.overCeiling)
-        return EntryPage::tr("No next load: the ladder's is above\nthe block's ceiling of %1")
-            .arg(massWithUnit(view.ceiling->load, unit));
+        return said(answers::noNextCeiling(view.ceiling->load), unit);
     if (view.nextHeldBack)
-        return EntryPage::tr("No next load: the ladder's\nis above the estimated 1RM");
+        return said(answers::noNextEstimate(), unit);
     if (!view.next)
         return {};
     const QString load = massWithUnit(*view.next, unit);
@@ -263,6 +261,8 @@ std::optional<SessionId> EntryPage::session() const {
 
 void EntryPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
     const bool otherAthlete = athlete != m_athlete;
+    if (otherAthlete)
+        changeDraft(athlete);
     m_athlete = athlete;
     m_lift = lift;
     if (otherAthlete) {

@@ -7,6 +7,8 @@
 #include "ui/parts/clock.h"
 #include "ui/parts/taskpage.h"
 
+#include <map>
+
 class QBoxLayout;
 class QLabel;
 class QTableView;
@@ -40,6 +42,12 @@ public:
     /// lift is measured in another kind of velocity.
     void offerSpeeds(const QString& speeds, VelocityKind kind);
 
+    /// What is typed and not written yet, for the next window on this log: file, day, athlete and
+    /// line of each, a line break between them.
+    QStringList unwritten() const;
+    /// Of this log and day; it stands there again when its athlete is chosen.
+    void takeUnwritten(const QStringList& kept);
+
     // For the shell's actions.
     void beginSession();
     void openDetails();
@@ -70,6 +78,8 @@ private:
     QWidget* buildTables();
     QWidget* buildPicture();
     void connectParts();
+    /// Keeps the line for its athlete, and shows the next one's.
+    void changeDraft(std::optional<AthleteId> next);
     void reload();
     std::optional<SessionId> sessionToWrite();
     void showView(const SessionView& view);
@@ -86,6 +96,7 @@ private:
     Clock m_clock;
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
+    std::map<AthleteId, QString> m_drafts; ///< of athletes who are not shown
     std::optional<SessionView> m_view;
     int m_held = 0; ///< above 0: what changes is shown once, when that is done
     QBoxLayout* m_strip = nullptr;

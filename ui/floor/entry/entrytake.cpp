@@ -72,8 +72,13 @@ QString EntryPage::doubtOf(const Set& typed, std::optional<SetId> changed) const
         std::erase_if(today->points, [&](const Point& point) {
             return point.set == m_sets->row(row).placed.ordinal;
         });
-    const auto doubt =
-        answers::doubt(typed, today ? &*today : nullptr, m_view->last ? &*m_view->last : nullptr);
+    const LiftSession* last = m_view->last ? &*m_view->last : nullptr;
+    // Their points are of the body's mass and what is added.
+    Set lifted = typed;
+    if (const LiftSession* known = today ? &*today : last;
+        known && m_view->about.lift.value.movesBody && known->bodyMass)
+        lifted.load.grams += known->bodyMass->grams;
+    const auto doubt = answers::doubt(lifted, today ? &*today : nullptr, last);
     return doubt ? doubtText(*doubt, m_logbook.loadUnit()) : QString();
 }
 

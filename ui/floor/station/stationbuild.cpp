@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the station's page is laid out.
+#include "ui/floor/station/bodyfield.h"
 #include "ui/floor/station/stationpage.h"
 #include "ui/parts/fingers.h"
 #include "ui/parts/rowtable.h"
@@ -110,6 +111,7 @@ QWidget* StationPage::buildLine() {
     m_conditions->setForegroundRole(QPalette::PlaceholderText);
     m_conditions->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_conditions->setTextFormat(Qt::PlainText);
+    m_body = new BodyField(m_logbook.loadUnit());
     m_tests = new QComboBox;
     m_tests->setObjectName(QStringLiteral("stationTest"));
     m_tests->setAccessibleName(tr("Test"));
@@ -135,6 +137,7 @@ QWidget* StationPage::buildLine() {
     auto* second = new QHBoxLayout;
     second->addWidget(m_reason, 1);
     second->addWidget(m_conditions);
+    second->addWidget(m_body);
     auto* typing = new QHBoxLayout;
     typing->addWidget(m_tests);
     typing->addWidget(m_line, 1);

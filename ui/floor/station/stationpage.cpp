@@ -3,6 +3,7 @@
 
 #include "core/model/errors.h"
 #include "ui/floor/entry/setwords.h"
+#include "ui/floor/station/bodyfield.h"
 #include "ui/floor/station/rosterdialog.h"
 #include "ui/floor/station/stationdialog.h"
 #include "ui/words/format.h"
@@ -112,6 +113,11 @@ void StationPage::connectLine() {
         m_doubted.clear();
         m_line->forgetRefused();
         sayHelp();
+    });
+    connect(m_body, &BodyField::left, this, &StationPage::takeBody);
+    connect(m_body, &BodyField::goesOn, this, [this] {
+        if (!m_body->isTyped()) // it was taken
+            focusLine();
     });
     connect(m_tests, &QComboBox::activated, this, [this] {
         sayHelp();

@@ -41,6 +41,8 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 };
 
+class BodyField;
+
 class StationPage final : public TaskPage {
     Q_OBJECT
 public:
@@ -108,6 +110,10 @@ private:
     void showTurn();
     void showPicture();
     void showDone();
+    void showBody();
+    void takeBody();
+    bool needsBody() const;
+    std::optional<Mass> bodyMass(std::size_t who) const;
     void hideSilent();
     void showRests();
     void showFoot();
@@ -146,6 +152,8 @@ private:
     std::map<AthleteId, std::chrono::sys_seconds> m_since; ///< their last set
     /// Typed for somebody at a station, and not written yet.
     std::map<std::pair<StationId, AthleteId>, QString> m_drafts;
+    std::map<AthleteId, Mass> m_bodies; ///< typed today for whom no session is begun
+    std::optional<AthleteId> m_bodyOf;  ///< whose mass is shown
     bool m_writing = false;
     QString m_meant;   ///< the line as probably meant, while a question stands
     QString m_doubted; ///< the line that was asked about: Enter again takes it
@@ -159,6 +167,7 @@ private:
     QCheckBox* m_rotates;
     QComboBox* m_tests;
     QLabel* m_conditions;
+    BodyField* m_body;
     RosterModel* m_roster;
     QTableView* m_rosterTable;
     QLabel* m_sentence;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the station's page reads and shows.
 #include "ui/floor/entry/setwords.h"
+#include "ui/floor/station/bodyfield.h"
 #include "ui/floor/station/stationpage.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -49,8 +50,11 @@ void StationPage::readAll() {
     const auto turnBefore = sameStation ? turn() : std::nullopt;
     m_here.clear();
     m_turn.reset();
-    if (!sameStation || !isBeingLifted())
+    if (!sameStation || !isBeingLifted()) {
+        if (m_day != m_clock.today())
+            m_bodies.clear(); // they were of that day
         m_day = m_clock.today();
+    }
     m_work = id ? std::optional(questions::stationWork(m_logbook.log(), *id)) : std::nullopt;
     if (!m_work) {
         showNothing();
@@ -193,6 +197,7 @@ void StationPage::showTurn() {
     m_sentence->setText(anyDue ? turnText(*m_work, at, unit)
                                : tr("All done: %1 here.").arg(m_here.size()));
     m_reason->setText(turnReason(*m_work, at, unit));
+    showBody();
     hideSilent();
     m_line->setAccessibleName(
         tr("%1: load and speeds, or attempts").arg(text(at.athlete.value.name)));
@@ -306,6 +311,7 @@ void StationPage::showNothing() {
                              : tr("New… sets one up: a lift or a few tests, the device, the "
                                   "surface, the ladder. Athletes take turns at it."));
     m_tests->hide();
+    m_body->hide();
     m_rest->clear();
     m_next->clear();
     hideSilent();

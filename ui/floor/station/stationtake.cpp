@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is typed at a station, and where it goes.
+#include "core/answers/attemptdoubt.h"
 #include "ui/floor/entry/setwords.h"
 #include "ui/floor/station/stationpage.h"
 #include "ui/records/sessiondialog.h"
-#include "ui/typed/attemptdoubt.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -98,8 +98,14 @@ QString StationPage::doubtOf(const Set& set, std::size_t who) const {
                                   : readSession(m_logbook.log(), at.athlete.id, m_work->lift->id,
                                                 session, m_logbook.loadUnit(), 1, m_day);
     const SessionView& view = who == m_turn && m_view ? *m_view : other;
-    const auto doubt = answers::doubt(set, view.session ? &*view.session : nullptr,
-                                      view.last ? &*view.last : nullptr);
+    const LiftSession* today = view.session ? &*view.session : nullptr;
+    const LiftSession* last = view.last ? &*view.last : nullptr;
+    // Their points are of the body's mass and what is added.
+    Set lifted = set;
+    if (const LiftSession* known = today ? today : last;
+        known && m_work->lift->value.movesBody && known->bodyMass)
+        lifted.load.grams += known->bodyMass->grams;
+    const auto doubt = answers::doubt(lifted, today, last);
     return doubt ? doubtText(*doubt, m_logbook.loadUnit()) : QString();
 }
 
@@ -108,7 +114,7 @@ QString StationPage::doubtOf(const TypedAttempts& typed, std::size_t who) const 
     for (const BatterySession& one : m_logbook.log().batteries(m_here[who].athlete.id))
         if (const TestAttempts* held = one.battery.test(testOf(who)->id))
             earlier.insert(earlier.end(), held->attempts.begin(), held->attempts.end());
-    const auto doubt = ui::doubtOf(testOf(who)->value, typed.attempts, earlier);
+    const auto doubt = answers::doubtOf(testOf(who)->value, typed.attempts, earlier);
     return doubt ? doubtText(*doubt, !earlier.empty()) : QString();
 }
 
@@ -123,6 +129,8 @@ Entry StationPage::entryFor(std::size_t who) const {
     if (!at.session) {
         entry.head.athlete = at.athlete.id;
         entry.head.date = m_day;
+        if (needsBody())
+            entry.head.bodyMass = bodyMass(who);
         entry.head.ordinal = nextOrdinal(m_logbook.log(), at.athlete.id, m_day);
     }
     return entry;

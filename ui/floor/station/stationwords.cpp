@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/floor/station/stationwords.h"
 
+#include "core/answers/turnwords.h"
 #include "ui/floor/entry/setwords.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -124,30 +126,9 @@ QString turnReason(const questions::StationWork& work, const questions::AtStatio
                    ? StationWords::tr("%1 of %2 attempts done.").arg(at.tests.done).arg(all)
                    : QString();
     }
-    using answers::NoLoad;
-    const auto notLifted = heaviestNotLifted(at);
-    switch (at.lift.why) {
-    case NoLoad::NotLifted:
-        return notLifted ? StationWords::tr("%1 was not lifted, and no load is offered under it.")
-                               .arg(massWithUnit(*notLifted, unit))
-                         : QString();
-    case NoLoad::AboveCeiling:
-        return StationWords::tr("The ladder goes on above the block's ceiling.");
-    case NoLoad::AboveEstimate:
-        return StationWords::tr(
-            "The ladder goes on above the estimated 1RM: type the load if it is "
-            "meant.");
-    case NoLoad::NoLadder:
-        return StationWords::tr("No ladder is planned, and there is none of last time.");
-    case NoLoad::None:
-    case NoLoad::Out:
-    case NoLoad::Done:
-        break;
-    }
-    if (at.lift.retry && notLifted)
-        return StationWords::tr("%1 was not lifted.").arg(massWithUnit(*notLifted, unit));
-    const bool conditions = work.station.value.ladder.empty();
-    return at.lift.next && conditions ? StationWords::tr("By the ladder of last time.") : QString();
+    return said(
+        answers::turnWords(at.lift, heaviestNotLifted(at), work.station.value.ladder.empty()),
+        unit);
 }
 
 QString comesThen(const questions::AtStation& at, LoadUnit unit) {

@@ -74,9 +74,7 @@ std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, LoadUnit u
                   << (r.read->smallest ? number(scaled(r.read->smallest->value), decimals) : u"–"_s)
                   << readingCell(part, r, unit);
             if (r.read->smallest)
-                row.explanation =
-                    SquadRows::tr("Smallest change that matters: %1")
-                        .arg(said(answers::sourceOf(answers::asCited(*r.read->smallest))));
+                row.explanation = said(answers::smallestTold(*r.read->smallest), unit).join(u'\n');
         } else {
             cells << u"–"_s << QString() << QString()
                   << said(answers::readingWords(Reading::NoFigure)) + u": "_s +

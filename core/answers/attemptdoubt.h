@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Attempts that are probably slips of the finger: a decimal mark forgotten, centimetres for metres,
-// a digit twice. Asked about and never changed. Knows neither widgets nor languages.
+// a digit twice. Asked about and never changed.
 #pragma once
 
 #include "core/model/battery.h"
+#include "core/model/words.h"
 
 #include <optional>
 #include <vector>
 
-namespace slopebook::ui {
+namespace slopebook::answers {
 
 /// A number that is far from what it usually is.
 struct AttemptDoubt {
@@ -26,4 +27,9 @@ struct AttemptDoubt {
 std::optional<AttemptDoubt> doubtOf(const TestKind& kind, const std::vector<Attempt>& typed,
                                     const std::vector<Attempt>& earlier);
 
-} // namespace slopebook::ui
+/// What is doubted, and what may be meant, a sentence each; knownAthlete: whether it is the
+/// athlete's own earlier attempts that say what is usual. "180 is far from this athlete's others
+/// (1.12 to 3.04).", "Is 1.8 meant?".
+std::vector<Words> attemptDoubtWords(const AttemptDoubt& doubt, bool knownAthlete);
+
+} // namespace slopebook::answers

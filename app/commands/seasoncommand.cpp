@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// slopebook season: everything that was measured, by training blocks.
+#include "app/commands/ask.h"
+#include "app/commands/commands.h"
+#include "app/commands/outputs.h"
+#include "app/commands/seasonjson.h"
+#include "app/commands/texttable.h"
+#include "core/answers/figures.h"
+#include "core/answers/readingwords.h"
+#include "core/log/durable.h"
+#include "core/log/snapshot.h"
+#include "core/model/errors.h"
+
+#include <memory>
+
+namespace slopebook::app {
+
+namespace {
+
+using answers::MatrixCell;
+using answers::MatrixRow;
+using answers::SeasonMatrix;
+
+struct SeasonOptions : About {
+    std::string against;
+    std::vector<std::string> blocks;
+    std::filesystem::path csv;
+    Outputs outputs;
+};
+
+std::string cellText(const MatrixRow& row, const MatrixCell& cell) {
+    if (!cell.value)
+        return english(cell.value.why().reason);
+    std::string text = answers::fixed(*cell.value, row.measure.decimals);
+    if (cell.sessions > 1)
+        text += " (" + std::to_string(cell.sessions) + ")";
+    if (cell.against && row.measure.judged())
+        text += ", " + (cell.against->comparable() && !cell.against->why.empty()
+                            ? english(cell.against->why)
+                            : english(answers::sizedReading(cell.against->read)));
+    return text;
+}
+
+std::string seasonText(const questions::SeasonAnswer& answer) {
+    const SeasonMatrix& matrix = answer.matrix;
+    using Align = TextTable::Align;
+    std::vector<TextTable::Column> columns{{"measure", Align::Left}, {"unit", Align::Left}};
+    for (const auto& block : matrix.blocks)
+        columns.push_back({block.block.name, Align::Left});
+    TextTable table(std::move(columns));
+    for (const MatrixRow& row : matrix.rows) {
+        std::vector<std::string> cells{english(answers::measureWords(row.measure)),
+                                       row.measure.unit};
+        for (const MatrixCell& cell : row.cells)
+            cells.push_back(cellText(row, cell));
+        table.row(std::move(cells));
+    }
+    std::string text = answer.athlete.value.name + ": the season by blocks, read against " +
+                       matrix.blocks[matrix.chosen].block.name + "\n\n" + english(matrix.sentence) +
+                       "\n\n" + table.text() +
+                       "In brackets: sessions made one, where they are several.\n\n";
+    if (!matrix.chance.empty())
+        text += english(matrix.chance) + "\n";
+    for (const Words& words : matrix.design)
+        text += english(words) + "\n";
+    for (const Words& what : answer.unread)
+        text += "left out: " + english(what) + "\n";
+    return text + notesText(matrix.notes) + "\n" + cautionText() + "\n";
+}
+
+/// A block by its name; BadInput lists those there are.
+BlockId blockNamed(const log::Log& log, const std::string& name) {
+    const auto side = questions::batterySide(log, name);
+    if (const auto* block = std::get_if<BlockId>(&side))
+        return *block;
+    throw BadInput(asIs("\"" + name + "\""), asIs("the name of a training block"));
+}
+
+int runSeason(const SeasonOptions& options) {
+    options.outputs.require(options.json);
+    const log::Snapshot asked(options.log);
+    const log::Log& log = asked.log();
+    const auto athlete = athleteNamed(log, options.athlete);
+    questions::SeasonQuestion question;
+    for (const std::string& name : options.blocks)
+        question.blocks.push_back(blockNamed(log, name));
+    if (!options.against.empty())
+        question.chosen = blockNamed(log, options.against);
+    const auto answer = questions::seasonMatrixOf(log, athlete.id, question);
+    if (!answer)
+        return sayNoAnswer(options, answer.why());
+    if (!options.csv.empty())
+        log::writeWhole(options.outputs.to(options.csv), seasonCsv(*answer));
+    if (options.outputs.textToo())
+        print(options.json ? seasonJson(*answer) : seasonText(*answer));
+    if (answer->unread.empty())
+        return exitDone;
+    for (const Words& what : answer->unread)
+        complain("left out: " + english(what));
+    return exitBad;
+}
+
+} // namespace
+
+void addSeason(CLI::App& app, int& exit) {
+    auto* command = app.add_subcommand(
+        "season", "Everything that was measured, by training blocks, each read against one");
+    const auto options = std::make_shared<SeasonOptions>();
+    command->add_option("LOG", options->log, "The log")->required();
+    command->add_option("--athlete", options->athlete, "The athlete's name")->required();
+    command->add_option("--against", options->against,
+                        "The block that the others are read against; the first where left out");
+    command->add_option("--block", options->blocks,
+                        "A block to look at, as often as there are; all where left out");
+    command->add_flag("--json", options->json, "JSON with all digits");
+    options->outputs.addFile(*command, "--csv", options->csv, "Writes it as CSV to this file");
+    command->callback([options, &exit] { exit = runSeason(*options); });
+}
+
+} // namespace slopebook::app

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/squadmean.h"
+
+#include "core/answers/familywise.h"
+#include "core/model/phrases/answers.h"
+#include "core/stats/moderation.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace slopebook::answers {
+
+namespace {
+
+constexpr double sharedDay = 0.5; // of a day's variance, by simulation (tests/README.md, 'Seasons')
+constexpr int leastAthletes = 3;
+
+bool stands(const SquadRow& row) {
+    return row.read && row.read->reading != Reading::NoFigure && row.parts;
+}
+
+/// Variance of an athlete's change by lines and days, the shared day not in it.
+double ownVariance(const ChangeParts& parts) {
+    return parts.earlier.value + parts.later.value + 2 * (1 - sharedDay) * parts.day.value +
+           parts.device.value;
+}
+
+} // namespace
+
+std::optional<SquadMean> squadMean(const SquadPart& part, double level) {
+    std::vector<const SquadRow*> rows;
+    for (const SquadRow& row : part.rows)
+        if (stands(row))
+            rows.push_back(&row);
+    if (rows.size() < leastAthletes)
+        return std::nullopt;
+    const auto n = static_cast<double>(rows.size());
+    SquadMean made{.athletes = static_cast<int>(rows.size())};
+    double day = 0, own = 0;
+    for (const SquadRow* row : rows) {
+        made.mean += row->read->change / n;
+        day += row->parts->day.value / n;
+        own += ownVariance(*row->parts) / n;
+    }
+    double square = 0;
+    for (const SquadRow* row : rows)
+        square += (row->read->change - made.mean) * (row->read->change - made.mean) / (n - 1);
+    made.spread = std::sqrt(square);
+    const double true2 = std::max(0.0, square - own);
+    made.trueSpread = std::sqrt(true2);
+    const auto interval = [&](double at) {
+        const double half = std::sqrt(stats::squaredHalfWidth(
+            std::array{stats::Variance{square / n, n - 1},
+                       stats::Variance{2 * sharedDay * day, stats::publishedDf}},
+            stats::tOf(at)));
+        return stats::Interval{made.mean - half, made.mean + half};
+    };
+    made.interval = interval(level);
+    made.read = read(made.mean, made.interval, interval(equivalenceLevel(level)),
+                     rows.front()->read->smallest);
+    made.read->at80 = interval(leaningLevel);
+    for (const SquadRow* row : rows) {
+        const double noise = ownVariance(*row->parts);
+        const double share = true2 + noise > 0 ? true2 / (true2 + noise) : 1;
+        const double drawn = made.mean + share * (row->read->change - made.mean);
+        // what is left of the athlete's own, and what is not known of the mean it is drawn to
+        const double left = share * noise + (1 - share) * (1 - share) * square / n;
+        const double half = stats::tCritical(level, n - 1) * std::sqrt(left);
+        made.each.push_back({.athlete = row->athlete,
+                             .raw = row->read->change,
+                             .drawn = drawn,
+                             .interval = {drawn - half, drawn + half}});
+    }
+    return made;
+}
+
+double squadByChance(const Squad& squad) {
+    const Family family = std::make_shared<FamilyTables>();
+    double sum = 0;
+    for (const SquadPart& part : squad.parts)
+        for (const SquadRow& row : part.rows)
+            if (stands(row))
+                sum += chanceOfNothing(family, *row.parts, stats::tOf, squad.level);
+    return sum;
+}
+
+Words squadMeanWords(const SquadPart& part, const SquadMean& mean) {
+    const bool speed = part.load.has_value();
+    const auto amount = [&](double value) {
+        return speed ? signedFigure(value, 3) : massWords(value, bareChange);
+    };
+    const Words by =
+        speed ? say("%1 m/s", signedFigure(mean.mean, 3)) : massWords(mean.mean, asChange);
+    const Words reading = readingWords(*mean.read, speed ? 3 : 1);
+    if (!(mean.trueSpread > 0))
+        return say("Mean change of %1 athletes %2 (%3 to %4): %5. Their changes differ by no more "
+                   "than their own noise.",
+                   mean.athletes, by, amount(mean.interval.low), amount(mean.interval.high),
+                   reading);
+    return say("Mean change of %1 athletes %2 (%3 to %4): %5. Beyond their own noise their changes "
+               "differ by an SD of %6.",
+               mean.athletes, by, amount(mean.interval.low), amount(mean.interval.high), reading,
+               speed ? say("%1 m/s", figure(mean.trueSpread, 3))
+                     : massWords(mean.trueSpread, asEstimate));
+}
+
+Words squadChanceWords(const Squad& squad) {
+    int found = 0, all = 0;
+    for (const SquadPart& part : squad.parts) {
+        found += part.read(Reading::Better) + part.read(Reading::Worse);
+        all += part.figures();
+    }
+    return say("Over all that was asked %1 of %2 readings are better or worse; had nothing "
+               "changed, about %3 would be.",
+               found, all, figure(squadByChance(squad), 1));
+}
+
+} // namespace slopebook::answers

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/proposal.h"
+#include "core/model/phrases/exchange.h"
+
+namespace slopebook::exchange {
+
+namespace {
+
+Words roleQuestion(Tidy role) {
+    switch (role) {
+    case TidyDate:
+        return say("Which column is the date, or which day is it for all rows?");
+    case TidyAthlete:
+        return say("Which column names the athlete, or who is it in all rows?");
+    case TidyLift:
+        return say("Which column names the lift, or which lift is it in all rows?");
+    case TidyLoad:
+        return say("Which column is the load?");
+    default:
+        return say("Which column is the velocity (or which are, side by side)?");
+    }
+}
+
+} // namespace
+
+Words questionWords(const Question& question, const FileFacts& facts) {
+    if (question.about == Question::About::Role)
+        return roleQuestion(question.role);
+    const Words column = question.column ? facts.columnName(*question.column) : Words();
+    switch (question.about) {
+    case Question::About::DateOrder:
+        return say("In \"%1\", does %2 begin with the day, the month or the year?", column,
+                   question.sample);
+    case Question::About::Decimal:
+        return say("In \"%1\", is the mark in %2 a decimal mark or one of thousands?", column,
+                   question.sample);
+    case Question::About::SpeedUnit:
+        return say("In \"%1\", is %2 in cm/s (or in hundredths of m/s), or in m/s?", column,
+                   question.sample);
+    case Question::About::Role:
+        break;
+    }
+    return {};
+}
+
+Words letterCaution(const FileFacts& facts) {
+    return facts.layout.encoding == Encoding::Latin1
+               ? say("The letters are not UTF-8: they are read as Latin-1. Look at the names.")
+               : Words();
+}
+
+} // namespace slopebook::exchange

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// season, squad and compare over blocks, run as programs: the keys that are a contract
+// (commands.md), days and blocks alike, and what is refused.
+#include "tests/system/program.h"
+
+#include <QJsonArray>
+#include <QTest>
+
+#include <cmath>
+
+using slopebook::tests::Ran;
+using slopebook::tests::runProgram;
+
+namespace {
+
+QStringList sample(const char* command, std::initializer_list<const char*> rest) {
+    QStringList all{QString::fromUtf8(command), QStringLiteral(SLOPEBOOK_SAMPLE_LOG)};
+    for (const char* word : rest)
+        all << QString::fromUtf8(word);
+    return all;
+}
+
+void hasKeys(const QJsonObject& object, std::initializer_list<const char*> keys) {
+    for (const char* key : keys)
+        QVERIFY2(object.contains(QLatin1String(key)), key);
+}
+
+} // namespace
+
+class TestSeasonCommands : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    void seasonKeepsItsContract() {
+        const Ran ran = runProgram(sample("season", {"--athlete", "Cora", "--json"}));
+        QVERIFY2(ran.exit == 0 && ran.err.isEmpty(), ran.err);
+        const QJsonObject json = ran.json();
+        hasKeys(json, {"athlete", "blocks", "measures", "expected_by_chance", "sentence"});
+        const QJsonArray blocks = json[QLatin1String("blocks")].toArray();
+        QCOMPARE(blocks.size(), 3);
+        hasKeys(blocks[1].toObject(), {"name", "first", "last", "ceiling"});
+        QCOMPARE(blocks[1].toObject()[QLatin1String("ceiling")].toDouble(), 70.0);
+        for (const auto& each : json[QLatin1String("measures")].toArray()) {
+            const QJsonObject measure = each.toObject();
+            hasKeys(measure, {"kind", "name", "load", "side", "unit", "cells"});
+            const QJsonArray cells = measure[QLatin1String("cells")].toArray();
+            QCOMPARE(cells.size(), 3);
+            for (const auto& cell : cells)
+                hasKeys(cell.toObject(), {"block", "n_sessions", "value", "se", "reading",
+                                          "against", "comparable", "why"});
+            // the chosen block is read against nothing
+            QVERIFY(cells[0].toObject()[QLatin1String("against")].isNull());
+        }
+    }
+
+    void seasonAgainstAnotherBlockAndOfTwo() {
+        const Ran ran =
+            runProgram(sample("season", {"--athlete", "Cora", "--against", "spring", "--block",
+                                         "Autumn", "--block", "Spring", "--json"}));
+        QVERIFY2(ran.exit == 0, ran.err);
+        QCOMPARE(ran.json()[QLatin1String("chosen")].toString(), QStringLiteral("Spring"));
+        QCOMPARE(ran.json()[QLatin1String("blocks")].toArray().size(), 2);
+        const Ran none = runProgram(sample("season", {"--athlete", "Cora", "--against", "Summer"}));
+        QCOMPARE(none.exit, 2);
+        QVERIFY2(none.err.contains("Winter flood"), none.err); // the blocks there are
+        const Ran csv = runProgram(sample("season", {"--athlete", "Cora", "--csv", "-"}));
+        QVERIFY2(csv.out.startsWith("kind,name,load_kg,side,unit,block,"), csv.out);
+    }
+
+    void comparesBlocksAndDaysAlike() {
+        const auto compare = [](const char* from, const char* to) {
+            return runProgram(sample("compare", {"--athlete", "Cora", "--lift", "Bench pull",
+                                                 "--from", from, "--to", to, "--json"}));
+        };
+        const Ran blocks = compare("Winter flood", "spring");
+        QVERIFY2(blocks.exit == 0, blocks.err);
+        const QJsonObject sides = blocks.json()[QLatin1String("blocks")].toObject();
+        const QJsonObject from = sides[QLatin1String("from")].toObject();
+        QCOMPARE(from[QLatin1String("name")].toString(), QStringLiteral("Winter flood"));
+        QVERIFY(from[QLatin1String("sessions")].toArray().size() > 1);
+        QVERIFY(blocks.json()[QLatin1String("parallel")].isNull());
+        const Ran mixed = compare("2025-12-01", "Spring"); // a day against a block
+        QVERIFY2(mixed.exit == 0, mixed.err);
+        QVERIFY(!compare("2025-12-01", "2026-05-04").json().contains(QLatin1String("blocks")));
+        QCOMPARE(compare("2025-12-01", "Summer").exit, 2);
+    }
+
+    void squadTellsTheMean() {
+        const Ran ran = runProgram(sample("squad", {"--lift", "Bench pull", "--from",
+                                                    "Winter flood", "--to", "Spring", "--json"}));
+        QVERIFY2(ran.exit == 0, ran.err);
+        for (const auto& each : ran.json()[QLatin1String("parts")].toArray()) {
+            const QJsonObject part = each.toObject();
+            const QJsonObject mean = part[QLatin1String("mean")].toObject();
+            double sum = 0;
+            int count = 0;
+            for (const auto& row : part[QLatin1String("athletes")].toArray())
+                if (const QJsonObject read = row.toObject()[QLatin1String("read")].toObject();
+                    !read.isEmpty()) {
+                    sum += read[QLatin1String("change")].toDouble();
+                    ++count;
+                }
+            QCOMPARE(mean[QLatin1String("athletes")].toInt(), count);
+            QVERIFY(std::abs(mean[QLatin1String("change")].toDouble() - sum / count) < 1e-9);
+            QVERIFY(mean[QLatin1String("low")].toDouble() < mean[QLatin1String("high")].toDouble());
+        }
+        QVERIFY(ran.json()[QLatin1String("expected_by_chance")].toDouble() > 0);
+    }
+
+    void followTakesABlock() {
+        const Ran ran =
+            runProgram(sample("follow", {"--athlete", "Cora", "--lift", "Bench pull", "--load",
+                                         "40", "--baseline", "Winter flood", "--json"}));
+        QVERIFY2(ran.exit == 0, ran.err);
+        QCOMPARE(ran.json()[QLatin1String("baseline")].toString(), QStringLiteral("2026-02-16"));
+    }
+};
+
+QTEST_GUILESS_MAIN(TestSeasonCommands)
+#include "tst_seasoncommands.moc"
