@@ -406,7 +406,7 @@ private Q_SLOTS:
             run(u"pdftotext"_s, {u"-layout"_s, QString::fromStdString(file.string()), u"-"_s}));
         for (const QString& part : {u"Cora: whole season"_s, u"Winter flood"_s, u"up to 70 kg"_s,
                                     u"1.051"_s, u"better"_s, u"not comparable"_s, u"rig under"_s,
-                                    u"heavy plates under water"_s, u"light loads only in winter"_s,
+                                    u"heavy plates under water"_s, u"Light loads only in winter"_s,
                                     u"What such a season can show"_s, u"not clearance to lift"_s})
             QVERIFY2(paper.contains(part), qPrintable(part + u" is not in\n"_s + paper));
         OverviewPage overview(book);
