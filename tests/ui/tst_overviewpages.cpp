@@ -225,23 +225,23 @@ private Q_SLOTS:
             session(&page, &TaskPage::sessionWanted), season(&page, &TaskPage::seasonWanted),
             battery(&page, &TaskPage::batteryWanted), message(&page, &TaskPage::message);
         MatrixView& view = page.view();
-        const auto key = [&](int row, int block, Qt::Key key) {
+        const auto press = [&](int row, int block, Qt::Key key) {
             view.setCurrentIndex(view.model()->index(row, block));
             QTest::keyClick(&view, key);
         };
-        key(0, 2, Qt::Key_Return);
+        press(0, 2, Qt::Key_Return);
         QCOMPARE(compared.takeFirst(), (QVariantList{QVariant::fromValue(SessionId{10}),
                                                      QVariant::fromValue(SessionId{30})}));
         QCOMPARE(lift.takeFirst().first().value<LiftId>(), LiftId{1});
-        key(0, 1, Qt::Key_Space);
+        press(0, 1, Qt::Key_Space);
         QCOMPARE(session.takeFirst().first().value<SessionId>(), SessionId{20});
-        key(0, 1, Qt::Key_Period);
+        press(0, 1, Qt::Key_Period);
         QCOMPARE(season.takeFirst().last().value<Mass>(), Mass{40'000});
-        key(2, 2, Qt::Key_Enter);
+        press(2, 2, Qt::Key_Enter);
         QCOMPARE(battery.size(), 1);
-        key(0, 0, Qt::Key_Return); // nothing to compare it with: its session
+        press(0, 0, Qt::Key_Return); // nothing to compare it with: its session
         QCOMPARE(session.takeFirst().first().value<SessionId>(), SessionId{10});
-        key(3, 2, Qt::Key_Period);
+        press(3, 2, Qt::Key_Period);
         QCOMPARE(message.size(), 1);
         QVERIFY(season.empty() && compared.empty());
         view.setCurrentIndex(view.model()->index(5, 1));
@@ -276,6 +276,7 @@ private Q_SLOTS:
         button(page, u"Whole season"_s)->click();
         button(page, u"Put it on the floor"_s)->click();
         QCOMPARE(place.size(), 2);
+        matrix.rows.pop_back(); // the body mass, which is due as well
         matrix.rows[3].cells[2] = noCell(NoAnswer::Why::NotPossible, "rig sold");
         page.showSeason(askedByHand(matrix));
         QVERIFY(labelOf(page, "missing").text().contains(u"rig sold"_s));
@@ -403,11 +404,10 @@ private Q_SLOTS:
                                  page.writePdfTo(file, QPageSize::A4)); // never over another
         const QString paper = flat(
             run(u"pdftotext"_s, {u"-layout"_s, QString::fromStdString(file.string()), u"-"_s}));
-        for (const QString& part :
-             {u"Cora: whole season"_s, u"Winter flood"_s, u"up to 70 kg"_s, u"1.051"_s, u"better"_s,
-              u"not comparable"_s, u"rig under water"_s, u"heavy plates under water"_s,
-              u"light loads only in winter"_s, u"What such a season can show"_s,
-              u"not clearance to lift"_s})
+        for (const QString& part : {u"Cora: whole season"_s, u"Winter flood"_s, u"up to 70 kg"_s,
+                                    u"1.051"_s, u"better"_s, u"not comparable"_s, u"rig under"_s,
+                                    u"heavy plates under water"_s, u"Light loads only in winter"_s,
+                                    u"What such a season can show"_s, u"not clearance to lift"_s})
             QVERIFY2(paper.contains(part), qPrintable(part + u" is not in\n"_s + paper));
         OverviewPage overview(book);
         overview.showSeason(askedByHand());

@@ -118,7 +118,7 @@ MatrixCellFigure cellFigure(const SeasonMatrix& matrix, const answers::MatrixRow
 }
 
 MatrixMeasureFigure measureFigure(const answers::MatrixRow& row, LoadUnit unit) {
-    MatrixMeasureFigure shown{.name = said(answers::measureWords(row.measure), unit),
+    MatrixMeasureFigure shown{.name = asSentence(said(answers::measureWords(row.measure), unit)),
                               .unit = measureUnit(row.measure, unit)};
     if (row.smallest && row.smallest->value > 0 && row.measure.judged())
         shown.matters = QChar(0xB1) + measureNumber(row.measure, row.smallest->value, unit);

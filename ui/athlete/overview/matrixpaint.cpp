@@ -16,7 +16,7 @@ namespace slopebook::ui {
 namespace {
 
 constexpr double leastStep = 56;          // px of a strip that can still be read, at a body of 13
-constexpr double widestWord = 11;         // of a reading's column, in heights of a line
+constexpr double widestWord = 9;          // of a reading's column, in heights of a line
 constexpr double gap = 0.5, inset = 0.35; // heights of a line
 
 double sizedAs(const MatrixPen& pen, double at13) {
@@ -30,6 +30,12 @@ QFont strong(QFont font) {
 
 bool settled(CellMark mark) {
     return mark == CellMark::Better || mark == CellMark::Worse;
+}
+
+/// In smaller type and on two lines.
+bool wraps(CellMark mark) {
+    return mark == CellMark::NoReading || mark == CellMark::NoFigure ||
+           mark == CellMark::NotComparable;
 }
 
 bool isReason(CellMark mark) {
@@ -56,17 +62,25 @@ double figureWidth(const MatrixFigure& figure, std::size_t block, const MatrixPe
     return width;
 }
 
-/// Readings beside their bar; a reason wraps.
-double wordWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen) {
+/// On two lines, and no word cut.
+double wrappedWidth(const QString& text, const QFontMetricsF& metrics) {
+    double width = metrics.horizontalAdvance(text) * 0.65;
+    for (const QString& word : text.split(u' '))
+        width = std::max(width, metrics.horizontalAdvance(word) + 1);
+    return width;
+}
+
+/// Readings beside their bar; a reason wraps. whole: with what the block before says under them.
+double wordWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen, bool whole) {
     const QFontMetricsF body(strong(pen.body));
     const QFontMetricsF small(pen.small);
     double width = 0;
     for (const auto& row : figure.cells) {
         const MatrixCellFigure& cell = row[block];
-        const double word = isReason(cell.mark)
-                                ? small.horizontalAdvance(cell.reading) * 0.6
+        const double word = wraps(cell.mark)
+                                ? wrappedWidth(cell.reading, small)
                                 : body.horizontalAdvance(cell.reading) + markWidth(cell.mark, pen);
-        width = std::max({width, word, small.horizontalAdvance(cell.before)});
+        width = std::max({width, word, whole ? small.horizontalAdvance(cell.before) + 1 : 0.0});
     }
     return std::min(width, widestWord * pen.line);
 }
@@ -107,7 +121,9 @@ void paintWrapped(QPainter& painter, const QRectF& box, const QString& text, con
 void paintWords(QPainter& painter, const QRectF& box, const MatrixCellFigure& cell,
                 const MatrixPen& pen) {
     QRectF upper = box;
-    if (!cell.before.isEmpty() && box.height() > pen.line + pen.lower) {
+    // Cut it would mislead: then the line under the table alone tells it.
+    const bool fits = QFontMetricsF(pen.small).horizontalAdvance(cell.before) <= box.width();
+    if (!cell.before.isEmpty() && fits && box.height() > pen.line + pen.lower) {
         const double top = box.center().y() - (pen.line + pen.lower) / 2;
         upper = QRectF(box.left(), top, box.width(), pen.line);
         painter.setPen(pen.ground.quiet);
@@ -122,10 +138,10 @@ void paintWords(QPainter& painter, const QRectF& box, const MatrixCellFigure& ce
     painter.setPen(reason ? pen.ground.quiet : colourOf(cell.mark, pen.ground));
     const bool low = upper.height() < 2 * pen.lower;
     paintWrapped(painter, upper.adjusted(sign, 0, 0, 0), cell.reading,
-                 reason               ? pen.small
+                 wraps(cell.mark)     ? pen.small
                  : settled(cell.mark) ? strong(pen.body)
                                       : pen.body,
-                 reason && !low ? 2 : 1);
+                 wraps(cell.mark) && !low ? 2 : 1);
 }
 
 /// In a column too narrow for a bar: the figure, and its reading under it.
@@ -179,16 +195,18 @@ double measureWidth(const MatrixFigure& figure, const MatrixPen& pen) {
 double blockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen) {
     const double step = hasSteps(figure, block) ? sizedAs(pen, 130) : 0;
     const QFontMetricsF small(pen.small);
-    const double word = wordWidth(figure, block, pen);
+    const double word = wordWidth(figure, block, pen, true);
     const double cells = figureWidth(figure, block, pen) + step + word +
                          (step > 0 ? 2 : 1) * gap * pen.line + 2 * inset * pen.line;
     const double head =
         std::max(QFontMetricsF(strong(pen.body)).horizontalAdvance(figure.blocks[block].name),
                  small.horizontalAdvance(figure.blocks[block].under));
-    return std::max(cells, head + 2 * inset * pen.line);
+    return std::ceil(std::max(cells, head + 2 * inset * pen.line)) + 1;
 }
 
 double leastBlockWidth(const MatrixFigure& figure, std::size_t block, const MatrixPen& pen) {
+    if (!hasSteps(figure, block))
+        return std::min(blockWidth(figure, block, pen), 6 * pen.line);
     const double least = std::max(figureWidth(figure, block, pen), 6 * pen.line);
     return least + 2 * inset * pen.line;
 }
@@ -285,8 +303,10 @@ BlockParts partsOf(const QRectF& box, const MatrixFigure& figure, std::size_t bl
                    const MatrixPen& pen) {
     const QRectF inner = box.adjusted(inset * pen.line, 0, -inset * pen.line, 0);
     const double digits = figureWidth(figure, block, pen);
-    const double word = wordWidth(figure, block, pen);
     const double between = gap * pen.line;
+    double word = wordWidth(figure, block, pen, true);
+    if (inner.width() - digits - word - 2 * between < sizedAs(pen, leastStep))
+        word = wordWidth(figure, block, pen, false);
     BlockParts parts;
     parts.figure = QRectF(inner.left(), inner.top(), digits, inner.height());
     if (!hasSteps(figure, block)) {
@@ -317,15 +337,14 @@ void paintBlockHead(QPainter& painter, const QRectF& box, const MatrixFigure& fi
     const bool scale = !parts.narrow && parts.step.width() > sizedAs(pen, leastStep);
     const QFontMetricsF small(pen.small);
     QRectF under(inner.left(), top + pen.line, inner.width(), pen.lower);
+    const double aside = parts.step.width() / 2 / matrixSpan + small.horizontalAdvance(u"+1"_s);
     const bool crowded = scale && inner.left() + small.horizontalAdvance(head.under) >
-                                      parts.step.left() - small.averageCharWidth();
+                                      parts.step.center().x() - aside;
     paintWrapped(painter, under, head.under, pen.small, 1);
     if (!scale || crowded)
         return;
     const double unit = parts.step.width() / 2 / matrixSpan;
-    for (const int value : {-2, -1, 0, 1, 2}) {
-        if (std::abs(value) == 2 && unit < small.horizontalAdvance(u"+2"_s) * 1.1)
-            continue;
+    for (const int value : {-1, 0, 1}) {
         const QString label = value == 0 ? u"0"_s
                                          : (value < 0 ? QString(QChar(0x2212)) : u"+"_s) +
                                                QString::number(std::abs(value));
@@ -365,21 +384,29 @@ void paintCell(QPainter& painter, const QRectF& box, const MatrixFigure& figure,
     painter.restore();
 }
 
+std::vector<double> sharedOut(const MatrixFigure& figure, double room, double most,
+                              const MatrixPen& pen) {
+    std::vector<double> widths;
+    double fixed = 0, wanted = 0;
+    for (std::size_t i = 0; i < figure.blocks.size(); ++i) {
+        widths.push_back(blockWidth(figure, i, pen));
+        (hasSteps(figure, i) ? wanted : fixed) += widths.back();
+    }
+    // What is read needs its bars; the chosen block's figures need no more than their own room.
+    const bool allFits = wanted > 0 && room > fixed;
+    const double share = allFits ? std::min((room - fixed) / wanted, most)
+                                 : std::min(room / std::max(1.0, fixed + wanted), most);
+    for (std::size_t i = 0; i < widths.size(); ++i)
+        if (!allFits || hasSteps(figure, i))
+            widths[i] *= share;
+    return widths;
+}
+
 MatrixColumns matrixColumns(const MatrixFigure& figure, double width, const MatrixPen& pen) {
     MatrixColumns columns;
     columns.measures = std::min(measureWidth(figure, pen), width * 0.34);
     const double room = width - columns.measures;
-    double wanted = 0;
-    for (std::size_t i = 0; i < figure.blocks.size(); ++i) {
-        columns.blocks.push_back(blockWidth(figure, i, pen));
-        wanted += columns.blocks.back();
-    }
-    if (wanted <= 0)
-        return columns;
-    // Never wider than they read well.
-    const double share = std::min(room / wanted, 1.25);
-    for (double& each : columns.blocks)
-        each *= share;
+    columns.blocks = sharedOut(figure, room, 1.25, pen);
     return columns;
 }
 

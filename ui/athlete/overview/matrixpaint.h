@@ -43,6 +43,10 @@ void paintStepGround(QPainter& painter, const QRectF& box, const MatrixPen& pen)
 /// The sign of a reading, in a box of a letter's size: a way up or down, two bars for held.
 void paintMark(QPainter& painter, const QRectF& box, CellMark mark, const MatrixPen& pen);
 
+/// Widths of the blocks' columns within so much room, none over `most` times what it wants.
+std::vector<double> sharedOut(const MatrixFigure& figure, double room, double most,
+                              const MatrixPen& pen);
+
 /// The columns of a matrix that is painted whole, from the left edge of `width`.
 struct MatrixColumns {
     double measures = 0;

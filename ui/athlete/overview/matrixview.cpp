@@ -7,8 +7,10 @@
 #include "ui/paper/flow.h"
 #include "ui/parts/fingers.h"
 
+#include <QAbstractButton>
 #include <QEvent>
 #include <QKeyEvent>
+#include <QScrollBar>
 #include <QStyledItemDelegate>
 
 #include <algorithm>
@@ -38,7 +40,8 @@ public:
             painter->fillRect(QRectF(option.rect.left(), option.rect.top(), option.rect.width(), 1),
                               pen.ground.grid);
         // The keys' cell keeps its frame while they are elsewhere: the line under the table is its.
-        if (option.state & QStyle::State_Selected)
+        const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+        if (view && view->currentIndex() == index)
             look::paintFocus(*painter, option.rect, option.palette);
         painter->restore();
     }
@@ -56,7 +59,7 @@ MatrixView::MatrixView(QWidget* parent)
     setVerticalHeader(m_measures);
     setModel(&m_model);
     setItemDelegate(new CellDelegate(m_model, this));
-    setSelectionMode(QAbstractItemView::SingleSelection);
+    setSelectionMode(QAbstractItemView::NoSelection); // the keys' cell has a frame, no fill
     setTabKeyNavigation(false);
     setShowGrid(false);
     setFrameShape(QFrame::NoFrame);
@@ -64,6 +67,8 @@ MatrixView::MatrixView(QWidget* parent)
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setObjectName(QStringLiteral("matrix"));
+    if (auto* corner = findChild<QAbstractButton*>())
+        corner->installEventFilter(this);
     m_menu = new charts::ChartMenu(this, *this);
     m_menu->setSpoken(tr("All measures by training blocks"));
     connect(this, &QTableView::doubleClicked, this, [this] { Q_EMIT wayWanted(Way::Comparison); });
@@ -101,6 +106,8 @@ std::optional<MatrixView::At> MatrixView::current() const {
 
 void MatrixView::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
     QTableView::currentChanged(current, previous);
+    for (const QModelIndex& each : {current, previous})
+        update(each);
     Q_EMIT cellChanged(current.data(Qt::AccessibleTextRole).toString());
 }
 
@@ -126,6 +133,16 @@ void MatrixView::keyPressEvent(QKeyEvent* event) {
         }
     }
     QTableView::keyPressEvent(event);
+}
+
+// The corner is a part of the page, not a button.
+bool MatrixView::eventFilter(QObject* watched, QEvent* event) {
+    auto* corner = qobject_cast<QAbstractButton*>(watched);
+    if (!corner || event->type() != QEvent::Paint)
+        return QTableView::eventFilter(watched, event);
+    QPainter painter(corner);
+    painter.fillRect(corner->rect(), look::screenGround(palette()).paper);
+    return true;
 }
 
 void MatrixView::resizeEvent(QResizeEvent* event) {
@@ -155,15 +172,17 @@ void MatrixView::fitColumns() {
     const MatrixPen pen = penOf(*this);
     m_measures->setMost(std::max(120, width() * 2 / 5));
     updateGeometries();
-    const double room = viewport()->width();
-    std::vector<double> wide;
-    for (std::size_t i = 0; i < shown.blocks.size(); ++i)
-        wide.push_back(blockWidth(shown, i, pen));
-    const double wanted = std::accumulate(wide.begin(), wide.end(), 0.0);
-    const double share = std::min(room / wanted, 1.3);
+    // Reckoned, for a scroll bar that comes or goes is not there yet.
+    const double tall =
+        m_blocks->sizeHint().height() +
+        m_measures->defaultSectionSize() * static_cast<double>(shown.measures.size());
+    const int bar = tall > height() ? verticalScrollBar()->sizeHint().width() : 0;
+    const double room = width() - m_measures->sizeHint().width() - bar;
+    const std::vector<double> wide = sharedOut(shown, room, 1.3, pen);
     for (std::size_t i = 0; i < wide.size(); ++i)
-        setColumnWidth(static_cast<int>(i), static_cast<int>(std::floor(std::max(
-                                                wide[i] * share, leastBlockWidth(shown, i, pen)))));
+        setColumnWidth(
+            static_cast<int>(i),
+            static_cast<int>(std::floor(std::max(wide[i], leastBlockWidth(shown, i, pen)))));
 }
 
 QSizeF MatrixView::paperSize() const {

@@ -6,6 +6,7 @@
 #include "ui/paper/paperwork.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
+#include "ui/words/wording.h"
 
 #include <QComboBox>
 #include <QEvent>
@@ -225,8 +226,11 @@ void OverviewPage::fillBlocks() {
 
 void OverviewPage::fillSide() {
     const LoadUnit unit = m_logbook.loadUnit();
-    const QStringList due = said(m_overview.due, unit);
-    const QStringList missing = said(m_overview.missing, unit);
+    QStringList due = said(m_overview.due, unit);
+    QStringList missing = said(m_overview.missing, unit);
+    for (QStringList* lines : {&due, &missing})
+        for (QString& line : *lines)
+            line = asSentence(line);
     m_due->setText(due.isEmpty() ? tr("Nothing: all that was measured before was measured again.")
                                  : due.join(u'\n'));
     m_stations->setVisible(!due.isEmpty());

@@ -6,6 +6,7 @@
 #include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
+#include "ui/words/wording.h"
 
 #include <QApplication>
 #include <QCoreApplication>
@@ -56,7 +57,7 @@ OverviewLine lineOf(const answers::SeasonMatrix& matrix, const answers::Overview
     const answers::MatrixRow& whole = matrix.rows[row.row];
     const answers::Measure& measure = whole.measure;
     OverviewLine line;
-    const QString name = said(answers::measureWords(measure), unit);
+    const QString name = asSentence(said(answers::measureWords(measure), unit));
     const QString unitText = measureUnit(measure, unit);
     line.cells << (unitText.isEmpty() ? name : OverviewText::tr("%1, %2").arg(name, unitText));
     line.cells << valueText(whole, row.from, unit) << valueText(whole, overview.to, unit);
@@ -187,8 +188,11 @@ void fitOverview(QTableView& view) {
     const int last = columns->count() - 1;
     if (last < 0)
         return;
+    constexpr int roomy = 720; // px: under it the bars give way to the words
+    if (view.viewport()->width() < roomy)
+        columns->resizeSection(stepColumn, view.fontMetrics().height() * 6);
     const int rest = view.viewport()->width() - columns->sectionPosition(last);
-    columns->resizeSection(last, std::max(150, rest));
+    columns->resizeSection(last, std::max(110, rest));
     view.resizeRowsToContents();
 }
 

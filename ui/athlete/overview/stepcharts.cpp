@@ -4,6 +4,7 @@
 #include "ui/paper/flow.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
+#include "ui/words/wording.h"
 
 #include <QFontMetricsF>
 #include <QPainterPath>
@@ -34,7 +35,7 @@ StepChart chartOf(const answers::SeasonMatrix& matrix, const answers::OverviewRo
     const answers::MatrixRow& row = matrix.rows[shown.row];
     const double size = unitOf(row);
     const double zero = *row.cells[*shown.from].value;
-    StepChart chart{.name = said(answers::measureWords(row.measure), unit),
+    StepChart chart{.name = asSentence(said(answers::measureWords(row.measure), unit)),
                     .unit = measureUnit(row.measure, unit),
                     .reading = said(answers::standingWords(shown.standing), unit),
                     .words = shown.step ? changeWords(row.measure, *shown.step, unit) : QString(),
