@@ -225,9 +225,9 @@ private Q_SLOTS:
             session(&page, &TaskPage::sessionWanted), season(&page, &TaskPage::seasonWanted),
             battery(&page, &TaskPage::batteryWanted), message(&page, &TaskPage::message);
         MatrixView& view = page.view();
-        const auto press = [&](int row, int block, Qt::Key key) {
+        const auto press = [&](int row, int block, Qt::Key pressed) {
             view.setCurrentIndex(view.model()->index(row, block));
-            QTest::keyClick(&view, key);
+            QTest::keyClick(&view, pressed);
         };
         press(0, 2, Qt::Key_Return);
         QCOMPARE(compared.takeFirst(), (QVariantList{QVariant::fromValue(SessionId{10}),

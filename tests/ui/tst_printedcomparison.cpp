@@ -90,9 +90,9 @@ private Q_SLOTS:
         to.lightestNotLifted = Mass{92'500};
         const auto c = test::usualComparison(test::autumn(), to);
         const QString text = test::squeezed(test::flat(textOf(pdf(c, header()))));
-        for (const char16_t* part :
-             {u"92.5 kg not lifted", u", 92.5 kg not lifted", u"92.5 kg was not lifted on"})
-            QVERIFY2(text.contains(test::squeezed(QString(part))), qPrintable(text));
+        for (const QString& part :
+             {u"92.5 kg not lifted"_s, u", 92.5 kg not lifted"_s, u"92.5 kg was not lifted on"_s})
+            QVERIFY2(text.contains(test::squeezed(part)), qPrintable(text));
         QCOMPARE(text.count(test::squeezed(u"92.5 kg not lifted"_s)), 2);
     }
 
