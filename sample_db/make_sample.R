@@ -19,7 +19,7 @@ set_sd <- 0.010 # m/s, of a set about its line
 rep_sd <- 0.008 # m/s, of a rep about its set
 ceiling_kg <- 70
 
-flood <- "Flood: nothing above 70 kg, no plate over 10 kg"
+flood <- "Flood: only the small plates are left"
 tests <- data.frame(
   date = as.Date(c("2025-09-22", "2025-09-25", "2025-11-27", "2025-12-01", "2026-02-12",
                    "2026-02-16", "2026-04-30", "2026-05-04")),
@@ -211,7 +211,7 @@ reps <- rbind(
   reps,
   tried("Bela", "Back squat", "2026-05-05", 147.5, "stuck half way up"),
   tried("Dov", "Bench pull", "2026-05-05", 100, "did not reach the bench"),
-  without(of("Finn", "Back squat", "2026-02-17"), "", 90, "not possible", "nothing above 70 kg"),
+  without(of("Finn", "Back squat", "2026-02-17"), "", 90, "not possible", "only the small plates are left"),
   without(of("Ada", "Hex-bar deadlift", "2026-05-04"), "", 130, "not possible",
           "a collar was missing"))
 group <- paste(reps$date, reps$athlete, reps$lift)
@@ -246,7 +246,7 @@ save_csv(data.frame(
   last_day = c("2025-12-07", "2026-02-22", "2026-05-17"),
   ceiling_kg = c(NA, ceiling_kg, NA),
   block_note = c("All plates, two squad sessions a week",
-                 "Flood in the weights room: nothing above 70 kg, lifted fast",
+                 "Flood in the weights room: small plates only, lifted fast",
                  "Heavy plates back, racing season begins")), "blocks.csv")
 
 save_csv(data.frame(
@@ -278,7 +278,7 @@ save_csv(rbind(
   piece(room, "bar", 20, name = "long bar", note = "As it was before the flood, and is again"),
   piece(room, "bar", 25, name = "hex bar"),
   piece(room, "plate", c(25, 20, 15, 10, 5, 2.5, 1.25), pairs = c(2, 2, 1, 1, 2, 1, 1)),
-  piece(bay, "bar", 20, name = "long bar", note = "Through the winter: no plate over 10 kg"),
+  piece(bay, "bar", 20, name = "long bar", note = "Through the winter: the small plates"),
   piece(bay, "plate", c(10, 5, 2.5, 1.25), pairs = c(2, 1, 1, 1)),
   piece(bay, "ceiling", ceiling_kg),
   piece(bag, "alone", 26, name = "bell", note = "For regattas away from home"),

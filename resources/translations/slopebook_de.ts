@@ -7827,6 +7827,17 @@ liegt über dem geschätzten 1RM</translation>
     </message>
 </context>
 <context>
+    <name>slopebook::ui::EmptyPlace</name>
+    <message>
+        <source>What is missing here</source>
+        <translation>Was hier fehlt</translation>
+    </message>
+    <message>
+        <source>What to do about it</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::EntryLine</name>
     <message>
         <source>Doubtful as well, by their numbers: %1.</source>
@@ -9272,7 +9283,7 @@ ein Maximalversuch</translation>
         <translation>Fällig</translation>
     </message>
     <message>
-        <source>Put it on the &amp;floor</source>
+        <source>Put it on the floo&amp;r</source>
         <translation>In die Halle da&amp;mit</translation>
     </message>
     <message>
@@ -9329,7 +9340,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>S&amp;ince</source>
-        <translation>Sei&amp;t</translation>
+        <translation>Se&amp;it</translation>
     </message>
     <message>
         <source>What chance alone would give</source>
@@ -9362,6 +9373,10 @@ ein Maximalversuch</translation>
     <message>
         <source>The page as it is printed</source>
         <translation>Die Seite, wie sie gedruckt wird</translation>
+    </message>
+    <message>
+        <source>What the last block changed</source>
+        <translation>Was der letzte Block geändert hat</translation>
     </message>
 </context>
 <context>
@@ -10258,7 +10273,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Not compara&amp;ble, because</source>
-        <translation>&amp;Nicht vergleichbar, weil</translation>
+        <translation>Nicht &amp;vergleichbar, weil</translation>
     </message>
     <message>
         <source>With a reason here, no day of %1 is read against this one.</source>
@@ -10808,7 +10823,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Not compara&amp;ble, because</source>
-        <translation>&amp;Nicht vergleichbar, weil</translation>
+        <translation>Nicht &amp;vergleichbar, weil</translation>
     </message>
     <message>
         <source>With a reason here, what is measured at it stands beside no other day.</source>
@@ -11720,7 +11735,7 @@ ein Maximalversuch</translation>
         <translation>Jede Einheit mit dieser Last; Punkt in der Tabelle</translation>
     </message>
     <message>
-        <source>Read &amp;against it</source>
+        <source>Read agains&amp;t it</source>
         <translation>Dagegen le&amp;sen</translation>
     </message>
     <message>
@@ -11754,6 +11769,18 @@ ein Maximalversuch</translation>
     <message>
         <source>The page as it is printed</source>
         <translation>Die Seite, wie sie gedruckt wird</translation>
+    </message>
+    <message>
+        <source>What the season changed</source>
+        <translation>Was die Saison geändert hat</translation>
+    </message>
+    <message>
+        <source>What the marks mean</source>
+        <translation>Was die Zeichen bedeuten</translation>
+    </message>
+    <message>
+        <source>What such a season can show</source>
+        <translation>Was eine solche Saison zeigen kann</translation>
     </message>
 </context>
 <context>

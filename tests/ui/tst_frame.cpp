@@ -410,7 +410,7 @@ private Q_SLOTS:
         log::Log::create(m_folder->path());
         open();
         work().showPage(Page::Plan);
-        QCOMPARE(shownIn(list()).size(), 6);
+        QCOMPARE(shownIn(list()).size(), 8);
         QVERIFY(!find().isEnabled());
         click(u"Lines"_s);
         QVERIFY(work().page() == Page::Lines);

@@ -166,9 +166,9 @@ void TestTrustPages::theSeasonIsCoresOwn() {
     QCOMPARE(shown.spans[1].ceiling, u"up to 70\u00a0kg"_s);
     QVERIFY(shown.trend && shown.trend->perWeek == follow->trend->perWeek);
     QCOMPARE(page.table().rowCount(), int(follow->sessions.size()));
-    QCOMPARE(cell(page.table(), 0, 7), u"baseline"_s);
+    QCOMPARE(cell(page.table(), 0, 8), u"baseline"_s);
     QCOMPARE(cell(page.table(), 4, 1), u"Flood"_s);
-    QCOMPARE(cell(page.table(), 4, 5), signedNumber(follow->sessions[4].change->read.change, 3));
+    QCOMPARE(cell(page.table(), 4, 6), signedNumber(follow->sessions[4].change->read.change, 3));
     QVERIFY(!page.chart().accessibleName().isEmpty());
     // The selected session's change, where unclear, says what would settle it.
     auto* view = page.findChild<QTableView*>(u"season"_s);
@@ -178,7 +178,7 @@ void TestTrustPages::theSeasonIsCoresOwn() {
         view->selectRow(row);
         QCOMPARE(settling->text(),
                  settlingOf(follow->sessions[std::size_t(row)], LoadUnit::Kilograms));
-        QCOMPARE(settling->text().isEmpty(), !cell(page.table(), row, 7).startsWith(u"unclear"_s));
+        QCOMPARE(settling->text().isEmpty(), !cell(page.table(), row, 8).startsWith(u"unclear"_s));
     }
 }
 
@@ -199,8 +199,8 @@ void TestTrustPages::aClickChoosesTheBaseline() {
     QVERIFY(place);
     QTest::mouseClick(&chart, Qt::LeftButton, {}, *place);
     QCOMPARE(chart.data().baseline, 2);
-    QCOMPARE(cell(page.table(), 2, 7), u"baseline"_s);
-    QVERIFY(cell(page.table(), 0, 7) != u"baseline"_s);
+    QCOMPARE(cell(page.table(), 2, 8), u"baseline"_s);
+    QVERIFY(cell(page.table(), 0, 8) != u"baseline"_s);
     // It stays when the log changes, and another athlete starts afresh.
     page.refresh(Logbook::What::Sets, {});
     QCOMPARE(chart.data().baseline, 2);

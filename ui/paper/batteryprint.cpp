@@ -110,7 +110,7 @@ void addLists(page::Flow& flow, const questions::BatteryAnswer& answer, LoadUnit
     table(PrintWords::tr("What was missing"),
           {PrintWords::tr("Day"), PrintWords::tr("Side"), PrintWords::tr("Test or lift"),
            PrintWords::tr("Why")},
-          {0.15, 0.2, 0.35, 0.3}, page::missingRows(answer.battery));
+          {0.15, 0.2, 0.35, 0.3}, page::missingRows(answer.battery, unit));
     const QStringList lifts = page::liftSentences(answer, unit);
     if (lifts.isEmpty())
         return;

@@ -74,10 +74,10 @@ std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery
     return rows;
 }
 
-std::vector<QStringList> missingRows(const answers::BatteryComparison& battery) {
+std::vector<QStringList> missingRows(const answers::BatteryComparison& battery, LoadUnit unit) {
     std::vector<QStringList> rows;
     for (const answers::MissingTest& missing : battery.missing)
-        rows.push_back({dateText(missing.date), text(missing.label), said(missing.what),
+        rows.push_back({dateText(missing.date), text(missing.label), said(missing.what, unit),
                         text(missing.reason)});
     return rows;
 }

@@ -23,7 +23,7 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery);
 /// Test, before, after.
 std::vector<QStringList> leftRightRows(const answers::BatteryComparison& battery);
 /// Date, where, what, why.
-std::vector<QStringList> missingRows(const answers::BatteryComparison& battery);
+std::vector<QStringList> missingRows(const answers::BatteryComparison& battery, LoadUnit unit);
 /// "Bench pull: Faster from 40 to 65 kg ..." or the reason why there is none; then what is unread.
 QStringList liftSentences(const questions::BatteryAnswer& answer, LoadUnit unit);
 } // namespace slopebook::ui::page

@@ -295,7 +295,7 @@ void BeforeAfterView::show(const questions::BatteryAnswer& answer) {
              page::leftRightRows(battery));
     const bool gaps =
         fill(m_missing, {tr("Day"), tr("Side of the comparison"), tr("Test or lift"), tr("Why")},
-             page::missingRows(battery));
+             page::missingRows(battery, unit));
     m_leftRightTitle->setVisible(sides);
     m_leftRightTable->setVisible(sides);
     m_missingTitle->setVisible(gaps);

@@ -30,6 +30,8 @@ EmptyPlace::EmptyPlace(QWidget* parent)
     : QWidget(parent), m_title(sentenceLabel()), m_why(wordsLabel()), m_way(new QPushButton) {
     m_title->setObjectName(u"emptyTitle"_s);
     m_way->setObjectName(u"emptyWay"_s);
+    m_title->setAccessibleDescription(tr("What is missing here"));
+    m_why->setAccessibleDescription(tr("What to do about it"));
     auto* row = new QHBoxLayout;
     row->addWidget(m_way);
     row->addStretch(1);

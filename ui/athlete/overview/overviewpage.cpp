@@ -41,7 +41,7 @@ OverviewPage::OverviewPage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
       m_sentence(sentenceLabel()), m_charts(new StepChartsView), m_rows(new OverviewRows(this)),
       m_view(overviewView(m_rows)), m_dueTitle(sideTitle(tr("Due"))), m_due(wordsLabel()),
-      m_stations(new QPushButton(tr("Put it on the &floor"))),
+      m_stations(new QPushButton(tr("Put it on the floo&r"))),
       m_missingTitle(sideTitle(tr("Was not possible"))), m_missing(wordsLabel()),
       m_chance(wordsLabel()) {
     build();
@@ -55,6 +55,8 @@ QWidget* OverviewPage::buildSide() {
     column->setContentsMargins(8, 0, 0, 0);
     m_due->setObjectName(u"due"_s);
     m_missing->setObjectName(u"missing"_s);
+    m_due->setAccessibleDescription(tr("Due"));
+    m_missing->setAccessibleDescription(tr("Was not possible"));
     m_stations->setToolTip(tr("The stations, where it can be tested"));
     auto* button = new QHBoxLayout;
     button->addWidget(m_stations);
@@ -126,6 +128,7 @@ void OverviewPage::build() {
     auto* body = new QWidget;
     auto* inner = new QVBoxLayout(body);
     inner->setContentsMargins(0, 0, 0, 0);
+    m_sentence->setAccessibleDescription(tr("What the last block changed"));
     inner->addWidget(m_sentence);
     inner->addWidget(split, 1);
     inner->addWidget(m_chance);
@@ -133,9 +136,9 @@ void OverviewPage::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_choices);
     m_stack = new QStackedLayout;
+    layout->addLayout(m_stack, 1); // first: what a layout of nobody's shows is a window of its own
     m_stack->addWidget(m_empty);
     m_stack->addWidget(body);
-    layout->addLayout(m_stack, 1);
 }
 
 void OverviewPage::connectParts() {

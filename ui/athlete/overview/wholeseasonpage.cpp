@@ -53,6 +53,8 @@ QWidget* WholeSeasonPage::buildNotes() {
     column->addStretch(1);
     m_chance->setAccessibleDescription(tr("What chance alone would give"));
     m_notes->setAccessibleDescription(tr("To beware of"));
+    m_key->setAccessibleDescription(tr("What the marks mean"));
+    m_design->setAccessibleDescription(tr("What such a season can show"));
     auto* scroll = new QScrollArea;
     scroll->setAccessibleName(tr("To beware of, and what such a season can show"));
     scroll->setWidget(inside);
@@ -88,7 +90,7 @@ void WholeSeasonPage::build() {
     m_session->setToolTip(tr("The last session behind the cell; the space bar in the table"));
     m_season = new QPushButton(tr("Load thro&ugh the season"));
     m_season->setToolTip(tr("Each session at that load; a full stop in the table"));
-    m_against = new QPushButton(tr("Read &against it"));
+    m_against = new QPushButton(tr("Read agains&t it"));
     m_against->setToolTip(tr("The other blocks against the cell's; B in the table"));
     m_preview = new QPushButton(tr("Pri&nt preview…"));
     m_print = new QPushButton(tr("&Print…"));
@@ -115,15 +117,16 @@ void WholeSeasonPage::build() {
     auto* body = new QWidget;
     auto* inner = new QVBoxLayout(body);
     inner->setContentsMargins(0, 0, 0, 0);
+    m_sentence->setAccessibleDescription(tr("What the season changed"));
     inner->addWidget(m_sentence);
     inner->addWidget(split, 1);
     inner->addLayout(buttons);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(choices);
     m_stack = new QStackedLayout;
+    layout->addLayout(m_stack, 1); // first: what a layout of nobody's shows is a window of its own
     m_stack->addWidget(m_empty);
     m_stack->addWidget(body);
-    layout->addLayout(m_stack, 1);
     m_choices = choices;
 }
 
