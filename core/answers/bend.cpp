@@ -295,8 +295,9 @@ void BendErrors::addFit(const PublishedRelation& relation, const Sides& sides, d
     Fit fit{.atMax = velocityAt(relation, 100)};
     for (const bool isLater : {false, true})
         for (const Ladder& ladder : isLater ? sides.later : sides.earlier) {
-            const auto line = ladderOfOneLoad(ladder) ? std::optional(atOneLoad(relation, ladder, max))
-                                                : throughCurve(relation, ladder.loads, max);
+            const auto line = ladderOfOneLoad(ladder)
+                                  ? std::optional(atOneLoad(relation, ladder, max))
+                                  : throughCurve(relation, ladder.loads, max);
             if (!line)
                 return;
             (isLater ? fit.later : fit.earlier).push_back(*line);

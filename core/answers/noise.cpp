@@ -181,7 +181,8 @@ stats::RepeatSums repeatSums(std::span<const RepeatPair> pairs) {
 }
 
 DayNoise chooseDayNoise(const stats::RepeatSums& own, const stats::RepeatSums& others,
-                        const PublishedNoise& published, std::span<const stats::DaySpread> spreads) {
+                        const PublishedNoise& published,
+                        std::span<const stats::DaySpread> spreads) {
     DayNoise chosen{.ownPairs = static_cast<int>(own.pairs),
                     .othersPairs = static_cast<int>(others.pairs)};
     for (const stats::DaySpread& spread : spreads)

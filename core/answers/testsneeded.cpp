@@ -22,16 +22,16 @@ struct Tests {
 
 stats::ChanceQuestion chanceQuestion(const RepeatsQuestion& q, const Tests& tests) {
     const int later = tests.later * tests.sameDay;
-    const double days =
-        stats::clustering(tests.earlier) / tests.earlier + stats::clustering(tests.later) / tests.later;
+    const double days = stats::clustering(tests.earlier) / tests.earlier +
+                        stats::clustering(tests.later) / tests.later;
     // every further test brings its own residual degrees of freedom to the pooled scatter
     const double per = q.earlier.df / 2;
     // and every further day a repeat of what days do (as stats::moderated counts it)
     const double rho =
         q.day.value > 0 ? q.day.value / (q.day.value + (q.earlier.value + q.later.value) / 2) : 0;
-    const double repeats =
-        (tests.earlier - stats::clustering(tests.earlier) + tests.later - stats::clustering(tests.later)) * rho *
-        rho;
+    const double repeats = (tests.earlier - stats::clustering(tests.earlier) + tests.later -
+                            stats::clustering(tests.later)) *
+                           rho * rho;
     stats::ChanceQuestion chance{
         .effect = q.smallest,
         .scatter = q.earlier.value / tests.earlier + q.later.value / later,

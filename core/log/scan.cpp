@@ -1,76 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// All lines of the log in one ordered pass: sessions in their order, and beside them the sets,
-// followed row by row and sought anew only where the two orders part.
+// All lines of the log in one ordered pass: sessions in their order, and beside them their sets and
+// the conditions of their lifts (scanrows.h).
 #include "core/log/history.h"
 #include "core/log/impl.h"
+#include "core/log/scanrows.h"
 #include "core/model/phrases/log.h"
 
-#include <SQLiteCpp/SQLiteCpp.h>
-#include <sqlite3.h>
-
 #include <algorithm>
-#include <optional>
-#include <string>
-#include <utility>
 
 namespace slopebook::log {
 
 namespace {
-/// A statement read through SQLite's C interface: the millions of columns of a scan are worth it.
-class Rows {
-public:
-    Rows(const Connection& connection, const char* sql) : m_connection(connection) {
-        sqlite3_stmt* statement = nullptr;
-        require(
-            sqlite3_prepare_v2(connection.database().getHandle(), sql, -1, &statement, nullptr));
-        m_statement.reset(statement);
-    }
-    /// Binds the first parameter, to step from the start.
-    void bind(std::int64_t value) {
-        sqlite3_reset(m_statement.get());
-        require(sqlite3_bind_int64(m_statement.get(), 1, value));
-    }
-    void bindSecond(const std::string& value) {
-        require(sqlite3_bind_text(m_statement.get(), 2, value.data(),
-                                  static_cast<int>(value.size()), SQLITE_TRANSIENT));
-    }
-    bool next() {
-        const int result = sqlite3_step(m_statement.get());
-        if (result == SQLITE_ROW)
-            return true;
-        if (result != SQLITE_DONE)
-            require(result);
-        return false;
-    }
-    std::int64_t integer(int column) const {
-        return sqlite3_column_int64(m_statement.get(), column);
-    }
-    int small(int column) const { return static_cast<int>(integer(column)); }
-    double real(int column) const { return sqlite3_column_double(m_statement.get(), column); }
-    bool null(int column) const {
-        return sqlite3_column_type(m_statement.get(), column) == SQLITE_NULL;
-    }
-    std::string_view text(int column) const {
-        const int size = sqlite3_column_bytes(m_statement.get(), column);
-        if (size == 0)
-            return {};
-        const void* bytes = sqlite3_column_text(m_statement.get(), column);
-        return {static_cast<const char*>(bytes), static_cast<std::size_t>(size)};
-    }
-
-private:
-    void require(int result) const {
-        sqlite3* const db = m_connection.database().getHandle();
-        if (result != SQLITE_OK)
-            m_connection.fail(sqlite3_extended_errcode(db), sqlite3_errmsg(db));
-    }
-    struct Finalize {
-        void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
-    };
-    const Connection& m_connection;
-    std::unique_ptr<sqlite3_stmt, Finalize> m_statement;
-};
-
 constexpr char lineHeads[] = "SELECT athlete, day, ordinal, id, body_mass_g, repeat_of, "
                              "line_checksum FROM sessions ";
 constexpr auto everySession = joined(lineHeads, "ORDER BY athlete, day, ordinal");
@@ -86,84 +26,8 @@ constexpr char pointColumns[] = "session, lift, ordinal, load_g, point, maximum,
 constexpr char lineConditions[] =
     "session, lift, device, place, surface, footwear, technique, not_comparable FROM ";
 
-/// The statements of one table that hangs on sessions.
-struct OfSessions {
-    std::string every, oneAthletes; ///< in the order of the sessions
-    std::string from;               ///< from a session on, in the order of their numbers
-};
-
-OfSessions ofSessions(const std::string& columns, const std::string& table,
-                      const std::string& order) {
-    const std::string beside =
-        "SELECT " + columns +
-        "(SELECT id AS head, athlete, day, ordinal AS number FROM sessions) JOIN " + table +
-        " ON session = head ";
-    return {.every = beside + "ORDER BY athlete, day, number, " + order,
-            .oneAthletes = beside + "WHERE athlete = ? ORDER BY day, number, " + order,
-            .from = "SELECT " + columns + table + " WHERE session >= ? ORDER BY session, " + order};
-}
-
 const OfSessions setsOfSessions = ofSessions(pointColumns, "sets", "lift, ordinal");
 const OfSessions conditionsOfSessions = ofSessions(lineConditions, "lift_conditions", "lift");
-
-/// Rows that hang on sessions, read beside them: in the sessions' own order, which spares seeking
-/// each; sought one by one where single sessions are wanted, and after a row that cannot be read.
-class RowsOfSessions {
-public:
-    RowsOfSessions(const Connection& connection, const OfSessions& sql)
-        : m_connection(connection), m_sql(sql) {}
-    void readAll(std::optional<AthleteId> athlete) {
-        m_rows.emplace(m_connection, athlete ? m_sql.oneAthletes.c_str() : m_sql.every.c_str());
-        if (athlete)
-            m_rows->bind(raw(*athlete));
-        m_inOrder = true;
-        try {
-            step();
-        } catch (const LogError&) {
-            m_inOrder = false; // said when its session is read
-        }
-    }
-    /// Whether a row of that session is at hand, its first one.
-    bool seek(std::int64_t session) {
-        if (m_inOrder || (m_at && m_session == session))
-            return m_at && m_session == session;
-        if (!m_sought)
-            m_sought = &m_rows.emplace(m_connection, m_sql.from.c_str());
-        m_at = false;
-        m_sought->bind(session);
-        step();
-        return m_at && m_session == session;
-    }
-    bool next() {
-        const auto before = m_session;
-        step();
-        return m_at && m_session == before;
-    }
-    /// Past what is left of that session, as where its own row could not be read.
-    void pass(std::int64_t session) {
-        while (m_inOrder && m_at && m_session == session)
-            step();
-    }
-    const Rows& row() const { return *m_rows; }
-
-private:
-    void step() {
-        const bool inOrder = std::exchange(m_inOrder, false); // should the step fail
-        m_at = false;
-        m_at = m_rows->next();
-        if (m_at)
-            m_session = m_rows->integer(0);
-        m_inOrder = inOrder;
-    }
-
-    const Connection& m_connection;
-    const OfSessions& m_sql;
-    std::optional<Rows> m_rows;
-    Rows* m_sought = nullptr; ///< those rows, where they are sought
-    bool m_inOrder = false;
-    bool m_at = false;
-    std::int64_t m_session = 0;
-};
 
 class Scan {
 public:

@@ -138,8 +138,7 @@ void fillBattery(page::Flow& flow, const questions::BatteryAnswer& answer, LoadU
     flow.text(PrintWords::tr("All tests from %1 to %2")
                   .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
               page::pageFont(9), 1);
-    flow.text(said(answers::batterySummary(answer.battery), unit),
-              page::pageFont(10, true), 6);
+    flow.text(said(answers::batterySummary(answer.battery), unit), page::pageFont(10, true), 6);
     if (!answer.battery.tests.empty())
         addTests(flow, answer);
     addForest(flow, answer, unit);

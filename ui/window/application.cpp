@@ -14,8 +14,8 @@ std::unique_ptr<QApplication> makeApplication(int& argc, char** argv) {
     // By these a desktop knows whose windows they are: its file is that of the menu entry, and on
     // X11 the entry names the class that Qt makes of the program's name.
     QApplication::setDesktopFileName(QStringLiteral("org.slopebook.Slopebook"));
-    QApplication::setWindowIcon(QIcon::fromTheme(
-        QStringLiteral("slopebook"), QIcon(QStringLiteral(":/icons/slopebook.svg"))));
+    QApplication::setWindowIcon(QIcon::fromTheme(QStringLiteral("slopebook"),
+                                                 QIcon(QStringLiteral(":/icons/slopebook.svg"))));
     return application;
 }
 
