@@ -1401,7 +1401,7 @@
     </message>
     <message>
         <source>Reading, or why none</source>
-        <translation>Befund, oder warum keiner</translation>
+        <translation>Befund oder Grund</translation>
     </message>
     <message>
         <source>Every measure by reading</source>

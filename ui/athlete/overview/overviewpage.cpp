@@ -26,6 +26,8 @@ namespace slopebook::ui {
 
 namespace {
 
+constexpr int narrowUnder = 140; ///< characters
+
 QLabel* sideTitle(const QString& words) {
     auto* label = new QLabel(words);
     QFont bold = label->font();
@@ -114,10 +116,11 @@ void OverviewPage::build() {
     m_view->installEventFilter(this);
 
     auto* lower = new QWidget;
-    auto* row = new QHBoxLayout(lower);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(m_view, 4);
-    row->addWidget(buildSide(), 1);
+    m_row = new QBoxLayout(QBoxLayout::LeftToRight, lower);
+    m_row->setContentsMargins(0, 0, 0, 0);
+    m_row->addWidget(m_view, 4);
+    m_row->addWidget(buildSide(), 1);
+    m_view->setMinimumHeight(fontMetrics().height() * 8);
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
     split->addWidget(m_charts);
@@ -255,6 +258,10 @@ void OverviewPage::fillSide() {
 
 void OverviewPage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
+    // In a narrow window the table needs the width for its readings.
+    const bool narrow = width() < fontMetrics().averageCharWidth() * narrowUnder;
+    m_row->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_row->activate();
     if (m_shown)
         fitOverview(*m_view);
 }

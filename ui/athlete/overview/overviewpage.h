@@ -70,6 +70,7 @@ private:
     answers::Overview m_overview{};
 
     QStackedLayout* m_stack = nullptr;
+    QBoxLayout* m_row = nullptr; ///< the table, and what is due
     QWidget* m_choices = nullptr;
     EmptyPlace* m_empty;
     QBoxLayout* m_strip = nullptr;

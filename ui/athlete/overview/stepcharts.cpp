@@ -153,7 +153,8 @@ void paintBlocks(QPainter& painter, const QStringList& blocks, const StepFrame& 
     double taken = -1;
     // From the right: the last block has its name whatever becomes of the others'.
     for (qsizetype i = blocks.size() - 1; i >= 0; --i) {
-        const double most = std::max(width, frame.area.width() / 2.6) - pen.line * 0.3;
+        const double most =
+            std::max(width, frame.area.width() / (blocks.size() < 3 ? 2.6 : 3)) - pen.line * 0.3;
         const QString name = metrics.elidedText(blocks[i], Qt::ElideRight, most);
         const double wide = metrics.horizontalAdvance(name);
         double left = frame.x(static_cast<double>(i)) - wide / 2;
@@ -208,7 +209,7 @@ void paintOne(QPainter& painter, const QRectF& box, const StepChart& chart,
     if (explained && chart.banded && chart.mark != CellMark::NotComparable) {
         painter.setFont(pen.small);
         painter.setPen(pen.ground.quiet);
-        painter.drawText(QPointF(frame.area.left() + 2, frame.y(-1) - small.descent() - 1),
+        painter.drawText(QPointF(frame.area.left() + 2, frame.area.bottom() - small.descent() - 2),
                          StepChartsView::tr("grey: too small to matter"));
     }
     paintPoints(painter, chart, frame, pen);
