@@ -10,7 +10,7 @@ using namespace slopebook::answers;
 
 namespace {
 
-constexpr Smallest twentieth{.value = 0.05, .origin = Smallest::Origin::Coach};
+const Smallest twentieth{.value = 0.05, .origin = Smallest::Origin::Coach};
 
 CellChange step(std::size_t from, double low, double high) {
     const double middle = (low + high) / 2;
