@@ -6142,6 +6142,74 @@ liegt über dem geschätzten 1RM</translation>
         <source>No session of %1 lies in a training block. Blocks are made under Squad, with their first and last day.</source>
         <translation>Keine Einheit von %1 liegt in einem Trainingsblock. Blöcke werden unter Kader angelegt, mit erstem und letztem Tag.</translation>
     </message>
+    <message>
+        <source>Estimated 1RM: no sets yet</source>
+        <translation>Geschätztes 1RM: noch keine Sätze</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM: no figure</source>
+        <translation>Geschätztes 1RM: keine Angabe</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1, no interval</source>
+        <translation>Geschätztes 1RM %1, kein Intervall</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 to %2 (%3 %), middle %4</source>
+        <translation>Geschätztes 1RM %1 bis %2 (%3 %), Mitte %4</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 (%2 % to plan with: %3 to %4)</source>
+        <translation>Geschätztes 1RM %1 (%2 % zum Planen: %3 bis %4)</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 (%2 % for a maximum that day: %3 to %4)</source>
+        <translation>Geschätztes 1RM %1 (%2 % für ein Maximum an jenem Tag: %3 bis %4)</translation>
+    </message>
+    <message>
+        <source>Estimated 1RM %1 (%2 % of the line alone: %3 to %4)</source>
+        <translation>Geschätztes 1RM %1 (%2 % der Geraden allein: %3 bis %4)</translation>
+    </message>
+    <message>
+        <source>the interval needs a third load</source>
+        <translation>dem Intervall fehlt eine dritte Last</translation>
+    </message>
+    <message>
+        <source>by the log&apos;s own maxima; the line reads %1</source>
+        <translation>nach den Maxima des Protokolls selbst; die Gerade liest %1</translation>
+    </message>
+    <message>
+        <source>as if the line were straight: %1 to %2</source>
+        <translation>ohne Krümmung: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>of the line alone, for comparing sessions: %1 to %2</source>
+        <translation>der Geraden allein, zum Vergleich von Einheiten: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>reach %1, extrapolated very far</source>
+        <translation>Reichweite %1, sehr weit extrapoliert</translation>
+    </message>
+    <message>
+        <source>reach %1, extrapolated far</source>
+        <translation>Reichweite %1, weit extrapoliert</translation>
+    </message>
+    <message>
+        <source>reach %1</source>
+        <translation>Reichweite %1</translation>
+    </message>
+    <message>
+        <source>MVT %1</source>
+        <translation>MVT %1</translation>
+    </message>
+    <message>
+        <source>MVT %1 m/s</source>
+        <translation>MVT %1 m/s</translation>
+    </message>
+    <message>
+        <source>measured 1RM %1</source>
+        <translation>gemessenes 1RM %1</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -8147,26 +8215,6 @@ ein Maximalversuch</translation>
         <translation>Hinweise zur Geraden</translation>
     </message>
     <message>
-        <source>Estimated 1RM: no sets yet</source>
-        <translation>Geschätztes 1RM: noch keine Sätze</translation>
-    </message>
-    <message>
-        <source>Estimated 1RM: no figure</source>
-        <translation>Geschätztes 1RM: keine Angabe</translation>
-    </message>
-    <message>
-        <source>the interval needs a third load</source>
-        <translation>dem Intervall fehlt eine dritte Last</translation>
-    </message>
-    <message>
-        <source>reach %1</source>
-        <translation>Reichweite %1</translation>
-    </message>
-    <message>
-        <source>MVT %1</source>
-        <translation>MVT %1</translation>
-    </message>
-    <message>
         <source>V0 %1 m/s</source>
         <translation>V0 %1 m/s</translation>
     </message>
@@ -8183,56 +8231,12 @@ ein Maximalversuch</translation>
         <translation>%1 Punkte</translation>
     </message>
     <message>
-        <source>Estimated 1RM %1 %2, no interval</source>
-        <translation>Geschätztes 1RM %1 %2, kein Intervall</translation>
-    </message>
-    <message>
-        <source>Estimated 1RM %1 %4 (%2), middle %3</source>
-        <translation>Geschätztes 1RM %1 %4 (%2), Mitte %3</translation>
-    </message>
-    <message>
-        <source>measured 1RM %1</source>
-        <translation>gemessenes 1RM %1</translation>
-    </message>
-    <message>
         <source>slope %1 m/s per %2</source>
         <translation>Steigung %1 m/s je %2</translation>
     </message>
     <message>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>Estimated 1RM %1 %4 (%2 for a maximum that day: %3)</source>
-        <translation>Geschätztes 1RM %1 %4 (%2 für ein Maximum an jenem Tag: %3)</translation>
-    </message>
-    <message>
-        <source>Estimated 1RM %1 %4 (%2 of the line alone: %3)</source>
-        <translation>Geschätztes 1RM %1 %4 (%2 der Geraden allein: %3)</translation>
-    </message>
-    <message>
-        <source>of the line alone, for comparing sessions: %1 to %2 %3</source>
-        <translation>der Geraden allein, zum Vergleich von Einheiten: %1 bis %2 %3</translation>
-    </message>
-    <message>
-        <source>Estimated 1RM %1 %4 (%2 to plan with: %3)</source>
-        <translation>Geschätztes 1RM %1 %4 (%2 zum Planen: %3)</translation>
-    </message>
-    <message>
-        <source>as if the line were straight: %1 %2</source>
-        <translation>ohne Krümmung: %1 %2</translation>
-    </message>
-    <message>
-        <source>by the log&apos;s own maxima; the line reads %1</source>
-        <translation>nach den Maxima des Protokolls selbst; die Gerade liest %1</translation>
-    </message>
-    <message>
-        <source>reach %1, extrapolated very far</source>
-        <translation>Reichweite %1, sehr weit extrapoliert</translation>
-    </message>
-    <message>
-        <source>reach %1, extrapolated far</source>
-        <translation>Reichweite %1, weit extrapoliert</translation>
     </message>
 </context>
 <context>

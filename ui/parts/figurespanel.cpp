@@ -4,9 +4,8 @@
 #include "core/answers/bendwords.h"
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/figures.h"
-#include "core/answers/maxwords.h"
+#include "core/answers/maxpanel.h"
 #include "core/answers/method.h"
-#include "core/answers/planbounds.h"
 #include "core/answers/sources.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/format.h"
@@ -15,8 +14,6 @@
 
 #include <QLabel>
 #include <QVBoxLayout>
-
-#include <cmath>
 
 namespace slopebook::ui {
 
@@ -82,7 +79,7 @@ void FiguresPanel::setCompact(bool compact) {
 }
 
 void FiguresPanel::clear() {
-    say({.headline = tr("Estimated 1RM: no sets yet")});
+    say({.headline = said(answers::noSetsYet())});
 }
 
 QString FiguresPanel::sentence() const {
@@ -94,7 +91,7 @@ void FiguresPanel::showProfile(const std::optional<LiftSession>& session,
     if (!session || !profile)
         clear();
     else if (!*profile)
-        say({.headline = tr("Estimated 1RM: no figure"),
+        say({.headline = said(answers::noMaxHeadline()),
              .detail = noAnswerText(profile->why(), m_unit)});
     else
         say(wordsOf(**profile));
@@ -107,70 +104,15 @@ FiguresPanel::Words FiguresPanel::wordsOf(const answers::Profile& profile) const
     return words;
 }
 
-// The interval to plan with leads: line, MVT, days and bend. That as if the line were straight
-// stands beside it; that of the line alone is for comparing sessions, where the MVT is the same.
-QString FiguresPanel::headline(const answers::Profile& profile, const QString& estimate) const {
-    const answers::OneRm& oneRm = *profile.oneRm;
-    const QString level = levelText(profile.level), unit = unitName(m_unit);
-    const auto& whole = answers::toPlanWith(oneRm);
-    if (!whole)
-        return tr("Estimated 1RM %1 %2, no interval").arg(estimate, unit);
-    const QString interval = rangeText(inUnit(*whole, m_unit), 1);
-    if (oneRm.extrapolatedVeryFar())
-        return tr("Estimated 1RM %1 %4 (%2), middle %3").arg(interval, level, estimate, unit);
-    if (oneRm.toPlan)
-        return tr("Estimated 1RM %1 %4 (%2 to plan with: %3)").arg(estimate, level, interval, unit);
-    return oneRm.withMvt ? tr("Estimated 1RM %1 %4 (%2 for a maximum that day: %3)")
-                               .arg(estimate, level, interval, unit)
-                         : tr("Estimated 1RM %1 %4 (%2 of the line alone: %3)")
-                               .arg(estimate, level, interval, unit);
-}
-
 void FiguresPanel::addOneRm(Words& words, const answers::Profile& profile) const {
-    if (!profile.oneRm) {
-        words.headline = tr("Estimated 1RM: no figure");
-        words.detail = noAnswerText(profile.oneRm.why(), m_unit);
-        return;
-    }
-    const answers::OneRm& oneRm = *profile.oneRm;
-    // In large type a figure is believed: none where the line cannot bound it, or where two loads
-    // lie far below it.
-    if (const slopebook::Words why = answers::tooUncertainWords(profile); !why.empty()) {
-        words.headline = tr("Estimated 1RM: no figure");
-        words.detail = said(why, m_unit);
-        return;
-    }
-    QStringList detail;
-    const QString unit = unitName(m_unit);
-    const QString estimate = number(inUnit(answers::estimateToPlanWith(oneRm), m_unit), 1);
-    words.headline = headline(profile, estimate);
-    if (!profile.line.hasInference())
-        detail << tr("the interval needs a third load");
-    if (answers::plansCalibrated(oneRm))
-        detail << tr("by the log's own maxima; the line reads %1")
-                      .arg(loadWithUnit(std::round(10 * oneRm.estimate) / 10, m_unit));
-    else if (oneRm.toPlan && oneRm.straight)
-        detail << tr("as if the line were straight: %1 %2")
-                      .arg(rangeText(inUnit(*oneRm.straight, m_unit), 1), unit);
-    if (m_sources && oneRm.withMvt)
-        detail << tr("of the line alone, for comparing sessions: %1 to %2 %3")
-                      .arg(number(inUnit(oneRm.interval->low, m_unit), 1),
-                           number(inUnit(oneRm.interval->high, m_unit), 1), unit);
-    const QString reach = oneRm.extrapolatedVeryFar() ? tr("reach %1, extrapolated very far")
-                          : oneRm.extrapolatedFar()   ? tr("reach %1, extrapolated far")
-                                                      : tr("reach %1");
-    detail << reach.arg(number(oneRm.reach, 2));
-    QStringList brief = detail;
-    if (profile.mvt) {
-        detail << tr("MVT %1").arg(said(answers::mvtWords(*profile.mvt)));
-        brief << tr("MVT %1").arg(number(profile.mvt->value, 2) + QStringLiteral(" m/s"));
-    }
-    QStringList lifted{said(answers::liftedWords(profile), m_unit)};
-    if (profile.session.measuredOneRm)
-        lifted << tr("measured 1RM %1").arg(massWithUnit(*profile.session.measuredOneRm, m_unit));
-    words.detail = (detail + lifted).join(QStringLiteral("  \u00b7  "));
-    words.brief = (brief + lifted).join(QStringLiteral("  \u00b7  "));
-    words.muted = oneRm.extrapolatedVeryFar();
+    const answers::MaxPanel panel = answers::maxPanel(profile, m_sources);
+    const auto joined = [this](const std::vector<slopebook::Words>& clauses) {
+        return said(clauses, m_unit).join(QStringLiteral("  \u00b7  "));
+    };
+    words.headline = said(panel.headline, m_unit);
+    words.detail = profile.oneRm ? joined(panel.detail) : noAnswerText(profile.oneRm.why(), m_unit);
+    words.brief = joined(panel.brief);
+    words.muted = panel.muted;
 }
 
 void FiguresPanel::addLine(Words& words, const answers::Profile& profile) const {

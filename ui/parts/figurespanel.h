@@ -36,7 +36,6 @@ private:
         bool muted = true;
     };
     Words wordsOf(const answers::Profile& profile) const;
-    QString headline(const answers::Profile& profile, const QString& estimate) const;
     void addOneRm(Words& words, const answers::Profile& profile) const;
     void addLine(Words& words, const answers::Profile& profile) const;
     void say(const Words& words);
