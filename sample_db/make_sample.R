@@ -246,7 +246,7 @@ save_csv(data.frame(
   last_day = c("2025-12-07", "2026-02-22", "2026-05-17"),
   ceiling_kg = c(NA, ceiling_kg, NA),
   block_note = c("All plates, two squad sessions a week",
-                 "Flood in the weights room: small plates only, lifted fast",
+                 "Flood in the weights room: nothing above 70 kg, lifted fast",
                  "Heavy plates back, racing season begins")), "blocks.csv")
 
 save_csv(data.frame(

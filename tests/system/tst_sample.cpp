@@ -315,7 +315,7 @@ private Q_SLOTS:
         QVERIFY(some("attempts.csv", {"2026-05-04", "Cora", "grass"}) > 0);
         QVERIFY(some("attempts.csv", {"2026-05-04", "Cora", "rubber floor"}) > 0);
         QCOMPARE(some("attempts.csv", {"Isometric", "contact mat"}), 0); // it measures no force
-        QCOMPARE(some("blocks.csv", {"small plates only"}), 1);
+        QCOMPARE(some("blocks.csv", {"nothing above 70 kg"}), 1);
         QVERIFY(some("reps.csv", {"Cora", "Bench pull", ",6.5"}) > 0);
     }
 

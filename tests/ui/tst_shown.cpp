@@ -110,9 +110,11 @@ bool sayKilograms(const QString& place, const QWidget& widget, const QString& te
     return qobject_cast<const QComboBox*>(&widget) && text.contains(u"bar"_s, Qt::CaseInsensitive);
 }
 
-/// A citation says a mass as its source does.
+/// A citation says a mass as its source does, a coach's own note as it was written (that of the
+/// sample's flood).
 QString uncited(QString text) {
-    static const QRegularExpression cited(u"[0-9.]+ of [0-9.]+ kg|[0-9.]+ kg \\(Banyard"_s);
+    static const QRegularExpression cited(
+        u"[0-9.]+ of [0-9.]+ kg|[0-9.]+ kg \\(Banyard|nothing above 70 kg, lifted fast"_s);
     return text.remove(cited);
 }
 
