@@ -74,11 +74,17 @@ void passTestDays(Connection& connection, const Layout& layout, int from) {
     deriveAtoms(connection);
 }
 
+/// Tables can only be rebuilt while references are not enforced; they are checked at the end. Every
+/// page is read more than once: those of a log of tens of thousands of sessions have room
+/// meanwhile.
+constexpr const char* rebuilding = "PRAGMA foreign_keys = OFF; PRAGMA cache_size = -65536";
+constexpr const char* asUsual =
+    "PRAGMA foreign_keys = ON; PRAGMA cache_size = -2000; PRAGMA shrink_memory";
+
 void migrate(Connection& connection, const Layout& layout, int from) {
     if (!keepCopy(connection, from))
         return;
-    // Tables can only be rebuilt while references are not enforced; they are checked at the end.
-    connection.execute("PRAGMA foreign_keys = OFF");
+    connection.execute(rebuilding);
     try {
         int depth = 0;
         WriteScope scope(connection, depth);
@@ -92,10 +98,10 @@ void migrate(Connection& connection, const Layout& layout, int from) {
         }
         scope.commit();
     } catch (...) {
-        connection.execute("PRAGMA foreign_keys = ON");
+        connection.execute(asUsual);
         throw;
     }
-    connection.execute("PRAGMA foreign_keys = ON");
+    connection.execute(asUsual);
 }
 } // namespace
 
