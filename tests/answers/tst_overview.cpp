@@ -37,10 +37,12 @@ SeasonMatrix twoBlocks() {
                 {.id = BlockId{2}, .block = {.name = "Spring"}, .sessions = 2}};
     const auto row = [&](const char* name, MatrixCell first, MatrixCell second,
                          Measure::Kind kind = Measure::Kind::Speed) {
-        m.rows.push_back(
-            {.measure = {.kind = kind, .name = name, .lift = LiftId{qint64(m.rows.size() + 1)}},
-             .cells = {std::move(first), std::move(second)},
-             .smallest = twentieth});
+        m.rows.push_back({.measure = {.kind = kind,
+                                      .name = name,
+                                      .lift = LiftId{qint64(m.rows.size() + 1)},
+                                      .load = Mass{40'000}},
+                          .cells = {std::move(first), std::move(second)},
+                          .smallest = twentieth});
     };
     const auto both = [](double low, double high) {
         return seen(1, step(0, low, high), step(0, low, high));
