@@ -147,6 +147,13 @@ std::optional<Mass> estimatedMaximum(const Answer<answers::Profile>& profile) {
 
 // Today's estimate where it has an interval, else last time's: the first two sets of a day make a
 // line that a warm-up tilts.
+std::optional<Mass> addedOf(std::optional<Mass> estimate, const Lift& lift,
+                            const LiftSession* known) {
+    if (estimate && lift.movesBody && known && known->bodyMass)
+        estimate->grams = std::max<std::int64_t>(0, estimate->grams - known->bodyMass->grams);
+    return estimate;
+}
+
 answers::AtLift liftDay(const log::Log& log, const Background& about,
                         const std::vector<log::PlacedSet>& today, const LiftSession* session,
                         const LiftSession* last, Date day) {
@@ -165,6 +172,7 @@ answers::AtLift liftDay(const log::Log& log, const Background& about,
         at.estimate = estimatedMaximum(profileOf(about, *session));
     if (!at.estimate && last)
         at.estimate = estimatedMaximum(profileOf(about, *last));
+    at.estimate = addedOf(at.estimate, about.lift.value, session ? session : last);
     if (const auto bound = blockCeiling(log.blocks(), day))
         at.ceiling = bound->load;
     return at;

@@ -44,6 +44,10 @@ std::optional<std::size_t> lastToStepUp(const std::vector<AtStation>& athletes);
 
 /// What a maximum is estimated at, where that has an interval.
 std::optional<Mass> estimatedMaximum(const Answer<answers::Profile>& profile);
+/// What the bar takes of an estimate: of a lift that moves the body, less the athlete's mass in the
+/// session that is known (null: none).
+std::optional<Mass> addedOf(std::optional<Mass> estimate, const Lift& lift,
+                            const LiftSession* known);
 
 /// How a lift's day stands: what was tried, with last time's ladder, estimate, ceiling and what
 /// was not possible. today: the day's sets; last: the session before them, where there is one.

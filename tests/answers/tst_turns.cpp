@@ -3,6 +3,7 @@
 // rules in core/answers/turns.h.
 #include "core/answers/turns.h"
 #include "core/answers/turnwords.h"
+#include "core/questions/stationday.h"
 
 #include <QTest>
 
@@ -59,6 +60,19 @@ Stored<TestKindId, TestKind> hop(bool twoSided, bool both = false, int attempts 
 class TestTurns : public QObject {
     Q_OBJECT
 private Q_SLOTS:
+    /// An estimate is of the body's mass and what is added; a ladder is of what is added.
+    void anEstimateThatMovesTheBodyIsLessItsMass() {
+        const Lift pullUp{.name = "Pull-up", .movesBody = true}, press{.name = "Press"};
+        LiftSession known;
+        known.bodyMass = Mass{80'500};
+        const std::optional estimate = Mass{120'000};
+        QCOMPARE(questions::addedOf(estimate, pullUp, &known), std::optional(Mass{39'500}));
+        QCOMPARE(questions::addedOf(Mass{70'000}, pullUp, &known), std::optional(Mass{}));
+        QCOMPARE(questions::addedOf(estimate, press, &known), estimate);
+        QCOMPARE(questions::addedOf(estimate, pullUp, nullptr), estimate);
+        QVERIFY(!questions::addedOf({}, pullUp, &known));
+    }
+
     void theNextLoadAndWhatIsDue_data() {
         QTest::addColumn<Station>("station");
         QTest::addColumn<AtLift>("athlete");

@@ -112,10 +112,10 @@ void readNext(SessionView& view) {
         view.limit = questions::estimatedMaximum(*view.profile);
     if (!view.limit && before)
         view.limit = questions::estimatedMaximum(*before);
-    // An estimate is of the body's mass and what is added; the bar takes what is added.
-    const LiftSession* known = view.session ? &*view.session : view.last ? &*view.last : nullptr;
-    if (view.limit && view.about.lift.value.movesBody && known && known->bodyMass)
-        view.limit = Mass{std::max<std::int64_t>(0, view.limit->grams - known->bodyMass->grams)};
+    view.limit = questions::addedOf(view.limit, view.about.lift.value,
+                                    view.session ? &*view.session
+                                    : view.last  ? &*view.last
+                                                 : nullptr);
     if (readUnder(view))
         return;
     const auto ladder = answers::nextLoad(view.loadsToday(), view.loadsLast());
