@@ -6,6 +6,7 @@
 #include "core/stats/nothing.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace slopebook::answers {
 
@@ -126,6 +127,16 @@ Words chanceWords(const SeasonMatrix& matrix) {
                judged, found, figure(matrix.byChance(), 1), standingByHolm(matrix));
 }
 
+/// Whether a change differs, as it is shown, from the difference of the figures that it stands by.
+bool otherThanFigures(const MatrixRow& row, const MatrixCell& cell,
+                      const std::optional<CellChange>& change) {
+    if (!change || !cell.value || change->read.reading == Reading::NoFigure ||
+        !row.cells[change->from].value)
+        return false;
+    const double last = std::pow(10, -row.measure.decimals);
+    return std::abs(*cell.value - *row.cells[change->from].value - change->read.change) > 2 * last;
+}
+
 std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
     std::vector<Note> notes;
     if (matrix.outside == 1)
@@ -146,6 +157,15 @@ std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
                          say("the days of one block are taken as alike, 0.5 from one to the next; "
                              "where they are more alike than that, of nothing up to 12 % instead "
                              "of 5 are read as a change")});
+    if (std::ranges::any_of(matrix.rows, [](const MatrixRow& row) {
+            return std::ranges::any_of(row.cells, [&](const MatrixCell& cell) {
+                return otherThanFigures(row, cell, cell.against) ||
+                       otherThanFigures(row, cell, cell.before);
+            });
+        }))
+        notes.push_back({Note::Kind::OfSeveral,
+                         say("a change is of as many reps on both sides, and of what both blocks "
+                             "hold: it need not be the difference of the two figures")});
     if (matrix.level != 0.95)
         notes.push_back({Note::Kind::LevelNot95, say("intervals are at %1 %, not 95 %",
                                                      figure(loadText(100 * matrix.level)))});

@@ -6210,6 +6210,10 @@ liegt über dem geschätzten 1RM</translation>
         <source>measured 1RM %1</source>
         <translation>gemessenes 1RM %1</translation>
     </message>
+    <message>
+        <source>a change is of as many reps on both sides, and of what both blocks hold: it need not be the difference of the two figures</source>
+        <translation>eine Veränderung gilt für gleich viele Wiederholungen auf beiden Seiten und für das, was beide Blöcke enthalten: Sie muss nicht der Unterschied der beiden Zahlen sein</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>

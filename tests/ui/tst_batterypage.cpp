@@ -307,6 +307,31 @@ private Q_SLOTS:
         QCOMPARE(held(squad.jump).place, std::string("Boathouse"));
     }
 
+    /// A test comes into the log with the first thing that is said of it: that must be kept.
+    void conditionsOfATestThatTheLogDoesNotHoldYet() {
+        const auto path = m_folder.path("firstuse.slopebook");
+        log::Log log = log::Log::create(path);
+        const Squad squad = fill(log);
+        Logbook book(std::move(log));
+        AttemptsView view(book, [] { return today; });
+        view.setAthlete(AthleteId{1});
+        const std::size_t before = book.log().testKinds().size();
+        choose(view.testBox(), QStringLiteral("Drop jump, reactive strength"));
+        for (auto* field : view.findChildren<QLineEdit*>())
+            if (field->accessibleName() == QLatin1String("Surface")) {
+                QTest::keyClicks(field, QStringLiteral("grass"));
+                QTest::keyClick(field, Qt::Key_Return);
+                QCOMPARE(field->text(), QStringLiteral("grass"));
+            }
+        const log::Log anew = log::Log::open(path);
+        const auto kinds = anew.testKinds();
+        QCOMPARE(kinds.size(), before + 1);
+        int kept = 0;
+        for (const auto& test : anew.battery(squad.spring).tests)
+            kept += test.conditions.surface == "grass";
+        QCOMPARE(kept, 1);
+    }
+
     void attemptsAreLeftOutAndRemoved() {
         const auto path = m_folder.path("leftout.slopebook");
         log::Log log = log::Log::create(path);

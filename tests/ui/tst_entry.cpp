@@ -328,7 +328,7 @@ private Q_SLOTS:
                  qPrintable(next->text()));
         // Past it the ladder would go on by its last rise: no more.
         type(QStringLiteral("82.5! 0.34"));
-        QVERIFY2(!next->text().contains(QStringLiteral("kg")), qPrintable(next->text()));
+        QVERIFY2(next->text().contains(QStringLiteral("No next load")), qPrintable(next->text()));
         QTest::keyClick(line(), Qt::Key_Up);
         QVERIFY(line()->text().isEmpty());
         QVERIFY2(answer().contains(QStringLiteral("above the estimated 1RM")),
@@ -453,6 +453,18 @@ private Q_SLOTS:
         type(QStringLiteral("2.5 1.06"));
         QCOMPARE(setsOnDisk().size(), 3U);
         QCOMPARE(setsOnDisk().at(2).load, Mass{2'500});
+    }
+
+    void whatIsNotPossibleIsNotOffered() {
+        type(QStringLiteral("40 1.10 1.08"));
+        type(QStringLiteral("60 0.86"));
+        type(QStringLiteral("80 -"));
+        const auto* next = m_page->findChild<QLabel*>(QStringLiteral("nextLoad"));
+        QVERIFY2(next->text().contains(QStringLiteral("70")), qPrintable(next->text()));
+        type(QStringLiteral("70 / # the small plates are gone"));
+        QVERIFY2(!next->text().contains(QStringLiteral("70")), qPrintable(next->text()));
+        type(QStringLiteral("- # sore back"));
+        QVERIFY2(next->text().contains(QStringLiteral("No next load")), qPrintable(next->text()));
     }
 
     void notLiftedAndHowItFelt() {

@@ -156,6 +156,8 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "Of %1 readings %2 are better or worse; had nothing changed, about %3 "
                          "would be. All of them taken as one family (Holm), %4 would stand."),
     translate("Phrases", "1 session lies in none of these blocks"),
+    translate("Phrases", "a change is of as many reps on both sides, and of what both blocks hold: "
+                         "it need not be the difference of the two figures"),
     translate("Phrases", "%1 sessions lie in none of these blocks"),
     translate("Phrases",
               "a measure's readings hold together over its blocks at %1 %, not over measures"),

@@ -32,11 +32,14 @@ void AttemptsView::keepCondition(const QLineEdit* field) {
         const questions::OfferedTest* test = offered();
         if (!session() || !test || !field->isModified())
             return;
-        const TestKindId kind = keyOf(test->kind);
-        Battery battery = m_logbook.log().battery(*session());
+        // Read first: a test that is used for the first time comes into the log, and what is in
+        // the log is shown anew.
+        const std::string typed = utf8(field->text().trimmed());
+        const SessionId into = *session();
+        const TestKindId kind = keyOf(TestKind(test->kind));
+        Battery battery = m_logbook.log().battery(into);
         Conditions& conditions = conditionsOf(battery, kind);
         const Conditions before = conditions;
-        const std::string typed = utf8(field->text().trimmed());
         if (field == m_device)
             conditions.device = deviceNamed(typed);
         else

@@ -77,7 +77,8 @@ void readChart(SessionView& view, std::span<const LiftSession> before) {
     chart.sessions.push_back(std::move(entry));
 }
 
-/// Under a load that was not lifted today; false where every one was.
+/// Under a load that was not lifted today, past what was not possible; false where there is
+/// neither.
 bool readUnder(SessionView& view) {
     answers::AtLift at;
     std::optional<Mass> heaviest;
@@ -90,8 +91,10 @@ bool readUnder(SessionView& view) {
     for (const answers::Tried& tried : at.today)
         if (!tried.lifted && (!heaviest || tried.load > *heaviest))
             view.notLifted = std::min(view.notLifted.value_or(tried.load), tried.load);
-    if (!view.notLifted)
+    if (!view.notLifted && view.notPossible.empty() && !view.out)
         return false;
+    at.notPossible = view.notPossible;
+    at.out = view.out;
     at.lastTime = view.loadsLast();
     at.lastMaxima = view.maximaLast();
     at.estimate = view.limit;
@@ -178,6 +181,11 @@ SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
             view.profile = questions::profileOf(view.about, *found);
         }
         readRows(view, log.sets(*session, lift), rule);
+        for (const Gap& gap : log.battery(*session).gaps)
+            if (gap.lift == lift && gap.load)
+                view.notPossible.push_back(*gap.load);
+            else if (gap.lift == lift)
+                view.out = true;
     }
     const auto before = sessionsBefore(view.about, session, head);
     if (!before.empty())

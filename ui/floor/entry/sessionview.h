@@ -20,6 +20,8 @@ struct SessionView {
     std::optional<LiftSession> last; ///< the athlete's session of the lift before it
     std::vector<LadderModel::Step> ladder;
     std::optional<Mass> notLifted; ///< today, above all that were
+    std::vector<Mass> notPossible; ///< loads that were not, today
+    bool out = false;              ///< the lift is not possible today
     std::optional<Mass> next;      ///< what to put on the bar now; under notLifted
     std::optional<Mass> limit;     ///< what a maximum is estimated at, today or else last time
     bool nextIsMaximum = false;    ///< above that, but last time it was a true maximum
