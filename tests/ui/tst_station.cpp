@@ -430,6 +430,20 @@ private Q_SLOTS:
         QCOMPARE(page().roster().rows()[1].done, u"0 of 3"_s);
         QTest::keyClick(m_window.get(), Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
         QCOMPARE(sets(1).size(), std::size_t(1));
+        QCOMPARE(turn(), 2); // on, as after Enter
+        type(u"40 0.7"_s);
+        QCOMPARE(sets(2).size(), std::size_t(1));
+        QCOMPARE(turn(), 0);
+        // A set of a session that holds others: taken back and done again, on again.
+        type(u"60 0.6"_s);
+        QCOMPARE(turn(), 1);
+        QTest::keyClick(line(), Qt::Key_Z, Qt::ControlModifier);
+        QTest::keyClick(line(), Qt::Key_Z, Qt::ControlModifier);
+        QCOMPARE(sets(0).size(), std::size_t(1));
+        QCOMPARE(turn(), 0);
+        QTest::keyClick(m_window.get(), Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+        QCOMPARE(sets(0).size(), std::size_t(2));
+        QCOMPARE(turn(), 1);
         QVERIFY(onDisk().check().empty());
         // From another page it goes to the session that holds the set.
         work().showPage(Page::Lines);

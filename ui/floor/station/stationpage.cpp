@@ -153,7 +153,12 @@ void StationPage::refresh(Logbook::What what, SessionId session) {
         const auto at = rowOf(m_logbook.log().session(session).head.value.athlete);
         if (!at)
             return;
+        const int done = m_here[*at].done();
         readAnew(*at);
+        // As after Enter: done again, or entered at another window.
+        if (at == m_turn && m_work->station.value.rotates && m_line->text().isEmpty() &&
+            m_here[*at].done() > done)
+            setTurn(answers::nextTurn(due(), at));
         showAll();
     });
 }
