@@ -15,19 +15,6 @@ namespace {
 
 constexpr double fewPairs = 2; // what so few say of noise may lie under what attempts show
 
-/// A test or a lift with its side.
-Words sided(const std::string& name, BodySide side) {
-    switch (side) {
-    case BodySide::Left:
-        return say("%1, left", name);
-    case BodySide::Right:
-        return say("%1, right", name);
-    case BodySide::Both:
-        break;
-    }
-    return asIs(name);
-}
-
 Conditions conditionsOfTest(const Battery& battery, TestKindId kind) {
     const TestAttempts* test = battery.test(kind);
     return test == nullptr ? Conditions{} : test->conditions;
@@ -118,11 +105,11 @@ void addMissing(BatteryComparison& battery, std::span<const Stored<TestKindId, T
             Words what;
             for (const auto& kind : kinds)
                 if (gap.kind == kind.id)
-                    what = sided(kind.value.name, gap.side);
+                    what = sided(asIs(kind.value.name), gap.side);
             for (const auto& lift : lifts)
                 if (gap.lift == lift.id)
                     what = gap.load ? say("%1, %2", lift.value.name, *gap.load)
-                                    : sided(lift.value.name, gap.side);
+                                    : sided(asIs(lift.value.name), gap.side);
             battery.missing.push_back(
                 {.label = days.label, .date = session.date, .what = what, .reason = gap.reason});
         }
@@ -139,6 +126,18 @@ void addContextNotes(BatteryComparison& battery) {
 }
 
 } // namespace
+
+Words sided(const Words& name, BodySide side) {
+    switch (side) {
+    case BodySide::Left:
+        return say("%1, left", name);
+    case BodySide::Right:
+        return say("%1, right", name);
+    case BodySide::Both:
+        break;
+    }
+    return name;
+}
 
 std::optional<Smallest> smallestOfTest(const Stored<TestKindId, TestKind>& kind, BodySide side,
                                        const SquadTests& squad) {
@@ -177,7 +176,7 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
                 leftRightOf(battery.tests[first], battery.tests[first + 1], level));
     }
     for (const TestChange& test : battery.tests) {
-        const Words label = sided(test.kind.value.name, test.side);
+        const Words label = sided(asIs(test.kind.value.name), test.side);
         if (test.noReading.empty())
             addForest(battery, label, test.read, test.kind.value.higherIsBetter,
                       !test.conditions.empty());
@@ -211,7 +210,7 @@ void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& com
 }
 
 Words testLabel(const TestKind& kind, BodySide side) {
-    return sided(kind.name, side);
+    return sided(asIs(kind.name), side);
 }
 
 Words forestReading(const ForestRow& row) {

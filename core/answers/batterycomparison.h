@@ -62,6 +62,8 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
 /// Puts a lift's check loads and 1RM into the forest plot of the battery.
 void addLift(BatteryComparison& battery, const Lift& lift, const Comparison& comparison);
 
+/// A test or a lift with its side: "Single hop, left".
+Words sided(const Words& name, BodySide side);
 /// "Single hop for distance, left".
 Words testLabel(const TestKind& kind, BodySide side);
 /// "Single hop for distance, left (leaning up: +3.1 cm, -0.8 to +7.0; shows from 3.9)": a test

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/seasonmatrix.h"
 
+#include "core/answers/batterycomparison.h"
 #include "core/answers/seasonsource.h"
 #include "core/model/phrases/answers.h"
 
@@ -9,18 +10,6 @@
 namespace slopebook::answers {
 
 namespace {
-
-Words ofSide(const Words& name, BodySide side) {
-    switch (side) {
-    case BodySide::Left:
-        return say("%1, left", name);
-    case BodySide::Right:
-        return say("%1, right", name);
-    case BodySide::Both:
-        break;
-    }
-    return name;
-}
 
 bool anyFigure(const MatrixRow& row) {
     return std::ranges::any_of(row.cells, [](const MatrixCell& cell) { return bool(cell.value); });
@@ -61,7 +50,7 @@ Words measureWords(const Measure& measure) {
     case Measure::Kind::OneRm:
         return say("%1, estimated 1RM", measure.name);
     case Measure::Kind::Test:
-        return ofSide(asIs(measure.name), measure.side);
+        return sided(asIs(measure.name), measure.side);
     case Measure::Kind::Asymmetry:
         return say("%1, left against right", measure.name);
     case Measure::Kind::BodyMass:
