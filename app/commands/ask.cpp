@@ -70,6 +70,12 @@ Mass massFromOption(const std::string& text) {
     return massFromKilograms(*kg);
 }
 
+int complainOfLeftOut(const std::vector<Words>& unread) {
+    for (const Words& what : unread)
+        complain("left out: " + english(what));
+    return unread.empty() ? exitDone : exitBad;
+}
+
 int sayNoAnswer(const About& about, const NoAnswer& why) {
     return sayNoAnswer(about, why, MassUnit::Kilogram);
 }

@@ -34,6 +34,9 @@ int sayNoAnswer(const About& about, const NoAnswer& why);
 /// The same with loads in that unit.
 int sayNoAnswer(const About& about, const NoAnswer& why, MassUnit unit);
 
+/// Says on standard error what could not be read; the exit status to end with.
+int complainOfLeftOut(const std::vector<Words>& unread);
+
 /// "Encoder A", or nothing where the session names none.
 std::optional<std::string> deviceName(const log::Log& log, const LiftSession& session);
 

@@ -266,11 +266,7 @@ int runBattery(const BatteryOptions& options, const Pages& pages) {
         pages.battery(*answer, options.outputs.to(options.pdf));
     if (options.outputs.textToo())
         print(options.json ? batteryJson(*answer) : batteryText(*answer));
-    if (answer->unread.empty())
-        return exitDone;
-    for (const Words& what : answer->unread)
-        complain("left out: " + english(what));
-    return exitBad;
+    return complainOfLeftOut(answer->unread);
 }
 
 } // namespace

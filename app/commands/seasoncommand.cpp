@@ -93,11 +93,7 @@ int runSeason(const SeasonOptions& options) {
         log::writeWhole(options.outputs.to(options.csv), seasonCsv(*answer));
     if (options.outputs.textToo())
         print(options.json ? seasonJson(*answer) : seasonText(*answer));
-    if (answer->unread.empty())
-        return exitDone;
-    for (const Words& what : answer->unread)
-        complain("left out: " + english(what));
-    return exitBad;
+    return complainOfLeftOut(answer->unread);
 }
 
 } // namespace
