@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/questions/felt.h"
 
+#include "core/questions/stationday.h"
+
 #include <cstdlib>
 
 namespace slopebook::questions {
@@ -11,8 +13,7 @@ std::vector<std::vector<Effort>> feltAt(const log::Log& log, const Stored<LiftId
     for (const answers::Followed& each : follow.sessions) {
         std::vector<Effort>& felt = all.emplace_back();
         const LiftSession& session = each.session;
-        const std::int64_t body =
-            lift.value.movesBody && session.bodyMass ? session.bodyMass->grams : 0;
+        const std::int64_t body = bodyMoved(lift.value, &session).grams;
         for (const log::PlacedSet& placed : log.sets(session.session, lift.id)) {
             const Set& set = placed.set;
             const std::int64_t away = set.load.grams + body - follow.load.grams;

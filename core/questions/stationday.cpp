@@ -73,11 +73,9 @@ void readLift(AtStation& at, const log::Log& log, const StationWork& work, const
     }
     answers::AtLift how = liftDay(log, about, at.sets, today, last, day);
     how.unit = unit;
-    for (const Gap& gap : battery.gaps)
-        if (gap.lift == work.lift->id && gap.load)
-            how.notPossible.push_back(*gap.load);
-        else if (gap.lift == work.lift->id)
-            how.out = true;
+    NotToday gaps = notToday(battery, work.lift->id);
+    how.notPossible = std::move(gaps.loads);
+    how.out = gaps.out;
     at.lift = answers::dueAt(work.station.value, how);
 }
 
@@ -147,11 +145,25 @@ std::optional<Mass> estimatedMaximum(const Answer<answers::Profile>& profile) {
 
 // Today's estimate where it has an interval, else last time's: the first two sets of a day make a
 // line that a warm-up tilts.
+Mass bodyMoved(const Lift& lift, const LiftSession* known) {
+    return lift.movesBody && known ? known->bodyMass.value_or(Mass{}) : Mass{};
+}
+
 std::optional<Mass> addedOf(std::optional<Mass> estimate, const Lift& lift,
                             const LiftSession* known) {
-    if (estimate && lift.movesBody && known && known->bodyMass)
-        estimate->grams = std::max<std::int64_t>(0, estimate->grams - known->bodyMass->grams);
+    if (estimate)
+        estimate->grams = std::max<std::int64_t>(0, estimate->grams - bodyMoved(lift, known).grams);
     return estimate;
+}
+
+NotToday notToday(const Battery& battery, LiftId lift) {
+    NotToday gaps;
+    for (const Gap& gap : battery.gaps)
+        if (gap.lift == lift && gap.load)
+            gaps.loads.push_back(*gap.load);
+        else if (gap.lift == lift)
+            gaps.out = true;
+    return gaps;
 }
 
 answers::AtLift liftDay(const log::Log& log, const Background& about,

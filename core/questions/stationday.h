@@ -44,10 +44,19 @@ std::optional<std::size_t> lastToStepUp(const std::vector<AtStation>& athletes);
 
 /// What a maximum is estimated at, where that has an interval.
 std::optional<Mass> estimatedMaximum(const Answer<answers::Profile>& profile);
+/// What a set of the lift moves beside what is added: of a lift that moves the body the athlete's
+/// mass in the session that is known (null: none); else nothing.
+Mass bodyMoved(const Lift& lift, const LiftSession* known);
 /// What the bar takes of an estimate: of a lift that moves the body, less the athlete's mass in the
 /// session that is known (null: none).
 std::optional<Mass> addedOf(std::optional<Mass> estimate, const Lift& lift,
                             const LiftSession* known);
+/// What of a lift was said to be not possible.
+struct NotToday {
+    std::vector<Mass> loads{};
+    bool out = false; ///< all of it
+};
+NotToday notToday(const Battery& battery, LiftId lift);
 
 /// How a lift's day stands: what was tried, with last time's ladder, estimate, ceiling and what
 /// was not possible. today: the day's sets; last: the session before them, where there is one.

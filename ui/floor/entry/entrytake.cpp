@@ -75,9 +75,8 @@ QString EntryPage::doubtOf(const Set& typed, std::optional<SetId> changed) const
     const LiftSession* last = m_view->last ? &*m_view->last : nullptr;
     // Their points are of the body's mass and what is added.
     Set lifted = typed;
-    if (const LiftSession* known = today ? &*today : last;
-        known && m_view->about.lift.value.movesBody && known->bodyMass)
-        lifted.load.grams += known->bodyMass->grams;
+    lifted.load.grams +=
+        questions::bodyMoved(m_view->about.lift.value, today ? &*today : last).grams;
     const auto doubt = answers::doubt(lifted, today ? &*today : nullptr, last);
     return doubt ? doubtText(*doubt, m_logbook.loadUnit()) : QString();
 }

@@ -91,10 +91,10 @@ bool readUnder(SessionView& view) {
     for (const answers::Tried& tried : at.today)
         if (!tried.lifted && (!heaviest || tried.load > *heaviest))
             view.notLifted = std::min(view.notLifted.value_or(tried.load), tried.load);
-    if (!view.notLifted && view.notPossible.empty() && !view.out)
+    if (!view.notLifted && view.gaps.loads.empty() && !view.gaps.out)
         return false;
-    at.notPossible = view.notPossible;
-    at.out = view.out;
+    at.notPossible = view.gaps.loads;
+    at.out = view.gaps.out;
     at.lastTime = view.loadsLast();
     at.lastMaxima = view.maximaLast();
     at.estimate = view.limit;
@@ -175,17 +175,14 @@ SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
     const PointRule rule = view.about.lift.value.rule;
     std::optional<SessionHead> head;
     if (session) {
-        head = log.session(*session).head.value;
+        const log::SessionRecord record = log.session(*session);
+        head = record.head.value;
+        view.gaps = questions::notToday(record.battery, lift);
         if (const auto found = questions::sessionOf(view.about.sessions, *session)) {
             view.session = *found;
             view.profile = questions::profileOf(view.about, *found);
         }
         readRows(view, log.sets(*session, lift), rule);
-        for (const Gap& gap : log.battery(*session).gaps)
-            if (gap.lift == lift && gap.load)
-                view.notPossible.push_back(*gap.load);
-            else if (gap.lift == lift)
-                view.out = true;
     }
     const auto before = sessionsBefore(view.about, session, head);
     if (!before.empty())

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/questions/planquestions.h"
+#include "core/questions/stationday.h"
 #include "ui/charts/linedata.h"
 #include "ui/floor/entry/laddermodel.h"
 #include "ui/floor/entry/setmodel.h"
@@ -20,8 +21,7 @@ struct SessionView {
     std::optional<LiftSession> last; ///< the athlete's session of the lift before it
     std::vector<LadderModel::Step> ladder;
     std::optional<Mass> notLifted; ///< today, above all that were
-    std::vector<Mass> notPossible; ///< loads that were not, today
-    bool out = false;              ///< the lift is not possible today
+    questions::NotToday gaps;      ///< what of the lift was not possible
     std::optional<Mass> next;      ///< what to put on the bar now; under notLifted
     std::optional<Mass> limit;     ///< what a maximum is estimated at, today or else last time
     bool nextIsMaximum = false;    ///< above that, but last time it was a true maximum

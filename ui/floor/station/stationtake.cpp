@@ -102,9 +102,7 @@ QString StationPage::doubtOf(const Set& set, std::size_t who) const {
     const LiftSession* last = view.last ? &*view.last : nullptr;
     // Their points are of the body's mass and what is added.
     Set lifted = set;
-    if (const LiftSession* known = today ? today : last;
-        known && m_work->lift->value.movesBody && known->bodyMass)
-        lifted.load.grams += known->bodyMass->grams;
+    lifted.load.grams += questions::bodyMoved(m_work->lift->value, today ? today : last).grams;
     const auto doubt = answers::doubt(lifted, today, last);
     return doubt ? doubtText(*doubt, m_logbook.loadUnit()) : QString();
 }
