@@ -33,15 +33,21 @@ answers::Period periodOf(const log::Log& log, const std::string& text, int withi
     const auto side = questions::batterySide(log, text);
     if (const auto* date = std::get_if<Date>(&side))
         return answers::onDate(*date, within);
-    for (const auto& block : log.blocks())
-        if (block.id == std::get<BlockId>(side))
-            return answers::inBlock(block.value);
-    throw BadInput(asIs("\"" + text + "\""), asIs("a day or a block"));
+    return answers::inBlock(questions::blockOf(log, std::get<BlockId>(side)).value);
 }
 
 std::string titleOf(const SquadPart& part) {
     return part.load ? "Speed at " + answers::loadText(kilograms(*part.load)) + " kg, m/s"
                      : std::string("Estimated 1RM, kg");
+}
+
+/// What an athlete's change is drawn to; nothing without a mean, or a figure of that athlete.
+std::optional<SquadMean::Drawn> drawnOf(const std::optional<SquadMean>& mean, AthleteId athlete) {
+    if (mean)
+        for (const SquadMean::Drawn& each : mean->each)
+            if (each.athlete == athlete)
+                return each;
+    return std::nullopt;
 }
 
 std::string partText(const SquadPart& part, double level) {
@@ -56,17 +62,14 @@ std::string partText(const SquadPart& part, double level) {
                      {"drawn to all"},
                      {"reading", Align::Left}});
     for (const SquadRow& row : part.rows) {
-        std::string drawn;
-        if (mean)
-            for (const SquadMean::Drawn& each : mean->each)
-                if (each.athlete == row.athlete)
-                    drawn = answers::signedFixed(each.drawn, d);
+        const auto drawn = drawnOf(mean, row.athlete);
         const auto day = [](const std::optional<LiftSession>& session) {
             return session ? dateKey(session->date, session->ordinal) : std::string("-");
         };
         table.row({row.name, day(row.from), day(row.to),
                    row.read ? answers::signedFixed(row.read->change, d) : "",
-                   row.read ? signedInterval(row.read->interval, d) : "", drawn,
+                   row.read ? signedInterval(row.read->interval, d) : "",
+                   drawn ? answers::signedFixed(drawn->drawn, d) : "",
                    row.read ? english(answers::sizedReading(*row.read))
                             : english(row.read.why().reason)});
     }
@@ -83,9 +86,8 @@ std::string squadText(const std::string& lift, const Squad& squad) {
            cautionText() + "\n";
 }
 
-void meanJson(Json& json, const SquadPart& part, double level) {
+void meanJson(Json& json, const std::optional<SquadMean>& mean) {
     json.key("mean");
-    const auto mean = answers::squadMean(part, level);
     if (!mean) {
         json.null();
         return;
@@ -117,11 +119,7 @@ void rowJson(Json& json, const SquadRow& row, const std::optional<SquadMean>& me
     } else {
         json.null();
     }
-    std::optional<SquadMean::Drawn> drawn;
-    if (mean)
-        for (const SquadMean::Drawn& each : mean->each)
-            if (each.athlete == row.athlete)
-                drawn = each;
+    const auto drawn = drawnOf(mean, row.athlete);
     json.field("shrunken", drawn ? std::optional(drawn->drawn) : std::nullopt)
         .ends("shrunken_low", "shrunken_high",
               drawn ? std::optional(drawn->interval) : std::nullopt)
@@ -142,8 +140,8 @@ std::string squadJson(const std::string& lift, const Squad& squad) {
             .field("kind", part.load ? "lift" : "one_rm")
             .field("load", part.load ? std::optional(kilograms(*part.load)) : std::nullopt)
             .field("unit", part.load ? "m/s" : "kg");
-        meanJson(json, part, squad.level);
         const auto mean = answers::squadMean(part, squad.level);
+        meanJson(json, mean);
         json.key("athletes").array();
         for (const SquadRow& row : part.rows)
             rowJson(json, row, mean);

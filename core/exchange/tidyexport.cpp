@@ -242,7 +242,7 @@ private:
     Cell blockName(Date date) const {
         Cell name;
         for (const auto& [id, block] : m_blocks) // by date: the latest begun stays
-            if (block.first <= date && date <= block.last)
+            if (block.holds(date))
                 name = block.name;
         return name;
     }

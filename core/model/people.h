@@ -29,6 +29,7 @@ struct Block {
     Date last{};
     std::optional<Mass> ceiling{}; ///< the heaviest load that was at hand
     std::string note{};
+    constexpr bool holds(Date day) const { return first <= day && day <= last; }
     friend bool operator==(const Block&, const Block&) = default;
 };
 

@@ -14,6 +14,13 @@
 
 namespace slopebook::questions {
 
+Stored<BlockId, Block> blockOf(const log::Log& log, BlockId id) {
+    for (auto& block : log.blocks())
+        if (block.id == id)
+            return block;
+    throw LogError(LogError::Kind::Conflict, say("That block is not in the log any more."));
+}
+
 namespace {
 
 struct Stretch {
@@ -25,10 +32,8 @@ struct Stretch {
 Stretch stretchOf(const log::Log& log, const BatterySide& side) {
     if (const auto* date = std::get_if<Date>(&side))
         return {isoDate(*date), *date, *date};
-    for (const auto& block : log.blocks())
-        if (block.id == std::get<BlockId>(side))
-            return {block.value.name, block.value.first, block.value.last};
-    throw LogError(LogError::Kind::Conflict, say("That block is not in the log any more."));
+    const Block block = blockOf(log, std::get<BlockId>(side)).value;
+    return {block.name, block.first, block.last};
 }
 
 answers::TestDays daysOf(const std::vector<BatterySession>& sessions, const Stretch& stretch) {

@@ -44,6 +44,9 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
                                 const BatterySide& from, const BatterySide& to,
                                 const AskSettings& settings = {});
 
+/// Throws LogError: Conflict where it is not in the log any more.
+Stored<BlockId, Block> blockOf(const log::Log& log, BlockId id);
+
 /// "2026-03-14" or the name of a block (letter case aside); BadInput lists the blocks.
 BatterySide batterySide(const log::Log& log, const std::string& text);
 

@@ -13,13 +13,6 @@ namespace slopebook::questions {
 
 namespace {
 
-std::vector<Set> setsOf(const log::Log& log, const LiftSession& session) {
-    std::vector<Set> sets;
-    for (log::PlacedSet& placed : log.sets(session.session, session.lift))
-        sets.push_back(std::move(placed.set));
-    return sets;
-}
-
 std::optional<DeviceId> oneDevice(std::span<const LiftSession> sessions) {
     for (const LiftSession& session : sessions)
         if (session.conditions.device != sessions.front().conditions.device)
@@ -54,10 +47,7 @@ Answer<DayOrBlock> dayOrBlock(const log::Log& log, std::span<const LiftSession> 
         return DayOrBlock(*found);
     }
     const auto side = batterySide(log, text); // BadInput lists the blocks
-    for (const auto& block : log.blocks())
-        if (block.id == std::get<BlockId>(side))
-            return DayOrBlock(block);
-    throw LogError(LogError::Kind::Conflict, say("That block is not in the log any more."));
+    return DayOrBlock(blockOf(log, std::get<BlockId>(side)));
 }
 
 answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSession> sessions) {
@@ -66,7 +56,7 @@ answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSe
     const Block& block = std::get<Stored<BlockId, Block>>(side).value;
     answers::BlockSessions found{.name = block.name};
     for (const LiftSession& session : sessions)
-        if (block.first <= session.date && session.date <= block.last)
+        if (block.holds(session.date))
             found.sessions.push_back(session);
     return found;
 }

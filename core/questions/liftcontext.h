@@ -50,6 +50,9 @@ answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about
 /// the calibration of estimates. For profileOf().
 Background within(const LiftContext& context, Background about, std::optional<DeviceId> device);
 
+/// The sets of a session's lift, in their order. Throws LogError.
+std::vector<Set> setsOf(const log::Log& log, const LiftSession& session);
+
 /// The change at each load lifted on both days where comparisonOf() has no line to judge by.
 Answer<std::vector<answers::SharedLoadChange>>
 sharedLoadsOf(const log::Log& log, const LiftContext& context, const Background& about,

@@ -130,17 +130,18 @@ Answer<answers::Profile> profileOf(const log::Log& log, AthleteId athlete, LiftI
     return profileOf(about, *found, settings);
 }
 
+std::vector<Set> setsOf(const log::Log& log, const LiftSession& session) {
+    std::vector<Set> sets;
+    for (log::PlacedSet& placed : log.sets(session.session, session.lift))
+        sets.push_back(std::move(placed.set));
+    return sets;
+}
+
 answers::AsManyReps asManyReps(const log::Log& log, const Lift& lift) {
     if (lift.rule != PointRule::Fastest)
         return {};
-    const auto setsOf = [&log](const LiftSession& session) {
-        std::vector<Set> sets;
-        for (log::PlacedSet& placed : log.sets(session.session, session.lift))
-            sets.push_back(std::move(placed.set));
-        return sets;
-    };
-    return [setsOf, lift](const LiftSession& from, const LiftSession& to) {
-        return answers::fairReps(lift, from, setsOf(from), to, setsOf(to));
+    return [&log, lift](const LiftSession& from, const LiftSession& to) {
+        return answers::fairReps(lift, from, setsOf(log, from), to, setsOf(log, to));
     };
 }
 
@@ -191,7 +192,7 @@ std::optional<Block> blockOn(std::span<const Stored<BlockId, Block>> blocks, Dat
     std::optional<Block> found;
     for (const auto& stored : blocks) {
         const Block& block = stored.value;
-        if (block.first <= date && date <= block.last && (!found || found->first <= block.first))
+        if (block.holds(date) && (!found || found->first <= block.first))
             found = block;
     }
     return found;

@@ -17,15 +17,11 @@ namespace slopebook::questions {
 
 namespace {
 
-bool holds(const Block& block, Date date) {
-    return block.first <= date && date <= block.last;
-}
-
 /// The column that a day counts in: of several the latest begun.
 std::optional<std::size_t> columnOf(std::span<const answers::MatrixBlock> blocks, Date date) {
     std::optional<std::size_t> found;
     for (std::size_t j = 0; j < blocks.size(); ++j)
-        if (holds(blocks[j].block, date) &&
+        if (blocks[j].block.holds(date) &&
             (!found || blocks[*found].block.first <= blocks[j].block.first))
             found = j;
     return found;
@@ -87,7 +83,7 @@ private:
             if (!given && !wanted.empty() && std::ranges::find(wanted, block.id) == wanted.end())
                 continue;
             const auto count = std::ranges::count_if(sessions, [&](const BatterySession& session) {
-                return holds(block.value, session.date);
+                return block.value.holds(session.date);
             });
             if (count > 0)
                 m_source.blocks.push_back({.id = block.id, .block = block.value});
@@ -143,11 +139,8 @@ private:
         if (all.empty())
             return;
         std::vector<std::vector<Set>> sets;
-        for (const LiftSession& session : all) {
-            sets.emplace_back();
-            for (log::PlacedSet& placed : m_log.sets(session.session, session.lift))
-                sets.back().push_back(std::move(placed.set));
-        }
+        for (const LiftSession& session : all)
+            sets.push_back(setsOf(m_log, session));
         all = answers::fairRepsOfAll(about->lift.value, std::move(all), sets);
         lift.blocks.resize(m_source.blocks.size());
         lift.efforts.resize(m_source.blocks.size());

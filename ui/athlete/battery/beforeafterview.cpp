@@ -181,9 +181,8 @@ void BeforeAfterView::fillSides() {
     };
     const auto sessions = m_logbook.log().batteries(*m_athlete);
     for (const auto& block : m_logbook.log().blocks())
-        if (std::any_of(sessions.begin(), sessions.end(), [&](const BatterySession& s) {
-                return block.value.first <= s.date && s.date <= block.value.last;
-            }))
+        if (std::any_of(sessions.begin(), sessions.end(),
+                        [&](const BatterySession& s) { return block.value.holds(s.date); }))
             add(block.id, tr("block %1").arg(text(block.value.name)));
     for (auto s = sessions.rbegin(); s != sessions.rend(); ++s)
         if (m_sides.empty() || m_sides.back() != questions::BatterySide(s->date))

@@ -12,7 +12,7 @@ blocksWith(std::vector<Stored<BlockId, Block>> blocks,
            const std::vector<questions::BlockSession>& sessions) {
     std::erase_if(blocks, [&](const auto& block) {
         return std::ranges::none_of(sessions, [&](const questions::BlockSession& session) {
-            return session.date >= block.value.first && session.date <= block.value.last;
+            return block.value.holds(session.date);
         });
     });
     std::ranges::stable_sort(blocks, {}, [](const auto& block) { return block.value.first; });

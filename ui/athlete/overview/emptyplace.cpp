@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/overview/emptyplace.h"
 
+#include "ui/athlete/overview/overviewparts.h"
+
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -9,22 +11,6 @@
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
-
-QLabel* wordsLabel() {
-    auto* label = new QLabel;
-    label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    return label;
-}
-
-QLabel* sentenceLabel() {
-    QLabel* label = wordsLabel();
-    QFont large = label->font();
-    large.setPointSizeF(large.pointSizeF() * 1.35);
-    label->setFont(large);
-    label->setObjectName(u"sentence"_s);
-    return label;
-}
 
 EmptyPlace::EmptyPlace(QWidget* parent)
     : QWidget(parent), m_title(sentenceLabel()), m_why(wordsLabel()), m_way(new QPushButton) {

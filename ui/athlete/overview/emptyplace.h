@@ -25,9 +25,4 @@ private:
     std::optional<TaskPage::Place> m_place;
 };
 
-/// A label with the page's sentence, the largest of its type.
-QLabel* sentenceLabel();
-/// A label whose words can be taken out and that wraps.
-QLabel* wordsLabel();
-
 } // namespace slopebook::ui

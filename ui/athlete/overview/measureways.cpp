@@ -37,7 +37,7 @@ std::optional<SessionId> lastSession(const answers::Measure& measure, const Bloc
                                      const std::vector<questions::BlockSession>& sessions) {
     std::optional<SessionId> last;
     for (const questions::BlockSession& session : sessions)
-        if (session.date >= block.first && session.date <= block.last && holds(session, measure))
+        if (block.holds(session.date) && holds(session, measure))
             last = session.session;
     return last;
 }
@@ -81,6 +81,16 @@ void go(TaskPage& page, const MeasureAt& at, Way way,
     } else {
         Q_EMIT page.comparisonWanted(*earlier, *last);
     }
+}
+
+bool goOrToSession(TaskPage& page, const MeasureAt& at, Way way,
+                   const std::vector<questions::BlockSession>& sessions) {
+    if (way == Way::Comparison && !leads(at, way, sessions))
+        way = Way::Session; // there is no other to compare it with
+    if (!leads(at, way, sessions))
+        return false;
+    go(page, at, way, sessions);
+    return true;
 }
 
 } // namespace slopebook::ui

@@ -26,6 +26,9 @@ bool leads(const MeasureAt& at, Way way, const std::vector<questions::BlockSessi
 /// Asks the shell for it; nothing where it does not lead anywhere.
 void go(TaskPage& page, const MeasureAt& at, Way way,
         const std::vector<questions::BlockSession>& sessions);
+/// The same, to its session where there is no other to compare it with; whether it led anywhere.
+bool goOrToSession(TaskPage& page, const MeasureAt& at, Way way,
+                   const std::vector<questions::BlockSession>& sessions);
 
 /// The last session in that block that holds what is measured; of a body mass: the last there is.
 std::optional<SessionId> lastSession(const answers::Measure& measure, const Block& block,

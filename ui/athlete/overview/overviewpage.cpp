@@ -2,6 +2,7 @@
 #include "ui/athlete/overview/overviewpage.h"
 
 #include "ui/athlete/overview/emptyplace.h"
+#include "ui/athlete/overview/overviewparts.h"
 #include "ui/athlete/overview/overviewprint.h"
 #include "ui/paper/paperwork.h"
 #include "ui/words/format.h"
@@ -28,23 +29,14 @@ namespace {
 
 constexpr int narrowUnder = 140; ///< characters
 
-QLabel* sideTitle(const QString& words) {
-    auto* label = new QLabel(words);
-    QFont bold = label->font();
-    bold.setBold(true);
-    label->setFont(bold);
-    label->setWordWrap(true);
-    return label;
-}
-
 } // namespace
 
 OverviewPage::OverviewPage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
       m_sentence(sentenceLabel()), m_charts(new StepChartsView), m_rows(new OverviewRows(this)),
-      m_view(overviewView(m_rows)), m_dueTitle(sideTitle(tr("Due"))), m_due(wordsLabel()),
+      m_view(overviewView(m_rows)), m_dueTitle(titleLabel(tr("Due"))), m_due(wordsLabel()),
       m_stations(new QPushButton(tr("Put it on the floo&r"))),
-      m_missingTitle(sideTitle(tr("Was not possible"))), m_missing(wordsLabel()),
+      m_missingTitle(titleLabel(tr("Was not possible"))), m_missing(wordsLabel()),
       m_chance(wordsLabel()) {
     build();
     connectParts();
@@ -69,14 +61,8 @@ QWidget* OverviewPage::buildSide() {
     column->addWidget(m_missingTitle);
     column->addWidget(m_missing);
     column->addStretch(1);
-    auto* scroll = new QScrollArea;
+    QScrollArea* scroll = scrolled(inside);
     scroll->setAccessibleName(tr("What is due, and what was not possible"));
-    scroll->setWidget(inside);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->viewport()->setAutoFillBackground(false);
-    inside->setAutoFillBackground(false);
     scroll->setMinimumWidth(fontMetrics().averageCharWidth() * 22);
     return scroll;
 }
@@ -300,11 +286,7 @@ void OverviewPage::goTo(Way way) {
     const auto at = current();
     if (!at)
         return;
-    if (leads(*at, way, m_shown->sessions))
-        go(*this, *at, way, m_shown->sessions);
-    else if (way == Way::Comparison && leads(*at, Way::Session, m_shown->sessions))
-        go(*this, *at, Way::Session, m_shown->sessions); // there is no other to compare it with
-    else
+    if (!goOrToSession(*this, *at, way, m_shown->sessions))
         Q_EMIT message(tr("That measure is of no load: there is no season of it."));
 }
 

@@ -2,6 +2,7 @@
 #include "ui/athlete/overview/wholeseasonpage.h"
 
 #include "ui/athlete/overview/emptyplace.h"
+#include "ui/athlete/overview/overviewparts.h"
 #include "ui/athlete/overview/wholeseasonprint.h"
 #include "ui/paper/paperwork.h"
 #include "ui/words/format.h"
@@ -19,18 +20,6 @@
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
-
-namespace {
-
-QLabel* titleLabel(const QString& words) {
-    auto* label = new QLabel(words);
-    QFont bold = label->font();
-    bold.setBold(true);
-    label->setFont(bold);
-    return label;
-}
-
-} // namespace
 
 WholeSeasonPage::WholeSeasonPage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
@@ -55,14 +44,8 @@ QWidget* WholeSeasonPage::buildNotes() {
     m_notes->setAccessibleDescription(tr("To beware of"));
     m_key->setAccessibleDescription(tr("What the marks mean"));
     m_design->setAccessibleDescription(tr("What such a season can show"));
-    auto* scroll = new QScrollArea;
+    QScrollArea* scroll = scrolled(inside);
     scroll->setAccessibleName(tr("To beware of, and what such a season can show"));
-    scroll->setWidget(inside);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->viewport()->setAutoFillBackground(false);
-    inside->setAutoFillBackground(false);
     scroll->setMinimumHeight(fontMetrics().height() * 2);
     return scroll;
 }
@@ -241,11 +224,7 @@ void WholeSeasonPage::goTo(Way way) {
     const auto at = current();
     if (!at)
         return;
-    if (leads(*at, way, m_shown->sessions))
-        go(*this, *at, way, m_shown->sessions);
-    else if (way == Way::Comparison && leads(*at, Way::Session, m_shown->sessions))
-        go(*this, *at, Way::Session, m_shown->sessions); // there is no other to compare it with
-    else
+    if (!goOrToSession(*this, *at, way, m_shown->sessions))
         Q_EMIT message(tr("Nothing was measured there."));
 }
 

@@ -157,7 +157,7 @@ QString BlocksPage::whatWasMissing(const questions::BlockSession& session) const
 
 bool BlocksPage::within(const questions::BlockSession& session, int row) const {
     const auto holds = [&](const Stored<BlockId, Block>& block) {
-        return block.value.first <= session.date && session.date <= block.value.last;
+        return block.value.holds(session.date);
     };
     if (row < static_cast<int>(m_blocks.size()))
         return holds(m_blocks[static_cast<std::size_t>(row)]);

@@ -83,7 +83,7 @@ lastTwoBlocks(std::span<const Stored<BlockId, Block>> blocks,
     std::vector<std::size_t> used;
     for (std::size_t i = 0; i < blocks.size(); ++i)
         if (std::ranges::any_of(days, [&](const questions::TestDay& day) {
-                return blocks[i].value.first <= day.date && day.date <= blocks[i].value.last;
+                return blocks[i].value.holds(day.date);
             }))
             used.push_back(i);
     if (used.size() < 2)

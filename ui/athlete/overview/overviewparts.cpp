@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/overview/overviewparts.h"
+
+#include <QLabel>
+#include <QScrollArea>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace slopebook::ui {
+
+QLabel* wordsLabel() {
+    auto* label = new QLabel;
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    return label;
+}
+
+QLabel* sentenceLabel() {
+    QLabel* label = wordsLabel();
+    QFont large = label->font();
+    large.setPointSizeF(large.pointSizeF() * 1.35);
+    label->setFont(large);
+    label->setObjectName(u"sentence"_s);
+    return label;
+}
+
+QLabel* titleLabel(const QString& words) {
+    auto* label = new QLabel(words);
+    QFont bold = label->font();
+    bold.setBold(true);
+    label->setFont(bold);
+    label->setWordWrap(true);
+    return label;
+}
+
+QScrollArea* scrolled(QWidget* inside) {
+    auto* scroll = new QScrollArea;
+    scroll->setWidget(inside);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->viewport()->setAutoFillBackground(false);
+    inside->setAutoFillBackground(false);
+    return scroll;
+}
+
+} // namespace slopebook::ui
