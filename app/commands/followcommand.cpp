@@ -69,8 +69,9 @@ void addFollow(CLI::App& app, int& exit) {
     command->add_option("--lift", options->lift, "The lift's name")->required();
     command->add_option("--load", options->load, "The load in kg")->required();
     command->add_option("--baseline", options->baseline,
-                        "Day of the session to count from, or a block, whose last counts; the "
-                        "first with a line where left out");
+                        "Day of the session to count from, or a block or days "
+                        "(2026-03-01..2026-03-14), whose last with a line counts; the first with a "
+                        "line where left out");
     command->add_flag("--json", options->json, "JSON with all digits");
     command->callback([options, &exit] { exit = runFollow(*options); });
 }

@@ -254,8 +254,8 @@ void TestTrustPages::theSquadIsCoresOwn() {
     QCOMPARE(squad.to.name, std::string("Flood"));
     QCOMPARE(squad.parts.size(), std::size_t(2));
     QCOMPARE(column(page.table(), 0).left(13), u"Lane 2|Lane 3"_s);
-    QCOMPARE(cell(page.table(), 0, 6).left(6), u"better"_s);
-    QCOMPARE(cell(page.table(), 1, 6).left(5), u"worse"_s);
+    QCOMPARE(cell(page.table(), 0, 7).left(6), u"better"_s);
+    QCOMPARE(cell(page.table(), 1, 7).left(5), u"worse"_s);
     QCOMPARE(page.chart().data().rows.size(), std::size_t(8)); // one was never tested
     QCOMPARE(page.chart().data().rows[0].change,
              std::optional(squad.parts[0].rows[0].read->change));
@@ -265,7 +265,7 @@ void TestTrustPages::theSquadIsCoresOwn() {
     page.to().chooseDate(day(2026, 5, 1), 3);
     QTRY_VERIFY(!page.working());
     QCOMPARE(page.squad()->parts[0].figures(), 0);
-    QVERIFY(cell(page.table(), 0, 6)
+    QVERIFY(cell(page.table(), 0, 7)
                 .contains(u"no session of this lift in 2026-05-01"_s, Qt::CaseInsensitive));
     page.to().chooseDate(day(2026, 1, 22), 3);
     QTRY_VERIFY(!page.working());
