@@ -135,10 +135,12 @@ private Q_SLOTS:
         click(u"Season"_s);
         QVERIFY(work().page() == Page::Season);
         key(Qt::Key_8, Qt::ControlModifier);
-        QCOMPARE(shownIn(list()), (QStringList{u"Changes"_s, u"Blocks"_s, u"Noise and devices"_s}));
+        QCOMPARE(shownIn(list()), (QStringList{u"Changes"_s, u"Blocks"_s, u"What is due"_s,
+                                               u"Noise and devices"_s}));
         key(Qt::Key_9, Qt::ControlModifier); // of one athlete as well, who can be seen and changed
-        QCOMPARE(shownIn(list()), (QStringList{u"Changes"_s, u"Blocks"_s, u"Noise and devices"_s,
-                                               u"Lane 3"_s, u"Stroke seat"_s}));
+        QCOMPARE(shownIn(list()), (QStringList{u"Changes"_s, u"Blocks"_s, u"What is due"_s,
+                                               u"Noise and devices"_s, u"Lane 3"_s,
+                                               u"Stroke seat"_s}));
         click(u"Lane 3"_s);
         QCOMPARE(work().athleteName(), u"Lane 3"_s);
         QVERIFY(work().page() == Page::Blocks);
