@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A battery's sides that are blocks: the mean of their sessions and its interval. Figures by hand
 // from method.md 12: the mean of K days has C / K of a day's variance, C = 1 + 2 sum (1 - i/K)
-// 0.5^i, so C = 1, 1.5, 11/6 for K = 1, 2, 3; half-width t sqrt(2) TE of single days (Hopkins 2000).
+// 0.5^i, so C = 1, 1.5, 11/6 for K = 1, 2, 3; half-width t sqrt(2) TE of single days (Hopkins
+// 2000).
 #include "core/answers/batterycomparison.h"
 #include "core/answers/seasonsource.h"
 #include "core/stats/quantiles.h"
@@ -39,8 +40,7 @@ BatterySession hopped(int id, int day, std::vector<double> left, std::vector<dou
     made.date = dayOf(day);
     TestAttempts test;
     test.kind = TestKindId{1};
-    for (const auto& [side, values] :
-         {std::pair{BodySide::Left, left}, {BodySide::Right, right}})
+    for (const auto& [side, values] : {std::pair{BodySide::Left, left}, {BodySide::Right, right}})
         for (const double value : values) {
             Attempt attempt;
             attempt.side = side;
@@ -76,16 +76,17 @@ bool same(const ReadChange& a, const ReadChange& b) {
 class TestBatteryMeans : public QObject {
     Q_OBJECT
 private Q_SLOTS:
-    /// One session a block reads as that day does, to the last bit; and its interval is the old one.
+    /// One session a block reads as that day does, to the last bit; and its interval is the old
+    /// one.
     void oneSessionABlockIsTheDay() {
         std::mt19937 dice(4);
         std::uniform_real_distribution<double> value(150, 250);
         int read = 0;
         for (int round = 0; round < 500; ++round) {
-            const auto kind =
-                hop(dice() % 4 == 0 ? std::nullopt
-                                    : std::optional(TestNoise{1 + value(dice) / 50,
-                                                              dice() % 2 == 0, "a paper"}));
+            const auto kind = hop(
+                dice() % 4 == 0
+                    ? std::nullopt
+                    : std::optional(TestNoise{1 + value(dice) / 50, dice() % 2 == 0, "a paper"}));
             const auto some = [&] {
                 std::vector<double> all;
                 for (auto left = dice() % 4; left > 0; --left)
@@ -125,11 +126,10 @@ private Q_SLOTS:
 
     void meansAndTheirIntervals() {
         const auto kind = hop(TestNoise{4.0, false, "a paper"});
-        const auto made =
-            compared(kind, {hopped(1, 1, {200}, {190}), hopped(2, 8, {206}, {})},
-                     {hopped(3, 60, {210}, {200}), hopped(4, 67, {213}, {201}),
-                      hopped(5, 74, {216}, {205})},
-                     true);
+        const auto made = compared(
+            kind, {hopped(1, 1, {200}, {190}), hopped(2, 8, {206}, {})},
+            {hopped(3, 60, {210}, {200}), hopped(4, 67, {213}, {201}), hopped(5, 74, {216}, {205})},
+            true);
         const TestChange& left = made.tests[0];
         CHECK_NEAR(left.before.value->value, 203, 1e-12);
         CHECK_NEAR(left.after.value->value, 213, 1e-12);
@@ -149,7 +149,8 @@ private Q_SLOTS:
         const double l = (203 + 213) / 2.0, r = (190 + 202) / 2.0;
         const double te = 4.0 * std::sqrt((1 + 11.0 / 18) / 2);
         const double se = 100 * te * std::sqrt(2 * (1 + r * r / (l * l))) / l;
-        CHECK_NEAR(sides.read.interval.width() / 2, 0.84 * 2.7764451051977987 * se, 1e-9); // t, 4 df
+        CHECK_NEAR(sides.read.interval.width() / 2, 0.84 * 2.7764451051977987 * se,
+                   1e-9); // t, 4 df
     }
 
     /// The season's matrix of the same two blocks is made by the same sum.
@@ -186,15 +187,15 @@ private Q_SLOTS:
     /// block's sum of squares over (K - 1) sh, sh = (K - C)/(K - 1) = 0.5 of two and 7/12 of three.
     void noTypicalErrorButDays() {
         const auto kind = hop(std::nullopt);
-        const auto made =
-            compared(kind, {hopped(1, 1, {200}, {190}), hopped(2, 8, {206}, {196})},
-                     {hopped(3, 60, {210}, {200}), hopped(4, 67, {213}, {201}),
-                      hopped(5, 74, {216}, {205})},
-                     true);
+        const auto made = compared(
+            kind, {hopped(1, 1, {200}, {190}), hopped(2, 8, {206}, {196})},
+            {hopped(3, 60, {210}, {200}), hopped(4, 67, {213}, {201}), hopped(5, 74, {216}, {205})},
+            true);
         const TestChange& left = made.tests[0];
         QVERIFY(left.noise && left.noReading.empty());
         const double shares = 1 * 0.5 + 2 * (7.0 / 12);
-        CHECK_NEAR(left.noise->te, std::sqrt((18.0 + 18.0) / shares), 1e-9); // 2 * 3^2 and 3^2 + 3^2
+        CHECK_NEAR(left.noise->te, std::sqrt((18.0 + 18.0) / shares),
+                   1e-9); // 2 * 3^2 and 3^2 + 3^2
         CHECK_NEAR(left.noise->df, shares, 1e-12);
         // One day a side says nothing of days.
         QVERIFY(!compared(kind, {hopped(1, 1, {200}, {190})}, {hopped(3, 60, {210}, {200})}, true)

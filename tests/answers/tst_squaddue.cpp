@@ -77,9 +77,11 @@ private Q_SLOTS:
         const std::vector measures{measure("Squat", {43})};
         QCOMPARE(squadDue(squad, measures, {.today = today}).rows.size(), std::size_t(1));
         QVERIFY(squadDue(squad, measures, {.today = today, .weeks = 7}).rows.empty());
-        QVERIFY(squadDue(squad, std::vector{measure("Squat", {42})}, {.today = today}).rows.empty());
+        QVERIFY(
+            squadDue(squad, std::vector{measure("Squat", {42})}, {.today = today}).rows.empty());
         // A day that is still to come is not ago.
-        QVERIFY(squadDue(squad, std::vector{measure("Squat", {-400})}, {.today = today}).rows.empty());
+        QVERIFY(
+            squadDue(squad, std::vector{measure("Squat", {-400})}, {.today = today}).rows.empty());
     }
 
     void neverWhereMostOfTheOthersWere() {
@@ -101,14 +103,13 @@ private Q_SLOTS:
 
     void whoIsAwayIsToldAndNotListed() {
         const auto squad = squadOf({"Ada", "Gone"});
-        const auto due =
-            squadDue(squad, std::vector{measure("Squat", {3, 183})}, {.today = today});
+        const auto due = squadDue(squad, std::vector{measure("Squat", {3, 183})}, {.today = today});
         QVERIFY(due.rows.empty());
         QCOMPARE(due.away, std::vector<std::string>{"Gone"});
         QVERIFY(english(awayWords(due)).find("Gone") != std::string::npos);
-        QCOMPARE(squadDue(squad, std::vector{measure("Squat", {3, 182})}, {.today = today})
-                     .away.size(),
-                 std::size_t(0)); // 26 weeks
+        QCOMPARE(
+            squadDue(squad, std::vector{measure("Squat", {3, 182})}, {.today = today}).away.size(),
+            std::size_t(0)); // 26 weeks
         QVERIFY(awayWords(squadDue({}, {}, {.today = today})).empty());
         QCOMPARE(QByteArray(english(dueWords(squadDue({}, {}, {.today = today}))).c_str()),
                  QByteArray("Nobody is due for anything."));
@@ -129,11 +130,11 @@ private Q_SLOTS:
             }
             DueQuestion question{.today = today, .weeks = static_cast<int>(1 + dice() % 10)};
             if (dice() % 2 == 0)
-                question.running = Block{.name = "Now", .first = ago(int(dice() % 60)), .last = today};
+                question.running =
+                    Block{.name = "Now", .first = ago(int(dice() % 60)), .last = today};
             const auto due = squadDue(squad, measures, question);
-            QVERIFY(std::ranges::is_sorted(due.rows, {}, [](const DueRow& row) {
-                return row.last ? -row.days : -100000;
-            }));
+            QVERIFY(std::ranges::is_sorted(
+                due.rows, {}, [](const DueRow& row) { return row.last ? -row.days : -100000; }));
             std::size_t expected = 0;
             for (const TestedMeasure& each : measures)
                 for (const auto& [who, day] : each.last) {

@@ -39,7 +39,8 @@ private Q_SLOTS:
         const auto days = parseStretch("2026-02-27..2026-03-02");
         QVERIFY(days.has_value());
         QCOMPARE(isoStretch(*days), std::string("2026-02-27..2026-03-02"));
-        QVERIFY(days->holds(*parseIsoDate("2026-02-27")) && days->holds(*parseIsoDate("2026-03-02")));
+        QVERIFY(days->holds(*parseIsoDate("2026-02-27")) &&
+                days->holds(*parseIsoDate("2026-03-02")));
         QVERIFY(!days->holds(*parseIsoDate("2026-02-26")) &&
                 !days->holds(*parseIsoDate("2026-03-03")));
         QVERIFY(parseStretch("2026-03-14..2026-03-14").has_value());

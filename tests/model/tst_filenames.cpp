@@ -57,12 +57,14 @@ private Q_SLOTS:
         for (int round = 0; round < 3000; ++round) {
             QString words;
             for (auto left = dice() % 6; left > 0; --left)
-                words += letters[static_cast<qsizetype>(dice() % static_cast<unsigned>(letters.size()))];
+                words +=
+                    letters[static_cast<qsizetype>(dice() % static_cast<unsigned>(letters.size()))];
             const std::string name = names.next("athlete ", words.toStdString(), ".pdf");
             QVERIFY(name.size() <= 255);
             QVERIFY(name.find_first_of("/\\:*?\"<>|\n") == std::string::npos);
             QVERIFY(name.starts_with("athlete ") && name.ends_with(".pdf"));
-            QVERIFY2(keys.insert(foldCase(name)).second, name.c_str()); // also where case is no difference
+            QVERIFY2(keys.insert(foldCase(name)).second,
+                     name.c_str()); // also where case is no difference
         }
     }
 };

@@ -46,7 +46,8 @@ class TestReportCommand : public QObject {
         return QDir(folder).entryList(
             QDir::AllEntries | QDir::Hidden | QDir::System | QDir::NoDotAndDotDot, QDir::Name);
     }
-    QStringList report(const QString& log, const QString& into, const QStringList& more = {}) const {
+    QStringList report(const QString& log, const QString& into,
+                       const QStringList& more = {}) const {
         return QStringList{u"report"_s, log} + seasons + QStringList{u"--into"_s, into} + more;
     }
     static QString sample() { return QStringLiteral(SLOPEBOOK_SAMPLE_LOG); }
@@ -120,8 +121,8 @@ private Q_SLOTS:
         if (QStandardPaths::findExecutable(u"pdftotext"_s).isEmpty())
             QSKIP("PDFTOTEXT IS NOT INSTALLED: the page is not read back (poppler-utils)");
         QCOMPARE(runProgram(report(sample(), path(u"out"_s))).exit, 0);
-        const Ran squad = runProgram(QStringList{u"squad"_s, sample(), u"--lift"_s,
-                                                 u"Bench pull"_s, u"--due"_s, u"2026-05-11"_s} +
+        const Ran squad = runProgram(QStringList{u"squad"_s, sample(), u"--lift"_s, u"Bench pull"_s,
+                                                 u"--due"_s, u"2026-05-11"_s} +
                                      seasons);
         QVERIFY2(squad.exit == 0, squad.err);
         const QString paper =
@@ -130,7 +131,8 @@ private Q_SLOTS:
         for (const QByteArray& line : squad.out.split('\n'))
             if (line.startsWith("Mean change of") || line.startsWith("Over all that was asked")) {
                 ++told;
-                QVERIFY2(paper.contains(QString::fromUtf8(line).simplified()), line + paper.toUtf8());
+                QVERIFY2(paper.contains(QString::fromUtf8(line).simplified()),
+                         line + paper.toUtf8());
             }
         QVERIFY(told >= 3);
     }
@@ -167,8 +169,8 @@ private Q_SLOTS:
 
     /// Names that file systems refuse, that differ by case alone, and that lead out of the folder.
     void anyName() {
-        const std::vector<std::string> names{"../../evil", "Ann",  "ann b", "ANN B", "a/b", "a:b",
-                                             "=1+1",       "..x.", "Jörg"};
+        const std::vector<std::string> names{"../../evil", "Ann",  "ann b", "ANN B", "a/b",
+                                             "a:b",        "=1+1", "..x.",  "Jörg"};
         {
             test::Folder folder;
             log::Log log = log::Log::create(path(u"names.slopebook"_s).toStdString());
@@ -184,15 +186,14 @@ private Q_SLOTS:
                         log.add(SessionHead{.athlete = athlete, .date = date});
                     for (int set = 0; set < 5; ++set)
                         log.add(session, lift,
-                                test::ladderSet(40 + 10 * set,
-                                                {1.5 + 0.002 * ++i / 10 - 0.1 * set +
-                                                 (set % 2 == 0 ? 0.01 : -0.01)}));
+                                test::ladderSet(40 + 10 * set, {1.5 + 0.002 * ++i / 10 - 0.1 * set +
+                                                                (set % 2 == 0 ? 0.01 : -0.01)}));
                 }
             }
         }
-        const Ran ran = runProgram({u"report"_s, path(u"names.slopebook"_s), u"--from"_s,
-                                    u"2025-10-01"_s, u"--to"_s, u"2026-01-20"_s, u"--into"_s,
-                                    path(u"out"_s)});
+        const Ran ran =
+            runProgram({u"report"_s, path(u"names.slopebook"_s), u"--from"_s, u"2025-10-01"_s,
+                        u"--to"_s, u"2026-01-20"_s, u"--into"_s, path(u"out"_s)});
         QVERIFY2(ran.exit == 0 && ran.err.isEmpty(), ran.err);
         isWhole(path(u"out"_s));
         const QStringList files = listed(path(u"out"_s));

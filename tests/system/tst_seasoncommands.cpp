@@ -125,7 +125,8 @@ private Q_SLOTS:
         const auto both = [](const char* name, const QStringList& one, const QStringList& other) {
             QTest::newRow(name) << one << other;
         };
-        both("compare", words("compare") + cora + lift + blocks, words("compare") + cora + lift + days);
+        both("compare", words("compare") + cora + lift + blocks,
+             words("compare") + cora + lift + days);
         both("compare, one of each", words("compare") + cora + lift + blocks,
              words("compare") + cora + lift + mixed);
         both("squad", words("squad") + lift + due + blocks, words("squad") + lift + due + days);
@@ -138,8 +139,7 @@ private Q_SLOTS:
              words("season") + cora +
                  words("--block|2025-09-15..2025-12-07|--block|2026-02-23..2026-05-17"));
         both("season, against", words("season") + cora + words("--block|Spring|--against|Autumn"),
-             words("season") + cora +
-                 words("--block|Spring|--against|2025-09-15..2025-12-07"));
+             words("season") + cora + words("--block|Spring|--against|2025-09-15..2025-12-07"));
     }
     void aStretchOfDaysIsABlock() {
         QFETCH(QStringList, block);
@@ -166,8 +166,8 @@ private Q_SLOTS:
 
     void aStretchThatIsNoneIsRefused() {
         const auto squad = [](const char* from) {
-            return runProgram(sample("squad", {"--lift", "Bench pull", "--from", from, "--to",
-                                               "Spring"}));
+            return runProgram(
+                sample("squad", {"--lift", "Bench pull", "--from", from, "--to", "Spring"}));
         };
         const Ran turned = squad("2025-12-07..2025-09-15");
         QCOMPARE(turned.exit, 2);
@@ -176,8 +176,8 @@ private Q_SLOTS:
         QCOMPARE(half.exit, 2);
         QVERIFY2(half.err.contains("days such as") && half.err.contains("Winter flood"), half.err);
         // A session cannot stand on both sides.
-        const Ran both = runProgram(sample("battery", {"--athlete", "Cora", "--from", "Spring",
-                                                       "--to", "2026-05-04"}));
+        const Ran both = runProgram(
+            sample("battery", {"--athlete", "Cora", "--from", "Spring", "--to", "2026-05-04"}));
         QCOMPARE(both.exit, 1);
         QVERIFY2(both.out.contains("both sides"), both.out);
     }
@@ -205,13 +205,55 @@ private Q_SLOTS:
         QVERIFY(means > 0);
     }
 
+    /// The CSV says of blocks what compare says of them: change is after less before.
+    void batteryCsvOfBlocks() {
+        const Ran ran = runProgram(sample(
+            "battery", {"--athlete", "Cora", "--from", "Autumn", "--to", "Spring", "--csv", "-"}));
+        QVERIFY2(ran.exit == 0, ran.err);
+        const Ran compare =
+            runProgram(sample("compare", {"--athlete", "Cora", "--lift", "Bench pull", "--from",
+                                          "Autumn", "--to", "Spring", "--json"}));
+        const auto lines = ran.out.trimmed().split('\n');
+        const auto columns = lines[0].split(',');
+        QVERIFY(columns.endsWith("after_high"));
+        int lifts = 0, means = 0;
+        for (const QByteArray& line : lines.mid(1)) {
+            // of a quoted cell the commas stand in its place
+            QList<QByteArray> cells{QByteArray()};
+            bool quoted = false;
+            for (const char c : line)
+                if (c == '"')
+                    quoted = !quoted;
+                else if (c == ',' && !quoted)
+                    cells << QByteArray();
+                else
+                    cells.back() += c;
+            QCOMPARE(cells.size(), columns.size());
+            const auto cell = [&](const char* name) { return cells[columns.indexOf(name)]; };
+            means += cell("before_sessions").toInt() > 1 ? 1 : 0;
+            for (const auto& each : compare.json()[QLatin1String("at")].toArray()) {
+                const QJsonObject at = each.toObject();
+                if (cell("test") != "Bench pull, speed at " +
+                                        QByteArray::number(at[QLatin1String("load")].toDouble()) +
+                                        " kg")
+                    continue;
+                ++lifts;
+                const double change = at[QLatin1String("change")].toDouble();
+                QVERIFY(std::abs(cell("change").toDouble() - change) < 1e-9);
+                QVERIFY(std::abs(cell("after").toDouble() - cell("before").toDouble() - change) <
+                        1e-9);
+            }
+        }
+        QVERIFY(lifts > 0 && means > 0);
+    }
+
     /// Where one more test is asked for, it is said how it is compared, and that can be done.
     void whatWouldSettleItCanBeDone() {
         int told = 0;
         for (const char* to : {"2026-03-16", "2026-04-13", "2026-05-04", "2026-02-16"}) {
-            const Ran ran = runProgram(sample("compare", {"--athlete", "Cora", "--lift",
-                                                          "Bench pull", "--from", "2025-12-01",
-                                                          "--to", to}));
+            const Ran ran =
+                runProgram(sample("compare", {"--athlete", "Cora", "--lift", "Bench pull", "--from",
+                                              "2025-12-01", "--to", to}));
             if (ran.exit != 0)
                 continue;
             const QRegularExpression how(
@@ -219,12 +261,11 @@ private Q_SLOTS:
             for (auto each = how.globalMatch(QString::fromUtf8(ran.out)); each.hasNext();) {
                 const auto match = each.next();
                 ++told;
-                const Ran done = runProgram(
-                    QStringList{QStringLiteral("compare"), QStringLiteral(SLOPEBOOK_SAMPLE_LOG),
-                                QStringLiteral("--athlete"), QStringLiteral("Cora"),
-                                QStringLiteral("--lift"), QStringLiteral("Bench pull"),
-                                QStringLiteral("--from"), match.captured(2),
-                                QStringLiteral("--to"), match.captured(1)});
+                const Ran done = runProgram(QStringList{
+                    QStringLiteral("compare"), QStringLiteral(SLOPEBOOK_SAMPLE_LOG),
+                    QStringLiteral("--athlete"), QStringLiteral("Cora"), QStringLiteral("--lift"),
+                    QStringLiteral("Bench pull"), QStringLiteral("--from"), match.captured(2),
+                    QStringLiteral("--to"), match.captured(1)});
                 QVERIFY2(done.exit == 0, done.err + done.out);
             }
         }

@@ -31,7 +31,8 @@ struct Squad {
     std::vector<AthleteId> athletes{};
 
     Squad() {
-        lift = book.addLift({.name = "Bench pull", .mvt = Mvt{.value = 0.5, .source = "own tests"}});
+        lift =
+            book.addLift({.name = "Bench pull", .mvt = Mvt{.value = 0.5, .source = "own tests"}});
         for (const char* name : {"Ada", "Ben", "Cora", "Dov"})
             athletes.push_back(book.addAthlete({.name = name}));
         for (std::size_t i = 0; i < athletes.size(); ++i)
@@ -113,7 +114,8 @@ private Q_SLOTS:
         QVERIFY_THROWS_EXCEPTION(LogError, page.writePdfTo(squad.folder.path("none/due.pdf")));
         const QString text = squeezed(
             run(u"pdftotext"_s, {u"-layout"_s, QString::fromStdString(file.string()), u"-"_s}));
-        for (const QString& part : {u"Dov"_s, u"Bench pull"_s, u"1 athlete is due"_s, u"page 1 of 1"_s})
+        for (const QString& part :
+             {u"Dov"_s, u"Bench pull"_s, u"1 athlete is due"_s, u"page 1 of 1"_s})
             QVERIFY2(text.contains(squeezed(part)), qPrintable(part));
     }
 

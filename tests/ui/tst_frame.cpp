@@ -138,9 +138,9 @@ private Q_SLOTS:
         QCOMPARE(shownIn(list()), (QStringList{u"Changes"_s, u"Blocks"_s, u"What is due"_s,
                                                u"Noise and devices"_s}));
         key(Qt::Key_9, Qt::ControlModifier); // of one athlete as well, who can be seen and changed
-        QCOMPARE(shownIn(list()), (QStringList{u"Changes"_s, u"Blocks"_s, u"What is due"_s,
-                                               u"Noise and devices"_s, u"Lane 3"_s,
-                                               u"Stroke seat"_s}));
+        QCOMPARE(shownIn(list()),
+                 (QStringList{u"Changes"_s, u"Blocks"_s, u"What is due"_s, u"Noise and devices"_s,
+                              u"Lane 3"_s, u"Stroke seat"_s}));
         click(u"Lane 3"_s);
         QCOMPARE(work().athleteName(), u"Lane 3"_s);
         QVERIFY(work().page() == Page::Blocks);

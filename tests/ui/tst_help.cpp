@@ -414,7 +414,8 @@ const std::vector<Row>& rows() {
          "sessions on and the smallest detectable change around the baseline [5].",
          {},
          "answers/tst_checkloads.cpp:trendNeedsThree"},
-        {"A squad between two blocks: each athlete's change, as it is and drawn to all, their mean, "
+        {"A squad between two blocks: each athlete's change, as it is and drawn to all, their "
+         "mean, "
          "and how many better or worse chance would give.",
          {},
          "ui/tst_trustpages.cpp:theSquadTellsItsMean"},

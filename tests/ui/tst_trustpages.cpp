@@ -377,8 +377,8 @@ void TestTrustPages::theSquadOnPaper() {
     const QString paper = QString::fromUtf8(reader.readAllStandardOutput());
     for (const auto& part : {u"Squad: Bench pull"_s, u"Lane 2"_s, u"better"_s, u"Estimated 1RM"_s,
                              u"60 kg"_s, u"stands"_s, u"page 1 of"_s, u"All (8)"_s,
-                             u"Drawn to all"_s, u"Mean change of 8 athletes"_s,
-                             u"3 sessions"_s, u"mean of all"_s, u"the same drawn to all"_s})
+                             u"Drawn to all"_s, u"Mean change of 8 athletes"_s, u"3 sessions"_s,
+                             u"mean of all"_s, u"the same drawn to all"_s})
         QVERIFY2(paper.contains(part), qPrintable(part + u" is not on the page"_s));
 }
 

@@ -5,6 +5,7 @@
 #include "ui/words/said.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 using namespace Qt::Literals::StringLiterals;
 
