@@ -54,7 +54,7 @@ private Q_SLOTS:
         const QString letters = u"aAbB/\\:. *?\"<>|\n\u00e4\u00c4\u03a9\u6f22\u0301'"_s;
         FileNames names;
         std::set<std::string> keys;
-        for (int round = 0; round < 3000; ++round) {
+        for (int round = 0; round < 800; ++round) {
             QString words;
             for (auto left = dice() % 6; left > 0; --left)
                 words +=
