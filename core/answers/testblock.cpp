@@ -12,9 +12,13 @@ namespace {
 constexpr double fewRepeats = 2; // df: what so few say may lie under what attempts show
 
 BatterySession headOf(const BatterySession& session) {
-    BatterySession head = session;
-    head.battery = {};
-    return head;
+    return {.session = session.session,
+            .athlete = session.athlete,
+            .date = session.date,
+            .ordinal = session.ordinal,
+            .bodyMass = session.bodyMass,
+            .repeatOf = session.repeatOf,
+            .battery = {}};
 }
 
 Conditions conditionsOfTest(const BatterySession& session, TestKindId kind) {

@@ -12,6 +12,7 @@
 
 #include <QCoreApplication>
 #include <QEvent>
+#include <QResizeEvent>
 
 #include <algorithm>
 #include <cmath>
@@ -28,7 +29,8 @@ struct SquadForestWords {
     Q_DECLARE_TR_FUNCTIONS(SquadForestWords)
 };
 
-constexpr double squadRow = 1.75; // of the text's size
+constexpr double squadRow = 1.75, sideRoom = 0.4; // of the text's size
+constexpr double underKey = 4;
 
 /// The mark of what is drawn to all, and larger that of all: a diamond.
 void paintDiamond(QPainter& painter, const QPointF& at, double half, const look::Ground& ground,
@@ -237,9 +239,10 @@ SquadForest squadForestRows(const SquadForest& data, std::size_t first, std::siz
     return some;
 }
 
-double squadForestHeight(const SquadForest& data, double textSize) {
-    // The key may wrap once in a narrow window.
-    return squadRow * textSize * rowsOf(data) + charts::xAxisRoom(textSize, true) + 4.5 * textSize;
+double squadForestHeight(const SquadForest& data, double textSize, double width) {
+    const double side = sideRoom * textSize;
+    return side + keyRoom(data, textSize, width - 2 * side) + underKey +
+           squadRow * textSize * rowsOf(data) + charts::xAxisRoom(textSize, true) + textSize;
 }
 
 void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest& data,
@@ -250,7 +253,7 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
         painter.drawText(target, Qt::AlignCenter, SquadForestWords::tr("Nobody to compare yet"));
         return;
     }
-    const double side = 0.4 * textSize;
+    const double side = sideRoom * textSize;
     const Columns columns = columnsOf(data, textSize, target.width());
     const double key = keyRoom(data, textSize, target.width() - 2 * side);
     charts::paintKey(painter, keyOf(data, ground), charts::chartFont(textSize, 0.9),
@@ -260,9 +263,10 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
                 .y = {.from = 0, .to = 1, .step = 1},
                 .ground = ground,
                 .textSize = textSize};
-    f.area = QRectF(QPointF(target.left() + side + columns.names, target.top() + side + key + 4),
-                    QPointF(target.right() - columns.words - side,
-                            target.top() + side + key + 4 + squadRow * textSize * rowsOf(data)));
+    f.area =
+        QRectF(QPointF(target.left() + side + columns.names, target.top() + side + key + underKey),
+               QPointF(target.right() - columns.words - side,
+                       target.top() + side + key + underKey + squadRow * textSize * rowsOf(data)));
     f.paintXAxis(painter, data.title, data.scale.step);
     painter.setPen(look::zeroPen(ground));
     painter.drawLine(QPointF(f.x(0), f.area.top()), QPointF(f.x(0), f.area.bottom()));
@@ -311,7 +315,8 @@ void SquadForestChart::setRinged(std::optional<int> row) {
 }
 
 QSizeF SquadForestChart::paperSize() const {
-    return {480, squadForestHeight(m_data, charts::paperTextSize)};
+    constexpr double width = 480;
+    return {width, squadForestHeight(m_data, charts::paperTextSize, width)};
 }
 
 charts::FigureTable SquadForestChart::figures() const {
@@ -334,7 +339,7 @@ charts::FigureTable SquadForestChart::figures() const {
 }
 
 void SquadForestChart::fitHeight() {
-    setMinimumHeight(static_cast<int>(std::ceil(squadForestHeight(m_data, textSize()))));
+    setMinimumHeight(static_cast<int>(std::ceil(squadForestHeight(m_data, textSize(), width()))));
     updateGeometry();
 }
 
@@ -346,6 +351,12 @@ void SquadForestChart::paintChart(QPainter& painter, const QRectF& target,
                                   const look::Ground& ground, double textSize,
                                   bool onScreen) const {
     paintSquadForest(painter, target, m_data, ground, textSize, onScreen ? m_ringed : std::nullopt);
+}
+
+void SquadForestChart::resizeEvent(QResizeEvent* event) {
+    PaintedChart::resizeEvent(event);
+    if (event->oldSize().width() != event->size().width())
+        fitHeight(); // the key wraps
 }
 
 void SquadForestChart::changeEvent(QEvent* event) {

@@ -46,8 +46,8 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
 /// under the last of them.
 SquadForest squadForestRows(const SquadForest& data, std::size_t first, std::size_t last);
 
-/// Height that the rows, the key and the axis take.
-double squadForestHeight(const SquadForest& data, double textSize);
+/// Height that the rows, the key and the axis take in that width.
+double squadForestHeight(const SquadForest& data, double textSize, double width);
 void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest& data,
                       const look::Ground& ground, double textSize, std::optional<int> ringed = {});
 
@@ -66,6 +66,7 @@ protected:
     void paintChart(QPainter& painter, const QRectF& target, const look::Ground& ground,
                     double textSize, bool onScreen) const override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void fitHeight();

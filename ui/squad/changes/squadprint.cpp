@@ -43,7 +43,7 @@ QString periodText(const answers::Period& period) {
 }
 
 page::Block chartBlock(const SquadForest& data, double width) {
-    const double height = squadForestHeight(data, squadChartText);
+    const double height = squadForestHeight(data, squadChartText, width);
     return {.height = height,
             .before = 4,
             .paint = [data, width, height](QPainter& painter, const QPointF& at) {
