@@ -5,7 +5,6 @@
 
 #include <QFile>
 #include <QJsonArray>
-#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -245,32 +244,6 @@ private Q_SLOTS:
             }
         }
         QVERIFY(lifts > 0 && means > 0);
-    }
-
-    /// Where one more test is asked for, it is said how it is compared, and that can be done.
-    void whatWouldSettleItCanBeDone() {
-        int told = 0;
-        for (const char* to : {"2026-03-16", "2026-04-13", "2026-05-04", "2026-02-16"}) {
-            const Ran ran =
-                runProgram(sample("compare", {"--athlete", "Cora", "--lift", "Bench pull", "--from",
-                                              "2025-12-01", "--to", to}));
-            if (ran.exit != 0)
-                continue;
-            const QRegularExpression how(
-                QStringLiteral("tests lie in ([^:]+): compare (\\S+) with it"));
-            for (auto each = how.globalMatch(QString::fromUtf8(ran.out)); each.hasNext();) {
-                const auto match = each.next();
-                ++told;
-                const Ran done = runProgram(QStringList{
-                    QStringLiteral("compare"), QStringLiteral(SLOPEBOOK_SAMPLE_LOG),
-                    QStringLiteral("--athlete"), QStringLiteral("Cora"), QStringLiteral("--lift"),
-                    QStringLiteral("Bench pull"), QStringLiteral("--from"), match.captured(2),
-                    QStringLiteral("--to"), match.captured(1)});
-                QVERIFY2(done.exit == 0, done.err + done.out);
-            }
-        }
-        if (told == 0)
-            QSKIP("NO CHANGE OF THE SAMPLE IS UNCLEAR IN A WAY THAT LATER TESTS WOULD SETTLE");
     }
 
     void squadTellsWhoIsDue() {
