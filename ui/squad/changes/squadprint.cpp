@@ -66,14 +66,14 @@ void addTable(Flow& flow, const answers::SquadPart& part, double level, LoadUnit
         rows.push_back(std::move(cells));
     }
     const double w = flow.width() / 523;
-    flow.table({{80 * w},
-                {56 * w},
-                {56 * w},
+    flow.table({{72 * w},
+                {54 * w},
+                {54 * w},
+                {42 * w, Qt::AlignRight},
+                {92 * w, Qt::AlignRight},
+                {42 * w, Qt::AlignRight},
                 {46 * w, Qt::AlignRight},
-                {82 * w, Qt::AlignRight},
-                {46 * w, Qt::AlignRight},
-                {46 * w, Qt::AlignRight},
-                {111 * w}},
+                {121 * w}},
                head, rows, pageFont(squadTableText), 4);
 }
 
