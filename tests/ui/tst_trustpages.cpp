@@ -294,7 +294,7 @@ void TestTrustPages::theSquadTellsItsMean() {
         const auto mean = answers::squadMean(part, asked->level);
         QVERIFY(mean && mean->athletes == 8);
         const auto* sentence = page.findChild<QLabel*>(u"sentence"_s);
-        QCOMPARE(sentence->text(), said(answers::squadMeanWords(part, *mean)));
+        QCOMPARE(sentence->text(), said(answers::squadMeanWords(part, *mean), LoadUnit::Kilograms));
         QVERIFY(!sentence->isHidden());
         // One row an athlete and one of all; both marks in the chart, its figures, and the table.
         const auto& chart = page.chart().data();

@@ -31,6 +31,8 @@ struct SquadForestWords {
 
 constexpr double squadRow = 1.75, sideRoom = 0.4; // of the text's size
 constexpr double underKey = 4;
+constexpr double tickRoom = 4.5; // that a tick's figure takes
+constexpr int mostTicks = 8;
 
 /// The mark of what is drawn to all, and larger that of all: a diamond.
 void paintDiamond(QPainter& painter, const QPointF& at, double half, const look::Ground& ground,
@@ -67,7 +69,7 @@ charts::Scale scaleOf(std::vector<SquadForestRow> rows, const std::optional<Squa
     if (high - low < 1e-9)
         return {.from = -1, .to = 1, .step = 0.5};
     const double room = 0.04 * (high - low);
-    return {.from = low - room, .to = high + room, .step = charts::niceStep(high - low, 8)};
+    return {.from = low - room, .to = high + room, .step = charts::niceStep(high - low, mostTicks)};
 }
 
 std::vector<charts::KeyEntry> keyOf(const SquadForest& data, const look::Ground& g) {
@@ -267,7 +269,13 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
         QRectF(QPointF(target.left() + side + columns.names, target.top() + side + key + underKey),
                QPointF(target.right() - columns.words - side,
                        target.top() + side + key + underKey + squadRow * textSize * rowsOf(data)));
-    f.paintXAxis(painter, data.title, data.scale.step);
+    // In a narrow window fewer ticks, so that their figures stand apart.
+    const int most = static_cast<int>(f.area.width() / (tickRoom * textSize));
+    f.paintXAxis(painter, data.title,
+                 most < mostTicks
+                     ? std::max(data.scale.step, charts::niceStep(data.scale.to - data.scale.from,
+                                                                  std::max(2, most)))
+                     : data.scale.step);
     painter.setPen(look::zeroPen(ground));
     painter.drawLine(QPointF(f.x(0), f.area.top()), QPointF(f.x(0), f.area.bottom()));
     const QFontMetricsF metrics(charts::chartFont(textSize));

@@ -36,6 +36,7 @@ namespace slopebook::ui {
 namespace {
 
 constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
+constexpr int smallestColumn = 6;
 
 /// The columns as wide as what they hold; the reading, the last, wraps in what is left.
 void restToReading(QTableView& table) {
@@ -110,7 +111,7 @@ void SquadPage::build() {
     split->setChildrenCollapsible(false);
     split->addWidget(scroll);
     split->addWidget(m_view);
-    split->setSizes({430, 630});
+    split->setSizes({400, 660});
     m_compare = new QPushButton(tr("Compare &both sessions"));
     m_compare->setToolTip(tr("A double click on the athlete does the same"));
     m_open = new QPushButton(tr("&Open the later session"));
@@ -296,6 +297,7 @@ void SquadPage::showPart(int part) {
     const answers::SquadPart& shown = m_squad->parts[static_cast<std::size_t>(part)];
     m_table->setTable(squadHeadings(shown, m_squad->level, m_logbook.loadUnit()),
                       squadRows(shown, m_squad->level, m_logbook.loadUnit()), 3, 7);
+    m_view->setColumnHidden(smallestColumn, true); // told in the row's tip, and drawn
     restToReading(*m_view);
     m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
     m_counts->setText(tr("%1, %2 to %3: %4")

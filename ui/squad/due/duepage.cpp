@@ -55,6 +55,7 @@ void DuePage::build() {
     m_notes->setAccessibleDescription(tr("Notes"));
     for (QLabel* each : {m_sentence, m_notes}) {
         each->setWordWrap(true);
+        each->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
         each->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
     m_view->setObjectName(u"due"_s);
@@ -71,6 +72,8 @@ void DuePage::build() {
     layout->addWidget(m_sentence);
     layout->addWidget(m_view, 1);
     layout->addWidget(m_notes);
+    m_rest = new QWidget; // the room that a table with rows would take
+    layout->addWidget(m_rest, 1);
     layout->addLayout(buttons);
 }
 
@@ -112,6 +115,7 @@ void DuePage::reload() {
     m_view->resizeColumnsToContents();
     m_view->resizeRowsToContents();
     m_view->setVisible(m_rows->rowCount() > 0);
+    m_rest->setVisible(m_rows->rowCount() == 0);
     for (int row = 0; m_due && row < m_rows->rowCount(); ++row)
         if (kept == m_due->rows[static_cast<std::size_t>(row)].athlete) {
             m_view->selectRow(row);

@@ -53,6 +53,7 @@ private:
     QLabel* m_notes;
     TextTable* m_rows;
     QTableView* m_view;
+    QWidget* m_rest = nullptr;
     QPushButton* m_open;
     QPushButton* m_stations;
     QPushButton* m_preview;
