@@ -204,6 +204,8 @@ Words trendWords(const Follow& follow, double level) {
 Words settlingWords(const Followed& session) {
     if (!session.change || session.change->read.reading != Reading::Unclear)
         return {};
+    if (!session.change->unsettled && session.change->read.smallest)
+        return {}; // of a block how many more tests would settle it is not asked
     return settlingWords(unsettled({session.change->load}, session.change->unsettled));
 }
 

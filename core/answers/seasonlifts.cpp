@@ -62,7 +62,8 @@ class Pairs {
 public:
     Pairs(const SeasonSource& source, const SeasonLift& lift)
         : m_lift(lift), m_level(source.level) {
-        // The noise of the season: of two blocks it is what a pair finds by itself.
+        // The noise of the season: of two blocks it is what a pair finds by itself, but not of a
+        // session of one of them and the other.
         std::vector<BlockSessions> columns = lift.blocks;
         if (lift.twice)
             columns.erase(columns.begin() + static_cast<std::ptrdiff_t>(*lift.twice));
@@ -71,7 +72,7 @@ public:
                                        [](const auto& s) { return !s.points.empty(); });
         });
         const auto some = firstSession();
-        if (withPoints > 2 && some)
+        if (withPoints > (lift.twice ? 1 : 2) && some)
             m_season = seasonNoise(columns, lift.settings(*some, *some));
     }
 

@@ -203,6 +203,8 @@ private:
                 block.cell.against.reset();
             season.blocks.push_back(std::move(block));
         }
+        if (season.block && found.row.cells[source.chosen].value)
+            season.block->value = *found.row.cells[source.chosen].value; // as all of them are read
         for (answers::Note& note : answers::blockNotes(season, m_settings.level))
             season.follow.notes.push_back(std::move(note));
     }

@@ -152,8 +152,17 @@ private Q_SLOTS:
         QVERIFY(with.row.cells[0].value); // its own block has its figure all the same
         QVERIFY(with.row.cells[2].against &&
                 with.row.cells[2].against->read.reading == Reading::Better);
-        source.lifts[0].twice.reset();
-        QVERIFY(rowOf(source).row.cells[2].se != with.row.cells[2].se);
+        // Of two blocks and a session of the first, both blocks tell of the noise.
+        auto two = seasonOfBlocks({threeBlocks()[0], threeBlocks()[2]});
+        const double ofBlocks = rowOf(two).row.cells[1].se;
+        two.blocks.push_back({.block = {.name = "day"}});
+        two.batteries.resize(3);
+        two.lifts[0].blocks.push_back({"day", {test(1, 0)}});
+        two.lifts[0].efforts.resize(3);
+        two.lifts[0].twice = 2;
+        two.chosen = 2;
+        // What a day tilts about is the session's own max now, and no more than that.
+        QVERIFY(std::abs(rowOf(two).row.cells[1].se / ofBlocks - 1) < 1e-4);
     }
 
     /// Four tests of one ladder with one scatter: their variances are alike, so gls on the bare

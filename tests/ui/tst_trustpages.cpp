@@ -628,7 +628,8 @@ void TestTrustPages::chartsArePaintedEmptyAndDark() {
     QVERIFY(inked() > 0);
     // One session alone, and an athlete whose change is endless: no warning of a NaN.
     SeasonPoint point{.day = 20000, .seen = {0.9}, .line = 0.9, .oneRm = 100};
-    paintSeason(painter, whole, {.points = {point}, .baseline = 0}, ground, 12, 0);
+    paintSeason(painter, whole, {.points = {point}, .baseline = 0}, ground, 12,
+                SeasonItem{SeasonItem::Kind::Session, 0});
     const SquadForest forest{
         .rows = {{.name = u"Lane 1"_s,
                   .change = 0.1,

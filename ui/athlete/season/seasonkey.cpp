@@ -41,14 +41,19 @@ void paintMeasured(QPainter& painter, const QPointF& at, double size, const look
     painter.restore();
 }
 
+QPen blockTrendPen(const look::Ground& ground) {
+    return {look::changeColour(ground), ground.print ? 0.7 : 1.2};
+}
+
 void paintMean(QPainter& painter, const QRectF& interval, double at, bool hollow,
                const look::Ground& ground) {
-    QPen edge = look::changePen(ground);
-    edge.setWidthF(ground.print ? 0.5 : 1);
-    painter.setPen(edge);
+    painter.setPen(ground.print ? QPen(ground.quiet, 0.4) : QPen(look::changeColour(ground), 1));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(interval);
-    painter.setPen(hollow ? look::changeBeyondPen(ground) : look::changePen(ground));
+    QPen mean = hollow ? look::changeBeyondPen(ground) : look::changePen(ground);
+    mean.setWidthF(1.4 * mean.widthF());
+    mean.setCapStyle(Qt::FlatCap);
+    painter.setPen(mean);
     painter.drawLine(QPointF(interval.left(), at), QPointF(interval.right(), at));
 }
 
@@ -62,40 +67,14 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
              p.drawLine(QPointF(box.center().x(), box.top()),
                         QPointF(box.center().x(), box.bottom()));
              paintDot(p, box.center(), box.height() / 5, ink, ink);
-         }},
-        {SeasonWords::tr("seen at the load"), [g](QPainter& p, const QRectF& box) {
-             paintTick(p, box.center(), box.height() / 4, g.ink);
          }}};
     const auto any = [&](auto is) { return std::ranges::any_of(data.points, is); };
-    if (any([](const SeasonPoint& p) { return p.hollow || p.far; }))
-        key.push_back({SeasonWords::tr("beyond the loads lifted; 1RM: reach below 0.80"),
-                       [g, ink](QPainter& p, const QRectF& box) {
-                           paintDot(p, box.center(), box.height() / 5, ink, g.paper);
-                       }});
     if (std::ranges::any_of(data.means, [](const auto& mean) { return mean.has_value(); }))
         key.push_back(
             {SeasonWords::tr("mean of a block, with its %1 interval").arg(levelText(data.level)),
              [g](QPainter& p, const QRectF& box) {
                  paintMean(p, box.adjusted(2, 2, -2, -2), box.center().y(), false, g);
              }});
-    if (data.detectable)
-        key.push_back({SeasonWords::tr("smallest detectable change (±%1 m/s) around the baseline")
-                           .arg(number(*data.detectable, 3)),
-                       [g](QPainter& p, const QRectF& box) {
-                           p.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(g));
-                       }});
-    if (data.trend || !data.blockTrends.empty())
-        key.push_back({SeasonWords::tr("trend"), [g](QPainter& p, const QRectF& box) {
-                           p.setPen(look::changeBandPen(g));
-                           p.drawLine(QPointF(box.left(), box.center().y()),
-                                      QPointF(box.right(), box.center().y()));
-                       }});
-    if (any([](const SeasonPoint& p) { return p.notComparable; }))
-        key.push_back(charts::notComparableKey(g));
-    if (any([](const SeasonPoint& p) { return p.measured.has_value(); }))
-        key.push_back({SeasonWords::tr("measured 1RM"), [g](QPainter& p, const QRectF& box) {
-                           paintMeasured(p, box.center(), box.height() / 1.8, g);
-                       }});
     for (const bool tried : {true, false})
         if (std::ranges::any_of(data.marks,
                                 [&](const SeasonMark& mark) { return mark.tried == tried; }))
@@ -103,6 +82,37 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
                            [g, tried](QPainter& p, const QRectF& box) {
                                paintNotLifted(p, box.center(), box.height() / 4, tried, g.ink);
                            }});
+    if (any([](const SeasonPoint& p) { return p.notComparable; }))
+        key.push_back(charts::notComparableKey(g));
+    key.push_back({SeasonWords::tr("seen at the load"), [g](QPainter& p, const QRectF& box) {
+                       paintTick(p, box.center(), box.height() / 4, g.ink);
+                   }});
+    if (any([](const SeasonPoint& p) { return p.hollow || p.far; }))
+        key.push_back({SeasonWords::tr("beyond the loads lifted; 1RM: reach below 0.80"),
+                       [g, ink](QPainter& p, const QRectF& box) {
+                           paintDot(p, box.center(), box.height() / 5, ink, g.paper);
+                       }});
+    if (data.detectable)
+        key.push_back({SeasonWords::tr("smallest detectable change (±%1 m/s) around the baseline")
+                           .arg(number(*data.detectable, 3)),
+                       [g](QPainter& p, const QRectF& box) {
+                           p.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(g));
+                       }});
+    const auto line = [&](const QString& words, const QPen& pen) {
+        key.push_back({words, [pen](QPainter& p, const QRectF& box) {
+                           p.setPen(pen);
+                           p.drawLine(QPointF(box.left(), box.center().y()),
+                                      QPointF(box.right(), box.center().y()));
+                       }});
+    };
+    if (data.trend)
+        line(SeasonWords::tr("trend"), look::changeBandPen(g));
+    if (!data.blockTrends.empty())
+        line(SeasonWords::tr("trend within a block"), blockTrendPen(g));
+    if (any([](const SeasonPoint& p) { return p.measured.has_value(); }))
+        key.push_back({SeasonWords::tr("measured 1RM"), [g](QPainter& p, const QRectF& box) {
+                           paintMeasured(p, box.center(), box.height() / 1.8, g);
+                       }});
     return key;
 }
 

@@ -18,6 +18,7 @@ using charts::PlotFrame;
 namespace {
 
 constexpr int mostLanes = 6;
+constexpr double leastForBoth = 14, lowChart = 18; // heights of the text
 
 class Reach {
 public:
@@ -202,8 +203,9 @@ bool placeLabels(SeasonLayout& layout, const WordSizes& words, int lanes) {
                 laneEnds[lane] = x + size.width() + height / 2;
                 layout.labels.push_back(
                     {.mean = i,
-                     .box =
-                         QRectF(QPointF(x, f.area.top() - (double(lane) + 1) * 1.1 * height), size),
+                     .box = QRectF(QPointF(x, f.area.top() - pointRadius(f.textSize) -
+                                                  (double(lane) + 1) * 1.1 * height),
+                                   size),
                      .apart = true});
                 placed = true;
             }
@@ -240,8 +242,15 @@ SeasonLayout framed(const QRectF& target, const SeasonData& data, const look::Gr
                     double textSize, int lanes) {
     SeasonLayout f;
     const double side = 0.4 * textSize;
-    const double keyRoom =
-        charts::keyHeight(seasonKey(data, ground), labelFont(textSize), target.width() - 2 * side);
+    const auto keyRoomOf = [&](const std::vector<charts::KeyEntry>& key) {
+        return charts::keyHeight(key, labelFont(textSize), target.width() - 2 * side);
+    };
+    f.key = seasonKey(data, ground);
+    const bool low = target.height() < lowChart * textSize;
+    while (low && f.key.size() > 1 &&
+           keyRoomOf(f.key) > 1.5 * QFontMetricsF(labelFont(textSize)).height())
+        f.key.pop_back();
+    const double keyRoom = keyRoomOf(f.key);
     double first = std::numeric_limits<double>::infinity(), last = -first;
     const auto take = [&](double day) {
         first = std::min(first, day);
@@ -253,12 +262,14 @@ SeasonLayout framed(const QRectF& target, const SeasonData& data, const look::Gr
         take(mark.day);
     const double room = std::max(7.0, 0.04 * (last - first));
     const double lane = 1.1 * QFontMetricsF(labelFont(textSize)).height();
-    f.header = 2.6 * textSize + lanes * lane;
+    f.header = 2.6 * textSize + (lanes > 0 ? pointRadius(textSize) + lanes * lane : 0);
     const double top = target.top() + side + keyRoom + 0.2 * textSize + f.header;
     const double bottom = target.bottom() - charts::xAxisRoom(textSize, false);
     const double foot = data.marks.empty() ? 0 : 1.3 * textSize;
-    const double gap = 1.4 * textSize + foot;
+    f.showsMax = bottom - top >= leastForBoth * textSize;
+    const double gap = f.showsMax ? 1.4 * textSize + foot : foot;
     const double height = std::max(20.0, bottom - top - gap);
+    const double ofSpeeds = f.showsMax ? 0.58 : 1;
     const double left = target.left() + charts::yAxisRoom(textSize) + side;
     const double width = std::max(20.0, target.right() - 1.5 * textSize - left);
     for (PlotFrame* frame : {&f.velocity, &f.oneRm}) {
@@ -267,9 +278,9 @@ SeasonLayout framed(const QRectF& target, const SeasonData& data, const look::Gr
         frame->ground = ground;
         frame->textSize = textSize;
     }
-    f.velocity.area = QRectF(left, top, width, 0.58 * height);
+    f.velocity.area = QRectF(left, top, width, ofSpeeds * height);
     f.foot = QRectF(left, f.velocity.area.bottom(), width, foot);
-    f.oneRm.area = QRectF(left, top + 0.58 * height + gap, width, 0.42 * height);
+    f.oneRm.area = QRectF(left, top + ofSpeeds * height + gap, width, (1 - ofSpeeds) * height);
     f.velocity.y = velocityScale(data, f.velocity.area.height(), textSize);
     f.oneRm.y = oneRmScale(data, f.oneRm.area.height(), textSize);
     return f;

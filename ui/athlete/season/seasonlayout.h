@@ -14,6 +14,8 @@ namespace slopebook::ui {
 
 struct SeasonLayout {
     charts::PlotFrame velocity, oneRm;
+    /// A chart too low for both has the speeds alone; the maxima stand in the table.
+    bool showsMax = true;
     /// The strip under the speeds for days on which the load did not go up; empty where there are
     /// none.
     QRectF foot{};
@@ -26,14 +28,14 @@ struct SeasonLayout {
     std::optional<QRectF> baselineWord{};
     /// Where the names of blocks stand: so far above the frame.
     double header = 0;
+    std::vector<charts::KeyEntry> key{}; ///< in a low chart of one row, what matters most
 };
 
-/// The shorter form of a reading's label is never needed: where it has no place beside its segment
-/// it stands in a line of its own above the frame.
+/// A reading that has no place beside its segment stands in a line of its own above the frame.
 SeasonLayout seasonLayout(const QRectF& target, const SeasonData& data, const look::Ground& ground,
                           double textSize);
 
-/// The key above it.
+/// The whole key, what matters most first.
 std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Ground& ground);
 
 /// A block's segment between its ends within the frame; nothing where it lies outside.
@@ -54,6 +56,7 @@ void paintTick(QPainter& painter, const QPointF& at, double reach, const QColor&
 void paintNotLifted(QPainter& painter, const QPointF& at, double reach, bool tried,
                     const QColor& ink);
 void paintMeasured(QPainter& painter, const QPointF& at, double size, const look::Ground& ground);
+QPen blockTrendPen(const look::Ground& ground);
 void paintMean(QPainter& painter, const QRectF& interval, double at, bool hollow,
                const look::Ground& ground);
 

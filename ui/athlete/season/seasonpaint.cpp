@@ -20,7 +20,7 @@ namespace {
 
 void paintSpans(QPainter& painter, const SeasonLayout& f, const SeasonData& data) {
     const look::Ground& g = f.velocity.ground;
-    const QRectF all = f.velocity.area.united(f.oneRm.area);
+    const QRectF all = f.showsMax ? f.velocity.area.united(f.oneRm.area) : f.velocity.area;
     painter.setFont(charts::chartFont(f.velocity.textSize, 0.9));
     const QFontMetricsF metrics(painter.font());
     bool shade = true;
@@ -89,6 +89,7 @@ void paintTrends(QPainter& painter, const PlotFrame& f, const SeasonData& data) 
     };
     if (data.trend)
         draw(*data.trend);
+    painter.setPen(blockTrendPen(f.ground));
     for (const SeasonTrend& trend : data.blockTrends)
         draw(trend);
 }
@@ -173,6 +174,8 @@ std::vector<QPointF> placesOf(const SeasonLayout& f, const SeasonData& data, con
         all.push_back(f.velocity.at(p.day, *p.line));
     for (const double seen : p.seen)
         all.push_back(f.velocity.at(p.day, seen));
+    if (!f.showsMax)
+        return all;
     if (p.oneRm)
         all.push_back(f.oneRm.at(p.day, shownMass(data, *p.oneRm)));
     if (p.measured)
@@ -200,7 +203,7 @@ void paintRing(QPainter& painter, const SeasonLayout& f, const SeasonData& data,
             around(f.velocity.at(p.day, *p.line));
         else if (!p.seen.empty())
             around(f.velocity.at(p.day, p.seen.front()));
-        if (p.oneRm)
+        if (p.oneRm && f.showsMax)
             around(f.oneRm.at(p.day, shownMass(data, *p.oneRm)));
     }
 }
@@ -218,16 +221,22 @@ void paintSeason(QPainter& painter, const QRectF& target, const SeasonData& data
     }
     const SeasonLayout f = seasonLayout(target, data, ground, textSize);
     const double side = 0.4 * textSize;
-    charts::paintKey(painter, seasonKey(data, ground), charts::chartFont(textSize, 0.9),
+    charts::paintKey(painter, f.key, charts::chartFont(textSize, 0.9),
                      target.adjusted(side, side, -side, 0), ground.ink);
     paintSpans(painter, f, data);
-    f.velocity.paintMonths(painter, false);
-    f.oneRm.paintMonths(painter, true);
     f.velocity.paintYAxis(painter, data.velocityTitle, u"m/s"_s);
-    f.oneRm.paintYAxis(painter, SeasonWords::tr("1RM (%1)").arg(unitName(data.unit)),
-                       unitName(data.unit));
-    for (const PlotFrame* frame : {&f.velocity, &f.oneRm})
-        paintNotComparable(painter, *frame, data);
+    paintNotComparable(painter, f.velocity, data);
+    if (f.showsMax) {
+        f.velocity.paintMonths(painter, false);
+        f.oneRm.paintMonths(painter, true);
+        f.oneRm.paintYAxis(painter, SeasonWords::tr("1RM (%1)").arg(unitName(data.unit)),
+                           unitName(data.unit));
+        paintNotComparable(painter, f.oneRm, data);
+    } else {
+        PlotFrame months = f.velocity; // its labels under the days not lifted
+        months.area.setBottom(std::max(months.area.bottom(), f.foot.bottom()));
+        months.paintMonths(painter, true);
+    }
     painter.save();
     painter.setClipRect(f.velocity.area.adjusted(0, -1, textSize, 1));
     paintBaseline(painter, f, data);
@@ -237,9 +246,11 @@ void paintSeason(QPainter& painter, const QRectF& target, const SeasonData& data
     painter.restore();
     paintLabels(painter, f, data);
     paintMarks(painter, f, data);
-    paintMaxima(painter, f.oneRm, data);
-    for (const PlotFrame* frame : {&f.velocity, &f.oneRm})
-        frame->paintOutline(painter);
+    f.velocity.paintOutline(painter);
+    if (f.showsMax) {
+        paintMaxima(painter, f.oneRm, data);
+        f.oneRm.paintOutline(painter);
+    }
     if (ringed)
         paintRing(painter, f, data, *ringed);
 }

@@ -127,7 +127,7 @@ public:
         cells << (f.session.measuredOneRm ? loadNumber(kilograms(*f.session.measuredOneRm), m_unit)
                                           : QString());
         TextTable::Row row{.cells = cells,
-                           .strong = base,
+                           .strong = base && !m_season.block,
                            .explanation =
                                explanation(f, felt, deviceName(m_devices, f.session), m_unit)};
         if (f.oneRm && f.oneRm->extrapolatedVeryFar())
