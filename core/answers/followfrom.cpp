@@ -113,9 +113,11 @@ Answer<FollowedSeason> followFrom(
     if (with.dayNoise.origin != DayNoise::Origin::None) {
         Followed again{.line = NoAnswer{}, .oneRm = NoAnswer{}};
         LiftSession next = reference;
-        next.session = SessionId{raw(reference.session) + 1};
+        next.session = SessionId{-1}; // no log has its sets: it is as the reference is
+        BlockSettings asItIs = settings(block.sessions.back(), reference);
+        asItIs.asManyReps = {};
         std::vector<Note> unsaid;
-        against.read(again, next, settings(block.sessions.back(), reference), unsaid);
+        against.read(again, next, asItIs, unsaid);
         if (again.change)
             f.smallestDetectable = again.change->read.shows();
     }
