@@ -80,11 +80,11 @@ public:
         std::ranges::stable_sort(blocks, {}, [](const auto& b) {
             return std::pair{b.value.first, b.value.last};
         });
-        for (const auto& [id, block] : blocks)
+        for (const auto& each : blocks)
             if (std::ranges::any_of(m_about.sessions, [&](const LiftSession& session) {
-                    return block.holds(session.date);
+                    return each.value.holds(session.date);
                 }))
-                source.blocks.push_back({.id = id, .block = block});
+                source.blocks.push_back({.id = each.id, .block = each.value});
         const std::size_t count = source.blocks.size();
         if (count == 0)
             return;

@@ -5,6 +5,8 @@
 #include "ui/words/format.h"
 #include "ui/words/wording.h"
 
+#include <QPainterPath>
+
 #include <algorithm>
 
 namespace slopebook::ui {

@@ -342,11 +342,11 @@ void SeasonPage::fillLoads() {
 
 void SeasonPage::fillBaselines() {
     m_baselines->clear();
-    for (const auto& [id, block] : m_blocks)
+    for (const auto& block : m_blocks)
         if (std::ranges::any_of(m_about->sessions, [&](const LiftSession& session) {
-                return block.holds(session.date);
+                return block.value.holds(session.date);
             }))
-            m_baselines->addItem(text(block.name), keyOf(id));
+            m_baselines->addItem(text(block.value.name), keyOf(block.id));
     if (m_baselines->count() > 0)
         m_baselines->insertSeparator(m_baselines->count());
     for (const LiftSession& session : m_about->sessions)

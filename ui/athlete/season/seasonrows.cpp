@@ -93,7 +93,7 @@ QStringList seasonHeadings(LoadUnit unit) {
 
 namespace {
 
-constexpr int readingColumn = 8, columns = 12;
+constexpr int readingColumn = 8, tableColumns = 12;
 
 class RowMaker {
 public:
@@ -178,7 +178,7 @@ public:
     }
 
 private:
-    static QStringList blank() { return QStringList(columns, QString()); }
+    static QStringList blank() { return QStringList(tableColumns, QString()); }
     QString blockOn(Date date) const {
         const auto block = questions::blockOn(m_blocks, date);
         return block ? text(block->name) : QString();
