@@ -35,7 +35,8 @@ int run(int argc, char** argv) {
     app::addCompare(app, exit, pages);
     app::addFollow(app, exit);
     app::addSeason(app, exit);
-    app::addSquad(app, exit);
+    app::addSquad(app, exit, pages);
+    app::addReport(app, exit, pages);
     app::addNoise(app, exit);
     app::addPlan(app, exit, pages);
     app::addBattery(app, exit, pages);

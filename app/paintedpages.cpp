@@ -2,9 +2,11 @@
 #include "app/paintedpages.h"
 
 #include "app/offscreen.h"
+#include "ui/athlete/overview/overviewprint.h"
 #include "ui/paper/batteryprint.h"
 #include "ui/paper/plancard.h"
 #include "ui/paper/printedcomparison.h"
+#include "ui/squad/changes/squadprint.h"
 
 namespace slopebook::app {
 
@@ -28,6 +30,31 @@ void PaintedPages::card(const PlanOut& out, int sets, int reps, const log::Desti
                               .sets = sets,
                               .reps = reps},
                              to);
+    });
+}
+
+void PaintedPages::together(const std::function<void()>& work) const {
+    paintOffscreen(work);
+}
+
+void PaintedPages::squad(const answers::Squad& squad, const Lift& lift,
+                         const log::Destination& to) const {
+    paintOffscreen([&] {
+        ui::page::writePagesPdf(ui::squadPrint(squad, ui::liftTitle(lift), ui::LoadUnit::Kilograms),
+                                ui::page::Paper::A4, to);
+    });
+}
+
+void PaintedPages::overview(const log::Log& log, const questions::SeasonAnswer& answer,
+                            const log::Destination& to) const {
+    paintOffscreen([&] {
+        const ui::AskedSeason asked{.athlete = QString::fromStdString(answer.athlete.value.name),
+                                    .matrix = answer.matrix,
+                                    .sessions = questions::seasonOf(log, answer.athlete.id),
+                                    .unread = answer.unread};
+        ui::page::writePagesPdf(
+            ui::overviewPrint(asked, answers::overviewOf(asked.matrix), ui::LoadUnit::Kilograms),
+            ui::page::Paper::A4, to);
     });
 }
 

@@ -12,6 +12,11 @@ public:
                     const answers::Comparison& comparison,
                     const log::Destination& to) const override;
     void card(const PlanOut& out, int sets, int reps, const log::Destination& to) const override;
+    void together(const std::function<void()>& work) const override;
+    void squad(const answers::Squad& squad, const Lift& lift,
+               const log::Destination& to) const override;
+    void overview(const log::Log& log, const questions::SeasonAnswer& answer,
+                  const log::Destination& to) const override;
     void battery(const questions::BatteryAnswer& answer, const log::Destination& to) const override;
 };
 

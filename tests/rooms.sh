@@ -65,7 +65,7 @@ room ui/records core ui/typed ui/words ui/edits ui/parts
 room ui/importing core ui/words ui/edits ui/parts
 # A task knows every room below it, and no other task.
 for task in ui/floor/entry ui/athlete/battery ui/athlete/compare ui/athlete/history ui/athlete/overview ui/athlete/plan \
-    ui/athlete/profile ui/athlete/season ui/squad/blocks ui/squad/changes ui/squad/devices; do
+    ui/athlete/profile ui/athlete/season ui/squad/blocks ui/squad/changes ui/squad/devices ui/squad/due; do
     room $task core ui/typed ui/words ui/edits ui/parts ui/charts ui/paper ui/records ui/importing
 done
 # The stations type by the same line and show the same chart.

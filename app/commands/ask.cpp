@@ -9,6 +9,9 @@
 #include "core/model/few.h"
 #include "core/model/names.h"
 
+#include <chrono>
+#include <ctime>
+
 namespace slopebook::app {
 
 using answers::fixed;
@@ -68,6 +71,19 @@ Mass massFromOption(const std::string& text) {
         throw BadInput(asIs("the load " + english(exchange::found(text))),
                        asIs("kilograms from 0 to 2000 with a decimal point, such as 62.5"));
     return massFromKilograms(*kg);
+}
+
+Date dayOrToday(const std::string& text) {
+    if (text.empty()) {
+        const std::time_t now = std::time(nullptr);
+        std::tm local{};
+        localtime_r(&now, &local);
+        return Date{std::chrono::year{local.tm_year + 1900} / (local.tm_mon + 1) / local.tm_mday};
+    }
+    const auto day = parseIsoDate(text);
+    if (!day)
+        throw BadInput(asIs("\"" + text + "\""), asIs("a day such as 2026-03-14"));
+    return *day;
 }
 
 int complainOfLeftOut(const std::vector<Words>& unread) {

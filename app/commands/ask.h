@@ -29,6 +29,12 @@ questions::Background background(const log::Log& log, const About& about);
 /// A finite number above 0 with a decimal point; BadInput otherwise.
 Mass massFromOption(const std::string& text);
 
+/// A day such as 2026-03-14, BadInput otherwise; of an empty text today, where the program runs.
+Date dayOrToday(const std::string& text);
+/// What a side of a comparison may be, for the help.
+inline constexpr const char* sideHelp =
+    "A day (2026-03-14), days (2026-03-01..2026-03-14), or the name of a block";
+
 /// Prints the reason, as text or as {"athlete", "lift", "reason"}; the exit status to end with.
 int sayNoAnswer(const About& about, const NoAnswer& why);
 /// The same with loads in that unit.

@@ -11,6 +11,7 @@
 #include "core/log/snapshot.h"
 #include "core/questions/batterytable.h"
 
+#include <algorithm>
 #include <memory>
 
 namespace slopebook::app {
@@ -27,9 +28,25 @@ struct BatteryOptions : About {
     Outputs outputs;
 };
 
+/// "231.0", of several days "231.0 (3: 225.1 to 236.9)".
 std::string seenText(const answers::SeenTest& seen, const TestKind& kind) {
-    return seen.value ? answers::fixed(seen.value->value, kind.decimals)
-                      : english(seen.value.why().reason);
+    if (!seen.value)
+        return english(seen.value.why().reason);
+    const std::string value = answers::fixed(seen.value->value, kind.decimals);
+    if (seen.sessions < 2)
+        return value;
+    return value + " (" + std::to_string(seen.sessions) +
+           (seen.interval ? ": " + interval(*seen.interval, kind.decimals) : "") + ")";
+}
+
+/// What the brackets hold; nothing where every figure is of one day.
+std::string bracketsText(const answers::BatteryComparison& battery) {
+    const bool means = std::ranges::any_of(battery.tests, [](const TestChange& test) {
+        return test.before.sessions > 1 || test.after.sessions > 1;
+    });
+    return means ? "In brackets: sessions that the mean is of, and its " + percent(battery.level) +
+                       " interval.\n"
+                 : "";
 }
 
 std::string testsText(const answers::BatteryComparison& battery) {
@@ -54,7 +71,8 @@ std::string testsText(const answers::BatteryComparison& battery) {
                    test.noise ? answers::fixed(test.noise->te, d) : "",
                    english(sizedCell(test.read, d))});
     }
-    return table.empty() ? english(answers::batterySummary(battery)) + "\n" : table.text();
+    return table.empty() ? english(answers::batterySummary(battery)) + "\n"
+                         : table.text() + bracketsText(battery);
 }
 
 /// Where a lift has no line to judge by: what was seen at the loads of both sides.
@@ -119,7 +137,10 @@ void seenJson(Json& json, const char* name, const answers::SeenTest& seen) {
             .field("sd", seen.value->sd);
     else
         json.field("reason", english(seen.value.why().reason));
-    json.field("date", seen.date ? std::optional(isoDate(*seen.date)) : std::nullopt);
+    json.field("date", seen.date ? std::optional(isoDate(*seen.date)) : std::nullopt)
+        .field("first_date", seen.first ? std::optional(isoDate(*seen.first)) : std::nullopt)
+        .field("sessions", seen.sessions)
+        .ends("low", "high", seen.interval);
     json.endObject();
 }
 
@@ -273,12 +294,14 @@ int runBattery(const BatteryOptions& options, const Pages& pages) {
 
 void addBattery(CLI::App& app, int& exit, const Pages& pages) {
     auto* command = app.add_subcommand(
-        "battery", "All tests of two dates or two blocks: what changed, left and right");
+        "battery",
+        "All tests of two days or two blocks, of a block the mean of its sessions: what changed, "
+        "left and right");
     const auto options = std::make_shared<BatteryOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
-    command->add_option("--from", options->from, "A day, or the name of a block")->required();
-    command->add_option("--to", options->to, "A later day, or the name of a block")->required();
+    command->add_option("--from", options->from, sideHelp)->required();
+    command->add_option("--to", options->to, "The later one, likewise")->required();
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--csv", options->csv,
                              "Writes the comparison as CSV to this file");

@@ -75,16 +75,19 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
 } // namespace
 
 void addCompare(CLI::App& app, int& exit, const Pages& pages) {
-    auto* command =
-        app.add_subcommand("compare", "Two sessions or two blocks of a lift: what changed");
+    auto* command = app.add_subcommand(
+        "compare", "Two sessions, blocks or stretches of days of a lift: what changed");
     const auto options = std::make_shared<CompareOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
     command->add_option("--lift", options->lift, "The lift's name")->required();
-    command->add_option("--from", options->from, "Day of the earlier session, or a block's name")
+    command
+        ->add_option("--from", options->from,
+                     "Day of the earlier session (2026-03-14, or 2026-03-14#2 for the second of "
+                     "that day), days (2026-03-01..2026-03-14) or a block's name: of these all "
+                     "sessions are made one")
         ->required();
-    command->add_option("--to", options->to, "Day of the later session, or a block's name")
-        ->required();
+    command->add_option("--to", options->to, "The later one, likewise")->required();
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--pdf", options->pdf,
                              "Writes the comparison as one page to this file");

@@ -31,6 +31,8 @@ int runFollow(const FollowOptions& options) {
             return sayNoAnswer(options, side.why());
         if (const auto* session = std::get_if<LiftSession>(&*side))
             baseline = session->session;
+        else if (const auto* days = std::get_if<DayStretch>(&*side))
+            baseline = *days;
         else
             baseline = std::get<Stored<BlockId, Block>>(*side).id;
     }
@@ -61,7 +63,8 @@ void addFollow(CLI::App& app, int& exit) {
     command->add_option("--load", options->load, "The load in kg")->required();
     command->add_option(
         "--baseline", options->baseline,
-        "Day of the session to count from, or a block, all of whose sessions count; "
+        "Day of the session to count from, or days (2026-03-01..2026-03-14) or a block, all of "
+        "whose sessions count; "
         "the first day with a line where left out");
     command->add_flag("--trends", options->trends, "Also the trend within each block");
     command->add_flag("--json", options->json, "JSON with all digits");

@@ -8,6 +8,9 @@
 #include "core/log/target.h"
 #include "core/questions/batteryquestions.h"
 #include "core/questions/questions.h"
+#include "core/questions/seasonquestions.h"
+
+#include <functional>
 
 namespace slopebook::app {
 
@@ -20,6 +23,13 @@ public:
                             const log::Destination& to) const = 0;
     /// The card for the bar; reps 0: until the stop speed.
     virtual void card(const PlanOut& out, int sets, int reps, const log::Destination& to) const = 0;
+    /// Several pages in one go, at less cost than one by one. Throws what work throws.
+    virtual void together(const std::function<void()>& work) const = 0;
+    virtual void squad(const answers::Squad& squad, const Lift& lift,
+                       const log::Destination& to) const = 0;
+    /// The last step of an athlete's matrix: what is better, and what is due.
+    virtual void overview(const log::Log& log, const questions::SeasonAnswer& answer,
+                          const log::Destination& to) const = 0;
     virtual void battery(const questions::BatteryAnswer& answer,
                          const log::Destination& to) const = 0;
 };

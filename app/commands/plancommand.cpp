@@ -175,20 +175,6 @@ void addParts(PlanOut& out, const PlanOptions& options, const log::Log& log,
     }
 }
 
-/// The day that is planned for: today where none is named.
-Date dayFrom(const PlanOptions& options) {
-    if (options.day.empty()) {
-        const std::time_t now = std::time(nullptr);
-        std::tm local{};
-        localtime_r(&now, &local);
-        return Date{std::chrono::year{local.tm_year + 1900} / (local.tm_mon + 1) / local.tm_mday};
-    }
-    const auto day = parseIsoDate(options.day);
-    if (!day)
-        throw BadInput(asIs("\"" + options.day + "\""), asIs("a day such as 2026-03-14"));
-    return *day;
-}
-
 int runPlan(const PlanOptions& options, const Pages& pages) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
@@ -208,7 +194,8 @@ int runPlan(const PlanOptions& options, const Pages& pages) {
     const auto profile = questions::profileOf(about, *session);
     if (!profile)
         return sayNoAnswer(options, profile.why(), unitOf(options));
-    const questions::PlanDay day = questions::planDay(log, about, *session, dayFrom(options));
+    const questions::PlanDay day =
+        questions::planDay(log, about, *session, dayOrToday(options.day));
     if (day.notPossible)
         return sayNoAnswer(options, *day.notPossible, unitOf(options));
     std::vector<std::string> leftOut;

@@ -9,7 +9,7 @@
 #include "core/answers/readingwords.h"
 #include "core/log/durable.h"
 #include "core/log/snapshot.h"
-#include "core/model/errors.h"
+#include "core/questions/seasonquestions.h"
 
 #include <memory>
 
@@ -68,25 +68,13 @@ std::string seasonText(const questions::SeasonAnswer& answer) {
     return text + notesText(matrix.notes) + "\n" + cautionText() + "\n";
 }
 
-/// A block by its name; BadInput lists those there are.
-BlockId blockNamed(const log::Log& log, const std::string& name) {
-    const auto side = questions::batterySide(log, name);
-    if (const auto* block = std::get_if<BlockId>(&side))
-        return *block;
-    throw BadInput(asIs("\"" + name + "\""), asIs("the name of a training block"));
-}
-
 int runSeason(const SeasonOptions& options) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
     const auto athlete = athleteNamed(log, options.athlete);
-    questions::SeasonQuestion question;
-    for (const std::string& name : options.blocks)
-        question.blocks.push_back(blockNamed(log, name));
-    if (!options.against.empty())
-        question.chosen = blockNamed(log, options.against);
-    const auto answer = questions::seasonMatrixOf(log, athlete.id, question);
+    const auto answer = questions::seasonMatrixOf(
+        log, athlete.id, questions::seasonQuestion(log, options.blocks, options.against));
     if (!answer)
         return sayNoAnswer(options, answer.why());
     if (!options.csv.empty())
@@ -104,10 +92,14 @@ void addSeason(CLI::App& app, int& exit) {
     const auto options = std::make_shared<SeasonOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
-    command->add_option("--against", options->against,
-                        "The block that the others are read against; the first where left out");
-    command->add_option("--block", options->blocks,
-                        "A block to look at, as often as there are; all where left out");
+    command->add_option(
+        "--against", options->against,
+        "The block, day or days that the others are read against; the first where left "
+        "out");
+    command->add_option(
+        "--block", options->blocks,
+        "A column: a block, a day, or days (2026-03-01..2026-03-14); as often as there "
+        "are; all blocks where left out");
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--csv", options->csv, "Writes it as CSV to this file");
     command->callback([options, &exit] { exit = runSeason(*options); });

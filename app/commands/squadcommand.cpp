@@ -2,6 +2,7 @@
 // slopebook squad: what one lift did in each athlete between two days or two blocks, and in all.
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "app/commands/outputs.h"
 #include "app/commands/partsjson.h"
 #include "app/commands/texttable.h"
 #include "core/answers/figures.h"
@@ -11,6 +12,7 @@
 #include "core/log/snapshot.h"
 #include "core/model/errors.h"
 #include "core/questions/batteryquestions.h"
+#include "core/questions/duequestions.h"
 #include "core/questions/liftcontext.h"
 
 #include <memory>
@@ -25,29 +27,23 @@ using answers::SquadPart;
 using answers::SquadRow;
 
 struct SquadOptions : About {
-    std::string from, to;
-    int within = 0;
+    std::string from, to, due;
+    int within = 0, weeks = answers::DueQuestion{}.weeks;
+    std::filesystem::path pdf;
+    Outputs outputs;
 };
-
-answers::Period periodOf(const log::Log& log, const std::string& text, int within) {
-    const auto side = questions::batterySide(log, text);
-    if (const auto* date = std::get_if<Date>(&side))
-        return answers::onDate(*date, within);
-    return answers::inBlock(questions::blockOf(log, std::get<BlockId>(side)).value);
-}
 
 std::string titleOf(const SquadPart& part) {
     return part.load ? "Speed at " + answers::loadText(kilograms(*part.load)) + " kg, m/s"
                      : std::string("Estimated 1RM, kg");
 }
 
-/// What an athlete's change is drawn to; nothing without a mean, or a figure of that athlete.
-std::optional<SquadMean::Drawn> drawnOf(const std::optional<SquadMean>& mean, AthleteId athlete) {
-    if (mean)
-        for (const SquadMean::Drawn& each : mean->each)
-            if (each.athlete == athlete)
-                return each;
-    return std::nullopt;
+/// The day of the one session, or how many there are.
+std::string daysText(const std::optional<LiftSession>& session, int count) {
+    if (!session)
+        return "-";
+    return count > 1 ? std::to_string(count) + " sessions"
+                     : dateKey(session->date, session->ordinal);
 }
 
 std::string partText(const SquadPart& part, double level) {
@@ -62,11 +58,8 @@ std::string partText(const SquadPart& part, double level) {
                      {"drawn to all"},
                      {"reading", Align::Left}});
     for (const SquadRow& row : part.rows) {
-        const auto drawn = drawnOf(mean, row.athlete);
-        const auto day = [](const std::optional<LiftSession>& session) {
-            return session ? dateKey(session->date, session->ordinal) : std::string("-");
-        };
-        table.row({row.name, day(row.from), day(row.to),
+        const auto drawn = answers::drawnOf(mean, row.athlete);
+        table.row({row.name, daysText(row.from, row.fromSessions), daysText(row.to, row.toSessions),
                    row.read ? answers::signedFixed(row.read->change, d) : "",
                    row.read ? signedInterval(row.read->interval, d) : "",
                    drawn ? answers::signedFixed(drawn->drawn, d) : "",
@@ -77,13 +70,57 @@ std::string partText(const SquadPart& part, double level) {
            (mean ? english(answers::squadMeanWords(part, *mean)) + "\n" : "") + table.text() + "\n";
 }
 
-std::string squadText(const std::string& lift, const Squad& squad) {
+std::string dueText(const answers::SquadDue& due) {
+    using Align = TextTable::Align;
+    TextTable table({{"athlete", Align::Left},
+                     {"test", Align::Left},
+                     {"last", Align::Left},
+                     {"days ago"},
+                     {"due", Align::Left}});
+    for (const answers::DueRow& row : due.rows)
+        table.row({row.name, row.measure, row.last ? isoDate(*row.last) : "never",
+                   row.last ? std::to_string(row.days) : "",
+                   english(answers::dueWhy(row, due.question))});
+    const Words away = answers::awayWords(due);
+    return "Due on " + isoDate(due.question.today) + ": " + english(answers::dueWords(due)) + "\n" +
+           (table.empty() ? "" : table.text()) + english(answers::dueMethod(due.question)) + "\n" +
+           (away.empty() ? "" : english(away) + "\n");
+}
+
+void dueJson(Json& json, const answers::SquadDue& due) {
+    json.key("due")
+        .object()
+        .field("on", isoDate(due.question.today))
+        .field("weeks", due.question.weeks)
+        .field("block",
+               due.question.running ? std::optional(due.question.running->name) : std::nullopt);
+    json.key("tests").array();
+    for (const answers::DueRow& row : due.rows)
+        json.object()
+            .field("athlete", row.name)
+            .field("kind", row.lift ? "lift" : "test")
+            .field("name", row.measure)
+            .field("last", row.last ? std::optional(isoDate(*row.last)) : std::nullopt)
+            .field("days", row.last ? std::optional(row.days) : std::nullopt)
+            .field("not_in_block", row.notInBlock)
+            .field("over_weeks", row.longAgo)
+            .field("others", row.others)
+            .field("others_since", row.othersSince)
+            .field("reason", english(answers::dueWhy(row, due.question)))
+            .endObject();
+    json.endArray().key("away").array();
+    for (const std::string& name : due.away)
+        json.value(name);
+    json.endArray().endObject();
+}
+
+std::string squadText(const std::string& lift, const Squad& squad, const answers::SquadDue& due) {
     std::string text =
         lift + ", the squad from " + squad.from.name + " to " + squad.to.name + "\n\n";
     for (const SquadPart& part : squad.parts)
         text += partText(part, squad.level);
     return text + english(answers::squadChanceWords(squad)) + "\n" + notesText(squad.notes) + "\n" +
-           cautionText() + "\n";
+           dueText(due) + "\n" + cautionText() + "\n";
 }
 
 void meanJson(Json& json, const std::optional<SquadMean>& mean) {
@@ -110,6 +147,8 @@ void rowJson(Json& json, const SquadRow& row, const std::optional<SquadMean>& me
         .field("athlete", row.name)
         .field("from", day(row.from))
         .field("to", day(row.to))
+        .field("from_sessions", row.fromSessions)
+        .field("to_sessions", row.toSessions)
         .field("reason", row.read ? std::nullopt : std::optional(english(row.read.why().reason)));
     json.key("read");
     if (row.read) {
@@ -119,7 +158,7 @@ void rowJson(Json& json, const SquadRow& row, const std::optional<SquadMean>& me
     } else {
         json.null();
     }
-    const auto drawn = drawnOf(mean, row.athlete);
+    const auto drawn = answers::drawnOf(mean, row.athlete);
     json.field("shrunken", drawn ? std::optional(drawn->drawn) : std::nullopt)
         .ends("shrunken_low", "shrunken_high",
               drawn ? std::optional(drawn->interval) : std::nullopt)
@@ -127,7 +166,7 @@ void rowJson(Json& json, const SquadRow& row, const std::optional<SquadMean>& me
         .endObject();
 }
 
-std::string squadJson(const std::string& lift, const Squad& squad) {
+std::string squadJson(const std::string& lift, const Squad& squad, const answers::SquadDue& due) {
     Json json;
     json.object()
         .field("lift", lift)
@@ -149,38 +188,52 @@ std::string squadJson(const std::string& lift, const Squad& squad) {
     }
     json.endArray().field("expected_by_chance", answers::squadByChance(squad));
     notesJson(json, squad.notes);
+    dueJson(json, due);
     json.endObject();
     return json.text();
 }
 
-int runSquad(const SquadOptions& options) {
+int runSquad(const SquadOptions& options, const Pages& pages) {
+    options.outputs.require(options.json);
+    const Date due = dayOrToday(options.due);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
     const auto lift = liftNamed(log, options.lift);
-    const auto from = periodOf(log, options.from, options.within),
-               to = periodOf(log, options.to, options.within);
-    const auto squad =
-        questions::squadOf(log, lift.id, from, to, {}, {}, {}, questions::OfABlock::AllSessions);
+    const auto from = questions::periodOf(log, options.from, options.within),
+               to = questions::periodOf(log, options.to, options.within);
+    const auto squad = questions::squadOf(log, lift.id, from, to);
     if (!squad)
         return sayNoAnswer(options, squad.why());
-    print(options.json ? squadJson(lift.value.name, *squad) : squadText(lift.value.name, *squad));
+    if (!options.pdf.empty())
+        pages.squad(*squad, lift.value, options.outputs.to(options.pdf));
+    if (!options.outputs.textToo())
+        return exitDone;
+    const auto whoIsDue = questions::squadDueOn(log, due, lift.id, options.weeks);
+    print(options.json ? squadJson(lift.value.name, *squad, whoIsDue)
+                       : squadText(lift.value.name, *squad, whoIsDue));
     return exitDone;
 }
 
 } // namespace
 
-void addSquad(CLI::App& app, int& exit) {
+void addSquad(CLI::App& app, int& exit, const Pages& pages) {
     auto* command = app.add_subcommand(
         "squad", "One lift in every athlete between two days or two blocks, and in all together");
     const auto options = std::make_shared<SquadOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--lift", options->lift, "The lift's name")->required();
-    command->add_option("--from", options->from, "A day, or the name of a block")->required();
-    command->add_option("--to", options->to, "A later day, or the name of a block")->required();
+    command->add_option("--from", options->from, sideHelp)->required();
+    command->add_option("--to", options->to, "The later one, likewise")->required();
     command->add_option("--within", options->within,
                         "Of a day: as many days before and after it as may stand in for it");
+    command->add_option("--due", options->due,
+                        "The day for which is told who is due; today where left out");
+    command->add_option("--weeks", options->weeks, "What is longer ago is due")
+        ->check(CLI::Range(1, 520));
     command->add_flag("--json", options->json, "JSON with all digits");
-    command->callback([options, &exit] { exit = runSquad(*options); });
+    options->outputs.addFile(*command, "--pdf", options->pdf,
+                             "Writes the printed page to this file");
+    command->callback([options, &exit, &pages] { exit = runSquad(*options, pages); });
 }
 
 } // namespace slopebook::app

@@ -3,81 +3,122 @@
 
 #include "core/answers/figures.h"
 #include "core/answers/smallest.h"
+#include "core/answers/testblock.h"
 #include "core/answers/testsmallest.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace slopebook::answers {
 
 namespace {
 
-constexpr double fewPairs = 2; // what so few say of noise may lie under what attempts show
-
-Conditions conditionsOfTest(const Battery& battery, TestKindId kind) {
-    const TestAttempts* test = battery.test(kind);
-    return test == nullptr ? Conditions{} : test->conditions;
+TestBlock blockOf(const Stored<TestKindId, TestKind>& kind, const TestDays& days, BodySide side) {
+    return days.means ? testBlock(kind, days.sessions, side) : latestOf(kind, days.sessions, side);
 }
 
-/// The latest session that has the test, else the latest that says why not.
-SeenTest seen(const Stored<TestKindId, TestKind>& kind, const TestDays& days, BodySide side) {
-    SeenTest found;
-    for (const BatterySession& session : days.sessions) {
-        auto value = testValue(kind, session, side);
-        const bool tells = value || value.why().why != NoAnswer::Why::NotTested;
-        if (value || (tells && !found.value))
-            found = {.value = std::move(value),
-                     .session = session.session,
-                     .date = session.date,
-                     .conditions = conditionsOfTest(session.battery, kind.id)};
+/// What stands for a side, else the latest session that says why there is nothing.
+SeenTest seen(const TestBlock& block, const TestKind& kind) {
+    if (block.values.empty()) {
+        SeenTest none{.value = block.why};
+        if (block.whySaid) {
+            none.session = block.whySaid->session;
+            none.first = none.date = block.whySaid->date;
+            none.conditions = block.whyConditions;
+        }
+        return none;
     }
-    return found;
+    return {.value = valueOf(block, kind),
+            .session = block.sessions.back().session,
+            .first = block.sessions.front().date,
+            .date = block.sessions.back().date,
+            .conditions = block.conditions.back(),
+            .sessions = static_cast<int>(block.values.size())};
 }
 
-void readTest(TestChange& test, AthleteId athlete, const SquadTests& squad, double level,
-              Devices devices) {
-    const auto& before = test.before.value;
-    const auto& after = test.after.value;
-    if (!before || !after) {
-        const Words& why = (before ? after : before).why().reason;
-        test.noReading = !before && !after ? say("on both sides %1", why)
-                         : !before         ? say("before: %1", why)
-                                           : say("after: %1", why);
-        return;
+/// One test on one side of the body, from both sides of the comparison.
+class TestReader {
+public:
+    TestReader(TestChange& test, AthleteId athlete, const SquadTests& squad, double level,
+               Devices devices, const std::array<TestBlock, 2>& blocks)
+        : m_test(test), m_athlete(athlete), m_squad(squad), m_level(level), m_devices(devices),
+          m_blocks(blocks) {}
+
+    void read() {
+        m_test.before = seen(m_blocks[0], m_test.kind.value);
+        m_test.after = seen(m_blocks[1], m_test.kind.value);
+        giveInterval(m_test.before, m_blocks[0]);
+        giveInterval(m_test.after, m_blocks[1]);
+        const auto& before = m_test.before.value;
+        const auto& after = m_test.after.value;
+        if (!before || !after) {
+            const Words& why = (before ? after : before).why().reason;
+            m_test.noReading = !before && !after ? say("on both sides %1", why)
+                               : !before         ? say("before: %1", why)
+                                                 : say("after: %1", why);
+            return;
+        }
+        const double change = after->value - before->value;
+        m_test.change = change;
+        m_test.percent = 100 * change / before->value;
+        m_test.noise = noise(m_blocks[0], m_blocks[1]);
+        m_test.attemptNoise = leastNoise(m_blocks[0], m_blocks[1]);
+        const Under under = underOfBlocks(m_blocks[0], m_blocks[1], m_devices);
+        m_test.conditions = under.changes;
+        if (m_test.noise)
+            readChange(change, under);
+        else
+            sayNoNoise(change);
     }
-    const double change = after->value - before->value;
-    test.change = change;
-    test.percent = 100 * change / before->value;
-    test.conditions = conditionChanges(test.before.conditions, test.after.conditions, devices);
-    test.noise =
-        testNoise(test.kind, test.side, athlete, squad, (before->value + after->value) / 2);
-    test.attemptNoise = attemptNoise(*before, *after);
-    if (test.noise && test.attemptNoise && test.noise->df <= fewPairs) // its least is known
-        test.noise->te = std::max(test.noise->te, *test.attemptNoise);
-    if (!test.noise) {
-        test.read.change = change;
-        test.read.smallest = smallestOfTest(test.kind, test.side, squad);
-        test.noReading = say("no typical error is known: repeat the test, or give the test one");
-        if (test.attemptNoise)
-            test.noReading =
+
+private:
+    std::optional<TestNoiseUsed> noise(const TestBlock& from, const TestBlock& to) const {
+        return noiseBetween(m_test.kind, m_test.side, m_athlete, m_squad, from, to, m_blocks);
+    }
+
+    void giveInterval(SeenTest& seen, const TestBlock& block) const {
+        if (!seen.value)
+            return;
+        if (const auto known = noise(block, block))
+            seen.interval = meanInterval(*block.mean(), {known->te, known->df}, m_level);
+    }
+
+    void readChange(double change, const Under& under) {
+        const double te = std::sqrt(
+            varianceOfMeans(m_test.noise->te, m_test.before.sessions, m_test.after.sessions));
+        const auto interval = [&](double level) {
+            return changeInterval(change, te, m_test.noise->df, level);
+        };
+        m_test.read = answers::read(change, interval(m_level), interval(equivalenceLevel(m_level)),
+                                    smallestOfTest(m_test.kind, m_test.side, m_squad),
+                                    m_test.kind.value.higherIsBetter);
+        m_test.read.at80 = interval(leaningLevel);
+        setUnder(m_test.read, under);
+        if (!under.notComparable.empty())
+            m_test.noReading = say("not comparable: %1", under.notComparable);
+    }
+
+    void sayNoNoise(double change) {
+        m_test.read.change = change;
+        m_test.read.smallest = smallestOfTest(m_test.kind, m_test.side, m_squad);
+        m_test.noReading = say("no typical error is known: repeat the test, or give the test one");
+        if (m_test.attemptNoise)
+            m_test.noReading =
                 say("its attempts alone spread by %1 %2, a lower bound of its noise: the same test "
                     "on two days of one week, the second marked as a repeat, gives the whole",
-                    figure(fixed(*test.attemptNoise, test.kind.value.decimals + 1)),
-                    test.kind.value.unit);
-        return;
+                    figure(fixed(*m_test.attemptNoise, m_test.kind.value.decimals + 1)),
+                    m_test.kind.value.unit);
     }
-    test.read =
-        read(change, changeInterval(change, test.noise->te, test.noise->df, level),
-             changeInterval(change, test.noise->te, test.noise->df, equivalenceLevel(level)),
-             smallestOfTest(test.kind, test.side, squad), test.kind.value.higherIsBetter);
-    test.read.at80 = changeInterval(change, test.noise->te, test.noise->df, leaningLevel);
-    const Under under{test.conditions,
-                      notComparableWords(test.before.conditions, test.after.conditions)};
-    setUnder(test.read, under);
-    if (!under.notComparable.empty())
-        test.noReading = say("not comparable: %1", under.notComparable);
-}
+
+    TestChange& m_test;
+    AthleteId m_athlete;
+    const SquadTests& m_squad;
+    double m_level;
+    Devices m_devices;
+    const std::array<TestBlock, 2>& m_blocks;
+};
 
 void addForest(BatteryComparison& battery, const Words& label, const ReadChange& change,
                bool higherIsBetter, bool flagged) {
@@ -161,10 +202,9 @@ BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> k
         bool anything = false;
         for (const BodySide side : sides) {
             TestChange test{.kind = kind, .side = side};
-            test.before = seen(kind, from, side);
-            test.after = seen(kind, to, side);
+            const std::array blocks{blockOf(kind, from, side), blockOf(kind, to, side)};
+            TestReader(test, athlete, squad, level, devices, blocks).read();
             anything = anything || test.before.session || test.after.session;
-            readTest(test, athlete, squad, level, devices);
             battery.tests.push_back(std::move(test));
         }
         if (!anything) {

@@ -13,10 +13,13 @@
 
 namespace slopebook::answers {
 
-/// One side of a comparison: a date or a block, and its sessions by date.
+/// One side of a comparison: a date, a block or a stretch of days, and its sessions by date.
 struct TestDays {
     std::string label = {};
     std::vector<BatterySession> sessions = {};
+    /// A block or a stretch of days: a test's figure is the mean of all sessions that have it. Of a
+    /// day: that of the latest that has it.
+    bool means = false;
 };
 
 /// One line of the forest plot. Everything in units of the smallest change that matters, turned so

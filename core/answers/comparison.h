@@ -111,6 +111,8 @@ struct Comparison {
     /// to show; every change is of all sessions, and what lines of two days alone could say of the
     /// axis (differs, crossing) is not there.
     std::optional<std::pair<BlockSide, BlockSide>> blocks = {};
+    /// Of two sessions: how tests beside the later one are compared with it as one.
+    std::optional<MeanOfTests> mean = {};
     bool ofSeveral() const {
         return blocks && blocks->first.sessions.size() + blocks->second.sessions.size() > 2;
     }

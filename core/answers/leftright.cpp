@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/leftright.h"
 
+#include "core/answers/meansofdays.h"
 #include "core/model/phrases/answers.h"
 #include "core/stats/moderation.h"
 
@@ -30,13 +31,19 @@ void readAsymmetry(LeftRight& sides, const TestChange& left, const TestChange& r
     const auto mean = [](const TestChange& t) {
         return (t.before.value->value + t.after.value->value) / 2;
     };
+    // Of a side of several days, so many as the side of the body that has fewer.
+    const auto te = [&](const TestChange& side) {
+        return std::sqrt(varianceOfMeans(side.noise->te,
+                                         std::min(left.before.sessions, right.before.sessions),
+                                         std::min(left.after.sessions, right.after.sessions)));
+    };
     const auto half = [&](double at) {
         double worst = 0;
         for (const TestChange* side : {&left, &right}) {
             const bool prior = std::isinf(side->noise->df);
             const double better = std::max(mean(left), mean(right));
             const double weaker = std::min(mean(left), mean(right));
-            const double se = asymmetryChangeSe(side->noise->te, better, weaker);
+            const double se = asymmetryChangeSe(te(*side), better, weaker);
             worst = std::max(worst, prior ? stats::publishedShrink *
                                                 stats::tCritical(at, stats::publishedDf) * se
                                           : stats::tCritical(at, side->noise->df) * se);

@@ -4,7 +4,6 @@
 #include "core/answers/profile.h"
 #include "core/answers/seasonsource.h"
 #include "core/model/phrases/answers.h"
-#include "core/stats/daysalike.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,13 +11,6 @@
 namespace slopebook::answers {
 
 namespace {
-
-/// Variance of the mean of so many days over that of one.
-double ofDays(int days) {
-    return stats::clustering(days) / days;
-}
-
-constexpr double leastDf = 2;
 
 class MeansReader {
 public:
@@ -38,7 +30,7 @@ public:
             return change;
         }
         ChangeParts parts;
-        parts.day = {noise->sd * noise->sd * (ofDays(a.days) + ofDays(b.days)) / 2, noise->df};
+        parts.day = {varianceOfMeans(noise->sd, a.days, b.days), noise->df};
         const auto interval = [&](double level) {
             const double half = std::sqrt(squaredHalfWidth(parts, critical(level)));
             return stats::Interval{change.read.change - half, change.read.change + half};
@@ -66,9 +58,8 @@ public:
         cell.sessions = mean->days;
         cell.better = mean->better;
         if (const auto noise = m_question.noise(column, column)) {
-            cell.se = noise->sd * std::sqrt(ofDays(mean->days));
-            const double half = stats::tCritical(m_level, noise->df) * cell.se;
-            cell.interval = stats::Interval{mean->value - half, mean->value + half};
+            cell.se = noise->sd * std::sqrt(shareOfADay(mean->days));
+            cell.interval = meanInterval(*mean, *noise, m_level);
         }
     }
 
@@ -93,7 +84,7 @@ void readMeans(MatrixRow& row, const MeansQuestion& question, std::size_t chosen
         if (j != chosen && question.means[chosen]) {
             against.emplace_back(chosen, j);
             shares.push_back(
-                {ofDays(question.means[chosen]->days), ofDays(question.means[j]->days)});
+                {shareOfADay(question.means[chosen]->days), shareOfADay(question.means[j]->days)});
         }
         if (const auto earlier = blockBefore(row, j))
             before.emplace_back(*earlier, j);
@@ -105,40 +96,6 @@ void readMeans(MatrixRow& row, const MeansQuestion& question, std::size_t chosen
     for (const auto& [from, to] : before)
         row.cells[to].before = reader.change(from, to, chain);
 }
-
-std::optional<NoiseOfADay> spreadOfDays(std::span<const std::vector<double>> columns) {
-    double squares = 0, shares = 0, df = 0;
-    for (const auto& days : columns) {
-        const auto count = static_cast<double>(days.size());
-        if (days.size() < 2)
-            continue;
-        double mean = 0;
-        for (const double value : days)
-            mean += value / count;
-        for (const double value : days)
-            squares += (value - mean) * (value - mean);
-        const double share = stats::spreadShare(static_cast<int>(days.size()));
-        shares += (count - 1) * share;
-        df += count - 1;
-    }
-    if (!(df >= leastDf) || !(squares > 0))
-        return std::nullopt;
-    return NoiseOfADay{std::sqrt(squares / shares), shares};
-}
-
-namespace {
-
-std::optional<MeanOfDays> meanOf(const std::vector<double>& days) {
-    if (days.empty())
-        return std::nullopt;
-    double sum = 0;
-    for (const double value : days)
-        sum += value;
-    return MeanOfDays{.value = sum / static_cast<double>(days.size()),
-                      .days = static_cast<int>(days.size())};
-}
-
-} // namespace
 
 void addBodyMassRow(SeasonMatrix& matrix, const SeasonSource& source) {
     MatrixRow row{.measure = {.kind = Measure::Kind::BodyMass, .unit = "kg", .decimals = 1}};

@@ -5,6 +5,7 @@
 #include "core/answers/blockchange.h"
 #include "core/answers/familywise.h"
 #include "core/answers/followedseason.h"
+#include "core/answers/meansofdays.h"
 #include "core/answers/seasonmatrix.h"
 #include "core/answers/squadtests.h"
 
@@ -65,16 +66,6 @@ SpeedRow speedRow(const SeasonSource& source, const SeasonLift& lift, Mass load,
 /// The last block before one whose cell has a figure; nothing where none has.
 std::optional<std::size_t> blockBefore(const MatrixRow& row, std::size_t block);
 
-/// Figures that are each the mean of so many days alike, read with one noise of a day: tests, RPE.
-struct MeanOfDays {
-    double value = 0;
-    int days = 0;
-    BodySide better = BodySide::Both; ///< of an asymmetry
-};
-/// The noise of one day's figure: t of df times sd; infinite df: published.
-struct NoiseOfADay {
-    double sd = 0, df = 0;
-};
 /// Reads every cell of a row against the chosen block and the one before. means: one a column;
 /// noise: as of a change between two columns, nothing: why (`noNoise`). under: of two columns.
 struct MeansQuestion {
@@ -85,9 +76,5 @@ struct MeansQuestion {
 };
 void readMeans(MatrixRow& row, const MeansQuestion& question, std::size_t chosen, double level,
                const Family& family);
-
-/// How far the days of each column lie apart, pooled, as the noise of one day; nothing where it has
-/// under two df.
-std::optional<NoiseOfADay> spreadOfDays(std::span<const std::vector<double>> columns);
 
 } // namespace slopebook::answers

@@ -2,6 +2,7 @@
 // The rows of the battery: each test by side, and left against right.
 #include "core/answers/leftright.h"
 #include "core/answers/seasonsource.h"
+#include "core/answers/testblock.h"
 #include "core/answers/testsmallest.h"
 #include "core/model/phrases/answers.h"
 #include "core/stats/moderation.h"
@@ -13,66 +14,6 @@
 namespace slopebook::answers {
 
 namespace {
-
-/// What a block holds of one test on one side, by date.
-struct TestBlock {
-    std::vector<TestValue> values = {};
-    std::vector<Conditions> conditions = {};
-    NoAnswer why = notTested(); ///< where it holds none
-    std::optional<MeanOfDays> mean() const {
-        if (values.empty())
-            return std::nullopt;
-        double sum = 0;
-        for (const TestValue& value : values)
-            sum += value.value;
-        return MeanOfDays{.value = sum / static_cast<double>(values.size()),
-                          .days = static_cast<int>(values.size())};
-    }
-    std::vector<double> figures() const {
-        std::vector<double> all;
-        for (const TestValue& value : values)
-            all.push_back(value.value);
-        return all;
-    }
-};
-
-/// Days that the coach set apart stand for their block only where it has no others.
-TestBlock testBlock(const Stored<TestKindId, TestKind>& kind,
-                    std::span<const BatterySession> sessions, BodySide side) {
-    TestBlock block, apart;
-    for (const BatterySession& session : sessions) {
-        auto value = testValue(kind, session, side);
-        if (!value) {
-            if (value.why().why != NoAnswer::Why::NotTested)
-                block.why = value.why();
-            continue;
-        }
-        const TestAttempts* test = session.battery.test(kind.id);
-        const Conditions conditions = test == nullptr ? Conditions{} : test->conditions;
-        TestBlock& to = conditions.notComparable.empty() ? block : apart;
-        to.values.push_back(*value);
-        to.conditions.push_back(conditions);
-    }
-    if (block.values.empty() && !apart.values.empty())
-        return apart;
-    return block;
-}
-
-Under underOfBlocks(const TestBlock& from, const TestBlock& to, Devices devices) {
-    Under under;
-    for (const Conditions& before : from.conditions)
-        for (const Conditions& after : to.conditions) {
-            if (under.notComparable.empty())
-                under.notComparable = notComparableWords(before, after);
-            for (const ConditionChange& change : conditionChanges(before, after, devices))
-                if (std::ranges::find(under.changes, change.what, &ConditionChange::what) ==
-                    under.changes.end())
-                    under.changes.push_back(change);
-        }
-    return under;
-}
-
-constexpr double leastKnown = 2; // df: what so few say may lie under what attempts show
 
 class TestRows {
 public:
@@ -96,18 +37,9 @@ private:
     std::optional<NoiseOfADay> noiseOf(const Stored<TestKindId, TestKind>& kind, BodySide side,
                                        const std::vector<TestBlock>& blocks, std::size_t from,
                                        std::size_t to) const {
-        const TestBlock &a = blocks[from], &b = blocks[to];
-        const double middle = (a.mean()->value + b.mean()->value) / 2;
-        if (auto known = testNoise(kind, side, m_source.athlete, *m_source.squad, middle)) {
-            if (a.values.size() == 1 && b.values.size() == 1 && known->df <= leastKnown)
-                if (const auto least = attemptNoise(a.values[0], b.values[0]))
-                    known->te = std::max(known->te, *least);
-            return NoiseOfADay{known->te, known->df};
-        }
-        std::vector<std::vector<double>> days;
-        for (const TestBlock& block : blocks)
-            days.push_back(block.figures());
-        return spreadOfDays(days);
+        const auto found = noiseBetween(kind, side, m_source.athlete, *m_source.squad, blocks[from],
+                                        blocks[to], blocks);
+        return found ? std::optional(NoiseOfADay{found->te, found->df}) : std::nullopt;
     }
 
     MatrixRow emptyRow(const Measure& measure, const std::vector<TestBlock>& blocks) const {

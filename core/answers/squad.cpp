@@ -36,28 +36,37 @@ struct Compared {
     std::optional<LiftSession> from = {}, to = {};
     Answer<Comparison> comparison = NoAnswer{};
     std::vector<SharedLoadChange> shared = {}; ///< where there is no comparison
-    bool corrected = false;                    ///< a device's bias is taken off
+    int fromSessions = 1, toSessions = 1;
+    bool corrected = false; ///< a device's bias is taken off
 };
 
 NoAnswer noSession(const Period& period) {
     return {NoAnswer::Why::NoSuchSession, say("no session of this lift in %1", period.name)};
 }
 
-BlockSessions allIn(const SquadMember& member, const Period& period) {
+/// Of a date the one session that stands for it.
+BlockSessions allIn(const SquadMember& member, const Period& period,
+                    const std::optional<LiftSession>& standing) {
     BlockSessions all{.name = period.name};
+    if (period.nearest) {
+        all.name = dateKey(standing->date, standing->ordinal);
+        all.sessions.push_back(*standing);
+        return all;
+    }
     for (const LiftSession& session : member.sessions)
         if (within(session, period) && !session.points.empty())
             all.sessions.push_back(session);
     return all;
 }
 
-/// Of all sessions of two blocks; false where one session stands for each, or no line judges them.
+/// Of all sessions of both periods; false where one session stands for each, or no line judges
+/// them.
 bool comparedAsBlocks(Compared& c, const Lift& lift, const Period& from, const Period& to,
                       const std::vector<Mass>& loads, const BlockSettingsOf& ofBlocks,
                       double level) {
-    if (!ofBlocks || from.nearest || to.nearest)
+    if (!ofBlocks || (from.nearest && to.nearest))
         return false;
-    const BlockSessions before = allIn(*c.member, from), after = allIn(*c.member, to);
+    const BlockSessions before = allIn(*c.member, from, c.from), after = allIn(*c.member, to, c.to);
     if (before.sessions.size() + after.sessions.size() <= 2)
         return false;
     BlockSettings settings = ofBlocks(*c.member, *c.from, *c.to);
@@ -68,6 +77,8 @@ bool comparedAsBlocks(Compared& c, const Lift& lift, const Period& from, const P
         return false;
     c.from = comparison->from.session;
     c.to = comparison->to.session;
+    c.fromSessions = static_cast<int>(comparison->blocks->first.sessions.size());
+    c.toSessions = static_cast<int>(comparison->blocks->second.sessions.size());
     c.corrected = comparison->uncertainty.device.value > 0;
     c.comparison = std::move(comparison);
     return true;
@@ -106,7 +117,12 @@ Answer<ReadChange> comparable(const Comparison& comparison, const ReadChange& re
 }
 
 SquadRow rowOf(const Compared& c) {
-    SquadRow row{.athlete = c.member->athlete, .name = c.member->name, .from = c.from, .to = c.to};
+    SquadRow row{.athlete = c.member->athlete,
+                 .name = c.member->name,
+                 .from = c.from,
+                 .to = c.to,
+                 .fromSessions = c.from ? c.fromSessions : 0,
+                 .toSessions = c.to ? c.toSessions : 0};
     if (!c.comparison) {
         row.read = c.comparison.why();
         if (!c.from || !c.to)

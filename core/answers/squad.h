@@ -13,17 +13,18 @@
 
 namespace slopebook::answers {
 
-/// A date or a training block, for which one session of each athlete stands.
+/// A date, for which one session of each athlete stands, or a training block or a stretch of days,
+/// of which all do.
 struct Period {
     Date first = {}, last = {};       ///< inclusive
-    std::optional<Date> nearest = {}; ///< the session nearest to it stands; absent: the last one
+    std::optional<Date> nearest = {}; ///< the session nearest to it stands; absent: all of them
     std::string name = {};
     friend bool operator==(const Period&, const Period&) = default;
 };
 
 /// That day, and as many days before and after it as may stand in for it.
 Period onDate(Date date, int withinDays = 0);
-/// The block's last session stands: what it came to.
+/// All its sessions; where one has to stand for it (no line judges them), the last.
 Period inBlock(const Block& block);
 
 /// The session that stands for a period: among those that make a line with intervals where there
@@ -41,8 +42,10 @@ struct SquadMember {
 struct SquadRow {
     AthleteId athlete = {};
     std::string name = {};
-    std::optional<LiftSession> from = {}, to = {}; ///< what stood for the periods
-    Answer<ReadChange> read = NoAnswer{};          ///< with day-to-day noise; or why there is none
+    /// What stood for the periods; of several sessions those that went heaviest.
+    std::optional<LiftSession> from = {}, to = {};
+    int fromSessions = 0, toSessions = 0; ///< how many stood for each
+    Answer<ReadChange> read = NoAnswer{}; ///< with day-to-day noise; or why there is none
     bool extrapolated = false; ///< check load: beyond the loads of both; 1RM: a reach below 0.80
     bool correctedDevice = false, otherDevice = false;
     std::optional<ChangeParts> parts = {}; ///< what its variance is made of, where lines judge it
@@ -74,9 +77,9 @@ using BlockSettingsOf = std::function<BlockSettings(
 
 /// loads: those asked of everybody; empty: every check load of any member. A load that is no check
 /// load of an athlete's own and lies beyond the loads of both sessions gets no figure. Refused
-/// with the reason: no members. ofBlocks: where both periods are blocks each athlete's change is of
-/// all their sessions (from and to of a row are then those that went heaviest); none: one session
-/// stands for a block.
+/// with the reason: no members. ofBlocks: where a period is no date each athlete's change is of all
+/// their sessions there (of a date of the one that stands for it); none: one session stands for a
+/// block.
 Answer<Squad> squadChange(const Lift& lift, std::span<const SquadMember> members,
                           const Period& from, const Period& to, const std::vector<Mass>& loads,
                           const SettingsOf& settingsOf, double level = 0.95,

@@ -14,7 +14,6 @@ namespace slopebook::answers {
 namespace {
 
 constexpr double sharedDay = 0.5; // of a day's variance, by simulation (tests/README.md, 'Seasons')
-constexpr int leastAthletes = 3;
 
 bool stands(const SquadRow& row) {
     return row.read && row.read->reading != Reading::NoFigure && row.parts;
@@ -73,6 +72,14 @@ std::optional<SquadMean> squadMean(const SquadPart& part, double level) {
                              .interval = {drawn - half, drawn + half}});
     }
     return made;
+}
+
+std::optional<SquadMean::Drawn> drawnOf(const std::optional<SquadMean>& mean, AthleteId athlete) {
+    if (mean)
+        for (const SquadMean::Drawn& each : mean->each)
+            if (each.athlete == athlete)
+                return each;
+    return std::nullopt;
 }
 
 double squadByChance(const Squad& squad) {

@@ -30,6 +30,11 @@ struct SquadMean {
 /// Nothing with under three athletes.
 std::optional<SquadMean> squadMean(const SquadPart& part, double level = 0.95);
 
+/// So many athletes make a mean.
+constexpr int leastAthletes = 3;
+/// What an athlete's change is drawn to; nothing without a mean, or without a figure of theirs.
+std::optional<SquadMean::Drawn> drawnOf(const std::optional<SquadMean>& mean, AthleteId athlete);
+
 /// So many better or worse, over all parts, were nothing changed in anybody.
 double squadByChance(const Squad& squad);
 

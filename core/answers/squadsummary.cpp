@@ -17,9 +17,10 @@ Words countWords(const SquadPart& part) {
 }
 
 Words squadMethod() {
-    return say("Of a block its last session that makes a line stands, of a date the nearest. "
-               "Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size "
-               "in each.");
+    return say("Of a block or a stretch of days all sessions are made one, of a date the nearest "
+               "that makes a line stands. Readings hold day-to-day noise; rows go better, worse, "
+               "held, unclear, and by size in each. Drawn to all: as much of an athlete's change "
+               "as noise would not give, between it and the mean.");
 }
 
 Words agreementWords(const AgreementStudy& study, const std::string& first,

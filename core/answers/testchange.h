@@ -11,12 +11,16 @@
 
 namespace slopebook::answers {
 
-/// A test as it was on one side of the comparison: of the latest session that has it.
+/// A test as it was on one side of the comparison: of a day the latest session that has it, of a
+/// block or a stretch of days the mean of all that have it.
 struct SeenTest {
     Answer<TestValue> value = notTested();
-    std::optional<SessionId> session = {};
-    std::optional<Date> date = {};
-    Conditions conditions = {};
+    std::optional<SessionId> session = {};     ///< the latest that stands for it
+    std::optional<Date> first = {}, date = {}; ///< of the earliest and of the latest
+    Conditions conditions = {};                ///< of the latest
+    int sessions = 0;                          ///< that stand for it
+    /// Of the value, at the level of the comparison; nothing where no noise is known.
+    std::optional<stats::Interval> interval = {};
 };
 
 struct TestChange {

@@ -9,6 +9,7 @@
 #include "core/stats/twolines.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace slopebook::answers {
@@ -66,6 +67,17 @@ struct Settling {
 };
 Settling settling(const Repeats& repeats);
 
+/// How several tests are asked for as one: which two sides to compare, as they are typed.
+struct MeanOfTests {
+    std::string from = {};
+    std::string to = {}; ///< a block, or days; of a test alone that no block holds, its day
+    bool block = false;  ///< `to` is one
+    int tests = 0;       ///< that lie in `to`; 1: the further ones are still to be done
+    friend bool operator==(const MeanOfTests&, const MeanOfTests&) = default;
+};
+/// "3 tests lie in Spring: compare 2026-01-12 with it".
+Words meanWords(const MeanOfTests& mean);
+
 /// Unclear changes that the same would settle.
 struct Unsettled {
     std::vector<Mass> loads = {};    ///< ascending; none: of the estimated 1RM
@@ -73,13 +85,15 @@ struct Unsettled {
     stats::Interval chance = {};     ///< of seeing a change of smallest, over the loads
     stats::Interval chanceHeld = {}; ///< of calling none held
     Settling settling = {};
-    int most = 0; ///< tests of a side that were looked at
+    int most = 0;                         ///< tests of a side that were looked at
+    std::optional<MeanOfTests> mean = {}; ///< how more later tests are compared
 };
 /// Of one change; without a question (no smallest change is known) it says so by smallest 0.
 Unsettled unsettled(const std::vector<Mass>& loads, const std::optional<RepeatsQuestion>& question);
 
 /// "60 kg: a true change of 0.060 m/s is seen with a chance of 34 %, none is called held with 0 %;
-/// the mean of 3 later tests on separate days would settle it".
+/// the mean of 3 later tests on separate days would settle it; 2 tests lie in Spring: compare
+/// 2026-01-12 with it".
 Words settlingWords(const Unsettled& unsettled);
 
 } // namespace slopebook::answers

@@ -54,7 +54,21 @@ Words remedy(const Unsettled& u) {
     return say("not even %1 tests on each side would settle it", u.most);
 }
 
+bool byLaterTests(const Settling& settling) {
+    return settling.by == Settling::By::Later || settling.by == Settling::By::OneMore;
+}
+
 } // namespace
+
+Words meanWords(const MeanOfTests& mean) {
+    if (mean.tests > 1)
+        return say("%1 tests lie in %2: compare %3 with it", mean.tests, mean.to, mean.from);
+    return mean.block
+               ? say("then compare %1 with %2, of which all tests are made one", mean.from, mean.to)
+               : say("then compare %1 with the days from %2 to the last of them, which are "
+                     "made one",
+                     mean.from, mean.to);
+}
 
 Unsettled unsettled(const std::vector<Mass>& loads,
                     const std::optional<RepeatsQuestion>& question) {
@@ -90,12 +104,16 @@ std::vector<Unsettled> unsettled(const Comparison& comparison) {
     }
     if (comparison.oneRm && comparison.oneRm->read.reading == Reading::Unclear)
         groups.push_back(unsettled({}, comparison.oneRm->unsettled));
+    for (Unsettled& group : groups)
+        group.mean = comparison.mean;
     return groups;
 }
 
 Words settlingWords(const Unsettled& u) {
     if (u.smallest > 0)
-        return clauses({chances(u), remedy(u)});
+        return u.mean && byLaterTests(u.settling)
+                   ? clauses({chances(u), remedy(u), meanWords(*u.mean)})
+                   : clauses({chances(u), remedy(u)});
     return u.loads.empty()
                ? say("estimated 1RM: no smallest change that matters is known, so nothing can be "
                      "called held: set one with the lift")

@@ -6,6 +6,7 @@
 #include "core/log/testedsessions.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
+#include "core/questions/blockquestions.h"
 #include "core/questions/liftcontext.h"
 
 #include <algorithm>
@@ -21,27 +22,30 @@ Stored<BlockId, Block> blockOf(const log::Log& log, BlockId id) {
     throw LogError(LogError::Kind::Conflict, say("That block is not in the log any more."));
 }
 
-namespace {
-
-struct Stretch {
-    std::string label;
-    Date first{}, last{};
-    bool holds(Date date) const { return first <= date && date <= last; }
-};
-
-Stretch stretchOf(const log::Log& log, const BatterySide& side) {
+SideDays daysOf(const log::Log& log, const BatterySide& side) {
     if (const auto* date = std::get_if<Date>(&side))
-        return {isoDate(*date), *date, *date};
+        return {isoDate(*date), {*date, *date}};
+    if (const auto* days = std::get_if<DayStretch>(&side))
+        return {isoStretch(*days), *days};
     const Block block = blockOf(log, std::get<BlockId>(side)).value;
-    return {block.name, block.first, block.last};
+    return {block.name, {block.first, block.last}};
 }
 
-answers::TestDays daysOf(const std::vector<BatterySession>& sessions, const Stretch& stretch) {
-    answers::TestDays days{.label = stretch.label};
+namespace {
+
+answers::TestDays testsOf(const std::vector<BatterySession>& sessions, const BatterySide& side,
+                          const SideDays& named) {
+    answers::TestDays days{.label = named.name, .means = !std::holds_alternative<Date>(side)};
     for (const BatterySession& session : sessions)
-        if (stretch.holds(session.date))
+        if (named.days.holds(session.date))
             days.sessions.push_back(session);
     return days;
+}
+
+bool shareASession(const answers::TestDays& first, const answers::TestDays& second) {
+    return std::ranges::any_of(first.sessions, [&](const BatterySession& session) {
+        return std::ranges::count(second.sessions, session.session, &BatterySession::session) > 0;
+    });
 }
 
 /// The tests of either side: of no others anything is asked.
@@ -54,12 +58,16 @@ std::vector<TestKindId> kindsIn(const answers::TestDays& first, const answers::T
     return {kinds.begin(), kinds.end()};
 }
 
-std::optional<LiftSession> lastIn(std::span<const LiftSession> sessions, const Stretch& stretch) {
-    std::optional<LiftSession> last;
+/// Of a day the last session that holds the lift, else all.
+answers::BlockSessions liftIn(std::span<const LiftSession> sessions, const BatterySide& side,
+                              const SideDays& named) {
+    answers::BlockSessions found{.name = named.name};
     for (const LiftSession& session : sessions)
-        if (stretch.holds(session.date))
-            last = session;
-    return last;
+        if (named.days.holds(session.date))
+            found.sessions.push_back(session);
+    if (std::holds_alternative<Date>(side) && found.sessions.size() > 1)
+        found.sessions.erase(found.sessions.begin(), found.sessions.end() - 1);
+    return found;
 }
 
 void noteUnread(BatteryAnswer& answer, const Words& what) {
@@ -84,22 +92,29 @@ void readable(BatteryAnswer& answer, const Work& work) {
     }
 }
 
+/// Both sides as they were asked for.
+struct Sides {
+    const BatterySide &from, &to;
+    SideDays before, after;
+};
+
 void addLifts(BatteryAnswer& answer, const log::Log& log, const ContextOf& contextOf,
-              const Stretch& from, const Stretch& to, const AskSettings& settings) {
+              const Sides& sides, const AskSettings& settings) {
     std::vector<LiftId> ids;
     readable(answer, [&] { ids = log.liftsOf(answer.athlete.id); });
     for (const LiftId id : ids)
         readable(answer, [&] {
             const Background about = background(log, answer.athlete.id, id);
-            const auto before = lastIn(about.sessions, from);
-            const auto after = lastIn(about.sessions, to);
-            if (!before || !after)
+            const auto before = liftIn(about.sessions, sides.from, sides.before);
+            const auto after = liftIn(about.sessions, sides.to, sides.after);
+            if (before.sessions.empty() || after.sessions.empty())
                 return;
             const LiftContext& context = contextOf(id);
             BatteryLift lift{about.lift,
-                             comparisonOf(log, context, about, *before, *after, settings)};
+                             comparisonOfSides(log, context, about, before, after, settings)};
             if (!lift.comparison)
-                if (auto shared = sharedLoadsOf(log, context, about, *before, *after, settings))
+                if (auto shared = sharedLoadsOf(log, context, about, before.sessions.back(),
+                                                after.sessions.back(), settings))
                     lift.shared = std::move(*shared);
             answer.lifts.push_back(std::move(lift));
         });
@@ -136,16 +151,18 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
                         say("Both sides are the same: choose two dates or blocks.")};
     BatteryAnswer answer;
     answer.athlete = log.athlete(athlete);
-    const Stretch before = stretchOf(log, from);
-    const Stretch after = stretchOf(log, to);
+    const Sides sides{from, to, daysOf(log, from), daysOf(log, to)};
     const auto sessions = log.batteries(athlete);
-    const answers::TestDays first = daysOf(sessions, before);
-    const answers::TestDays second = daysOf(sessions, after);
+    const answers::TestDays first = testsOf(sessions, from, sides.before);
+    const answers::TestDays second = testsOf(sessions, to, sides.after);
     for (const auto* days : {&first, &second})
         if (days->sessions.empty())
             return NoAnswer{
                 NoAnswer::Why::NoSuchSession,
                 say("%1 has no session in %2.", answer.athlete.value.name, days->label)};
+    if (shareASession(first, second))
+        return NoAnswer{NoAnswer::Why::Other,
+                        say("A session lies on both sides: choose days or blocks apart.")};
     const auto kinds = log.testKinds();
     answers::SquadTests squad(kinds);
     const auto spokenOf = kindsIn(first, second);
@@ -153,7 +170,7 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
     log::scanTested(log, spokenOf, [&](const BatterySession& session) { squad.add(session); });
     answer.battery = answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(),
                                              settings.level, log.devices());
-    addLifts(answer, log, contextOf, before, after, settings);
+    addLifts(answer, log, contextOf, sides, settings);
     for (const BatteryLift& lift : answer.lifts)
         if (lift.comparison)
             answers::addLift(answer.battery, lift.lift.value, *lift.comparison);
@@ -163,6 +180,8 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
 BatterySide batterySide(const log::Log& log, const std::string& text) {
     if (const auto date = parseIsoDate(text))
         return *date;
+    if (const auto days = parseStretch(text))
+        return *days;
     const auto blocks = log.blocks();
     // The latest of that name: a name may come again every season.
     for (auto block = blocks.rbegin(); block != blocks.rend(); ++block)
@@ -172,8 +191,20 @@ BatterySide batterySide(const log::Log& log, const std::string& text) {
     for (const auto& block : blocks)
         names += (names.empty() ? "" : ", ") + block.value.name;
     throw BadInput(say("\"%1\"", text),
-                   names.empty() ? say("a date such as 2026-03-14")
-                                 : say("a date such as 2026-03-14, or a block: %1", names));
+                   names.empty()
+                       ? say("a date such as 2026-03-14, or days such as 2026-03-01..2026-03-14")
+                       : say("a date such as 2026-03-14, days such as 2026-03-01..2026-03-14, or a "
+                             "block: %1",
+                             names));
+}
+
+answers::Period periodOf(const log::Log& log, const std::string& text, int withinDays) {
+    const BatterySide side = batterySide(log, text);
+    if (const auto* date = std::get_if<Date>(&side))
+        return answers::onDate(*date, withinDays);
+    const SideDays named = daysOf(log, side);
+    return answers::inBlock(
+        {.name = named.name, .first = named.days.first, .last = named.days.last});
 }
 
 std::vector<BlockSession> seasonOf(const log::Log& log, AthleteId athlete) {

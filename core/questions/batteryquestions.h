@@ -5,6 +5,8 @@
 
 #include "core/answers/batterycomparison.h"
 #include "core/answers/sharedloads.h"
+#include "core/answers/squad.h"
+#include "core/model/daystretch.h"
 #include "core/questions/questions.h"
 
 #include <functional>
@@ -14,14 +16,23 @@
 
 namespace slopebook::questions {
 
-/// One side of a comparison: all sessions of a day, or of a training block.
-using BatterySide = std::variant<Date, BlockId>;
+/// One side of a comparison: a day, a training block, or a stretch of days; of the last two all
+/// sessions are made one.
+using BatterySide = std::variant<Date, BlockId, DayStretch>;
+/// What it is called, and its first and last day.
+struct SideDays {
+    std::string name{};
+    DayStretch days{};
+};
+/// Throws LogError: Conflict where the block is not in the log any more.
+SideDays daysOf(const log::Log& log, const BatterySide& side);
 
-/// A lift that both sides hold, from its last session on the one to its last on the other.
+/// A lift that both sides hold: of a block or a stretch all its sessions, of a day its last.
 struct BatteryLift {
     Stored<LiftId, Lift> lift{};
     Answer<answers::Comparison> comparison = NoAnswer{};
-    /// Where it has no line to judge by: the changes at loads that both sides lifted.
+    /// Where it has no line to judge by: the changes at loads that both sides lifted, from the last
+    /// session of the one to the last of the other.
     std::vector<answers::SharedLoadChange> shared{};
 };
 
@@ -35,7 +46,7 @@ struct BatteryAnswer {
     std::vector<Words> unread{};
 };
 
-/// Where both sides are the same, or one holds no session: the reason.
+/// Where both sides are the same, share a session, or one holds none: the reason.
 Answer<BatteryAnswer> batteryOf(const log::Log& log, AthleteId athlete, const BatterySide& from,
                                 const BatterySide& to, const AskSettings& settings = {});
 /// The same where what all athletes say of a lift is known already.
@@ -47,8 +58,12 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
 /// Throws LogError: Conflict where it is not in the log any more.
 Stored<BlockId, Block> blockOf(const log::Log& log, BlockId id);
 
-/// "2026-03-14" or the name of a block (letter case aside); BadInput lists the blocks.
+/// "2026-03-14", "2026-03-01..2026-03-14" or the name of a block (letter case aside; the latest of
+/// that name); BadInput lists the blocks.
 BatterySide batterySide(const log::Log& log, const std::string& text);
+
+/// The same for a squad's changes; of a day, so many days before and after may stand in for it.
+answers::Period periodOf(const log::Log& log, const std::string& text, int withinDays = 0);
 
 /// A session among those of a block: what a timeline shows.
 struct BlockSession {

@@ -72,26 +72,80 @@ std::string testLine(const answers::TestChange& test, double level) {
     for (const auto& change : test.conditions)
         remark += (remark.empty() ? "" : "; ") + english(answers::changeWords(change));
     row.text(remark);
+    for (const answers::SeenTest* seen : {&test.before, &test.after}) {
+        const auto end = [&](double stats::Interval::*which) {
+            return seen->interval ? std::optional((*seen->interval).*which) : std::nullopt;
+        };
+        row.number(seen->sessions)
+            .number(end(&stats::Interval::low))
+            .number(end(&stats::Interval::high));
+    }
     return row.line();
 }
 
-std::string liftLine(const std::string& what, const char* unit, double before, double after,
+/// Before and after.
+struct Both {
+    double before = 0, after = 0;
+};
+
+/// At a load, m/s: of two sessions their lines, of several what all of a side come to.
+Both speedsAt(const answers::Comparison& c, double load) {
+    if (c.ofSeveral()) {
+        const auto& sides = *c.uncertainty.sides;
+        const auto before = answers::figureAt(sides.earlier, load, c.uncertainty.day),
+                   after = answers::figureAt(sides.later, load, c.uncertainty.day);
+        if (before && after)
+            return {before->value, after->value};
+    }
+    return {c.from.line.at(load), c.to.line.at(load)};
+}
+
+/// Of the 1RM, kg, likewise; both must have an estimate.
+Both maximaOf(const answers::Comparison& c) {
+    if (c.ofSeveral() && c.from.mvt) {
+        const auto& sides = *c.uncertainty.sides;
+        const auto before =
+                       answers::figureOfMax(sides.earlier, c.from.mvt->value, c.uncertainty.day),
+                   after = answers::figureOfMax(sides.later, c.from.mvt->value, c.uncertainty.day);
+        if (before && after)
+            return {before->value, after->value};
+    }
+    return {c.from.oneRm->estimate, c.to.oneRm->estimate};
+}
+
+/// The last day of each side, and how many sessions stand for it.
+struct SideEnd {
+    Date last{};
+    int sessions = 1;
+};
+SideEnd endOf(const answers::Comparison& c, bool later) {
+    if (!c.ofSeveral())
+        return {(later ? c.to : c.from).session.date, 1};
+    const auto& sessions = (later ? c.blocks->second : c.blocks->first).sessions;
+    return {sessions.back().date, static_cast<int>(sessions.size())};
+}
+
+std::string liftLine(const std::string& what, const char* unit, const Both& values,
                      const answers::Comparison& comparison, const answers::ReadChange& read,
                      const std::string& remark) {
+    const auto [before, after] = values;
+    const SideEnd from = endOf(comparison, false), to = endOf(comparison, true);
     Row row;
     row.text(what)
         .text("")
         .text(unit)
         .number(before)
-        .text(isoDate(comparison.from.session.date))
+        .text(isoDate(from.last))
         .number(after)
-        .text(isoDate(comparison.to.session.date))
+        .text(isoDate(to.last))
         .number(after - before)
         .number(100 * (after - before) / before);
     addRead(row, read, comparison.settings.level);
     row.number(std::nullopt).number(std::nullopt).text("");
     addSmallest(row, read);
     row.text(remark);
+    for (const int sessions : {from.sessions, to.sessions})
+        row.number(sessions).number(std::nullopt).number(std::nullopt);
     return row.line();
 }
 
@@ -105,23 +159,25 @@ std::string liftLines(const BatteryLift& lift) {
         if (at.checkLoad)
             lines +=
                 liftLine(lift.lift.value.name + ", speed at " + answers::loadText(load) + " kg",
-                         "m/s", c.from.line.at(load), c.to.line.at(load), c, at.read,
+                         "m/s", speedsAt(c, load), c, at.read,
                          at.extrapolated ? "beyond the loads of both sessions" : "");
     }
     if (c.oneRm && c.from.oneRm && c.to.oneRm)
-        lines += liftLine(lift.lift.value.name + ", estimated 1RM", "kg", c.from.oneRm->estimate,
-                          c.to.oneRm->estimate, c, c.oneRm->read,
-                          "reach " + answers::fixed(c.from.oneRm->reach, 2) + " and " +
-                              answers::fixed(c.to.oneRm->reach, 2));
+        lines +=
+            liftLine(lift.lift.value.name + ", estimated 1RM", "kg", maximaOf(c), c, c.oneRm->read,
+                     "reach " + answers::fixed(c.from.oneRm->reach, 2) + " and " +
+                         answers::fixed(c.to.oneRm->reach, 2));
     return lines;
 }
 
 } // namespace
 
 std::string batteryCsv(const BatteryAnswer& answer) {
-    std::string text = "test,side,unit,before,before_date,after,after_date,change,change_percent,"
-                       "low,high,level,typical_error,typical_error_df,typical_error_source,"
-                       "smallest,smallest_source,reading,remark\n";
+    std::string text =
+        "test,side,unit,before,before_date,after,after_date,change,change_percent,"
+        "low,high,level,typical_error,typical_error_df,typical_error_source,"
+        "smallest,smallest_source,reading,remark,before_sessions,before_low,before_high,"
+        "after_sessions,after_low,after_high\n";
     for (const auto& test : answer.battery.tests)
         text += testLine(test, answer.battery.level);
     for (const BatteryLift& lift : answer.lifts)
@@ -131,7 +187,10 @@ std::string batteryCsv(const BatteryAnswer& answer) {
         row.text("left out, for it cannot be read").text("").text("");
         for (int blank = 0; blank < 14; ++blank)
             row.text("");
-        text += row.text(word(answers::Reading::NoFigure)).text(english(what)).line();
+        row.text(word(answers::Reading::NoFigure)).text(english(what));
+        for (int blank = 0; blank < 6; ++blank)
+            row.text("");
+        text += row.line();
     }
     return text;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A comparison of the battery as a CSV table: one row a test and side, then the lifts' check loads
-// and 1RM; every digit, units in the header. No Qt in here.
+// and 1RM; every digit, units in the header;
+// of a block the mean of its sessions, how many they are, and of tests its interval. No Qt in here.
 #pragma once
 
 #include "core/log/target.h"

@@ -47,18 +47,47 @@ Answer<DayOrBlock> dayOrBlock(const log::Log& log, std::span<const LiftSession> 
         return DayOrBlock(*found);
     }
     const auto side = batterySide(log, text); // BadInput lists the blocks
+    if (const auto* days = std::get_if<DayStretch>(&side))
+        return DayOrBlock(*days);
     return DayOrBlock(blockOf(log, std::get<BlockId>(side)));
 }
 
 answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSession> sessions) {
     if (const auto* session = std::get_if<LiftSession>(&side))
         return {dateKey(session->date, session->ordinal), {*session}};
+    const auto within = [&](const std::string& name, const auto& days) {
+        answers::BlockSessions found{.name = name};
+        for (const LiftSession& session : sessions)
+            if (days.holds(session.date))
+                found.sessions.push_back(session);
+        return found;
+    };
+    if (const auto* days = std::get_if<DayStretch>(&side))
+        return within(isoStretch(*days), *days);
     const Block& block = std::get<Stored<BlockId, Block>>(side).value;
-    answers::BlockSessions found{.name = block.name};
-    for (const LiftSession& session : sessions)
-        if (block.holds(session.date))
-            found.sessions.push_back(session);
-    return found;
+    return within(block.name, block);
+}
+
+answers::MeanOfTests meanOfTests(std::span<const Stored<BlockId, Block>> blocks,
+                                 std::span<const LiftSession> sessions, const LiftSession& from,
+                                 const LiftSession& to) {
+    constexpr long near = 14; // days: longer apart they are no longer one state
+    answers::MeanOfTests mean{.from = dateKey(from.date, from.ordinal)};
+    DayStretch days{to.date, to.date};
+    const auto block = blockOn(blocks, to.date);
+    mean.block = block && !block->holds(from.date);
+    if (mean.block)
+        days = {block->first, block->last};
+    else
+        for (const LiftSession& session : sessions)
+            if (!session.points.empty() && session.date > days.last && from.date < to.date &&
+                daysBetween(to.date, session.date) <= near)
+                days.last = session.date;
+    mean.tests = static_cast<int>(std::ranges::count_if(sessions, [&](const LiftSession& session) {
+        return !session.points.empty() && days.holds(session.date);
+    }));
+    mean.to = mean.block ? block->name : mean.tests > 1 ? isoStretch(days) : isoDate(to.date);
+    return mean;
 }
 
 answers::BlockSettings blockSettings(const log::Log& log, const LiftContext& context,
@@ -94,7 +123,15 @@ answers::BlockSettings blockSettings(const log::Log& log, const LiftContext& con
 Answer<answers::Comparison> comparisonOfSides(const log::Log& log, const LiftContext& context,
                                               const Background& about, const DayOrBlock& from,
                                               const DayOrBlock& to, const AskSettings& settings) {
-    const auto before = sessionsOf(from, about.sessions), after = sessionsOf(to, about.sessions);
+    return comparisonOfSides(log, context, about, sessionsOf(from, about.sessions),
+                             sessionsOf(to, about.sessions), settings);
+}
+
+Answer<answers::Comparison> comparisonOfSides(const log::Log& log, const LiftContext& context,
+                                              const Background& about,
+                                              const answers::BlockSessions& before,
+                                              const answers::BlockSessions& after,
+                                              const AskSettings& settings) {
     for (const auto* side : {&before, &after})
         if (side->sessions.empty())
             return NoAnswer{NoAnswer::Why::NoSuchSession,

@@ -8,6 +8,7 @@
 #include "core/model/phrases/questions.h"
 #include "core/questions/blockquestions.h"
 #include "core/questions/seasonlift.h"
+#include "core/questions/seasonquestions.h"
 #include "core/questions/stationday.h"
 
 #include <algorithm>
@@ -32,6 +33,17 @@ std::map<SessionId, answers::DeviceBias> biasesBeside(const LiftContext& context
     return biases;
 }
 
+/// A block, or of a stretch of days the block that has just these, else one that is in no log.
+Stored<BlockId, Block> blockMeant(const log::Log& log, const Baseline& baseline) {
+    if (const auto* id = std::get_if<BlockId>(&baseline))
+        return blockOf(log, *id);
+    const auto& days = std::get<DayStretch>(baseline);
+    for (const auto& block : log.blocks())
+        if (block.value.first == days.first && block.value.last == days.last)
+            return block;
+    return columnFor(log, days, 1);
+}
+
 class Follower {
 public:
     Follower(const log::Log& log, const LiftContext& context, const Background& about, Mass load,
@@ -45,8 +57,9 @@ public:
         return answers::FollowedSeason{.follow = std::move(*follow)};
     }
 
-    Answer<answers::FollowedSeason> fromBlock(BlockId id) const {
-        const auto block = sessionsOf(blockOf(m_log, id), m_about.sessions);
+    Answer<answers::FollowedSeason> fromBlock(const Stored<BlockId, Block>& held) const {
+        const BlockId id = held.id;
+        const auto block = sessionsOf(held, m_about.sessions);
         if (block.sessions.empty())
             return NoAnswer{
                 NoAnswer::Why::NoSuchSession,
@@ -73,8 +86,8 @@ public:
 
     /// Every block in which the athlete did the lift, read against the baseline: a column each, as
     /// in the whole season's matrix, and one for a baseline that is a session.
-    void addBlocks(answers::FollowedSeason& season,
-                   const std::vector<BatterySession>& batteries) const {
+    void addBlocks(answers::FollowedSeason& season, const std::vector<BatterySession>& batteries,
+                   const std::optional<Stored<BlockId, Block>>& baseline) const {
         answers::SeasonSource source{.athlete = m_about.athlete.id, .level = m_settings.level};
         auto blocks = m_log.blocks();
         std::ranges::stable_sort(blocks, {}, [](const auto& b) {
@@ -95,6 +108,8 @@ public:
             for (std::size_t j = 0; j < count; ++j)
                 if (source.blocks[j].id == season.block->id)
                     source.chosen = j;
+            if (source.chosen == count) // a stretch of days, which is no block of the log
+                source.blocks.push_back({.id = baseline->id, .block = baseline->value});
         } else {
             source.blocks.push_back({.block = {.name = day}});
         }
@@ -226,12 +241,14 @@ Answer<answers::FollowedSeason> seasonOf(const log::Log& log, const LiftContext&
     std::optional<SessionId> session;
     if (const auto* id = baseline ? std::get_if<SessionId>(&*baseline) : nullptr)
         session = *id;
-    const auto* block = baseline ? std::get_if<BlockId>(&*baseline) : nullptr;
+    std::optional<Stored<BlockId, Block>> block;
+    if (baseline && !std::holds_alternative<SessionId>(*baseline))
+        block = blockMeant(log, *baseline);
     auto season = block ? follower.fromBlock(*block) : follower.fromSession(session);
     if (!season)
         return season;
     const auto batteries = follower.batteries(*season);
-    follower.addBlocks(*season, batteries);
+    follower.addBlocks(*season, batteries, block);
     follower.addNotLifted(*season, batteries);
     return season;
 }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/answers/followedseason.h"
+#include "core/model/daystretch.h"
 #include "core/questions/liftcontext.h"
 
 #include <optional>
@@ -11,11 +12,12 @@
 
 namespace slopebook::questions {
 
-/// What a season is counted from: a session, or a training block as a whole.
-using Baseline = std::variant<SessionId, BlockId>;
+/// What a season is counted from: a session, or a training block or a stretch of days as a whole.
+using Baseline = std::variant<SessionId, BlockId, DayStretch>;
 
 /// baseline: that session or block; absent: the first session that has a line. A block with one
-/// session is that session to the last digit.
+/// session is that session to the last digit. A stretch of just the days of a block is that block;
+/// of any other the sessions count there and in no block.
 Answer<answers::FollowedSeason> seasonOf(const log::Log& log, const LiftContext& context,
                                          const Background& about, Mass load,
                                          const std::optional<Baseline>& baseline = {},

@@ -358,16 +358,15 @@ Answer<answers::Follow> followOf(const log::Log& log, const LiftContext& context
 
 Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
                                const answers::Period& to, const std::vector<Mass>& loads,
-                               const AskSettings& settings, const Progress& progress,
-                               OfABlock ofABlock) {
+                               const AskSettings& settings, const Progress& progress) {
     tell(progress, 0, 1000);
-    return squadOf(log, liftContext(log, lift), from, to, loads, settings, progress, ofABlock);
+    return squadOf(log, liftContext(log, lift), from, to, loads, settings, progress);
 }
 
 Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                const answers::Period& from, const answers::Period& to,
                                const std::vector<Mass>& loads, const AskSettings& settings,
-                               const Progress& progress, OfABlock ofABlock) {
+                               const Progress& progress) {
     const std::vector<answers::SquadMember> members = squadMembers(log, context.lift, progress);
     std::set<AthleteId> seen;
     const auto compared = [&seen](AthleteId athlete) {
@@ -399,9 +398,8 @@ Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
         ofMember = aboutOf(member);
         return blockSettings(log, context, ofMember, first, second, settings);
     };
-    return answers::squadChange(
-        context.lift.value, members, from, to, loads, settingsOf, settings.level,
-        ofABlock == OfABlock::AllSessions ? ofBlocks : answers::BlockSettingsOf());
+    return answers::squadChange(context.lift.value, members, from, to, loads, settingsOf,
+                                settings.level, ofBlocks);
 }
 
 } // namespace slopebook::questions

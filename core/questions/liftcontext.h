@@ -105,18 +105,15 @@ Answer<answers::Follow> followOf(const log::Log& log, const LiftContext& context
                                  std::optional<SessionId> baseline = {},
                                  const AskSettings& settings = {});
 
-/// All athletes that have sessions of the lift. loads: those asked of everybody; empty: each
-/// athlete's check loads. Cancelled where progress says to stop.
-/// What stands for a block in a squad's changes.
-enum class OfABlock { LastSession, AllSessions };
+/// All athletes that have sessions of the lift; of a block or a stretch of days all their sessions
+/// there are made one. loads: those asked of everybody; empty: each athlete's check loads.
+/// Cancelled where progress says to stop.
 Answer<answers::Squad> squadOf(const log::Log& log, LiftId lift, const answers::Period& from,
                                const answers::Period& to, const std::vector<Mass>& loads = {},
-                               const AskSettings& settings = {}, const Progress& progress = {},
-                               OfABlock ofABlock = OfABlock::LastSession);
+                               const AskSettings& settings = {}, const Progress& progress = {});
 Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                const answers::Period& from, const answers::Period& to,
                                const std::vector<Mass>& loads = {},
-                               const AskSettings& settings = {}, const Progress& progress = {},
-                               OfABlock ofABlock = OfABlock::LastSession);
+                               const AskSettings& settings = {}, const Progress& progress = {});
 
 } // namespace slopebook::questions

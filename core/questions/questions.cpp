@@ -8,6 +8,7 @@
 #include "core/log/history.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
+#include "core/questions/blockquestions.h"
 #include "core/questions/liftcontext.h"
 #include "core/questions/repeats.h"
 
@@ -162,7 +163,10 @@ Answer<answers::Comparison> comparisonOf(const log::Log& log, const LiftContext&
                                          const LiftSession& to, const AskSettings& settings) {
     auto with = comparisonSettings(context, about, from, to, settings);
     with.asManyReps = asManyReps(log, about.lift.value);
-    return answers::compare(about.lift.value, about.mvt, from, to, with);
+    auto made = answers::compare(about.lift.value, about.mvt, from, to, with);
+    if (made)
+        made->mean = meanOfTests(log.blocks(), about.sessions, from, to);
+    return made;
 }
 
 Answer<answers::Comparison> comparisonOf(const log::Log& log, AthleteId athlete, LiftId lift,

@@ -141,6 +141,46 @@ private:
 
 } // namespace
 
+Stored<BlockId, Block> columnFor(const log::Log& log, const BatterySide& side, int nth) {
+    if (const auto* block = std::get_if<BlockId>(&side))
+        return blockOf(log, *block);
+    const SideDays named = daysOf(log, side);
+    return {BlockId{-nth},
+            {.name = named.name, .first = named.days.first, .last = named.days.last}};
+}
+
+SeasonQuestion seasonQuestion(const log::Log& log, const std::vector<std::string>& columns,
+                              const std::string& against) {
+    SeasonQuestion question;
+    std::vector<Stored<BlockId, Block>> given;
+    bool blocksAlone = true;
+    // A column is taken once, however often and under whatever name it is given.
+    const auto take = [&](const std::string& text) {
+        const auto column =
+            columnFor(log, batterySide(log, text), static_cast<int>(given.size()) + 1);
+        blocksAlone = blocksAlone && raw(column.id) > 0;
+        for (const auto& there : given)
+            if (there.id == column.id ||
+                (raw(there.id) < 0 && raw(column.id) < 0 && there.value == column.value))
+                return there.id;
+        given.push_back(column);
+        return column.id;
+    };
+    if (columns.empty())
+        for (const auto& block : log.blocks())
+            given.push_back(block);
+    for (const std::string& text : columns)
+        take(text);
+    if (!against.empty())
+        question.chosen = take(against);
+    if (!blocksAlone)
+        question.given = std::move(given);
+    else if (!columns.empty())
+        for (const auto& column : given)
+            question.blocks.push_back(column.id);
+    return question;
+}
+
 Answer<SeasonAnswer> seasonMatrixOf(const log::Log& log, const ContextOf& contextOf,
                                     AthleteId athlete, const SeasonQuestion& question,
                                     const AskSettings& settings) {

@@ -22,6 +22,14 @@ struct SeasonQuestion {
     std::optional<BlockId> chosen = {};
 };
 
+/// A side of a comparison as a column: a block as it is; a day or a stretch of days as a block of
+/// that name, its id -nth, which stands in no log.
+Stored<BlockId, Block> columnFor(const log::Log& log, const BatterySide& side, int nth);
+/// Columns and the one that they are read against, as they are typed (batterySide); no columns: all
+/// blocks, and that one. Throws BadInput.
+SeasonQuestion seasonQuestion(const log::Log& log, const std::vector<std::string>& columns,
+                              const std::string& against);
+
 struct SeasonAnswer {
     Stored<AthleteId, Athlete> athlete{};
     answers::SeasonMatrix matrix{};

@@ -2,6 +2,8 @@
 // ISO 8601 calendar dates. Day counts: ISO 8601's Gregorian rules (leap years: 2024, 2000; not
 // 1900).
 #include "core/model/date.h"
+#include "core/model/daystretch.h"
+#include "core/model/errors.h"
 
 #include <QTest>
 
@@ -32,6 +34,21 @@ private Q_SLOTS:
     void refuses() {
         QFETCH(QString, text);
         QVERIFY(!parseIsoDate(text.toStdString()).has_value());
+    }
+    void stretchesOfDays() {
+        const auto days = parseStretch("2026-02-27..2026-03-02");
+        QVERIFY(days.has_value());
+        QCOMPARE(isoStretch(*days), std::string("2026-02-27..2026-03-02"));
+        QVERIFY(days->holds(*parseIsoDate("2026-02-27")) &&
+                days->holds(*parseIsoDate("2026-03-02")));
+        QVERIFY(!days->holds(*parseIsoDate("2026-02-26")) &&
+                !days->holds(*parseIsoDate("2026-03-03")));
+        QVERIFY(parseStretch("2026-03-14..2026-03-14").has_value());
+        for (const char* none : {"", "..", "2026-03-14", "2026-03-14..", "..2026-03-14", "Spring",
+                                 "2026-03-14...2026-03-20", "2026-03-14..2026-02-30",
+                                 "2026-03-14..Spring", "2026-03-14#2..2026-03-20"})
+            QVERIFY2(!parseStretch(none).has_value(), none);
+        QVERIFY_THROWS_EXCEPTION(BadInput, parseStretch("2026-03-02..2026-02-27"));
     }
     void countsDays() {
         QCOMPARE(daysBetween(*parseIsoDate("2024-02-28"), *parseIsoDate("2024-03-01")), 2L);

@@ -3,7 +3,9 @@
 // (commands.md), days and blocks alike, and what is refused.
 #include "tests/system/program.h"
 
+#include <QFile>
 #include <QJsonArray>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include <cmath>
@@ -106,6 +108,189 @@ private Q_SLOTS:
         QVERIFY(ran.json()[QLatin1String("expected_by_chance")].toDouble() > 0);
     }
 
+    /// The days of a block, given as days, are that block to every command: the same figures.
+    void aStretchOfDaysIsABlock_data() {
+        QTest::addColumn<QStringList>("block");
+        QTest::addColumn<QStringList>("days");
+        const QStringList cora{QStringLiteral("--athlete"), QStringLiteral("Cora")};
+        const QStringList lift{QStringLiteral("--lift"), QStringLiteral("Bench pull")};
+        const auto words = [](const char* text) {
+            return QString::fromLatin1(text).split(QLatin1Char('|'));
+        };
+        const QStringList blocks = words("--from|Autumn|--to|Spring"),
+                          days = words("--from|2025-09-15..2025-12-07|--to|2026-02-23..2026-05-17"),
+                          mixed = words("--from|Autumn|--to|2026-02-23..2026-05-17");
+        const QStringList due = words("--due|2026-05-11");
+        const auto both = [](const char* name, const QStringList& one, const QStringList& other) {
+            QTest::newRow(name) << one << other;
+        };
+        both("compare", words("compare") + cora + lift + blocks,
+             words("compare") + cora + lift + days);
+        both("compare, one of each", words("compare") + cora + lift + blocks,
+             words("compare") + cora + lift + mixed);
+        both("squad", words("squad") + lift + due + blocks, words("squad") + lift + due + days);
+        both("battery", words("battery") + cora + blocks, words("battery") + cora + days);
+        both("battery, one of each", words("battery") + cora + blocks,
+             words("battery") + cora + mixed);
+        both("follow", words("follow") + cora + lift + words("--load|60|--baseline|Autumn"),
+             words("follow") + cora + lift + words("--load|60|--baseline|2025-09-15..2025-12-07"));
+        both("season", words("season") + cora + words("--block|Autumn|--block|Spring"),
+             words("season") + cora +
+                 words("--block|2025-09-15..2025-12-07|--block|2026-02-23..2026-05-17"));
+        both("season, against", words("season") + cora + words("--block|Spring|--against|Autumn"),
+             words("season") + cora + words("--block|Spring|--against|2025-09-15..2025-12-07"));
+    }
+    void aStretchOfDaysIsABlock() {
+        QFETCH(QStringList, block);
+        QFETCH(QStringList, days);
+        const auto run = [](QStringList arguments) {
+            arguments.insert(1, QStringLiteral(SLOPEBOOK_SAMPLE_LOG));
+            return runProgram(arguments << QStringLiteral("--json"));
+        };
+        const Ran one = run(block), other = run(days);
+        QVERIFY2(one.exit == 0 && other.exit == 0, one.err + other.err);
+        QByteArray named = other.out; // the names apart, and what is written of a block beside them
+        named.replace("2025-09-15..2025-12-07", "Autumn")
+            .replace("2026-02-23..2026-05-17", "Spring");
+        // A column that is no block of the log has no note of its own.
+        const auto cut = [](const QByteArray& text) {
+            QList<QByteArray> lines;
+            for (const QByteArray& line : text.split('\n'))
+                if (!line.contains("All plates, two squad") && !line.contains("Heavy plates back"))
+                    lines << line;
+            return lines.join('\n');
+        };
+        QCOMPARE(cut(named), cut(one.out));
+    }
+
+    void aStretchThatIsNoneIsRefused() {
+        const auto squad = [](const char* from) {
+            return runProgram(
+                sample("squad", {"--lift", "Bench pull", "--from", from, "--to", "Spring"}));
+        };
+        const Ran turned = squad("2025-12-07..2025-09-15");
+        QCOMPARE(turned.exit, 2);
+        QVERIFY2(turned.err.contains("2025-09-15..2025-12-07"), turned.err); // how it is meant
+        const Ran half = squad("2025-12-07..");
+        QCOMPARE(half.exit, 2);
+        QVERIFY2(half.err.contains("days such as") && half.err.contains("Winter flood"), half.err);
+        // A session cannot stand on both sides.
+        const Ran both = runProgram(
+            sample("battery", {"--athlete", "Cora", "--from", "Spring", "--to", "2026-05-04"}));
+        QCOMPARE(both.exit, 1);
+        QVERIFY2(both.out.contains("both sides"), both.out);
+    }
+
+    /// Of a block the mean of its sessions, with its interval.
+    void batteryTellsTheMean() {
+        const Ran ran = runProgram(sample(
+            "battery", {"--athlete", "Cora", "--from", "Autumn", "--to", "Spring", "--json"}));
+        QVERIFY2(ran.exit == 0, ran.err);
+        int means = 0;
+        for (const auto& each : ran.json()[QLatin1String("tests")].toArray()) {
+            const QJsonObject from = each.toObject()[QLatin1String("from")].toObject();
+            hasKeys(from, {"date", "first_date", "sessions", "low", "high"});
+            if (from[QLatin1String("sessions")].toInt() < 2)
+                continue;
+            ++means;
+            QVERIFY(from[QLatin1String("first_date")].toString() <
+                    from[QLatin1String("date")].toString());
+            if (from[QLatin1String("low")].isDouble())
+                QVERIFY(from[QLatin1String("low")].toDouble() <
+                            from[QLatin1String("value")].toDouble() &&
+                        from[QLatin1String("value")].toDouble() <
+                            from[QLatin1String("high")].toDouble());
+        }
+        QVERIFY(means > 0);
+    }
+
+    /// The CSV says of blocks what compare says of them: change is after less before.
+    void batteryCsvOfBlocks() {
+        const Ran ran = runProgram(sample(
+            "battery", {"--athlete", "Cora", "--from", "Autumn", "--to", "Spring", "--csv", "-"}));
+        QVERIFY2(ran.exit == 0, ran.err);
+        const Ran compare =
+            runProgram(sample("compare", {"--athlete", "Cora", "--lift", "Bench pull", "--from",
+                                          "Autumn", "--to", "Spring", "--json"}));
+        const auto lines = ran.out.trimmed().split('\n');
+        const auto columns = lines[0].split(',');
+        QVERIFY(columns.endsWith("after_high"));
+        int lifts = 0, means = 0;
+        for (const QByteArray& line : lines.mid(1)) {
+            // of a quoted cell the commas stand in its place
+            QList<QByteArray> cells{QByteArray()};
+            bool quoted = false;
+            for (const char c : line)
+                if (c == '"')
+                    quoted = !quoted;
+                else if (c == ',' && !quoted)
+                    cells << QByteArray();
+                else
+                    cells.back() += c;
+            QCOMPARE(cells.size(), columns.size());
+            const auto cell = [&](const char* name) { return cells[columns.indexOf(name)]; };
+            means += cell("before_sessions").toInt() > 1 ? 1 : 0;
+            for (const auto& each : compare.json()[QLatin1String("at")].toArray()) {
+                const QJsonObject at = each.toObject();
+                if (cell("test") != "Bench pull, speed at " +
+                                        QByteArray::number(at[QLatin1String("load")].toDouble()) +
+                                        " kg")
+                    continue;
+                ++lifts;
+                const double change = at[QLatin1String("change")].toDouble();
+                QVERIFY(std::abs(cell("change").toDouble() - change) < 1e-9);
+                QVERIFY(std::abs(cell("after").toDouble() - cell("before").toDouble() - change) <
+                        1e-9);
+            }
+        }
+        QVERIFY(lifts > 0 && means > 0);
+    }
+
+    void squadTellsWhoIsDue() {
+        const auto due = [](const char* day, std::initializer_list<const char*> more = {}) {
+            QStringList all = sample("squad", {"--lift", "Bench pull", "--from", "Winter flood",
+                                               "--to", "Spring", "--json", "--due", day});
+            for (const char* word : more)
+                all << QString::fromLatin1(word);
+            const Ran ran = runProgram(all);
+            return ran.json()[QLatin1String("due")].toObject();
+        };
+        const QJsonObject now = due("2026-05-11");
+        QCOMPARE(now[QLatin1String("block")].toString(), QStringLiteral("Spring"));
+        hasKeys(now, {"on", "weeks", "block", "tests", "away"});
+        // Two months on everybody who pulled is due for the pull.
+        const QJsonArray later = due("2026-07-20")[QLatin1String("tests")].toArray();
+        QVERIFY(!later.isEmpty());
+        int days = 1 << 30;
+        for (const auto& each : later) {
+            const QJsonObject row = each.toObject();
+            hasKeys(row, {"athlete", "kind", "name", "last", "days", "reason"});
+            QCOMPARE(row[QLatin1String("name")].toString(), QStringLiteral("Bench pull"));
+            QVERIFY(row[QLatin1String("days")].toInt() <= days); // the longest ago first
+            days = row[QLatin1String("days")].toInt();
+        }
+        QVERIFY(due("2026-07-20", {"--weeks", "100"})[QLatin1String("tests")].toArray().size() <
+                later.size());
+        QVERIFY(!due("2027-07-20")[QLatin1String("away")].toArray().isEmpty());
+        QCOMPARE(runProgram(sample("squad", {"--lift", "Bench pull", "--from", "Winter flood",
+                                             "--to", "Spring", "--due", "yesterday"}))
+                     .exit,
+                 2);
+    }
+
+    void squadPrintsItsPage() {
+        QTemporaryDir folder;
+        const QString file = folder.filePath(QStringLiteral("squad.pdf"));
+        const auto run = [&] {
+            return runProgram(sample("squad", {"--lift", "Bench pull", "--from", "Winter flood",
+                                               "--to", "Spring", "--pdf"})
+                              << file);
+        };
+        QCOMPARE(run().exit, 0);
+        QVERIFY(QFile(file).size() > 5000);
+        QCOMPARE(run().exit, 2); // it is there
+    }
+
     QJsonObject followed(std::initializer_list<const char*> rest) {
         QStringList asked = sample("follow", {"--lift", "Bench pull", "--json"});
         for (const char* word : rest)
@@ -180,6 +365,34 @@ private Q_SLOTS:
             }
         }
         QCOMPARE(cellsSeen, 3);
+    }
+
+    /// Days that are no block's are a baseline too: what compare says of them and a day.
+    void followTakesAStretchOfDays() {
+        const char* days = "2025-09-20..2025-11-30";
+        const QJsonObject json =
+            followed({"--athlete", "Cora", "--load", "40", "--baseline", days});
+        QCOMPARE(json[QLatin1String("baseline")].toString(), QString::fromLatin1(days));
+        const QJsonObject last = json[QLatin1String("sessions")].toArray().last().toObject();
+        const QByteArray day = last[QLatin1String("date")].toString().toUtf8();
+        const Ran ran =
+            runProgram(sample("compare", {"--athlete", "Cora", "--lift", "Bench pull", "--from",
+                                          days, "--to", day.constData(), "--json"}));
+        QVERIFY2(ran.exit == 0, ran.err);
+        bool found = false;
+        for (const auto& at : ran.json()[QLatin1String("at")].toArray())
+            if (at.toObject()[QLatin1String("load")].toDouble() == 40) {
+                found = true;
+                for (const char* key : {"change", "reading_low", "reading_high", "reading"})
+                    QCOMPARE(last[QLatin1String("change")].toObject()[QLatin1String(key)],
+                             at.toObject()[QLatin1String(key)]);
+            }
+        QVERIFY(found);
+        // The log's own blocks are still there, and none of them is the baseline.
+        const QJsonArray blocks = json[QLatin1String("blocks")].toArray();
+        QCOMPARE(blocks.size(), 3);
+        for (const auto& each : blocks)
+            QVERIFY(!each.toObject()[QLatin1String("baseline")].toBool());
     }
 
     /// reps.csv has them: 100 kg on Dov's last day, and no 90 kg for Finn in the flood.

@@ -15,8 +15,8 @@ from gi.repository import Atspi  # noqa: E402
 
 PAGES = ["1 Session", "T Stations", "R Overview", "2 Lines", "3 History", "4 Comparison", "5 Season", "M Whole season",
          "6 Battery", "7 Plan",
-         "8 Changes", "9 Blocks", "0 Noise and devices"]  # as the menu Go has them
-PARTS = {"Floor": 2, "Athlete": 8, "Squad": 3}  # and how many pages each has
+         "8 Changes", "9 Blocks", "U What is due", "0 Noise and devices"]  # as the menu Go has them
+PARTS = {"Floor": 2, "Athlete": 8, "Squad": 4}  # and how many pages each has
 MAY_BE_SILENT = {"Messages", "Answer to the typed line"}  # nothing to say is nothing to hear
 WAIT = 60  # s; watched by the sanitizers a start takes some
 

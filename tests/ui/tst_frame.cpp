@@ -23,6 +23,8 @@
 #include <QTest>
 #include <QToolButton>
 
+#include <algorithm>
+#include <array>
 #include <set>
 
 using namespace slopebook;
@@ -109,7 +111,8 @@ private Q_SLOTS:
             part = entry.part;
             QVERIFY(keys.insert(entry.key).second);
             const bool letter =
-                entry.key == Qt::Key_T || entry.key == Qt::Key_R || entry.key == Qt::Key_M;
+                std::ranges::count(std::array{Qt::Key_T, Qt::Key_R, Qt::Key_M, Qt::Key_U},
+                                   entry.key) > 0;
             QVERIFY((entry.key >= Qt::Key_0 && entry.key <= Qt::Key_9) || letter);
             QVERIFY(words.insert(QLatin1String(entry.word)).second);
             QVERIFY(!entry.title().isEmpty());
@@ -135,10 +138,12 @@ private Q_SLOTS:
         click(u"Season"_s);
         QVERIFY(work().page() == Page::Season);
         key(Qt::Key_8, Qt::ControlModifier);
-        QCOMPARE(shownIn(list()), (QStringList{u"Changes"_s, u"Blocks"_s, u"Noise and devices"_s}));
+        QCOMPARE(shownIn(list()), (QStringList{u"Changes"_s, u"Blocks"_s, u"What is due"_s,
+                                               u"Noise and devices"_s}));
         key(Qt::Key_9, Qt::ControlModifier); // of one athlete as well, who can be seen and changed
-        QCOMPARE(shownIn(list()), (QStringList{u"Changes"_s, u"Blocks"_s, u"Noise and devices"_s,
-                                               u"Lane 3"_s, u"Stroke seat"_s}));
+        QCOMPARE(shownIn(list()),
+                 (QStringList{u"Changes"_s, u"Blocks"_s, u"What is due"_s, u"Noise and devices"_s,
+                              u"Lane 3"_s, u"Stroke seat"_s}));
         click(u"Lane 3"_s);
         QCOMPARE(work().athleteName(), u"Lane 3"_s);
         QVERIFY(work().page() == Page::Blocks);

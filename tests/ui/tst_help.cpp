@@ -428,6 +428,23 @@ const std::vector<Row>& rows() {
          "the chart.",
          {},
          "ui/tst_seasonchart.cpp:daysNotLiftedHaveTheirMark"},
+        {"A squad between two blocks: each athlete's change, as it is and drawn to all, their "
+         "mean, "
+         "and how many better or worse chance would give.",
+         {},
+         "ui/tst_trustpages.cpp:theSquadTellsItsMean"},
+        {"Half of what a day does is shared by all who were tested that day, and no number of "
+         "athletes lessens it.",
+         {},
+         "answers/tst_squadmean.cpp:theSharedDayIsNotLessenedByNumbers"},
+        {"Of a block or a stretch of days all sessions are made one; a test of the battery is then "
+         "the mean of its sessions.",
+         {},
+         "answers/tst_batterymeans.cpp:meansAndTheirIntervals"},
+        {"Ctrl+U shows what is due: what somebody was not tested in since the running block began, "
+         "for over so many weeks, or more than a week before most of the others.",
+         {},
+         "answers/tst_squaddue.cpp:byTheBlockTheOthersAndTheWeeks"},
         {"Two devices on the same lifts: bias and limits of agreement [6].",
          {},
          "answers/tst_agreement.cpp:blandAndAltman"},

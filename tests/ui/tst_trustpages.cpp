@@ -2,6 +2,7 @@
 // Season, squad and noise in the window: the same figures as core's answers, the baseline chosen by
 // a click, the squad on paper, and what is said where there is nothing to show.
 #include "core/answers/followsummary.h"
+#include "core/answers/squadmean.h"
 #include "core/model/errors.h"
 #include "core/questions/followquestions.h"
 #include "tests/log/builders.h"
@@ -132,6 +133,8 @@ private Q_SLOTS:
     void theSeasonsLatestIsInSight();
     void theSeasonWithoutSessions();
     void theSquadIsCoresOwn();
+    void theSquadTellsItsMean();
+    void theSquadOfDays();
     void theSquadOnPaper();
     void aSquadOfFortyIsStoppedWithNothingHalfDone();
     void theSeasonOnPaper_data();
@@ -266,8 +269,8 @@ void TestTrustPages::theSquadIsCoresOwn() {
     QCOMPARE(squad.to.name, std::string("Flood"));
     QCOMPARE(squad.parts.size(), std::size_t(2));
     QCOMPARE(column(page.table(), 0).left(13), u"Lane 2|Lane 3"_s);
-    QCOMPARE(cell(page.table(), 0, 6).left(6), u"better"_s);
-    QCOMPARE(cell(page.table(), 1, 6).left(5), u"worse"_s);
+    QCOMPARE(cell(page.table(), 0, 7).left(6), u"better"_s);
+    QCOMPARE(cell(page.table(), 1, 7).left(5), u"worse"_s);
     QCOMPARE(page.chart().data().rows.size(), std::size_t(8)); // one was never tested
     QCOMPARE(page.chart().data().rows[0].change,
              std::optional(squad.parts[0].rows[0].read->change));
@@ -277,11 +280,96 @@ void TestTrustPages::theSquadIsCoresOwn() {
     page.to().chooseDate(day(2026, 5, 1), 3);
     QTRY_VERIFY(!page.working());
     QCOMPARE(page.squad()->parts[0].figures(), 0);
-    QVERIFY(cell(page.table(), 0, 6)
+    QVERIFY(cell(page.table(), 0, 7)
                 .contains(u"no session of this lift in 2026-05-01"_s, Qt::CaseInsensitive));
     page.to().chooseDate(day(2026, 1, 22), 3);
     QTRY_VERIFY(!page.working());
     QCOMPARE(page.squad()->parts[0].figures(), 8);
+}
+
+/// The page, its chart, its figures and the command's answer are of one making: all sessions of a
+/// block, the mean, each drawn to all.
+void TestTrustPages::theSquadTellsItsMean() {
+    Boathouse log;
+    SquadPage page(log.book);
+    page.setAthleteAndLift({}, log.lift);
+    QTRY_VERIFY(!page.working());
+    const auto blocks = log.book.log().blocks();
+    const auto asked = squadOf(log.book.log(), log.lift, answers::inBlock(blocks[0].value),
+                               answers::inBlock(blocks[1].value));
+    QVERIFY(asked);
+    for (int at = 0; at < 2; ++at) {
+        page.showPart(at);
+        const auto& part = asked->parts[static_cast<std::size_t>(at)];
+        const bool mass = at == 1;
+        const int decimals = mass ? 1 : 3;
+        const auto mean = answers::squadMean(part, asked->level);
+        QVERIFY(mean && mean->athletes == 8);
+        const auto* sentence = page.findChild<QLabel*>(u"sentence"_s);
+        QCOMPARE(sentence->text(), said(answers::squadMeanWords(part, *mean), LoadUnit::Kilograms));
+        QVERIFY(!sentence->isHidden());
+        // One row an athlete and one of all; both marks in the chart, its figures, and the table.
+        const auto& chart = page.chart().data();
+        QCOMPARE(page.table().rowCount(), 9);
+        QCOMPARE(chart.rows.size(), std::size_t(8));
+        QVERIFY(chart.all && chart.all->change == std::optional(mean->mean));
+        QCOMPARE(cell(page.table(), 8, 0), u"All (8)"_s);
+        QCOMPARE(cell(page.table(), 8, 3), signedNumber(mean->mean, decimals));
+        const auto figures = page.chart().figures();
+        QCOMPARE(figures.rows.size(), std::size_t(9));
+        for (std::size_t i = 0; i < chart.rows.size(); ++i) {
+            const auto drawn = answers::drawnOf(mean, part.rows[i].athlete);
+            QVERIFY(drawn && chart.rows[i].drawn == std::optional(drawn->drawn));
+            QCOMPARE(chart.rows[i].change, std::optional(part.rows[i].read->change));
+            QCOMPARE(cell(page.table(), static_cast<int>(i), 5),
+                     signedNumber(drawn->drawn, decimals));
+            QVERIFY(!figures.rows[i][3].isEmpty());
+        }
+    }
+    // Of a block all sessions: the first was tested three times in Autumn and twice in the flood.
+    for (const answers::SquadRow& row : page.squad()->parts[0].rows)
+        if (row.athlete == log.athletes[0]) {
+            QCOMPARE(row.fromSessions, 3);
+            QCOMPARE(row.toSessions, 2);
+        }
+    QVERIFY(column(page.table(), 1).contains(u"3 sessions"_s));
+    bool chance = false;
+    for (const auto* label : page.findChildren<QLabel*>())
+        chance = chance || label->text().contains(said(answers::squadChanceWords(*asked)));
+    QVERIFY(chance);
+    // The row of all is nobody's: nothing is opened from it.
+    auto* view = page.findChild<QTableView*>(u"squad"_s);
+    view->selectRow(8);
+    for (const auto* button : page.findChildren<QPushButton*>())
+        if (button->text().contains(u"session"_s))
+            QVERIFY(!button->isEnabled());
+}
+
+/// The days of a block, chosen as days, are that block.
+void TestTrustPages::theSquadOfDays() {
+    Boathouse log;
+    SquadPage page(log.book);
+    page.setAthleteAndLift({}, log.lift);
+    QTRY_VERIFY(!page.working());
+    const auto block = *page.squad();
+    page.from().chooseDays({day(2025, 9, 1), day(2025, 11, 30)});
+    page.to().chooseDays({day(2026, 2, 28), day(2025, 12, 1)}); // in either order
+    QTRY_VERIFY(!page.working());
+    QVERIFY(page.squad());
+    QCOMPARE(page.squad()->from.name, std::string("2025-09-01..2025-11-30"));
+    QCOMPARE(page.squad()->to.name, std::string("2025-12-01..2026-02-28"));
+    for (std::size_t part = 0; part < block.parts.size(); ++part)
+        for (std::size_t row = 0; row < block.parts[part].rows.size(); ++row) {
+            const auto &one = block.parts[part].rows[row],
+                       &other = page.squad()->parts[part].rows[row];
+            QCOMPARE(one.athlete, other.athlete);
+            QVERIFY(one.read->change == other.read->change &&
+                    one.read->interval.low == other.read->interval.low &&
+                    one.toSessions == other.toSessions);
+        }
+    page.refresh(Logbook::What::Everything, {}); // the choice stays
+    QTRY_VERIFY(!page.working());
+    QCOMPARE(page.squad()->to.name, std::string("2025-12-01..2026-02-28"));
 }
 
 void TestTrustPages::theSquadOnPaper() {
@@ -300,7 +388,9 @@ void TestTrustPages::theSquadOnPaper() {
     QVERIFY(reader.waitForFinished());
     const QString paper = QString::fromUtf8(reader.readAllStandardOutput());
     for (const auto& part : {u"Squad: Bench pull"_s, u"Lane 2"_s, u"better"_s, u"Estimated 1RM"_s,
-                             u"60 kg"_s, u"stands"_s, u"page 1 of"_s})
+                             u"60 kg"_s, u"stands"_s, u"page 1 of"_s, u"All (8)"_s,
+                             u"Drawn to all"_s, u"Mean change of 8 athletes"_s, u"3 sessions"_s,
+                             u"mean of all"_s, u"the same drawn to all"_s})
         QVERIFY2(paper.contains(part), qPrintable(part + u" is not on the page"_s));
 }
 

@@ -105,7 +105,7 @@ void Flow::text(const QString& text, const QFont& font, double before, bool keep
         m_blocks.push_back(
             {.height = height,
              .before = i == 0 ? before : 0,
-             .keepWithNext = keep && i + 1 == lines.size(),
+             .keepWithNext = keep && (i + 1 == lines.size() || lines.size() <= keptLines),
              .paint = [font, w, line = lines[i], height](QPainter& p, const QPointF& at) {
                  paintLine(p, font, Qt::black, QRectF(at, QSizeF(w, height)), Qt::AlignLeft, line);
              }});

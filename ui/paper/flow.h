@@ -48,7 +48,7 @@ public:
 
     void add(Block block);
     void space(double height);
-    /// keep: the last line stays with what follows.
+    /// keep: the last line stays with what follows, and of a short text all of it.
     void text(const QString& text, const QFont& font, double before = 0, bool keep = false);
     void heading(const QString& text);
     /// Rules above and below; the head comes again on the next page.

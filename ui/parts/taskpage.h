@@ -20,7 +20,7 @@ public:
     using QWidget::QWidget;
 
     /// Where a page may send the coach.
-    enum class Place { WholeSeason, Session, Stations };
+    enum class Place { Overview, WholeSeason, Session, Stations };
     Q_ENUM(Place)
 
     /// Shows that athlete and lift, read afresh. Called whenever the chooser changes; either may be
@@ -38,6 +38,8 @@ Q_SIGNALS:
     void sessionWanted(slopebook::SessionId session);
     /// Asks the shell to show a comparison of two sessions.
     void comparisonWanted(slopebook::SessionId from, slopebook::SessionId to);
+    /// Asks the shell to choose that athlete, before it shows what is asked for next.
+    void athleteWanted(slopebook::AthleteId athlete);
     /// Asks the shell to choose that lift, before it shows what is asked for next.
     void liftWanted(slopebook::LiftId lift);
     /// Asks the shell to show that load of the athlete's lift through the season.

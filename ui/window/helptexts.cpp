@@ -185,6 +185,15 @@ QString methodHelp() {
                     "needs four days that cover the load. Days on which the load, or a lighter "
                     "one, was not lifted or not possible are marked under the chart."),
                 Help::tr(
+                    "A <b>squad</b> between two blocks: each athlete's change, as it is and drawn "
+                    "to all, their mean, and how many better or worse chance would give. Half of "
+                    "what a day does is shared by all who were tested that day, and no number of "
+                    "athletes lessens it. Of a block or a stretch of days all sessions are made "
+                    "one; a test of the battery is then the mean of its sessions."),
+                Help::tr("Ctrl+U shows <b>what is due</b>: what somebody was not tested in since "
+                         "the running block began, for over so many weeks, or more than a week "
+                         "before most of the others."),
+                Help::tr(
                     "Two devices on the same lifts: bias and limits of agreement [6]. Sets of "
                     "one athlete resemble each other: from three athletes on the intervals count "
                     "athletes, else sessions. Sessions of "

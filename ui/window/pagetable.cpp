@@ -14,6 +14,7 @@
 #include "ui/squad/blocks/blockspage.h"
 #include "ui/squad/changes/squadpage.h"
 #include "ui/squad/devices/noisepage.h"
+#include "ui/squad/due/duepage.h"
 #include "ui/window/workspace.h"
 
 #include <QKeySequence>
@@ -72,6 +73,8 @@ const std::array<PageEntry, pageCount>& pages() {
          [] { return Workspace::tr("Changes"); }, make<SquadPage>},
         {Blocks, Part::Squad, Qt::Key_9, "blocks", true, false,
          [] { return Workspace::tr("Blocks"); }, make<BlocksPage>},
+        {Due, Part::Squad, Qt::Key_U, "due", false, false,
+         [] { return Workspace::tr("What is due"); }, make<DuePage>},
         {Noise, Part::Squad, Qt::Key_0, "noise", true, true,
          [] { return Workspace::tr("Noise and devices"); }, make<NoisePage>},
     }};

@@ -25,6 +25,7 @@ enum class Page {
     Plan,
     Changes,
     Blocks,
+    Due,
     Noise
 };
 
@@ -49,7 +50,7 @@ struct PageEntry {
     MadePage (*make)(Logbook& logbook, const Clock& clock);
 };
 
-inline constexpr std::size_t pageCount = 13;
+inline constexpr std::size_t pageCount = 14;
 const std::array<PageEntry, pageCount>& pages();
 const PageEntry& entryOf(Page page);
 /// "Ctrl+1", as the desktop writes it.

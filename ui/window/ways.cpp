@@ -8,6 +8,8 @@ namespace slopebook::ui {
 
 void Workspace::connectWays(TaskPage* page) {
     connect(page, &TaskPage::liftWanted, this, [this](LiftId lift) { choose({}, lift); });
+    connect(page, &TaskPage::athleteWanted, this,
+            [this](AthleteId athlete) { choose(athlete, {}); });
     connect(page, &TaskPage::seasonWanted, this, [this](LiftId lift, Mass load) {
         choose({}, lift);
         showPage(Page::Season);
@@ -23,6 +25,9 @@ void Workspace::connectWays(TaskPage* page) {
 
 void Workspace::openPlace(TaskPage::Place place) {
     switch (place) {
+    case TaskPage::Place::Overview:
+        showPage(Page::Overview);
+        break;
     case TaskPage::Place::WholeSeason:
         showPage(Page::WholeSeason);
         break;

@@ -6,6 +6,8 @@
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
+#include <QCoreApplication>
+
 namespace slopebook::ui::page {
 
 namespace {
@@ -17,10 +19,23 @@ QString noReadingText(const answers::TestChange& test) {
 
 const QString dash = QStringLiteral("\u2013");
 
+struct BatteryWords {
+    Q_DECLARE_TR_FUNCTIONS(BatteryWords)
+};
+
+/// "231.0"; of several sessions "231.0 (mean of 3: 225.1 to 236.9)".
 QString seenText(const answers::SeenTest& seen, const TestKind& kind) {
-    if (seen.value)
-        return number(seen.value->value, kind.decimals);
-    return said(seen.value.why().reason);
+    if (!seen.value)
+        return said(seen.value.why().reason);
+    const QString value = number(seen.value->value, kind.decimals);
+    if (seen.sessions < 2)
+        return value;
+    if (!seen.interval)
+        return BatteryWords::tr("%1 (mean of %2)").arg(value).arg(seen.sessions);
+    return BatteryWords::tr("%1 (mean of %2: %3)")
+        .arg(value)
+        .arg(seen.sessions)
+        .arg(rangeText(*seen.interval, kind.decimals));
 }
 
 QString asymmetryText(const Answer<answers::Asymmetry>& asymmetry) {

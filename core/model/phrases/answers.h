@@ -32,6 +32,21 @@ inline constexpr std::string_view reasons[]{
     translate("Phrases", "before: %1"),
     translate("Phrases", "after: %1"),
     translate("Phrases", "no typical error is known: repeat the test, or give the test one"),
+    translate("Phrases", "how far these blocks' own days lie apart"),
+    translate("Phrases", "never; %1 of %2 others were lately"),
+    translate("Phrases", "not in %1 yet"),
+    translate("Phrases", "%1 of %2 others since"),
+    translate("Phrases", "over %1 weeks ago"),
+    translate("Phrases", "Nobody is due for anything."),
+    translate("Phrases", "1 test"),
+    translate("Phrases", "%1 tests"),
+    translate("Phrases", "1 athlete is due for %1."),
+    translate("Phrases", "%1 athletes are due for %2."),
+    translate("Phrases", "Not seen for half a year, and not listed: %1."),
+    translate("Phrases",
+              "Due is what an athlete was not tested in since the running block began, not for "
+              "over %1 weeks, or more than a week before most of the others; and what most of the "
+              "others were tested in lately and the athlete never."),
     translate(
         "Phrases",
         "its attempts alone spread by %1 %2, a lower bound of its noise: the same test on two "
@@ -395,6 +410,10 @@ inline constexpr std::string_view reasons[]{
                          "would settle such a change"),
     translate("Phrases", "the change may lie between none and that: do one more later test"),
     translate("Phrases", "not even %1 tests on each side would settle it"),
+    translate("Phrases", "%1 tests lie in %2: compare %3 with it"),
+    translate("Phrases", "then compare %1 with %2, of which all tests are made one"),
+    translate("Phrases", "then compare %1 with the days from %2 to the last of them, which are "
+                         "made one"),
     translate("Phrases", "estimated 1RM: no smallest change that matters is known, so nothing can "
                          "be called held: set one with the lift"),
     translate("Phrases", "%1: no smallest change that matters is known, so nothing can be called "

@@ -11,6 +11,7 @@ namespace slopebook::phrases {
 
 inline constexpr std::string_view model[]{
     translate("Phrases", "left"),
+    translate("Phrases", "the earlier day first: %1"),
     translate("Phrases", "right"),
     translate("Phrases", "both"),
     translate("Phrases", "no unit"),

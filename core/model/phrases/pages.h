@@ -97,8 +97,10 @@ inline constexpr std::string_view pages[]{
     translate("Phrases", "%1 better, %2 worse, %3 held, %4 unclear, %5 without a figure."),
     translate(
         "Phrases",
-        "Of a block its last session that makes a line stands, of a date the nearest. Readings "
-        "hold day-to-day noise; rows go better, worse, held, unclear, and by size in each."),
+        "Of a block or a stretch of days all sessions are made one, of a date the nearest that "
+        "makes a line stands. Readings hold day-to-day noise; rows go better, worse, held, "
+        "unclear, and by size in each. Drawn to all: as much of an athlete's change as noise "
+        "would not give, between it and the mean."),
     translate("Phrases", "No clear bias between %1 and %2: %3 m/s (%4 % %5 to %6); of twenty sets "
                          "about nineteen differ by %7 to %8."),
     translate("Phrases", "%1 reads %2 m/s more than %3 (%4 % %5 to %6); of twenty sets about "

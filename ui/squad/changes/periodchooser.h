@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Chooses a training block, or a date with the days around it that may stand in for it.
+// Chooses a training block, a date with the days around it that may stand in for it, or the days
+// from one to another, of which all stand.
 #pragma once
 
 #include "core/answers/squad.h"
+#include "core/model/daystretch.h"
 #include "core/model/ids.h"
 
 #include <QWidget>
@@ -24,6 +26,7 @@ public:
     void setBlocks(const std::vector<Stored<BlockId, Block>>& blocks);
     void chooseBlock(std::size_t block);
     void chooseDate(Date date, int withinDays);
+    void chooseDays(const DayStretch& days);
     answers::Period period() const;
 
 Q_SIGNALS:
@@ -32,13 +35,16 @@ Q_SIGNALS:
     void refused(const QString& why);
 
 private:
-    bool onADate() const;
+    /// What is chosen, after the blocks.
+    enum class Way { Block, Date, Days };
+    Way way() const;
     void fit();
 
     std::vector<Stored<BlockId, Block>> m_blocks;
     QComboBox* m_what;
     DayEdit* m_date;
     QSpinBox* m_within;
+    DayEdit* m_last;
 };
 
 } // namespace slopebook::ui

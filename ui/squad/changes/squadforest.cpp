@@ -2,6 +2,7 @@
 #include "ui/squad/changes/squadforest.h"
 
 #include "core/answers/readingwords.h"
+#include "core/answers/squadmean.h"
 #include "ui/charts/figure.h"
 #include "ui/charts/key.h"
 #include "ui/charts/plotframe.h"
@@ -11,6 +12,7 @@
 
 #include <QCoreApplication>
 #include <QEvent>
+#include <QResizeEvent>
 
 #include <algorithm>
 #include <cmath>
@@ -27,9 +29,30 @@ struct SquadForestWords {
     Q_DECLARE_TR_FUNCTIONS(SquadForestWords)
 };
 
-constexpr double squadRow = 1.75; // of the text's size
+constexpr double squadRow = 1.75, sideRoom = 0.4; // of the text's size
+constexpr double underKey = 4;
+constexpr double tickRoom = 4.5; // that a tick's figure takes
+constexpr int mostTicks = 8;
 
-charts::Scale scaleOf(const std::vector<SquadForestRow>& rows) {
+/// The mark of what is drawn to all, and larger that of all: a diamond.
+void paintDiamond(QPainter& painter, const QPointF& at, double half, const look::Ground& ground,
+                  bool filled) {
+    painter.setPen(QPen(ground.ink, 1.2));
+    painter.setBrush(filled ? ground.ink : ground.paper);
+    painter.drawPolygon(QPolygonF{{at.x() - half, at.y()},
+                                  {at.x(), at.y() - half},
+                                  {at.x() + half, at.y()},
+                                  {at.x(), at.y() + half}});
+}
+
+/// How many rows are painted.
+double rowsOf(const SquadForest& data) {
+    return static_cast<double>(data.rows.size()) + (data.all ? 1 : 0);
+}
+
+charts::Scale scaleOf(std::vector<SquadForestRow> rows, const std::optional<SquadForestRow>& all) {
+    if (all)
+        rows.push_back(*all);
     double low = 0, high = 0, points = 0;
     for (const SquadForestRow& row : rows)
         if (row.change)
@@ -46,7 +69,7 @@ charts::Scale scaleOf(const std::vector<SquadForestRow>& rows) {
     if (high - low < 1e-9)
         return {.from = -1, .to = 1, .step = 0.5};
     const double room = 0.04 * (high - low);
-    return {.from = low - room, .to = high + room, .step = charts::niceStep(high - low, 8)};
+    return {.from = low - room, .to = high + room, .step = charts::niceStep(high - low, mostTicks)};
 }
 
 std::vector<charts::KeyEntry> keyOf(const SquadForest& data, const look::Ground& g) {
@@ -60,6 +83,15 @@ std::vector<charts::KeyEntry> keyOf(const SquadForest& data, const look::Ground&
              p.setBrush(g.ink);
              p.drawEllipse(box.center(), box.height() / 5, box.height() / 5);
          }}};
+    if (std::ranges::any_of(data.rows, [](const auto& r) { return r.drawn.has_value(); }))
+        key.push_back(
+            {SquadForestWords::tr("the same drawn to all"), [g](QPainter& p, const QRectF& box) {
+                 paintDiamond(p, box.center(), box.height() / 4, g, false);
+             }});
+    if (data.all)
+        key.push_back({SquadForestWords::tr("mean of all"), [g](QPainter& p, const QRectF& box) {
+                           paintDiamond(p, box.center(), box.height() / 3, g, true);
+                       }});
     if (std::ranges::any_of(data.rows, [](const auto& r) { return r.change && r.smallest; }))
         key.push_back({SquadForestWords::tr("below the smallest change that matters"),
                        [g](QPainter& p, const QRectF& box) {
@@ -83,17 +115,20 @@ struct Columns {
 Columns columnsOf(const SquadForest& data, double textSize, double width) {
     const QFontMetricsF metrics(charts::chartFont(textSize));
     Columns c;
-    for (const SquadForestRow& row : data.rows) {
+    const auto widen = [&](const SquadForestRow& row) {
         c.names = std::max(c.names, metrics.horizontalAdvance(row.name));
         c.words = std::max(c.words, metrics.horizontalAdvance(row.word));
-    }
+    };
+    std::ranges::for_each(data.rows, widen);
+    if (data.all)
+        widen(*data.all);
     c.names = std::min(c.names + textSize, 0.3 * width);
     c.words = std::min(c.words + textSize, 0.36 * width);
     return c;
 }
 
 void paintRow(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, double y,
-              bool ringed) {
+              bool ringed, bool ofAll) {
     const look::Ground& g = f.ground;
     if (row.smallest) {
         const double left = f.x(-*row.smallest), right = f.x(*row.smallest);
@@ -110,8 +145,14 @@ void paintRow(QPainter& painter, const PlotFrame& f, const SquadForestRow& row, 
          {std::pair{left, row.interval.low >= f.from}, {right, row.interval.high <= f.to}})
         if (inside)
             painter.drawLine(QPointF(end, y - cap), QPointF(end, y + cap));
-    painter.setBrush(row.hollow ? g.paper : g.ink);
-    painter.drawEllipse(QPointF(f.x(*row.change), y), 0.28 * f.textSize, 0.28 * f.textSize);
+    if (ofAll) {
+        paintDiamond(painter, {f.x(*row.change), y}, 0.45 * f.textSize, g, true);
+    } else {
+        painter.setBrush(row.hollow ? g.paper : g.ink);
+        painter.drawEllipse(QPointF(f.x(*row.change), y), 0.28 * f.textSize, 0.28 * f.textSize);
+    }
+    if (row.drawn)
+        paintDiamond(painter, {f.x(*row.drawn), y}, 0.3 * f.textSize, g, false);
     if (ringed) {
         painter.setPen(look::highlightPen(g));
         painter.setBrush(Qt::NoBrush);
@@ -144,6 +185,18 @@ QString toldOf(const answers::ReadChange& read, bool mass, LoadUnit unit) {
     return said(mass ? answers::maxCell(read) : answers::speedCell(read), unit);
 }
 
+void fillChange(SquadForestRow& row, const answers::ReadChange& read, bool mass, LoadUnit unit) {
+    const auto scaled = [&](double v) { return mass ? inUnit(v, unit) : v; };
+    row.change = scaled(read.change);
+    row.interval = {scaled(read.interval.low), scaled(read.interval.high)};
+    if (read.smallest)
+        row.smallest = scaled(read.smallest->value);
+    row.reading = read.reading;
+    row.word = said(read.reading == answers::Reading::Unclear ? answers::sizedReading(read)
+                                                              : answers::shortReading(read));
+    row.told = toldOf(read, mass, unit);
+}
+
 } // namespace
 
 SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit unit) {
@@ -153,18 +206,13 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
     data.title = mass ? SquadForestWords::tr("Change of the estimated 1RM (%1)").arg(unitName(unit))
                       : SquadForestWords::tr("Change of speed at %1 (m/s)")
                             .arg(loadWithUnit(kilograms(*part.load), unit));
+    const auto mean = answers::squadMean(part, level);
     for (const answers::SquadRow& r : part.rows) {
         SquadForestRow row{.name = text(r.name), .hollow = r.extrapolated};
+        if (const auto drawn = answers::drawnOf(mean, r.athlete))
+            row.drawn = scaled(drawn->drawn);
         if (r.read) {
-            row.change = scaled(r.read->change);
-            row.interval = {scaled(r.read->interval.low), scaled(r.read->interval.high)};
-            if (r.read->smallest)
-                row.smallest = scaled(r.read->smallest->value);
-            row.reading = r.read->reading;
-            row.word =
-                said(r.read->reading == answers::Reading::Unclear ? answers::sizedReading(*r.read)
-                                                                  : answers::shortReading(*r.read));
-            row.told = toldOf(*r.read, mass, unit);
+            fillChange(row, *r.read, mass, unit);
         } else {
             row.notComparable = r.read.why().why == NoAnswer::Why::NotComparable;
             row.word = row.notComparable ? SquadForestWords::tr("not comparable")
@@ -173,22 +221,30 @@ SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit u
         }
         data.rows.push_back(std::move(row));
     }
-    data.scale = scaleOf(data.rows);
+    if (mean) {
+        SquadForestRow all{.name = SquadForestWords::tr("All (%1)").arg(mean->athletes)};
+        fillChange(all, *mean->read, mass, unit);
+        all.smallest.reset(); // its strip is the athletes'
+        data.all = std::move(all);
+    }
+    data.scale = scaleOf(data.rows, data.all);
     return data;
 }
 
 SquadForest squadForestRows(const SquadForest& data, std::size_t first, std::size_t last) {
     SquadForest some = data;
+    if (last < data.rows.size())
+        some.all.reset();
     last = std::min(last, data.rows.size());
     some.rows.assign(data.rows.begin() + static_cast<std::ptrdiff_t>(first),
                      data.rows.begin() + static_cast<std::ptrdiff_t>(last));
     return some;
 }
 
-double squadForestHeight(const SquadForest& data, double textSize) {
-    // The key may wrap once in a narrow window.
-    return squadRow * textSize * static_cast<double>(data.rows.size()) +
-           charts::xAxisRoom(textSize, true) + 4.5 * textSize;
+double squadForestHeight(const SquadForest& data, double textSize, double width) {
+    const double side = sideRoom * textSize;
+    return side + keyRoom(data, textSize, width - 2 * side) + underKey +
+           squadRow * textSize * rowsOf(data) + charts::xAxisRoom(textSize, true) + textSize;
 }
 
 void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest& data,
@@ -199,7 +255,7 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
         painter.drawText(target, Qt::AlignCenter, SquadForestWords::tr("Nobody to compare yet"));
         return;
     }
-    const double side = 0.4 * textSize;
+    const double side = sideRoom * textSize;
     const Columns columns = columnsOf(data, textSize, target.width());
     const double key = keyRoom(data, textSize, target.width() - 2 * side);
     charts::paintKey(painter, keyOf(data, ground), charts::chartFont(textSize, 0.9),
@@ -209,25 +265,30 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
                 .y = {.from = 0, .to = 1, .step = 1},
                 .ground = ground,
                 .textSize = textSize};
-    f.area = QRectF(QPointF(target.left() + side + columns.names, target.top() + side + key + 4),
-                    QPointF(target.right() - columns.words - side,
-                            target.top() + side + key + 4 +
-                                squadRow * textSize * static_cast<double>(data.rows.size())));
-    f.paintXAxis(painter, data.title, data.scale.step);
+    f.area =
+        QRectF(QPointF(target.left() + side + columns.names, target.top() + side + key + underKey),
+               QPointF(target.right() - columns.words - side,
+                       target.top() + side + key + underKey + squadRow * textSize * rowsOf(data)));
+    // In a narrow window fewer ticks, so that their figures stand apart.
+    const int most = static_cast<int>(f.area.width() / (tickRoom * textSize));
+    f.paintXAxis(painter, data.title,
+                 most < mostTicks
+                     ? std::max(data.scale.step, charts::niceStep(data.scale.to - data.scale.from,
+                                                                  std::max(2, most)))
+                     : data.scale.step);
     painter.setPen(look::zeroPen(ground));
     painter.drawLine(QPointF(f.x(0), f.area.top()), QPointF(f.x(0), f.area.bottom()));
     const QFontMetricsF metrics(charts::chartFont(textSize));
-    for (std::size_t i = 0; i < data.rows.size(); ++i) {
-        const SquadForestRow& row = data.rows[i];
-        const double y = f.area.top() + squadRow * textSize * (static_cast<double>(i) + 0.5);
-        if (i > 0 && row.reading != data.rows[i - 1].reading) {
+    const auto paint = [&](const SquadForestRow& row, std::size_t place, bool edge, bool ofAll) {
+        const double y = f.area.top() + squadRow * textSize * (static_cast<double>(place) + 0.5);
+        if (edge) {
             painter.setPen(look::checkLoadPen(ground));
-            const double edge = y - squadRow * textSize / 2;
-            painter.drawLine(QPointF(target.left() + side, edge),
-                             QPointF(target.right() - side, edge));
+            const double above = y - squadRow * textSize / 2;
+            painter.drawLine(QPointF(target.left() + side, above),
+                             QPointF(target.right() - side, above));
         }
-        const bool ring = ringed && *ringed == static_cast<int>(i);
-        painter.setFont(charts::chartFont(textSize, 1, ring));
+        const bool ring = ringed && *ringed == static_cast<int>(place);
+        painter.setFont(charts::chartFont(textSize, 1, ring || ofAll));
         const double base = y + metrics.ascent() / 2 - metrics.descent() / 2;
         painter.setPen(ground.ink);
         painter.drawText(QPointF(target.left() + side, base),
@@ -237,10 +298,14 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
                          metrics.elidedText(row.word, Qt::ElideRight, columns.words));
         painter.setFont(charts::chartFont(textSize, 0.9));
         if (row.change)
-            paintRow(painter, f, row, y, ring);
+            paintRow(painter, f, row, y, ring, ofAll);
         else
             paintReason(painter, f, row, y, side);
-    }
+    };
+    for (std::size_t i = 0; i < data.rows.size(); ++i)
+        paint(data.rows[i], i, i > 0 && data.rows[i].reading != data.rows[i - 1].reading, false);
+    if (data.all)
+        paint(*data.all, data.rows.size(), true, true);
     f.paintOutline(painter);
 }
 
@@ -258,24 +323,31 @@ void SquadForestChart::setRinged(std::optional<int> row) {
 }
 
 QSizeF SquadForestChart::paperSize() const {
-    return {480, squadForestHeight(m_data, charts::paperTextSize)};
+    constexpr double width = 480;
+    return {width, squadForestHeight(m_data, charts::paperTextSize, width)};
 }
 
 charts::FigureTable SquadForestChart::figures() const {
     charts::FigureTable table{.headings = {SquadForestWords::tr("Athlete"), m_data.title,
                                            SquadForestWords::tr("Interval"),
+                                           SquadForestWords::tr("Drawn to all"),
                                            SquadForestWords::tr("Reading")}};
-    for (const SquadForestRow& row : m_data.rows)
-        table.rows.push_back(
-            {row.name,
-             row.change ? signedNumber(*row.change, m_data.scale.decimals() + 1) : QString(),
-             row.change ? signedRangeText(row.interval, m_data.scale.decimals() + 1) : QString(),
-             row.change ? row.told : row.reason});
+    const int decimals = m_data.scale.decimals() + 1;
+    const auto add = [&](const SquadForestRow& row) {
+        table.rows.push_back({row.name,
+                              row.change ? signedNumber(*row.change, decimals) : QString(),
+                              row.change ? signedRangeText(row.interval, decimals) : QString(),
+                              row.drawn ? signedNumber(*row.drawn, decimals) : QString(),
+                              row.change ? row.told : row.reason});
+    };
+    std::ranges::for_each(m_data.rows, add);
+    if (m_data.all)
+        add(*m_data.all);
     return table;
 }
 
 void SquadForestChart::fitHeight() {
-    setMinimumHeight(static_cast<int>(std::ceil(squadForestHeight(m_data, textSize()))));
+    setMinimumHeight(static_cast<int>(std::ceil(squadForestHeight(m_data, textSize(), width()))));
     updateGeometry();
 }
 
@@ -287,6 +359,12 @@ void SquadForestChart::paintChart(QPainter& painter, const QRectF& target,
                                   const look::Ground& ground, double textSize,
                                   bool onScreen) const {
     paintSquadForest(painter, target, m_data, ground, textSize, onScreen ? m_ringed : std::nullopt);
+}
+
+void SquadForestChart::resizeEvent(QResizeEvent* event) {
+    PaintedChart::resizeEvent(event);
+    if (event->oldSize().width() != event->size().width())
+        fitHeight(); // the key wraps
 }
 
 void SquadForestChart::changeEvent(QEvent* event) {

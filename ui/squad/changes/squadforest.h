@@ -21,6 +21,7 @@ struct SquadForestRow {
     std::optional<double> change{};
     stats::Interval interval{};
     std::optional<double> smallest{}; ///< half-width of the strip behind it
+    std::optional<double> drawn{};    ///< drawn to all: a second mark
     answers::Reading reading = answers::Reading::NoFigure;
     QString word{};   ///< of the reading, beside its interval
     QString told{};   ///< the same as a text of its own
@@ -31,7 +32,8 @@ struct SquadForestRow {
 };
 
 struct SquadForest {
-    std::vector<SquadForestRow> rows{}; ///< from the top
+    std::vector<SquadForestRow> rows{};  ///< from the top
+    std::optional<SquadForestRow> all{}; ///< the mean of all, below them
     charts::Scale scale{};
     QString title{}; ///< of the axis
     double level = 0.95;
@@ -40,11 +42,12 @@ struct SquadForest {
 
 /// One part of a squad's answer, its rows in their order.
 SquadForest squadForest(const answers::SquadPart& part, double level, LoadUnit unit);
-/// The same with rows first .. last (without it) alone, on the same scale.
+/// The same with rows first .. last (without it) alone, on the same scale; the mean of all stands
+/// under the last of them.
 SquadForest squadForestRows(const SquadForest& data, std::size_t first, std::size_t last);
 
-/// Height that the rows, the key and the axis take.
-double squadForestHeight(const SquadForest& data, double textSize);
+/// Height that the rows, the key and the axis take in that width.
+double squadForestHeight(const SquadForest& data, double textSize, double width);
 void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest& data,
                       const look::Ground& ground, double textSize, std::optional<int> ringed = {});
 
@@ -63,6 +66,7 @@ protected:
     void paintChart(QPainter& painter, const QRectF& target, const look::Ground& ground,
                     double textSize, bool onScreen) const override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void fitHeight();

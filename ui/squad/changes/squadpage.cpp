@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/changes/squadpage.h"
 
+#include "core/answers/squadmean.h"
 #include "core/answers/squadsummary.h"
 #include "core/log/snapshot.h"
 #include "core/model/phrases/questions.h"
@@ -35,6 +36,7 @@ namespace slopebook::ui {
 namespace {
 
 constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
+constexpr int smallestColumn = 6;
 
 /// The columns as wide as what they hold; the reading, the last, wraps in what is left.
 void restToReading(QTableView& table) {
@@ -91,11 +93,17 @@ void SquadPage::build() {
     m_view = rowTable(m_table, tr("Athletes and their changes"),
                       {.lastTakesRest = true, .growing = true}); // an unclear reading is long
     m_view->setObjectName(u"squad"_s);
+    m_sentence = new QLabel;
+    m_sentence->setObjectName(u"sentence"_s);
+    QFont large = m_sentence->font();
+    large.setPointSizeF(large.pointSizeF() * 1.35);
+    m_sentence->setFont(large);
+    m_sentence->setAccessibleDescription(tr("What the squad did"));
     m_counts = new QLabel;
     m_counts->setAccessibleDescription(tr("Readings counted"));
     m_notes = new QLabel;
     m_notes->setAccessibleDescription(tr("Notes"));
-    for (QLabel* each : {m_counts, m_notes}) {
+    for (QLabel* each : {m_sentence, m_counts, m_notes}) {
         each->setWordWrap(true);
         each->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
@@ -103,7 +111,7 @@ void SquadPage::build() {
     split->setChildrenCollapsible(false);
     split->addWidget(scroll);
     split->addWidget(m_view);
-    split->setSizes({430, 630});
+    split->setSizes({400, 660});
     m_compare = new QPushButton(tr("Compare &both sessions"));
     m_compare->setToolTip(tr("A double click on the athlete does the same"));
     m_open = new QPushButton(tr("&Open the later session"));
@@ -130,6 +138,7 @@ void SquadPage::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
     layout->addWidget(m_work);
+    layout->addWidget(m_sentence);
     layout->addWidget(split, 1);
     layout->addWidget(m_notes);
     layout->addLayout(buttons);
@@ -287,14 +296,18 @@ void SquadPage::showPart(int part) {
     m_part->setCurrentIndex(part);
     const answers::SquadPart& shown = m_squad->parts[static_cast<std::size_t>(part)];
     m_table->setTable(squadHeadings(shown, m_squad->level, m_logbook.loadUnit()),
-                      squadRows(shown, m_logbook.loadUnit()), 3, 6);
+                      squadRows(shown, m_squad->level, m_logbook.loadUnit()), 3, 7);
+    m_view->setColumnHidden(smallestColumn, true); // told in the row's tip, and drawn
     restToReading(*m_view);
     m_chart->setData(squadForest(shown, m_squad->level, m_logbook.loadUnit()));
     m_counts->setText(tr("%1, %2 to %3: %4")
                           .arg(partName(shown, m_logbook.loadUnit()), text(m_squad->from.name),
                                text(m_squad->to.name),
                                said(answers::countWords(shown), m_logbook.loadUnit())));
-    m_chart->setSpokenText(m_counts->text());
+    const QString sentence = squadSentence(shown, m_squad->level, m_logbook.loadUnit());
+    m_sentence->setText(sentence);
+    m_sentence->setVisible(answers::squadMean(shown, m_squad->level).has_value());
+    m_chart->setSpokenText(sentence + u' ' + m_counts->text());
     m_open->setEnabled(false);
     m_compare->setEnabled(false);
 }
@@ -305,6 +318,7 @@ void SquadPage::showNothing(const QString& why) {
     m_part->setEnabled(false);
     m_table->setTable({}, {}, 0, 0);
     m_chart->setData({});
+    m_sentence->hide();
     m_counts->setText(why);
     m_chart->setSpokenText(why);
     m_notes->hide();
@@ -317,7 +331,8 @@ const answers::SquadRow* SquadPage::currentRow() const {
     if (!m_squad || row < 0 || m_part->currentIndex() < 0)
         return nullptr;
     const auto& rows = m_squad->parts[static_cast<std::size_t>(m_part->currentIndex())].rows;
-    return &rows[static_cast<std::size_t>(row)];
+    const auto at = static_cast<std::size_t>(row);
+    return at < rows.size() ? &rows[at] : nullptr; // under them stands the mean of all
 }
 
 void SquadPage::openCurrent() {
@@ -339,12 +354,8 @@ void SquadPage::compareCurrent() {
         openCurrent();
 }
 
-QString SquadPage::liftTitle() const {
-    return m_value ? tr("%1 (%2)").arg(text(m_value->name), kindText(m_value->kind)) : QString();
-}
-
 page::Print SquadPage::pages() const {
-    return squadPrint(*m_squad, liftTitle(), m_logbook.loadUnit());
+    return squadPrint(*m_squad, m_value ? liftTitle(*m_value) : QString(), m_logbook.loadUnit());
 }
 
 void SquadPage::writePdfTo(const log::Destination& to) const {

@@ -68,7 +68,6 @@ private:
     const answers::SquadRow* currentRow() const;
     void openCurrent();
     void compareCurrent();
-    QString liftTitle() const;
     page::Print pages() const;
 
     Logbook& m_logbook;
@@ -87,6 +86,7 @@ private:
     QPushButton* m_pdf;
     QPushButton* m_compare;
     QPushButton* m_open;
+    QLabel* m_sentence;
     QLabel* m_counts;
     QLabel* m_notes;
     SquadForestChart* m_chart;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/changes/squadprint.h"
 
+#include "core/answers/squadmean.h"
 #include "core/answers/squadsummary.h"
+#include "core/model/daystretch.h"
 #include "ui/parts/cautions.h"
 #include "ui/squad/changes/squadforest.h"
 #include "ui/squad/changes/squadrows.h"
@@ -30,14 +32,18 @@ constexpr std::size_t rowsOfAChart = 40; // so many fit a page
 QString periodText(const answers::Period& period) {
     const QString days =
         SquadPaper::tr("%1 to %2").arg(dateText(period.first), dateText(period.last));
+    if (period.first == period.last)
+        return dateText(period.first);
     if (period.nearest)
         return SquadPaper::tr("the session nearest to %1 (%2)")
             .arg(dateText(*period.nearest), days);
+    if (period.name == isoStretch({period.first, period.last}))
+        return days;
     return SquadPaper::tr("%1 (%2)").arg(text(period.name), days);
 }
 
 page::Block chartBlock(const SquadForest& data, double width) {
-    const double height = squadForestHeight(data, squadChartText);
+    const double height = squadForestHeight(data, squadChartText, width);
     return {.height = height,
             .before = 4,
             .paint = [data, width, height](QPainter& painter, const QPointF& at) {
@@ -52,20 +58,22 @@ void addTable(Flow& flow, const answers::SquadPart& part, double level, LoadUnit
     for (const QString& heading : squadHeadings(part, level, unit))
         head.push_back({.text = heading, .bold = true});
     std::vector<std::vector<Cell>> rows;
-    for (const TextTable::Row& row : squadRows(part, unit)) {
+    for (const TextTable::Row& row : squadRows(part, level, unit)) {
         std::vector<Cell> cells;
         for (qsizetype i = 0; i < row.cells.size(); ++i)
-            cells.push_back({.text = row.cells[i], .quiet = row.quiet.contains(int(i))});
+            cells.push_back(
+                {.text = row.cells[i], .bold = row.strong, .quiet = row.quiet.contains(int(i))});
         rows.push_back(std::move(cells));
     }
     const double w = flow.width() / 523;
-    flow.table({{84 * w},
-                {58 * w},
-                {58 * w},
-                {48 * w, Qt::AlignRight},
-                {84 * w, Qt::AlignRight},
-                {50 * w, Qt::AlignRight},
-                {141 * w}},
+    flow.table({{72 * w},
+                {54 * w},
+                {54 * w},
+                {42 * w, Qt::AlignRight},
+                {92 * w, Qt::AlignRight},
+                {42 * w, Qt::AlignRight},
+                {46 * w, Qt::AlignRight},
+                {121 * w}},
                head, rows, pageFont(squadTableText), 4);
 }
 
@@ -76,6 +84,8 @@ void fill(Flow& flow, const answers::Squad& squad, const QString& lift, LoadUnit
         pageFont(9), 1);
     for (const answers::SquadPart& part : squad.parts) {
         flow.heading(partName(part, unit));
+        if (answers::squadMean(part, squad.level))
+            flow.text(squadSentence(part, squad.level, unit), pageFont(10, true), 0, true);
         flow.text(said(answers::countWords(part), unit), pageFont(8.5), 0, true);
         const SquadForest forest = squadForest(part, squad.level, unit);
         for (std::size_t i = 0; i < forest.rows.size(); i += rowsOfAChart)

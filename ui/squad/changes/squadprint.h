@@ -4,6 +4,7 @@
 
 #include "core/answers/squad.h"
 #include "ui/paper/pages.h"
+#include "ui/squad/changes/squadrows.h"
 #include "ui/words/units.h"
 
 namespace slopebook::ui {

@@ -4,6 +4,7 @@
 #include "core/answers/figures.h"
 #include "core/answers/readingwords.h"
 #include "core/answers/sources.h"
+#include "core/answers/squadmean.h"
 #include "core/answers/squadsummary.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -27,8 +28,21 @@ int decimalsOf(const answers::SquadPart& part) {
     return part.load ? 3 : 1;
 }
 
-QString dayOf(const std::optional<LiftSession>& session) {
-    return session ? text(dateKey(session->date, session->ordinal)) : u"–"_s;
+QString dayOf(const std::optional<LiftSession>& session, int count) {
+    if (!session)
+        return u"–"_s;
+    return count > 1 ? SquadRows::tr("%1 sessions").arg(count)
+                     : text(dateKey(session->date, session->ordinal));
+}
+
+/// Athletes and their mean alike: change, interval, drawn, smallest.
+void addChange(QStringList& cells, const answers::ReadChange& read, const QString& drawn, bool mass,
+               LoadUnit unit) {
+    const int decimals = mass ? 1 : 3;
+    const auto scaled = [&](double v) { return mass ? inUnit(v, unit) : v; };
+    cells << signedNumber(scaled(read.change), decimals)
+          << signedRangeText({scaled(read.interval.low), scaled(read.interval.high)}, decimals)
+          << drawn << (read.smallest ? number(scaled(read.smallest->value), decimals) : u"–"_s);
 }
 
 QString readingCell(const answers::SquadPart& part, const answers::SquadRow& row, LoadUnit unit) {
@@ -56,39 +70,65 @@ QStringList squadHeadings(const answers::SquadPart& part, double level, LoadUnit
             SquadRows::tr("Later"),
             SquadRows::tr("Change (%1)").arg(what),
             SquadRows::tr("%1 interval").arg(levelText(level)),
+            SquadRows::tr("Drawn to all"),
             SquadRows::tr("Smallest"),
             SquadRows::tr("Reading")};
 }
 
-std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, LoadUnit unit) {
-    const int decimals = decimalsOf(part);
-    const auto scaled = [&](double v) { return part.load ? v : inUnit(v, unit); };
+std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, double level, LoadUnit unit) {
+    const bool mass = !part.load.has_value();
+    const auto scaled = [&](double v) { return mass ? inUnit(v, unit) : v; };
+    const auto mean = answers::squadMean(part, level);
     std::vector<TextTable::Row> rows;
     for (const answers::SquadRow& r : part.rows) {
-        QStringList cells{text(r.name), dayOf(r.from), dayOf(r.to)};
-        TextTable::Row row;
+        TextTable::Row row{
+            .cells = {text(r.name), dayOf(r.from, r.fromSessions), dayOf(r.to, r.toSessions)}};
         if (r.read) {
-            cells << signedNumber(scaled(r.read->change), decimals)
-                  << signedRangeText({scaled(r.read->interval.low), scaled(r.read->interval.high)},
-                                     decimals)
-                  << (r.read->smallest ? number(scaled(r.read->smallest->value), decimals) : u"–"_s)
-                  << readingCell(part, r, unit);
+            const auto drawn = answers::drawnOf(mean, r.athlete);
+            addChange(row.cells, *r.read,
+                      drawn ? signedNumber(scaled(drawn->drawn), decimalsOf(part)) : u"–"_s, mass,
+                      unit);
+            row.cells << readingCell(part, r, unit);
+            QStringList told;
+            if (drawn)
+                told << SquadRows::tr("Drawn to all %1 (%2)")
+                            .arg(signedNumber(scaled(drawn->drawn), decimalsOf(part)),
+                                 signedRangeText(
+                                     {scaled(drawn->interval.low), scaled(drawn->interval.high)},
+                                     decimalsOf(part)));
             if (r.read->smallest)
-                row.explanation = said(answers::smallestTold(*r.read->smallest), unit).join(u'\n');
+                told << said(answers::smallestTold(*r.read->smallest), unit);
+            row.explanation = told.join(u'\n');
         } else {
-            cells << u"–"_s << QString() << QString()
-                  << said(answers::readingWords(Reading::NoFigure)) + u": "_s +
-                         noAnswerText(r.read.why(), unit);
-            row.quiet << 6;
+            row.cells << u"–"_s << QString() << QString() << QString()
+                      << said(answers::readingWords(Reading::NoFigure)) + u": "_s +
+                             noAnswerText(r.read.why(), unit);
+            row.quiet << 7;
         }
-        row.cells = cells;
         rows.push_back(std::move(row));
+    }
+    if (mean) {
+        TextTable::Row all{.cells = {SquadRows::tr("All (%1)").arg(mean->athletes), {}, {}},
+                           .strong = true};
+        addChange(all.cells, *mean->read, QString(), mass, unit);
+        all.cells << said(mass ? answers::maxCell(*mean->read) : answers::speedCell(*mean->read),
+                          unit);
+        rows.push_back(std::move(all));
     }
     return rows;
 }
 
+QString squadSentence(const answers::SquadPart& part, double level, LoadUnit unit) {
+    const auto mean = answers::squadMean(part, level);
+    return said(mean ? answers::squadMeanWords(part, *mean) : answers::countWords(part), unit);
+}
+
+QString liftTitle(const Lift& lift) {
+    return SquadRows::tr("%1 (%2)").arg(text(lift.name), kindText(lift.kind));
+}
+
 QStringList squadNotes(const answers::Squad& squad, LoadUnit unit) {
-    QStringList notes;
+    QStringList notes{said(answers::squadChanceWords(squad), unit)};
     for (const answers::Note& note : squad.notes)
         notes << said(asSentence(note.words), unit);
     notes << said(answers::squadMethod());

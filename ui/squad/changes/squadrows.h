@@ -8,14 +8,21 @@
 
 namespace slopebook::ui {
 
+/// "Bench pull (mean velocity)".
+QString liftTitle(const Lift& lift);
 /// "60 kg", "Estimated 1RM".
 QString partName(const answers::SquadPart& part, LoadUnit unit);
 
 QStringList squadHeadings(const answers::SquadPart& part, double level, LoadUnit unit);
-/// Athlete, earlier session, later session, change, interval, smallest change, reading or reason.
-std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, LoadUnit unit);
+/// Athlete, earlier and later session (of several how many), change, interval, drawn to all,
+/// smallest change, reading or reason; last, where there is a mean, that of all.
+std::vector<TextTable::Row> squadRows(const answers::SquadPart& part, double level, LoadUnit unit);
 
-/// What is to be known beside the figures, each a sentence.
+/// What the squad did: the mean of it where there is one, else how many read what.
+QString squadSentence(const answers::SquadPart& part, double level, LoadUnit unit);
+
+/// What is to be known beside the figures, each a sentence; first how many better or worse chance
+/// would give over all that was asked.
 QStringList squadNotes(const answers::Squad& squad, LoadUnit unit);
 
 } // namespace slopebook::ui

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/answers/meansofdays.h"
+
+#include "core/stats/daysalike.h"
+
+#include <cmath>
+#include <numeric>
+
+namespace slopebook::answers {
+
+namespace {
+constexpr double leastDf = 2;
+}
+
+std::optional<MeanOfDays> meanOf(std::span<const double> days) {
+    if (days.empty())
+        return std::nullopt;
+    const double sum = std::accumulate(days.begin(), days.end(), 0.0);
+    return MeanOfDays{.value = sum / static_cast<double>(days.size()),
+                      .days = static_cast<int>(days.size())};
+}
+
+double shareOfADay(int days) {
+    return stats::clustering(days) / days;
+}
+
+double varianceOfMeans(double sd, int earlier, int later) {
+    return sd * sd * (shareOfADay(earlier) + shareOfADay(later)) / 2;
+}
+
+stats::Interval meanInterval(const MeanOfDays& mean, const NoiseOfADay& noise, double level) {
+    const double half =
+        stats::tCritical(level, noise.df) * (noise.sd * std::sqrt(shareOfADay(mean.days)));
+    return {mean.value - half, mean.value + half};
+}
+
+std::optional<NoiseOfADay> spreadOfDays(std::span<const std::vector<double>> columns) {
+    double squares = 0, shares = 0, df = 0;
+    for (const auto& days : columns) {
+        const auto count = static_cast<double>(days.size());
+        if (days.size() < 2)
+            continue;
+        double mean = 0;
+        for (const double value : days)
+            mean += value / count;
+        for (const double value : days)
+            squares += (value - mean) * (value - mean);
+        const double share = stats::spreadShare(static_cast<int>(days.size()));
+        shares += (count - 1) * share;
+        df += count - 1;
+    }
+    if (!(df >= leastDf) || !(squares > 0))
+        return std::nullopt;
+    return NoiseOfADay{std::sqrt(squares / shares), shares};
+}
+
+} // namespace slopebook::answers
