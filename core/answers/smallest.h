@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/answers/reading.h"
+#include "core/model/lift.h"
 #include "core/model/session.h"
 
 #include <map>
@@ -35,6 +36,8 @@ chooseSmallest(std::span<const double> latest, const std::optional<double>& coac
 class SquadLatest {
 public:
     void add(const LiftSession& session);
+    /// As if no session of that athlete had been added.
+    void forget(AthleteId athlete);
 
     /// Loads that somebody has lifted, ascending.
     std::vector<Mass> loads() const;
@@ -51,11 +54,14 @@ private:
         double velocity = 0;
     };
     struct OfOne {
-        std::map<Mass, Dated> seen;
         std::optional<LiftSession> latest; ///< with a line
         std::vector<Point> maxima;
+        /// What oneRms() found last: an added set changes one athlete's of thousands.
+        mutable std::optional<std::optional<double>> oneRm;
     };
+    std::map<Mass, std::map<AthleteId, Dated>> m_seen;
     std::map<AthleteId, OfOne> m_athletes;
+    mutable Lift m_asked; ///< of which lift oneRms() was asked last
 };
 
 /// What a comparison of one lift uses: ComparisonSettings::smallestAt, smallestVelocity,
