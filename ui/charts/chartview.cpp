@@ -3,6 +3,7 @@
 
 #include "ui/charts/chartmenu.h"
 
+#include <QCoreApplication>
 #include <QEvent>
 #include <QFontInfo>
 #include <QGraphicsScene>
@@ -35,6 +36,15 @@ void ChartView::setSpokenText(const QString& text) {
 
 void ChartView::describe() {
     m_menu->dataChanged();
+}
+
+// What the figure and its scene put off until the next event would be painted a second time then.
+void ChartView::drawNow() {
+    if (!isVisible())
+        return;
+    QCoreApplication::sendPostedEvents(m_figure, QEvent::LayoutRequest);
+    QCoreApplication::sendPostedEvents(scene(), QEvent::MetaCall);
+    viewport()->repaint();
 }
 
 void ChartView::changeEvent(QEvent* event) {
