@@ -200,7 +200,8 @@ void TestSmallest::robustSpreadIsTheListedDistance() {
 }
 
 void TestSmallest::forgetsAnAthlete() {
-    const Lift lift = tests::benchPull();
+    Lift lift = tests::benchPull();
+    lift.mvt = tests::coachMvt(0.65);
     SquadLatest with;
     SquadLatest without;
     for (int i = 0; i < 9; ++i) {
@@ -225,7 +226,7 @@ void TestSmallest::forgetsAnAthlete() {
     without.add(dated);
     QCOMPARE(with.oneRms(lift), without.oneRms(lift));
     Lift other = lift;
-    other.mvt = tests::coachMvt(0.65);
+    other.mvt = tests::coachMvt(0.7);
     SquadLatest fresh = without;
     QCOMPARE(with.oneRms(other), fresh.oneRms(other));
     QVERIFY(with.oneRms(other) != with.oneRms(lift));

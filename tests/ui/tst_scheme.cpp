@@ -117,8 +117,13 @@ private Q_SLOTS:
         int seen = 0;
         for (const auto* label : window->findChildren<QLabel*>())
             if (label->foregroundRole() == QPalette::PlaceholderText && ++seen > 0)
-                QVERIFY2(read(label->palette(), QPalette::PlaceholderText, QPalette::Window),
-                         qPrintable(label->text()));
+                QVERIFY2(
+                    read(label->palette(), QPalette::PlaceholderText, QPalette::Window),
+                    qPrintable(QStringLiteral("%1: %2 on %3, the program's %4")
+                                   .arg(label->text(),
+                                        label->palette().color(QPalette::PlaceholderText).name(),
+                                        label->palette().color(QPalette::Window).name(),
+                                        now.color(QPalette::PlaceholderText).name())));
         for (const auto* field : window->findChildren<QLineEdit*>())
             if (!field->placeholderText().isEmpty() && ++seen > 0)
                 QVERIFY2(read(field->palette(), QPalette::PlaceholderText, QPalette::Base),

@@ -38,13 +38,14 @@ void ChartView::describe() {
     m_menu->dataChanged();
 }
 
-// What the figure and its scene put off until the next event would be painted a second time then.
+// What the figure and its scene put off until the next event is done now. A scene that did so has
+// itself painted at once: to repaint would paint it twice.
 void ChartView::drawNow() {
     if (!isVisible())
         return;
     QCoreApplication::sendPostedEvents(m_figure, QEvent::LayoutRequest);
     QCoreApplication::sendPostedEvents(scene(), QEvent::MetaCall);
-    viewport()->repaint();
+    QCoreApplication::sendPostedEvents(window(), QEvent::UpdateRequest);
 }
 
 void ChartView::changeEvent(QEvent* event) {

@@ -16,7 +16,7 @@ constexpr int endless = 1 << 20; // px
 SettledLabel::SettledLabel(QWidget* parent) : QLabel(parent) {
     setTextFormat(Qt::PlainText);
     setWordWrap(true);
-    setAttribute(Qt::WA_Hover);
+    setTextInteractionFlags(Qt::NoTextInteraction);
 }
 
 void SettledLabel::setText(const QString& text) {
@@ -62,8 +62,11 @@ bool SettledLabel::event(QEvent* event) {
     case QEvent::ContentsRectChange:
         m_heights.clear();
         break;
-    case QEvent::HoverEnter:
-    case QEvent::HoverLeave:
+    case QEvent::Enter:
+    case QEvent::Leave:
+        m_over = event->type() == QEvent::Enter;
+        fitSelection();
+        break;
     case QEvent::FocusOut:
         fitSelection();
         break;
@@ -74,7 +77,7 @@ bool SettledLabel::event(QEvent* event) {
 }
 
 void SettledLabel::fitSelection() {
-    const bool wanted = underMouse() || hasFocus();
+    const bool wanted = m_over || hasFocus();
     const auto flags = wanted ? Qt::TextSelectableByMouse : Qt::NoTextInteraction;
     if (textInteractionFlags() != flags)
         setTextInteractionFlags(flags);

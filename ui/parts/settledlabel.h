@@ -29,6 +29,7 @@ protected:
 private:
     void fitSelection();
     mutable QHash<int, int> m_heights; ///< by width, px
+    bool m_over = false;               ///< the mouse is
 };
 
 } // namespace slopebook::ui

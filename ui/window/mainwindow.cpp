@@ -34,11 +34,12 @@ namespace slopebook::ui {
 namespace {
 constexpr int mostRecent = 10;
 constexpr QSize firstSize{1240, 680};
-constexpr int edge = 40; // px, that a desktop puts around a window, at the most
+constexpr int title = 40, edge = 4; // px, that a desktop puts over and around it, at the most
 
 /// As near to where it was as the screen has room for.
-QRect fittingOn(const QRect& room, QRect window) {
-    window.setSize(window.size().boundedTo(room.size() - QSize(0, edge)));
+QRect fittingOn(const QRect& screen, QRect window) {
+    const QRect room = screen.adjusted(edge, title, -edge, -edge);
+    window.setSize(window.size().boundedTo(room.size()));
     window.moveLeft(std::clamp(window.left(), room.left(),
                                std::max(room.left(), room.right() + 1 - window.width())));
     window.moveTop(std::clamp(window.top(), room.top(),
@@ -53,6 +54,10 @@ MainWindow::MainWindow(Surroundings surroundings)
       m_scheme(std::make_unique<SchemeKeeper>(m_surroundings.settings.scheme)),
       m_logs(std::make_unique<LogKeeper>(*this)), m_files(std::make_unique<FileDeeds>(*this)) {
     new WheelGuard(this);
+    connect(m_scheme.get(), &SchemeKeeper::dressed, this, [this] {
+        if (m_workspace)
+            m_workspace->dress();
+    });
     setAcceptDrops(true);
     fitFingers(m_surroundings.settings.fingers.value_or(touchScreenPresent()));
     build();
@@ -69,10 +74,8 @@ void MainWindow::fitScreen() {
     const QScreen* on = screen();
     if (!on || isMaximized() || isFullScreen())
         return;
-    const QRect room = on->availableGeometry();
-    const QRect fits = fittingOn(room, geometry());
-    if (fits != geometry())
-        setGeometry(fits);
+    if (!on->availableGeometry().contains(geometry()))
+        setGeometry(fittingOn(on->availableGeometry(), geometry()));
 }
 
 void MainWindow::build() {

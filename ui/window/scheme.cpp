@@ -130,11 +130,12 @@ void SchemeKeeper::fitHints() {
     const auto fits = [&](QPalette::ColorGroup group) {
         return palette.color(group, QPalette::PlaceholderText) == hint;
     };
-    if (std::ranges::all_of(groups, fits))
-        return;
-    for (const auto group : groups)
-        palette.setColor(group, QPalette::PlaceholderText, hint);
-    QApplication::setPalette(palette);
+    if (!std::ranges::all_of(groups, fits)) {
+        for (const auto group : groups)
+            palette.setColor(group, QPalette::PlaceholderText, hint);
+        QApplication::setPalette(palette);
+    }
+    Q_EMIT dressed();
 }
 
 bool SchemeKeeper::eventFilter(QObject* watched, QEvent* event) {

@@ -38,6 +38,10 @@ public:
     void wear(Scheme scheme);
     bool eventFilter(QObject* watched, QEvent* event) override;
 
+Q_SIGNALS:
+    /// What makes colours of its own from the program's is to do so anew.
+    void dressed();
+
 private:
     void fitHints();
     Scheme m_worn = Scheme::Desktop;

@@ -203,6 +203,11 @@ void Workspace::say(const QString& message) {
     m_foot->say(message);
 }
 
+void Workspace::dress() {
+    m_frame->dress();
+    m_index->dress();
+}
+
 void Workspace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     m_foot->setRoomy(height() >= low);

@@ -74,6 +74,8 @@ public:
 
     const Index& index() const { return *m_index; }
     Frame& frame() { return *m_frame; }
+    /// In the program's colours as they are now.
+    void dress();
 
     /// As importTables().
     void importCsv(const QStringList& files, ImportMaps& maps);
