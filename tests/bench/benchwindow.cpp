@@ -211,7 +211,8 @@ void compareWrites(const QString& file, const QString& athlete) {
     const LiftId other = lifts[lifts[0].id == lift ? 1 : 0].id;
     const auto sessions = book.log().liftSessions({work.athlete(), lift});
     const auto placed = book.log().sets(sessions.back().session, lift).back();
-    const auto write = [&, count = 0]() mutable {
+    int count = 0;
+    const auto write = [&] {
         Set changed = placed.set;
         changed.note = "write " + std::to_string(++count);
         book.changeSet(placed.id, changed);
