@@ -248,6 +248,8 @@ private Q_SLOTS:
         QCOMPARE(list->count(), 2);
         QVERIFY(list->item(0)->text().contains(u"not there any more"_s));
         QVERIFY(list->item(0)->text().contains(u"/nowhere"_s));
+        QVERIFY(list->item(0)->font().italic() && !list->item(1)->font().italic());
+        QVERIFY(!list->item(0)->data(Qt::ForegroundRole).isValid()); // read in light and dark
         QVERIFY(!list->item(1)->text().contains(u"not there"_s));
         const QList<QAction*> menu = window.actions().recent->actions();
         QCOMPARE(menu.size(), 2);

@@ -138,8 +138,10 @@ void WelcomePage::setRecent(const QStringList& files) {
         item->setData(Qt::UserRole, file);
         item->setData(goneRole, gone);
         item->setToolTip(QDir::toNativeSeparators(file));
-        if (gone)
-            item->setForeground(palette().brush(QPalette::PlaceholderText));
+        // Not by a colour: the list's own may be others a moment later.
+        QFont type = m_recent->font();
+        type.setItalic(gone);
+        item->setFont(type);
     }
     if (m_recent->count() > 0) // keys begin somewhere
         m_recent->setCurrentRow(std::clamp(before, 0, m_recent->count() - 1));
