@@ -158,6 +158,23 @@ std::vector<double> SquadLatest::oneRms(const Lift& lift) const {
     return values;
 }
 
+namespace {
+template <class Kept>
+std::optional<Smallest> ownOf(Kept& kept, std::vector<double> values) {
+    if (kept.values != values)
+        kept = {values, chooseSmallest(values, std::nullopt, std::nullopt)};
+    return kept.found;
+}
+} // namespace
+
+std::optional<Smallest> SquadLatest::ownAt(Mass load) const {
+    return ownOf(m_keptAt[load], atLoad(load));
+}
+
+std::optional<Smallest> SquadLatest::ownOneRm(const Lift& lift) const {
+    return ownOf(m_keptOneRm, oneRms(lift));
+}
+
 SmallestChanges smallestChanges(const Lift& lift, const SquadLatest& squad,
                                 const std::optional<double>& earlierOneRm) {
     const auto row = published(lift.name, lift.kind);
@@ -168,10 +185,11 @@ SmallestChanges smallestChanges(const Lift& lift, const SquadLatest& squad,
     if (row && row->smallestOneRmPercent && earlierOneRm)
         ofOneRm.emplace(*row->smallestOneRmPercent / 100 * *earlierOneRm, row->smallestSource);
     SmallestChanges changes{.velocity = chooseSmallest({}, lift.smallestVelocity, ofSpeed),
-                            .oneRm =
-                                chooseSmallest(squad.oneRms(lift), lift.smallestOneRm, ofOneRm)};
+                            .oneRm = squad.ownOneRm(lift)};
+    if (!changes.oneRm)
+        changes.oneRm = chooseSmallest({}, lift.smallestOneRm, ofOneRm);
     for (const Mass load : squad.loads())
-        if (const auto own = chooseSmallest(squad.atLoad(load), std::nullopt, std::nullopt))
+        if (const auto own = squad.ownAt(load))
             changes.at.emplace(load, *own);
     return changes;
 }

@@ -47,8 +47,16 @@ public:
     /// MVT where known), kg. Sessions whose line gives none are left out, and those whose estimate
     /// is not bounded or extrapolated far: one athlete's empty-bar sets are no spread of a squad.
     std::vector<double> oneRms(const Lift& lift) const;
+    /// What chooseSmallest() makes of those values alone; worked out anew only where one of them
+    /// has changed.
+    std::optional<Smallest> ownAt(Mass load) const;
+    std::optional<Smallest> ownOneRm(const Lift& lift) const;
 
 private:
+    struct Kept {
+        std::vector<double> values;
+        std::optional<Smallest> found;
+    };
     struct Dated {
         std::pair<Date, int> when;
         double velocity = 0;
@@ -62,6 +70,8 @@ private:
     std::map<Mass, std::map<AthleteId, Dated>> m_seen;
     std::map<AthleteId, OfOne> m_athletes;
     mutable Lift m_asked; ///< of which lift oneRms() was asked last
+    mutable std::map<Mass, Kept> m_keptAt;
+    mutable Kept m_keptOneRm;
 };
 
 /// What a comparison of one lift uses: ComparisonSettings::smallestAt, smallestVelocity,
