@@ -56,7 +56,8 @@ std::vector<AthleteId> changedSince(const std::vector<log::AthleteTally>& before
 /// Puts what is the athlete's in place of what was; all is in the athletes' order.
 template <class T, class Whose>
 void splice(std::vector<T>& all, AthleteId athlete, std::vector<T> fresh, Whose whose) {
-    const auto [first, last] = std::ranges::equal_range(all, athlete, {}, whose);
+    const auto first = std::ranges::lower_bound(all, athlete, {}, whose);
+    const auto last = std::ranges::upper_bound(all, athlete, {}, whose);
     const auto common = std::min(last - first, std::ssize(fresh));
     std::ranges::move(fresh.begin(), fresh.begin() + common, first);
     if (first + common != last)
@@ -153,13 +154,14 @@ void KeptContext::put(AthleteId athlete, Part part) {
     splice(m_context.days, athlete, std::move(part.days), &TestDay::athlete);
     splice(m_context.estimates, athlete, std::move(part.estimates),
            &answers::EstimatePair::athlete);
-    const auto before = std::ranges::equal_range(m_context.repeats, athlete, {}, ofPair);
-    if (std::ranges::equal(before, part.repeats, same))
+    const auto first = std::ranges::lower_bound(m_context.repeats, athlete, {}, ofPair);
+    const auto last = std::ranges::upper_bound(m_context.repeats, athlete, {}, ofPair);
+    if (std::equal(first, last, part.repeats.begin(), part.repeats.end(), same))
         return;
     // What was worked out of pairs that are others now holds no more.
     m_context.noise.erase(std::nullopt);
-    for (const answers::RepeatPair& pair : before)
-        m_context.noise.erase(pair.second.conditions.device);
+    for (auto pair = first; pair != last; ++pair)
+        m_context.noise.erase(pair->second.conditions.device);
     for (const answers::RepeatPair& pair : part.repeats)
         m_context.noise.erase(pair.second.conditions.device);
     std::vector<PairSums> sums;
