@@ -23,6 +23,10 @@ ui::Settings readSettings() {
             .windowState = store.value(QLatin1String("window/state")).toByteArray(),
             .recentLogs = store.value(QLatin1String("logs/recent")).toStringList(),
             .page = store.value(QLatin1String("window/page")).toString(),
+            .openLog = store.value(QLatin1String("left/log")).toString(),
+            .athlete = store.value(QLatin1String("left/athlete"), 0).toLongLong(),
+            .lift = store.value(QLatin1String("left/lift"), 0).toLongLong(),
+            .scheme = ui::schemeCalled(store.value(QLatin1String("window/colours")).toString()),
             .indexFolded =
                 store.contains(QLatin1String("window/indexFolded"))
                     ? std::optional(store.value(QLatin1String("window/indexFolded")).toBool())
@@ -51,6 +55,10 @@ void keepSettings(const ui::Settings& settings) {
     store.setValue(QLatin1String("window/state"), settings.windowState);
     store.setValue(QLatin1String("logs/recent"), settings.recentLogs);
     store.setValue(QLatin1String("window/page"), settings.page);
+    store.setValue(QLatin1String("left/log"), settings.openLog);
+    store.setValue(QLatin1String("left/athlete"), settings.athlete);
+    store.setValue(QLatin1String("left/lift"), settings.lift);
+    store.setValue(QLatin1String("window/colours"), ui::wordOf(settings.scheme));
     store.setValue(QLatin1String("window/language"), settings.language);
     store.setValue(QLatin1String("import/maps"), settings.importMaps);
     store.setValue(QLatin1String("window/unit"), ui::unitName(settings.unit));

@@ -8,8 +8,9 @@
 
 #include <algorithm>
 #include <array>
+#include <bit>
 #include <cmath>
-#include <set>
+#include <cstdint>
 
 namespace slopebook::answers {
 
@@ -26,6 +27,34 @@ bool makesALine(const LiftSession& session) {
     return false;
 }
 
+/// How many distances between two of the ascending values are no longer than that.
+std::size_t countWithin(std::span<const double> ascending, double distance) {
+    std::size_t count = 0;
+    std::size_t low = 0;
+    for (std::size_t high = 0; high < ascending.size(); ++high) {
+        while (ascending[high] - ascending[low] > distance)
+            ++low;
+        count += high - low;
+    }
+    return count;
+}
+
+/// The k-th smallest distance, from 1, itself: doubles that are not negative are ordered as their
+/// bits are, so that halving the bits ends on it, and the distances need not be listed.
+double smallestDistance(std::vector<double> values, std::size_t k) {
+    std::ranges::sort(values);
+    std::uint64_t below = 0; // the least that may be it
+    auto enough = std::bit_cast<std::uint64_t>(values.back() - values.front());
+    while (below < enough) {
+        const std::uint64_t middle = below + (enough - below) / 2;
+        if (countWithin(values, std::bit_cast<double>(middle)) >= k)
+            enough = middle;
+        else
+            below = middle + 1;
+    }
+    return std::bit_cast<double>(enough);
+}
+
 } // namespace
 
 double robustSd(std::span<const double> values) {
@@ -34,17 +63,11 @@ double robustSd(std::span<const double> values) {
     const std::size_t n = values.size();
     if (n < 2)
         return 0;
-    std::vector<double> apart;
-    apart.reserve(n * (n - 1) / 2);
-    for (std::size_t i = 0; i < n; ++i)
-        for (std::size_t k = i + 1; k < n; ++k)
-            apart.push_back(std::abs(values[i] - values[k]));
     const std::size_t h = n / 2 + 1;
-    const auto place = apart.begin() + static_cast<std::ptrdiff_t>(h * (h - 1) / 2 - 1);
-    std::ranges::nth_element(apart, place);
+    const double distance = smallestDistance({values.begin(), values.end()}, h * (h - 1) / 2);
     const auto count = static_cast<double>(n);
     const double ofFew = n <= 9 ? few[n - 2] : count / (count + (n % 2 == 1 ? 1.4 : 3.8));
-    return atNormal * ofFew * *place;
+    return atNormal * ofFew * distance;
 }
 
 std::optional<Smallest>
@@ -73,6 +96,7 @@ chooseSmallest(std::span<const double> latest, const std::optional<double>& coac
 
 void SquadLatest::add(const LiftSession& session) {
     OfOne& one = m_athletes[session.athlete];
+    one.oneRm.reset();
     const std::pair when{session.date, session.ordinal};
     std::map<Mass, std::pair<double, int>> sums;
     for (const Point& p : session.points) {
@@ -82,7 +106,7 @@ void SquadLatest::add(const LiftSession& session) {
     }
     for (const auto& [load, total] : sums) {
         const double mean = total.first / total.second;
-        const auto [place, isNew] = one.seen.try_emplace(load, Dated{when, mean});
+        const auto [place, isNew] = m_seen[load].try_emplace(session.athlete, Dated{when, mean});
         if (!isNew && place->second.when < when)
             place->second = {when, mean};
     }
@@ -92,32 +116,63 @@ void SquadLatest::add(const LiftSession& session) {
         one.latest = session;
 }
 
+void SquadLatest::forget(AthleteId athlete) {
+    if (m_athletes.erase(athlete) == 0)
+        return;
+    for (auto& [load, seen] : m_seen)
+        seen.erase(athlete);
+    std::erase_if(m_seen, [](const auto& each) { return each.second.empty(); });
+}
+
 std::vector<Mass> SquadLatest::loads() const {
-    std::set<Mass> loads;
-    for (const auto& [athlete, one] : m_athletes)
-        for (const auto& [load, seen] : one.seen)
-            loads.insert(load);
-    return {loads.begin(), loads.end()};
+    std::vector<Mass> loads;
+    for (const auto& [load, seen] : m_seen)
+        loads.push_back(load);
+    return loads;
 }
 
 std::vector<double> SquadLatest::atLoad(Mass load) const {
     std::vector<double> values;
-    for (const auto& [athlete, one] : m_athletes)
-        if (const auto seen = one.seen.find(load); seen != one.seen.end())
-            values.push_back(seen->second.velocity);
+    if (const auto seen = m_seen.find(load); seen != m_seen.end())
+        for (const auto& [athlete, dated] : seen->second)
+            values.push_back(dated.velocity);
     return values;
 }
 
 std::vector<double> SquadLatest::oneRms(const Lift& lift) const {
+    const bool asBefore = lift == m_asked;
+    m_asked = lift;
     std::vector<double> values;
     for (const auto& [athlete, one] : m_athletes) {
         if (!one.latest)
             continue;
-        const auto found = profile(lift, chooseMvt(lift, one.maxima), *one.latest);
-        if (found && found->oneRm && found->oneRm->interval && !found->oneRm->extrapolatedFar())
-            values.push_back(found->oneRm->estimate);
+        if (!asBefore || !one.oneRm) {
+            const auto found = profile(lift, chooseMvt(lift, one.maxima), *one.latest);
+            const bool usable =
+                found && found->oneRm && found->oneRm->interval && !found->oneRm->extrapolatedFar();
+            one.oneRm.emplace(usable ? std::optional(found->oneRm->estimate) : std::nullopt);
+        }
+        if (*one.oneRm)
+            values.push_back(**one.oneRm);
     }
     return values;
+}
+
+namespace {
+template <class Kept>
+std::optional<Smallest> ownOf(Kept& kept, std::vector<double> values) {
+    if (kept.values != values)
+        kept = {values, chooseSmallest(values, std::nullopt, std::nullopt)};
+    return kept.found;
+}
+} // namespace
+
+std::optional<Smallest> SquadLatest::ownAt(Mass load) const {
+    return ownOf(m_keptAt[load], atLoad(load));
+}
+
+std::optional<Smallest> SquadLatest::ownOneRm(const Lift& lift) const {
+    return ownOf(m_keptOneRm, oneRms(lift));
 }
 
 SmallestChanges smallestChanges(const Lift& lift, const SquadLatest& squad,
@@ -130,10 +185,11 @@ SmallestChanges smallestChanges(const Lift& lift, const SquadLatest& squad,
     if (row && row->smallestOneRmPercent && earlierOneRm)
         ofOneRm.emplace(*row->smallestOneRmPercent / 100 * *earlierOneRm, row->smallestSource);
     SmallestChanges changes{.velocity = chooseSmallest({}, lift.smallestVelocity, ofSpeed),
-                            .oneRm =
-                                chooseSmallest(squad.oneRms(lift), lift.smallestOneRm, ofOneRm)};
+                            .oneRm = squad.ownOneRm(lift)};
+    if (!changes.oneRm)
+        changes.oneRm = chooseSmallest({}, lift.smallestOneRm, ofOneRm);
     for (const Mass load : squad.loads())
-        if (const auto own = chooseSmallest(squad.atLoad(load), std::nullopt, std::nullopt))
+        if (const auto own = squad.ownAt(load))
             changes.at.emplace(load, *own);
     return changes;
 }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/answers/reading.h"
+#include "core/model/lift.h"
 #include "core/model/session.h"
 
 #include <map>
@@ -35,6 +36,8 @@ chooseSmallest(std::span<const double> latest, const std::optional<double>& coac
 class SquadLatest {
 public:
     void add(const LiftSession& session);
+    /// As if no session of that athlete had been added.
+    void forget(AthleteId athlete);
 
     /// Loads that somebody has lifted, ascending.
     std::vector<Mass> loads() const;
@@ -44,18 +47,31 @@ public:
     /// MVT where known), kg. Sessions whose line gives none are left out, and those whose estimate
     /// is not bounded or extrapolated far: one athlete's empty-bar sets are no spread of a squad.
     std::vector<double> oneRms(const Lift& lift) const;
+    /// What chooseSmallest() makes of those values alone; worked out anew only where one of them
+    /// has changed.
+    std::optional<Smallest> ownAt(Mass load) const;
+    std::optional<Smallest> ownOneRm(const Lift& lift) const;
 
 private:
+    struct Kept {
+        std::vector<double> values;
+        std::optional<Smallest> found;
+    };
     struct Dated {
         std::pair<Date, int> when;
         double velocity = 0;
     };
     struct OfOne {
-        std::map<Mass, Dated> seen;
         std::optional<LiftSession> latest; ///< with a line
         std::vector<Point> maxima;
+        /// What oneRms() found last: an added set changes one athlete's of thousands.
+        mutable std::optional<std::optional<double>> oneRm;
     };
+    std::map<Mass, std::map<AthleteId, Dated>> m_seen;
     std::map<AthleteId, OfOne> m_athletes;
+    mutable Lift m_asked; ///< of which lift oneRms() was asked last
+    mutable std::map<Mass, Kept> m_keptAt;
+    mutable Kept m_keptOneRm;
 };
 
 /// What a comparison of one lift uses: ComparisonSettings::smallestAt, smallestVelocity,

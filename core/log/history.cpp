@@ -184,22 +184,49 @@ std::vector<SessionId> repeatedSessions(const Log& log) {
     return all;
 }
 
-std::vector<RepeatingAthlete> repeatingAthletes(const Log& log) {
+namespace {
+std::vector<AthleteTally> talliesOf(const Log& log, const char* sql) {
     Log::Impl& impl = log.impl();
     impl.settle();
     const ReadScope moment(impl.db);
-    std::vector<RepeatingAthlete> all;
-    Query rows(impl.db, "SELECT owner, things, sum FROM tallies WHERE kind = 'session' AND owner "
-                        "IN (SELECT athlete FROM sessions WHERE repeat_of > 0) ORDER BY owner");
+    std::vector<AthleteTally> all;
+    Query rows(impl.db, sql);
     while (impl.next(rows))
         all.push_back({.athlete = rows.id<AthleteId>(0),
                        .sessions = {.things = rows.integer(1),
                                     .sum = std::bit_cast<std::uint64_t>(rows.integer(2))}});
     return all;
 }
+} // namespace
+
+std::vector<AthleteTally> athleteTallies(const Log& log) {
+    return talliesOf(log, "SELECT owner, things, sum FROM tallies WHERE kind = 'session' AND "
+                          "things > 0 ORDER BY owner");
+}
+
+std::vector<AthleteTally> repeatingAthletes(const Log& log) {
+    return talliesOf(log, "SELECT owner, things, sum FROM tallies WHERE kind = 'session' AND owner "
+                          "IN (SELECT athlete FROM sessions WHERE repeat_of > 0) ORDER BY owner");
+}
 
 std::any& keptBeside(const Log& log) {
     return log.impl().kept;
+}
+
+// Each athlete's days stand together: one look for each of them, where a search by day alone would
+// read every session.
+std::vector<AthleteId> testedOn(const Log& log, Date day) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const ReadScope moment(impl.db);
+    std::vector<AthleteId> all;
+    Query rows(impl.db,
+               "SELECT id FROM athletes WHERE EXISTS (SELECT 1 FROM sessions WHERE "
+               "athlete = athletes.id AND day = ?) ORDER BY id",
+               day);
+    while (impl.next(rows))
+        all.push_back(rows.id<AthleteId>(0));
+    return all;
 }
 
 int freeOrdinal(const Log& log, AthleteId athlete, Date date) {

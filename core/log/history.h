@@ -45,13 +45,16 @@ std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
 /// LogError.
 std::vector<SessionId> repeatedSessions(const Log& log);
 
-/// The athletes with a session that repeats another, by key, each with the tally of their sessions,
-/// which changes when anything of these does. Throws LogError.
-struct RepeatingAthlete {
+/// The tally of an athlete's sessions, which changes when anything of these does.
+struct AthleteTally {
     AthleteId athlete{};
     Tally sessions{};
+    friend bool operator==(const AthleteTally&, const AthleteTally&) = default;
 };
-std::vector<RepeatingAthlete> repeatingAthletes(const Log& log);
+/// Of the athletes with sessions, by key. Throws LogError.
+std::vector<AthleteTally> athleteTallies(const Log& log);
+/// Of those alone with a session that repeats another.
+std::vector<AthleteTally> repeatingAthletes(const Log& log);
 
 /// Goes through the lift's lines in those athletes' sessions that repeat another or are repeated,
 /// by athlete, day and place in the day. What is damaged is passed over: it is told where it is
@@ -62,6 +65,9 @@ void scanRepeats(const Log& log, LiftId lift, std::span<const AthleteId> athlete
 /// Room for what was worked out from the log by others, who ask whether it still holds; it goes
 /// with the log.
 std::any& keptBeside(const Log& log);
+
+/// The athletes with a session of that day, by key. Throws LogError.
+std::vector<AthleteId> testedOn(const Log& log, Date day);
 
 /// The number that a further session of that day gets: 1 for the first. Throws LogError.
 int freeOrdinal(const Log& log, AthleteId athlete, Date date);

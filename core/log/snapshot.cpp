@@ -7,6 +7,9 @@
 #include "core/log/sound.h"
 #include "core/log/strays.h"
 
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <sqlite3.h>
+
 #include <cerrno>
 #include <fcntl.h>
 #include <fstream>
@@ -60,6 +63,10 @@ std::unique_ptr<Log> copyForQuestions(const Log& log) {
     }
 }
 } // namespace
+
+bool beingWritten(const Log& log) {
+    return sqlite3_txn_state(log.impl().db.database().getHandle(), nullptr) == SQLITE_TXN_WRITE;
+}
 
 Moment::Moment(const Log& log) : m_log(log) {
     Log::Impl& impl = log.impl();

@@ -27,6 +27,9 @@ private:
     bool m_mine = false;
 };
 
+/// Whether this Log stands inside a write, which may still be taken back.
+bool beingWritten(const Log& log);
+
 /// A copy in a file of its own in that folder, for this program alone, open for reading; the file
 /// has no name any more when this returns and so goes with the Log, however the program ends. It
 /// speaks under the log's name. Other programs' writes wait as in copyPages. Throws LogError.

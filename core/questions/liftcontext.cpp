@@ -7,6 +7,7 @@
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
 #include "core/questions/blockquestions.h"
+#include "core/questions/keptcontext.h"
 
 #include <algorithm>
 #include <array>
@@ -24,31 +25,6 @@ std::vector<answers::RepeatPair> onDevice(std::vector<answers::RepeatPair> pairs
         std::erase_if(pairs,
                       [&](const auto& pair) { return pair.second.conditions.device != device; });
     return pairs;
-}
-
-/// The sessions of days on which the athlete was measured by more than one device.
-void addTwoDeviceDays(const std::vector<LiftSession>& ofOne, std::vector<LiftSession>& found) {
-    std::map<Date, std::set<DeviceId>> devices;
-    for (const LiftSession& session : ofOne)
-        if (session.conditions.device)
-            devices[session.date].insert(*session.conditions.device);
-    for (const LiftSession& session : ofOne)
-        if (session.conditions.device && devices[session.date].size() > 1)
-            found.push_back(session);
-}
-
-/// Asked of each device once: a squad's comparisons ask it again for every athlete.
-void readNoise(LiftContext& context) {
-    const Lift& lift = context.lift.value;
-    std::set<std::optional<DeviceId>> devices{std::nullopt};
-    for (const answers::RepeatPair& pair : context.repeats)
-        devices.insert(pair.second.conditions.device);
-    for (const auto& device : devices)
-        context.sums.emplace(device, answers::repeatSums(onDevice(context.repeats, device)));
-    for (const auto& device : devices)
-        context.noise.emplace(device,
-                              answers::liftNoise(lift, answers::chooseMvt(lift, {}),
-                                                 onDevice(context.repeats, device), contextLevel));
 }
 
 /// The agreement of the devices of two sessions by what else the log holds of both. Nothing where
@@ -139,35 +115,19 @@ squadMembers(const log::Log& log, const Stored<LiftId, Lift>& lift, const Progre
 } // namespace
 
 LiftContext liftContext(const log::Log& log, LiftId lift) {
-    LiftContext context;
-    context.lift = log.lift(lift);
-    context.devices = log.devices();
-    answers::SquadLatest squad;
-    std::vector<LiftSession> ofOne;
-    const auto take = [&] {
-        if (std::ranges::any_of(ofOne, [](const auto& s) { return s.repeatOf.has_value(); }))
-            for (auto& pair : answers::repeatPairs(ofOne))
-                context.repeats.push_back(std::move(pair));
-        addTwoDeviceDays(ofOne, context.twoDevices);
-        if (std::ranges::any_of(ofOne, [](const auto& s) { return s.measuredOneRm.has_value(); }))
-            for (const auto& pair : answers::estimatePairs(
-                     context.lift.value, answers::mvtOf(context.lift.value, ofOne), ofOne))
-                context.estimates.push_back(pair);
-        ofOne.clear();
-    };
-    log.scan({.athlete = {}, .lift = lift}, [&](const LiftSession& session) {
-        if (!ofOne.empty() && ofOne.front().athlete != session.athlete)
-            take();
-        squad.add(session);
-        const TestDay day{session.athlete, session.date};
-        if (!session.points.empty() && (context.days.empty() || context.days.back() != day))
-            context.days.push_back(day);
-        ofOne.push_back(session);
-    });
-    take();
-    context.smallest = answers::smallestChanges(context.lift.value, squad, std::nullopt);
-    readNoise(context);
-    return context;
+    return KeptContext(lift).taken(log);
+}
+
+const Answer<answers::LiftNoise>& noiseOf(const LiftContext& context,
+                                          std::optional<DeviceId> device) {
+    const auto known = context.noise.find(device);
+    if (known != context.noise.end())
+        return known->second;
+    const Lift& lift = context.lift.value;
+    return context.noise
+        .emplace(device, answers::liftNoise(lift, answers::chooseMvt(lift, {}),
+                                            onDevice(context.repeats, device), contextLevel))
+        .first->second;
 }
 
 answers::DayNoise dayNoiseOf(const LiftContext& context, const Background& about,
@@ -239,11 +199,9 @@ std::vector<NoiseGroup> noiseGroups(const log::Log& log, const LiftContext& cont
         for (const auto& each : names)
             if (each.id == device)
                 group.deviceName = each.value.name;
-        // Asked with the context already; without a device it stands for any device there.
-        const bool known = level == contextLevel && (device || devices.size() == 1);
-        const auto found = known ? context.noise.find(device) : context.noise.end();
-        group.noise = found != context.noise.end()
-                          ? found->second
+        // Kept with the context; without a device it stands for any device there.
+        group.noise = level == contextLevel && (device || devices.size() == 1)
+                          ? noiseOf(context, device)
                           : answers::liftNoise(value, answers::chooseMvt(value, {}),
                                                measured(context.repeats), level);
         const stats::RepeatSums all = answers::repeatSums(measured(context.repeats));

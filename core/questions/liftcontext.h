@@ -29,9 +29,10 @@ struct LiftContext {
     std::vector<Stored<DeviceId, Device>> devices{}; ///< of the log, by name
     std::vector<LiftSession> twoDevices{};           ///< of days that hold more than one device
     std::vector<TestDay> days{}; ///< of all athletes, each once, by athlete and date
-    /// The lift's noise from repeat tests on each device, and (no device) on any.
-    std::map<std::optional<DeviceId>, Answer<answers::LiftNoise>> noise{};
-    /// What they add up to, for each device and (no device) any; one athlete's are taken from it.
+    /// What noiseOf() was asked so far.
+    mutable std::map<std::optional<DeviceId>, Answer<answers::LiftNoise>> noise{};
+    /// What repeat tests add up to, for each device and (no device) any; one athlete's are taken
+    /// from it.
     std::map<std::optional<DeviceId>, stats::RepeatSums> sums{};
     std::vector<answers::EstimatePair> estimates{}; ///< and maxima lifted, of all athletes
     answers::SmallestChanges smallest{};            ///< without what is a share of an earlier 1RM
@@ -40,6 +41,11 @@ struct LiftContext {
 /// Holds one athlete's sessions at a time. Throws LogError (Conflict) where the log has no such
 /// lift.
 LiftContext liftContext(const log::Log& log, LiftId lift);
+
+/// The lift's noise from repeat tests on that device, or (none named) on any; worked out once. Not
+/// from two threads at once.
+const Answer<answers::LiftNoise>& noiseOf(const LiftContext& context,
+                                          std::optional<DeviceId> device);
 
 /// The day-to-day SD that comparisons of this athlete use, from repeat tests on that device (none
 /// named: on any): the athlete's own, else the log's, else published, else none.

@@ -29,6 +29,8 @@ private Q_SLOTS:
     void ofALift();
     void emptyBarIsNoSpread();
     void robustSpreadIsAnSd();
+    void robustSpreadIsTheListedDistance();
+    void forgetsAnAthlete();
 };
 
 void TestSmallest::order() {
@@ -164,6 +166,70 @@ void TestSmallest::robustSpreadIsAnSd() {
                                                       static_cast<std::size_t>(n)));
         CHECK_NEAR(sum / 2000, 7, 0.5);
     }
+}
+
+// By its definition: all distances listed and sorted, the k-th of them, k = C(n/2 + 1, 2). The
+// factor of n comes from the same n with distances that are all 1 but for 0 (values 0 and 1).
+void TestSmallest::robustSpreadIsTheListedDistance() {
+    std::mt19937 dice(11);
+    for (int round = 0; round < 400; ++round) {
+        const auto n = std::uniform_int_distribution<std::size_t>(2, 40)(dice);
+        const bool coarse = round % 2 == 0; // many ties
+        std::vector<double> values;
+        std::vector<double> listed;
+        for (std::size_t i = 0; i < n; ++i)
+            values.push_back(coarse ? std::uniform_int_distribution(0, 5)(dice) * 0.1
+                                    : std::normal_distribution(0.7, 0.2)(dice));
+        for (std::size_t i = 0; i < n; ++i)
+            for (std::size_t k = 0; k < i; ++k)
+                listed.push_back(std::abs(values[i] - values[k]));
+        std::ranges::sort(listed);
+        const std::size_t h = n / 2 + 1;
+        const double distance = listed[h * (h - 1) / 2 - 1];
+        std::vector<double> far; // each at least 1 from the next, the nearest exactly
+        for (std::size_t i = 0; i < n; ++i)
+            far.push_back(static_cast<double>(i));
+        std::vector<double> apart;
+        for (std::size_t i = 0; i < n; ++i)
+            for (std::size_t k = 0; k < i; ++k)
+                apart.push_back(far[i] - far[k]);
+        std::ranges::sort(apart);
+        const double factor = robustSd(far) / apart[h * (h - 1) / 2 - 1];
+        CHECK_NEAR(robustSd(values), factor * distance, 1e-12);
+    }
+}
+
+void TestSmallest::forgetsAnAthlete() {
+    Lift lift = tests::benchPull();
+    lift.mvt = tests::coachMvt(0.65);
+    SquadLatest with;
+    SquadLatest without;
+    for (int i = 0; i < 9; ++i) {
+        const double up = 0.01 * i;
+        const auto session = of(i, 1, {{32, 1.25 + up}, {64, 1.0 + up}, {96.0 + i, 0.75 + up}});
+        with.add(session);
+        if (i != 4)
+            without.add(session);
+    }
+    QCOMPARE(with.oneRms(lift).size(), std::size_t(9));
+    with.forget(AthleteId{4});
+    with.forget(AthleteId{40});
+    QCOMPARE(with.loads(), without.loads());
+    for (const Mass load : without.loads())
+        QCOMPARE(with.atLoad(load), without.atLoad(load));
+    QCOMPARE(with.oneRms(lift), without.oneRms(lift));
+    // A later session of one who is known already counts in the next answer, as another lift does.
+    const auto later = of(2, 2, {{32, 1.5}, {64, 1.2}, {96, 0.9}});
+    auto dated = later;
+    dated.date = Date{std::chrono::year{2030}, std::chrono::month{1}, std::chrono::day{1}};
+    with.add(dated);
+    without.add(dated);
+    QCOMPARE(with.oneRms(lift), without.oneRms(lift));
+    Lift other = lift;
+    other.mvt = tests::coachMvt(0.7);
+    SquadLatest fresh = without;
+    QCOMPARE(with.oneRms(other), fresh.oneRms(other));
+    QVERIFY(with.oneRms(other) != with.oneRms(lift));
 }
 
 QTEST_APPLESS_MAIN(TestSmallest)

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window costs on a large log beside a small one, in one run:
-//   slopebook_bench_window LOG SAMPLE LONE ATHLETE [opening | pages | keys]
+//   slopebook_bench_window LOG SAMPLE LONE ATHLETE [opening | pages | writes | keys]
 // SAMPLE: what opening is measured against; LONE: a log of that athlete alone, what the pages are
 // measured against. Writes sets into copies of its own only. Needs no display:
 // QT_QPA_PLATFORM=offscreen.
 #include "core/log/history.h"
+#include "core/questions/liftcontext.h"
 #include "ui/floor/entry/entrypage.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/workspace.h"
@@ -20,8 +21,10 @@
 #include <algorithm>
 #include <cstdio>
 #include <ctime>
+#include <functional>
 #include <memory>
 #include <sys/resource.h>
+#include <tuple>
 
 using namespace slopebook;
 using namespace slopebook::ui;
@@ -97,16 +100,31 @@ double timeToOpen(const QString& file) {
     return timer.milliseconds();
 }
 
+/// Of all pages but the first, which are made when they are first shown.
+double timeToMakePages(const QString& file) {
+    const auto window = opened(file);
+    std::vector<std::unique_ptr<TaskPage>> made;
+    const Timer timer;
+    for (const PageEntry& entry : pages())
+        if (entry.page != window->workspace()->page())
+            made.emplace_back(entry.make(window->workspace()->logbook(), today).page);
+    return timer.milliseconds();
+}
+
 void compareOpening(const QString& file, const QString& sample) {
     timeToOpen(sample);
-    std::vector<double> here, there;
+    std::vector<double> here, there, others;
     for (int i = 0; i < openings; ++i) {
         here.push_back(timeToOpen(file));
         there.push_back(timeToOpen(sample));
+        others.push_back(timeToMakePages(sample));
     }
     std::printf("opening the window, ms: %.1f; the sample: %.1f; ratio of medians %.2f\n",
                 quantile(here, 0.5), quantile(there, 0.5),
                 quantile(here, 0.5) / quantile(there, 0.5));
+    std::printf("making the other pages, ms: %.1f; opening with them against without: %.2f\n",
+                quantile(others, 0.5),
+                (quantile(there, 0.5) + quantile(others, 0.5)) / quantile(there, 0.5));
 }
 
 /// Types the athlete's name, as a coach does, and takes the first lift that they did.
@@ -162,6 +180,68 @@ void comparePages(const QString& file, const QString& lone, const QString& athle
         std::printf("%-10s %7.1f %7.1f %6.2f\n", entry.word, ofLog[i], ofLone[i],
                     ofLog[i] / ofLone[i]);
     }
+}
+
+/// What else the athlete's lift is behind at: everybody's sessions of it.
+void compareContexts(Logbook& book, LiftId lift, const std::function<void()>& write) {
+    std::vector<double> anew, kept;
+    std::ignore = book.context(lift);
+    for (int visit = 0; visit < visits; ++visit) {
+        write();
+        const Timer first;
+        std::ignore = book.context(lift);
+        kept.push_back(first.milliseconds());
+        const Timer second;
+        std::ignore = questions::liftContext(book.log(), lift);
+        anew.push_back(second.milliseconds());
+    }
+    std::printf("\neverybody's sessions of the lift after a write, ms: kept %.1f, read anew %.1f\n",
+                quantile(kept, 0.5), quantile(anew, 0.5));
+}
+
+/// Every page visited as it is found behind, with a write of our own just before and without, in
+/// turn.
+void compareWrites(const QString& file, const QString& athlete) {
+    const auto window = opened(file);
+    choose(*window, athlete);
+    Workspace& work = *window->workspace();
+    Logbook& book = work.logbook();
+    const LiftId lift = *work.lift();
+    const auto lifts = book.log().lifts();
+    const LiftId other = lifts[lifts[0].id == lift ? 1 : 0].id;
+    const auto sessions = book.log().liftSessions({work.athlete(), lift});
+    const auto placed = book.log().sets(sessions.back().session, lift).back();
+    int count = 0;
+    const auto write = [&] {
+        Set changed = placed.set;
+        changed.note = "write " + std::to_string(++count);
+        book.changeSet(placed.id, changed);
+    };
+    const auto visit = [&](Page page, bool written) {
+        work.showPage(page == Page::Stations ? Page::Session : Page::Stations);
+        work.choose({}, other);
+        work.choose({}, lift);
+        if (written)
+            write();
+        QCoreApplication::processEvents();
+        const Timer timer;
+        work.showPage(page);
+        QCoreApplication::processEvents();
+        work.currentPage()->repaint();
+        return timer.milliseconds();
+    };
+    std::printf("\npage, ms    no write  after one  ratio\n");
+    for (const PageEntry& entry : pages()) {
+        std::vector<double> without, with;
+        visit(entry.page, true);
+        for (int i = 0; i < 2 * visits; ++i) {
+            without.push_back(visit(entry.page, false));
+            with.push_back(visit(entry.page, true));
+        }
+        std::printf("%-11s %8.1f %10.1f %6.2f\n", entry.word, quantile(without, 0.5),
+                    quantile(with, 0.5), quantile(with, 0.5) / quantile(without, 0.5));
+    }
+    compareContexts(book, lift, write);
 }
 
 /// As many earlier sessions as the form's chart can show, of the lift that the athlete does.
@@ -224,9 +304,9 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 5 || arguments.size() > 6) {
-        std::fputs(
-            "usage: slopebook_bench_window LOG SAMPLE LONE ATHLETE [opening | pages | keys]\n",
-            stderr);
+        std::fputs("usage: slopebook_bench_window LOG SAMPLE LONE ATHLETE "
+                   "[opening | pages | writes | keys]\n",
+                   stderr);
         return 2;
     }
     const QString part = arguments.value(5);
@@ -237,6 +317,12 @@ int main(int argc, char** argv) {
         compareOpening(arguments[1], arguments[2]);
     if (asked("pages"))
         comparePages(arguments[1], arguments[3], arguments[4]);
+    if (asked("writes")) {
+        const QTemporaryDir folder(QDir::current().filePath(QStringLiteral("bench-XXXXXX")));
+        const QString own = folder.filePath(QStringLiteral("own.slopebook"));
+        QFile::copy(arguments[1], own);
+        compareWrites(own, arguments[4]);
+    }
     if (asked("keys")) {
         const QTemporaryDir folder(QDir::current().filePath(QStringLiteral("bench-XXXXXX")));
         const QString own = folder.filePath(QStringLiteral("own.slopebook"));

@@ -116,6 +116,9 @@ private Q_SLOTS:
               "/usr/share/metainfo/org.slopebook.Slopebook.metainfo.xml",
               "/usr/share/mime/packages/org.slopebook.Slopebook.xml",
               "/usr/share/icons/hicolor/scalable/apps/slopebook.svg",
+              "/usr/share/icons/hicolor/scalable/mimetypes/application-x-slopebook.svg",
+              "/usr/share/doc/slopebook/screenshots/session.png",
+              "/usr/share/doc/slopebook/screenshots/comparison.png",
               "/usr/share/slopebook/sample.slopebook", "/usr/share/man/man1/slopebook.1.gz",
               "/usr/share/doc/slopebook/copyright", "/usr/share/doc/slopebook/changelog.gz"})
             QTest::newRow(path) << QString::fromLatin1(path);
@@ -183,6 +186,27 @@ private Q_SLOTS:
                               installed(QStringLiteral(
                                   "/usr/share/metainfo/org.slopebook.Slopebook.metainfo.xml"))});
         QVERIFY2(said.exit == 0, qPrintable(said.out + said.err));
+    }
+
+    /// As whoever publishes the pictures builds it: each is one that the package holds as well.
+    void theMetainfoWithPicturesIsValid() {
+        NEED("appstreamcli");
+        const QString path = QStringLiteral(
+            SLOPEBOOK_BUILD "/app/packaging/with-pictures/org.slopebook.Slopebook.metainfo.xml");
+        const Ran said = run(QStringLiteral("appstreamcli"),
+                             {QStringLiteral("validate"), QStringLiteral("--no-net"), path});
+        QVERIFY2(said.exit == 0, qPrintable(said.out + said.err));
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        const QString text = QString::fromUtf8(file.readAll());
+        auto images =
+            QRegularExpression(QStringLiteral("<image[^>]*>.*/([^/<]+)</image>")).globalMatch(text);
+        int count = 0;
+        for (; images.hasNext(); ++count)
+            QVERIFY(QFileInfo::exists(
+                installed(QStringLiteral("/usr/share/doc/slopebook/screenshots/") +
+                          images.next().captured(1))));
+        QCOMPARE(count, 2);
     }
 
     void theManPageIsWellFormed() {

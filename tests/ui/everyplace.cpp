@@ -99,11 +99,12 @@ public:
 
     void pages() {
         Workspace& work = *m_window->workspace();
-        const auto squad = work.findChild<SquadPage*>();
         for (const PageEntry& entry : ui::pages()) {
             work.showPage(entry.page);
             settle(*m_window);
-            QTRY_VERIFY_WITH_TIMEOUT(!squad->working(), 30000);
+            if (const auto* squad = work.findChild<SquadPage*>()) {
+                QTRY_VERIFY_WITH_TIMEOUT(!squad->working(), 30000);
+            }
             lookAtTabs(entry.title(), *m_window, *work.currentPage(), m_look);
         }
         work.bar().showText(QStringLiteral("Something"), QStringLiteral("Go back to a backup…"));

@@ -119,6 +119,104 @@ private Q_SLOTS:
         }
         QCOMPARE(m_page->sets().rowCount(), 5);
     }
+    // What the coach waits for comes first: the point is on the screen, ringed, before a table
+    // changes a row, and nothing paints the chart again after it.
+    void thePointIsDrawnBeforeAllElse() {
+        type(QStringLiteral("40 1.14"));
+        type(QStringLiteral("50 0.99"));
+        for (int i = 0; i < 3; ++i)
+            QCoreApplication::processEvents();
+        QStringList seen;
+        const auto* chart = m_page->findChild<charts::LineChart*>();
+        connect(&m_page->sets(), &QAbstractItemModel::modelReset, m_page.get(),
+                [&] { seen << QStringLiteral("table"); });
+        class Watch : public QObject {
+        public:
+            explicit Watch(QStringList& list) : m_list(list) {}
+            bool eventFilter(QObject*, QEvent* event) override {
+                if (event->type() == QEvent::Paint)
+                    m_list << QStringLiteral("point");
+                return false;
+            }
+
+        private:
+            QStringList& m_list;
+        } watch(seen);
+        chart->viewport()->installEventFilter(&watch);
+        QTest::keyClicks(line(), QStringLiteral("60 0.86"));
+        QCoreApplication::processEvents();
+        seen.clear();
+        QTest::keyClick(line(), Qt::Key_Return);
+        QCOMPARE(seen.value(0), QStringLiteral("point"));
+        QVERIFY(seen.contains(QStringLiteral("table")));
+        for (int i = 0; i < 3; ++i)
+            QCoreApplication::processEvents();
+        QCOMPARE(seen.count(QStringLiteral("point")), 1);
+        QCOMPARE(chart->data().sessions.back().points.size(), 3U);
+        chart->viewport()->removeEventFilter(&watch);
+    }
+
+    // The device and place that the lift was last measured with, whatever another was since, and
+    // also where the lift is chosen before the session is begun; the coach's own choice stays.
+    void aNewDayTakesTheLiftsOwnLastDevice() {
+        const DeviceId other = m_book->addDevice({.name = "Second encoder", .note = {}});
+        const SessionId before =
+            m_book->addSession({.athlete = m_season.lane3, .date = day(2026, 3, 10)});
+        m_book->addSets(before, m_season.throwing, {ladderSet(30, {1.5})},
+                        Conditions{.device = other, .place = "Track"});
+        const SessionId after =
+            m_book->addSession({.athlete = m_season.lane3, .date = day(2026, 3, 12)});
+        m_book->addSets(after, m_season.pull, {ladderSet(60, {0.8})},
+                        Conditions{.device = m_season.encoder, .place = "Boathouse"});
+        auto* device = m_page->findChild<QComboBox*>(QStringLiteral("device"));
+        QVERIFY(device);
+        const auto shown = [&] { return DeviceId{device->currentData().toLongLong()}; };
+        m_page->setAthleteAndLift(std::nullopt, m_season.pull);
+        m_page->setAthleteAndLift(m_season.lane3, m_season.throwing);
+        QVERIFY(!m_page->session());
+        QVERIFY(shown() == other);
+        m_page->setAthleteAndLift(m_season.lane3, m_season.pull);
+        QVERIFY(shown() == m_season.encoder);
+        m_page->setAthleteAndLift(m_season.lane3, m_season.throwing);
+        QVERIFY(shown() == other);
+        type(QStringLiteral("30 1.45"));
+        QVERIFY(m_page->session());
+        // The day's second lift: its own device, the day's place.
+        m_page->setAthleteAndLift(m_season.lane3, m_season.pull);
+        QVERIFY(shown() == m_season.encoder);
+        m_page->focusLine();
+        type(QStringLiteral("60 0.82"));
+        const auto conditions = [&](LiftId lift) {
+            return m_book->log().conditions(*m_page->session(), lift);
+        };
+        QVERIFY(conditions(m_season.throwing).device == other);
+        QVERIFY(conditions(m_season.pull).device == m_season.encoder);
+        QCOMPARE(conditions(m_season.pull).place, std::string("Track"));
+        // Chosen by hand before the session is begun: another lift does not take it back.
+        m_page->beginSession();
+        device->setCurrentIndex(0);
+        Q_EMIT device->activated(0);
+        m_page->setAthleteAndLift(m_season.lane3, m_season.throwing);
+        QCOMPARE(device->currentIndex(), 0);
+    }
+
+    void theFiguresCanBeSelectedUnderTheMouse() {
+        type(QStringLiteral("40 1.14"));
+        auto* headline = m_page->findChild<QLabel*>(QStringLiteral("oneRm"));
+        QTest::mouseMove(line(), QPoint(3, 3));
+        QTRY_COMPARE(headline->textInteractionFlags(), Qt::NoTextInteraction);
+        const int height = headline->height();
+        QTest::mouseMove(headline, QPoint(3, 3));
+        QTRY_COMPARE(headline->textInteractionFlags(), Qt::TextSelectableByMouse);
+        headline->setSelection(0, 4);
+        QVERIFY(headline->hasSelectedText());
+        QCoreApplication::processEvents();
+        QCOMPARE(headline->height(), height); // nothing moves for it
+        line()->setFocus();
+        QTest::mouseMove(line(), QPoint(3, 3));
+        QTRY_COMPARE(headline->textInteractionFlags(), Qt::NoTextInteraction);
+    }
+
     void aWholeLadderByKeysStandsInTableChartAndLog() {
         type(QStringLiteral("40 1.14 1.12 1.10"));
         type(QStringLiteral("50 0,99 0,97 0,98"));

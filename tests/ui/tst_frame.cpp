@@ -253,8 +253,9 @@ private Q_SLOTS:
 
     void noPageButTheShownHearsOfTyping() {
         open();
-        key(Qt::Key_4, Qt::ControlModifier);
+        key(Qt::Key_2, Qt::ControlModifier);
         const auto* lines = work().findChild<ProfilePage*>();
+        key(Qt::Key_4, Qt::ControlModifier);
         auto* rows = lines->findChild<QTableView*>(u"lines"_s)->model();
         int told = 0;
         connect(rows, &QAbstractItemModel::modelReset, this, [&] { ++told; });

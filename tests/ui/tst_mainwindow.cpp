@@ -187,6 +187,7 @@ private Q_SLOTS:
         const auto other = log.athletes().at(1);
         QVERIFY(work.athlete() != other.id);
         const auto sessions = log.sessions(other.id);
+        work.showPage(Page::Changes);
         auto* squad = window.findChild<SquadPage*>();
         Q_EMIT squad->sessionWanted(sessions.front().id);
         QCOMPARE(work.athlete(), std::optional(other.id));
@@ -341,9 +342,8 @@ private Q_SLOTS:
         show(window);
         QVERIFY(!window.workspace());
         auto* recent = window.welcome().findChild<QListWidget*>();
-        QCOMPARE(recent->count(), 1); // what is gone is not offered
         recent->setFocus();
-        recent->setCurrentRow(0);
+        recent->setCurrentRow(0); // what is gone is told as such (tst_begin)
         QTest::keyClick(recent, Qt::Key_Return);
         QVERIFY(window.workspace());
         QTest::keyClick(&window, Qt::Key_W, Qt::ControlModifier);

@@ -132,9 +132,9 @@ private Q_SLOTS:
             squad.ladder(ada, day(2, 3 + 7 * i), 1.53, test, one);
         }
         const LiftContext context = liftContext(squad.log, squad.lift);
-        QVERIFY(bool(context.noise.at(one)));
-        QVERIFY(!context.noise.contains(two));
-        QVERIFY(bool(context.noise.at(std::nullopt)));
+        QVERIFY(bool(noiseOf(context, one)));
+        QVERIFY(!noiseOf(context, two));
+        QVERIFY(bool(noiseOf(context, std::nullopt)));
         const Background about = background(squad.log, ada, squad.lift);
         QCOMPARE(dayNoiseOf(context, about, one).ownPairs, 3);
         QVERIFY(dayNoiseOf(context, about, one).ownShare > 0.3);

@@ -3,6 +3,7 @@
 
 #include "ui/charts/chartmenu.h"
 
+#include <QCoreApplication>
 #include <QEvent>
 #include <QFontInfo>
 #include <QGraphicsScene>
@@ -35,6 +36,16 @@ void ChartView::setSpokenText(const QString& text) {
 
 void ChartView::describe() {
     m_menu->dataChanged();
+}
+
+// What the figure and its scene put off until the next event is done now. A scene that did so has
+// itself painted at once: to repaint would paint it twice.
+void ChartView::drawNow() {
+    if (!isVisible())
+        return;
+    QCoreApplication::sendPostedEvents(m_figure, QEvent::LayoutRequest);
+    QCoreApplication::sendPostedEvents(scene(), QEvent::MetaCall);
+    QCoreApplication::sendPostedEvents(window(), QEvent::UpdateRequest);
 }
 
 void ChartView::changeEvent(QEvent* event) {

@@ -22,6 +22,8 @@ public:
     /// What a screen reader says: the sentence of the result; the figures follow it.
     void setSpokenText(const QString& text);
     void paintPaper(QPainter& painter, const QRectF& target, const QSizeF& points) const override;
+    /// What was changed is on the screen when this returns, before anything else is laid out.
+    void drawNow();
 
 protected:
     void changeEvent(QEvent* event) override;

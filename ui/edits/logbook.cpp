@@ -3,7 +3,7 @@
 
 #include "core/log/splitdays.h"
 #include "core/model/errors.h"
-#include "core/questions/liftcontext.h"
+#include "core/questions/keptcontext.h"
 #include "ui/edits/batteryedit.h"
 #include "ui/edits/checkloadsedit.h"
 #include "ui/edits/entryedit.h"
@@ -24,8 +24,7 @@ struct Logbook::Impl {
     long seenVersion = 0;
     bool stepBack = false; ///< the undo or redo under way failed and is to be taken back
     EditHost host;
-    std::map<LiftId, questions::LiftContext> contexts;
-    long contextsVersion = 0;
+    std::map<LiftId, questions::KeptContext> contexts;
     QUndoStack stack; // last: its edits go before the host that they know
 
     Impl(Logbook& owner, log::Log opened)
@@ -98,14 +97,7 @@ const log::Log& Logbook::log() const {
 }
 
 const questions::LiftContext& Logbook::context(LiftId lift) const {
-    const long version = m_impl->log.dataVersion();
-    if (version != m_impl->contextsVersion)
-        m_impl->contexts.clear();
-    m_impl->contextsVersion = version;
-    const auto known = m_impl->contexts.find(lift);
-    if (known != m_impl->contexts.end())
-        return known->second;
-    return m_impl->contexts.emplace(lift, questions::liftContext(m_impl->log, lift)).first->second;
+    return m_impl->contexts.try_emplace(lift, lift).first->second.of(m_impl->log);
 }
 
 QUndoStack* Logbook::undoStack() {

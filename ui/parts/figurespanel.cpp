@@ -8,18 +8,18 @@
 #include "core/answers/method.h"
 #include "core/answers/sources.h"
 #include "ui/parts/cautions.h"
+#include "ui/parts/settledlabel.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
-#include <QLabel>
 #include <QVBoxLayout>
 
 namespace slopebook::ui {
 
 FiguresPanel::FiguresPanel(LoadUnit unit, QWidget* parent)
-    : QWidget(parent), m_headline(new QLabel), m_detail(new QLabel), m_line(new QLabel),
-      m_notes(new QLabel), m_unit(unit) {
+    : QWidget(parent), m_headline(new SettledLabel), m_detail(new SettledLabel),
+      m_line(new SettledLabel), m_notes(new SettledLabel), m_unit(unit) {
     m_headline->setObjectName(QStringLiteral("oneRm"));
     m_headline->setAccessibleDescription(tr("Estimated 1RM"));
     m_detail->setAccessibleDescription(tr("About the estimate"));
@@ -31,12 +31,9 @@ FiguresPanel::FiguresPanel(LoadUnit unit, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(2);
-    for (QLabel* label : {m_headline, m_detail, m_line, m_notes}) {
-        label->setWordWrap(true);
-        label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    for (SettledLabel* label : {m_headline, m_detail, m_line, m_notes})
         layout->addWidget(label);
-    }
-    for (QLabel* label : {m_detail, m_line, m_notes})
+    for (SettledLabel* label : {m_detail, m_line, m_notes})
         label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* caution = new CautionLabel;
     caution->setForegroundRole(QPalette::PlaceholderText);
@@ -61,7 +58,7 @@ void FiguresPanel::fit() {
     m_detail->setText(m_compact && !m_said.brief.isEmpty() ? m_said.brief : m_said.detail);
     m_detail->setMinimumHeight(m_compact ? 0 : 3 * line);
     m_notes->setMinimumHeight(m_compact ? 0 : line);
-    for (QLabel* label : {m_detail, m_line, m_notes}) {
+    for (SettledLabel* label : {m_detail, m_line, m_notes}) {
         QSizePolicy policy = label->sizePolicy();
         policy.setRetainSizeWhenHidden(label == m_detail || !m_compact);
         label->setSizePolicy(policy);

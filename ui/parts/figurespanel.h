@@ -7,9 +7,9 @@
 
 #include <QWidget>
 
-class QLabel;
-
 namespace slopebook::ui {
+
+class SettledLabel;
 
 class FiguresPanel final : public QWidget {
     Q_OBJECT
@@ -42,10 +42,10 @@ private:
     void fit();
 
     Words m_said{};
-    QLabel* m_headline;
-    QLabel* m_detail;
-    QLabel* m_line;
-    QLabel* m_notes;
+    SettledLabel* m_headline;
+    SettledLabel* m_detail;
+    SettledLabel* m_line;
+    SettledLabel* m_notes;
     bool m_compact = false;
     bool m_sources = false;
     LoadUnit m_unit;

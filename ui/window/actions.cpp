@@ -3,6 +3,7 @@
 
 #include "ui/window/language.h"
 #include "ui/window/pagetable.h"
+#include "ui/window/scheme.h"
 #include "ui/words/units.h"
 
 #include <QCoreApplication>
@@ -130,6 +131,11 @@ void addViewMenu(QMenuBar& bar, Actions& a) {
     QMenu& unitMenu = *menu.addMenu(Menu::tr("Loads &in"));
     addChoice(*a.units, unitMenu, Menu::tr("&Kilograms (kg)"), int(LoadUnit::Kilograms));
     addChoice(*a.units, unitMenu, Menu::tr("&Pounds (lb)"), int(LoadUnit::Pounds));
+    QMenu& schemeMenu = *menu.addMenu(Menu::tr("C&olours"));
+    a.schemes = new QActionGroup(&bar);
+    addChoice(*a.schemes, schemeMenu, Menu::tr("As the &desktop"), int(Scheme::Desktop));
+    addChoice(*a.schemes, schemeMenu, Menu::tr("&Light"), int(Scheme::Light));
+    addChoice(*a.schemes, schemeMenu, Menu::tr("D&ark"), int(Scheme::Dark));
     QMenu& languageMenu = *menu.addMenu(Menu::tr("&Language"));
     a.languages = new QActionGroup(&bar);
     addChoice(*a.languages, languageMenu, Menu::tr("As the &desktop"), QString());

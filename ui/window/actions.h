@@ -23,6 +23,7 @@ struct Actions {
     QAction *copyChart, *chartPng, *chartSvg, *copyFigures, *showFigures;
     QAction *foldIndex, *restTimer, *fingers;
     QActionGroup* units;     ///< data(): a LoadUnit as int
+    QActionGroup* schemes;   ///< data(): a Scheme as int
     QActionGroup* languages; ///< data(): the code to keep in the settings
     QAction *help, *keys, *method, *cautions, *about;
     QMenu* recent;

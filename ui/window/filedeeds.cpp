@@ -29,6 +29,16 @@ QString logFilter() {
     return MainWindow::tr("Logs (*.slopebook);;All files (*)");
 }
 
+// "Season 2026.27" has no ending, whatever stands after its point.
+QString withEnding(const QString& file) {
+    if (file.isEmpty())
+        return file;
+    for (const char* known : {".slopebook", ".db", ".sqlite", ".sqlite3"})
+        if (file.endsWith(QLatin1String(known), Qt::CaseInsensitive))
+            return file;
+    return file + suffix();
+}
+
 QString startFolder() {
     return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }
@@ -85,7 +95,7 @@ QString FileDeeds::askNewName() {
         &m_window, {.title = MainWindow::tr("New log"),
                     .start = startFolder() + QStringLiteral("/squad") + suffix(),
                     .filter = logFilter()});
-    return file.isEmpty() || !QFileInfo(file).suffix().isEmpty() ? file : file + suffix();
+    return withEnding(file);
 }
 
 void FileDeeds::askNew() {

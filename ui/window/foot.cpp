@@ -6,6 +6,8 @@
 
 #include <QTimer>
 
+#include <utility>
+
 namespace slopebook::ui {
 
 namespace {
@@ -29,8 +31,22 @@ Foot::Foot(QWidget* parent) : QLabel(parent), m_end(new QTimer(this)) {
 }
 
 void Foot::say(const QString& message) {
+    m_untilDeed = false;
     setText(message);
     m_end->start();
+    fit();
+}
+
+void Foot::sayUntilDeed(const QString& message) {
+    say(message);
+    m_untilDeed = true;
+}
+
+void Foot::deedDone() {
+    if (!std::exchange(m_untilDeed, false))
+        return;
+    m_end->stop();
+    clear();
     fit();
 }
 

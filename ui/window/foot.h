@@ -14,6 +14,9 @@ public:
     explicit Foot(QWidget* parent = nullptr);
 
     void say(const QString& message);
+    /// What is true until the next deed alone: that one takes it away.
+    void sayUntilDeed(const QString& message);
+    void deedDone();
     /// Whether its place is kept while nothing is said, so that nothing moves when something is.
     void setRoomy(bool roomy);
 
@@ -22,6 +25,7 @@ private:
 
     QTimer* m_end;
     bool m_roomy = true;
+    bool m_untilDeed = false;
 };
 
 } // namespace slopebook::ui

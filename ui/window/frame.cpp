@@ -38,7 +38,7 @@ Frame::Frame(Index* index, QWidget* page) : m_index(index), m_page(page), m_widt
     index->setMaximumWidth(widestIndex);
     page->setAutoFillBackground(true);
     setIndexWidth(usualIndex);
-    paintGround();
+    dress();
     fit();
     connect(this, &QSplitter::splitterMoved, this, [this](int at) { m_width = at; });
 }
@@ -80,14 +80,8 @@ void Frame::resizeEvent(QResizeEvent* event) {
         fit();
 }
 
-void Frame::changeEvent(QEvent* event) {
-    QSplitter::changeEvent(event);
-    if (event->type() == QEvent::ApplicationPaletteChange)
-        paintGround();
-}
-
 // As white as paper, or as dark as the desktop's pages.
-void Frame::paintGround() {
+void Frame::dress() {
     QPalette own;
     own.setColor(QPalette::Window, frameLook(QApplication::palette()).page);
     setPalette(own);

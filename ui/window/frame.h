@@ -15,6 +15,8 @@ class Frame final : public QSplitter {
 public:
     /// Takes both over.
     Frame(Index* index, QWidget* page);
+    /// In the program's colours as they are now: no widget is told of a change of them by itself.
+    void dress();
 
     /// px; kept while it is folded.
     int indexWidth() const { return m_width; }
@@ -32,11 +34,9 @@ Q_SIGNALS:
 protected:
     QSplitterHandle* createHandle() override;
     void resizeEvent(QResizeEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
 private:
     void fit();
-    void paintGround();
 
     Index* m_index;
     QWidget* m_page;

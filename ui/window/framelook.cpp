@@ -2,6 +2,7 @@
 #include "ui/window/framelook.h"
 
 #include "ui/window/indexrows.h"
+#include "ui/window/scheme.h"
 
 #include <QGuiApplication>
 #include <QPainter>
@@ -29,10 +30,21 @@ FrameLook frameLook(const QPalette& palette) {
     const QColor page = palette.color(QPalette::Active, QPalette::Base);
     const QColor window = QGuiApplication::palette().color(QPalette::Active, QPalette::Window);
     const QColor ink = palette.color(QPalette::Active, QPalette::Text);
-    if (page.lightness() < dark)
-        return {window,           window.darker(140), ink,
-                QColor(0xA9B3AD), QColor(0x3B443F),   QColor(0xE5A5CD)};
-    return {page, QColor(0xF3F5F3), ink, QColor(0x56615B), QColor(0xCDD4CF), QColor(0x7A2A5C)};
+    const auto second = [&](const QColor& wanted, const QColor& on, const QColor& index) {
+        return readable(wanted, ink, {on, index});
+    };
+    if (page.lightness() < dark) {
+        const QColor index = window.darker(140);
+        return {window,           index,           ink, second(QColor(0xA9B3AD), window, index),
+                QColor(0x3B443F), QColor(0xE5A5CD)};
+    }
+    const QColor index(0xF3F5F3);
+    return {page,
+            index,
+            ink,
+            second(QColor(0x56615B), page, index),
+            QColor(0xCDD4CF),
+            QColor(0x7A2A5C)};
 }
 
 PartBar::PartBar(QWidget* parent) : QTabBar(parent) {

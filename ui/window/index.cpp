@@ -34,7 +34,7 @@ Index::Index(QWidget* parent)
       m_list(new QListView), m_add(new QToolButton), m_foot(new QLabel) {
     build();
     connectParts();
-    fit();
+    dress();
     showRows();
 }
 
@@ -106,7 +106,7 @@ void Index::connectParts() {
             [this](const QWidget*, const QWidget* now) { focusMoved(now); });
 }
 
-void Index::fit() {
+void Index::dress() {
     QPalette own = QApplication::palette();
     const FrameLook look = frameLook(own);
     own.setColor(QPalette::Window, look.index);
@@ -120,12 +120,6 @@ void Index::fit() {
     clear.setColor(QPalette::Base, look.index);
     clear.setColor(QPalette::PlaceholderText, look.second);
     m_find->setPalette(clear);
-}
-
-void Index::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::ApplicationPaletteChange)
-        fit();
 }
 
 // A hair rule towards the page, which the chosen row covers, and one under what is typed.

@@ -23,6 +23,8 @@ class Index final : public QWidget {
     Q_OBJECT
 public:
     explicit Index(QWidget* parent = nullptr);
+    /// In the program's colours as they are now: no widget is told of a change of them by itself.
+    void dress();
     ~Index() override;
 
     /// Keeps the chosen athlete where it is still there, else takes the first. Throws what the
@@ -50,13 +52,11 @@ Q_SIGNALS:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
-    void changeEvent(QEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void build();
     void connectParts();
-    void fit();
     void showRows();
     void find(const QString& part);
     void forget();

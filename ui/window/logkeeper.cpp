@@ -144,11 +144,13 @@ void LogKeeper::damageFound(const std::filesystem::path& log, const QString& why
 void LogKeeper::reopen(const std::function<OpenedLog()>& opener) {
     const auto athlete = m_window.workspace()->athlete();
     const auto lift = m_window.workspace()->lift();
-    const auto session = m_window.workspace()->entry().session();
+    const EntryPage* entry = m_window.workspace()->madeEntry();
+    const auto session = entry ? std::optional(entry->session()) : std::nullopt;
     m_window.surroundings().settings = m_window.settings();
     open(opener);
     m_window.workspace()->choose(athlete, lift);
-    m_window.workspace()->entry().showSession(session); // a new one as well: nobody chose today's
+    if (session) // a new one as well: nobody chose today's
+        m_window.workspace()->entry().showSession(*session);
 }
 
 void LogKeeper::askWriteOn() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/mainwindow.h"
 
+#include "core/log/history.h"
 #include "ui/floor/entry/entrypage.h"
 #include "ui/floor/station/stationpage.h"
 #include "ui/parts/fingers.h"
@@ -22,8 +23,10 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QMimeData>
+#include <QScreen>
 #include <QStackedWidget>
 
+#include <algorithm>
 #include <utility>
 
 namespace slopebook::ui {
@@ -31,22 +34,49 @@ namespace slopebook::ui {
 namespace {
 constexpr int mostRecent = 10;
 constexpr QSize firstSize{1240, 680};
+constexpr int title = 40, edge = 4; // px, that a desktop puts over and around it, at the most
+
+/// As near to where it was as the screen has room for.
+QRect fittingOn(const QRect& screen, QRect window) {
+    const QRect room = screen.adjusted(edge, title, -edge, -edge);
+    window.setSize(window.size().boundedTo(room.size()));
+    window.moveLeft(std::clamp(window.left(), room.left(),
+                               std::max(room.left(), room.right() + 1 - window.width())));
+    window.moveTop(std::clamp(window.top(), room.top(),
+                              std::max(room.top(), room.bottom() + 1 - window.height())));
+    return window;
+}
 } // namespace
 
 MainWindow::MainWindow(Surroundings surroundings)
     : m_surroundings(std::move(surroundings)),
       m_translation(std::make_unique<Translation>(m_surroundings.settings.language)),
+      m_scheme(std::make_unique<SchemeKeeper>(m_surroundings.settings.scheme)),
       m_logs(std::make_unique<LogKeeper>(*this)), m_files(std::make_unique<FileDeeds>(*this)) {
     new WheelGuard(this);
+    connect(m_scheme.get(), &SchemeKeeper::dressed, this, [this] {
+        if (m_workspace)
+            m_workspace->dress();
+    });
     setAcceptDrops(true);
     fitFingers(m_surroundings.settings.fingers.value_or(touchScreenPresent()));
     build();
     resize(firstSize);
     restoreGeometry(m_surroundings.settings.geometry);
     restoreState(m_surroundings.settings.windowState);
+    fitScreen();
 }
 
 MainWindow::~MainWindow() = default;
+
+// A window that was kept on a larger screen, or at a smaller scale, is brought onto this one.
+void MainWindow::fitScreen() {
+    const QScreen* on = screen();
+    if (!on || isMaximized() || isFullScreen())
+        return;
+    if (!on->availableGeometry().contains(geometry()))
+        setGeometry(fittingOn(on->availableGeometry(), geometry()));
+}
 
 void MainWindow::build() {
     setWindowTitle(tr("Slopebook"));
@@ -65,11 +95,12 @@ void MainWindow::rebuild() {
     std::optional<OpenedLog> opened;
     std::optional<AthleteId> athlete;
     std::optional<LiftId> lift;
-    std::optional<SessionId> session;
+    std::optional<std::optional<SessionId>> session; // of the session form, where it was made
     if (m_workspace) {
         athlete = m_workspace->athlete();
         lift = m_workspace->lift();
-        session = m_workspace->entry().session();
+        if (const EntryPage* entry = m_workspace->madeEntry())
+            session = entry->session();
         opened = m_workspace->giveUpLog();
         m_workspace = nullptr; // goes with the stack
     }
@@ -80,7 +111,14 @@ void MainWindow::rebuild() {
         return;
     adopt(std::move(*opened));
     m_workspace->choose(athlete, lift);
-    m_workspace->entry().showSession(session); // a new one as well: nobody chose today's
+    if (session) // a new one as well: nobody chose today's
+        m_workspace->entry().showSession(*session);
+}
+
+void MainWindow::wear(Scheme scheme) {
+    m_surroundings.settings.scheme = scheme;
+    m_scheme->wear(scheme);
+    keep();
 }
 
 void MainWindow::speak(const QString& language) {
@@ -109,6 +147,47 @@ void MainWindow::keep() const {
         m_surroundings.keepSettings(settings());
 }
 
+void MainWindow::begin(const QString& file) {
+    const Settings left = m_surroundings.settings;
+    const QString wanted = file.isEmpty() ? left.openLog : file;
+    if (wanted.isEmpty())
+        return;
+    if (file.isEmpty() && !QFileInfo::exists(wanted)) {
+        m_welcome->showProblem(tr("The log that was open last is not there any more: %1")
+                                   .arg(QDir::toNativeSeparators(wanted)));
+        return;
+    }
+    openLogFile(wanted);
+    if (!m_workspace)
+        return;
+    if (nameOf(m_workspace->logbook().log().file()) == left.openLog)
+        m_workspace->choose(left.athlete > 0 ? std::optional(AthleteId{left.athlete})
+                                             : std::nullopt,
+                            left.lift > 0 ? std::optional(LiftId{left.lift}) : std::nullopt);
+    m_workspace->guarded([this] { showTestDay(); });
+}
+
+// Where stations have a roster of today, they; where somebody was tested today, the session of
+// whoever is chosen, else of one of them.
+void MainWindow::showTestDay() {
+    const Date today = m_surroundings.clock.today();
+    const log::Log& log = m_workspace->logbook().log();
+    const auto rosters = log.rosters();
+    if (std::ranges::any_of(rosters, [&](const Roster& one) {
+            return one.day == today && !one.athletes.empty();
+        })) {
+        m_workspace->showPage(Page::Stations);
+        return;
+    }
+    const auto tested = log::testedOn(log, today);
+    if (tested.empty())
+        return;
+    if (std::ranges::none_of(tested, [&](AthleteId one) { return one == m_workspace->athlete(); }))
+        m_workspace->choose(tested.front(), {});
+    m_workspace->showPage(Page::Session);
+    m_workspace->focusEntry();
+}
+
 void MainWindow::openLogFile(const QString& file) {
     m_logs->openFile(file);
 }
@@ -134,7 +213,8 @@ void MainWindow::adopt(OpenedLog opened) {
     opened.logbook->setRepeatDays(m_surroundings.settings.repeatDays);
     m_surroundings.settings.unwritten = settings().unwritten;
     m_surroundings.settings.unwrittenSets = settings().unwrittenSets;
-    auto* fresh = new Workspace(std::move(opened), m_surroundings.clock);
+    auto* fresh = new Workspace(std::move(opened), m_surroundings.clock,
+                                pageCalled(m_surroundings.settings.page));
     delete m_workspace;
     m_workspace = fresh;
     m_stack->addWidget(fresh);
@@ -148,13 +228,12 @@ void MainWindow::adopt(OpenedLog opened) {
     });
     connect(fresh, &Workspace::backupsWanted, m_logs.get(), &LogKeeper::askGoBack,
             Qt::QueuedConnection);
-    fresh->entry().showRest(m_surroundings.settings.restTimer);
+    fresh->showRest(m_surroundings.settings.restTimer);
     fresh->frame().setIndexWidth(m_surroundings.settings.indexWidth);
     fresh->frame().wantFold(m_surroundings.settings.indexFolded);
     m_actions.foldIndex->setChecked(fresh->frame().folded());
-    fresh->stations().takeUnwritten(m_surroundings.settings.unwritten);
-    fresh->entry().takeUnwritten(m_surroundings.settings.unwrittenSets);
-    fresh->showPage(pageCalled(m_surroundings.settings.page));
+    fresh->takeUnwritten({.atStations = m_surroundings.settings.unwritten,
+                          .sets = m_surroundings.settings.unwrittenSets});
     connectUndo(*this);
     const QString file = nameOf(fresh->logbook().log().file());
     remember(file);
@@ -169,6 +248,7 @@ void MainWindow::adopt(OpenedLog opened) {
 void MainWindow::closeLogFile() {
     m_surroundings.settings = settings();
     m_logs->forget();
+    m_surroundings.settings.openLog.clear();
     delete std::exchange(m_workspace, nullptr);
     m_stack->setCurrentWidget(m_welcome);
     setWindowTitle(tr("Slopebook"));
@@ -197,13 +277,23 @@ void MainWindow::remember(const QString& file) {
     fillRecent();
 }
 
+void MainWindow::forget(const QString& recent) {
+    m_surroundings.settings.recentLogs.removeAll(recent);
+    fillRecent();
+    keep();
+}
+
+// One that is not there any more stands in the list and says so: a stick may only be unplugged.
 void MainWindow::fillRecent() {
     m_welcome->setRecent(m_surroundings.settings.recentLogs);
     m_actions.recent->clear();
     for (const QString& file : m_surroundings.settings.recentLogs) {
-        if (!QFileInfo::exists(file))
-            continue;
-        QAction* action = m_actions.recent->addAction(QDir::toNativeSeparators(file));
+        const bool there = QFileInfo::exists(file);
+        const QString shown =
+            QDir::toNativeSeparators(file).replace(QLatin1Char('&'), QLatin1String("&&"));
+        QAction* action =
+            m_actions.recent->addAction(there ? shown : tr("%1 (not there any more)").arg(shown));
+        action->setEnabled(there);
         connect(action, &QAction::triggered, this, [this, file] { openLogFile(file); });
     }
     m_actions.recent->setEnabled(!m_actions.recent->isEmpty());
@@ -229,11 +319,15 @@ Settings MainWindow::settings() const {
     now.windowState = saveState();
     if (m_workspace) {
         now.page = QLatin1String(entryOf(m_workspace->page()).word);
+        now.openLog = nameOf(m_workspace->logbook().log().file());
+        now.athlete = m_workspace->athlete() ? raw(*m_workspace->athlete()) : 0;
+        now.lift = m_workspace->lift() ? raw(*m_workspace->lift()) : 0;
         now.indexFolded = m_workspace->frame().foldWanted();
         now.indexWidth = m_workspace->frame().indexWidth();
         now.repeatDays = m_workspace->logbook().repeatDays();
-        now.unwritten = m_workspace->stations().unwritten();
-        now.unwrittenSets = m_workspace->entry().unwritten();
+        const Unwritten unwritten = m_workspace->unwritten();
+        now.unwritten = unwritten.atStations;
+        now.unwrittenSets = unwritten.sets;
     }
     return now;
 }

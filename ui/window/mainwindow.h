@@ -29,6 +29,9 @@ public:
     /// Opens or makes a log; what goes wrong is said in the window, and what was open stays open.
     void openLogFile(const QString& file);
     void createLogFile(const QString& file);
+    /// At the program's start: that log, else the one that was open at the end of the last run.
+    /// Shows what was left there; on a test day the floor.
+    void begin(const QString& file);
     void openSample();
     void importFiles(const QStringList& files);
     void closeLogFile();
@@ -37,6 +40,10 @@ public:
     void speak(const QString& language);
     /// Shows and takes loads in that unit from now on; all else stays.
     void countIn(LoadUnit unit);
+    /// Light or dark from now on.
+    void wear(Scheme scheme);
+    /// Out of the list of recent logs; the file stays.
+    void forget(const QString& recent);
     /// Makes the controls large enough for a finger from now on, or small again; all else stays.
     void fitForFingers(bool wanted);
 
@@ -74,9 +81,12 @@ private:
     void fitActions();
     void fillRecent();
     void remember(const QString& file);
+    void fitScreen();
+    void showTestDay();
 
     Surroundings m_surroundings;
     std::unique_ptr<Translation> m_translation; ///< before all that has words
+    std::unique_ptr<SchemeKeeper> m_scheme;
     std::unique_ptr<LogKeeper> m_logs;
     std::unique_ptr<FileDeeds> m_files;
     Actions m_actions{};

@@ -80,6 +80,7 @@ void connectWelcome(MainWindow& window) {
     wants(&WelcomePage::openWanted, [&files] { files.askOpen(); });
     wants(&WelcomePage::importWanted, [&files] { files.askImport(); });
     wants(&WelcomePage::recentWanted, [&window](const QString& file) { window.openLogFile(file); });
+    wants(&WelcomePage::forgetWanted, [&window](const QString& file) { window.forget(file); });
 }
 
 void connectRecords(MainWindow& window) {
@@ -185,7 +186,7 @@ void connectView(MainWindow& window) {
     QObject::connect(a.restTimer, &QAction::toggled, &window, [&window](bool wanted) {
         window.surroundings().settings.restTimer = wanted;
         if (window.workspace())
-            window.workspace()->entry().showRest(wanted);
+            window.workspace()->showRest(wanted);
         window.keep();
     });
     a.fingers->setChecked(fingersFit());
@@ -194,6 +195,11 @@ void connectView(MainWindow& window) {
         const auto unit = static_cast<LoadUnit>(action->data().toInt());
         action->setChecked(unit == settings.unit);
         always(window, action, [&window, unit] { window.countIn(unit); });
+    }
+    for (QAction* action : a.schemes->actions()) {
+        const auto scheme = static_cast<Scheme>(action->data().toInt());
+        action->setChecked(scheme == settings.scheme);
+        always(window, action, [&window, scheme] { window.wear(scheme); });
     }
     for (QAction* action : a.languages->actions()) {
         const QString code = action->data().toString();

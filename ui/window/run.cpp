@@ -10,8 +10,7 @@ int runWindow(QApplication& application, const std::optional<std::filesystem::pa
               const Surroundings& surroundings) {
     MainWindow window(surroundings);
     window.show();
-    if (log)
-        window.openLogFile(nameOf(*log));
+    window.begin(log ? nameOf(*log) : QString());
     return application.exec();
 }
 

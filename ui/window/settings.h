@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/edits/logbook.h"
+#include "ui/window/scheme.h"
 
 #include <QByteArray>
 #include <QStringList>
@@ -16,6 +17,9 @@ struct Settings {
     QByteArray windowState;          ///< QMainWindow::saveState
     QStringList recentLogs;          ///< newest first, at most ten
     QString page;                    ///< shown last, by its word (ui/window/pagetable.h)
+    QString openLog;                 ///< the log that was open at the end; empty: none was
+    qint64 athlete = 0, lift = 0;    ///< chosen in it; 0: nobody, nothing
+    Scheme scheme = Scheme::Desktop; ///< light or dark
     std::optional<bool> indexFolded; ///< nothing: where the window is narrow
     int indexWidth = 208;            ///< px
     QString language;                ///< a code of ui/window/language.h; empty: as the desktop

@@ -4,6 +4,7 @@
 #include "ui/athlete/battery/batterypage.h"
 #include "ui/floor/entry/entrypage.h"
 #include "ui/floor/station/stationpage.h"
+#include "ui/window/foot.h"
 #include "ui/window/workspace.h"
 
 #include <QUndoStack>
@@ -69,8 +70,8 @@ void Workspace::step(bool undo) {
         if (m_announced != edit && !isShown(*next)) {
             goTo(*next);
             m_announced = edit;
-            say(undo ? tr("Undo once more to take this back: %1").arg(next->words)
-                     : tr("Redo once more to do this again: %1").arg(next->words));
+            m_foot->sayUntilDeed(undo ? tr("Undo once more to take this back: %1").arg(next->words)
+                                      : tr("Redo once more to do this again: %1").arg(next->words));
             return;
         }
         m_announced = nullptr;
@@ -80,8 +81,8 @@ void Workspace::step(bool undo) {
             stack->redo();
         // One that failed is told of by the logbook, and stays or goes.
         if (stack->index() == (undo ? before - 1 : before + 1) && stack->count() == count)
-            say(undo ? tr("Taken back: %1").arg(next->words)
-                     : tr("Done again: %1").arg(next->words));
+            m_foot->sayUntilDeed(undo ? tr("Taken back: %1").arg(next->words)
+                                      : tr("Done again: %1").arg(next->words));
     });
 }
 

@@ -4,18 +4,24 @@
 #include "ui/parts/cautions.h"
 
 #include <QCommandLinkButton>
+#include <QDir>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QShortcut>
+#include <QStyle>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace slopebook::ui {
 
 namespace {
 constexpr int welcomeWidth = 860;
-}
+constexpr int goneRole = Qt::UserRole + 1;
+} // namespace
 
 WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
     : QWidget(parent), m_problem(new QLabel),
@@ -41,11 +47,18 @@ WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
     m_recentTitle->setBuddy(m_recent);
     m_recent->setAccessibleName(tr("Recent logs"));
     m_recent->setWordWrap(true);
-    connect(m_recent, &QListWidget::itemActivated, this, [this](const QListWidgetItem* item) {
-        Q_EMIT recentWanted(item->data(Qt::UserRole).toString());
-    });
+    m_recent->setAccessibleDescription(tr("Enter opens the log, Delete takes it off the list"));
+    m_recent->setToolTip(m_recent->accessibleDescription());
+    connect(m_recent, &QListWidget::itemActivated, this, &WelcomePage::openRecent);
     connect(m_recent, &QListWidget::itemClicked, this, [this](const QListWidgetItem* item) {
-        Q_EMIT recentWanted(item->data(Qt::UserRole).toString());
+        if (!style()->styleHint(QStyle::SH_ItemView_ActivateItemOnSingleClick, nullptr, m_recent))
+            openRecent(item); // else it is activated as well
+    });
+    auto* forget = new QShortcut(QKeySequence::Delete, m_recent);
+    forget->setContext(Qt::WidgetShortcut);
+    connect(forget, &QShortcut::activated, this, [this] {
+        if (const QListWidgetItem* item = m_recent->currentItem())
+            Q_EMIT forgetWanted(item->data(Qt::UserRole).toString());
     });
 
     auto* recent = new QVBoxLayout;
@@ -99,17 +112,39 @@ QWidget* WelcomePage::buildButtons(bool hasSample) {
     return box;
 }
 
+void WelcomePage::openRecent(const QListWidgetItem* item) {
+    const QString file = item->data(Qt::UserRole).toString();
+    if (item->data(goneRole).toBool())
+        showProblem(tr("%1 is not there any more. Delete takes it off the list.")
+                        .arg(QDir::toNativeSeparators(file)));
+    else
+        Q_EMIT recentWanted(file);
+}
+
+// The names alone are looked at: no log is opened for the list.
 void WelcomePage::setRecent(const QStringList& files) {
+    const int before = m_recent->currentRow();
     m_recent->clear();
+    const QIcon icon(QStringLiteral(":/icons/application-x-slopebook.svg"));
     for (const QString& file : files) {
         const QFileInfo info(file);
-        if (!info.exists())
-            continue;
+        const bool gone = !info.exists();
+        const QString where = QDir::toNativeSeparators(info.absolutePath());
         auto* item = new QListWidgetItem(
-            QStringLiteral("%1\n%2").arg(info.completeBaseName(), info.absolutePath()), m_recent);
+            icon,
+            QStringLiteral("%1\n%2").arg(info.completeBaseName(),
+                                         gone ? tr("not there any more: %1").arg(where) : where),
+            m_recent);
         item->setData(Qt::UserRole, file);
-        item->setToolTip(file);
+        item->setData(goneRole, gone);
+        item->setToolTip(QDir::toNativeSeparators(file));
+        // Not by a colour: the list's own may be others a moment later.
+        QFont type = m_recent->font();
+        type.setItalic(gone);
+        item->setFont(type);
     }
+    if (m_recent->count() > 0) // keys begin somewhere
+        m_recent->setCurrentRow(std::clamp(before, 0, m_recent->count() - 1));
     m_recentTitle->setVisible(m_recent->count() > 0);
     m_recent->setVisible(m_recent->count() > 0);
 }

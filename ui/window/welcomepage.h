@@ -6,6 +6,7 @@
 
 class QLabel;
 class QListWidget;
+class QListWidgetItem;
 class QPushButton;
 
 namespace slopebook::ui {
@@ -27,9 +28,12 @@ Q_SIGNALS:
     void importWanted();
     void backupsWanted();
     void recentWanted(const QString& file);
+    /// Out of the list.
+    void forgetWanted(const QString& file);
 
 private:
     QWidget* buildButtons(bool hasSample);
+    void openRecent(const QListWidgetItem* item);
 
     QLabel* m_problem;
     QPushButton* m_wayBack;

@@ -35,12 +35,11 @@ constexpr int lookEvery = 2000; // ms: how soon another window's write is seen
 constexpr int low = 560;        // px: under that height room is short
 } // namespace
 
-Workspace::Workspace(OpenedLog opened, Clock clock, QWidget* parent)
+Workspace::Workspace(OpenedLog opened, Clock clock, Page first, QWidget* parent)
     : QWidget(parent), m_logbook(std::move(opened.logbook)), m_clock(std::move(clock)),
       m_index(new Index), m_bar(new MessageBar), m_stack(new QStackedWidget), m_strip(new Strip),
-      m_foot(new Foot) {
-    build();
-    buildPages();
+      m_foot(new Foot), m_pages(pageCount), m_holders(pageCount, nullptr) {
+    build(first);
     connectParts();
     connectFrame();
     m_day = m_clock.today();
@@ -84,7 +83,7 @@ void Workspace::closePages() {
     delete std::exchange(m_stack, nullptr);
 }
 
-void Workspace::build() {
+void Workspace::build(Page first) {
     auto* right = new QWidget;
     auto* column = new QVBoxLayout(right);
     column->setContentsMargins(0, 0, 0, 0);
@@ -96,40 +95,17 @@ void Workspace::build() {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_frame);
-}
-
-void Workspace::buildPages() {
     for (const PageEntry& entry : pages()) {
-        const MadePage made = entry.make(*m_logbook, m_clock);
-        m_pages.push_back(made);
-        m_holders.push_back(new PageHolder(made));
         m_last.try_emplace(entry.part, entry.page);
-        // A window too small for the page (a small screen at a scale of 2) scrolls it: nothing is
-        // cut.
-        auto* area = new QScrollArea;
-        area->setWidget(m_holders.back());
-        area->setWidgetResizable(true);
-        area->setFrameShape(QFrame::NoFrame);
-        area->setFocusPolicy(Qt::NoFocus);
-        area->viewport()->setAutoFillBackground(false);
-        m_holders.back()->setAutoFillBackground(false);
-        made.page->setAutoFillBackground(false);
-        m_stack->addWidget(area);
-        connect(made.page, &TaskPage::message, this, &Workspace::say);
-        connect(made.page, &TaskPage::sessionWanted, this, &Workspace::openSession);
-        connect(made.page, &TaskPage::comparisonWanted, this, &Workspace::openComparison);
-        connectWays(made.page);
+        auto* place = new QScrollArea;
+        place->setWidgetResizable(true);
+        place->setFrameShape(QFrame::NoFrame);
+        place->setFocusPolicy(Qt::NoFocus);
+        place->viewport()->setAutoFillBackground(false);
+        m_stack->addWidget(place);
     }
-    m_entry = qobject_cast<EntryPage*>(holderOf(Page::Session)->page());
-    m_station = qobject_cast<StationPage*>(holderOf(Page::Stations)->page());
-    m_comparison = qobject_cast<ComparePage*>(holderOf(Page::Comparison)->page());
-    m_battery = qobject_cast<BatteryPage*>(holderOf(Page::Battery)->page());
-    connect(m_battery, &BatteryPage::speedsFound, this,
-            [this](AthleteId whose, const QString& speeds, VelocityKind kind) {
-                choose(whose, {}); // the trace is theirs, whoever is shown by now
-                showPage(Page::Session);
-                m_entry->offerSpeeds(speeds, kind);
-            });
+    make(first);
+    m_stack->setCurrentIndex(static_cast<int>(first));
 }
 
 // A page of many athletes may want a session of another than the chosen one: the next set must go
@@ -137,7 +113,7 @@ void Workspace::buildPages() {
 void Workspace::openSession(SessionId session) {
     guarded([&] {
         choose(m_logbook->log().session(session).head.value.athlete, {});
-        m_entry->showSession(session);
+        entry().showSession(session);
         showPage(Page::Session);
     });
 }
@@ -158,7 +134,6 @@ void Workspace::focusEntry() {
 }
 
 void Workspace::connectParts() {
-    connect(m_entry, &EntryPage::tablePasted, this, &Workspace::tablePasted);
     connect(&m_strip->lift(), &NameCombo::chosenChanged, this, &Workspace::tellPages);
     connect(&m_strip->lift(), &NameCombo::entered, this, &Workspace::focusEntry);
     connect(m_stack, &QStackedWidget::currentChanged, this, [this] {
@@ -213,18 +188,24 @@ void Workspace::lookAround() {
     if (QApplication::activeModalWidget()) // an import would keep it waiting
         return;
     guarded([this] { m_logbook->lookForOthersWrites(); });
-    m_entry->lookAtTheDay();
+    if (m_entry)
+        m_entry->lookAtTheDay();
     if (m_clock.today() == std::exchange(m_day, m_clock.today()))
         return;
     // How old things are is told anew; the session form has its own way.
-    for (const MadePage& made : m_pages)
-        if (made.page != m_entry)
-            m_behind.insert(made.page);
+    for (TaskPage* page : madePages())
+        if (page != m_entry)
+            m_behind.insert(page);
     catchUp(currentPage());
 }
 
 void Workspace::say(const QString& message) {
     m_foot->say(message);
+}
+
+void Workspace::dress() {
+    m_frame->dress();
+    m_index->dress();
 }
 
 void Workspace::resizeEvent(QResizeEvent* event) {
@@ -250,6 +231,7 @@ Page Workspace::page() const {
 }
 
 void Workspace::showPage(Page page) {
+    make(page);
     m_stack->setCurrentIndex(static_cast<int>(page));
 }
 
@@ -313,8 +295,8 @@ void Workspace::tellPages() {
     m_announced = nullptr;
     if (m_frame->folded())
         fitStrip();
-    for (const MadePage& made : m_pages)
-        m_behind.insert(made.page);
+    for (TaskPage* page : madePages())
+        m_behind.insert(page);
     catchUp(currentPage());
     // The session form always follows: a session asked for from another page is shown in it.
     catchUp(m_entry);
@@ -331,6 +313,7 @@ void Workspace::catchUp(TaskPage* page) {
 
 void Workspace::changed(Logbook::What what, qint64 session) {
     using What = Logbook::What;
+    m_foot->deedDone();
     guarded([&] {
         if (what == What::Athletes || what == What::Everything) {
             fillAthletes();
@@ -340,8 +323,7 @@ void Workspace::changed(Logbook::What what, qint64 session) {
         if (what == What::Lifts || what == What::Everything)
             fillLifts();
     });
-    for (const MadePage& made : m_pages) {
-        auto* page = made.page;
+    for (TaskPage* page : madePages()) {
         if (page == currentPage() || page == m_entry)
             guarded([&] {
                 const log::Moment moment(m_logbook->log());
@@ -385,9 +367,9 @@ void Workspace::importText(const QString& pasted, ImportMaps& maps) {
             shown.athlete = m_logbook->log().athlete(*athlete()).value.name;
         if (lift())
             shown.lift = m_logbook->log().lift(*lift()).value.name;
-        shown.day = isoDate(m_entry->session()
-                                ? m_logbook->log().session(*m_entry->session()).head.value.date
-                                : m_clock.today());
+        const auto session = m_entry ? m_entry->session() : std::nullopt;
+        shown.day =
+            isoDate(session ? m_logbook->log().session(*session).head.value.date : m_clock.today());
         if (TableDialog(*m_logbook, {.file = {}, .text = utf8(pasted)}, maps, this, shown).exec() ==
             QDialog::Accepted)
             say(tr("Imported."));

@@ -30,18 +30,30 @@ class PageHolder;
 class StationPage;
 class Strip;
 
+/// What is typed and not written yet, as the pages give it.
+struct Unwritten {
+    QStringList atStations{}; ///< StationPage
+    QStringList sets{};       ///< EntryPage
+};
+
+/// A page is made when it is first asked for: shown, or spoken to.
 class Workspace final : public QWidget {
     Q_OBJECT
 public:
-    Workspace(OpenedLog opened, Clock clock, QWidget* parent = nullptr);
+    Workspace(OpenedLog opened, Clock clock, Page first = Page::Session, QWidget* parent = nullptr);
     ~Workspace() override;
     /// Hands over the open log with its undo; the workspace is of no more use then.
     OpenedLog giveUpLog();
 
     Logbook& logbook() { return *m_logbook; }
     const Clock& clock() const { return m_clock; }
-    EntryPage& entry() { return *m_entry; }
-    StationPage& stations() { return *m_station; }
+    EntryPage& entry();
+    StationPage& stations();
+    /// Nothing while it was never asked for.
+    const EntryPage* madeEntry() const { return m_entry; }
+    Unwritten unwritten() const;
+    void takeUnwritten(Unwritten kept);
+    void showRest(bool wanted);
     MessageBar& bar() { return *m_bar; }
 
     // What is shown, and whose.
@@ -62,6 +74,8 @@ public:
 
     const Index& index() const { return *m_index; }
     Frame& frame() { return *m_frame; }
+    /// In the program's colours as they are now.
+    void dress();
 
     /// As importTables().
     void importCsv(const QStringList& files, ImportMaps& maps);
@@ -90,8 +104,12 @@ protected:
 private:
     /// In the bar, with the way to the backups.
     void sayDamaged(const QString& why);
-    void build();
-    void buildPages();
+    void build(Page first);
+    /// Where it is not made yet.
+    void make(Page page);
+    void connectPage(const MadePage& made);
+    /// Every page that is made.
+    std::vector<TaskPage*> madePages() const;
     void connectParts();
     void connectFrame();
     void closePages();
@@ -120,9 +138,11 @@ private:
     QStackedWidget* m_stack;
     Strip* m_strip;
     Foot* m_foot;
-    std::vector<MadePage> m_pages;      ///< in the order of the table
+    std::vector<MadePage> m_pages;      ///< in the order of the table; empty where not made yet
     std::vector<PageHolder*> m_holders; ///< likewise
-    EntryPage* m_entry = nullptr;
+    Unwritten m_unwritten;              ///< for pages that are not made yet
+    bool m_rest = false;                ///< the rest timer is wanted
+    EntryPage* m_entry = nullptr;       // each of these: nothing while it is not made
     ComparePage* m_comparison = nullptr;
     BatteryPage* m_battery = nullptr;
     StationPage* m_station = nullptr;

@@ -4,6 +4,7 @@
 #include "ui/athlete/overview/emptyplace.h"
 #include "ui/athlete/overview/overviewparts.h"
 #include "ui/athlete/overview/overviewprint.h"
+#include "ui/athlete/overview/seasonbuttons.h"
 #include "ui/paper/paperwork.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -67,25 +68,6 @@ QWidget* OverviewPage::buildSide() {
     return scroll;
 }
 
-QLayout* OverviewPage::buildButtons() {
-    m_compare = new QPushButton(tr("Co&mpare"));
-    m_compare->setToolTip(tr("The comparison behind the line; Enter in the table"));
-    m_session = new QPushButton(tr("Its &session"));
-    m_session->setToolTip(tr("The last session behind the line; the space bar in the table"));
-    m_season = new QPushButton(tr("Load thro&ugh the season"));
-    m_season->setToolTip(tr("Each session at that load; a full stop in the table"));
-    m_whole = new QPushButton(tr("&Whole season"));
-    m_print = new QPushButton(tr("&Print…"));
-    m_pdf = new QPushButton(tr("Save P&DF…"));
-    auto* buttons = new QHBoxLayout;
-    for (QPushButton* each : {m_compare, m_session, m_season, m_whole})
-        buttons->addWidget(each);
-    buttons->addStretch(1);
-    for (QPushButton* each : {m_print, m_pdf})
-        buttons->addWidget(each);
-    return buttons;
-}
-
 void OverviewPage::build() {
     m_blocks->setAccessibleName(tr("Block that is looked back to"));
     m_blocks->setSizeAdjustPolicy(QComboBox::AdjustToContents);
@@ -121,7 +103,9 @@ void OverviewPage::build() {
     inner->addWidget(m_sentence);
     inner->addWidget(split, 1);
     inner->addWidget(m_chance);
-    inner->addLayout(buildButtons());
+    m_whole = new QPushButton(tr("&Whole season"));
+    m_buttons = new SeasonButtons(SeasonButtons::Of::Line, m_whole);
+    inner->addWidget(m_buttons);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_choices);
     m_stack = new QStackedLayout;
@@ -141,15 +125,13 @@ void OverviewPage::connectParts() {
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &OverviewPage::fitButtons);
     connect(m_view, &QTableView::doubleClicked, this, [this] { goTo(Way::Comparison); });
-    connect(m_compare, &QPushButton::clicked, this, [this] { goTo(Way::Comparison); });
-    connect(m_session, &QPushButton::clicked, this, [this] { goTo(Way::Session); });
-    connect(m_season, &QPushButton::clicked, this, [this] { goTo(Way::Season); });
+    connect(m_buttons, &SeasonButtons::wayWanted, this, &OverviewPage::goTo);
     connect(m_whole, &QPushButton::clicked, this,
             [this] { Q_EMIT placeWanted(Place::WholeSeason); });
     connect(m_stations, &QPushButton::clicked, this,
             [this] { Q_EMIT placeWanted(Place::Stations); });
-    connect(m_print, &QPushButton::clicked, this, &OverviewPage::print);
-    connect(m_pdf, &QPushButton::clicked, this, &OverviewPage::writePdf);
+    connect(m_buttons, &SeasonButtons::printWanted, this, &OverviewPage::print);
+    connect(m_buttons, &SeasonButtons::pdfWanted, this, &OverviewPage::writePdf);
 }
 
 void OverviewPage::setAthleteAndLift(std::optional<AthleteId> athlete,
@@ -292,12 +274,7 @@ void OverviewPage::goTo(Way way) {
 
 void OverviewPage::fitButtons() {
     const auto at = current();
-    const auto can = [&](Way way) { return at && leads(*at, way, m_shown->sessions); };
-    m_compare->setEnabled(can(Way::Comparison));
-    m_session->setEnabled(can(Way::Session));
-    m_season->setEnabled(can(Way::Season));
-    for (QPushButton* each : {m_print, m_pdf})
-        each->setEnabled(canPrint());
+    m_buttons->fit([&](Way way) { return at && leads(*at, way, m_shown->sessions); }, canPrint());
 }
 
 page::Print OverviewPage::pages() const {

@@ -22,6 +22,7 @@ class QTableView;
 namespace slopebook::ui {
 
 class EmptyPlace;
+class SeasonButtons;
 
 class OverviewPage final : public TaskPage, public Prints {
     Q_OBJECT
@@ -52,7 +53,6 @@ protected:
 private:
     void build();
     QWidget* buildSide();
-    QLayout* buildButtons();
     void connectParts();
     void reload();
     void fillBlocks();
@@ -85,12 +85,8 @@ private:
     QLabel* m_missingTitle;
     QLabel* m_missing;
     QLabel* m_chance;
-    QPushButton* m_compare;
-    QPushButton* m_session;
-    QPushButton* m_season;
+    SeasonButtons* m_buttons;
     QPushButton* m_whole;
-    QPushButton* m_print;
-    QPushButton* m_pdf;
 };
 
 } // namespace slopebook::ui

@@ -3,6 +3,7 @@
 
 #include "ui/athlete/overview/emptyplace.h"
 #include "ui/athlete/overview/overviewparts.h"
+#include "ui/athlete/overview/seasonbuttons.h"
 #include "ui/athlete/overview/wholeseasonprint.h"
 #include "ui/paper/paperwork.h"
 #include "ui/words/format.h"
@@ -67,23 +68,9 @@ void WholeSeasonPage::build() {
     m_cell->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_cell->setMinimumHeight(2 * fontMetrics().lineSpacing()); // the table does not jump
 
-    m_compare = new QPushButton(tr("Co&mpare"));
-    m_compare->setToolTip(tr("The comparison behind the cell; Enter in the table"));
-    m_session = new QPushButton(tr("Its &session"));
-    m_session->setToolTip(tr("The last session behind the cell; the space bar in the table"));
-    m_season = new QPushButton(tr("Load thro&ugh the season"));
-    m_season->setToolTip(tr("Each session at that load; a full stop in the table"));
     m_against = new QPushButton(tr("Read agains&t it"));
     m_against->setToolTip(tr("The other blocks against the cell's; B in the table"));
-    m_preview = new QPushButton(tr("Pri&nt preview…"));
-    m_print = new QPushButton(tr("&Print…"));
-    m_pdf = new QPushButton(tr("Save P&DF…"));
-    auto* buttons = new QHBoxLayout;
-    for (QPushButton* each : {m_compare, m_session, m_season, m_against})
-        buttons->addWidget(each);
-    buttons->addStretch(1);
-    for (QPushButton* each : {m_preview, m_print, m_pdf})
-        buttons->addWidget(each);
+    m_buttons = new SeasonButtons(SeasonButtons::Of::Cell, m_against);
 
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
@@ -103,7 +90,7 @@ void WholeSeasonPage::build() {
     m_sentence->setAccessibleDescription(tr("What the season changed"));
     inner->addWidget(m_sentence);
     inner->addWidget(split, 1);
-    inner->addLayout(buttons);
+    inner->addWidget(m_buttons);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(choices);
     m_stack = new QStackedLayout;
@@ -128,12 +115,10 @@ void WholeSeasonPage::connectParts() {
     };
     connect(m_view, &MatrixView::chosenWanted, this, readAgainst);
     connect(m_against, &QPushButton::clicked, this, readAgainst);
-    connect(m_compare, &QPushButton::clicked, this, [this] { goTo(Way::Comparison); });
-    connect(m_session, &QPushButton::clicked, this, [this] { goTo(Way::Session); });
-    connect(m_season, &QPushButton::clicked, this, [this] { goTo(Way::Season); });
-    connect(m_preview, &QPushButton::clicked, this, &WholeSeasonPage::printPreview);
-    connect(m_print, &QPushButton::clicked, this, &WholeSeasonPage::print);
-    connect(m_pdf, &QPushButton::clicked, this, &WholeSeasonPage::writePdf);
+    connect(m_buttons, &SeasonButtons::wayWanted, this, &WholeSeasonPage::goTo);
+    connect(m_buttons, &SeasonButtons::previewWanted, this, &WholeSeasonPage::printPreview);
+    connect(m_buttons, &SeasonButtons::printWanted, this, &WholeSeasonPage::print);
+    connect(m_buttons, &SeasonButtons::pdfWanted, this, &WholeSeasonPage::writePdf);
 }
 
 void WholeSeasonPage::setAthleteAndLift(std::optional<AthleteId> athlete,
@@ -230,13 +215,8 @@ void WholeSeasonPage::goTo(Way way) {
 
 void WholeSeasonPage::fitButtons() {
     const auto at = current();
-    const auto can = [&](Way way) { return at && leads(*at, way, m_shown->sessions); };
-    m_compare->setEnabled(can(Way::Comparison));
-    m_session->setEnabled(can(Way::Session));
-    m_season->setEnabled(can(Way::Season));
     m_against->setEnabled(at && at->block != m_shown->matrix.chosen);
-    for (QPushButton* each : {m_preview, m_print, m_pdf})
-        each->setEnabled(canPrint());
+    m_buttons->fit([&](Way way) { return at && leads(*at, way, m_shown->sessions); }, canPrint());
 }
 
 page::Print WholeSeasonPage::pages() const {

@@ -18,6 +18,7 @@ class QStackedLayout;
 namespace slopebook::ui {
 
 class EmptyPlace;
+class SeasonButtons;
 
 class WholeSeasonPage final : public TaskPage, public Prints {
     Q_OBJECT
@@ -73,13 +74,8 @@ private:
     QLabel* m_notes;
     QLabel* m_designTitle;
     QLabel* m_design;
-    QPushButton* m_compare;
-    QPushButton* m_session;
-    QPushButton* m_season;
+    SeasonButtons* m_buttons;
     QPushButton* m_against;
-    QPushButton* m_preview;
-    QPushButton* m_print;
-    QPushButton* m_pdf;
 };
 
 } // namespace slopebook::ui

@@ -3,6 +3,7 @@
 
 #include "core/answers/doubt.h"
 #include "core/answers/turnwords.h"
+#include "ui/floor/entry/countedin.h"
 #include "ui/floor/entry/entryline.h"
 #include "ui/floor/entry/resttimer.h"
 #include "ui/floor/entry/sessionbar.h"
@@ -39,18 +40,6 @@ namespace {
 constexpr int rowHeight = fingerSize;
 constexpr int mostEarlier = 50;
 constexpr int lowPage = 480; // under this height the chart comes before the smaller figures
-
-/// Counts up while it stands.
-class CountedIn {
-public:
-    explicit CountedIn(int& count) : m_count(count) { ++m_count; }
-    ~CountedIn() { --m_count; }
-    CountedIn(const CountedIn&) = delete;
-    CountedIn& operator=(const CountedIn&) = delete;
-
-private:
-    int& m_count;
-};
 
 // Never a load above the estimate, unless it was lifted as a maximum before, and then it says so.
 QString nextText(const SessionView& view, LoadUnit unit) {
@@ -328,11 +317,18 @@ void EntryPage::showNothing(const QString& why) {
     m_line->showProblem(why);
 }
 
+// The point that was typed is drawn first: it is what the coach waits for.
 void EntryPage::showView(const SessionView& view) {
-    const auto kept = currentSet();
     m_view = view;
-    m_sets->setRows(view.rows);
-    m_ladder->setSteps(view.ladder, view.next);
+    m_chart->setData(view.chart);
+    if (m_taking > 0) {
+        m_chart->setHighlight(chartPointOf(static_cast<int>(view.rows.size()) - 1));
+        m_chart->drawNow();
+    }
+    {
+        const CountedIn filling(m_filling);
+        fillTables(view);
+    }
     m_ladderTitle->setText(view.last ? tr("Last time, %1").arg(dateText(view.last->date))
                                      : tr("No earlier session"));
     m_next->setText(nextText(view, m_logbook.loadUnit()));
@@ -340,16 +336,27 @@ void EntryPage::showView(const SessionView& view) {
     m_line->setNotLifted(view.notLifted, view.next);
     m_line->setLimit(view.limit, view.maximaLast());
     m_line->setCeiling(view.ceiling ? std::optional(view.ceiling->load) : std::nullopt);
-    m_chart->setData(view.chart);
     m_figures->showProfile(view.session, view.profile);
     m_chart->setSpokenText(m_figures->sentence());
+    highlight();
+}
+
+void EntryPage::fillTables(const SessionView& view) {
+    const auto kept = currentSet();
+    m_sets->setRows(view.rows);
+    m_ladder->setSteps(view.ladder, view.next);
     if (const int row = view.last ? m_ladder->nextRow() : -1; row >= 0)
         m_ladderTable->scrollTo(m_ladder->index(row, 0));
     // Not where it is chosen already: the cell that is being edited would be left for the first.
-    if (const int row = kept ? m_sets->rowOf(*kept) : -1;
-        row >= 0 && row != m_setTable->currentIndex().row())
+    const int row = m_taking > 0 ? m_sets->rowCount() - 1 : kept ? m_sets->rowOf(*kept) : -1;
+    if (row >= 0 && row != m_setTable->currentIndex().row())
         m_setTable->selectRow(row);
-    highlight();
+}
+
+std::optional<charts::PointRef> EntryPage::chartPointOf(int row) const {
+    const auto at = m_view ? m_view->pointOfRow(row) : std::nullopt;
+    return at ? std::optional(charts::PointRef{int(m_view->chart.sessions.size()) - 1, *at})
+              : std::nullopt;
 }
 
 /// The one that is shown, or the one that stands in the fields, begun; its first set shows it.
@@ -368,14 +375,12 @@ std::optional<SetId> EntryPage::currentSet() const {
 }
 
 void EntryPage::highlight() {
+    if (m_filling > 0)
+        return;
     const bool any = m_setTable->currentIndex().isValid();
     m_setButton->setEnabled(any);
     m_removeButton->setEnabled(any);
-    std::optional<charts::PointRef> point;
-    if (m_view && any)
-        if (const auto at = m_view->pointOfRow(m_setTable->currentIndex().row()))
-            point = charts::PointRef{int(m_view->chart.sessions.size()) - 1, *at};
-    m_chart->setHighlight(point);
+    m_chart->setHighlight(any ? chartPointOf(m_setTable->currentIndex().row()) : std::nullopt);
 }
 
 } // namespace slopebook::ui

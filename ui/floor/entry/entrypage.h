@@ -83,6 +83,8 @@ private:
     void reload();
     std::optional<SessionId> sessionToWrite();
     void showView(const SessionView& view);
+    void fillTables(const SessionView& view);
+    std::optional<charts::PointRef> chartPointOf(int row) const;
     void showNothing(const QString& why);
     QString take(const std::vector<Set>& sets);
     QString note(const TypedGap& gap);
@@ -98,7 +100,9 @@ private:
     std::optional<LiftId> m_lift;
     std::map<AthleteId, QString> m_drafts; ///< of athletes who are not shown
     std::optional<SessionView> m_view;
-    int m_held = 0; ///< above 0: what changes is shown once, when that is done
+    int m_held = 0;    ///< above 0: what changes is shown once, when that is done
+    int m_taking = 0;  ///< above 0: sets are being written, and the last is chosen in the table
+    int m_filling = 0; ///< above 0: rows come and go, and what is chosen is not yet what it will be
     QBoxLayout* m_strip = nullptr;
     SessionBar* m_bar;
     SplitOffer* m_split;

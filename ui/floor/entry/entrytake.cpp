@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is typed in the session form, and where it goes.
 #include "core/answers/doubt.h"
+#include "ui/floor/entry/countedin.h"
 #include "ui/floor/entry/entryline.h"
 #include "ui/floor/entry/entrypage.h"
 #include "ui/floor/entry/resttimer.h"
@@ -21,7 +22,10 @@ QString EntryPage::take(const std::vector<Set>& sets) {
         const auto session = sessionToWrite();
         if (!session)
             return m_line->answer();
-        const auto ids = m_logbook.addSets(*session, *m_lift, sets, m_bar->conditionsToNote());
+        const auto ids = [&] {
+            const CountedIn taking(m_taking);
+            return m_logbook.addSets(*session, *m_lift, sets, m_bar->conditionsToNote());
+        }();
         m_bar->setTaken();
         m_rest->restart();
         if (ids.size() > 1)

@@ -50,6 +50,7 @@ void SessionBar::build() {
     m_sessions->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_date = new DayEdit(m_clock.today());
     m_device = new QComboBox;
+    m_device->setObjectName(QStringLiteral("device"));
     m_device->setMinimumContentsLength(7);
     m_place = new QLineEdit;
     m_place->setMinimumWidth(90);
@@ -263,10 +264,12 @@ void SessionBar::setLift(std::optional<LiftId> lift) {
     m_lift = lift;
     if (m_session)
         showHead(m_logbook.log().session(*m_session).head.value);
+    else if (m_athlete && m_device->currentData() == m_offeredDevice && !m_place->isModified())
+        offer(lastConditions(m_logbook.log().sessions(*m_athlete))); // not the coach's own choice
 }
 
-/// What the log has of the lift that is shown; for one that the session does not hold yet, what it
-/// has of another, as an offer.
+/// What the log has of the lift that is shown; for one that the session does not hold yet, as an
+/// offer, the place of another and the device that the lift was last measured with.
 void SessionBar::showHead(const SessionHead& head, bool sameSession) {
     Conditions shown;
     if (m_session && m_lift) {
@@ -276,8 +279,15 @@ void SessionBar::showHead(const SessionHead& head, bool sameSession) {
             std::ranges::find(record.sets, *m_lift, &log::PlacedSet::lift) != record.sets.end();
         if (held != record.conditions.end())
             shown = held->conditions;
-        else if (!lifted && !record.conditions.empty())
-            shown = record.conditions.back().conditions;
+        else if (!lifted) {
+            const auto before = lastOfLift();
+            if (!record.conditions.empty())
+                shown = record.conditions.back().conditions;
+            else if (before)
+                shown = *before;
+            if (before)
+                shown.device = before->device;
+        }
     }
     showHead(head, shown, sameSession);
 }
@@ -290,17 +300,10 @@ void SessionBar::showHead(const SessionHead& head, const Conditions& conditions,
         m_date->setDate(qtDate(head.date));
         m_date->takeBack();
     }
-    const auto& device = conditions.device;
-    m_lastDevice = device ? QVariant(qint64(raw(*device))) : QVariant();
-    m_device->setCurrentIndex(device ? std::max(0, m_device->findData(m_lastDevice)) : 0);
     const auto isTyped = [sameSession](const QLineEdit& field) {
         return sameSession && field.hasFocus() && field.isModified();
     };
-    if (!isTyped(*m_place)) {
-        m_place->setText(text(conditions.place));
-        if (!m_place->hasFocus())
-            m_place->setCursorPosition(0); // its beginning is read
-    }
+    offer(conditions, isTyped(*m_place));
     if (!isTyped(*m_bodyMass))
         m_bodyMass->setText(head.bodyMass ? massText(*head.bodyMass, m_logbook.loadUnit())
                                           : QString());
@@ -320,23 +323,6 @@ void SessionBar::showNew() {
     showHead(head, lastConditions(sessions), false);
     m_bodyMass->setPlaceholderText(lastMass ? massText(*lastMass, m_logbook.loadUnit())
                                             : QString());
-}
-
-/// Of the athlete's last sessions the newest that says anything: of the lift, else of another.
-Conditions
-SessionBar::lastConditions(std::span<const Stored<SessionId, SessionHead>> sessions) const {
-    constexpr std::size_t most = 5;
-    sessions = sessions.last(std::min(most, sessions.size()));
-    for (std::size_t i = sessions.size(); i > 0; --i) {
-        const auto held = m_logbook.log().session(sessions[i - 1].id).conditions;
-        const auto of = std::ranges::find_if(
-            held, [this](const LiftConditions& one) { return one.lift == m_lift; });
-        if (of != held.end())
-            return of->conditions;
-        if (!held.empty())
-            return held.back().conditions;
-    }
-    return {};
 }
 
 std::optional<SessionId> SessionBar::start() {

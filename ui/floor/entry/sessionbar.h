@@ -72,6 +72,9 @@ private:
     void fillDevices();
     void showHead(const SessionHead& head, bool sameSession = false);
     void showHead(const SessionHead& head, const Conditions& conditions, bool sameSession);
+    /// Puts device and place into the fields, as what a set would be noted with.
+    void offer(const Conditions& conditions, bool keepPlace = false);
+    std::optional<Conditions> lastOfLift() const;
     Conditions lastConditions(std::span<const Stored<SessionId, SessionHead>> sessions) const;
     void showNew();
     void fitButtons();
@@ -104,9 +107,10 @@ private:
     std::optional<LiftId> m_lift;
     std::optional<SessionId> m_session;
     std::map<SessionId, std::chrono::sys_seconds> m_lifted; ///< when a set of each was taken last
-    Date m_shownDay{};       ///< of the session that is shown, or as a new one was offered it
-    bool m_asTodays = false; ///< the session is shown because it was that day's
-    QVariant m_lastDevice;   ///< that was chosen or shown; invalid: not noted
+    Date m_shownDay{};        ///< of the session that is shown, or as a new one was offered it
+    bool m_asTodays = false;  ///< the session is shown because it was that day's
+    QVariant m_lastDevice;    ///< that was chosen or shown; invalid: not noted
+    QVariant m_offeredDevice; ///< as the fields were filled, before the coach chose
     bool m_filling = false;
     bool m_asking = false; ///< a question is to be answered, or on its way
     QComboBox* m_sessions;

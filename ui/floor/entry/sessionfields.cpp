@@ -198,4 +198,46 @@ void SessionBar::saveFields() {
     saveBodyMass();
 }
 
+void SessionBar::offer(const Conditions& conditions, bool keepPlace) {
+    const auto& device = conditions.device;
+    m_lastDevice = device ? QVariant(qint64(raw(*device))) : QVariant();
+    m_offeredDevice = m_lastDevice;
+    m_device->setCurrentIndex(device ? std::max(0, m_device->findData(m_lastDevice)) : 0);
+    if (keepPlace)
+        return;
+    m_place->setText(text(conditions.place));
+    if (!m_place->hasFocus())
+        m_place->setCursorPosition(0); // its beginning is read
+}
+
+/// Of the athlete's sessions of the lift the newest that says anything.
+std::optional<Conditions> SessionBar::lastOfLift() const {
+    std::optional<Conditions> last;
+    if (m_athlete && m_lift)
+        m_logbook.log().scan({.athlete = m_athlete, .lift = m_lift}, [&](const LiftSession& one) {
+            if (one.conditions != Conditions{})
+                last = one.conditions;
+        });
+    return last;
+}
+
+/// Of the lift's; of a lift that was never done, of the newest session that says anything.
+Conditions
+SessionBar::lastConditions(std::span<const Stored<SessionId, SessionHead>> sessions) const {
+    if (auto ofLift = lastOfLift())
+        return *std::move(ofLift);
+    constexpr std::size_t most = 5;
+    sessions = sessions.last(std::min(most, sessions.size()));
+    for (std::size_t i = sessions.size(); i > 0; --i) {
+        const auto held = m_logbook.log().session(sessions[i - 1].id).conditions;
+        const auto of = std::ranges::find_if(
+            held, [this](const LiftConditions& one) { return one.lift == m_lift; });
+        if (of != held.end())
+            return of->conditions;
+        if (!held.empty())
+            return held.back().conditions;
+    }
+    return {};
+}
+
 } // namespace slopebook::ui
