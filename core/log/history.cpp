@@ -202,6 +202,14 @@ std::any& keptBeside(const Log& log) {
     return log.impl().kept;
 }
 
+std::optional<Date> lastDay(const Log& log) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const ReadScope moment(impl.db);
+    Query last(impl.db, "SELECT day FROM sessions ORDER BY day DESC LIMIT 1");
+    return impl.next(last) ? std::optional(last.date(0)) : std::nullopt;
+}
+
 int freeOrdinal(const Log& log, AthleteId athlete, Date date) {
     Query last(log.impl().db,
                "SELECT ifnull(max(ordinal), 0) + 1 FROM sessions WHERE athlete = ? AND day = ?",

@@ -63,6 +63,9 @@ void scanRepeats(const Log& log, LiftId lift, std::span<const AthleteId> athlete
 /// with the log.
 std::any& keptBeside(const Log& log);
 
+/// The last day that holds a session, of anybody. Throws LogError.
+std::optional<Date> lastDay(const Log& log);
+
 /// The number that a further session of that day gets: 1 for the first. Throws LogError.
 int freeOrdinal(const Log& log, AthleteId athlete, Date date);
 

@@ -74,6 +74,8 @@ inline Season fillSeason(log::Log& log) {
                                 .first = day(2026, 1, 5),
                                 .last = day(2026, 2, 27),
                                 .ceiling = Mass{60'000},
+                                .trained = "fast, under what the flood left",
+                                .aWeek = SessionsAWeek{.fewest = 2, .most = 2.5},
                                 .note = "heavy plates lost"});
         s.autumn = log.add(SessionHead{.athlete = s.lane3,
                                        .date = day(2025, 11, 3),

@@ -39,7 +39,7 @@ inline void sealAsOlder(const std::filesystem::path& file, int version) {
 
 /// What a log of this program's layout holds, in a new file of an older one; what that has no room
 /// for is left out. version: 1 to 4, in which a session has one device and place, and its tests one
-/// context.
+/// context; or 5, in which blocks have no story.
 inline void writeAsOlder(const std::filesystem::path& log, const std::filesystem::path& file,
                          int version) {
     std::string sql;
@@ -70,12 +70,13 @@ inline void writeAsOlder(const std::filesystem::path& log, const std::filesystem
         sql += "INSERT OR IGNORE INTO main." + table + " (" + columns + ") SELECT " + values +
                " FROM new." + table + "; ";
     }
-    if (version >= 4)
+    if (version == 4)
         sql += "DELETE FROM tallies WHERE kind IN ('station', 'roster', 'atom', 'removed atom'); ";
-    sql += "DELETE FROM keys WHERE kind = 'station'; ";
+    if (version <= 4)
+        sql += "DELETE FROM keys WHERE kind = 'station'; ";
     runSql(file, sql + "COMMIT; PRAGMA application_id = " + std::to_string(log::applicationId) +
                      "; PRAGMA user_version = " + std::to_string(version));
-    if (version >= 3)
+    if (version == 3 || version == 4)
         sealAsOlder(file, version);
 }
 
