@@ -12,6 +12,7 @@
 #include "core/answers/readingwords.h"
 #include "core/answers/sources.h"
 #include "core/answers/squadsummary.h"
+#include "core/answers/story.h"
 #include "core/answers/threshold.h"
 
 #include <cmath>
@@ -254,6 +255,14 @@ std::string unsettledText(const Follow& follow) {
 
 } // namespace
 
+std::string storiesText(std::span<const Block> blocks) {
+    std::string text;
+    for (const Block& block : blocks)
+        if (const Words story = storyWords(block); !story.empty())
+            text += "Block " + block.name + ": " + english(story) + "\n";
+    return text.empty() ? text : "\n" + text;
+}
+
 std::string comparisonText(const log::Log& log, const questions::Background& about,
                            const Comparison& c) {
     const bool several = c.ofSeveral();
@@ -362,10 +371,11 @@ std::string followText(const questions::Background& about, const Follow& follow,
     if (follow.smallestDetectable)
         text += "Smallest detectable change " + fixed(*follow.smallestDetectable, 3) + " m/s\n";
     text += unsettledText(follow);
-    for (const auto& [id, block] : blocks)
+    for (const auto& [id, block] : blocks) {
+        const Words told = storyWords(block);
         text += "Block " + block.name + ", " + isoDate(block.first) + " to " + isoDate(block.last) +
-                (block.ceiling ? ", up to " + loadText(kilograms(*block.ceiling)) + " kg" : "") +
-                "\n";
+                (told.empty() ? "" : ": " + english(told)) + "\n";
+    }
     return text + notesText(follow.notes);
 }
 

@@ -82,14 +82,14 @@ void followJson(Json& json, const questions::Background& about, const Follow& fo
         followedJson(json, follow.sessions[i], felt.at(i), blocks, level);
     json.endArray();
     json.key("blocks").array();
-    for (const auto& [id, block] : blocks)
+    for (const auto& [id, block] : blocks) {
         json.object()
             .field("name", block.name)
             .field("first", isoDate(block.first))
-            .field("last", isoDate(block.last))
-            .field("ceiling",
-                   block.ceiling ? std::optional(kilograms(*block.ceiling)) : std::nullopt)
-            .endObject();
+            .field("last", isoDate(block.last));
+        storyFields(json, block);
+        json.endObject();
+    }
     json.endArray();
     notesJson(json, follow.notes);
     json.endObject();

@@ -54,7 +54,7 @@ answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSe
     if (const auto* session = std::get_if<LiftSession>(&side))
         return {dateKey(session->date, session->ordinal), {*session}};
     const Block& block = std::get<Stored<BlockId, Block>>(side).value;
-    answers::BlockSessions found{.name = block.name};
+    answers::BlockSessions found{.name = block.name, .block = block};
     for (const LiftSession& session : sessions)
         if (block.holds(session.date))
             found.sessions.push_back(session);

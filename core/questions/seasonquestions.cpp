@@ -3,6 +3,7 @@
 
 #include "core/answers/fairreps.h"
 #include "core/answers/seasonsource.h"
+#include "core/log/history.h"
 #include "core/log/testedsessions.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
@@ -78,6 +79,7 @@ private:
         std::ranges::stable_sort(blocks, {}, [](const auto& b) {
             return std::pair{b.value.first, b.value.last};
         });
+        const auto last = log::lastDay(m_log);
         for (const auto& block : blocks) {
             const auto& wanted = m_question.blocks;
             if (!given && !wanted.empty() && std::ranges::find(wanted, block.id) == wanted.end())
@@ -86,7 +88,8 @@ private:
                 return block.value.holds(session.date);
             });
             if (count > 0)
-                m_source.blocks.push_back({.id = block.id, .block = block.value});
+                m_source.blocks.push_back(
+                    {.id = block.id, .block = block.value, .countedTo = last});
         }
         for (std::size_t j = 0; j < m_source.blocks.size(); ++j)
             if (m_question.chosen == m_source.blocks[j].id)
