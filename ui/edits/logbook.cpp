@@ -24,7 +24,7 @@ struct Logbook::Impl {
     long seenVersion = 0;
     bool stepBack = false; ///< the undo or redo under way failed and is to be taken back
     EditHost host;
-    std::map<LiftId, questions::LiftContext> contexts;
+    std::map<LiftId, std::shared_ptr<const questions::LiftContext>> contexts;
     long contextsVersion = 0;
     QUndoStack stack; // last: its edits go before the host that they know
 
@@ -98,6 +98,10 @@ const log::Log& Logbook::log() const {
 }
 
 const questions::LiftContext& Logbook::context(LiftId lift) const {
+    return *sharedContext(lift);
+}
+
+std::shared_ptr<const questions::LiftContext> Logbook::sharedContext(LiftId lift) const {
     const long version = m_impl->log.dataVersion();
     if (version != m_impl->contextsVersion)
         m_impl->contexts.clear();
@@ -105,7 +109,10 @@ const questions::LiftContext& Logbook::context(LiftId lift) const {
     const auto known = m_impl->contexts.find(lift);
     if (known != m_impl->contexts.end())
         return known->second;
-    return m_impl->contexts.emplace(lift, questions::liftContext(m_impl->log, lift)).first->second;
+    return m_impl->contexts
+        .emplace(lift, std::make_shared<const questions::LiftContext>(
+                           questions::liftContext(m_impl->log, lift)))
+        .first->second;
 }
 
 QUndoStack* Logbook::undoStack() {
