@@ -62,6 +62,17 @@ private Q_SLOTS:
             QCOMPARE(here[i].repeatOf.has_value(), there[i].repeatOf.has_value());
         }
     }
+
+    void aLiftsPartIsTheSameAsInTheWhole() {
+        const log::Log all = written("everybody.slopebook", {.sessions = 400});
+        const log::Log part = written("squad.slopebook", {.sessions = 400, .onlyLift = 0});
+        QVERIFY(part.check().empty());
+        QVERIFY(part.athletes().size() > 1 && part.athletes().size() < all.athletes().size());
+        for (const auto& each : all.lifts())
+            if (each.value.name == "Bench pull")
+                QCOMPARE(part.liftSessions({.lift = each.id}).size(),
+                         all.liftSessions({.lift = each.id}).size());
+    }
 };
 
 QTEST_APPLESS_MAIN(TestBigLog)
