@@ -52,6 +52,11 @@ std::vector<Words> toldParts(const Block& block, Words counted) {
     return parts;
 }
 
+/// What was trained in one spelling; empty where nothing is told.
+std::string workOf(const Block& block) {
+    return block.trained.empty() ? std::string() : nameKey(block.trained);
+}
+
 /// A later block with the work of an earlier one, other work between them: of each pair the first.
 struct Return {
     std::string to, later;
@@ -60,12 +65,12 @@ std::optional<Return> returned(const SeasonMatrix& matrix) {
     const auto& blocks = matrix.blocks;
     for (std::size_t later = 2; later < blocks.size(); ++later)
         for (std::size_t first = 0; first + 1 < later; ++first) {
-            const std::string work = nameKey(blocks[first].block.trained);
+            const std::string work = workOf(blocks[first].block);
             const auto other = [&](std::size_t at) {
-                const std::string key = nameKey(blocks[at].block.trained);
+                const std::string key = workOf(blocks[at].block);
                 return !key.empty() && key != work;
             };
-            if (work.empty() || nameKey(blocks[later].block.trained) != work)
+            if (work.empty() || workOf(blocks[later].block) != work)
                 continue;
             for (std::size_t between = first + 1; between < later; ++between)
                 if (other(between))

@@ -70,8 +70,8 @@ private Q_SLOTS:
                                             "weeks)";
         QTest::newRow("half of it") << 10 << QDate(2026, 1, 4) << 2.0
                                     << "counted in the log: 2.0 a week (10 sessions in 5 weeks)";
-        QTest::newRow("one") << 1 << QDate(2025, 12, 28) << 0.25
-                             << "counted in the log: 0.3 a week (1 session in 4 weeks)";
+        QTest::newRow("one") << 1 << QDate(2026, 1, 4) << 0.2
+                             << "counted in the log: 0.2 a week (1 session in 5 weeks)";
         QTest::newRow("too soon to say")
             << 3 << QDate(2025, 12, 13) << -1.0 << "counted in the log: 3 sessions";
         QTest::newRow("one, too soon")

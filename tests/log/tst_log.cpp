@@ -61,8 +61,6 @@ void TestLog::everyValueIsThereAfterReopening() {
                                                     .first = day(2026, 1, 5),
                                                     .last = day(2026, 2, 27),
                                                     .ceiling = Mass{60'000},
-                                                    .trained = "fast, under what the flood left",
-                                                    .aWeek = SessionsAWeek{2, 2.5},
                                                     .note = "heavy plates lost"}));
     std::size_t i = 0;
     for (const SessionId id : {s.autumn, s.repeat, s.winter})

@@ -27,8 +27,10 @@ void makeFull(const fs::path& file, bool testDay = true) {
     log.add(Lift{.name = "Row"});
     log.add(Device{.name = "Second encoder"});
     const TestKindId test = addOtherThings(log, s);
-    if (testDay)
+    if (testDay) {
         addTestDay(log, s, test);
+        tellStory(log);
+    }
     log.remove(log.add(s.winter, s.pull, ladderSet(50, {1.0})));
 }
 

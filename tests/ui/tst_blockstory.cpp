@@ -46,6 +46,7 @@ private Q_SLOTS:
         m_folder = std::make_unique<Folder>();
         log::Log log = log::Log::create(m_folder->path());
         m_season = fillSeason(log);
+        tellStory(log);
         m_book = std::make_unique<Logbook>(std::move(log));
     }
     void cleanup() {
