@@ -245,7 +245,10 @@ save_csv(data.frame(
   first_day = c("2025-09-15", "2025-12-08", "2026-02-23"),
   last_day = c("2025-12-07", "2026-02-22", "2026-05-17"),
   ceiling_kg = c(NA, ceiling_kg, NA),
-  block_note = c("All plates, two squad sessions a week",
+  trained = c("Heavy sets of five", "Light bars lifted as fast as they go, jumps",
+              "Heavy sets of five"),
+  sessions_a_week_fewest = c(2, 2, 1), sessions_a_week_most = c(2, 3, 2),
+  block_note = c("All plates, with the whole squad",
                  "Flood in the weights room: nothing above 70 kg, lifted fast",
                  "Heavy plates back, racing season begins")), "blocks.csv")
 

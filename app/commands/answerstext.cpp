@@ -12,6 +12,7 @@
 #include "core/answers/readingwords.h"
 #include "core/answers/sources.h"
 #include "core/answers/squadsummary.h"
+#include "core/answers/story.h"
 #include "core/answers/threshold.h"
 
 #include <cmath>
@@ -244,6 +245,14 @@ std::string unsettledText(const std::vector<Unsettled>& all) {
 }
 
 } // namespace
+
+std::string storiesText(std::span<const Block> blocks) {
+    std::string text;
+    for (const Block& block : blocks)
+        if (const Words story = storyWords(block); !story.empty())
+            text += "Block " + block.name + ": " + english(story) + "\n";
+    return text.empty() ? text : "\n" + text;
+}
 
 std::string comparisonText(const log::Log& log, const questions::Background& about,
                            const Comparison& c) {

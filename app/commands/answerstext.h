@@ -14,6 +14,8 @@
 
 namespace slopebook::app {
 
+/// What was done in blocks, a line each, with a blank line before; empty where nothing is told.
+std::string storiesText(std::span<const Block> blocks);
 /// which: a remark on the session, such as "latest"; may be empty.
 std::string profileText(const log::Log& log, const questions::Background& about,
                         const answers::Profile& profile, const std::string& which);

@@ -40,6 +40,14 @@ int sayShared(const CompareOptions& options, const log::Log& log,
     return exitDone;
 }
 
+std::vector<Block> blocksOf(std::initializer_list<questions::DayOrBlock> sides) {
+    std::vector<Block> blocks;
+    for (const questions::DayOrBlock& side : sides)
+        if (const auto* block = std::get_if<Stored<BlockId, Block>>(&side))
+            blocks.push_back(block->value);
+    return blocks;
+}
+
 int runCompare(const CompareOptions& options, const Pages& pages) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
@@ -67,7 +75,7 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
         comparisonJson(json, log, about, *comparison);
         print(json.text());
     } else {
-        print(comparisonText(log, about, *comparison));
+        print(comparisonText(log, about, *comparison) + storiesText(blocksOf({*from, *to})));
     }
     return exitDone;
 }

@@ -79,6 +79,10 @@ namespace {
 
 void blockSideJson(Json& json, const char* name, const BlockSide& side) {
     json.key(name).object().field("name", side.name);
+    if (side.block) {
+        json.field("first", isoDate(side.block->first)).field("last", isoDate(side.block->last));
+        storyFields(json, *side.block);
+    }
     json.key("sessions").array();
     for (const LiftSession& session : side.sessions)
         json.value(dateKey(session.date, session.ordinal));

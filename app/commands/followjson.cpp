@@ -143,9 +143,8 @@ void followJson(Json& json, const questions::Background& about, const FollowedSe
         json.object()
             .field("name", block.name)
             .field("first", isoDate(block.first))
-            .field("last", isoDate(block.last))
-            .field("ceiling",
-                   block.ceiling ? std::optional(kilograms(*block.ceiling)) : std::nullopt);
+            .field("last", isoDate(block.last));
+        storyFields(json, block);
         const auto found = std::ranges::find(season.blocks, id, &FollowedBlock::id);
         if (found != season.blocks.end())
             blockJson(json, *found);

@@ -5,6 +5,7 @@
 #include "core/answers/figures.h"
 #include "core/answers/followsummary.h"
 #include "core/answers/readingwords.h"
+#include "core/answers/story.h"
 
 namespace slopebook::app {
 
@@ -105,10 +106,11 @@ std::string followText(const questions::Background& about, const FollowedSeason&
     text += unsettledText(follow);
     for (const NotLifted& day : season.notLifted)
         text += english(asSentence(notLiftedWords(day))) + "\n";
-    for (const auto& [id, block] : blocks)
+    for (const auto& [id, block] : blocks) {
+        const Words told = storyWords(block);
         text += "Block " + block.name + ", " + isoDate(block.first) + " to " + isoDate(block.last) +
-                (block.ceiling ? ", up to " + loadText(kilograms(*block.ceiling)) + " kg" : "") +
-                "\n";
+                (told.empty() ? "" : ": " + english(told)) + "\n";
+    }
     return text + notesText(follow.notes);
 }
 

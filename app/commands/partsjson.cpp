@@ -68,6 +68,20 @@ void noiseJson(Json& json, const DayNoise& noise) {
     json.endArray().endObject();
 }
 
+void storyFields(Json& json, const Block& block) {
+    json.field("ceiling", block.ceiling ? std::optional(kilograms(*block.ceiling)) : std::nullopt)
+        .field("trained", block.trained)
+        .key("sessions_a_week");
+    if (block.aWeek)
+        json.object()
+            .field("fewest", block.aWeek->fewest)
+            .field("most", block.aWeek->most)
+            .endObject();
+    else
+        json.null();
+    json.field("note", block.note);
+}
+
 void conditionsJson(Json& json, const char* name, std::span<const ConditionChange> changes) {
     json.key(name).array();
     for (const ConditionChange& change : changes)

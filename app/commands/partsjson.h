@@ -4,6 +4,7 @@
 
 #include "app/commands/json.h"
 #include "core/answers/comparison.h"
+#include "core/model/people.h"
 
 namespace slopebook::app {
 
@@ -12,6 +13,9 @@ void bendJson(Json& json, const stats::Interval* error, const answers::Bend& ben
 /// What moves a line from day to day and how much of that comes from where; null where nothing is
 /// known.
 void noiseJson(Json& json, const answers::DayNoise& noise);
+/// Fields of a block's story: "ceiling", "trained", "sessions_a_week" (null or {"fewest","most"},
+/// as planned) and "note".
+void storyFields(Json& json, const Block& block);
 /// What was different around a lift or a test on two days.
 void conditionsJson(Json& json, const char* name,
                     std::span<const answers::ConditionChange> changes);

@@ -61,6 +61,9 @@ std::string seasonText(const questions::SeasonAnswer& answer) {
                        "In brackets: sessions made one, where they are several.\n\n";
     if (!matrix.chance.empty())
         text += english(matrix.chance) + "\n";
+    text += "What was done in the blocks:\n";
+    for (const Words& words : matrix.story)
+        text += "  " + english(words) + "\n";
     for (const Words& words : matrix.design)
         text += english(words) + "\n";
     for (const Words& what : answer.unread)

@@ -2,6 +2,8 @@
 #include "app/commands/seasonjson.h"
 
 #include "app/commands/ask.h"
+#include "app/commands/partsjson.h"
+#include "core/answers/story.h"
 #include "core/exchange/cells.h"
 
 #include <cmath>
@@ -72,15 +74,16 @@ std::string seasonJson(const questions::SeasonAnswer& answer) {
         .field("level", matrix.level)
         .field("chosen", matrix.blocks[matrix.chosen].block.name);
     json.key("blocks").array();
-    for (const MatrixBlock& each : matrix.blocks)
+    for (const MatrixBlock& each : matrix.blocks) {
         json.object()
             .field("name", each.block.name)
             .field("first", isoDate(each.block.first))
-            .field("last", isoDate(each.block.last))
-            .field("ceiling", each.block.ceiling ? std::optional(kilograms(*each.block.ceiling))
-                                                 : std::nullopt)
-            .field("n_sessions", each.sessions)
+            .field("last", isoDate(each.block.last));
+        storyFields(json, each.block);
+        json.field("n_sessions", each.sessions)
+            .field("counted_a_week", answers::countedAWeek(each))
             .endObject();
+    }
     json.endArray().key("measures").array();
     for (const MatrixRow& row : matrix.rows) {
         const Measure& measure = row.measure;
@@ -101,7 +104,10 @@ std::string seasonJson(const questions::SeasonAnswer& answer) {
         .field("readings", matrix.judged())
         .field("sentence", english(matrix.sentence))
         .field("chance", english(matrix.chance));
-    json.key("design").array();
+    json.key("story").array();
+    for (const Words& words : matrix.story)
+        json.value(english(words));
+    json.endArray().key("design").array();
     for (const Words& words : matrix.design)
         json.value(english(words));
     json.endArray();

@@ -65,6 +65,7 @@ public:
 private:
     static void take(const BlockSessions& block, BlockSide& side) {
         side.name = block.name;
+        side.block = block.block;
         for (const LiftSession& session : block.sessions)
             if (!session.points.empty())
                 side.sessions.push_back(session);

@@ -17,6 +17,7 @@ namespace slopebook::answers {
 struct BlockSessions {
     std::string name = {};
     std::vector<LiftSession> sessions = {};
+    std::optional<Block> block = {}; ///< where it is a training block: its story
 };
 
 /// How blocks are compared. Of ComparisonSettings: deviceBias and asManyReps are those of two

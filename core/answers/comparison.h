@@ -84,6 +84,7 @@ struct OneRmChange {
 /// One side of a comparison of blocks.
 struct BlockSide {
     std::string name = {};
+    std::optional<Block> block = {};        ///< where it is a training block: its story
     std::vector<LiftSession> sessions = {}; ///< that stand for it, by date, as they were compared
     struct LeftOut {
         LiftSession session = {};

@@ -83,6 +83,9 @@ struct MatrixBlock {
     BlockId id = {};
     Block block = {};
     int sessions = 0; ///< of the athlete, whatever they hold
+    /// The last day of which the log knows anything: what of the block lies after it is not over
+    /// yet, and no sessions of it are missed. Absent: all of it is over.
+    std::optional<Date> countedTo = {};
 };
 
 struct SeasonMatrix {
@@ -102,10 +105,11 @@ struct SeasonMatrix {
     Words sentence = {};            ///< of the last block against the chosen one
     Words chance = {};              ///< how many chance alone would give
     std::vector<Note> notes = {};   ///< what to beware of
+    std::vector<Words> story = {};  ///< what each block was, planned and counted
     std::vector<Words> design = {}; ///< what a design of this kind can and cannot show
 };
 
-/// Puts sentence, chance and design where the rest is whole.
+/// Puts sentence, chance, story and design where the rest is whole.
 void tellSeason(SeasonMatrix& matrix);
 
 } // namespace slopebook::answers

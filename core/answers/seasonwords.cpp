@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is said of a season's matrix.
 #include "core/answers/figures.h"
+#include "core/answers/story.h"
 #include "core/answers/toldreadings.h"
 #include "core/model/phrases/answers.h"
 #include "core/stats/nothing.h"
@@ -194,12 +195,9 @@ void tellSeason(SeasonMatrix& matrix) {
     matrix.chance = chanceWords(matrix);
     for (Note& note : seasonNotes(matrix))
         matrix.notes.push_back(std::move(note));
-    matrix.design = {
-        say("Nobody trained otherwise beside this athlete: what changed over a block may be its "
-            "work, its place in the season, growth, or practice in the tests."),
-        say("The blocks came in one order: what an earlier one did may show in a later one."),
-        say("More would be shown by going back to the first block's work, or by a second athlete "
-            "with the blocks in another order.")};
+    for (const MatrixBlock& block : matrix.blocks)
+        matrix.story.push_back(storyWords(block));
+    matrix.design = designWords(matrix);
 }
 
 } // namespace slopebook::answers

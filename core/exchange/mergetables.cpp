@@ -163,6 +163,12 @@ void Merge::block(const Row<Block>& row, const std::vector<Stored<BlockId, Block
     if (file.ceiling && block.ceiling && *file.ceiling != *block.ceiling)
         contradicts(row.where, "ceiling_kg", kgText(kilograms(*file.ceiling)),
                     kgText(kilograms(*block.ceiling)), say("block %1", block.name));
+    if (!file.trained.empty() && !block.trained.empty() && file.trained != block.trained)
+        contradicts(row.where, "trained", found(file.trained), found(block.trained),
+                    say("block %1", block.name));
+    if (file.aWeek && block.aWeek && *file.aWeek != *block.aWeek)
+        contradicts(row.where, "sessions_a_week_fewest", sayAWeek(*file.aWeek),
+                    sayAWeek(*block.aWeek), say("block %1", block.name));
     if (!file.note.empty() && !block.note.empty() && file.note != block.note)
         contradicts(row.where, "block_note", found(file.note), found(block.note),
                     say("block %1", block.name));
@@ -170,6 +176,10 @@ void Merge::block(const Row<Block>& row, const std::vector<Stored<BlockId, Block
     block.last = std::max(block.last, file.last);
     if (file.ceiling)
         block.ceiling = file.ceiling;
+    if (!file.trained.empty())
+        block.trained = file.trained;
+    if (file.aWeek)
+        block.aWeek = file.aWeek;
     if (!file.note.empty())
         block.note = file.note;
     if (block == same->value)
@@ -239,6 +249,8 @@ void Merge::extendBlock(const StagedBlock& staged) {
                          .first = staged.date,
                          .last = staged.date,
                          .ceiling = {},
+                         .trained = {},
+                         .aWeek = {},
                          .note = {}};
         m_blocks.push_back({m_log.add(made), made});
         m_report.blocksMade.push_back(made.name);

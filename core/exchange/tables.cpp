@@ -10,6 +10,24 @@ namespace slopebook::exchange {
 
 namespace {
 
+/// Nothing in both: not said. One number stands for both.
+std::optional<SessionsAWeek> readAWeek(const Cells& cells) {
+    constexpr Phrase expected = "sessions a week in halves from 0.5 to 21, such as 2 or 2.5";
+    const auto fewest = cells.number(BlockFewest, fewestAWeek, mostAWeek, false, expected);
+    const auto most = cells.number(BlockMost, fewestAWeek, mostAWeek, false, expected);
+    for (const auto& [column, value] : {std::pair{BlockFewest, fewest}, {BlockMost, most}})
+        if (value && !sessionsAWeek(*value, *value))
+            cells.refuse(column, expected);
+    if (!fewest && most)
+        cells.refuse(BlockFewest, "the fewest sessions a week beside the most");
+    if (!fewest)
+        return std::nullopt;
+    const auto read = sessionsAWeek(*fewest, most.value_or(*fewest));
+    if (!read)
+        cells.refuse(BlockMost, "the most sessions a week, no fewer than the fewest");
+    return read;
+}
+
 Block readBlock(const Cells& cells) {
     constexpr Phrase dateExpected = "a date written year-month-day, such as 2026-03-14";
     constexpr Phrase ceilingExpected = "a load in kg above 0, such as 62.5";
@@ -17,6 +35,8 @@ Block readBlock(const Cells& cells) {
                 .first = need(cells, BlockFirst, cells.date(BlockFirst), dateExpected),
                 .last = need(cells, BlockLast, cells.date(BlockLast), dateExpected),
                 .ceiling = cells.mass(BlockCeiling, Mass{2'000'000}, ceilingExpected),
+                .trained = cells.text(BlockTrained),
+                .aWeek = readAWeek(cells),
                 .note = cells.text(BlockNote)};
     if (block.last < block.first)
         cells.refuse(BlockLast, "a last day that is not before the first");

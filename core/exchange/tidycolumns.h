@@ -73,12 +73,21 @@ enum BlockColumn : std::size_t {
     BlockFirst,
     BlockLast,
     BlockCeiling,
+    BlockTrained,
+    BlockFewest, ///< sessions a week, as planned: two numbers, which no spreadsheet takes for a day
+    BlockMost,   ///< nothing: as many as the fewest
     BlockNote,
     BlockCount
 };
 constexpr std::size_t blockRequired = 3;
-constexpr std::array<std::string_view, BlockCount> blockColumns{"block", "first_day", "last_day",
-                                                                "ceiling_kg", "block_note"};
+constexpr std::array<std::string_view, BlockCount> blockColumns{"block",
+                                                                "first_day",
+                                                                "last_day",
+                                                                "ceiling_kg",
+                                                                "trained",
+                                                                "sessions_a_week_fewest",
+                                                                "sessions_a_week_most",
+                                                                "block_note"};
 
 enum LiftColumn : std::size_t {
     LiftName,

@@ -103,6 +103,11 @@ private:
             row[BlockFirst] = block.first;
             row[BlockLast] = block.last;
             row[BlockCeiling] = orBlank(block.ceiling);
+            row[BlockTrained] = block.trained;
+            if (block.aWeek) {
+                row[BlockFewest] = block.aWeek->fewest;
+                row[BlockMost] = block.aWeek->most;
+            }
             row[BlockNote] = block.note;
             table.row(row);
         }

@@ -2,9 +2,9 @@
 // What is done with a table's columns, all from one list of them (Table<Id>::columns in tables.h):
 // the texts of its SQL, reading a row, binding one, and the checksum of it. The list calls its
 // visitor with each column's name and field in turn, its group() with an optional field and the
-// columns that this stands in, which are NULL together, and its later() with a column that came
-// into the table later: what it holds by default is left out of the checksum, so that those written
-// before still hold.
+// columns that this stands in, which are NULL together, and its later() and laterGroup() with those
+// that came into the table later: what they hold by default is left out of the checksum, so that
+// those written before still hold.
 #pragma once
 
 #include "core/log/checksum.h"
@@ -113,6 +113,10 @@ struct ColumnReader {
             field = std::move(value);
         }
     }
+    template <class Value, class Columns>
+    void laterGroup(const char* /*name*/, std::optional<Value>& field, const Columns& columns) {
+        group(field, columns);
+    }
 };
 
 /// Binds the fields of a value, after the parameter of the given index.
@@ -144,6 +148,11 @@ struct ColumnBinder {
         columns(none, passed);
         index += passed.count;
     }
+    template <class Value, class Columns>
+    void laterGroup(const char* /*name*/, const std::optional<Value>& field,
+                    const Columns& columns) {
+        group(field, columns);
+    }
 };
 
 /// Adds the fields of a value to its checksum.
@@ -164,6 +173,13 @@ struct ColumnSum {
         sum.add(field.has_value());
         if (field)
             columns(*field, *this);
+    }
+    template <class Value, class Columns>
+    void laterGroup(const char* name, const std::optional<Value>& field, const Columns& columns) {
+        if (!field)
+            return;
+        sum.add(std::string_view(name));
+        columns(*field, *this);
     }
 };
 
@@ -198,6 +214,11 @@ struct ColumnNames {
     void group(const std::optional<Value>& /*field*/, const Columns& columns) {
         const Value none{};
         columns(none, *this);
+    }
+    template <class Value, class Columns>
+    void laterGroup(const char* /*name*/, const std::optional<Value>& field,
+                    const Columns& columns) {
+        group(field, columns);
     }
 };
 

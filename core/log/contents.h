@@ -55,6 +55,11 @@ public:
         columns(*field, *this);
         m_whole = false;
     }
+    template <class Value, class Columns>
+    void laterGroup(const char* /*name*/, const std::optional<Value>& field,
+                    const Columns& columns) {
+        group(field, columns);
+    }
     /// The UUID of what it belongs to or speaks of.
     template <class Id>
     Content& of(Id id) {

@@ -229,6 +229,14 @@ std::vector<AthleteId> testedOn(const Log& log, Date day) {
     return all;
 }
 
+std::optional<Date> lastDay(const Log& log) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const ReadScope moment(impl.db);
+    Query last(impl.db, "SELECT day FROM sessions ORDER BY day DESC LIMIT 1");
+    return impl.next(last) ? std::optional(last.date(0)) : std::nullopt;
+}
+
 int freeOrdinal(const Log& log, AthleteId athlete, Date date) {
     Query last(log.impl().db,
                "SELECT ifnull(max(ordinal), 0) + 1 FROM sessions WHERE athlete = ? AND day = ?",

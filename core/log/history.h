@@ -69,6 +69,9 @@ std::any& keptBeside(const Log& log);
 /// The athletes with a session of that day, by key. Throws LogError.
 std::vector<AthleteId> testedOn(const Log& log, Date day);
 
+/// The last day that holds a session, of anybody. Throws LogError.
+std::optional<Date> lastDay(const Log& log);
+
 /// The number that a further session of that day gets: 1 for the first. Throws LogError.
 int freeOrdinal(const Log& log, AthleteId athlete, Date date);
 

@@ -7,6 +7,8 @@
 #include "core/model/phrases/log.h"
 
 #include <algorithm>
+#include <set>
+#include <string>
 
 namespace slopebook::log {
 
@@ -16,9 +18,21 @@ constexpr char lineHeads[] = "SELECT athlete, day, ordinal, id, body_mass_g, rep
 constexpr auto everySession = joined(lineHeads, "ORDER BY athlete, day, ordinal");
 constexpr auto oneAthletes = joined(lineHeads, "WHERE athlete = ? ORDER BY day, ordinal");
 constexpr auto oneDays = joined(lineHeads, "WHERE athlete = ? AND day = ? ORDER BY ordinal");
-constexpr auto oneAthletesRepeats =
-    joined(lineHeads, "WHERE athlete = ?1 AND (repeat_of > 0 OR id IN (SELECT repeat_of FROM "
-                      "sessions WHERE athlete = ?1 AND repeat_of > 0)) ORDER BY day, ordinal");
+
+/// The sessions that repeat another or are repeated, where both hold the lift: what a pair is made
+/// of, found by the index on repeat_of. of: a condition on the repeating session, or nothing.
+std::string headsOfRepeats(LiftId lift, const std::string& of) {
+    const std::string holds = " AND lift = " + std::to_string(raw(lift)) + ")";
+    return lineHeads +
+           ("WHERE id IN (WITH pair AS MATERIALIZED (SELECT id, repeat_of FROM sessions "
+            "WHERE repeat_of > 0" +
+            of + " AND EXISTS (SELECT 1 FROM sets WHERE session = sessions.id" + holds +
+            " AND EXISTS (SELECT 1 FROM sets WHERE session = sessions.repeat_of" + holds +
+            ") SELECT id FROM pair UNION ALL SELECT repeat_of FROM pair) "
+            "ORDER BY athlete, day, ordinal");
+}
+/// Of more than so many athletes everybody's are read in one go.
+constexpr std::size_t mostOneByOne = 20;
 
 // The outcome stands far back in its row, and is asked for only where it can be another.
 constexpr char pointColumns[] = "session, lift, ordinal, load_g, point, maximum, counting, "
@@ -300,7 +314,20 @@ void scanRepeats(const Log& log, LiftId lift, std::span<const AthleteId> athlete
     Log::Impl& impl = log.impl();
     impl.settle();
     const ReadScope moment(impl.db);
-    Scan scan(impl, lift, oneAthletesRepeats.data(), visit);
+    if (athletes.size() > mostOneByOne) {
+        const std::set<AthleteId> wanted(athletes.begin(), athletes.end());
+        const std::function<void(const LiftSession&)> visitWanted = [&](const LiftSession& one) {
+            if (wanted.contains(one.athlete))
+                visit(one);
+        };
+        const std::string sql = headsOfRepeats(lift, "");
+        Scan scan(impl, lift, sql.c_str(), visitWanted);
+        scan.passDamaged();
+        scan.run();
+        return;
+    }
+    const std::string sql = headsOfRepeats(lift, " AND athlete = ?1");
+    Scan scan(impl, lift, sql.c_str(), visit);
     scan.passDamaged();
     for (const AthleteId athlete : athletes) {
         scan.goTo(athlete);

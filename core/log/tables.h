@@ -102,6 +102,11 @@ struct Table<BlockId> : NamedTable {
         visit("last_day", block.last);
         visit("ceiling_g", block.ceiling);
         visit("note", block.note);
+        visit.later("trained", block.trained);
+        visit.laterGroup("a_week", block.aWeek, [](auto& aWeek, auto& column) {
+            column("fewest_a_week", aWeek.fewest);
+            column("most_a_week", aWeek.most);
+        });
     }
 };
 

@@ -121,6 +121,10 @@ void requireValid(const Block& block) {
     if (block.ceiling && (block.ceiling->grams <= 0 || *block.ceiling > storableLoadLimit))
         throw BadInput(inWords(*block.ceiling),
                        say("a ceiling above 0 and up to %1, or none", storableLoadLimit));
+    requireText(block.trained, "a text of what was trained that is no text");
+    if (block.aWeek && !sessionsAWeek(block.aWeek->fewest, block.aWeek->most))
+        throw BadInput(sayAWeek(*block.aWeek),
+                       say("sessions a week from 0.5 to 21 in halves, the fewest first, or none"));
     requireText(block.note, noNote);
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/model/date.h"
 #include "core/model/mass.h"
+#include "core/model/sessionsaweek.h"
 
 #include <optional>
 #include <string>
@@ -27,7 +28,9 @@ struct Block {
     std::string name{};
     Date first{};
     Date last{};
-    std::optional<Mass> ceiling{}; ///< the heaviest load that was at hand
+    std::optional<Mass> ceiling{};        ///< the heaviest load that was at hand
+    std::string trained{};                ///< what was done in it, in the coach's words
+    std::optional<SessionsAWeek> aWeek{}; ///< as planned
     std::string note{};
     constexpr bool holds(Date day) const { return first <= day && day <= last; }
     friend bool operator==(const Block&, const Block&) = default;

@@ -65,7 +65,9 @@ answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSe
     if (const auto* days = std::get_if<DayStretch>(&side))
         return within(isoStretch(*days), *days);
     const Block& block = std::get<Stored<BlockId, Block>>(side).value;
-    return within(block.name, block);
+    auto found = within(block.name, block);
+    found.block = block;
+    return found;
 }
 
 answers::MeanOfTests meanOfTests(std::span<const Stored<BlockId, Block>> blocks,

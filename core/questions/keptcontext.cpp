@@ -5,6 +5,7 @@
 #include "core/log/snapshot.h"
 
 #include <algorithm>
+#include <functional>
 #include <set>
 #include <utility>
 
@@ -141,6 +142,8 @@ KeptContext::Part KeptContext::partOf(const std::vector<LiftSession>& ofOne) con
     const Lift& lift = m_context.lift.value;
     if (std::ranges::any_of(ofOne, [](const auto& s) { return s.measuredOneRm.has_value(); }))
         part.estimates = answers::estimatePairs(lift, answers::mvtOf(lift, ofOne), ofOne);
+    if (!ofOne.empty())
+        part.athletes = {ofOne.front().athlete};
     for (const LiftSession& session : ofOne) {
         const TestDay day{session.athlete, session.date};
         if (!session.points.empty() && (part.days.empty() || part.days.back() != day))
@@ -152,6 +155,7 @@ KeptContext::Part KeptContext::partOf(const std::vector<LiftSession>& ofOne) con
 void KeptContext::put(AthleteId athlete, Part part) {
     splice(m_context.twoDevices, athlete, std::move(part.twoDevices), &LiftSession::athlete);
     splice(m_context.days, athlete, std::move(part.days), &TestDay::athlete);
+    splice(m_context.athletes, athlete, std::move(part.athletes), std::identity());
     splice(m_context.estimates, athlete, std::move(part.estimates),
            &answers::EstimatePair::athlete);
     const auto first = std::ranges::lower_bound(m_context.repeats, athlete, {}, ofPair);

@@ -23,6 +23,7 @@ private:
         std::vector<answers::RepeatPair> repeats{};
         std::vector<LiftSession> twoDevices{};
         std::vector<TestDay> days{};
+        std::vector<AthleteId> athletes{}; ///< none, or the one
         std::vector<answers::EstimatePair> estimates{};
     };
     /// One repeat test's part of the sums.

@@ -86,28 +86,43 @@ void correctDevices(const LiftContext& context, const LiftSession& from, const L
         settings.ofTheDevice.push_back(study->notes.front());
 }
 
-/// Everybody who has sessions of the lift, by name; one ordered pass over the log.
-std::vector<answers::SquadMember>
-squadMembers(const log::Log& log, const Stored<LiftId, Lift>& lift, const Progress& progress) {
+/// Who has a day of the lift in either period, by their keys.
+std::vector<AthleteId> testedIn(const LiftContext& context, const answers::Period& from,
+                                const answers::Period& to) {
+    std::vector<AthleteId> tested;
+    for (const TestDay& day : context.days) {
+        const auto in = [&](const answers::Period& period) {
+            return period.first <= day.date && day.date <= period.last;
+        };
+        if ((in(from) || in(to)) && (tested.empty() || tested.back() != day.athlete))
+            tested.push_back(day.athlete);
+    }
+    return tested;
+}
+
+/// Everybody who has sessions of the lift, by name; the sessions are read of those alone who were
+/// tested in either period: what a log holds besides costs nothing.
+std::vector<answers::SquadMember> squadMembers(const log::Log& log, const LiftContext& context,
+                                               const answers::Period& from,
+                                               const answers::Period& to,
+                                               const Progress& progress) {
     // Half of the way is reading them, half comparing them.
-    auto athletes = log.athletes();
-    const auto count = static_cast<std::int64_t>(athletes.size());
-    std::map<AthleteId, std::vector<LiftSession>> sessions;
-    log.scan({.athlete = {}, .lift = lift.id}, [&](const LiftSession& session) {
-        sessions[session.athlete].push_back(session);
-        tell(progress, static_cast<std::int64_t>(sessions.size()) * 500 / count, 1000);
-    });
+    const auto tested = testedIn(context, from, to);
+    const auto count = static_cast<std::int64_t>(std::max<std::size_t>(tested.size(), 1));
+    const Stored<LiftId, Lift>& lift = context.lift;
     std::vector<answers::SquadMember> members;
-    for (auto& athlete : athletes) {
-        const auto found = sessions.find(athlete.id);
-        if (found == sessions.end())
+    std::int64_t done = 0;
+    for (auto& athlete : log.athletes()) {
+        if (!std::ranges::binary_search(context.athletes, athlete.id))
             continue;
-        const auto mvt = answers::mvtOf(lift.value, found->second);
-        members.push_back({.athlete = athlete.id,
-                           .name = std::move(athlete.value.name),
-                           .sessions = std::move(found->second),
-                           .mvt = mvt,
-                           .checkLoads = log.checkLoads(athlete.id, lift.id)});
+        answers::SquadMember member{.athlete = athlete.id, .name = std::move(athlete.value.name)};
+        if (std::ranges::binary_search(tested, athlete.id)) {
+            member.sessions = log.liftSessions({.athlete = athlete.id, .lift = lift.id});
+            member.mvt = answers::mvtOf(lift.value, member.sessions);
+            tell(progress, ++done * 500 / count, 1000);
+        }
+        member.checkLoads = log.checkLoads(athlete.id, lift.id);
+        members.push_back(std::move(member));
     }
     return members;
 }
@@ -325,7 +340,8 @@ Answer<answers::Squad> squadOf(const log::Log& log, const LiftContext& context,
                                const answers::Period& from, const answers::Period& to,
                                const std::vector<Mass>& loads, const AskSettings& settings,
                                const Progress& progress) {
-    const std::vector<answers::SquadMember> members = squadMembers(log, context.lift, progress);
+    const std::vector<answers::SquadMember> members =
+        squadMembers(log, context, from, to, progress);
     std::set<AthleteId> seen;
     const auto compared = [&seen](AthleteId athlete) {
         seen.insert(athlete);

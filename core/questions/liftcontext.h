@@ -28,7 +28,8 @@ struct LiftContext {
     std::vector<answers::RepeatPair> repeats{};      ///< of all athletes
     std::vector<Stored<DeviceId, Device>> devices{}; ///< of the log, by name
     std::vector<LiftSession> twoDevices{};           ///< of days that hold more than one device
-    std::vector<TestDay> days{}; ///< of all athletes, each once, by athlete and date
+    std::vector<TestDay> days{};       ///< of all athletes, each once, by athlete and date
+    std::vector<AthleteId> athletes{}; ///< who have a session of the lift at all, by their keys
     /// What noiseOf() was asked so far.
     mutable std::map<std::optional<DeviceId>, Answer<answers::LiftNoise>> noise{};
     /// What repeat tests add up to, for each device and (no device) any; one athlete's are taken

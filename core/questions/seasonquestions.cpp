@@ -2,6 +2,7 @@
 #include "core/questions/seasonquestions.h"
 
 #include "core/answers/seasonsource.h"
+#include "core/log/history.h"
 #include "core/log/testedsessions.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
@@ -66,6 +67,7 @@ private:
         std::ranges::stable_sort(blocks, {}, [](const auto& b) {
             return std::pair{b.value.first, b.value.last};
         });
+        const auto last = log::lastDay(m_log);
         for (const auto& block : blocks) {
             const auto& wanted = m_question.blocks;
             if (!given && !wanted.empty() && std::ranges::find(wanted, block.id) == wanted.end())
@@ -74,7 +76,8 @@ private:
                 return block.value.holds(session.date);
             });
             if (count > 0)
-                m_source.blocks.push_back({.id = block.id, .block = block.value});
+                m_source.blocks.push_back(
+                    {.id = block.id, .block = block.value, .countedTo = last});
         }
         for (std::size_t j = 0; j < m_source.blocks.size(); ++j)
             if (m_question.chosen == m_source.blocks[j].id)

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window costs on a large log beside a small one, in one run:
 //   slopebook_bench_window LOG SAMPLE LONE ATHLETE [opening | pages | writes | keys]
+//   slopebook_bench_window LOG SAMPLE SQUAD ATHLETE everybody
 // SAMPLE: what opening is measured against; LONE: a log of that athlete alone, what the pages are
-// measured against. Writes sets into copies of its own only. Needs no display:
-// QT_QPA_PLATFORM=offscreen.
+// measured against; SQUAD: one of all who do the athlete's lift, what the pages of everybody are
+// measured against. What a page works out behind its bar is waited out to its end. Writes sets into
+// copies of its own only. Needs no display: QT_QPA_PLATFORM=offscreen.
 #include "core/log/history.h"
 #include "core/questions/liftcontext.h"
 #include "ui/floor/entry/entrypage.h"
@@ -14,6 +16,7 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QSpinBox>
 #include <QTemporaryDir>
 #include <QTest>
@@ -144,42 +147,52 @@ void choose(const MainWindow& window, const QString& athlete) {
     qFatal("That athlete has no sessions.");
 }
 
-/// Every page, shown anew for the athlete; ms each.
-std::vector<double> timeToShowPages(MainWindow& window) {
-    std::vector<double> medians;
-    const auto athlete = window.workspace()->athlete();
-    const auto lift = window.workspace()->lift();
-    for (const PageEntry& entry : pages()) {
-        window.workspace()->showPage(entry.page);
-        TaskPage* page = window.workspace()->currentPage();
-        std::vector<double> times;
-        for (int visit = 0; visit < visits; ++visit) {
-            page->setAthleteAndLift(std::nullopt, lift);
-            QCoreApplication::processEvents();
-            const Timer timer;
-            page->setAthleteAndLift(athlete, lift);
-            QCoreApplication::processEvents();
-            page->repaint();
-            times.push_back(timer.milliseconds());
-        }
-        medians.push_back(quantile(times, 0.5));
-    }
-    return medians;
+/// Until a page's work behind its bar is done: it shows its button to stop while it lasts.
+void waitOut(const TaskPage& page) {
+    QCoreApplication::processEvents();
+    const auto* stop = page.findChild<QPushButton*>(QStringLiteral("stop"));
+    while (stop != nullptr && stop->isVisible())
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 20);
 }
 
-void comparePages(const QString& file, const QString& lone, const QString& athlete) {
+/// The page, shown anew for the athlete; ms.
+double timeToShow(MainWindow& window, Page which) {
+    const auto athlete = window.workspace()->athlete();
+    const auto lift = window.workspace()->lift();
+    window.workspace()->showPage(which);
+    TaskPage* page = window.workspace()->currentPage();
+    std::vector<double> times;
+    for (int visit = 0; visit < visits; ++visit) {
+        page->setAthleteAndLift(std::nullopt, lift);
+        waitOut(*page);
+        const Timer timer;
+        page->setAthleteAndLift(athlete, lift);
+        waitOut(*page);
+        page->repaint();
+        times.push_back(timer.milliseconds());
+    }
+    return quantile(times, 0.5);
+}
+
+/// Of the pages that are wanted.
+void printPages(MainWindow& here, MainWindow& alone, bool everybodys) {
+    std::printf("\npage, ms      here   alone  ratio\n");
+    for (const PageEntry& entry : pages()) {
+        if (everybodys && entry.ofAthlete)
+            continue;
+        const double ofLog = timeToShow(here, entry.page);
+        const double ofLone = timeToShow(alone, entry.page);
+        std::printf("%-10s %7.1f %7.1f %6.2f\n", entry.word, ofLog, ofLone, ofLog / ofLone);
+    }
+}
+
+void comparePages(const QString& file, const QString& lone, const QString& athlete,
+                  bool everybodys) {
     const auto here = opened(file);
     choose(*here, athlete);
     const auto alone = opened(lone);
     choose(*alone, athlete);
-    const auto ofLog = timeToShowPages(*here);
-    const auto ofLone = timeToShowPages(*alone);
-    std::printf("\npage, ms      here   alone  ratio\n");
-    for (const PageEntry& entry : pages()) {
-        const auto i = static_cast<std::size_t>(entry.page);
-        std::printf("%-10s %7.1f %7.1f %6.2f\n", entry.word, ofLog[i], ofLone[i],
-                    ofLog[i] / ofLone[i]);
-    }
+    printPages(*here, *alone, everybodys);
 }
 
 /// What else the athlete's lift is behind at: everybody's sessions of it.
@@ -305,7 +318,7 @@ int main(int argc, char** argv) {
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 5 || arguments.size() > 6) {
         std::fputs("usage: slopebook_bench_window LOG SAMPLE LONE ATHLETE "
-                   "[opening | pages | writes | keys]\n",
+                   "[opening | pages | writes | keys | everybody]\n",
                    stderr);
         return 2;
     }
@@ -316,7 +329,9 @@ int main(int argc, char** argv) {
     if (asked("opening"))
         compareOpening(arguments[1], arguments[2]);
     if (asked("pages"))
-        comparePages(arguments[1], arguments[3], arguments[4]);
+        comparePages(arguments[1], arguments[3], arguments[4], false);
+    if (part == QLatin1String("everybody"))
+        comparePages(arguments[1], arguments[3], arguments[4], true);
     if (asked("writes")) {
         const QTemporaryDir folder(QDir::current().filePath(QStringLiteral("bench-XXXXXX")));
         const QString own = folder.filePath(QStringLiteral("own.slopebook"));

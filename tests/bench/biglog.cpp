@@ -36,6 +36,11 @@ struct Records {
     std::vector<TestKindId> tests;
 };
 
+/// Of an athlete's test day, from 0.
+int liftOf(int athlete, int number) {
+    return (athlete + number / 2 % 2) % static_cast<int>(liftNames.size());
+}
+
 Records writeRecords(log::Log& log, const Institute& institute) {
     Records made;
     for (std::size_t i = 0; i < liftNames.size(); ++i)
@@ -57,7 +62,7 @@ Records writeRecords(log::Log& log, const Institute& institute) {
     jump.unit = "cm";
     made.tests.push_back(log.add(jump));
     for (int i = 0; i < institute.athletes(); ++i) {
-        if (institute.only && *institute.only != i)
+        if (!institute.keeps(i))
             continue;
         made.athletes.push_back(log.add(Athlete{.name = Institute::nameOf(i)}));
         for (const LiftId lift : {made.lifts[0], made.lifts[1]})
@@ -90,7 +95,7 @@ public:
 
     /// Two lifts an athlete, in turn; a repeat is of the same one.
     LiftId lift() const {
-        return m_records.lifts[static_cast<std::size_t>((m_athlete + m_number / 2 % 2) % 6)];
+        return m_records.lifts[static_cast<std::size_t>(liftOf(m_athlete, m_number))];
     }
 
     LiftConditions conditions() const {
@@ -239,6 +244,12 @@ std::string Institute::nameOf(int athlete) {
     return "Athlete " + std::string(5 - std::min<std::size_t>(5, number.size()), '0') + number;
 }
 
+bool Institute::keeps(int athlete) const {
+    const bool does =
+        !onlyLift || liftOf(athlete, 0) == *onlyLift || liftOf(athlete, 2) == *onlyLift;
+    return does && (!only || *only == athlete);
+}
+
 void writeInstitute(const std::filesystem::path& file, const Institute& institute) {
     Records records;
     {
@@ -250,13 +261,12 @@ void writeInstitute(const std::filesystem::path& file, const Institute& institut
     Writer writer(db, institute, records);
     // By test day, as the years went by: neighbours in the file are not of one athlete.
     int left = institute.sessions;
-    for (int number = 0; number < institute.sessionsAnAthlete; ++number)
-        for (int athlete = 0; athlete < institute.athletes() && left > 0; ++athlete, --left) {
-            if (!institute.only)
-                writer.write(athlete, static_cast<std::size_t>(athlete), number);
-            else if (*institute.only == athlete)
-                writer.write(athlete, 0, number);
-        }
+    for (int number = 0; number < institute.sessionsAnAthlete; ++number) {
+        std::size_t place = 0; // among those who are kept
+        for (int athlete = 0; athlete < institute.athletes() && left > 0; ++athlete, --left)
+            if (institute.keeps(athlete))
+                writer.write(athlete, place++, number);
+    }
     writer.writeTallies(db);
     BareStatement keys(db, "UPDATE keys SET last = ?1, turned = ~?1 WHERE kind = ?2");
     keys.run(writer.sessions(), "session");

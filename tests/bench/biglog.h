@@ -16,8 +16,11 @@ struct Institute {
     int repsASet = 3;
     /// Only that athlete's sessions, the same as in the whole log (from 0).
     std::optional<int> only{};
+    /// Only those who do that lift (from 0): the squad that a page of the lift shows, alone.
+    std::optional<int> onlyLift{};
 
     int athletes() const;
+    bool keeps(int athlete) const;
     /// "Athlete 00017": 17 counted from 0.
     static std::string nameOf(int athlete);
 };

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The logs that the benches measure are logs: whole, sound, and of the size asked for.
 #include "core/log/log.h"
+#include "core/questions/liftcontext.h"
 #include "tests/bench/biglog.h"
 
 #include <QTemporaryDir>
 #include <QTest>
+
+#include <algorithm>
 
 using namespace slopebook;
 using bench::Institute;
@@ -61,6 +64,51 @@ private Q_SLOTS:
             QVERIFY(here[i].points == there[i].points);
             QCOMPARE(here[i].repeatOf.has_value(), there[i].repeatOf.has_value());
         }
+    }
+
+    // What the log holds besides changes nothing of a squad: every row, from the two last blocks
+    // that hold a day, as in a log of those alone who do the lift.
+    void aLiftsSquadIsTheSameAsInTheWhole() {
+        const log::Log all = written("everybody.slopebook", {.sessions = 400});
+        const log::Log part = written("squad.slopebook", {.sessions = 400, .onlyLift = 0});
+        QVERIFY(part.check().empty());
+        QVERIFY(part.athletes().size() > 1 && part.athletes().size() < all.athletes().size());
+        const answers::Squad whole = squadOf(all), alone = squadOf(part);
+        QVERIFY(whole.parts.size() > 1);
+        QCOMPARE(whole.parts.size(), alone.parts.size());
+        int read = 0, oneSided = 0;
+        for (std::size_t p = 0; p < whole.parts.size(); ++p) {
+            const auto &rows = whole.parts[p].rows, &others = alone.parts[p].rows;
+            QCOMPARE(rows.size(), others.size());
+            for (std::size_t i = 0; i < rows.size(); ++i) {
+                QCOMPARE(rows[i].name, others[i].name);
+                QCOMPARE(bool(rows[i].read), bool(others[i].read));
+                oneSided += rows[i].from.has_value() != rows[i].to.has_value() ? 1 : 0;
+                if (!rows[i].read)
+                    continue;
+                ++read;
+                QCOMPARE(rows[i].read->change, others[i].read->change);
+                QCOMPARE(rows[i].read->interval.low, others[i].read->interval.low);
+            }
+        }
+        QVERIFY(read > 0 && oneSided > 0);
+    }
+
+private:
+    static answers::Squad squadOf(const log::Log& log) {
+        LiftId lift{};
+        for (const auto& each : log.lifts())
+            if (each.value.name == "Bench pull")
+                lift = each.id;
+        const auto context = questions::liftContext(log, lift);
+        auto blocks = log.blocks();
+        std::erase_if(blocks, [&](const auto& block) {
+            return std::ranges::none_of(
+                context.days, [&](const auto& day) { return block.value.holds(day.date); });
+        });
+        return *questions::squadOf(log, context,
+                                   answers::inBlock(blocks.at(blocks.size() - 2).value),
+                                   answers::inBlock(blocks.back().value));
     }
 };
 

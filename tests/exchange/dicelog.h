@@ -101,7 +101,17 @@ private:
                       .first = first,
                       .last = Date{std::chrono::sys_days{first} + std::chrono::days{below(20)}},
                       .ceiling = chance(2) ? std::optional(Mass{62'500}) : std::nullopt,
+                      .trained = text(),
+                      .aWeek = aWeek(),
                       .note = text()});
+    }
+
+    std::optional<SessionsAWeek> aWeek() {
+        if (chance(3))
+            return std::nullopt;
+        const double fewest = 0.5 * (1 + below(42));
+        return chance(2) ? sessionsAWeek(fewest, fewest)
+                         : sessionsAWeek(fewest, std::min(mostAWeek, fewest + 0.5 * below(8)));
     }
 
     void sessions(log::Log& log, AthleteId athlete, const std::vector<DeviceId>& devices,

@@ -28,6 +28,8 @@ public:
             line() << "block " << q(block.value.name) << isoDate(block.value.first) << " "
                    << isoDate(block.value.last) << " "
                    << (block.value.ceiling ? block.value.ceiling->grams : -1)
+                   << q(block.value.trained)
+                   << (block.value.aWeek ? typedText(*block.value.aWeek) : "-") << " "
                    << q(block.value.note);
         for (const auto& test : m_log.testKinds()) {
             m_tests[test.id] = test.value.name;

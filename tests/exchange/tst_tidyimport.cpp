@@ -341,8 +341,10 @@ private Q_SLOTS:
                                       "smallest_velocity,smallest_1rm_kg\n"
                                       "Bench pull,mean,mean,0.5,coach,0.05,5\n"
                                       "Squat,fastest,mean,,published,,\n"),
-             files.write("blocks.csv", "block,first_day,last_day,ceiling_kg,block_note\n"
-                                       "Winter,2026-01-01,2026-03-20,62.5,flood\n"),
+             files.write("blocks.csv", "block,first_day,last_day,ceiling_kg,trained,"
+                                       "sessions_a_week_fewest,sessions_a_week_most,block_note\n"
+                                       "Winter,2026-01-01,2026-03-20,62.5,jumps,2,2.5,flood\n"
+                                       "Spring,2026-03-21,2026-04-20,,,3,,\n"),
              files.write("check_loads.csv", "athlete,lift,check_load_kg\n"
                                             "Lane 3,Bench pull,60\nlane 3,Bench pull,40\n")},
             settings);
@@ -352,6 +354,9 @@ private Q_SLOTS:
         QCOMPARE(lifts.at(0).value.smallestOneRm, std::optional(5.0));
         QCOMPARE(lifts.at(1).value.mvt->value, 0.24);
         QVERIFY(log.blocks().at(0).value.ceiling == Mass{62'500});
+        QCOMPARE(log.blocks().at(0).value.trained, "jumps");
+        QVERIFY(log.blocks().at(0).value.aWeek == (SessionsAWeek{.fewest = 2, .most = 2.5}));
+        QVERIFY(log.blocks().at(1).value.aWeek == (SessionsAWeek{.fewest = 3, .most = 3}));
         const std::vector<Mass> loads{40_kg, 60_kg};
         QVERIFY(log.checkLoads(log.athletes().at(0).id, lifts.at(0).id) == loads);
     }

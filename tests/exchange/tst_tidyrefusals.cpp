@@ -220,6 +220,29 @@ private Q_SLOTS:
             "block,first_day,last_day,ceiling_kg\nWinter,2026-01-01,2026-02-01,"
             "80\n",
             2, "ceiling_kg", "80 kg", "70 kg");
+        add("another training",
+            "block,first_day,last_day,trained\nWinter,2026-01-01,2026-02-01,slow\n", 2, "trained",
+            "slow", "fast");
+        add("other sessions a week",
+            "block,first_day,last_day,sessions_a_week_fewest,sessions_a_week_most\n"
+            "Winter,2026-01-01,2026-02-01,2,2.5\n",
+            2, "sessions_a_week_fewest", "2 to 2.5", "2 to 3 sessions a week");
+        add("fewer a week at the most",
+            "block,first_day,last_day,sessions_a_week_fewest,sessions_a_week_most\n"
+            "Spring,2026-03-01,2026-03-02,3,2.5\n",
+            2, "sessions_a_week_most", "2.5", "no fewer than the fewest");
+        add("a third of a session a week",
+            "block,first_day,last_day,sessions_a_week_fewest\nSpring,2026-03-01,2026-03-02,2.3\n",
+            2, "sessions_a_week_fewest", "2.3", "in halves");
+        add("no session a week",
+            "block,first_day,last_day,sessions_a_week_fewest\nSpring,2026-03-01,2026-03-02,0\n", 2,
+            "sessions_a_week_fewest", "0", "from 0.5 to 21");
+        add("a range in one cell",
+            "block,first_day,last_day,sessions_a_week_fewest\nSpring,2026-03-01,2026-03-02,2-3\n",
+            2, "sessions_a_week_fewest", "2-3", "such as 2 or 2.5");
+        add("the most alone",
+            "block,first_day,last_day,sessions_a_week_most\nSpring,2026-03-01,2026-03-02,3\n", 2,
+            "sessions_a_week_fewest", "nothing", "beside the most");
         add("a block that ends before it begins",
             "block,first_day,last_day\nSpring,2026-03-02,2026-03-01\n", 2, "last_day", "2026-03-01",
             "not before the first");
@@ -245,6 +268,8 @@ private Q_SLOTS:
                       .first = day(1),
                       .last = day(2),
                       .ceiling = Mass{70'000},
+                      .trained = "fast",
+                      .aWeek = SessionsAWeek{2, 3},
                       .note = {}});
         refuses(log, files);
     }

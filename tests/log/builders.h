@@ -37,6 +37,15 @@ private:
                             : QDir::tempPath() + QStringLiteral("/slopebook-test-XXXXXX")};
 };
 
+/// Gives the first block of a log a story, which no older layout has room for.
+inline Block tellStory(log::Log& log) {
+    auto [id, block] = log.blocks().at(0);
+    block.trained = "fast, under what the flood left";
+    block.aWeek = SessionsAWeek{.fewest = 2, .most = 2.5};
+    log.change(id, block);
+    return block;
+}
+
 /// What a small log holds, with the keys that it gave.
 struct Season {
     AthleteId lane3{};

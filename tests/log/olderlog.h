@@ -5,6 +5,7 @@
 #include "core/log/connection.h"
 #include "core/log/layout.h"
 #include "core/log/layoutfour.h"
+#include "core/log/log.h"
 #include "core/log/query.h"
 #include "tests/log/rawfile.h"
 
@@ -39,12 +40,17 @@ inline void sealAsOlder(const std::filesystem::path& file, int version) {
 
 /// What a log of this program's layout holds, in a new file of an older one; what that has no room
 /// for is left out. version: 1 to 4, in which a session has one device and place, and its tests one
-/// context.
+/// context; or 5, in which blocks have no story.
 inline void writeAsOlder(const std::filesystem::path& log, const std::filesystem::path& file,
                          int version) {
     std::string sql;
-    for (int step = 0; step < version; ++step)
-        sql += log::Layout::ours().steps.at(static_cast<std::size_t>(step));
+    log::Layout older = log::Layout::ours();
+    older.steps.resize(static_cast<std::size_t>(version));
+    if (version >= 5) // whose steps take functions that SQLite alone does not have
+        log::Log::create(file, older);
+    else
+        for (const std::string& step : older.steps)
+            sql += step;
     runSql(file, sql + "DELETE FROM keys" + (version >= 4 ? "; DELETE FROM tallies" : ""));
     const std::map<std::string, std::string> wasThere{
         {"sessions.device", "(SELECT device FROM new.lift_conditions WHERE session = sessions.id)"},
@@ -70,12 +76,13 @@ inline void writeAsOlder(const std::filesystem::path& log, const std::filesystem
         sql += "INSERT OR IGNORE INTO main." + table + " (" + columns + ") SELECT " + values +
                " FROM new." + table + "; ";
     }
-    if (version >= 4)
+    if (version == 4)
         sql += "DELETE FROM tallies WHERE kind IN ('station', 'roster', 'atom', 'removed atom'); ";
-    sql += "DELETE FROM keys WHERE kind = 'station'; ";
+    if (version <= 4)
+        sql += "DELETE FROM keys WHERE kind = 'station'; ";
     runSql(file, sql + "COMMIT; PRAGMA application_id = " + std::to_string(log::applicationId) +
                      "; PRAGMA user_version = " + std::to_string(version));
-    if (version >= 3)
+    if (version == 3 || version == 4)
         sealAsOlder(file, version);
 }
 

@@ -108,6 +108,25 @@ void TestChecksum::columnsStandInTheirOrder() {
                  .add(std::optional(std::int64_t{62'500}))
                  .add("wet"sv)
                  .value());
+    // What came later stands after its name, and only where it says something.
+    Block told{.name = "Flood", .first = day(2026, 1, 5), .last = day(2026, 2, 1)};
+    const auto block = [&](bool trained, bool aWeek) {
+        Checksum sum('B');
+        sum.add(id).add("Flood"sv).add(std::int64_t{20260105}).add(std::int64_t{20260201});
+        sum.add(std::optional<std::int64_t>()).add(""sv);
+        if (trained)
+            sum.add("trained"sv).add("jumps"sv);
+        if (aWeek)
+            sum.add("a_week"sv).add(2.0).add(3.5);
+        return sum.value();
+    };
+    QCOMPARE(checksum(BlockId{7}, told), block(false, false));
+    told.aWeek = SessionsAWeek{.fewest = 2, .most = 3.5};
+    QCOMPARE(checksum(BlockId{7}, told), block(false, true));
+    told.trained = "jumps";
+    QCOMPARE(checksum(BlockId{7}, told), block(true, true));
+    told.aWeek.reset();
+    QCOMPARE(checksum(BlockId{7}, told), block(true, false));
     const Lift pull{
         .name = "Pull",
         .kind = VelocityKind::Peak,

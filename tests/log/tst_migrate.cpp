@@ -2,6 +2,8 @@
 #include "core/log/backups.h"
 #include "core/log/layout.h"
 #include "tests/log/builders.h"
+#include "tests/log/olderlog.h"
+#include "tests/log/otherthings.h"
 #include "tests/log/rawfile.h"
 
 using namespace slopebook;
@@ -44,6 +46,9 @@ private Q_SLOTS:
     void anOlderLogOfAnotherShapeIsNotTouched();
     void tablesCanBeRebuilt();
     void severalStepsGoInOne();
+    void blocksWithoutAStoryStayAsTheyWere();
+    void whatEverybodyIsAskedGoesByAnIndex_data();
+    void whatEverybodyIsAskedGoesByAnIndex();
 
 private:
     std::unique_ptr<Folder> m_folder;
@@ -139,6 +144,63 @@ void TestMigrate::severalStepsGoInOne() {
     const Log fresh = Log::create(m_folder->path("fresh.slopebook"), layout);
     VERIFY_SOUND(fresh);
     QCOMPARE(Log::newestVersion(), Layout::ours().newest());
+}
+
+// Layout 5 had no story: its blocks come over with an empty one, under the checksums that they had,
+// and take one then.
+void TestMigrate::blocksWithoutAStoryStayAsTheyWere() {
+    Block told;
+    {
+        Log log = Log::open(m_folder->path());
+        addOtherThings(log, m_s);
+        told = log.blocks().at(0).value;
+        told.trained = "fast";
+        told.aWeek = SessionsAWeek{.fewest = 2, .most = 3};
+    }
+    const auto older = m_folder->path("five.slopebook");
+    writeAsOlder(m_folder->path(), older, 5);
+    const auto sums = rowsOf(older, "SELECT id, name, checksum FROM blocks");
+    QCOMPARE(rowsOf(older, "SELECT count(*) FROM pragma_table_info('blocks')").at(0), "7");
+    {
+        Log log = Log::open(older);
+        VERIFY_SOUND(log);
+        const auto blocks = log.blocks();
+        QCOMPARE(blocks.size(), 1U);
+        QCOMPARE(blocks.at(0).value.ceiling, std::optional(Mass{60'000}));
+        QVERIFY(blocks.at(0).value.trained.empty() && !blocks.at(0).value.aWeek);
+        QCOMPARE(rowsOf(older, "SELECT id, name, checksum FROM blocks"), sums);
+        QCOMPARE(log.liftSessions({}).size(), 6U);
+        log.change(blocks.at(0).id, told);
+        QCOMPARE(log.blocks().at(0).value, told);
+        VERIFY_SOUND(log);
+    }
+    QCOMPARE(allRows(older, "keys").size(), allRows(m_folder->path(), "keys").size());
+    VERIFY_SOUND(Log::open(older));
+}
+
+void TestMigrate::whatEverybodyIsAskedGoesByAnIndex_data() {
+    QTest::addColumn<QString>("question");
+    QTest::addColumn<QString>("index");
+    QTest::newRow("the sessions of some days")
+        << "SELECT athlete FROM sessions WHERE day BETWEEN '2025-11-01' AND '2025-11-04'"
+        << "USING COVERING INDEX sessions_by_day (day>? AND day<?)";
+    QTest::newRow("the maxima of a lift")
+        << "SELECT session FROM sets WHERE lift = 1 AND maximum = 1"
+        << "USING INDEX maxima_by_lift (lift=?)";
+    QTest::newRow("the repeat tests") << "SELECT id FROM sessions WHERE repeat_of > 0"
+                                      << "INDEX sessions_by_repeat (repeat_of>?)";
+}
+
+void TestMigrate::whatEverybodyIsAskedGoesByAnIndex() {
+    QFETCH(QString, question);
+    QFETCH(QString, index);
+    const std::string sql = "EXPLAIN QUERY PLAN " + question.toStdString(); // outlives db
+    log::Connection db(m_folder->path(), log::Connection::Purpose::ReadOnly,
+                       std::numeric_limits<int>::max());
+    log::Query plan(db, sql.c_str());
+    QVERIFY(plan.next());
+    const auto found = QString::fromStdString(plan.text(3));
+    QVERIFY2(found.contains(index), qPrintable(found));
 }
 
 QTEST_APPLESS_MAIN(TestMigrate)

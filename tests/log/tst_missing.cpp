@@ -27,8 +27,10 @@ void makeFull(const fs::path& file, bool testDay = true) {
     log.add(Lift{.name = "Row"});
     log.add(Device{.name = "Second encoder"});
     const TestKindId test = addOtherThings(log, s);
-    if (testDay)
+    if (testDay) {
         addTestDay(log, s, test);
+        tellStory(log);
+    }
     log.remove(log.add(s.winter, s.pull, ladderSet(50, {1.0})));
 }
 
@@ -177,6 +179,13 @@ void TestMissing::everyRuleIsTested_data() {
     row("blocks", "last_day = '2026-13-05'");
     row("blocks", "last_day = '2025-02-27'");
     row("blocks", "ceiling_g = 0");
+    row("blocks", "fewest_a_week = 0.25");
+    row("blocks", "fewest_a_week = 22, most_a_week = 22");
+    row("blocks", "fewest_a_week = 2.2");
+    row("blocks", "most_a_week = 2.7");
+    row("blocks", "most_a_week = 1.5");
+    row("blocks", "most_a_week = NULL");
+    row("blocks", "fewest_a_week = NULL");
     row("sessions", "day = 'yesterday'");
     row("sessions", "ordinal = 0");
     row("sessions", "body_mass_g = 2000001");

@@ -308,6 +308,21 @@ void TestWrites::valuesThatMayNotStandAreRefused_data() {
         add(Block{.name = "a", .first = day(2026, 2, 2), .last = day(2026, 2, 1)}));
     row("a block on a day that does not exist",
         add(Block{.name = "a", .first = day(2026, 2, 30), .last = day(2026, 3, 1)}));
+    row("a week of no session", add(Block{.name = "a",
+                                          .first = day(2026, 2, 1),
+                                          .last = day(2026, 2, 2),
+                                          .aWeek = SessionsAWeek{0, 2}}));
+    row("more at the fewest than at the most", add(Block{.name = "a",
+                                                         .first = day(2026, 2, 1),
+                                                         .last = day(2026, 2, 2),
+                                                         .aWeek = SessionsAWeek{3, 2}}));
+    row("a third of a session", add(Block{.name = "a",
+                                          .first = day(2026, 2, 1),
+                                          .last = day(2026, 2, 2),
+                                          .aWeek = SessionsAWeek{2.3, 2.3}}));
+    row("training that is no text",
+        add(Block{
+            .name = "a", .first = day(2026, 2, 1), .last = day(2026, 2, 2), .trained = "\xff"}));
     row("a ceiling of zero",
         add(Block{
             .name = "a", .first = day(2026, 2, 1), .last = day(2026, 2, 2), .ceiling = Mass{0}}));

@@ -39,7 +39,24 @@ private Q_SLOTS:
         hasKeys(json, {"athlete", "blocks", "measures", "expected_by_chance", "sentence"});
         const QJsonArray blocks = json[QLatin1String("blocks")].toArray();
         QCOMPARE(blocks.size(), 3);
-        hasKeys(blocks[1].toObject(), {"name", "first", "last", "ceiling"});
+        hasKeys(blocks[1].toObject(), {"name", "first", "last", "ceiling", "trained",
+                                       "sessions_a_week", "note", "n_sessions", "counted_a_week"});
+        // as sample_db/blocks.csv has it
+        QCOMPARE(blocks[1].toObject()[QLatin1String("trained")].toString(),
+                 QStringLiteral("Light bars lifted as fast as they go, jumps"));
+        const QJsonObject planned =
+            blocks[1].toObject()[QLatin1String("sessions_a_week")].toObject();
+        QCOMPARE(planned[QLatin1String("fewest")].toDouble(), 2.0);
+        QCOMPARE(planned[QLatin1String("most")].toDouble(), 3.0);
+        // two sessions in the 77 days of it
+        QVERIFY(std::abs(blocks[1].toObject()[QLatin1String("counted_a_week")].toDouble() -
+                         2.0 * 7 / 77) < 1e-12);
+        QCOMPARE(json[QLatin1String("story")].toArray().size(), 3);
+        const QByteArray text = runProgram(sample("season", {"--athlete", "Cora"})).out;
+        for (const char* part :
+             {"planned: 2 to 3 sessions a week", "counted in the log: 0.2 a week",
+              "Spring went back to the work of Autumn", "second athlete"})
+            QVERIFY2(text.contains(part), text);
         QCOMPARE(blocks[1].toObject()[QLatin1String("ceiling")].toDouble(), 70.0);
         for (const auto& each : json[QLatin1String("measures")].toArray()) {
             const QJsonObject measure = each.toObject();
@@ -78,6 +95,13 @@ private Q_SLOTS:
         const QJsonObject sides = blocks.json()[QLatin1String("blocks")].toObject();
         const QJsonObject from = sides[QLatin1String("from")].toObject();
         QCOMPARE(from[QLatin1String("name")].toString(), QStringLiteral("Winter flood"));
+        hasKeys(from, {"first", "last", "ceiling", "trained", "sessions_a_week", "note"});
+        const QByteArray text =
+            runProgram(sample("compare", {"--athlete", "Cora", "--lift", "Bench pull", "--from",
+                                          "Winter flood", "--to", "spring"}))
+                .out;
+        QVERIFY2(text.contains("Block Spring: Heavy sets of five; planned: 1 to 2 sessions a week"),
+                 text);
         QVERIFY(from[QLatin1String("sessions")].toArray().size() > 1);
         QVERIFY(blocks.json()[QLatin1String("parallel")].isNull());
         const Ran mixed = compare("2025-12-01", "Spring"); // a day against a block

@@ -100,6 +100,10 @@ const questions::LiftContext& Logbook::context(LiftId lift) const {
     return m_impl->contexts.try_emplace(lift, lift).first->second.of(m_impl->log);
 }
 
+std::shared_ptr<const questions::LiftContext> Logbook::sharedContext(LiftId lift) const {
+    return std::make_shared<const questions::LiftContext>(context(lift));
+}
+
 QUndoStack* Logbook::undoStack() {
     return &m_impl->stack;
 }

@@ -49,6 +49,8 @@ public:
     /// What all athletes' sessions of a lift say together, read anew only when the log has changed
     /// since. Throws LogError. Good until the next call.
     const questions::LiftContext& context(LiftId lift) const;
+    /// The same to keep: it stays as it was asked, whatever is written since.
+    std::shared_ptr<const questions::LiftContext> sharedContext(LiftId lift) const;
     QUndoStack* undoStack();
     /// In which unit the windows show loads and take bare numbers; the log itself holds grams.
     LoadUnit loadUnit() const { return m_loadUnit; }

@@ -6,6 +6,9 @@
 namespace slopebook::ui {
 
 namespace {
+constexpr char growing[] = "rowsGrow";
+constexpr int rowsThatCount = 60; // for a column's width: more than a screen shows
+
 /// The chosen row stays in sight when the table gets its room, or less of it.
 class RowTable final : public QTableView {
 protected:
@@ -38,10 +41,26 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
     columns->setStretchLastSection(style.lastTakesRest);
     if (style.growing) {
         rows->setMinimumSectionSize(30);
-        QObject::connect(columns, &QHeaderView::sectionResized, table,
-                         &QTableView::resizeRowsToContents);
+        table->setProperty(growing, true);
+        QObject::connect(columns, &QHeaderView::sectionResized, table, [table] {
+            if (table->property(growing).toBool())
+                table->resizeRowsToContents();
+        });
     }
     return table;
+}
+
+WidthsFirst::WidthsFirst(QTableView& table) : m_table(table) {
+    table.horizontalHeader()->setResizeContentsPrecision(rowsThatCount);
+    if (table.property(growing).isValid())
+        table.setProperty(growing, false);
+}
+
+WidthsFirst::~WidthsFirst() {
+    if (!m_table.property(growing).isValid())
+        return;
+    m_table.setProperty(growing, true);
+    m_table.resizeRowsToContents();
 }
 
 void showWhole(QTableView* table) {

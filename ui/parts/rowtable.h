@@ -20,6 +20,19 @@ struct RowStyle {
 /// rows have no headings. name: for those who hear the table.
 QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowStyle& style = {});
 
+/// While it lives, columns are given their widths by the first rows alone (a table of thousands
+/// takes no longer than one of a screenful); rows that grow do so once, when it goes.
+class WidthsFirst {
+public:
+    explicit WidthsFirst(QTableView& table);
+    ~WidthsFirst();
+    WidthsFirst(const WidthsFirst&) = delete;
+    WidthsFirst& operator=(const WidthsFirst&) = delete;
+
+private:
+    QTableView& m_table;
+};
+
 /// As high as its rows, its columns as wide as what they hold: the page scrolls, not the table.
 void showWhole(QTableView* table);
 

@@ -10,6 +10,7 @@
 #include <QDateEdit>
 #include <QHeaderView>
 #include <QLineEdit>
+#include <QLocale>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTableWidget>
@@ -20,6 +21,10 @@ namespace slopebook::ui {
 
 namespace {
 constexpr int usualDays = 42; // six weeks, to begin with
+}
+
+QString aWeekText(const std::optional<SessionsAWeek>& planned) {
+    return planned ? text(typedText(*planned)).replace(u'.', QLocale().decimalPoint()) : QString();
 }
 
 BlockDialog::BlockDialog(Logbook& logbook, std::optional<BlockId> id, Date start, QWidget* parent)
@@ -37,8 +42,24 @@ BlockDialog::BlockDialog(Logbook& logbook, std::optional<BlockId> id, Date start
     addField(tr("&Last day"), m_last);
     m_ceiling = addLine(tr("Load &ceiling, %1").arg(unit()), shown(block.ceiling),
                         tr("The heaviest load at hand in that block. Empty: no ceiling."));
+    m_trained = addLine(tr("&Trained"), text(block.trained),
+                        tr("What was done in it, in a line, such as fast lifts and jumps. It "
+                           "stands beside every figure of the block."));
+    m_aWeek = addLine(tr("Sessions a &week"), aWeekText(block.aWeek),
+                      tr("As planned: 3, 2-3 or 2.5. Empty: not said."));
     m_note = addLine(tr("N&ote"), text(block.note));
     finish();
+}
+
+std::optional<SessionsAWeek> BlockDialog::aWeek() const {
+    const std::string typed = utf8(m_aWeek->text().trimmed());
+    if (typed.empty())
+        return std::nullopt;
+    const auto read = sessionsAWeek(typed);
+    if (!read)
+        throw FieldProblem{m_aWeek, tr("Expected sessions a week in halves from 0.5 to 21, such as "
+                                       "3, 2-3 or 2.5, or nothing.")};
+    return read;
 }
 
 void BlockDialog::save() {
@@ -47,6 +68,8 @@ void BlockDialog::save() {
                 .last = modelDate(m_last->date()),
                 .ceiling = mass(m_ceiling,
                                 tr("Expected a load in %1, such as 40, or nothing.").arg(unit())),
+                .trained = utf8(m_trained->text().trimmed()),
+                .aWeek = aWeek(),
                 .note = utf8(m_note->text().trimmed())};
     if (block.last < block.first)
         throw FieldProblem{m_last, tr("Expected a last day on or after the first.")};
@@ -58,12 +81,12 @@ void BlockDialog::save() {
 
 BlocksDialog::BlocksDialog(Logbook& logbook, Clock clock, QWidget* parent)
     : QDialog(parent), m_logbook(logbook), m_clock(std::move(clock)),
-      m_table(new QTableWidget(0, 5)) {
+      m_table(new QTableWidget(0, 7)) {
     setWindowTitle(tr("Training blocks"));
     m_table->setAccessibleName(tr("Training blocks"));
     m_table->setHorizontalHeaderLabels({tr("Block"), tr("First day"), tr("Last day"),
                                         tr("Ceiling, %1").arg(unitName(logbook.loadUnit())),
-                                        tr("Note")});
+                                        tr("Trained"), tr("Sessions a week"), tr("Note")});
     m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->verticalHeader()->hide();
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -74,7 +97,7 @@ BlocksDialog::BlocksDialog(Logbook& logbook, Clock clock, QWidget* parent)
     auto* changeButton = new QPushButton(tr("Cha&nge…"));
     auto* removeButton = new QPushButton(tr("Re&move"));
     layOutList(*this, m_table, {addButton, changeButton, removeButton});
-    resize(680, 340);
+    resize(860, 340);
     connect(addButton, &QPushButton::clicked, this, [this] { openBlock(std::nullopt); });
     connect(changeButton, &QPushButton::clicked, this, [this] {
         if (const auto id = current())
@@ -97,10 +120,14 @@ void BlocksDialog::fill() {
     m_table->setRowCount(static_cast<int>(blocks.size()));
     for (int row = 0; row < m_table->rowCount(); ++row) {
         const auto& [id, block] = blocks[static_cast<std::size_t>(row)];
-        const QStringList cells{text(block.name), dateText(block.first), dateText(block.last),
-                                block.ceiling ? massText(*block.ceiling, m_logbook.loadUnit())
-                                              : QString(),
-                                text(block.note)};
+        const QStringList cells{
+            text(block.name),
+            dateText(block.first),
+            dateText(block.last),
+            block.ceiling ? massText(*block.ceiling, m_logbook.loadUnit()) : QString(),
+            text(block.trained),
+            aWeekText(block.aWeek),
+            text(block.note)};
         for (int column = 0; column < cells.size(); ++column)
             m_table->setItem(row, column, new QTableWidgetItem(cells[column]));
         m_table->item(row, 0)->setData(Qt::UserRole, qint64(raw(id)));

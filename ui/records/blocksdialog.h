@@ -10,6 +10,9 @@ class QTableWidget;
 
 namespace slopebook::ui {
 
+/// As it is typed: "2-3", "2.5" with the language's decimal mark; empty of nothing.
+QString aWeekText(const std::optional<SessionsAWeek>& planned);
+
 class BlockDialog final : public FormDialog {
     Q_OBJECT
 public:
@@ -20,11 +23,15 @@ protected:
     void save() override;
 
 private:
+    std::optional<SessionsAWeek> aWeek() const;
+
     std::optional<BlockId> m_id;
     QLineEdit* m_name;
     QDateEdit* m_first;
     QDateEdit* m_last;
     QLineEdit* m_ceiling;
+    QLineEdit* m_trained;
+    QLineEdit* m_aWeek;
     QLineEdit* m_note;
 };
 

@@ -198,6 +198,8 @@ inline constexpr std::string_view log[]{
     translate("Phrases", "a block that ends on %1"),
     translate("Phrases", "a last day not before its first, %1"),
     translate("Phrases", "a ceiling above 0 and up to %1, or none"),
+    translate("Phrases", "a text of what was trained that is no text"),
+    translate("Phrases", "sessions a week from 0.5 to 21 in halves, the fewest first, or none"),
     translate("Phrases", "the name of the lift"),
     translate("Phrases", "a smallest change that matters above 0 and below 10 m/s"),
     translate("Phrases", "a smallest change that matters above 0 and up to %1"),
@@ -247,7 +249,8 @@ inline constexpr std::string_view log[]{
     translate("Phrases", "Rows of %1: as many as were written, but not the same."),
     translate("Phrases", "The hash of %1 is not that of its content."),
     translate("Phrases", "it holds a UUID or a hash that is none"),
-    translate("Phrases", "The two sessions are not one day on two devices any more. Nothing was changed."),
+    translate("Phrases",
+              "The two sessions are not one day on two devices any more. Nothing was changed."),
 };
 
 } // namespace slopebook::phrases

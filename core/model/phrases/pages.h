@@ -186,13 +186,32 @@ inline constexpr std::string_view pages[]{
     translate("Phrases",
               "the days of one block are taken as alike, 0.5 from one to the next; where they are "
               "more alike than that, of nothing up to 12 % instead of 5 are read as a change"),
+    translate("Phrases", "planned: %1"),
+    translate("Phrases", "counted in the log: 1 session"),
+    translate("Phrases", "counted in the log: %1 sessions"),
+    translate("Phrases", "counted in the log: %1 a week (1 session in %2 weeks)"),
+    translate("Phrases", "counted in the log: %1 a week (%2 sessions in %3 weeks)"),
+    translate("Phrases", "up to %1"),
+    translate("Phrases", "%1, %2 to %3: %4"),
     translate("Phrases",
-              "Nobody trained otherwise beside this athlete: what changed over a block may be its "
-              "work, its place in the season, growth, or practice in the tests."),
+              "A season can show that a measure changed from block to block in this athlete, not "
+              "what changed it: nobody trained otherwise beside them, so the work, the time of the "
+              "season, growth or practice in the tests may be behind it."),
+    translate("Phrases",
+              "After a day of unusually bad tests the next ones tend to be better whatever is "
+              "done, after unusually good ones worse: a block that was begun because of such a day "
+              "is not judged by it."),
+    translate("Phrases", "What was trained is not written down for every block: it stands in the "
+                         "block's own form, and no reading says more than that."),
+    translate("Phrases", "%1 went back to the work of %2: what changed in between and went back "
+                         "with it speaks for the work; what did not may be time, growth or "
+                         "practice."),
     translate("Phrases",
               "The blocks came in one order: what an earlier one did may show in a later one."),
-    translate("Phrases", "More would be shown by going back to the first block's work, or by a "
-                         "second athlete with the blocks in another order."),
+    translate("Phrases",
+              "More would be shown by going back to the first block's work and seeing the change "
+              "go back too, or by a second athlete with the blocks in another order or begun on "
+              "another day (single-case designs: Kazdin 2011)."),
     translate("Phrases", "better: %1"),
     translate("Phrases", "better: %1 and %2 more"),
     translate("Phrases", "worse: %1"),

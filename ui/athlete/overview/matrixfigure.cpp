@@ -206,7 +206,10 @@ MatrixFigure matrixFigure(const SeasonMatrix& matrix, LoadUnit unit) {
             under = MatrixText::tr("%1, up to %2")
                         .arg(under, loadWithUnit(kilograms(*block.block.ceiling), unit));
         figure.blocks.push_back(
-            {.name = text(block.block.name), .under = under, .chosen = i == matrix.chosen});
+            {.name = text(block.block.name),
+             .under = under,
+             .chosen = i == matrix.chosen,
+             .story = i < matrix.story.size() ? said(matrix.story[i], unit) : QString()});
     }
     const Measure* above = nullptr;
     for (const answers::MatrixRow& row : matrix.rows) {

@@ -58,6 +58,7 @@ struct MatrixBlockFigure {
     QString name{};
     QString under{}; ///< "3 tests, up to 70 kg"
     bool chosen = false;
+    QString story{}; ///< what was done in it, planned and counted
 };
 
 struct MatrixFigure {

@@ -44,7 +44,10 @@ QVariant MatrixModel::headerData(int section, Qt::Orientation orientation, int r
     const auto at = static_cast<std::size_t>(section);
     QStringList parts;
     if (orientation == Qt::Horizontal && at < m_figure.blocks.size())
-        parts = {m_figure.blocks[at].name, m_figure.blocks[at].under};
+        // The story says the sessions and the ceiling again.
+        parts = role == Qt::ToolTipRole && !m_figure.blocks[at].story.isEmpty()
+                    ? QStringList{m_figure.blocks[at].story}
+                    : QStringList{m_figure.blocks[at].name, m_figure.blocks[at].under};
     else if (orientation == Qt::Vertical && at < m_figure.measures.size())
         parts = {m_figure.measures[at].name, m_figure.measures[at].unit,
                  m_figure.measures[at].matters};

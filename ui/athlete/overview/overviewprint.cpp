@@ -81,6 +81,7 @@ void fillOverview(Flow& flow, const AskedSeason& asked, const answers::Overview&
     const SeasonNotes notes = seasonNotes(asked, unit);
     for (const QString& line : notes.chance)
         flow.text(line, pageFont(std::max(6.0, underText * share)), 5);
+    addList(flow, OverviewPaper::tr("What was done in the blocks"), notes.story, share);
     addList(flow, OverviewPaper::tr("To beware of"), notes.beware, share);
     flow.text(fullCautions(), pageFont(std::max(6.0, 7 * share)), 5);
 }

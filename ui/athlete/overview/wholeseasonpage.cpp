@@ -26,7 +26,8 @@ WholeSeasonPage::WholeSeasonPage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
       m_sentence(sentenceLabel()), m_view(new MatrixView), m_cell(wordsLabel()),
       m_key(wordsLabel()), m_chance(wordsLabel()), m_notesTitle(titleLabel(tr("To beware of"))),
-      m_notes(wordsLabel()),
+      m_notes(wordsLabel()), m_storyTitle(titleLabel(tr("What was done in the blocks"))),
+      m_story(wordsLabel()),
       m_designTitle(titleLabel(tr("What such a season can show, and what it cannot"))),
       m_design(wordsLabel()) {
     build();
@@ -38,12 +39,14 @@ QWidget* WholeSeasonPage::buildNotes() {
     auto* inside = new QWidget;
     auto* column = new QVBoxLayout(inside);
     column->setContentsMargins(0, 0, 8, 0);
-    for (QLabel* each : {m_key, m_chance, m_notesTitle, m_notes, m_designTitle, m_design})
+    for (QLabel* each :
+         {m_storyTitle, m_story, m_key, m_chance, m_notesTitle, m_notes, m_designTitle, m_design})
         column->addWidget(each);
     column->addStretch(1);
     m_chance->setAccessibleDescription(tr("What chance alone would give"));
     m_notes->setAccessibleDescription(tr("To beware of"));
     m_key->setAccessibleDescription(tr("What the marks mean"));
+    m_story->setAccessibleDescription(tr("What was done in the blocks"));
     m_design->setAccessibleDescription(tr("What such a season can show"));
     QScrollArea* scroll = scrolled(inside);
     scroll->setAccessibleName(tr("To beware of, and what such a season can show"));
@@ -180,6 +183,7 @@ void WholeSeasonPage::showNotes() {
         if (title)
             title->setVisible(!lines.isEmpty());
     };
+    fill(m_story, m_storyTitle, notes.story);
     fill(m_chance, nullptr, notes.chance);
     fill(m_notes, m_notesTitle, notes.beware);
     fill(m_design, m_designTitle, notes.design);

@@ -72,6 +72,8 @@ private:
     QLabel* m_chance;
     QLabel* m_notesTitle;
     QLabel* m_notes;
+    QLabel* m_storyTitle;
+    QLabel* m_story;
     QLabel* m_designTitle;
     QLabel* m_design;
     SeasonButtons* m_buttons;

@@ -51,6 +51,7 @@ void fillSeason(Flow& flow, const AskedSeason& asked, const MatrixFigure& figure
     const SeasonNotes notes = seasonNotes(asked, unit);
     for (const QString& line : notes.chance)
         flow.text(line, pageFont(least(noteText * share)), 2);
+    addLines(flow, WholeSeasonText::tr("What was done in the blocks"), notes.story, share);
     addLines(flow, WholeSeasonText::tr("To beware of"), notes.beware, share);
     addLines(flow, WholeSeasonText::tr("What such a season can show, and what it cannot"),
              notes.design, share);
@@ -65,10 +66,8 @@ SeasonNotes seasonNotes(const AskedSeason& asked, LoadUnit unit) {
     notes.beware = said(asked.unread, unit);
     for (const answers::Note& note : matrix.notes)
         notes.beware << said(asSentence(note.words), unit);
-    for (const answers::MatrixBlock& block : matrix.blocks)
-        if (!block.block.note.empty())
-            notes.beware << WholeSeasonText::tr("%1: %2").arg(text(block.block.name),
-                                                              text(block.block.note));
+    for (const Words& each : matrix.story)
+        notes.story << said(asSentence(each), unit);
     if (!matrix.chance.empty())
         notes.chance << said(asSentence(matrix.chance), unit);
     for (const Words& each : matrix.design)

@@ -12,6 +12,7 @@ namespace slopebook::ui {
 
 /// What stands under a matrix.
 struct SeasonNotes {
+    QStringList story{}; ///< what was done in the blocks
     QStringList beware{};
     QStringList chance{};
     QStringList design{};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/blocks/blockspage.h"
 
+#include "core/answers/story.h"
 #include "ui/parts/rowtable.h"
 #include "ui/records/blocksdialog.h"
 #include "ui/words/format.h"
@@ -80,8 +81,15 @@ void BlocksPage::build() {
 }
 
 QStringList BlocksPage::blockColumns() {
-    return {tr("Block"),    tr("First day"),        tr("Last day"), tr("Load ceiling"),
-            tr("Sessions"), tr("What was missing"), tr("Note")};
+    return {tr("Block"),
+            tr("First day"),
+            tr("Last day"),
+            tr("Load ceiling"),
+            tr("Sessions a week"),
+            tr("Sessions"),
+            tr("What was missing"),
+            tr("Trained"),
+            tr("Note")};
 }
 
 QStringList BlocksPage::sessionColumns() {
@@ -186,19 +194,22 @@ void BlocksPage::showBlocks() {
                                           {},
                                           {},
                                           {},
+                                          {},
                                           QString::number(sessions),
                                           missing.join(QStringLiteral("; ")),
+                                          {},
                                           {}}});
             break;
         }
         const Block& block = m_blocks[static_cast<std::size_t>(i)].value;
         blocks.push_back(block);
-        rows.push_back({.cells = {text(block.name), dateText(block.first), dateText(block.last),
-                                  block.ceiling ? massWithUnit(*block.ceiling, m_logbook.loadUnit())
-                                                : tr("none"),
-                                  QString::number(sessions), missing.join(QStringLiteral("; ")),
-                                  text(block.note)},
-                        .explanation = text(block.note)});
+        rows.push_back(
+            {.cells = {text(block.name), dateText(block.first), dateText(block.last),
+                       block.ceiling ? massWithUnit(*block.ceiling, m_logbook.loadUnit())
+                                     : tr("none"),
+                       aWeekText(block.aWeek), QString::number(sessions),
+                       missing.join(QStringLiteral("; ")), text(block.trained), text(block.note)},
+             .explanation = said(answers::storyWords(block), m_logbook.loadUnit())});
     }
     for (const questions::BlockSession& session : m_season) {
         const QString gap = whatWasMissing(session);
@@ -209,7 +220,7 @@ void BlocksPage::showBlocks() {
     }
     m_timeline->show(std::move(blocks), std::move(marks));
     const int made = static_cast<int>(rows.size());
-    m_blockRows->setTable(blockColumns(), std::move(rows), 3, 5);
+    m_blockRows->setTable(blockColumns(), std::move(rows), 3, 6);
     m_blockTable->resizeRowsToContents();
     if (made > 0)
         m_blockTable->selectRow(held >= 0 && held < made ? held : made - 1);

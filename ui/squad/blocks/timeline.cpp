@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/blocks/timeline.h"
 
+#include "core/answers/story.h"
 #include "ui/charts/chartmenu.h"
 #include "ui/charts/look.h"
 #include "ui/words/format.h"
+#include "ui/words/said.h"
 
 #include <QFontMetricsF>
 #include <QHelpEvent>
@@ -20,6 +22,11 @@ namespace {
 constexpr double side = 12;
 constexpr double barUnits = 3.0; // of line height: name, ceiling
 constexpr double markUnits = 1.6;
+
+/// What was trained; where that is not said, the note.
+QString workOf(const Block& block) {
+    return text(block.trained.empty() ? block.note : block.trained);
+}
 } // namespace
 
 Timeline::Timeline(LoadUnit unit, QWidget* parent) : QWidget(parent), m_unit(unit) {
@@ -48,7 +55,7 @@ charts::FigureTable Timeline::figures() const {
         table.rows.push_back({text(block.name), dateText(block.first), dateText(block.last),
                               block.ceiling
                                   ? tr("no load over %1").arg(massWithUnit(*block.ceiling, m_unit))
-                                  : text(block.note)});
+                                  : workOf(block)});
     for (const TimelineSession& session : m_sessions)
         table.rows.push_back({tr("session"), dateText(session.date), QString(),
                               session.missing ? tr("something was not possible") : QString()});
@@ -187,7 +194,7 @@ void Timeline::paintBar(QPainter& painter, int block) const {
     };
     line(0, text(shown.name));
     line(1, shown.ceiling ? tr("no load over %1").arg(massWithUnit(*shown.ceiling, m_unit))
-                          : text(shown.note));
+                          : workOf(shown));
 }
 
 void Timeline::mousePressEvent(QMouseEvent* event) {
@@ -205,7 +212,7 @@ bool Timeline::event(QEvent* event) {
                 tip = m_sessions[static_cast<std::size_t>(i)].tip;
         for (int i = 0; i < static_cast<int>(m_blocks.size()) && tip.isEmpty(); ++i)
             if (barOf(i).contains(help->pos()))
-                tip = text(m_blocks[static_cast<std::size_t>(i)].note);
+                tip = said(answers::storyWords(m_blocks[static_cast<std::size_t>(i)]), m_unit);
         QToolTip::showText(help->globalPos(), tip, this);
         return true;
     }

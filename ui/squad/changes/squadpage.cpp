@@ -41,12 +41,12 @@ constexpr int smallestColumn = 6;
 /// The columns as wide as what they hold; the reading, the last, wraps in what is left.
 void restToReading(QTableView& table) {
     constexpr int leastReading = 130;
-    table.resizeColumnsToContents();
+    const WidthsFirst widths(table);
     QHeaderView* columns = table.horizontalHeader();
+    table.resizeColumnsToContents();
     const int last = columns->count() - 1;
     const int rest = table.viewport()->width() - columns->sectionPosition(last);
     columns->resizeSection(last, std::max(leastReading, rest));
-    table.resizeRowsToContents();
 }
 
 } // namespace
@@ -239,15 +239,16 @@ void SquadPage::ask() {
     m_answer = answer;
     m_progress->setValue(0);
     m_job.start([answer, file = m_logbook.log().file(), access = m_logbook.log().access(),
-                 context = m_logbook.context(*m_lift), from = m_from->period(), to = m_to->period(),
-                 pace = m_pace](const Progress& progress) {
+                 context = m_logbook.sharedContext(*m_lift), from = m_from->period(),
+                 to = m_to->period(), pace = m_pace](const Progress& progress) {
         const bool salvage = access == log::Access::Salvage;
         const log::Snapshot own(file, salvage ? log::Access::Salvage : log::Access::ReadOnly);
         const Progress paced = [&](std::int64_t done, std::int64_t total) {
             pace();
             return progress(done, total);
         };
-        *answer = questions::squadOf(own.log(), context, from, to, {}, {}, pace ? paced : progress);
+        *answer =
+            questions::squadOf(own.log(), *context, from, to, {}, {}, pace ? paced : progress);
     });
     m_job.waitFor(mostlyDoneIn);
     if (m_job.running()) {

@@ -123,8 +123,10 @@ void AgreementView::ask() {
         m_figures->setTable(agreementHeadings(), agreementRows(*study), 1, 3);
         m_sets->setTable(pairedHeadings(nameOf(first), nameOf(second), m_logbook.loadUnit()),
                          pairedRows(*study, athletes, m_logbook.loadUnit()), 2, 7);
-        m_figureView->resizeColumnsToContents();
-        m_setView->resizeColumnsToContents();
+        for (QTableView* view : {m_figureView, m_setView}) {
+            const WidthsFirst widths(*view);
+            view->resizeColumnsToContents();
+        }
         m_sentence->setText(
             agreementSentence(*study, nameOf(first), nameOf(second), m_logbook.loadUnit()));
         m_chart->setSpokenText(m_sentence->text());

@@ -98,8 +98,10 @@ void NoiseView::reload() {
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()),
                           noiseRows(groups, m_logbook.loadUnit()), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);
-        m_noiseView->resizeColumnsToContents();
-        m_repeatView->resizeColumnsToContents();
+        for (QTableView* view : {m_noiseView, m_repeatView}) {
+            const WidthsFirst widths(*view); // a log may hold thousands of repeat tests
+            view->resizeColumnsToContents();
+        }
         m_told->setText(groups.empty() ? tr("Choose a lift, or every lift.")
                                        : said(answers::repeatTestMethod()));
     } catch (const std::exception& error) {
