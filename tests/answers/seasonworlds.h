@@ -53,7 +53,7 @@ struct SeasonTally {
     OverSeasons falseEither;             ///< %, in one of the two
     OverSeasons found;                   ///< better or worse a season, against the first
     OverSeasons byChance;                ///< what the matrix says chance alone gives, a season
-    OverSeasons ratio;                   ///< byChance over found
+    OverSeasons ratio = {};              ///< byChance over found
     double power = 0;                    ///< %, better at the loads in the last block
     double powerMax = 0;                 ///< of the 1RM
     double halfLoad = 0;                 ///< m/s, mean half-width of those
