@@ -22,12 +22,24 @@ CriticalOf ofLoads(const Family& family, std::vector<double> loads) {
     };
 }
 
-std::array<stats::Variance, 4> partsOf(const ChangeParts& parts) {
+using Parts = std::array<stats::UnsureVariance, 4>;
+
+/// With the days as readings take them.
+Parts partsOf(const ChangeParts& parts) {
+    const stats::UnsureVariance days{{2 * parts.day.value, parts.day.df}};
     if (parts.earlier.df != parts.later.df)
-        return {parts.earlier, parts.later, stats::Variance{2 * parts.day.value, parts.day.df},
-                parts.device};
-    return {stats::Variance{parts.earlier.value + parts.later.value, parts.later.df},
-            stats::Variance{2 * parts.day.value, parts.day.df}, parts.device, stats::Variance{}};
+        return {stats::UnsureVariance{parts.earlier}, {parts.later}, days, {parts.device}};
+    return {stats::UnsureVariance{{parts.earlier.value + parts.later.value, parts.later.df}},
+            {},
+            days,
+            {parts.device}};
+}
+
+/// With the days as they are likely to be.
+Parts likelyPartsOf(const ChangeParts& parts) {
+    Parts likely = partsOf(parts);
+    likely[2].likely = parts.likely;
+    return likely;
 }
 
 } // namespace
@@ -52,7 +64,7 @@ double chanceOfNothing(const Family& family, const ChangeParts& parts, const Cri
     if (!(half > 0))
         return 0;
     const double reach = half * stats::imbensManski(span / half, level) + span / 2;
-    return family->nothing.beyond(partsOf(parts), reach, span);
+    return family->nothing.beyond(likelyPartsOf(parts), reach, span);
 }
 
 double pOfNothing(const Family& family, const ChangeParts& parts, double change) {

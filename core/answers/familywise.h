@@ -28,10 +28,12 @@ CriticalOf againstOne(const Family& family, std::span<const BaselineShare> share
 /// Of so many changes, each from one block to the next.
 CriticalOf ofAChain(const Family& family, int changes);
 
-/// Had nothing changed, so likely would the interval by these parts at the level exclude zero.
+/// Had nothing changed, so likely would the interval by these parts at the level exclude zero: days
+/// as they are likely to vary in this athlete, which is less than readings allow for.
 double chanceOfNothing(const Family& family, const ChangeParts& parts, const CriticalOf& critical,
                        double level);
-/// So likely would a change as large as this, or larger, be found of nothing: by one look.
+/// So likely would a change as large as this, or larger, be found of nothing: by one look, days as
+/// readings take them.
 double pOfNothing(const Family& family, const ChangeParts& parts, double change);
 
 } // namespace slopebook::answers

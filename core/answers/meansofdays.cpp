@@ -35,7 +35,8 @@ stats::Interval meanInterval(const MeanOfDays& mean, const NoiseOfADay& noise, d
 }
 
 std::optional<NoiseOfADay> spreadOfDays(std::span<const std::vector<double>> columns) {
-    double squares = 0, shares = 0, df = 0;
+    double squares = 0, df = 0;
+    stats::SpreadTraces all;
     for (const auto& days : columns) {
         const auto count = static_cast<double>(days.size());
         if (days.size() < 2)
@@ -45,13 +46,14 @@ std::optional<NoiseOfADay> spreadOfDays(std::span<const std::vector<double>> col
             mean += value / count;
         for (const double value : days)
             squares += (value - mean) * (value - mean);
-        const double share = stats::spreadShare(static_cast<int>(days.size()));
-        shares += (count - 1) * share;
+        const stats::SpreadTraces own = stats::spreadTraces(static_cast<int>(days.size()));
+        all.first += own.first;
+        all.second += own.second;
         df += count - 1;
     }
     if (!(df >= leastDf) || !(squares > 0))
         return std::nullopt;
-    return NoiseOfADay{std::sqrt(squares / shares), shares};
+    return NoiseOfADay{std::sqrt(squares / all.first), all.df(0)};
 }
 
 } // namespace slopebook::answers

@@ -208,6 +208,7 @@ DayNoise chooseDayNoise(const stats::RepeatSums& own, const stats::RepeatSums& o
     const stats::Moderated made = stats::moderated(published->first, others, own, spreads);
     chosen.variance = made.variance;
     chosen.expected = made.expected;
+    chosen.likely = made.likely;
     chosen.published = published->first;
     chosen.source = published->second;
     chosen.ownShare = made.ownShare;

@@ -4,6 +4,7 @@
 
 #include "core/answers/conditionchange.h"
 #include "core/model/words.h"
+#include "core/stats/lognormal.h"
 #include "core/stats/twolines.h"
 
 #include <optional>
@@ -40,6 +41,8 @@ struct DayNoise {
     double expected = 0; ///< (m/s)^2, what chances are worked out with; 0: as variance
     int ownPairs = 0, othersPairs = 0;
     double ownShare = 0, othersShare = 0; ///< the rest is the published figure's
+    /// What the athlete's SD is likely to be, m/s; none without a published figure.
+    std::optional<stats::LogNormal> likely = {};
 
     /// How much the slope varies from day to day: 2.5 % of it where days are as noisy as published
     /// (tests/README.md, 'Worlds').

@@ -53,7 +53,8 @@ ChangeParts ChangeUncertainty::ofSides(double x) const {
             .later = {after.ofScatter(sides->later, x), sides->later.scatter.df},
             .day = {day.at(x) * (before.days + after.days) / 2, day.df},
             .device = device,
-            .bend = bend.at(x, before.shares, after.shares)};
+            .bend = bend.at(x, before.shares, after.shares),
+            .likely = day.likely};
 }
 
 ChangeParts ChangeUncertainty::ofMaxOfSides(double y) const {
@@ -72,7 +73,8 @@ ChangeParts ChangeUncertainty::ofMaxOfSides(double y) const {
             .later = later,
             .day = {(earlierDay + laterDay) / 2, day.df},
             .device = inKilograms(device, after->slope(sides->later)),
-            .bend = bend.ofMax(before->shares, after->shares)};
+            .bend = bend.ofMax(before->shares, after->shares),
+            .likely = day.likely};
 }
 
 std::optional<stats::Interval> ChangeUncertainty::maxOfSides(double y,

@@ -19,10 +19,15 @@ stats::Moving moving(const DayNoise& noise, double slope, double pivot) {
     if (noise.origin == DayNoise::Origin::None)
         return {};
     const double perKilogram = noise.slopeCv() * slope;
+    std::optional<stats::LogNormal> likely;
+    if (noise.likely && noise.variance.value > 0)
+        likely = {noise.likely->median * noise.likely->median / noise.variance.value,
+                  2 * noise.likely->logSd};
     return {.level = noise.variance.value,
             .tilt = perKilogram * perKilogram,
             .pivot = pivot,
-            .df = noise.variance.df};
+            .df = noise.variance.df,
+            .likely = likely};
 }
 
 stats::Critical bandOf(double level) {
@@ -113,7 +118,8 @@ ChangeParts ChangeUncertainty::at(double x) const {
             .later = ofLine(lines.second(), x),
             .day = {day.at(x), day.df},
             .device = device,
-            .bend = bend.at(x)};
+            .bend = bend.at(x),
+            .likely = day.likely};
 }
 
 ChangeParts ChangeUncertainty::ofMax(double y) const {
@@ -134,7 +140,8 @@ ChangeParts ChangeUncertainty::ofMax(double y) const {
             .later = side(lines.second()),
             .day = {(ofDay(lines.first()) + ofDay(lines.second())) / 2, day.df},
             .device = inKg(device, lines.second()),
-            .bend = bendOfMax(y)};
+            .bend = bendOfMax(y),
+            .likely = day.likely};
 }
 
 stats::Interval ChangeUncertainty::withLinesOf(const stats::Interval& ofLines, double x,

@@ -56,6 +56,8 @@ struct ChangeParts {
     stats::Variance day = {};                 ///< of one day; there are two
     stats::Variance device = {};              ///< of the bias that was taken off the later side
     stats::Interval bend = {};                ///< the least and the most by which the change errs
+    /// What the athlete's variance of days is likely to be, over that of `day`.
+    std::optional<stats::LogNormal> likely = {};
 };
 /// Of a change with these parts, were lines straight: t1^2 V_lines + t0^2 2 V_day + t^2 V_device;
 /// sides whose df are not the same each with its own t.

@@ -4,10 +4,12 @@
 #pragma once
 
 #include "core/stats/inverse.h"
+#include "core/stats/lognormal.h"
 #include "core/stats/twolines.h"
 
 #include <functional>
 #include <limits>
+#include <optional>
 #include <span>
 
 namespace slopebook::stats {
@@ -19,6 +21,8 @@ struct Moving {
     double tilt = 0; ///< per squared unit of x
     double pivot = 0;
     double df = std::numeric_limits<double>::infinity();
+    /// What the variance of this athlete's days is likely to be, over the one that is taken here.
+    std::optional<LogNormal> likely = {};
     double at(double x) const { return level + tilt * (x - pivot) * (x - pivot); }
 };
 
