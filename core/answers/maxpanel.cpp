@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/maxpanel.h"
 
+#include "core/answers/figures.h"
 #include "core/answers/maxwords.h"
 #include "core/answers/method.h"
 #include "core/answers/planbounds.h"
