@@ -82,7 +82,10 @@ void FitWalk::look(const QString& place, QWidget& shown, bool page) {
             lookAtTable(place, *table);
         if (dynamic_cast<charts::ChartOut*>(each)) {
             lookIntoChart(place, *each);
-            if (each->height() > tallest) {
+            // The blocks' strip of time is read along, not up: its table is the page.
+            const bool strip =
+                qstrcmp(each->metaObject()->className(), "slopebook::ui::Timeline") == 0;
+            if (!strip && each->height() > tallest) {
                 tallest = each->height();
                 picture = each->accessibleName().left(60);
             }
@@ -127,12 +130,13 @@ void FitWalk::lookAtField(const QString& place, const QWidget& widget) {
     if (const auto* box = qobject_cast<const QComboBox*>(&widget); box && !box->isEditable()) {
         QStyleOptionComboBox option;
         option.initFrom(box);
-        const int room =
-            box->style()
-                ->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, box)
-                .width();
-        take(box->fontMetrics().horizontalAdvance(box->currentText()) <= room + 1, place,
-             QStringLiteral("narrow box \"%1\" %2").arg(box->currentText()).arg(room));
+        const QRect room = box->style()->subControlRect(QStyle::CC_ComboBox, &option,
+                                                        QStyle::SC_ComboBoxEditField, box);
+        TextRecorder recorder(box->size());
+        paintInto(recorder, const_cast<QWidget&>(widget)); // painting is no change of it
+        for (const PaintedText& text : recorder.texts())
+            take(text.box.right() <= room.right() + 1, place,
+                 QStringLiteral("narrow box %1 in %2").arg(quoted(text)).arg(room.width()));
     }
     if (const auto* line = qobject_cast<const QLineEdit*>(&widget);
         line && line->text().isEmpty() && line->isEnabled())
@@ -160,18 +164,26 @@ void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
     const QString name = table.accessibleName();
     if (!table.model() || header.isHidden())
         return;
+    // One that paints its own headings is read as a chart is.
+    const bool plainHeader = header.metaObject() == &QHeaderView::staticMetaObject;
+    if (!plainHeader)
+        lookIntoChart(place, *header.viewport());
     for (int column = 0; column < header.count(); ++column) {
         if (header.isSectionHidden(column))
             continue;
         const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
-        take(header.sectionSize(column) >= header.fontMetrics().size(0, words).width(), place,
+        take(!plainHeader ||
+                 header.sectionSize(column) >= header.fontMetrics().size(0, words).width(),
+             place,
              QStringLiteral("%1, heading \"%2\" in %3")
                  .arg(name, words)
                  .arg(header.sectionSize(column)));
         for (int row = 0; row < std::min(table.model()->rowCount(), rowsLookedAt); ++row)
             lookAtCell(place, table, row, column);
     }
-    if (table.model()->rowCount() > 0)
+    // What cannot be scrolled to is lost.
+    if (table.model()->rowCount() > 0 &&
+        table.horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOff)
         take(header.length() <= table.viewport()->width() + 1, place,
              QStringLiteral("%1: columns of %2 in %3")
                  .arg(name)

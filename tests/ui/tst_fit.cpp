@@ -5,6 +5,9 @@
 #include "tests/ui/everyplace.h"
 #include "tests/ui/fitwalk.h"
 #include "tests/ui/paintedtexts.h"
+#include "ui/charts/labelroom.h"
+#include "ui/parts/shortcombo.h"
+#include "ui/parts/wraprow.h"
 
 #include <QApplication>
 #include <QMainWindow>
@@ -57,6 +60,45 @@ private Q_SLOTS:
         QVERIFY(upright.height() > upright.width());
         QVERIFY(upright.contains(QPointF(97, 40)));
         QCOMPARE(recorder.points(), QList<QPointF>{QPointF(60, 70)});
+    }
+
+    void aBoxSaysWholeParts() {
+        const QFontMetricsF metrics(QApplication::font());
+        const QString whole = QStringLiteral("Hop lane: Single hop, Triple hop \u00b7 5 points");
+        const auto shown = [&](const QString& room) {
+            return ui::firstPartsOf(whole, metrics, metrics.horizontalAdvance(room) + 1);
+        };
+        QCOMPARE(shown(whole), whole);
+        QCOMPARE(shown(QStringLiteral("Hop lane: Single hop, Triple hop \u00b7 5 poi")),
+                 QStringLiteral("Hop lane: Single hop, Triple hop"));
+        QCOMPARE(shown(QStringLiteral("Hop lane: Single hop, T")),
+                 QStringLiteral("Hop lane: Single hop"));
+        QCOMPARE(shown(QStringLiteral("Hop lane")), QStringLiteral("Hop lane"));
+    }
+
+    // Names have room where no point and no other name is, in the order they are given in.
+    void labelsKeepClear() {
+        ui::charts::LabelRoom room(QRectF(0, 0, 100, 50), 4);
+        room.takePoint({50, 25});
+        const QRectF over(40, 20, 20, 10), beside(60, 20, 20, 10), outside(90, 20, 20, 10);
+        QVERIFY(!room.isFree(over));
+        QVERIFY(!room.isFree(outside));
+        QCOMPARE(room.place({over, outside, beside}).value_or(9), std::size_t(2));
+        QVERIFY(!room.isFree(beside));
+        QVERIFY(!room.place({over, outside, beside}));
+    }
+
+    void controlsGoOnInTheNextLine() {
+        QWidget row;
+        auto* wrap = new ui::WrapRow(&row);
+        for (int i = 0; i < 3; ++i) {
+            auto* box = new QWidget;
+            box->setFixedSize(100, 20);
+            wrap->addWidget(box);
+        }
+        QCOMPARE(wrap->heightForWidth(400), 20);
+        QCOMPARE(wrap->heightForWidth(220), 20 + wrap->spacing() + 20);
+        QCOMPARE(wrap->minimumSize(), QSize(100, 20));
     }
 
     void nothingIsCutOff_data() {

@@ -134,7 +134,8 @@ void ChartMenu::showFigures() {
         rows.push_back({.cells = cells});
     auto* texts = new TextTable(&dialog);
     texts->setTable(figures.headings, std::move(rows), QList<int>{});
-    QTableView* table = rowTable(texts, tr("Figures of the chart"), {.lastTakesRest = true});
+    QTableView* table =
+        rowTable(texts, tr("Figures of the chart"), {.lastTakesRest = true, .growing = true});
     table->resizeColumnsToContents();
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     auto* copy = buttons->addButton(tr("&Copy"), QDialogButtonBox::ActionRole);

@@ -2,18 +2,50 @@
 #include "ui/parts/rowtable.h"
 
 #include <QHeaderView>
+#include <QStyle>
+
+#include <algorithm>
 
 namespace slopebook::ui {
 
 namespace {
 /// The chosen row stays in sight when the table gets its room, or less of it.
 class RowTable final : public QTableView {
+public:
+    /// The last column takes what is left, and never less than it needs: then the table scrolls.
+    void giveLastTheRest() {
+        m_lastTakesRest = true;
+        QObject::connect(horizontalHeader(), &QHeaderView::sectionResized, this,
+                         [this](int column) {
+                             if (column + 1 < horizontalHeader()->count())
+                                 fitLast();
+                         });
+    }
+
 protected:
     void resizeEvent(QResizeEvent* event) override {
         QTableView::resizeEvent(event);
+        fitLast();
         if (currentIndex().isValid())
             scrollTo(currentIndex());
     }
+
+private:
+    void fitLast() {
+        QHeaderView& columns = *horizontalHeader();
+        const int last = columns.count() - 1;
+        if (!m_lastTakesRest || last < 0)
+            return;
+        const int words = wordWrap() ? 0 : sizeHintForColumn(last);
+        const int least = std::max(columns.sectionSizeHint(last), words);
+        const bool room = viewport()->width() - columns.sectionPosition(last) >= least;
+        if (columns.stretchLastSection() != room)
+            columns.setStretchLastSection(room);
+        if (!room)
+            columns.resizeSection(last, least);
+    }
+
+    bool m_lastTakesRest = false;
 };
 } // namespace
 
@@ -36,6 +68,8 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
     QHeaderView* columns = table->horizontalHeader();
     columns->setHighlightSections(false);
     columns->setStretchLastSection(style.lastTakesRest);
+    if (style.lastTakesRest)
+        table->giveLastTheRest();
     if (style.growing) {
         rows->setMinimumSectionSize(30);
         QObject::connect(columns, &QHeaderView::sectionResized, table,
@@ -50,6 +84,12 @@ void showWhole(QTableView* table) {
     for (int row = 0; row < table->model()->rowCount(); ++row)
         height += table->rowHeight(row);
     table->setFixedHeight(height + 16); // room for a scroll bar below
+}
+
+int leastHeight(const QTableView& table) {
+    return table.horizontalHeader()->sizeHint().height() +
+           2 * table.verticalHeader()->defaultSectionSize() + 2 * table.frameWidth() +
+           table.style()->pixelMetric(QStyle::PM_ScrollBarExtent);
 }
 
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name) {

@@ -31,6 +31,7 @@ namespace slopebook::ui {
 namespace {
 constexpr int mostRecent = 10;
 constexpr QSize firstSize{1240, 680};
+constexpr QSize frameAround{2, 32}; // what the desktop puts around it, about
 } // namespace
 
 MainWindow::MainWindow(Surroundings surroundings)
@@ -41,7 +42,7 @@ MainWindow::MainWindow(Surroundings surroundings)
     setAcceptDrops(true);
     fitFingers(m_surroundings.settings.fingers.value_or(touchScreenPresent()));
     build();
-    resize(firstSize);
+    resize(firstSize.boundedTo(screen()->availableSize() - frameAround));
     restoreGeometry(m_surroundings.settings.geometry);
     restoreState(m_surroundings.settings.windowState);
 }

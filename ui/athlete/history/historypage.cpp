@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/history/historypage.h"
 
+#include "ui/parts/roomfor.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -52,8 +53,9 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
 QBoxLayout* HistoryPage::buildTop() {
     m_whose->addItems({tr("This athlete's"), tr("Everybody's")});
     m_whose->setAccessibleName(tr("Whose sessions"));
-    m_find->setPlaceholderText(tr("Find a date, block, device or note"));
+    m_find->setPlaceholderText(tr("date, block, device, note"));
     m_find->setClearButtonEnabled(true);
+    fitPlaceholder(*m_find);
     m_find->setAccessibleName(tr("Find a session"));
     m_findSoon->setSingleShot(true);
     m_findSoon->setInterval(typingPause);

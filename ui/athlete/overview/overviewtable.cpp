@@ -190,9 +190,10 @@ void fitOverview(QTableView& view) {
         return;
     constexpr int roomy = 720; // px: under it the bars give way to the words
     if (view.viewport()->width() < roomy)
-        columns->resizeSection(stepColumn, view.fontMetrics().height() * 6);
+        columns->resizeSection(stepColumn, std::max(view.fontMetrics().height() * 6,
+                                                    columns->sectionSizeHint(stepColumn)));
     const int rest = view.viewport()->width() - columns->sectionPosition(last);
-    columns->resizeSection(last, std::max(110, rest));
+    columns->resizeSection(last, std::max({110, columns->sectionSizeHint(last), rest}));
     view.resizeRowsToContents();
 }
 

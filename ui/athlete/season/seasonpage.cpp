@@ -7,6 +7,7 @@
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/athlete/season/seasonrows.h"
 #include "ui/paper/paperwork.h"
+#include "ui/parts/givesway.h"
 #include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -104,6 +105,7 @@ void SeasonPage::build() {
     m_view = rowTable(m_table, tr("Sessions, the load and the estimated 1RM"));
     m_view->setObjectName(QStringLiteral("season"));
     m_view->setWordWrap(false);
+    m_view->setMinimumHeight(leastHeight(*m_view));
     m_told = new QLabel;
     m_notes = new QLabel;
     m_told->setAccessibleDescription(tr("What the season says"));
@@ -127,7 +129,7 @@ void SeasonPage::build() {
     layout->addWidget(m_told);
     layout->addWidget(split, 1);
     layout->addWidget(m_settling);
-    layout->addWidget(m_notes);
+    layout->addWidget(new GivesWay(m_notes, 2));
     layout->addLayout(buildButtons());
 }
 
