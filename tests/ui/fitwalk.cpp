@@ -208,6 +208,10 @@ void FitWalk::lookAtCell(const QString& place, const QTableView& table, int row,
         cell.rwidth() += table.columnWidth(column + i);
     for (int i = 0; i < rows; ++i)
         cell.rheight() += table.rowHeight(row + i);
+    if (QFontMetrics(font).size(0, words).width() <= cell.width() - 4) {
+        ++m_seen;
+        return;
+    }
     const QRect needed = QFontMetrics(font).boundingRect(
         QRect(0, 0, cell.width() - 4, 10000), table.wordWrap() ? Qt::TextWordWrap : 0, words);
     take(needed.width() <= cell.width() && needed.height() <= cell.height() + 2, place,

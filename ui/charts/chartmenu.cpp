@@ -148,6 +148,7 @@ void ChartMenu::showFigures() {
     QWidget::setTabOrder(table, copy);
     QWidget::setTabOrder(copy, buttons->button(QDialogButtonBox::Close));
     dialog.resize(620, 420);
+    QTimer::singleShot(0, table, &QTableView::resizeRowsToContents); // once columns have widths
     table->setFocus();
     dialog.exec();
 }

@@ -97,6 +97,7 @@ void PlotFrame::paintXAxis(QPainter& painter, const QString& title, double step)
                                  area.bottom() + 0.3 * textSize + metrics.ascent()),
                          label);
     }
+    painter.setPen(ground.ink);
     painter.drawText(QPointF(area.center().x() - metrics.horizontalAdvance(title) / 2,
                              area.bottom() + 1.6 * textSize + metrics.ascent()),
                      title);

@@ -20,6 +20,7 @@ public:
                              if (column + 1 < horizontalHeader()->count())
                                  fitLast();
                          });
+        QObject::connect(model(), &QAbstractItemModel::modelReset, this, [this] { fitLast(); });
     }
 
 protected:
@@ -36,7 +37,9 @@ private:
         const int last = columns.count() - 1;
         if (!m_lastTakesRest || last < 0)
             return;
-        const int words = wordWrap() ? 0 : sizeHintForColumn(last);
+        constexpr int wrappedLetters = 20; // a reading that wraps is still read
+        const int words = wordWrap() ? wrappedLetters * fontMetrics().averageCharWidth()
+                                     : sizeHintForColumn(last);
         const int least = std::max(columns.sectionSizeHint(last), words);
         const bool room = viewport()->width() - columns.sectionPosition(last) >= least;
         if (columns.stretchLastSection() != room)
@@ -87,9 +90,10 @@ void showWhole(QTableView* table) {
 }
 
 int leastHeight(const QTableView& table) {
+    const int row = table.model()->rowCount() > 0 ? table.rowHeight(0) : 0;
     return table.horizontalHeader()->sizeHint().height() +
-           2 * table.verticalHeader()->defaultSectionSize() + 2 * table.frameWidth() +
-           table.style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+           2 * std::max(row, table.verticalHeader()->defaultSectionSize()) +
+           2 * table.frameWidth() + table.style()->pixelMetric(QStyle::PM_ScrollBarExtent);
 }
 
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name) {

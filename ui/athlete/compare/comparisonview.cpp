@@ -27,7 +27,7 @@ using answers::Comparison;
 using look::Role;
 
 constexpr int tablesWidth = 560, widestName = 150;
-constexpr int narrowest = 960, lowest = 420; // px, for a picture with tables beside it
+constexpr int narrowest = 66, lowest = 420; // heights of a letter, px: picture beside tables
 
 QTableView* tableView(QAbstractItemModel* model, const QString& name) {
     QTableView* view = rowTable(model, name);
@@ -215,7 +215,7 @@ void ComparisonView::fitTables() {
 }
 
 bool ComparisonView::isLow() const {
-    return width() < narrowest || height() < lowest;
+    return width() < narrowest * fontMetrics().height() || height() < lowest;
 }
 
 // A picture that is a third of the window high, and beside it the tables; where there is no room

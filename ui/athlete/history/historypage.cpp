@@ -24,7 +24,7 @@ namespace slopebook::ui {
 namespace {
 constexpr std::size_t mostOverlays = 12; // more cannot be told apart
 constexpr int typingPause = 200;         // ms
-constexpr int widestNote = 220;          // px: the rest of it in the tip
+constexpr int widestNote = 36;           // letters: the rest of it in the tip
 constexpr int leastSaid = 260;           // px: two lines, not five
 } // namespace
 
@@ -157,9 +157,9 @@ void HistoryPage::showRows() {
     header->moveSection(header->visualIndex(HistoryModel::NoteColumn), header->count() - 1);
     if (first) {
         m_table->resizeColumnsToContents();
-        m_table->setColumnWidth(
-            HistoryModel::NoteColumn,
-            std::min(m_table->columnWidth(HistoryModel::NoteColumn), widestNote));
+        m_table->setColumnWidth(HistoryModel::NoteColumn,
+                                std::min(m_table->columnWidth(HistoryModel::NoteColumn),
+                                         widestNote * fontMetrics().averageCharWidth()));
     }
     QItemSelection again;
     for (const SessionId session : before)

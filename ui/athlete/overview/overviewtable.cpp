@@ -151,7 +151,7 @@ OverviewTable overviewTable(const answers::SeasonMatrix& matrix, const answers::
                       matrix.blocks.empty() ? OverviewText::tr("Now")
                                             : text(matrix.blocks[overview.to].block.name),
                       OverviewText::tr("Change"),
-                      OverviewText::tr("%1 of the change").arg(levelText(matrix.level)),
+                      OverviewText::tr("%1 interval").arg(levelText(matrix.level)),
                       OverviewText::tr("Reading, or why none")};
     std::optional<answers::Standing> above;
     for (const answers::OverviewRow& row : overview.rows) {

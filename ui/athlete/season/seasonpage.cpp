@@ -105,7 +105,6 @@ void SeasonPage::build() {
     m_view = rowTable(m_table, tr("Sessions, the load and the estimated 1RM"));
     m_view->setObjectName(QStringLiteral("season"));
     m_view->setWordWrap(false);
-    m_view->setMinimumHeight(leastHeight(*m_view));
     m_told = new QLabel;
     m_notes = new QLabel;
     m_told->setAccessibleDescription(tr("What the season says"));
@@ -306,6 +305,7 @@ void SeasonPage::showFollow(const answers::Follow& follow) {
     m_table->setTable(seasonHeadings(unit), seasonRows(follow, m_blocks, m_devices, unit, felt), 3,
                       8);
     m_view->resizeColumnsToContents();
+    m_view->setMinimumHeight(leastHeight(*m_view));
     m_baselines->setCurrentIndex(static_cast<int>(follow.baseline));
     m_view->selectRow(row && *row < follow.sessions.size()
                           ? static_cast<int>(*row)

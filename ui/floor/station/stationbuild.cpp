@@ -3,6 +3,7 @@
 #include "ui/floor/station/bodyfield.h"
 #include "ui/floor/station/stationpage.h"
 #include "ui/parts/fingers.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/shortcombo.h"
 
@@ -192,6 +193,11 @@ void StationPage::resizeEvent(QResizeEvent* event) {
     for (const int column : {RosterModel::Last, RosterModel::Rest})
         m_rosterTable->setColumnHidden(column, width() < narrow);
     fitRoster();
+    // Beside it the list of what is done would leave the picture no room for its names.
+    if (auto* split = qobject_cast<QSplitter*>(m_chart->parentWidget()))
+        split->setOrientation(width() < narrow ? Qt::Vertical : Qt::Horizontal);
+    m_chart->setMinimumHeight(pictureHeight(*this));
+    m_doneTable->setMinimumHeight(leastHeight(*m_doneTable));
 }
 
 // No column of it is lost: it has no bar to scroll with.
