@@ -569,11 +569,20 @@ private Q_SLOTS:
             log::Log log = log::Log::open(m_folder->path());
             const auto tested = [&](Date when, double left, double right, double jump) {
                 const SessionId session = log.add(SessionHead{.athlete = m_squad[0], .date = when});
+                const auto attempt = [](BodySide side, double value) {
+                    Attempt one;
+                    one.side = side;
+                    one.value = value;
+                    return one;
+                };
                 Battery battery;
-                battery.tests.push_back({.kind = m_hop,
-                                         .attempts = {{.side = BodySide::Left, .value = left},
-                                                      {.side = BodySide::Right, .value = right}}});
-                battery.tests.push_back({.kind = m_jump, .attempts = {{.value = jump}}});
+                battery.tests.push_back(
+                    {.kind = m_hop,
+                     .attempts = {attempt(BodySide::Left, left), attempt(BodySide::Right, right)},
+                     .conditions = {}});
+                battery.tests.push_back({.kind = m_jump,
+                                         .attempts = {attempt(BodySide::Both, jump)},
+                                         .conditions = {}});
                 log.setBattery(session, battery);
             };
             tested(day(2026, 3, 2), 1.71, 1.69, 2.21);

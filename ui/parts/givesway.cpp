@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/givesway.h"
 
-#include <QEvent>
+#include <QResizeEvent>
 
 namespace slopebook::ui {
 

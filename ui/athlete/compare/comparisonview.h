@@ -12,6 +12,9 @@
 #include <QLabel>
 #include <QTableView>
 
+class QScrollArea;
+class QSplitter;
+
 namespace slopebook::ui {
 
 class ComparisonView : public QWidget {
