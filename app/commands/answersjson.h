@@ -3,8 +3,8 @@
 #pragma once
 
 #include "app/commands/json.h"
-#include "core/answers/checkloads.h"
 #include "core/answers/comparison.h"
+#include "core/answers/followedseason.h"
 #include "core/answers/noise.h"
 #include "core/answers/sharedloads.h"
 #include "core/questions/questions.h"
@@ -26,8 +26,8 @@ void sharedLoadsJson(Json& json, const questions::Background& about, const LiftS
                      const LiftSession& to, const NoAnswer& why,
                      const std::vector<answers::SharedLoadChange>& shared);
 /// felt: of its sessions (core/questions/felt.h).
-void followJson(Json& json, const questions::Background& about, const answers::Follow& follow,
-                const std::vector<std::vector<Effort>>& felt,
+void followJson(Json& json, const questions::Background& about,
+                const answers::FollowedSeason& season, const std::vector<std::vector<Effort>>& felt,
                 std::span<const Stored<BlockId, Block>> blocks, double level);
 /// {"estimate", ...}, or {"reason"} where there is no 1RM.
 void oneRmJson(Json& json, const Answer<answers::OneRm>& oneRm, double level,

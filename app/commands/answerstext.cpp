@@ -243,15 +243,6 @@ std::string unsettledText(const std::vector<Unsettled>& all) {
     return text;
 }
 
-/// Of the latest session whose change from the baseline is unclear.
-std::string unsettledText(const Follow& follow) {
-    for (auto each = follow.sessions.rbegin(); each != follow.sessions.rend(); ++each)
-        if (const Words settling = settlingWords(*each); !settling.empty())
-            return "What would settle the change of " + keyOf(each->session) + ":\n  " +
-                   english(settling) + "\n";
-    return {};
-}
-
 } // namespace
 
 std::string comparisonText(const log::Log& log, const questions::Background& about,
@@ -299,74 +290,6 @@ std::string sharedLoadsText(const questions::Background& about, const LiftSessio
            " against " + keyOf(to) + "\n\nNo line to judge by: " + english(why.reason) +
            ".\nWhat was seen at the loads of both days, from the typical error of a point:\n\n" +
            table.text();
-}
-
-std::string followText(const questions::Background& about, const Follow& follow,
-                       const std::vector<std::vector<Effort>>& feltOf,
-                       std::span<const Stored<BlockId, Block>> blocks, double level) {
-    TextTable table({{"Date", Align::Left},
-                     {"Block", Align::Left},
-                     {"Seen m/s"},
-                     {"RPE"},
-                     {"Line m/s"},
-                     {percent(level) + " interval"},
-                     {"Change"},
-                     {"Its interval"},
-                     {"Reading", Align::Left},
-                     {"1RM kg"},
-                     {"Its interval"},
-                     {"Measured"},
-                     {"", Align::Left}});
-    for (std::size_t i = 0; i < follow.sessions.size(); ++i) {
-        const Followed& each = follow.sessions[i];
-        std::string seen;
-        for (const double velocity : each.seen)
-            seen += (seen.empty() ? "" : " ") + fixed(velocity, 3);
-        std::string felt;
-        for (const Effort effort : feltOf.at(i))
-            felt += (felt.empty() ? "" : " ") + fixed(effort.value(), effort.halves % 2);
-        std::string remark = i == follow.baseline ? "baseline" : "";
-        if (each.extrapolated)
-            remark += std::string(remark.empty() ? "" : ", ") + "extrapolated";
-        if (!each.line)
-            remark += std::string(remark.empty() ? "" : ", ") + english(each.line.why().reason);
-        if (each.bias)
-            remark += std::string(remark.empty() ? "" : ", ") + "device bias " +
-                      signedFixed(*each.bias, 3) + " taken off the change";
-        if (each.seenChange)
-            remark += std::string(remark.empty() ? "" : ", ") + "change as seen";
-        const ReadChange* read = each.change       ? &each.change->read
-                                 : each.seenChange ? &*each.seenChange
-                                                   : nullptr;
-        const auto block = questions::blockOn(blocks, each.session.date);
-        const auto& measured = each.session.measuredOneRm;
-        table.row({keyOf(each.session), block ? block->name : "", seen, felt,
-                   each.line ? fixed(*each.line, 3) : "-", shownInterval(each.interval, 3),
-                   read ? signedFixed(read->change, 3) : "",
-                   read ? signedInterval(read->interval, 3) : "",
-                   read ? english(sizedCell(*read, 3)) : "",
-                   each.oneRm ? fixed(each.oneRm->estimate, 1) : "-",
-                   each.oneRm ? shownInterval(each.oneRm->interval, 1) : "",
-                   measured ? loadText(kilograms(*measured)) : "", remark});
-    }
-    std::string text = about.athlete.value.name + ", " + about.lift.value.name + ", " +
-                       loadText(kilograms(follow.load)) + " kg through the season\n\n" +
-                       table.text() + "\n";
-    if (follow.trend)
-        text += "Trend " + signedFixed(follow.trend->perWeek, 4) + " m/s per week" +
-                (follow.trend->interval ? " (" + signedInterval(*follow.trend->interval, 4) + ")"
-                                        : std::string()) +
-                ", " + counted(follow.trend->sessions, "session") + "\n";
-    else
-        text += "No trend: " + english(follow.trend.why().reason) + "\n";
-    if (follow.smallestDetectable)
-        text += "Smallest detectable change " + fixed(*follow.smallestDetectable, 3) + " m/s\n";
-    text += unsettledText(follow);
-    for (const auto& [id, block] : blocks)
-        text += "Block " + block.name + ", " + isoDate(block.first) + " to " + isoDate(block.last) +
-                (block.ceiling ? ", up to " + loadText(kilograms(*block.ceiling)) + " kg" : "") +
-                "\n";
-    return text + notesText(follow.notes);
 }
 
 std::string noiseText(const log::Log& log, const LiftNoise& noise) {

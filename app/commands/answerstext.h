@@ -2,8 +2,8 @@
 // The answers as plain text for the terminal: aligned tables, units, the decimals that fit.
 #pragma once
 
-#include "core/answers/checkloads.h"
 #include "core/answers/comparison.h"
+#include "core/answers/followedseason.h"
 #include "core/answers/noise.h"
 #include "core/answers/sharedloads.h"
 #include "core/questions/questions.h"
@@ -23,10 +23,10 @@ std::string comparisonText(const log::Log& log, const questions::Background& abo
 std::string sharedLoadsText(const questions::Background& about, const LiftSession& from,
                             const LiftSession& to, const NoAnswer& why,
                             const std::vector<answers::SharedLoadChange>& shared);
-/// felt: of its sessions (core/questions/felt.h).
-std::string followText(const questions::Background& about, const answers::Follow& follow,
+/// felt: of its sessions (core/questions/felt.h). trends: also those within blocks.
+std::string followText(const questions::Background& about, const answers::FollowedSeason& season,
                        const std::vector<std::vector<Effort>>& felt,
-                       std::span<const Stored<BlockId, Block>> blocks, double level);
+                       std::span<const Stored<BlockId, Block>> blocks, double level, bool trends);
 std::string noiseText(const log::Log& log, const answers::LiftNoise& noise);
 
 } // namespace slopebook::app

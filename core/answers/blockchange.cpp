@@ -3,6 +3,7 @@
 
 #include "core/answers/comparisonnotes.h"
 #include "core/answers/devicecorrected.h"
+#include "core/answers/referencesession.h"
 #include "core/model/phrases/answers.h"
 
 #include <algorithm>
@@ -11,12 +12,6 @@
 
 namespace slopebook::answers {
 
-namespace {
-
-constexpr double usualScatter = 0.015, usualScatterDf = 8; // m/s, as sharedloads.h has it
-
-/// The session that all others are taken to: of the device that most of the earlier block was
-/// measured by the last that may stand beside others.
 const LiftSession& referenceOf(const std::vector<LiftSession>& earlier) {
     std::map<std::optional<DeviceId>, int> counts;
     for (const LiftSession& session : earlier)
@@ -30,6 +25,10 @@ const LiftSession& referenceOf(const std::vector<LiftSession>& earlier) {
             best = &session;
     return best != nullptr ? *best : earlier.back();
 }
+
+namespace {
+
+constexpr double usualScatter = 0.015, usualScatterDf = 8; // m/s, as sharedloads.h has it
 
 /// A session as it may stand beside the reference: its conditions, and its device's bias.
 struct Beside {

@@ -5,7 +5,10 @@
 #include "core/answers/method.h"
 #include "core/answers/readingwords.h"
 #include "core/answers/testsneeded.h"
+#include "core/answers/toldreadings.h"
 #include "core/model/phrases/answers.h"
+
+#include <algorithm>
 
 namespace slopebook::answers {
 
@@ -18,13 +21,147 @@ Words dayOfSession(const Followed& each) {
     return sessionWords(each.session.date, each.session.ordinal);
 }
 
+const Measure speedAtLoad{.unit = "m/s"};
+
+/// The blocks that are read against the baseline.
+std::vector<const FollowedBlock*> blocksRead(const FollowedSeason& season) {
+    std::vector<const FollowedBlock*> read;
+    for (const FollowedBlock& block : season.blocks)
+        if (block.cell.against && block.cell.against->read.reading != Reading::NoFigure)
+            read.push_back(&block);
+    return read;
+}
+
+const ReadChange* changeOf(const Followed& session) {
+    return session.change       ? &session.change->read
+           : session.seenChange ? &*session.seenChange
+                                : nullptr;
+}
+
+Words ofTheSessions(const FollowedSeason& season) {
+    int all = 0;
+    const auto count = [&](Reading reading) {
+        return std::ranges::count_if(season.follow.sessions, [&](const Followed& each) {
+            const auto* change = changeOf(each);
+            return change && change->reading == reading;
+        });
+    };
+    for (const Reading reading : {Reading::Better, Reading::Worse, Reading::Held, Reading::Unclear})
+        all += static_cast<int>(count(reading));
+    if (all == 0)
+        return say("at %1 nothing is read against %2", season.follow.load, baselineWords(season));
+    if (all == 1)
+        return {};
+    return say("at %1, of %2 sessions read against %3, %4 better, %5 worse, %6 held, %7 unclear",
+               season.follow.load, all, baselineWords(season), count(Reading::Better),
+               count(Reading::Worse), count(Reading::Held), count(Reading::Unclear));
+}
+
+Words trendFigures(const Trend& trend, double level) {
+    const auto week = signedFigure(trend.perWeek, followDecimals);
+    if (!trend.interval)
+        return say("%1 m/s per week", week);
+    return say("%1 m/s per week (%2 % %3 to %4)", week, figure(loadText(100 * level)),
+               signedFigure(trend.interval->low, followDecimals),
+               signedFigure(trend.interval->high, followDecimals));
+}
+
 } // namespace
 
-Words latestWords(const Follow& follow) {
-    const Followed& last = follow.sessions.back();
-    if (follow.baseline + 1 == follow.sessions.size())
-        return say("%1 is the baseline: nothing later to compare with it.", dayOfSession(last));
-    const Words base = dayOfSession(follow.sessions[follow.baseline]);
+Words baselineWords(const FollowedSeason& season) {
+    if (season.block)
+        return inWords(season.block->name);
+    return dayOfSession(season.follow.sessions[season.follow.baseline]);
+}
+
+Words followSentence(const FollowedSeason& season) {
+    const auto read = blocksRead(season);
+    if (read.empty()) {
+        const Words counts = ofTheSessions(season);
+        return counts.empty() ? latestWords(season) : asSentence(counts);
+    }
+    std::vector<NamedReading> named;
+    for (const FollowedBlock* each : read) {
+        const ReadChange& change = each->cell.against->read;
+        named.push_back(
+            {change.reading, namedReading(inWords(each->block.name), speedAtLoad, change)});
+    }
+    return asSentence(say("at %1, against %2, %3", season.follow.load, baselineWords(season),
+                          clauses(toldReadings(named))));
+}
+
+std::vector<Note> blockNotes(const FollowedSeason& season, double level) {
+    std::vector<Note> notes;
+    if (blocksRead(season).size() > 1)
+        notes.push_back(
+            {Note::Kind::ByChance, say("the blocks' readings hold together over the season at %1 % "
+                                       "(Dunnett); so do those of the sessions before the newest",
+                                       figure(loadText(100 * level)))});
+    if (std::ranges::any_of(season.blocks,
+                            [](const FollowedBlock& block) { return block.cell.sessions > 1; }))
+        notes.push_back({Note::Kind::OfSeveral,
+                         say("the days of one block are taken as alike, 0.5 from one to the next; "
+                             "where they are more alike than that, of nothing up to 12 % instead "
+                             "of 5 are read as a change")});
+    return notes;
+}
+
+Words blockTrendWords(const FollowedBlock& block, double level) {
+    if (!block.trend)
+        return asSentence(
+            say("no trend within %1: %2", block.block.name, block.trend.why().reason));
+    return asSentence(say("trend within %1 over %2 sessions: %3", block.block.name,
+                          block.trend->sessions, trendFigures(*block.trend, level)));
+}
+
+Words blockLabel(const FollowedBlock& block) {
+    if (!block.cell.against || !block.cell.value)
+        return {};
+    const ReadChange& read = block.cell.against->read;
+    if (!block.cell.against->comparable())
+        return shortReading(read);
+    if (read.reading == Reading::NoFigure)
+        return {};
+    const Words by = signedFigure(read.besideInterval(), followDecimals);
+    return read.leans() > 0   ? say("%1 unclear, leaning up", by)
+           : read.leans() < 0 ? say("%1 unclear, leaning down", by)
+                              : say("%1 %2", by, readingWords(read.reading));
+}
+
+Words blockWords(const FollowedSeason& season, const FollowedBlock& block) {
+    const MatrixCell& cell = block.cell;
+    if (!cell.value)
+        return asSentence(say("%1: no figure, %2", block.block.name, cell.value.why().reason));
+    Words mean = cell.sessions == 1 ? say("%1: %2 m/s, 1 session", block.block.name,
+                                          figure(*cell.value, followDecimals))
+                                    : say("%1: mean %2 m/s, %3 sessions", block.block.name,
+                                          figure(*cell.value, followDecimals), cell.sessions);
+    if (cell.interval)
+        mean = say("%1 (%2 to %3)", mean, figure(cell.interval->low, followDecimals),
+                   figure(cell.interval->high, followDecimals));
+    if (!cell.against)
+        return asSentence(block.holdsBaseline ? say("%1; the baseline", mean) : mean);
+    const ReadChange& read = cell.against->read;
+    if (!cell.against->why.empty())
+        return asSentence(say("%1; no reading, %2", mean, cell.against->why));
+    return asSentence(say("%1; against %2 %3 m/s (%4 to %5), %6", mean, baselineWords(season),
+                          signedFigure(read.besideInterval(), followDecimals),
+                          signedFigure(read.interval.low, followDecimals),
+                          signedFigure(read.interval.high, followDecimals), speedReading(read)));
+}
+
+Words notLiftedWords(const NotLifted& day) {
+    const Words what = day.load ? inWords(*day.load) : say("the lift");
+    const Words told = day.tried ? say("%1 was not lifted on %2", what, day.date)
+                                 : say("%1 was not possible on %2", what, day.date);
+    return day.reason.empty() ? told : say("%1: %2", told, day.reason);
+}
+
+namespace {
+
+Words latestAgainst(const Followed& last, bool isBaseline, const Words& base) {
+    if (isBaseline)
+        return say("%1 is the baseline: nothing later to compare with it.", base);
     if (!last.change)
         return say("%1 against %2: no figure.", dayOfSession(last), base);
     const ReadChange& read = last.change->read;
@@ -32,6 +169,18 @@ Words latestWords(const Follow& follow) {
                signedFigure(read.besideInterval(), followDecimals),
                signedFigure(read.interval.low, followDecimals),
                signedFigure(read.interval.high, followDecimals), speedReading(read));
+}
+
+} // namespace
+
+Words latestWords(const Follow& follow) {
+    return latestAgainst(follow.sessions.back(), follow.baseline + 1 == follow.sessions.size(),
+                         dayOfSession(follow.sessions[follow.baseline]));
+}
+
+Words latestWords(const FollowedSeason& season) {
+    return latestAgainst(season.follow.sessions.back(),
+                         season.isBaseline(season.follow.sessions.back()), baselineWords(season));
 }
 
 Words trendWords(const Follow& follow, double level) {
@@ -55,6 +204,8 @@ Words trendWords(const Follow& follow, double level) {
 Words settlingWords(const Followed& session) {
     if (!session.change || session.change->read.reading != Reading::Unclear)
         return {};
+    if (!session.change->unsettled && session.change->read.smallest)
+        return {}; // of a block how many more tests would settle it is not asked
     return settlingWords(unsettled({session.change->load}, session.change->unsettled));
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The rows of a lift: its speed at each check load and its estimated 1RM.
+#include "core/answers/datedspeeds.h"
 #include "core/answers/seasonsource.h"
 #include "core/answers/sharedloads.h"
 #include "core/model/phrases/answers.h"
@@ -61,14 +62,18 @@ class Pairs {
 public:
     Pairs(const SeasonSource& source, const SeasonLift& lift)
         : m_lift(lift), m_level(source.level) {
-        // The noise of the season: of two blocks it is what a pair finds by itself.
-        const auto withPoints = std::ranges::count_if(lift.blocks, [](const BlockSessions& block) {
+        // The noise of the season: of two blocks it is what a pair finds by itself, but not of a
+        // session of one of them and the other.
+        std::vector<BlockSessions> columns = lift.blocks;
+        if (lift.twice)
+            columns.erase(columns.begin() + static_cast<std::ptrdiff_t>(*lift.twice));
+        const auto withPoints = std::ranges::count_if(columns, [](const BlockSessions& block) {
             return std::ranges::any_of(block.sessions,
                                        [](const auto& s) { return !s.points.empty(); });
         });
         const auto some = firstSession();
-        if (withPoints > 2 && some)
-            m_season = seasonNoise(lift.blocks, lift.settings(*some, *some));
+        if (withPoints > (lift.twice ? 1 : 2) && some)
+            m_season = seasonNoise(columns, lift.settings(*some, *some));
     }
 
     Answer<BlockPair>& of(std::size_t from, std::size_t to) {
@@ -129,6 +134,33 @@ public:
     LiftRow(const SeasonSource& source, const SeasonLift& lift, Pairs& pairs, const Asked& asked,
             const Family& family)
         : m_source(source), m_lift(lift), m_pairs(pairs), m_asked(asked), m_family(family) {}
+
+    /// A straight trend through the sessions of a column that cover the load.
+    Answer<BlockTrend> trend(std::size_t column) {
+        const auto held = holding(column);
+        const NoAnswer tooFew{NoAnswer::Why::TooFewSessions,
+                              say("a trend within a block needs four days that cover the load")};
+        if (!held)
+            return tooFew;
+        const ChangeUncertainty& u = held->first->uncertainty;
+        const SideSessions& side = held->second ? u.sides->later : u.sides->earlier;
+        const BlockSide& block = held->second ? held->first->to : held->first->from;
+        const Mixed mixed = mixedAt(side, m_asked.at, u.day);
+        if (mixed.extrapolated)
+            return tooFew;
+        DatedSpeeds days;
+        for (std::size_t i = 0; i < mixed.shares.size(); ++i)
+            if (mixed.shares[i] > 0)
+                days.add(block.sessions[i].date, side.lines[i].at(m_asked.at),
+                         side.scatterOf(side.lines[i]).s2 * leverageAt(side.lines[i], m_asked.at) +
+                             u.day.at(m_asked.at));
+        if (days.distinct() < daysOfABlocksTrend)
+            return tooFew;
+        const auto found = days.trend(m_source.level);
+        if (!found)
+            return found.why();
+        return BlockTrend{*found, days.first(), days.last()};
+    }
 
     MatrixRow made() {
         MatrixRow row{.measure = measure()};
@@ -295,6 +327,16 @@ private:
 };
 
 } // namespace
+
+SpeedRow speedRow(const SeasonSource& source, const SeasonLift& lift, Mass load,
+                  const Family& family) {
+    Pairs pairs(source, lift);
+    LiftRow row(source, lift, pairs, {load, kilograms(load)}, family);
+    SpeedRow found{.row = row.made()};
+    for (std::size_t j = 0; j < source.blocks.size(); ++j)
+        found.trends.push_back(row.trend(j));
+    return found;
+}
 
 void addLiftRows(SeasonMatrix& matrix, const SeasonSource& source, const SeasonLift& lift,
                  const Family& family) {

@@ -4,6 +4,7 @@
 
 #include "core/answers/blockchange.h"
 #include "core/answers/familywise.h"
+#include "core/answers/followedseason.h"
 #include "core/answers/seasonmatrix.h"
 #include "core/answers/squadtests.h"
 
@@ -20,6 +21,8 @@ struct SeasonLift {
     Answer<Mvt> mvt = NoAnswer{};
     std::vector<Mass> checkLoads = {};      ///< none: the load that most of its days held
     std::vector<BlockSessions> blocks = {}; ///< one a column; reps made alike already
+    /// A column whose sessions stand in another one too: the noise is that of the others.
+    std::optional<std::size_t> twice = {};
     /// RPE, the mean of a day's sets at a load, one a column and load, by date.
     std::vector<std::map<Mass, std::vector<double>>> efforts = {};
     /// How two of the blocks are compared, their leads given; for two blocks of one season always
@@ -50,6 +53,14 @@ void addTestRows(SeasonMatrix& matrix, const SeasonSource& source, const Family&
 void addBodyMassRow(SeasonMatrix& matrix, const SeasonSource& source);
 void addEffortRows(SeasonMatrix& matrix, const SeasonSource& source, const SeasonLift& lift,
                    const Family& family);
+
+/// One lift at one load: its row, and the trend within each column.
+struct SpeedRow {
+    MatrixRow row = {};
+    std::vector<Answer<BlockTrend>> trends = {};
+};
+SpeedRow speedRow(const SeasonSource& source, const SeasonLift& lift, Mass load,
+                  const Family& family);
 
 /// The last block before one whose cell has a figure; nothing where none has.
 std::optional<std::size_t> blockBefore(const MatrixRow& row, std::size_t block);

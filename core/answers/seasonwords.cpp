@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is said of a season's matrix.
 #include "core/answers/figures.h"
-#include "core/answers/seasonmatrix.h"
+#include "core/answers/toldreadings.h"
 #include "core/model/phrases/answers.h"
 #include "core/stats/nothing.h"
 
@@ -29,9 +29,9 @@ Words bareAmount(const Measure& measure, double value) {
     return measure.unit.empty() ? by : say("%1 %2", by, measure.unit);
 }
 
-/// Unclear is never told as a bare word: with what it came to and what such tests show.
-Words named(const Measure& measure, const ReadChange& read) {
-    const Words words = measureWords(measure);
+} // namespace
+
+Words namedReading(const Words& words, const Measure& measure, const ReadChange& read) {
     if (read.reading != Reading::Unclear)
         return read.reading == Reading::Held
                    ? words
@@ -42,6 +42,8 @@ Words named(const Measure& measure, const ReadChange& read) {
            : read.leans() < 0 ? say("%1 (leaning down: %2; shows from %3)", words, by, shows)
                               : say("%1 (%2; shows from %3)", words, by, shows);
 }
+
+namespace {
 
 struct Told {
     Reading reading;
@@ -62,6 +64,23 @@ Words toldAs(const Told& told, std::vector<Words> names) {
     return say(told.many, listed(std::move(names)), more);
 }
 
+} // namespace
+
+std::vector<Words> toldReadings(const std::vector<NamedReading>& all) {
+    std::vector<Words> told;
+    for (const Told& each : readings) {
+        std::vector<Words> names;
+        for (const NamedReading& named : all)
+            if (named.reading == each.reading)
+                names.push_back(named.name);
+        if (!names.empty())
+            told.push_back(toldAs(each, std::move(names)));
+    }
+    return told;
+}
+
+namespace {
+
 /// The last block that is read against the chosen one.
 std::optional<std::size_t> lastRead(const SeasonMatrix& matrix) {
     for (std::size_t j = matrix.blocks.size(); j-- > 0;)
@@ -75,16 +94,12 @@ Words seasonSentence(const SeasonMatrix& matrix) {
     const auto last = lastRead(matrix);
     if (!last)
         return say("No measure was made in two of these blocks: nothing can be compared.");
-    std::vector<Words> clausesOf;
-    for (const Told& told : readings) {
-        std::vector<Words> names;
-        for (const MatrixRow& row : matrix.rows)
-            if (const auto& change = row.cells[*last].against;
-                change && change->read.reading == told.reading)
-                names.push_back(named(row.measure, change->read));
-        if (!names.empty())
-            clausesOf.push_back(toldAs(told, std::move(names)));
-    }
+    std::vector<NamedReading> named;
+    for (const MatrixRow& row : matrix.rows)
+        if (const auto& change = row.cells[*last].against)
+            named.push_back({change->read.reading,
+                             namedReading(measureWords(row.measure), row.measure, change->read)});
+    std::vector<Words> clausesOf = toldReadings(named);
     int apart = 0;
     for (const MatrixRow& row : matrix.rows)
         if (const auto& change = row.cells[*last].against)

@@ -1,31 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/questions/seasonquestions.h"
 
-#include "core/answers/fairreps.h"
 #include "core/answers/seasonsource.h"
 #include "core/log/testedsessions.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
-#include "core/questions/blockquestions.h"
+#include "core/questions/seasonlift.h"
 
 #include <algorithm>
-#include <map>
 #include <memory>
 #include <set>
 
 namespace slopebook::questions {
 
 namespace {
-
-/// The column that a day counts in: of several the latest begun.
-std::optional<std::size_t> columnOf(std::span<const answers::MatrixBlock> blocks, Date date) {
-    std::optional<std::size_t> found;
-    for (std::size_t j = 0; j < blocks.size(); ++j)
-        if (blocks[j].block.holds(date) &&
-            (!found || blocks[*found].block.first <= blocks[j].block.first))
-            found = j;
-    return found;
-}
 
 class Gatherer {
 public:
@@ -127,55 +115,19 @@ private:
     void addLift(LiftId id) {
         const auto about =
             std::make_shared<const Background>(background(m_log, m_answer.athlete.id, id));
-        answers::SeasonLift lift{
-            .lift = about->lift, .mvt = about->mvt, .checkLoads = about->checkLoads};
-        std::vector<LiftSession> all;
-        std::vector<std::size_t> columns;
-        for (const LiftSession& session : about->sessions)
-            if (const auto column = columnOf(m_source.blocks, session.date)) {
-                all.push_back(session);
-                columns.push_back(*column);
-            }
-        if (all.empty())
+        const auto column = [&](const LiftSession& session) {
+            return columnOf(m_source.blocks, session.date);
+        };
+        if (std::ranges::none_of(about->sessions,
+                                 [&](const LiftSession& each) { return bool(column(each)); }))
             return;
-        std::vector<std::vector<Set>> sets;
-        for (const LiftSession& session : all)
-            sets.push_back(setsOf(m_log, session));
-        all = answers::fairRepsOfAll(about->lift.value, std::move(all), sets);
-        lift.blocks.resize(m_source.blocks.size());
-        lift.efforts.resize(m_source.blocks.size());
+        // Contexts may be one place filled anew for each lift: this one's is kept.
+        m_source.lifts.push_back(seasonLift(m_log,
+                                            std::make_shared<const LiftContext>(m_contextOf(id)),
+                                            about, m_source.blocks.size(), column, m_settings));
+        answers::SeasonLift& lift = m_source.lifts.back();
         for (std::size_t j = 0; j < lift.blocks.size(); ++j)
             lift.blocks[j].name = m_source.blocks[j].block.name;
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            lift.blocks[columns[i]].sessions.push_back(all[i]);
-            addEfforts(lift.efforts[columns[i]], sets[i]);
-        }
-        // Contexts may be one place filled anew for each lift: this one's is kept.
-        const auto context = std::make_shared<const LiftContext>(m_contextOf(id));
-        using Known = std::map<std::pair<SessionId, SessionId>, answers::BlockSettings>;
-        const auto known = std::make_shared<Known>();
-        lift.settings = [this, about, context, known](const LiftSession& from,
-                                                      const LiftSession& to) {
-            const std::pair key{from.session, to.session};
-            if (const auto place = known->find(key); place != known->end())
-                return place->second;
-            auto made = blockSettings(m_log, *context, *about, from, to, m_settings);
-            made.asManyReps = {}; // they are alike already, over all blocks
-            return known->emplace(key, std::move(made)).first->second;
-        };
-        m_source.lifts.push_back(std::move(lift));
-    }
-
-    static void addEfforts(std::map<Mass, std::vector<double>>& efforts,
-                           const std::vector<Set>& sets) {
-        std::map<Mass, std::pair<double, int>> sums;
-        for (const Set& set : sets)
-            if (set.effort && set.excluded.empty()) {
-                sums[set.load].first += set.effort->value();
-                ++sums[set.load].second;
-            }
-        for (const auto& [load, sum] : sums)
-            efforts[load].push_back(sum.first / sum.second);
     }
 
     const log::Log& m_log;

@@ -78,14 +78,14 @@ void TestCheckLoads::series() {
 }
 
 void TestCheckLoads::trend() {
-    // 0, 0.02, 0.07 a week apart: slope 0.035 a week by hand; residuals 0.005 -0.01 0.005, s2 =
-    // 0.00015, SE = sqrt(0.00015 / 2), t(.975, 1) = 12.706205.
+    // 0, 0.02, 0.07 a week apart, days alike by 0.5: R's gls (reference/daytrend.R) has a slope of
+    // 0.035, SE 0.01161895, 0.997 at the first; t(.975, 1) = 12.706205.
     const Follow f = followed({week(1, 0), week(2, 0.02), week(3, 0.07)});
     QVERIFY(f.trend);
     CHECK_NEAR(f.trend->perWeek, 0.035, 1e-12);
-    CHECK_NEAR(f.trend->interval->high - 0.035, 12.706205 * std::sqrt(0.00015 / 2), 1e-8);
+    CHECK_NEAR(f.trend->interval->high - 0.035, 12.706205 * 0.011618950039, 1e-8);
     QCOMPARE(f.trend->sessions, 3);
-    CHECK_NEAR(f.trend->start, 1.03 - 0.035, 1e-12); // through the mean, 1.03 in the second week
+    CHECK_NEAR(f.trend->start, 0.997, 1e-12);
 }
 
 /// A day that the coach sets apart is shown, without a reading, and bends no trend.

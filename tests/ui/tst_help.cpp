@@ -414,6 +414,20 @@ const std::vector<Row>& rows() {
          "sessions on and the smallest detectable change around the baseline [5].",
          {},
          "answers/tst_checkloads.cpp:trendNeedsThree"},
+        {"Over the season the sessions of a training block are made one, and all blocks are read "
+         "together against the baseline, which is a session or a block.",
+         {},
+         "answers/tst_followedseason.cpp:threeBlocksAreTheMatrix"},
+        {"A trend takes days as alike, by a half from one to the next; within a block it needs "
+         "four "
+         "days that cover the load.",
+         {},
+         "answers/tst_followedseason.cpp:theTrendWithinABlockIsRs"},
+        {"Days on which the load, or a lighter one, was not lifted or not possible are marked "
+         "under "
+         "the chart.",
+         {},
+         "ui/tst_seasonchart.cpp:daysNotLiftedHaveTheirMark"},
         {"Two devices on the same lifts: bias and limits of agreement [6].",
          {},
          "answers/tst_agreement.cpp:blandAndAltman"},

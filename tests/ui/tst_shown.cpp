@@ -4,6 +4,7 @@
 // every label says to those who hear the window what it shows to those who see it.
 #include "core/answers/figures.h"
 #include "core/answers/profile.h"
+#include "core/questions/followquestions.h"
 #include "core/questions/planquestions.h"
 #include "tests/log/builders.h"
 #include "tests/system/program.h"
@@ -273,13 +274,13 @@ private Q_SLOTS:
         papers.push_back(paperText(batteryPrint(*battery, LoadUnit::Pounds), folder));
         const Mass load =
             about.checkLoads.empty() ? massFromKilograms(60) : about.checkLoads.front();
-        const auto follow = followOf(log, about, load);
-        QVERIFY(follow);
+        const auto season = seasonOf(log, about, load);
+        QVERIFY(season);
         papers.push_back(
             paperText(seasonPrint({.athlete = u"A"_s,
                                    .lift = u"B"_s,
-                                   .follow = *follow,
-                                   .chart = seasonData(*follow, log.blocks(), about.lift.value.kind,
+                                   .season = *season,
+                                   .chart = seasonData(*season, log.blocks(), about.lift.value.kind,
                                                        0.95, LoadUnit::Pounds),
                                    .blocks = log.blocks()}),
                       folder));

@@ -3,7 +3,7 @@
 // a click, the squad on paper, and what is said where there is nothing to show.
 #include "core/answers/followsummary.h"
 #include "core/model/errors.h"
-#include "core/questions/liftcontext.h"
+#include "core/questions/followquestions.h"
 #include "tests/log/builders.h"
 #include "ui/athlete/season/seasonpage.h"
 #include "ui/athlete/season/seasonrows.h"
@@ -153,8 +153,10 @@ void TestTrustPages::theSeasonIsCoresOwn() {
     SeasonPage page(log.book);
     const QAbstractItemModelTester tester(const_cast<TextTable*>(&page.table()));
     page.setAthleteAndLift(log.athletes[0], log.lift);
-    const auto follow = followOf(log.book.log(), log.athletes[0], log.lift, Mass{60'000});
-    QVERIFY(follow);
+    const auto asked = seasonOf(
+        log.book.log(), background(log.book.log(), log.athletes[0], log.lift), Mass{60'000});
+    QVERIFY(asked);
+    const auto* follow = &asked->follow;
     const SeasonData& shown = page.chart().data();
     QCOMPARE(shown.points.size(), follow->sessions.size());
     QCOMPARE(shown.baseline, 0);
@@ -165,10 +167,15 @@ void TestTrustPages::theSeasonIsCoresOwn() {
     QCOMPARE(shown.spans[1].name, u"Flood"_s);
     QCOMPARE(shown.spans[1].ceiling, u"up to 70\u00a0kg"_s);
     QVERIFY(shown.trend && shown.trend->perWeek == follow->trend->perWeek);
-    QCOMPARE(page.table().rowCount(), int(follow->sessions.size()));
+    // Five sessions, and after the last of each block its mean.
+    QCOMPARE(page.table().rowCount(), int(follow->sessions.size()) + 2);
+    QCOMPARE(shown.items.size(), follow->sessions.size() + 2);
     QCOMPARE(cell(page.table(), 0, 8), u"baseline"_s);
-    QCOMPARE(cell(page.table(), 4, 1), u"Flood"_s);
-    QCOMPARE(cell(page.table(), 4, 6), signedNumber(follow->sessions[4].change->read.change, 3));
+    QCOMPARE(cell(page.table(), 3, 0), u"mean of 3 days"_s);
+    QCOMPARE(cell(page.table(), 5, 1), u"Flood"_s);
+    QCOMPARE(cell(page.table(), 5, 6), signedNumber(follow->sessions[4].change->read.change, 3));
+    QCOMPARE(cell(page.table(), 6, 4), number(*asked->blocks[1].cell.value, 3));
+    QCOMPARE(cell(page.table(), 6, 6), signedNumber(asked->blocks[1].cell.against->read.change, 3));
     QVERIFY(!page.chart().accessibleName().isEmpty());
     // The selected session's change, where unclear, says what would settle it.
     auto* view = page.findChild<QTableView*>(u"season"_s);
@@ -176,8 +183,12 @@ void TestTrustPages::theSeasonIsCoresOwn() {
     QVERIFY(view && settling);
     for (int row = 0; row < page.table().rowCount(); ++row) {
         view->selectRow(row);
-        QCOMPARE(settling->text(),
-                 settlingOf(follow->sessions[std::size_t(row)], LoadUnit::Kilograms));
+        const SeasonItem& item = shown.items[std::size_t(row)];
+        if (item.kind == SeasonItem::Kind::Block) { // told whole
+            QCOMPARE(settling->text(), shown.told[row]);
+            continue;
+        }
+        QCOMPARE(settling->text(), settlingOf(follow->sessions[item.index], LoadUnit::Kilograms));
         QCOMPARE(settling->text().isEmpty(), !cell(page.table(), row, 8).startsWith(u"unclear"_s));
     }
 }
@@ -194,7 +205,8 @@ void TestTrustPages::aClickChoosesTheBaseline() {
     const double text = QFontInfo(chart.font()).pixelSize();
     for (int x = 0; x < chart.width() && !place; x += 4)
         for (int y = 0; y < chart.height() && !place; y += 4)
-            if (seasonPointAt(chart.rect(), chart.data(), text, QPointF(x, y)) == 2)
+            if (seasonItemAt(chart.rect(), chart.data(), text, QPointF(x, y)) ==
+                SeasonItem{SeasonItem::Kind::Session, 2})
                 place = QPoint(x, y);
     QVERIFY(place);
     QTest::mouseClick(&chart, Qt::LeftButton, {}, *place);
@@ -616,7 +628,8 @@ void TestTrustPages::chartsArePaintedEmptyAndDark() {
     QVERIFY(inked() > 0);
     // One session alone, and an athlete whose change is endless: no warning of a NaN.
     SeasonPoint point{.day = 20000, .seen = {0.9}, .line = 0.9, .oneRm = 100};
-    paintSeason(painter, whole, {.points = {point}, .baseline = 0}, ground, 12, 0);
+    paintSeason(painter, whole, {.points = {point}, .baseline = 0}, ground, 12,
+                SeasonItem{SeasonItem::Kind::Session, 0});
     const SquadForest forest{
         .rows = {{.name = u"Lane 1"_s,
                   .change = 0.1,

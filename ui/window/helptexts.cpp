@@ -179,6 +179,12 @@ QString methodHelp() {
                     "with a trend from three sessions on and the smallest detectable change around "
                     "the baseline [5]."),
                 Help::tr(
+                    "Over the season the sessions of a training block are made one, and all blocks "
+                    "are read together against the baseline, which is a session or a block. A "
+                    "trend takes days as alike, by a half from one to the next; within a block it "
+                    "needs four days that cover the load. Days on which the load, or a lighter "
+                    "one, was not lifted or not possible are marked under the chart."),
+                Help::tr(
                     "Two devices on the same lifts: bias and limits of agreement [6]. Sets of "
                     "one athlete resemble each other: from three athletes on the intervals count "
                     "athletes, else sessions. Sessions of "

@@ -2,11 +2,12 @@
 // What the season's chart shows, as plain values.
 #pragma once
 
-#include "core/answers/checkloads.h"
+#include "core/answers/followedseason.h"
 #include "core/model/people.h"
 #include "ui/words/units.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <span>
@@ -39,17 +40,52 @@ struct SeasonSpan {
     friend bool operator==(const SeasonSpan&, const SeasonSpan&) = default;
 };
 
+/// A block's sessions made one, from its first to its last day.
+struct SeasonMean {
+    double from = 0, to = 0;
+    double value = 0; ///< m/s
+    std::optional<stats::Interval> interval{};
+    QString label{};     ///< "+0.045 better", "baseline"; empty: nothing is read
+    bool strong = false; ///< better or worse
+    bool hollow = false; ///< beyond the loads of all its sessions
+    bool notComparable = false;
+    friend bool operator==(const SeasonMean&, const SeasonMean&) = default;
+};
+
+/// The load, or a lighter one, did not go up on that day.
+struct SeasonMark {
+    double day = 0;
+    bool tried = true; ///< false: not possible
+    friend bool operator==(const SeasonMark&, const SeasonMark&) = default;
+};
+
+/// What keys and rows go through: sessions, days not lifted, and each block after its last session.
+struct SeasonItem {
+    enum class Kind { Session, NotLifted, Block };
+    Kind kind = Kind::Session;
+    std::size_t index = 0; ///< into the sessions, the days not lifted, the blocks
+    friend bool operator==(const SeasonItem&, const SeasonItem&) = default;
+};
+std::vector<SeasonItem> seasonItems(const answers::FollowedSeason& season);
+
 struct SeasonTrend {
     double day = 0, value = 0; ///< where it begins
     double perWeek = 0;
+    double last = 0; ///< the day it ends on
     friend bool operator==(const SeasonTrend&, const SeasonTrend&) = default;
 };
 
 struct SeasonData {
     std::vector<SeasonPoint> points{};
-    int baseline = -1;
-    std::optional<double> detectable{}; ///< m/s, around the baseline's value
+    int baseline = -1;                     ///< of the points; -1: a block
+    std::optional<double> baselineValue{}; ///< m/s
+    std::optional<double> detectable{};    ///< m/s, around it
     std::optional<SeasonTrend> trend{};
+    std::vector<SeasonTrend> blockTrends{};         ///< where they are asked for
+    std::vector<std::optional<SeasonMean>> means{}; ///< of each block; none: it has no figure
+    std::vector<SeasonMark> marks{};
+    std::vector<SeasonItem> items{}; ///< by time
+    QStringList told{};              ///< of each item, in words
     std::vector<SeasonSpan> spans{};
     QString velocityTitle{};
     double level = 0.95;
@@ -59,7 +95,13 @@ struct SeasonData {
 
 double dayNumber(Date date);
 
-SeasonData seasonData(const answers::Follow& follow, std::span<const Stored<BlockId, Block>> blocks,
-                      VelocityKind kind, double level, LoadUnit unit);
+/// Which straight lines are drawn.
+struct SeasonTrends {
+    bool ofTheSeason = true, withinBlocks = false;
+};
+
+SeasonData seasonData(const answers::FollowedSeason& season,
+                      std::span<const Stored<BlockId, Block>> blocks, VelocityKind kind,
+                      double level, LoadUnit unit, const SeasonTrends& trends = {});
 
 } // namespace slopebook::ui

@@ -3,7 +3,6 @@
 
 #include "core/answers/followsummary.h"
 #include "core/questions/felt.h"
-#include "core/questions/liftcontext.h"
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/athlete/season/seasonrows.h"
 #include "ui/paper/paperwork.h"
@@ -13,13 +12,16 @@
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
+#include <QAction>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QSplitter>
 #include <QTableView>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -53,6 +55,19 @@ std::vector<std::pair<Mass, bool>> loadsToFollow(const questions::Background& ab
     return loads;
 }
 
+/// A baseline in the list of them: "s12" a session, "b3" a block.
+QString keyOf(const questions::Baseline& baseline) {
+    const auto* session = std::get_if<SessionId>(&baseline);
+    return session ? QLatin1Char('s') + QString::number(raw(*session))
+                   : QLatin1Char('b') + QString::number(raw(std::get<BlockId>(baseline)));
+}
+
+questions::Baseline baselineFrom(const QString& key) {
+    const qlonglong id = key.mid(1).toLongLong();
+    return key.startsWith(QLatin1Char('b')) ? questions::Baseline(BlockId{id})
+                                            : questions::Baseline(SessionId{id});
+}
+
 } // namespace
 
 SeasonPage::SeasonPage(Logbook& logbook, QWidget* parent) : TaskPage(parent), m_logbook(logbook) {
@@ -65,7 +80,7 @@ QWidget* SeasonPage::buildChoices() {
     m_loads = new QComboBox;
     m_loads->setAccessibleName(tr("Load to follow"));
     m_baselines = new QComboBox;
-    m_baselines->setAccessibleName(tr("Baseline session"));
+    m_baselines->setAccessibleName(tr("Baseline: a session or a block"));
     auto* box = new QWidget;
     auto* row = new QHBoxLayout(box);
     m_strip = row;
@@ -79,8 +94,42 @@ QWidget* SeasonPage::buildChoices() {
     };
     add(tr("L&oad"), m_loads);
     add(tr("Ba&seline"), m_baselines);
+    buildTrends();
+    row->addWidget(m_trends);
     row->addStretch(1);
     return box;
+}
+
+/// What is rarely set: which trends are drawn, the state in the button's words.
+void SeasonPage::buildTrends() {
+    m_trends = new QToolButton;
+    m_trends->setObjectName(QStringLiteral("trends"));
+    m_trends->setAutoRaise(true);
+    m_trends->setFocusPolicy(Qt::StrongFocus);
+    m_trends->setToolTip(tr("Which trends are drawn and told"));
+    auto* menu = new QMenu(m_trends);
+    m_ofTheSeason = menu->addAction(tr("&Trend of the season"));
+    m_withinBlocks = menu->addAction(tr("Trend &within each block"));
+    for (QAction* action : {m_ofTheSeason, m_withinBlocks})
+        action->setCheckable(true);
+    m_ofTheSeason->setChecked(true);
+    connect(m_trends, &QToolButton::clicked, menu,
+            [this, menu] { menu->popup(m_trends->mapToGlobal(QPoint(0, m_trends->height()))); });
+    connect(menu, &QMenu::triggered, this, [this] {
+        nameTrends();
+        ask();
+    });
+    nameTrends();
+}
+
+void SeasonPage::nameTrends() {
+    const bool season = m_ofTheSeason->isChecked(), blocks = m_withinBlocks->isChecked();
+    const QString state = season && blocks ? tr("trends of season and blocks")
+                          : season         ? tr("trend of the season")
+                          : blocks         ? tr("trends within blocks")
+                                           : tr("no trend");
+    m_trends->setText(state + QStringLiteral(" \u25be"));
+    m_trends->setAccessibleName(state);
 }
 
 QLayout* SeasonPage::buildButtons() {
@@ -100,7 +149,7 @@ QLayout* SeasonPage::buildButtons() {
 
 void SeasonPage::build() {
     m_chart = new SeasonChart;
-    m_chart->setToolTip(tr("Click a session to make it the baseline."));
+    m_chart->setToolTip(tr("Click a session or a block's mean to make it the baseline."));
     m_table = new TextTable(this);
     m_view = rowTable(m_table, tr("Sessions, the load and the estimated 1RM"));
     m_view->setObjectName(QStringLiteral("season"));
@@ -111,7 +160,7 @@ void SeasonPage::build() {
     m_notes->setAccessibleDescription(tr("Where the figures come from"));
     m_settling = new QLabel;
     m_settling->setObjectName(QStringLiteral("settling"));
-    m_settling->setAccessibleDescription(tr("What would settle the selected session's change"));
+    m_settling->setAccessibleDescription(tr("What the selected row says"));
     for (QLabel* label : {m_told, m_settling, m_notes}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -138,30 +187,47 @@ void SeasonPage::connectParts() {
         ask();
     });
     connect(m_baselines, &QComboBox::activated, this,
-            [this] { setBaseline(SessionId{m_baselines->currentData().toLongLong()}); });
-    connect(m_chart, &SeasonChart::sessionClicked, this, [this](int session) {
-        if (session < int(m_chart->data().points.size()))
-            setBaseline(m_chart->data().points[std::size_t(session)].session);
+            [this] { setBaseline(baselineFrom(m_baselines->currentData().toString())); });
+    connect(m_chart, &SeasonChart::itemClicked, this, [this](const SeasonItem& item) {
+        if (const auto baseline = baselineOf(item))
+            setBaseline(*baseline);
+        else
+            selectItem(item);
     });
+    connect(m_chart, &SeasonChart::itemWalkedTo, m_view, &QTableView::selectRow);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            &SeasonPage::sessionPicked);
-    connect(m_view, &QTableView::doubleClicked, this, [this](const QModelIndex& index) {
-        Q_EMIT sessionWanted(m_chart->data().points[std::size_t(index.row())].session);
+            &SeasonPage::itemPicked);
+    connect(m_view, &QTableView::doubleClicked, this, [this](const QModelIndex& /*index*/) {
+        if (const auto session = sessionOfRow())
+            Q_EMIT sessionWanted(*session);
     });
     connect(m_useAsBaseline, &QPushButton::clicked, this, [this] {
-        if (const auto row = currentRow())
-            setBaseline(m_chart->data().points[*row].session);
+        const auto item = currentItem();
+        if (const auto baseline = item ? baselineOf(*item) : std::nullopt)
+            setBaseline(*baseline);
     });
     connect(m_preview, &QPushButton::clicked, this, &SeasonPage::printPreview);
     connect(m_print, &QPushButton::clicked, this, &SeasonPage::print);
     connect(m_pdf, &QPushButton::clicked, this, &SeasonPage::writePdf);
-    connect(m_compare, &QPushButton::clicked, this, [this] {
-        const auto row = currentRow();
-        const auto& shown = m_chart->data();
-        if (row && shown.baseline >= 0 && int(*row) != shown.baseline)
-            Q_EMIT comparisonWanted(shown.points[std::size_t(shown.baseline)].session,
-                                    shown.points[*row].session);
-    });
+    connect(m_compare, &QPushButton::clicked, this, &SeasonPage::compare);
+}
+
+/// Two sessions as lines; where a block is among the two, all that was measured in both.
+void SeasonPage::compare() {
+    const auto item = currentItem();
+    const auto with = item ? baselineOf(*item) : std::nullopt;
+    if (!with || !m_season)
+        return;
+    const LiftSession& base = m_season->follow.sessions[m_season->follow.baseline].session;
+    if (item->kind == SeasonItem::Kind::Session && !m_season->block) {
+        Q_EMIT comparisonWanted(base.session, std::get<SessionId>(*with));
+        return;
+    }
+    using Side = questions::BatterySide;
+    Q_EMIT batteryWanted(m_season->block ? Side(m_season->block->id) : Side(base.date),
+                         item->kind == SeasonItem::Kind::Session
+                             ? Side(m_season->follow.sessions[item->index].session.date)
+                             : Side(m_season->blocks[item->index].id));
 }
 
 void SeasonPage::writePdfTo(const log::Destination& to, page::Paper paper) const {
@@ -172,10 +238,11 @@ page::Print SeasonPage::pages() const {
     return seasonPrint({.athlete = text(m_about->athlete.value.name),
                         .lift = tr("%1 (%2)").arg(text(m_about->lift.value.name),
                                                   kindText(m_about->lift.value.kind)),
-                        .follow = *m_follow,
+                        .season = *m_season,
                         .chart = m_chart->data(),
                         .blocks = m_blocks,
-                        .level = questions::AskSettings{}.level});
+                        .level = questions::AskSettings{}.level,
+                        .trends = m_withinBlocks->isChecked()});
 }
 
 void SeasonPage::writePdf() {
@@ -185,7 +252,7 @@ void SeasonPage::writePdf() {
         this, tr("Save the season as PDF"),
         tr("%1 %2 season at %3")
             .arg(text(m_about->athlete.value.name), text(m_about->lift.value.name),
-                 loadWithUnit(kilograms(m_follow->load), m_logbook.loadUnit())),
+                 loadWithUnit(kilograms(m_season->follow.load), m_logbook.loadUnit())),
         [this](const auto& to) { writePdfTo(to, paperwork::desktopPaper()); });
     if (!said.isEmpty())
         Q_EMIT message(said);
@@ -215,9 +282,26 @@ void SeasonPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
     reload();
 }
 
-void SeasonPage::setBaseline(SessionId session) {
-    m_baseline = session;
+void SeasonPage::setBaseline(const questions::Baseline& baseline) {
+    m_baseline = baseline;
     ask();
+}
+
+std::optional<questions::Baseline> SeasonPage::baselineOf(const SeasonItem& item) const {
+    if (!m_season || item.kind == SeasonItem::Kind::NotLifted)
+        return std::nullopt;
+    if (item.kind == SeasonItem::Kind::Session)
+        return m_season->follow.sessions[item.index].session.session;
+    return m_season->blocks[item.index].id;
+}
+
+std::optional<SessionId> SeasonPage::sessionOfRow() const {
+    const auto item = currentItem();
+    if (!item || !m_season || item->kind == SeasonItem::Kind::Block)
+        return std::nullopt;
+    return item->kind == SeasonItem::Kind::Session
+               ? m_season->follow.sessions[item->index].session.session
+               : m_season->notLifted[item->index].session;
 }
 
 void SeasonPage::followLoad(Mass load) {
@@ -259,10 +343,16 @@ void SeasonPage::fillLoads() {
 
 void SeasonPage::fillBaselines() {
     m_baselines->clear();
+    for (const auto& block : m_blocks)
+        if (std::ranges::any_of(m_about->sessions, [&](const LiftSession& session) {
+                return block.value.holds(session.date);
+            }))
+            m_baselines->addItem(text(block.value.name), keyOf(block.id));
+    if (m_baselines->count() > 0)
+        m_baselines->insertSeparator(m_baselines->count());
     for (const LiftSession& session : m_about->sessions)
-        m_baselines->addItem(text(dateKey(session.date, session.ordinal)),
-                             qlonglong{raw(session.session)});
-    m_baselines->setEnabled(m_baselines->count() > 0);
+        m_baselines->addItem(text(dateKey(session.date, session.ordinal)), keyOf(session.session));
+    m_baselines->setEnabled(!m_about->sessions.empty());
 }
 
 void SeasonPage::ask() {
@@ -274,81 +364,120 @@ void SeasonPage::ask() {
             showNothing(tr("No sets of this lift yet: type the first under Floor."));
             return;
         }
-        if (m_baseline && !questions::sessionOf(m_about->sessions, *m_baseline))
+        if (m_baseline && m_baselines->findData(keyOf(*m_baseline)) < 0)
             m_baseline.reset();
-        const auto follow = questions::followOf(m_logbook.log(), m_logbook.context(*m_lift),
+        const auto season = questions::seasonOf(m_logbook.log(), m_logbook.context(*m_lift),
                                                 *m_about, *m_load, m_baseline);
-        if (follow)
-            showFollow(*follow);
+        if (season)
+            showSeason(*season);
         else
-            showNothing(noAnswerText(follow.why(), m_logbook.loadUnit()));
+            showNothing(noAnswerText(season.why(), m_logbook.loadUnit()));
     } catch (const std::exception& error) {
         showNothing(said(error));
     }
 }
 
-void SeasonPage::showFollow(const answers::Follow& follow) {
+void SeasonPage::showSeason(const answers::FollowedSeason& season) {
     const double level = questions::AskSettings{}.level;
     const LoadUnit unit = m_logbook.loadUnit();
-    m_follow = follow;
-    SeasonData season = seasonData(follow, m_blocks, m_about->lift.value.kind, level, unit);
+    const answers::Follow& follow = season.follow;
+    const bool within = m_withinBlocks->isChecked();
+    const auto kept = currentItem();
+    m_season = season;
+    SeasonData drawn =
+        seasonData(season, m_blocks, m_about->lift.value.kind, level, unit,
+                   {.ofTheSeason = m_ofTheSeason->isChecked(), .withinBlocks = within});
     const auto efforts = questions::feltAt(m_logbook.log(), m_about->lift, follow,
                                            questions::AskSettings{}.plateStep);
     QStringList felt;
     for (std::size_t i = 0; i < efforts.size(); ++i)
-        felt << (season.points[i].felt = feltText(efforts[i]));
-    m_chart->setData(std::move(season));
-    const auto row = currentRow();
+        felt << (drawn.points[i].felt = feltText(efforts[i]));
     m_settlingTexts.clear();
-    for (const answers::Followed& each : follow.sessions)
-        m_settlingTexts << settlingOf(each, unit);
-    m_table->setTable(seasonHeadings(unit), seasonRows(follow, m_blocks, m_devices, unit, felt), 3,
-                      8);
+    for (qsizetype i = 0; i < qsizetype(drawn.items.size()); ++i) {
+        const SeasonItem& item = drawn.items[std::size_t(i)];
+        m_settlingTexts << (item.kind == SeasonItem::Kind::Session
+                                ? settlingOf(follow.sessions[item.index], unit)
+                                : drawn.told.value(i));
+    }
+    m_chart->setData(std::move(drawn));
+    m_table->setTable(seasonHeadings(unit),
+                      seasonRows(season, m_blocks, m_devices, unit, felt, within), 3, 8);
     m_view->resizeColumnsToContents();
     m_view->setMinimumHeight(leastHeight(*m_view));
-    m_baselines->setCurrentIndex(static_cast<int>(follow.baseline));
-    m_view->selectRow(row && *row < follow.sessions.size()
-                          ? static_cast<int>(*row)
-                          : static_cast<int>(follow.sessions.size()) - 1);
-    QStringList notes;
-    for (const answers::Note& note : follow.notes)
-        notes << said(asSentence(note.words), unit);
-    m_notes->setText(notes.join(QLatin1Char(' ')));
-    m_notes->setVisible(!notes.isEmpty());
-    m_told->setText(said(answers::trendWords(follow, level)));
+    m_baselines->setCurrentIndex(m_baselines->findData(keyOf(
+        season.block ? questions::Baseline(season.block->id)
+                     : questions::Baseline(follow.sessions[follow.baseline].session.session))));
+    selectItem(kept ? *kept : SeasonItem{SeasonItem::Kind::Session, follow.sessions.size() - 1});
+    m_notes->setText(notesText(season));
+    m_notes->setVisible(!m_notes->text().isEmpty());
+    QStringList told{said(answers::followSentence(season), unit)};
+    if (m_ofTheSeason->isChecked())
+        told << said(answers::trendWords(follow, level));
+    m_told->setText(told.join(QLatin1Char(' ')));
     m_chart->setSpokenText(tr("Season of %1 at %2: %3")
                                .arg(text(m_about->athlete.value.name),
                                     loadWithUnit(kilograms(follow.load), unit), m_told->text()));
-    sessionPicked();
+    itemPicked();
+}
+
+QString SeasonPage::notesText(const answers::FollowedSeason& season) const {
+    QStringList notes;
+    if (m_withinBlocks->isChecked())
+        for (const answers::FollowedBlock& block : season.blocks)
+            notes << said(answers::blockTrendWords(block, questions::AskSettings{}.level),
+                          m_logbook.loadUnit());
+    for (const answers::Note& note : season.follow.notes)
+        notes << said(asSentence(note.words), m_logbook.loadUnit());
+    return notes.join(QLatin1Char(' '));
+}
+
+/// Its row; where there is none any more, that of the last session.
+void SeasonPage::selectItem(const SeasonItem& item) {
+    const auto& items = m_chart->data().items;
+    auto at = std::ranges::find(items, item);
+    if (at == items.end())
+        at = std::ranges::find(
+            items, SeasonItem{SeasonItem::Kind::Session, m_chart->data().points.size() - 1});
+    if (at != items.end())
+        m_view->selectRow(static_cast<int>(at - items.begin()));
 }
 
 void SeasonPage::showNothing(const QString& why) {
-    m_follow.reset();
+    m_season.reset();
     m_chart->setData({});
     m_table->setTable(seasonHeadings(m_logbook.loadUnit()), {}, 3, 8);
     m_notes->hide();
     m_settlingTexts.clear();
     m_told->setText(why);
     m_chart->setSpokenText(why);
-    sessionPicked();
+    itemPicked();
 }
 
-std::optional<std::size_t> SeasonPage::currentRow() const {
+std::optional<SeasonItem> SeasonPage::currentItem() const {
     const QModelIndex index = m_view->currentIndex();
-    if (!index.isValid() || index.row() >= m_table->rowCount())
+    const auto& items = m_chart->data().items;
+    if (!index.isValid() || index.row() >= static_cast<int>(items.size()))
         return std::nullopt;
-    return static_cast<std::size_t>(index.row());
+    return items[static_cast<std::size_t>(index.row())];
 }
 
-void SeasonPage::sessionPicked() {
-    const auto row = currentRow();
-    m_chart->setRinged(row ? std::optional(static_cast<int>(*row)) : std::nullopt);
-    const bool other = row && int(*row) != m_chart->data().baseline;
-    m_useAsBaseline->setEnabled(other);
-    m_compare->setEnabled(other);
+void SeasonPage::itemPicked() {
+    const auto item = currentItem();
+    m_chart->setRinged(item);
+    const auto baseline = item ? baselineOf(*item) : std::nullopt;
+    const bool within = m_season && item && item->kind == SeasonItem::Kind::Session
+                            ? m_season->isBaseline(m_season->follow.sessions[item->index])
+                            : m_season && item && item->kind == SeasonItem::Kind::Block &&
+                                  m_season->blocks[item->index].holdsBaseline;
+    const bool same = m_season && baseline &&
+                      (m_season->block ? *baseline == questions::Baseline(m_season->block->id)
+                                       : within && item->kind == SeasonItem::Kind::Session);
+    m_useAsBaseline->setEnabled(baseline && !same);
+    m_compare->setEnabled(baseline && !within);
     for (QPushButton* button : {m_preview, m_print, m_pdf})
         button->setEnabled(canPrint());
-    const QString settling = row ? m_settlingTexts.value(static_cast<qsizetype>(*row)) : QString();
+    const int row = m_view->currentIndex().row();
+    const QString settling = item ? m_settlingTexts.value(row) : QString();
     m_settling->setText(settling);
     m_settling->setVisible(!settling.isEmpty());
 }

@@ -3,18 +3,20 @@
 // table.
 #pragma once
 
-#include "core/questions/questions.h"
+#include "core/questions/followquestions.h"
 #include "ui/athlete/season/seasonchart.h"
 #include "ui/paper/pages.h"
 #include "ui/parts/taskpage.h"
 #include "ui/parts/texttable.h"
 
+class QAction;
 class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QLayout;
 class QPushButton;
 class QTableView;
+class QToolButton;
 
 namespace slopebook::ui {
 
@@ -29,7 +31,7 @@ public:
     /// That load of the athlete and lift that are shown; none where it is not theirs.
     void followLoad(Mass load);
 
-    bool canPrint() const override { return m_follow.has_value(); }
+    bool canPrint() const override { return m_season.has_value(); }
     void print() override;
     void printPreview() override;
     void writePdf() override;
@@ -42,8 +44,12 @@ public:
     const TextTable& table() const { return *m_table; }
 
 private:
-    void setBaseline(SessionId session);
+    void setBaseline(const questions::Baseline& baseline);
+    /// That of a row: its session, or its block.
+    std::optional<questions::Baseline> baselineOf(const SeasonItem& item) const;
     QWidget* buildChoices();
+    void buildTrends();
+    void nameTrends();
     QLayout* buildButtons();
     void build();
     void connectParts();
@@ -51,10 +57,14 @@ private:
     void fillLoads();
     void fillBaselines();
     void ask();
-    void showFollow(const answers::Follow& follow);
+    void showSeason(const answers::FollowedSeason& season);
+    QString notesText(const answers::FollowedSeason& season) const;
+    void selectItem(const SeasonItem& item);
     void showNothing(const QString& why);
-    void sessionPicked();
-    std::optional<std::size_t> currentRow() const;
+    void itemPicked();
+    void compare();
+    std::optional<SessionId> sessionOfRow() const;
+    std::optional<SeasonItem> currentItem() const;
     page::Print pages() const;
 
     Logbook& m_logbook;
@@ -62,14 +72,17 @@ private:
     std::optional<LiftId> m_lift;
     std::optional<questions::Background> m_about;
     std::optional<Mass> m_load;
-    std::optional<SessionId> m_baseline;
-    std::optional<answers::Follow> m_follow; ///< what is shown
+    std::optional<questions::Baseline> m_baseline;
+    std::optional<answers::FollowedSeason> m_season; ///< what is shown
     std::vector<Stored<BlockId, Block>> m_blocks;
     std::vector<Stored<DeviceId, Device>> m_devices;
 
     QBoxLayout* m_strip = nullptr;
     QComboBox* m_loads;
     QComboBox* m_baselines;
+    QToolButton* m_trends; ///< which are drawn, in words
+    QAction* m_ofTheSeason;
+    QAction* m_withinBlocks;
     QPushButton* m_useAsBaseline;
     QPushButton* m_compare;
     QPushButton* m_preview;
@@ -79,7 +92,7 @@ private:
     TextTable* m_table;
     QTableView* m_view;
     QLabel* m_told;
-    QLabel* m_settling;          ///< of the selected session
+    QLabel* m_settling;          ///< of the selected row
     QStringList m_settlingTexts; ///< by row
     QLabel* m_notes;
 };

@@ -11,6 +11,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::ui {
@@ -45,6 +47,17 @@ struct Part {
     std::vector<double> widths;
 };
 
+/// Rows that say something in one of those columns beside day and block.
+std::vector<TextTable::Row> rowsWith(std::span<const TextTable::Row> all,
+                                     const std::vector<int>& columns) {
+    std::vector<TextTable::Row> some;
+    for (const TextTable::Row& row : all)
+        if (std::ranges::any_of(
+                columns, [&](int column) { return column > 1 && !row.cells[column].isEmpty(); }))
+            some.push_back(row);
+    return some;
+}
+
 void addTable(Flow& flow, std::span<const TextTable::Row> sessions, const QStringList& headings,
               const Part& part) {
     std::vector<Column> columns;
@@ -54,7 +67,7 @@ void addTable(Flow& flow, std::span<const TextTable::Row> sessions, const QStrin
         head.push_back({.text = headings[part.columns[i]], .bold = true});
     }
     std::vector<std::vector<Cell>> rows;
-    for (const TextTable::Row& row : sessions) {
+    for (const TextTable::Row& row : rowsWith(sessions, part.columns)) {
         std::vector<Cell> cells;
         for (const int column : part.columns)
             cells.push_back({.text = row.cells[column],
@@ -67,36 +80,48 @@ void addTable(Flow& flow, std::span<const TextTable::Row> sessions, const QStrin
 
 void addNotes(Flow& flow, const SeasonPaper& paper) {
     flow.heading(SeasonPages::tr("To beware of, and where the figures come from"));
-    for (const answers::Note& note : paper.follow.notes)
+    for (const answers::Note& note : paper.season.follow.notes)
         flow.text(said(asSentence(note.words), paper.chart.unit), pageFont(smallText), 1);
-    for (const answers::Followed& each : paper.follow.sessions)
+    for (const answers::Followed& each : paper.season.follow.sessions)
         if (each.extrapolated) {
             flow.text(said(asSentence(answers::beyondLoadsWords())), pageFont(smallText), 1);
             break;
         }
-    if (const QString settling = settlingOf(paper.follow.sessions.back(), paper.chart.unit);
+    if (const QString settling = settlingOf(paper.season.follow.sessions.back(), paper.chart.unit);
         !settling.isEmpty())
         flow.text(SeasonPages::tr("The last session's change: %1").arg(settling),
+                  pageFont(smallText), 1);
+    for (const answers::NotLifted& day : paper.season.notLifted)
+        flow.text(said(asSentence(answers::notLiftedWords(day)), paper.chart.unit),
                   pageFont(smallText), 1);
     flow.text(fullCautions(), pageFont(smallText), 3);
 }
 
 void fill(Flow& flow, const SeasonPaper& paper) {
-    const answers::Follow& follow = paper.follow;
+    const answers::Follow& follow = paper.season.follow;
     flow.text(SeasonPages::tr("Season: %1, %2").arg(paper.athlete, paper.lift), pageFont(13, true));
     flow.text(SeasonPages::tr("At %1, %2 to %3")
                   .arg(loadWithUnit(kilograms(follow.load), paper.chart.unit),
                        dateText(follow.sessions.front().session.date),
                        dateText(follow.sessions.back().session.date)),
               pageFont(9), 1);
-    flow.text(said(answers::latestWords(follow)), pageFont(10, true), 4);
+    const Words sentence = answers::followSentence(paper.season);
+    const Words latest = answers::latestWords(paper.season);
+    flow.text(said(sentence, paper.chart.unit), pageFont(10, true), 4);
+    if (latest != sentence)
+        flow.text(said(latest, paper.chart.unit), pageFont(9), 1);
     flow.text(said(answers::trendWords(follow, paper.level)), pageFont(9), 1);
+    if (paper.trends)
+        for (const answers::FollowedBlock& block : paper.season.blocks)
+            flow.text(said(answers::blockTrendWords(block, paper.level), paper.chart.unit),
+                      pageFont(9), 1);
     flow.add(chartBlock(paper.chart, flow.width()));
     const QStringList headings = seasonHeadings(paper.chart.unit);
     QStringList felt;
     for (const SeasonPoint& point : paper.chart.points)
         felt << point.felt;
-    const auto sessions = seasonRows(follow, paper.blocks, {}, paper.chart.unit, felt);
+    const auto sessions =
+        seasonRows(paper.season, paper.blocks, {}, paper.chart.unit, felt, paper.trends);
     flow.heading(SeasonPages::tr("Speed at the load"));
     addTable(flow, sessions, headings,
              {{0, 1, 2, 3, 4, 5, 6, 7, 8}, {60, 70, 46, 30, 58, 64, 43, 76, 76}});
@@ -108,7 +133,7 @@ void fill(Flow& flow, const SeasonPaper& paper) {
 } // namespace
 
 page::Print seasonPrint(const SeasonPaper& paper) {
-    const QString load = loadWithUnit(kilograms(paper.follow.load), paper.chart.unit);
+    const QString load = loadWithUnit(kilograms(paper.season.follow.load), paper.chart.unit);
     return {.title = SeasonPages::tr("Season: %1, %2").arg(paper.athlete, paper.lift),
             .foot = SeasonPages::tr("%1, %2 at %3").arg(paper.athlete, paper.lift, load),
             .fill = [paper](Flow& flow) { fill(flow, paper); }};

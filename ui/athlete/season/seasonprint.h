@@ -13,10 +13,11 @@ namespace slopebook::ui {
 
 struct SeasonPaper {
     QString athlete{}, lift{};
-    answers::Follow follow;
+    answers::FollowedSeason season;
     SeasonData chart{};
     std::vector<Stored<BlockId, Block>> blocks{};
     double level = 0.95;
+    bool trends = false; ///< with those within blocks
 };
 
 /// The pages for a printer, a preview or a PDF.

@@ -91,44 +91,130 @@ QStringList seasonHeadings(LoadUnit unit) {
             SeasonRows::tr("Measured 1RM (%1)").arg(mass)};
 }
 
-std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
-                                       std::span<const Stored<BlockId, Block>> blocks,
-                                       std::span<const Stored<DeviceId, Device>> devices,
-                                       LoadUnit unit, const QStringList& felt) {
-    std::vector<TextTable::Row> rows;
-    for (std::size_t i = 0; i < follow.sessions.size(); ++i) {
-        const answers::Followed& f = follow.sessions[i];
-        const auto block = questions::blockOn(blocks, f.session.date);
-        const bool base = i == follow.baseline;
-        QStringList cells{sessionText(f.session), block ? text(block->name) : QString(),
-                          seenText(f), felt.value(qsizetype(i))};
+namespace {
+
+constexpr int readingColumn = 8, tableColumns = 12;
+
+class RowMaker {
+public:
+    RowMaker(const answers::FollowedSeason& season, std::span<const Stored<BlockId, Block>> blocks,
+             std::span<const Stored<DeviceId, Device>> devices, LoadUnit unit, bool trends)
+        : m_season(season), m_blocks(blocks), m_devices(devices), m_unit(unit), m_trends(trends) {}
+
+    TextTable::Row session(std::size_t i, const QString& felt) const {
+        const answers::Followed& f = m_season.follow.sessions[i];
+        const bool base = m_season.isBaseline(f);
+        QStringList cells{sessionText(f.session), blockOn(f.session.date), seenText(f), felt};
         cells << (f.line ? number(*f.line, speedDecimals) +
                                (f.extrapolated ? SeasonRows::tr(" (extrapolated)") : QString())
                          : u"–"_s);
         cells << (f.interval ? rangeText(*f.interval, speedDecimals) : QString());
-        if (f.change)
-            cells << signedNumber(f.change->read.change, speedDecimals)
-                  << signedRangeText(f.change->read.interval, speedDecimals)
-                  << said(answers::speedCell(f.change->read));
+        const answers::ReadChange* read = f.change       ? &f.change->read
+                                          : f.seenChange ? &*f.seenChange
+                                                         : nullptr;
+        if (read)
+            addChange(cells, *read);
         else
             cells << QString() << QString() << (base ? SeasonRows::tr("baseline") : u"–"_s);
         if (f.oneRm)
-            cells << number(inUnit(f.oneRm->estimate, unit), massDecimals) +
+            cells << number(inUnit(f.oneRm->estimate, m_unit), massDecimals) +
                          (f.oneRm->extrapolatedFar() ? SeasonRows::tr(" (far)") : QString())
-                  << (f.oneRm->interval ? rangeText(inUnit(*f.oneRm->interval, unit), massDecimals)
-                                        : SeasonRows::tr("not bounded"));
+                  << (f.oneRm->interval
+                          ? rangeText(inUnit(*f.oneRm->interval, m_unit), massDecimals)
+                          : SeasonRows::tr("not bounded"));
         else
             cells << u"–"_s << QString();
-        cells << (f.session.measuredOneRm ? loadNumber(kilograms(*f.session.measuredOneRm), unit)
+        cells << (f.session.measuredOneRm ? loadNumber(kilograms(*f.session.measuredOneRm), m_unit)
                                           : QString());
         TextTable::Row row{.cells = cells,
-                           .strong = base,
-                           .explanation = explanation(f, felt.value(qsizetype(i)),
-                                                      deviceName(devices, f.session), unit)};
+                           .strong = base && !m_season.block,
+                           .explanation =
+                               explanation(f, felt, deviceName(m_devices, f.session), m_unit)};
         if (f.oneRm && f.oneRm->extrapolatedVeryFar())
             row.quiet << 9;
-        rows.push_back(std::move(row));
+        return row;
     }
+
+    TextTable::Row notLifted(const answers::NotLifted& day) const {
+        QStringList cells = blank();
+        cells[0] = dateText(day.date);
+        cells[1] = blockOn(day.date);
+        const QString load = day.load ? loadWithUnit(kilograms(*day.load), m_unit) : QString();
+        cells[readingColumn] = day.tried  ? SeasonRows::tr("%1 not lifted").arg(load)
+                               : day.load ? SeasonRows::tr("%1 not possible").arg(load)
+                                          : SeasonRows::tr("not possible");
+        return {.cells = cells,
+                .explanation = said(asSentence(answers::notLiftedWords(day)), m_unit)};
+    }
+
+    TextTable::Row block(const answers::FollowedBlock& block) const {
+        const answers::MatrixCell& cell = block.cell;
+        const bool base = m_season.block && m_season.block->id == block.id;
+        QStringList cells = blank();
+        cells[0] = cell.sessions == 1 ? SeasonRows::tr("mean of 1 day")
+                                      : SeasonRows::tr("mean of %1 days").arg(cell.sessions);
+        cells[1] = text(block.block.name);
+        if (cell.value) {
+            cells[4] = number(*cell.value, speedDecimals) +
+                       (cell.extrapolated ? SeasonRows::tr(" (extrapolated)") : QString());
+            cells[5] = cell.interval ? rangeText(*cell.interval, speedDecimals) : QString();
+        } else {
+            cells[0] = SeasonRows::tr("mean");
+            cells[4] = u"–"_s;
+        }
+        if (base)
+            cells[readingColumn] = SeasonRows::tr("baseline");
+        else if (cell.against && cell.against->why.empty())
+            setChange(cells, cell.against->read);
+        else if (cell.against && !cell.against->comparable())
+            cells[readingColumn] = said(answers::speedCell(cell.against->read), m_unit);
+        else
+            cells[readingColumn] = u"–"_s;
+        QString told = said(answers::blockWords(m_season, block), m_unit);
+        if (m_trends)
+            told += u'\n' +
+                    said(answers::blockTrendWords(block, questions::AskSettings{}.level), m_unit);
+        return {.cells = cells, .strong = base, .explanation = told};
+    }
+
+private:
+    static QStringList blank() { return QStringList(tableColumns, QString()); }
+    QString blockOn(Date date) const {
+        const auto block = questions::blockOn(m_blocks, date);
+        return block ? text(block->name) : QString();
+    }
+    static void addChange(QStringList& cells, const answers::ReadChange& read) {
+        cells << signedNumber(read.change, speedDecimals)
+              << signedRangeText(read.interval, speedDecimals) << said(answers::speedCell(read));
+    }
+    static void setChange(QStringList& cells, const answers::ReadChange& read) {
+        QStringList change;
+        addChange(change, read);
+        for (int i = 0; i < 3; ++i)
+            cells[readingColumn - 2 + i] = change[i];
+    }
+
+    const answers::FollowedSeason& m_season;
+    std::span<const Stored<BlockId, Block>> m_blocks;
+    std::span<const Stored<DeviceId, Device>> m_devices;
+    LoadUnit m_unit;
+    bool m_trends;
+};
+
+} // namespace
+
+std::vector<TextTable::Row> seasonRows(const answers::FollowedSeason& season,
+                                       std::span<const Stored<BlockId, Block>> blocks,
+                                       std::span<const Stored<DeviceId, Device>> devices,
+                                       LoadUnit unit, const QStringList& felt, bool trends) {
+    const RowMaker maker(season, blocks, devices, unit, trends);
+    std::vector<TextTable::Row> rows;
+    for (const SeasonItem& item : seasonItems(season))
+        rows.push_back(item.kind == SeasonItem::Kind::Session
+                           ? maker.session(item.index, felt.value(qsizetype(item.index)))
+                       : item.kind == SeasonItem::Kind::NotLifted
+                           ? maker.notLifted(season.notLifted[item.index])
+                           : maker.block(season.blocks[item.index]));
     return rows;
 }
 

@@ -2,8 +2,7 @@
 // The season's figures as rows of a table and as sentences: the same figures that the chart shows.
 #pragma once
 
-#include "core/answers/checkloads.h"
-#include "core/model/people.h"
+#include "ui/athlete/season/seasondata.h"
 #include "ui/parts/texttable.h"
 #include "ui/words/units.h"
 
@@ -12,12 +11,13 @@
 namespace slopebook::ui {
 
 QStringList seasonHeadings(LoadUnit unit);
-/// One row a session, in the sessions' order; the baseline's in bold. felt: of each, as feltText()
-/// has it.
-std::vector<TextTable::Row> seasonRows(const answers::Follow& follow,
+/// One row a session, a day not lifted and a block, as seasonItems() has them; the baseline's in
+/// bold. felt: of each session, as feltText() has it. trends: with those within blocks.
+std::vector<TextTable::Row> seasonRows(const answers::FollowedSeason& season,
                                        std::span<const Stored<BlockId, Block>> blocks,
                                        std::span<const Stored<DeviceId, Device>> devices,
-                                       LoadUnit unit, const QStringList& felt = {});
+                                       LoadUnit unit, const QStringList& felt = {},
+                                       bool trends = false);
 
 /// RPE of the sets at the load: "6.5, 7"; empty where none is written down.
 QString feltText(std::span<const Effort> felt);

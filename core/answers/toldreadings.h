@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Several readings in one sentence: "better: bench pull at 40 kg (+0.049 m/s); held: ...".
+#pragma once
+
+#include "core/answers/seasonmatrix.h"
+
+#include <vector>
+
+namespace slopebook::answers {
+
+/// What is read, with its figures. Unclear is never told as a bare word: with what it came to and
+/// what such tests show.
+Words namedReading(const Words& name, const Measure& measure, const ReadChange& read);
+
+struct NamedReading {
+    Reading reading = Reading::NoFigure;
+    Words name = {};
+};
+/// A clause for each reading there is, best first, with no more than three names; what has no
+/// figure is left out.
+std::vector<Words> toldReadings(const std::vector<NamedReading>& all);
+
+} // namespace slopebook::answers

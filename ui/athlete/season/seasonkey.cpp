@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The marks of the season's chart, and its key.
+#include "ui/athlete/season/seasonlayout.h"
+#include "ui/athlete/season/seasonwords.h"
+#include "ui/words/format.h"
+#include "ui/words/wording.h"
+
+#include <QPainterPath>
+
+#include <algorithm>
+
+namespace slopebook::ui {
+
+void paintDot(QPainter& painter, const QPointF& at, double radius, const QColor& ink,
+              const QColor& fill) {
+    painter.setPen(QPen(ink, std::max(0.6, radius / 3)));
+    painter.setBrush(fill);
+    painter.drawEllipse(at, radius, radius);
+}
+
+void paintTick(QPainter& painter, const QPointF& at, double reach, const QColor& ink) {
+    painter.setPen(QPen(ink, std::max(1.0, reach / 2.2)));
+    painter.drawLine(at + QPointF(-reach, 0), at + QPointF(reach, 0));
+}
+
+void paintNotLifted(QPainter& painter, const QPointF& at, double reach, bool tried,
+                    const QColor& ink) {
+    painter.setPen(QPen(ink, std::max(0.7, reach / 2.5)));
+    painter.setBrush(Qt::NoBrush);
+    if (tried)
+        painter.drawLine(at + QPointF(-reach, -reach), at + QPointF(reach, reach));
+    else
+        painter.drawEllipse(at, reach, reach);
+    painter.drawLine(at + QPointF(-reach, reach), at + QPointF(reach, -reach));
+}
+
+void paintMeasured(QPainter& painter, const QPointF& at, double size, const look::Ground& g) {
+    painter.save();
+    painter.translate(at);
+    painter.setPen(QPen(g.ink, g.print ? 0.7 : 1.2));
+    painter.setBrush(g.ink);
+    painter.drawPath(look::markerPath(QScatterSeries::MarkerShapeRotatedRectangle, size));
+    painter.restore();
+}
+
+QPen blockTrendPen(const look::Ground& ground) {
+    return {look::changeColour(ground), ground.print ? 0.7 : 1.2};
+}
+
+void paintMean(QPainter& painter, const QRectF& interval, double at, bool hollow,
+               const look::Ground& ground) {
+    painter.setPen(ground.print ? QPen(ground.quiet, 0.4) : QPen(look::changeColour(ground), 1));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(interval);
+    QPen mean = hollow ? look::changeBeyondPen(ground) : look::changePen(ground);
+    mean.setWidthF(1.4 * mean.widthF());
+    mean.setCapStyle(Qt::FlatCap);
+    painter.setPen(mean);
+    painter.drawLine(QPointF(interval.left(), at), QPointF(interval.right(), at));
+}
+
+std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Ground& ground) {
+    const look::Ground g = ground;
+    const QColor ink = look::changeColour(g);
+    std::vector<charts::KeyEntry> key{
+        {SeasonWords::tr("from the line, with its %1 interval").arg(levelText(data.level)),
+         [g, ink](QPainter& p, const QRectF& box) {
+             p.setPen(look::readingPen(g));
+             p.drawLine(QPointF(box.center().x(), box.top()),
+                        QPointF(box.center().x(), box.bottom()));
+             paintDot(p, box.center(), box.height() / 5, ink, ink);
+         }}};
+    const auto any = [&](auto is) { return std::ranges::any_of(data.points, is); };
+    if (std::ranges::any_of(data.means, [](const auto& mean) { return mean.has_value(); }))
+        key.push_back(
+            {SeasonWords::tr("mean of a block, with its %1 interval").arg(levelText(data.level)),
+             [g](QPainter& p, const QRectF& box) {
+                 paintMean(p, box.adjusted(2, 2, -2, -2), box.center().y(), false, g);
+             }});
+    for (const bool tried : {true, false})
+        if (std::ranges::any_of(data.marks,
+                                [&](const SeasonMark& mark) { return mark.tried == tried; }))
+            key.push_back({tried ? SeasonWords::tr("not lifted") : SeasonWords::tr("not possible"),
+                           [g, tried](QPainter& p, const QRectF& box) {
+                               paintNotLifted(p, box.center(), box.height() / 4, tried, g.ink);
+                           }});
+    if (any([](const SeasonPoint& p) { return p.notComparable; }))
+        key.push_back(charts::notComparableKey(g));
+    key.push_back({SeasonWords::tr("seen at the load"), [g](QPainter& p, const QRectF& box) {
+                       paintTick(p, box.center(), box.height() / 4, g.ink);
+                   }});
+    if (any([](const SeasonPoint& p) { return p.hollow || p.far; }))
+        key.push_back({SeasonWords::tr("beyond the loads lifted; 1RM: reach below 0.80"),
+                       [g, ink](QPainter& p, const QRectF& box) {
+                           paintDot(p, box.center(), box.height() / 5, ink, g.paper);
+                       }});
+    if (data.detectable)
+        key.push_back({SeasonWords::tr("smallest detectable change (±%1 m/s) around the baseline")
+                           .arg(number(*data.detectable, 3)),
+                       [g](QPainter& p, const QRectF& box) {
+                           p.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(g));
+                       }});
+    const auto line = [&](const QString& words, const QPen& pen) {
+        key.push_back({words, [pen](QPainter& p, const QRectF& box) {
+                           p.setPen(pen);
+                           p.drawLine(QPointF(box.left(), box.center().y()),
+                                      QPointF(box.right(), box.center().y()));
+                       }});
+    };
+    if (data.trend)
+        line(SeasonWords::tr("trend"), look::changeBandPen(g));
+    if (!data.blockTrends.empty())
+        line(SeasonWords::tr("trend within a block"), blockTrendPen(g));
+    if (any([](const SeasonPoint& p) { return p.measured.has_value(); }))
+        key.push_back({SeasonWords::tr("measured 1RM"), [g](QPainter& p, const QRectF& box) {
+                           paintMeasured(p, box.center(), box.height() / 1.8, g);
+                       }});
+    return key;
+}
+
+} // namespace slopebook::ui
