@@ -7,6 +7,7 @@
 #include "ui/athlete/season/seasonrows.h"
 #include "ui/paper/paperwork.h"
 #include "ui/parts/givesway.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -179,6 +180,11 @@ void SeasonPage::build() {
     layout->addWidget(m_settling);
     layout->addWidget(new GivesWay(m_notes, 2));
     layout->addLayout(buildButtons());
+}
+
+void SeasonPage::resizeEvent(QResizeEvent* event) {
+    TaskPage::resizeEvent(event);
+    m_chart->setMinimumHeight(pictureHeight(*this));
 }
 
 void SeasonPage::connectParts() {
