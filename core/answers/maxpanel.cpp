@@ -43,8 +43,11 @@ Words reachWords(const OneRm& oneRm) {
 
 Words between(const stats::Interval& held, bool straight) {
     const Words low = massWords(held.low, bareEstimate), high = massWords(held.high, asEstimate);
-    return straight ? say("as if the line were straight: %1 to %2", low, high)
-                    : say("of the line alone, for comparing sessions: %1 to %2", low, high);
+    return straight
+               ? say("as if the line were straight, to see what a bend may add: %1 to %2", low,
+                     high)
+               : say("of the line alone, to compare with other days and not to plan with: %1 to %2",
+                     low, high);
 }
 
 } // namespace

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/questions/stationday.h"
 
+#include "core/answers/battery.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
 #include "core/questions/planquestions.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace slopebook::questions {
 
@@ -114,9 +116,11 @@ AtStation atStation(const log::Log& log, const StationWork& work, AthleteId athl
                 at.sets.push_back(set);
     }
     std::ranges::sort(at.sets, {}, &log::PlacedSet::id);
-    for (const auto& test : work.tests)
-        if (const TestAttempts* held = all.test(test.id))
+    for (std::size_t i = 0; i < work.tests.size(); ++i)
+        if (const TestAttempts* held = all.test(work.tests[i].id)) {
             at.attempts.insert(at.attempts.end(), held->attempts.begin(), held->attempts.end());
+            at.testOf.resize(at.attempts.size(), i);
+        }
     if (work.lift)
         readLift(at, log, work, all, day, unit);
     else
@@ -124,6 +128,31 @@ AtStation atStation(const log::Log& log, const StationWork& work, AthleteId athl
     if (at.atLift ? at.lift.why == answers::NoLoad::Out : at.tests.out)
         at.notPossible = reasonOut(work, all);
     return at;
+}
+
+std::vector<EarlierTest> earlierTests(const log::Log& log, const StationWork& work,
+                                      AthleteId athlete, Date day, std::size_t days) {
+    std::vector<EarlierTest> tests;
+    std::vector<BatterySession> sessions = log.batteries(athlete);
+    std::ranges::stable_sort(sessions, std::ranges::greater{}, &BatterySession::date);
+    std::optional<Date> last;
+    for (const BatterySession& session : sessions) {
+        if (session.date >= day)
+            continue;
+        std::vector<EarlierTest> found;
+        for (std::size_t i = 0; i < work.tests.size(); ++i)
+            for (const BodySide side : answers::sidesOf(work.tests[i].value))
+                if (const auto value = answers::testValue(work.tests[i], session, side))
+                    found.push_back(
+                        {.date = session.date, .test = i, .side = side, .value = value->value});
+        if (found.empty())
+            continue;
+        if (last != session.date && days-- == 0)
+            break;
+        last = session.date;
+        tests.insert(tests.end(), found.begin(), found.end());
+    }
+    return tests;
 }
 
 std::optional<std::size_t> lastToStepUp(const std::vector<AtStation>& athletes) {

@@ -28,6 +28,7 @@ struct AtStation {
     std::optional<SessionId> session{};
     std::vector<log::PlacedSet> sets{}; ///< of the lift on that day, in the order they were entered
     std::vector<Attempt> attempts{};    ///< of the station's tests, test by test
+    std::vector<std::size_t> testOf{};  ///< which of the station's tests each attempt is of
     answers::LiftDue lift{};            ///< of a lift's station
     answers::TestsDue tests{};          ///< of a test's
     std::string notPossible{};          ///< why the lift, or every test, was not; empty: it is
@@ -38,6 +39,19 @@ struct AtStation {
 /// One athlete; unit: of the plates. Throws LogError.
 AtStation atStation(const log::Log& log, const StationWork& work, AthleteId athlete, Date day,
                     MassUnit unit);
+
+/// A test's value on an earlier day: what the athlete has to beat.
+struct EarlierTest {
+    Date date{};
+    std::size_t test = 0; ///< of the station's
+    BodySide side = BodySide::Both;
+    double value = 0; ///< in the test's unit
+    friend bool operator==(const EarlierTest&, const EarlierTest&) = default;
+};
+/// Of the station's tests before that day, the newest day first; days: how many at the most. Throws
+/// LogError.
+std::vector<EarlierTest> earlierTests(const log::Log& log, const StationWork& work,
+                                      AthleteId athlete, Date day, std::size_t days);
 
 /// Which of them had the last set; at a test's station nothing is known of it: nothing.
 std::optional<std::size_t> lastToStepUp(const std::vector<AtStation>& athletes);

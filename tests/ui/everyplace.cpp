@@ -27,6 +27,7 @@
 
 #include <QAbstractButton>
 #include <QApplication>
+#include <QComboBox>
 #include <QFile>
 #include <QLabel>
 #include <QStackedWidget>
@@ -102,14 +103,29 @@ public:
         for (const PageEntry& entry : ui::pages()) {
             work.showPage(entry.page);
             settle(*m_window);
-            if (const auto* squad = work.findChild<SquadPage*>()) {
+            if (const auto* squad = work.findChild<SquadPage*>())
                 QTRY_VERIFY_WITH_TIMEOUT(!squad->working(), 30000);
+            if (entry.page == Page::Stations) {
+                lookAtStations(entry.title(), work);
+                continue;
             }
             lookAtTabs(entry.title(), *m_window, *work.currentPage(), m_look);
         }
         work.bar().showText(QStringLiteral("Something"), QStringLiteral("Go back to a backup…"));
         settle(*m_window);
         m_look(QStringLiteral("with a message"), *m_window);
+    }
+
+    /// Of a lift and of tests, where somebody is and where nobody is yet.
+    void lookAtStations(const QString& place, Workspace& work) {
+        auto* stations = work.findChild<QComboBox*>(QStringLiteral("stations"));
+        QVERIFY(stations && stations->count() > 1);
+        for (int i = 0; i < stations->count(); ++i) {
+            stations->setCurrentIndex(i);
+            Q_EMIT stations->activated(i);
+            settle(*m_window);
+            m_look(QStringLiteral("%1, %2").arg(place, stations->currentText()), *m_window);
+        }
     }
 
     void recordDialogs() {

@@ -497,7 +497,7 @@ private Q_SLOTS:
             told << label->text();
         const QString all = told.join(QLatin1Char('\n'));
         for (const QString& beside :
-             {QStringLiteral("as if the line were straight: ") +
+             {QStringLiteral("as if the line were straight, to see what a bend may add: ") +
                   rangeText(*profile->oneRm->straight, 1),
               QStringLiteral("77.5\u00a0kg was lifted that day: the max is no less")})
             QVERIFY2(all.contains(beside), qPrintable(beside));

@@ -17,6 +17,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPushButton>
 #include <QTableView>
 #include <QTest>
 #include <QUndoStack>
@@ -560,6 +561,64 @@ private Q_SLOTS:
         QCOMPARE(batteries(2).front().battery.test(m_hop)->attempts.size(), std::size_t(1));
         type(u"ada - # tired"_s);
         picture(*m_window, u"station-tests"_s);
+    }
+
+    // What an athlete has to beat stands under what is read today: by day, the newest first.
+    void earlierTestsStandBesideTodays() {
+        {
+            log::Log log = log::Log::open(m_folder->path());
+            const auto tested = [&](Date when, double left, double right, double jump) {
+                const SessionId session = log.add(SessionHead{.athlete = m_squad[0], .date = when});
+                const auto attempt = [](BodySide side, double value) {
+                    Attempt one;
+                    one.side = side;
+                    one.value = value;
+                    return one;
+                };
+                Battery battery;
+                battery.tests.push_back(
+                    {.kind = m_hop,
+                     .attempts = {attempt(BodySide::Left, left), attempt(BodySide::Right, right)},
+                     .conditions = {}});
+                battery.tests.push_back({.kind = m_jump,
+                                         .attempts = {attempt(BodySide::Both, jump)},
+                                         .conditions = {}});
+                log.setBattery(session, battery);
+            };
+            tested(day(2026, 3, 2), 1.71, 1.69, 2.21);
+            tested(day(2026, 4, 6), 1.74, 1.72, 2.25);
+        }
+        here(m_bay, 1);
+        openWindow();
+        page().chooseStation(m_bay);
+        type(u"l 1.8"_s);
+        const auto* table = named<QTableView>("doneHere")->model();
+        const auto row = [table](int at) {
+            QStringList cells;
+            for (int column = 0; column < table->columnCount(); ++column)
+                cells << table->index(at, column).data().toString();
+            return cells.join(u'|');
+        };
+        QCOMPARE(row(0), u"1|Hop|left|1.8|"_s);
+        QCOMPARE(row(1), u"6 Apr 2026|Hop|left|1.74 m|"_s);
+        QCOMPARE(row(2), u"6 Apr 2026|Hop|right|1.72 m|"_s);
+        QCOMPARE(row(3), u"6 Apr 2026|Long jump||2.25 m|"_s);
+        QCOMPARE(row(4), u"2 Mar 2026|Hop|left|1.71 m|"_s);
+        QCOMPARE(table->rowCount(), 7);
+        QVERIFY(!named<QPushButton>("begin")->isVisible());
+    }
+
+    // An empty picture says nothing: the button that begins it stands there.
+    void whereNobodyIsTheButtonStands() {
+        openWindow();
+        page().chooseStation(m_bay);
+        auto* begin = named<QPushButton>("begin");
+        QVERIFY(begin->isVisible());
+        QVERIFY(!named<QTableView>("doneHere")->isVisible());
+        here(m_bay, 2);
+        page().refresh(Logbook::What::Stations, SessionId{});
+        QVERIFY(!begin->isVisible());
+        QVERIFY(named<QTableView>("doneHere")->isVisible());
     }
 
     void doubtsAreAskedOnce() {

@@ -164,7 +164,7 @@ void ChangeFigure::makeRoomForKey() {
     const double height =
         m_data.along.empty() ? 0 : keyHeight(key(), textFont(0.9), size().width() - 8 * unit());
     QMargins m = margins();
-    m.setTop(static_cast<int>(std::ceil(height + 6 * unit())));
+    m.setTop(static_cast<int>(std::ceil(height + 6 * unit() + titleRoom())));
     if (m != margins())
         setMargins(m);
 }

@@ -134,7 +134,8 @@ void ChartMenu::showFigures() {
         rows.push_back({.cells = cells});
     auto* texts = new TextTable(&dialog);
     texts->setTable(figures.headings, std::move(rows), QList<int>{});
-    QTableView* table = rowTable(texts, tr("Figures of the chart"), {.lastTakesRest = true});
+    QTableView* table =
+        rowTable(texts, tr("Figures of the chart"), {.lastTakesRest = true, .growing = true});
     table->resizeColumnsToContents();
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
     auto* copy = buttons->addButton(tr("&Copy"), QDialogButtonBox::ActionRole);
@@ -147,6 +148,7 @@ void ChartMenu::showFigures() {
     QWidget::setTabOrder(table, copy);
     QWidget::setTabOrder(copy, buttons->button(QDialogButtonBox::Close));
     dialog.resize(620, 420);
+    QTimer::singleShot(0, table, &QTableView::resizeRowsToContents); // once columns have widths
     table->setFocus();
     dialog.exec();
 }

@@ -29,8 +29,11 @@ Figure::Figure() : m_x(new QValueAxis), m_y(new QValueAxis) {
     layout()->setContentsMargins(0, 0, 0, 0);
     m_under = std::make_unique<Layer>(this, look::underSeries,
                                       [this](QPainter& painter) { paintUnder(painter); });
-    m_over = std::make_unique<Layer>(this, look::overSeries,
-                                     [this](QPainter& painter) { paintOver(painter); });
+    m_over = std::make_unique<Layer>(this, look::overSeries, [this](QPainter& painter) {
+        paintOver(painter);
+        paintTitle(painter);
+    });
+    m_y->setTitleVisible(false); // it is written by paintTitle
     connect(this, &QChart::plotAreaChanged, this, [this] { repaintLayers(); });
     dressFrame();
 }
@@ -70,8 +73,8 @@ void Figure::dressFrame() {
     setBackgroundPen(Qt::NoPen);
     setPlotAreaBackgroundVisible(false);
     const double u = unit();
-    setMargins(QMargins(static_cast<int>(4 * u), static_cast<int>(6 * u), static_cast<int>(10 * u),
-                        static_cast<int>(2 * u)));
+    setMargins(QMargins(static_cast<int>(4 * u), static_cast<int>(6 * u + titleRoom()),
+                        static_cast<int>(10 * u), static_cast<int>(2 * u)));
     for (QValueAxis* axis : {m_x, m_y}) {
         axis->setLabelsFont(textFont());
         axis->setTitleFont(textFont());
@@ -103,6 +106,25 @@ bool Figure::setScales(const Scale& x, const Scale& y) {
 void Figure::setTitles(const QString& x, const QString& y) {
     m_x->setTitleText(x);
     m_y->setTitleText(y);
+}
+
+double Figure::titleRoom() const {
+    return 1.6 * m_textSize;
+}
+
+// Between the numbers of the axis and the figure's edge: never turned, never over another.
+void Figure::paintTitle(QPainter& painter) const {
+    painter.setFont(textFont());
+    painter.setPen(m_ground.quiet);
+    const QFontMetricsF metrics(painter.font());
+    const double edge = 4 * unit(), most = size().width() - 2 * edge;
+    QString words = m_y->titleText();
+    const qsizetype opening = words.lastIndexOf(u'('), closing = words.lastIndexOf(u')');
+    if (metrics.horizontalAdvance(words) > most && opening >= 0 && closing > opening)
+        words = words.mid(opening + 1, closing - opening - 1);
+    const double wide = metrics.horizontalAdvance(words);
+    const double left = std::max(edge, std::min(plotArea().left(), edge + most - wide));
+    painter.drawText(QPointF(left, plotArea().top() - 0.6 * m_textSize), words);
 }
 
 void Figure::join(QAbstractSeries* series) {

@@ -45,7 +45,10 @@ protected:
 
     /// Whether they were others before.
     bool setScales(const Scale& x, const Scale& y);
+    /// y stands upright above its axis, or its unit alone where the figure is narrow.
     void setTitles(const QString& x, const QString& y);
+    /// Height over the plot that the title of the upright axis takes.
+    double titleRoom() const;
     void join(QAbstractSeries* series);
     virtual void repaintLayers();
     QFont textFont(double scale = 1, bool bold = false) const;
@@ -53,6 +56,7 @@ protected:
 
 private:
     void dressFrame();
+    void paintTitle(QPainter& painter) const;
 
     QValueAxis* m_x;
     QValueAxis* m_y;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/charts/figure.h"
+#include "ui/charts/labelroom.h"
 #include "ui/charts/linedata.h"
 
 #include <QAreaSeries>
@@ -71,11 +72,18 @@ private:
     double labelRoom() const;
     /// Of a name in ordinary text; measured once.
     double widthOf(const QString& label) const;
-    void paintLabels(QPainter& painter) const;
-    void paintNotLifted(QPainter& painter) const;
-    void paintOneRms(QPainter& painter) const;
+    LabelRoom roomOfPoints() const;
+    void paintLabels(QPainter& painter, LabelRoom& room) const;
+    void paintNotLifted(QPainter& painter, LabelRoom& room) const;
+    void paintLoadsAndMvt(QPainter& painter, LabelRoom& room) const;
+    void paintOneRms(QPainter& painter, LabelRoom& room) const;
     QStringList oneRmTexts(const OneRmMark& mark) const;
-    void paintOneRm(QPainter& painter, const LineEntry& entry, double row) const;
+    /// Where its whisker stands.
+    QRectF paintOneRm(QPainter& painter, const LineEntry& entry, double row) const;
+    /// One of the texts, the longest that has room, in the first of the places that has it: left of
+    /// a box, right of it, above its left or below it.
+    void paintBeside(QPainter& painter, LabelRoom& room, const QRectF& box,
+                     const QStringList& texts, const QColor& ink) const;
     double start() const;
     double shown(double kilogram) const { return inUnit(kilogram, m_data.unit); }
 

@@ -8,6 +8,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <utility>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -130,23 +132,16 @@ void LineFigure::paintOver(QPainter& painter) {
         painter.drawText(area, Qt::AlignCenter, tr("No sets yet"));
         return;
     }
+    LabelRoom room = roomOfPoints();
+    paintLabels(painter, room);
     painter.setFont(textFont(0.9));
-    for (const double load : m_data.checkLoads) {
-        const QPointF at(toPosition(shown(load), 0).x(), area.top());
-        if (area.left() <= at.x() && at.x() <= area.right())
-            paintLabel(painter, at, Qt::AlignHCenter, loadWithUnit(load, m_data.unit), ground(),
-                       ground().quiet);
-    }
-    if (m_data.mvt)
-        paintLabel(painter, toPosition(xAxis().min(), *m_data.mvt) + QPointF(textSize() * 0.4, 0),
-                   Qt::AlignBottom, tr("MVT %1 m/s").arg(number(*m_data.mvt, 2)), ground(),
-                   ground().ink);
     if (m_data.notComparable)
-        paintLabel(painter, area.topRight() + QPointF(-0.4 * textSize(), 1.6 * textSize()),
-                   Qt::AlignRight | Qt::AlignVCenter, tr("not comparable"), ground(), ground().ink);
-    paintOneRms(painter);
-    paintNotLifted(painter);
-    paintLabels(painter);
+        room.take(paintLabel(
+            painter, area.topRight() + QPointF(-0.4 * textSize(), 1.6 * textSize()),
+            Qt::AlignRight | Qt::AlignVCenter, tr("not comparable"), ground(), ground().ink));
+    paintOneRms(painter, room);
+    paintNotLifted(painter, room);
+    paintLoadsAndMvt(painter, room);
     if (m_highlight) {
         const LinePoint& p = m_data.sessions[static_cast<std::size_t>(m_highlight->session)]
                                  .points[static_cast<std::size_t>(m_highlight->point)];
@@ -157,7 +152,64 @@ void LineFigure::paintOver(QPainter& painter) {
     }
 }
 
-void LineFigure::paintLabels(QPainter& painter) const {
+LabelRoom LineFigure::roomOfPoints() const {
+    LabelRoom room(plot().adjusted(-1, -1, 1, 1), 0.35 * textSize());
+    for (const LineEntry& entry : m_data.sessions)
+        for (const LinePoint& p : entry.points)
+            if (std::isfinite(p.load) && std::isfinite(p.velocity))
+                room.takePoint(toPosition(shown(p.load), p.velocity));
+    return room;
+}
+
+// Loads at the top, from the left, those that have room; the threshold's name at either end of it.
+void LineFigure::paintLoadsAndMvt(QPainter& painter, LabelRoom& room) const {
+    const QRectF area = plot();
+    const QFontMetricsF metrics(painter.font());
+    if (m_data.mvt) {
+        const double y = toPosition(xAxis().min(), *m_data.mvt).y();
+        const QString words = tr("MVT %1 m/s").arg(number(*m_data.mvt, 2));
+        const double wide = metrics.horizontalAdvance(words), high = metrics.height();
+        const double left = area.left() + 0.4 * textSize();
+        const double right = area.right() - 0.4 * textSize() - wide;
+        const std::vector<QRectF> boxes{{left, y - high, wide, high},
+                                        {left, y, wide, high},
+                                        {right, y - high, wide, high},
+                                        {right, y, wide, high}};
+        if (const auto at = room.place(boxes))
+            paintLabel(painter, boxes[*at].topLeft(), Qt::AlignLeft | Qt::AlignTop, words, ground(),
+                       ground().ink);
+    }
+    for (const double load : m_data.checkLoads) {
+        const QPointF at(toPosition(shown(load), 0).x(), area.top());
+        const QString words = loadWithUnit(load, m_data.unit);
+        const double wide = metrics.horizontalAdvance(words), gap = 0.4 * textSize();
+        const QRectF box(at.x() - wide / 2 - gap, at.y(), wide + 2 * gap, metrics.height());
+        if (room.place({box}))
+            paintLabel(painter, at, Qt::AlignHCenter, words, ground(), ground().quiet);
+    }
+}
+
+void LineFigure::paintBeside(QPainter& painter, LabelRoom& room, const QRectF& box,
+                             const QStringList& texts, const QColor& ink) const {
+    const QFontMetricsF metrics(painter.font());
+    const double high = metrics.height(), gap = 0.5 * textSize(), middle = box.center().y();
+    for (const QString& text : texts) {
+        const double wide = metrics.horizontalAdvance(text);
+        const std::vector<QRectF> boxes{
+            {box.left() - gap - wide, middle - high / 2, wide, high},
+            {box.right() + gap, middle - high / 2, wide, high},
+            {box.right() - wide, box.top() - high, wide, high},
+            {box.left() - gap - wide, middle + high / 2, wide, high},
+        };
+        if (const auto at = room.place(boxes)) {
+            paintLabel(painter, boxes[*at].topLeft(), Qt::AlignLeft | Qt::AlignTop, text, ground(),
+                       ink);
+            return;
+        }
+    }
+}
+
+void LineFigure::paintLabels(QPainter& painter, LabelRoom& taken) const {
     const QRectF area = plot();
     const double first = start();
     std::vector<Name> names;
@@ -203,16 +255,18 @@ void LineFigure::paintLabels(QPainter& painter) const {
             look::markerPath(look::marker(n.entry->role), mark * look::markerSize(n.entry->role))
                 .translated(box.left() - 0.8 * mark, n.y),
             c);
+        taken.take(box.adjusted(-1.6 * mark, 0, 0, 0));
     }
 }
 
 // A cross where the load stands on its axis, and what it is at the top, where no line is so far
 // right.
-void LineFigure::paintNotLifted(QPainter& painter) const {
+void LineFigure::paintNotLifted(QPainter& painter, LabelRoom& room) const {
     const QRectF area = plot();
     const double arm = 0.35 * textSize();
     painter.setFont(textFont(0.9));
     double row = area.top() + (m_data.notComparable ? 2.9 : 1.6) * textSize();
+    std::optional<double> named;
     for (const LineEntry& entry : m_data.sessions) {
         if (!entry.notLifted)
             continue;
@@ -223,15 +277,17 @@ void LineFigure::paintNotLifted(QPainter& painter) const {
         painter.setPen(QPen(c, ground().print ? 1.2 : 2.0));
         painter.drawLine(at + QPointF(-arm, -arm), at + QPointF(arm, arm));
         painter.drawLine(at + QPointF(-arm, arm), at + QPointF(arm, -arm));
-        paintLabel(painter, QPointF(at.x() - 0.3 * textSize(), row),
-                   Qt::AlignRight | Qt::AlignVCenter,
-                   tr("%1 not lifted").arg(loadWithUnit(*entry.notLifted, m_data.unit)), ground(),
-                   ground().ink);
+        // What was lifted in none of them is named once.
+        if (std::exchange(named, entry.notLifted) == entry.notLifted)
+            continue;
+        paintBeside(painter, room, QRectF(at.x() - 1, row - 0.5 * textSize(), 2, textSize()),
+                    {tr("%1 not lifted").arg(loadWithUnit(*entry.notLifted, m_data.unit))},
+                    ground().ink);
         row += 1.3 * textSize();
     }
 }
 
-void LineFigure::paintOneRms(QPainter& painter) const {
+void LineFigure::paintOneRms(QPainter& painter, LabelRoom& room) const {
     std::vector<const LineEntry*> marked;
     for (const LineEntry& entry : m_data.sessions)
         if (entry.oneRm && std::isfinite(entry.oneRm->estimate))
@@ -248,8 +304,14 @@ void LineFigure::paintOneRms(QPainter& painter) const {
             painter.drawLine(at, QPointF(at.x(), plot().bottom()));
         }
     double row = 0.75;
-    for (auto entry = marked.rbegin(); entry != marked.rend(); ++entry, row += 1.15)
-        paintOneRm(painter, **entry, row);
+    std::vector<QRectF> whiskers;
+    for (auto entry = marked.rbegin(); entry != marked.rend(); ++entry, row += 1.15) {
+        whiskers.push_back(paintOneRm(painter, **entry, row));
+        room.take(whiskers.back());
+    }
+    for (std::size_t i = 0; i < marked.size(); ++i) // the newest first
+        paintBeside(painter, room, whiskers[i], oneRmTexts(*marked[marked.size() - 1 - i]->oneRm),
+                    ground().ink);
 }
 
 QStringList LineFigure::oneRmTexts(const OneRmMark& mark) const {
@@ -268,7 +330,7 @@ QStringList LineFigure::oneRmTexts(const OneRmMark& mark) const {
     return texts << named << figures << estimate;
 }
 
-void LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double row) const {
+QRectF LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double row) const {
     const OneRmMark& mark = *entry.oneRm;
     const QRectF area = plot();
     const double y = area.bottom() - row * textSize();
@@ -300,15 +362,11 @@ void LineFigure::paintOneRm(QPainter& painter, const LineEntry& entry, double ro
         painter.drawLine(QPointF(m, y - 1.5 * cap), QPointF(m, y + 1.5 * cap));
         painter.drawLine(QPointF(m - cap, y - 1.5 * cap), QPointF(m + cap, y - 1.5 * cap));
         from = std::min(from, m);
+        to = std::max(to, m);
     }
-    const double right = from - 0.8 * textSize();
-    const QFontMetricsF metrics(painter.font());
-    for (const QString& text : oneRmTexts(mark)) // the longest that has room
-        if (metrics.horizontalAdvance(text) < right - area.left()) {
-            paintLabel(painter, QPointF(right, y), Qt::AlignRight | Qt::AlignVCenter, text,
-                       ground(), ground().ink);
-            break;
-        }
+    const double half = std::max(size / 2, 1.5 * cap);
+    return {std::min(from, x - size / 2), y - half,
+            std::max(to, x + size / 2) - std::min(from, x - size / 2), 2 * half};
 }
 
 } // namespace slopebook::ui::charts

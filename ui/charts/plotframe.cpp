@@ -76,15 +76,28 @@ void PlotFrame::paintXAxis(QPainter& painter, const QString& title, double step)
     const QFontMetricsF metrics(painter.font());
     const int decimals = Scale{.from = from, .to = to, .step = step}.decimals();
     const double tolerance = step * 1e-6;
+    // Where the numbers would run into each other every second one stands, or every fifth.
+    double widest = 0;
+    for (const double v : {from, to})
+        widest = std::max(widest, metrics.horizontalAdvance(number(v, decimals)));
+    int every = 1;
+    for (const int candidate : {1, 2, 5, 10}) {
+        every = candidate;
+        if (candidate * step / (to - from) * area.width() >= widest + 0.6 * textSize)
+            break;
+    }
     for (double v = std::ceil((from - tolerance) / step) * step; v <= to + tolerance; v += step) {
         painter.setPen(line(ground.grid, ground));
         painter.drawLine(QPointF(x(v), area.top()), QPointF(x(v), area.bottom()));
+        if (std::lround(v / step) % every != 0)
+            continue;
         const QString label = number(v, decimals);
         painter.setPen(ground.ink);
         painter.drawText(QPointF(x(v) - metrics.horizontalAdvance(label) / 2,
                                  area.bottom() + 0.3 * textSize + metrics.ascent()),
                          label);
     }
+    painter.setPen(ground.ink);
     painter.drawText(QPointF(area.center().x() - metrics.horizontalAdvance(title) / 2,
                              area.bottom() + 1.6 * textSize + metrics.ascent()),
                      title);

@@ -3,6 +3,7 @@
 
 #include "core/exchange/headings.h"
 #include "ui/importing/importwords.h"
+#include "ui/parts/wraprow.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -79,16 +80,11 @@ QWidget* ShapeEditor::buildLayoutRow() {
     m_header = new QCheckBox(tr("First row &names the columns"));
     m_header->setObjectName(u"header"_s);
     auto* row = new QWidget;
-    auto* line = new QHBoxLayout(row);
-    line->setContentsMargins(0, 0, 0, 0);
-    line->addWidget(labelOf(tr("Cells divided &by"), m_delimiter));
-    line->addWidget(m_delimiter);
-    line->addWidget(labelOf(tr("&Letters"), m_encoding));
-    line->addWidget(m_encoding);
-    line->addWidget(labelOf(tr("&Pass over rows"), m_skip));
-    line->addWidget(m_skip);
+    auto* line = new WrapRow(row);
+    line->addField(labelOf(tr("Cells divided &by"), m_delimiter), m_delimiter);
+    line->addField(labelOf(tr("&Letters"), m_encoding), m_encoding);
+    line->addField(labelOf(tr("&Pass over rows"), m_skip), m_skip);
     line->addWidget(m_header);
-    line->addStretch(1);
     connect(m_delimiter, &QComboBox::activated, this, &ShapeEditor::layoutChanged);
     connect(m_encoding, &QComboBox::activated, this, &ShapeEditor::layoutChanged);
     const auto touched = [this] {
@@ -107,12 +103,9 @@ QWidget* ShapeEditor::buildRowsRow() {
     m_above = new QCheckBox(tr("A blank date, athlete, lift or load is the one abo&ve"));
     m_above->setObjectName(u"above"_s);
     auto* row = new QWidget;
-    auto* line = new QHBoxLayout(row);
-    line->setContentsMargins(0, 0, 0, 0);
-    line->addWidget(labelOf(tr("A ro&w is"), m_rowIs));
-    line->addWidget(m_rowIs);
+    auto* line = new WrapRow(row);
+    line->addField(labelOf(tr("A ro&w is"), m_rowIs), m_rowIs);
     line->addWidget(m_above);
-    line->addStretch(1);
     connect(m_rowIs, &QComboBox::activated, this, [this] {
         m_chosen.setRowIsSet(m_rowIs->currentData().toInt() == 1);
         showAnew();
@@ -145,8 +138,7 @@ void ShapeEditor::buildColumns() {
 QWidget* ShapeEditor::buildForAllRows(const QStringList& athletes, const QStringList& lifts,
                                       const QStringList& devices) {
     auto* row = new QWidget;
-    auto* line = new QHBoxLayout(row);
-    line->setContentsMargins(0, 0, 0, 0);
+    auto* line = new WrapRow(row);
     line->addWidget(new QLabel(tr("The same in all rows:")));
     const auto names = [&](const QString& object, const QString& label, const QString& accessible,
                            const QStringList& list) {
@@ -156,8 +148,7 @@ QWidget* ShapeEditor::buildForAllRows(const QStringList& athletes, const QString
         box->addItems(list);
         box->setCurrentIndex(0);
         box->setMinimumContentsLength(8);
-        line->addWidget(labelOf(label, box));
-        line->addWidget(box, 2);
+        line->addField(labelOf(label, box), box);
         connect(box, &QComboBox::currentTextChanged, this, &ShapeEditor::takeForAllRows);
         return box;
     };
@@ -167,8 +158,7 @@ QWidget* ShapeEditor::buildForAllRows(const QStringList& athletes, const QString
     m_day->setObjectName(u"allDay"_s);
     m_day->setAccessibleName(tr("Day of all rows"));
     m_day->setPlaceholderText(u"2026-03-14"_s);
-    line->addWidget(labelOf(tr("Da&y"), m_day));
-    line->addWidget(m_day, 1);
+    line->addField(labelOf(tr("Da&y"), m_day), m_day);
     connect(m_day, &QLineEdit::textChanged, this, &ShapeEditor::takeForAllRows);
     m_device = names(u"allDevice"_s, tr("D&evice"), tr("Device in all rows"), devices);
     m_kind = named(u"allKind"_s, tr("Kind of velocity in all rows"));
@@ -176,7 +166,7 @@ QWidget* ShapeEditor::buildForAllRows(const QStringList& athletes, const QString
     for (const VelocityKind kind :
          {VelocityKind::Mean, VelocityKind::Propulsive, VelocityKind::Peak})
         m_kind->addItem(kindText(kind), text(std::string(word(kind))));
-    line->addWidget(m_kind, 1);
+    line->addWidget(m_kind);
     connect(m_kind, &QComboBox::activated, this, &ShapeEditor::takeForAllRows);
     return row;
 }

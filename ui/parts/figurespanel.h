@@ -26,6 +26,8 @@ public:
     /// With the interval of the line alone, how far a bent line may mislead, and where noise and
     /// bend come from.
     void setSources(bool sources) { m_sources = sources; }
+    /// The estimate in large type: a page may give it the place of its sentence.
+    QLabel* headline() const { return m_headline; }
     /// The estimate as one sentence, for the chart's screen reader.
     QString sentence() const;
 

@@ -2,6 +2,9 @@
 #include "ui/parts/rowtable.h"
 
 #include <QHeaderView>
+#include <QStyle>
+
+#include <algorithm>
 
 namespace slopebook::ui {
 
@@ -11,12 +14,44 @@ constexpr int rowsThatCount = 60; // for a column's width: more than a screen sh
 
 /// The chosen row stays in sight when the table gets its room, or less of it.
 class RowTable final : public QTableView {
+public:
+    /// The last column takes what is left, and never less than it needs: then the table scrolls.
+    void giveLastTheRest() {
+        m_lastTakesRest = true;
+        QObject::connect(horizontalHeader(), &QHeaderView::sectionResized, this,
+                         [this](int column) {
+                             if (column + 1 < horizontalHeader()->count())
+                                 fitLast();
+                         });
+        QObject::connect(model(), &QAbstractItemModel::modelReset, this, [this] { fitLast(); });
+    }
+
 protected:
     void resizeEvent(QResizeEvent* event) override {
         QTableView::resizeEvent(event);
+        fitLast();
         if (currentIndex().isValid())
             scrollTo(currentIndex());
     }
+
+private:
+    void fitLast() {
+        QHeaderView& columns = *horizontalHeader();
+        const int last = columns.count() - 1;
+        if (!m_lastTakesRest || last < 0)
+            return;
+        constexpr int wrappedLetters = 20; // a reading that wraps is still read
+        const int words = wordWrap() ? wrappedLetters * fontMetrics().averageCharWidth()
+                                     : sizeHintForColumn(last);
+        const int least = std::max(columns.sectionSizeHint(last), words);
+        const bool room = viewport()->width() - columns.sectionPosition(last) >= least;
+        if (columns.stretchLastSection() != room)
+            columns.setStretchLastSection(room);
+        if (!room)
+            columns.resizeSection(last, least);
+    }
+
+    bool m_lastTakesRest = false;
 };
 } // namespace
 
@@ -39,6 +74,8 @@ QTableView* rowTable(QAbstractItemModel* model, const QString& name, const RowSt
     QHeaderView* columns = table->horizontalHeader();
     columns->setHighlightSections(false);
     columns->setStretchLastSection(style.lastTakesRest);
+    if (style.lastTakesRest)
+        table->giveLastTheRest();
     if (style.growing) {
         rows->setMinimumSectionSize(30);
         table->setProperty(growing, true);
@@ -69,6 +106,13 @@ void showWhole(QTableView* table) {
     for (int row = 0; row < table->model()->rowCount(); ++row)
         height += table->rowHeight(row);
     table->setFixedHeight(height + 16); // room for a scroll bar below
+}
+
+int leastHeight(const QTableView& table) {
+    const int row = table.model()->rowCount() > 0 ? table.rowHeight(0) : 0;
+    return table.horizontalHeader()->sizeHint().height() +
+           2 * std::max(row, table.verticalHeader()->defaultSectionSize()) +
+           2 * table.frameWidth() + table.style()->pixelMetric(QStyle::PM_ScrollBarExtent);
 }
 
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name) {

@@ -36,6 +36,9 @@ private:
 /// As high as its rows, its columns as wide as what they hold: the page scrolls, not the table.
 void showWhole(QTableView* table);
 
+/// Of the headings and two rows: no table gives way further.
+int leastHeight(const QTableView& table);
+
 /// The same for ready texts: none wraps, the last column takes what is left.
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name);
 

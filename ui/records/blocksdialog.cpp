@@ -14,6 +14,7 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTableWidget>
+#include <QTimer>
 
 #include <utility>
 
@@ -88,6 +89,10 @@ BlocksDialog::BlocksDialog(Logbook& logbook, Clock clock, QWidget* parent)
                                         tr("Ceiling, %1").arg(unitName(logbook.loadUnit())),
                                         tr("Trained"), tr("Sessions a week"), tr("Note")});
     m_table->horizontalHeader()->setStretchLastSection(true);
+    connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, m_table, [this] {
+        // A note wraps in what is left, once that is known.
+        QTimer::singleShot(0, m_table, &QTableView::resizeRowsToContents);
+    });
     m_table->verticalHeader()->hide();
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);

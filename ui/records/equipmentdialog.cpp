@@ -47,6 +47,11 @@ QTableWidget* makeTable(const QStringList& headings, const QString& name) {
     table->setAccessibleName(name);
     table->setTabKeyNavigation(false); // arrows go from cell to cell, Tab goes on
     table->setMinimumHeight(110);
+    int widest = 0; // columns share the room alike
+    for (int column = 0; column < headings.size(); ++column)
+        widest = std::max(widest, table->horizontalHeader()->sectionSizeHint(column));
+    constexpr int frameAndBar = 24; // px
+    table->setMinimumWidth(static_cast<int>(headings.size()) * widest + frameAndBar);
     QObject::connect(table, &QTableWidget::itemChanged, table, [table] { keepEmptyRow(table); });
     return table;
 }

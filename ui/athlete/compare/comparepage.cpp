@@ -5,6 +5,7 @@
 #include "core/model/phrases/questions.h"
 #include "core/questions/liftcontext.h"
 #include "ui/paper/paperwork.h"
+#include "ui/parts/shortcombo.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -56,7 +57,7 @@ void ComparePage::atTheEdge(const Work& work) {
 }
 
 ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_fromBox(new QComboBox), m_toBox(new QComboBox),
+    : TaskPage(parent), m_logbook(logbook), m_fromBox(new ShortCombo), m_toBox(new ShortCombo),
       m_intervals(new QToolButton), m_paperBox(new QComboBox),
       m_previewButton(new QPushButton(tr("Pri&nt preview…"))),
       m_printButton(new QPushButton(tr("&Print…"))), m_pdfButton(new QPushButton(tr("Save P&DF…"))),

@@ -4,6 +4,7 @@
 #include "core/answers/method.h"
 #include "ui/paper/comparisonrows.h"
 #include "ui/parts/cautions.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -26,6 +27,7 @@ using answers::Comparison;
 using look::Role;
 
 constexpr int tablesWidth = 560, widestName = 150;
+constexpr int narrowest = 66, lowest = 420; // heights of a letter, px: picture beside tables
 
 QTableView* tableView(QAbstractItemModel* model, const QString& name) {
     QTableView* view = rowTable(model, name);
@@ -81,18 +83,31 @@ ComparisonView::ComparisonView(QWidget* parent)
     m_notes->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_tables = buildTables();
 
-    auto* splitter = new QSplitter(Qt::Horizontal);
-    splitter->addWidget(buildCharts());
-    splitter->addWidget(m_tables);
-    splitter->setStretchFactor(0, 1);
-    splitter->setStretchFactor(1, 0);
-    splitter->setSizes({tablesWidth, tablesWidth});
-    splitter->setChildrenCollapsible(false);
+    m_splitter = new QSplitter(Qt::Horizontal);
+    m_splitter->addWidget(buildCharts());
+    m_splitter->addWidget(m_tables);
+    m_splitter->setStretchFactor(0, 1);
+    m_splitter->setStretchFactor(1, 0);
+    m_splitter->setSizes({tablesWidth, tablesWidth});
+    m_splitter->setChildrenCollapsible(false);
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_sentence);
+    column->addWidget(m_splitter, 1);
+    column->addWidget(m_caution);
+    m_page = new QScrollArea;
+    m_page->setAccessibleName(tr("Comparison"));
+    m_page->setFocusPolicy(Qt::NoFocus);
+    m_page->setFrameShape(QFrame::NoFrame);
+    m_page->setWidgetResizable(true);
+    m_page->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_page->viewport()->setAutoFillBackground(false);
+    m_page->setWidget(page);
+    page->setAutoFillBackground(false);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_sentence);
-    layout->addWidget(splitter, 1);
-    layout->addWidget(m_caution);
+    layout->addWidget(m_page);
 
     connect(m_byLoadView->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& current) {
@@ -109,7 +124,7 @@ QWidget* ComparisonView::buildCharts() {
     return tabs;
 }
 
-QWidget* ComparisonView::buildTables() {
+QScrollArea* ComparisonView::buildTables() {
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout(inside);
     layout->setContentsMargins(6, 0, 0, 0);
@@ -191,10 +206,35 @@ void ComparisonView::showTables(const Comparison& c, const PageHeader& header) {
 void ComparisonView::fitTables() {
     fitRows(m_byLoadView, 6); // the reading
     fitRows(m_oneRmView, 4);  // the reading
+    // Under the picture the page scrolls, and the tables stand there whole.
+    const QWidget& inside = *m_tables->widget();
+    const int whole = inside.layout()->hasHeightForWidth()
+                          ? inside.layout()->totalHeightForWidth(m_tables->viewport()->width())
+                          : inside.sizeHint().height();
+    m_tables->setMinimumHeight(isLow() && !m_tables->isHidden() ? whole : 0);
+}
+
+bool ComparisonView::isLow() const {
+    return width() < narrowest * fontMetrics().height() || height() < lowest;
+}
+
+// A picture that is a third of the window high, and beside it the tables; where there is no room
+// for both, the tables come under it.
+void ComparisonView::arrange() {
+    for (QWidget* chart :
+         {static_cast<QWidget*>(m_changeChart), static_cast<QWidget*>(m_lineChart)})
+        chart->setMinimumHeight(std::max(pictureHeight(*this), isLow() ? height() * 3 / 5 : 0));
+    const Qt::Orientation wanted = isLow() ? Qt::Vertical : Qt::Horizontal;
+    if (m_splitter->orientation() == wanted)
+        return;
+    m_splitter->setOrientation(wanted);
+    if (wanted == Qt::Horizontal)
+        m_splitter->setSizes({tablesWidth, tablesWidth});
 }
 
 void ComparisonView::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    arrange();
     QTimer::singleShot(0, this, &ComparisonView::fitTables);
 }
 

@@ -12,6 +12,9 @@
 #include <QLabel>
 #include <QTableView>
 
+class QScrollArea;
+class QSplitter;
+
 namespace slopebook::ui {
 
 class ComparisonView : public QWidget {
@@ -37,13 +40,18 @@ protected:
 
 private:
     QWidget* buildCharts();
-    QWidget* buildTables();
+    QScrollArea* buildTables();
     void fitTables();
+    /// Too narrow or too low for a picture with tables beside it.
+    bool isLow() const;
+    void arrange();
     void showTables(const answers::Comparison& comparison, const PageHeader& header);
 
     QLabel* m_sentence;
     QLabel* m_caution;
-    QWidget* m_tables;
+    QScrollArea* m_page;
+    QSplitter* m_splitter;
+    QScrollArea* m_tables;
     charts::ChangeChart* m_changeChart;
     charts::LineChart* m_lineChart;
     charts::MaxChart* m_maxChart;

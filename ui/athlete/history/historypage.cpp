@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/history/historypage.h"
 
+#include "ui/parts/roomfor.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -23,7 +24,7 @@ namespace slopebook::ui {
 namespace {
 constexpr std::size_t mostOverlays = 12; // more cannot be told apart
 constexpr int typingPause = 200;         // ms
-constexpr int widestNote = 220;          // px: the rest of it in the tip
+constexpr int widestNote = 36;           // letters: the rest of it in the tip
 constexpr int leastSaid = 260;           // px: two lines, not five
 } // namespace
 
@@ -52,8 +53,9 @@ HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
 QBoxLayout* HistoryPage::buildTop() {
     m_whose->addItems({tr("This athlete's"), tr("Everybody's")});
     m_whose->setAccessibleName(tr("Whose sessions"));
-    m_find->setPlaceholderText(tr("Find a date, block, device or note"));
+    m_find->setPlaceholderText(tr("date, block, device, note"));
     m_find->setClearButtonEnabled(true);
+    fitPlaceholder(*m_find);
     m_find->setAccessibleName(tr("Find a session"));
     m_findSoon->setSingleShot(true);
     m_findSoon->setInterval(typingPause);
@@ -155,9 +157,9 @@ void HistoryPage::showRows() {
     header->moveSection(header->visualIndex(HistoryModel::NoteColumn), header->count() - 1);
     if (first) {
         m_table->resizeColumnsToContents();
-        m_table->setColumnWidth(
-            HistoryModel::NoteColumn,
-            std::min(m_table->columnWidth(HistoryModel::NoteColumn), widestNote));
+        m_table->setColumnWidth(HistoryModel::NoteColumn,
+                                std::min(m_table->columnWidth(HistoryModel::NoteColumn),
+                                         widestNote * fontMetrics().averageCharWidth()));
     }
     QItemSelection again;
     for (const SessionId session : before)

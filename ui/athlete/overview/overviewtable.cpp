@@ -151,7 +151,7 @@ OverviewTable overviewTable(const answers::SeasonMatrix& matrix, const answers::
                       matrix.blocks.empty() ? OverviewText::tr("Now")
                                             : text(matrix.blocks[overview.to].block.name),
                       OverviewText::tr("Change"),
-                      OverviewText::tr("%1 of the change").arg(levelText(matrix.level)),
+                      OverviewText::tr("%1 interval").arg(levelText(matrix.level)),
                       OverviewText::tr("Reading, or why none")};
     std::optional<answers::Standing> above;
     for (const answers::OverviewRow& row : overview.rows) {
@@ -190,9 +190,10 @@ void fitOverview(QTableView& view) {
         return;
     constexpr int roomy = 720; // px: under it the bars give way to the words
     if (view.viewport()->width() < roomy)
-        columns->resizeSection(stepColumn, view.fontMetrics().height() * 6);
+        columns->resizeSection(stepColumn, std::max(view.fontMetrics().height() * 6,
+                                                    columns->sectionSizeHint(stepColumn)));
     const int rest = view.viewport()->width() - columns->sectionPosition(last);
-    columns->resizeSection(last, std::max(110, rest));
+    columns->resizeSection(last, std::max({110, columns->sectionSizeHint(last), rest}));
     view.resizeRowsToContents();
 }
 

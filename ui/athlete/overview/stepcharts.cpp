@@ -102,9 +102,16 @@ void paintPoints(QPainter& painter, const StepChart& chart, const StepFrame& fra
         const double x = frame.x(point.block);
         painter.setPen(QPen(colour, pen.ground.print ? 0.9 : 1.5));
         painter.drawLine(QPointF(x, frame.y(point.low)), QPointF(x, frame.y(point.high)));
-        for (const double end : {point.low, point.high})
-            if (std::abs(end) <= frame.span)
-                painter.drawLine(QPointF(x - cap, frame.y(end)), QPointF(x + cap, frame.y(end)));
+        for (const double end : {point.low, point.high}) {
+            const double y = frame.y(end);
+            if (std::abs(end) <= frame.span) {
+                painter.drawLine(QPointF(x - cap, y), QPointF(x + cap, y));
+                continue;
+            }
+            const double back = end > 0 ? cap : -cap; // it runs on beyond the scale
+            painter.drawLine(QPointF(x - cap, y + back), QPointF(x, y));
+            painter.drawLine(QPointF(x + cap, y + back), QPointF(x, y));
+        }
         painter.setPen(Qt::NoPen);
         painter.setBrush(colour);
         painter.save();
@@ -145,17 +152,15 @@ void paintFigures(QPainter& painter, const StepChart& chart, const StepFrame& fr
 void paintBlocks(QPainter& painter, const QStringList& blocks, const StepFrame& frame,
                  const MatrixPen& pen) {
     const QFontMetricsF metrics(pen.small);
-    const double width = frame.area.width() / frame.blocks;
     const double top = frame.area.bottom() + pen.line * 0.2;
     painter.setPen(QPen(pen.ground.ink, pen.ground.print ? 0.7 : 1));
     painter.drawLine(frame.area.bottomLeft(), frame.area.bottomRight());
     painter.setFont(pen.small);
     double taken = -1;
-    // From the right: the last block has its name whatever becomes of the others'.
+    // From the right: the last block has its name whatever becomes of the others', and a name is
+    // whole or is left to the table.
     for (qsizetype i = blocks.size() - 1; i >= 0; --i) {
-        const double most =
-            std::max(width, frame.area.width() / (blocks.size() < 3 ? 2.6 : 3)) - pen.line * 0.3;
-        const QString name = metrics.elidedText(blocks[i], Qt::ElideRight, most);
+        const QString name = metrics.elidedText(blocks[i], Qt::ElideRight, frame.area.width());
         const double wide = metrics.horizontalAdvance(name);
         double left = frame.x(static_cast<double>(i)) - wide / 2;
         left = std::clamp(left, frame.area.left(), frame.area.right() - wide);

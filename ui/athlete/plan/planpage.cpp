@@ -91,7 +91,6 @@ void PlanPage::build() {
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     // By the rows in sight: the plates of the heaviest loads would push the speeds out of view.
     m_table->horizontalHeader()->setResizeContentsPrecision(0);
-    m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->setTabKeyNavigation(false);
 
     auto* split = new QSplitter(Qt::Vertical);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/plan/relationchart.h"
 
+#include "ui/charts/labelroom.h"
 #include "ui/words/units.h"
 
 #include <QPainter>
@@ -103,16 +104,28 @@ void RelationFigure::paintOver(QPainter& painter) {
         painter.drawText(plot(), Qt::AlignCenter, tr("Nothing to show yet"));
         return;
     }
-    const auto label = [&](const QLineSeries& series, int at, const QString& text,
-                           Qt::Alignment side) {
-        if (series.count() <= at)
-            return;
-        const QPointF p = series.at(at);
-        paintLabel(painter, toPosition(p.x(), p.y()), side, text, ground(), ground().ink);
+    // Beside its curve where neither a point nor another name stands: tried along the curve.
+    LabelRoom room(plot(), 0.4 * textSize());
+    for (const QPointF& point : m_points->points())
+        room.takePoint(toPosition(point.x(), point.y()));
+    const QFontMetricsF metrics(painter.font());
+    const auto label = [&](const QLineSeries& series, const QString& text) {
+        const double wide = metrics.horizontalAdvance(text), high = metrics.height();
+        std::vector<QRectF> boxes;
+        constexpr int tries = 8;
+        for (int i = 1; i < tries && series.count() > tries; ++i) {
+            const QPointF p = series.at(series.count() * i / tries);
+            const QPointF at = toPosition(p.x(), p.y());
+            boxes.emplace_back(at.x() + 0.3 * textSize(), at.y() - high, wide, high);
+            boxes.emplace_back(at.x() - wide - 0.3 * textSize(), at.y(), wide, high);
+        }
+        if (const auto found = room.place(boxes))
+            paintLabel(painter, boxes[*found].topLeft(), Qt::AlignLeft | Qt::AlignTop, text,
+                       ground(), ground().ink);
     };
-    label(*m_curve, curveSteps / 4, tr("the squad, curved"), Qt::AlignLeft | Qt::AlignBottom);
-    label(*m_line, curveSteps / 12, tr("straight"), Qt::AlignLeft | Qt::AlignBottom);
-    label(*m_published, curveSteps * 3 / 4, tr("published"), Qt::AlignRight | Qt::AlignTop);
+    label(*m_curve, tr("the squad, curved"));
+    label(*m_line, tr("straight"));
+    label(*m_published, tr("published"));
 }
 
 RelationChart::RelationChart(QWidget* parent) : RelationChart(new RelationFigure, parent) {}

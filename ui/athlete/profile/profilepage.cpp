@@ -3,6 +3,8 @@
 
 #include "core/questions/liftcontext.h"
 #include "ui/parts/figurespanel.h"
+#include "ui/parts/givesway.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
@@ -64,9 +66,10 @@ void ProfilePage::build() {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(8, 8, 8, 8);
     layout->addWidget(m_empty);
+    layout->addWidget(m_figures->headline()); // the sentence of the page
     layout->addWidget(split, 1);
     layout->addLayout(borrowed);
-    layout->addWidget(m_figures);
+    layout->addWidget(new GivesWay(m_figures));
 }
 
 QWidget* ProfilePage::buildTables() {
@@ -82,6 +85,8 @@ QWidget* ProfilePage::buildTables() {
     m_pointTable = rowTable(m_points, tr("Points of the selected session"), style);
     m_pointTable->setObjectName(QStringLiteral("points"));
     m_pointTable->horizontalHeader()->setStretchLastSection(true);
+    for (QTableView* table : {m_lineTable, m_pointTable})
+        table->setMinimumHeight(leastHeight(*table));
     m_pointTitle = new QLabel;
     auto* title = new QLabel(tr("Session&s (checked: on the chart)"));
     title->setBuddy(m_lineTable);
@@ -135,6 +140,7 @@ void ProfilePage::changeEvent(QEvent* event) {
 void ProfilePage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
     m_figures->setCompact(height() < lowProfile);
+    m_chart->setMinimumHeight(pictureHeight(*this));
 }
 
 void ProfilePage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {

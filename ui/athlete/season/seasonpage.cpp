@@ -6,6 +6,8 @@
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/athlete/season/seasonrows.h"
 #include "ui/paper/paperwork.h"
+#include "ui/parts/givesway.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -176,8 +178,13 @@ void SeasonPage::build() {
     layout->addWidget(m_told);
     layout->addWidget(split, 1);
     layout->addWidget(m_settling);
-    layout->addWidget(m_notes);
+    layout->addWidget(new GivesWay(m_notes, 2));
     layout->addLayout(buildButtons());
+}
+
+void SeasonPage::resizeEvent(QResizeEvent* event) {
+    TaskPage::resizeEvent(event);
+    m_chart->setMinimumHeight(pictureHeight(*this));
 }
 
 void SeasonPage::connectParts() {
@@ -402,6 +409,7 @@ void SeasonPage::showSeason(const answers::FollowedSeason& season) {
     m_table->setTable(seasonHeadings(unit),
                       seasonRows(season, m_blocks, m_devices, unit, felt, within), 3, 8);
     m_view->resizeColumnsToContents();
+    m_view->setMinimumHeight(leastHeight(*m_view));
     m_baselines->setCurrentIndex(m_baselines->findData(keyOf(
         season.block ? questions::Baseline(season.block->id)
                      : questions::Baseline(follow.sessions[follow.baseline].session.session))));

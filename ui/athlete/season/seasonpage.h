@@ -43,6 +43,9 @@ public:
     const SeasonChart& chart() const { return *m_chart; }
     const TextTable& table() const { return *m_table; }
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void setBaseline(const questions::Baseline& baseline);
     /// That of a row: its session, or its block.

@@ -14,6 +14,8 @@
 #include "ui/importing/pastedialog.h"
 #include "ui/parts/figurespanel.h"
 #include "ui/parts/fingers.h"
+#include "ui/parts/givesway.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/words/format.h"
@@ -141,7 +143,8 @@ QWidget* EntryPage::buildTables() {
     m_setTable = rowTable(m_sets, tr("Sets of this session"), numbered);
     m_setTable->setObjectName(QStringLiteral("sets"));
     m_setTable->setItemDelegate(new SetDelegate(*m_sets, m_setTable));
-    m_setTable->setColumnWidth(SetModel::Remarks, 50); // at the least
+    m_setTable->setColumnWidth( // at the least
+        SetModel::Remarks, m_setTable->horizontalHeader()->sectionSizeHint(SetModel::Remarks));
     m_setTable->horizontalHeader()->setStretchLastSection(true);
     m_setTable->setColumnWidth(SetModel::Load, 66);
     m_setTable->setColumnWidth(SetModel::Reps, 118);
@@ -194,7 +197,7 @@ QWidget* EntryPage::buildPicture() {
     auto* layout = new QVBoxLayout(box);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_chart, 1);
-    layout->addWidget(m_figures);
+    layout->addWidget(new GivesWay(m_figures));
     return box;
 }
 
@@ -242,6 +245,7 @@ void EntryPage::connectParts() {
 void EntryPage::resizeEvent(QResizeEvent* event) {
     TaskPage::resizeEvent(event);
     m_figures->setCompact(height() < lowPage);
+    m_chart->setMinimumHeight(pictureHeight(*this));
 }
 
 std::optional<SessionId> EntryPage::session() const {

@@ -51,12 +51,13 @@ void SessionBar::build() {
     m_date = new DayEdit(m_clock.today());
     m_device = new QComboBox;
     m_device->setObjectName(QStringLiteral("device"));
-    m_device->setMinimumContentsLength(7);
+    m_device->setMinimumContentsLength(9);
     m_place = new QLineEdit;
     m_place->setMinimumWidth(90);
     m_bodyMass = new QLineEdit;
     m_bodyMass->setObjectName(QStringLiteral("bodyMass"));
-    m_bodyMass->setMaximumWidth(64);
+    m_bodyMass->setFixedWidth(
+        m_bodyMass->fontMetrics().horizontalAdvance(QStringLiteral("100.00")) + 18);
     m_start = new QPushButton(tr("Sta&rt"));
     m_start->setObjectName(QStringLiteral("startSession"));
     m_start->setToolTip(tr("Start this session (Enter in the last field does the same)"));

@@ -16,7 +16,7 @@ namespace slopebook::ui {
 BodyField::BodyField(LoadUnit unit, QWidget* parent)
     : QWidget(parent), m_unit(unit), m_label(new QLabel), m_line(new QLineEdit) {
     m_line->setObjectName(QStringLiteral("stationBody"));
-    m_line->setMaximumWidth(64);
+    m_line->setFixedWidth(m_line->fontMetrics().horizontalAdvance(QStringLiteral("100.00")) + 18);
     m_line->setMinimumHeight(fingerSize);
     m_label->setBuddy(m_line);
     auto* layout = new QHBoxLayout(this);

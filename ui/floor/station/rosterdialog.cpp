@@ -2,6 +2,7 @@
 #include "ui/floor/station/rosterdialog.h"
 
 #include "core/model/names.h"
+#include "ui/parts/roomfor.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -34,6 +35,7 @@ void RosterDialog::build() {
     m_find = new QLineEdit;
     m_find->setObjectName(QStringLiteral("findWho"));
     m_find->setPlaceholderText(tr("a name; Enter takes the first"));
+    fitPlaceholder(*m_find);
     m_found = new QListWidget;
     m_found->setObjectName(QStringLiteral("notHere"));
     m_found->setAccessibleName(tr("Not here"));

@@ -3,7 +3,9 @@
 #include "ui/floor/station/bodyfield.h"
 #include "ui/floor/station/stationpage.h"
 #include "ui/parts/fingers.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/shortcombo.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -17,8 +19,9 @@
 namespace slopebook::ui {
 
 namespace {
-constexpr int rosterWidth = 300; // px
-constexpr int longestLine = 400; // letters
+constexpr int rosterWidth = 300;   // px
+constexpr int scrollBarWidth = 24; // px, and the frame
+constexpr int longestLine = 400;   // letters
 
 QLabel* scaled(QLabel* label, double by) {
     QFont font = label->font();
@@ -30,7 +33,7 @@ QLabel* scaled(QLabel* label, double by) {
 
 void StationPage::build() {
     m_strip = new QHBoxLayout;
-    m_stations = new QComboBox;
+    m_stations = new ShortCombo;
     m_stations->setObjectName(QStringLiteral("stations"));
     m_stations->setAccessibleName(tr("Station"));
     m_stations->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -165,6 +168,10 @@ QWidget* StationPage::buildPicture() {
     m_undo->setForegroundRole(QPalette::PlaceholderText);
     m_undo->setTextFormat(Qt::PlainText);
     m_undo->setWordWrap(true);
+    m_begin = new QPushButton;
+    m_begin->setObjectName(QStringLiteral("begin"));
+    m_begin->setMinimumSize(4 * fingerSize, fingerSize);
+    m_begin->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     auto* split = new QSplitter(Qt::Horizontal);
     split->setChildrenCollapsible(false);
     split->addWidget(m_chart);
@@ -174,6 +181,7 @@ QWidget* StationPage::buildPicture() {
     auto* box = new QWidget;
     auto* layout = new QVBoxLayout(box);
     layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_begin, 0, Qt::AlignTop | Qt::AlignLeft);
     layout->addWidget(split, 1);
     layout->addWidget(m_undo);
     return box;
@@ -184,6 +192,22 @@ void StationPage::resizeEvent(QResizeEvent* event) {
     constexpr int narrow = 900; // px: then the roster holds who and what is next
     for (const int column : {RosterModel::Last, RosterModel::Rest})
         m_rosterTable->setColumnHidden(column, width() < narrow);
+    fitRoster();
+    // Beside it the list of what is done would leave the picture no room for its names.
+    if (auto* split = qobject_cast<QSplitter*>(m_chart->parentWidget()))
+        split->setOrientation(width() < narrow ? Qt::Vertical : Qt::Horizontal);
+    m_chart->setMinimumHeight(pictureHeight(*this));
+    m_doneTable->setMinimumHeight(leastHeight(*m_doneTable));
+}
+
+// No column of it is lost: it has no bar to scroll with.
+void StationPage::fitRoster() {
+    const QHeaderView& columns = *m_rosterTable->horizontalHeader();
+    int width = m_rosterTable->fontMetrics().averageCharWidth() * 12 + scrollBarWidth;
+    for (int column = 0; column < columns.count(); ++column)
+        if (column != RosterModel::Name && !columns.isSectionHidden(column))
+            width += columns.sectionSize(column);
+    m_rosterTable->setMinimumWidth(width);
 }
 
 } // namespace slopebook::ui

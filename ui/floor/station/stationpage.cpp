@@ -62,6 +62,12 @@ void StationPage::connectParts() {
     connect(m_new, &QPushButton::clicked, this, &StationPage::addStation);
     connect(m_change, &QPushButton::clicked, this, &StationPage::changeStation);
     connect(m_who, &QPushButton::clicked, this, &StationPage::chooseWho);
+    connect(m_begin, &QPushButton::clicked, this, [this] {
+        if (m_work)
+            chooseWho();
+        else
+            addStation();
+    });
     connect(m_rotates, &QCheckBox::clicked, this, [this](bool on) {
         guarded([&] {
             if (!m_work)

@@ -110,6 +110,8 @@ private:
     void showTurn();
     void showPicture();
     void showDone();
+    void fitRoster();
+    void showTests(const questions::AtStation& at);
     void showBody();
     void takeBody();
     bool needsBody() const;
@@ -164,6 +166,7 @@ private:
     QPushButton* m_new;
     QPushButton* m_change;
     QPushButton* m_who;
+    QPushButton* m_begin; ///< in the place of an empty picture
     QCheckBox* m_rotates;
     QComboBox* m_tests;
     QLabel* m_conditions;

@@ -175,6 +175,7 @@ void StationPage::showRoster() {
         if (const auto since = m_since.find(row.athlete); since != m_since.end())
             row.rest = restClock(m_clock.seconds() - since->second);
     m_roster->setRows(std::move(rows));
+    fitRoster();
 }
 
 void StationPage::showTurn() {
@@ -214,6 +215,8 @@ void StationPage::showTurn() {
 void StationPage::showPicture() {
     const questions::AtStation& at = m_here[*m_turn];
     m_chart->setVisible(at.atLift);
+    m_doneTable->show();
+    m_begin->hide();
     m_view.reset();
     if (!at.atLift)
         return;
@@ -231,18 +234,7 @@ void StationPage::showDone() {
     const LoadUnit unit = m_logbook.loadUnit();
     std::vector<TextTable::Row> rows;
     if (!at.atLift) {
-        for (const Attempt& attempt : at.attempts) {
-            TextTable::Row row{
-                .cells = {QString::number(rows.size() + 1), attemptSide(attempt.side),
-                          attemptReading(attempt),
-                          text(attempt.excluded.empty() ? attempt.note : attempt.excluded)}};
-            if (!attempt.excluded.empty())
-                row.quiet = {0, 1, 2, 3};
-            rows.push_back(std::move(row));
-        }
-        m_done->setTable({tr("No."), tr("Side"), tr("As read"), tr("Remark")}, std::move(rows),
-                         QList<int>{0, 2});
-        m_doneTable->resizeColumnsToContents();
+        showTests(at);
         return;
     }
     for (const log::PlacedSet& placed : at.sets) {
@@ -257,6 +249,41 @@ void StationPage::showDone() {
                      std::move(rows), QList<int>{0, 2});
     m_doneTable->resizeColumnsToContents();
     m_doneTable->scrollToBottom();
+}
+
+// Today's attempts as they were read, and under them what earlier days came to.
+void StationPage::showTests(const questions::AtStation& at) {
+    constexpr std::size_t daysBefore = 3;
+    const bool several = m_work->tests.size() > 1;
+    std::vector<TextTable::Row> rows;
+    const auto add = [&](const QString& when, std::size_t test, BodySide side, const QString& value,
+                         const QString& remark, bool quiet) {
+        TextTable::Row row{.cells = {when}};
+        if (several)
+            row.cells << text(m_work->tests[test].value.name);
+        row.cells << attemptSide(side) << value << remark;
+        for (int i = 0; quiet && i < row.cells.size(); ++i)
+            row.quiet << i;
+        rows.push_back(std::move(row));
+    };
+    for (std::size_t i = 0; i < at.attempts.size(); ++i) {
+        const Attempt& attempt = at.attempts[i];
+        add(QString::number(i + 1), at.testOf[i], attempt.side, attemptReading(attempt),
+            text(attempt.excluded.empty() ? attempt.note : attempt.excluded),
+            !attempt.excluded.empty());
+    }
+    for (const questions::EarlierTest& before :
+         questions::earlierTests(m_logbook.log(), *m_work, at.athlete.id, m_day, daysBefore))
+        add(dateText(before.date), before.test, before.side,
+            number(before.value, m_work->tests[before.test].value.decimals) + QLatin1Char(' ') +
+                text(m_work->tests[before.test].value.unit),
+            {}, true);
+    QStringList headings{tr("No.")};
+    if (several)
+        headings << tr("Test");
+    headings << tr("Side") << tr("As read") << tr("Remark");
+    m_done->setTable(headings, std::move(rows), several ? QList<int>{0, 3} : QList<int>{0, 2});
+    m_doneTable->resizeColumnsToContents();
 }
 
 /// What says nothing takes no room, and is not heard as nothing.
@@ -317,6 +344,11 @@ void StationPage::showNothing() {
     hideSilent();
     m_chart->setData({.unit = m_logbook.loadUnit()});
     m_done->setTable({}, {}, QList<int>{});
+    // An empty picture and an empty table say nothing: what begins it stands there instead.
+    m_chart->hide();
+    m_doneTable->hide();
+    m_begin->setText(m_work ? tr("Who is here…") : tr("New station…"));
+    m_begin->show();
     say({}, false);
 }
 

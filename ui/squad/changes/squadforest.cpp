@@ -6,6 +6,7 @@
 #include "ui/charts/figure.h"
 #include "ui/charts/key.h"
 #include "ui/charts/plotframe.h"
+#include "ui/parts/shortcombo.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -167,10 +168,10 @@ void paintReason(QPainter& painter, const PlotFrame& f, const SquadForestRow& ro
     if (row.notComparable)
         look::hatch(painter, QRectF(f.area.left(), y - height / 2, f.area.width(), height),
                     f.ground);
-    charts::paintLabel(painter, {f.area.left() + side, y}, Qt::AlignVCenter,
-                       QFontMetricsF(painter.font())
-                           .elidedText(row.reason, Qt::ElideRight, f.area.width() - 2 * side),
-                       f.ground, f.ground.quiet);
+    charts::paintLabel(
+        painter, {f.area.left() + side, y}, Qt::AlignVCenter,
+        firstPartsOf(row.reason, QFontMetricsF(painter.font()), f.area.width() - 2 * side),
+        f.ground, f.ground.quiet);
 }
 
 double keyRoom(const SquadForest& data, double textSize, double width) {
@@ -295,7 +296,7 @@ void paintSquadForest(QPainter& painter, const QRectF& target, const SquadForest
                          metrics.elidedText(row.name, Qt::ElideRight, columns.names - side));
         painter.setPen(row.change ? ground.ink : ground.quiet);
         painter.drawText(QPointF(f.area.right() + side, base),
-                         metrics.elidedText(row.word, Qt::ElideRight, columns.words));
+                         firstPartsOf(row.word, metrics, columns.words));
         painter.setFont(charts::chartFont(textSize, 0.9));
         if (row.change)
             paintRow(painter, f, row, y, ring, ofAll);

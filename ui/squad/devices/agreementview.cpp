@@ -37,6 +37,7 @@ void AgreementView::build() {
     m_which->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_sentence = new QLabel;
     m_sentence->setWordWrap(true);
+    m_sentence->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_sentence->setAccessibleDescription(tr("What the devices differ by"));
     m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     m_chart = new AgreementChart;
@@ -123,6 +124,7 @@ void AgreementView::ask() {
         m_figures->setTable(agreementHeadings(), agreementRows(*study), 1, 3);
         m_sets->setTable(pairedHeadings(nameOf(first), nameOf(second), m_logbook.loadUnit()),
                          pairedRows(*study, athletes, m_logbook.loadUnit()), 2, 7);
+        m_chart->parentWidget()->show();
         for (QTableView* view : {m_figureView, m_setView}) {
             const WidthsFirst widths(*view);
             view->resizeColumnsToContents();
@@ -142,6 +144,7 @@ void AgreementView::showNothing(const QString& why) {
     m_sets->setTable({}, {}, 0, 0);
     m_sentence->setText(why);
     m_chart->setSpokenText(why);
+    m_chart->parentWidget()->hide(); // an empty picture and empty tables say nothing
 }
 
 } // namespace slopebook::ui

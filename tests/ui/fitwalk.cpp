@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/fitwalk.h"
+
+#include "tests/ui/everyplace.h"
+#include "tests/ui/paintedtexts.h"
+#include "ui/charts/chartout.h"
+#include "ui/charts/chartview.h"
+
+#include <QAbstractButton>
+#include <QAbstractScrollArea>
+#include <QComboBox>
+#include <QGraphicsScene>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPainter>
+#include <QStyle>
+#include <QStyleOptionComboBox>
+#include <QTabBar>
+#include <QTableView>
+
+#include <algorithm>
+
+namespace slopebook::test {
+
+using namespace slopebook::ui;
+
+namespace {
+
+constexpr int rowsLookedAt = 12;
+
+/// A chart as it stands on the screen; Qt Charts' views show theirs to a scene.
+void paintInto(TextRecorder& recorder, QWidget& chart) {
+    QPainter painter(&recorder);
+    painter.setFont(chart.font());
+    if (const auto* view = dynamic_cast<const charts::ChartView*>(&chart))
+        view->scene()->render(&painter, QRectF(QPointF(), chart.size()),
+                              QRectF(QPointF(), chart.size()), Qt::IgnoreAspectRatio);
+    else
+        chart.render(&painter, QPoint(), QRegion(), QWidget::RenderFlags());
+}
+
+QString quoted(const PaintedText& text) {
+    return QStringLiteral("\"%1\" (%2, %3)")
+        .arg(text.text)
+        .arg(text.box.left(), 0, 'f', 0)
+        .arg(text.box.top(), 0, 'f', 0);
+}
+
+/// Not on another tab, nor scrolled out of sight. What a viewport covers is not seen itself.
+bool isSeen(const QWidget& widget, const QWidget& window) {
+    if (!widget.isVisible() || widget.window() != &window)
+        return false;
+    const auto* area = qobject_cast<const QAbstractScrollArea*>(&widget);
+    return !(area ? area->viewport() : &widget)->visibleRegion().isEmpty();
+}
+
+/// Texts that touch: by more than what letters keep clear of each other.
+bool overEachOther(const QRectF& one, const QRectF& other) {
+    return one.adjusted(0.5, 1, -0.5, -1).intersects(other.adjusted(0.5, 1, -0.5, -1));
+}
+
+} // namespace
+
+FitWalk::FitWalk(QString name) : m_name(std::move(name)) {}
+
+void FitWalk::take(bool good, const QString& place, const QString& what) {
+    ++m_seen;
+    if (!good)
+        m_wrong << QStringLiteral("%1: %2: %3").arg(m_name, place, what);
+}
+
+void FitWalk::look(const QString& place, QWidget& shown, bool page) {
+    int tallest = 0;
+    QString picture;
+    for (QWidget* each : shown.findChildren<QWidget*>()) {
+        if (!isSeen(*each, shown))
+            continue;
+        lookAtText(place, *each);
+        lookAtField(place, *each);
+        if (const auto* table = qobject_cast<QTableView*>(each))
+            lookAtTable(place, *table);
+        if (dynamic_cast<charts::ChartOut*>(each)) {
+            lookIntoChart(place, *each);
+            // The blocks' strip of time is read along, not up: its table is the page.
+            const bool strip =
+                qstrcmp(each->metaObject()->className(), "slopebook::ui::Timeline") == 0;
+            if (!strip && each->height() > tallest) {
+                tallest = each->height();
+                picture = each->accessibleName().left(60);
+            }
+        }
+    }
+    if (page && tallest > 0)
+        take(3 * tallest >= shown.height(), place,
+             QStringLiteral("picture \"%1\" has %2 px of %3")
+                 .arg(picture)
+                 .arg(tallest)
+                 .arg(shown.height()));
+}
+
+void FitWalk::lookAtText(const QString& place, const QWidget& widget) {
+    if (const auto* label = qobject_cast<const QLabel*>(&widget);
+        label && !label->text().isEmpty()) {
+        const bool wraps = label->wordWrap();
+        const int least =
+            wraps ? label->heightForWidth(label->width()) : label->sizeHint().height();
+        take(label->height() + 1 >= least, place, QStringLiteral("low ") + described(widget));
+        take(label->width() + 1 >= (wraps ? label->minimumSizeHint() : label->sizeHint()).width(),
+             place, QStringLiteral("narrow ") + described(widget));
+        overlaps(place, widget);
+    } else if (const auto* button = qobject_cast<const QAbstractButton*>(&widget);
+               button && !button->text().isEmpty()) {
+        const QFontMetrics metrics(button->font());
+        take(button->width() >= metrics.size(Qt::TextShowMnemonic, button->text()).width(), place,
+             QStringLiteral("narrow ") + described(widget));
+        take(button->height() >= metrics.height(), place,
+             QStringLiteral("low ") + described(widget));
+        overlaps(place, widget);
+    } else if (const auto* bar = qobject_cast<const QTabBar*>(&widget)) {
+        for (int tab = 0; tab < bar->count(); ++tab)
+            take(bar->tabRect(tab).width() >=
+                     bar->fontMetrics().size(Qt::TextShowMnemonic, bar->tabText(tab)).width(),
+                 place, QStringLiteral("tab ") + bar->tabText(tab));
+    }
+}
+
+// What is chosen, and what a field that is empty asks for.
+void FitWalk::lookAtField(const QString& place, const QWidget& widget) {
+    if (const auto* box = qobject_cast<const QComboBox*>(&widget); box && !box->isEditable()) {
+        QStyleOptionComboBox option;
+        option.initFrom(box);
+        const QRect room = box->style()->subControlRect(QStyle::CC_ComboBox, &option,
+                                                        QStyle::SC_ComboBoxEditField, box);
+        TextRecorder recorder(box->size());
+        paintInto(recorder, const_cast<QWidget&>(widget)); // painting is no change of it
+        for (const PaintedText& text : recorder.texts())
+            take(text.box.right() <= room.right() + 1, place,
+                 QStringLiteral("narrow box %1 in %2").arg(quoted(text)).arg(room.width()));
+    }
+    if (const auto* line = qobject_cast<const QLineEdit*>(&widget);
+        line && line->text().isEmpty() && line->isEnabled())
+        take(line->fontMetrics().horizontalAdvance(line->placeholderText()) <= line->width() - 6,
+             place,
+             QStringLiteral("narrow field \"%1\" %2")
+                 .arg(line->placeholderText())
+                 .arg(line->width()));
+}
+
+/// Texts beside it within the same parent are not drawn over it.
+void FitWalk::overlaps(const QString& place, const QWidget& widget) {
+    for (const QObject* child : widget.parentWidget()->children()) {
+        const auto* other = qobject_cast<const QWidget*>(child);
+        if (!other || other <= &widget || !other->isVisible() || other->isWindow())
+            continue;
+        if (qobject_cast<const QLabel*>(other) || qobject_cast<const QAbstractButton*>(other))
+            take(!other->geometry().intersects(widget.geometry()), place,
+                 described(widget) + QStringLiteral(" over ") + described(*other));
+    }
+}
+
+void FitWalk::lookAtTable(const QString& place, const QTableView& table) {
+    const QHeaderView& header = *table.horizontalHeader();
+    const QString name = table.accessibleName();
+    if (!table.model() || header.isHidden())
+        return;
+    // One that paints its own headings is read as a chart is.
+    const bool plainHeader = header.metaObject() == &QHeaderView::staticMetaObject;
+    if (!plainHeader)
+        lookIntoChart(place, *header.viewport());
+    for (int column = 0; column < header.count(); ++column) {
+        if (header.isSectionHidden(column))
+            continue;
+        const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
+        take(!plainHeader ||
+                 header.sectionSize(column) >= header.fontMetrics().size(0, words).width(),
+             place,
+             QStringLiteral("%1, heading \"%2\" in %3")
+                 .arg(name, words)
+                 .arg(header.sectionSize(column)));
+        for (int row = 0; row < std::min(table.model()->rowCount(), rowsLookedAt); ++row)
+            lookAtCell(place, table, row, column);
+    }
+    // What cannot be scrolled to is lost.
+    if (table.model()->rowCount() > 0 &&
+        table.horizontalScrollBarPolicy() == Qt::ScrollBarAlwaysOff)
+        take(header.length() <= table.viewport()->width() + 1, place,
+             QStringLiteral("%1: columns of %2 in %3")
+                 .arg(name)
+                 .arg(header.length())
+                 .arg(table.viewport()->width()));
+    const int rows = std::min(2, table.model()->rowCount());
+    take(rows == 0 || table.viewport()->height() >= rows * table.rowHeight(0), place,
+         QStringLiteral("%1: rows seen in %2 px").arg(name).arg(table.viewport()->height()));
+}
+
+void FitWalk::lookAtCell(const QString& place, const QTableView& table, int row, int column) {
+    const QModelIndex index = table.model()->index(row, column);
+    const QString words = index.data().toString();
+    if (words.isEmpty() || table.isRowHidden(row))
+        return;
+    QFont font = table.font();
+    if (const QVariant own = index.data(Qt::FontRole); own.isValid())
+        font = own.value<QFont>().resolve(font);
+    const int columns = table.columnSpan(row, column), rows = table.rowSpan(row, column);
+    QSize cell;
+    for (int i = 0; i < columns; ++i)
+        cell.rwidth() += table.columnWidth(column + i);
+    for (int i = 0; i < rows; ++i)
+        cell.rheight() += table.rowHeight(row + i);
+    if (QFontMetrics(font).size(0, words).width() <= cell.width() - 4) {
+        ++m_seen;
+        return;
+    }
+    const QRect needed = QFontMetrics(font).boundingRect(
+        QRect(0, 0, cell.width() - 4, 10000), table.wordWrap() ? Qt::TextWordWrap : 0, words);
+    take(needed.width() <= cell.width() && needed.height() <= cell.height() + 2, place,
+         QStringLiteral("%1, cell \"%2\" (%3) in %4 x %5")
+             .arg(table.accessibleName(), words,
+                  table.model()->headerData(column, Qt::Horizontal).toString())
+             .arg(cell.width())
+             .arg(cell.height()));
+}
+
+void FitWalk::lookIntoChart(const QString& place, QWidget& chart) {
+    TextRecorder recorder(chart.size());
+    paintInto(recorder, chart);
+    const QString name = QLatin1String(chart.metaObject()->className());
+    const QList<PaintedText>& texts = recorder.texts();
+    const QRectF room = QRectF(QPointF(), chart.size()).adjusted(-1, -1, 1, 1);
+    for (qsizetype i = 0; i < texts.size(); ++i) {
+        const PaintedText& text = texts[i];
+        take(room.contains(text.box), place,
+             name + QStringLiteral(": beyond the edge ") + quoted(text));
+        take(!text.text.endsWith(QChar(0x2026)), place,
+             name + QStringLiteral(": elided ") + quoted(text));
+        for (qsizetype j = i + 1; j < texts.size(); ++j)
+            take(!overEachOther(text.box, texts[j].box), place,
+                 name + QStringLiteral(": ") + quoted(text) + QStringLiteral(" over ") +
+                     quoted(texts[j]));
+        for (const QPointF& point : recorder.points())
+            take(!text.box.contains(point), place,
+                 name + QStringLiteral(": %1 over the point at %2, %3")
+                            .arg(quoted(text))
+                            .arg(point.x(), 0, 'f', 0)
+                            .arg(point.y(), 0, 'f', 0));
+    }
+}
+
+} // namespace slopebook::test

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Looks at what stands in a window or a dialog: whether a text is cut or elided, whether two texts
+// lie over each other, and whether a page's picture has its room.
+#pragma once
+
+#include <QStringList>
+
+class QWidget;
+class QTableView;
+
+namespace slopebook::test {
+
+class FitWalk {
+public:
+    /// name: of the size and letters it is looked at with, for messages.
+    explicit FitWalk(QString name);
+
+    /// page: it is the main window, whose page has a picture or none.
+    void look(const QString& place, QWidget& shown, bool page);
+
+    /// A line each: where, what, and its size.
+    const QStringList& wrong() const { return m_wrong; }
+    /// How many things were looked at.
+    int seen() const { return m_seen; }
+
+private:
+    void take(bool good, const QString& place, const QString& what);
+    void lookAtText(const QString& place, const QWidget& widget);
+    void lookAtField(const QString& place, const QWidget& widget);
+    void overlaps(const QString& place, const QWidget& widget);
+    void lookAtTable(const QString& place, const QTableView& table);
+    void lookAtCell(const QString& place, const QTableView& table, int row, int column);
+    void lookIntoChart(const QString& place, QWidget& chart);
+
+    QString m_name;
+    QStringList m_wrong;
+    int m_seen = 0;
+};
+
+} // namespace slopebook::test

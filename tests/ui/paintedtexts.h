@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is written in a picture, and where: a paint device that keeps texts and marks instead of
+// drawing them. So a test reads a chart as it stands on the screen, whoever painted it.
+#pragma once
+
+#include <QList>
+#include <QPaintDevice>
+#include <QPaintEngine>
+#include <QRectF>
+#include <QString>
+
+#include <memory>
+
+namespace slopebook::test {
+
+struct PaintedText {
+    QString text;
+    QRectF box; ///< of its letters, in the device's units: without the room above and below them
+};
+
+class TextRecorder final : public QPaintDevice {
+public:
+    explicit TextRecorder(const QSize& size);
+    ~TextRecorder() override;
+
+    const QList<PaintedText>& texts() const { return m_texts; }
+    /// Middles of the points: what is small, round or polygonal, and filled.
+    const QList<QPointF>& points() const { return m_points; }
+
+    QPaintEngine* paintEngine() const override;
+
+protected:
+    int metric(PaintDeviceMetric which) const override;
+
+private:
+    class Engine;
+    QSize m_size;
+    QList<PaintedText> m_texts;
+    QList<QPointF> m_points;
+    std::unique_ptr<Engine> m_engine;
+};
+
+} // namespace slopebook::test

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The walking test of the looks: every page and dialog at 1280 x 720, at 853 x 480 (the same screen
+// at scale 1.5) and with larger letters, in English and German. Nothing is elided, cut off or drawn
+// over its neighbour, in charts neither, and a page's picture has a third of the height.
+#include "tests/ui/everyplace.h"
+#include "tests/ui/fitwalk.h"
+#include "tests/ui/paintedtexts.h"
+#include "ui/charts/labelroom.h"
+#include "ui/parts/shortcombo.h"
+#include "ui/parts/wraprow.h"
+
+#include <QApplication>
+#include <QMainWindow>
+#include <QPainter>
+#include <QTest>
+
+using namespace slopebook;
+using namespace slopebook::test;
+
+namespace {
+
+constexpr QSize scaledScreen(853, 480); ///< 1280 x 720 at scale 1.5
+
+void settled() {
+    for (int i = 0; i < 3; ++i) // what is fitted once it is laid out
+        QCoreApplication::processEvents();
+}
+
+void report(const QStringList& wrong) {
+    for (const QString& each : wrong)
+        qInfo("%s", qPrintable(each));
+    QVERIFY2(wrong.isEmpty(), QByteArray(QByteArray::number(wrong.size()) + " are wrong"));
+}
+
+} // namespace
+
+class TestFit : public QObject {
+    Q_OBJECT
+private Q_SLOTS:
+    // The reader of charts finds what it is there to find.
+    void aTextIsReadWhereItStands() {
+        TextRecorder recorder({200, 100});
+        {
+            QPainter painter(&recorder);
+            painter.drawText(QPointF(20, 40), QStringLiteral("below"));
+            painter.translate(100, 50);
+            painter.rotate(-90);
+            painter.drawText(QPointF(0, 0), QStringLiteral("upright"));
+            painter.resetTransform();
+            painter.setBrush(Qt::black);
+            painter.drawEllipse(QPointF(60, 70), 4, 4);
+            painter.setBrush(Qt::NoBrush);
+            painter.drawEllipse(QPointF(10, 10), 4, 4);
+        }
+        QCOMPARE(recorder.texts().size(), 2);
+        QCOMPARE(recorder.texts()[0].text, QStringLiteral("below"));
+        QVERIFY(recorder.texts()[0].box.contains(QPointF(25, 38)));
+        QVERIFY(recorder.texts()[0].box.bottom() < 50);
+        const QRectF upright = recorder.texts()[1].box;
+        QVERIFY(upright.height() > upright.width());
+        QVERIFY(upright.contains(QPointF(97, 40)));
+        QCOMPARE(recorder.points(), QList<QPointF>{QPointF(60, 70)});
+    }
+
+    void aBoxSaysWholeParts() {
+        const QFontMetricsF metrics(QApplication::font());
+        const QString whole = QStringLiteral("Hop lane: Single hop, Triple hop \u00b7 5 points");
+        const auto shown = [&](const QString& room) {
+            return ui::firstPartsOf(whole, metrics, metrics.horizontalAdvance(room) + 1);
+        };
+        QCOMPARE(shown(whole), whole);
+        QCOMPARE(shown(QStringLiteral("Hop lane: Single hop, Triple hop \u00b7 5 poi")),
+                 QStringLiteral("Hop lane: Single hop, Triple hop"));
+        QCOMPARE(shown(QStringLiteral("Hop lane: Single hop, T")),
+                 QStringLiteral("Hop lane: Single hop"));
+        QCOMPARE(shown(QStringLiteral("Hop lane")), QStringLiteral("Hop lane"));
+    }
+
+    // Names have room where no point and no other name is, in the order they are given in.
+    void labelsKeepClear() {
+        ui::charts::LabelRoom room(QRectF(0, 0, 100, 50), 4);
+        room.takePoint({50, 25});
+        const QRectF over(40, 20, 20, 10), beside(60, 20, 20, 10), outside(90, 20, 20, 10);
+        QVERIFY(!room.isFree(over));
+        QVERIFY(!room.isFree(outside));
+        QCOMPARE(room.place({over, outside, beside}).value_or(9), std::size_t(2));
+        QVERIFY(!room.isFree(beside));
+        QVERIFY(!room.place({over, outside, beside}));
+    }
+
+    void controlsGoOnInTheNextLine() {
+        QWidget row;
+        auto* wrap = new ui::WrapRow(&row);
+        for (int i = 0; i < 3; ++i) {
+            auto* box = new QWidget;
+            box->setFixedSize(100, 20);
+            wrap->addWidget(box);
+        }
+        QCOMPARE(wrap->heightForWidth(400), 20);
+        QCOMPARE(wrap->heightForWidth(220), 20 + wrap->spacing() + 20);
+        QCOMPARE(wrap->minimumSize(), QSize(100, 20));
+    }
+
+    void nothingIsCutOff_data() {
+        QTest::addColumn<QString>("language");
+        QTest::addColumn<double>("letters");
+        const QString only = qEnvironmentVariable("SLOPEBOOK_FIT_ONLY");
+        const auto row = [&only](const char* name, const char* language, double letters) {
+            if (only.isEmpty() || only == QLatin1String(name))
+                QTest::newRow(name) << QString::fromLatin1(language) << letters;
+        };
+        row("English", "en", 1.0);
+        row("German", "de", 1.0);
+        row("larger", "de", 1.2);
+    }
+    void nothingIsCutOff() {
+        QFETCH(QString, language);
+        QFETCH(double, letters);
+        const QFont usual = QApplication::font();
+        QFont large = usual;
+        large.setPointSizeF(letters * usual.pointSizeF());
+        QApplication::setFont(large);
+        FitWalk wide(QStringLiteral("1280 x 720")), small(QStringLiteral("853 x 480"));
+        QStringList tooLarge;
+        inEveryPlace(language, false, [&](const QString& place, QWidget& shown) {
+            const bool page = qobject_cast<QMainWindow*>(&shown);
+            settled();
+            wide.look(place, shown, page);
+            if (letters > 1)
+                return; // larger letters on the small screen as well are no promise
+            const QSize before = shown.size();
+            shown.resize(before.boundedTo(scaledScreen));
+            settled();
+            small.look(place, shown, page);
+            if (shown.width() > scaledScreen.width() || shown.height() > scaledScreen.height())
+                tooLarge << QStringLiteral("%1: is %2 x %3")
+                                .arg(place)
+                                .arg(shown.width())
+                                .arg(shown.height());
+            shown.resize(before);
+            settled();
+        });
+        QApplication::setFont(usual);
+        QVERIFY2(wide.seen() > 1000, "too little was looked at");
+        report(wide.wrong() + small.wrong() + tooLarge);
+    }
+};
+
+QTEST_MAIN(TestFit)
+#include "tst_fit.moc"

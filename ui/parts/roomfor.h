@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The least room of what stands on a page.
+#pragma once
+
+class QLineEdit;
+class QWidget;
+
+namespace slopebook::ui {
+
+/// The least height of a page's picture: a third of its window's, whatever stands beside it.
+int pictureHeight(const QWidget& page);
+
+/// As wide at the least as what the empty field asks for.
+void fitPlaceholder(QLineEdit& field);
+
+} // namespace slopebook::ui

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/shortcombo.h"
+
+#include <QStyle>
+#include <QStyleOptionComboBox>
+#include <QStylePainter>
+
+#include <algorithm>
+
+namespace slopebook::ui {
+
+QString firstPartsOf(const QString& words, const QFontMetricsF& metrics, double room) {
+    QString shown = words;
+    while (metrics.horizontalAdvance(shown) > room) {
+        const qsizetype at = std::max({shown.lastIndexOf(QStringLiteral(" \u00b7 ")),
+                                       shown.lastIndexOf(QStringLiteral(", ")),
+                                       shown.lastIndexOf(QStringLiteral(": "))});
+        if (at <= 0)
+            break;
+        shown.truncate(at);
+    }
+    return shown;
+}
+
+void ShortCombo::paintEvent(QPaintEvent* /*event*/) {
+    QStylePainter painter(this);
+    QStyleOptionComboBox option;
+    initStyleOption(&option);
+    const int room =
+        style()
+            ->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this)
+            .width();
+    option.currentText = firstPartsOf(option.currentText, QFontMetricsF(font()), room - 2);
+    painter.drawComplexControl(QStyle::CC_ComboBox, option);
+    painter.drawControl(QStyle::CE_ComboBoxLabel, option);
+}
+
+} // namespace slopebook::ui
