@@ -124,7 +124,8 @@ exchange::FileFacts factsUnder(const exchange::Source& table, const exchange::Te
     return exchange::lookAt(table, {.encoding = layout.encoding,
                                     .delimiter = layout.delimiter,
                                     .skip = layout.skip,
-                                    .header = layout.header});
+                                    .header = layout.header,
+                                    .sheet = layout.sheet});
 }
 
 std::string asked(const exchange::Question& question, const exchange::FileFacts& facts) {
@@ -141,6 +142,9 @@ std::string asked(const exchange::Question& question, const exchange::FileFacts&
     case About::SpeedUnit:
         return "the unit of " + column + ", such as " + english(exchange::found(question.sample)) +
                " (m/s or cm/s)";
+    case About::Sheet:
+        return "the sheet of the workbook (sheet: ...); what follows is of " +
+               english(exchange::found(question.sample));
     case About::Role:
         break;
     }
@@ -158,12 +162,23 @@ int propose(const ImportOptions& options) {
         std::string text = "# " + file.filename().string() + ": columns that it has: ";
         for (std::size_t i = 0; i < facts.columns.size(); ++i)
             text += (i > 0 ? ", " : "") + english(facts.columnName(i));
-        text += "\n" + exchange::shapeText(shape, facts.headings());
+        text += "\n";
+        for (const exchange::SheetName& sheet : facts.sheets)
+            text += "# a sheet of it" + std::string(sheet.hidden ? " (hidden): " : ": ") +
+                    sheet.name + "\n";
+        text += exchange::shapeText(shape, facts.headings());
         for (const auto& question : exchange::openQuestions(shape, facts))
             text += "# to be said: " + asked(question, facts) + "\n";
         print(text);
     }
     return exitDone;
+}
+
+std::string openOf(const exchange::Shape& shape, const exchange::FileFacts& facts) {
+    std::string open;
+    for (const auto& question : exchange::openQuestions(shape, facts))
+        open += (open.empty() ? "" : "; ") + asked(question, facts);
+    return open;
 }
 
 // One table under a map: whole or not at all.
@@ -175,12 +190,24 @@ exchange::ShapedReport importMapped(log::Log& log, const std::filesystem::path& 
     const auto facts = factsUnder(table, exchange::parseLayout(map, name));
     auto shape = exchange::parseShape(map, facts.headings(), name);
     exchange::settle(shape, facts);
-    std::string open;
-    for (const auto& question : exchange::openQuestions(shape, facts))
-        open += (open.empty() ? "" : "; ") + asked(question, facts);
-    if (!open.empty())
+    if (const std::string open = openOf(shape, facts); !open.empty())
         throw BadInput({.file = name, .line = 0, .column = {}},
                        asIs("a map that leaves something open"), asIs(open));
+    return exchange::importShaped(log, table, shape, facts.headings(), settings);
+}
+
+// A workbook that is not tidy CSV in one sheet: by what its sheets say of themselves, where that
+// leaves nothing open.
+exchange::ShapedReport importWorkbook(log::Log& log, const std::filesystem::path& file,
+                                      const exchange::ImportSettings& settings) {
+    const exchange::Source table{.file = file, .text = {}};
+    const auto facts = exchange::lookAt(table);
+    const auto shape = exchange::propose(facts);
+    if (const std::string open = openOf(shape, facts); !open.empty())
+        throw BadInput({.file = file.string(), .line = 0, .column = {}},
+                       asIs("a workbook that leaves something open (--propose FILE prints how it "
+                            "would be read, for --map)"),
+                       asIs(open));
     return exchange::importShaped(log, table, shape, facts.headings(), settings);
 }
 
@@ -197,15 +224,10 @@ int sayDone(const ImportOptions& options, const exchange::ImportReport& report, 
     return exitDone;
 }
 
-int runMapped(const ImportOptions& options, const exchange::ImportSettings& settings) {
-    if (options.files.size() != 1)
-        throw BadInput(asIs(std::to_string(options.files.size()) + " files with --map"),
-                       asIs("one"));
-    const std::string map = textOf(options.map);
+int runShaped(const ImportOptions& options,
+              const std::function<exchange::ShapedReport(log::Log&)>& work) {
     const auto filled = fill(
-        options,
-        [&](log::Log& log) { return importMapped(log, options.files[0], map, options, settings); },
-        [](const exchange::ShapedReport& report) { return report.refused.empty(); });
+        options, work, [](const exchange::ShapedReport& report) { return report.refused.empty(); });
     if (!filled.result.refused.empty()) {
         complain(filled.result);
         return exitBad;
@@ -229,8 +251,19 @@ int runImport(const ImportOptions& options) {
     settings.who = whoIsWho(options);
     Interruptible interruptible;
     settings.progress = interruptible.progress();
-    if (!options.map.empty())
-        return runMapped(options, settings);
+    if (!options.map.empty()) {
+        if (options.files.size() != 1)
+            throw BadInput(asIs(std::to_string(options.files.size()) + " files with --map"),
+                           asIs("one"));
+        return runShaped(options, [&, map = textOf(options.map)](log::Log& log) {
+            return importMapped(log, options.files[0], map, options, settings);
+        });
+    }
+    if (options.files.size() == 1 && options.columns.empty() &&
+        exchange::isWorkbook(options.files[0]) && !exchange::readsAsIs(options.files[0]))
+        return runShaped(options, [&](log::Log& log) {
+            return importWorkbook(log, options.files[0], settings);
+        });
     const auto filled = fill(
         options, [&](log::Log& log) { return exchange::importTidy(log, options.files, settings); },
         [](const exchange::ImportReport&) { return true; });
@@ -241,10 +274,13 @@ int runImport(const ImportOptions& options) {
 
 void addImport(CLI::App& app, int& exit) {
     auto* command = app.add_subcommand(
-        "import", "Tidy CSV into a log (made where there is none), whole or not at all");
+        "import",
+        "Tidy CSV, or a workbook, into a log (made where there is none), whole or not at all");
     const auto options = std::make_shared<ImportOptions>();
     command->add_option("LOG", options->log, "The log")->required();
-    command->add_option("FILE", options->files, "CSV files, in any order")->required();
+    command
+        ->add_option("FILE", options->files, "CSV files, in any order, or .xlsx or .ods workbooks")
+        ->required();
     command->add_option("--columns", options->columns,
                         "The file's names for columns: load_kg=Gewicht,velocity=v");
     command

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csvreader.h"
 
+#include "core/exchange/sheet.h"
 #include "core/exchange/utf8watch.h"
 #include "core/model/phrases/exchange.h"
 
@@ -184,7 +185,10 @@ void readCsv(const std::filesystem::path& file, char delimiter,
 
 void readCsv(const Source& source, Encoding encoding, char delimiter,
              const std::function<void(const CsvRow&)>& row, const Progress& progress) {
-    Reader(source.name(), delimiter, row).read(source, encoding, progress);
+    if (!source.file.empty() && isWorkbook(source.file))
+        readSheet(source.file, source.sheet, row, progress);
+    else
+        Reader(source.name(), delimiter, row).read(source, encoding, progress);
 }
 
 } // namespace slopebook::exchange

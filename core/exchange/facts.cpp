@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/facts.h"
 
+#include "core/exchange/sheetguess.h"
 #include "core/model/phrases/exchange.h"
 
 #include <algorithm>
@@ -225,16 +226,46 @@ Words FileFacts::columnName(std::size_t index) const {
                                                                      : say("column %1", index + 1);
 }
 
-FileFacts lookAt(const Source& source, const LayoutTold& told, const Progress& progress) {
-    FileFacts facts;
+namespace {
+
+// Where the table begins within the rows, and whether with a header.
+void layRows(FileFacts& facts, const std::vector<CsvRow>& rows, const LayoutTold& told) {
     TextLayout& layout = facts.layout;
-    layout.encoding = told.encoding ? *told.encoding : encodingOf(source, partOf(progress, 0, 200));
-    layout.delimiter = told.delimiter ? *told.delimiter : findDelimiter(source, layout.encoding);
-    const auto rows = firstRows(source, layout.encoding, layout.delimiter,
-                                beginning + static_cast<std::size_t>(told.skip.value_or(0)));
     layout.skip = told.skip ? *told.skip : findSkip(rows);
     const auto passed = std::min(rows.size(), static_cast<std::size_t>(layout.skip));
     layout.header = told.header ? *told.header : findHeader(std::span(rows).subspan(passed));
+}
+
+} // namespace
+
+FileFacts factsOfBeginning(const Source& source) {
+    FileFacts facts;
+    const auto rows = firstRows(source, Encoding::Utf8, ',', beginning);
+    layRows(facts, rows, {});
+    Looker looker(facts);
+    for (const CsvRow& row : rows)
+        looker.take(row);
+    looker.finish();
+    return facts;
+}
+
+FileFacts lookAt(const Source& given, const LayoutTold& told, const Progress& progress) {
+    FileFacts facts;
+    TextLayout& layout = facts.layout;
+    Source source = given;
+    if (!source.file.empty() && isWorkbook(source.file)) {
+        guessSheet(facts, source, told.sheet);
+        source.sheet = layout.sheet;
+    } else {
+        layout.encoding =
+            told.encoding ? *told.encoding : encodingOf(source, partOf(progress, 0, 200));
+        layout.delimiter =
+            told.delimiter ? *told.delimiter : findDelimiter(source, layout.encoding);
+    }
+    layRows(facts,
+            firstRows(source, layout.encoding, layout.delimiter,
+                      beginning + static_cast<std::size_t>(told.skip.value_or(0))),
+            told);
     Looker looker(facts);
     readCsv(
         source, layout.encoding, layout.delimiter, [&](const CsvRow& row) { looker.take(row); },

@@ -5,6 +5,7 @@
 
 #include "core/exchange/csvreader.h"
 #include "core/exchange/shape.h"
+#include "core/exchange/sheet.h"
 
 #include <array>
 #include <limits>
@@ -42,8 +43,10 @@ struct ColumnFacts {
 struct FileFacts {
     TextLayout layout;
     std::vector<ColumnFacts> columns;
-    std::vector<CsvRow> first; ///< rows after the header, at most firstShown
-    long rows = 0;             ///< with something in them, without the header
+    std::vector<CsvRow> first;       ///< rows after the header, at most firstShown
+    long rows = 0;                   ///< with something in them, without the header
+    std::vector<SheetName> sheets{}; ///< of a workbook, all; layout.sheet is the one looked at
+    bool sheetIsGuess = false;       ///< another of them would do as well
     std::vector<std::string> headings() const;
     /// "Gewicht", or "column 3".
     Words columnName(std::size_t at) const;
@@ -56,9 +59,11 @@ struct LayoutTold {
     std::optional<char> delimiter{};
     std::optional<long> skip{};
     std::optional<bool> header{};
+    std::optional<std::string> sheet{};
 };
 
-/// Reads the whole table once. BadInput for what is no table (as readCsv) or has more than 500
+/// Reads the whole table once; of a workbook the sheet that looks most like a table of sets, of
+/// those that are shown. BadInput for what is no table (as readCsv, readSheet) or has more than 500
 /// columns; LogError where it cannot be read.
 FileFacts lookAt(const Source& source, const LayoutTold& told = {}, const Progress& progress = {});
 

@@ -238,6 +238,8 @@ void proposeUnits(Shape& shape, const FileFacts& facts) {
 Shape propose(const FileFacts& facts) {
     Shape shape;
     shape.layout = facts.layout;
+    if (facts.sheetIsGuess)
+        shape.layout.sheet.clear(); // to be said
     if (facts.layout.header) {
         const auto candidates = candidatesOf(facts);
         shape.columns[TidyVelocity] = sideBySide(candidates, facts);
@@ -289,6 +291,8 @@ Shape fitted(const std::string& kept, const FileFacts& facts) {
     const Shape before = parseShape(kept, facts.headings(), "what was remembered");
     Shape shape = before;
     shape.layout = facts.layout;
+    if (facts.sheetIsGuess)
+        shape.layout.sheet.clear(); // to be said
     shape.dates.reset();
     shape.speed.reset();
     for (auto& uses : shape.columns)
@@ -316,6 +320,8 @@ Shape worthKeeping(Shape shape) {
 std::vector<Question> openQuestions(const Shape& shape, const FileFacts& facts) {
     using About = Question::About;
     std::vector<Question> open;
+    if (!facts.sheets.empty() && shape.layout.sheet.empty())
+        open.push_back({About::Sheet, TidyDate, {}, facts.layout.sheet});
     for (const Tidy role : neededRoles())
         if (!shape.has(role))
             open.push_back({About::Role, role, {}, {}});

@@ -37,7 +37,8 @@ struct Question {
         Role, ///< neither a column nor a value for all rows: date, athlete, lift, load, velocity
         DateOrder, ///< day or month first
         Decimal,   ///< comma or point
-        SpeedUnit  ///< m/s or cm/s
+        SpeedUnit, ///< m/s or cm/s
+        Sheet      ///< several of the workbook would do
     };
     About about = About::Role;
     Tidy role = TidyDate;
@@ -48,6 +49,8 @@ struct Question {
 std::vector<Question> openQuestions(const Shape& shape, const FileFacts& facts);
 /// Asked of the coach, with the cell that can be read in two ways.
 Words questionWords(const Question& question, const FileFacts& facts);
+/// Which sheets of a workbook are hidden; empty where none is.
+Words sheetWords(const FileFacts& facts);
 /// Where letters were not UTF-8: that they were read as something else, and what to look at; empty
 /// where they were.
 Words letterCaution(const FileFacts& facts);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/proposal.h"
+#include "core/model/few.h"
 #include "core/model/phrases/exchange.h"
 
 namespace slopebook::exchange {
@@ -37,10 +38,22 @@ Words questionWords(const Question& question, const FileFacts& facts) {
     case Question::About::SpeedUnit:
         return say("In \"%1\", is %2 in cm/s (or in hundredths of m/s), or in m/s?", column,
                    question.sample);
+    case Question::About::Sheet:
+        return say("Which sheet of the workbook is it? \"%1\" is shown.", question.sample);
     case Question::About::Role:
         break;
     }
     return {};
+}
+
+Words sheetWords(const FileFacts& facts) {
+    std::vector<std::string> hidden;
+    for (const SheetName& sheet : facts.sheets)
+        if (sheet.hidden)
+            hidden.push_back(sheet.name);
+    if (hidden.empty())
+        return {};
+    return say("Hidden sheets are not looked at by themselves: %1.", few(hidden));
 }
 
 Words letterCaution(const FileFacts& facts) {

@@ -27,6 +27,7 @@ struct ColumnUse {
 
 /// Where the rows are.
 struct TextLayout {
+    std::string sheet{}; ///< of a workbook, whose rows have no encoding and no delimiter
     Encoding encoding = Encoding::Utf8;
     char delimiter = ',';
     long skip = 0;      ///< rows passed over at the beginning

@@ -41,8 +41,10 @@ private:
 void readRows(const Source& source, const Shape& shape,
               const std::function<void(const CsvRow&)>& visit, const Progress& progress) {
     long toPass = shape.layout.skip + (shape.layout.header ? 1 : 0);
+    Source table = source;
+    table.sheet = shape.layout.sheet;
     readCsv(
-        source, shape.layout.encoding, shape.layout.delimiter,
+        table, shape.layout.encoding, shape.layout.delimiter,
         [&](const CsvRow& row) {
             if (toPass > 0)
                 --toPass;

@@ -119,6 +119,15 @@ void ShapeRows::requireWidth(const CsvRow& row) const {
                     m_headings.size()));
 }
 
+// A cell without a value is refused where it is used, and only there.
+void ShapeRows::requireValues(const CsvRow& row) const {
+    for (const CellFault& fault : row.faults)
+        for (const auto& uses : m_shape.columns)
+            if (std::ranges::find(uses, fault.at, &ColumnUse::at) != uses.end())
+                throw BadInput({.file = m_name, .line = row.line, .column = headingOf(fault.at)},
+                               fault.found, say("a value, or nothing"));
+}
+
 std::string_view ShapeRows::cell(const CsvRow& row, Tidy role) const {
     if (m_shape.columns[role].empty())
         return {};
@@ -273,6 +282,7 @@ void ShapeRows::take(const CsvRow& row, const std::function<void(const CsvRow&)>
     if (std::ranges::all_of(row.fields, [](const auto& text) { return text.empty(); }))
         return;
     requireWidth(row);
+    requireValues(row);
     m_tidy.line = row.line;
     for (std::size_t role = 0; role < TidyCount; ++role)
         if (role != TidyVelocity)

@@ -48,6 +48,7 @@ private:
     std::string kindText(const CsvRow& row, std::string_view cell) const;
     void checkFixed() const;
     void requireWidth(const CsvRow& row) const;
+    void requireValues(const CsvRow& row) const;
     void takeSet(const CsvRow& row, Numbers& numbers,
                  const std::function<void(const CsvRow&)>& visit);
     void takeRep(const CsvRow& row, Numbers& numbers,

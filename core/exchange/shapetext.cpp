@@ -95,7 +95,9 @@ private:
 
 bool takeLayout(const Facts& facts, std::string_view key, const std::string& value,
                 TextLayout& layout) {
-    if (key == "delimiter") {
+    if (key == "sheet") {
+        layout.sheet = value;
+    } else if (key == "delimiter") {
         layout.delimiter = facts.oneOf(delimiters, value);
     } else if (key == "encoding") {
         const auto encoding = encodingFromWord(value);
@@ -162,6 +164,8 @@ std::string shapeText(const Shape& shape, const std::vector<std::string>& headin
     const auto line = [&](const std::string& key, std::string_view value) {
         text += key + ": " + std::string(value) + "\n";
     };
+    if (!shape.layout.sheet.empty())
+        line("sheet", shape.layout.sheet);
     line("delimiter", wordOf(delimiters, shape.layout.delimiter));
     line("encoding", word(shape.layout.encoding));
     line("rows passed over", std::to_string(shape.layout.skip));
@@ -217,8 +221,9 @@ Shape parseShape(const std::string& text, const std::vector<std::string>& headin
         else if (key.starts_with("all "))
             shape.fixed[facts.role(key.substr(4))] = value;
         else
-            facts.refuse(found(key), say("delimiter, encoding, rows passed over, header, a row is, "
-                                         "blank is as above, dates, column ... or all ..."));
+            facts.refuse(found(key),
+                         say("sheet, delimiter, encoding, rows passed over, header, a row is, "
+                             "blank is as above, dates, column ... or all ..."));
     });
     if (shape.columns[TidyVelocity].size() > 1 && !shape.rowIsSet)
         facts.refuse(say("several columns of velocities in a row that is a rep"),

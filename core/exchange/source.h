@@ -22,6 +22,7 @@ std::optional<Encoding> encodingFromWord(std::string_view word);
 struct Source {
     std::filesystem::path file{}; ///< empty: the text below
     std::string text{};           ///< pasted, in UTF-8
+    std::string sheet{};          ///< of a workbook; empty: its first that holds something
     std::string name() const;     ///< for messages
     friend bool operator==(const Source&, const Source&) = default;
 };

@@ -120,6 +120,15 @@ Cells::Cells(const Table& table, const CsvRow& row) : m_table(table), m_row(row)
                        say("%1 as in the header row (a decimal comma, or a comma in a name that is "
                            "not in quotes, makes one more)",
                            table.m_width));
+    for (const CellFault& fault : row.faults)
+        if (const auto used = std::ranges::find(table.m_at, std::optional(fault.at));
+            used != table.m_at.end()) {
+            const auto column = static_cast<std::size_t>(used - table.m_at.begin());
+            throw BadInput({.file = table.m_file.string(),
+                            .line = row.line,
+                            .column = asIs(table.m_names[column])},
+                           fault.found, say("a value, or nothing"));
+        }
 }
 
 bool Cells::blankRow() const {

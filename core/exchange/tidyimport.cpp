@@ -6,6 +6,7 @@
 #include "core/exchange/faults.h"
 #include "core/exchange/importnames.h"
 #include "core/exchange/merge.h"
+#include "core/exchange/sheet.h"
 #include "core/exchange/staging.h"
 #include "core/exchange/stationcsv.h"
 #include "core/exchange/tables.h"
@@ -227,6 +228,8 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
 
 bool readsAsIs(const std::filesystem::path& file) {
     try {
+        if (isWorkbook(file) && std::ranges::count(sheetsOf(file), false, &SheetName::hidden) > 1)
+            return false; // which of its sheets is the coach's to say
         const auto header = headerOf(file);
         if (isTestsHeader(header) || isAttemptsHeader(header) || isEquipmentHeader(header) ||
             isStationsHeader(header) || isRostersHeader(header) ||

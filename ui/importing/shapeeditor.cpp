@@ -79,14 +79,33 @@ QWidget* ShapeEditor::buildLayoutRow() {
     m_skip->setAccessibleName(tr("Rows passed over at the beginning"));
     m_header = new QCheckBox(tr("First row &names the columns"));
     m_header->setObjectName(u"header"_s);
+    m_sheet = named(u"sheet"_s, tr("Sheet of the workbook"));
+    m_sheet->setMinimumContentsLength(12);
+    const auto part = [](std::initializer_list<QWidget*> fields) {
+        auto* of = new QWidget;
+        auto* fieldsLine = new QHBoxLayout(of);
+        fieldsLine->setContentsMargins(0, 0, 0, 0);
+        for (QWidget* field : fields)
+            fieldsLine->addWidget(field);
+        return of;
+    };
+    m_sheetPart = part({labelOf(tr("S&heet"), m_sheet), m_sheet});
+    m_sheetPart->hide();
+    m_textPart = part({labelOf(tr("Cells divided &by"), m_delimiter), m_delimiter,
+                       labelOf(tr("&Letters"), m_encoding), m_encoding});
     auto* row = new QWidget;
     auto* line = new WrapRow(row);
-    line->addField(labelOf(tr("Cells divided &by"), m_delimiter), m_delimiter);
-    line->addField(labelOf(tr("&Letters"), m_encoding), m_encoding);
+    line->addWidget(m_sheetPart);
+    line->addWidget(m_textPart);
     line->addField(labelOf(tr("&Pass over rows"), m_skip), m_skip);
     line->addWidget(m_header);
     connect(m_delimiter, &QComboBox::activated, this, &ShapeEditor::layoutChanged);
     connect(m_encoding, &QComboBox::activated, this, &ShapeEditor::layoutChanged);
+    connect(m_sheet, &QComboBox::activated, this, [this] {
+        m_otherSheet = true;
+        Q_EMIT layoutChanged();
+        m_otherSheet = false;
+    });
     const auto touched = [this] {
         if (!m_filling)
             Q_EMIT layoutChanged();
@@ -174,6 +193,7 @@ QWidget* ShapeEditor::buildForAllRows(const QStringList& athletes, const QString
 void ShapeEditor::setTable(const FileFacts& facts, const Shape& shape) {
     m_chosen.set(facts, shape);
     m_filling = true;
+    fillSheets(facts, shape);
     choose(m_delimiter, static_cast<unsigned char>(facts.layout.delimiter));
     choose(m_encoding, static_cast<int>(facts.layout.encoding));
     m_skip->setValue(static_cast<int>(facts.layout.skip));
@@ -195,11 +215,27 @@ void ShapeEditor::setTable(const FileFacts& facts, const Shape& shape) {
     takeForAllRows();
 }
 
+void ShapeEditor::fillSheets(const FileFacts& facts, const Shape& shape) {
+    m_sheetPart->setVisible(!facts.sheets.empty());
+    m_textPart->setVisible(facts.sheets.empty());
+    m_sheet->clear();
+    if (shape.layout.sheet.empty())
+        m_sheet->addItem(tr("Choose…"), QString());
+    for (const SheetName& sheet : facts.sheets)
+        m_sheet->addItem(sheet.hidden ? tr("%1 (hidden)").arg(text(sheet.name)) : text(sheet.name),
+                         text(sheet.name));
+    m_sheet->setCurrentIndex(std::max(0, m_sheet->findData(text(shape.layout.sheet))));
+}
+
 LayoutTold ShapeEditor::layoutTold() const {
+    const std::string sheet = utf8(m_sheet->currentData().toString());
+    if (m_otherSheet)
+        return {.sheet = sheet};
     return {.encoding = static_cast<Encoding>(m_encoding->currentData().toInt()),
             .delimiter = static_cast<char>(m_delimiter->currentData().toInt()),
             .skip = m_skip->value(),
-            .header = m_header->isChecked()};
+            .header = m_header->isChecked(),
+            .sheet = sheet};
 }
 
 void ShapeEditor::focusColumns() {

@@ -41,6 +41,7 @@ private:
     void buildColumns();
     QWidget* buildForAllRows(const QStringList& athletes, const QStringList& lifts,
                              const QStringList& devices);
+    void fillSheets(const exchange::FileFacts& facts, const exchange::Shape& shape);
     void fillColumns();
     void fillRow(int row);
     void showChoices();
@@ -51,6 +52,10 @@ private:
     ShapeChoices m_chosen;
     std::vector<std::size_t> m_shown; ///< columns of the table by row; empty ones are left out
     bool m_filling = false;
+    QWidget* m_sheetPart; ///< of a workbook
+    QWidget* m_textPart;  ///< of any other table
+    QComboBox* m_sheet;
+    bool m_otherSheet = false; ///< whose rows begin where they begin
     QComboBox* m_delimiter;
     QComboBox* m_encoding;
     QSpinBox* m_skip;

@@ -190,8 +190,9 @@ void TableDialog::adopt(const exchange::FileFacts& facts) {
                     "stand below for all rows.");
     if (const Words caution = exchange::letterCaution(facts); !caution.empty())
         about << said(caution);
+    if (const Words hidden = exchange::sheetWords(facts); !hidden.empty())
+        about << said(hidden);
     about << undoText(m_logbook);
-    about << tr("A workbook comes in by copying its cells and pasting them here, or saved as CSV.");
     m_about->setText(about.join(u' '));
     m_editor->setTable(facts, chosen.shape); // tells that it changed
     if (!std::exchange(m_lookedOnce, true))

@@ -31,6 +31,8 @@ constexpr UsedLibrary parts[] = {
     {"SQLiteCpp", SLOPEBOOK_SQLITECPP, "MIT"},
     {"libcsv", "", "LGPL 2.1 or later"},
     {"libxlsxwriter", "", "BSD 2-Clause"},
+    {"libzip", "", "BSD 3-Clause"},
+    {"Expat", "", "MIT"},
     {"utf8proc", "", "MIT, Unicode data files"},
     {"CLI11", SLOPEBOOK_CLI11, "BSD 3-Clause"},
 };

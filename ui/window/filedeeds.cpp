@@ -124,9 +124,9 @@ void FileDeeds::askImport() {
         }
     }
     const QStringList files = filedialog::openMany(
-        &m_window, {.title = MainWindow::tr("Import CSV"),
+        &m_window, {.title = MainWindow::tr("Import tables"),
                     .start = startFolder(),
-                    .filter = MainWindow::tr("CSV (*.csv *.txt *.tsv);;All files (*)")});
+                    .filter = MainWindow::tr("Tables (*.csv *.txt *.tsv *.xlsx *.ods);;All files (*)")});
     if (fresh.isEmpty())
         importFiles(files);
     else

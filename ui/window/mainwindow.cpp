@@ -359,7 +359,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
             openLogFile(url.toLocalFile());
     }
     if (!tables.isEmpty() && !m_workspace)
-        trouble(tr("A CSV file goes into a log: open one, or make a new one, then drop it again."));
+        trouble(tr("A table goes into a log: open one, or make a new one, then drop it again."));
     importFiles(tables);
     event->acceptProposedAction();
 }
