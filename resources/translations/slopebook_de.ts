@@ -235,6 +235,17 @@
     </message>
 </context>
 <context>
+    <name>BatteryWords</name>
+    <message>
+        <source>%1 (mean of %2)</source>
+        <translation>%1 (Mittel aus %2)</translation>
+    </message>
+    <message>
+        <source>%1 (mean of %2: %3)</source>
+        <translation>%1 (Mittel aus %2: %3)</translation>
+    </message>
+</context>
+<context>
     <name>Card</name>
     <message>
         <source>1 set</source>
@@ -314,6 +325,37 @@
     <message>
         <source>not comparable</source>
         <translation>nicht vergleichbar</translation>
+    </message>
+</context>
+<context>
+    <name>DuePaper</name>
+    <message>
+        <source>What is due on %1</source>
+        <translation>Was am %1 ansteht</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Athlet</translation>
+    </message>
+    <message>
+        <source>Lift or test</source>
+        <translation>Übung oder Test</translation>
+    </message>
+    <message>
+        <source>Last tested</source>
+        <translation>Zuletzt getestet</translation>
+    </message>
+    <message>
+        <source>Days ago</source>
+        <translation>Vor Tagen</translation>
+    </message>
+    <message>
+        <source>Why it is due</source>
+        <translation>Warum es ansteht</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
     </message>
 </context>
 <context>
@@ -654,6 +696,18 @@
     <message>
         <source>Undo names whose set it takes back, and goes there first.</source>
         <translation>Rückgängig nennt, wessen Satz es zurücknimmt, und geht zuerst dorthin.</translation>
+    </message>
+    <message>
+        <source>Over the season the sessions of a training block are made one, and all blocks are read together against the baseline, which is a session or a block. A trend takes days as alike, by a half from one to the next; within a block it needs four days that cover the load. Days on which the load, or a lighter one, was not lifted or not possible are marked under the chart.</source>
+        <translation>Über die Saison werden die Einheiten eines Trainingsblocks zu einer gemacht, und alle Blöcke werden zusammen gegen den Bezug gelesen, der eine Einheit oder ein Block ist. Ein Trend nimmt Tage als ähnlich an, zur Hälfte von einem zum nächsten; innerhalb eines Blocks braucht er vier Tage, die die Last abdecken. Tage, an denen die Last oder eine leichtere nicht geschafft wurde oder nicht möglich war, sind unter dem Diagramm markiert.</translation>
+    </message>
+    <message>
+        <source>A &lt;b&gt;squad&lt;/b&gt; between two blocks: each athlete&apos;s change, as it is and drawn to all, their mean, and how many better or worse chance would give. Half of what a day does is shared by all who were tested that day, and no number of athletes lessens it. Of a block or a stretch of days all sessions are made one; a test of the battery is then the mean of its sessions.</source>
+        <translation>Ein &lt;b&gt;Kader&lt;/b&gt; zwischen zwei Blöcken: die Änderung jedes Athleten, wie sie ist und zu allen gezogen, ihr Mittel, und wie viele besser oder schlechter der Zufall ergäbe. Die Hälfte dessen, was ein Tag ausmacht, teilen alle, die an ihm getestet wurden, und keine Zahl von Athleten verringert sie. Von einem Block oder einer Folge von Tagen werden alle Einheiten zu einer gemittelt; ein Test der Batterie ist dann das Mittel seiner Einheiten.</translation>
+    </message>
+    <message>
+        <source>Ctrl+U shows &lt;b&gt;what is due&lt;/b&gt;: what somebody was not tested in since the running block began, for over so many weeks, or more than a week before most of the others.</source>
+        <translation>Strg+U zeigt, &lt;b&gt;was ansteht&lt;/b&gt;: worin jemand seit Beginn des laufenden Blocks, seit über so vielen Wochen oder mehr als eine Woche vor den meisten anderen nicht getestet wurde.</translation>
     </message>
 </context>
 <context>
@@ -1155,6 +1209,18 @@
         <source>Fold the inde&amp;x away</source>
         <translation>&amp;Verzeichnis einklappen</translation>
     </message>
+    <message>
+        <source>C&amp;olours</source>
+        <translation>F&amp;arben</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>D&amp;ark</source>
+        <translation>D&amp;unkel</translation>
+    </message>
 </context>
 <context>
     <name>NoiseWords</name>
@@ -1360,6 +1426,10 @@
         <source>To beware of</source>
         <translation>Zu beachten</translation>
     </message>
+    <message>
+        <source>What was done in the blocks</source>
+        <translation>Was in den Blöcken getan wurde</translation>
+    </message>
 </context>
 <context>
     <name>OverviewText</name>
@@ -1396,16 +1466,16 @@
         <translation>Veränderung</translation>
     </message>
     <message>
-        <source>%1 of the change</source>
-        <translation>%1 der Veränderung</translation>
-    </message>
-    <message>
         <source>Reading, or why none</source>
         <translation>Befund oder Grund</translation>
     </message>
     <message>
         <source>Every measure by reading</source>
         <translation>Jede Messgröße nach Befund</translation>
+    </message>
+    <message>
+        <source>%1 interval</source>
+        <translation>%1-Intervall</translation>
     </message>
 </context>
 <context>
@@ -2349,10 +2419,6 @@
     <message>
         <source>one</source>
         <translation>eine</translation>
-    </message>
-    <message>
-        <source>delimiter, encoding, rows passed over, header, a row is, blank is as above, dates, column ... or all ...</source>
-        <translation>delimiter, encoding, rows passed over, header, a row is, blank is as above, dates, column … oder all …</translation>
     </message>
     <message>
         <source>several columns of velocities in a row that is a rep</source>
@@ -3329,14 +3395,6 @@
     <message>
         <source>%1 has no session in %2.</source>
         <translation>%1 hat keine Einheit in: %2.</translation>
-    </message>
-    <message>
-        <source>a date such as 2026-03-14</source>
-        <translation>ein Datum, etwa 2026-03-14</translation>
-    </message>
-    <message>
-        <source>a date such as 2026-03-14, or a block: %1</source>
-        <translation>ein Datum, etwa 2026-03-14, oder ein Trainingsblock: %1</translation>
     </message>
     <message>
         <source>The baseline session does not hold this lift.</source>
@@ -5651,10 +5709,6 @@
         <translation>%1 besser, %2 schlechter, %3 gehalten, %4 unklar, %5 ohne Angabe.</translation>
     </message>
     <message>
-        <source>Of a block its last session that makes a line stands, of a date the nearest. Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size in each.</source>
-        <translation>Für einen Block steht seine letzte Einheit, die eine Gerade ergibt, für ein Datum die nächstgelegene. Die Befunde enthalten die Tag-zu-Tag-Streuung; die Zeilen sind nach besser, schlechter, gehalten, unklar geordnet und darin nach Größe.</translation>
-    </message>
-    <message>
         <source>No clear bias between %1 and %2: %3 m/s (%4 % %5 to %6); of twenty sets about nineteen differ by %7 to %8.</source>
         <translation>Kein klarer Bias zwischen %1 und %2: %3 m/s (%4 % %5 bis %6); von zwanzig Sätzen unterscheiden sich etwa neunzehn um %7 bis %8.</translation>
     </message>
@@ -6003,16 +6057,8 @@ liegt über dem geschätzten 1RM</translation>
         <translation>die Tage eines Blocks gelten als ähnlich, 0,5 von einem zum nächsten; ähneln sie sich mehr, werden von nichts bis zu 12 % statt 5 als Änderung gelesen</translation>
     </message>
     <message>
-        <source>Nobody trained otherwise beside this athlete: what changed over a block may be its work, its place in the season, growth, or practice in the tests.</source>
-        <translation>Niemand hat daneben anders trainiert: Was sich über einen Block änderte, kann seine Arbeit sein, sein Platz in der Saison, Wachstum oder Übung in den Tests.</translation>
-    </message>
-    <message>
         <source>The blocks came in one order: what an earlier one did may show in a later one.</source>
         <translation>Die Blöcke kamen in einer Reihenfolge: Was ein früherer bewirkte, kann sich in einem späteren zeigen.</translation>
-    </message>
-    <message>
-        <source>More would be shown by going back to the first block&apos;s work, or by a second athlete with the blocks in another order.</source>
-        <translation>Mehr zeigte die Rückkehr zur Arbeit des ersten Blocks oder ein zweiter Athlet mit den Blöcken in anderer Reihenfolge.</translation>
     </message>
     <message>
         <source>better: %1</source>
@@ -6179,14 +6225,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>nach den Maxima des Protokolls selbst; die Gerade liest %1</translation>
     </message>
     <message>
-        <source>as if the line were straight: %1 to %2</source>
-        <translation>ohne Krümmung: %1 bis %2</translation>
-    </message>
-    <message>
-        <source>of the line alone, for comparing sessions: %1 to %2</source>
-        <translation>der Geraden allein, zum Vergleich von Einheiten: %1 bis %2</translation>
-    </message>
-    <message>
         <source>reach %1, extrapolated very far</source>
         <translation>Reichweite %1, sehr weit extrapoliert</translation>
     </message>
@@ -6213,6 +6251,386 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>a change is of as many reps on both sides, and of what both blocks hold: it need not be the difference of the two figures</source>
         <translation>eine Veränderung gilt für gleich viele Wiederholungen auf beiden Seiten und für das, was beide Blöcke enthalten: Sie muss nicht der Unterschied der beiden Zahlen sein</translation>
+    </message>
+    <message>
+        <source>how far these blocks&apos; own days lie apart</source>
+        <translation>wie weit die eigenen Tage dieser Blöcke auseinander liegen</translation>
+    </message>
+    <message>
+        <source>never; %1 of %2 others were lately</source>
+        <translation>nie; %1 von %2 anderen kürzlich</translation>
+    </message>
+    <message>
+        <source>not in %1 yet</source>
+        <translation>in %1 noch nicht</translation>
+    </message>
+    <message>
+        <source>%1 of %2 others since</source>
+        <translation>%1 von %2 anderen seitdem</translation>
+    </message>
+    <message>
+        <source>over %1 weeks ago</source>
+        <translation>vor über %1 Wochen</translation>
+    </message>
+    <message>
+        <source>Nobody is due for anything.</source>
+        <translation>Für niemanden steht etwas an.</translation>
+    </message>
+    <message>
+        <source>1 test</source>
+        <translation>1 Test</translation>
+    </message>
+    <message>
+        <source>%1 tests</source>
+        <translation>%1 Tests</translation>
+    </message>
+    <message>
+        <source>1 athlete is due for %1.</source>
+        <translation>Für 1 Athleten: %1 fällig.</translation>
+    </message>
+    <message>
+        <source>%1 athletes are due for %2.</source>
+        <translation>Für %1 Athleten: %2 fällig.</translation>
+    </message>
+    <message>
+        <source>Not seen for half a year, and not listed: %1.</source>
+        <translation>Seit einem halben Jahr nicht gesehen und nicht aufgeführt: %1.</translation>
+    </message>
+    <message>
+        <source>Due is what an athlete was not tested in since the running block began, not for over %1 weeks, or more than a week before most of the others; and what most of the others were tested in lately and the athlete never.</source>
+        <translation>Fällig ist, worin ein Athlet seit Beginn des laufenden Blocks, seit über %1 Wochen oder mehr als eine Woche vor den meisten anderen nicht getestet wurde; und worin die meisten anderen kürzlich getestet wurden und er nie.</translation>
+    </message>
+    <message>
+        <source>a trend within a block needs four days that cover the load</source>
+        <translation>ein Trend innerhalb eines Blocks braucht vier Tage, die die Last abdecken</translation>
+    </message>
+    <message>
+        <source>a trend takes days as alike, 0.5 from one to the next; where they are 0.7, of nothing 9 % over six days and 17 % over twenty are read as a trend instead of 5</source>
+        <translation>ein Trend nimmt Tage als ähnlich an, 0,5 von einem zum nächsten; wo es 0,7 sind, werden von nichts über sechs Tage 9 % und über zwanzig 17 % als Trend gelesen statt 5</translation>
+    </message>
+    <message>
+        <source>%1 tests lie in %2: compare %3 with it</source>
+        <translation>%1 Tests liegen in %2: vergleichen Sie %3 damit</translation>
+    </message>
+    <message>
+        <source>then compare %1 with %2, of which all tests are made one</source>
+        <translation>dann vergleichen Sie %1 mit %2, dessen Tests alle zu einem gemittelt werden</translation>
+    </message>
+    <message>
+        <source>then compare %1 with the days from %2 to the last of them, which are made one</source>
+        <translation>dann vergleichen Sie %1 mit den Tagen von %2 bis zum letzten davon, die zu einem gemittelt werden</translation>
+    </message>
+    <message>
+        <source>as if the line were straight, to see what a bend may add: %1 to %2</source>
+        <translation>ohne Krümmung, um zu sehen, was sie ausmacht: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>of the line alone, to compare with other days and not to plan with: %1 to %2</source>
+        <translation>der Geraden allein, zum Vergleich mit anderen Tagen und nicht zum Planen: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>at %1 nothing is read against %2</source>
+        <translation>bei %1 ist gegen %2 nichts abzulesen</translation>
+    </message>
+    <message>
+        <source>at %1, of %2 sessions read against %3, %4 better, %5 worse, %6 held, %7 unclear</source>
+        <translation>bei %1 sind von %2 Einheiten gegen %3 %4 besser, %5 schlechter, %6 gehalten, %7 unklar</translation>
+    </message>
+    <message>
+        <source>at %1, against %2, %3</source>
+        <translation>bei %1, gegen %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 m/s per week</source>
+        <translation>%1 m/s pro Woche</translation>
+    </message>
+    <message>
+        <source>%1 m/s per week (%2 % %3 to %4)</source>
+        <translation>%1 m/s pro Woche (%2 % %3 bis %4)</translation>
+    </message>
+    <message>
+        <source>the blocks&apos; readings hold together over the season at %1 % (Dunnett); so do those of the sessions before the newest</source>
+        <translation>die Befunde der Blöcke gelten über die Saison zusammen zu %1 % (Dunnett); ebenso die der Einheiten vor der neuesten</translation>
+    </message>
+    <message>
+        <source>no trend within %1: %2</source>
+        <translation>kein Trend innerhalb von %1: %2</translation>
+    </message>
+    <message>
+        <source>trend within %1 over %2 sessions: %3</source>
+        <translation>Trend innerhalb von %1 über %2 Einheiten: %3</translation>
+    </message>
+    <message>
+        <source>%1 unclear, leaning up</source>
+        <translation>%1 unklar, eher nach oben</translation>
+    </message>
+    <message>
+        <source>%1 unclear, leaning down</source>
+        <translation>%1 unklar, eher nach unten</translation>
+    </message>
+    <message>
+        <source>%1: no figure, %2</source>
+        <translation>%1: keine Zahl, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 m/s, 1 session</source>
+        <translation>%1: %2 m/s, 1 Einheit</translation>
+    </message>
+    <message>
+        <source>%1: mean %2 m/s, %3 sessions</source>
+        <translation>%1: Mittel %2 m/s, %3 Einheiten</translation>
+    </message>
+    <message>
+        <source>%1; the baseline</source>
+        <translation>%1; der Bezug</translation>
+    </message>
+    <message>
+        <source>%1; no reading, %2</source>
+        <translation>%1; kein Befund, %2</translation>
+    </message>
+    <message>
+        <source>%1; against %2 %3 m/s (%4 to %5), %6</source>
+        <translation>%1; gegen %2 %3 m/s (%4 bis %5), %6</translation>
+    </message>
+    <message>
+        <source>the lift</source>
+        <translation>die Übung</translation>
+    </message>
+    <message>
+        <source>%1 was not possible on %2</source>
+        <translation>%1 war am %2 nicht möglich</translation>
+    </message>
+    <message>
+        <source>Of a block or a stretch of days all sessions are made one, of a date the nearest that makes a line stands. Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size in each. Drawn to all: as much of an athlete&apos;s change as noise would not give, between it and the mean.</source>
+        <translation>Von einem Block oder einer Folge von Tagen werden alle Einheiten zu einer gemittelt, von einem Datum steht die nächste, die eine Linie ergibt. Die Urteile enthalten das Tagesrauschen; die Zeilen gehen besser, schlechter, gehalten, unklar, und darin nach Größe. Zu allen gezogen: so viel von der Änderung eines Athleten, wie Rauschen nicht ergäbe, zwischen ihr und dem Mittel.</translation>
+    </message>
+    <message>
+        <source>planned: %1</source>
+        <translation>geplant: %1</translation>
+    </message>
+    <message>
+        <source>counted in the log: 1 session</source>
+        <translation>im Log gezählt: 1 Einheit</translation>
+    </message>
+    <message>
+        <source>counted in the log: %1 sessions</source>
+        <translation>im Log gezählt: %1 Einheiten</translation>
+    </message>
+    <message>
+        <source>counted in the log: %1 a week (1 session in %2 weeks)</source>
+        <translation>im Log gezählt: %1 pro Woche (1 Einheit in %2 Wochen)</translation>
+    </message>
+    <message>
+        <source>counted in the log: %1 a week (%2 sessions in %3 weeks)</source>
+        <translation>im Log gezählt: %1 pro Woche (%2 Einheiten in %3 Wochen)</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3: %4</source>
+        <translation>%1, %2 bis %3: %4</translation>
+    </message>
+    <message>
+        <source>A season can show that a measure changed from block to block in this athlete, not what changed it: nobody trained otherwise beside them, so the work, the time of the season, growth or practice in the tests may be behind it.</source>
+        <translation>Eine Saison kann zeigen, dass sich ein Maß bei diesem Athleten von Block zu Block änderte, nicht, was es änderte: Niemand hat daneben anders trainiert, also können die Arbeit, die Zeit der Saison, Wachstum oder Übung in den Tests dahinterstehen.</translation>
+    </message>
+    <message>
+        <source>After a day of unusually bad tests the next ones tend to be better whatever is done, after unusually good ones worse: a block that was begun because of such a day is not judged by it.</source>
+        <translation>Nach einem Tag mit ungewöhnlich schlechten Tests fallen die nächsten meist besser aus, was auch getan wird, nach ungewöhnlich guten schlechter: Ein Block, der wegen eines solchen Tages begonnen wurde, wird nicht an diesem Tag gemessen.</translation>
+    </message>
+    <message>
+        <source>What was trained is not written down for every block: it stands in the block&apos;s own form, and no reading says more than that.</source>
+        <translation>Nicht für jeden Block ist festgehalten, was trainiert wurde: Es steht im Formular des Blocks, und mehr als das sagt keine Einstufung.</translation>
+    </message>
+    <message>
+        <source>%1 went back to the work of %2: what changed in between and went back with it speaks for the work; what did not may be time, growth or practice.</source>
+        <translation>%1 kehrte zur Arbeit von %2 zurück: Was sich dazwischen änderte und mit ihr zurückging, spricht für die Arbeit; was nicht, kann Zeit, Wachstum oder Übung sein.</translation>
+    </message>
+    <message>
+        <source>More would be shown by going back to the first block&apos;s work and seeing the change go back too, or by a second athlete with the blocks in another order or begun on another day (single-case designs: Kazdin 2011).</source>
+        <translation>Mehr zeigte die Rückkehr zur Arbeit des ersten Blocks, wenn auch die Änderung zurückgeht, oder ein zweiter Athlet mit den Blöcken in anderer Reihenfolge oder an einem anderen Tag begonnen (Einzelfallpläne: Kazdin 2011).</translation>
+    </message>
+    <message>
+        <source>Hidden sheets are not looked at by themselves: %1.</source>
+        <translation>Ausgeblendete Blätter werden nicht von selbst angesehen: %1.</translation>
+    </message>
+    <message>
+        <source>The reader of workbooks could not be started.</source>
+        <translation>Arbeitsmappen können gerade nicht gelesen werden.</translation>
+    </message>
+    <message>
+        <source>Which sheet of the workbook is it? &quot;%1&quot; is shown.</source>
+        <translation>Welches Blatt der Arbeitsmappe ist es? Gezeigt wird „%1“.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;, which is no number</source>
+        <translation>„%1“, was keine Zahl ist</translation>
+    </message>
+    <message>
+        <source>a cell beyond the 500th column</source>
+        <translation>eine Zelle jenseits der 500. Spalte</translation>
+    </message>
+    <message>
+        <source>a formula whose value is not in the file (open and save it where it was made)</source>
+        <translation>eine Formel, deren Wert nicht in der Datei steht (dort öffnen und speichern, wo sie entstand)</translation>
+    </message>
+    <message>
+        <source>a package without a workbook that can be read</source>
+        <translation>ein Archiv ohne lesbare Arbeitsmappe</translation>
+    </message>
+    <message>
+        <source>a table of at most 512 MB</source>
+        <translation>eine Tabelle von höchstens 512 MB</translation>
+    </message>
+    <message>
+        <source>a table of people and speeds</source>
+        <translation>eine Tabelle von Leuten und Geschwindigkeiten</translation>
+    </message>
+    <message>
+        <source>a text that the workbook does not hold</source>
+        <translation>ein Text, den die Arbeitsmappe nicht enthält</translation>
+    </message>
+    <message>
+        <source>a value, or nothing</source>
+        <translation>ein Wert oder nichts</translation>
+    </message>
+    <message>
+        <source>a whole one (open it where it was made and save it again)</source>
+        <translation>eine ganze (dort öffnen, wo sie entstand, und noch einmal speichern)</translation>
+    </message>
+    <message>
+        <source>a workbook (.xlsx or .ods) with its parts</source>
+        <translation>eine Arbeitsmappe (.xlsx oder .ods) mit ihren Teilen</translation>
+    </message>
+    <message>
+        <source>a workbook of an old kind (.xls), or one locked by a password</source>
+        <translation>eine Arbeitsmappe alter Art (.xls) oder eine mit Kennwort</translation>
+    </message>
+    <message>
+        <source>a workbook that brings a document type of its own</source>
+        <translation>eine Arbeitsmappe, die einen eigenen Dokumenttyp mitbringt</translation>
+    </message>
+    <message>
+        <source>a workbook that is damaged or not whole</source>
+        <translation>eine Arbeitsmappe, die beschädigt oder nicht ganz ist</translation>
+    </message>
+    <message>
+        <source>a workbook that is locked by a password</source>
+        <translation>eine Arbeitsmappe mit Kennwort</translation>
+    </message>
+    <message>
+        <source>a workbook that unpacks to far more than it holds</source>
+        <translation>eine Arbeitsmappe, die sich auf weit mehr entpackt, als in ihr steht</translation>
+    </message>
+    <message>
+        <source>a workbook whose parts are nested beyond reason</source>
+        <translation>eine Arbeitsmappe, deren Teile maßlos verschachtelt sind</translation>
+    </message>
+    <message>
+        <source>a workbook whose sheets that are shown are empty</source>
+        <translation>eine Arbeitsmappe, deren sichtbare Blätter leer sind</translation>
+    </message>
+    <message>
+        <source>a workbook with more than 256 MB of text</source>
+        <translation>eine Arbeitsmappe mit mehr als 256 MB Text</translation>
+    </message>
+    <message>
+        <source>a workbook without a sheet of cells</source>
+        <translation>eine Arbeitsmappe ohne Tabellenblatt</translation>
+    </message>
+    <message>
+        <source>an .xlsx or .ods file without a password, or CSV</source>
+        <translation>eine .xlsx- oder .ods-Datei ohne Kennwort oder CSV</translation>
+    </message>
+    <message>
+        <source>fewer</source>
+        <translation>weniger</translation>
+    </message>
+    <message>
+        <source>more than 2,000,000 rows</source>
+        <translation>mehr als 2.000.000 Zeilen</translation>
+    </message>
+    <message>
+        <source>no part &quot;%1&quot;</source>
+        <translation>kein Teil „%1“</translation>
+    </message>
+    <message>
+        <source>no sheet named &quot;%1&quot;</source>
+        <translation>kein Blatt namens „%1“</translation>
+    </message>
+    <message>
+        <source>one of its sheets, such as &quot;%1&quot;</source>
+        <translation>eines ihrer Blätter, etwa „%1“</translation>
+    </message>
+    <message>
+        <source>one saved without a password</source>
+        <translation>eine ohne Kennwort gespeicherte</translation>
+    </message>
+    <message>
+        <source>one with a table in it</source>
+        <translation>eine mit einer Tabelle darin</translation>
+    </message>
+    <message>
+        <source>shorter cells</source>
+        <translation>kürzere Zellen</translation>
+    </message>
+    <message>
+        <source>the error %1</source>
+        <translation>der Fehler %1</translation>
+    </message>
+    <message>
+        <source>sessions a week in halves from 0.5 to 21, such as 2 or 2.5</source>
+        <translation>Einheiten pro Woche in Halben von 0.5 bis 21, etwa 2 oder 2.5</translation>
+    </message>
+    <message>
+        <source>the fewest sessions a week beside the most</source>
+        <translation>die wenigsten Einheiten pro Woche neben den meisten</translation>
+    </message>
+    <message>
+        <source>the most sessions a week, no fewer than the fewest</source>
+        <translation>die meisten Einheiten pro Woche, nicht weniger als die wenigsten</translation>
+    </message>
+    <message>
+        <source>sheet, delimiter, encoding, rows passed over, header, a row is, blank is as above, dates, column ... or all ...</source>
+        <translation>sheet, delimiter, encoding, rows passed over, header, a row is, blank is as above, dates, column ... oder all ...</translation>
+    </message>
+    <message>
+        <source>a text of what was trained that is no text</source>
+        <translation>eine Angabe, was trainiert wurde, die kein Text ist</translation>
+    </message>
+    <message>
+        <source>sessions a week from 0.5 to 21 in halves, the fewest first, or none</source>
+        <translation>Einheiten pro Woche von 0,5 bis 21 in Halben, die wenigsten zuerst, oder keine</translation>
+    </message>
+    <message>
+        <source>the earlier day first: %1</source>
+        <translation>den früheren Tag zuerst: %1</translation>
+    </message>
+    <message>
+        <source>1 session a week</source>
+        <translation>1 Einheit pro Woche</translation>
+    </message>
+    <message>
+        <source>%1 sessions a week</source>
+        <translation>%1 Einheiten pro Woche</translation>
+    </message>
+    <message>
+        <source>%1 to %2 sessions a week</source>
+        <translation>%1 bis %2 Einheiten pro Woche</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-03-14, or days such as 2026-03-01..2026-03-14</source>
+        <translation>ein Datum wie 2026-03-14, oder Tage wie 2026-03-01..2026-03-14</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-03-14, days such as 2026-03-01..2026-03-14, or a block: %1</source>
+        <translation>ein Datum wie 2026-03-14, Tage wie 2026-03-01..2026-03-14, oder ein Block: %1</translation>
+    </message>
+    <message>
+        <source>A session lies on both sides: choose days or blocks apart.</source>
+        <translation>Eine Einheit liegt auf beiden Seiten: Wählen Sie Tage oder Blöcke, die sich nicht überschneiden.</translation>
     </message>
 </context>
 <context>
@@ -6268,6 +6686,34 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>up to %1</source>
         <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>baseline</source>
+        <translation>Bezug</translation>
+    </message>
+    <message>
+        <source>%1: %2 m/s (%3)</source>
+        <translation>%1: %2 m/s (%3)</translation>
+    </message>
+    <message>
+        <source>%1: %2 m/s</source>
+        <translation>%1: %2 m/s</translation>
+    </message>
+    <message>
+        <source>%1: seen %2 m/s</source>
+        <translation>%1: gesehen %2 m/s</translation>
+    </message>
+    <message>
+        <source>%1: no figure</source>
+        <translation>%1: keine Zahl</translation>
+    </message>
+    <message>
+        <source>the baseline</source>
+        <translation>der Bezug</translation>
+    </message>
+    <message>
+        <source>change %1 m/s (%2), %3</source>
+        <translation>Änderung %1 m/s (%2), %3</translation>
     </message>
 </context>
 <context>
@@ -6410,6 +6856,30 @@ liegt über dem geschätzten 1RM</translation>
         <source>RPE</source>
         <translation>RPE</translation>
     </message>
+    <message>
+        <source>%1 not lifted</source>
+        <translation>%1 nicht geschafft</translation>
+    </message>
+    <message>
+        <source>%1 not possible</source>
+        <translation>%1 nicht möglich</translation>
+    </message>
+    <message>
+        <source>not possible</source>
+        <translation>nicht möglich</translation>
+    </message>
+    <message>
+        <source>mean of 1 day</source>
+        <translation>Mittel von 1 Tag</translation>
+    </message>
+    <message>
+        <source>mean of %1 days</source>
+        <translation>Mittel von %1 Tagen</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>Mittel</translation>
+    </message>
 </context>
 <context>
     <name>SeasonWords</name>
@@ -6472,6 +6942,30 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>RPE</source>
         <translation>RPE</translation>
+    </message>
+    <message>
+        <source>Against the baseline</source>
+        <translation>Gegen den Bezug</translation>
+    </message>
+    <message>
+        <source>%1 to %2, mean</source>
+        <translation>%1 bis %2, Mittel</translation>
+    </message>
+    <message>
+        <source>mean of a block, with its %1 interval</source>
+        <translation>Mittel eines Blocks mit seinem %1-Intervall</translation>
+    </message>
+    <message>
+        <source>not lifted</source>
+        <translation>nicht geschafft</translation>
+    </message>
+    <message>
+        <source>not possible</source>
+        <translation>nicht möglich</translation>
+    </message>
+    <message>
+        <source>trend within a block</source>
+        <translation>Trend innerhalb eines Blocks</translation>
     </message>
 </context>
 <context>
@@ -6679,6 +7173,22 @@ liegt über dem geschätzten 1RM</translation>
         <source>not comparable</source>
         <translation>nicht vergleichbar</translation>
     </message>
+    <message>
+        <source>the same drawn to all</source>
+        <translation>dieselbe, zu allen gezogen</translation>
+    </message>
+    <message>
+        <source>mean of all</source>
+        <translation>Mittel aller</translation>
+    </message>
+    <message>
+        <source>All (%1)</source>
+        <translation>Alle (%1)</translation>
+    </message>
+    <message>
+        <source>Drawn to all</source>
+        <translation>Zu allen gezogen</translation>
+    </message>
 </context>
 <context>
     <name>SquadPaper</name>
@@ -6760,6 +7270,26 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Smallest</source>
         <translation>Kleinste</translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation>%1 Einheiten</translation>
+    </message>
+    <message>
+        <source>Drawn to all</source>
+        <translation>Zu allen gezogen</translation>
+    </message>
+    <message>
+        <source>Drawn to all %1 (%2)</source>
+        <translation>Zu allen gezogen %1 (%2)</translation>
+    </message>
+    <message>
+        <source>All (%1)</source>
+        <translation>Alle (%1)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -6889,12 +7419,12 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Was eine solche Saison zeigen kann und was nicht</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
         <source>%1: whole season</source>
         <translation>%1: ganze Saison</translation>
+    </message>
+    <message>
+        <source>What was done in the blocks</source>
+        <translation>Was in den Blöcken getan wurde</translation>
     </message>
 </context>
 <context>
@@ -7485,6 +8015,26 @@ liegt über dem geschätzten 1RM</translation>
         <source>Expected a load in %1, such as 40, or nothing.</source>
         <translation>Erwartet: eine Last in %1, etwa 40, oder nichts.</translation>
     </message>
+    <message>
+        <source>&amp;Trained</source>
+        <translation>&amp;Trainiert</translation>
+    </message>
+    <message>
+        <source>What was done in it, in a line, such as fast lifts and jumps. It stands beside every figure of the block.</source>
+        <translation>Was darin getan wurde, in einer Zeile, etwa schnelles Heben und Sprünge. Es steht neben jeder Zahl des Blocks.</translation>
+    </message>
+    <message>
+        <source>Sessions a &amp;week</source>
+        <translation>Einheiten pro &amp;Woche</translation>
+    </message>
+    <message>
+        <source>As planned: 3, 2-3 or 2.5. Empty: not said.</source>
+        <translation>Wie geplant: 3, 2-3 oder 2,5. Leer: nicht gesagt.</translation>
+    </message>
+    <message>
+        <source>Expected sessions a week in halves from 0.5 to 21, such as 3, 2-3 or 2.5, or nothing.</source>
+        <translation>Erwartet: Einheiten pro Woche in Halben von 0,5 bis 21, etwa 3, 2-3 oder 2,5, oder nichts.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::BlocksDialog</name>
@@ -7527,6 +8077,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Re&amp;move</source>
         <translation>&amp;Entfernen</translation>
+    </message>
+    <message>
+        <source>Trained</source>
+        <translation>Trainiert</translation>
+    </message>
+    <message>
+        <source>Sessions a week</source>
+        <translation>Einheiten pro Woche</translation>
     </message>
 </context>
 <context>
@@ -7622,6 +8180,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>&amp;Sessions in it</source>
         <translation>&amp;Einheiten darin</translation>
+    </message>
+    <message>
+        <source>Sessions a week</source>
+        <translation>Einheiten pro Woche</translation>
+    </message>
+    <message>
+        <source>Trained</source>
+        <translation>Trainiert</translation>
     </message>
 </context>
 <context>
@@ -7852,6 +8418,10 @@ liegt über dem geschätzten 1RM</translation>
         <source>%1 interval</source>
         <translation>%1-Intervall</translation>
     </message>
+    <message>
+        <source>Comparison</source>
+        <translation>Vergleich</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::DayEdit</name>
@@ -7896,6 +8466,73 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Cha&amp;nge…</source>
         <translation>Än&amp;dern…</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::DuePage</name>
+    <message>
+        <source>Who is due for what</source>
+        <translation>Wer womit ansteht</translation>
+    </message>
+    <message>
+        <source>&amp;Open the athlete&apos;s overview</source>
+        <translation>Überbl&amp;ick des Athleten öffnen</translation>
+    </message>
+    <message>
+        <source>Put it on the floo&amp;r</source>
+        <translation>In die Halle da&amp;mit</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt preview…</source>
+        <translation>Druckvorschau…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>Save P&amp;DF…</source>
+        <translation>PD&amp;F speichern…</translation>
+    </message>
+    <message>
+        <source> weeks</source>
+        <translation> Wochen</translation>
+    </message>
+    <message>
+        <source>Weeks after which a test is due</source>
+        <translation>Wochen, nach denen ein Test ansteht</translation>
+    </message>
+    <message>
+        <source>Due a&amp;fter</source>
+        <translation>Fällig &amp;nach</translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translation>Was ansteht</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Hinweise</translation>
+    </message>
+    <message>
+        <source>A double click or Enter opens the athlete&apos;s overview</source>
+        <translation>Ein Doppelklick oder die Eingabetaste öffnet den Überblick des Athleten</translation>
+    </message>
+    <message>
+        <source>The stations, where it can be tested</source>
+        <translation>Die Stationen, wo es getestet werden kann</translation>
+    </message>
+    <message>
+        <source>Save what is due as PDF</source>
+        <translation>Was ansteht als PDF speichern</translation>
+    </message>
+    <message>
+        <source>What is due on %1</source>
+        <translation>Was am %1 ansteht</translation>
+    </message>
+    <message>
+        <source>The page as it is printed</source>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
 </context>
 <context>
@@ -8562,12 +9199,12 @@ ein Maximalversuch</translation>
         <translation>&amp;Suchen</translation>
     </message>
     <message>
-        <source>Find a date, block, device or note</source>
-        <translation>Datum, Block, Messgerät oder Notiz suchen</translation>
-    </message>
-    <message>
         <source>No session with that in its date, block, device or note.</source>
         <translation>Keine Einheit, in deren Datum, Block, Messgerät oder Notiz das vorkommt.</translation>
+    </message>
+    <message>
+        <source>date, block, device, note</source>
+        <translation>Datum, Block, Messgerät, Notiz</translation>
     </message>
 </context>
 <context>
@@ -8983,10 +9620,6 @@ ein Maximalversuch</translation>
         <translation>%1 – Slopebook</translation>
     </message>
     <message>
-        <source>A CSV file goes into a log: open one, or make a new one, then drop it again.</source>
-        <translation>Eine CSV-Datei kommt in ein Protokoll: eins öffnen oder neu anlegen, dann die Datei noch einmal hierher ziehen.</translation>
-    </message>
-    <message>
         <source>Logs (*.slopebook);;All files (*)</source>
         <translation>Protokolle (*.slopebook);;Alle Dateien (*)</translation>
     </message>
@@ -9009,10 +9642,6 @@ ein Maximalversuch</translation>
     <message>
         <source>Open a log</source>
         <translation>Protokoll öffnen</translation>
-    </message>
-    <message>
-        <source>Import CSV</source>
-        <translation>CSV importieren</translation>
     </message>
     <message>
         <source>Back up to</source>
@@ -9057,10 +9686,6 @@ ein Maximalversuch</translation>
     <message>
         <source>The chart&apos;s figures are on the clipboard.</source>
         <translation>Die Zahlen des Diagramms sind in der Zwischenablage.</translation>
-    </message>
-    <message>
-        <source>CSV (*.csv *.txt *.tsv);;All files (*)</source>
-        <translation>CSV (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>There is no table to import: copy its cells first.</source>
@@ -9113,6 +9738,26 @@ ein Maximalversuch</translation>
     <message>
         <source>This log is damaged, and is written to because you said so. What is damaged is left out.</source>
         <translation>Dieses Protokoll ist beschädigt und wird beschrieben, weil Sie es so wollten. Was beschädigt ist, fehlt hier.</translation>
+    </message>
+    <message>
+        <source>Import tables</source>
+        <translation>Tabellen einlesen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv *.xlsx *.ods);;All files (*)</source>
+        <translation>Tabellen (*.csv *.txt *.tsv *.xlsx *.ods);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The log that was open last is not there any more: %1</source>
+        <translation>Das zuletzt offene Protokoll ist nicht mehr da: %1</translation>
+    </message>
+    <message>
+        <source>%1 (not there any more)</source>
+        <translation>%1 (nicht mehr da)</translation>
+    </message>
+    <message>
+        <source>A table goes into a log: open one, or make a new one, then drop it again.</source>
+        <translation>Eine Tabelle kommt in ein Protokoll: eines öffnen oder neu anlegen, dann noch einmal hineinziehen.</translation>
     </message>
 </context>
 <context>
@@ -9307,40 +9952,8 @@ ein Maximalversuch</translation>
         <translation>Was fällig ist und was nicht möglich war</translation>
     </message>
     <message>
-        <source>Co&amp;mpare</source>
-        <translation>Verglei&amp;chen</translation>
-    </message>
-    <message>
-        <source>The comparison behind the line; Enter in the table</source>
-        <translation>Der Vergleich hinter der Zeile; Eingabetaste in der Tabelle</translation>
-    </message>
-    <message>
-        <source>Its &amp;session</source>
-        <translation>Ihre &amp;Einheit</translation>
-    </message>
-    <message>
-        <source>The last session behind the line; the space bar in the table</source>
-        <translation>Die letzte Einheit hinter der Zeile; Leertaste in der Tabelle</translation>
-    </message>
-    <message>
-        <source>Load thro&amp;ugh the season</source>
-        <translation>&amp;Last im Verlauf</translation>
-    </message>
-    <message>
-        <source>Each session at that load; a full stop in the table</source>
-        <translation>Jede Einheit mit dieser Last; Punkt in der Tabelle</translation>
-    </message>
-    <message>
         <source>&amp;Whole season</source>
         <translation>Gan&amp;ze Saison</translation>
-    </message>
-    <message>
-        <source>&amp;Print…</source>
-        <translation>&amp;Drucken…</translation>
-    </message>
-    <message>
-        <source>Save P&amp;DF…</source>
-        <translation>PD&amp;F speichern…</translation>
     </message>
     <message>
         <source>Block that is looked back to</source>
@@ -9473,6 +10086,14 @@ ein Maximalversuch</translation>
         <source> days</source>
         <translation> Tage</translation>
     </message>
+    <message>
+        <source>From day to day</source>
+        <translation>Von Tag bis Tag</translation>
+    </message>
+    <message>
+        <source>%1: last day</source>
+        <translation>%1: letzter Tag</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::PlanForm</name>
@@ -9501,10 +10122,6 @@ ein Maximalversuch</translation>
         <translation>Ziel, bis</translation>
     </message>
     <message>
-        <source>to (window)</source>
-        <translation>bis (Fenster)</translation>
-    </message>
-    <message>
         <source>nearest</source>
         <translation>nächstgelegene</translation>
     </message>
@@ -9519,10 +10136,6 @@ ein Maximalversuch</translation>
     <message>
         <source>none</source>
         <translation>ohne</translation>
-    </message>
-    <message>
-        <source>none beside the set&apos;s own</source>
-        <translation>nur die der Ausrüstung</translation>
     </message>
     <message>
         <source>by speed</source>
@@ -9643,6 +10256,18 @@ ein Maximalversuch</translation>
     <message>
         <source>%1 (for %2)</source>
         <translation>%1 (für %2)</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>With a second figure: a window from one to the other</source>
+        <translation>Mit einer zweiten Zahl: ein Fenster von der einen zur anderen</translation>
+    </message>
+    <message>
+        <source>the set&apos;s own</source>
+        <translation>die der Ausrüstung</translation>
     </message>
 </context>
 <context>
@@ -10022,6 +10647,53 @@ ein Maximalversuch</translation>
     </message>
 </context>
 <context>
+    <name>slopebook::ui::SeasonButtons</name>
+    <message>
+        <source>Co&amp;mpare</source>
+        <translation>Verglei&amp;chen</translation>
+    </message>
+    <message>
+        <source>The comparison behind the line; Enter in the table</source>
+        <translation>Der Vergleich hinter der Zeile; Eingabetaste in der Tabelle</translation>
+    </message>
+    <message>
+        <source>The comparison behind the cell; Enter in the table</source>
+        <translation>Der Vergleich hinter der Zelle; Eingabetaste in der Tabelle</translation>
+    </message>
+    <message>
+        <source>Its &amp;session</source>
+        <translation>Ihre &amp;Einheit</translation>
+    </message>
+    <message>
+        <source>The last session behind the line; the space bar in the table</source>
+        <translation>Die letzte Einheit hinter der Zeile; Leertaste in der Tabelle</translation>
+    </message>
+    <message>
+        <source>The last session behind the cell; the space bar in the table</source>
+        <translation>Die letzte Einheit hinter der Zelle; Leertaste in der Tabelle</translation>
+    </message>
+    <message>
+        <source>Load thro&amp;ugh the season</source>
+        <translation>&amp;Last im Verlauf</translation>
+    </message>
+    <message>
+        <source>Each session at that load; a full stop in the table</source>
+        <translation>Jede Einheit mit dieser Last; Punkt in der Tabelle</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt preview…</source>
+        <translation>Druckvorschau…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>Save P&amp;DF…</source>
+        <translation>PD&amp;F speichern…</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::SeasonPage</name>
     <message>
         <source>Choose an athlete and a lift.</source>
@@ -10032,20 +10704,12 @@ ein Maximalversuch</translation>
         <translation>Verfolgte Last</translation>
     </message>
     <message>
-        <source>Baseline session</source>
-        <translation>Bezugseinheit</translation>
-    </message>
-    <message>
         <source>Use the selected as &amp;baseline</source>
         <translation>Gewählte als Be&amp;zug</translation>
     </message>
     <message>
         <source>Ba&amp;seline</source>
         <translation>B&amp;ezug</translation>
-    </message>
-    <message>
-        <source>Click a session to make it the baseline.</source>
-        <translation>Klick auf eine Einheit macht sie zum Bezug.</translation>
     </message>
     <message>
         <source>Sessions, the load and the estimated 1RM</source>
@@ -10066,10 +10730,6 @@ ein Maximalversuch</translation>
     <message>
         <source>Season of %1 at %2: %3</source>
         <translation>Saison von %1 bei %2: %3</translation>
-    </message>
-    <message>
-        <source>What would settle the selected session&apos;s change</source>
-        <translation>Was die Änderung der gewählten Einheit klären würde</translation>
     </message>
     <message>
         <source>L&amp;oad</source>
@@ -10110,6 +10770,46 @@ ein Maximalversuch</translation>
     <message>
         <source>No sets of this lift yet: type the first under Floor.</source>
         <translation>Noch keine Sätze dieser Übung: den ersten unter Halle eingeben.</translation>
+    </message>
+    <message>
+        <source>Baseline: a session or a block</source>
+        <translation>Bezug: eine Einheit oder ein Block</translation>
+    </message>
+    <message>
+        <source>Which trends are drawn and told</source>
+        <translation>Welche Trends gezeichnet und genannt werden</translation>
+    </message>
+    <message>
+        <source>&amp;Trend of the season</source>
+        <translation>&amp;Trend der Saison</translation>
+    </message>
+    <message>
+        <source>Trend &amp;within each block</source>
+        <translation>Trend &amp;innerhalb jedes Blocks</translation>
+    </message>
+    <message>
+        <source>trends of season and blocks</source>
+        <translation>Trends von Saison und Blöcken</translation>
+    </message>
+    <message>
+        <source>trend of the season</source>
+        <translation>Trend der Saison</translation>
+    </message>
+    <message>
+        <source>trends within blocks</source>
+        <translation>Trends innerhalb der Blöcke</translation>
+    </message>
+    <message>
+        <source>no trend</source>
+        <translation>kein Trend</translation>
+    </message>
+    <message>
+        <source>Click a session or a block&apos;s mean to make it the baseline.</source>
+        <translation>Ein Klick auf eine Einheit oder auf das Mittel eines Blocks macht sie zum Bezug.</translation>
+    </message>
+    <message>
+        <source>What the selected row says</source>
+        <translation>Was die gewählte Zeile sagt</translation>
     </message>
 </context>
 <context>
@@ -10596,6 +11296,18 @@ ein Maximalversuch</translation>
         <source>A column says it.</source>
         <translation>Eine Spalte sagt es.</translation>
     </message>
+    <message>
+        <source>Sheet of the workbook</source>
+        <translation>Blatt der Arbeitsmappe</translation>
+    </message>
+    <message>
+        <source>S&amp;heet</source>
+        <translation>&amp;Tabellenblatt</translation>
+    </message>
+    <message>
+        <source>%1 (hidden)</source>
+        <translation>%1 (ausgeblendet)</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SplitOffer</name>
@@ -10675,10 +11387,6 @@ ein Maximalversuch</translation>
         <translation>%1, von %2 zu %3: %4</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>Squad %1 %2 to %3</source>
         <translation>Kader %1 %2 bis %3</translation>
     </message>
@@ -10729,6 +11437,10 @@ ein Maximalversuch</translation>
     <message>
         <source>Pri&amp;nt preview…</source>
         <translation>Druckvorschau…</translation>
+    </message>
+    <message>
+        <source>What the squad did</source>
+        <translation>Was der Kader getan hat</translation>
     </message>
 </context>
 <context>
@@ -11020,6 +11732,14 @@ ein Maximalversuch</translation>
         <source>Goes in with the first set of %1.</source>
         <translation>Kommt mit dem ersten Satz von %1 hinein.</translation>
     </message>
+    <message>
+        <source>Who is here…</source>
+        <translation>Wer ist da…</translation>
+    </message>
+    <message>
+        <source>New station…</source>
+        <translation>Neue Station…</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::StepChartsView</name>
@@ -11120,10 +11840,6 @@ ein Maximalversuch</translation>
     <message>
         <source>A table with these headings was taken in before: its columns are set as then.</source>
         <translation>Eine Tabelle mit diesen Überschriften wurde schon einmal übernommen: Ihre Spalten sind eingestellt wie damals.</translation>
-    </message>
-    <message>
-        <source>A workbook comes in by copying its cells and pasting them here, or saved as CSV.</source>
-        <translation>Eine Arbeitsmappe wird übernommen, indem ihre Zellen kopiert und hier eingefügt werden, oder als CSV gespeichert.</translation>
     </message>
     <message>
         <source>Counting…</source>
@@ -11687,6 +12403,18 @@ ein Maximalversuch</translation>
         <source>Go back to a &amp;backup…</source>
         <translation>Auf eine &amp;Sicherung zurückgehen…</translation>
     </message>
+    <message>
+        <source>Enter opens the log, Delete takes it off the list</source>
+        <translation>Eingabe öffnet das Protokoll, Entf nimmt es von der Liste</translation>
+    </message>
+    <message>
+        <source>%1 is not there any more. Delete takes it off the list.</source>
+        <translation>%1 ist nicht mehr da. Entf nimmt es von der Liste.</translation>
+    </message>
+    <message>
+        <source>not there any more: %1</source>
+        <translation>nicht mehr da: %1</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::WholeSeasonPage</name>
@@ -11719,48 +12447,12 @@ ein Maximalversuch</translation>
         <translation>Die gewählte Zelle</translation>
     </message>
     <message>
-        <source>Co&amp;mpare</source>
-        <translation>Verglei&amp;chen</translation>
-    </message>
-    <message>
-        <source>The comparison behind the cell; Enter in the table</source>
-        <translation>Der Vergleich hinter der Zelle; Eingabetaste in der Tabelle</translation>
-    </message>
-    <message>
-        <source>Its &amp;session</source>
-        <translation>Ihre &amp;Einheit</translation>
-    </message>
-    <message>
-        <source>The last session behind the cell; the space bar in the table</source>
-        <translation>Die letzte Einheit hinter der Zelle; Leertaste in der Tabelle</translation>
-    </message>
-    <message>
-        <source>Load thro&amp;ugh the season</source>
-        <translation>&amp;Last im Verlauf</translation>
-    </message>
-    <message>
-        <source>Each session at that load; a full stop in the table</source>
-        <translation>Jede Einheit mit dieser Last; Punkt in der Tabelle</translation>
-    </message>
-    <message>
         <source>Read agains&amp;t it</source>
         <translation>Dagegen le&amp;sen</translation>
     </message>
     <message>
         <source>The other blocks against the cell&apos;s; B in the table</source>
         <translation>Die anderen Blöcke gegen den der Zelle; B in der Tabelle</translation>
-    </message>
-    <message>
-        <source>Pri&amp;nt preview…</source>
-        <translation>Druckvorschau…</translation>
-    </message>
-    <message>
-        <source>&amp;Print…</source>
-        <translation>&amp;Drucken…</translation>
-    </message>
-    <message>
-        <source>Save P&amp;DF…</source>
-        <translation>PD&amp;F speichern…</translation>
     </message>
     <message>
         <source>Nothing was measured there.</source>
@@ -11789,6 +12481,10 @@ ein Maximalversuch</translation>
     <message>
         <source>What such a season can show</source>
         <translation>Was eine solche Saison zeigen kann</translation>
+    </message>
+    <message>
+        <source>What was done in the blocks</source>
+        <translation>Was in den Blöcken getan wurde</translation>
     </message>
 </context>
 <context>
@@ -11892,6 +12588,10 @@ ein Maximalversuch</translation>
     <message>
         <source>Whole season</source>
         <translation>Ganze Saison</translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translation>Was ansteht</translation>
     </message>
 </context>
 <context>
