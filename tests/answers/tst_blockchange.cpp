@@ -335,9 +335,16 @@ void TestBlockChange::aBlocksOwnSpreadCountsAsRepeats() {
     const auto rough = stats::moderated(0.025, {}, {}, std::array{wild});
     QVERIFY(calm.variance.value < prior.variance.value);
     QVERIFY(rough.variance.value > 4 * prior.variance.value);
-    // by hand: c2 = (0.84 * 0.025)^2, C(5) = 2.225, sh = 0.69375, ke = 4 rho^2 sh
-    const double c2 = 0.021 * 0.021, rho = c2 / (c2 + 0.00005), sh = (5 - 2.225) / 4;
-    QVERIFY(std::abs(calm.variance.df - (4 + 4 * rho * rho * sh)) < 1e-9);
+    // by hand: w = v / c2, C(5) = 2.225, tr A = 5 - C; tr A^2 = tr R^2 - 2 r'r / 5 + (sum r)^2 / 25
+    // with r = 1.9375, 2.375, 2.5, 2.375, 1.9375 and tr R^2 = 5 + 2 (4/4 + 3/16 + 2/64 + 1/256)
+    const double w = 0.00005 / (0.021 * 0.021), first = 5 - 2.225;
+    const double rows = 2 * 1.9375 * 1.9375 + 2 * 2.375 * 2.375 + 2.5 * 2.5;
+    const double second =
+        5 + 2 * (1 + 3.0 / 16 + 2.0 / 64 + 1.0 / 256) - 2 * rows / 5 + 11.125 * 11.125 / 25;
+    const double own = first * first / (second + 2 * w * first + 4 * w * w);
+    QVERIFY(std::abs(calm.variance.df - (4 + own)) < 1e-9);
+    // days that are not alike would give (K - 1) / (1 + w)^2: fewer than that are left of them
+    QVERIFY(own < 4 / ((1 + w) * (1 + w)));
     // days of nothing but scatter: no day-to-day noise is made of it
     QVERIFY(calm.ownShare > 0.3 && prior.ownShare == 0);
 }

@@ -270,12 +270,18 @@ void TestSeasonMatrix::holmIsRs() {
     const auto adjusted = stats::holm(p);
     for (std::size_t i = 0; i < p.size(); ++i)
         QVERIFY(std::abs(adjusted[i] - r[QStringLiteral("p%1").arg(i + 1)]) < 1e-12);
-    // the law of two t parts together, by R's integrate
+    // the law of two t parts together, and of days as they are likely to be, by R's integrate
     stats::Nothing nothing;
-    const std::vector<stats::Variance> parts{{0.0004, 12}, {0.0009, 6}};
+    std::vector<stats::UnsureVariance> parts{{{0.0004, 12}}, {{0.0009, 6}}};
     const double reach = std::sqrt(0.0004 * std::pow(stats::tCritical(0.95, 12), 2) +
                                    0.0009 * std::pow(stats::tCritical(0.95, 6), 2));
-    QVERIFY(std::abs(nothing.beyond(parts, reach) - r[QStringLiteral("beyond")]) < 0.002);
+    QVERIFY(std::abs(nothing.beyond(parts, reach) / r[QStringLiteral("beyond")] - 1) < 1e-6);
+    const std::vector<stats::UnsureVariance> lone{{{4, 4}}};
+    QVERIFY(std::abs(nothing.beyond(lone, 5) / r[QStringLiteral("alone")] - 1) < 1e-6);
+    parts[1].likely = stats::LogNormal{0.8, 0.9};
+    QVERIFY(std::abs(nothing.beyond(parts, reach) / r[QStringLiteral("likely")] - 1) < 1e-6);
+    QVERIFY(std::abs(nothing.beyond(parts, reach + 0.01, 0.03) / r[QStringLiteral("spanned")] - 1) <
+            1e-6);
     QVERIFY(r[QStringLiteral("beyond")] > 0.03 && r[QStringLiteral("beyond")] < 0.05);
 }
 

@@ -3,7 +3,7 @@
 # intercept by REML (package nlme) on ladders that are all alike. rule: the rule of tests/README.md,
 # 'Seasons', written from its formulas alone: published SD 0.025 m/s, MVT 0.45 m/s, asked at 60 kg.
 arguments <- commandArgs(trailingOnly = TRUE)
-if (arguments[1] == "holm") { # p.adjust, and the law of two t parts by integrate()
+if (arguments[1] == "holm") { # p.adjust, and what lies beyond a reach by integrate()
   p <- p.adjust(as.numeric(arguments[-1]), "holm")
   for (i in seq_along(p)) cat(sprintf("p%d %.17g\n", i, p[i]))
   reach <- sqrt(0.0004 * qt(.975, 12)^2 + 0.0009 * qt(.975, 6)^2)
@@ -11,6 +11,16 @@ if (arguments[1] == "holm") { # p.adjust, and the law of two t parts by integrat
                                                pt((-reach - 0.02 * t) / 0.03, 6)),
                       -Inf, Inf, rel.tol = 1e-10)$value
   cat(sprintf("beyond %.17g\n", 1 - inside))
+  # of an error anywhere in 0.03, the second part of a likely variance: median 0.8, log SD 0.9
+  given <- function(e, r) integrate(function(z) dnorm(z) * sapply(z, function(z) {
+    s <- sqrt(0.0009 * 0.8 * exp(0.9 * z))
+    integrate(function(t) dt(t, 12) * (pnorm((-r - e - 0.02 * t) / s) + pnorm((e - r + 0.02 * t) / s)),
+              -Inf, Inf, rel.tol = 1e-9)$value
+  }), -8, 8, rel.tol = 1e-9)$value
+  cat(sprintf("likely %.17g\n", given(0, reach)))
+  cat(sprintf("spanned %.17g\n", integrate(function(e) sapply(e, given, r = reach + 0.01) / 0.03,
+                                           -0.015, 0.015, rel.tol = 1e-8)$value))
+  cat(sprintf("alone %.17g\n", 2 * pt(-2.5, 4)))
   quit("no")
 }
 d <- read.table(file("stdin"), col.names = c("b", "s", "L", "v"))
@@ -53,8 +63,11 @@ if (arguments[1] == "nlme") {
     y <- sapply(S, function(f) f$a + f$k * at)
     v <- s2 * mean(sapply(S, h, x = at))
     sh <- (K - C(K)) / (K - 1)
-    rho <- c2 / (c2 + v)
-    e <- (K - 1) * rho^2 * sh
+    # df of y'Py for y of covariance R + (v / c2) I, by the traces of matrices
+    P <- diag(K) - 1 / K
+    A <- P %*% (phi^abs(outer(1:K, 1:K, "-")))
+    whole <- A + v / c2 * P
+    e <- sum(diag(A))^2 / sum(diag(whole %*% whole))
     ke <- ke + e
     found <- found + e * (var(y) - v) / sh
   }

@@ -7,6 +7,7 @@
 #   dunnett ID df level l1 l2 ...
 #   chance ID effect scatter scatter_df prior prior_df expected span
 #   day ID published others_pairs half within own_pairs half within
+#   likely ID mean own_pairs half within days square within days square within ...
 # Standard output: "ID.name value".
 say <- function(id, name, v) cat(sprintf("%s.%s %.17g\n", id, name, v))
 # Dunnett's integrals by integrate(), cut where a load's probability steps from 1 to 0.
@@ -75,5 +76,29 @@ for (row in strsplit(readLines(file("stdin")), " ")) {
         floor <- centre * max(p, 1) / 16
         with <- function(c2) max(floor, weighted.mean(c(c2, M - w), c(p, ke)))
         say(id, "variance", with(centre)); say(id, "df", p + ke); say(id, "expected", with(expected))
+    } else if (row[1] == "likely") {
+        # log SD normal, times chi^2 densities of the sums of squares, by integrate()
+        spreads <- if (length(v) > 4) matrix(v[-(1:4)], 3) else matrix(0, 3, 0)
+        nearly <- function(q, m, f) log(f / m) + dchisq(q * f / m, f, log = TRUE)
+        height <- function(u) {
+            s2 <- exp(2 * u)
+            h <- dnorm(u, log(v[1]) - 0.45^2 / 2, 0.45, log = TRUE)
+            if (v[2] > 0) h <- h + nearly(v[3], v[2] * s2 + v[4], v[2])
+            for (j in seq_len(ncol(spreads))) {
+                K <- spreads[1, j]; w <- spreads[3, j]
+                P <- diag(K) - 1 / K
+                S <- P %*% (s2 * 0.5^abs(outer(1:K, 1:K, "-")) + w * diag(K))
+                m <- sum(diag(S))
+                h <- h + nearly((K - 1) * spreads[2, j], m, m^2 / sum(diag(S %*% S)))
+            }
+            h
+        }
+        at <- optimize(height, log(v[1]) + c(-2.5, 2.5), maximum = TRUE)
+        moment <- function(k) {
+            pieces(function(u) sapply(u, function(u) u^k * exp(height(u) - at$objective)),
+                   c(-3.2, -1, -0.5, 0, 0.5, 2.6) + log(v[1]), 1e-10)
+        }
+        all <- moment(0); mean <- moment(1) / all
+        say(id, "median", exp(mean)); say(id, "sd", sqrt(moment(2) / all - mean^2))
     }
 }

@@ -287,6 +287,13 @@ void TstUncertainty::agreesWithR() {
                                                 {0.028, 0, 0, 0, 12, 0.008, 0.002},
                                                 {0.028, 0, 0, 0, 20, 0.001, 0.002},
                                                 {0.028, 4, 0.002, 0.0004, 30, 0.05, 0.004}};
+    // mean; own pairs, half of their squares, within; days, square, within of each block
+    const std::vector<std::vector<double>> likely{
+        {0.025, 0, 0, 0},
+        {0.025, 3, 0.0009, 0.0001},
+        {0.03, 0, 0, 0, 4, 0.0002, 0.00003, 4, 0.0009, 0.00003},
+        {0.025, 0, 0, 0, 8, 0.0012, 0.00006, 8, 0.0015, 0.00006, 8, 0.002, 0.00006},
+        {0.025, 6, 0.0002, 0.0003, 2, 0.00001, 0.00005}};
     const auto add = [&](const char* kind, const std::vector<std::vector<double>>& rows) {
         for (std::size_t i = 0; i < rows.size(); ++i)
             input += row(kind, kind + QByteArray::number(i), rows[i]);
@@ -295,6 +302,7 @@ void TstUncertainty::agreesWithR() {
     add("dunnett", looks);
     add("chance", chances);
     add("day", days);
+    add("likely", likely);
     const auto r = runR(QStringLiteral("uncertainty.R"), {}, input);
     int asked = 0;
     const auto agrees = [&](const QString& name, double found, double digits = 8) {
@@ -336,7 +344,16 @@ void TstUncertainty::agreesWithR() {
         agrees(id("day", i) + "df", m.variance.df);
         agrees(id("day", i) + "expected", m.expected);
     }
-    QVERIFY(asked > 60);
+    for (std::size_t i = 0; i < likely.size(); ++i) {
+        const auto& v = likely[i];
+        std::vector<DaySpread> spreads;
+        for (std::size_t j = 4; j < v.size(); j += 3)
+            spreads.push_back({static_cast<int>(v[j]), v[j + 1], v[j + 2]});
+        const LogNormal found = likelySd(v[0], {v[1], v[2], v[3]}, spreads);
+        agrees(id("likely", i) + "median", found.median, 6);
+        agrees(id("likely", i) + "sd", found.logSd, 6);
+    }
+    QVERIFY(asked > 70);
 }
 
 QTEST_APPLESS_MAIN(TstUncertainty)
