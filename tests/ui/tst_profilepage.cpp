@@ -143,8 +143,9 @@ private Q_SLOTS:
         const QString all = told.join(QLatin1Char('\n'));
         QVERIFY(
             all.contains(QStringLiteral("to plan with: ") + rangeText(*profile->oneRm->toPlan, 1)));
-        QVERIFY(all.contains(QStringLiteral("as if the line were straight, to see what a bend may add: ") +
-                             rangeText(*profile->oneRm->straight, 1)));
+        QVERIFY(all.contains(
+            QStringLiteral("as if the line were straight, to see what a bend may add: ") +
+            rangeText(*profile->oneRm->straight, 1)));
         for (const Words& words :
              {answers::bendWords(*profile), answers::bendSource(profile->beyond.bend),
               answers::liftedWords(*profile)}) {

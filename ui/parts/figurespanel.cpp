@@ -79,6 +79,10 @@ void FiguresPanel::clear() {
     say({.headline = said(answers::noSetsYet())});
 }
 
+QWidget* FiguresPanel::headline() const {
+    return m_headline;
+}
+
 QString FiguresPanel::sentence() const {
     return m_headline->text() + QStringLiteral(". ") + m_line->text();
 }

@@ -27,7 +27,7 @@ public:
     /// bend come from.
     void setSources(bool sources) { m_sources = sources; }
     /// The estimate in large type: a page may give it the place of its sentence.
-    QLabel* headline() const { return m_headline; }
+    QWidget* headline() const;
     /// The estimate as one sentence, for the chart's screen reader.
     QString sentence() const;
 

@@ -124,9 +124,10 @@ void FileDeeds::askImport() {
         }
     }
     const QStringList files = filedialog::openMany(
-        &m_window, {.title = MainWindow::tr("Import tables"),
-                    .start = startFolder(),
-                    .filter = MainWindow::tr("Tables (*.csv *.txt *.tsv *.xlsx *.ods);;All files (*)")});
+        &m_window,
+        {.title = MainWindow::tr("Import tables"),
+         .start = startFolder(),
+         .filter = MainWindow::tr("Tables (*.csv *.txt *.tsv *.xlsx *.ods);;All files (*)")});
     if (fresh.isEmpty())
         importFiles(files);
     else
