@@ -103,9 +103,10 @@ private Q_SLOTS:
         const Ran field = run(QStringLiteral("dpkg-deb"),
                               {QStringLiteral("-f"), m_deb, QStringLiteral("Depends")});
         QCOMPARE(field.exit, 0);
-        for (const char* needed : {"libqt6widgets6", "libqt6charts6", "libqt6printsupport6",
-                                   "libqt6svg6", "libsqlite3-0", "libcsv3", "libxlsxwriter4",
-                                   "libutf8proc2", "fonts-dejavu-core", "qt6-translations-l10n"})
+        for (const char* needed :
+             {"libqt6widgets6", "libqt6charts6", "libqt6printsupport6", "libqt6svg6",
+              "libsqlite3-0", "libcsv3", "libxlsxwriter4", "libutf8proc2", "libzip4", "libexpat1",
+              "fonts-dejavu-core", "qt6-translations-l10n"})
             QVERIFY2(field.out.contains(QLatin1String(needed)), needed);
     }
 

@@ -182,8 +182,8 @@ void LineFigure::paintLoadsAndMvt(QPainter& painter, LabelRoom& room) const {
     for (const double load : m_data.checkLoads) {
         const QPointF at(toPosition(shown(load), 0).x(), area.top());
         const QString words = loadWithUnit(load, m_data.unit);
-        const double wide = metrics.horizontalAdvance(words), gap = 0.4 * textSize();
-        const QRectF box(at.x() - wide / 2 - gap, at.y(), wide + 2 * gap, metrics.height());
+        const double wide = metrics.horizontalAdvance(words), apart = 0.4 * textSize();
+        const QRectF box(at.x() - wide / 2 - apart, at.y(), wide + 2 * apart, metrics.height());
         if (room.place({box}))
             paintLabel(painter, at, Qt::AlignHCenter, words, ground(), ground().quiet);
     }
@@ -192,14 +192,14 @@ void LineFigure::paintLoadsAndMvt(QPainter& painter, LabelRoom& room) const {
 void LineFigure::paintBeside(QPainter& painter, LabelRoom& room, const QRectF& box,
                              const QStringList& texts, const QColor& ink) const {
     const QFontMetricsF metrics(painter.font());
-    const double high = metrics.height(), gap = 0.5 * textSize(), middle = box.center().y();
+    const double high = metrics.height(), apart = 0.5 * textSize(), middle = box.center().y();
     for (const QString& text : texts) {
         const double wide = metrics.horizontalAdvance(text);
         const std::vector<QRectF> boxes{
-            {box.left() - gap - wide, middle - high / 2, wide, high},
-            {box.right() + gap, middle - high / 2, wide, high},
+            {box.left() - apart - wide, middle - high / 2, wide, high},
+            {box.right() + apart, middle - high / 2, wide, high},
             {box.right() - wide, box.top() - high, wide, high},
-            {box.left() - gap - wide, middle + high / 2, wide, high},
+            {box.left() - apart - wide, middle + high / 2, wide, high},
         };
         if (const auto at = room.place(boxes)) {
             paintLabel(painter, boxes[*at].topLeft(), Qt::AlignLeft | Qt::AlignTop, text, ground(),
