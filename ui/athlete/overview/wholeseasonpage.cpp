@@ -39,7 +39,7 @@ QWidget* WholeSeasonPage::buildNotes() {
     auto* column = new QVBoxLayout(inside);
     column->setContentsMargins(0, 0, 8, 0);
     for (QLabel* each :
-         {m_storyTitle, m_story, m_key, m_chance, m_notesTitle, m_notes, m_designTitle, m_design})
+         {m_key, m_storyTitle, m_story, m_chance, m_notesTitle, m_notes, m_designTitle, m_design})
         column->addWidget(each);
     column->addStretch(1);
     m_chance->setAccessibleDescription(tr("What chance alone would give"));

@@ -46,9 +46,9 @@ void BlocksPage::build() {
         for (const int column : stretched)
             table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
     };
-    m_blockRows->setTable(blockColumns(), {}, 3, 5);
+    m_blockRows->setTable(blockColumns(), {}, 3, 6);
     m_sessionRows->setTable(sessionColumns(), {}, 9, 9);
-    share(m_blockTable, {5, 6});
+    share(m_blockTable, {6, 7, 8});
     share(m_sessionTable, {1, 2});
     m_title = new QLabel;
     m_title->setBuddy(m_sessionTable);
