@@ -178,7 +178,7 @@ double timeToShow(MainWindow& window, Page which) {
 void printPages(MainWindow& here, MainWindow& alone, bool everybodys) {
     std::printf("\npage, ms      here   alone  ratio\n");
     for (const PageEntry& entry : pages()) {
-        if (everybodys && entry.ofAthlete)
+        if (everybodys && entry.part != Part::Squad)
             continue;
         const double ofLog = timeToShow(here, entry.page);
         const double ofLone = timeToShow(alone, entry.page);
