@@ -92,10 +92,10 @@ QWidget* WelcomePage::buildButtons(bool hasSample) {
     auto* box = new QWidget;
     auto* layout = new QVBoxLayout(box);
     layout->setContentsMargins(0, 0, 0, 0);
-    const auto add = [&](const QString& words, const QString& about, auto signal) {
-        auto* button = new QCommandLinkButton(words, about);
+    const auto add = [&](const QString& label, const QString& about, auto signal) {
+        auto* button = new QCommandLinkButton(label, about);
         button->setAccessibleDescription(about);
-        QString name = words;
+        QString name = label;
         button->setAccessibleName(name.remove(QLatin1Char('&')));
         connect(button, &QCommandLinkButton::clicked, this, signal);
         layout->addWidget(button);
