@@ -51,7 +51,7 @@ RepeatSums asRepeats(const DaySpread& spread) {
 
 namespace {
 
-constexpr double gridEnd = 5, gridStep = 0.1; // of athletesDiffer
+constexpr double gridEnd = 7, gridStep = 0.1; // of athletesDiffer
 
 /// Log density, but for what no SD changes, of a sum of squares that is mean chi^2(df) / df.
 double logDensity(double sum, double mean, double df) {
