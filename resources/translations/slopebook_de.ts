@@ -10267,7 +10267,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>the set&apos;s own</source>
-        <translation>die der Ausrüstung</translation>
+        <translation>eigene</translation>
     </message>
 </context>
 <context>

@@ -196,7 +196,10 @@ private Q_SLOTS:
         const double shares = 1 * 0.5 + 2 * (7.0 / 12);
         CHECK_NEAR(left.noise->te, std::sqrt((18.0 + 18.0) / shares),
                    1e-9); // 2 * 3^2 and 3^2 + 3^2
-        CHECK_NEAR(left.noise->df, shares, 1e-12);
+        // Satterthwaite: (sum of eigenvalues)^2 over the sum of their squares, of days that are
+        // 0.5^|i-j| alike: 1/2 of two days; 3/4 and 5/12 of three (linear, quadratic).
+        const double squares = 0.5 * 0.5 + 0.75 * 0.75 + (5.0 / 12) * (5.0 / 12);
+        CHECK_NEAR(left.noise->df, shares * shares / squares, 1e-12);
         // One day a side says nothing of days.
         QVERIFY(!compared(kind, {hopped(1, 1, {200}, {190})}, {hopped(3, 60, {210}, {200})}, true)
                      .tests[0]

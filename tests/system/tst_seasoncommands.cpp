@@ -176,11 +176,19 @@ private Q_SLOTS:
         QByteArray named = other.out; // the names apart, and what is written of a block beside them
         named.replace("2025-09-15..2025-12-07", "Autumn")
             .replace("2026-02-23..2026-05-17", "Spring");
-        // A column that is no block of the log has no note of its own.
-        const auto cut = [](const QByteArray& text) {
+        // A column that is no block of the log has no note and no story of its own.
+        const auto isOfAStory = [](const QByteArray& line) {
+            for (const char* part : {"\"trained\"", "\"sessions_a_week\"", "\"fewest\"", "\"most\"",
+                                     "\"note\"", "sessions a week", "weeks"})
+                if (line.contains(part))
+                    return true;
+            return line.trimmed() == "}," || line.trimmed() == "}";
+        };
+        const auto cut = [&](const QByteArray& text) {
             QList<QByteArray> lines;
             for (const QByteArray& line : text.split('\n'))
-                if (!line.contains("All plates, two squad") && !line.contains("Heavy plates back"))
+                if (!line.contains("All plates, two squad") &&
+                    !line.contains("Heavy plates back") && !isOfAStory(line))
                     lines << line;
             return lines.join('\n');
         };

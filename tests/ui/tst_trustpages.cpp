@@ -518,7 +518,7 @@ void TestTrustPages::noiseByLiftDeviceAndLoad() {
     NoisePage page(log.book);
     page.setAthleteAndLift(log.athletes[0], log.lift);
     const TextTable& table = page.noise().noise();
-    const auto noise = liftContext(log.book.log(), log.lift).noise.at(log.left);
+    const auto noise = noiseOf(liftContext(log.book.log(), log.lift), log.left);
     QVERIFY(noise && noise->used.size() == 3);
     QCOMPARE(cell(table, 0, 1), u"Left encoder"_s);
     // The figure in use is seen without scrolling: first of its rows, and above the table.
