@@ -8503,7 +8503,7 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Wochen, nach denen ein Test ansteht</translation>
     </message>
     <message>
-        <source>Due a&amp;fter</source>
+        <source>Due afte&amp;r</source>
         <translation>Fällig &amp;nach</translation>
     </message>
     <message>
@@ -11302,7 +11302,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>S&amp;heet</source>
-        <translation>&amp;Tabellenblatt</translation>
+        <translation>Tabellenblatt</translation>
     </message>
     <message>
         <source>%1 (hidden)</source>

@@ -40,7 +40,7 @@ void DuePage::build() {
     m_weeks->setValue(answers::DueQuestion{}.weeks);
     m_weeks->setSuffix(tr(" weeks"));
     m_weeks->setAccessibleName(tr("Weeks after which a test is due"));
-    auto* label = new QLabel(tr("Due a&fter"));
+    auto* label = new QLabel(tr("Due afte&r"));
     label->setBuddy(m_weeks);
     auto* strip = new QHBoxLayout;
     m_strip = strip;
