@@ -8150,8 +8150,8 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Einheiten</translation>
     </message>
     <message>
-        <source>What was missing</source>
-        <translation>Was fehlte</translation>
+        <source>Missing</source>
+        <translation>Entfallen</translation>
     </message>
     <message>
         <source>Note</source>

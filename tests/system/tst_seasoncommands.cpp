@@ -181,7 +181,7 @@ private Q_SLOTS:
         // A column that is no block of the log has no note and no story of its own.
         const auto cut = [](const QByteArray& text) {
             QJsonObject said = QJsonDocument::fromJson(text).object();
-            for (const char* part : {"blocks", "story", "notes"})
+            for (const char* part : {"blocks", "story", "notes", "design"})
                 said.remove(QLatin1String(part));
             return QJsonDocument(said).toJson();
         };
