@@ -10,6 +10,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <string>
 
 namespace slopebook::tests {
@@ -22,6 +23,10 @@ public:
     std::filesystem::path write(const std::string& name, const std::string& text) const {
         std::ofstream(path(name), std::ios::binary) << text;
         return path(name);
+    }
+    std::string read(const std::string& name) const {
+        std::ifstream in(path(name), std::ios::binary);
+        return {std::istreambuf_iterator<char>(in), {}};
     }
     log::Log newLog(const std::string& name = "test.slopebook") const {
         return log::Log::create(path(name));
