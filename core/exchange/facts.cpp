@@ -24,11 +24,10 @@ std::size_t at(Decimal mark) {
     return static_cast<std::size_t>(mark);
 }
 
-std::vector<CsvRow> firstRows(const Source& source, Encoding encoding, char delimiter,
-                              std::size_t most) {
+std::vector<CsvRow> firstRows(const RowReader& read, std::size_t most) {
     std::vector<CsvRow> rows;
     try {
-        readCsv(source, encoding, delimiter, [&](const CsvRow& row) {
+        read([&](const CsvRow& row) {
             rows.push_back(row);
             if (rows.size() == most)
                 throw Enough{};
@@ -36,6 +35,15 @@ std::vector<CsvRow> firstRows(const Source& source, Encoding encoding, char deli
     } catch (const Enough&) { // NOLINT(bugprone-empty-catch): that is what it is for
     }
     return rows;
+}
+
+std::vector<CsvRow> firstRows(const Source& source, Encoding encoding, char delimiter,
+                              std::size_t most) {
+    return firstRows(
+        [&](const std::function<void(const CsvRow&)>& row) {
+            readCsv(source, encoding, delimiter, row);
+        },
+        most);
 }
 
 std::size_t saidIn(const CsvRow& row) {
@@ -238,9 +246,9 @@ void layRows(FileFacts& facts, const std::vector<CsvRow>& rows, const LayoutTold
 
 } // namespace
 
-FileFacts factsOfBeginning(const Source& source) {
+FileFacts factsOfBeginning(const RowReader& read) {
     FileFacts facts;
-    const auto rows = firstRows(source, Encoding::Utf8, ',', beginning);
+    const auto rows = firstRows(read, beginning);
     layRows(facts, rows, {});
     Looker looker(facts);
     for (const CsvRow& row : rows)

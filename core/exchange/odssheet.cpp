@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The sheets of an .ods workbook (OASIS Open Document Format 1.3, part 3, chapters 9 and 19).
+#include "core/exchange/cells.h"
 #include "core/exchange/sheetparts.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/exchange.h"
@@ -12,15 +13,12 @@ namespace slopebook::exchange {
 
 namespace {
 
-constexpr std::string_view content = "content.xml";
+const std::string content = "content.xml";
 constexpr long mostRows = 2'000'000;
 constexpr std::size_t mostRepeated = 500; // cells that say something
 
 long countOf(const XmlElement& element, std::string_view name) {
-    long count = 1;
-    if (const auto text = element.attribute(name))
-        std::from_chars(text->data(), text->data() + text->size(), count);
-    return std::max(1L, count);
+    return std::max(1L, element.number(name, 1));
 }
 
 // Names of tables, in their order; hidden by the style that they have.
@@ -43,7 +41,6 @@ struct OdsNames final : XmlVisitor {
              .hidden = hiddenStyles.contains(element.attribute("style-name").value_or(""))});
     }
     void end(std::string_view name) override { tables -= name == "table"; }
-    void text(std::string_view) override {}
 };
 
 // "PT10H30M00S" as "10:30:00"; as it is where it is written otherwise.
@@ -175,11 +172,8 @@ private:
             return "=";
         }
         if (m_type == "float" || m_type == "percentage" || m_type == "currency") {
-            double value = 0;
-            const auto read =
-                std::from_chars(m_value.data(), m_value.data() + m_value.size(), value);
-            if (read.ec == std::errc{} && read.ptr == m_value.data() + m_value.size())
-                return sheetNumber(value);
+            if (const auto value = readNumber(m_value))
+                return sheetNumber(*value);
             fault = say("\"%1\", which is no number", m_value);
             return m_value.empty() ? "=" : m_value;
         }
@@ -221,18 +215,29 @@ private:
     std::vector<Put> m_put;
 };
 
+class OdsReader final : public BookReader {
+public:
+    explicit OdsReader(const ZipParts& zip) : m_zip(zip) {}
+
+    std::vector<SheetName> sheets() const override {
+        OdsNames names;
+        walkPart(m_zip, content, names);
+        return std::move(names.names);
+    }
+
+    void read(const std::string& sheet, SheetRows& rows, const Progress& progress) override {
+        OdsCells cells(sheet, rows);
+        walkPart(m_zip, content, cells, progress);
+    }
+
+private:
+    const ZipParts& m_zip;
+};
+
 } // namespace
 
-std::vector<SheetName> odsSheets(const ZipParts& zip) {
-    OdsNames names;
-    walkPart(zip, std::string(content), names);
-    return std::move(names.names);
-}
-
-void readOds(const ZipParts& zip, const std::string& sheet, SheetRows& rows,
-             const Progress& progress) {
-    OdsCells cells(sheet, rows);
-    walkPart(zip, std::string(content), cells, progress);
+std::unique_ptr<BookReader> odsReader(const ZipParts& zip) {
+    return std::make_unique<OdsReader>(zip);
 }
 
 } // namespace slopebook::exchange

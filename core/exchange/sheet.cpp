@@ -14,32 +14,8 @@ namespace {
 
 struct RowSeen {}; // stops reading
 
-bool isOds(const ZipParts& zip) {
-    return !zip.has("_rels/.rels") && zip.has("content.xml");
-}
-
-std::vector<SheetName> namesIn(const ZipParts& zip) {
-    auto names = isOds(zip) ? odsSheets(zip) : xlsxSheets(zip);
-    if (names.empty())
-        throw BadInput({.file = zip.file().string(), .line = 0, .column = {}},
-                       say("a workbook without a sheet of cells"), say("one with a table in it"));
-    return names;
-}
-
-void readNamed(const ZipParts& zip, const std::string& sheet,
-               const std::function<void(const CsvRow&)>& row, const Progress& progress) {
-    SheetRows rows(zip.file().string(), row);
-    (isOds(zip) ? readOds : readXlsx)(zip, sheet, rows, progress);
-}
-
-bool holdsRows(const ZipParts& zip, const std::string& sheet) {
-    try {
-        const std::function<void(const CsvRow&)> stop = [](const CsvRow&) { throw RowSeen{}; };
-        readNamed(zip, sheet, stop, {});
-    } catch (const RowSeen&) {
-        return true;
-    }
-    return false;
+std::unique_ptr<BookReader> readerOf(const ZipParts& zip) {
+    return !zip.has("_rels/.rels") && zip.has("content.xml") ? odsReader(zip) : xlsxReader(zip);
 }
 
 } // namespace
@@ -57,26 +33,67 @@ bool isWorkbook(const std::filesystem::path& file) {
     return bytes.starts_with("PK\x03\x04") || bytes.starts_with("PK\x05\x06");
 }
 
+struct OpenWorkbook::Held {
+    explicit Held(const std::filesystem::path& file)
+        : zip(file), reader(readerOf(zip)), sheets(reader->sheets()) {
+        if (sheets.empty())
+            throw BadInput({.file = file.string(), .line = 0, .column = {}},
+                           say("a workbook without a sheet of cells"),
+                           say("one with a table in it"));
+    }
+
+    void read(const std::string& sheet, const std::function<void(const CsvRow&)>& row,
+              const Progress& progress) {
+        SheetRows rows(zip.file().string(), row);
+        reader->read(sheet, rows, progress);
+    }
+
+    bool holdsRows(const std::string& sheet) {
+        try {
+            read(sheet, [](const CsvRow&) { throw RowSeen{}; }, {});
+        } catch (const RowSeen&) {
+            return true;
+        }
+        return false;
+    }
+
+    ZipParts zip;
+    std::unique_ptr<BookReader> reader;
+    std::vector<SheetName> sheets;
+};
+
+OpenWorkbook::OpenWorkbook(const std::filesystem::path& file)
+    : m_held(std::make_unique<Held>(file)) {}
+
+OpenWorkbook::~OpenWorkbook() = default;
+
+const std::vector<SheetName>& OpenWorkbook::sheets() const {
+    return m_held->sheets;
+}
+
+void OpenWorkbook::read(const std::string& sheet, const std::function<void(const CsvRow&)>& row,
+                        const Progress& progress) {
+    const auto& names = m_held->sheets;
+    auto at = std::ranges::find(names, sheet, &SheetName::name);
+    if (sheet.empty())
+        at = std::ranges::find_if(names, [&](const SheetName& each) {
+            return !each.hidden && m_held->holdsRows(each.name);
+        });
+    if (at != names.end())
+        m_held->read(at->name, row, progress);
+    else if (!sheet.empty())
+        throw BadInput({.file = m_held->zip.file().string(), .line = 0, .column = {}},
+                       say("no sheet named \"%1\"", sheet),
+                       say("one of its sheets, such as \"%1\"", names.front().name));
+}
+
 std::vector<SheetName> sheetsOf(const std::filesystem::path& file) {
-    return namesIn(ZipParts(file));
+    return OpenWorkbook(file).sheets();
 }
 
 void readSheet(const std::filesystem::path& file, const std::string& sheet,
                const std::function<void(const CsvRow&)>& row, const Progress& progress) {
-    const ZipParts zip(file);
-    const auto names = namesIn(zip);
-    auto at = std::ranges::find(names, sheet, &SheetName::name);
-    if (sheet.empty())
-        at = std::ranges::find_if(names, [&](const SheetName& each) {
-            return !each.hidden && holdsRows(zip, each.name);
-        });
-    if (at == names.end() && sheet.empty())
-        return;
-    if (at == names.end())
-        throw BadInput({.file = file.string(), .line = 0, .column = {}},
-                       say("no sheet named \"%1\"", sheet),
-                       say("one of its sheets, such as \"%1\"", names.front().name));
-    readNamed(zip, at->name, row, progress);
+    OpenWorkbook(file).read(sheet, row, progress);
 }
 
 } // namespace slopebook::exchange

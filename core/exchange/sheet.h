@@ -7,6 +7,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,22 @@ struct SheetName {
 };
 /// In the order of the workbook. BadInput where it is none, has no sheet, is damaged or locked.
 std::vector<SheetName> sheetsOf(const std::filesystem::path& file);
+
+/// A workbook that is open: what its sheets share is read once.
+class OpenWorkbook {
+public:
+    /// Throws as sheetsOf.
+    explicit OpenWorkbook(const std::filesystem::path& file);
+    ~OpenWorkbook();
+    const std::vector<SheetName>& sheets() const;
+    /// As readSheet.
+    void read(const std::string& sheet, const std::function<void(const CsvRow&)>& row,
+              const Progress& progress = {});
+
+private:
+    struct Held;
+    std::unique_ptr<Held> m_held;
+};
 
 /// Hands over the rows of a sheet that hold something, by their own numbers; "" is the first sheet
 /// that is shown and holds something. A number is written with a decimal point (sheetNumber), a day

@@ -63,8 +63,8 @@ SheetFormat formatOfCode(std::string_view code) {
     return moment ? SheetFormat::Moment : SheetFormat::Number;
 }
 
-SheetFormat builtInFormat(int number) {
-    const auto within = [number](int from, int to) { return number >= from && number <= to; };
+SheetFormat builtInFormat(long number) {
+    const auto within = [number](long from, long to) { return number >= from && number <= to; };
     if (number == 46)
         return SheetFormat::Elapsed;
     // 27 to 36 and 50 to 58 are dates of East Asian languages.

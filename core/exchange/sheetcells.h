@@ -21,7 +21,7 @@ enum class SheetFormat { Number, Moment, Elapsed };
 /// of the built-in ones by its number. Date and time letters outside quotes, escapes and brackets
 /// make a moment; [h], [m], [s] time elapsed.
 SheetFormat formatOfCode(std::string_view code);
-SheetFormat builtInFormat(int number);
+SheetFormat builtInFormat(long number);
 
 /// A count of days as a sheet keeps a moment: "2026-03-14", with " 10:30:00" behind it where it
 /// is no midnight; below one day the time alone. from1904: day 0 is 1904-01-01, else day 1 is

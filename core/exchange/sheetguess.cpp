@@ -27,7 +27,8 @@ long missing(const FileFacts& facts) {
 } // namespace
 
 void guessSheet(FileFacts& facts, const Source& workbook, const std::optional<std::string>& told) {
-    facts.sheets = sheetsOf(workbook.file);
+    OpenWorkbook open(workbook.file);
+    facts.sheets = open.sheets();
     if (told && !told->empty()) {
         facts.layout.sheet = *told;
         return;
@@ -36,12 +37,11 @@ void guessSheet(FileFacts& facts, const Source& workbook, const std::optional<st
     for (const SheetName& sheet : facts.sheets) {
         if (sheet.hidden)
             continue;
-        Source source = workbook;
-        source.sheet = sheet.name;
-        const long open = missing(factsOfBeginning(source));
-        alike = open < least ? 1 : alike + (open == least);
-        if (open < least) {
-            least = open;
+        const long unsaid = missing(factsOfBeginning(
+            [&](const std::function<void(const CsvRow&)>& row) { open.read(sheet.name, row); }));
+        alike = unsaid < least ? 1 : alike + (unsaid == least);
+        if (unsaid < least) {
+            least = unsaid;
             facts.layout.sheet = sheet.name;
         }
     }

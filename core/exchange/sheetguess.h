@@ -4,10 +4,13 @@
 
 #include "core/exchange/facts.h"
 
+#include <functional>
+
 namespace slopebook::exchange {
 
-/// The facts of a table's first rows alone (facts.cpp).
-FileFacts factsOfBeginning(const Source& source);
+/// The facts of a table's first rows alone, of those that read hands over (facts.cpp).
+using RowReader = std::function<void(const std::function<void(const CsvRow&)>& row)>;
+FileFacts factsOfBeginning(const RowReader& read);
 
 /// Fills in the sheets of the workbook and which of them is looked at: the one told, else of those
 /// that are shown the first whose columns leave least to be said; a guess where others leave as

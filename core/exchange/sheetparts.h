@@ -8,6 +8,8 @@
 #include "core/exchange/zipparts.h"
 #include "core/model/phrases/exchange.h"
 
+#include <memory>
+
 namespace slopebook::exchange {
 
 /// Walks through a part of the package.
@@ -19,13 +21,15 @@ inline void walkPart(const ZipParts& zip, const std::string& part, XmlVisitor& v
     walk.finish();
 }
 
-std::vector<SheetName> xlsxSheets(const ZipParts& zip);
-void readXlsx(const ZipParts& zip, const std::string& sheet, SheetRows& rows,
-              const Progress& progress);
-
-std::vector<SheetName> odsSheets(const ZipParts& zip);
-void readOds(const ZipParts& zip, const std::string& sheet, SheetRows& rows,
-             const Progress& progress);
+/// A workbook of one kind; zip outlives it.
+class BookReader {
+public:
+    virtual ~BookReader() = default;
+    virtual std::vector<SheetName> sheets() const = 0;
+    virtual void read(const std::string& sheet, SheetRows& rows, const Progress& progress) = 0;
+};
+std::unique_ptr<BookReader> xlsxReader(const ZipParts& zip);
+std::unique_ptr<BookReader> odsReader(const ZipParts& zip);
 
 /// What a cell holds that is not to be taken: of an error, and of a formula without its value.
 inline Words errorFound(const std::string& text) {

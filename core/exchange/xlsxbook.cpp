@@ -13,13 +13,6 @@ namespace {
 
 constexpr std::size_t mostShared = 256UL << 20;
 
-int number(std::optional<std::string_view> text) {
-    int value = -1;
-    if (text)
-        std::from_chars(text->data(), text->data() + text->size(), value);
-    return value;
-}
-
 bool isTrue(std::optional<std::string_view> text) {
     return text == "1" || text == "true" || text == "on";
 }
@@ -55,8 +48,6 @@ struct Relations final : XmlVisitor {
             byId[std::string(element.attribute("Id").value_or(""))] = {
                 std::string(element.attribute("Type").value_or("")), std::string(*target)};
     }
-    void end(std::string_view) override {}
-    void text(std::string_view) override {}
 
     /// The target of the first relation whose type ends so; types differ by edition before that.
     std::optional<std::string> ofType(std::string_view end) const {
@@ -85,8 +76,6 @@ struct Workbook final : XmlVisitor {
                            .hidden = state == "hidden" || state == "veryHidden"},
                           std::string(element.attribute("id", "relationships").value_or(""))});
     }
-    void end(std::string_view) override {}
-    void text(std::string_view) override {}
 };
 
 struct SharedTexts final : XmlVisitor {
@@ -124,24 +113,23 @@ struct SharedTexts final : XmlVisitor {
 };
 
 struct Styles final : XmlVisitor {
-    std::map<int, SheetFormat> own;
+    std::map<long, SheetFormat> own;
     std::vector<SheetFormat> formats;
-    std::vector<int> ids;
+    std::vector<long> ids;
     bool inCells = false;
 
     void begin(const XmlElement& element) override {
         if (element.name() == "numFmt")
-            own[number(element.attribute("numFmtId"))] =
+            own[element.number("numFmtId", -1)] =
                 formatOfCode(element.attribute("formatCode").value_or(""));
         inCells = inCells || element.name() == "cellXfs";
         if (inCells && element.name() == "xf")
-            ids.push_back(number(element.attribute("numFmtId")));
+            ids.push_back(element.number("numFmtId", -1));
     }
     void end(std::string_view name) override {
         if (name == "cellXfs")
             inCells = false;
     }
-    void text(std::string_view) override {}
 };
 
 } // namespace
@@ -198,7 +186,7 @@ std::vector<SheetFormat> cellFormats(const ZipParts& zip, const std::string& par
     Styles styles;
     if (!part.empty())
         walkPart(zip, part, styles);
-    for (const int id : styles.ids) {
+    for (const long id : styles.ids) {
         const auto own = styles.own.find(id);
         styles.formats.push_back(own != styles.own.end() ? own->second : builtInFormat(id));
     }

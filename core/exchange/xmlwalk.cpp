@@ -6,6 +6,7 @@
 
 #include <expat.h>
 
+#include <charconv>
 #include <exception>
 
 namespace slopebook::exchange {
@@ -33,6 +34,13 @@ std::optional<std::string_view> XmlElement::attribute(std::string_view name,
             return std::string_view(at[1]);
     }
     return {};
+}
+
+long XmlElement::number(std::string_view name, long otherwise) const {
+    long value = otherwise;
+    if (const auto text = attribute(name))
+        std::from_chars(text->data(), text->data() + text->size(), value);
+    return value;
 }
 
 struct XmlWalk::Parser {

@@ -20,6 +20,8 @@ public:
     /// space: a part of the attribute's namespace, such as ":office:", where two may be alike.
     std::optional<std::string_view> attribute(std::string_view name,
                                               std::string_view space = {}) const;
+    /// An attribute that is a whole number; otherwise where it is not there, or none.
+    long number(std::string_view name, long otherwise) const;
 
 private:
     std::string_view m_name;
@@ -28,8 +30,8 @@ private:
 
 struct XmlVisitor {
     virtual void begin(const XmlElement& element) = 0;
-    virtual void end(std::string_view name) = 0;
-    virtual void text(std::string_view text) = 0;
+    virtual void end(std::string_view /*name*/) {}
+    virtual void text(std::string_view /*text*/) {}
 
 protected:
     ~XmlVisitor() = default;
