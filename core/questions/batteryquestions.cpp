@@ -61,10 +61,7 @@ std::vector<TestKindId> kindsIn(const answers::TestDays& first, const answers::T
 /// Of a day the last session that holds the lift, else all.
 answers::BlockSessions liftIn(std::span<const LiftSession> sessions, const BatterySide& side,
                               const SideDays& named) {
-    answers::BlockSessions found{.name = named.name};
-    for (const LiftSession& session : sessions)
-        if (named.days.holds(session.date))
-            found.sessions.push_back(session);
+    answers::BlockSessions found = sessionsIn(named.days, named.name, sessions);
     if (std::holds_alternative<Date>(side) && found.sessions.size() > 1)
         found.sessions.erase(found.sessions.begin(), found.sessions.end() - 1);
     return found;

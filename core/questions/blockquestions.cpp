@@ -52,20 +52,22 @@ Answer<DayOrBlock> dayOrBlock(const log::Log& log, std::span<const LiftSession> 
     return DayOrBlock(blockOf(log, std::get<BlockId>(side)));
 }
 
+answers::BlockSessions sessionsIn(const DayStretch& days, const std::string& name,
+                                  std::span<const LiftSession> sessions) {
+    answers::BlockSessions found{.name = name};
+    for (const LiftSession& session : sessions)
+        if (days.holds(session.date))
+            found.sessions.push_back(session);
+    return found;
+}
+
 answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSession> sessions) {
     if (const auto* session = std::get_if<LiftSession>(&side))
         return {dateKey(session->date, session->ordinal), {*session}};
-    const auto within = [&](const std::string& name, const auto& days) {
-        answers::BlockSessions found{.name = name};
-        for (const LiftSession& session : sessions)
-            if (days.holds(session.date))
-                found.sessions.push_back(session);
-        return found;
-    };
     if (const auto* days = std::get_if<DayStretch>(&side))
-        return within(isoStretch(*days), *days);
+        return sessionsIn(*days, isoStretch(*days), sessions);
     const Block& block = std::get<Stored<BlockId, Block>>(side).value;
-    auto found = within(block.name, block);
+    auto found = sessionsIn({block.first, block.last}, block.name, sessions);
     found.block = block;
     return found;
 }

@@ -22,6 +22,9 @@ using DayOrBlock = std::variant<LiftSession, Stored<BlockId, Block>, DayStretch>
 /// NoSuchSession with the days there are; BadInput lists the blocks where the text is neither.
 Answer<DayOrBlock> dayOrBlock(const log::Log& log, std::span<const LiftSession> sessions,
                               const std::string& text);
+/// Those that lie in these days, under that name.
+answers::BlockSessions sessionsIn(const DayStretch& days, const std::string& name,
+                                  std::span<const LiftSession> sessions);
 /// Its sessions, and what it is called.
 answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSession> sessions);
 

@@ -12,26 +12,11 @@
 #include "core/questions/stationday.h"
 
 #include <algorithm>
-#include <map>
 #include <memory>
 
 namespace slopebook::questions {
 
 namespace {
-
-/// What the device of each other session reads against the baseline's, where the log holds a study
-/// besides these two sessions.
-std::map<SessionId, answers::DeviceBias> biasesBeside(const LiftContext& context,
-                                                      const LiftSession& baseline,
-                                                      std::span<const LiftSession> sessions,
-                                                      double level) {
-    std::map<SessionId, answers::DeviceBias> biases;
-    for (const LiftSession& session : sessions)
-        if (session.conditions.device != baseline.conditions.device)
-            if (const auto bias = deviceBiasOf(context, baseline, session, level))
-                biases.emplace(session.session, *bias);
-    return biases;
-}
 
 /// A block, or of a stretch of days the block that has just these, else one that is in no log.
 Stored<BlockId, Block> blockMeant(const log::Log& log, const Baseline& baseline) {
@@ -80,8 +65,8 @@ public:
                 return blockSettings(m_log, m_context, m_about, from, to, m_settings);
             },
             m_settings.plateStep,
-            biasesBeside(m_context, answers::referenceOf(block.sessions), m_about.sessions,
-                         m_settings.level));
+            biasesAgainst(m_context, answers::referenceOf(block.sessions), m_about.sessions,
+                          m_settings.level));
     }
 
     /// Every block in which the athlete did the lift, read against the baseline: a column each, as

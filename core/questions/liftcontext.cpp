@@ -282,9 +282,6 @@ answers::ComparisonSettings comparisonSettings(const LiftContext& context, const
     return made;
 }
 
-namespace {
-/// What the device of each other session reads against the baseline's, where the log holds a study
-/// besides these two sessions.
 std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
                                                        const LiftSession& baseline,
                                                        std::span<const LiftSession> sessions,
@@ -306,7 +303,6 @@ std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& contex
     }
     return biases;
 }
-} // namespace
 
 Answer<answers::Follow> followOf(const log::Log& log, const LiftContext& context,
                                  const Background& about, Mass load,

@@ -73,6 +73,11 @@ answers::AsManyReps asManyReps(const log::Log& log, const Lift& lift);
 std::optional<answers::DeviceBias> deviceBiasOf(const LiftContext& context,
                                                 const LiftSession& reference,
                                                 const LiftSession& session, double level);
+/// The same of every session on another device than the baseline's.
+std::map<SessionId, answers::DeviceBias> biasesAgainst(const LiftContext& context,
+                                                       const LiftSession& baseline,
+                                                       std::span<const LiftSession> sessions,
+                                                       double level);
 
 /// The noise of one lift as measured by one device, of all athletes or of one.
 struct NoiseGroup {
