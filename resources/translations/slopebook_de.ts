@@ -8183,7 +8183,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>Sessions a week</source>
-        <translation>Einheiten pro Woche</translation>
+        <translation>Pro Woche</translation>
     </message>
     <message>
         <source>Trained</source>
@@ -8503,7 +8503,7 @@ liegt über dem geschätzten 1RM</translation>
         <translation>Wochen, nach denen ein Test ansteht</translation>
     </message>
     <message>
-        <source>Due afte&amp;r</source>
+        <source>D&amp;ue after</source>
         <translation>Fällig &amp;nach</translation>
     </message>
     <message>
@@ -8529,10 +8529,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>What is due on %1</source>
         <translation>Was am %1 ansteht</translation>
-    </message>
-    <message>
-        <source>The page as it is printed</source>
-        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
 </context>
 <context>
@@ -9992,12 +9988,15 @@ ein Maximalversuch</translation>
         <translation>%1 Überblick</translation>
     </message>
     <message>
-        <source>The page as it is printed</source>
-        <translation>Die Seite, wie sie gedruckt wird</translation>
-    </message>
-    <message>
         <source>What the last block changed</source>
         <translation>Was der letzte Block geändert hat</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::PaperTask</name>
+    <message>
+        <source>The page as it is printed</source>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
 </context>
 <context>
@@ -10764,10 +10763,6 @@ ein Maximalversuch</translation>
         <translation>%1 %2 Saison bei %3</translation>
     </message>
     <message>
-        <source>The page as it is printed</source>
-        <translation>Die Seite, wie sie gedruckt wird</translation>
-    </message>
-    <message>
         <source>No sets of this lift yet: type the first under Floor.</source>
         <translation>Noch keine Sätze dieser Übung: den ersten unter Halle eingeben.</translation>
     </message>
@@ -11393,10 +11388,6 @@ ein Maximalversuch</translation>
     <message>
         <source>Save the squad as PDF</source>
         <translation>Kader als PDF speichern</translation>
-    </message>
-    <message>
-        <source>The page as it is printed</source>
-        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
     <message>
         <source>A double click on the athlete does the same</source>
@@ -12465,10 +12456,6 @@ ein Maximalversuch</translation>
     <message>
         <source>%1 whole season</source>
         <translation>%1 ganze Saison</translation>
-    </message>
-    <message>
-        <source>The page as it is printed</source>
-        <translation>Die Seite, wie sie gedruckt wird</translation>
     </message>
     <message>
         <source>What the season changed</source>

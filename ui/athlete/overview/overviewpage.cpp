@@ -5,7 +5,6 @@
 #include "ui/athlete/overview/overviewparts.h"
 #include "ui/athlete/overview/overviewprint.h"
 #include "ui/athlete/overview/seasonbuttons.h"
-#include "ui/paper/paperwork.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -33,7 +32,7 @@ constexpr int narrowUnder = 140; ///< characters
 } // namespace
 
 OverviewPage::OverviewPage(Logbook& logbook, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
+    : PaperTask(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
       m_sentence(sentenceLabel()), m_charts(new StepChartsView), m_rows(new OverviewRows(this)),
       m_view(overviewView(m_rows)), m_dueTitle(titleLabel(tr("Due"))), m_due(wordsLabel()),
       m_stations(new QPushButton(tr("Put it on the floo&r"))),
@@ -225,7 +224,7 @@ void OverviewPage::fillSide() {
 }
 
 void OverviewPage::resizeEvent(QResizeEvent* event) {
-    TaskPage::resizeEvent(event);
+    PaperTask::resizeEvent(event);
     // In a narrow window the table needs the width for its readings.
     const bool narrow = width() < fontMetrics().averageCharWidth() * narrowUnder;
     m_row->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
@@ -281,28 +280,8 @@ page::Print OverviewPage::pages() const {
     return overviewPrint(*m_shown, m_overview, m_logbook.loadUnit());
 }
 
-void OverviewPage::writePdfTo(const log::Destination& to, page::Paper paper) const {
-    page::writePagesPdf(pages(), paper, to);
-}
-
-void OverviewPage::writePdf() {
-    if (!canPrint())
-        return;
-    const QString said = paperwork::savePdf(
-        this, tr("Save the overview as PDF"), tr("%1 overview").arg(m_shown->athlete),
-        [this](const auto& to) { writePdfTo(to, paperwork::desktopPaper()); });
-    if (!said.isEmpty())
-        Q_EMIT message(said);
-}
-
-void OverviewPage::print() {
-    if (canPrint())
-        paperwork::print(this, pages());
-}
-
-void OverviewPage::printPreview() {
-    if (canPrint())
-        paperwork::preview(this, tr("The page as it is printed"), pages());
+PaperTask::PdfWords OverviewPage::pdfWords() const {
+    return {tr("Save the overview as PDF"), tr("%1 overview").arg(m_shown->athlete)};
 }
 
 } // namespace slopebook::ui

@@ -8,7 +8,7 @@
 #include "ui/athlete/overview/overviewtable.h"
 #include "ui/athlete/overview/seasonasking.h"
 #include "ui/athlete/overview/stepcharts.h"
-#include "ui/paper/pages.h"
+#include "ui/paper/papertask.h"
 
 #include <map>
 
@@ -24,7 +24,7 @@ namespace slopebook::ui {
 class EmptyPlace;
 class SeasonButtons;
 
-class OverviewPage final : public TaskPage, public Prints {
+class OverviewPage final : public PaperTask {
     Q_OBJECT
 public:
     explicit OverviewPage(Logbook& logbook, QWidget* parent = nullptr);
@@ -35,11 +35,6 @@ public:
     void showSeason(SeasonAsking asked);
 
     bool canPrint() const override { return m_shown.has_value(); }
-    void print() override;
-    void printPreview() override;
-    void writePdf() override;
-    /// Without asking for a name. Throws LogError; canPrint() must hold.
-    void writePdfTo(const log::Destination& to, page::Paper paper) const;
 
     /// The control line.
     QBoxLayout* strip() const { return m_strip; }
@@ -60,7 +55,8 @@ private:
     void fitButtons();
     void goTo(Way way);
     std::optional<MeasureAt> current() const;
-    page::Print pages() const;
+    page::Print pages() const override;
+    PdfWords pdfWords() const override;
 
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;

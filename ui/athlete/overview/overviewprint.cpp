@@ -4,6 +4,7 @@
 #include "ui/athlete/overview/overviewtable.h"
 #include "ui/athlete/overview/stepcharts.h"
 #include "ui/athlete/overview/wholeseasonprint.h"
+#include "ui/paper/tablecells.h"
 #include "ui/parts/cautions.h"
 #include "ui/words/said.h"
 
@@ -42,7 +43,6 @@ void addCharts(Flow& flow, const StepChartsData& data) {
 
 void addRows(Flow& flow, const OverviewTable& table, double share) {
     std::vector<page::Column> columns;
-    std::vector<page::Cell> head;
     double rest = flow.width();
     for (std::size_t i = 0; i < shares.size(); ++i) {
         columns.push_back({.width = shares[i] * flow.width(),
@@ -50,8 +50,6 @@ void addRows(Flow& flow, const OverviewTable& table, double share) {
         rest -= columns.back().width;
     }
     columns.push_back({.width = rest});
-    for (const QString& heading : table.headings)
-        head.push_back({.text = heading, .bold = true});
     std::vector<std::vector<page::Cell>> rows;
     for (const OverviewLine& line : table.lines) {
         const bool settled = line.mark == CellMark::Better || line.mark == CellMark::Worse;
@@ -59,7 +57,8 @@ void addRows(Flow& flow, const OverviewTable& table, double share) {
         for (const QString& cell : line.cells)
             cells.push_back({.text = cell, .bold = settled});
     }
-    flow.table(columns, head, rows, pageFont(std::max(6.0, rowsText * share)), 8);
+    flow.table(columns, page::headCells(table.headings), rows,
+               pageFont(std::max(6.0, rowsText * share)), 8);
 }
 
 void addList(Flow& flow, const QString& title, const QStringList& lines, double share) {

@@ -5,7 +5,6 @@
 #include "ui/athlete/overview/overviewparts.h"
 #include "ui/athlete/overview/seasonbuttons.h"
 #include "ui/athlete/overview/wholeseasonprint.h"
-#include "ui/paper/paperwork.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -23,7 +22,7 @@ using namespace Qt::Literals::StringLiterals;
 namespace slopebook::ui {
 
 WholeSeasonPage::WholeSeasonPage(Logbook& logbook, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
+    : PaperTask(parent), m_logbook(logbook), m_empty(new EmptyPlace), m_blocks(new QComboBox),
       m_sentence(sentenceLabel()), m_view(new MatrixView), m_cell(wordsLabel()),
       m_key(wordsLabel()), m_chance(wordsLabel()), m_notesTitle(titleLabel(tr("To beware of"))),
       m_notes(wordsLabel()), m_storyTitle(titleLabel(tr("What was done in the blocks"))),
@@ -227,28 +226,8 @@ page::Print WholeSeasonPage::pages() const {
     return wholeSeasonPrint(*m_shown, m_logbook.loadUnit());
 }
 
-void WholeSeasonPage::writePdfTo(const log::Destination& to, page::Paper paper) const {
-    page::writePagesPdf(pages(), paper, to);
-}
-
-void WholeSeasonPage::writePdf() {
-    if (!canPrint())
-        return;
-    const QString said = paperwork::savePdf(
-        this, tr("Save the whole season as PDF"), tr("%1 whole season").arg(m_shown->athlete),
-        [this](const auto& to) { writePdfTo(to, paperwork::desktopPaper()); });
-    if (!said.isEmpty())
-        Q_EMIT message(said);
-}
-
-void WholeSeasonPage::print() {
-    if (canPrint())
-        paperwork::print(this, pages());
-}
-
-void WholeSeasonPage::printPreview() {
-    if (canPrint())
-        paperwork::preview(this, tr("The page as it is printed"), pages());
+PaperTask::PdfWords WholeSeasonPage::pdfWords() const {
+    return {tr("Save the whole season as PDF"), tr("%1 whole season").arg(m_shown->athlete)};
 }
 
 } // namespace slopebook::ui

@@ -5,7 +5,7 @@
 
 #include "ui/athlete/overview/matrixview.h"
 #include "ui/athlete/overview/seasonasking.h"
-#include "ui/paper/pages.h"
+#include "ui/paper/papertask.h"
 
 #include <map>
 
@@ -20,7 +20,7 @@ namespace slopebook::ui {
 class EmptyPlace;
 class SeasonButtons;
 
-class WholeSeasonPage final : public TaskPage, public Prints {
+class WholeSeasonPage final : public PaperTask {
     Q_OBJECT
 public:
     explicit WholeSeasonPage(Logbook& logbook, QWidget* parent = nullptr);
@@ -31,11 +31,6 @@ public:
     void showSeason(SeasonAsking asked);
 
     bool canPrint() const override { return m_shown.has_value(); }
-    void print() override;
-    void printPreview() override;
-    void writePdf() override;
-    /// Without asking for a name. Throws LogError; canPrint() must hold.
-    void writePdfTo(const log::Destination& to, page::Paper paper) const;
 
     /// The control line.
     QBoxLayout* strip() const { return m_strip; }
@@ -52,7 +47,8 @@ private:
     void choose(std::size_t block);
     void goTo(Way way);
     std::optional<MeasureAt> current() const;
-    page::Print pages() const;
+    page::Print pages() const override;
+    PdfWords pdfWords() const override;
 
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;

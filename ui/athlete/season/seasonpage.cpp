@@ -3,219 +3,34 @@
 
 #include "core/answers/followsummary.h"
 #include "core/questions/felt.h"
+#include "ui/athlete/season/seasonchoices.h"
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/athlete/season/seasonrows.h"
-#include "ui/paper/paperwork.h"
-#include "ui/parts/givesway.h"
 #include "ui/parts/roomfor.h"
-#include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
 #include <QAction>
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
-#include <QMenu>
 #include <QPushButton>
-#include <QSplitter>
 #include <QTableView>
-#include <QToolButton>
-#include <QVBoxLayout>
 
 #include <algorithm>
-#include <map>
 
 namespace slopebook::ui {
 
-namespace {
-
-/// Check loads, then the loads lifted in most sessions.
-std::vector<std::pair<Mass, bool>> loadsToFollow(const questions::Background& about) {
-    std::vector<std::pair<Mass, bool>> loads;
-    for (const Mass load : about.checkLoads)
-        loads.emplace_back(load, true);
-    std::map<Mass, int> lifted;
-    for (const LiftSession& session : about.sessions) {
-        std::map<Mass, bool> here;
-        for (const Point& p : session.points)
-            here[massFromKilograms(p.load)] = true;
-        for (const auto& [load, is] : here)
-            ++lifted[load];
-    }
-    std::vector<std::pair<Mass, int>> others;
-    for (const auto& each : lifted)
-        if (std::ranges::count(about.checkLoads, each.first) == 0)
-            others.push_back(each);
-    std::ranges::stable_sort(others,
-                             [](const auto& a, const auto& b) { return a.second > b.second; });
-    for (const auto& [load, count] : others)
-        loads.emplace_back(load, false);
-    return loads;
-}
-
-/// A baseline in the list of them: "s12" a session, "b3" a block.
-QString keyOf(const questions::Baseline& baseline) {
-    const auto* session = std::get_if<SessionId>(&baseline);
-    return session ? QLatin1Char('s') + QString::number(raw(*session))
-                   : QLatin1Char('b') + QString::number(raw(std::get<BlockId>(baseline)));
-}
-
-questions::Baseline baselineFrom(const QString& key) {
-    const qlonglong id = key.mid(1).toLongLong();
-    return key.startsWith(QLatin1Char('b')) ? questions::Baseline(BlockId{id})
-                                            : questions::Baseline(SessionId{id});
-}
-
-} // namespace
-
-SeasonPage::SeasonPage(Logbook& logbook, QWidget* parent) : TaskPage(parent), m_logbook(logbook) {
+SeasonPage::SeasonPage(Logbook& logbook, QWidget* parent) : PaperTask(parent), m_logbook(logbook) {
     build();
     connectParts();
     showNothing(tr("Choose an athlete and a lift."));
 }
 
-QWidget* SeasonPage::buildChoices() {
-    m_loads = new QComboBox;
-    m_loads->setAccessibleName(tr("Load to follow"));
-    m_baselines = new QComboBox;
-    m_baselines->setAccessibleName(tr("Baseline: a session or a block"));
-    auto* box = new QWidget;
-    auto* row = new QHBoxLayout(box);
-    m_strip = row;
-    row->setContentsMargins(0, 0, 0, 0);
-    const auto add = [row](const QString& name, QComboBox* combo) {
-        combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-        auto* label = new QLabel(name);
-        label->setBuddy(combo);
-        row->addWidget(label);
-        row->addWidget(combo);
-    };
-    add(tr("L&oad"), m_loads);
-    add(tr("Ba&seline"), m_baselines);
-    buildTrends();
-    row->addWidget(m_trends);
-    row->addStretch(1);
-    return box;
-}
-
-/// What is rarely set: which trends are drawn, the state in the button's words.
-void SeasonPage::buildTrends() {
-    m_trends = new QToolButton;
-    m_trends->setObjectName(QStringLiteral("trends"));
-    m_trends->setAutoRaise(true);
-    m_trends->setFocusPolicy(Qt::StrongFocus);
-    m_trends->setToolTip(tr("Which trends are drawn and told"));
-    auto* menu = new QMenu(m_trends);
-    m_ofTheSeason = menu->addAction(tr("&Trend of the season"));
-    m_withinBlocks = menu->addAction(tr("Trend &within each block"));
-    for (QAction* action : {m_ofTheSeason, m_withinBlocks})
-        action->setCheckable(true);
-    m_ofTheSeason->setChecked(true);
-    connect(m_trends, &QToolButton::clicked, menu,
-            [this, menu] { menu->popup(m_trends->mapToGlobal(QPoint(0, m_trends->height()))); });
-    connect(menu, &QMenu::triggered, this, [this] {
-        nameTrends();
-        ask();
-    });
-    nameTrends();
-}
-
-void SeasonPage::nameTrends() {
-    const bool season = m_ofTheSeason->isChecked(), blocks = m_withinBlocks->isChecked();
-    const QString state = season && blocks ? tr("trends of season and blocks")
-                          : season         ? tr("trend of the season")
-                          : blocks         ? tr("trends within blocks")
-                                           : tr("no trend");
-    m_trends->setText(state + QStringLiteral(" \u25be"));
-    m_trends->setAccessibleName(state);
-}
-
-QLayout* SeasonPage::buildButtons() {
-    m_useAsBaseline = new QPushButton(tr("Use the selected as &baseline"));
-    m_compare = new QPushButton(tr("Compare &it with the baseline"));
-    m_preview = new QPushButton(tr("Pri&nt preview…"));
-    m_print = new QPushButton(tr("&Print…"));
-    m_pdf = new QPushButton(tr("Save P&DF…"));
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_useAsBaseline);
-    row->addWidget(m_compare);
-    row->addStretch(1);
-    for (QPushButton* button : {m_preview, m_print, m_pdf})
-        row->addWidget(button);
-    return row;
-}
-
-void SeasonPage::build() {
-    m_chart = new SeasonChart;
-    m_chart->setToolTip(tr("Click a session or a block's mean to make it the baseline."));
-    m_table = new TextTable(this);
-    m_view = rowTable(m_table, tr("Sessions, the load and the estimated 1RM"));
-    m_view->setObjectName(QStringLiteral("season"));
-    m_view->setWordWrap(false);
-    m_told = new QLabel;
-    m_notes = new QLabel;
-    m_told->setAccessibleDescription(tr("What the season says"));
-    m_notes->setAccessibleDescription(tr("Where the figures come from"));
-    m_settling = new QLabel;
-    m_settling->setObjectName(QStringLiteral("settling"));
-    m_settling->setAccessibleDescription(tr("What the selected row says"));
-    for (QLabel* label : {m_told, m_settling, m_notes}) {
-        label->setWordWrap(true);
-        label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    }
-    auto* split = new QSplitter(Qt::Vertical);
-    split->setChildrenCollapsible(false);
-    split->addWidget(m_chart);
-    split->addWidget(m_view);
-    split->setStretchFactor(0, 3);
-    split->setStretchFactor(1, 1);
-    split->setSizes({440, 180});
-    auto* layout = new QVBoxLayout(this);
-    layout->addWidget(buildChoices());
-    layout->addWidget(m_told);
-    layout->addWidget(split, 1);
-    layout->addWidget(m_settling);
-    layout->addWidget(new GivesWay(m_notes, 2));
-    layout->addLayout(buildButtons());
-}
-
 void SeasonPage::resizeEvent(QResizeEvent* event) {
-    TaskPage::resizeEvent(event);
+    PaperTask::resizeEvent(event);
     m_chart->setMinimumHeight(pictureHeight(*this));
-}
-
-void SeasonPage::connectParts() {
-    connect(m_loads, &QComboBox::activated, this, [this] {
-        m_load = Mass{m_loads->currentData().toLongLong()};
-        ask();
-    });
-    connect(m_baselines, &QComboBox::activated, this,
-            [this] { setBaseline(baselineFrom(m_baselines->currentData().toString())); });
-    connect(m_chart, &SeasonChart::itemClicked, this, [this](const SeasonItem& item) {
-        if (const auto baseline = baselineOf(item))
-            setBaseline(*baseline);
-        else
-            selectItem(item);
-    });
-    connect(m_chart, &SeasonChart::itemWalkedTo, m_view, &QTableView::selectRow);
-    connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            &SeasonPage::itemPicked);
-    connect(m_view, &QTableView::doubleClicked, this, [this](const QModelIndex& /*index*/) {
-        if (const auto session = sessionOfRow())
-            Q_EMIT sessionWanted(*session);
-    });
-    connect(m_useAsBaseline, &QPushButton::clicked, this, [this] {
-        const auto item = currentItem();
-        if (const auto baseline = item ? baselineOf(*item) : std::nullopt)
-            setBaseline(*baseline);
-    });
-    connect(m_preview, &QPushButton::clicked, this, &SeasonPage::printPreview);
-    connect(m_print, &QPushButton::clicked, this, &SeasonPage::print);
-    connect(m_pdf, &QPushButton::clicked, this, &SeasonPage::writePdf);
-    connect(m_compare, &QPushButton::clicked, this, &SeasonPage::compare);
 }
 
 /// Two sessions as lines; where a block is among the two, all that was measured in both.
@@ -236,10 +51,6 @@ void SeasonPage::compare() {
                              : Side(m_season->blocks[item->index].id));
 }
 
-void SeasonPage::writePdfTo(const log::Destination& to, page::Paper paper) const {
-    page::writePagesPdf(pages(), paper, to);
-}
-
 page::Print SeasonPage::pages() const {
     return seasonPrint({.athlete = text(m_about->athlete.value.name),
                         .lift = tr("%1 (%2)").arg(text(m_about->lift.value.name),
@@ -251,27 +62,11 @@ page::Print SeasonPage::pages() const {
                         .trends = m_withinBlocks->isChecked()});
 }
 
-void SeasonPage::writePdf() {
-    if (!canPrint())
-        return;
-    const QString said = paperwork::savePdf(
-        this, tr("Save the season as PDF"),
-        tr("%1 %2 season at %3")
-            .arg(text(m_about->athlete.value.name), text(m_about->lift.value.name),
-                 loadWithUnit(kilograms(m_season->follow.load), m_logbook.loadUnit())),
-        [this](const auto& to) { writePdfTo(to, paperwork::desktopPaper()); });
-    if (!said.isEmpty())
-        Q_EMIT message(said);
-}
-
-void SeasonPage::print() {
-    if (canPrint())
-        paperwork::print(this, pages());
-}
-
-void SeasonPage::printPreview() {
-    if (canPrint())
-        paperwork::preview(this, tr("The page as it is printed"), pages());
+PaperTask::PdfWords SeasonPage::pdfWords() const {
+    return {tr("Save the season as PDF"),
+            tr("%1 %2 season at %3")
+                .arg(text(m_about->athlete.value.name), text(m_about->lift.value.name),
+                     loadWithUnit(kilograms(m_season->follow.load), m_logbook.loadUnit()))};
 }
 
 void SeasonPage::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {

@@ -5,8 +5,7 @@
 
 #include "core/questions/followquestions.h"
 #include "ui/athlete/season/seasonchart.h"
-#include "ui/paper/pages.h"
-#include "ui/parts/taskpage.h"
+#include "ui/paper/papertask.h"
 #include "ui/parts/texttable.h"
 
 class QAction;
@@ -20,7 +19,7 @@ class QToolButton;
 
 namespace slopebook::ui {
 
-class SeasonPage final : public TaskPage, public Prints {
+class SeasonPage final : public PaperTask {
     Q_OBJECT
 public:
     explicit SeasonPage(Logbook& logbook, QWidget* parent = nullptr);
@@ -32,11 +31,6 @@ public:
     void followLoad(Mass load);
 
     bool canPrint() const override { return m_season.has_value(); }
-    void print() override;
-    void printPreview() override;
-    void writePdf() override;
-    /// Without asking for a name. Throws LogError; canPrint() must hold.
-    void writePdfTo(const log::Destination& to, page::Paper paper) const;
 
     /// The control line: the lift stands first in it.
     QBoxLayout* strip() const { return m_strip; }
@@ -68,7 +62,8 @@ private:
     void compare();
     std::optional<SessionId> sessionOfRow() const;
     std::optional<SeasonItem> currentItem() const;
-    page::Print pages() const;
+    page::Print pages() const override;
+    PdfWords pdfWords() const override;
 
     Logbook& m_logbook;
     std::optional<AthleteId> m_athlete;

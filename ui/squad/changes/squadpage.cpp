@@ -5,7 +5,6 @@
 #include "core/answers/squadsummary.h"
 #include "core/log/snapshot.h"
 #include "core/model/phrases/questions.h"
-#include "ui/paper/paperwork.h"
 #include "ui/parts/rowtable.h"
 #include "ui/squad/changes/periodchooser.h"
 #include "ui/squad/changes/squaddefaults.h"
@@ -52,7 +51,7 @@ void restToReading(QTableView& table) {
 } // namespace
 
 SquadPage::SquadPage(Logbook& logbook, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_from(new PeriodChooser(tr("F&rom"), tr("Earlier"))),
+    : PaperTask(parent), m_logbook(logbook), m_from(new PeriodChooser(tr("F&rom"), tr("Earlier"))),
       m_to(new PeriodChooser(tr("&To"), tr("Later"))) {
     build();
     connectParts();
@@ -359,30 +358,10 @@ page::Print SquadPage::pages() const {
     return squadPrint(*m_squad, m_value ? liftTitle(*m_value) : QString(), m_logbook.loadUnit());
 }
 
-void SquadPage::writePdfTo(const log::Destination& to) const {
-    page::writePagesPdf(pages(), paperwork::desktopPaper(), to);
-}
-
-void SquadPage::writePdf() {
-    if (!canPrint())
-        return;
-    const QString said = paperwork::savePdf(
-        this, tr("Save the squad as PDF"),
-        tr("Squad %1 %2 to %3")
-            .arg(text(m_value->name), text(m_squad->from.name), text(m_squad->to.name)),
-        [this](const auto& to) { writePdfTo(to); });
-    if (!said.isEmpty())
-        Q_EMIT message(said);
-}
-
-void SquadPage::print() {
-    if (canPrint())
-        paperwork::print(this, pages());
-}
-
-void SquadPage::printPreview() {
-    if (canPrint())
-        paperwork::preview(this, tr("The page as it is printed"), pages());
+PaperTask::PdfWords SquadPage::pdfWords() const {
+    return {tr("Save the squad as PDF"),
+            tr("Squad %1 %2 to %3")
+                .arg(text(m_value->name), text(m_squad->from.name), text(m_squad->to.name))};
 }
 
 } // namespace slopebook::ui

@@ -4,9 +4,8 @@
 #pragma once
 
 #include "core/questions/liftcontext.h"
-#include "ui/paper/pages.h"
+#include "ui/paper/papertask.h"
 #include "ui/parts/job.h"
-#include "ui/parts/taskpage.h"
 #include "ui/parts/texttable.h"
 #include "ui/squad/changes/squadforest.h"
 
@@ -25,7 +24,7 @@ namespace slopebook::ui {
 
 class PeriodChooser;
 
-class SquadPage final : public TaskPage, public Prints {
+class SquadPage final : public PaperTask {
     Q_OBJECT
 public:
     explicit SquadPage(Logbook& logbook, QWidget* parent = nullptr);
@@ -34,11 +33,6 @@ public:
     void refresh(Logbook::What what, SessionId session) override;
 
     bool canPrint() const override { return m_squad.has_value(); }
-    void print() override;
-    void printPreview() override;
-    void writePdf() override;
-    /// Without asking for a name. Throws LogError; canPrint() must hold.
-    void writePdfTo(const log::Destination& to) const;
 
     /// The control line: the lift stands first in it.
     QBoxLayout* strip() const { return m_strip; }
@@ -68,7 +62,8 @@ private:
     const answers::SquadRow* currentRow() const;
     void openCurrent();
     void compareCurrent();
-    page::Print pages() const;
+    page::Print pages() const override;
+    PdfWords pdfWords() const override;
 
     Logbook& m_logbook;
     std::optional<LiftId> m_lift;

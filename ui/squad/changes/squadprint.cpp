@@ -4,6 +4,7 @@
 #include "core/answers/squadmean.h"
 #include "core/answers/squadsummary.h"
 #include "core/model/daystretch.h"
+#include "ui/paper/tablecells.h"
 #include "ui/parts/cautions.h"
 #include "ui/squad/changes/squadforest.h"
 #include "ui/squad/changes/squadrows.h"
@@ -18,7 +19,6 @@ namespace slopebook::ui {
 
 namespace {
 
-using page::Cell;
 using page::Flow;
 using page::pageFont;
 
@@ -54,17 +54,6 @@ page::Block chartBlock(const SquadForest& data, double width) {
 }
 
 void addTable(Flow& flow, const answers::SquadPart& part, double level, LoadUnit unit) {
-    std::vector<Cell> head;
-    for (const QString& heading : squadHeadings(part, level, unit))
-        head.push_back({.text = heading, .bold = true});
-    std::vector<std::vector<Cell>> rows;
-    for (const TextTable::Row& row : squadRows(part, level, unit)) {
-        std::vector<Cell> cells;
-        for (qsizetype i = 0; i < row.cells.size(); ++i)
-            cells.push_back(
-                {.text = row.cells[i], .bold = row.strong, .quiet = row.quiet.contains(int(i))});
-        rows.push_back(std::move(cells));
-    }
     const double w = flow.width() / 523;
     flow.table({{72 * w},
                 {54 * w},
@@ -74,7 +63,8 @@ void addTable(Flow& flow, const answers::SquadPart& part, double level, LoadUnit
                 {42 * w, Qt::AlignRight},
                 {46 * w, Qt::AlignRight},
                 {121 * w}},
-               head, rows, pageFont(squadTableText), 4);
+               page::headCells(squadHeadings(part, level, unit)),
+               page::rowCells(squadRows(part, level, unit)), pageFont(squadTableText), 4);
 }
 
 void fill(Flow& flow, const answers::Squad& squad, const QString& lift, LoadUnit unit) {

@@ -2,7 +2,6 @@
 #include "ui/squad/due/duepage.h"
 
 #include "core/questions/duequestions.h"
-#include "ui/paper/paperwork.h"
 #include "ui/parts/rowtable.h"
 #include "ui/squad/due/dueprint.h"
 #include "ui/words/format.h"
@@ -23,7 +22,7 @@ using namespace Qt::Literals::StringLiterals;
 namespace slopebook::ui {
 
 DuePage::DuePage(Logbook& logbook, Clock clock, QWidget* parent)
-    : TaskPage(parent), m_logbook(logbook), m_clock(std::move(clock)), m_weeks(new QSpinBox),
+    : PaperTask(parent), m_logbook(logbook), m_clock(std::move(clock)), m_weeks(new QSpinBox),
       m_sentence(new QLabel), m_notes(new QLabel), m_rows(new TextTable(this)),
       m_view(rowTable(m_rows, tr("Who is due for what"), {.lastTakesRest = true, .growing = true})),
       m_open(new QPushButton(tr("&Open the athlete's overview"))),
@@ -40,7 +39,7 @@ void DuePage::build() {
     m_weeks->setValue(answers::DueQuestion{}.weeks);
     m_weeks->setSuffix(tr(" weeks"));
     m_weeks->setAccessibleName(tr("Weeks after which a test is due"));
-    auto* label = new QLabel(tr("Due afte&r"));
+    auto* label = new QLabel(tr("D&ue after"));
     label->setBuddy(m_weeks);
     auto* strip = new QHBoxLayout;
     m_strip = strip;
@@ -144,29 +143,9 @@ page::Print DuePage::pages() const {
     return duePrint(*m_due, m_logbook.loadUnit());
 }
 
-void DuePage::writePdfTo(const log::Destination& to) const {
-    page::writePagesPdf(pages(), paperwork::desktopPaper(), to);
-}
-
-void DuePage::writePdf() {
-    if (!canPrint())
-        return;
-    const QString said =
-        paperwork::savePdf(this, tr("Save what is due as PDF"),
-                           tr("What is due on %1").arg(dateText(m_due->question.today)),
-                           [this](const auto& to) { writePdfTo(to); });
-    if (!said.isEmpty())
-        Q_EMIT message(said);
-}
-
-void DuePage::print() {
-    if (canPrint())
-        paperwork::print(this, pages());
-}
-
-void DuePage::printPreview() {
-    if (canPrint())
-        paperwork::preview(this, tr("The page as it is printed"), pages());
+PaperTask::PdfWords DuePage::pdfWords() const {
+    return {tr("Save what is due as PDF"),
+            tr("What is due on %1").arg(dateText(m_due->question.today))};
 }
 
 } // namespace slopebook::ui

@@ -3,9 +3,8 @@
 #pragma once
 
 #include "core/answers/squaddue.h"
-#include "ui/paper/pages.h"
+#include "ui/paper/papertask.h"
 #include "ui/parts/clock.h"
-#include "ui/parts/taskpage.h"
 #include "ui/parts/texttable.h"
 
 class QBoxLayout;
@@ -16,7 +15,7 @@ class QTableView;
 
 namespace slopebook::ui {
 
-class DuePage final : public TaskPage, public Prints {
+class DuePage final : public PaperTask {
     Q_OBJECT
 public:
     DuePage(Logbook& logbook, Clock clock, QWidget* parent = nullptr);
@@ -25,11 +24,6 @@ public:
     void refresh(Logbook::What what, SessionId session) override;
 
     bool canPrint() const override { return m_due.has_value(); }
-    void print() override;
-    void printPreview() override;
-    void writePdf() override;
-    /// Without asking for a name. Throws LogError; canPrint() must hold.
-    void writePdfTo(const log::Destination& to) const;
 
     QBoxLayout* strip() const { return m_strip; }
     const std::optional<answers::SquadDue>& due() const { return m_due; }
@@ -42,7 +36,8 @@ private:
     void reload();
     void openAthlete();
     std::optional<AthleteId> current() const;
-    page::Print pages() const;
+    page::Print pages() const override;
+    PdfWords pdfWords() const override;
 
     Logbook& m_logbook;
     Clock m_clock;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squad/due/dueprint.h"
 
+#include "ui/paper/tablecells.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -13,7 +14,6 @@ namespace slopebook::ui {
 
 namespace {
 
-using page::Cell;
 using page::Flow;
 using page::pageFont;
 
@@ -27,18 +27,10 @@ void fillDue(Flow& flow, const answers::SquadDue& due, LoadUnit unit) {
     flow.text(DuePaper::tr("What is due on %1").arg(dateText(due.question.today)), pageFont(9));
     flow.text(said(answers::dueWords(due), unit), pageFont(13, true), 4);
     if (!due.rows.empty()) {
-        std::vector<Cell> head;
-        for (const QString& heading : dueHeadings())
-            head.push_back({.text = heading, .bold = true});
-        std::vector<std::vector<Cell>> rows;
-        for (const TextTable::Row& row : dueRows(due, unit)) {
-            std::vector<Cell>& cells = rows.emplace_back();
-            for (const QString& cell : row.cells)
-                cells.push_back({.text = cell});
-        }
         const double w = flow.width() / 523;
-        flow.table({{110 * w}, {130 * w}, {70 * w}, {50 * w, Qt::AlignRight}, {163 * w}}, head,
-                   rows, pageFont(dueText), 8);
+        flow.table({{110 * w}, {130 * w}, {70 * w}, {50 * w, Qt::AlignRight}, {163 * w}},
+                   page::headCells(dueHeadings()), page::rowCells(dueRows(due, unit)),
+                   pageFont(dueText), 8);
     }
     for (const QString& note : dueNotes(due, unit))
         flow.text(note, pageFont(dueUnder), 4);

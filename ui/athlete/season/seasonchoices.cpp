@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/athlete/season/seasonchoices.h"
+
+#include <algorithm>
+#include <map>
+
+namespace slopebook::ui {
+
+std::vector<std::pair<Mass, bool>> loadsToFollow(const questions::Background& about) {
+    std::vector<std::pair<Mass, bool>> loads;
+    for (const Mass load : about.checkLoads)
+        loads.emplace_back(load, true);
+    std::map<Mass, int> lifted;
+    for (const LiftSession& session : about.sessions) {
+        std::map<Mass, bool> here;
+        for (const Point& p : session.points)
+            here[massFromKilograms(p.load)] = true;
+        for (const auto& [load, is] : here)
+            ++lifted[load];
+    }
+    std::vector<std::pair<Mass, int>> others;
+    for (const auto& each : lifted)
+        if (std::ranges::count(about.checkLoads, each.first) == 0)
+            others.push_back(each);
+    std::ranges::stable_sort(others,
+                             [](const auto& a, const auto& b) { return a.second > b.second; });
+    for (const auto& [load, count] : others)
+        loads.emplace_back(load, false);
+    return loads;
+}
+
+QString keyOf(const questions::Baseline& baseline) {
+    const auto* session = std::get_if<SessionId>(&baseline);
+    return session ? QLatin1Char('s') + QString::number(raw(*session))
+                   : QLatin1Char('b') + QString::number(raw(std::get<BlockId>(baseline)));
+}
+
+questions::Baseline baselineFrom(const QString& key) {
+    const qlonglong id = key.mid(1).toLongLong();
+    return key.startsWith(QLatin1Char('b')) ? questions::Baseline(BlockId{id})
+                                            : questions::Baseline(SessionId{id});
+}
+
+} // namespace slopebook::ui
