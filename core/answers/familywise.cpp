@@ -33,9 +33,11 @@ Parts partsOf(const ChangeParts& parts) {
             {parts.device}};
 }
 
-/// With the days as they are likely to be.
+/// With days and scatter as they are likely to be.
 Parts likelyPartsOf(const ChangeParts& parts) {
     Parts likely = partsOf(parts);
+    for (const std::size_t scatter : {0U, 1U})
+        likely[scatter].taken.value *= parts.pooledShare;
     likely[2].likely = parts.likely;
     return likely;
 }
