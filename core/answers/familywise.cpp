@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/familywise.h"
 
-#include "core/stats/allowance.h"
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -35,9 +33,11 @@ Parts partsOf(const ChangeParts& parts) {
             {parts.device}};
 }
 
-/// With the days as they are likely to be.
+/// With days and scatter as they are likely to be.
 Parts likelyPartsOf(const ChangeParts& parts) {
     Parts likely = partsOf(parts);
+    for (const std::size_t scatter : {0U, 1U})
+        likely[scatter].taken.value *= parts.pooledShare;
     likely[2].likely = parts.likely;
     return likely;
 }
@@ -57,14 +57,10 @@ CriticalOf ofAChain(const Family& family, int changes) {
     return ofLoads(family, std::vector<double>(static_cast<std::size_t>(std::max(changes, 0)), 0));
 }
 
-double chanceOfNothing(const Family& family, const ChangeParts& parts, const CriticalOf& critical,
-                       double level) {
-    const double half = std::sqrt(squaredHalfWidth(parts, critical(level)));
-    const double span = parts.bend.width();
-    if (!(half > 0))
-        return 0;
-    const double reach = half * stats::imbensManski(span / half, level) + span / 2;
-    return family->nothing.beyond(likelyPartsOf(parts), reach, span);
+double chanceOfNothing(const Family& family, const ChangeParts& parts,
+                       const stats::Interval& interval) {
+    const double reach = interval.width() / 2;
+    return reach > 0 ? family->nothing.beyond(likelyPartsOf(parts), reach, parts.bend.width()) : 0;
 }
 
 double pOfNothing(const Family& family, const ChangeParts& parts, double change) {

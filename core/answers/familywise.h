@@ -28,10 +28,12 @@ CriticalOf againstOne(const Family& family, std::span<const BaselineShare> share
 /// Of so many changes, each from one block to the next.
 CriticalOf ofAChain(const Family& family, int changes);
 
-/// Had nothing changed, so likely would the interval by these parts at the level exclude zero: days
-/// as they are likely to vary in this athlete, which is less than readings allow for.
-double chanceOfNothing(const Family& family, const ChangeParts& parts, const CriticalOf& critical,
-                       double level);
+/// Had nothing changed, so likely would an interval as wide as this one, of a change made of these
+/// parts, exclude zero: days as they are likely to vary in this athlete, which is less than
+/// readings allow for. Of the 1RM the interval is Fieller's, wider than the parts by themselves
+/// would make it.
+double chanceOfNothing(const Family& family, const ChangeParts& parts,
+                       const stats::Interval& interval);
 /// So likely would a change as large as this, or larger, be found of nothing: by one look, days as
 /// readings take them.
 double pOfNothing(const Family& family, const ChangeParts& parts, double change);

@@ -101,7 +101,7 @@ std::vector<Note> blockNotes(const FollowedSeason& season, double level) {
                             [](const FollowedBlock& block) { return block.cell.sessions > 1; }))
         notes.push_back({Note::Kind::OfSeveral,
                          say("the days of one block are taken as alike, 0.5 from one to the next; "
-                             "where they are more alike than that, of nothing up to 12 % instead "
+                             "where they are as alike as 0.7, of nothing up to 15 % instead "
                              "of 5 are read as a change")});
     return notes;
 }

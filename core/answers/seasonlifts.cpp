@@ -294,7 +294,7 @@ private:
         change.read = readWithBend(
             u.change(x), [&](double level) { return std::optional(u.straight(x, level)); },
             parts.bend, m_source.level, smallest);
-        change.byChance = chanceOfNothing(m_family, parts, u.critical, m_source.level);
+        change.byChance = chanceOfNothing(m_family, parts, change.read.interval);
         change.p = pOfNothing(m_family, parts, change.read.change);
         row.smallest = smallest;
     }
@@ -315,7 +315,7 @@ private:
             change.why = say("a slope is not certain enough to bound the change");
             return;
         }
-        change.byChance = chanceOfNothing(m_family, parts, u.critical, m_source.level);
+        change.byChance = chanceOfNothing(m_family, parts, change.read.interval);
         change.p = pOfNothing(m_family, parts, change.read.change);
     }
 

@@ -44,7 +44,7 @@ public:
             change.why = say("not comparable: %1", under.notComparable);
             return change;
         }
-        change.byChance = chanceOfNothing(m_family, parts, critical, m_level);
+        change.byChance = chanceOfNothing(m_family, parts, change.read.interval);
         change.p = pOfNothing(m_family, parts, change.read.change);
         return change;
     }

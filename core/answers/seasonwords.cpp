@@ -163,7 +163,8 @@ std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
     if (matrix.blocks.size() > 2)
         notes.push_back(
             {Note::Kind::ByChance,
-             say("a measure's readings hold together over its blocks at %1 %, not over measures",
+             say("a measure's readings against the chosen block hold together at %1 %, those from "
+                 "block to block likewise; not the two at once, and not over measures",
                  figure(loadText(100 * matrix.level)))});
     const bool several = std::ranges::any_of(matrix.rows, [](const MatrixRow& row) {
         return std::ranges::any_of(row.cells, [](const auto& cell) { return cell.sessions > 1; });
@@ -171,7 +172,7 @@ std::vector<Note> seasonNotes(const SeasonMatrix& matrix) {
     if (several)
         notes.push_back({Note::Kind::OfSeveral,
                          say("the days of one block are taken as alike, 0.5 from one to the next; "
-                             "where they are more alike than that, of nothing up to 12 % instead "
+                             "where they are as alike as 0.7, of nothing up to 15 % instead "
                              "of 5 are read as a change")});
     if (std::ranges::any_of(matrix.rows, [](const MatrixRow& row) {
             return std::ranges::any_of(row.cells, [&](const MatrixCell& cell) {

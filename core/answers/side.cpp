@@ -153,6 +153,14 @@ double Mixed::ofScatter(const SideSessions& side, double x) const {
     return sum;
 }
 
+double Mixed::ofPooledScatter(const SideSessions& side, double x) const {
+    double sum = 0;
+    for (std::size_t j = 0; j < shares.size(); ++j)
+        if (shares[j] != 0)
+            sum += shares[j] * shares[j] * (side.scatter.s2 * leverageAt(side.lines[j], x));
+    return sum;
+}
+
 Mixed mixedAt(const SideSessions& side, double x, const stats::Moving& day) {
     return mixedOf(side, takingPart(side, x, false), x, day);
 }

@@ -53,6 +53,8 @@ struct Mixed {
     double root(const SideSessions& side, double y) const;
     /// Of the scatter alone, (m/s)^2.
     double ofScatter(const SideSessions& side, double x) const;
+    /// Were each session's points as far from their line as all are together.
+    double ofPooledScatter(const SideSessions& side, double x) const;
 };
 
 /// The sessions that cover the load, or where none does those that come within a tenth of it as

@@ -34,6 +34,16 @@ std::optional<stats::Inverse> inverseOfSide(const SideSessions& side, double y,
     return inverse.shape == stats::Inverse::Shape::Bounded ? std::optional(inverse) : std::nullopt;
 }
 
+/// ChangeParts::pooledShare, each side asked at its own load.
+double pooledShareOf(const ChangeUncertainty::Sides& sides, const Mixed& before, double first,
+                     const Mixed& after, double second) {
+    const double taken =
+        before.ofScatter(sides.earlier, first) + after.ofScatter(sides.later, second);
+    const double pooled =
+        before.ofPooledScatter(sides.earlier, first) + after.ofPooledScatter(sides.later, second);
+    return taken > 0 ? pooled / taken : 1;
+}
+
 std::optional<double> maxOf(const stats::Line& line, double y) {
     if (!(line.slope < 0))
         return std::nullopt;
@@ -54,7 +64,8 @@ ChangeParts ChangeUncertainty::ofSides(double x) const {
             .day = {day.at(x) * (before.days + after.days) / 2, day.df},
             .device = device,
             .bend = bend.at(x, before.shares, after.shares),
-            .likely = day.likely};
+            .likely = day.likely,
+            .pooledShare = pooledShareOf(*sides, before, x, after, x)};
 }
 
 ChangeParts ChangeUncertainty::ofMaxOfSides(double y) const {
@@ -74,7 +85,9 @@ ChangeParts ChangeUncertainty::ofMaxOfSides(double y) const {
             .day = {(earlierDay + laterDay) / 2, day.df},
             .device = inKilograms(device, after->slope(sides->later)),
             .bend = bend.ofMax(before->shares, after->shares),
-            .likely = day.likely};
+            .likely = day.likely,
+            .pooledShare = pooledShareOf(*sides, *before, before->root(sides->earlier, y), *after,
+                                         after->root(sides->later, y))};
 }
 
 std::optional<stats::Interval> ChangeUncertainty::maxOfSides(double y,

@@ -88,7 +88,7 @@ double squadByChance(const Squad& squad) {
     for (const SquadPart& part : squad.parts)
         for (const SquadRow& row : part.rows)
             if (stands(row))
-                sum += chanceOfNothing(family, *row.parts, stats::tOf, squad.level);
+                sum += chanceOfNothing(family, *row.parts, row.read->interval);
     return sum;
 }
 

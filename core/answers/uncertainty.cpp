@@ -104,6 +104,14 @@ stats::Variance ChangeUncertainty::ofLine(const stats::Line& line, double x) con
     return {scatter(line).s2 * leverageAt(line, x), expected ? expected->df : lines.df()};
 }
 
+double ChangeUncertainty::pooledShare(double first, double second) const {
+    if (expected || variances == stats::Variances::Separate)
+        return 1;
+    const double taken = ofLine(lines.first(), first).value + ofLine(lines.second(), second).value;
+    const double leverages = leverageAt(lines.first(), first) + leverageAt(lines.second(), second);
+    return taken > 0 ? lines.s2() * leverages / taken : 1;
+}
+
 double ChangeUncertainty::change(double x) const {
     if (!sides)
         return lines.difference(x);
@@ -119,7 +127,8 @@ ChangeParts ChangeUncertainty::at(double x) const {
             .day = {day.at(x), day.df},
             .device = device,
             .bend = bend.at(x),
-            .likely = day.likely};
+            .likely = day.likely,
+            .pooledShare = pooledShare(x, x)};
 }
 
 ChangeParts ChangeUncertainty::ofMax(double y) const {
@@ -141,7 +150,8 @@ ChangeParts ChangeUncertainty::ofMax(double y) const {
             .day = {(ofDay(lines.first()) + ofDay(lines.second())) / 2, day.df},
             .device = inKg(device, lines.second()),
             .bend = bendOfMax(y),
-            .likely = day.likely};
+            .likely = day.likely,
+            .pooledShare = pooledShare(root(lines.first()), root(lines.second()))};
 }
 
 stats::Interval ChangeUncertainty::withLinesOf(const stats::Interval& ofLines, double x,

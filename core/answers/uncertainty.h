@@ -58,6 +58,9 @@ struct ChangeParts {
     stats::Interval bend = {};                ///< the least and the most by which the change errs
     /// What the athlete's variance of days is likely to be, over that of `day`.
     std::optional<stats::LogNormal> likely = {};
+    /// What earlier and later come to by the pooled scatter, over what they are taken for: a
+    /// session that shows more than pooled keeps its own, which is caution and not what is likely.
+    double pooledShare = 1;
 };
 /// Of a change with these parts, were lines straight: t1^2 V_lines + t0^2 2 V_day + t^2 V_device;
 /// sides whose df are not the same each with its own t.
@@ -117,6 +120,7 @@ struct ChangeUncertainty {
 
 private:
     stats::Variance ofLine(const stats::Line& line, double x) const;
+    double pooledShare(double first, double second) const;
     ChangeParts ofSides(double x) const;
     ChangeParts ofMaxOfSides(double y) const;
     std::optional<stats::Interval> maxOfSides(double y, const stats::Critical& by) const;

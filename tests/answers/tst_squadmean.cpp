@@ -17,8 +17,11 @@ SquadPart part(const std::vector<double>& changes, double line, double day) {
     for (const double change : changes) {
         SquadRow row;
         row.athlete = AthleteId{++id};
-        row.read = read(change, {change - 0.05, change + 0.05}, {change - 0.04, change + 0.04},
-                        Smallest{0.06});
+        // t(.975, 6) and t(.975, 4), each with its own part
+        const double half =
+            std::sqrt(2.446912 * 2.446912 * 2 * line + 2.776445 * 2.776445 * 2 * day);
+        row.read = read(change, {change - half, change + half},
+                        {change - 0.8 * half, change + 0.8 * half}, Smallest{0.06});
         row.parts = ChangeParts{.earlier = {line, 6}, .later = {line, 6}, .day = {day, 4}};
         made.rows.push_back(row);
     }

@@ -182,10 +182,11 @@ inline constexpr std::string_view pages[]{
                          "it need not be the difference of the two figures"),
     translate("Phrases", "%1 sessions lie in none of these blocks"),
     translate("Phrases",
-              "a measure's readings hold together over its blocks at %1 %, not over measures"),
+              "a measure's readings against the chosen block hold together at %1 %, those from "
+              "block to block likewise; not the two at once, and not over measures"),
     translate("Phrases",
               "the days of one block are taken as alike, 0.5 from one to the next; where they are "
-              "more alike than that, of nothing up to 12 % instead of 5 are read as a change"),
+              "as alike as 0.7, of nothing up to 15 % instead of 5 are read as a change"),
     translate("Phrases", "planned: %1"),
     translate("Phrases", "counted in the log: 1 session"),
     translate("Phrases", "counted in the log: %1 sessions"),
