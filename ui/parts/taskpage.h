@@ -36,6 +36,8 @@ Q_SIGNALS:
     void message(const QString& text);
     /// Asks the shell to show that session in the session form.
     void sessionWanted(slopebook::SessionId session);
+    /// Asks the shell to show the tests of that session.
+    void testsWanted(slopebook::SessionId session);
     /// Asks the shell to show a comparison of two sessions.
     void comparisonWanted(slopebook::SessionId from, slopebook::SessionId to);
     /// Asks the shell to choose that athlete, before it shows what is asked for next.

@@ -110,13 +110,10 @@ public:
             words.rect.setLeft(plain.rect.left() + room);
             QApplication::style()->drawControl(QStyle::CE_ItemViewItem, &words, painter,
                                                option.widget);
-            MatrixPen own = pen;
-            if (option.state & QStyle::State_Selected)
-                own.ground.ink = option.palette.color(QPalette::HighlightedText);
             paintMark(*painter,
                       QRectF(plain.rect.left() + room * 0.35, plain.rect.top(), room,
                              plain.rect.height()),
-                      line.mark, own);
+                      line.mark, pen);
         } else {
             QStyledItemDelegate::paint(painter, option, index);
         }

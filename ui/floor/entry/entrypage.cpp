@@ -17,6 +17,7 @@
 #include "ui/parts/givesway.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -93,9 +94,7 @@ void EntryPage::build(const Clock& clock) {
     m_next->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_next->setMinimumWidth(200);
     m_next->setMargin(6);
-    QFont large = m_next->font();
-    large.setPointSizeF(large.pointSizeF() * 1.5);
-    m_next->setFont(large);
+    m_next->setFont(sentenceFont(m_next->font(), 1.5));
 
     auto* typing = new QHBoxLayout;
     typing->addWidget(m_line, 1);

@@ -3,6 +3,7 @@
 
 #include "core/answers/story.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/records/blocksdialog.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -72,12 +73,17 @@ void BlocksPage::build() {
         new QLabel(tr("Filled mark: session. Hollow: something was not possible. Lid on a "
                       "block: a load ceiling."));
     legend->setForegroundRole(QPalette::PlaceholderText);
-    head->addWidget(legend, 1);
     head->addWidget(m_keep);
+    head->addStretch(1);
+    m_sentence = new Sentence;
+    m_sentence->setObjectName(QStringLiteral("sentence"));
+    m_sentence->setAccessibleDescription(tr("What the selected block was"));
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(head);
     layout->addWidget(m_problem);
+    layout->addWidget(m_sentence);
     layout->addWidget(m_timeline);
+    layout->addWidget(legend);
     layout->addWidget(split, 1);
 }
 
@@ -228,7 +234,15 @@ void BlocksPage::selectBlock(int row) {
 
 void BlocksPage::showSessions() {
     const int row = m_blockTable->currentIndex().row();
-    m_timeline->setCurrent(row < static_cast<int>(m_blocks.size()) ? row : -1);
+    const bool ofBlock = row >= 0 && row < static_cast<int>(m_blocks.size());
+    m_timeline->setCurrent(ofBlock ? row : -1);
+    m_sentence->setText(
+        ofBlock ? said(answers::storyWords(m_blocks[static_cast<std::size_t>(row)].value),
+                       m_logbook.loadUnit())
+        : m_blocks.empty()
+            ? tr("No training blocks yet. A block is a stretch of days with one plan: readings "
+                 "are made from one to the next.")
+            : tr("Sessions outside any block."));
     std::vector<TextTable::Row> rows;
     m_shown.clear();
     for (const questions::BlockSession& session : m_season) {

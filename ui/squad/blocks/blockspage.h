@@ -17,6 +17,8 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class BlocksPage final : public TaskPage {
     Q_OBJECT
 public:
@@ -60,6 +62,7 @@ private:
     TextTable* m_sessionRows;
     QTableView* m_blockTable;
     QTableView* m_sessionTable;
+    Sentence* m_sentence;
     QLabel* m_title;
     QLabel* m_problem;
     QPushButton* m_keep;

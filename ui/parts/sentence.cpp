@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/sentence.h"
+
+#include <QApplication>
+#include <QEvent>
+#include <QFontMetrics>
+
+#include <algorithm>
+#include <array>
+
+namespace slopebook::ui {
+
+namespace {
+constexpr std::array sizes{1.8, 1.55, 1.35}; // of the words around it
+constexpr int lowWindow = 500;               // px: the largest is for a window above it
+constexpr int tall = 1 << 20;                // px
+
+QRect laidOut(const QFont& font, int width, const QString& text) {
+    return QFontMetrics(font).boundingRect(QRect(0, 0, std::max(1, width), tall), Qt::TextWordWrap,
+                                           text);
+}
+} // namespace
+
+QFont sentenceFont(const QFont& words, double times) {
+    QFont font = words;
+    font.setFamilies({QStringLiteral("Noto Serif"), QStringLiteral("DejaVu Serif")});
+    font.setPointSizeF(words.pointSizeF() * times);
+    return font;
+}
+
+Sentence::Sentence(QWidget* parent) : SettledLabel(parent) {
+    setFont(sentenceFont(QApplication::font(this), sizes.back()));
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+}
+
+QFont Sentence::fitting(int width) const {
+    const QFont words = QApplication::font(this);
+    const bool low = window()->height() < lowWindow;
+    for (auto size = sizes.begin() + (low ? 1 : 0); size + 1 != sizes.end(); ++size) {
+        const QFont font = sentenceFont(words, *size);
+        const QRect text = laidOut(font, width, this->text());
+        if (text.width() <= width && text.height() <= 2 * QFontMetrics(font).lineSpacing())
+            return font;
+    }
+    return sentenceFont(words, sizes.back());
+}
+
+int Sentence::heightForWidth(int width) const {
+    const auto known = m_fitted.constFind(width);
+    if (known != m_fitted.constEnd())
+        return *known;
+    const QFont font = fitting(width);
+    const int height = std::max(laidOut(font, width, text()).height(), QFontMetrics(font).height());
+    m_fitted.insert(width, height);
+    return height;
+}
+
+void Sentence::setText(const QString& text) {
+    if (text == this->text())
+        return;
+    m_fitted.clear();
+    SettledLabel::setText(text);
+    fit();
+}
+
+void Sentence::fit() {
+    if (const QFont wanted = fitting(width()); wanted != font())
+        setFont(wanted);
+}
+
+void Sentence::resizeEvent(QResizeEvent* event) {
+    m_fitted.clear(); // the window may be lower now
+    SettledLabel::resizeEvent(event);
+    fit();
+}
+
+bool Sentence::event(QEvent* event) {
+    if (event->type() == QEvent::ApplicationFontChange || event->type() == QEvent::StyleChange)
+        m_fitted.clear();
+    return SettledLabel::event(event);
+}
+
+} // namespace slopebook::ui
