@@ -68,6 +68,7 @@ private Q_SLOTS:
         QWidget page;
         page.resize(600, 700);
         ui::Sentence sentence(&page);
+        page.show();
         const auto sizeOf = [&](const QString& words) {
             sentence.setText(words);
             sentence.resize(600, sentence.heightForWidth(600));

@@ -57,20 +57,37 @@ void ofOneLift(HistoryPage& page) {
 
 /// Wren's two ladders, and in the later session two jumps, one of them left out, a hop on the left
 /// and a pull that was not possible: five rows, by hand.
+TestKind kindOf(const std::string& name, bool twoSided, int decimals) {
+    TestKind kind;
+    kind.name = name;
+    kind.unit = "m";
+    kind.twoSided = twoSided;
+    kind.decimals = decimals;
+    return kind;
+}
+
+Attempt attemptOf(BodySide side, double value, const std::string& note = {},
+                  const std::string& excluded = {}) {
+    Attempt attempt;
+    attempt.side = side;
+    attempt.value = value;
+    attempt.note = note;
+    attempt.excluded = excluded;
+    return attempt;
+}
+
 struct WholeDays : test::TypedLadders {
-    TestKindId jump = book.addTestKind({.name = "Jump", .unit = "m", .decimals = 3});
-    TestKindId hop =
-        book.addTestKind({.name = "Hop", .unit = "m", .twoSided = true, .decimals = 2});
+    TestKindId jump = book.addTestKind(kindOf("Jump", false, 3));
+    TestKindId hop = book.addTestKind(kindOf("Hop", true, 2));
     WholeDays() {
-        book.setBattery(
-            sessions[1],
-            {.tests = {{.kind = jump,
-                        .attempts = {{.value = 0.41, .note = "arms"},
-                                     {.value = 0.52, .excluded = "fell"}},
-                        .conditions = {.surface = "rubber"}},
-                       {.kind = hop, .attempts = {{.side = BodySide::Left, .value = 1.8}}}},
-             .gaps = {{.lift = lift, .load = Mass{90'000}, .reason = "plates gone"}}},
-            u"test"_s);
+        Battery battery;
+        battery.tests.push_back({.kind = jump,
+                                 .attempts = {attemptOf(BodySide::Both, 0.41, "arms"),
+                                              attemptOf(BodySide::Both, 0.52, {}, "fell")}});
+        battery.tests.back().conditions.surface = "rubber";
+        battery.tests.push_back({.kind = hop, .attempts = {attemptOf(BodySide::Left, 1.8)}});
+        battery.gaps.push_back({.lift = lift, .load = Mass{90'000}, .reason = "plates gone"});
+        book.setBattery(sessions[1], battery, u"test"_s);
     }
 };
 
@@ -421,11 +438,11 @@ private Q_SLOTS:
             const DoneRow& row = rows[at];
             QCOMPARE(QStringList({row.what, row.result, row.conditions, row.note}), cells);
         };
-        says(0, {u"Bench pull"_s, u"30 to 70 kg, 5 sets"_s, {}, {}});
+        says(0, {u"Bench pull"_s, u"30 to 70\u00a0kg, 5 sets"_s, {}, {}});
         says(1, {u"Jump"_s, u"0.410 m"_s, u"rubber"_s, u"arms; fell"_s});
         says(2, {u"Hop"_s, u"left 1.80 m"_s, {}, {}});
-        says(3, {u"Bench pull, 90 kg"_s, u"not possible"_s, {}, u"plates gone"_s});
-        says(4, {u"Bench pull"_s, u"30 to 80 kg, 6 sets"_s, {}, {}});
+        says(3, {u"Bench pull, 90\u00a0kg"_s, u"not possible"_s, {}, u"plates gone"_s});
+        says(4, {u"Bench pull"_s, u"30 to 80\u00a0kg, 6 sets"_s, {}, {}});
         QCOMPARE(rows[4].session, w.sessions[0]);
         QVERIFY(!rows[1].lift);
         QCOMPARE(rows[3].lift, std::optional(w.lift));
@@ -449,16 +466,19 @@ private Q_SLOTS:
         QCOMPARE(model.row(0).session, w.sessions[0]);
         model.sort(EverythingModel::What, Qt::AscendingOrder);
         QCOMPARE(column(EverythingModel::What),
-                 QStringList({u"Bench pull"_s, u"Bench pull"_s, u"Bench pull, 90 kg"_s, u"Hop"_s,
-                              u"Jump"_s}));
+                 QStringList({u"Bench pull"_s, u"Bench pull"_s, u"Bench pull, 90\u00a0kg"_s,
+                              u"Hop"_s, u"Jump"_s}));
         // What says nothing comes last in both orders.
         for (const auto order : {Qt::AscendingOrder, Qt::DescendingOrder}) {
             model.sort(EverythingModel::Note, order);
             QVERIFY(!column(EverythingModel::Note)[1].isEmpty());
             QVERIFY(column(EverythingModel::Note)[2].isEmpty());
         }
-        for (const auto& [find, rows] :
-             {std::pair{u"PLATES"_s, 1}, {u"rubber"_s, 1}, {u"bench"_s, 3}, {u"no such"_s, 0}}) {
+        for (const auto& [find, rows] : {std::pair{u"PLATES"_s, 1},
+                                         {u"rubber"_s, 1},
+                                         {u"90 kg"_s, 1},
+                                         {u"bench"_s, 3},
+                                         {u"no such"_s, 0}}) {
             model.setFind(find);
             QCOMPARE(model.rowCount(), rows);
         }

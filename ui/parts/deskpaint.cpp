@@ -85,14 +85,15 @@ void paintField(QPainter& painter, const QStyleOption& option) {
           keys ? thick : 1);
 }
 
-void paintFrame(QPainter& painter, const QStyleOption& option, bool table) {
+void paintFrame(QPainter& painter, const QStyleOption& option, bool table, bool end) {
     const DeskTones tones = deskTones(option.palette);
     const QRect& all = option.rect;
     if (!table)
         return frame(painter, all, tones.hair, 1);
     painter.fillRect(QRect(all.left(), all.top(), all.width(), tableRule), tones.ink);
-    painter.fillRect(QRect(all.left(), all.bottom() - tableRule + 1, all.width(), tableRule),
-                     tones.ink);
+    if (end)
+        painter.fillRect(QRect(all.left(), all.bottom() - tableRule + 1, all.width(), tableRule),
+                         tones.ink);
 }
 
 void paintUnder(QPainter& painter, const QStyleOption& option) {

@@ -21,8 +21,8 @@ void paintFlatButton(QPainter& painter, const QStyleOption& option);
 /// Where the keys go.
 void paintFocus(QPainter& painter, const QStyleOption& option);
 void paintField(QPainter& painter, const QStyleOption& option);
-/// Of a table the rules above and below; else a hair frame.
-void paintFrame(QPainter& painter, const QStyleOption& option, bool table);
+/// Of a table the rule above, and below where it ends there; else a hair frame.
+void paintFrame(QPainter& painter, const QStyleOption& option, bool table, bool end);
 void paintUnder(QPainter& painter, const QStyleOption& option);
 /// The chosen row lies between two rules.
 void paintRow(QPainter& painter, const QStyleOption& option, bool table);

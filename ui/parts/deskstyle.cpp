@@ -13,6 +13,7 @@ namespace slopebook::ui {
 namespace {
 
 constexpr int darkPage = 128; ///< lightness of a page under which it is dark
+constexpr int cellAir = 3;    ///< px beside what stands in a cell
 constexpr char painter[] = "fusion";
 
 QColor mixed(const QColor& a, const QColor& b, float share) {
@@ -70,13 +71,16 @@ void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opti
     case PE_FrameLineEdit:
         return desk::paintField(*with, *option);
     case PE_Frame:
-        return desk::paintFrame(*with, *option, qobject_cast<const QTableView*>(widget) != nullptr);
+        return desk::paintFrame(*with, *option, qobject_cast<const QTableView*>(widget) != nullptr,
+                                !widget || !widget->property(ownEndRule).toBool());
     case PE_FrameTabBarBase:
         return desk::paintUnder(*with, *option);
     case PE_PanelItemViewItem:
         return desk::paintRow(*with, *option, qobject_cast<const QTableView*>(widget) != nullptr);
     case PE_IndicatorCheckBox:
         return desk::paintBox(*with, *option);
+    case PE_PanelScrollAreaCorner:
+        return with->fillRect(option->rect, deskTones(option->palette).page);
     case PE_FrameTabWidget:
     case PE_FrameDefaultButton:
     case PE_PanelItemViewRow:
@@ -146,6 +150,11 @@ int DeskStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
                            const QWidget* widget) const {
     if (metric == PM_DefaultFrameWidth && qobject_cast<const QTableView*>(widget))
         return desk::tableRule;
+    // Without grid lines figures and words beside each other need air.
+    if (metric == PM_FocusFrameHMargin && qobject_cast<const QTableView*>(widget))
+        return cellAir;
+    if (metric == PM_HeaderMargin)
+        return cellAir + 1;
     return QProxyStyle::pixelMetric(metric, option, widget);
 }
 

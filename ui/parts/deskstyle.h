@@ -23,6 +23,9 @@ DeskTones deskTones(const QPalette& palette);
 /// The accent of the chosen and the focus on that ground.
 QColor accentOn(const QColor& ground);
 
+/// A property of tables that draw the rule below their last row themselves.
+constexpr char ownEndRule[] = "ownEndRule";
+
 class DeskStyle : public QProxyStyle {
     Q_OBJECT
 public:

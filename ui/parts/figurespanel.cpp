@@ -24,6 +24,7 @@ FiguresPanel::FiguresPanel(LoadUnit unit, QWidget* parent)
       m_line(new SettledLabel), m_notes(new SettledLabel), m_from(new SettledLabel),
       m_fold(new SourcesFold(m_from)), m_unit(unit) {
     m_headline->setObjectName(QStringLiteral("oneRm"));
+    m_headline->setSteady(true);
     m_headline->setAccessibleDescription(tr("Estimated 1RM"));
     m_detail->setAccessibleDescription(tr("About the estimate"));
     m_line->setAccessibleDescription(tr("Figures of the line"));
@@ -57,6 +58,7 @@ void FiguresPanel::say(const Words& words) {
 
 void FiguresPanel::setSources(bool sources) {
     m_sources = sources;
+    m_headline->setSteady(!sources); // a page of its own, where nothing is typed
     fit();
 }
 

@@ -4,6 +4,8 @@
 #include <QApplication>
 #include <QEvent>
 #include <QFontMetrics>
+#include <QPainter>
+#include <QStyle>
 
 #include <algorithm>
 #include <array>
@@ -12,12 +14,18 @@ namespace slopebook::ui {
 
 namespace {
 constexpr std::array sizes{1.8, 1.55, 1.35}; // of the words around it
-constexpr int lowWindow = 500;               // px: the largest is for a window above it
-constexpr int tall = 1 << 20;                // px
+constexpr double steadySize = 1.5;
+constexpr int lowWindow = 500; // px: the largest is for a window above it
+constexpr int tall = 1 << 20;  // px
+
+/// A unit is never broken at its stroke.
+QString withWholeUnits(QString text) {
+    return text.replace(QLatin1String("m/s"), QStringLiteral("m/\u2060s"));
+}
 
 QRect laidOut(const QFont& font, int width, const QString& text) {
     return QFontMetrics(font).boundingRect(QRect(0, 0, std::max(1, width), tall), Qt::TextWordWrap,
-                                           text);
+                                           withWholeUnits(text));
 }
 } // namespace
 
@@ -35,6 +43,8 @@ Sentence::Sentence(QWidget* parent) : SettledLabel(parent) {
 
 QFont Sentence::fitting(int width) const {
     const QFont words = QApplication::font(this);
+    if (m_steady)
+        return sentenceFont(words, steadySize);
     const bool low = window()->height() < lowWindow;
     for (auto size = sizes.begin() + (low ? 1 : 0); size + 1 != sizes.end(); ++size) {
         const QFont font = sentenceFont(words, *size);
@@ -66,6 +76,21 @@ void Sentence::setText(const QString& text) {
 void Sentence::fit() {
     if (const QFont wanted = fitting(width()); wanted != font())
         setFont(wanted);
+}
+
+void Sentence::setSteady(bool steady) {
+    m_steady = steady;
+    m_fitted.clear();
+    fit();
+}
+
+// As QLabel does it, but for units; while something of it is being selected QLabel itself.
+void Sentence::paintEvent(QPaintEvent* event) {
+    if (textInteractionFlags() != Qt::NoTextInteraction)
+        return SettledLabel::paintEvent(event);
+    QPainter painter(this);
+    style()->drawItemText(&painter, contentsRect(), int(alignment()) | Qt::TextWordWrap, palette(),
+                          isEnabled(), withWholeUnits(text()), foregroundRole());
 }
 
 void Sentence::resizeEvent(QResizeEvent* event) {

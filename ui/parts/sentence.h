@@ -17,14 +17,18 @@ public:
     /// Instead of QLabel's.
     void setText(const QString& text);
     int heightForWidth(int width) const override;
+    /// Always of the one size: for words that come and go while a coach types beside them.
+    void setSteady(bool steady);
 
 protected:
+    void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     bool event(QEvent* event) override;
 
 private:
     QFont fitting(int width) const;
     void fit();
+    bool m_steady = false;
     mutable QHash<int, int> m_fitted; ///< by width, px: their height
 };
 

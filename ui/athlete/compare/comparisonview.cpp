@@ -84,7 +84,7 @@ ComparisonView::ComparisonView(QWidget* parent)
     m_splitter->addWidget(m_tables);
     m_splitter->setStretchFactor(0, 1);
     m_splitter->setStretchFactor(1, 0);
-    m_splitter->setSizes({tablesWidth, tablesWidth});
+    m_splitter->setSizes({tablesWidth - 16, tablesWidth + 16});
     m_splitter->setChildrenCollapsible(false);
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
@@ -229,7 +229,7 @@ void ComparisonView::arrange() {
         return;
     m_splitter->setOrientation(wanted);
     if (wanted == Qt::Horizontal)
-        m_splitter->setSizes({tablesWidth, tablesWidth});
+        m_splitter->setSizes({tablesWidth - 16, tablesWidth + 16});
 }
 
 void ComparisonView::resizeEvent(QResizeEvent* event) {

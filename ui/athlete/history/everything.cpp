@@ -9,7 +9,7 @@
 namespace slopebook::ui {
 
 std::array<QString, EverythingModel::ColumnCount> EverythingModel::cells(const DoneRow& row) {
-    return {row.day, row.block, row.what, row.result, row.conditions, row.note};
+    return {row.day, row.block, row.what, row.result, row.note, row.conditions};
 }
 
 void EverythingModel::setRows(std::vector<DoneRow> rows) {
@@ -42,7 +42,8 @@ void EverythingModel::arrange() {
     m_shown.clear();
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         const auto all = cells(m_rows[i]);
-        if (std::ranges::any_of(all, [this](const QString& cell) {
+        if (std::ranges::any_of(all, [this](QString cell) {
+                cell.replace(QChar::Nbsp, QLatin1Char(' ')); // as it is typed
                 return cell.contains(m_find, Qt::CaseInsensitive);
             }))
             m_shown.push_back(i);
@@ -100,8 +101,8 @@ QVariant EverythingModel::headerData(int section, Qt::Orientation orientation, i
         return QVariant::fromValue(Qt::Alignment(Qt::AlignLeft | Qt::AlignVCenter));
     if (role != Qt::DisplayRole)
         return {};
-    const std::array<QString, ColumnCount> headings{
-        tr("Day"), tr("Block"), tr("Lift or test"), tr("Result"), tr("Conditions"), tr("Notes")};
+    const std::array<QString, ColumnCount> headings{tr("Day"),    tr("Block"), tr("Lift or test"),
+                                                    tr("Result"), tr("Notes"), tr("Conditions")};
     return headings[static_cast<std::size_t>(section)];
 }
 

@@ -29,7 +29,7 @@ std::vector<DoneRow> doneBy(const log::Log& log, AthleteId athlete, LoadUnit uni
 class EverythingModel final : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { Day, BlockName, What, Result, Under, Note, ColumnCount };
+    enum Column { Day, BlockName, What, Result, Note, Under, ColumnCount };
 
     using QAbstractTableModel::QAbstractTableModel;
 

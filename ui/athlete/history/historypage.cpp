@@ -116,10 +116,6 @@ void HistoryPage::readEverything() {
                              : std::vector<DoneRow>());
     const WidthsFirst widths(*m_allTable);
     m_allTable->resizeColumnsToContents();
-    const int letter = fontMetrics().averageCharWidth();
-    for (const int column : {EverythingModel::Result, EverythingModel::Under})
-        m_allTable->setColumnWidth(column,
-                                   std::min(m_allTable->columnWidth(column), widestNote * letter));
 }
 
 QString HistoryPage::everythingText() const {

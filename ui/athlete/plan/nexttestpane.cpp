@@ -132,10 +132,12 @@ void NextTestPane::ask(const Question& q) {
     m_model->setNextTest(*next, q.unit);
     showWhole(m_table);
     m_chart->setData({.curve = next->curve, .byOneRm = next->byOneRm, .unit = q.unit});
-    m_sentence->setText(said(answers::nextTestWords(*next), q.unit).join(QLatin1Char(' ')) +
-                        repsNote);
+    QStringList told = said(answers::nextTestWords(*next), q.unit);
+    m_sentence->setText(told.isEmpty() ? QString() : told.takeFirst());
     m_chart->setSpokenText(m_sentence->text());
     QStringList settled;
+    if (const QString rest = (told.join(QLatin1Char(' ')) + repsNote).trimmed(); !rest.isEmpty())
+        settled << rest;
     if (const Words shows = answers::canShowWords(next->ladders.front(), next->byOneRm);
         !shows.empty())
         settled << said(asSentence(shows), q.unit);

@@ -43,6 +43,7 @@ private:
     void showBlocks();
     void showSessions();
     bool within(const questions::BlockSession& session, int row) const;
+    QString blockText(const Block& block) const;
     QString whatWas(const questions::BlockSession& session) const;
     QString whatWasMissing(const questions::BlockSession& session) const;
     QString liftName(LiftId id) const;

@@ -118,6 +118,7 @@ void DuePage::reload() {
             break;
         }
     m_open->setEnabled(current().has_value());
+    m_stations->setEnabled(m_rows->rowCount() > 0); // where nothing is due, nothing goes there
     for (QPushButton* button : {m_preview, m_print, m_pdf})
         button->setEnabled(canPrint());
 }
