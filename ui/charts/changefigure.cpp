@@ -213,11 +213,6 @@ std::vector<KeyEntry> ChangeFigure::key() const {
     if (m_data.smallest)
         entries.push_back({tr("too small to matter, ±%1").arg(number(*m_data.smallest, 3)),
                            fill(look::smallestBrush(g))});
-    if (!m_data.differs.empty())
-        entries.push_back({tr("lines differ"), [g](QPainter& p, const QRectF& box) {
-                               p.fillRect(QRectF(box.left(), box.center().y() - 2, box.width(), 4),
-                                          look::changeColour(g));
-                           }});
     const auto outside = [this](const ChangePoint& p) {
         return !m_data.common || p.load < m_data.common->from || p.load > m_data.common->to;
     };
@@ -253,10 +248,6 @@ void ChangeFigure::paintUnder(QPainter& painter) {
     }
     painter.setPen(look::zeroPen(ground()));
     painter.drawLine(QPointF(area.left(), zero), QPointF(area.right(), zero));
-    for (const LoadRange& d : m_data.differs)
-        painter.fillRect(
-            QRectF(x(d.from), area.bottom() - 4 * unit(), x(d.to) - x(d.from), 4 * unit()),
-            look::changeColour(ground()));
     painter.setClipping(false);
 }
 

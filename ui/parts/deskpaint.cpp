@@ -135,6 +135,15 @@ void paintBox(QPainter& painter, const QStyleOption& option) {
     painter.restore();
 }
 
+void paintOrder(QPainter& painter, const QStyleOption& option) {
+    const auto* header = qstyleoption_cast<const QStyleOptionHeader*>(&option);
+    if (!header || header->sortIndicator == QStyleOptionHeader::None)
+        return;
+    // Qt's own names are the other way round: SortDown is ascending.
+    caretIn(painter, option.rect, deskTones(option.palette).ink,
+            header->sortIndicator == QStyleOptionHeader::SortDown);
+}
+
 void paintHeading(QPainter& painter, const QStyleOption& option) {
     const DeskTones tones = deskTones(option.palette);
     painter.fillRect(option.rect, tones.page);

@@ -27,6 +27,8 @@ void paintUnder(QPainter& painter, const QStyleOption& option);
 /// The chosen row lies between two rules.
 void paintRow(QPainter& painter, const QStyleOption& option, bool table);
 void paintBox(QPainter& painter, const QStyleOption& option);
+/// Which way a column is in order: up where it rises, down where it falls.
+void paintOrder(QPainter& painter, const QStyleOption& option);
 void paintHeading(QPainter& painter, const QStyleOption& option);
 void paintTab(QPainter& painter, const QStyleOption& option);
 void paintHandle(QPainter& painter, const QStyleOption& option);

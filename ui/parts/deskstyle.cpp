@@ -13,7 +13,7 @@ namespace slopebook::ui {
 namespace {
 
 constexpr int darkPage = 128; ///< lightness of a page under which it is dark
-constexpr int cellAir = 3;    ///< px beside what stands in a cell
+constexpr int cellAir = 4;    ///< px beside what stands in a cell
 constexpr char painter[] = "fusion";
 
 QColor mixed(const QColor& a, const QColor& b, float share) {
@@ -77,6 +77,8 @@ void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opti
         return desk::paintUnder(*with, *option);
     case PE_PanelItemViewItem:
         return desk::paintRow(*with, *option, qobject_cast<const QTableView*>(widget) != nullptr);
+    case PE_IndicatorHeaderArrow:
+        return desk::paintOrder(*with, *option);
     case PE_IndicatorCheckBox:
         return desk::paintBox(*with, *option);
     case PE_PanelScrollAreaCorner:
@@ -156,6 +158,15 @@ int DeskStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
     if (metric == PM_HeaderMargin)
         return cellAir + 1;
     return QProxyStyle::pixelMetric(metric, option, widget);
+}
+
+QSize DeskStyle::sizeFromContents(ContentsType type, const QStyleOption* option,
+                                  const QSize& contents, const QWidget* widget) const {
+    const QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
+    // The rules of the chosen row keep clear of words that fill it.
+    return type == CT_ItemViewItem && qobject_cast<const QTableView*>(widget)
+               ? size + QSize(0, 2 * desk::tableRule)
+               : size;
 }
 
 void DeskStyle::polish(QWidget* widget) {

@@ -39,7 +39,6 @@ FiguresPanel::FiguresPanel(LoadUnit unit, QWidget* parent)
     for (SettledLabel* label : {m_detail, m_line, m_notes, m_from})
         label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* caution = new CautionLabel;
-    caution->setForegroundRole(QPalette::PlaceholderText);
     layout->addWidget(caution);
     layout->addWidget(m_fold);
     clear();

@@ -18,9 +18,10 @@ constexpr double steadySize = 1.5;
 constexpr int lowWindow = 500; // px: the largest is for a window above it
 constexpr int tall = 1 << 20;  // px
 
-/// A unit is never broken at its stroke.
+/// A unit is never broken at its stroke, nor a figure from its sign.
 QString withWholeUnits(QString text) {
-    return text.replace(QLatin1String("m/s"), QStringLiteral("m/\u2060s"));
+    text.replace(QLatin1String("m/s"), QStringLiteral("m/\u2060s"));
+    return text.replace(QStringLiteral("\u00b1 "), QStringLiteral("\u00b1\u00a0"));
 }
 
 QRect laidOut(const QFont& font, int width, const QString& text) {
@@ -38,7 +39,6 @@ QFont sentenceFont(const QFont& words, double times) {
 
 Sentence::Sentence(QWidget* parent) : SettledLabel(parent) {
     setFont(sentenceFont(QApplication::font(this), sizes.back()));
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);
 }
 
 QFont Sentence::fitting(int width) const {

@@ -95,7 +95,7 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
                        }});
     if (data.detectable)
         key.push_back(
-            {SeasonWords::tr("too small to see, ±%1 m/s").arg(number(*data.detectable, 3)),
+            {SeasonWords::tr("too small to detect, ±%1 m/s").arg(number(*data.detectable, 3)),
              [g](QPainter& p, const QRectF& box) {
                  p.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(g));
              }});

@@ -49,7 +49,7 @@ void BlocksPage::build() {
     };
     m_blockRows->setTable(blockColumns(), {}, 3, 6);
     m_sessionRows->setTable(sessionColumns(), {}, 9, 9);
-    m_blockTable->setMinimumHeight(190); // two rows of wrapped words under the heading
+    m_blockTable->setMinimumHeight(206); // two rows of wrapped words under the heading
     m_sessionTable->setMinimumHeight(100);
     share(m_blockTable, {6, 7, 8});
     share(m_sessionTable, {1, 2});

@@ -81,7 +81,7 @@ QWidget* SquadPage::buildChoices() {
     pair->addWidget(label);
     pair->addWidget(m_part);
     wrap->addWidget(shown);
-    line->addWidget(rest, 1);
+    line->addWidget(rest, 1, Qt::AlignVCenter);
     return box;
 }
 

@@ -24,7 +24,7 @@ charts::PlotFrame noiseFrame(const QRectF& target, const NoiseData& data,
     charts::PlotFrame f{.ground = ground, .textSize = textSize};
     f.area = QRectF(QPointF(target.left() + charts::yAxisRoom(textSize) + 0.4 * textSize,
                             target.top() + 0.8 * textSize),
-                    QPointF(target.right() - 6 * textSize,
+                    QPointF(target.right() - 7 * textSize,
                             target.bottom() - charts::xAxisRoom(textSize, true)));
     const double least = inUnit(data.loads.front().load, data.unit);
     const double most = inUnit(data.loads.back().load, data.unit);
@@ -107,13 +107,19 @@ void NoiseChart::paintChart(QPainter& painter, const QRectF& target, const look:
         const QFontMetricsF metrics(painter.font());
         painter.setPen(ground.ink);
         const double left = f.area.right() + 0.4 * textSize;
-        painter.drawText(QPointF(left, y - metrics.descent()), NoiseChartWords::tr("in use"));
+        painter.drawText(QPointF(left, y - metrics.descent()), NoiseChartWords::tr("in use, all"));
         painter.drawText(QPointF(left, y + metrics.ascent()), number(*m_data.inUse, 3));
     }
     for (const NoiseData::At& at : m_data.loads) {
         const double load = inUnit(at.load, m_data.unit);
         painter.setPen(QPen(ground.ink, 0.1 * textSize));
         f.paintWhisker(painter, load, at.interval.low, at.interval.high);
+        if (at.interval.high > f.y.to) { // it runs on
+            const QPointF tip = f.at(load, f.y.to);
+            const double half = 0.3 * textSize;
+            painter.drawPolyline(
+                QPolygonF({tip + QPointF(-half, half), tip, tip + QPointF(half, half)}));
+        }
         painter.setPen(QPen(ground.paper, 0.8));
         painter.setBrush(ground.ink);
         painter.drawEllipse(f.at(load, at.error), 0.3 * textSize, 0.3 * textSize);
