@@ -7,6 +7,7 @@
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/athlete/season/seasonrows.h"
 #include "ui/parts/roomfor.h"
+#include "ui/parts/rowtable.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
