@@ -44,7 +44,9 @@ public:
           m_to(questions::batterySide(log, options.to)) {
         const auto from = questions::daysOf(log, m_from).days,
                    to = questions::daysOf(log, m_to).days;
-        if (from.holds(to.first) || to.holds(from.first))
+        if (m_from == m_to || ((from.holds(to.first) || to.holds(from.first)) &&
+                               !(std::holds_alternative<DaySession>(m_from) &&
+                                 std::holds_alternative<DaySession>(m_to))))
             throw BadInput(asIs("days that lie on both sides"),
                            asIs("--from and --to apart from each other"));
     }
@@ -140,7 +142,8 @@ private:
                    to = questions::columnFor(m_log, m_to, 2);
         const auto answer = questions::seasonMatrixOf(
             m_log, [this](LiftId lift) -> const questions::LiftContext& { return context(lift); },
-            athlete.id, {.given = {from, to}, .chosen = from.id});
+            athlete.id,
+            {.given = {from, to}, .sessionOf = sessionsMeant(from.id, to.id), .chosen = from.id});
         if (!answer || answer->matrix.blocks.size() < 2) {
             const auto there = [&](BlockId id) {
                 return answer && answer->matrix.blocks.front().id == id;
@@ -155,6 +158,16 @@ private:
             m_unread.push_back(what);
         m_pages.overview(m_log, *answer,
                          next("athlete", athlete.value.name, english(answer->matrix.sentence)));
+    }
+
+    /// Of columns that are one session of a day, its number there.
+    std::map<BlockId, int> sessionsMeant(BlockId from, BlockId to) const {
+        std::map<BlockId, int> meant;
+        if (const auto* session = std::get_if<DaySession>(&m_from))
+            meant.emplace(from, session->number);
+        if (const auto* session = std::get_if<DaySession>(&m_to))
+            meant.emplace(to, session->number);
+        return meant;
     }
 
     std::string index() const {
