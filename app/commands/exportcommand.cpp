@@ -3,8 +3,8 @@
 #include "app/commands/commands.h"
 #include "app/commands/interrupt.h"
 #include "app/commands/outputs.h"
-#include "core/exchange/tidyexport.h"
 #include "core/model/errors.h"
+#include "core/questions/wholeexport.h"
 
 #include <memory>
 
@@ -14,6 +14,7 @@ namespace {
 
 struct ExportOptions {
     std::filesystem::path log, folder;
+    bool json = false;
     Outputs outputs;
 };
 
@@ -22,12 +23,27 @@ int runExport(const ExportOptions& options) {
         throw BadInput(asIs("--into -"), asIs("a folder: standard output holds one file"));
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     Interruptible interruptible;
-    std::string text = "Written:\n";
+    std::vector<std::filesystem::path> files;
     sayingHow([&] {
-        for (const auto& file : exchange::exportTables(
-                 log, options.folder, interruptible.progress(), options.outputs.existing()))
-            text += "  " + file.string() + "\n";
+        files = questions::exportWhole(log, options.folder, interruptible.progress(),
+                                       options.outputs.existing());
     });
+    if (options.json) {
+        Json json;
+        json.object()
+            .field("log", options.log.string())
+            .field("folder", options.folder.string())
+            .key("files")
+            .array();
+        for (const auto& file : files)
+            json.value(file.filename().string());
+        json.endArray().endObject();
+        print(json.text());
+        return exitDone;
+    }
+    std::string text = "Written:\n";
+    for (const auto& file : files)
+        text += "  " + file.string() + "\n";
     print(text);
     return exitDone;
 }
@@ -44,6 +60,7 @@ void addExport(CLI::App& app, int& exit) {
                      "A folder that does not exist yet, or is empty; with --replace its files of "
                      "the same names are written anew, and the others stay")
         ->required();
+    command->add_flag("--json", options->json, "JSON: what was written");
     options->outputs.addReplace(*command);
     command->callback([options, &exit] { exit = runExport(*options); });
 }
