@@ -4,6 +4,7 @@
 #include "app/commands/interrupt.h"
 #include "app/commands/outputs.h"
 #include "core/model/errors.h"
+#include "core/model/few.h"
 #include "core/questions/wholeexport.h"
 
 #include <memory>
@@ -41,10 +42,10 @@ int runExport(const ExportOptions& options) {
         print(json.text());
         return exitDone;
     }
-    std::string text = "Written:\n";
+    std::vector<std::string> names;
     for (const auto& file : files)
-        text += "  " + file.string() + "\n";
-    print(text);
+        names.push_back(file.filename().string());
+    print("Written into " + options.folder.string() + ": " + english(few(names)) + "\n");
     return exitDone;
 }
 

@@ -10,6 +10,7 @@
 #include "core/log/newfolder.h"
 #include "core/log/snapshot.h"
 #include "core/model/errors.h"
+#include "core/model/few.h"
 #include "core/model/filenames.h"
 #include "core/questions/liftcontext.h"
 
@@ -191,16 +192,26 @@ private:
     std::int64_t m_done = 0, m_all = 0;
 };
 
+/// At most ten lines, and how many more there are: the index has them all.
+std::string firstOf(const std::vector<std::string>& lines) {
+    std::string text;
+    for (std::size_t i = 0; i < std::min(lines.size(), fewNamed); ++i)
+        text += lines[i];
+    return lines.size() > fewNamed
+               ? text + "  and " + std::to_string(lines.size() - fewNamed) + " more\n"
+               : text;
+}
+
 std::string reportText(const ReportOptions& options, const std::vector<ReportPage>& made) {
-    std::string text = "Written into " + options.folder.string() + ":\n";
-    std::string leftOut;
+    std::vector<std::string> written, leftOut;
     for (const ReportPage& page : made)
         if (!page.file.empty())
-            text += "  " + page.file + "\n";
+            written.push_back("  " + page.file + "\n");
         else
-            leftOut += "  " + page.kind + " " + page.name + ": " + page.said + "\n";
-    text += std::string("  ") + indexName + "\n";
-    return leftOut.empty() ? text : text + "No page:\n" + leftOut;
+            leftOut.push_back("  " + page.kind + " " + page.name + ": " + page.said + "\n");
+    std::string text = "Written into " + options.folder.string() + ":\n" + firstOf(written) + "  " +
+                       indexName + "\n";
+    return leftOut.empty() ? text : text + "No page:\n" + firstOf(leftOut);
 }
 
 std::string reportJson(const ReportOptions& options, const std::vector<ReportPage>& made,

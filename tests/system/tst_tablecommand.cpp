@@ -50,6 +50,8 @@ private Q_SLOTS:
         m_export = path(u"out"_s);
         const Ran ran = runProgram({u"export"_s, sample, u"--into"_s, m_export});
         QVERIFY2(ran.exit == 0, ran.err);
+        QVERIFY2(ran.out.contains("athletes.csv, attempts.csv, ") && ran.out.contains("and 9 more"),
+                 ran.out); // ten are named
     }
 
     void aRowSaysWhatProfileSays() {
