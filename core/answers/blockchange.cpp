@@ -164,6 +164,13 @@ void addScatter(const SideSessions& side, double& rss, double& df) {
         }
 }
 
+/// Of residuals where there are any, else what is known.
+stats::Scatter scatterOf(double rss, double df, const BlockSettings& settings) {
+    if (df > 0)
+        return {rss / df, df};
+    return settings.scatter.value_or(stats::Scatter{usualScatter * usualScatter, usualScatterDf});
+}
+
 /// Pooled over both sides, or each its own where that is asked and both have some.
 void poolScatter(SideSessions& from, SideSessions& to, const BlockSettings& settings) {
     double rss = 0, df = 0, ofFrom = 0;
@@ -178,9 +185,7 @@ void poolScatter(SideSessions& from, SideSessions& to, const BlockSettings& sett
         to.scatter = {(rss - rssFrom) / (df - ofFrom), df - ofFrom};
         return;
     }
-    from.scatter = to.scatter = df > 0 ? stats::Scatter{rss / df, df}
-                                       : settings.scatter.value_or(stats::Scatter{
-                                             usualScatter * usualScatter, usualScatterDf});
+    from.scatter = to.scatter = settings.ofSeason.value_or(scatterOf(rss, df, settings));
 }
 
 std::vector<Ladder> laddersOf(const std::vector<LiftSession>& sessions, const SideSessions& side,
@@ -284,9 +289,7 @@ Answer<BlockPair> oneBlock(const Lift& lift, const Answer<Mvt>& mvt, const Block
     return makePair(lift, mvt, block, block, settings, Ask::FiguresAlone);
 }
 
-DayNoise noiseOfSeason(std::span<const BlockSessions> blocks, const BlockSettings& settings) {
-    if (!settings.dayNoise)
-        return settings.with.dayNoise;
+SeasonNoise seasonNoise(std::span<const BlockSessions> blocks, const BlockSettings& settings) {
     double rss = 0, df = 0;
     std::vector<SideSessions> sides;
     std::vector<LiftSession> all;
@@ -301,16 +304,17 @@ DayNoise noiseOfSeason(std::span<const BlockSessions> blocks, const BlockSetting
         addScatter(sides.back(), rss, df);
         all.insert(all.end(), standing.begin(), standing.end());
     }
-    const stats::Scatter scatter = df > 0 ? stats::Scatter{rss / df, df}
-                                          : settings.scatter.value_or(stats::Scatter{
-                                                usualScatter * usualScatter, usualScatterDf});
+    SeasonNoise noise{.scatter = scatterOf(rss, df, settings), .day = settings.with.dayNoise};
+    if (!settings.dayNoise)
+        return noise;
     std::vector<stats::DaySpread> spreads;
     for (SideSessions& side : sides) {
-        side.scatter = scatter;
+        side.scatter = noise.scatter;
         if (const auto spread = spreadOf(side))
             spreads.push_back(*spread);
     }
-    return settings.dayNoise(spreads, all);
+    noise.day = settings.dayNoise(spreads, all);
+    return noise;
 }
 
 Answer<Comparison> compareBlocks(const Lift& lift, const Answer<Mvt>& mvt,

@@ -39,6 +39,9 @@ struct BlockSettings {
         dayNoise = {};
     /// Of points about their lines, where no session of either block shows any.
     std::optional<stats::Scatter> scatter = {};
+    /// Of all blocks of a season, in place of that of the two: a block then has one figure,
+    /// whichever it is read against.
+    std::optional<stats::Scatter> ofSeason = {};
 };
 
 /// Two blocks made ready to be asked.
@@ -62,10 +65,13 @@ Answer<BlockPair> blockPair(const Lift& lift, const Answer<Mvt>& mvt, const Bloc
 Answer<BlockPair> oneBlock(const Lift& lift, const Answer<Mvt>& mvt, const BlockSessions& block,
                            const BlockSettings& settings);
 
-/// What the sessions of all blocks of a season say of the day-to-day noise, points scattering as
-/// in all of them. Of two blocks, and of blocks none of which has two sessions, what blockPair
-/// would find.
-DayNoise noiseOfSeason(std::span<const BlockSessions> blocks, const BlockSettings& settings);
+/// What the sessions of all blocks of a season say together of how points scatter and how days
+/// vary: for ofSeason and with.dayNoise. Of two blocks what blockPair would find.
+struct SeasonNoise {
+    stats::Scatter scatter = {};
+    DayNoise day = {};
+};
+SeasonNoise seasonNoise(std::span<const BlockSessions> blocks, const BlockSettings& settings);
 
 /// As compare() of two sessions, and of one session a block exactly that. Refused as above, and
 /// where no session of a block has a line with inference.
