@@ -101,7 +101,7 @@ public:
         source.batteries.resize(source.blocks.size());
         const std::span columns(source.blocks.data(), count);
         for (const BatterySession& each : batteries)
-            if (const auto column = columnOf(columns, each.date))
+            if (const auto column = columnOf(columns, each.date, each.ordinal))
                 source.batteries[*column].push_back(each);
         source.lifts.push_back(lift(columns, source, season));
         tell(season, source, count);
@@ -159,7 +159,7 @@ private:
         const auto column = [&](const LiftSession& session) {
             if (!ofADay && source.blocks[source.chosen].block.holds(session.date))
                 return std::optional(source.chosen); // the baseline is whole
-            const auto in = columnOf(columns, session.date);
+            const auto in = columnOf(columns, session.date, session.ordinal);
             return !in && ofADay && session.session == baseline ? std::optional(columns.size())
                                                                 : in;
         };

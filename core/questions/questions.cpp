@@ -13,7 +13,6 @@
 #include "core/questions/repeats.h"
 
 #include <algorithm>
-#include <charconv>
 #include <map>
 
 namespace slopebook::questions {
@@ -83,21 +82,15 @@ void eachBackground(const log::Log& log, const log::Filter& filter,
 }
 
 Answer<LiftSession> sessionAt(std::span<const LiftSession> sessions, std::string_view key) {
-    const auto hash = key.find('#');
-    const auto date = parseIsoDate(key.substr(0, hash));
-    int ordinal = 1;
-    bool good = date.has_value();
-    if (hash != std::string_view::npos) {
-        const auto tail = key.substr(hash + 1);
-        const auto [end, error] = std::from_chars(tail.data(), tail.data() + tail.size(), ordinal);
-        good = good && error == std::errc{} && end == tail.data() + tail.size() && ordinal >= 1;
-    }
-    if (!good)
+    auto named = parseDaySession(key);
+    if (const auto date = parseIsoDate(key))
+        named = DaySession{*date, 1};
+    if (!named)
         throw BadInput(
             say("\"%1\"", key),
             say("a date such as 2026-03-14, or 2026-03-14#2 for the second of that day"));
     for (const LiftSession& session : sessions)
-        if (session.date == *date && session.ordinal == ordinal)
+        if (session.date == named->day && session.ordinal == named->number)
             return session;
     return NoAnswer{NoAnswer::Why::NoSuchSession,
                     sessions.empty() ? say("No session of this lift is in the log.")

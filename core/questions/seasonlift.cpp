@@ -24,10 +24,11 @@ void addEfforts(std::map<Mass, std::vector<double>>& efforts, const std::vector<
 
 } // namespace
 
-std::optional<std::size_t> columnOf(std::span<const answers::MatrixBlock> blocks, Date date) {
+std::optional<std::size_t> columnOf(std::span<const answers::MatrixBlock> blocks, Date date,
+                                    int ordinal) {
     std::optional<std::size_t> found;
     for (std::size_t j = 0; j < blocks.size(); ++j)
-        if (blocks[j].block.holds(date) &&
+        if (blocks[j].block.holds(date) && ordinal == blocks[j].session.value_or(ordinal) &&
             (!found || blocks[*found].block.first <= blocks[j].block.first))
             found = j;
     return found;

@@ -13,8 +13,10 @@
 
 namespace slopebook::questions {
 
-/// The column that a day counts in: of several the latest begun.
-std::optional<std::size_t> columnOf(std::span<const answers::MatrixBlock> blocks, Date date);
+/// The column that a session counts in, by its day and its number there: of several the latest
+/// begun.
+std::optional<std::size_t> columnOf(std::span<const answers::MatrixBlock> blocks, Date date,
+                                    int ordinal);
 
 /// Its sessions by columns, their reps made alike over all of them, with RPE and the settings that
 /// two of them are compared by. column: of a session; none: it takes no part. The log is kept no

@@ -72,12 +72,14 @@ private:
             const auto& wanted = m_question.blocks;
             if (!given && !wanted.empty() && std::ranges::find(wanted, block.id) == wanted.end())
                 continue;
-            const auto count = std::ranges::count_if(sessions, [&](const BatterySession& session) {
-                return block.value.holds(session.date);
-            });
-            if (count > 0)
-                m_source.blocks.push_back(
-                    {.id = block.id, .block = block.value, .countedTo = last});
+            answers::MatrixBlock column{.id = block.id, .block = block.value, .countedTo = last};
+            if (const auto one = m_question.sessionOf.find(block.id);
+                given && one != m_question.sessionOf.end())
+                column.session = one->second;
+            if (std::ranges::any_of(sessions, [&](const BatterySession& session) {
+                    return columnOf({&column, 1}, session.date, session.ordinal).has_value();
+                }))
+                m_source.blocks.push_back(column);
         }
         for (std::size_t j = 0; j < m_source.blocks.size(); ++j)
             if (m_question.chosen == m_source.blocks[j].id)
@@ -87,7 +89,7 @@ private:
     void placeSessions(const std::vector<BatterySession>& sessions) {
         m_source.batteries.resize(m_source.blocks.size());
         for (const BatterySession& session : sessions) {
-            const auto column = columnOf(m_source.blocks, session.date);
+            const auto column = columnOf(m_source.blocks, session.date, session.ordinal);
             if (!column) {
                 ++m_source.outside;
                 continue;
@@ -119,7 +121,7 @@ private:
         const auto about =
             std::make_shared<const Background>(background(m_log, m_answer.athlete.id, id));
         const auto column = [&](const LiftSession& session) {
-            return columnOf(m_source.blocks, session.date);
+            return columnOf(m_source.blocks, session.date, session.ordinal);
         };
         if (std::ranges::none_of(about->sessions,
                                  [&](const LiftSession& each) { return bool(column(each)); }))
@@ -159,14 +161,16 @@ SeasonQuestion seasonQuestion(const log::Log& log, const std::vector<std::string
     bool blocksAlone = true;
     // A column is taken once, however often and under whatever name it is given.
     const auto take = [&](const std::string& text) {
-        const auto column =
-            columnFor(log, batterySide(log, text), static_cast<int>(given.size()) + 1);
+        const BatterySide side = batterySide(log, text);
+        const auto column = columnFor(log, side, static_cast<int>(given.size()) + 1);
         blocksAlone = blocksAlone && raw(column.id) > 0;
         for (const auto& there : given)
             if (there.id == column.id ||
                 (raw(there.id) < 0 && raw(column.id) < 0 && there.value == column.value))
                 return there.id;
         given.push_back(column);
+        if (const auto* session = std::get_if<DaySession>(&side))
+            question.sessionOf.emplace(column.id, session->number);
         return column.id;
     };
     if (columns.empty())

@@ -53,6 +53,28 @@ class TestPackage : public QObject {
     QString m_deb, m_root;
 
     QString installed(const QString& path) const { return m_root + path; }
+    /// What stands under "Subcommands:" in its help.
+    QStringList subcommandsOf(const QStringList& command) const {
+        const QString help = run(program(), command + QStringList{QStringLiteral("--help")}).out;
+        if (!help.contains(QStringLiteral("Subcommands:")))
+            return {};
+        static const QRegularExpression one(QStringLiteral("^  ([a-z-]+) +[A-Z]"),
+                                            QRegularExpression::MultilineOption);
+        QStringList names;
+        for (auto match = one.globalMatch(help.section(QStringLiteral("Subcommands:"), 1));
+             match.hasNext();)
+            names << match.next().captured(1);
+        return names;
+    }
+    void namesOptions(const QString& page, const QStringList& command) const {
+        static const QRegularExpression option(QStringLiteral("--[a-z][a-z-]+"));
+        const Ran about = run(program(), command + QStringList{QStringLiteral("--help")});
+        for (auto match = option.globalMatch(about.out); match.hasNext();) {
+            const QString name = match.next().captured();
+            QVERIFY2(page.contains(name), qPrintable(command.join(QLatin1Char(' ')) + name));
+        }
+    }
+
     QString program() const { return installed(QStringLiteral("/usr/bin/slopebook")); }
 
 private Q_SLOTS:
@@ -237,22 +259,17 @@ private Q_SLOTS:
         QVERIFY(file.open(QIODevice::ReadOnly));
         const QString page =
             QString::fromUtf8(file.readAll()).replace(QLatin1String("\\-"), QLatin1String("-"));
-        const Ran help = run(program(), {QStringLiteral("--help")});
-        QStringList commands;
-        static const QRegularExpression command(QStringLiteral("^  ([a-z]+) +[A-Z]"),
-                                                QRegularExpression::MultilineOption);
-        for (auto match = command.globalMatch(help.out.section(QStringLiteral("Subcommands:"), 1));
-             match.hasNext();)
-            commands << match.next().captured(1);
-        QVERIFY2(commands.size() >= 12, qPrintable(help.out));
-        static const QRegularExpression option(QStringLiteral("--[a-z][a-z-]+"));
+        const QStringList commands = subcommandsOf({});
+        QVERIFY2(commands.size() >= 20, qPrintable(commands.join(QLatin1Char(' '))));
         for (const QString& name : commands) {
-            QVERIFY2(page.contains(QStringLiteral(".SS ") + name + QLatin1Char('\n')),
-                     qPrintable(name));
-            const Ran about = run(program(), {name, QStringLiteral("--help")});
-            for (auto match = option.globalMatch(about.out); match.hasNext();) {
-                const QString one = match.next().captured();
-                QVERIFY2(page.contains(one), qPrintable(name + QLatin1Char(' ') + one));
+            const QRegularExpression heading(
+                QStringLiteral("^\\.SS ([a-z, ]+, )?%1(,|$)").arg(name),
+                QRegularExpression::MultilineOption);
+            QVERIFY2(page.contains(heading), qPrintable(name));
+            namesOptions(page, {name});
+            for (const QString& below : subcommandsOf({name})) {
+                QVERIFY2(page.contains(below), qPrintable(name + QLatin1Char(' ') + below));
+                namesOptions(page, {name, below});
             }
         }
     }
