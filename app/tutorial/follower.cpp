@@ -109,7 +109,7 @@ QString Follower::obey(const QString& mark, const QString& words) {
         QTest::keyClick(line, key.key(), key.keyboardModifiers());
         return {};
     }
-    line->clear();
+    line->selectAll();
     QTest::keyClicks(line, words);
     QTest::keyClick(line, Qt::Key_Return);
     return {};

@@ -300,17 +300,20 @@ private Q_SLOTS:
     void f1OpensTheMethodOnEveryPage() {
         const auto window = open();
         QVERIFY(window);
+        QSet<QString> kinds; // of controls, each asked once, and one at least on every page
         for (const PageEntry& entry : pages()) {
             window->workspace()->showPage(entry.page);
             QCoreApplication::processEvents();
             int asked = 0;
             for (auto* control : window->workspace()->findChildren<QWidget*>()) {
                 if (!control->isVisible() || !control->isEnabled() ||
-                    control->focusPolicy() == Qt::NoFocus || control->focusProxy())
+                    control->focusPolicy() == Qt::NoFocus || control->focusProxy() ||
+                    (asked && kinds.contains(QLatin1String(control->metaObject()->className()))))
                     continue;
                 control->setFocus();
                 if (!control->hasFocus())
                     continue;
+                kinds.insert(QLatin1String(control->metaObject()->className()));
                 QTest::keyClick(control, Qt::Key_F1);
                 auto* help = window->findChild<HelpDialog*>();
                 QVERIFY2(help, qPrintable(entry.title() + QLatin1Char(' ') +
@@ -323,7 +326,7 @@ private Q_SLOTS:
                     QVERIFY(told.startsWith(QStringLiteral("From reps to a line")));
                     QVERIFY(told.indexOf(QStringLiteral("Fieller, 1954")) >
                             told.indexOf(QStringLiteral("[8]")));
-                    QVERIFY(text->hasFocus());
+                    QCOMPARE(help->focusWidget(), text); // its keys scroll it
                 }
                 delete help;
                 window->activateWindow();

@@ -488,7 +488,7 @@ const std::vector<Row>& rows() {
              const test::Folder folder;
              log::Log::create(folder.path());
              QFile file(QString::fromStdString(folder.path().string()));
-             return file.open(QIODevice::ReadOnly) && file.read(16) == "SQLite format 3";
+             return file.open(QIODevice::ReadOnly) && file.read(15) == "SQLite format 3";
          },
          "log/tst_missing.cpp:everyColumnAlteredIsNoticed"},
         {"Whatever reads SQLite reads it, with this program or without.",

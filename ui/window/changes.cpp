@@ -21,7 +21,7 @@ QString changesOf(QXmlStreamReader& xml, const QString& language) {
         xml.readNext();
         if (!xml.isStartElement() || xml.name() != u"li")
             continue;
-        const QString spoken = xml.attributes().value(u"xml:lang").toString();
+        const QString spoken = xml.attributes().value("xml:lang"_L1).toString();
         const QString words = xml.readElementText().simplified().toHtmlEscaped();
         if (spoken.isEmpty())
             told << words;
@@ -44,8 +44,8 @@ QString changesHelp(const QString& language) {
         if (!xml.isStartElement() || xml.name() != u"release")
             continue;
         const auto facts = xml.attributes();
-        const QDate day = QDate::fromString(facts.value(u"date").toString(), Qt::ISODate);
-        html += u"<h3>%1</h3><p>%2</p>"_s.arg(facts.value(u"version").toString().toHtmlEscaped(),
+        const QDate day = QDate::fromString(facts.value("date"_L1).toString(), Qt::ISODate);
+        html += u"<h3>%1</h3><p>%2</p>"_s.arg(facts.value("version"_L1).toString().toHtmlEscaped(),
                                               QLocale().toString(day, QLocale::LongFormat));
         html += changesOf(xml, language);
     }

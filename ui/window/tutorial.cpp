@@ -25,10 +25,10 @@ QString plain(QString words) {
     return words.remove(u'&').toHtmlEscaped();
 }
 
-QString wayTo(const QAction* action) {
+QString wayOf(const QAction* action) {
     for (const QObject* holder : action->associatedObjects())
         if (const auto* menu = qobject_cast<const QMenu*>(holder))
-            return wayTo(menu->title(), action->text());
+            return ui::wayTo(menu->title(), action->text());
     return plain(action->text());
 }
 
@@ -37,7 +37,7 @@ QString pressed(const QString& words) {
 }
 
 QString named(const QAction* action) {
-    return u"<strong>%1</strong>"_s.arg(wayTo(action));
+    return u"<strong>%1</strong>"_s.arg(wayOf(action));
 }
 
 /// The place of a page in the index: its part, whose it is, and its name.
@@ -66,16 +66,17 @@ TutorialStep openIt(const Actions& actions) {
                          "plates of its weights room: for one block nobody could load more than "
                          "what was left. What opens is a copy of your own; nothing that you try "
                          "can spoil anything.")
-                .arg(pressed(wayTo(actions.openSample)))};
+                .arg(pressed(wayOf(actions.openSample)))};
 }
 
 TutorialStep lookAtSomebody() {
-    return {u"overview"_s, Tutorial::tr("One athlete at a glance"),
-            Tutorial::tr("At the left press %1. The sentence on top says what the last block "
-                         "changed in everything that she was tested in; the table below proves "
-                         "it, a line a test. <i>%2</i> is no failure: beside it stands the change "
-                         "from which such tests would have shown one.")
-                .arg(turnTo(Page::Overview, whose), Tutorial::tr("unclear"))};
+    return {
+        u"overview"_s, Tutorial::tr("One athlete at a glance"),
+        Tutorial::tr("At the left press %1. The sentence on top says what the last block "
+                     "changed in everything that she was tested in; the table below proves "
+                     "it, a line a test. <i>%2</i> is no failure: beside it stands the change "
+                     "from which such tests would have shown one.")
+            .arg(turnTo(Page::Overview, whose), QCoreApplication::translate("Phrases", "unclear"))};
 }
 
 TutorialStep compareTwoDays() {
@@ -100,16 +101,24 @@ TutorialStep typeALadder() {
                          "1RM grows an interval from the third load on.")
                 .arg(turnTo(Page::Session), typed(u"30 1.18 1.16"_s), typed(u"40 1.06 1.05 1.04"_s),
                      typed(u"50 0.94 0.92"_s), typed(u"60 0.80 0.78"_s),
-                     Tutorial::tr("Next load"))};
+
+                     QCoreApplication::translate("slopebook::ui::EntryPage", "Next load"))};
 }
 
 TutorialStep slip() {
     return {u"slip"_s, Tutorial::tr("A slip is asked about"),
-            Tutorial::tr("Type %1, as happens between two sets: <i>%2</i> is asked and nothing is "
-                         "written until you say so. <kbd>Esc</kbd> says no. What was written and "
-                         "should not have been is taken back by <kbd>%3</kbd>, one step after the "
-                         "other: the last set is gone.")
-                .arg(typed(u"70 64"_s), typed(u"0.64"_s).remove(u"<code>"_s).remove(u"</code>"_s),
+            Tutorial::tr("Type %1, as happens between two sets. Whether <i>%2</i> was meant is "
+                         "asked below the line, and nothing is written before you say so.")
+                .arg(typed(u"70 64"_s), speedText(0.64))};
+}
+
+TutorialStep takeBack() {
+    return {{},
+            Tutorial::tr("Put right, take back"),
+            Tutorial::tr("<kbd>Esc</kbd> says no, and the line is yours to mend: %1. What should "
+                         "not have been written is taken back by <kbd>%2</kbd>, one step after "
+                         "the other: the set at 70 kg is gone again.")
+                .arg(typed(u"70 0.64"_s),
                      QKeySequence(QKeySequence::Undo).toString(QKeySequence::NativeText))};
 }
 
@@ -118,7 +127,8 @@ TutorialStep trust() {
             Tutorial::tr("Press %1. Every session has its line, its estimated 1RM and the interval "
                          "to plan with. <i>%2</i> is the heaviest load lifted as a share of the "
                          "estimate: the smaller it is, the further the line was drawn out.")
-                .arg(turnTo(Page::Lines, whose), Tutorial::tr("Reach"))};
+                .arg(turnTo(Page::Lines, whose),
+                     QCoreApplication::translate("slopebook::ui::LinesModel", "Reach"))};
 }
 
 TutorialStep planLoads() {
@@ -171,8 +181,9 @@ QString wayTo(const QString& menu, const QString& entry) {
 }
 
 std::vector<TutorialStep> tutorialSteps(const Actions& actions) {
-    return {openIt(actions), lookAtSomebody(), compareTwoDays(), typeALadder(), slip(),
-            trust(),         planLoads(),      season(),         squad(),       yourOwn(actions)};
+    return {openIt(actions), lookAtSomebody(), compareTwoDays(), typeALadder(),
+            slip(),          takeBack(),       trust(),          planLoads(),
+            season(),        squad(),          yourOwn(actions)};
 }
 
 QString tutorialHelp(const Actions& actions, const std::filesystem::path& pictures) {
