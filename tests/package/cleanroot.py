@@ -110,7 +110,7 @@ def copy(source, target):
     elif os.path.isfile(source):
         shutil.copy2(source, target)
     elif os.path.isdir(source):
-        os.makedirs(target)
+        os.makedirs(target, exist_ok=True)
 
 
 def fill(root, packages):
@@ -123,8 +123,9 @@ def fill(root, packages):
     for path in sorted(set(must(["dpkg", "-L", *packages.values()]).splitlines())):
         if path.startswith("/") and path != "/." and not path.startswith(LEFT_OUT):
             copy(path, root + path)
-    for folder in ("etc/alternatives", "etc/fonts", "etc/ld.so.conf.d"):
-        shutil.copytree(f"/{folder}", f"{root}/{folder}", symlinks=True, dirs_exist_ok=True)
+    for folder in ("/etc/alternatives", "/etc/fonts/conf.d", "/etc/ld.so.conf.d"):
+        for name in os.listdir(folder):
+            copy(f"{folder}/{name}", f"{root}{folder}/{name}")
     for file in ("etc/passwd", "etc/group", "etc/nsswitch.conf", "etc/ld.so.conf"):
         if os.path.exists(f"/{file}"):
             shutil.copy2(f"/{file}", f"{root}/{file}")
@@ -148,8 +149,7 @@ def records(admin, packages):
     with open(f"{admin}/status", "w", encoding="utf-8") as file:
         file.write("\n\n".join(kept).rstrip("\n") + "\n")
     for name in os.listdir("/var/lib/dpkg/info"):
-        if re.split(r"[:.]", name)[0] in packages or name == "format" or \
-                re.sub(r"(:[a-z0-9]+)?\.[a-z]+$", "", name) in packages:
+        if name == "format" or re.sub(r"(:[a-z0-9-]+)?\.[a-z0-9]+$", "", name) in packages:
             shutil.copy2(f"/var/lib/dpkg/info/{name}", f"{admin}/info/{name}")
     for name in ("File", "Unincorp"):
         source = f"/var/lib/dpkg/triggers/{name}"
@@ -186,6 +186,12 @@ class Root:
 
     def admin(self, *command):
         return must(self.command(command, False), env=self.env(False))
+
+    def install(self, deb):
+        shutil.copy2(deb, self.path("/tmp/slopebook.deb"))
+        self.admin("dpkg", "-i", "/tmp/slopebook.deb")
+        expect(self.admin("dpkg-query", "-W", "-f", "${db:Status-Status} ${Version}", "slopebook")
+               == f"installed {version_of(deb)}", f"{deb} is not what is installed")
 
     def coach(self, *command, more=None):
         return must(self.command(command, True), env=self.env(True, more))
@@ -241,26 +247,22 @@ def made_older(deb, into):
     with open(f"{tree}/usr/share/slopebook/of-the-older-version", "w", encoding="utf-8") as file:
         file.write("This version has it no longer.\n")
     older = f"{into}/slopebook_0.1.0.deb"
-    must(["dpkg-deb", "--root-owner-group", "-b", tree, older])
+    must(["dpkg-deb", "--root-owner-group", "-Zgzip", "-z1", "-b", tree, older])
     return older
 
 
 def installing_the_version_before(root, older):
-    root.admin("dpkg", "-i", older)
-    expect(root.admin("dpkg-query", "-W", "-f", "${db:Status-Status} ${Version}", "slopebook")
-           == f"installed {version_of(older)}", "the version before is not installed")
+    root.install(older)
     root.coach("slopebook", "backup", SAMPLE, MINE)
 
 
 def upgrading(root, deb):
     before = digest(root.path(MINE))
-    root.admin("dpkg", "-i", deb)
-    expect(root.admin("dpkg-query", "-W", "-f", "${db:Status-Status} ${Version}", "slopebook")
-           == f"installed {version_of(deb)}", "this version is not installed")
+    root.install(deb)
     expect(not os.path.exists(root.path("/usr/share/slopebook/of-the-older-version")),
            "a file of the version before stayed")
     expect(digest(root.path(MINE)) == before, "a log was touched")
-    expect(root.admin("dpkg", "--audit") == "", "dpkg finds packages half installed")
+    expect((found := root.admin("dpkg", "--audit")) == "", f"dpkg finds packages half installed: {found}")
     expect(root.admin("dpkg", "--verify", "slopebook") == "", "a file is not the package's")
 
 
@@ -319,7 +321,7 @@ def opening_a_log_by_its_type(root, pictures):
         here = {**os.environ, "DISPLAY": screen}
         on_screen = {"DISPLAY": screen, "QT_QPA_PLATFORM": "xcb"}
         opener = root.begin("gio", "open", MINE, more=on_screen)
-        found = must(["timeout", "30", "xdotool", "search", "--sync", "--onlyvisible", "--name", "^mine . Slopebook$"],
+        found = must(["timeout", "30", "xdotool", "search", "--sync", "--onlyvisible", "--name", "^mine .* Slopebook$"],
                      env=here).split()
         expect(opener.wait(30) == 0, "gio open failed")
         time.sleep(1)
