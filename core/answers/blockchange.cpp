@@ -259,7 +259,7 @@ Answer<BlockPair> makePair(const Lift& lift, const Answer<Mvt>& mvt, const Block
                                     "be judged: it needs a third load")};
     poolScatter(first, second, settings);
     pair.dayNoise = settings.with.dayNoise;
-    if (settings.dayNoise && !settings.ofSeason) {
+    if (settings.dayNoise) {
         std::vector<stats::DaySpread> spreads;
         for (const SideSessions* side : {&first, &second})
             if (const auto spread = spreadOf(*side))
@@ -284,7 +284,9 @@ Answer<BlockPair> oneBlock(const Lift& lift, const Answer<Mvt>& mvt, const Block
     return makePair(lift, mvt, block, block, settings, Ask::FiguresAlone);
 }
 
-SeasonNoise seasonNoise(std::span<const BlockSessions> blocks, const BlockSettings& settings) {
+DayNoise noiseOfSeason(std::span<const BlockSessions> blocks, const BlockSettings& settings) {
+    if (!settings.dayNoise)
+        return settings.with.dayNoise;
     double rss = 0, df = 0;
     std::vector<SideSessions> sides;
     std::vector<LiftSession> all;
@@ -299,20 +301,16 @@ SeasonNoise seasonNoise(std::span<const BlockSessions> blocks, const BlockSettin
         addScatter(sides.back(), rss, df);
         all.insert(all.end(), standing.begin(), standing.end());
     }
-    SeasonNoise noise{.scatter = df > 0 ? stats::Scatter{rss / df, df}
-                                        : settings.scatter.value_or(stats::Scatter{
-                                              usualScatter * usualScatter, usualScatterDf}),
-                      .day = settings.with.dayNoise};
-    if (!settings.dayNoise)
-        return noise;
+    const stats::Scatter scatter = df > 0 ? stats::Scatter{rss / df, df}
+                                          : settings.scatter.value_or(stats::Scatter{
+                                                usualScatter * usualScatter, usualScatterDf});
     std::vector<stats::DaySpread> spreads;
     for (SideSessions& side : sides) {
-        side.scatter = noise.scatter;
+        side.scatter = scatter;
         if (const auto spread = spreadOf(side))
             spreads.push_back(*spread);
     }
-    noise.day = settings.dayNoise(spreads, all);
-    return noise;
+    return settings.dayNoise(spreads, all);
 }
 
 Answer<Comparison> compareBlocks(const Lift& lift, const Answer<Mvt>& mvt,

@@ -33,15 +33,12 @@ struct BlockSettings {
     /// All sessions with their points made of as many reps; none: as they are.
     std::function<std::vector<LiftSession>(std::vector<LiftSession>)> asManyReps = {};
     /// The day-to-day noise, given what the blocks' own sessions say of it and which they are;
-    /// none: that of `with`.
+    /// none: that of `with`, which may be what all blocks of a season say (noiseOfSeason).
     std::function<DayNoise(std::span<const stats::DaySpread> spreads,
                            std::span<const LiftSession> sessions)>
         dayNoise = {};
     /// Of points about their lines, where no session of either block shows any.
     std::optional<stats::Scatter> scatter = {};
-    /// Of all blocks of a season, in place of that of the two; with the noise of all of them in
-    /// with.dayNoise, and no dayNoise() asked.
-    std::optional<stats::Scatter> ofSeason = {};
 };
 
 /// Two blocks made ready to be asked.
@@ -65,13 +62,10 @@ Answer<BlockPair> blockPair(const Lift& lift, const Answer<Mvt>& mvt, const Bloc
 Answer<BlockPair> oneBlock(const Lift& lift, const Answer<Mvt>& mvt, const BlockSessions& block,
                            const BlockSettings& settings);
 
-/// What all blocks of a season say together of the scatter of points and of days: for ofSeason and
-/// with.dayNoise. Of blocks none of which has two sessions, and of two, what blockPair would find.
-struct SeasonNoise {
-    stats::Scatter scatter = {};
-    DayNoise day = {};
-};
-SeasonNoise seasonNoise(std::span<const BlockSessions> blocks, const BlockSettings& settings);
+/// What the sessions of all blocks of a season say of the day-to-day noise, points scattering as
+/// in all of them. Of two blocks, and of blocks none of which has two sessions, what blockPair
+/// would find.
+DayNoise noiseOfSeason(std::span<const BlockSessions> blocks, const BlockSettings& settings);
 
 /// As compare() of two sessions, and of one session a block exactly that. Refused as above, and
 /// where no session of a block has a line with inference.

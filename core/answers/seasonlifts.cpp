@@ -73,7 +73,7 @@ public:
         });
         const auto some = firstSession();
         if (withPoints > (lift.twice ? 1 : 2) && some)
-            m_season = seasonNoise(columns, lift.settings(*some, *some));
+            m_season = noiseOfSeason(columns, lift.settings(*some, *some));
     }
 
     Answer<BlockPair>& of(std::size_t from, std::size_t to) {
@@ -115,8 +115,8 @@ private:
         BlockSettings settings = m_lift.settings(first.sessions.back(), second.sessions.back());
         settings.with.level = m_level;
         if (m_season) {
-            settings.ofSeason = m_season->scatter;
-            settings.with.dayNoise = m_season->day;
+            settings.with.dayNoise = *m_season;
+            settings.dayNoise = {};
         }
         if (from == to)
             return oneBlock(m_lift.lift.value, m_lift.mvt, first, settings);
@@ -125,7 +125,7 @@ private:
 
     const SeasonLift& m_lift;
     double m_level;
-    std::optional<SeasonNoise> m_season;
+    std::optional<DayNoise> m_season;
     std::map<Columns, Answer<BlockPair>> m_pairs;
 };
 
