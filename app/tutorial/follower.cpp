@@ -20,6 +20,10 @@
 #include <QTest>
 #include <QTextDocumentFragment>
 
+#include <algorithm>
+#include <tuple>
+#include <utility>
+
 using namespace Qt::Literals::StringLiterals;
 
 namespace slopebook::app {

@@ -58,7 +58,8 @@ Date on(int year, unsigned month, unsigned day) {
     return std::chrono::year{year} / std::chrono::month{month} / std::chrono::day{day};
 }
 
-const QString whose = u"Cora"_s, lift = u"Bench pull"_s; // in sample_db
+// In sample_db.
+const QString sampleAthlete = u"Cora"_s, sampleLift = u"Bench pull"_s;
 
 TutorialStep openIt(const Actions& actions) {
     return {u"sample"_s, Tutorial::tr("Open the sample"),
@@ -70,13 +71,13 @@ TutorialStep openIt(const Actions& actions) {
 }
 
 TutorialStep lookAtSomebody() {
-    return {
-        u"overview"_s, Tutorial::tr("One athlete at a glance"),
-        Tutorial::tr("At the left press %1. The sentence on top says what the last block "
-                     "changed in everything that she was tested in; the table below proves "
-                     "it, a line a test. <i>%2</i> is no failure: beside it stands the change "
-                     "from which such tests would have shown one.")
-            .arg(turnTo(Page::Overview, whose), QCoreApplication::translate("Phrases", "unclear"))};
+    return {u"overview"_s, Tutorial::tr("One athlete at a glance"),
+            Tutorial::tr("At the left press %1. The sentence on top says what the last block "
+                         "changed in everything that she was tested in; the table below proves "
+                         "it, a line a test. <i>%2</i> is no failure: beside it stands the change "
+                         "from which such tests would have shown one.")
+                .arg(turnTo(Page::Overview, sampleAthlete),
+                     QCoreApplication::translate("Phrases", "unclear"))};
 }
 
 TutorialStep compareTwoDays() {
@@ -84,7 +85,7 @@ TutorialStep compareTwoDays() {
             Tutorial::tr("Press %1 and choose %2, as %3 %4 and as %5 %6. One sentence says what "
                          "changed, by load and in the 1RM. In the chart a bar that does not touch "
                          "zero is a change; a grey band is what is too small to matter.")
-                .arg(pressed(entryOf(Page::Comparison).title()), pressed(lift),
+                .arg(pressed(entryOf(Page::Comparison).title()), pressed(sampleLift),
                      pressed(plain(
                          QCoreApplication::translate("slopebook::ui::ComparePage", "Earl&ier"))),
                      pressed(dateText(on(2025, 12, 1))),
@@ -127,7 +128,7 @@ TutorialStep trust() {
             Tutorial::tr("Press %1. Every session has its line, its estimated 1RM and the interval "
                          "to plan with. <i>%2</i> is the heaviest load lifted as a share of the "
                          "estimate: the smaller it is, the further the line was drawn out.")
-                .arg(turnTo(Page::Lines, whose),
+                .arg(turnTo(Page::Lines, sampleAthlete),
                      QCoreApplication::translate("slopebook::ui::LinesModel", "Reach"))};
 }
 
