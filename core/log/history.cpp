@@ -71,7 +71,9 @@ std::string columnOf(HistoryColumn column) {
     case HistoryColumn::Loads:
         return ofSets("max(load_g)");
     case HistoryColumn::Measured:
-        return ofSets("max(CASE WHEN maximum THEN load_g END)");
+        // Most sessions have no maximum: the index says so, where SQLite would read their sets.
+        return "(SELECT max(load_g) FROM sets INDEXED BY maxima_by_lift WHERE session = s.id AND "
+               "lift = :lift AND maximum = 1 AND point IS NOT NULL)";
     case HistoryColumn::Note:
         return "nullif(s.note, '') COLLATE NOCASE";
     case HistoryColumn::Day:
@@ -80,7 +82,9 @@ std::string columnOf(HistoryColumn column) {
     return "s.day";
 }
 
-std::string orderSql(const HistoryQuestion& question) {
+} // namespace
+
+std::string historySql(const HistoryQuestion& question) {
     std::string sql = "SELECT s.id FROM sessions AS s WHERE EXISTS (SELECT 1 FROM sets WHERE "
                       "session = s.id AND lift = :lift)";
     if (question.athlete)
@@ -99,6 +103,7 @@ std::string orderSql(const HistoryQuestion& question) {
     return sql + ", s.day DESC, " + who + ", s.ordinal DESC";
 }
 
+namespace {
 /// Pads by characters, as SQLite counts them.
 std::string padded(std::string text) {
     const auto characters = std::ranges::count_if(
@@ -117,7 +122,7 @@ std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& quest
     std::vector<SessionId> order;
     try {
         teachToFold(db);
-        SQLite::Statement rows(db.database(), orderSql(question));
+        SQLite::Statement rows(db.database(), historySql(question));
         rows.bind(":lift", raw(question.lift));
         if (question.athlete)
             rows.bind(":athlete", raw(*question.athlete));
@@ -171,17 +176,10 @@ std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQ
     return page;
 }
 
-std::vector<SessionId> repeatedSessions(const Log& log) {
+bool isRepeated(const Log& log, SessionId session) {
     Log::Impl& impl = log.impl();
     impl.settle();
-    const ReadScope moment(impl.db);
-    std::vector<SessionId> all;
-    // Both by the index on repeat_of, so that a log without repeats costs nothing.
-    Query rows(impl.db, "SELECT id FROM sessions WHERE repeat_of > 0 UNION "
-                        "SELECT repeat_of FROM sessions WHERE repeat_of > 0");
-    while (impl.next(rows))
-        all.push_back(rows.id<SessionId>(0));
-    return all;
+    return Query(impl.db, "SELECT 1 FROM sessions WHERE repeat_of = ? LIMIT 1", session).next();
 }
 
 namespace {
@@ -207,6 +205,57 @@ std::vector<AthleteTally> athleteTallies(const Log& log) {
 std::vector<AthleteTally> repeatingAthletes(const Log& log) {
     return talliesOf(log, "SELECT owner, things, sum FROM tallies WHERE kind = 'session' AND owner "
                           "IN (SELECT athlete FROM sessions WHERE repeat_of > 0) ORDER BY owner");
+}
+
+std::vector<AthleteId> changedBetween(std::span<const AthleteTally> before,
+                                      std::span<const AthleteTally> now) {
+    std::vector<AthleteId> changed;
+    auto old = before.begin();
+    auto fresh = now.begin();
+    while (old != before.end() || fresh != now.end()) {
+        if (fresh == now.end() || (old != before.end() && old->athlete < fresh->athlete)) {
+            changed.push_back((old++)->athlete);
+        } else if (old == before.end() || fresh->athlete < old->athlete) {
+            changed.push_back((fresh++)->athlete);
+        } else {
+            if (old->sessions != fresh->sessions)
+                changed.push_back(fresh->athlete);
+            ++old;
+            ++fresh;
+        }
+    }
+    return changed;
+}
+
+std::optional<Tally> tallyOf(const Log& log, AthleteId athlete) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    Query row(impl.db, "SELECT things, sum FROM tallies WHERE kind = 'session' AND owner = ?",
+              athlete);
+    if (!row.next())
+        return std::nullopt;
+    return Tally{.things = row.integer(0), .sum = std::bit_cast<std::uint64_t>(row.integer(1))};
+}
+
+std::optional<std::vector<AthleteId>> changedSince(const Log& log, SeenChanges& seen) {
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    Query version(impl.db, "PRAGMA data_version");
+    version.next();
+    const long others = static_cast<long>(version.integer(0));
+    bool anybody = seen.others != others;
+    std::vector<AthleteId> changed;
+    for (std::size_t i = seen.own; i < impl.changes.size() && !anybody; ++i) {
+        anybody = !impl.changes[i];
+        if (!anybody)
+            changed.push_back(*impl.changes[i]);
+    }
+    seen = {.own = impl.changes.size(), .others = others};
+    if (anybody)
+        return std::nullopt;
+    std::ranges::sort(changed);
+    changed.erase(std::unique(changed.begin(), changed.end()), changed.end());
+    return changed;
 }
 
 std::any& keptBeside(const Log& log) {

@@ -33,6 +33,9 @@ struct HistoryQuestion {
 /// Throws LogError.
 std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& question);
 
+/// The statement that finds them, to see which indexes it goes by.
+std::string historySql(const HistoryQuestion& question);
+
 /// What the coach wrote of each of them, in their order. Throws LogError.
 std::vector<std::string> sessionNotes(const Log& log, std::span<const SessionId> sessions);
 
@@ -41,9 +44,8 @@ std::vector<std::string> sessionNotes(const Log& log, std::span<const SessionId>
 std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
                                       std::span<const SessionId> sessions);
 
-/// The sessions that are marked as a repeat of another, and those that they repeat. Throws
-/// LogError.
-std::vector<SessionId> repeatedSessions(const Log& log);
+/// Whether another session is marked as a repeat of that one. Throws LogError.
+bool isRepeated(const Log& log, SessionId session);
 
 /// The tally of an athlete's sessions, which changes when anything of these does.
 struct AthleteTally {
@@ -55,6 +57,22 @@ struct AthleteTally {
 std::vector<AthleteTally> athleteTallies(const Log& log);
 /// Of those alone with a session that repeats another.
 std::vector<AthleteTally> repeatingAthletes(const Log& log);
+
+/// Whose tally is another, by key as both lists are.
+std::vector<AthleteId> changedBetween(std::span<const AthleteTally> before,
+                                      std::span<const AthleteTally> now);
+/// An athlete's tally; nothing where no sessions were ever counted. Throws LogError.
+std::optional<Tally> tallyOf(const Log& log, AthleteId athlete);
+
+/// How far whoever keeps something has seen the changes of sessions.
+struct SeenChanges {
+    std::size_t own = 0;          ///< of this log itself
+    std::optional<long> others{}; ///< SQLite's data version; nothing: nothing was seen yet
+};
+/// Whose sessions may be others than when that was seen last, by key, each once; nothing:
+/// anybody's. To be held against their tallies: what is told of may have been taken back. Throws
+/// LogError.
+std::optional<std::vector<AthleteId>> changedSince(const Log& log, SeenChanges& seen);
 
 /// Goes through the lift's lines in those athletes' sessions that repeat another or are repeated,
 /// by athlete, day and place in the day. What is damaged is passed over: it is told where it is

@@ -33,27 +33,6 @@ bool same(const answers::RepeatPair& one, const answers::RepeatPair& other) {
     return one.first == other.first && one.second == other.second;
 }
 
-/// The athletes whose tally is another than before, ordered by key as both lists are.
-std::vector<AthleteId> changedSince(const std::vector<log::AthleteTally>& before,
-                                    const std::vector<log::AthleteTally>& now) {
-    std::vector<AthleteId> changed;
-    auto old = before.begin();
-    auto fresh = now.begin();
-    while (old != before.end() || fresh != now.end()) {
-        if (fresh == now.end() || (old != before.end() && old->athlete < fresh->athlete)) {
-            changed.push_back((old++)->athlete);
-        } else if (old == before.end() || fresh->athlete < old->athlete) {
-            changed.push_back((fresh++)->athlete);
-        } else {
-            if (old->sessions != fresh->sessions)
-                changed.push_back(fresh->athlete);
-            ++old;
-            ++fresh;
-        }
-    }
-    return changed;
-}
-
 /// Puts what is the athlete's in place of what was; all is in the athletes' order.
 template <class T, class Whose>
 void splice(std::vector<T>& all, AthleteId athlete, std::vector<T> fresh, Whose whose) {
@@ -83,7 +62,8 @@ const LiftContext& KeptContext::of(const log::Log& log) {
     auto lift = log.lift(m_lift);
     auto tallies = log::athleteTallies(log);
     const bool asBefore = std::exchange(m_read, false) && lift.value == m_context.lift.value;
-    const auto changed = asBefore ? changedSince(m_tallies, tallies) : std::vector<AthleteId>();
+    const auto changed =
+        asBefore ? log::changedBetween(m_tallies, tallies) : std::vector<AthleteId>();
     m_context.lift = std::move(lift);
     m_context.devices = log.devices();
     if (!asBefore || changed.size() * fewEnough > tallies.size() + fewEnough)
