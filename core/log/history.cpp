@@ -10,6 +10,8 @@
 
 #include <algorithm>
 #include <bit>
+#include <set>
+#include <utility>
 
 namespace slopebook::log {
 
@@ -207,6 +209,8 @@ std::vector<AthleteTally> repeatingAthletes(const Log& log) {
                           "IN (SELECT athlete FROM sessions WHERE repeat_of > 0) ORDER BY owner");
 }
 
+namespace {
+/// Whose tally is another, by key as both lists are.
 std::vector<AthleteId> changedBetween(std::span<const AthleteTally> before,
                                       std::span<const AthleteTally> now) {
     std::vector<AthleteId> changed;
@@ -227,35 +231,61 @@ std::vector<AthleteId> changedBetween(std::span<const AthleteTally> before,
     return changed;
 }
 
-std::optional<Tally> tallyOf(const Log& log, AthleteId athlete) {
-    Log::Impl& impl = log.impl();
-    impl.settle();
+/// Of one athlete, none where no sessions were ever counted.
+Tally tallyOf(Log::Impl& impl, AthleteId athlete) {
     Query row(impl.db, "SELECT things, sum FROM tallies WHERE kind = 'session' AND owner = ?",
               athlete);
     if (!row.next())
-        return std::nullopt;
-    return Tally{.things = row.integer(0), .sum = std::bit_cast<std::uint64_t>(row.integer(1))};
+        return {};
+    return {.things = row.integer(0), .sum = std::bit_cast<std::uint64_t>(row.integer(1))};
 }
 
-std::optional<std::vector<AthleteId>> changedSince(const Log& log, SeenChanges& seen) {
+/// Of those athletes, whose tally is another; puts the new one in its place.
+std::vector<AthleteId> changedAmong(Log::Impl& impl, std::span<const AthleteId> athletes,
+                                    std::vector<AthleteTally>& tallies) {
+    std::vector<AthleteId> changed;
+    for (const AthleteId athlete : athletes) {
+        auto place = std::ranges::lower_bound(tallies, athlete, {}, &AthleteTally::athlete);
+        if (place == tallies.end() || place->athlete != athlete)
+            place = tallies.insert(place, {.athlete = athlete});
+        const Tally now = tallyOf(impl, athlete);
+        if (std::exchange(place->sessions, now) != now)
+            changed.push_back(athlete);
+    }
+    return changed;
+}
+} // namespace
+
+// Tallies say what has changed, whatever was told: a change may have been taken back.
+std::optional<std::vector<AthleteId>> AthleteWatch::changed(const Log& log) {
+    constexpr std::size_t few = 16; // more athletes than one of so many: an import
     Log::Impl& impl = log.impl();
     impl.settle();
+    const bool known = std::exchange(m_known, false);
     Query version(impl.db, "PRAGMA data_version");
     version.next();
     const long others = static_cast<long>(version.integer(0));
-    bool anybody = seen.others != others;
-    std::vector<AthleteId> changed;
-    for (std::size_t i = seen.own; i < impl.changes.size() && !anybody; ++i) {
+    bool anybody = !known || m_others != others;
+    std::set<AthleteId> named;
+    for (std::size_t i = m_own; i < impl.changes.size() && !anybody; ++i) {
         anybody = !impl.changes[i];
         if (!anybody)
-            changed.push_back(*impl.changes[i]);
+            named.insert(*impl.changes[i]);
     }
-    seen = {.own = impl.changes.size(), .others = others};
-    if (anybody)
+    std::vector<AthleteId> found;
+    if (anybody) {
+        auto now = athleteTallies(log);
+        found = changedBetween(m_tallies, now);
+        m_tallies = std::move(now);
+    } else {
+        found = changedAmong(impl, std::vector(named.begin(), named.end()), m_tallies);
+    }
+    m_own = impl.changes.size();
+    m_others = others;
+    m_known = true;
+    if (!known || found.size() * few > m_tallies.size() + few)
         return std::nullopt;
-    std::ranges::sort(changed);
-    changed.erase(std::unique(changed.begin(), changed.end()), changed.end());
-    return changed;
+    return found;
 }
 
 std::any& keptBeside(const Log& log) {

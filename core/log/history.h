@@ -58,21 +58,20 @@ std::vector<AthleteTally> athleteTallies(const Log& log);
 /// Of those alone with a session that repeats another.
 std::vector<AthleteTally> repeatingAthletes(const Log& log);
 
-/// Whose tally is another, by key as both lists are.
-std::vector<AthleteId> changedBetween(std::span<const AthleteTally> before,
-                                      std::span<const AthleteTally> now);
-/// An athlete's tally; nothing where no sessions were ever counted. Throws LogError.
-std::optional<Tally> tallyOf(const Log& log, AthleteId athlete);
+/// Follows whose sessions change, for whoever keeps something that was worked out of them.
+class AthleteWatch {
+public:
+    /// Whose sessions are others than at the last call, by key; nothing: of so many that all are
+    /// better read in one pass, as at the first call. What reads them then reads them in the same
+    /// Moment (snapshot.h). Throws LogError, and then says nothing at the next call.
+    std::optional<std::vector<AthleteId>> changed(const Log& log);
 
-/// How far whoever keeps something has seen the changes of sessions.
-struct SeenChanges {
-    std::size_t own = 0;          ///< of this log itself
-    std::optional<long> others{}; ///< SQLite's data version; nothing: nothing was seen yet
+private:
+    std::size_t m_own = 0;          ///< changes of the log itself that were seen
+    std::optional<long> m_others{}; ///< SQLite's data version when others' were
+    std::vector<AthleteTally> m_tallies;
+    bool m_known = false;
 };
-/// Whose sessions may be others than when that was seen last, by key, each once; nothing:
-/// anybody's. To be held against their tallies: what is told of may have been taken back. Throws
-/// LogError.
-std::optional<std::vector<AthleteId>> changedSince(const Log& log, SeenChanges& seen);
 
 /// Goes through the lift's lines in those athletes' sessions that repeat another or are repeated,
 /// by athlete, day and place in the day. What is damaged is passed over: it is told where it is

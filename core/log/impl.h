@@ -32,8 +32,8 @@ struct Log::Impl {
     std::function<void()> held; ///< to be passed before anything is written; see hold.h
     std::map<std::string_view, TakenNames> names; ///< by kind of thing
     std::any kept; ///< what others worked out; see keptBeside() in history.h
-    /// Whose sessions this log itself has changed, in the order of the changes, for changedSince()
-    /// in history.h; nothing: something was taken back, of whomever.
+    /// Whose sessions this log itself has changed, in the order of the changes, for
+    /// AthleteWatch of history.h; nothing: something was taken back, of whomever.
     std::vector<std::optional<AthleteId>> changes;
 
     /// Does the work as one transaction, or as a part of the one under way.

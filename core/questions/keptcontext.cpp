@@ -13,9 +13,6 @@ namespace slopebook::questions {
 
 namespace {
 
-// Where more athletes than one of so many have changed (an import), one pass reads all.
-constexpr std::size_t fewEnough = 16;
-
 /// The sessions of days on which the athlete was measured by more than one device.
 std::vector<LiftSession> twoDeviceDays(const std::vector<LiftSession>& ofOne) {
     std::map<Date, std::set<DeviceId>> devices;
@@ -60,20 +57,17 @@ const LiftContext& KeptContext::of(const log::Log& log) {
     if (m_read && settled && version == m_version)
         return m_context;
     auto lift = log.lift(m_lift);
-    auto tallies = log::athleteTallies(log);
     const bool asBefore = std::exchange(m_read, false) && lift.value == m_context.lift.value;
-    const auto changed =
-        asBefore ? log::changedBetween(m_tallies, tallies) : std::vector<AthleteId>();
+    const auto changed = m_watch.changed(log);
     m_context.lift = std::move(lift);
     m_context.devices = log.devices();
-    if (!asBefore || changed.size() * fewEnough > tallies.size() + fewEnough)
+    if (!asBefore || !changed)
         readAll(log);
     else
-        for (const AthleteId athlete : changed)
+        for (const AthleteId athlete : *changed)
             readAnew(log, athlete);
-    if (!asBefore || !changed.empty())
+    if (!asBefore || !changed || !changed->empty())
         addUp();
-    m_tallies = std::move(tallies);
     m_version = settled ? std::optional(version) : std::nullopt;
     m_read = true;
     return m_context;

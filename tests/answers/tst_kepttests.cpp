@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What everybody's other tests say is kept beside a log and only the changed athletes' are read
-// anew: after whatever was done to a log it must be what one pass over all of it finds, to the last
-// bit.
+// What everybody's other tests say, and when each was last, is kept beside a log and only the
+// changed athletes' are read anew: after whatever was done to a log it must be what one pass over
+// all of it finds, to the last bit.
 #include "core/answers/smallest.h"
 #include "core/log/testedsessions.h"
+#include "core/questions/duequestions.h"
 #include "core/questions/kepttests.h"
 #include "tests/answers/keptworld.h"
 
@@ -48,6 +49,14 @@ QString difference(const answers::SquadTests& kept, const answers::SquadTests& w
                 return QStringLiteral("smallest change");
         }
     return {};
+}
+
+/// Who is due for what, by names, on the last of the days.
+std::vector<std::pair<std::string, std::optional<Date>>> dueOf(const log::Log& log) {
+    std::vector<std::pair<std::string, std::optional<Date>>> all;
+    for (const answers::DueRow& row : questions::squadDueOn(log, day(2027, 6, 1), {}, 1).rows)
+        all.emplace_back(row.name + row.measure, row.last);
+    return all;
 }
 
 class World : tests::TwoWindows {
@@ -122,6 +131,10 @@ public:
             for (const TestKindId kind : kinds)
                 m_pairs += wanted.repeats(kind, side).size();
         for (const log::Log* by : {&m_log, &m_other})
+            if (dueOf(*by) != dueOf(anew))
+                return QStringLiteral("due");
+        m_due += dueOf(anew).size();
+        for (const log::Log* by : {&m_log, &m_other})
             if (const QString found =
                     difference(questions::squadTests(*by, kinds), wanted, kinds, m_athletes);
                 !found.isEmpty())
@@ -129,6 +142,7 @@ public:
         return {};
     }
     std::size_t pairsSeen() const { return m_pairs; }
+    std::size_t dueSeen() const { return m_due; }
 
 private:
     static TestKind kindOf(const log::Log& by, TestKindId id) {
@@ -154,7 +168,7 @@ private:
     }
     void addSession() {
         SessionHead head{.athlete = any(m_athletes),
-                         .date = Date{std::chrono::sys_days{std::chrono::year{2026} / 1 / 1} +
+                         .date = Date{std::chrono::sys_days{std::chrono::year{2027} / 1 / 1} +
                                       std::chrono::days{++m_day}}};
         if (upTo(3) == 0)
             head.repeatOf = earlierOf(m_log, head);
@@ -165,7 +179,7 @@ private:
     std::vector<TestKindId> m_kinds;
     int m_day = 0;
     bool m_first = true;
-    std::size_t m_pairs = 0;
+    std::size_t m_pairs = 0, m_due = 0;
 };
 
 } // namespace
@@ -181,6 +195,7 @@ private slots:
             QVERIFY2(wrong.isEmpty(),
                      qPrintable(QStringLiteral("seed %1: %2").arg(seed).arg(wrong)));
             pairs += world.pairsSeen();
+            QVERIFY(world.dueSeen() > 50);
         }
         QVERIFY(pairs > 100);
     }

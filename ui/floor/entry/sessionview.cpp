@@ -181,7 +181,8 @@ SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
         view.gaps = questions::notToday(record.battery, lift);
         if (const auto found = questions::sessionOf(view.about.sessions, *session)) {
             view.session = *found;
-            questions::addDayNoise(log, view.about);
+            if (found->points.size() >= 3) // else its line has no interval
+                questions::addDayNoise(log, view.about);
             view.profile = questions::profileOf(view.about, *found);
         }
         readRows(view, log.sets(*session, lift), rule);
