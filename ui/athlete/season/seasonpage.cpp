@@ -8,6 +8,7 @@
 #include "ui/athlete/season/seasonrows.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sidekey.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -42,7 +43,7 @@ void SeasonPage::compare() {
         return;
     const LiftSession& base = m_season->follow.sessions[m_season->follow.baseline].session;
     if (item->kind == SeasonItem::Kind::Session && !m_season->block) {
-        Q_EMIT comparisonWanted(base.session, std::get<SessionId>(*with));
+        Q_EMIT comparisonWanted(*m_athlete, base.session, *with);
         return;
     }
     using Side = questions::BatterySide;

@@ -37,6 +37,13 @@ namespace {
 constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
 constexpr int smallestColumn = 6;
 
+/// What of the period stood for an athlete: all of its days, or the session nearest to one.
+questions::LiftSide sideOf(const answers::Period& period, SessionId session) {
+    if (period.nearest)
+        return session;
+    return DayStretch{period.first, period.last};
+}
+
 /// The columns as wide as what they hold; the reading, the last, wraps in what is left.
 void restToReading(QTableView& table) {
     constexpr int leastReading = 130;
@@ -351,7 +358,8 @@ void SquadPage::openCurrent() {
 void SquadPage::compareCurrent() {
     const answers::SquadRow* row = currentRow();
     if (row && row->from && row->to)
-        Q_EMIT comparisonWanted(row->from->session, row->to->session);
+        Q_EMIT comparisonWanted(row->athlete, sideOf(m_from->period(), row->from->session),
+                                sideOf(m_to->period(), row->to->session));
     else
         openCurrent();
 }
