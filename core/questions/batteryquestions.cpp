@@ -3,10 +3,10 @@
 
 #include "core/answers/samename.h"
 #include "core/answers/testkinds.h"
-#include "core/log/testedsessions.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
 #include "core/questions/blockquestions.h"
+#include "core/questions/kepttests.h"
 #include "core/questions/liftcontext.h"
 
 #include <algorithm>
@@ -168,12 +168,11 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
         return NoAnswer{NoAnswer::Why::Other,
                         say("A session lies on both sides: choose days or blocks apart.")};
     const auto kinds = log.testKinds();
-    answers::SquadTests squad(kinds);
     const auto spokenOf = kindsIn(first, second);
     noteLostTests(answer, kinds, spokenOf);
-    log::scanTested(log, spokenOf, [&](const BatterySession& session) { squad.add(session); });
-    answer.battery = answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(),
-                                             settings.level, log.devices());
+    answer.battery =
+        answers::compareBattery(kinds, athlete, first, second, squadTests(log, spokenOf),
+                                log.lifts(), settings.level, log.devices());
     addLifts(answer, log, contextOf, sides, settings);
     for (const BatteryLift& lift : answer.lifts)
         if (lift.comparison)

@@ -38,7 +38,7 @@ answers::SeasonLift
 seasonLift(const log::Log& log, const std::shared_ptr<const LiftContext>& context,
            const std::shared_ptr<const Background>& about, std::size_t columns,
            const std::function<std::optional<std::size_t>(const LiftSession&)>& column,
-           const AskSettings& settings) {
+           const AskSettings& settings, SetsOnce& once) {
     answers::SeasonLift lift{
         .lift = about->lift, .mvt = about->mvt, .checkLoads = about->checkLoads};
     std::vector<LiftSession> all;
@@ -48,7 +48,7 @@ seasonLift(const log::Log& log, const std::shared_ptr<const LiftContext>& contex
         if (const auto place = column(session)) {
             all.push_back(session);
             places.push_back(*place);
-            sets.push_back(setsOf(log, session));
+            sets.push_back(once.of(session));
         }
     all = answers::fairRepsOfAll(about->lift.value, std::move(all), sets);
     lift.blocks.resize(columns);

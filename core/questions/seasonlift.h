@@ -4,7 +4,7 @@
 #pragma once
 
 #include "core/answers/seasonsource.h"
-#include "core/questions/liftcontext.h"
+#include "core/questions/setsonce.h"
 
 #include <functional>
 #include <memory>
@@ -25,6 +25,6 @@ answers::SeasonLift
 seasonLift(const log::Log& log, const std::shared_ptr<const LiftContext>& context,
            const std::shared_ptr<const Background>& about, std::size_t columns,
            const std::function<std::optional<std::size_t>(const LiftSession&)>& column,
-           const AskSettings& settings);
+           const AskSettings& settings, SetsOnce& once);
 
 } // namespace slopebook::questions

@@ -3,9 +3,9 @@
 
 #include "core/answers/seasonsource.h"
 #include "core/log/history.h"
-#include "core/log/testedsessions.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
+#include "core/questions/kepttests.h"
 #include "core/questions/seasonlift.h"
 
 #include <algorithm>
@@ -42,7 +42,6 @@ public:
                           [](const auto& lift) { return lift.lift.value.name; });
         m_source.athlete = m_answer.athlete.id;
         m_source.level = m_settings.level;
-        m_source.squad = m_squad.get();
         m_source.devices = m_log.devices();
         m_answer.matrix = answers::seasonMatrix(m_source);
         return std::move(m_answer);
@@ -109,12 +108,9 @@ private:
         for (const auto& kind : kinds)
             if (spokenOf.contains(kind.id))
                 m_source.kinds.push_back(kind);
-        m_squad = std::make_unique<answers::SquadTests>(kinds);
         const std::vector<TestKindId> ids(spokenOf.begin(), spokenOf.end());
-        readable([&] {
-            log::scanTested(m_log, ids,
-                            [&](const BatterySession& session) { m_squad->add(session); });
-        });
+        m_source.squad = &squadTestsBefore(m_log);
+        readable([&] { m_source.squad = &squadTests(m_log, ids); });
     }
 
     void addLift(LiftId id) {
@@ -127,9 +123,10 @@ private:
                                  [&](const LiftSession& each) { return bool(column(each)); }))
             return;
         // Contexts may be one place filled anew for each lift: this one's is kept.
-        m_source.lifts.push_back(seasonLift(m_log,
-                                            std::make_shared<const LiftContext>(m_contextOf(id)),
-                                            about, m_source.blocks.size(), column, m_settings));
+        SetsOnce once(m_log);
+        m_source.lifts.push_back(
+            seasonLift(m_log, std::make_shared<const LiftContext>(m_contextOf(id)), about,
+                       m_source.blocks.size(), column, m_settings, once));
         answers::SeasonLift& lift = m_source.lifts.back();
         for (std::size_t j = 0; j < lift.blocks.size(); ++j)
             lift.blocks[j].name = m_source.blocks[j].block.name;
@@ -141,7 +138,6 @@ private:
     const AskSettings& m_settings;
     SeasonAnswer m_answer;
     answers::SeasonSource m_source;
-    std::unique_ptr<answers::SquadTests> m_squad;
 };
 
 } // namespace

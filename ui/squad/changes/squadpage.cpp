@@ -248,13 +248,15 @@ void SquadPage::ask() {
                  context = m_logbook.sharedContext(*m_lift), from = m_from->period(),
                  to = m_to->period(), pace = m_pace](const Progress& progress) {
         const bool salvage = access == log::Access::Salvage;
-        const log::Snapshot own(file, salvage ? log::Access::Salvage : log::Access::ReadOnly);
         const Progress paced = [&](std::int64_t done, std::int64_t total) {
             pace();
             return progress(done, total);
         };
-        *answer =
-            questions::squadOf(own.log(), *context, from, to, {}, {}, pace ? paced : progress);
+        log::askOfOneMoment(
+            file, salvage ? log::Access::Salvage : log::Access::ReadOnly, [&](const log::Log& log) {
+                *answer =
+                    questions::squadOf(log, *context, from, to, {}, {}, pace ? paced : progress);
+            });
     });
     m_job.waitFor(mostlyDoneIn);
     if (m_job.running()) {
