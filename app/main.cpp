@@ -31,6 +31,7 @@ int run(int argc, char** argv) {
     app::addImport(app, exit);
     app::addExport(app, exit);
     app::addList(app, exit);
+    app::addTable(app, exit);
     app::addProfile(app, exit);
     app::addCompare(app, exit, pages);
     app::addFollow(app, exit);
@@ -43,6 +44,8 @@ int run(int argc, char** argv) {
     app::addTrace(app, exit);
     app::addCheck(app, exit);
     app::addBackup(app, exit);
+    app::addEdits(app, exit);
+    app::addSchema(app, exit);
     app.require_subcommand(0, 1);
     try {
         app.parse(argc, argv);

@@ -73,11 +73,10 @@ void keepSettings(const ui::Settings& settings) {
         store.setValue(QLatin1String("window/fingers"), *settings.fingers);
 }
 
-// Beside the program in a build, else where it was installed.
-std::filesystem::path sampleLog() {
+// Beside the program in a build, else where it was installed; empty: nowhere.
+std::filesystem::path broughtAlong(const char* inBuild, const char* installed) {
     const std::filesystem::path here = QCoreApplication::applicationDirPath().toStdString();
-    for (const auto& file :
-         {here / "../sample_db/sample.slopebook", here / "../share/slopebook/sample.slopebook"})
+    for (const auto& file : {here / ".." / inBuild, here / "../share/slopebook" / installed})
         if (std::filesystem::exists(file))
             return file;
     return {};
@@ -105,13 +104,15 @@ int openWindow(int& argc, char** argv, const std::optional<std::filesystem::path
     QApplication::setApplicationDisplayName(QStringLiteral("Slopebook"));
     const QString data = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
                          QStringLiteral("/slopebook");
-    return ui::runWindow(*application, log,
-                         {.settings = readSettings(),
-                          .keepSettings = keepSettings,
-                          .clock = ui::Clock([] { return QDateTime::currentDateTime(); }),
-                          .dailyBackups = true,
-                          .sampleLog = sampleLog(),
-                          .dataFolder = data.toStdString()});
+    return ui::runWindow(
+        *application, log,
+        {.settings = readSettings(),
+         .keepSettings = keepSettings,
+         .clock = ui::Clock([] { return QDateTime::currentDateTime(); }),
+         .dailyBackups = true,
+         .sampleLog = broughtAlong("sample_db/sample.slopebook", "sample.slopebook"),
+         .dataFolder = data.toStdString(),
+         .tutorial = broughtAlong("tutorial", "tutorial")});
 }
 
 } // namespace slopebook::app

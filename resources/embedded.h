@@ -21,4 +21,16 @@ std::span<const File> published();
 /// testkinds.csv, the tests of the battery that the program knows.
 std::span<const File> testKinds();
 
+/// read.R and read.py, which go with an export and read it.
+std::span<const File> exportScripts();
+
+/// compare.R, without its first lines (core/exchange/comparisonscript.h).
+std::span<const File> comparisonScript();
+
+/// <command>.json, the JSON Schema of what each command prints, and parts.json, what they share.
+std::span<const File> schemas();
+
+/// format.md, the log's file in words.
+std::span<const File> fileFormat();
+
 } // namespace slopebook::resources

@@ -53,7 +53,7 @@ room core/stats
 room core/traces core/model core/stats
 room core/answers core/model core/stats resources
 room core/log core/model resources
-room core/exchange core/model core/log
+room core/exchange core/model core/log resources
 room core/questions core/model core/stats core/answers core/log core/exchange
 room ui/typed core
 room ui/words core

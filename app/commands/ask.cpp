@@ -60,6 +60,33 @@ Stored<LiftId, Lift> liftNamed(const log::Log& log, const std::string& name) {
     return named(log.lifts(), name, "lift");
 }
 
+Stored<DeviceId, Device> deviceNamed(const log::Log& log, const std::string& name) {
+    return named(log.devices(), name, "device");
+}
+
+Stored<BlockId, Block> blockNamed(const log::Log& log, const std::string& name,
+                                  const std::optional<Date>& begins) {
+    std::vector<Stored<BlockId, Block>> alike;
+    std::string days;
+    for (const auto& block : log.blocks())
+        if (nameKey(block.value.name) == nameKey(name) &&
+            (!begins || block.value.first == *begins)) {
+            alike.push_back(block);
+            days += (days.empty() ? "" : ", ") + isoDate(block.value.first);
+        }
+    if (alike.empty())
+        return named(log.blocks(), begins ? name + "\" of " + isoDate(*begins) : name, "block");
+    if (alike.size() > 1)
+        throw BadInput(asIs("several blocks called \"" + name + "\""),
+                       asIs("the first day of one of them by --begins: " + days));
+    return alike.front();
+}
+
+void addLevel(CLI::App& command, double& level) {
+    command.add_option("--level", level, "Confidence level of intervals; 0.95 where left out")
+        ->check(CLI::Range(0.5, 0.999));
+}
+
 questions::Background background(const log::Log& log, const About& about) {
     return questions::background(log, athleteNamed(log, about.athlete).id,
                                  liftNamed(log, about.lift).id);
@@ -97,16 +124,18 @@ int sayNoAnswer(const About& about, const NoAnswer& why) {
 }
 
 int sayNoAnswer(const About& about, const NoAnswer& why, MassUnit unit) {
-    if (about.json)
-        print(Json()
-                  .object()
-                  .field("athlete", about.athlete)
-                  .field("lift", about.lift)
-                  .field("reason", english(why.reason, unit))
-                  .endObject()
-                  .text());
-    else
+    if (about.json) {
+        Json json;
+        json.object();
+        if (!about.athlete.empty())
+            json.field("athlete", about.athlete);
+        if (!about.lift.empty())
+            json.field("lift", about.lift);
+        json.field("reason", english(why.reason, unit)).endObject();
+        print(json.text());
+    } else {
         print("No answer: " + english(why.reason, unit) + "\n");
+    }
     return exitNoAnswer;
 }
 
@@ -135,6 +164,20 @@ std::string findingsText(const std::vector<Words>& findings) {
     for (const Words& finding : findings)
         text += "  - " + english(finding) + "\n";
     return text;
+}
+
+void wordsJson(Json& json, const char* name, const std::vector<Words>& all) {
+    json.key(name).array();
+    for (const Words& words : all)
+        json.value(english(words));
+    json.endArray();
+}
+
+void namesJson(Json& json, const char* name, const std::vector<std::string>& all) {
+    json.key(name).array();
+    for (const std::string& each : all)
+        json.value(each);
+    json.endArray();
 }
 
 std::string notesText(const std::vector<answers::Note>& notes) {

@@ -7,6 +7,8 @@
 #include "app/commands/terminal.h"
 #include "core/questions/questions.h"
 
+#include <CLI/CLI.hpp>
+
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -23,6 +25,13 @@ struct About {
 /// By name: exactly, then by its key (core/model/names.h). BadInput lists the names that there are.
 Stored<AthleteId, Athlete> athleteNamed(const log::Log& log, const std::string& name);
 Stored<LiftId, Lift> liftNamed(const log::Log& log, const std::string& name);
+Stored<DeviceId, Device> deviceNamed(const log::Log& log, const std::string& name);
+/// The one of that name that begins on that day, where several bear it; BadInput lists those.
+Stored<BlockId, Block> blockNamed(const log::Log& log, const std::string& name,
+                                  const std::optional<Date>& begins);
+
+/// --level: a share such as 0.9, from 0.5 to 0.999.
+void addLevel(CLI::App& command, double& level);
 
 questions::Background background(const log::Log& log, const About& about);
 
@@ -33,9 +42,11 @@ Mass massFromOption(const std::string& text);
 Date dayOrToday(const std::string& text);
 /// What a side of a comparison may be, for the help.
 inline constexpr const char* sideHelp =
-    "A day (2026-03-14), days (2026-03-01..2026-03-14), or the name of a block";
+    "A day (2026-03-14, or 2026-03-14#2 for the second session of that day), days "
+    "(2026-03-01..2026-03-14), or the name of a block";
 
-/// Prints the reason, as text or as {"athlete", "lift", "reason"}; the exit status to end with.
+/// Prints the reason, as text or as {"athlete", "lift", "reason"}, of the first two what the
+/// question names; the exit status to end with.
 int sayNoAnswer(const About& about, const NoAnswer& why);
 /// The same with loads in that unit.
 int sayNoAnswer(const About& about, const NoAnswer& why, MassUnit unit);
@@ -53,6 +64,9 @@ std::string signedInterval(const stats::Interval& interval, int decimals);
 /// "Notes:" and one a line; nothing where there are none.
 std::string notesText(const std::vector<answers::Note>& notes);
 void notesJson(Json& json, const std::vector<answers::Note>& notes);
+/// A list of sentences, of names, under that key.
+void wordsJson(Json& json, const char* name, const std::vector<Words>& all);
+void namesJson(Json& json, const char* name, const std::vector<std::string>& all);
 /// What a log's check found, one a line.
 std::string findingsText(const std::vector<Words>& findings);
 /// "95 %".

@@ -4,6 +4,7 @@
 #include "app/commands/interrupt.h"
 #include "app/commands/outputs.h"
 #include "core/log/snapshot.h"
+#include "core/model/errors.h"
 
 #include <memory>
 
@@ -13,12 +14,27 @@ namespace {
 
 struct BackupOptions {
     std::filesystem::path log, target;
+    bool json = false;
     Outputs outputs;
 };
 
+void printJson(const BackupOptions& options, const std::vector<Words>& findings) {
+    Json json;
+    json.object()
+        .field("log", options.log.string())
+        .field("file", options.target.string())
+        .field("sound", findings.empty());
+    wordsJson(json, "findings", findings);
+    json.endObject();
+    print(json.text());
+}
+
 int runBackup(const BackupOptions& options) {
-    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     const bool toOut = options.outputs.to(options.target).standardOutput();
+    if (toOut && options.json)
+        throw BadInput(asIs("more than one thing for standard output"),
+                       asIs("one: the copy, or --json"));
+    const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     std::vector<Words> findings;
     if (toOut) {
         findings = log::backUpToStandardOutput(log);
@@ -28,6 +44,10 @@ int runBackup(const BackupOptions& options) {
             findings = log::backUp(log, options.target, options.outputs.existing(),
                                    interruptible.progress());
         });
+    }
+    if (options.json) {
+        printJson(options, findings);
+        return findings.empty() ? exitDone : exitNoAnswer;
     }
     if (findings.empty()) {
         if (!toOut)
@@ -55,6 +75,7 @@ void addBackup(CLI::App& app, int& exit) {
                      "The copy; must not exist, or be a plain file with --replace; - for standard "
                      "output")
         ->required();
+    command->add_flag("--json", options->json, "JSON: what was written, and whether it is sound");
     options->outputs.addReplace(*command);
     command->callback([options, &exit] { exit = runBackup(*options); });
 }

@@ -25,6 +25,7 @@ using answers::TestChange;
 struct BatteryOptions : About {
     std::string from, to;
     std::filesystem::path csv, pdf;
+    double level = questions::AskSettings{}.level;
     Outputs outputs;
 };
 
@@ -197,7 +198,7 @@ void sharedJson(Json& json, const questions::BatteryLift& lift) {
         json.object()
             .field("load", kilograms(each.load))
             .field("change", each.read.change)
-            .ends("low", "high", each.read.interval)
+            .ends("low", "high", std::optional(each.read.interval))
             .field("reading", std::string(answers::word(each.read.reading)))
             .field("leans", each.read.leans())
             .endObject();
@@ -238,7 +239,7 @@ std::string batteryJson(const questions::BatteryAnswer& answer) {
     json.endArray().key("forest").array();
     for (const auto& row : battery.forest) {
         json.object().field("label", english(row.label)).field("change", row.change);
-        json.ends("low", "high", row.interval);
+        json.ends("low", "high", std::optional(row.interval));
         json.field("reading", std::string(answers::word(row.reading)))
             .field("flagged", row.flagged)
             .endObject();
@@ -278,7 +279,7 @@ int runBattery(const BatteryOptions& options, const Pages& pages) {
     const auto athlete = athleteNamed(log, options.athlete);
     const auto answer =
         questions::batteryOf(log, athlete.id, questions::batterySide(log, options.from),
-                             questions::batterySide(log, options.to));
+                             questions::batterySide(log, options.to), {.level = options.level});
     if (!answer)
         return sayNoAnswer(options, answer.why());
     if (!options.csv.empty())
@@ -302,6 +303,7 @@ void addBattery(CLI::App& app, int& exit, const Pages& pages) {
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
     command->add_option("--from", options->from, sideHelp)->required();
     command->add_option("--to", options->to, "The later one, likewise")->required();
+    addLevel(*command, options->level);
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--csv", options->csv,
                              "Writes the comparison as CSV to this file");

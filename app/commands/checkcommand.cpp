@@ -10,23 +10,31 @@ namespace slopebook::app {
 
 namespace {
 
-/// Spellings of one name: no damage, but one athlete's sessions may stand under two.
-std::string twinsText(const log::Log& log) {
-    std::string text;
-    for (const Words& twins : exchange::twins(log))
-        text += "Worth a look: " + english(twins) + "\n";
-    return text;
-}
+struct CheckOptions {
+    std::filesystem::path log;
+    bool json = false;
+};
 
-int runCheck(const std::filesystem::path& file) {
-    const log::Snapshot asked(file);
+int runCheck(const CheckOptions& options) {
+    const log::Snapshot asked(options.log);
     const auto findings = asked.log().check();
-    if (findings.empty()) {
-        print("Whole and sound: " + file.string() + "\n" + twinsText(asked.log()));
-        return exitDone;
+    // Spellings of one name: no damage, but one athlete's sessions may stand under two.
+    const auto twins = exchange::twins(asked.log());
+    if (options.json) {
+        Json json;
+        json.object().field("log", options.log.string()).field("sound", findings.empty());
+        wordsJson(json, "findings", findings);
+        wordsJson(json, "worth_a_look", twins);
+        json.endObject();
+        print(json.text());
+    } else {
+        std::string text = (findings.empty() ? "Whole and sound: " : "Not sound: ") +
+                           options.log.string() + "\n" + findingsText(findings);
+        for (const Words& each : twins)
+            text += "Worth a look: " + english(each) + "\n";
+        print(text);
     }
-    print("Not sound: " + file.string() + "\n" + findingsText(findings) + twinsText(asked.log()));
-    return exitNoAnswer;
+    return findings.empty() ? exitDone : exitNoAnswer;
 }
 
 } // namespace
@@ -34,9 +42,10 @@ int runCheck(const std::filesystem::path& file) {
 void addCheck(CLI::App& app, int& exit) {
     auto* command =
         app.add_subcommand("check", "Whether the log is whole and sound, or what is not");
-    const auto file = std::make_shared<std::filesystem::path>();
-    command->add_option("LOG", *file, "The log")->required();
-    command->callback([file, &exit] { exit = runCheck(*file); });
+    const auto options = std::make_shared<CheckOptions>();
+    command->add_option("LOG", options->log, "The log")->required();
+    command->add_flag("--json", options->json, "JSON: what was found");
+    command->callback([options, &exit] { exit = runCheck(*options); });
 }
 
 } // namespace slopebook::app

@@ -16,6 +16,7 @@ constexpr int exitBad = 2;      ///< bad use or bad input; the message is on sta
 void addImport(CLI::App& app, int& exit);
 void addExport(CLI::App& app, int& exit);
 void addList(CLI::App& app, int& exit);
+void addTable(CLI::App& app, int& exit);
 void addProfile(CLI::App& app, int& exit);
 void addCompare(CLI::App& app, int& exit, const Pages& pages);
 void addFollow(CLI::App& app, int& exit);
@@ -28,5 +29,7 @@ void addBattery(CLI::App& app, int& exit, const Pages& pages);
 void addTrace(CLI::App& app, int& exit);
 void addCheck(CLI::App& app, int& exit);
 void addBackup(CLI::App& app, int& exit);
+void addEdits(CLI::App& app, int& exit); ///< add, change, remove, exclude, include
+void addSchema(CLI::App& app, int& exit);
 
 } // namespace slopebook::app

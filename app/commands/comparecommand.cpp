@@ -3,8 +3,11 @@
 #include "app/commands/answerstext.h"
 #include "app/commands/ask.h"
 #include "app/commands/commands.h"
+#include "app/commands/comparescript.h"
 #include "app/commands/outputs.h"
+#include "core/log/durable.h"
 #include "core/log/snapshot.h"
+#include "core/model/errors.h"
 #include "core/questions/blockquestions.h"
 
 #include <memory>
@@ -15,7 +18,8 @@ namespace {
 
 struct CompareOptions : About {
     std::string from, to;
-    std::filesystem::path pdf;
+    std::filesystem::path pdf, script;
+    double level = questions::AskSettings{}.level;
     Outputs outputs;
 };
 
@@ -25,7 +29,7 @@ int sayShared(const CompareOptions& options, const log::Log& log,
               const std::pair<answers::BlockSessions, answers::BlockSessions>& sides,
               const NoAnswer& why) {
     const auto &from = sides.first.sessions, &to = sides.second.sessions;
-    if (from.size() != 1 || to.size() != 1 || !options.pdf.empty())
+    if (from.size() != 1 || to.size() != 1 || !options.pdf.empty() || !options.script.empty())
         return sayNoAnswer(options, why);
     const auto shared = questions::sharedLoadsOf(log, context, about, from[0], to[0]);
     if (!shared)
@@ -60,12 +64,19 @@ int runCompare(const CompareOptions& options, const Pages& pages) {
     if (!to)
         return sayNoAnswer(options, to.why());
     const questions::LiftContext context = questions::liftContext(log, about.lift.id);
-    const auto comparison = questions::comparisonOfSides(log, context, about, *from, *to);
+    const auto comparison =
+        questions::comparisonOfSides(log, context, about, *from, *to, {.level = options.level});
     if (!comparison)
         return sayShared(options, log, context, about,
                          {questions::sessionsOf(*from, about.sessions),
                           questions::sessionsOf(*to, about.sessions)},
                          comparison.why());
+    if (!options.script.empty()) {
+        if (comparison->ofSeveral())
+            throw BadInput(asIs("--script with several sessions on a side"),
+                           asIs("one session on each: the script knows the lines of two days"));
+        log::writeWhole(options.outputs.to(options.script), comparisonForR(about, *comparison));
+    }
     if (!options.pdf.empty())
         pages.comparison(log, about, *comparison, options.outputs.to(options.pdf));
     if (!options.outputs.textToo())
@@ -97,8 +108,12 @@ void addCompare(CLI::App& app, int& exit, const Pages& pages) {
         ->required();
     command->add_option("--to", options->to, "The later one, likewise")->required();
     command->add_flag("--json", options->json, "JSON with all digits");
+    addLevel(*command, options->level);
     options->outputs.addFile(*command, "--pdf", options->pdf,
-                             "Writes the comparison as one page to this file");
+                             "Writes the comparison as one page to this file, its figures "
+                             "attached as CSV");
+    options->outputs.addFile(*command, "--script", options->script,
+                             "Writes R that works the change out anew from an export");
     command->callback([options, &exit, &pages] { exit = runCompare(*options, pages); });
 }
 

@@ -3,8 +3,9 @@
 #include "app/commands/commands.h"
 #include "app/commands/interrupt.h"
 #include "app/commands/outputs.h"
-#include "core/exchange/tidyexport.h"
 #include "core/model/errors.h"
+#include "core/model/few.h"
+#include "core/questions/wholeexport.h"
 
 #include <memory>
 
@@ -14,6 +15,7 @@ namespace {
 
 struct ExportOptions {
     std::filesystem::path log, folder;
+    bool json = false;
     Outputs outputs;
 };
 
@@ -22,13 +24,28 @@ int runExport(const ExportOptions& options) {
         throw BadInput(asIs("--into -"), asIs("a folder: standard output holds one file"));
     const log::Log log = log::Log::open(options.log, log::Access::ReadOnly);
     Interruptible interruptible;
-    std::string text = "Written:\n";
+    std::vector<std::filesystem::path> files;
     sayingHow([&] {
-        for (const auto& file : exchange::exportTables(
-                 log, options.folder, interruptible.progress(), options.outputs.existing()))
-            text += "  " + file.string() + "\n";
+        files = questions::exportWhole(log, options.folder, interruptible.progress(),
+                                       options.outputs.existing());
     });
-    print(text);
+    if (options.json) {
+        Json json;
+        json.object()
+            .field("log", options.log.string())
+            .field("folder", options.folder.string())
+            .key("files")
+            .array();
+        for (const auto& file : files)
+            json.value(file.filename().string());
+        json.endArray().endObject();
+        print(json.text());
+        return exitDone;
+    }
+    std::vector<std::string> names;
+    for (const auto& file : files)
+        names.push_back(file.filename().string());
+    print("Written into " + options.folder.string() + ": " + english(few(names)) + "\n");
     return exitDone;
 }
 
@@ -44,6 +61,7 @@ void addExport(CLI::App& app, int& exit) {
                      "A folder that does not exist yet, or is empty; with --replace its files of "
                      "the same names are written anew, and the others stay")
         ->required();
+    command->add_flag("--json", options->json, "JSON: what was written");
     options->outputs.addReplace(*command);
     command->callback([options, &exit] { exit = runExport(*options); });
 }

@@ -17,6 +17,7 @@ namespace {
 struct FollowOptions : About {
     std::string load, baseline;
     bool trends = false;
+    double level = questions::AskSettings{}.level;
 };
 
 int runFollow(const FollowOptions& options) {
@@ -36,7 +37,7 @@ int runFollow(const FollowOptions& options) {
         else
             baseline = std::get<Stored<BlockId, Block>>(*side).id;
     }
-    const questions::AskSettings settings;
+    const questions::AskSettings settings{.level = options.level};
     const auto season = questions::seasonOf(log, about, load, baseline, settings);
     if (!season)
         return sayNoAnswer(options, season.why());
@@ -67,6 +68,7 @@ void addFollow(CLI::App& app, int& exit) {
         "whose sessions count; "
         "the first day with a line where left out");
     command->add_flag("--trends", options->trends, "Also the trend within each block");
+    addLevel(*command, options->level);
     command->add_flag("--json", options->json, "JSON with all digits");
     command->callback([options, &exit] { exit = runFollow(*options); });
 }

@@ -30,7 +30,7 @@ struct ImportOptions {
     std::vector<std::string> same, somebodyNew;
     bool allNew = false;
     bool propose = false;
-    bool dryRun = false;
+    bool dryRun = false, json = false;
     bool unsoundToo = false;
 };
 
@@ -218,6 +218,11 @@ void requireDecided(const exchange::ImportReport& report) {
 }
 
 int sayDone(const ImportOptions& options, const exchange::ImportReport& report, bool made) {
+    if (options.json) {
+        requireDecided(report);
+        print(reportJson(report, options.log, made && !options.dryRun, options.dryRun));
+        return exitDone;
+    }
     print((made && !options.dryRun ? "New log: " + options.log.string() + "\n" : std::string()) +
           reportText(report, options.dryRun));
     requireDecided(report);
@@ -287,8 +292,9 @@ void addImport(CLI::App& app, int& exit) {
         ->add_option("--map", options->map,
                      "How any other table is read: a file as --propose prints it")
         ->check(CLI::ExistingFile);
-    command->add_flag("--propose", options->propose,
-                      "Prints how FILE would be read, for --map; writes nothing");
+    auto* propose = command->add_flag("--propose", options->propose,
+                                      "Prints how FILE would be read, for --map; writes nothing");
+    command->add_flag("--json", options->json, "JSON: what came in")->excludes(propose);
     command
         ->add_option("--mvt", options->mvt,
                      "A lift's minimal-velocity threshold: \"Bench pull=0.52\"; may be repeated")

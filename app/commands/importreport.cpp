@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/commands/importreport.h"
 
+#include "app/commands/ask.h"
 #include "app/commands/terminal.h"
 #include "core/answers/figures.h"
 #include "core/model/few.h"
@@ -52,7 +53,8 @@ std::string batteryReport(const exchange::BatteryReport& r) {
 
 std::string reportText(const exchange::ImportReport& r, bool dryRun) {
     std::string text = counted(r.rows, "row") + " read.\n";
-    text += listed("Without a row below the header: ", r.withoutRows);
+    text += listed("Without a row below the header: ", r.withoutRows) +
+            listed("Left, since it is worked out from the others: ", r.derived);
     if (r.addedNothing() && r.holdsNothing())
         text += std::string("Nothing to add: ") +
                 (r.withoutRows.size() == 1 ? "the file holds" : "the files hold") + " no rows.\n";
@@ -77,6 +79,51 @@ std::string reportText(const exchange::ImportReport& r, bool dryRun) {
     text += lines("Taken, but worth a look: ", r.flagged, r.flagged.size() + r.flaggedMore,
                   [](const Words& line) { return english(line); });
     return dryRun ? text + "Dry run: nothing was written.\n" : text;
+}
+
+std::string reportJson(const exchange::ImportReport& r, const std::filesystem::path& log,
+                       bool newLog, bool dryRun) {
+    Json json;
+    json.object()
+        .field("log", log.string())
+        .field("new_log", newLog)
+        .field("dry_run", dryRun)
+        .field("rows", r.rows);
+    json.key("added")
+        .object()
+        .field("sessions", r.sessionsAdded + r.battery.sessionsAdded)
+        .field("sets", r.setsAdded)
+        .field("reps", r.repsAdded)
+        .field("attempts", r.battery.attemptsAdded)
+        .field("tests_not_possible", r.battery.gapsAdded)
+        .field("check_loads", r.checkLoadsAdded)
+        .field("rosters", r.rostersAdded)
+        .endObject();
+    json.key("already_there")
+        .object()
+        .field("sets", r.setsAlreadyThere)
+        .field("attempts", r.battery.attemptsAlreadyThere)
+        .endObject();
+    std::vector<std::string> athletes = r.athletesMade, devices = r.devicesMade;
+    athletes.insert(athletes.end(), r.battery.athletesMade.begin(), r.battery.athletesMade.end());
+    devices.insert(devices.end(), r.battery.devicesMade.begin(), r.battery.devicesMade.end());
+    json.key("made").object();
+    namesJson(json, "athletes", athletes);
+    namesJson(json, "lifts", r.liftsMade);
+    namesJson(json, "devices", devices);
+    namesJson(json, "blocks", r.blocksMade);
+    namesJson(json, "tests", r.battery.testsMade);
+    namesJson(json, "equipment", r.equipmentMade);
+    namesJson(json, "stations", r.stationsMade);
+    json.endObject();
+    namesJson(json, "filled_in", r.filledIn);
+    wordsJson(json, "worth_a_look", r.flagged);
+    json.field("worth_a_look_more", static_cast<int>(r.flaggedMore));
+    namesJson(json, "files_without_rows", r.withoutRows);
+    namesJson(json, "files_left_as_derived", r.derived);
+    namesJson(json, "columns_not_used", r.columnsNotUsed);
+    json.endObject();
+    return json.text();
 }
 
 void complain(const exchange::Faults& faults) {

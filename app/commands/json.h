@@ -1,55 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Writes JSON in the order it is told, numbers in the shortest form that reads back the same.
-// Our own, because the libraries at hand do not keep that contract: Qt's sorts the keys,
-// nlohmann/json's doubles are shortest only nearly always (Grisu2).
+// An answer of a command as JSON. Its outermost object begins with the version of the form and with
+// the unit of each kind of figure; what has a unit of its own beside it says so there.
 #pragma once
 
-#include "core/stats/quantiles.h"
-
-#include <optional>
-#include <string>
-#include <string_view>
+#include "core/exchange/json.h"
 
 namespace slopebook::app {
 
-class Json {
-public:
-    Json& object(); ///< begins one
-    Json& endObject();
-    Json& array();
-    Json& endArray();
-    Json& key(std::string_view name);
+/// Rises when a key goes or means something else; new keys may come without it.
+constexpr int jsonVersion = 1;
 
-    Json& value(double number); ///< null where it is not finite
-    Json& value(int number);
-    Json& value(bool yes);
-    Json& value(std::string_view text);
-    Json& value(const char* text) { return value(std::string_view(text)); }
-    Json& value(const std::string& text) { return value(std::string_view(text)); }
-    Json& null();
-    template <class T>
-    Json& value(const std::optional<T>& held) {
-        return held ? value(*held) : null();
-    }
-    template <class T>
-    Json& field(std::string_view name, const T& held) {
-        return key(name).value(held);
-    }
-    /// Both ends of an interval, or null for both.
-    Json& ends(std::string_view low, std::string_view high,
-               const std::optional<stats::Interval>& interval);
-
-    /// The text, with a line break at its end.
-    std::string text() const { return m_text + "\n"; }
-
-private:
-    void next();
-    void put(std::string_view text);
-    void line();
-    std::string m_text;
-    int m_depth = 0;
-    bool m_first = true;
-    bool m_afterKey = false;
+class Json : public exchange::Json {
+protected:
+    void beginOutermost() override;
 };
 
 } // namespace slopebook::app

@@ -17,7 +17,7 @@ void typicalErrorJson(Json& json, const stats::TypicalError& error, int decimals
         return;
     }
     json.field("typical_error", error.value)
-        .ends("low", "high", error.interval)
+        .ends("low", "high", std::optional(error.interval))
         .field("df", error.df)
         .field("smallest_detectable", error.smallestDetectable())
         .field("cv_percent", error.cvPercent)

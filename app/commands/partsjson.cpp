@@ -95,7 +95,7 @@ void conditionsJson(Json& json, const char* name, std::span<const ConditionChang
 
 void readJson(Json& json, const ReadChange& read) {
     json.field("change", read.change)
-        .ends("reading_low", "reading_high", read.interval)
+        .ends("reading_low", "reading_high", std::optional(read.interval))
         .field("smallest", read.smallest ? std::optional(read.smallest->value) : std::nullopt)
         .field("reading", word(read.reading))
         .field("leans", read.leans());
@@ -130,9 +130,9 @@ void changeJson(Json& json, const ChangeAt& at) {
         .field("load", kilograms(at.load))
         .field("change", at.read.change)
         .field("se", at.se)
-        .ends("low", "high", at.interval)
-        .ends("band_low", "band_high", at.band)
-        .ends("reading_low", "reading_high", at.read.interval)
+        .ends("low", "high", std::optional(at.interval))
+        .ends("band_low", "band_high", std::optional(at.band))
+        .ends("reading_low", "reading_high", std::optional(at.read.interval))
         .field("smallest", at.read.smallest ? std::optional(at.read.smallest->value) : std::nullopt)
         .field("reading", word(at.read.reading))
         .field("leans", at.read.leans())

@@ -15,6 +15,7 @@ namespace {
 
 struct ProfileOptions : About {
     std::string session;
+    double level = questions::AskSettings{}.level;
 };
 
 int runProfile(const ProfileOptions& options) {
@@ -35,7 +36,7 @@ int runProfile(const ProfileOptions& options) {
         return sayNoAnswer(options, session.why());
     about = questions::within(questions::liftContext(log, about.lift.id), std::move(about),
                               session->conditions.device);
-    const auto profile = questions::profileOf(about, *session);
+    const auto profile = questions::profileOf(about, *session, {.level = options.level});
     if (!profile)
         return sayNoAnswer(
             options,
@@ -63,6 +64,7 @@ void addProfile(CLI::App& app, int& exit) {
     command->add_option(
         "--session", options->session,
         "Day of the session, 2026-03-14 or 2026-03-14#2; the latest where left out");
+    addLevel(*command, options->level);
     command->add_flag("--json", options->json, "JSON with all digits");
     command->callback([options, &exit] { exit = runProfile(*options); });
 }

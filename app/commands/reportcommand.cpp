@@ -10,6 +10,7 @@
 #include "core/log/newfolder.h"
 #include "core/log/snapshot.h"
 #include "core/model/errors.h"
+#include "core/model/few.h"
 #include "core/model/filenames.h"
 #include "core/questions/liftcontext.h"
 
@@ -44,7 +45,9 @@ public:
           m_to(questions::batterySide(log, options.to)) {
         const auto from = questions::daysOf(log, m_from).days,
                    to = questions::daysOf(log, m_to).days;
-        if (from.holds(to.first) || to.holds(from.first))
+        if (m_from == m_to || ((from.holds(to.first) || to.holds(from.first)) &&
+                               !(std::holds_alternative<DaySession>(m_from) &&
+                                 std::holds_alternative<DaySession>(m_to))))
             throw BadInput(asIs("days that lie on both sides"),
                            asIs("--from and --to apart from each other"));
     }
@@ -140,7 +143,8 @@ private:
                    to = questions::columnFor(m_log, m_to, 2);
         const auto answer = questions::seasonMatrixOf(
             m_log, [this](LiftId lift) -> const questions::LiftContext& { return context(lift); },
-            athlete.id, {.given = {from, to}, .chosen = from.id});
+            athlete.id,
+            {.given = {from, to}, .sessionOf = sessionsMeant(from.id, to.id), .chosen = from.id});
         if (!answer || answer->matrix.blocks.size() < 2) {
             const auto there = [&](BlockId id) {
                 return answer && answer->matrix.blocks.front().id == id;
@@ -155,6 +159,16 @@ private:
             m_unread.push_back(what);
         m_pages.overview(m_log, *answer,
                          next("athlete", athlete.value.name, english(answer->matrix.sentence)));
+    }
+
+    /// Of columns that are one session of a day, its number there.
+    std::map<BlockId, int> sessionsMeant(BlockId from, BlockId to) const {
+        std::map<BlockId, int> meant;
+        if (const auto* session = std::get_if<DaySession>(&m_from))
+            meant.emplace(from, session->number);
+        if (const auto* session = std::get_if<DaySession>(&m_to))
+            meant.emplace(to, session->number);
+        return meant;
     }
 
     std::string index() const {
@@ -178,16 +192,26 @@ private:
     std::int64_t m_done = 0, m_all = 0;
 };
 
+/// At most ten lines, and how many more there are: the index has them all.
+std::string firstOf(const std::vector<std::string>& lines) {
+    std::string text;
+    for (std::size_t i = 0; i < std::min(lines.size(), fewNamed); ++i)
+        text += lines[i];
+    return lines.size() > fewNamed
+               ? text + "  and " + std::to_string(lines.size() - fewNamed) + " more\n"
+               : text;
+}
+
 std::string reportText(const ReportOptions& options, const std::vector<ReportPage>& made) {
-    std::string text = "Written into " + options.folder.string() + ":\n";
-    std::string leftOut;
+    std::vector<std::string> written, leftOut;
     for (const ReportPage& page : made)
         if (!page.file.empty())
-            text += "  " + page.file + "\n";
+            written.push_back("  " + page.file + "\n");
         else
-            leftOut += "  " + page.kind + " " + page.name + ": " + page.said + "\n";
-    text += std::string("  ") + indexName + "\n";
-    return leftOut.empty() ? text : text + "No page:\n" + leftOut;
+            leftOut.push_back("  " + page.kind + " " + page.name + ": " + page.said + "\n");
+    std::string text = "Written into " + options.folder.string() + ":\n" + firstOf(written) + "  " +
+                       indexName + "\n";
+    return leftOut.empty() ? text : text + "No page:\n" + firstOf(leftOut);
 }
 
 std::string reportJson(const ReportOptions& options, const std::vector<ReportPage>& made,

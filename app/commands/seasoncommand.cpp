@@ -25,6 +25,7 @@ struct SeasonOptions : About {
     std::string against;
     std::vector<std::string> blocks;
     std::filesystem::path csv;
+    double level = questions::AskSettings{}.level;
     Outputs outputs;
 };
 
@@ -77,7 +78,8 @@ int runSeason(const SeasonOptions& options) {
     const log::Log& log = asked.log();
     const auto athlete = athleteNamed(log, options.athlete);
     const auto answer = questions::seasonMatrixOf(
-        log, athlete.id, questions::seasonQuestion(log, options.blocks, options.against));
+        log, athlete.id, questions::seasonQuestion(log, options.blocks, options.against),
+        {.level = options.level});
     if (!answer)
         return sayNoAnswer(options, answer.why());
     if (!options.csv.empty())
@@ -95,14 +97,15 @@ void addSeason(CLI::App& app, int& exit) {
     const auto options = std::make_shared<SeasonOptions>();
     command->add_option("LOG", options->log, "The log")->required();
     command->add_option("--athlete", options->athlete, "The athlete's name")->required();
-    command->add_option(
-        "--against", options->against,
-        "The block, day or days that the others are read against; the first where left "
-        "out");
+    command->add_option("--against", options->against,
+                        "The block, day (2026-03-14, or 2026-03-14#2 for its second session) or "
+                        "days that the others are read against; the first where left "
+                        "out");
     command->add_option(
         "--block", options->blocks,
         "A column: a block, a day, or days (2026-03-01..2026-03-14); as often as there "
         "are; all blocks where left out");
+    addLevel(*command, options->level);
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--csv", options->csv, "Writes it as CSV to this file");
     command->callback([options, &exit] { exit = runSeason(*options); });

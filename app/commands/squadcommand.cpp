@@ -30,6 +30,7 @@ struct SquadOptions : About {
     std::string from, to, due;
     int within = 0, weeks = answers::DueQuestion{}.weeks;
     std::filesystem::path pdf;
+    double level = questions::AskSettings{}.level;
     Outputs outputs;
 };
 
@@ -132,7 +133,7 @@ void meanJson(Json& json, const std::optional<SquadMean>& mean) {
     json.object()
         .field("athletes", mean->athletes)
         .field("change", mean->mean)
-        .ends("low", "high", mean->interval)
+        .ends("low", "high", std::optional(mean->interval))
         .field("reading", answers::word(mean->read->reading))
         .field("spread", mean->spread)
         .field("true_spread", mean->trueSpread)
@@ -201,7 +202,7 @@ int runSquad(const SquadOptions& options, const Pages& pages) {
     const auto lift = liftNamed(log, options.lift);
     const auto from = questions::periodOf(log, options.from, options.within),
                to = questions::periodOf(log, options.to, options.within);
-    const auto squad = questions::squadOf(log, lift.id, from, to);
+    const auto squad = questions::squadOf(log, lift.id, from, to, {}, {.level = options.level});
     if (!squad)
         return sayNoAnswer(options, squad.why());
     if (!options.pdf.empty())
@@ -230,6 +231,7 @@ void addSquad(CLI::App& app, int& exit, const Pages& pages) {
                         "The day for which is told who is due; today where left out");
     command->add_option("--weeks", options->weeks, "What is longer ago is due")
         ->check(CLI::Range(1, 520));
+    addLevel(*command, options->level);
     command->add_flag("--json", options->json, "JSON with all digits");
     options->outputs.addFile(*command, "--pdf", options->pdf,
                              "Writes the printed page to this file");

@@ -182,12 +182,13 @@ Words sided(const Words& name, BodySide side) {
 
 std::optional<Smallest> smallestOfTest(const Stored<TestKindId, TestKind>& kind, BodySide side,
                                        const SquadTests& squad) {
+    if (auto own = squad.ownSmallest(kind.id, side))
+        return own;
     const TestKind& k = kind.value;
     std::optional<std::pair<double, std::string>> published;
     if (k.smallest && !k.smallestSource.empty())
         published.emplace(*k.smallest, cited(k.smallestSource));
-    return chooseSmallest(squad.latest(kind.id, side), published ? std::nullopt : k.smallest,
-                          published);
+    return chooseSmallest({}, published ? std::nullopt : k.smallest, published);
 }
 
 BatteryComparison compareBattery(std::span<const Stored<TestKindId, TestKind>> kinds,

@@ -164,6 +164,13 @@ void addScatter(const SideSessions& side, double& rss, double& df) {
         }
 }
 
+/// Of residuals where there are any, else what is known.
+stats::Scatter scatterOf(double rss, double df, const BlockSettings& settings) {
+    if (df > 0)
+        return {rss / df, df};
+    return settings.scatter.value_or(stats::Scatter{usualScatter * usualScatter, usualScatterDf});
+}
+
 /// Pooled over both sides, or each its own where that is asked and both have some.
 void poolScatter(SideSessions& from, SideSessions& to, const BlockSettings& settings) {
     double rss = 0, df = 0, ofFrom = 0;
@@ -178,9 +185,7 @@ void poolScatter(SideSessions& from, SideSessions& to, const BlockSettings& sett
         to.scatter = {(rss - rssFrom) / (df - ofFrom), df - ofFrom};
         return;
     }
-    from.scatter = to.scatter = df > 0 ? stats::Scatter{rss / df, df}
-                                       : settings.scatter.value_or(stats::Scatter{
-                                             usualScatter * usualScatter, usualScatterDf});
+    from.scatter = to.scatter = settings.ofSeason.value_or(scatterOf(rss, df, settings));
 }
 
 std::vector<Ladder> laddersOf(const std::vector<LiftSession>& sessions, const SideSessions& side,
@@ -259,7 +264,7 @@ Answer<BlockPair> makePair(const Lift& lift, const Answer<Mvt>& mvt, const Block
                                     "be judged: it needs a third load")};
     poolScatter(first, second, settings);
     pair.dayNoise = settings.with.dayNoise;
-    if (settings.dayNoise && !settings.ofSeason) {
+    if (settings.dayNoise) {
         std::vector<stats::DaySpread> spreads;
         for (const SideSessions* side : {&first, &second})
             if (const auto spread = spreadOf(*side))
@@ -299,10 +304,7 @@ SeasonNoise seasonNoise(std::span<const BlockSessions> blocks, const BlockSettin
         addScatter(sides.back(), rss, df);
         all.insert(all.end(), standing.begin(), standing.end());
     }
-    SeasonNoise noise{.scatter = df > 0 ? stats::Scatter{rss / df, df}
-                                        : settings.scatter.value_or(stats::Scatter{
-                                              usualScatter * usualScatter, usualScatterDf}),
-                      .day = settings.with.dayNoise};
+    SeasonNoise noise{.scatter = scatterOf(rss, df, settings), .day = settings.with.dayNoise};
     if (!settings.dayNoise)
         return noise;
     std::vector<stats::DaySpread> spreads;

@@ -33,14 +33,14 @@ struct BlockSettings {
     /// All sessions with their points made of as many reps; none: as they are.
     std::function<std::vector<LiftSession>(std::vector<LiftSession>)> asManyReps = {};
     /// The day-to-day noise, given what the blocks' own sessions say of it and which they are;
-    /// none: that of `with`.
+    /// none: that of `with`, which may be what all blocks of a season say (noiseOfSeason).
     std::function<DayNoise(std::span<const stats::DaySpread> spreads,
                            std::span<const LiftSession> sessions)>
         dayNoise = {};
     /// Of points about their lines, where no session of either block shows any.
     std::optional<stats::Scatter> scatter = {};
-    /// Of all blocks of a season, in place of that of the two; with the noise of all of them in
-    /// with.dayNoise, and no dayNoise() asked.
+    /// Of all blocks of a season, in place of that of the two: a block then has one figure,
+    /// whichever it is read against.
     std::optional<stats::Scatter> ofSeason = {};
 };
 
@@ -65,8 +65,8 @@ Answer<BlockPair> blockPair(const Lift& lift, const Answer<Mvt>& mvt, const Bloc
 Answer<BlockPair> oneBlock(const Lift& lift, const Answer<Mvt>& mvt, const BlockSessions& block,
                            const BlockSettings& settings);
 
-/// What all blocks of a season say together of the scatter of points and of days: for ofSeason and
-/// with.dayNoise. Of blocks none of which has two sessions, and of two, what blockPair would find.
+/// What the sessions of all blocks of a season say together of how points scatter and how days
+/// vary: for ofSeason and with.dayNoise. Of two blocks what blockPair would find.
 struct SeasonNoise {
     stats::Scatter scatter = {};
     DayNoise day = {};

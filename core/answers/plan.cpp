@@ -121,8 +121,12 @@ PlannedLoad plannedLoad(const Profile& profile, const BuiltLoad& load,
         const double half = std::sqrt(squaredHalfWidth(parts, stats::tOf(profile.level)));
         planned.prediction = stats::Interval{planned.velocity - half, planned.velocity + half};
     }
-    if (settings.lossPercent)
-        planned.stop = stopVelocity(planned.velocity, *settings.lossPercent);
+    if (settings.lossPercent) {
+        const double stop = stopVelocity(planned.velocity, *settings.lossPercent);
+        planned.stopUnderMvt = profile.mvt && stop < profile.mvt->value;
+        if (!planned.stopUnderMvt)
+            planned.stop = stop;
+    }
     return planned;
 }
 

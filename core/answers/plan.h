@@ -55,7 +55,9 @@ struct PlannedLoad {
     /// Of one new fastest rep on another day: the scatter of a point, the line's own uncertainty,
     /// and two days' noise (the day of the line and the day to come).
     std::optional<stats::Interval> prediction = {};
-    std::optional<double> stop = {}; ///< m/s
+    /// m/s; none where it would lie under the MVT, at which the last rep goes up.
+    std::optional<double> stop = {};
+    bool stopUnderMvt = false; ///< for that
     bool tested = true;              ///< inside the session's loads
 };
 

@@ -90,16 +90,29 @@ void sayChosen(const Plan& plan, std::vector<Caution>& cautions) {
                                 "the line drawn on",
                                 tenths(kilograms(plan.loads[*untested].built.exact)),
                                 tenths(plan.profile.lightest), tenths(plan.profile.heaviest))});
-    for (const std::size_t i : plan.chosen)
-        if (const auto& each = plan.loads[i];
-            each.stop && plan.profile.mvt && *each.stop < plan.profile.mvt->value) {
-            cautions.push_back({CautionKind::StopUnderThreshold,
-                                say("the stop speed of %1 m/s at %2 lies under the MVT of %3 m/s: "
-                                    "the set would end by failure; choose less loss",
-                                    figure(*each.stop, 2), tenths(kilograms(each.built.exact)),
-                                    figure(plan.profile.mvt->value, 2))});
-            break;
-        }
+}
+
+/// Of the chosen loads the first that would be lifted to failure, else of all.
+void sayStops(const Plan& plan, std::vector<Caution>& cautions) {
+    const auto under = [&](std::size_t i) { return plan.loads[i].stopUnderMvt; };
+    if (const auto chosen = std::ranges::find_if(plan.chosen, under); chosen != plan.chosen.end()) {
+        const PlannedLoad& load = plan.loads[*chosen];
+        cautions.push_back(
+            {CautionKind::StopUnderThreshold,
+             say("the stop speed of %1 m/s at %2 lies under the MVT of %3 m/s: the set would end "
+                 "by failure; choose less loss",
+                 figure(stopVelocity(load.velocity, *plan.settings.lossPercent), 2),
+                 tenths(kilograms(load.built.exact)), figure(plan.profile.mvt->value, 2))});
+        return;
+    }
+    const auto first = std::ranges::find_if(plan.loads, &PlannedLoad::stopUnderMvt);
+    if (first != plan.loads.end())
+        cautions.push_back(
+            {CautionKind::StopUnderThreshold,
+             say("from %1 up a loss of %2 % would end under the MVT of %3 m/s, by failure: no stop "
+                 "speed stands there",
+                 tenths(kilograms(first->built.exact)), figure(*plan.settings.lossPercent, 0),
+                 figure(plan.profile.mvt->value, 2))});
 }
 
 /// What is left where the heaviest load to be had stays under the target.
@@ -125,6 +138,8 @@ void sayCeiling(const Plan& plan, std::vector<Caution>& cautions) {
                                   "judged by its speed (expected %2 m/s)",
                                   load, speed)});
     const double loss = plan.settings.lossPercent.value_or(usualLoss);
+    if (plan.profile.mvt && stopVelocity(top.velocity, loss) < plan.profile.mvt->value)
+        return; // sets to failure are no way out either
     cautions.push_back({CautionKind::RepsAtCeiling,
                         say("or more reps of it, ending each set when speed has fallen by %1 % "
                             "(about %2 m/s): more work, not more load",
@@ -176,6 +191,7 @@ std::vector<Caution> cautionsOf(const Plan& plan) {
     sayLine(plan, cautions);
     if (!plan.chosen.empty())
         sayChosen(plan, cautions);
+    sayStops(plan, cautions);
     if (plan.cut)
         cautions.push_back(endOf(plan));
     if (plan.aim) {

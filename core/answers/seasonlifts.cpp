@@ -117,6 +117,7 @@ private:
         if (m_season) {
             settings.ofSeason = m_season->scatter;
             settings.with.dayNoise = m_season->day;
+            settings.dayNoise = {};
         }
         if (from == to)
             return oneBlock(m_lift.lift.value, m_lift.mvt, first, settings);

@@ -82,7 +82,8 @@ struct MatrixRow {
 struct MatrixBlock {
     BlockId id = {};
     Block block = {};
-    int sessions = 0; ///< of the athlete, whatever they hold
+    std::optional<int> session = {}; ///< of its one day: the number of the session that is meant
+    int sessions = 0;                ///< of the athlete, whatever they hold
     /// The last day of which the log knows anything: what of the block lies after it is not over
     /// yet, and no sessions of it are missed. Absent: all of it is over.
     std::optional<Date> countedTo = {};

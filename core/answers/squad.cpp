@@ -17,7 +17,8 @@ namespace slopebook::answers {
 namespace {
 
 bool within(const LiftSession& session, const Period& period) {
-    return period.first <= session.date && session.date <= period.last;
+    return period.first <= session.date && session.date <= period.last &&
+           session.ordinal == period.session.value_or(session.ordinal);
 }
 
 bool makesIntervals(const LiftSession& session) {
@@ -225,12 +226,16 @@ std::vector<Note> notesOf(const Squad& squad) {
 Period onDate(Date date, int withinDays) {
     const std::chrono::sys_days day{date};
     const std::chrono::days by{withinDays};
-    return {
-        .first = Date{day - by}, .last = Date{day + by}, .nearest = date, .name = isoDate(date)};
+    return {.first = Date{day - by},
+            .last = Date{day + by},
+            .nearest = date,
+            .session = {},
+            .name = isoDate(date)};
 }
 
 Period inBlock(const Block& block) {
-    return {.first = block.first, .last = block.last, .nearest = {}, .name = block.name};
+    return {
+        .first = block.first, .last = block.last, .nearest = {}, .session = {}, .name = block.name};
 }
 
 std::optional<LiftSession> sessionFor(std::span<const LiftSession> sessions, const Period& period) {

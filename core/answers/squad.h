@@ -18,6 +18,7 @@ namespace slopebook::answers {
 struct Period {
     Date first = {}, last = {};       ///< inclusive
     std::optional<Date> nearest = {}; ///< the session nearest to it stands; absent: all of them
+    std::optional<int> session = {};  ///< only those of that number in their day
     std::string name = {};
     friend bool operator==(const Period&, const Period&) = default;
 };

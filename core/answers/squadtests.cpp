@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/squadtests.h"
 
+#include "core/answers/smallest.h"
+
+#include <utility>
+
 namespace slopebook::answers {
 
 void SquadTests::add(const BatterySession& session) {
@@ -31,8 +35,17 @@ void SquadTests::add(const BatterySession& session) {
         return;
     for (const auto& [key, value] : values)
         if (const auto before = first->second.find(key); before != first->second.end())
-            m_repeats[key].push_back(
+            m_repeats[key][session.athlete].push_back(
                 {.athlete = session.athlete, .first = before->second, .second = value});
+}
+
+void SquadTests::forget(AthleteId athlete) {
+    for (auto& [key, dated] : m_latest)
+        dated.erase(athlete);
+    for (auto& [key, pairs] : m_repeats)
+        pairs.erase(athlete);
+    if (athlete == m_athlete)
+        m_ofAthlete.clear();
 }
 
 std::vector<double> SquadTests::latest(TestKindId kind, BodySide side) const {
@@ -45,12 +58,27 @@ std::vector<double> SquadTests::latest(TestKindId kind, BodySide side) const {
 
 std::vector<RepeatedTest> SquadTests::repeats(TestKindId kind, BodySide side,
                                               std::optional<AthleteId> athlete) const {
+    const auto found = m_repeats.find({kind, side});
+    if (found == m_repeats.end())
+        return {};
+    if (athlete) {
+        const auto own = found->second.find(*athlete);
+        return own == found->second.end() ? std::vector<RepeatedTest>() : own->second;
+    }
     std::vector<RepeatedTest> pairs;
-    if (const auto found = m_repeats.find({kind, side}); found != m_repeats.end())
-        for (const RepeatedTest& pair : found->second)
-            if (!athlete || pair.athlete == *athlete)
-                pairs.push_back(pair);
+    for (const auto& [each, own] : found->second)
+        pairs.insert(pairs.end(), own.begin(), own.end());
     return pairs;
+}
+
+std::optional<Smallest> SquadTests::ownSmallest(TestKindId kind, BodySide side) const {
+    auto values = latest(kind, side);
+    KeptSmallest& kept = m_smallest[{kind, side}];
+    if (kept.values != values) {
+        kept.found = chooseSmallest(values, std::nullopt, std::nullopt);
+        kept.values = std::move(values);
+    }
+    return kept.found;
 }
 
 } // namespace slopebook::answers

@@ -169,6 +169,13 @@ std::vector<std::string> BatteryTables::readAttempts(const std::filesystem::path
                 test = session.tests.insert(test, {.name = name, .attempts = {}, .where = where});
             if (eachTest)
                 fillContext(cells, test->context, "\"%1\", as an earlier row of this test says");
+            if (cells.said(AttemptUnit)) {
+                const std::string unit = cells.text(AttemptUnit);
+                if (!test->unit.empty() && test->unit != unit)
+                    cells.refuse(AttemptUnit,
+                                 say("\"%1\", as an earlier row of this test says", test->unit));
+                test->unit = unit;
+            }
             if (cells.said(AttemptValue) || !saysContext(cells) || !eachTest)
                 test->attempts.push_back(readAttempt(cells));
         });

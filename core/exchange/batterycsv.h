@@ -31,6 +31,7 @@ struct StagedBattery {
         std::vector<Attempt> attempts;
         Where where;
         Context context = {};
+        std::string unit = {}; ///< of the values, where the file says it
     };
     std::vector<Test> tests;
     struct Missing {

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Brings the battery of CSV files into a log.
+#include "core/exchange/attemptunit.h"
+#include "core/exchange/batterycolumns.h"
 #include "core/exchange/batterycsv.h"
 #include "core/exchange/byname.h"
 #include "core/exchange/faults.h"
@@ -159,6 +161,11 @@ private:
 
     void attempts(Battery& battery, const StagedBattery::Test& test) {
         const auto& kind = kindFor(test.name, test.where);
+        if (!test.unit.empty() && test.unit != unitAsRead(kind.value))
+            throw BadInput({test.where.file, test.where.line, inWords(attemptColumns[AttemptUnit])},
+                           say("\"%1\"", test.unit),
+                           say("\"%1\", in which attempts of that test are written down",
+                               unitAsRead(kind.value)));
         for (const Attempt& attempt : test.attempts)
             try {
                 validate(attempt, kind.value);

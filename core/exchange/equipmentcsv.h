@@ -3,6 +3,7 @@
 // were typed.
 #pragma once
 
+#include "core/exchange/columnspec.h"
 #include "core/exchange/table.h"
 #include "core/log/log.h"
 
@@ -24,8 +25,23 @@ enum EquipmentColumn : std::size_t {
     EquipmentColumnCount
 };
 constexpr std::size_t equipmentRequired = EquipmentMass + 1;
-constexpr std::array<std::string_view, EquipmentColumnCount> equipmentColumns{
-    "equipment", "piece", "mass", "unit", "pairs", "piece_name", "equipment_note"};
+inline constexpr std::array<ColumnSpec, EquipmentColumnCount> equipmentSpec{
+    textColumn("equipment", "name of the set of equipment").needed(),
+    textColumn("piece",
+               "what it is; alone: a load without a bar; added: goes on top of any load; "
+               "ceiling: the heaviest load that may be used",
+               "bar|plate|alone|added|ceiling")
+        .needed(),
+    ColumnSpec{.name = "mass",
+               .holds = Holds::Number,
+               .meaning = "mass of one piece, in what unit says",
+               .required = true,
+               .least = 0},
+    textColumn("unit", "unit of mass", "kg|lb"),
+    countColumn("pairs", "of a plate: how many pairs"),
+    textColumn("piece_name", "name of the bar or the piece"),
+    textColumn("equipment_note", "note on the set of equipment")};
+inline constexpr auto equipmentColumns = namesOf(equipmentSpec);
 
 /// Whether a header is that of equipment.csv.
 bool isEquipmentHeader(const std::vector<std::string>& header);

@@ -2,6 +2,7 @@
 #include "core/exchange/table.h"
 
 #include "core/exchange/cells.h"
+#include "core/exchange/columnspec.h"
 #include "core/exchange/faults.h"
 #include "core/model/few.h"
 #include "core/model/names.h"
@@ -14,7 +15,12 @@ namespace slopebook::exchange {
 std::optional<std::size_t> columnOf(std::span<const std::string> header, std::string_view name) {
     if (const auto it = std::ranges::find(header, name); it != header.end())
         return static_cast<std::size_t>(it - header.begin());
-    return findName(header, name);
+    if (const auto at = findName(header, name))
+        return at;
+    const std::string withUnit = std::string(name) + std::string(speedSuffix);
+    const auto it = std::ranges::find(header, withUnit);
+    return it == header.end() ? std::nullopt
+                              : std::optional(static_cast<std::size_t>(it - header.begin()));
 }
 
 bool hasColumns(std::span<const std::string> header,

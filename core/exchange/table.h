@@ -24,7 +24,8 @@ namespace slopebook::exchange {
 /// Column of the file for a known column, where the names differ.
 using ColumnMap = std::map<std::string, std::string>;
 
-/// Index in header of a name, letter case aside where it is not there exactly.
+/// Index in header of a name, letter case aside where it is not there exactly; else of the name
+/// with its unit, as our own files write it (columnspec.h).
 std::optional<std::size_t> columnOf(std::span<const std::string> header, std::string_view name);
 /// Whether the header has them all.
 bool hasColumns(std::span<const std::string> header, std::initializer_list<std::string_view> names);

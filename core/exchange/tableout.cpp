@@ -66,20 +66,21 @@ void Workbook::close() {
         cannotWrite(m_file);
 }
 
-SheetOut::SheetOut(Workbook& book, std::string name, std::span<const std::string_view> columns)
-    : m_book(book), m_name(std::move(name)), m_columns(columns) {
+SheetOut::SheetOut(Workbook& book, const TableSpec& table) : m_book(book), m_table(table) {
     begin();
 }
 
 void SheetOut::begin() {
     ++m_sheets;
-    const std::string name = m_sheets == 1 ? m_name : m_name + " " + std::to_string(m_sheets);
+    const std::string first(m_table.name);
+    const std::string name = m_sheets == 1 ? first : first + " " + std::to_string(m_sheets);
     m_sheet = workbook_add_worksheet(m_book.m_book, name.c_str());
-    worksheet_set_column(m_sheet, 0, static_cast<lxw_col_t>(m_columns.size() - 1), 14, nullptr);
+    const auto& columns = m_table.columns;
+    worksheet_set_column(m_sheet, 0, static_cast<lxw_col_t>(columns.size() - 1), 14, nullptr);
     worksheet_freeze_panes(m_sheet, 1, 0);
-    for (std::size_t i = 0; i < m_columns.size(); ++i)
-        worksheet_write_string(m_sheet, 0, static_cast<lxw_col_t>(i),
-                               std::string(m_columns[i]).c_str(), m_book.m_bold);
+    for (std::size_t i = 0; i < columns.size(); ++i)
+        worksheet_write_string(m_sheet, 0, static_cast<lxw_col_t>(i), columns[i].written().c_str(),
+                               m_book.m_bold);
     m_row = 1;
 }
 
@@ -120,23 +121,29 @@ void SheetOut::write(unsigned column, const Cell& cell) {
     }
 }
 
-CsvOut::CsvOut(std::filesystem::path file, std::span<const std::string_view> columns)
+std::string csvLine(std::span<const Cell> cells) {
+    std::string line;
+    for (std::size_t i = 0; i < cells.size(); ++i)
+        line += (i > 0 ? "," : "") + csvCell(cells[i]);
+    return line;
+}
+
+std::string csvHeader(const TableSpec& table) {
+    std::string line;
+    for (const ColumnSpec& column : table.columns)
+        line += (line.empty() ? "" : ",") + column.written();
+    return line;
+}
+
+CsvOut::CsvOut(std::filesystem::path file, const TableSpec& table)
     : m_file(std::move(file)), m_out(m_file, std::ios::binary | std::ios::trunc) {
     if (!m_out)
         cannotWrite(m_file);
-    for (const auto column : columns)
-        m_line += (m_line.empty() ? "" : ",") + std::string(column);
-    m_out << m_line << '\n';
+    m_out << csvHeader(table) << '\n';
 }
 
 void CsvOut::row(std::span<const Cell> cells) {
-    m_line.clear();
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        if (i > 0)
-            m_line += ',';
-        m_line += csvCell(cells[i]);
-    }
-    m_out << m_line << '\n';
+    m_out << csvLine(cells) << '\n';
 }
 
 void CsvOut::close() {
@@ -145,9 +152,8 @@ void CsvOut::close() {
         cannotWrite(m_file);
 }
 
-TableOut::TableOut(const std::filesystem::path& folder, Workbook& book, const std::string& name,
-                   std::span<const std::string_view> columns)
-    : m_csv(folder / (name + ".csv"), columns), m_sheet(book, name, columns) {}
+TableOut::TableOut(const std::filesystem::path& folder, Workbook& book, const TableSpec& table)
+    : m_csv(folder / (std::string(table.name) + ".csv"), table), m_sheet(book, table) {}
 
 void TableOut::row(std::span<const Cell> cells) {
     m_csv.row(cells);

@@ -2,6 +2,7 @@
 // One table written twice at once: as a CSV file and as a sheet of a workbook.
 #pragma once
 
+#include "core/exchange/columnspec.h"
 #include "core/model/date.h"
 #include "core/model/mass.h"
 
@@ -42,15 +43,14 @@ private:
 /// A sheet; goes on in a further one ("reps 2") where a sheet of a workbook is full.
 class SheetOut {
 public:
-    SheetOut(Workbook& book, std::string name, std::span<const std::string_view> columns);
+    SheetOut(Workbook& book, const TableSpec& table);
     void row(std::span<const Cell> cells);
 
 private:
     void begin();
     void write(unsigned column, const Cell& cell);
     Workbook& m_book;
-    std::string m_name;
-    std::span<const std::string_view> m_columns;
+    TableSpec m_table;
     lxw_worksheet* m_sheet = nullptr;
     unsigned m_row = 0;
     int m_sheets = 0;
@@ -59,21 +59,24 @@ private:
 /// A CSV file: comma, decimal point, UTF-8, LF.
 class CsvOut {
 public:
-    CsvOut(std::filesystem::path file, std::span<const std::string_view> columns);
+    CsvOut(std::filesystem::path file, const TableSpec& table);
     void row(std::span<const Cell> cells);
     void close(); ///< LogError where it cannot be written
 
 private:
     std::filesystem::path m_file;
     std::ofstream m_out;
-    std::string m_line;
 };
 
-/// Both of them, folder/name.csv and a sheet called name.
+/// A row, and the header, of a table as CSV, without its line's end.
+std::string csvLine(std::span<const Cell> cells);
+std::string csvHeader(const TableSpec& table);
+
+/// Both of them, folder/name.csv and a sheet called name. What a row holds is what the table's
+/// columns are, in their order.
 class TableOut {
 public:
-    TableOut(const std::filesystem::path& folder, Workbook& book, const std::string& name,
-             std::span<const std::string_view> columns);
+    TableOut(const std::filesystem::path& folder, Workbook& book, const TableSpec& table);
     void row(std::span<const Cell> cells);
     void close();
 

@@ -1,16 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/tidyexport.h"
 
-#include "core/exchange/batterycolumns.h"
 #include "core/exchange/cells.h"
-#include "core/exchange/equipmentcsv.h"
-#include "core/exchange/tableout.h"
+#include "core/exchange/datapackage.h"
+#include "core/exchange/exportparts.h"
+#include "core/exchange/tablelist.h"
 #include "core/exchange/tidycolumns.h"
+#include "core/log/durable.h"
 #include "core/log/failure.h"
 #include "core/log/newfolder.h"
 #include "core/log/snapshot.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/exchange.h"
+#include "resources/embedded.h"
 
 #include <algorithm>
 #include <array>
@@ -21,27 +23,13 @@ namespace slopebook::exchange {
 
 namespace {
 
-constexpr std::array<std::string_view, 7> pointColumns{
-    "date", "athlete", "lift", "session", "set", "load_kg", "point_velocity"};
-
-template <class T>
-Cell orBlank(const std::optional<T>& value) {
-    return value ? Cell(*value) : Cell();
-}
-
-template <class Id, class Value>
-std::map<Id, Value> byId(const std::vector<Stored<Id, Value>>& list) {
-    std::map<Id, Value> map;
-    for (const auto& stored : list)
-        map.emplace(stored.id, stored.value);
-    return map;
-}
-
 // Writes one log's tables into one folder.
 class Exporter {
 public:
-    Exporter(const log::Log& log, const std::filesystem::path& folder, const Progress& progress)
-        : m_log(log), m_folder(folder), m_progress(progress), m_book(folder / "log.xlsx"),
+    Exporter(const log::Log& log, const std::filesystem::path& folder, const Progress& progress,
+             std::span<const AddedTable> added)
+        : m_log(log), m_folder(folder), m_progress(partOf(progress, 0, added.empty() ? 1000 : 500)),
+          m_addedProgress(partOf(progress, 500, 1000)), m_added(added), m_book(folder / "log.xlsx"),
           m_athletes(log.athletes()), m_lifts(byId(log.lifts())), m_devices(byId(log.devices())),
           m_blocks(log.blocks()) {}
 
@@ -51,28 +39,58 @@ public:
         blocks();
         sessions();
         checkLoads();
-        tests();
-        attempts();
-        equipment();
-        stations();
-        rosters();
+        exportTestDay({.log = m_log,
+                       .folder = m_folder,
+                       .book = m_book,
+                       .athletes = m_athletes,
+                       .lifts = m_lifts,
+                       .devices = m_devices});
+        for (const AddedTable& added : m_added) {
+            TableOut table(m_folder, m_book, added.table);
+            added.rows(
+                m_log, [&](std::span<const Cell> cells) { table.row(cells); }, m_addedProgress);
+            table.close();
+        }
+        describe();
         m_book.close();
     }
 
 private:
+    // What all that is, for people and for programs.
+    void describe() {
+        std::vector<TableSpec> all(tables::all().begin(), tables::all().end());
+        for (const AddedTable& added : m_added)
+            all.push_back(added.table);
+        all.push_back(tables::dictionary);
+        TableOut table(m_folder, m_book, tables::dictionary);
+        for (const TableSpec& each : all)
+            for (const ColumnSpec& column : each.columns)
+                table.row(dictionaryRow(each, column));
+        table.close();
+        put("datapackage.json", dataPackage(all));
+        if (m_added.empty())
+            return; // the scripts read what is worked out
+        for (const resources::File& script : resources::exportScripts())
+            put(std::string(script.name), std::string(script.text));
+    }
+
+    void put(const std::string& name, const std::string& text) const {
+        log::writeWhole({m_folder / name, log::Existing::Refuse}, text);
+    }
+
     void people() {
-        TableOut athletes(m_folder, m_book, "athletes", athleteColumns);
+        TableOut athletes(m_folder, m_book, tables::athletes);
         for (const auto& stored : m_athletes)
             athletes.row(std::array<Cell, 2>{stored.value.name, stored.value.note});
         athletes.close();
-        TableOut devices(m_folder, m_book, "devices", deviceColumns);
+        TableOut devices(m_folder, m_book, tables::devices);
         for (const auto& [id, device] : m_devices)
             devices.row(std::array<Cell, 2>{device.name, device.note});
         devices.close();
     }
 
     void lifts() {
-        TableOut table(m_folder, m_book, "lifts", liftColumns);
+        TableOut table(m_folder, m_book, tables::lifts);
         for (const auto& [id, lift] : m_lifts) {
             std::array<Cell, LiftCount> row;
             row[LiftName] = lift.name;
@@ -96,7 +114,7 @@ private:
     }
 
     void blocks() {
-        TableOut table(m_folder, m_book, "blocks", blockColumns);
+        TableOut table(m_folder, m_book, tables::blocks);
         for (const auto& [id, block] : m_blocks) {
             std::array<Cell, BlockCount> row;
             row[BlockName] = block.name;
@@ -115,9 +133,9 @@ private:
     }
 
     void sessions() {
-        TableOut heads(m_folder, m_book, "sessions", sessionColumns);
-        TableOut reps(m_folder, m_book, "reps", tidyColumns);
-        SheetOut points(m_book, "points", pointColumns);
+        TableOut heads(m_folder, m_book, tables::sessions);
+        TableOut reps(m_folder, m_book, tables::reps);
+        TableOut points(m_folder, m_book, tables::points);
         std::int64_t done = 0;
         for (const auto& athlete : m_athletes) {
             const auto ofAthlete = m_log.sessions(athlete.id);
@@ -139,6 +157,7 @@ private:
         }
         heads.close();
         reps.close();
+        points.close();
     }
 
     using Heads = std::map<SessionId, SessionHead>;
@@ -232,12 +251,18 @@ private:
         }
     }
 
-    void point(SheetOut& sheet, const std::string& athlete, const SessionHead& head,
+    void point(TableOut& table, const std::string& athlete, const SessionHead& head,
                const log::PlacedSet& placed) {
         const Lift& lift = m_lifts.at(placed.lift);
-        if (const auto velocity = pointVelocity(placed.set, lift.rule))
-            sheet.row(std::array<Cell, 7>{head.date, athlete, lift.name, head.ordinal,
-                                          placed.ordinal, placed.set.load, *velocity});
+        const auto velocity = pointVelocity(placed.set, lift.rule);
+        if (!velocity)
+            return;
+        Cell onLine = placed.set.load;
+        if (lift.movesBody)
+            onLine =
+                head.bodyMass ? Cell(Mass{placed.set.load.grams + head.bodyMass->grams}) : Cell();
+        table.row(std::array<Cell, PointCount>{head.date, athlete, lift.name, head.ordinal,
+                                               placed.ordinal, placed.set.load, *velocity, onLine});
     }
 
     Cell deviceName(const Conditions& conditions) const {
@@ -253,7 +278,7 @@ private:
     }
 
     void checkLoads() {
-        TableOut table(m_folder, m_book, "check_loads", checkLoadColumns);
+        TableOut table(m_folder, m_book, tables::checkLoads);
         for (const auto& athlete : m_athletes)
             for (const auto& [id, lift] : m_lifts)
                 for (const Mass load : m_log.checkLoads(athlete.id, id))
@@ -261,165 +286,10 @@ private:
         table.close();
     }
 
-    void tests() {
-        TableOut table(m_folder, m_book, "tests", testColumns);
-        for (const auto& stored : m_log.testKinds()) {
-            const TestKind& kind = stored.value;
-            std::array<Cell, TestCount> row;
-            row[TestName] = kind.name;
-            row[TestUnit] = kind.unit;
-            row[TestBetter] = std::string(kind.higherIsBetter ? "higher" : "lower");
-            row[TestSides] = std::string(kind.bothToo    ? bothTooWord
-                                         : kind.twoSided ? "two"
-                                                         : "one");
-            row[TestRule] = std::string(word(kind.rule));
-            if (kind.bestOf > 0)
-                row[TestBestOf] = kind.bestOf;
-            row[TestPlanned] = kind.attempts;
-            row[TestFormulaWord] = std::string(word(kind.formula));
-            row[TestDecimals] = kind.decimals;
-            if (kind.noise) {
-                row[TestError] = kind.noise->value;
-                row[TestErrorIn] = std::string(kind.noise->percent ? "percent" : "unit");
-                row[TestErrorSource] = kind.noise->source;
-            }
-            row[TestSmallest] = orBlank(kind.smallest);
-            row[TestSmallestSource] = kind.smallestSource;
-            row[TestNote] = kind.note;
-            table.row(row);
-        }
-        table.close();
-    }
-
-    void attempts() {
-        const auto kinds = byId(m_log.testKinds());
-        TableOut table(m_folder, m_book, "attempts", attemptColumns);
-        for (const auto& athlete : m_athletes)
-            for (const BatterySession& session : m_log.batteries(athlete.id)) {
-                std::array<Cell, AttemptCount> head;
-                head[AttemptDate] = session.date;
-                head[AttemptAthlete] = athlete.value.name;
-                head[AttemptSession] = session.ordinal;
-                batteryRows(table, head, session.battery, kinds);
-            }
-        table.close();
-    }
-
-    void stations() {
-        const auto kinds = byId(m_log.testKinds());
-        TableOut table(m_folder, m_book, "stations", stationColumns);
-        for (const auto& stored : m_log.stations()) {
-            const Station& station = stored.value;
-            std::array<Cell, StationCount> row;
-            row[StationName] = station.name;
-            if (station.lift)
-                row[StationLift] = m_lifts.at(*station.lift).name;
-            std::string ladder;
-            for (const Mass load : station.ladder)
-                ladder += (ladder.empty() ? "" : " ") + writeKilograms(load);
-            row[StationLadder] = ladder;
-            if (station.sets > 0)
-                row[StationSets] = station.sets;
-            row[StationRotates] = station.rotates ? 1 : 0;
-            row[StationDevice] = deviceName(station.conditions);
-            row[StationSite] = station.conditions.place;
-            row[StationSurface] = station.conditions.surface;
-            row[StationFootwear] = station.conditions.footwear;
-            row[StationTechnique] = station.conditions.technique;
-            row[StationNotComparable] = station.conditions.notComparable;
-            row[StationNote] = station.note;
-            if (station.tests.empty())
-                table.row(row);
-            for (const TestKindId test : station.tests) {
-                row[StationTest] = kinds.at(test).name;
-                table.row(row);
-            }
-        }
-        table.close();
-    }
-
-    void rosters() {
-        const auto stations = byId(m_log.stations());
-        const auto athletes = byId(m_athletes);
-        TableOut table(m_folder, m_book, "rosters", rosterColumns);
-        for (const Roster& roster : m_log.rosters()) {
-            int turn = 0;
-            for (const AthleteId athlete : roster.athletes)
-                table.row(std::array<Cell, RosterCount>{stations.at(roster.station).name,
-                                                        roster.day, ++turn,
-                                                        athletes.at(athlete).name});
-        }
-        table.close();
-    }
-
-    // A mass in the unit in which it was typed has at most 14 digits, so a double keeps it exactly.
-    void equipment() {
-        TableOut table(m_folder, m_book, "equipment", equipmentColumns);
-        for (const auto& stored : m_log.equipment()) {
-            const Equipment& set = stored.value;
-            const auto piece = [&](const char* kind, ExactMass mass, MassUnit unit,
-                                   const Cell& pairs, const std::string& name) {
-                const bool whole = mass.units % unitsPerMilliPound == 0;
-                const MassUnit exact = whole ? unit : MassUnit::Kilogram;
-                table.row(std::array<Cell, EquipmentColumnCount>{
-                    set.name, std::string(kind), in(exact, mass), std::string(word(exact)), pairs,
-                    name, set.note});
-            };
-            for (const Bar& bar : set.bars)
-                piece("bar", bar.mass, bar.unit, {}, bar.name);
-            for (const Plate& plate : set.plates)
-                piece("plate", plate.mass, plate.unit, plate.pairs, {});
-            for (const FixedMass& fixed : set.fixed)
-                piece(word(fixed.use).data(), fixed.mass, fixed.unit, {}, fixed.name);
-            if (set.ceiling)
-                piece("ceiling", *set.ceiling, MassUnit::Kilogram, {}, {});
-        }
-        table.close();
-    }
-
-    // One row an attempt, one a gap.
-    void batteryRows(TableOut& table, const std::array<Cell, AttemptCount>& head,
-                     const Battery& battery, const std::map<TestKindId, TestKind>& kinds) {
-        const auto side = [](BodySide of) {
-            return of == BodySide::Both ? Cell() : Cell(std::string(word(of)));
-        };
-        for (const TestAttempts& test : battery.tests) {
-            auto ofTest = head;
-            ofTest[AttemptTest] = kinds.at(test.kind).name;
-            ofTest[AttemptSurface] = test.conditions.surface;
-            ofTest[AttemptDevice] = deviceName(test.conditions);
-            ofTest[AttemptFootwear] = test.conditions.footwear;
-            ofTest[AttemptTechnique] = test.conditions.technique;
-            ofTest[AttemptPlace] = test.conditions.place;
-            ofTest[AttemptNotComparable] = test.conditions.notComparable;
-            if (test.attempts.empty())
-                table.row(ofTest);
-            for (const Attempt& attempt : test.attempts) {
-                auto row = ofTest;
-                row[AttemptValue] = attempt.value;
-                row[AttemptSide] = side(attempt.side);
-                row[AttemptContact] = orBlank(attempt.contact);
-                row[AttemptExcluded] = attempt.excluded;
-                row[AttemptNote] = attempt.note;
-                table.row(row);
-            }
-        }
-        for (const Gap& gap : battery.gaps) {
-            auto row = head;
-            if (gap.kind)
-                row[AttemptTest] = kinds.at(*gap.kind).name;
-            if (gap.lift)
-                row[AttemptLift] = m_lifts.at(*gap.lift).name;
-            row[AttemptSide] = side(gap.side);
-            row[AttemptLoad] = orBlank(gap.load);
-            row[AttemptNotPossible] = gap.reason;
-            table.row(row);
-        }
-    }
-
     const log::Log& m_log;
     const std::filesystem::path& m_folder;
-    const Progress& m_progress;
+    Progress m_progress, m_addedProgress;
+    std::span<const AddedTable> m_added;
     Workbook m_book;
     std::vector<Stored<AthleteId, Athlete>> m_athletes;
     std::map<LiftId, Lift> m_lifts;
@@ -431,13 +301,14 @@ private:
 
 std::vector<std::filesystem::path> exportTables(const log::Log& log,
                                                 const std::filesystem::path& folder,
-                                                const Progress& progress, log::Existing existing) {
+                                                const Progress& progress, log::Existing existing,
+                                                std::span<const AddedTable> added) {
     log::NewFolder underWay(folder, existing);
     std::vector<std::filesystem::path> files;
     try {
         // It takes long: other programs that write are not kept waiting by it.
         const log::Log asItIs = log::privateCopy(log, underWay.path(), partOf(progress, 0, 50));
-        Exporter(asItIs, underWay.path(), partOf(progress, 50, 1000)).write();
+        Exporter(asItIs, underWay.path(), partOf(progress, 50, 1000), added).write();
     } catch (const std::out_of_range&) {
         throw log::damagedLog(log.file(), say("something in it refers to what is not there"));
     }

@@ -28,7 +28,13 @@ struct HeaderRead {}; // stops reading once the header is there
 struct DryRunDone {}; // takes a transaction back
 
 /// What stands in the header of a file decides who reads it.
-enum class ReadAs { Reps, Sessions, Table, Tests, Attempts, Equipment, Stations, Rosters };
+enum class ReadAs { Reps, Sessions, Table, Tests, Attempts, Equipment, Stations, Rosters, Derived };
+
+/// By what no table that is read has.
+bool isDerivedHeader(const std::vector<std::string>& header) {
+    return hasColumns(header, {"point_velocity"}) || hasColumns(header, {"slope_m_s_kg"}) ||
+           hasColumns(header, {"table", "column", "meaning"});
+}
 
 struct ToRead {
     std::filesystem::path file;
@@ -38,6 +44,8 @@ struct ToRead {
 
 ToRead readerOf(const std::filesystem::path& file, const ImportSettings& settings) {
     const auto header = headerOf(file);
+    if (isDerivedHeader(header))
+        return {.file = file, .as = ReadAs::Derived};
     if (isTestsHeader(header))
         return {.file = file, .as = ReadAs::Tests};
     if (isAttemptsHeader(header))
@@ -106,6 +114,7 @@ struct FoundInFiles {
             return note(stations.readRosters(what.file));
         case ReadAs::Table:
             return note(tables.read(what.file, what.kind));
+        case ReadAs::Derived:
         case ReadAs::Reps:
         case ReadAs::Sessions:
             break; // read after the tables, whose names they meet
@@ -197,16 +206,24 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
     for (const auto& file : files)
         faults.collect([&] {
             toRead.push_back(readerOf(file, settings));
+            if (toRead.back().as == ReadAs::Derived) {
+                report.derived.push_back(file.filename().string());
+                return;
+            }
             if (!hasRows(file))
                 report.withoutRows.push_back(file.filename().string());
             found.readTable(toRead.back());
         });
+    if (!report.derived.empty() && report.derived.size() == files.size())
+        throw BadInput({.file = files.front().string(), .line = 1, .column = {}},
+                       say("figures that were worked out from other tables"),
+                       say("the tables that they come from, such as reps.csv"));
     tellNames(log, found.staging);
     tellListed(found.tables, found.staging);
     found.staging.who = settings.who;
     readSessions(found, toRead, settings, faults);
     faults.throwIfAny();
-    report.filesRead = files.size();
+    report.filesRead = files.size() - report.derived.size();
     report.flagged = found.staging.flagged;
     report.flaggedMore = found.staging.flaggedMore;
     report.columnsNotUsed = found.notUsed;
@@ -231,8 +248,8 @@ bool readsAsIs(const std::filesystem::path& file) {
         if (isWorkbook(file) && std::ranges::count(sheetsOf(file), false, &SheetName::hidden) > 1)
             return false; // which of its sheets is the coach's to say
         const auto header = headerOf(file);
-        if (isTestsHeader(header) || isAttemptsHeader(header) || isEquipmentHeader(header) ||
-            isStationsHeader(header) || isRostersHeader(header) ||
+        if (isDerivedHeader(header) || isTestsHeader(header) || isAttemptsHeader(header) ||
+            isEquipmentHeader(header) || isStationsHeader(header) || isRostersHeader(header) ||
             fileKind(header) != FileKind::Reps)
             return true;
         return std::ranges::all_of(

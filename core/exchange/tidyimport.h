@@ -38,6 +38,7 @@ struct ImportReport {
     int rows = 0;
     std::size_t filesRead = 0;
     std::vector<std::string> withoutRows; ///< files that hold nothing below their header
+    std::vector<std::string> derived;     ///< not read: worked out from the others (points.csv)
     /// New athletes who may be somebody else's slip: to be told before anything is written.
     std::vector<NearName> nearly;
     int setsAdded = 0, repsAdded = 0, sessionsAdded = 0;
@@ -60,7 +61,9 @@ struct ImportReport {
 
 /// All files in one transaction, whichever order they stand in. What a file is, is told by its
 /// header (core/exchange/tidycolumns.h): reps, sessions, athletes, devices, lifts, blocks, check
-/// loads, tests or attempts of the battery, sets of equipment, stations, rosters. Throws BadInput
+/// loads, tests or attempts of the battery, sets of equipment, stations, rosters; what an export
+/// worked out from those (points, estimates, the dictionary) is left, and alone refused. Throws
+/// BadInput
 /// (file, line, column, found, expected), Faults where several things are wrong, Undecided where a
 /// new athlete is nearly another and settings.who does not say who that is (a dry run reports it
 /// instead); nothing written.

@@ -34,13 +34,26 @@ std::size_t numbersIn(const CsvRow& row, char delimiter) {
         }));
 }
 
-std::optional<TraceFile> layoutBy(const std::filesystem::path& file, char delimiter) {
+/// A layout, and how much speaks for it: a semicolon file with decimal commas makes three cells a
+/// row when it is cut at commas, but one of them is no number then.
+struct TraceCandidate {
+    TraceFile layout;
+    bool numbersAlone = false; ///< of its first row
+    std::pair<bool, std::size_t> rank() const { return {numbersAlone, layout.columns.size()}; }
+};
+
+std::optional<TraceCandidate> layoutBy(const std::filesystem::path& file, char delimiter) {
     TraceFile layout{.delimiter = delimiter, .columns = {}, .firstLine = 0};
+    bool numbersAlone = false;
     std::vector<std::string> before;
     try {
         readCsv(file, delimiter, [&](const CsvRow& row) {
             if (row.fields.size() >= 2 && numbersIn(row, delimiter) >= 2) {
                 layout.firstLine = row.line;
+                numbersAlone = std::ranges::all_of(row.fields, [&](const std::string& field) {
+                    return field.find_first_not_of(" \t") == std::string::npos ||
+                           numberIn(field, delimiter);
+                });
                 const bool named = before.size() >= row.fields.size();
                 for (std::size_t i = 0; i < row.fields.size(); ++i)
                     layout.columns.push_back(named && !before[i].empty() ? before[i]
@@ -55,7 +68,7 @@ std::optional<TraceFile> layoutBy(const std::filesystem::path& file, char delimi
     }
     if (layout.firstLine == 0)
         return {};
-    return layout;
+    return TraceCandidate{std::move(layout), numbersAlone};
 }
 
 char lower(char c) {
@@ -85,16 +98,16 @@ std::size_t columnIn(const std::filesystem::path& file, const TraceFile& layout,
 } // namespace
 
 TraceFile traceFile(const std::filesystem::path& file) {
-    std::optional<TraceFile> best;
+    std::optional<TraceCandidate> best;
     for (const char delimiter : {',', ';', '\t'})
-        if (const auto layout = layoutBy(file, delimiter))
-            if (!best || layout->columns.size() > best->columns.size())
-                best = layout;
+        if (auto found = layoutBy(file, delimiter))
+            if (!best || best->rank() < found->rank())
+                best = std::move(found);
     if (!best)
         throw BadInput({file.string(), 1, {}}, say("no row of numbers"),
                        say("rows of samples: time in s and force in N or displacement in m, "
                            "separated by commas, semicolons or tabs"));
-    return *best;
+    return best->layout;
 }
 
 TraceColumns readTrace(const std::filesystem::path& file, const TraceFile& layout,

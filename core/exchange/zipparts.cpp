@@ -17,7 +17,7 @@ constexpr std::uint64_t mostUnpacked = 512ULL << 20;
 // Deflate reaches 1032:1. Sheets of a million alike cells come to some 100:1.
 constexpr std::uint64_t mostTight = 400;
 constexpr std::uint64_t tightFrom = 16ULL << 20; // below it, what is tight does no harm
-constexpr std::size_t pieceSize = 1 << 16;
+constexpr std::size_t zipPieceSize = 1 << 16;
 
 zip_t* opened(void* held) {
     return static_cast<zip_t*>(held);
@@ -73,7 +73,7 @@ void ZipParts::read(const std::string& part, const std::function<void(std::strin
         damaged();
     // What the package says of its sizes may be untrue: what comes out is counted.
     const std::uint64_t packed = (about.valid & ZIP_STAT_COMP_SIZE) != 0 ? about.comp_size : 0;
-    std::string bytes(pieceSize, '\0');
+    std::string bytes(zipPieceSize, '\0');
     std::uint64_t done = 0;
     while (true) {
         const auto got = zip_fread(open.get(), bytes.data(), bytes.size());

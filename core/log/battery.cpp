@@ -8,8 +8,6 @@
 #include "core/model/phrases/log.h"
 
 #include <algorithm>
-#include <set>
-#include <tuple>
 
 namespace slopebook::log {
 
@@ -25,25 +23,47 @@ constexpr char testedRows[] = "SELECT id, athlete, day, ordinal, body_mass_g, re
                               "battery_checksum FROM sessions ";
 constexpr auto testedOfAll = joined(testedRows, "ORDER BY athlete, day, ordinal");
 constexpr auto testedOfAthlete = joined(testedRows, "WHERE athlete = ? ORDER BY day, ordinal");
-constexpr auto testedById = joined(testedRows, "WHERE id = ?");
 
-/// Such a row with its battery, verified.
-BatterySession sessionOf(Log::Impl& impl, const Query& row) {
-    BatterySession session{.session = row.id<SessionId>(0),
-                           .athlete = row.id<AthleteId>(1),
-                           .date = row.date(2),
-                           .ordinal = row.small(3),
-                           .bodyMass = row.optionalMass(4),
-                           .repeatOf = row.optionalId<SessionId>(5),
-                           .battery = {}};
-    if (row.null(6))
-        return session;
+/// Such a row without its battery.
+BatterySession headOf(const Query& row) {
+    return {.session = row.id<SessionId>(0),
+            .athlete = row.id<AthleteId>(1),
+            .date = row.date(2),
+            .ordinal = row.small(3),
+            .bodyMass = row.optionalMass(4),
+            .repeatOf = row.optionalId<SessionId>(5),
+            .battery = {}};
+}
+
+/// And with it, verified. sum: as it was written; nothing: it has none.
+void addBattery(Log::Impl& impl, BatterySession& session, std::optional<std::int64_t> sum) {
+    if (!sum)
+        return;
     session.battery = readBattery(impl.db, session.session);
-    if (!sound(session.session, session.battery, row, 6))
+    if (session.battery.empty() || checksum(session.session, session.battery) != *sum)
         impl.damaged(say("the battery of %1 is not as it was written",
                          impl.called(impl.head(session.session).value)));
+}
+
+BatterySession sessionOf(Log::Impl& impl, const Query& row) {
+    BatterySession session = headOf(row);
+    addBattery(impl, session, row.optionalInteger(6));
     return session;
 }
+
+/// "[1,2,3]".
+std::string listed(std::span<const TestKindId> kinds) {
+    std::string all = "[";
+    for (const TestKindId kind : kinds)
+        all += (all.size() == 1 ? "" : ",") + std::to_string(raw(kind));
+    return all + "]";
+}
+
+constexpr char testedIn[] = "SELECT session FROM attempts WHERE test IN "
+                            "(SELECT value FROM json_each(?1))";
+constexpr auto testedOfKinds =
+    joined(testedRows, "WHERE id IN (", testedIn, ") ORDER BY athlete, day, ordinal");
+constexpr auto testedGone = joined(testedIn, " EXCEPT SELECT id FROM sessions");
 
 void requireValidBattery(Log::Impl& impl, const Battery& battery,
                          const std::vector<Stored<TestKindId, TestKind>>& kinds) {
@@ -113,22 +133,20 @@ void scanTested(const Log& log, std::span<const TestKindId> kinds,
                 const std::function<void(const BatterySession&)>& visit) {
     Log::Impl& impl = log.impl();
     const ReadScope moment(impl.db);
-    std::set<SessionId> tested;
-    for (const TestKindId kind : kinds) {
-        Query rows(impl.db, "SELECT session FROM attempts WHERE test = ?", kind);
-        while (rows.next())
-            tested.insert(rows.id<SessionId>(0));
-    }
-    std::vector<std::tuple<AthleteId, Date, int, SessionId>> inOrder;
-    for (const SessionId id : tested) {
-        const SessionHead head = impl.head(id).value;
-        inOrder.emplace_back(head.athlete, head.date, head.ordinal, id);
-    }
-    std::ranges::sort(inOrder);
-    for (const auto& place : inOrder) {
-        Query row(impl.db, testedById.data(), std::get<SessionId>(place));
-        if (row.next())
-            visit(sessionOf(impl, row));
+    const std::string wanted = listed(kinds);
+    for (Query gone(impl.db, testedGone.data(), wanted); gone.next();)
+        impl.head(gone.id<SessionId>(0)); // says so
+    struct Tested {
+        BatterySession session;
+        std::optional<std::int64_t> sum;
+    };
+    std::vector<Tested> inOrder;
+    for (Query rows(impl.db, testedOfKinds.data(), wanted); rows.next();)
+        inOrder.push_back({headOf(rows), rows.optionalInteger(6)});
+    for (Tested& one : inOrder) {
+        addBattery(impl, one.session, one.sum);
+        visit(one.session);
+        one.session.battery = {};
     }
 }
 

@@ -10,6 +10,8 @@
 
 #include <algorithm>
 #include <bit>
+#include <set>
+#include <utility>
 
 namespace slopebook::log {
 
@@ -71,7 +73,9 @@ std::string columnOf(HistoryColumn column) {
     case HistoryColumn::Loads:
         return ofSets("max(load_g)");
     case HistoryColumn::Measured:
-        return ofSets("max(CASE WHEN maximum THEN load_g END)");
+        // Most sessions have no maximum: the index says so, where SQLite would read their sets.
+        return "(SELECT max(load_g) FROM sets INDEXED BY maxima_by_lift WHERE session = s.id AND "
+               "lift = :lift AND maximum = 1 AND point IS NOT NULL)";
     case HistoryColumn::Note:
         return "nullif(s.note, '') COLLATE NOCASE";
     case HistoryColumn::Day:
@@ -80,7 +84,9 @@ std::string columnOf(HistoryColumn column) {
     return "s.day";
 }
 
-std::string orderSql(const HistoryQuestion& question) {
+} // namespace
+
+std::string historySql(const HistoryQuestion& question) {
     std::string sql = "SELECT s.id FROM sessions AS s WHERE EXISTS (SELECT 1 FROM sets WHERE "
                       "session = s.id AND lift = :lift)";
     if (question.athlete)
@@ -99,6 +105,7 @@ std::string orderSql(const HistoryQuestion& question) {
     return sql + ", s.day DESC, " + who + ", s.ordinal DESC";
 }
 
+namespace {
 /// Pads by characters, as SQLite counts them.
 std::string padded(std::string text) {
     const auto characters = std::ranges::count_if(
@@ -117,7 +124,7 @@ std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& quest
     std::vector<SessionId> order;
     try {
         teachToFold(db);
-        SQLite::Statement rows(db.database(), orderSql(question));
+        SQLite::Statement rows(db.database(), historySql(question));
         rows.bind(":lift", raw(question.lift));
         if (question.athlete)
             rows.bind(":athlete", raw(*question.athlete));
@@ -171,17 +178,10 @@ std::vector<Stored<AthleteId, Athlete>> athletes(const Log& log, const AthletesQ
     return page;
 }
 
-std::vector<SessionId> repeatedSessions(const Log& log) {
+bool isRepeated(const Log& log, SessionId session) {
     Log::Impl& impl = log.impl();
     impl.settle();
-    const ReadScope moment(impl.db);
-    std::vector<SessionId> all;
-    // Both by the index on repeat_of, so that a log without repeats costs nothing.
-    Query rows(impl.db, "SELECT id FROM sessions WHERE repeat_of > 0 UNION "
-                        "SELECT repeat_of FROM sessions WHERE repeat_of > 0");
-    while (impl.next(rows))
-        all.push_back(rows.id<SessionId>(0));
-    return all;
+    return Query(impl.db, "SELECT 1 FROM sessions WHERE repeat_of = ? LIMIT 1", session).next();
 }
 
 namespace {
@@ -207,6 +207,85 @@ std::vector<AthleteTally> athleteTallies(const Log& log) {
 std::vector<AthleteTally> repeatingAthletes(const Log& log) {
     return talliesOf(log, "SELECT owner, things, sum FROM tallies WHERE kind = 'session' AND owner "
                           "IN (SELECT athlete FROM sessions WHERE repeat_of > 0) ORDER BY owner");
+}
+
+namespace {
+/// Whose tally is another, by key as both lists are.
+std::vector<AthleteId> changedBetween(std::span<const AthleteTally> before,
+                                      std::span<const AthleteTally> now) {
+    std::vector<AthleteId> changed;
+    auto old = before.begin();
+    auto fresh = now.begin();
+    while (old != before.end() || fresh != now.end()) {
+        if (fresh == now.end() || (old != before.end() && old->athlete < fresh->athlete)) {
+            changed.push_back((old++)->athlete);
+        } else if (old == before.end() || fresh->athlete < old->athlete) {
+            changed.push_back((fresh++)->athlete);
+        } else {
+            if (old->sessions != fresh->sessions)
+                changed.push_back(fresh->athlete);
+            ++old;
+            ++fresh;
+        }
+    }
+    return changed;
+}
+
+/// Of one athlete, none where no sessions were ever counted.
+Tally tallyOf(Log::Impl& impl, AthleteId athlete) {
+    Query row(impl.db, "SELECT things, sum FROM tallies WHERE kind = 'session' AND owner = ?",
+              athlete);
+    if (!row.next())
+        return {};
+    return {.things = row.integer(0), .sum = std::bit_cast<std::uint64_t>(row.integer(1))};
+}
+
+/// Of those athletes, whose tally is another; puts the new one in its place.
+std::vector<AthleteId> changedAmong(Log::Impl& impl, std::span<const AthleteId> athletes,
+                                    std::vector<AthleteTally>& tallies) {
+    std::vector<AthleteId> changed;
+    for (const AthleteId athlete : athletes) {
+        auto place = std::ranges::lower_bound(tallies, athlete, {}, &AthleteTally::athlete);
+        if (place == tallies.end() || place->athlete != athlete)
+            place = tallies.insert(place, {.athlete = athlete});
+        const Tally now = tallyOf(impl, athlete);
+        if (std::exchange(place->sessions, now) != now)
+            changed.push_back(athlete);
+    }
+    return changed;
+}
+} // namespace
+
+// Tallies say what has changed, whatever was told: a change may have been taken back.
+std::optional<std::vector<AthleteId>> AthleteWatch::changed(const Log& log) {
+    constexpr std::size_t few = 16; // more athletes than one of so many: an import
+    Log::Impl& impl = log.impl();
+    impl.settle();
+    const bool known = std::exchange(m_known, false);
+    Query version(impl.db, "PRAGMA data_version");
+    version.next();
+    const long others = static_cast<long>(version.integer(0));
+    bool anybody = !known || m_others != others;
+    std::set<AthleteId> named;
+    for (std::size_t i = m_own; i < impl.changes.size() && !anybody; ++i) {
+        anybody = !impl.changes[i];
+        if (!anybody)
+            named.insert(*impl.changes[i]);
+    }
+    std::vector<AthleteId> found;
+    if (anybody) {
+        auto now = athleteTallies(log);
+        found = changedBetween(m_tallies, now);
+        m_tallies = std::move(now);
+    } else {
+        found = changedAmong(impl, std::vector(named.begin(), named.end()), m_tallies);
+    }
+    m_own = impl.changes.size();
+    m_others = others;
+    m_known = true;
+    if (!known || found.size() * few > m_tallies.size() + few)
+        return std::nullopt;
+    return found;
 }
 
 std::any& keptBeside(const Log& log) {

@@ -33,6 +33,9 @@ struct HistoryQuestion {
 /// Throws LogError.
 std::vector<SessionId> historyOrder(const Log& log, const HistoryQuestion& question);
 
+/// The statement that finds them, to see which indexes it goes by.
+std::string historySql(const HistoryQuestion& question);
+
 /// What the coach wrote of each of them, in their order. Throws LogError.
 std::vector<std::string> sessionNotes(const Log& log, std::span<const SessionId> sessions);
 
@@ -41,9 +44,8 @@ std::vector<std::string> sessionNotes(const Log& log, std::span<const SessionId>
 std::vector<LiftSession> liftSessions(const Log& log, LiftId lift,
                                       std::span<const SessionId> sessions);
 
-/// The sessions that are marked as a repeat of another, and those that they repeat. Throws
-/// LogError.
-std::vector<SessionId> repeatedSessions(const Log& log);
+/// Whether another session is marked as a repeat of that one. Throws LogError.
+bool isRepeated(const Log& log, SessionId session);
 
 /// The tally of an athlete's sessions, which changes when anything of these does.
 struct AthleteTally {
@@ -55,6 +57,21 @@ struct AthleteTally {
 std::vector<AthleteTally> athleteTallies(const Log& log);
 /// Of those alone with a session that repeats another.
 std::vector<AthleteTally> repeatingAthletes(const Log& log);
+
+/// Follows whose sessions change, for whoever keeps something that was worked out of them.
+class AthleteWatch {
+public:
+    /// Whose sessions are others than at the last call, by key; nothing: of so many that all are
+    /// better read in one pass, as at the first call. What reads them then reads them in the same
+    /// Moment (snapshot.h). Throws LogError, and then says nothing at the next call.
+    std::optional<std::vector<AthleteId>> changed(const Log& log);
+
+private:
+    std::size_t m_own = 0;          ///< changes of the log itself that were seen
+    std::optional<long> m_others{}; ///< SQLite's data version when others' were
+    std::vector<AthleteTally> m_tallies;
+    bool m_known = false;
+};
 
 /// Goes through the lift's lines in those athletes' sessions that repeat another or are repeated,
 /// by athlete, day and place in the day. What is damaged is passed over: it is told where it is

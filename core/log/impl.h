@@ -15,6 +15,7 @@
 #include <any>
 #include <map>
 #include <type_traits>
+#include <vector>
 
 namespace slopebook::log {
 
@@ -31,6 +32,9 @@ struct Log::Impl {
     std::function<void()> held; ///< to be passed before anything is written; see hold.h
     std::map<std::string_view, TakenNames> names; ///< by kind of thing
     std::any kept; ///< what others worked out; see keptBeside() in history.h
+    /// Whose sessions this log itself has changed, in the order of the changes, for
+    /// AthleteWatch of history.h; nothing: something was taken back, of whomever.
+    std::vector<std::optional<AthleteId>> changes;
 
     /// Does the work as one transaction, or as a part of the one under way.
     template <class Work>

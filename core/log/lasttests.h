@@ -18,7 +18,7 @@ struct LastTest {
     friend bool operator==(const LastTest&, const LastTest&) = default;
 };
 
-/// Of everybody, lifts before tests. Throws LogError.
-std::vector<LastTest> lastTests(const Log& log);
+/// Of everybody or of one, lifts before tests, each by athlete. Throws LogError.
+std::vector<LastTest> lastTests(const Log& log, std::optional<AthleteId> athlete = {});
 
 } // namespace slopebook::log

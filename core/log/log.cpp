@@ -110,6 +110,8 @@ Log::Impl::Part::~Part() {
     m_scope.reset(); // takes back what was not committed
     Marks mine = std::move(m_impl.settled.back());
     m_impl.settled.pop_back();
+    if (!m_committed && !mine.empty())
+        m_impl.changes.emplace_back();
     if (m_impl.depth == 0)
         m_impl.touched.clear();
     else if (m_committed)

@@ -135,10 +135,10 @@ Log::Impl::Mark& Log::Impl::mark(SessionId session) {
 void Log::Impl::settle() {
     if (depth == 0 || touched.empty())
         return;
-    std::map<AthleteId, Tally> changes;
+    std::map<AthleteId, Tally> sums;
     for (const auto& [id, mark] : touched) {
         if (mark.counted)
-            changes[mark.counted->athlete].take(mark.counted->weighs);
+            sums[mark.counted->athlete].take(mark.counted->weighs);
         Query row(db, "SELECT athlete, checksum, battery_checksum FROM sessions WHERE id = ?", id);
         if (!row.next())
             continue; // removed since
@@ -152,11 +152,13 @@ void Log::Impl::settle() {
                   lineChecksum(session, conditions, sets), sum, id)
                 .run();
         }
-        changes[row.id<AthleteId>(0)].add(weight(sum, row.optionalInteger(2)));
+        sums[row.id<AthleteId>(0)].add(weight(sum, row.optionalInteger(2)));
     }
-    for (const auto& [athlete, change] : changes)
-        if (change != Tally{})
+    for (const auto& [athlete, change] : sums)
+        if (change != Tally{}) {
             tally("session", raw(athlete), change);
+            changes.emplace_back(athlete);
+        }
     settled.back().merge(touched); // the earliest mark of a session stays
     touched.clear();
 }

@@ -109,6 +109,26 @@ Snapshot::Snapshot(const fs::path& file, Access access, std::uintmax_t heldUpTo)
     m_moment = std::make_unique<Moment>(*m_log);
 }
 
+void askOfOneMoment(const fs::path& file, Access access, const std::function<void(const Log&)>& ask,
+                    std::uintmax_t heldUpTo) {
+    std::error_code unknown;
+    const auto size = fs::file_size(file, unknown);
+    if (!unknown && size > heldUpTo) {
+        const Log log = Log::open(file, access);
+        const long before = log.dataVersion();
+        try {
+            ask(log);
+            if (log.dataVersion() == before)
+                return;
+        } catch (const LogError&) { // such as of a session that was there a moment before
+            if (log.dataVersion() == before)
+                throw;
+        }
+    }
+    const Snapshot asked(file, access, heldUpTo);
+    ask(asked.log());
+}
+
 std::vector<Words> backUpToStandardOutput(const Log& log) {
     const UnnamedSoon file(fs::temp_directory_path(), log.file());
     copyPages(log.impl().db, file.path());

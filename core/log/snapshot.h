@@ -8,6 +8,7 @@
 #include "core/model/progress.h"
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 
 namespace slopebook::log {
@@ -50,6 +51,14 @@ private:
     std::unique_ptr<Log> m_log;
     std::unique_ptr<Moment> m_moment; ///< goes first
 };
+
+/// Asks a log of one moment and keeps nobody from writing meanwhile: a small one is held as a
+/// Snapshot is; of a larger one each read is of its own moment, and where something was written
+/// before the end, it is asked once more of a private copy. So ask may be called twice, and the
+/// second time counts. Throws what ask throws, and LogError.
+void askOfOneMoment(const std::filesystem::path& file, Access access,
+                    const std::function<void(const Log&)>& ask,
+                    std::uintmax_t heldUpTo = heldAtMost);
 
 /// Log::backup, in the place of a plain file too, and to be stopped (Cancelled, nothing left). What
 /// is not sound in the copy; empty: nothing.

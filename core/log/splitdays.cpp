@@ -57,46 +57,37 @@ bool splitByDevice(const SessionRecord& into, const SessionRecord& from) {
            !other.devices.empty() && apart(one.devices, other.devices);
 }
 
-/// Sessions that another is a repeat of, or that are one.
-std::set<SessionId> repeated(const Log& log) {
-    const auto all = repeatedSessions(log);
-    return {all.begin(), all.end()};
-}
-
-bool mayJoin(const std::set<SessionId>& repeats, const SessionRecord& into,
-             const SessionRecord& from) {
-    return !repeats.contains(from.head.id) && splitByDevice(into, from);
+/// The later one may go: it is no repeat, and none is of it.
+bool mayJoin(const Log& log, const SessionRecord& into, const SessionRecord& from) {
+    return !from.head.value.repeatOf && splitByDevice(into, from) && !isRepeated(log, from.head.id);
 }
 
 /// That of the two sessions, where they are one day's and may be joined.
 std::optional<SplitDay> splitOf(const Log& log, const Stored<SessionId, SessionHead>& first,
-                                const Stored<SessionId, SessionHead>& second,
-                                const std::set<SessionId>& repeats) {
+                                const Stored<SessionId, SessionHead>& second) {
     const SplitDay day{.into = first.id, .from = second.id};
     if (first.value.date == second.value.date &&
-        mayJoin(repeats, log.session(day.into), log.session(day.from)))
+        mayJoin(log, log.session(day.into), log.session(day.from)))
         return day;
     return std::nullopt;
 }
 
-void findOf(const Log& log, AthleteId athlete, const std::set<SessionId>& repeats,
-            std::vector<SplitDay>& found) {
+void findOf(const Log& log, AthleteId athlete, std::vector<SplitDay>& found) {
     const auto heads = log.sessions(athlete);
     for (std::size_t i = 1; i < heads.size(); ++i)
-        if (const auto day = splitOf(log, heads[i - 1], heads[i], repeats))
+        if (const auto day = splitOf(log, heads[i - 1], heads[i]))
             found.push_back(*day);
 }
 } // namespace
 
 std::vector<SplitDay> splitDays(const Log& log, std::optional<AthleteId> athlete) {
-    const auto repeats = repeated(log);
     std::vector<SplitDay> found;
     if (athlete) {
-        findOf(log, *athlete, repeats, found);
+        findOf(log, *athlete, found);
         return found;
     }
     for (const auto& each : log.athletes())
-        findOf(log, each.id, repeats, found);
+        findOf(log, each.id, found);
     return found;
 }
 
@@ -106,20 +97,11 @@ std::optional<SplitDay> splitDayOf(const Log& log,
     const auto at = std::ranges::find(sessions, session, &Stored<SessionId, SessionHead>::id);
     if (at == sessions.end())
         return std::nullopt;
-    // Most days hold one session: the others' repeats are read where there are two.
-    std::optional<std::set<SessionId>> repeats;
-    const auto split = [&](auto first, auto second) -> std::optional<SplitDay> {
-        if (first->value.date != second->value.date)
-            return std::nullopt;
-        if (!repeats)
-            repeats = repeated(log);
-        return splitOf(log, *first, *second, *repeats);
-    };
     if (at != sessions.begin())
-        if (const auto day = split(at - 1, at))
+        if (const auto day = splitOf(log, *(at - 1), *at))
             return day;
     if (at + 1 != sessions.end())
-        return split(at, at + 1);
+        return splitOf(log, *at, *(at + 1));
     return std::nullopt;
 }
 
@@ -127,7 +109,7 @@ void joinSessions(Log& log, const SplitDay& day) {
     log.together([&] {
         const SessionRecord into = log.session(day.into);
         const SessionRecord from = log.session(day.from);
-        if (!mayJoin(repeated(log), into, from))
+        if (!mayJoin(log, into, from))
             throw LogError(LogError::Kind::Conflict,
                            say("The two sessions are not one day on two devices any more. Nothing "
                                "was changed."));

@@ -3,10 +3,10 @@
 
 #include "core/answers/samename.h"
 #include "core/answers/testkinds.h"
-#include "core/log/testedsessions.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
 #include "core/questions/blockquestions.h"
+#include "core/questions/kepttests.h"
 #include "core/questions/liftcontext.h"
 
 #include <algorithm>
@@ -27,6 +27,8 @@ SideDays daysOf(const log::Log& log, const BatterySide& side) {
         return {isoDate(*date), {*date, *date}};
     if (const auto* days = std::get_if<DayStretch>(&side))
         return {isoStretch(*days), *days};
+    if (const auto* one = std::get_if<DaySession>(&side))
+        return {isoSession(*one), {one->day, one->day}, one->number};
     const Block block = blockOf(log, std::get<BlockId>(side)).value;
     return {block.name, {block.first, block.last}};
 }
@@ -35,9 +37,11 @@ namespace {
 
 answers::TestDays testsOf(const std::vector<BatterySession>& sessions, const BatterySide& side,
                           const SideDays& named) {
-    answers::TestDays days{.label = named.name, .means = !std::holds_alternative<Date>(side)};
+    answers::TestDays days{.label = named.name,
+                           .means = !std::holds_alternative<Date>(side) &&
+                                    !std::holds_alternative<DaySession>(side)};
     for (const BatterySession& session : sessions)
-        if (named.days.holds(session.date))
+        if (named.holds(session.date, session.ordinal))
             days.sessions.push_back(session);
     return days;
 }
@@ -62,6 +66,9 @@ std::vector<TestKindId> kindsIn(const answers::TestDays& first, const answers::T
 answers::BlockSessions liftIn(std::span<const LiftSession> sessions, const BatterySide& side,
                               const SideDays& named) {
     answers::BlockSessions found = sessionsIn(named.days, named.name, sessions);
+    std::erase_if(found.sessions, [&](const LiftSession& session) {
+        return !named.holds(session.date, session.ordinal);
+    });
     if (std::holds_alternative<Date>(side) && found.sessions.size() > 1)
         found.sessions.erase(found.sessions.begin(), found.sessions.end() - 1);
     return found;
@@ -161,12 +168,11 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
         return NoAnswer{NoAnswer::Why::Other,
                         say("A session lies on both sides: choose days or blocks apart.")};
     const auto kinds = log.testKinds();
-    answers::SquadTests squad(kinds);
     const auto spokenOf = kindsIn(first, second);
     noteLostTests(answer, kinds, spokenOf);
-    log::scanTested(log, spokenOf, [&](const BatterySession& session) { squad.add(session); });
-    answer.battery = answers::compareBattery(kinds, athlete, first, second, squad, log.lifts(),
-                                             settings.level, log.devices());
+    answer.battery =
+        answers::compareBattery(kinds, athlete, first, second, squadTests(log, spokenOf),
+                                log.lifts(), settings.level, log.devices());
     addLifts(answer, log, contextOf, sides, settings);
     for (const BatteryLift& lift : answer.lifts)
         if (lift.comparison)
@@ -177,6 +183,8 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
 BatterySide batterySide(const log::Log& log, const std::string& text) {
     if (const auto date = parseIsoDate(text))
         return *date;
+    if (const auto session = parseDaySession(text))
+        return *session;
     if (const auto days = parseStretch(text))
         return *days;
     const auto blocks = log.blocks();
@@ -199,6 +207,14 @@ answers::Period periodOf(const log::Log& log, const std::string& text, int withi
     const BatterySide side = batterySide(log, text);
     if (const auto* date = std::get_if<Date>(&side))
         return answers::onDate(*date, withinDays);
+    if (const auto* session = std::get_if<DaySession>(&side)) {
+        if (withinDays > 0)
+            throw BadInput(say("\"%1\"", text), say("a day, where other days may stand in for it"));
+        answers::Period period = answers::onDate(session->day);
+        period.session = session->number;
+        period.name = isoSession(*session);
+        return period;
+    }
     const SideDays named = daysOf(log, side);
     return answers::inBlock(
         {.name = named.name, .first = named.days.first, .last = named.days.last});

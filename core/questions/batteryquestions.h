@@ -16,13 +16,17 @@
 
 namespace slopebook::questions {
 
-/// One side of a comparison: a day, a training block, or a stretch of days; of the last two all
-/// sessions are made one.
-using BatterySide = std::variant<Date, BlockId, DayStretch>;
+/// One side of a comparison: a day, a training block, a stretch of days, or one session of a day;
+/// of a block and of a stretch all sessions are made one.
+using BatterySide = std::variant<Date, BlockId, DayStretch, DaySession>;
 /// What it is called, and its first and last day.
 struct SideDays {
     std::string name{};
     DayStretch days{};
+    std::optional<int> session{}; ///< of its one day: the number of the session that is meant
+    bool holds(Date date, int ordinal) const {
+        return days.holds(date) && ordinal == session.value_or(ordinal);
+    }
 };
 /// Throws LogError: Conflict where the block is not in the log any more.
 SideDays daysOf(const log::Log& log, const BatterySide& side);
@@ -58,11 +62,12 @@ Answer<BatteryAnswer> batteryOf(const log::Log& log, const ContextOf& contextOf,
 /// Throws LogError: Conflict where it is not in the log any more.
 Stored<BlockId, Block> blockOf(const log::Log& log, BlockId id);
 
-/// "2026-03-14", "2026-03-01..2026-03-14" or the name of a block (letter case aside; the latest of
-/// that name); BadInput lists the blocks.
+/// "2026-03-14", "2026-03-14#2", "2026-03-01..2026-03-14" or the name of a block (letter case
+/// aside; the latest of that name); BadInput lists the blocks.
 BatterySide batterySide(const log::Log& log, const std::string& text);
 
-/// The same for a squad's changes; of a day, so many days before and after may stand in for it.
+/// The same for a squad's changes; of a day, so many days before and after may stand in for it,
+/// but not for one of its sessions (BadInput).
 answers::Period periodOf(const log::Log& log, const std::string& text, int withinDays = 0);
 
 /// A session among those of a block: what a timeline shows.

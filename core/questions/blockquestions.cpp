@@ -72,6 +72,22 @@ answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSe
     return found;
 }
 
+answers::BlockSessions sessionsOf(const LiftSide& side,
+                                  std::span<const Stored<BlockId, Block>> blocks,
+                                  std::span<const LiftSession> sessions) {
+    if (const auto* id = std::get_if<SessionId>(&side)) {
+        const auto found = std::ranges::find(sessions, *id, &LiftSession::session);
+        return found == sessions.end() ? answers::BlockSessions{}
+                                       : sessionsOf(DayOrBlock(*found), sessions);
+    }
+    const auto* days = std::get_if<DayStretch>(&side);
+    for (const auto& block : blocks)
+        if (days ? DayStretch{block.value.first, block.value.last} == *days
+                 : block.id == std::get<BlockId>(side))
+            return sessionsOf(DayOrBlock(block), sessions);
+    return days ? sessionsOf(DayOrBlock(*days), sessions) : answers::BlockSessions{};
+}
+
 answers::MeanOfTests meanOfTests(std::span<const Stored<BlockId, Block>> blocks,
                                  std::span<const LiftSession> sessions, const LiftSession& from,
                                  const LiftSession& to) {

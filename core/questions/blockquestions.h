@@ -5,6 +5,7 @@
 #include "core/answers/blockchange.h"
 #include "core/questions/batteryquestions.h"
 #include "core/questions/liftcontext.h"
+#include "core/questions/liftside.h"
 
 #include <optional>
 #include <span>
@@ -27,6 +28,11 @@ answers::BlockSessions sessionsIn(const DayStretch& days, const std::string& nam
                                   std::span<const LiftSession> sessions);
 /// Its sessions, and what it is called.
 answers::BlockSessions sessionsOf(const DayOrBlock& side, std::span<const LiftSession> sessions);
+/// A stretch of just the days of a block is that block. Of a session or a block that is not among
+/// these (any more): none, without a name.
+answers::BlockSessions sessionsOf(const LiftSide& side,
+                                  std::span<const Stored<BlockId, Block>> blocks,
+                                  std::span<const LiftSession> sessions);
 
 /// How tests beside the later of two sessions are compared as one: by the block that holds it and
 /// not the earlier one, else by the days from it on that lie within two weeks.

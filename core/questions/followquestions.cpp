@@ -33,7 +33,8 @@ class Follower {
 public:
     Follower(const log::Log& log, const LiftContext& context, const Background& about, Mass load,
              const AskSettings& settings)
-        : m_log(log), m_context(context), m_about(about), m_load(load), m_settings(settings) {}
+        : m_log(log), m_context(context), m_about(about), m_load(load), m_settings(settings),
+          m_sets(log) {}
 
     Answer<answers::FollowedSeason> fromSession(const std::optional<SessionId>& baseline) const {
         auto follow = followOf(m_log, m_context, m_about, m_load, baseline, m_settings);
@@ -101,7 +102,7 @@ public:
         source.batteries.resize(source.blocks.size());
         const std::span columns(source.blocks.data(), count);
         for (const BatterySession& each : batteries)
-            if (const auto column = columnOf(columns, each.date))
+            if (const auto column = columnOf(columns, each.date, each.ordinal))
                 source.batteries[*column].push_back(each);
         source.lifts.push_back(lift(columns, source, season));
         tell(season, source, count);
@@ -115,7 +116,7 @@ public:
             return !load || 2 * (load->grams - m_load.grams) <= m_settings.plateStep.grams;
         };
         for (const LiftSession& session : m_about.sessions)
-            for (const Set& set : setsOf(m_log, session)) {
+            for (const Set& set : m_sets.of(session)) {
                 const Mass load{set.load.grams + bodyMoved(lift, &session).grams};
                 if (set.outcome == Outcome::NotLifted && set.excluded.empty() && counts(load))
                     season.notLifted.push_back({.session = session.session,
@@ -159,14 +160,15 @@ private:
         const auto column = [&](const LiftSession& session) {
             if (!ofADay && source.blocks[source.chosen].block.holds(session.date))
                 return std::optional(source.chosen); // the baseline is whole
-            const auto in = columnOf(columns, session.date);
+            const auto in = columnOf(columns, session.date, session.ordinal);
             return !in && ofADay && session.session == baseline ? std::optional(columns.size())
                                                                 : in;
         };
         // Both outlive what is asked of them here.
         const std::shared_ptr<const LiftContext> context(std::shared_ptr<void>(), &m_context);
         const std::shared_ptr<const Background> about(std::shared_ptr<void>(), &m_about);
-        auto lift = seasonLift(m_log, context, about, source.blocks.size(), column, m_settings);
+        auto lift =
+            seasonLift(m_log, context, about, source.blocks.size(), column, m_settings, m_sets);
         for (std::size_t j = 0; j < lift.blocks.size(); ++j)
             lift.blocks[j].name = source.blocks[j].block.name;
         if (!ofADay || !lift.blocks.back().sessions.empty())
@@ -214,6 +216,7 @@ private:
     const Background& m_about;
     Mass m_load;
     const AskSettings& m_settings;
+    mutable SetsOnce m_sets; ///< the page's columns and what was not lifted ask for the same
 };
 
 } // namespace

@@ -4,16 +4,15 @@
 #pragma once
 
 #include "core/answers/followedseason.h"
-#include "core/model/daystretch.h"
 #include "core/questions/liftcontext.h"
+#include "core/questions/liftside.h"
 
 #include <optional>
-#include <variant>
 
 namespace slopebook::questions {
 
-/// What a season is counted from: a session, or a training block or a stretch of days as a whole.
-using Baseline = std::variant<SessionId, BlockId, DayStretch>;
+/// What a season is counted from.
+using Baseline = LiftSide;
 
 /// baseline: that session or block; absent: the first session that has a line. A block with one
 /// session is that session to the last digit. A stretch of just the days of a block is that block;

@@ -13,9 +13,6 @@ namespace slopebook::questions {
 
 namespace {
 
-// Where more athletes than one of so many have changed (an import), one pass reads all.
-constexpr std::size_t fewEnough = 16;
-
 /// The sessions of days on which the athlete was measured by more than one device.
 std::vector<LiftSession> twoDeviceDays(const std::vector<LiftSession>& ofOne) {
     std::map<Date, std::set<DeviceId>> devices;
@@ -31,27 +28,6 @@ std::vector<LiftSession> twoDeviceDays(const std::vector<LiftSession>& ofOne) {
 
 bool same(const answers::RepeatPair& one, const answers::RepeatPair& other) {
     return one.first == other.first && one.second == other.second;
-}
-
-/// The athletes whose tally is another than before, ordered by key as both lists are.
-std::vector<AthleteId> changedSince(const std::vector<log::AthleteTally>& before,
-                                    const std::vector<log::AthleteTally>& now) {
-    std::vector<AthleteId> changed;
-    auto old = before.begin();
-    auto fresh = now.begin();
-    while (old != before.end() || fresh != now.end()) {
-        if (fresh == now.end() || (old != before.end() && old->athlete < fresh->athlete)) {
-            changed.push_back((old++)->athlete);
-        } else if (old == before.end() || fresh->athlete < old->athlete) {
-            changed.push_back((fresh++)->athlete);
-        } else {
-            if (old->sessions != fresh->sessions)
-                changed.push_back(fresh->athlete);
-            ++old;
-            ++fresh;
-        }
-    }
-    return changed;
 }
 
 /// Puts what is the athlete's in place of what was; all is in the athletes' order.
@@ -81,19 +57,17 @@ const LiftContext& KeptContext::of(const log::Log& log) {
     if (m_read && settled && version == m_version)
         return m_context;
     auto lift = log.lift(m_lift);
-    auto tallies = log::athleteTallies(log);
     const bool asBefore = std::exchange(m_read, false) && lift.value == m_context.lift.value;
-    const auto changed = asBefore ? changedSince(m_tallies, tallies) : std::vector<AthleteId>();
+    const auto changed = m_watch.changed(log);
     m_context.lift = std::move(lift);
     m_context.devices = log.devices();
-    if (!asBefore || changed.size() * fewEnough > tallies.size() + fewEnough)
+    if (!asBefore || !changed)
         readAll(log);
     else
-        for (const AthleteId athlete : changed)
+        for (const AthleteId athlete : *changed)
             readAnew(log, athlete);
-    if (!asBefore || !changed.empty())
+    if (!asBefore || !changed || !changed->empty())
         addUp();
-    m_tallies = std::move(tallies);
     m_version = settled ? std::optional(version) : std::nullopt;
     m_read = true;
     return m_context;

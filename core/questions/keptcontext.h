@@ -41,7 +41,7 @@ private:
 
     LiftId m_lift;
     LiftContext m_context;
-    std::vector<log::AthleteTally> m_tallies; ///< of when it was read
+    log::AthleteWatch m_watch;
     answers::SquadLatest m_squad;
     std::vector<PairSums> m_pairs; ///< of m_context.repeats, in their order
     std::optional<long> m_version; ///< of the log, when it was looked at

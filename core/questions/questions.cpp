@@ -6,15 +6,17 @@
 #include "core/answers/published.h"
 #include "core/answers/threshold.h"
 #include "core/log/history.h"
+#include "core/log/snapshot.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
 #include "core/questions/blockquestions.h"
 #include "core/questions/liftcontext.h"
 #include "core/questions/repeats.h"
+#include "core/questions/setsonce.h"
 
 #include <algorithm>
-#include <charconv>
 #include <map>
+#include <memory>
 
 namespace slopebook::questions {
 
@@ -27,14 +29,21 @@ std::string keysOf(std::span<const LiftSession> sessions) {
     return keys;
 }
 
-/// Threshold, noise and bend from the athlete's sessions and all athletes' repeat tests: once, for
-/// every question after.
-void complete(Background& about, const stats::RepeatSums& all) {
+/// Threshold and bend from the athlete's sessions: once, for every question after.
+void complete(Background& about) {
     const Lift& lift = about.lift.value;
     about.mvt = answers::mvtOf(lift, about.sessions);
     about.bend = answers::bendOf(lift, about.mvt, about.sessions);
-    const auto own = answers::repeatSums(answers::repeatPairs(about.sessions));
-    about.dayNoise = answers::chooseDayNoise(own, all.without(own), publishedDayNoise(lift));
+}
+
+stats::RepeatSums ownRepeats(const Background& about) {
+    return answers::repeatSums(answers::repeatPairs(about.sessions));
+}
+
+/// And noise, from all athletes' repeat tests.
+void addNoise(Background& about, const stats::RepeatSums& own, const stats::RepeatSums& all) {
+    about.dayNoise =
+        answers::chooseDayNoise(own, all.without(own), publishedDayNoise(about.lift.value));
 }
 
 } // namespace
@@ -46,12 +55,25 @@ answers::PublishedNoise publishedDayNoise(const Lift& lift) {
     return std::pair{*row->dayNoise, row->dayNoiseSource};
 }
 
-Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
+Background withoutNoise(const log::Log& log, AthleteId athlete, LiftId lift) {
     Background about{.athlete = log.athlete(athlete),
                      .lift = log.lift(lift),
                      .sessions = log.liftSessions({.athlete = athlete, .lift = lift}),
                      .checkLoads = log.checkLoads(athlete, lift)};
-    complete(about, repeatsOfAll(log, about.lift));
+    complete(about);
+    return about;
+}
+
+void addDayNoise(const log::Log& log, Background& about) {
+    const auto own = ownRepeats(about);
+    addNoise(about, own, repeatsOfAll(log, about.lift));
+}
+
+Background background(const log::Log& log, AthleteId athlete, LiftId lift) {
+    const log::Moment moment(log); // what is handed on as read is of that moment
+    Background about = withoutNoise(log, athlete, lift);
+    const auto own = ownRepeats(about);
+    addNoise(about, own, repeatsOfAll(log, about.lift, OwnRepeats{athlete, own}));
     return about;
 }
 
@@ -76,28 +98,23 @@ void eachBackground(const log::Log& log, const log::Filter& filter,
                              .lift = lift,
                              .sessions = std::move(found->second),
                              .checkLoads = log.checkLoads(athlete.id, lift.id)};
-            complete(about, repeats[lift.id]);
+            complete(about);
+            addNoise(about, ownRepeats(about), repeats[lift.id]);
             visit(about);
         }
     }
 }
 
 Answer<LiftSession> sessionAt(std::span<const LiftSession> sessions, std::string_view key) {
-    const auto hash = key.find('#');
-    const auto date = parseIsoDate(key.substr(0, hash));
-    int ordinal = 1;
-    bool good = date.has_value();
-    if (hash != std::string_view::npos) {
-        const auto tail = key.substr(hash + 1);
-        const auto [end, error] = std::from_chars(tail.data(), tail.data() + tail.size(), ordinal);
-        good = good && error == std::errc{} && end == tail.data() + tail.size() && ordinal >= 1;
-    }
-    if (!good)
+    auto named = parseDaySession(key);
+    if (const auto date = parseIsoDate(key))
+        named = DaySession{*date, 1};
+    if (!named)
         throw BadInput(
             say("\"%1\"", key),
             say("a date such as 2026-03-14, or 2026-03-14#2 for the second of that day"));
     for (const LiftSession& session : sessions)
-        if (session.date == *date && session.ordinal == ordinal)
+        if (session.date == named->day && session.ordinal == named->number)
             return session;
     return NoAnswer{NoAnswer::Why::NoSuchSession,
                     sessions.empty() ? say("No session of this lift is in the log.")
@@ -141,8 +158,10 @@ std::vector<Set> setsOf(const log::Log& log, const LiftSession& session) {
 answers::AsManyReps asManyReps(const log::Log& log, const Lift& lift) {
     if (lift.rule != PointRule::Fastest)
         return {};
-    return [&log, lift](const LiftSession& from, const LiftSession& to) {
-        return answers::fairReps(lift, from, setsOf(log, from), to, setsOf(log, to));
+    // A season asks for its baseline's with every session.
+    return [once = std::make_shared<SetsOnce>(log), lift](const LiftSession& from,
+                                                          const LiftSession& to) {
+        return answers::fairReps(lift, from, once->of(from), to, once->of(to));
     };
 }
 

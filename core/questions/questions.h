@@ -47,6 +47,11 @@ answers::PublishedNoise publishedDayNoise(const Lift& lift);
 
 /// Throws LogError (Conflict) where the log has no such athlete or lift.
 Background background(const log::Log& log, AthleteId athlete, LiftId lift);
+/// The same without dayNoise, for lines and estimates, whose own intervals need none: what
+/// everybody's repeat tests say is not read. Throws likewise.
+Background withoutNoise(const log::Log& log, AthleteId athlete, LiftId lift);
+/// Adds what was left out. Throws LogError.
+void addDayNoise(const log::Log& log, Background& about);
 
 /// Goes through the log's athletes and lifts that have sessions, by name; one at a time is held.
 void eachBackground(const log::Log& log, const log::Filter& filter,

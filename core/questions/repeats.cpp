@@ -2,60 +2,90 @@
 #include "core/questions/repeats.h"
 
 #include "core/answers/noise.h"
-#include "core/log/history.h"
 #include "core/log/snapshot.h"
+#include "core/questions/besidelog.h"
 
 #include <algorithm>
 #include <map>
+#include <vector>
 
 namespace slopebook::questions {
 
 namespace {
 
 struct KeptSums {
-    log::Tally sessions = {}; ///< the athlete's, as they were
-    stats::RepeatSums sums = {};
+    AthleteId athlete{};
+    stats::RepeatSums sums{};
 };
 
 struct KeptOfLift {
-    Lift lift = {}; ///< as it was
-    std::map<AthleteId, KeptSums> of = {};
+    Lift lift{}; ///< as it was
+    log::AthleteWatch watch{};
+    std::vector<KeptSums> all{}; ///< by athlete
 };
 
 using KeptRepeats = std::map<LiftId, KeptOfLift>;
 
-KeptRepeats& keptBy(const log::Log& log) {
-    std::any& kept = log::keptBeside(log);
-    if (!kept.has_value())
-        kept = KeptRepeats{};
-    return std::any_cast<KeptRepeats&>(kept);
+/// Those athletes' sums, by athlete, one of them perhaps known already.
+std::vector<KeptSums> readSums(const log::Log& log, LiftId lift,
+                               const std::vector<AthleteId>& athletes,
+                               const std::optional<OwnRepeats>& own) {
+    std::vector<AthleteId> wanted = athletes;
+    if (own)
+        std::erase(wanted, own->athlete);
+    std::map<AthleteId, std::vector<LiftSession>> read;
+    if (!wanted.empty())
+        log::scanRepeats(log, lift, wanted,
+                         [&](const LiftSession& one) { read[one.athlete].push_back(one); });
+    std::vector<KeptSums> sums;
+    for (const AthleteId athlete : athletes)
+        sums.push_back({athlete, own && own->athlete == athlete
+                                     ? own->sums
+                                     : answers::repeatSums(answers::repeatPairs(read[athlete]))});
+    return sums;
+}
+
+std::vector<AthleteId> repeating(const log::Log& log) {
+    std::vector<AthleteId> all;
+    for (const auto& one : log::repeatingAthletes(log))
+        all.push_back(one.athlete);
+    return all;
+}
+
+/// Brings them up to date. Who has no repeat test any more adds nothing.
+void follow(const log::Log& log, LiftId lift, KeptOfLift& kept,
+            const std::optional<OwnRepeats>& own) {
+    const auto changed = kept.watch.changed(log);
+    if (!changed) {
+        kept.all = readSums(log, lift, repeating(log), own);
+        return;
+    }
+    for (const KeptSums& now : readSums(log, lift, *changed, own)) {
+        const auto place = std::ranges::lower_bound(kept.all, now.athlete, {}, &KeptSums::athlete);
+        if (place != kept.all.end() && place->athlete == now.athlete)
+            *place = now;
+        else
+            kept.all.insert(place, now);
+    }
 }
 
 } // namespace
 
-stats::RepeatSums repeatsOfAll(const log::Log& log, const Stored<LiftId, Lift>& lift) {
+stats::RepeatSums repeatsOfAll(const log::Log& log, const Stored<LiftId, Lift>& lift,
+                               const std::optional<OwnRepeats>& own) {
     const log::Moment moment(log);
-    KeptOfLift& kept = keptBy(log)[lift.id];
+    KeptOfLift& kept = besideLog<KeptRepeats>(log)[lift.id];
     if (!(kept.lift == lift.value))
         kept = {.lift = lift.value};
-    const auto repeating = log::repeatingAthletes(log);
-    std::vector<AthleteId> changed;
-    for (const auto& one : repeating) {
-        const auto found = kept.of.find(one.athlete);
-        if (found == kept.of.end() || found->second.sessions != one.sessions)
-            changed.push_back(one.athlete);
+    try {
+        follow(log, lift.id, kept, own);
+    } catch (...) {
+        kept = {};
+        throw;
     }
-    std::map<AthleteId, std::vector<LiftSession>> read;
-    log::scanRepeats(log, lift.id, changed,
-                     [&](const LiftSession& one) { read[one.athlete].push_back(one); });
     stats::RepeatSums all;
-    for (const auto& one : repeating) {
-        KeptSums& sums = kept.of[one.athlete];
-        if (std::ranges::binary_search(changed, one.athlete))
-            sums = {.sessions = one.sessions,
-                    .sums = answers::repeatSums(answers::repeatPairs(read[one.athlete]))};
-        all += sums.sums;
-    }
+    for (const KeptSums& one : kept.all)
+        all += one.sums;
     return all;
 }
 

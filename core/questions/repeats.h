@@ -8,9 +8,16 @@
 
 namespace slopebook::questions {
 
+/// An athlete's own repeat tests of the lift, as whoever asks has just read them.
+struct OwnRepeats {
+    AthleteId athlete{};
+    stats::RepeatSums sums{};
+};
+
 /// Of all athletes' repeat tests of a lift; those of an athlete are read anew only where a session
-/// of that athlete has changed since, or the lift has. What is damaged is left out: it is told
-/// where it is shown. Throws LogError.
-stats::RepeatSums repeatsOfAll(const log::Log& log, const Stored<LiftId, Lift>& lift);
+/// of that athlete has changed since, or the lift has. own: need not be read. What is damaged is
+/// left out: it is told where it is shown. Throws LogError.
+stats::RepeatSums repeatsOfAll(const log::Log& log, const Stored<LiftId, Lift>& lift,
+                               const std::optional<OwnRepeats>& own = {});
 
 } // namespace slopebook::questions

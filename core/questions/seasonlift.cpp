@@ -24,10 +24,11 @@ void addEfforts(std::map<Mass, std::vector<double>>& efforts, const std::vector<
 
 } // namespace
 
-std::optional<std::size_t> columnOf(std::span<const answers::MatrixBlock> blocks, Date date) {
+std::optional<std::size_t> columnOf(std::span<const answers::MatrixBlock> blocks, Date date,
+                                    int ordinal) {
     std::optional<std::size_t> found;
     for (std::size_t j = 0; j < blocks.size(); ++j)
-        if (blocks[j].block.holds(date) &&
+        if (blocks[j].block.holds(date) && ordinal == blocks[j].session.value_or(ordinal) &&
             (!found || blocks[*found].block.first <= blocks[j].block.first))
             found = j;
     return found;
@@ -37,7 +38,7 @@ answers::SeasonLift
 seasonLift(const log::Log& log, const std::shared_ptr<const LiftContext>& context,
            const std::shared_ptr<const Background>& about, std::size_t columns,
            const std::function<std::optional<std::size_t>(const LiftSession&)>& column,
-           const AskSettings& settings) {
+           const AskSettings& settings, SetsOnce& once) {
     answers::SeasonLift lift{
         .lift = about->lift, .mvt = about->mvt, .checkLoads = about->checkLoads};
     std::vector<LiftSession> all;
@@ -47,7 +48,7 @@ seasonLift(const log::Log& log, const std::shared_ptr<const LiftContext>& contex
         if (const auto place = column(session)) {
             all.push_back(session);
             places.push_back(*place);
-            sets.push_back(setsOf(log, session));
+            sets.push_back(once.of(session));
         }
     all = answers::fairRepsOfAll(about->lift.value, std::move(all), sets);
     lift.blocks.resize(columns);

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "core/answers/seasonsource.h"
-#include "core/questions/liftcontext.h"
+#include "core/questions/setsonce.h"
 
 #include <functional>
 #include <memory>
@@ -13,8 +13,10 @@
 
 namespace slopebook::questions {
 
-/// The column that a day counts in: of several the latest begun.
-std::optional<std::size_t> columnOf(std::span<const answers::MatrixBlock> blocks, Date date);
+/// The column that a session counts in, by its day and its number there: of several the latest
+/// begun.
+std::optional<std::size_t> columnOf(std::span<const answers::MatrixBlock> blocks, Date date,
+                                    int ordinal);
 
 /// Its sessions by columns, their reps made alike over all of them, with RPE and the settings that
 /// two of them are compared by. column: of a session; none: it takes no part. The log is kept no
@@ -23,6 +25,6 @@ answers::SeasonLift
 seasonLift(const log::Log& log, const std::shared_ptr<const LiftContext>& context,
            const std::shared_ptr<const Background>& about, std::size_t columns,
            const std::function<std::optional<std::size_t>(const LiftSession&)>& column,
-           const AskSettings& settings);
+           const AskSettings& settings, SetsOnce& once);
 
 } // namespace slopebook::questions

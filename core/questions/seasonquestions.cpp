@@ -3,9 +3,9 @@
 
 #include "core/answers/seasonsource.h"
 #include "core/log/history.h"
-#include "core/log/testedsessions.h"
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
+#include "core/questions/kepttests.h"
 #include "core/questions/seasonlift.h"
 
 #include <algorithm>
@@ -42,7 +42,6 @@ public:
                           [](const auto& lift) { return lift.lift.value.name; });
         m_source.athlete = m_answer.athlete.id;
         m_source.level = m_settings.level;
-        m_source.squad = m_squad.get();
         m_source.devices = m_log.devices();
         m_answer.matrix = answers::seasonMatrix(m_source);
         return std::move(m_answer);
@@ -72,12 +71,14 @@ private:
             const auto& wanted = m_question.blocks;
             if (!given && !wanted.empty() && std::ranges::find(wanted, block.id) == wanted.end())
                 continue;
-            const auto count = std::ranges::count_if(sessions, [&](const BatterySession& session) {
-                return block.value.holds(session.date);
-            });
-            if (count > 0)
-                m_source.blocks.push_back(
-                    {.id = block.id, .block = block.value, .countedTo = last});
+            answers::MatrixBlock column{.id = block.id, .block = block.value, .countedTo = last};
+            if (const auto one = m_question.sessionOf.find(block.id);
+                given && one != m_question.sessionOf.end())
+                column.session = one->second;
+            if (std::ranges::any_of(sessions, [&](const BatterySession& session) {
+                    return columnOf({&column, 1}, session.date, session.ordinal).has_value();
+                }))
+                m_source.blocks.push_back(column);
         }
         for (std::size_t j = 0; j < m_source.blocks.size(); ++j)
             if (m_question.chosen == m_source.blocks[j].id)
@@ -87,7 +88,7 @@ private:
     void placeSessions(const std::vector<BatterySession>& sessions) {
         m_source.batteries.resize(m_source.blocks.size());
         for (const BatterySession& session : sessions) {
-            const auto column = columnOf(m_source.blocks, session.date);
+            const auto column = columnOf(m_source.blocks, session.date, session.ordinal);
             if (!column) {
                 ++m_source.outside;
                 continue;
@@ -107,27 +108,25 @@ private:
         for (const auto& kind : kinds)
             if (spokenOf.contains(kind.id))
                 m_source.kinds.push_back(kind);
-        m_squad = std::make_unique<answers::SquadTests>(kinds);
         const std::vector<TestKindId> ids(spokenOf.begin(), spokenOf.end());
-        readable([&] {
-            log::scanTested(m_log, ids,
-                            [&](const BatterySession& session) { m_squad->add(session); });
-        });
+        m_source.squad = &squadTestsBefore(m_log);
+        readable([&] { m_source.squad = &squadTests(m_log, ids); });
     }
 
     void addLift(LiftId id) {
         const auto about =
             std::make_shared<const Background>(background(m_log, m_answer.athlete.id, id));
         const auto column = [&](const LiftSession& session) {
-            return columnOf(m_source.blocks, session.date);
+            return columnOf(m_source.blocks, session.date, session.ordinal);
         };
         if (std::ranges::none_of(about->sessions,
                                  [&](const LiftSession& each) { return bool(column(each)); }))
             return;
         // Contexts may be one place filled anew for each lift: this one's is kept.
-        m_source.lifts.push_back(seasonLift(m_log,
-                                            std::make_shared<const LiftContext>(m_contextOf(id)),
-                                            about, m_source.blocks.size(), column, m_settings));
+        SetsOnce once(m_log);
+        m_source.lifts.push_back(
+            seasonLift(m_log, std::make_shared<const LiftContext>(m_contextOf(id)), about,
+                       m_source.blocks.size(), column, m_settings, once));
         answers::SeasonLift& lift = m_source.lifts.back();
         for (std::size_t j = 0; j < lift.blocks.size(); ++j)
             lift.blocks[j].name = m_source.blocks[j].block.name;
@@ -139,7 +138,6 @@ private:
     const AskSettings& m_settings;
     SeasonAnswer m_answer;
     answers::SeasonSource m_source;
-    std::unique_ptr<answers::SquadTests> m_squad;
 };
 
 } // namespace
@@ -159,14 +157,16 @@ SeasonQuestion seasonQuestion(const log::Log& log, const std::vector<std::string
     bool blocksAlone = true;
     // A column is taken once, however often and under whatever name it is given.
     const auto take = [&](const std::string& text) {
-        const auto column =
-            columnFor(log, batterySide(log, text), static_cast<int>(given.size()) + 1);
+        const BatterySide side = batterySide(log, text);
+        const auto column = columnFor(log, side, static_cast<int>(given.size()) + 1);
         blocksAlone = blocksAlone && raw(column.id) > 0;
         for (const auto& there : given)
             if (there.id == column.id ||
                 (raw(there.id) < 0 && raw(column.id) < 0 && there.value == column.value))
                 return there.id;
         given.push_back(column);
+        if (const auto* session = std::get_if<DaySession>(&side))
+            question.sessionOf.emplace(column.id, session->number);
         return column.id;
     };
     if (columns.empty())

@@ -6,6 +6,7 @@
 #include "core/answers/seasonmatrix.h"
 #include "core/questions/batteryquestions.h"
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -18,6 +19,8 @@ struct SeasonQuestion {
     /// Where not empty these are the columns, and `blocks` is not looked at: their ids tell them
     /// apart and stand in no log. So two days can be compared that lie in no block.
     std::vector<Stored<BlockId, Block>> given = {};
+    /// Of given columns that are one session of a day: its number there.
+    std::map<BlockId, int> sessionOf = {};
     /// That the others are read against; absent: the first.
     std::optional<BlockId> chosen = {};
 };

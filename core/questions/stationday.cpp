@@ -65,7 +65,7 @@ void addBattery(Battery& all, const Battery& more) {
 
 void readLift(AtStation& at, const log::Log& log, const StationWork& work, const Battery& battery,
               Date day, MassUnit unit) {
-    const Background about = background(log, at.athlete.id, work.lift->id);
+    const Background about = withoutNoise(log, at.athlete.id, work.lift->id);
     const LiftSession *last = nullptr, *today = nullptr;
     for (const LiftSession& one : about.sessions) {
         if (one.date < day)

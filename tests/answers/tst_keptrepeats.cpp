@@ -2,6 +2,7 @@
 // What the repeat tests come to is kept beside a log that others write to as well: after whatever
 // was done to it, it must be what a log that is opened anew finds, to the last bit.
 #include "core/log/history.h"
+#include "core/questions/questions.h"
 #include "core/questions/repeats.h"
 #include "tests/answers/keptworld.h"
 
@@ -72,9 +73,12 @@ public:
         for (const auto& lift : anew.lifts()) {
             const auto wanted = questions::repeatsOfAll(anew, lift);
             m_pairs += wanted.pairs;
-            for (const log::Log* by : {&m_log, &m_other})
+            for (const log::Log* by : {&m_log, &m_other}) {
+                if (upTo(2) == 0) // who has read an athlete's own hands them on
+                    questions::background(*by, any(m_athletes), lift.id);
                 if (!same(questions::repeatsOfAll(*by, by->lift(lift.id)), wanted))
                     return false;
+            }
         }
         return true;
     }

@@ -11,12 +11,12 @@
 #include "core/stats/line.h"
 #include "tests/bench/baresql.h"
 #include "tests/bench/biglog.h"
+#include "tests/bench/timing.h"
 
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
-#include <ctime>
 #include <filesystem>
 #include <random>
 #include <string>
@@ -28,11 +28,13 @@ namespace {
 using namespace slopebook;
 using bench::BareSql;
 using bench::BareStatement;
+using bench::median;
+using bench::quantile;
+using bench::worked;
 using Clock = std::chrono::steady_clock;
 namespace fs = std::filesystem;
 
 constexpr int setsEach = 6;
-constexpr int runs = 7;
 constexpr int durableWrites = 400;
 constexpr double level = 0.95;
 
@@ -45,32 +47,6 @@ double once(const Work& work) {
     const auto from = Clock::now();
     work();
     return milliseconds(from);
-}
-
-double quantile(std::vector<double> values, double p) {
-    std::ranges::sort(values);
-    return values[static_cast<std::size_t>(p * static_cast<double>(values.size() - 1))];
-}
-
-/// ms of the processor: what other programs do meanwhile is not in it.
-template <class Work>
-double worked(const Work& work) {
-    const auto now = [] {
-        timespec time{};
-        clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &time);
-        return static_cast<double>(time.tv_sec) * 1e3 + static_cast<double>(time.tv_nsec) / 1e6;
-    };
-    const double from = now();
-    work();
-    return now() - from;
-}
-
-template <class Work>
-double median(const Work& work) {
-    std::vector<double> times;
-    for (int i = 0; i < runs; ++i)
-        times.push_back(worked(work));
-    return quantile(times, 0.5);
 }
 
 /// What the log itself reads, in the order it reads it, by SQLite alone.

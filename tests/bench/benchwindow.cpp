@@ -5,16 +5,18 @@
 // SAMPLE: what opening is measured against; LONE: a log of that athlete alone, what the pages are
 // measured against; SQUAD: one of all who do the athlete's lift, what the pages of everybody are
 // measured against. What a page works out behind its bar is waited out to its end. Writes sets into
-// copies of its own only. Needs no display: QT_QPA_PLATFORM=offscreen.
+// copies of its own only. Figures are medians of the processor's time: what other programs do on
+// the machine is not in it, waits for the disk neither; keys and opening are told in wall time as
+// well. Needs no display: QT_QPA_PLATFORM=offscreen.
 #include "core/log/history.h"
 #include "core/questions/liftcontext.h"
+#include "tests/bench/timing.h"
 #include "ui/floor/entry/entrypage.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/workspace.h"
 
 #include <QApplication>
 #include <QDir>
-#include <QElapsedTimer>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
@@ -23,7 +25,6 @@
 
 #include <algorithm>
 #include <cstdio>
-#include <ctime>
 #include <functional>
 #include <memory>
 #include <sys/resource.h>
@@ -31,6 +32,8 @@
 
 using namespace slopebook;
 using namespace slopebook::ui;
+using bench::milliseconds;
+using bench::quantile;
 
 namespace {
 
@@ -44,26 +47,19 @@ Date today() {
     return Date{std::chrono::year{2026}, std::chrono::month{5}, std::chrono::day{11}};
 }
 
-double quantile(std::vector<double> values, double p) {
-    std::ranges::sort(values);
-    return values[static_cast<std::size_t>(p * static_cast<double>(values.size() - 1))];
-}
-
+/// ms since it was made, by the clock on the wall and by the processor: of this thread, which what
+/// a window does beside itself is not in, and of all of them.
 class Timer {
 public:
-    Timer() { m_timer.start(); }
-    double milliseconds() const { return static_cast<double>(m_timer.nsecsElapsed()) / 1e6; }
+    double wall() const { return milliseconds(CLOCK_MONOTONIC) - m_wall; }
+    double own() const { return milliseconds(CLOCK_THREAD_CPUTIME_ID) - m_own; }
+    double worked() const { return milliseconds(CLOCK_PROCESS_CPUTIME_ID) - m_worked; }
 
 private:
-    QElapsedTimer m_timer;
+    double m_wall = milliseconds(CLOCK_MONOTONIC);
+    double m_own = milliseconds(CLOCK_THREAD_CPUTIME_ID);
+    double m_worked = milliseconds(CLOCK_PROCESS_CPUTIME_ID);
 };
-
-/// ms of the processor that this program has used: what other programs do is not in it.
-double processorTime() {
-    timespec now{};
-    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &now);
-    return static_cast<double>(now.tv_sec) * 1e3 + static_cast<double>(now.tv_nsec) / 1e6;
-}
 
 /// Sees when the widget was painted last.
 class PaintWatch final : public QObject {
@@ -97,11 +93,15 @@ std::unique_ptr<MainWindow> opened(const QString& file) {
     return window;
 }
 
-double timeToOpen(const QString& file) {
-    const Timer timer;
-    const auto window = opened(file);
-    return timer.milliseconds();
-}
+struct Opening {
+    std::vector<double> wall, own;
+    void measure(const QString& file) {
+        const Timer timer;
+        const auto window = opened(file);
+        wall.push_back(timer.wall());
+        own.push_back(timer.own());
+    }
+};
 
 /// Of all pages but the first, which are made when they are first shown.
 double timeToMakePages(const QString& file) {
@@ -111,23 +111,25 @@ double timeToMakePages(const QString& file) {
     for (const PageEntry& entry : pages())
         if (entry.page != window->workspace()->page())
             made.emplace_back(entry.make(window->workspace()->logbook(), today).page);
-    return timer.milliseconds();
+    return timer.own();
 }
 
 void compareOpening(const QString& file, const QString& sample) {
-    timeToOpen(sample);
-    std::vector<double> here, there, others;
+    Opening().measure(sample);
+    Opening here, there;
+    std::vector<double> others;
     for (int i = 0; i < openings; ++i) {
-        here.push_back(timeToOpen(file));
-        there.push_back(timeToOpen(sample));
+        here.measure(file);
+        there.measure(sample);
         others.push_back(timeToMakePages(sample));
     }
-    std::printf("opening the window, ms: %.1f; the sample: %.1f; ratio of medians %.2f\n",
-                quantile(here, 0.5), quantile(there, 0.5),
-                quantile(here, 0.5) / quantile(there, 0.5));
+    const double ofSample = quantile(there.own, 0.5);
+    std::printf(
+        "opening the window, ms: %.1f (wall %.1f); the sample: %.1f (wall %.1f); ratio %.2f\n",
+        quantile(here.own, 0.5), quantile(here.wall, 0.5), ofSample, quantile(there.wall, 0.5),
+        quantile(here.own, 0.5) / ofSample);
     std::printf("making the other pages, ms: %.1f; opening with them against without: %.2f\n",
-                quantile(others, 0.5),
-                (quantile(there, 0.5) + quantile(others, 0.5)) / quantile(there, 0.5));
+                quantile(others, 0.5), (ofSample + quantile(others, 0.5)) / ofSample);
 }
 
 /// Types the athlete's name, as a coach does, and takes the first lift that they did.
@@ -155,12 +157,21 @@ void waitOut(const TaskPage& page) {
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 20);
 }
 
-/// The page, shown anew for the athlete; ms.
-double timeToShow(MainWindow& window, Page which) {
+struct Shown {
+    double first = 0; ///< made, and what it asks of everybody read
+    double again = 0; ///< anew for the athlete
+};
+
+/// ms of the processor.
+Shown timeToShow(MainWindow& window, Page which) {
     const auto athlete = window.workspace()->athlete();
     const auto lift = window.workspace()->lift();
+    const Timer made;
     window.workspace()->showPage(which);
     TaskPage* page = window.workspace()->currentPage();
+    waitOut(*page);
+    page->repaint();
+    const double first = made.worked();
     std::vector<double> times;
     for (int visit = 0; visit < visits; ++visit) {
         page->setAthleteAndLift(std::nullopt, lift);
@@ -169,20 +180,21 @@ double timeToShow(MainWindow& window, Page which) {
         page->setAthleteAndLift(athlete, lift);
         waitOut(*page);
         page->repaint();
-        times.push_back(timer.milliseconds());
+        times.push_back(timer.worked());
     }
-    return quantile(times, 0.5);
+    return {first, quantile(times, 0.5)};
 }
 
 /// Of the pages that are wanted.
 void printPages(MainWindow& here, MainWindow& alone, bool everybodys) {
-    std::printf("\npage, ms      here   alone  ratio\n");
+    std::printf("\npage, ms      first    here   alone  ratio\n");
     for (const PageEntry& entry : pages()) {
         if (everybodys && entry.part != Part::Squad)
             continue;
-        const double ofLog = timeToShow(here, entry.page);
-        const double ofLone = timeToShow(alone, entry.page);
-        std::printf("%-10s %7.1f %7.1f %6.2f\n", entry.word, ofLog, ofLone, ofLog / ofLone);
+        const Shown ofLog = timeToShow(here, entry.page);
+        const Shown ofLone = timeToShow(alone, entry.page);
+        std::printf("%-11s %7.1f %7.1f %7.1f %6.2f\n", entry.word, ofLog.first, ofLog.again,
+                    ofLone.again, ofLog.again / ofLone.again);
     }
 }
 
@@ -203,10 +215,10 @@ void compareContexts(Logbook& book, LiftId lift, const std::function<void()>& wr
         write();
         const Timer first;
         std::ignore = book.context(lift);
-        kept.push_back(first.milliseconds());
+        kept.push_back(first.worked());
         const Timer second;
         std::ignore = questions::liftContext(book.log(), lift);
-        anew.push_back(second.milliseconds());
+        anew.push_back(second.worked());
     }
     std::printf("\neverybody's sessions of the lift after a write, ms: kept %.1f, read anew %.1f\n",
                 quantile(kept, 0.5), quantile(anew, 0.5));
@@ -241,7 +253,7 @@ void compareWrites(const QString& file, const QString& athlete) {
         work.showPage(page);
         QCoreApplication::processEvents();
         work.currentPage()->repaint();
-        return timer.milliseconds();
+        return timer.worked();
     };
     std::printf("\npage, ms    no write  after one  ratio\n");
     for (const PageEntry& entry : pages()) {
@@ -286,7 +298,7 @@ void measureKeys(const QString& file, const QString& athlete) {
     auto* line = page.findChild<QLineEdit*>(QStringLiteral("setLine"));
     auto* chart = page.findChild<charts::LineChart*>();
     PaintWatch watch(chart->viewport());
-    std::vector<double> times, worked;
+    std::vector<double> times, worked, untilIdle;
     for (int i = 0; i < keyPresses; ++i) {
         if (i % setsASession == 0)
             page.beginSession();
@@ -297,18 +309,22 @@ void measureKeys(const QString& file, const QString& athlete) {
                                    .arg(1.18 - 0.06 * number, 0, 'f', 2));
         QTest::qWait(20);
         watch.painted = false;
-        const double before = processorTime();
         const Timer timer;
         QTest::keyClick(line, Qt::Key_Return);
-        while (!watch.painted && timer.milliseconds() < 2000)
+        while (!watch.painted && timer.wall() < 2000)
             QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
-        times.push_back(timer.milliseconds());
-        worked.push_back(processorTime() - before);
+        times.push_back(timer.wall());
+        worked.push_back(timer.worked());
+        for (int more = 0; more < 5; ++more)
+            QCoreApplication::processEvents();
+        untilIdle.push_back(timer.worked());
     }
-    std::printf("\nkey press to drawn point, ms: median %.1f, p99 %.1f; of the processor's time: "
-                "median %.1f, p99 %.1f (%zu lines on the chart)\n",
-                quantile(times, 0.5), quantile(times, 0.99), quantile(worked, 0.5),
-                quantile(worked, 0.99), chart->data().sessions.size());
+    std::printf("\nkey press to drawn point (%zu lines on the chart), ms: wall median %.1f, p99 "
+                "%.1f; processor median %.1f, p99 %.1f; processor until idle median %.1f, p99 "
+                "%.1f\n",
+                chart->data().sessions.size(), quantile(times, 0.5), quantile(times, 0.99),
+                quantile(worked, 0.5), quantile(worked, 0.99), quantile(untilIdle, 0.5),
+                quantile(untilIdle, 0.99));
 }
 
 } // namespace

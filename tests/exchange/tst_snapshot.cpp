@@ -181,6 +181,39 @@ private Q_SLOTS:
         QCOMPARE(held.log().devices().size(), std::size_t(4));
         qunsetenv("TMPDIR");
     }
+
+    // A large log is not copied for a question while which nobody writes, and who writes does not
+    // wait for it: then it is asked again, of one moment.
+    void aQuestionIsAskedAgainWhereSomethingWasWritten() {
+        const CsvFiles files;
+        prepare(files, 5);
+        const auto file = files.path("log.slopebook");
+        int next = 2;
+        // Of a question in two reads: what both saw, and how often it was asked.
+        const auto ask = [&](std::uintmax_t heldUpTo, bool written, bool refused) {
+            std::vector<std::pair<std::size_t, std::size_t>> seen;
+            log::askOfOneMoment(
+                file, log::Access::ReadOnly,
+                [&](const log::Log& log) {
+                    const auto before = log.devices().size();
+                    if (written && seen.empty()) {
+                        import(files, next, next + 1); // at once
+                        ++next;
+                    }
+                    seen.emplace_back(before, log.devices().size());
+                    if (refused && seen.size() == 1)
+                        throw LogError(LogError::Kind::Conflict, asIs("gone"));
+                },
+                heldUpTo);
+            return seen;
+        };
+        using Seen = std::vector<std::pair<std::size_t, std::size_t>>;
+        QCOMPARE(ask(0, false, false), (Seen{{2, 2}}));
+        QCOMPARE(ask(0, true, false), (Seen{{2, 3}, {3, 3}}));
+        QCOMPARE(ask(0, true, true), (Seen{{3, 4}, {4, 4}}));
+        QVERIFY_THROWS_EXCEPTION(LogError, ask(0, false, true));
+        QCOMPARE(ask(log::heldAtMost, false, false), (Seen{{4, 4}}));
+    }
 };
 
 QTEST_GUILESS_MAIN(TestSnapshot)

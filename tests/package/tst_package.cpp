@@ -5,6 +5,7 @@
 #include <QDirIterator>
 #include <QFile>
 #include <QFileInfo>
+#include <QLocale>
 #include <QMimeDatabase>
 #include <QProcess>
 #include <QRegularExpression>
@@ -12,6 +13,7 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QXmlStreamReader>
 
 namespace {
 
@@ -53,6 +55,28 @@ class TestPackage : public QObject {
     QString m_deb, m_root;
 
     QString installed(const QString& path) const { return m_root + path; }
+    /// What stands under "Subcommands:" in its help.
+    QStringList subcommandsOf(const QStringList& command) const {
+        const QString help = run(program(), command + QStringList{QStringLiteral("--help")}).out;
+        if (!help.contains(QStringLiteral("Subcommands:")))
+            return {};
+        static const QRegularExpression one(QStringLiteral("^  ([a-z-]+) +[A-Z]"),
+                                            QRegularExpression::MultilineOption);
+        QStringList names;
+        for (auto match = one.globalMatch(help.section(QStringLiteral("Subcommands:"), 1));
+             match.hasNext();)
+            names << match.next().captured(1);
+        return names;
+    }
+    void namesOptions(const QString& page, const QStringList& command) const {
+        static const QRegularExpression option(QStringLiteral("--[a-z][a-z-]+"));
+        const Ran about = run(program(), command + QStringList{QStringLiteral("--help")});
+        for (auto match = option.globalMatch(about.out); match.hasNext();) {
+            const QString name = match.next().captured();
+            QVERIFY2(page.contains(name), qPrintable(command.join(QLatin1Char(' ')) + name));
+        }
+    }
+
     QString program() const { return installed(QStringLiteral("/usr/bin/slopebook")); }
 
 private Q_SLOTS:
@@ -121,7 +145,11 @@ private Q_SLOTS:
               "/usr/share/doc/slopebook/screenshots/session.png",
               "/usr/share/doc/slopebook/screenshots/comparison.png",
               "/usr/share/slopebook/sample.slopebook", "/usr/share/man/man1/slopebook.1.gz",
-              "/usr/share/doc/slopebook/copyright", "/usr/share/doc/slopebook/changelog.gz"})
+              "/usr/share/doc/slopebook/copyright", "/usr/share/doc/slopebook/changelog.gz",
+              "/usr/share/slopebook/tutorial/en/index.html",
+              "/usr/share/slopebook/tutorial/en/comparison.png",
+              "/usr/share/slopebook/tutorial/de/index.html",
+              "/usr/share/slopebook/tutorial/de/comparison.png"})
             QTest::newRow(path) << QString::fromLatin1(path);
     }
     void everyFileIsThereAndRootsOwn() {
@@ -170,6 +198,84 @@ private Q_SLOTS:
         QVERIFY(window.waitForFinished());
         const QString said = QString::fromUtf8(window.readAllStandardError());
         QVERIFY2(!said.contains(QLatin1String("error"), Qt::CaseInsensitive), qPrintable(said));
+    }
+
+    /// Debian's changelog, the catalogue's and the man page's head all say what the one list says.
+    void whatChangedIsSaidAlikeEverywhere() {
+        QFile list(QStringLiteral(SLOPEBOOK_SOURCE "/resources/changes.xml"));
+        QVERIFY(list.open(QIODevice::ReadOnly));
+        QXmlStreamReader xml(&list);
+        QStringList versions, days, told;
+        while (!xml.atEnd()) {
+            xml.readNext();
+            const auto facts = xml.attributes();
+            if (xml.isStartElement() && xml.name() == QLatin1String("release")) {
+                versions << facts.value(QLatin1String("version")).toString();
+                days << facts.value(QLatin1String("date")).toString();
+            } else if (xml.isStartElement() && xml.name() == QLatin1String("li") &&
+                       facts.isEmpty()) {
+                told << xml.readElementText().simplified();
+            }
+        }
+        QVERIFY2(!xml.hasError(), qPrintable(xml.errorString()));
+        QCOMPARE(versions.first(), QStringLiteral(SLOPEBOOK_VERSION));
+        QVERIFY(versions.size() >= 2 && told.size() >= 8);
+
+        const auto unpacked = [this](const char* path) {
+            return run(QStringLiteral("zcat"), {installed(QLatin1String(path))}).out;
+        };
+        const QString changelog = unpacked("/usr/share/doc/slopebook/changelog.gz").simplified();
+        QFile metainfo(
+            installed(QStringLiteral("/usr/share/metainfo/org.slopebook.Slopebook.metainfo.xml")));
+        QVERIFY(metainfo.open(QIODevice::ReadOnly));
+        const QString catalogue = QString::fromUtf8(metainfo.readAll());
+        for (qsizetype i = 0; i < versions.size(); ++i) {
+            QVERIFY(changelog.contains(QStringLiteral("slopebook (%1)").arg(versions[i])));
+            QVERIFY(changelog.contains(
+                QLocale::c().toString(QDate::fromString(days[i], Qt::ISODate),
+                                      QStringLiteral("ddd, dd MMM yyyy 00:00:00 +0000"))));
+            QVERIFY(catalogue.contains(
+                QStringLiteral("<release version=\"%1\" date=\"%2\">").arg(versions[i], days[i])));
+        }
+        for (const QString& one : told) {
+            QVERIFY2(catalogue.contains(one), qPrintable(one));
+            QVERIFY2(changelog.contains(QStringLiteral("* ") + one), qPrintable(one));
+        }
+        QVERIFY(
+            unpacked("/usr/share/man/man1/slopebook.1.gz")
+                .contains(
+                    QStringLiteral("\"%1\" \"Slopebook %2\"").arg(days.first(), versions.first())));
+    }
+
+    void debiansOwnToolReadsTheChangelog() {
+        NEED("dpkg-parsechangelog");
+        const QString plain = m_folder.filePath(QStringLiteral("changelog"));
+        QFile file(plain);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(run(QStringLiteral("zcat"),
+                       {installed(QStringLiteral("/usr/share/doc/slopebook/changelog.gz"))})
+                       .out.toUtf8());
+        file.close();
+        const Ran read = run(QStringLiteral("dpkg-parsechangelog"),
+                             {QStringLiteral("-l"), plain, QStringLiteral("--all"),
+                              QStringLiteral("-S"), QStringLiteral("Version")});
+        QVERIFY2(read.exit == 0 && read.err.isEmpty(), qPrintable(read.err));
+        QCOMPARE(read.out.trimmed().section(QLatin1Char('\n'), 0, 0),
+                 QStringLiteral(SLOPEBOOK_VERSION));
+    }
+
+    /// Where a document reader looks it is as well, and its pictures with it.
+    void theTutorialStandsAmongTheDocuments() {
+        const QString folder = installed(QStringLiteral("/usr/share/doc/slopebook/tutorial"));
+        QVERIFY(QFileInfo(folder).isSymLink());
+        QFile page(folder + QStringLiteral("/en/index.html"));
+        QVERIFY(page.open(QIODevice::ReadOnly));
+        static const QRegularExpression image(QStringLiteral("<img src=\"([^\"]+)\""));
+        int pictures = 0;
+        for (auto found = image.globalMatch(QString::fromUtf8(page.readAll())); found.hasNext();
+             ++pictures)
+            QVERIFY(QFileInfo::exists(folder + QStringLiteral("/en/") + found.next().captured(1)));
+        QVERIFY(pictures >= 8);
     }
 
     void theDesktopFileIsValid() {
@@ -225,34 +331,29 @@ private Q_SLOTS:
 
     void theManPageHoldsToTheRules() {
         NEED("mandoc");
-        const Ran lint = run(QStringLiteral("mandoc"),
-                             {QStringLiteral("-Tlint"), QStringLiteral("-Wwarning"),
-                              QStringLiteral(SLOPEBOOK_SOURCE "/app/packaging/slopebook.1")});
+        const Ran lint =
+            run(QStringLiteral("mandoc"), {QStringLiteral("-Tlint"), QStringLiteral("-Wwarning"),
+                                           QStringLiteral(SLOPEBOOK_MAN)});
         QVERIFY2(lint.exit == 0, qPrintable(lint.out + lint.err));
     }
 
     /// Every command and every option that the program offers stands in the man page.
     void theManPageNamesEveryOption() {
-        QFile file(QStringLiteral(SLOPEBOOK_SOURCE "/app/packaging/slopebook.1"));
+        QFile file(QStringLiteral(SLOPEBOOK_MAN));
         QVERIFY(file.open(QIODevice::ReadOnly));
         const QString page =
             QString::fromUtf8(file.readAll()).replace(QLatin1String("\\-"), QLatin1String("-"));
-        const Ran help = run(program(), {QStringLiteral("--help")});
-        QStringList commands;
-        static const QRegularExpression command(QStringLiteral("^  ([a-z]+) +[A-Z]"),
-                                                QRegularExpression::MultilineOption);
-        for (auto match = command.globalMatch(help.out.section(QStringLiteral("Subcommands:"), 1));
-             match.hasNext();)
-            commands << match.next().captured(1);
-        QVERIFY2(commands.size() >= 12, qPrintable(help.out));
-        static const QRegularExpression option(QStringLiteral("--[a-z][a-z-]+"));
+        const QStringList commands = subcommandsOf({});
+        QVERIFY2(commands.size() >= 20, qPrintable(commands.join(QLatin1Char(' '))));
         for (const QString& name : commands) {
-            QVERIFY2(page.contains(QStringLiteral(".SS ") + name + QLatin1Char('\n')),
-                     qPrintable(name));
-            const Ran about = run(program(), {name, QStringLiteral("--help")});
-            for (auto match = option.globalMatch(about.out); match.hasNext();) {
-                const QString one = match.next().captured();
-                QVERIFY2(page.contains(one), qPrintable(name + QLatin1Char(' ') + one));
+            const QRegularExpression heading(
+                QStringLiteral("^\\.SS ([a-z, ]+, )?%1(,|$)").arg(name),
+                QRegularExpression::MultilineOption);
+            QVERIFY2(page.contains(heading), qPrintable(name));
+            namesOptions(page, {name});
+            for (const QString& below : subcommandsOf({name})) {
+                QVERIFY2(page.contains(below), qPrintable(name + QLatin1Char(' ') + below));
+                namesOptions(page, {name, below});
             }
         }
     }

@@ -31,9 +31,10 @@ public:
 
     Line line() {
         Line made;
-        const int which = below(14);
+        const int which = below(16);
         if (which < 3)
-            asks(made, "compare", {"--from", "2026-03-10", "--to", "2026-04-10"}, {"--pdf"});
+            asks(made, "compare", {"--from", "2026-03-10", "--to", "2026-04-10"},
+                 chance(60) ? QStringList{"--pdf"} : QStringList{"--script", "--pdf"});
         else if (which < 5)
             asks(made, "plan", {"--percent", "70", "--bar", "20", "--plates", "20x2,10x2,5x1"},
                  {"--pdf"});
@@ -45,6 +46,8 @@ public:
             import(made);
         else if (which < 13)
             backup(made);
+        else if (which < 15)
+            asks(made, "table", {}, {"--csv"});
         else
             made.words << pick({"list", "noise", "check"}) << name(aLog());
         if (made.words[0] != u"import" && chance(40)) {

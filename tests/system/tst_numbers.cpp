@@ -3,8 +3,8 @@
 // where a person is: commands, the window, the card and the workbook under a de_DE made for this
 // test by localedef, and the check that keeps the C locale out of the sources.
 #include "core/answers/plates.h"
-#include "core/exchange/tidyexport.h"
 #include "core/log/log.h"
+#include "core/questions/wholeexport.h"
 #include "tests/log/builders.h"
 #include "tests/system/program.h"
 #include "ui/window/application.h"
@@ -180,7 +180,7 @@ private Q_SLOTS:
             runIn(comma, {QStringLiteral("export"), sample, QStringLiteral("--to"), in("b")}).exit,
             0);
         // The window's own export: in this process, that has an application.
-        exchange::exportTables(log::Log::open(SLOPEBOOK_SAMPLE_LOG, log::Access::ReadOnly),
+        questions::exportWhole(log::Log::open(SLOPEBOOK_SAMPLE_LOG, log::Access::ReadOnly),
                                folder.path("c"));
         const QStringList numbers = numbersIn(in("a/log.xlsx"));
         QVERIFY(numbers.size() > 1000);

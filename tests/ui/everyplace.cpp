@@ -21,7 +21,7 @@
 #include "ui/squad/changes/squadpage.h"
 #include "ui/window/aboutdialog.h"
 #include "ui/window/backupsdialog.h"
-#include "ui/window/helpdialog.h"
+#include "ui/window/menudeeds.h"
 #include "ui/window/messagebar.h"
 #include "ui/window/workspace.h"
 
@@ -160,7 +160,7 @@ public:
         Logbook& book = m_window->workspace()->logbook();
         QWidget* parent = m_window.get();
         show<AboutDialog>("about", parent);
-        show<HelpDialog>("help", keysOf(*m_window), parent);
+        show<HelpDialog>("help", helpOf(*m_window), parent);
         const auto file = m_folder.path("reps.csv");
         QFile out(QString::fromStdString(file.string()));
         QVERIFY(out.open(QIODevice::WriteOnly));

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/answers/bendwords.h"
 #include "core/answers/readingwords.h"
+#include "core/questions/blockquestions.h"
 #include "tests/support/ladders.h"
 #include "tests/ui/typedladders.h"
 #include "ui/athlete/compare/comparepage.h"
 #include "ui/paper/comparisonrows.h"
+#include "ui/parts/sidekey.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -18,6 +20,7 @@ using namespace slopebook;
 using namespace slopebook::questions;
 using namespace slopebook::ui;
 using namespace Qt::Literals::StringLiterals;
+using slopebook::test::day;
 
 namespace {
 
@@ -170,18 +173,18 @@ private Q_SLOTS:
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         const auto chosen = [&page] {
-            QList<qlonglong> pair;
-            for (const char* name : {"Earlier session", "Later session"})
+            QStringList pair;
+            for (const char* name : {"Earlier session or block", "Later session or block"})
                 for (const QComboBox* box : page.findChildren<QComboBox*>())
                     if (box->accessibleName() == QLatin1String(name))
-                        pair << box->currentData().toLongLong();
+                        pair << box->currentData().toString();
             return pair;
         };
         const auto pair = [&w](std::size_t from, std::size_t to) {
-            return QList<qlonglong>{raw(w.sessions[from]), raw(w.sessions[to])};
+            return QStringList{keyOf(w.sessions[from]), keyOf(w.sessions[to])};
         };
         QCOMPARE(chosen(), pair(1, 2));
-        page.compareSessions(w.sessions[0], w.sessions[1]);
+        page.compare(w.sessions[0], w.sessions[1]);
         QCOMPARE(chosen(), pair(0, 1));
         page.setAthleteAndLift(other, w.lift);
         QVERIFY(!page.canPrint()); // one load has no line: nothing to compare
@@ -211,8 +214,65 @@ private Q_SLOTS:
         ComparePage page(w.book);
         page.setAthleteAndLift(w.athlete, w.lift);
         const QString sentence = page.view().sentence();
-        page.compareSessions(w.sessions[1], w.sessions[0]);
+        page.compare(w.sessions[1], w.sessions[0]);
         QCOMPARE(page.view().sentence(), sentence);
+    }
+
+    // Two weeks of autumn and two of winter: the page offers the blocks that hold sessions, newest
+    // first, says what the commands say of them, and shows days that another page asks for.
+    void blocksAreOfferedAndComparedByAllTheirSessions() {
+        const auto again = [](LiftSession ladder, Date date, double by) {
+            ladder.date = date;
+            for (Point& p : ladder.points)
+                p.velocity += by;
+            return ladder;
+        };
+        test::TypedLadders w({test::autumn(), again(test::autumn(), day(2025, 10, 11), 0.01),
+                              test::winter(), again(test::winter(), day(2026, 1, 24), -0.01)});
+        const BlockId empty =
+            w.book.addBlock({.name = "Summer", .first = day(2025, 6, 1), .last = day(2025, 8, 31)});
+        const BlockId light =
+            w.book.addBlock({.name = "Light", .first = day(2025, 9, 1), .last = day(2025, 11, 30)});
+        const BlockId flood =
+            w.book.addBlock({.name = "Flood", .first = day(2026, 1, 1), .last = day(2026, 2, 28)});
+        ComparePage page(w.book);
+        page.setAthleteAndLift(w.athlete, w.lift);
+        const auto* box = page.findChild<QComboBox*>();
+        QCOMPARE(box->itemData(0).toString(), keyOf(flood));
+        QCOMPARE(box->itemData(1).toString(), keyOf(light));
+        QCOMPARE(box->findData(keyOf(empty)), -1);
+        QCOMPARE(box->count(), 2 + 1 + 4); // a line between blocks and sessions
+        QVERIFY2(box->itemText(0).endsWith(u"2 sessions"_s), qPrintable(box->itemText(0)));
+
+        const auto about = questions::background(w.book.log(), w.athlete, w.lift);
+        const auto asked = [&](const LiftSide& from, const LiftSide& to) {
+            const auto blocks = w.book.log().blocks();
+            const auto answer = comparisonOfSides(w.book.log(), w.book.context(w.lift), about,
+                                                  sessionsOf(from, blocks, about.sessions),
+                                                  sessionsOf(to, blocks, about.sessions));
+            return answer ? said(answer->sentence, LoadUnit::Kilograms) : QString();
+        };
+        QVERIFY(!asked(light, flood).isEmpty());
+        page.compare(flood, light); // in whatever order
+        QCOMPARE(page.view().sentence(), asked(light, flood));
+        QVERIFY(page.canPrint());
+        QCOMPARE(box->currentData().toString(), keyOf(light));
+        page.compare(light, w.sessions[3]);
+        QCOMPARE(page.view().sentence(), asked(light, w.sessions[3]));
+        page.compare(DayStretch{day(2025, 9, 1), day(2025, 11, 30)}, flood); // those of a block
+        QCOMPARE(box->currentData().toString(), keyOf(light));
+        const DayStretch days{day(2025, 10, 1), day(2025, 10, 31)};
+        page.compare(days, flood);
+        QCOMPARE(box->currentData().toString(), keyOf(days));
+        QCOMPARE(page.view().sentence(), asked(days, flood));
+        page.compare(light, w.sessions[0]); // on both sides
+        QVERIFY(!page.canPrint());
+        // A block that goes away takes the choice with it.
+        page.compare(light, flood);
+        w.book.removeBlock(light);
+        page.refresh(Logbook::What::Everything, {});
+        QVERIFY(page.canPrint());
+        QCOMPARE(box->findData(keyOf(light)), -1);
     }
 
     void levelAndScatterChangeTheIntervals() {

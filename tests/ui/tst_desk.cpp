@@ -11,6 +11,7 @@
 #include "ui/window/aboutdialog.h"
 #include "ui/window/helpdialog.h"
 #include "ui/window/mainwindow.h"
+#include "ui/window/pagetable.h"
 #include "ui/window/workspace.h"
 #include "ui/words/format.h"
 
@@ -279,7 +280,8 @@ private Q_SLOTS:
         const auto* pages = help->findChild<QTabWidget*>();
         QCOMPARE(pages->count(), int(HelpDialog::PageCount));
         QCOMPARE(pages->currentIndex(), int(HelpDialog::Keys));
-        const QString keys = qobject_cast<QTextBrowser*>(pages->widget(0))->toPlainText();
+        const QString keys =
+            qobject_cast<QTextBrowser*>(pages->widget(HelpDialog::Keys))->toPlainText();
         for (const QAction* action : window->findChildren<QAction*>()) {
             const bool inMenu = !action->text().isEmpty() && !action->shortcut().isEmpty() &&
                                 action->shortcutContext() == Qt::WindowShortcut;
@@ -292,6 +294,46 @@ private Q_SLOTS:
         window->actions().method->trigger();
         QCOMPARE(window->findChildren<HelpDialog*>().size(), 1);
         QCOMPARE(pages->currentIndex(), int(HelpDialog::Method));
+    }
+
+    /// Whatever page and whatever control the keys go to: the method, and its sources below it.
+    void f1OpensTheMethodOnEveryPage() {
+        const auto window = open();
+        QVERIFY(window);
+        QSet<QString> kinds; // of controls, each asked once, and one at least on every page
+        for (const PageEntry& entry : pages()) {
+            window->workspace()->showPage(entry.page);
+            QCoreApplication::processEvents();
+            int asked = 0;
+            for (auto* control : window->workspace()->findChildren<QWidget*>()) {
+                if (!control->isVisible() || !control->isEnabled() ||
+                    control->focusPolicy() == Qt::NoFocus || control->focusProxy() ||
+                    (asked && kinds.contains(QLatin1String(control->metaObject()->className()))))
+                    continue;
+                control->setFocus();
+                if (!control->hasFocus())
+                    continue;
+                kinds.insert(QLatin1String(control->metaObject()->className()));
+                QTest::keyClick(control, Qt::Key_F1);
+                auto* help = window->findChild<HelpDialog*>();
+                QVERIFY2(help, qPrintable(entry.title() + QLatin1Char(' ') +
+                                          QLatin1String(control->metaObject()->className())));
+                const auto* tabs = help->findChild<QTabWidget*>();
+                QCOMPARE(tabs->currentIndex(), 0);
+                if (asked++ == 0) {
+                    const auto* text = qobject_cast<QTextBrowser*>(tabs->currentWidget());
+                    const QString told = text->toPlainText();
+                    QVERIFY(told.startsWith(QStringLiteral("From reps to a line")));
+                    QVERIFY(told.indexOf(QStringLiteral("Fieller, 1954")) >
+                            told.indexOf(QStringLiteral("[8]")));
+                    QCOMPARE(help->focusWidget(), text); // its keys scroll it
+                }
+                delete help;
+                window->activateWindow();
+                QVERIFY(QTest::qWaitForWindowActive(window.get()));
+            }
+            QVERIFY2(asked > 0, qPrintable(entry.title()));
+        }
     }
 
     void noTwoActionsShareAKey() {
@@ -308,6 +350,7 @@ private Q_SLOTS:
     }
 
     void theAboutBoxNamesPartsWithVersionsAndTheLicence() {
+        QApplication::setApplicationVersion(QStringLiteral("9.8.7"));
         const AboutDialog about(nullptr);
         const auto texts = about.findChildren<QTextBrowser*>();
         QCOMPARE(texts.size(), 3);
@@ -315,6 +358,7 @@ private Q_SLOTS:
         for (const QTextBrowser* text : texts)
             all += text->toPlainText();
         QVERIFY(all.contains(QLatin1String(qVersion())));
+        QVERIFY(all.contains(QStringLiteral("Slopebook, version 9.8.7"))); // how to cite it
         for (const char* part : {"Eigen", "Boost", "SQLite", "SQLiteCpp", "libcsv", "libxlsxwriter",
                                  "utf8proc", "CLI11", "Qt Charts", "GNU GENERAL PUBLIC LICENSE"})
             QVERIFY2(all.contains(QLatin1String(part), Qt::CaseInsensitive), part);

@@ -95,7 +95,8 @@ Drawn season(bool hatched) {
     const std::vector<LiftSession> sessions{test::autumn(), to};
     const auto follow = answers::follow(test::benchPull(), *test::benchPull().mvt, sessions,
                                         Mass{60'000}, 0, test::usualSettings(), Mass{2'500});
-    SeasonData data = seasonData({.follow = *follow}, {}, VelocityKind::Mean, 0.95, LoadUnit::Kilograms);
+    SeasonData data =
+        seasonData({.follow = *follow}, {}, VelocityKind::Mean, 0.95, LoadUnit::Kilograms);
     for (SeasonPoint& point : data.points)
         point.notComparable = point.notComparable && hatched;
     auto chart = std::make_unique<SeasonChart>();

@@ -478,18 +478,32 @@ const std::vector<Row>& rows() {
          "beside the session's own, never instead.",
          {},
          "answers/tst_history.cpp:aLightSessionBorrows"},
-        {"The numbers are those of the page Method.",
-         [] {
-             for (int i = 1; i <= 8; ++i)
-                 if (!methodHelp().contains(u"[%1]"_s.arg(i)))
-                     return false;
-             return !methodHelp().contains(u"[9]"_s) && sourcesHelp().count(u"<li>"_s) == 8;
-         }},
         {"Published thresholds, noise and smallest changes carry their own source where they are "
          "used.",
          {},
          "answers/tst_published.cpp:damagedTables"},
         {"Most of these papers were read as abstracts.", {}, nullptr, "how the sources were read"},
+        {"A log is one SQLite file, and all that was typed stands in its plain tables.",
+         [] {
+             const test::Folder folder;
+             log::Log::create(folder.path());
+             QFile file(QString::fromStdString(folder.path().string()));
+             return file.open(QIODevice::ReadOnly) && file.read(15) == "SQLite format 3";
+         },
+         "log/tst_missing.cpp:everyColumnAlteredIsNoticed"},
+        {"Whatever reads SQLite reads it, with this program or without.",
+         {},
+         "log/tst_missing.cpp:everyRowTakenOutIsNoticed"},
+        {"slopebook schema, typed into a terminal, prints what every table and column holds, in "
+         "which unit, and how the checksums are made.",
+         {},
+         nullptr,
+         "what the command is for"},
+        {"Keep its text beside your logs.", {}, nullptr, "advice"},
+        {"Log, Export everything writes the same as CSV tables and a workbook, for those who have "
+         "no SQLite either.",
+         {},
+         "exchange/tst_roundtrip.cpp:writesTheWorkbookToo"},
     };
     return all;
 }
@@ -500,11 +514,11 @@ class TestHelp : public QObject {
     Q_OBJECT
 private Q_SLOTS:
     void everySentenceHasItsRow() {
-        QStringList told = sentencesOf(typingHelp()) + sentencesOf(methodHelp());
+        QStringList told =
+            sentencesOf(typingHelp()) + sentencesOf(methodHelp()) + sentencesOf(fileHelp());
         // The list of sources is of names; its sentences stand in paragraphs.
         for (const QString& sentence : sentencesOf(sourcesHelp()))
-            if (sentence.startsWith(u"The numbers"_s) || sentence.startsWith(u"Published"_s) ||
-                sentence.startsWith(u"Most"_s))
+            if (sentence.startsWith(u"Published"_s) || sentence.startsWith(u"Most"_s))
                 told << sentence;
         QStringList known;
         for (const Row& row : rows()) {
@@ -516,6 +530,19 @@ private Q_SLOTS:
             QVERIFY2(known.contains(sentence), qPrintable(u"no row checks: "_s + sentence));
         for (const QString& sentence : known)
             QVERIFY2(told.contains(sentence), qPrintable(u"the help does not say: "_s + sentence));
+    }
+
+    /// The numbers in the method are those of its sources, which stand below it.
+    void everySourceIsCitedAndEveryCitationHasOne() {
+        const auto cited = static_cast<int>(sourcesHelp().count(u"<li>"_s));
+        QCOMPARE(cited, 8);
+        static const QRegularExpression number(u"\\[(\\d+)\\]"_s);
+        QSet<int> numbers;
+        for (auto found = number.globalMatch(methodHelp()); found.hasNext();)
+            numbers << found.next().captured(1).toInt();
+        for (int i = 1; i <= cited; ++i)
+            QVERIFY2(numbers.remove(i), qPrintable(QString::number(i)));
+        QVERIFY(numbers.isEmpty());
     }
 
     void eachIsTrue_data() {

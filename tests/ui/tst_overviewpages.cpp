@@ -230,8 +230,10 @@ private Q_SLOTS:
             QTest::keyClick(&view, pressed);
         };
         press(0, 2, Qt::Key_Return);
-        QCOMPARE(compared.takeFirst(), (QVariantList{QVariant::fromValue(SessionId{10}),
-                                                     QVariant::fromValue(SessionId{30})}));
+        // The figure is that of two blocks, and so is the answer.
+        const auto sides = compared.takeFirst();
+        QCOMPARE(sides[1].value<questions::LiftSide>(), questions::LiftSide(BlockId{1}));
+        QCOMPARE(sides[2].value<questions::LiftSide>(), questions::LiftSide(BlockId{3}));
         QCOMPARE(lift.takeFirst().first().value<LiftId>(), LiftId{1});
         press(0, 1, Qt::Key_Space);
         QCOMPARE(session.takeFirst().first().value<SessionId>(), SessionId{20});

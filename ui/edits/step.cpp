@@ -19,12 +19,19 @@ std::optional<SessionHead> headOf(const log::Log& log, qint64 session) {
     }
 }
 
-template <class Id, class All>
-QString storedName(const All& all, const std::optional<Id>& id) {
-    for (const auto& one : all)
-        if (id == one.id)
-            return text(one.value.name);
-    return {};
+/// By its key alone: a log may hold thousands, and this is asked after every set. Nothing where it
+/// does not stand in the log just now.
+template <class Id, class OneOf>
+QString storedName(const std::optional<Id>& id, const OneOf& oneOf) {
+    if (!id)
+        return {};
+    try {
+        return text(oneOf(*id).value.name);
+    } catch (const LogError& error) {
+        if (error.kind() != LogError::Kind::Conflict)
+            throw;
+        return {};
+    }
 }
 
 } // namespace
@@ -39,8 +46,9 @@ Logbook::Step stepOf(const Edit& edit, const log::Log& log, LoadUnit unit) {
             day = dateText(head->date);
         }
     }
-    QStringList of{edit.object(unit), storedName(log.lifts(), step.lift),
-                   storedName(log.athletes(), step.athlete), day};
+    QStringList of{edit.object(unit),
+                   storedName(step.lift, [&](LiftId id) { return log.lift(id); }),
+                   storedName(step.athlete, [&](AthleteId id) { return log.athlete(id); }), day};
     of.removeAll(QString());
     of.removeDuplicates(); // a session's own day
     step.words = of.isEmpty()

@@ -93,6 +93,8 @@ void writePagesPdf(const Print& print, Paper paper, const log::Destination& to) 
         pdf.setResolution(1200);
         pdf.setTitle(print.title);
         pdf.setCreator(u"Slopebook"_s);
+        for (const Attached& file : print.attached)
+            pdf.addFileAttachment(file.name, file.bytes, file.type);
         if (!paintPages(pdf, print))
             throw LogError(LogError::Kind::Unavailable,
                            questions::say("The PDF %1 could not be painted. Nothing was changed.",

@@ -5,10 +5,12 @@
 #include "core/log/target.h"
 #include "ui/paper/flow.h"
 
+#include <QByteArray>
 #include <QPageSize>
 #include <QPagedPaintDevice>
 
 #include <functional>
+#include <vector>
 
 namespace slopebook::ui::page {
 
@@ -23,6 +25,12 @@ struct PageStyle {
     bool numberInFoot = false; ///< the page's number follows the foot's words; else it stands right
 };
 
+/// A file that a PDF carries inside it.
+struct Attached {
+    QString name{}, type{}; ///< "figures.csv", "text/csv"
+    QByteArray bytes{};
+};
+
 /// What is to be printed: fills a flow that is as wide as the paper allows. foot stands at the
 /// bottom of each page, with its number.
 struct Print {
@@ -30,6 +38,7 @@ struct Print {
     QString foot{};
     std::function<void(Flow&)> fill{};
     PageStyle style{};
+    std::vector<Attached> attached{}; ///< to a PDF alone
 };
 
 /// How many pages that makes on a paper of that size in points.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper/printedcomparison.h"
 
+#include "core/questions/comparisontable.h"
 #include "ui/paper/comparisonrows.h"
 #include "ui/paper/printedparts.h"
 #include "ui/words/format.h"
@@ -8,6 +9,8 @@
 #include <QCoreApplication>
 
 namespace slopebook::ui {
+
+using namespace Qt::StringLiterals;
 
 namespace {
 
@@ -59,7 +62,14 @@ page::Print comparisonPrint(const answers::Comparison& comparison, const PageHea
 
 void writeComparisonPdf(const answers::Comparison& comparison, const PageHeader& header,
                         const log::Destination& to) {
-    page::writePagesPdf(comparisonPrint(comparison, header), header.paper, to);
+    page::Print print = comparisonPrint(comparison, header);
+    const auto attach = [&](const QString& name, const std::string& csv) {
+        print.attached.push_back(
+            {.name = name, .type = u"text/csv"_s, .bytes = QByteArray::fromStdString(csv)});
+    };
+    attach(u"figures.csv"_s, questions::comparisonFiguresCsv(comparison));
+    attach(u"points.csv"_s, questions::comparisonPointsCsv(comparison));
+    page::writePagesPdf(print, header.paper, to);
 }
 
 } // namespace slopebook::ui

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/questions/batteryquestions.h"
+#include "core/questions/liftside.h"
 #include "ui/edits/logbook.h"
 
 #include <QWidget>
@@ -38,8 +39,10 @@ Q_SIGNALS:
     void sessionWanted(slopebook::SessionId session);
     /// Asks the shell to show the tests of that session.
     void testsWanted(slopebook::SessionId session);
-    /// Asks the shell to show a comparison of two sessions.
-    void comparisonWanted(slopebook::SessionId from, slopebook::SessionId to);
+    /// Asks the shell to show a comparison of two sessions, blocks or stretches of days of the
+    /// athlete.
+    void comparisonWanted(slopebook::AthleteId athlete, const slopebook::questions::LiftSide& from,
+                          const slopebook::questions::LiftSide& to);
     /// Asks the shell to choose that athlete, before it shows what is asked for next.
     void athleteWanted(slopebook::AthleteId athlete);
     /// Asks the shell to choose that lift, before it shows what is asked for next.

@@ -53,6 +53,14 @@ QString licence() {
     return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
 }
 
+/// As README tells it: the same in every language.
+QString citation() {
+    return QStringLiteral(
+               "The Slopebook contributors (2026). Slopebook, version %1 [computer program]. "
+               "GPL-3.0-or-later.")
+        .arg(QApplication::applicationVersion().toHtmlEscaped());
+}
+
 } // namespace
 
 AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent) {
@@ -66,13 +74,13 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent) {
     };
     add(tr("Slopebook"))
         ->setHtml(
-            QStringLiteral("<h2>Slopebook %1</h2><p>%2</p><p>%3</p><p>%4</p>")
+            QStringLiteral("<h2>Slopebook %1</h2><p>%2</p><p>%3</p><p>%4 %5</p><p>%6</p>")
                 .arg(QApplication::applicationVersion().toHtmlEscaped(),
                      tr("Load-velocity lines, estimated 1RM with an honest interval, and what "
                         "changed between sessions."),
                      tr("Free software under the GNU General Public License, version 3 or "
                         "later, without any warranty."),
-                     fullCautions().toHtmlEscaped()));
+                     tr("To cite it:"), citation(), fullCautions().toHtmlEscaped()));
     add(tr("Made with"))->setHtml(partsTable());
     add(tr("Licence"))->setPlainText(licence());
     auto* close = new QDialogButtonBox(QDialogButtonBox::Close);

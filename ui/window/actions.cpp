@@ -145,9 +145,12 @@ void addViewMenu(QMenuBar& bar, Actions& a) {
 
 void addHelpMenu(QMenuBar& bar, Actions& a) {
     QMenu& menu = *bar.addMenu(Menu::tr("&Help"));
-    a.help = add(menu, Menu::tr("&Typing a set"), QKeySequence::HelpContents);
+    a.method = add(menu, Menu::tr("The &method"), QKeySequence::HelpContents);
+    a.tutorial = add(menu, Menu::tr("T&utorial"));
+    a.help = add(menu, Menu::tr("&Typing a set"));
     a.keys = add(menu, Menu::tr("&Keys"), QKeySequence(Qt::SHIFT | Qt::Key_F1));
-    a.method = add(menu, Menu::tr("The &method"));
+    a.file = add(menu, Menu::tr("The log's &file"));
+    a.changes = add(menu, Menu::tr("What is &new"));
     a.cautions = add(menu, Menu::tr("&Cautions"));
     a.about = add(menu, Menu::tr("&About Slopebook"));
 }

@@ -25,7 +25,7 @@ struct Actions {
     QActionGroup* units;     ///< data(): a LoadUnit as int
     QActionGroup* schemes;   ///< data(): a Scheme as int
     QActionGroup* languages; ///< data(): the code to keep in the settings
-    QAction *help, *keys, *method, *cautions, *about;
+    QAction *method, *tutorial, *help, *keys, *file, *changes, *cautions, *about;
     QMenu* recent;
 
     /// Those that need an open log.

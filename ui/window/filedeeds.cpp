@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/filedeeds.h"
 
-#include "core/exchange/tidyexport.h"
 #include "core/log/newlog.h"
+#include "core/questions/wholeexport.h"
 #include "ui/importing/importtables.h"
 #include "ui/parts/filedialog.h"
 #include "ui/parts/longwork.h"
@@ -179,7 +179,7 @@ void FileDeeds::askExport() {
     try {
         const auto work = [file = m_window.workspace()->logbook().log().file(),
                            target = pathOf(folder)](const Progress& progress) {
-            exchange::exportTables(log::Log::open(file, log::Access::ReadOnly), target, progress);
+            questions::exportWhole(log::Log::open(file, log::Access::ReadOnly), target, progress);
         };
         if (doLongWork(&m_window, MainWindow::tr("Exporting"), work))
             m_window.say(MainWindow::tr("Exported, as CSV and as a workbook: %1").arg(folder));

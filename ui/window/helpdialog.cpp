@@ -5,8 +5,10 @@
 #include "ui/window/helptexts.h"
 
 #include <QDialogButtonBox>
+#include <QImage>
 #include <QTabWidget>
 #include <QTextBrowser>
+#include <QUrl>
 #include <QVBoxLayout>
 
 namespace slopebook::ui {
@@ -30,29 +32,50 @@ QString keysTable(const QStringList& keys) {
     return html + QStringLiteral("</table><p>%1</p>").arg(more.join(QLatin1String("</p><p>")));
 }
 
+/// Its pictures smoothly made as small as they stand between the words.
+class HelpText final : public QTextBrowser {
+public:
+    QVariant loadResource(int type, const QUrl& name) override {
+        if (type != QTextDocument::ImageResource || !name.isLocalFile())
+            return QTextBrowser::loadResource(type, name);
+        QImage picture(name.toLocalFile());
+        const qreal sharp = devicePixelRatio();
+        const int wide = qRound(pictureWidth * sharp);
+        if (picture.width() > wide)
+            picture = picture.scaledToWidth(wide, Qt::SmoothTransformation);
+        picture.setDevicePixelRatio(sharp);
+        return picture;
+    }
+
+private:
+    static constexpr int pictureWidth = 700;
+};
+
 } // namespace
 
-HelpDialog::HelpDialog(const QStringList& keys, QWidget* parent)
+HelpDialog::HelpDialog(const Told& told, QWidget* parent)
     : QDialog(parent), m_pages(new QTabWidget) {
     setWindowTitle(tr("Help"));
     const auto add = [this](const QString& name, const QString& html) {
-        auto* text = new QTextBrowser;
+        auto* text = new HelpText;
         text->setHtml(html);
         QString plain = name;
         text->setAccessibleName(plain.remove(QLatin1Char('&')));
         m_pages->addTab(text, name);
     };
-    add(tr("&Keys"), keysTable(keys));
+    add(tr("&Method"), methodHelp() + sourcesHelp());
     add(tr("&Typing"), typingHelp());
-    add(tr("&Method"), methodHelp());
-    add(tr("&Sources"), sourcesHelp());
+    add(tr("&Keys"), keysTable(told.keys));
+    add(tr("T&utorial"), told.tutorial);
+    add(tr("The &file"), fileHelp());
+    add(tr("&New"), told.changes);
     add(tr("C&autions"), QStringLiteral("<p>%1</p>").arg(fullCautions().toHtmlEscaped()));
     auto* close = new QDialogButtonBox(QDialogButtonBox::Close);
     connect(close, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_pages, 1);
     layout->addWidget(close);
-    resize(700, 520);
+    resize(780, 560);
 }
 
 void HelpDialog::showPage(Page page) {

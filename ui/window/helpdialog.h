@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Keys, the typed line, the method in plain words with its sources, and the cautions: a page each.
+// The method in plain words with its sources, the typed line, keys, the tutorial, the log's file,
+// what is new, and the cautions: a page each.
 #pragma once
 
 #include <QDialog>
@@ -11,10 +12,15 @@ namespace slopebook::ui {
 class HelpDialog final : public QDialog {
     Q_OBJECT
 public:
-    enum Page { Keys, Typing, Method, Sources, Cautions, PageCount };
+    enum Page { Method, Typing, Keys, Tutorial, File, Changes, Cautions, PageCount };
+    /// What the pages hold that the window knows.
+    struct Told {
+        QStringList keys; ///< lines "keys<TAB>words"
+        QString tutorial; ///< HTML, its pictures named by file URLs
+        QString changes;  ///< HTML
+    };
 
-    /// keys: lines "keys<TAB>words".
-    HelpDialog(const QStringList& keys, QWidget* parent);
+    HelpDialog(const Told& told, QWidget* parent);
     void showPage(Page page);
 
 private:

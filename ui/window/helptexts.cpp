@@ -214,8 +214,7 @@ QString methodHelp() {
 }
 
 QString sourcesHelp() {
-    return QStringLiteral("<p>%1</p><ol>")
-               .arg(Help::tr("The numbers are those of the page Method.")) +
+    return QStringLiteral("<h3>%1</h3><ol>").arg(Help::tr("Sources")) +
            QStringLiteral(
                "<li>E. C. Fieller, 1954; N. R. Draper and H. Smith, Applied Regression "
                "Analysis</li>"
@@ -230,6 +229,18 @@ QString sourcesHelp() {
                .arg(Help::tr(
                    "Published thresholds, noise and smallest changes carry their own source where "
                    "they are used. Most of these papers were read as abstracts."));
+}
+
+QString fileHelp() {
+    return part(
+        Help::tr("Ten years on"),
+        {Help::tr("A log is one SQLite file, and all that was typed stands in its plain tables. "
+                  "Whatever reads SQLite reads it, with this program or without."),
+         Help::tr("<code>slopebook schema</code>, typed into a terminal, prints what every table "
+                  "and column holds, in which unit, and how the checksums are made. Keep its text "
+                  "beside your logs."),
+         Help::tr("Log, Export everything writes the same as CSV tables and a workbook, for those "
+                  "who have no SQLite either.")});
 }
 
 } // namespace slopebook::ui

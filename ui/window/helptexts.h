@@ -9,5 +9,6 @@ namespace slopebook::ui {
 QString typingHelp();
 QString methodHelp();
 QString sourcesHelp();
+QString fileHelp();
 
 } // namespace slopebook::ui

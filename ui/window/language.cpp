@@ -53,6 +53,11 @@ QString languageFor(const QString& chosen, const QLocale& desktop) {
     return english;
 }
 
+QString spokenCode() {
+    const QString code = QLocale().name().section(QLatin1Char('_'), 0, 0);
+    return isSpoken(code) ? code : english;
+}
+
 namespace {
 
 /// How that language writes numbers and dates: as the desktop does where it is the desktop's own.

@@ -23,6 +23,9 @@ std::vector<Language> languages();
 /// first of the desktop's languages that there is, else English.
 QString languageFor(const QString& chosen, const QLocale& desktop);
 
+/// The code of the language that is spoken now.
+QString spokenCode();
+
 /// Speaks a language from when it is made to when it goes: our words, those of Qt's own buttons,
 /// and the default QLocale.
 class Translation final {

@@ -6,12 +6,14 @@
 #include "ui/floor/station/stationpage.h"
 #include "ui/parts/fingers.h"
 #include "ui/window/aboutdialog.h"
+#include "ui/window/changes.h"
 #include "ui/window/filedeeds.h"
 #include "ui/window/frame.h"
-#include "ui/window/helpdialog.h"
+#include "ui/window/language.h"
 #include "ui/window/logkeeper.h"
 #include "ui/window/mainwindow.h"
 #include "ui/window/recorddialogs.h"
+#include "ui/window/tutorial.h"
 #include "ui/window/welcomepage.h"
 #include "ui/window/workspace.h"
 #include "ui/words/said.h"
@@ -128,11 +130,19 @@ void connectGo(MainWindow& window) {
     inWorkspace(window, a.redo, [](Workspace& work) { work.step(false); });
 }
 
+/// Those taken of the window in the language that is spoken, else the English ones.
+std::filesystem::path picturesOf(const std::filesystem::path& tutorial) {
+    if (tutorial.empty())
+        return {};
+    const auto own = tutorial / spokenCode().toStdString();
+    return std::filesystem::exists(own) ? own : tutorial / "en";
+}
+
 void showHelp(MainWindow& window, HelpDialog::Page page) {
     // Stays open beside the work: one at a time.
     auto* help = window.findChild<HelpDialog*>();
     if (!help) {
-        help = new HelpDialog(keysOf(window), &window);
+        help = new HelpDialog(helpOf(window), &window);
         help->setAttribute(Qt::WA_DeleteOnClose);
     }
     help->show();
@@ -149,6 +159,9 @@ void connectHelp(MainWindow& window) {
     shows(a.help, HelpDialog::Typing);
     shows(a.keys, HelpDialog::Keys);
     shows(a.method, HelpDialog::Method);
+    shows(a.tutorial, HelpDialog::Tutorial);
+    shows(a.file, HelpDialog::File);
+    shows(a.changes, HelpDialog::Changes);
     shows(a.cautions, HelpDialog::Cautions);
     always(window, a.about, [&window] { AboutDialog(&window).exec(); });
 }
@@ -239,6 +252,12 @@ void connectMenus(MainWindow& window) {
     for (QObject* holder : window.actions().undo->associatedObjects())
         if (auto* menu = qobject_cast<QMenu*>(holder))
             QObject::connect(menu, &QMenu::aboutToShow, &window, [&window] { nameSteps(window); });
+}
+
+HelpDialog::Told helpOf(MainWindow& window) {
+    return {.keys = keysOf(window),
+            .tutorial = tutorialHelp(window.actions(), picturesOf(window.surroundings().tutorial)),
+            .changes = changesHelp(spokenCode())};
 }
 
 void connectUndo(MainWindow& window) {

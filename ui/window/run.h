@@ -14,8 +14,8 @@
 
 namespace slopebook::ui {
 
-/// What the window is given by the program: its last settings, how to keep new ones, the clock, and
-/// the sample log.
+/// What the window is given by the program: its last settings, how to keep new ones, the clock,
+/// the sample log and the tutorial's pictures.
 struct Surroundings {
     Settings settings;
     std::function<void(const Settings&)> keepSettings; ///< called when the window closes
@@ -23,6 +23,7 @@ struct Surroundings {
     bool dailyBackups = false;        ///< one that is due is made at opening
     std::filesystem::path sampleLog;  ///< never written to: a copy is opened; empty: none offered
     std::filesystem::path dataFolder; ///< where that copy goes; made when it is needed
+    std::filesystem::path tutorial;   ///< its pictures, a folder a language; empty: none
 };
 
 /// Opens the window, on the log when one is given (an error is shown in the window), and returns

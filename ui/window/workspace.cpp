@@ -118,11 +118,12 @@ void Workspace::openSession(SessionId session) {
     });
 }
 
-void Workspace::openComparison(SessionId from, SessionId to) {
+void Workspace::openComparison(AthleteId athlete, const questions::LiftSide& from,
+                               const questions::LiftSide& to) {
     guarded([&] {
-        choose(m_logbook->log().session(to).head.value.athlete, {});
+        choose(athlete, {});
         showPage(Page::Comparison);
-        m_comparison->compareSessions(from, to);
+        m_comparison->compare(from, to);
     });
 }
 

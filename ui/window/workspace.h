@@ -122,7 +122,8 @@ private:
     void openIndex();
     void pageTurned();
     void openSession(SessionId session);
-    void openComparison(SessionId from, SessionId to);
+    void openComparison(AthleteId athlete, const questions::LiftSide& from,
+                        const questions::LiftSide& to);
     void connectWays(TaskPage* page);
     void openPlace(TaskPage::Place place);
     PageHolder* holderOf(Page page) const;

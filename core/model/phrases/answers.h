@@ -327,6 +327,8 @@ inline constexpr std::string_view reasons[]{
               "%1 lies outside the loads of the test (%2 to %3): its speed is the line drawn on"),
     translate("Phrases", "the stop speed of %1 m/s at %2 lies under the MVT of %3 m/s: the set "
                          "would end by failure; choose less loss"),
+    translate("Phrases", "from %1 up a loss of %2 % would end under the MVT of %3 m/s, by failure: "
+                         "no stop speed stands there"),
     translate("Phrases", "%1 is %2 % of this athlete's estimated 1RM; the target is %3"),
     translate("Phrases", "%1 is the heaviest load at hand; the target is %2"),
     translate("Phrases", "possible there: every rep of %1 as fast as it will go, the day judged by "

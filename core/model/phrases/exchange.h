@@ -245,6 +245,11 @@ inline constexpr std::string_view exchange[]{
     translate("Phrases", "%1, as %2 says of the same lift: a lift has one device in a session (a "
                          "column session, 1 or 2, tells two sessions of a day apart)"),
     translate("Phrases", "\"%1\", as an earlier row of this test says"),
+    translate("Phrases", "\"%1\", in which attempts of that test are written down"),
+    translate("Phrases", "figures that were worked out from other tables"),
+    translate("Phrases", "the command \"%1\""),
+    translate("Phrases", "a command that prints JSON: %1"),
+    translate("Phrases", "the tables that they come from, such as reps.csv"),
     translate("Phrases", "another roster of \"%1\""),
     translate("Phrases", "the station \"%1\" told otherwise"),
     translate("Phrases", "an RPE from 1 to 10 in halves, such as 8.5"),

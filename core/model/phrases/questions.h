@@ -34,6 +34,7 @@ inline constexpr std::string_view questions[]{
     translate("Phrases", "a date such as 2026-03-14, or days such as 2026-03-01..2026-03-14"),
     translate("Phrases",
               "a date such as 2026-03-14, days such as 2026-03-01..2026-03-14, or a block: %1"),
+    translate("Phrases", "a day, where other days may stand in for it"),
     translate("Phrases", "A session lies on both sides: choose days or blocks apart."),
     translate("Phrases", "The baseline session does not hold this lift."),
     translate("Phrases", "No session of this lift has a line to start from."),

@@ -3,9 +3,11 @@
 
 #include "core/model/errors.h"
 #include "core/model/phrases/questions.h"
+#include "core/questions/blockquestions.h"
 #include "core/questions/liftcontext.h"
 #include "ui/paper/paperwork.h"
 #include "ui/parts/shortcombo.h"
+#include "ui/parts/sidekey.h"
 #include "ui/parts/wayon.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -27,9 +29,19 @@ namespace {
 
 constexpr std::array levels{0.80, 0.90, 0.95, 0.99};
 
-void select(QComboBox* box, std::optional<SessionId> session) {
+void select(QComboBox* box, const std::optional<questions::LiftSide>& side) {
     const QSignalBlocker quiet(box);
-    box->setCurrentIndex(session ? box->findData(qlonglong{raw(*session)}) : -1);
+    box->setCurrentIndex(side ? box->findData(keyOf(*side)) : -1);
+}
+
+/// Days that are those of a block: it.
+questions::LiftSide asBlock(const questions::LiftSide& side,
+                            const std::vector<Stored<BlockId, Block>>& blocks) {
+    if (const auto* days = std::get_if<DayStretch>(&side))
+        for (const auto& block : blocks)
+            if (DayStretch{block.value.first, block.value.last} == *days)
+                return block.id;
+    return side;
 }
 
 constexpr std::size_t fewestPoints = 5; // two lines take four of them
@@ -38,10 +50,10 @@ int chosenOf(const QActionGroup& group) {
     return static_cast<int>(group.actions().indexOf(group.checkedAction()));
 }
 
-std::optional<SessionId> selected(const QComboBox* box) {
+std::optional<questions::LiftSide> selected(const QComboBox* box) {
     if (box->currentIndex() < 0)
         return std::nullopt;
-    return SessionId{box->currentData().toLongLong()};
+    return sideFrom(box->currentData().toString());
 }
 
 } // namespace
@@ -74,8 +86,8 @@ ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
 }
 
 QWidget* ComparePage::buildChoices() {
-    m_fromBox->setAccessibleName(tr("Earlier session"));
-    m_toBox->setAccessibleName(tr("Later session"));
+    m_fromBox->setAccessibleName(tr("Earlier session or block"));
+    m_toBox->setAccessibleName(tr("Later session or block"));
     for (QComboBox* box : {m_fromBox, m_toBox}) {
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         box->setMinimumContentsLength(14);
@@ -200,9 +212,9 @@ void ComparePage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
     setAthleteAndLift(m_athlete, m_lift);
 }
 
-void ComparePage::compareSessions(SessionId from, SessionId to) {
-    m_from = from;
-    m_to = to;
+void ComparePage::compare(const questions::LiftSide& from, const questions::LiftSide& to) {
+    m_from = asBlock(from, m_blocks);
+    m_to = asBlock(to, m_blocks);
     atTheEdge([this] {
         fillChoices();
         ask();
@@ -242,20 +254,46 @@ void ComparePage::fillChoices() {
         box->clear();
     if (!m_about)
         return;
+    if (!isOffered(m_from) || !isOffered(m_to))
+        chooseDefaults();
     // Newest first: the last block is what is asked about.
-    for (auto s = m_about->sessions.rbegin(); s != m_about->sessions.rend(); ++s)
-        for (QComboBox* box : {m_fromBox, m_toBox}) {
-            box->addItem(choiceText(*s), qlonglong{raw(s->session)});
+    for (QComboBox* box : {m_fromBox, m_toBox}) {
+        offerBlocks(box);
+        if (box->count() > 0)
+            box->insertSeparator(box->count());
+        for (auto s = m_about->sessions.rbegin(); s != m_about->sessions.rend(); ++s) {
+            box->addItem(choiceText(*s), keyOf(s->session));
             box->setItemData(box->count() - 1, choiceText(*s), Qt::ToolTipRole);
         }
-    const auto there = [this](std::optional<SessionId> id) {
-        return id && std::ranges::find(m_about->sessions, *id, &LiftSession::session) !=
-                         m_about->sessions.end();
-    };
-    if (!there(m_from) || !there(m_to))
-        chooseDefaults();
+    }
     select(m_fromBox, m_from);
     select(m_toBox, m_to);
+}
+
+bool ComparePage::isOffered(const std::optional<questions::LiftSide>& side) const {
+    return side && !questions::sessionsOf(*side, m_blocks, m_about->sessions).sessions.empty();
+}
+
+void ComparePage::offerBlocks(QComboBox* box) const {
+    const auto add = [&](const questions::LiftSide& side, const QString& name) {
+        const auto found = questions::sessionsOf(side, m_blocks, m_about->sessions);
+        if (found.sessions.empty() || box->findData(keyOf(side)) >= 0)
+            return;
+        const auto count = found.sessions.size();
+        const QString what =
+            name + u" \u00b7 "_s + (count == 1 ? tr("1 session") : tr("%1 sessions").arg(count));
+        box->addItem(what, keyOf(side));
+        box->setItemData(box->count() - 1, what, Qt::ToolTipRole);
+    };
+    for (const auto& side : {m_from, m_to}) // days that another page asked for
+        if (const auto* days = side ? std::get_if<DayStretch>(&*side) : nullptr)
+            add(*days, QString::fromStdString(isoStretch(*days)));
+    auto blocks = m_blocks;
+    std::ranges::stable_sort(blocks, [](const auto& a, const auto& b) {
+        return std::pair(b.value.last, b.value.first) < std::pair(a.value.last, a.value.first);
+    });
+    for (const auto& block : blocks)
+        add(block.id, text(block.value.name));
 }
 
 // The newest test against the last one of the block before; where no blocks are kept, against the
@@ -297,8 +335,9 @@ void ComparePage::ask() {
     m_way->setVisible(m_about && (!m_from || !m_to));
     atTheEdge([this] {
         if (!m_about) {
-            m_view->showReason(tr("Choose an athlete and a lift to compare two of their sessions."),
-                               {}, m_unit);
+            m_view->showReason(
+                tr("Choose an athlete and a lift to compare two of their sessions or blocks."), {},
+                m_unit);
             return;
         }
         if (!m_from || !m_to) {
@@ -309,27 +348,27 @@ void ComparePage::ask() {
                 m_about->sessions, m_unit);
             return;
         }
-        auto from = questions::sessionOf(m_about->sessions, *m_from);
-        auto to = questions::sessionOf(m_about->sessions, *m_to);
-        if (from && to && std::pair(to->date, to->ordinal) < std::pair(from->date, from->ordinal)) {
+        auto from = questions::sessionsOf(*m_from, m_blocks, m_about->sessions);
+        auto to = questions::sessionsOf(*m_to, m_blocks, m_about->sessions);
+        const auto start = [](const answers::BlockSessions& side) {
+            return std::tuple(side.sessions.front().date, side.sessions.front().ordinal,
+                              side.sessions.back().date);
+        };
+        if (!from.sessions.empty() && !to.sessions.empty() && start(to) < start(from)) {
             // Whatever the order of choosing, the change is told from the earlier to the later.
             std::swap(from, to);
             std::swap(m_from, m_to);
             select(m_fromBox, m_from);
             select(m_toBox, m_to);
         }
-        const auto answer =
-            from && to ? questions::comparisonOf(m_logbook.log(), m_logbook.context(*m_lift),
-                                                 *m_about, *from, *to, asked())
-                       : Answer<answers::Comparison>(from ? to.why() : from.why());
+        const auto answer = questions::comparisonOfSides(
+            m_logbook.log(), m_logbook.context(*m_lift), *m_about, from, to, asked());
         if (answer) {
             m_comparison = *answer;
             m_view->show(*m_comparison, header());
         } else {
-            std::vector<LiftSession> chosen;
-            for (const auto& session : {from, to})
-                if (session)
-                    chosen.push_back(*session);
+            std::vector<LiftSession> chosen = from.sessions;
+            chosen.insert(chosen.end(), to.sessions.begin(), to.sessions.end());
             m_view->showReason(noAnswerText(answer.why(), m_unit), chosen, m_unit);
         }
     });

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Two sessions of one athlete and lift: the sentence first, then the change by load, the 1RM, both
-// lines, and the page to print.
+// Two sessions or blocks of one athlete and lift: the sentence first, then the change by load, the
+// 1RM, both lines, and the page to print.
 #pragma once
 
+#include "core/questions/liftside.h"
 #include "core/questions/questions.h"
 #include "ui/athlete/compare/comparisonview.h"
 #include "ui/parts/taskpage.h"
@@ -29,7 +30,7 @@ public:
     void setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) override;
     void refresh(Logbook::What what, SessionId session) override;
     /// Shows what another page's comparisonWanted() asked for.
-    void compareSessions(SessionId from, SessionId to);
+    void compare(const questions::LiftSide& from, const questions::LiftSide& to);
 
     bool canPrint() const override;
     void print() override;
@@ -52,6 +53,8 @@ private:
     void chooseDefaults();
     void keepPair();
     QString choiceText(const LiftSession& session) const;
+    void offerBlocks(QComboBox* box) const;
+    bool isOffered(const std::optional<questions::LiftSide>& side) const;
     void ask();
     questions::AskSettings asked() const;
     PageHeader header() const;
@@ -64,9 +67,10 @@ private:
     std::optional<questions::Background> m_about;
     std::vector<Stored<BlockId, Block>> m_blocks;
     std::vector<Stored<DeviceId, Device>> m_devices;
-    std::optional<SessionId> m_from, m_to;
+    std::optional<questions::LiftSide> m_from, m_to;
     /// What the coach chose, by athlete and lift, while the window is open.
-    std::map<std::pair<AthleteId, LiftId>, std::pair<SessionId, SessionId>> m_pairs;
+    std::map<std::pair<AthleteId, LiftId>, std::pair<questions::LiftSide, questions::LiftSide>>
+        m_pairs;
     std::optional<answers::Comparison> m_comparison;
     LoadUnit m_unit = LoadUnit::Kilograms;
 

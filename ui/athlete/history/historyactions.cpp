@@ -52,8 +52,9 @@ void HistoryPage::addCompareActions(QMenu& menu, const std::vector<SessionId>& s
         if (const int row = m_model->rowOf(session); row >= 0)
             rows.push_back(&m_model->row(row));
     if (rows.size() == 2 && rows[0]->of == rows[1]->of)
-        menu.addAction(tr("Com&pare these two"), this,
-                       [this, sessions] { Q_EMIT comparisonWanted(sessions[0], sessions[1]); });
+        menu.addAction(tr("Com&pare these two"), this, [this, sessions, of = rows[0]->of] {
+            Q_EMIT comparisonWanted(of, sessions[0], sessions[1]);
+        });
     if (rows.size() != 1 || !m_reader)
         return;
     const HistoryRow& mine = *rows.front();
@@ -68,8 +69,9 @@ void HistoryPage::addCompareActions(QMenu& menu, const std::vector<SessionId>& s
             std::pair(other.date, other.ordinal) > std::pair(mine.date, mine.ordinal);
         const SessionId from = later ? mine.session : other.session;
         const SessionId to = later ? other.session : mine.session;
-        others->addAction(sessionText(other.date, other.ordinal), this,
-                          [this, from, to] { Q_EMIT comparisonWanted(from, to); });
+        others->addAction(
+            sessionText(other.date, other.ordinal), this,
+            [this, from, to, of = mine.of] { Q_EMIT comparisonWanted(of, from, to); });
     }
 }
 

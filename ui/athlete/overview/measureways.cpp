@@ -31,6 +31,12 @@ questions::BatterySide sideOf(const answers::MatrixBlock& block) {
     return block.id;
 }
 
+questions::LiftSide liftSideOf(const answers::MatrixBlock& block, SessionId ofDay) {
+    if (isDayColumn(block.id))
+        return ofDay;
+    return block.id;
+}
+
 } // namespace
 
 std::optional<SessionId> lastSession(const answers::Measure& measure, const Block& block,
@@ -64,12 +70,16 @@ void go(TaskPage& page, const MeasureAt& at, Way way,
     // As they are now: what is asked for may have the page read its matrix anew.
     const answers::Measure measure = measureOf(at);
     const auto last = lastSession(measure, blockOf(at, at.block), sessions);
-    std::optional<SessionId> earlier;
     std::pair<questions::BatterySide, questions::BatterySide> sides;
+    std::pair<questions::LiftSide, questions::LiftSide> ofLift;
     if (way == Way::Comparison) {
-        earlier = lastSession(measure, blockOf(at, *at.from), sessions);
-        sides = {sideOf(at.matrix.blocks[*at.from]), sideOf(at.matrix.blocks[at.block])};
+        const answers::MatrixBlock &from = at.matrix.blocks[*at.from],
+                                   &to = at.matrix.blocks[at.block];
+        sides = {sideOf(from), sideOf(to)};
+        ofLift = {liftSideOf(from, *lastSession(measure, from.block, sessions)),
+                  liftSideOf(to, *last)};
     }
+    const AthleteId athlete = sessions.front().athlete;
     if (measure.lift)
         Q_EMIT page.liftWanted(*measure.lift);
     if (way == Way::Session) {
@@ -79,7 +89,7 @@ void go(TaskPage& page, const MeasureAt& at, Way way,
     } else if (measure.test) {
         Q_EMIT page.batteryWanted(sides.first, sides.second);
     } else {
-        Q_EMIT page.comparisonWanted(*earlier, *last);
+        Q_EMIT page.comparisonWanted(athlete, ofLift.first, ofLift.second);
     }
 }
 

@@ -124,7 +124,10 @@ public:
     }
 
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        QSize size = QStyledItemDelegate::sizeHint(option, index);
+        QStyleOptionViewItem beside(option); // of the words, which wrap beside their sign
+        if (index.column() > stepColumn && option.rect.width() > option.fontMetrics.height())
+            beside.rect.adjust(0, 0, -option.fontMetrics.height(), 0);
+        QSize size = QStyledItemDelegate::sizeHint(beside, index);
         if (index.column() == stepColumn)
             size.setWidth(option.fontMetrics.height() * 10);
         else if (index.column() > stepColumn)

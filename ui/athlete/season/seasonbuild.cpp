@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the season's page is put together from.
-#include "ui/athlete/season/seasonchoices.h"
 #include "ui/athlete/season/seasonpage.h"
 #include "ui/parts/fold.h"
 #include "ui/parts/givesway.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
+#include "ui/parts/sidekey.h"
 #include "ui/parts/wayon.h"
 
 #include <QAction>
@@ -136,7 +136,7 @@ void SeasonPage::connectParts() {
         ask();
     });
     connect(m_baselines, &QComboBox::activated, this,
-            [this] { setBaseline(baselineFrom(m_baselines->currentData().toString())); });
+            [this] { setBaseline(sideFrom(m_baselines->currentData().toString())); });
     connect(m_chart, &SeasonChart::itemClicked, this, [this](const SeasonItem& item) {
         if (const auto baseline = baselineOf(item))
             setBaseline(*baseline);

@@ -29,16 +29,4 @@ std::vector<std::pair<Mass, bool>> loadsToFollow(const questions::Background& ab
     return loads;
 }
 
-QString keyOf(const questions::Baseline& baseline) {
-    const auto* session = std::get_if<SessionId>(&baseline);
-    return session ? QLatin1Char('s') + QString::number(raw(*session))
-                   : QLatin1Char('b') + QString::number(raw(std::get<BlockId>(baseline)));
-}
-
-questions::Baseline baselineFrom(const QString& key) {
-    const qlonglong id = key.mid(1).toLongLong();
-    return key.startsWith(QLatin1Char('b')) ? questions::Baseline(BlockId{id})
-                                            : questions::Baseline(SessionId{id});
-}
-
 } // namespace slopebook::ui

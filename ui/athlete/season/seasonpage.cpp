@@ -10,6 +10,7 @@
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/sentence.h"
+#include "ui/parts/sidekey.h"
 #include "ui/parts/wayon.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -45,7 +46,7 @@ void SeasonPage::compare() {
         return;
     const LiftSession& base = m_season->follow.sessions[m_season->follow.baseline].session;
     if (item->kind == SeasonItem::Kind::Session && !m_season->block) {
-        Q_EMIT comparisonWanted(base.session, std::get<SessionId>(*with));
+        Q_EMIT comparisonWanted(*m_athlete, base.session, *with);
         return;
     }
     using Side = questions::BatterySide;

@@ -171,7 +171,8 @@ SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
                         std::optional<Date> today) {
     SessionView view;
     view.chart.unit = unit;
-    view.about = questions::background(log, athlete, lift);
+    // Everybody's repeat tests are read once there is a line of today to say how sure it is.
+    view.about = questions::withoutNoise(log, athlete, lift);
     const PointRule rule = view.about.lift.value.rule;
     std::optional<SessionHead> head;
     if (session) {
@@ -180,6 +181,8 @@ SessionView readSession(const log::Log& log, AthleteId athlete, LiftId lift,
         view.gaps = questions::notToday(record.battery, lift);
         if (const auto found = questions::sessionOf(view.about.sessions, *session)) {
             view.session = *found;
+            if (found->points.size() >= 3) // else its line has no interval
+                questions::addDayNoise(log, view.about);
             view.profile = questions::profileOf(view.about, *found);
         }
         readRows(view, log.sets(*session, lift), rule);

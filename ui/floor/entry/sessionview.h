@@ -14,7 +14,7 @@
 namespace slopebook::ui {
 
 struct SessionView {
-    questions::Background about;
+    questions::Background about;        ///< day-to-day noise only where there is a profile
     std::optional<LiftSession> session; ///< absent while it holds no set of the lift
     std::optional<Answer<answers::Profile>> profile;
     std::vector<SetRow> rows;

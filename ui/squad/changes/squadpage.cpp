@@ -40,6 +40,13 @@ namespace {
 constexpr int mostlyDoneIn = 200; // ms: shorter work shows no progress
 constexpr int smallestColumn = 6;
 
+/// What of the period stood for an athlete: all of its days, or the session nearest to one.
+questions::LiftSide sideOf(const answers::Period& period, SessionId session) {
+    if (period.nearest)
+        return session;
+    return DayStretch{period.first, period.last};
+}
+
 /// The columns as wide as what they hold; the reading, the last, wraps in what is left.
 void restToReading(QTableView& table) {
     constexpr int leastReading = 130;
@@ -245,13 +252,15 @@ void SquadPage::ask() {
                  context = m_logbook.sharedContext(*m_lift), from = m_from->period(),
                  to = m_to->period(), pace = m_pace](const Progress& progress) {
         const bool salvage = access == log::Access::Salvage;
-        const log::Snapshot own(file, salvage ? log::Access::Salvage : log::Access::ReadOnly);
         const Progress paced = [&](std::int64_t done, std::int64_t total) {
             pace();
             return progress(done, total);
         };
-        *answer =
-            questions::squadOf(own.log(), *context, from, to, {}, {}, pace ? paced : progress);
+        log::askOfOneMoment(
+            file, salvage ? log::Access::Salvage : log::Access::ReadOnly, [&](const log::Log& log) {
+                *answer =
+                    questions::squadOf(log, *context, from, to, {}, {}, pace ? paced : progress);
+            });
     });
     m_job.waitFor(mostlyDoneIn);
     if (m_job.running()) {
@@ -354,7 +363,8 @@ void SquadPage::openCurrent() {
 void SquadPage::compareCurrent() {
     const answers::SquadRow* row = currentRow();
     if (row && row->from && row->to)
-        Q_EMIT comparisonWanted(row->from->session, row->to->session);
+        Q_EMIT comparisonWanted(row->athlete, sideOf(m_from->period(), row->from->session),
+                                sideOf(m_to->period(), row->to->session));
     else
         openCurrent();
 }
