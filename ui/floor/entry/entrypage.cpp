@@ -111,7 +111,7 @@ void EntryPage::build(const Clock& clock) {
     split->addWidget(buildPicture());
     split->setStretchFactor(0, 45);
     split->setStretchFactor(1, 55);
-    split->setSizes({500, 560});
+    split->setSizes({530, 530});
     auto* layout = new QVBoxLayout(this);
     layout->setSpacing(6);
     layout->setContentsMargins(8, 8, 8, 8);
@@ -182,7 +182,7 @@ QWidget* EntryPage::buildTables() {
     tables->setChildrenCollapsible(false);
     tables->addWidget(column(m_setTitle, m_setTable, buttons));
     tables->addWidget(column(m_ladderTitle, m_ladderTable, nullptr));
-    tables->setSizes({385, 135});
+    tables->setSizes({395, 135});
     tables->setStretchFactor(0, 3);
     tables->setStretchFactor(1, 1);
     return tables;
