@@ -27,6 +27,7 @@
 #include <QTableView>
 #include <QTest>
 #include <QTextEdit>
+#include <QToolTip>
 
 using namespace slopebook;
 using namespace slopebook::test;
@@ -229,6 +230,17 @@ void walkByTab(const QString& place, QWidget& shown, Findings& found) {
                    QStringLiteral("Tab never comes to ") + described(*widget));
 }
 
+/// Arrow keys read a figure: beside the chart, in its description, or in a table that follows.
+bool readsByKeys(QWidget& chart) {
+    const QString before = chart.accessibleDescription();
+    QToolTip::hideText();
+    QTest::keyClick(&chart, Qt::Key_Home);
+    QTest::keyClick(&chart, Qt::Key_Right);
+    const bool beside = QToolTip::isVisible() && !QToolTip::text().isEmpty();
+    QToolTip::hideText();
+    return beside || chart.accessibleDescription() != before;
+}
+
 void hear(const QString& place, QWidget& shown, Findings& found) {
     for (QWidget* widget : controlsOf(shown)) {
         const bool control = isControl(*widget);
@@ -250,6 +262,9 @@ void hear(const QString& place, QWidget& shown, Findings& found) {
                        what + QStringLiteral(" has no figures"));
             found.take(figures.rows.empty() || !widget->accessibleDescription().isEmpty(), place,
                        what + QStringLiteral(" does not say its figures"));
+            if (!figures.rows.empty() && !qobject_cast<const QTableView*>(widget))
+                found.take(readsByKeys(*widget), place,
+                           what + QStringLiteral(" is not read by arrow keys"));
         }
     }
 }

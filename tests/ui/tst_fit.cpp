@@ -6,6 +6,7 @@
 #include "tests/ui/fitwalk.h"
 #include "tests/ui/paintedtexts.h"
 #include "ui/charts/labelroom.h"
+#include "ui/parts/sentence.h"
 #include "ui/parts/shortcombo.h"
 #include "ui/parts/wraprow.h"
 
@@ -60,6 +61,39 @@ private Q_SLOTS:
         QVERIFY(upright.height() > upright.width());
         QVERIFY(upright.contains(QPointF(97, 40)));
         QCOMPARE(recorder.points(), QList<QPointF>{QPointF(60, 70)});
+    }
+
+    // As large as two lines of it allow, never smaller than its least, and never cut.
+    void aSentenceTakesTheRoomOfTwoLines() {
+        QWidget page;
+        page.resize(600, 700);
+        ui::Sentence sentence(&page);
+        page.show();
+        const auto sizeOf = [&](const QString& words) {
+            sentence.setText(words);
+            sentence.resize(600, sentence.heightForWidth(600));
+            const QRect needed =
+                QFontMetrics(sentence.font())
+                    .boundingRect(QRect(0, 0, 600, 10000), Qt::TextWordWrap, words);
+            return needed.height() <= sentence.height() ? sentence.font().pointSizeF() : 0;
+        };
+        const double words = QApplication::font().pointSizeF();
+        const double large = sizeOf(QStringLiteral("Faster."));
+        QVERIFY(large > 1.7 * words);
+        double last = large;
+        QString text;
+        for (int i = 0; i < 30; ++i) {
+            text += QStringLiteral("Faster from 30 to 50 kg; ");
+            const double size = sizeOf(text);
+            QVERIFY(size <= last);
+            last = size;
+        }
+        QVERIFY(last > 1.3 * words);
+        QVERIFY(last < large);
+        QCOMPARE(sizeOf(QStringLiteral("Faster.")), large);
+        page.resize(600, 400); // a low window keeps its largest for the picture
+        sentence.resize(599, 40);
+        QVERIFY(sizeOf(QStringLiteral("Faster.")) < large);
     }
 
     void aBoxSaysWholeParts() {

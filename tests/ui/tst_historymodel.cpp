@@ -51,6 +51,46 @@ std::vector<Stored<BlockId, Block>> blocks() {
               .note = {}}}};
 }
 
+void ofOneLift(HistoryPage& page) {
+    page.findChild<QComboBox*>()->setCurrentIndex(0);
+}
+
+/// Wren's two ladders, and in the later session two jumps, one of them left out, a hop on the left
+/// and a pull that was not possible: five rows, by hand.
+TestKind kindOf(const std::string& name, bool twoSided, int decimals) {
+    TestKind kind;
+    kind.name = name;
+    kind.unit = "m";
+    kind.twoSided = twoSided;
+    kind.decimals = decimals;
+    return kind;
+}
+
+Attempt attemptOf(BodySide side, double value, const std::string& note = {},
+                  const std::string& excluded = {}) {
+    Attempt attempt;
+    attempt.side = side;
+    attempt.value = value;
+    attempt.note = note;
+    attempt.excluded = excluded;
+    return attempt;
+}
+
+struct WholeDays : test::TypedLadders {
+    TestKindId jump = book.addTestKind(kindOf("Jump", false, 3));
+    TestKindId hop = book.addTestKind(kindOf("Hop", true, 2));
+    WholeDays() {
+        Battery battery;
+        battery.tests.push_back({.kind = jump,
+                                 .attempts = {attemptOf(BodySide::Both, 0.41, "arms"),
+                                              attemptOf(BodySide::Both, 0.52, {}, "fell")}});
+        battery.tests.back().conditions.surface = "rubber";
+        battery.tests.push_back({.kind = hop, .attempts = {attemptOf(BodySide::Left, 1.8)}});
+        battery.gaps.push_back({.lift = lift, .load = Mass{90'000}, .reason = "plates gone"});
+        book.setBattery(sessions[1], battery, u"test"_s);
+    }
+};
+
 /// All rows at once, in the order given, whatever the column.
 HistorySource plainly(std::vector<HistoryRow> rows) {
     const auto all = std::make_shared<std::vector<HistoryRow>>(std::move(rows));
@@ -347,6 +387,7 @@ private Q_SLOTS:
     void thePageShowsDeletesAndTakesBack() {
         test::TypedLadders w;
         HistoryPage page(w.book);
+        ofOneLift(page);
         const QAbstractItemModelTester tester(page.table()->model());
         page.setAthleteAndLift(w.athlete, w.lift);
         QCOMPARE(page.table()->model()->rowCount(), 2);
@@ -368,6 +409,7 @@ private Q_SLOTS:
     void enterOpensAndChoosingOverlays() {
         test::TypedLadders w;
         HistoryPage page(w.book);
+        ofOneLift(page);
         page.setAthleteAndLift(w.athlete, w.lift);
         page.show();
         page.activateWindow();
@@ -386,6 +428,89 @@ private Q_SLOTS:
         QVERIFY(page.table()->hasFocus());
         QTest::keySequence(page.table(), QKeySequence::Copy);
         QCOMPARE(QGuiApplication::clipboard()->text().count(u'\n'), 2);
+    }
+
+    void everythingIsARowOfItsOwn() {
+        const WholeDays w;
+        const auto rows = doneBy(w.book.log(), w.athlete, LoadUnit::Kilograms);
+        QCOMPARE(rows.size(), std::size_t{5});
+        const auto says = [&](std::size_t at, const QStringList& cells) {
+            const DoneRow& row = rows[at];
+            QCOMPARE(QStringList({row.what, row.result, row.conditions, row.note}), cells);
+        };
+        says(0, {u"Bench pull"_s, u"30 to 70\u00a0kg, 5 sets"_s, {}, {}});
+        says(1, {u"Jump"_s, u"0.410 m"_s, u"rubber"_s, u"arms; fell"_s});
+        says(2, {u"Hop"_s, u"left 1.80 m"_s, {}, {}});
+        says(3, {u"Bench pull, 90\u00a0kg"_s, u"not possible"_s, {}, u"plates gone"_s});
+        says(4, {u"Bench pull"_s, u"30 to 80\u00a0kg, 6 sets"_s, {}, {}});
+        QCOMPARE(rows[4].session, w.sessions[0]);
+        QVERIFY(!rows[1].lift);
+        QCOMPARE(rows[3].lift, std::optional(w.lift));
+        const auto pounds = doneBy(w.book.log(), w.athlete, LoadUnit::Pounds);
+        QVERIFY(pounds[0].result.contains(u"lb"_s)); // never a kilogram bare
+    }
+
+    void everythingIsOrderedAndFound() {
+        const WholeDays w;
+        EverythingModel model;
+        const QAbstractItemModelTester tester(&model);
+        model.setRows(doneBy(w.book.log(), w.athlete, LoadUnit::Kilograms));
+        const auto column = [&](int which) {
+            QStringList all;
+            for (int row = 0; row < model.rowCount(); ++row)
+                all << model.index(row, which).data().toString();
+            return all;
+        };
+        QCOMPARE(model.sessions(), 2);
+        model.sort(EverythingModel::Day, Qt::AscendingOrder);
+        QCOMPARE(model.row(0).session, w.sessions[0]);
+        model.sort(EverythingModel::What, Qt::AscendingOrder);
+        QCOMPARE(column(EverythingModel::What),
+                 QStringList({u"Bench pull"_s, u"Bench pull"_s, u"Bench pull, 90\u00a0kg"_s,
+                              u"Hop"_s, u"Jump"_s}));
+        // What says nothing comes last in both orders.
+        for (const auto order : {Qt::AscendingOrder, Qt::DescendingOrder}) {
+            model.sort(EverythingModel::Note, order);
+            QVERIFY(!column(EverythingModel::Note)[1].isEmpty());
+            QVERIFY(column(EverythingModel::Note)[2].isEmpty());
+        }
+        for (const auto& [find, rows] : {std::pair{u"PLATES"_s, 1},
+                                         {u"rubber"_s, 1},
+                                         {u"90 kg"_s, 1},
+                                         {u"bench"_s, 3},
+                                         {u"no such"_s, 0}}) {
+            model.setFind(find);
+            QCOMPARE(model.rowCount(), rows);
+        }
+        model.setFind({});
+        QCOMPARE(model.rowCount(), 5);
+    }
+
+    void enterOpensWhatARowIsAbout() {
+        WholeDays w;
+        HistoryPage page(w.book);
+        page.setAthleteAndLift(w.athlete, std::nullopt);
+        page.show();
+        page.activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(&page));
+        QTableView& table = *page.everything();
+        QVERIFY(table.isVisible());
+        QCOMPARE(table.model()->rowCount(), 5);
+        QSignalSpy tests(&page, &TaskPage::testsWanted), lifts(&page, &TaskPage::liftWanted),
+            sessions(&page, &TaskPage::sessionWanted);
+        table.setFocus();
+        table.setCurrentIndex(table.model()->index(1, 0)); // the jump
+        QTest::keyClick(&table, Qt::Key_Return);
+        QCOMPARE(tests.count(), 1);
+        QCOMPARE(tests[0][0].value<SessionId>(), w.sessions[1]);
+        QCOMPARE(sessions.count(), 0);
+        table.setCurrentIndex(table.model()->index(4, 0)); // the autumn's ladder
+        QTest::keyClick(&table, Qt::Key_Return);
+        QCOMPARE(lifts.count(), 1);
+        QCOMPARE(sessions[0][0].value<SessionId>(), w.sessions[0]);
+        QTest::keyClicks(page.findChild<QLineEdit*>(), u"plates"_s);
+        QTRY_COMPARE(table.model()->rowCount(), 1);
+        QVERIFY(page.findChild<QLabel*>(u"sentence"_s)->text().startsWith(u"1 "));
     }
 
     void withNothingChosenItSaysWhatToDo() {
@@ -444,6 +569,7 @@ void TestHistoryModel::everybodysSessionsAreShown() {
     const SessionId theirs = w.book.addSession({.athlete = other, .date = test::day(2026, 4, 1)});
     w.book.addSets(theirs, w.lift, {{.load = Mass{60'000}, .reps = {{.velocity = 0.8}}}});
     HistoryPage page(w.book);
+    ofOneLift(page);
     page.setAthleteAndLift(w.athlete, w.lift);
     QCOMPARE(page.table()->model()->rowCount(), 2);
     QVERIFY(page.table()->isColumnHidden(HistoryModel::AthleteColumn));

@@ -185,10 +185,10 @@ std::vector<KeyEntry> ChangeFigure::key() const {
         };
     };
     std::vector<KeyEntry> entries{
-        {tr("change, later − earlier"), line(look::changePen(g))},
-        {tr("%1, these two days only").arg(level), fill(look::changeIntervalBrush(g))},
-        {tr("%1, all loads at once").arg(level), line(look::changeBandPen(g))},
-        {tr("%1 with noise and bend: the reading; thick %2: held")
+        {tr("later − earlier"), line(look::changePen(g))},
+        {tr("%1 of these two days").arg(level), fill(look::changeIntervalBrush(g))},
+        {tr("%1 over all loads").arg(level), line(look::changeBandPen(g))},
+        {tr("the reading: %1, thick %2")
              .arg(level, levelText(answers::equivalenceLevel(m_data.level))),
          [g](QPainter& p, const QRectF& box) {
              const QPointF c = box.center();
@@ -204,27 +204,22 @@ std::vector<KeyEntry> ChangeFigure::key() const {
     if (std::ranges::any_of(m_data.readings,
                             [](const ChangeReading& r) { return bends(r.whisker); }))
         entries.push_back(
-            {tr("dashed: what bent lines may add"), [g](QPainter& p, const QRectF& box) {
+            {tr("dashed: bend"), [g](QPainter& p, const QRectF& box) {
                  paintWhisker(
                      p, {.interval = {0, box.height()}},
                      [&box](double v) { return QPointF(box.center().x(), box.top() + v); }, {3, 0},
                      g);
              }});
     if (m_data.smallest)
-        entries.push_back({tr("smallest that matters, ±%1").arg(number(*m_data.smallest, 3)),
+        entries.push_back({tr("too small to matter, ±%1").arg(number(*m_data.smallest, 3)),
                            fill(look::smallestBrush(g))});
-    if (!m_data.differs.empty())
-        entries.push_back({tr("lines differ"), [g](QPainter& p, const QRectF& box) {
-                               p.fillRect(QRectF(box.left(), box.center().y() - 2, box.width(), 4),
-                                          look::changeColour(g));
-                           }});
     const auto outside = [this](const ChangePoint& p) {
         return !m_data.common || p.load < m_data.common->from || p.load > m_data.common->to;
     };
     if (m_data.notComparable)
         entries.push_back(notComparableKey(g));
     else if (std::ranges::any_of(m_data.along, outside))
-        entries.push_back({tr("beyond the loads of both"), [g](QPainter& p, const QRectF& box) {
+        entries.push_back({tr("not lifted on both days"), [g](QPainter& p, const QRectF& box) {
                                look::hatch(p, box.adjusted(0, 1, 0, -1), g);
                            }});
     return entries;
@@ -253,10 +248,6 @@ void ChangeFigure::paintUnder(QPainter& painter) {
     }
     painter.setPen(look::zeroPen(ground()));
     painter.drawLine(QPointF(area.left(), zero), QPointF(area.right(), zero));
-    for (const LoadRange& d : m_data.differs)
-        painter.fillRect(
-            QRectF(x(d.from), area.bottom() - 4 * unit(), x(d.to) - x(d.from), 4 * unit()),
-            look::changeColour(ground()));
     painter.setClipping(false);
 }
 

@@ -11,13 +11,17 @@
 #include <QClipboard>
 #include <QDialog>
 #include <QDialogButtonBox>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
 #include <QStandardPaths>
+#include <QToolTip>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace slopebook::ui::charts {
 
@@ -49,6 +53,7 @@ ChartMenu::ChartMenu(QWidget* chart, const ChartOut& out)
     copy->setShortcutContext(Qt::WidgetShortcut);
     connect(copy, &QAction::triggered, this, &ChartMenu::copyPicture);
     chart->addAction(copy);
+    chart->installEventFilter(this);
 }
 
 ChartMenu* ChartMenu::of(const QWidget& page) {
@@ -73,8 +78,49 @@ void ChartMenu::setSpoken(const QString& sentence) {
 }
 
 void ChartMenu::dataChanged() {
+    m_at = -1;
     // Many changes in a row are described once, and none of them waits for it.
     m_describe.start(m_chart->accessibleDescription().isEmpty() ? 0 : describedAfter);
+}
+
+bool ChartMenu::eventFilter(QObject* watched, QEvent* event) {
+    return m_keys && watched == m_chart && event->type() == QEvent::KeyPress &&
+           walk(*static_cast<QKeyEvent*>(event));
+}
+
+bool ChartMenu::walk(const QKeyEvent& key) {
+    const FigureTable table = m_out.figures();
+    const auto count = static_cast<qsizetype>(table.rows.size());
+    if (count == 0 || key.modifiers() & (Qt::ControlModifier | Qt::AltModifier))
+        return false;
+    switch (key.key()) {
+    case Qt::Key_Right:
+    case Qt::Key_Down:
+        m_at = std::min(m_at + 1, count - 1);
+        break;
+    case Qt::Key_Left:
+    case Qt::Key_Up:
+        m_at = std::clamp<qsizetype>(m_at - 1, 0, count - 1);
+        break;
+    case Qt::Key_Home:
+        m_at = 0;
+        break;
+    case Qt::Key_End:
+        m_at = count - 1;
+        break;
+    default:
+        return false;
+    }
+    readAloud(table.headings, table.rows[static_cast<std::size_t>(m_at)]);
+    return true;
+}
+
+// In the chart's lower left corner, where no curve is, and as the chart's description for those who
+// hear it.
+void ChartMenu::readAloud(const QStringList& headings, const QStringList& cells) {
+    const QString words = figuresSpoken({headings, {cells}});
+    QToolTip::showText(m_chart->mapToGlobal(QPoint(0, m_chart->height())), words, m_chart);
+    m_chart->setAccessibleDescription(words);
 }
 
 void ChartMenu::fill(QMenu& menu) {

@@ -8,6 +8,7 @@
 #include <QObject>
 #include <QTimer>
 
+class QKeyEvent;
 class QMenu;
 class QWidget;
 
@@ -29,6 +30,10 @@ public:
     /// The data have changed: the figures that are read aloud follow soon.
     void dataChanged();
 
+    /// The chart's own keys go through what it shows. Without it arrow keys go from figure to
+    /// figure, Home and End to the first and last, and each is read beside the chart.
+    void leaveKeys() { m_keys = false; }
+
     void copyPicture() const;
     void copyFigures() const;
     void savePng();
@@ -37,13 +42,20 @@ public:
     void saveAs(const log::Destination& to);
     void showFigures();
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
+    bool walk(const QKeyEvent& key);
     void fill(QMenu& menu);
+    void readAloud(const QStringList& headings, const QStringList& cells);
     void save(const QString& ending, const QString& filter);
 
     QWidget* m_chart;
     const ChartOut& m_out;
     QTimer m_describe;
+    qsizetype m_at = -1; ///< the figure that was read last
+    bool m_keys = true;
 };
 
 } // namespace slopebook::ui::charts

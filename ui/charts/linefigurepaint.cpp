@@ -323,7 +323,13 @@ QStringList LineFigure::oneRmTexts(const OneRmMark& mark) const {
             tr("%1 (%2) %3")
                 .arg(estimate,
                      rangeText({shown(mark.interval->low), shown(mark.interval->high)}, 1), unit);
-    const QString named = tr("est. 1RM %1").arg(figures);
+    // The narrower of two intervals: it says so, for another is planned with.
+    const QString named =
+        mark.interval
+            ? tr("est. 1RM %1 %2 (line alone %3)")
+                  .arg(estimate, unit,
+                       rangeText({shown(mark.interval->low), shown(mark.interval->high)}, 1))
+            : tr("est. 1RM %1").arg(figures);
     QStringList texts;
     if (mark.measured)
         texts << tr("%1, lifted %2").arg(named, loadNumber(*mark.measured, m_data.unit));

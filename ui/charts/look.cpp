@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/look.h"
 
+#include "ui/parts/deskstyle.h"
+
 #include <QPainter>
 #include <QPainterPath>
 #include <QPolygonF>
@@ -72,7 +74,7 @@ QColor sessionColour(const Role& role, const Ground& ground) {
 } // namespace
 
 void paintFocus(QPainter& painter, const QRect& area, const QPalette& palette) {
-    painter.setPen(QPen(palette.color(QPalette::Highlight), 2));
+    painter.setPen(QPen(deskTones(palette).chosen, 2));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(area.adjusted(1, 1, -1, -1));
 }

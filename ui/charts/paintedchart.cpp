@@ -22,6 +22,10 @@ void PaintedChart::setSpokenText(const QString& text) {
     m_menu->setSpoken(text);
 }
 
+void PaintedChart::leaveKeys() {
+    m_menu->leaveKeys();
+}
+
 void PaintedChart::describe() {
     m_menu->dataChanged();
 }

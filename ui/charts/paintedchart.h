@@ -32,6 +32,8 @@ protected:
     void changeEvent(QEvent* event) override;
     /// After the data have changed.
     void describe();
+    /// The chart's own keys go through what it shows.
+    void leaveKeys();
 
 private:
     ChartMenu* m_menu;

@@ -39,14 +39,14 @@ void addTests(page::Flow& flow, const questions::BatteryAnswer& answer) {
     flow.heading(PrintWords::tr("Tests"));
     std::vector<std::vector<page::Cell>> rows;
     for (const page::BatteryRow& r : page::batteryRows(answer.battery))
-        rows.push_back({strong(r.test),
+        rows.push_back({{r.test},
                         {shortly(r.before)},
                         {shortly(r.after)},
                         {r.change},
                         {r.percent},
                         {r.interval},
                         {r.error},
-                        strong(r.reading)});
+                        {.text = r.reading, .bold = r.changed}}); // bold: this is so
     const double w = flow.width() / 512;
     flow.table({{126 * w},
                 {52 * w, Qt::AlignRight},
@@ -134,14 +134,14 @@ void addBatteryRest(page::Flow& flow, const questions::BatteryAnswer& answer, Lo
 }
 
 void fillBattery(page::Flow& flow, const questions::BatteryAnswer& answer, LoadUnit unit) {
-    flow.text(text(answer.athlete.value.name), page::pageFont(13, true));
+    flow.text(text(answer.athlete.value.name), page::pageFont(10, true));
     flow.text(PrintWords::tr("All tests from %1 to %2")
                   .arg(text(answer.battery.fromLabel), text(answer.battery.toLabel)),
               page::pageFont(9), 1);
-    flow.text(said(answers::batterySummary(answer.battery), unit), page::pageFont(10, true), 6);
+    flow.text(said(answers::batterySummary(answer.battery), unit), page::headlineFont(11.5), 6);
+    addForest(flow, answer, unit);
     if (!answer.battery.tests.empty())
         addTests(flow, answer);
-    addForest(flow, answer, unit);
     addLists(flow, answer, unit);
     addBatteryRest(flow, answer, unit);
 }

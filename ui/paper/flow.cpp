@@ -57,6 +57,12 @@ QFont pageFont(double size, bool bold) {
     return font;
 }
 
+QFont headlineFont(double size) {
+    QFont font = pageFont(size);
+    font.setFamilies({u"Noto Serif"_s, u"DejaVu Serif"_s, u"Liberation Serif"_s, u"Serif"_s});
+    return font;
+}
+
 namespace {
 
 /// Text broken into lines of at most width; a word that is wider is broken too.

@@ -15,6 +15,8 @@ namespace slopebook::ui::page {
 
 /// The page's own font, so that paper looks alike on every desktop. size in points.
 QFont pageFont(double size, bool bold = false);
+/// Of a page's sentence, its largest words: the face of the window's sentences.
+QFont headlineFont(double size);
 
 /// Something of a fixed height, painted with its top left corner at a point.
 struct Block {

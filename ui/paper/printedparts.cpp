@@ -28,11 +28,11 @@ constexpr double smallSize = 7, textSize = 8, chartTextSize = 7, labelWidth = 74
                  maxShare = 0.62; // of the page: two whiskers need no more
 
 void addHead(Flow& flow, const Comparison& c, const PageHeader& h) {
-    flow.text(titleText(h), pageFont(13, true));
+    flow.text(titleText(h), pageFont(10, true));
     flow.text(Page::tr("Change from %1 to %2")
                   .arg(sessionText(c.from.session), sessionText(c.to.session)),
               pageFont(9), 1);
-    flow.text(said(c.sentence, h.unit), pageFont(11, true), 6);
+    flow.text(said(c.sentence, h.unit), headlineFont(12.5), 6);
 }
 
 void addDays(Flow& flow, const Comparison& c, const PageHeader& h) {

@@ -8,6 +8,8 @@
 #include "core/answers/method.h"
 #include "core/answers/sources.h"
 #include "ui/parts/cautions.h"
+#include "ui/parts/fold.h"
+#include "ui/parts/sentence.h"
 #include "ui/parts/settledlabel.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -18,26 +20,27 @@
 namespace slopebook::ui {
 
 FiguresPanel::FiguresPanel(LoadUnit unit, QWidget* parent)
-    : QWidget(parent), m_headline(new SettledLabel), m_detail(new SettledLabel),
-      m_line(new SettledLabel), m_notes(new SettledLabel), m_unit(unit) {
+    : QWidget(parent), m_headline(new Sentence), m_detail(new SettledLabel),
+      m_line(new SettledLabel), m_notes(new SettledLabel), m_from(new SettledLabel),
+      m_fold(new SourcesFold(m_from)), m_unit(unit) {
     m_headline->setObjectName(QStringLiteral("oneRm"));
+    m_headline->setSteady(true);
     m_headline->setAccessibleDescription(tr("Estimated 1RM"));
     m_detail->setAccessibleDescription(tr("About the estimate"));
     m_line->setAccessibleDescription(tr("Figures of the line"));
     m_notes->setAccessibleDescription(tr("Notes on the line"));
-    QFont large = m_headline->font();
-    large.setPointSizeF(large.pointSizeF() * 1.5);
-    m_headline->setFont(large);
+    m_from->setAccessibleDescription(tr("Where the figures come from"));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(2);
-    for (SettledLabel* label : {m_headline, m_detail, m_line, m_notes})
-        layout->addWidget(label);
+    layout->addWidget(m_headline);
     for (SettledLabel* label : {m_detail, m_line, m_notes})
+        layout->addWidget(label);
+    for (SettledLabel* label : {m_detail, m_line, m_notes, m_from})
         label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* caution = new CautionLabel;
-    caution->setForegroundRole(QPalette::PlaceholderText);
     layout->addWidget(caution);
+    layout->addWidget(m_fold);
     clear();
 }
 
@@ -48,6 +51,13 @@ void FiguresPanel::say(const Words& words) {
     m_headline->setForegroundRole(words.muted ? QPalette::PlaceholderText : QPalette::WindowText);
     m_line->setText(words.line);
     m_notes->setText(words.notes);
+    m_from->setText(words.sources);
+    fit();
+}
+
+void FiguresPanel::setSources(bool sources) {
+    m_sources = sources;
+    m_headline->setSteady(!sources); // a page of its own, where nothing is typed
     fit();
 }
 
@@ -66,6 +76,7 @@ void FiguresPanel::fit() {
     m_detail->setVisible(!m_detail->text().isEmpty());
     m_line->setVisible(!m_compact && !m_line->text().isEmpty());
     m_notes->setVisible(!m_compact && !m_notes->text().isEmpty());
+    m_fold->setVisible(m_sources && !m_from->text().isEmpty());
 }
 
 void FiguresPanel::setCompact(bool compact) {
@@ -137,18 +148,25 @@ void FiguresPanel::addLine(Words& words, const answers::Profile& profile) const 
         if (!saidAbove)
             notes << said(asSentence(note.words), m_unit);
     }
+    QStringList sources;
+    if (const auto bent = m_sources && profile.oneRm && profile.oneRm->toPlan
+                              ? answers::bendWords(profile)
+                              : slopebook::Words();
+        !bent.empty())
+        notes << said(asSentence(bent), m_unit);
     if (m_sources && profile.oneRm && profile.oneRm->toPlan)
         for (const slopebook::Words& each :
-             {answers::bendWords(profile), answers::dayNoiseNote(profile.beyond.day).words,
+             {answers::dayNoiseNote(profile.beyond.day).words,
               answers::tiltWords(profile.beyond.day), answers::bendSource(profile.beyond.bend),
               answers::citationOf(answers::asCited(profile.beyond.day))})
             if (!each.empty())
-                notes << said(asSentence(each), m_unit);
+                sources << said(asSentence(each), m_unit);
     if (m_sources && profile.mvt)
         if (const auto behind = answers::citationOf(answers::asCited(*profile.mvt));
             !behind.empty())
-            notes << said(asSentence(behind), m_unit);
+            sources << said(asSentence(behind), m_unit);
     words.notes = notes.join(QLatin1Char(' '));
+    words.sources = sources.join(QLatin1Char(' '));
 }
 
 } // namespace slopebook::ui

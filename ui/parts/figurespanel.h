@@ -9,7 +9,9 @@
 
 namespace slopebook::ui {
 
+class Sentence;
 class SettledLabel;
+class SourcesFold;
 
 class FiguresPanel final : public QWidget {
     Q_OBJECT
@@ -25,7 +27,7 @@ public:
     void setCompact(bool compact);
     /// With the interval of the line alone, how far a bent line may mislead, and where noise and
     /// bend come from.
-    void setSources(bool sources) { m_sources = sources; }
+    void setSources(bool sources);
     /// The estimate in large type: a page may give it the place of its sentence.
     QWidget* headline() const;
     /// The estimate as one sentence, for the chart's screen reader.
@@ -33,7 +35,7 @@ public:
 
 private:
     struct Words {
-        QString headline{}, line{}, notes{};
+        QString headline{}, line{}, notes{}, sources{};
         QString detail{}, brief{}; ///< with sources, and without where there is little room
         bool muted = true;
     };
@@ -44,10 +46,12 @@ private:
     void fit();
 
     Words m_said{};
-    SettledLabel* m_headline;
+    Sentence* m_headline;
     SettledLabel* m_detail;
     SettledLabel* m_line;
     SettledLabel* m_notes;
+    SettledLabel* m_from; ///< where noise, bend and threshold come from, on demand
+    SourcesFold* m_fold;
     bool m_compact = false;
     bool m_sources = false;
     LoadUnit m_unit;

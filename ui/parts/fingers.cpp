@@ -10,7 +10,6 @@
 #include <QInputDevice>
 #include <QLineEdit>
 #include <QScreen>
-#include <QStyleFactory>
 #include <QStyleOption>
 #include <QTableView>
 
@@ -57,23 +56,16 @@ bool fingersFit() {
 
 void fitFingers(bool wanted) {
     if (wanted == fingersFit())
-        return;
-    if (wanted) {
-        QApplication::setStyle(new FingerStyle(QApplication::style()->name()));
-    } else {
-        // A proxy has no name of its own: the one below it has.
-        const auto* fingers = qobject_cast<const FingerStyle*>(QApplication::style());
-        QApplication::setStyle(QStyleFactory::create(fingers->baseStyle()->name()));
-    }
-}
-
-FingerStyle::FingerStyle(const QString& base) : QProxyStyle(base) {
-    setObjectName(base); // asked for its name it is still the desktop's
+        return wearDeskStyle();
+    if (wanted)
+        QApplication::setStyle(new FingerStyle);
+    else
+        QApplication::setStyle(new DeskStyle);
 }
 
 QSize FingerStyle::sizeFromContents(ContentsType type, const QStyleOption* option,
                                     const QSize& contents, const QWidget* widget) const {
-    QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
+    QSize size = DeskStyle::sizeFromContents(type, option, contents, widget);
     const int least = scaled(fingerSize, widget);
     switch (type) {
     case CT_PushButton:
@@ -101,7 +93,7 @@ QSize FingerStyle::sizeFromContents(ContentsType type, const QStyleOption* optio
 
 int FingerStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
                              const QWidget* widget) const {
-    const int plain = QProxyStyle::pixelMetric(metric, option, widget);
+    const int plain = DeskStyle::pixelMetric(metric, option, widget);
     switch (metric) {
     case PM_HeaderDefaultSectionSizeVertical:
     case PM_TabBarScrollButtonWidth:
@@ -122,7 +114,7 @@ int FingerStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
 
 QRect FingerStyle::subControlRect(ComplexControl control, const QStyleOptionComplex* option,
                                   SubControl part, const QWidget* widget) const {
-    const QRect plain = QProxyStyle::subControlRect(control, option, part, widget);
+    const QRect plain = DeskStyle::subControlRect(control, option, part, widget);
     const auto* spin = qstyleoption_cast<const QStyleOptionSpinBox*>(option);
     if (control != CC_SpinBox || !spin || spin->buttonSymbols == QAbstractSpinBox::NoButtons)
         return plain;
@@ -145,7 +137,7 @@ QRect FingerStyle::subControlRect(ComplexControl control, const QStyleOptionComp
 }
 
 void FingerStyle::polish(QWidget* widget) {
-    QProxyStyle::polish(widget);
+    DeskStyle::polish(widget);
     const int least = scaled(fingerSize, widget);
     if (auto* table = qobject_cast<QTableView*>(widget)) {
         fitRows(*table, least);

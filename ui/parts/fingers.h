@@ -2,7 +2,7 @@
 // Controls large enough for a finger: one style over the desktop's own, for every page and dialog.
 #pragma once
 
-#include <QProxyStyle>
+#include "ui/parts/deskstyle.h"
 
 namespace slopebook::ui {
 
@@ -12,18 +12,17 @@ constexpr int fingerSize = 36;
 /// Whether the desktop knows of a touch screen.
 bool touchScreenPresent();
 
-/// Makes every control of the program large enough for a finger from now on, or as the desktop has
-/// it. Widgets that are there already keep what a layout gave them until they are made anew.
+/// Makes every control of the program large enough for a finger from now on, or as the desk's style
+/// has it. Widgets that are there already keep what a layout gave them until they are made anew.
 void fitFingers(bool wanted);
 /// What was asked for last.
 bool fingersFit();
 
-/// The desktop's style, its buttons, fields, tabs, rows and headings no smaller than a finger.
-class FingerStyle final : public QProxyStyle {
+/// The program's style, its buttons, fields, tabs, rows and headings no smaller than a finger.
+class FingerStyle final : public DeskStyle {
     Q_OBJECT
 public:
-    /// base: the name of the style that paints.
-    explicit FingerStyle(const QString& base);
+    FingerStyle() = default;
 
     QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents,
                            const QWidget* widget) const override;
@@ -31,7 +30,7 @@ public:
                     const QWidget* widget = nullptr) const override;
     QRect subControlRect(ComplexControl control, const QStyleOptionComplex* option, SubControl part,
                          const QWidget* widget = nullptr) const override;
-    using QProxyStyle::polish;
+    using DeskStyle::polish;
     void polish(QWidget* widget) override;
 };
 

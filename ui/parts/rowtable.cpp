@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/rowtable.h"
 
+#include "ui/parts/deskpaint.h"
+#include "ui/parts/deskstyle.h"
+
 #include <QHeaderView>
+#include <QPainter>
 #include <QStyle>
 
 #include <algorithm>
@@ -26,7 +30,18 @@ public:
         QObject::connect(model(), &QAbstractItemModel::modelReset, this, [this] { fitLast(); });
     }
 
+    RowTable() { setProperty(ownEndRule, true); }
+
 protected:
+    // The rule stands under the last row, or where the rows go on below the window.
+    void paintEvent(QPaintEvent* event) override {
+        QTableView::paintEvent(event);
+        const int rows = verticalHeader()->length() - verticalOffset();
+        const int end = std::min(rows, viewport()->height() - desk::tableRule);
+        QPainter painter(viewport());
+        painter.fillRect(0, std::max(0, end), viewport()->width(), desk::tableRule,
+                         deskTones(palette()).ink);
+    }
     void resizeEvent(QResizeEvent* event) override {
         QTableView::resizeEvent(event);
         fitLast();
@@ -112,7 +127,8 @@ int leastHeight(const QTableView& table) {
     const int row = table.model()->rowCount() > 0 ? table.rowHeight(0) : 0;
     return table.horizontalHeader()->sizeHint().height() +
            2 * std::max(row, table.verticalHeader()->defaultSectionSize()) +
-           2 * table.frameWidth() + table.style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+           2 * std::max(table.frameWidth(), desk::tableRule) + // before it is polished, too
+           table.style()->pixelMetric(QStyle::PM_ScrollBarExtent);
 }
 
 QTableView* textRowTable(QAbstractItemModel* model, const QString& name) {

@@ -10,7 +10,7 @@ namespace slopebook::ui {
 /// A label whose text can be selected is a small document, which is laid out for every width that
 /// a layout tries: most of what a page took to settle after a key. This one is measured as plain
 /// text, once a width, and is a document only while the mouse or the keyboard is in it.
-class SettledLabel final : public QLabel {
+class SettledLabel : public QLabel {
     Q_OBJECT
 public:
     explicit SettledLabel(QWidget* parent = nullptr);

@@ -37,6 +37,8 @@ Q_SIGNALS:
     void message(const QString& text);
     /// Asks the shell to show that session in the session form.
     void sessionWanted(slopebook::SessionId session);
+    /// Asks the shell to show the tests of that session.
+    void testsWanted(slopebook::SessionId session);
     /// Asks the shell to show a comparison of two sessions, blocks or stretches of days of the
     /// athlete.
     void comparisonWanted(slopebook::AthleteId athlete, const slopebook::questions::LiftSide& from,

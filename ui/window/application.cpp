@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/application.h"
 
+#include "ui/parts/deskstyle.h"
+
 #include <QApplication>
 #include <QIcon>
 
@@ -10,6 +12,7 @@ namespace slopebook::ui {
 
 std::unique_ptr<QApplication> makeApplication(int& argc, char** argv) {
     auto application = std::make_unique<QApplication>(argc, argv);
+    wearDeskStyle();
     std::setlocale(LC_NUMERIC, "C");
     // By these a desktop knows whose windows they are: its file is that of the menu entry, and on
     // X11 the entry names the class that Qt makes of the program's name.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/framelook.h"
 
+#include "ui/parts/deskstyle.h"
 #include "ui/window/indexrows.h"
 #include "ui/window/scheme.h"
 
@@ -35,16 +36,12 @@ FrameLook frameLook(const QPalette& palette) {
     };
     if (page.lightness() < dark) {
         const QColor index = window.darker(140);
-        return {window,           index,           ink, second(QColor(0xA9B3AD), window, index),
-                QColor(0x3B443F), QColor(0xE5A5CD)};
+        return {window,           index,         ink, second(QColor(0xA9B3AD), window, index),
+                QColor(0x3B443F), accentOn(page)};
     }
     const QColor index(0xF3F5F3);
-    return {page,
-            index,
-            ink,
-            second(QColor(0x56615B), page, index),
-            QColor(0xCDD4CF),
-            QColor(0x7A2A5C)};
+    return {page,          index, ink, second(QColor(0x56615B), page, index), QColor(0xCDD4CF),
+            accentOn(page)};
 }
 
 PartBar::PartBar(QWidget* parent) : QTabBar(parent) {

@@ -237,7 +237,15 @@ void MainWindow::adopt(OpenedLog opened) {
     connectUndo(*this);
     const QString file = nameOf(fresh->logbook().log().file());
     remember(file);
-    setWindowTitle(tr("%1 \u2013 Slopebook").arg(QFileInfo(file).completeBaseName()));
+    // Two windows on one log, each at its station, are told apart on the task bar.
+    const auto title = [this, fresh, name = QFileInfo(file).completeBaseName()] {
+        const QString place = fresh->placeName();
+        setWindowTitle(place.isEmpty() ? tr("%1 \u2013 Slopebook").arg(name)
+                                       : tr("%1 \u2013 %2 \u2013 Slopebook").arg(place, name));
+    };
+    connect(fresh, &Workspace::pageChanged, this, title);
+    connect(fresh, &Workspace::placeNamed, this, title);
+    title();
     m_welcome->showProblem(QString());
     m_logs->clearTrouble();
     fitActions();

@@ -44,6 +44,7 @@ void Workspace::connectPage(const MadePage& made) {
         entry->takeUnwritten(std::exchange(m_unwritten.sets, {}));
     } else if (auto* station = qobject_cast<StationPage*>(made.page)) {
         m_station = station;
+        connect(station, &StationPage::stationShown, this, &Workspace::placeNamed);
         station->takeUnwritten(std::exchange(m_unwritten.atStations, {}));
     } else if (auto* battery = qobject_cast<BatteryPage*>(made.page)) {
         m_battery = battery;
@@ -56,6 +57,10 @@ void Workspace::connectPage(const MadePage& made) {
     } else if (auto* comparison = qobject_cast<ComparePage*>(made.page)) {
         m_comparison = comparison;
     }
+}
+
+QString Workspace::placeName() const {
+    return page() == Page::Stations && m_station ? m_station->stationTitle() : QString();
 }
 
 EntryPage& Workspace::entry() {

@@ -100,8 +100,8 @@ void NameCombo::paintEvent(QPaintEvent* /*event*/) {
     QPainter painter(this);
     const FrameLook look = frameLook(palette());
     const bool keys = lineEdit()->hasFocus();
-    const int under = (height() + fontMetrics().height()) / 2 + 3;
-    painter.fillRect(QRect(0, under, width(), keys ? 2 : 1), keys ? look.chosen : look.hair);
+    const int rule = keys ? 2 : 1; // below the line, which fills its own ground
+    painter.fillRect(QRect(0, height() - rule, width(), rule), keys ? look.chosen : look.hair);
     QStyleOptionComboBox option;
     initStyleOption(&option);
     const QRect arrow =

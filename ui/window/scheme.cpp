@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/scheme.h"
 
+#include "ui/parts/deskstyle.h"
+
 #include <QApplication>
 #include <QEvent>
 #include <QToolTip>
@@ -8,6 +10,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
+#include <vector>
 
 namespace slopebook::ui {
 
@@ -123,18 +127,27 @@ void SchemeKeeper::wear(Scheme scheme) {
     QToolTip::setPalette(QApplication::palette());
 }
 
-// Only the hints are set: what else the desktop says, and changes later, goes on being followed.
+// Only the hints and the accent are set: what else the desktop says, and changes later, goes on
+// being followed.
 void SchemeKeeper::fitHints() {
     QPalette palette = QApplication::palette();
-    const QColor hint = hintColour(palette);
-    const auto fits = [&](QPalette::ColorGroup group) {
-        return palette.color(group, QPalette::PlaceholderText) == hint;
-    };
-    if (!std::ranges::all_of(groups, fits)) {
-        for (const auto group : groups)
-            palette.setColor(group, QPalette::PlaceholderText, hint);
-        QApplication::setPalette(palette);
+    const QColor page = palette.color(QPalette::Active, QPalette::Base);
+    const QColor ink = palette.color(QPalette::Active, QPalette::Text);
+    std::vector wanted{std::pair{QPalette::PlaceholderText, hintColour(palette)}};
+    if (m_worn == Scheme::Desktop) {
+        const QColor chosen = accentOn(page);
+        wanted.emplace_back(QPalette::Highlight, chosen);
+        wanted.emplace_back(QPalette::HighlightedText,
+                            contrast(page, chosen) > contrast(ink, chosen) ? page : ink);
     }
+    bool fits = true;
+    for (const auto& [role, colour] : wanted)
+        for (const auto group : groups) {
+            fits = fits && palette.color(group, role) == colour;
+            palette.setColor(group, role, colour);
+        }
+    if (!fits)
+        QApplication::setPalette(palette);
     Q_EMIT dressed();
 }
 

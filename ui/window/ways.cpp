@@ -20,6 +20,13 @@ void Workspace::connectWays(TaskPage* page) {
                 showPage(Page::Battery);
                 m_battery->compare(from, to);
             });
+    connect(page, &TaskPage::testsWanted, this, [this](SessionId session) {
+        guarded([&] {
+            choose(m_logbook->log().session(session).head.value.athlete, {});
+            showPage(Page::Battery);
+            m_battery->showSession(session);
+        });
+    });
     connect(page, &TaskPage::placeWanted, this, &Workspace::openPlace);
 }
 

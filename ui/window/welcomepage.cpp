@@ -2,6 +2,7 @@
 #include "ui/window/welcomepage.h"
 
 #include "ui/parts/cautions.h"
+#include "ui/parts/sentence.h"
 
 #include <QCommandLinkButton>
 #include <QDir>
@@ -28,9 +29,7 @@ WelcomePage::WelcomePage(bool hasSample, QWidget* parent)
       m_wayBack(new QPushButton(tr("Go back to a &backup…"))),
       m_recentTitle(new QLabel(tr("&Recent logs"))), m_recent(new QListWidget) {
     auto* title = new QLabel(tr("Slopebook"));
-    QFont large = title->font();
-    large.setPointSizeF(large.pointSizeF() * 2);
-    title->setFont(large);
+    title->setFont(sentenceFont(title->font(), 2));
     auto* job =
         new QLabel(tr("Type a ladder of loads and bar speeds, see its line and the estimated "
                       "1RM with an honest interval, compare it with last time's, print the "

@@ -89,9 +89,14 @@ public:
     /// No exception crosses the event loop: it is told in the bar.
     void guarded(const std::function<void()>& work);
 
+    /// Of the page that is shown, where one is told from another: the station. Else empty.
+    QString placeName() const;
+
 Q_SIGNALS:
     void backupsWanted();
     void pageChanged(slopebook::ui::Page page);
+    /// A station is shown or named: two windows on one log are told apart by it.
+    void placeNamed();
     /// An athlete, or a lift, is to be added.
     void athleteWanted();
     void liftWanted();

@@ -60,18 +60,20 @@ std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery) {
     for (const answers::TestChange& test : battery.tests) {
         const TestKind& kind = test.kind.value;
         const int d = kind.decimals;
-        BatteryRow row{.test = said(answers::testLabel(kind, test.side)) + QStringLiteral(" (") +
-                               text(kind.unit) + QLatin1Char(')'),
-                       .before = seenText(test.before, kind),
-                       .after = seenText(test.after, kind),
-                       .change = test.change ? signedNumber(*test.change, d) : dash,
-                       .percent = test.percent ? signedNumber(*test.percent, 1) : dash,
-                       .interval =
-                           test.noReading.empty() ? signedRangeText(test.read.interval, d) : dash,
-                       .error = test.noise ? number(test.noise->te, d) : dash,
-                       .reading = testReading(test),
-                       .remark = noReadingText(test),
-                       .noFigure = !test.noReading.empty()};
+        BatteryRow row{
+            .test = said(answers::testLabel(kind, test.side)) + QStringLiteral(" (") +
+                    text(kind.unit) + QLatin1Char(')'),
+            .before = seenText(test.before, kind),
+            .after = seenText(test.after, kind),
+            .change = test.change ? signedNumber(*test.change, d) : dash,
+            .percent = test.percent ? signedNumber(*test.percent, 1) : dash,
+            .interval = test.noReading.empty() ? signedRangeText(test.read.interval, d) : dash,
+            .error = test.noise ? number(test.noise->te, d) : dash,
+            .reading = testReading(test),
+            .remark = noReadingText(test),
+            .noFigure = !test.noReading.empty(),
+            .changed = test.noReading.empty() && (test.read.reading == answers::Reading::Better ||
+                                                  test.read.reading == answers::Reading::Worse)};
         for (const auto& change : test.conditions)
             row.remark += (row.remark.isEmpty() ? QString() : QStringLiteral("; ")) +
                           said(answers::changeWords(change));

@@ -17,6 +17,7 @@ struct BatteryRow {
     QString test{}, before{}, after{}, change{}, percent{}, interval{}, error{}, reading{};
     QString remark{}; ///< sources and what changed in the context
     bool noFigure = false;
+    bool changed = false; ///< read as better or worse
 };
 std::vector<BatteryRow> batteryRows(const answers::BatteryComparison& battery);
 

@@ -2,6 +2,7 @@
 // Under what the chosen test was made: shown, kept field by field, taken over from the last time.
 #include "core/model/names.h"
 #include "ui/athlete/battery/attemptsview.h"
+#include "ui/parts/fold.h"
 #include "ui/words/format.h"
 
 #include <QLineEdit>
@@ -24,6 +25,25 @@ void AttemptsView::showConditions() {
     m_technique->setText(text(shown.technique));
     m_place->setText(text(shown.place));
     m_notComparable->setText(text(shown.notComparable));
+    nameConditions();
+}
+
+// The first of them in words: the rest is one press away.
+void AttemptsView::nameConditions() {
+    QStringList set;
+    for (const QLineEdit* field :
+         {m_notComparable, m_surface, m_device, m_footwear, m_technique, m_place})
+        if (!field->text().isEmpty())
+            set << field->text();
+    constexpr qsizetype longest = 24; // letters: a longer one is counted, not cut
+    const bool named = !set.isEmpty() && set.first().size() <= longest;
+    const auto more = set.size() - (named ? 1 : 0);
+    m_conditions->setText(set.isEmpty() ? tr("No conditions yet")
+                          : !named      ? tr("Conditions: %1").arg(more)
+                          : more == 0
+                              ? tr("Conditions: %1").arg(set.first())
+                              : tr("Conditions: %1, and %2 more").arg(set.first()).arg(more));
+    m_conditions->setToolTip(set.join(QStringLiteral(" \u00b7 ")));
 }
 
 // Each field is kept alone, and only where the coach changed it; of the chosen test alone.

@@ -2,6 +2,7 @@
 // How the attempts' form is laid out.
 #include "ui/athlete/battery/attemptsview.h"
 #include "ui/parts/fingers.h"
+#include "ui/parts/fold.h"
 #include "ui/parts/rowtable.h"
 #include "ui/parts/undoableedit.h"
 
@@ -43,6 +44,7 @@ QWidget* AttemptsView::buildSession() {
     m_newSession = new QPushButton(tr("New session toda&y"));
     addNamed(layout, tr("Sessi&on"), m_session, 0);
     layout->addWidget(m_newSession);
+    layout->addWidget(m_conditions);
     layout->addStretch(1);
     m_trace = new QPushButton(tr("F&rom a trace…"));
     layout->addWidget(m_trace);

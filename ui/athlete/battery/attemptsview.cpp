@@ -5,6 +5,7 @@
 #include "core/model/errors.h"
 #include "ui/athlete/battery/attemptwords.h"
 #include "ui/athlete/battery/testdialog.h"
+#include "ui/parts/fold.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/typed/attemptline.h"
 #include "ui/words/format.h"
@@ -24,8 +25,10 @@ namespace slopebook::ui {
 AttemptsView::AttemptsView(Logbook& logbook, Clock clock, QWidget* parent)
     : QWidget(parent), m_logbook(logbook), m_clock(std::move(clock)) {
     auto* layout = new QVBoxLayout(this);
+    QWidget* conditions = buildContext();
+    m_conditions = new FoldButton(tr("Conditions"), {conditions});
     layout->addWidget(buildSession());
-    layout->addWidget(buildContext());
+    layout->addWidget(conditions);
     layout->addWidget(buildLine());
     layout->addWidget(buildTables(), 1);
     layout->addWidget(buildButtons());

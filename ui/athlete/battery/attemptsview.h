@@ -21,6 +21,8 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class FoldButton;
+
 class AttemptsView final : public QWidget {
     Q_OBJECT
 public:
@@ -72,6 +74,7 @@ private:
     void fillTests();
     void showBattery();
     void showConditions();
+    void nameConditions();
     void showAttempts();
     void showValues();
     void newSession();
@@ -104,6 +107,7 @@ private:
     std::vector<Row> m_rows;
     QComboBox* m_session;
     QPushButton* m_newSession;
+    FoldButton* m_conditions = nullptr; ///< opens their fields; its words say what is set
     QLineEdit* m_surface;
     QLineEdit* m_device;
     QLineEdit* m_footwear;

@@ -19,13 +19,15 @@ BatteryPage::BatteryPage(Logbook& logbook, Clock clock, QWidget* parent)
       m_attempts(new AttemptsView(logbook, std::move(clock))),
       m_beforeAfter(new BeforeAfterView(logbook)), m_tabs(new QTabWidget) {
     m_tabs->setDocumentMode(true);
+    m_tabs->addTab(m_beforeAfter, tr("Before and after")); // the answer first
     m_tabs->addTab(m_attempts, tr("Attempts of a session"));
-    m_tabs->addTab(m_beforeAfter, tr("Before and after"));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_tabs);
     connect(m_attempts, &AttemptsView::message, this, &TaskPage::message);
     connect(m_beforeAfter, &BeforeAfterView::message, this, &TaskPage::message);
+    connect(m_beforeAfter, &BeforeAfterView::attemptsWanted, this,
+            [this] { m_tabs->setCurrentWidget(m_attempts); });
     connect(m_attempts, &AttemptsView::traceWanted, this, [this] { openTrace(); });
 }
 

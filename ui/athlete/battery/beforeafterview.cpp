@@ -8,6 +8,7 @@
 #include "ui/parts/cautions.h"
 #include "ui/parts/filedialog.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/words/batterywords.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -93,10 +94,9 @@ QWidget* BeforeAfterView::buildChoices() {
 QWidget* BeforeAfterView::buildBody() {
     m_body = new QWidget;
     auto* layout = new QVBoxLayout(m_body);
-    m_summary = paragraph(tr("What the battery says"));
-    QFont large = m_summary->font();
-    large.setPointSizeF(large.pointSizeF() * 1.2);
-    m_summary->setFont(large);
+    m_summary = new Sentence;
+    m_summary->setObjectName(QStringLiteral("sentence"));
+    m_summary->setAccessibleDescription(tr("What the battery says"));
     m_lifts = paragraph(tr("What the lifts say"));
     m_notes = paragraph(tr("Notes and sources"));
     m_tests = new TextTable(this);
@@ -111,6 +111,9 @@ QWidget* BeforeAfterView::buildBody() {
     m_missingTitle = heading(tr("What was missing"), m_missingTable);
     m_forest = new ForestChart;
     layout->addWidget(m_summary);
+    m_type = new QPushButton(tr("Type attempts"));
+    m_type->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    layout->addWidget(m_type);
     layout->addWidget(m_forest);
     layout->addWidget(m_testTable);
     layout->addWidget(m_leftRightTitle);
@@ -135,6 +138,7 @@ void BeforeAfterView::connectParts() {
     connect(m_preview, &QPushButton::clicked, this, &BeforeAfterView::printPreview);
     connect(m_print, &QPushButton::clicked, this, &BeforeAfterView::print);
     connect(m_pdf, &QPushButton::clicked, this, &BeforeAfterView::writePdf);
+    connect(m_type, &QPushButton::clicked, this, &BeforeAfterView::attemptsWanted);
     connect(m_csv, &QPushButton::clicked, this, &BeforeAfterView::writeCsv);
 }
 
@@ -247,6 +251,7 @@ void BeforeAfterView::ask() {
 
 void BeforeAfterView::showReason(const QString& reason) {
     m_summary->setText(reason);
+    m_type->setVisible(m_athlete.has_value());
     for (QWidget* part :
          std::initializer_list<QWidget*>{m_lifts, m_forest, m_testTable, m_leftRightTitle,
                                          m_leftRightTable, m_missingTitle, m_missingTable, m_notes})
@@ -259,6 +264,7 @@ void BeforeAfterView::showReason(const QString& reason) {
 void BeforeAfterView::show(const questions::BatteryAnswer& answer) {
     const auto& battery = answer.battery;
     const LoadUnit unit = m_logbook.loadUnit();
+    m_type->hide();
     m_summary->setText(said(answers::batterySummary(battery), unit));
     const QStringList lifts = page::liftSentences(answer, unit);
     m_lifts->setText(lifts.join(QLatin1Char('\n')));

@@ -15,6 +15,8 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class BeforeAfterView final : public QWidget {
     Q_OBJECT
 public:
@@ -40,6 +42,8 @@ public:
 Q_SIGNALS:
     void message(const QString& text);
     void answered(bool printable);
+    /// Asks for the form where attempts are typed.
+    void attemptsWanted();
 
 private:
     QWidget* buildChoices();
@@ -51,6 +55,7 @@ private:
     void ask();
     void show(const questions::BatteryAnswer& answer);
     void showReason(const QString& reason);
+    QPushButton* m_type; ///< where nothing is to compare yet: types it
     template <class Work>
     void guarded(const Work& work);
 
@@ -64,7 +69,7 @@ private:
     QPushButton* m_print;
     QPushButton* m_pdf;
     QPushButton* m_csv;
-    QLabel* m_summary;
+    Sentence* m_summary;
     QLabel* m_lifts;
     QLabel* m_notes;
     QWidget* m_body;

@@ -26,7 +26,7 @@ constexpr double grip = 8; // pixels either side of a mark that take hold of it
 TraceView::TraceView(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Curve with marks"));
-    new charts::ChartMenu(this, *this);
+    (new charts::ChartMenu(this, *this))->leaveKeys(); // they move a mark
     setToolTip(tr("Drag a mark, or Tab to it and move it with the arrow keys (Shift: ten samples). "
                   "Wheel, plus and minus: zoom; 0: everything."));
 }

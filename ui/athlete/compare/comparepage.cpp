@@ -8,6 +8,7 @@
 #include "ui/paper/paperwork.h"
 #include "ui/parts/shortcombo.h"
 #include "ui/parts/sidekey.h"
+#include "ui/parts/wayon.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -78,6 +79,7 @@ ComparePage::ComparePage(Logbook& logbook, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
     layout->addWidget(m_view, 1);
+    layout->addWidget(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(buildPrintButtons());
     connectChoices();
     ask();
@@ -330,6 +332,7 @@ questions::AskSettings ComparePage::asked() const {
 
 void ComparePage::ask() {
     m_comparison.reset();
+    m_way->setVisible(m_about && (!m_from || !m_to));
     atTheEdge([this] {
         if (!m_about) {
             m_view->showReason(

@@ -20,6 +20,8 @@
 
 namespace slopebook::ui {
 
+class WayOn;
+
 class ComparePage : public TaskPage, public Prints {
     Q_OBJECT
 public:
@@ -85,6 +87,7 @@ private:
     QPushButton* m_partsButton;
     QAction* m_parts[5];
     ComparisonView* m_view;
+    WayOn* m_way = nullptr; ///< where a session that is missing is typed
 };
 
 } // namespace slopebook::ui

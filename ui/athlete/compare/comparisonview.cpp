@@ -6,6 +6,7 @@
 #include "ui/parts/cautions.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -68,16 +69,11 @@ QLabel* heading(const QString& text, QWidget* buddy) {
 } // namespace
 
 ComparisonView::ComparisonView(QWidget* parent)
-    : QWidget(parent), m_sentence(new QLabel), m_caution(new CautionLabel), m_tables(nullptr),
+    : QWidget(parent), m_sentence(new Sentence), m_caution(new CautionLabel), m_tables(nullptr),
       m_changeChart(new charts::ChangeChart), m_lineChart(new charts::LineChart),
       m_maxChart(new charts::MaxChart), m_byLoad(new TextTable(this)), m_oneRm(new TextTable(this)),
       m_byLoadView(tableView(m_byLoad, tr("Change by load"))),
       m_oneRmView(tableView(m_oneRm, tr("1RM"))), m_notes(new QLabel) {
-    QFont large = m_sentence->font();
-    large.setPointSizeF(large.pointSizeF() * 1.35);
-    m_sentence->setFont(large);
-    m_sentence->setWordWrap(true);
-    m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     m_sentence->setObjectName(u"sentence"_s);
     m_notes->setWordWrap(true);
     m_notes->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -88,7 +84,7 @@ ComparisonView::ComparisonView(QWidget* parent)
     m_splitter->addWidget(m_tables);
     m_splitter->setStretchFactor(0, 1);
     m_splitter->setStretchFactor(1, 0);
-    m_splitter->setSizes({tablesWidth, tablesWidth});
+    m_splitter->setSizes({tablesWidth - 16, tablesWidth + 16});
     m_splitter->setChildrenCollapsible(false);
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
@@ -114,6 +110,10 @@ ComparisonView::ComparisonView(QWidget* parent)
                 m_changeChart->setHighlight(current.isValid() ? std::optional(current.row())
                                                               : std::nullopt);
             });
+}
+
+QString ComparisonView::sentence() const {
+    return m_sentence->text();
 }
 
 QWidget* ComparisonView::buildCharts() {
@@ -229,7 +229,7 @@ void ComparisonView::arrange() {
         return;
     m_splitter->setOrientation(wanted);
     if (wanted == Qt::Horizontal)
-        m_splitter->setSizes({tablesWidth, tablesWidth});
+        m_splitter->setSizes({tablesWidth - 16, tablesWidth + 16});
 }
 
 void ComparisonView::resizeEvent(QResizeEvent* event) {

@@ -17,6 +17,8 @@ class QSplitter;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class ComparisonView : public QWidget {
     Q_OBJECT
 public:
@@ -27,7 +29,7 @@ public:
     /// chart.
     void showReason(const QString& reason, std::span<const LiftSession> sessions, LoadUnit unit);
 
-    QString sentence() const { return m_sentence->text(); }
+    QString sentence() const;
     const QAbstractItemModel* byLoad() const { return m_byLoad; }
     const QAbstractItemModel* oneRm() const { return m_oneRm; }
     QString notes() const { return m_notes->text(); }
@@ -47,7 +49,7 @@ private:
     void arrange();
     void showTables(const answers::Comparison& comparison, const PageHeader& header);
 
-    QLabel* m_sentence;
+    Sentence* m_sentence;
     QLabel* m_caution;
     QScrollArea* m_page;
     QSplitter* m_splitter;

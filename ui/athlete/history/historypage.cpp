@@ -2,6 +2,8 @@
 #include "ui/athlete/history/historypage.h"
 
 #include "ui/parts/roomfor.h"
+#include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -25,35 +27,44 @@ namespace {
 constexpr std::size_t mostOverlays = 12; // more cannot be told apart
 constexpr int typingPause = 200;         // ms
 constexpr int widestNote = 36;           // letters: the rest of it in the tip
-constexpr int leastSaid = 260;           // px: two lines, not five
+enum Whose { OfAthlete, Everybodys, EverythingOf };
 } // namespace
 
 HistoryPage::HistoryPage(Logbook& logbook, QWidget* parent)
     : TaskPage(parent), m_logbook(logbook), m_model(new HistoryModel(this)),
       m_table(new QTableView), m_whose(new QComboBox), m_find(new QLineEdit),
-      m_findSoon(new QTimer(this)), m_says(new QLabel), m_chart(new charts::LineChart) {
+      m_findSoon(new QTimer(this)), m_says(new Sentence), m_hint(new QLabel),
+      m_all(new EverythingModel(this)), m_chart(new charts::LineChart) {
     m_unit = m_logbook.loadUnit();
     buildTable();
-    auto* splitter = new QSplitter(Qt::Vertical);
-    splitter->addWidget(m_table);
-    splitter->addWidget(m_chart);
-    splitter->setStretchFactor(0, 3);
-    splitter->setStretchFactor(1, 4);
-    splitter->setChildrenCollapsible(false);
-    splitter->setSizes({250, 330});
+    buildEverything();
+    m_ofOneLift = new QSplitter(Qt::Vertical);
+    m_ofOneLift->addWidget(m_chart);
+    m_ofOneLift->addWidget(m_table);
+    m_ofOneLift->setStretchFactor(0, 4);
+    m_ofOneLift->setStretchFactor(1, 3);
+    m_ofOneLift->setChildrenCollapsible(false);
+    m_ofOneLift->setSizes({330, 250});
+    m_hint->setWordWrap(true);
+    m_hint->setForegroundRole(QPalette::PlaceholderText);
     auto* layout = new QVBoxLayout(this);
     m_strip = buildTop();
     layout->addLayout(m_strip);
-    layout->addWidget(splitter, 1);
+    layout->addWidget(m_says);
+    layout->addWidget(m_allTable, 1);
+    layout->addWidget(m_ofOneLift, 1);
+    layout->addWidget(m_hint);
     connectParts();
     connectTable();
     showRows();
 }
 
 QBoxLayout* HistoryPage::buildTop() {
-    m_whose->addItems({tr("This athlete's"), tr("Everybody's")});
+    m_whose->addItems(
+        {tr("One lift, this athlete's"), tr("One lift, everybody's"), tr("Every lift and test")});
+    m_whose->setCurrentIndex(EverythingOf);
     m_whose->setAccessibleName(tr("Whose sessions"));
-    m_find->setPlaceholderText(tr("date, block, device, note"));
+    m_find->setPlaceholderText(tr("date, block, lift, device, note"));
     m_find->setClearButtonEnabled(true);
     fitPlaceholder(*m_find);
     m_find->setAccessibleName(tr("Find a session"));
@@ -63,13 +74,64 @@ QBoxLayout* HistoryPage::buildTop() {
     whoseLabel->setBuddy(m_whose);
     auto* findLabel = new QLabel(tr("Fi&nd"));
     findLabel->setBuddy(m_find);
-    m_says->setWordWrap(true);
-    m_says->setMinimumWidth(leastSaid);
+    m_says->setObjectName(u"sentence"_s);
     auto* top = new QHBoxLayout;
-    top->addWidget(m_says, 1);
     for (QWidget* part : std::initializer_list<QWidget*>{whoseLabel, m_whose, findLabel, m_find})
         top->addWidget(part);
+    top->addStretch(1);
     return top;
+}
+
+void HistoryPage::buildEverything() {
+    m_allTable = rowTable(m_all, tr("Every lift and test of the athlete"),
+                          {.compact = true, .wraps = false, .lastTakesRest = true});
+    m_allTable->setObjectName(u"everything"_s);
+    m_allTable->setSortingEnabled(true);
+    m_allTable->sortByColumn(EverythingModel::Day, Qt::DescendingOrder);
+    m_allTable->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    connect(m_allTable, &QTableView::activated, this,
+            [this](const QModelIndex& at) { openDone(at.row()); });
+}
+
+bool HistoryPage::showsEverything() const {
+    return m_whose->currentIndex() == EverythingOf;
+}
+
+// Where it is shown: a lift on the Floor, a test among the day's tests.
+void HistoryPage::openDone(int row) {
+    if (row < 0 || row >= m_all->rowCount())
+        return;
+    const DoneRow done = m_all->row(row);
+    if (!done.lift) {
+        Q_EMIT testsWanted(done.session);
+        return;
+    }
+    Q_EMIT liftWanted(*done.lift);
+    Q_EMIT sessionWanted(done.session);
+}
+
+void HistoryPage::readEverything() {
+    m_all->setFind(m_find->text().trimmed());
+    m_all->setRows(m_athlete ? doneBy(m_logbook.log(), *m_athlete, m_unit)
+                             : std::vector<DoneRow>());
+    const WidthsFirst widths(*m_allTable);
+    m_allTable->resizeColumnsToContents();
+}
+
+QString HistoryPage::everythingText() const {
+    const int rows = m_all->rowCount();
+    if (!m_athlete)
+        return tr("Choose an athlete to see what they did.");
+    if (rows == 0 && !m_find->text().trimmed().isEmpty())
+        return tr("Nothing with that in it.");
+    if (rows == 0)
+        return tr("Nothing yet: type the first set or attempt under Floor, or import a table.");
+    const QLocale words;
+    const QString what =
+        rows == 1 ? tr("1 lift or test") : tr("%1 lifts and tests").arg(words.toString(rows));
+    const int sessions = m_all->sessions();
+    return sessions == 1 ? tr("%1 in 1 session.").arg(what)
+                         : tr("%1 in %2 sessions.").arg(what, words.toString(sessions));
 }
 
 void HistoryPage::buildTable() {
@@ -137,8 +199,10 @@ void HistoryPage::refresh(Logbook::What /*what*/, SessionId /*session*/) {
 void HistoryPage::read() {
     m_findSoon->stop();
     m_reader.reset();
-    const bool everybody = m_whose->currentIndex() == 1;
-    if (m_lift && (m_athlete || everybody))
+    const bool everybody = m_whose->currentIndex() == Everybodys;
+    if (showsEverything())
+        readEverything();
+    else if (m_lift && (m_athlete || everybody))
         m_reader = std::make_shared<HistoryReader>(
             m_logbook.log(), *m_lift, everybody ? std::nullopt : m_athlete, m_find->text());
     showRows();
@@ -147,7 +211,7 @@ void HistoryPage::read() {
 void HistoryPage::showRows() {
     const std::vector<SessionId> before = chosen();
     const bool first = m_model->rowCount() == 0;
-    m_table->setColumnHidden(HistoryModel::AthleteColumn, m_whose->currentIndex() == 0);
+    m_table->setColumnHidden(HistoryModel::AthleteColumn, m_whose->currentIndex() != Everybodys);
     if (m_reader)
         m_model->setSource(sourceOf(m_reader), m_reader->checkLoads(), m_unit);
     else
@@ -166,7 +230,14 @@ void HistoryPage::showRows() {
         if (const int row = m_model->rowOf(session); row >= 0)
             again.select(m_model->index(row, 0), m_model->index(row, m_model->columnCount() - 1));
     m_table->selectionModel()->select(again, QItemSelectionModel::ClearAndSelect);
-    m_says->setText(countText());
+    const bool all = showsEverything();
+    m_allTable->setVisible(all);
+    m_ofOneLift->setVisible(!all);
+    m_says->setText(all ? everythingText() : countText());
+    m_hint->setText(
+        all ? tr("Enter opens the row where it was typed. A heading puts them in order.")
+            : tr("Enter opens one; choose several to lay their lines over each other."));
+    m_hint->setVisible((all ? m_all->rowCount() : m_model->rowCount()) > 0);
     showChart();
 }
 
@@ -178,9 +249,8 @@ QString HistoryPage::countText() const {
         return tr("No session with that in its date, block, device or note.");
     if (count == 0)
         return tr("No session of this lift yet. Enter one in the session form, or import.");
-    return (count == 1 ? tr("1 session.")
-                       : tr("%1 sessions.").arg(QLocale().toString(qlonglong(count)))) +
-           u' ' + tr("Enter opens one; choose several to lay their lines over each other.");
+    return count == 1 ? tr("1 session.")
+                      : tr("%1 sessions.").arg(QLocale().toString(qlonglong(count)));
 }
 
 std::vector<SessionId> HistoryPage::chosen() const {
@@ -257,15 +327,16 @@ charts::LineData HistoryPage::linesOf(const std::vector<SessionId>& sessions) co
 
 QString HistoryPage::nameOf(const questions::Background& about) const {
     const QString day = dateText(about.sessions.front().date);
-    return m_whose->currentIndex() == 0 ? day
-                                        : tr("%1, %2").arg(text(about.athlete.value.name), day);
+    return m_whose->currentIndex() != Everybodys
+               ? day
+               : tr("%1, %2").arg(text(about.athlete.value.name), day);
 }
 
 QString HistoryPage::nameOf(SessionId session) const {
     for (int i = 0; i < m_model->rowCount(); ++i)
         if (const HistoryRow& row = m_model->row(i); row.session == session) {
             const QString day = sessionText(row.date, row.ordinal);
-            return m_whose->currentIndex() == 0 ? day : tr("%1, %2").arg(row.athlete, day);
+            return m_whose->currentIndex() != Everybodys ? day : tr("%1, %2").arg(row.athlete, day);
         }
     return {};
 }

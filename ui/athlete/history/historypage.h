@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Every session of a lift, of an athlete or of everybody: the table, and the chosen ones' lines
-// laid over each other.
+// Everything that an athlete did, or every session of one lift, of an athlete or of everybody: the
+// table, and of one lift the chosen sessions' lines laid over each other.
 #pragma once
 
+#include "ui/athlete/history/everything.h"
 #include "ui/athlete/history/historyreader.h"
 #include "ui/charts/linechart.h"
 #include "ui/parts/taskpage.h"
@@ -15,8 +16,11 @@
 
 class QBoxLayout;
 class QComboBox;
+class QSplitter;
 
 namespace slopebook::ui {
+
+class Sentence;
 
 class HistoryPage : public TaskPage {
     Q_OBJECT
@@ -34,10 +38,16 @@ public:
     /// The control line: the lift stands first in it.
     QBoxLayout* strip() const { return m_strip; }
     QTableView* table() { return m_table; }
+    /// Every lift and test of the athlete; which of the two tables is shown is chosen above them.
+    QTableView* everything() { return m_allTable; }
     const charts::LineChart& chart() const { return *m_chart; }
 
 private:
     void buildTable();
+    void buildEverything();
+    void readEverything();
+    void openDone(int row);
+    bool showsEverything() const;
     QBoxLayout* buildTop();
     void connectParts();
     void connectTable();
@@ -50,6 +60,7 @@ private:
     void openCurrent();
     void copyRows() const;
     QString countText() const;
+    QString everythingText() const;
     std::vector<SessionId> sessionsToDraw() const;
     charts::LineData linesOf(const std::vector<SessionId>& sessions) const;
     QString nameOf(SessionId session) const;
@@ -67,7 +78,11 @@ private:
     QComboBox* m_whose;
     QLineEdit* m_find;
     QTimer* m_findSoon;
-    QLabel* m_says;
+    Sentence* m_says;
+    QLabel* m_hint;
+    EverythingModel* m_all;
+    QTableView* m_allTable;
+    QSplitter* m_ofOneLift = nullptr; ///< picture and table
     charts::LineChart* m_chart;
 };
 

@@ -2,6 +2,7 @@
 #include "ui/athlete/overview/emptyplace.h"
 
 #include "ui/athlete/overview/overviewparts.h"
+#include "ui/parts/sentence.h"
 
 #include <QHBoxLayout>
 #include <QLabel>

@@ -9,6 +9,8 @@ class QPushButton;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class EmptyPlace final : public QWidget {
     Q_OBJECT
 public:
@@ -19,7 +21,7 @@ Q_SIGNALS:
     void placeWanted(slopebook::ui::TaskPage::Place place);
 
 private:
-    QLabel* m_title;
+    Sentence* m_title;
     QLabel* m_why;
     QPushButton* m_way;
     std::optional<TaskPage::Place> m_place;

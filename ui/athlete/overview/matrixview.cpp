@@ -70,6 +70,7 @@ MatrixView::MatrixView(QWidget* parent)
     if (auto* corner = findChild<QAbstractButton*>())
         corner->installEventFilter(this);
     m_menu = new charts::ChartMenu(this, *this);
+    m_menu->leaveKeys(); // they choose a cell
     m_menu->setSpoken(tr("All measures by training blocks"));
     connect(this, &QTableView::doubleClicked, this, [this] { Q_EMIT wayWanted(Way::Comparison); });
 }

@@ -21,6 +21,8 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class EmptyPlace;
 class SeasonButtons;
 
@@ -71,7 +73,7 @@ private:
     EmptyPlace* m_empty;
     QBoxLayout* m_strip = nullptr;
     QComboBox* m_blocks;
-    QLabel* m_sentence;
+    Sentence* m_sentence;
     StepChartsView* m_charts;
     OverviewRows* m_rows;
     QTableView* m_view;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/athlete/overview/overviewparts.h"
 
+#include "ui/parts/sentence.h"
+
 #include <QLabel>
 #include <QScrollArea>
 
@@ -15,11 +17,8 @@ QLabel* wordsLabel() {
     return label;
 }
 
-QLabel* sentenceLabel() {
-    QLabel* label = wordsLabel();
-    QFont large = label->font();
-    large.setPointSizeF(large.pointSizeF() * 1.35);
-    label->setFont(large);
+Sentence* sentenceLabel() {
+    auto* label = new Sentence;
     label->setObjectName(u"sentence"_s);
     return label;
 }

@@ -10,8 +10,10 @@ class QWidget;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 /// A label with the page's sentence, the largest of its type.
-QLabel* sentenceLabel();
+Sentence* sentenceLabel();
 /// A label whose words can be taken out and that wraps.
 QLabel* wordsLabel();
 /// A bold line over some words; it wraps.

@@ -72,7 +72,7 @@ void addList(Flow& flow, const QString& title, const QStringList& lines, double 
 void fillOverview(Flow& flow, const AskedSeason& asked, const answers::Overview& overview,
                   LoadUnit unit, double share) {
     flow.text(OverviewPaper::tr("%1: overview").arg(asked.athlete), pageFont(9 * share));
-    flow.text(said(asked.matrix.sentence, unit), pageFont(13 * share, true), 4);
+    flow.text(said(asked.matrix.sentence, unit), page::headlineFont(14 * share), 4);
     addCharts(flow, stepCharts(asked.matrix, overview, unit));
     addRows(flow, overviewTable(asked.matrix, overview, unit), share);
     addList(flow, OverviewPaper::tr("Due"), said(overview.due, unit), share);

@@ -110,13 +110,10 @@ public:
             words.rect.setLeft(plain.rect.left() + room);
             QApplication::style()->drawControl(QStyle::CE_ItemViewItem, &words, painter,
                                                option.widget);
-            MatrixPen own = pen;
-            if (option.state & QStyle::State_Selected)
-                own.ground.ink = option.palette.color(QPalette::HighlightedText);
             paintMark(*painter,
                       QRectF(plain.rect.left() + room * 0.35, plain.rect.top(), room,
                              plain.rect.height()),
-                      line.mark, own);
+                      line.mark, pen);
         } else {
             QStyledItemDelegate::paint(painter, option, index);
         }
@@ -127,7 +124,10 @@ public:
     }
 
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        QSize size = QStyledItemDelegate::sizeHint(option, index);
+        QStyleOptionViewItem beside(option); // of the words, which wrap beside their sign
+        if (index.column() > stepColumn && option.rect.width() > option.fontMetrics.height())
+            beside.rect.adjust(0, 0, -option.fontMetrics.height(), 0);
+        QSize size = QStyledItemDelegate::sizeHint(beside, index);
         if (index.column() == stepColumn)
             size.setWidth(option.fontMetrics.height() * 10);
         else if (index.column() > stepColumn)

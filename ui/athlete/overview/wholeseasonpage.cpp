@@ -5,6 +5,7 @@
 #include "ui/athlete/overview/overviewparts.h"
 #include "ui/athlete/overview/seasonbuttons.h"
 #include "ui/athlete/overview/wholeseasonprint.h"
+#include "ui/parts/sentence.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 

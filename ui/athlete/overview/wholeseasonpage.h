@@ -17,6 +17,8 @@ class QStackedLayout;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class EmptyPlace;
 class SeasonButtons;
 
@@ -61,7 +63,7 @@ private:
     EmptyPlace* m_empty;
     QBoxLayout* m_strip = nullptr;
     QComboBox* m_blocks;
-    QLabel* m_sentence;
+    Sentence* m_sentence;
     MatrixView* m_view;
     QLabel* m_cell;
     QLabel* m_key;

@@ -44,7 +44,7 @@ void fillSeason(Flow& flow, const AskedSeason& asked, const MatrixFigure& figure
                   .arg(asked.athlete, dateText(matrix.blocks.front().block.first),
                        dateText(matrix.blocks.back().block.last)),
               pageFont(9 * share));
-    flow.text(figure.sentence, pageFont(13 * share, true), 4 * share);
+    flow.text(figure.sentence, page::headlineFont(14 * share), 4 * share);
     flow.space(6 * share);
     addMatrix(flow, figure, least(matrixText * share));
     flow.text(matrixKey(figure.level), pageFont(least(noteText * share)), 4 * share);

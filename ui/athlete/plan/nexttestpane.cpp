@@ -5,6 +5,8 @@
 #include "core/answers/plansummary.h"
 #include "core/model/phrases/questions.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
+#include "ui/parts/wraprow.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
@@ -25,7 +27,7 @@ namespace slopebook::ui {
 
 NextTestPane::NextTestPane(QWidget* parent)
     : QWidget(parent), m_steps(new QSpinBox), m_reps(new QSpinBox), m_heaviest(new QSpinBox),
-      m_known(new QComboBox), m_sentence(new QLabel), m_settled(new QLabel),
+      m_known(new QComboBox), m_sentence(new Sentence), m_settled(new QLabel),
       m_table(new QTableView), m_model(new PlanLadderModel(this)),
       m_chart(new charts::CeilingChart) {
     build();
@@ -45,24 +47,19 @@ void NextTestPane::build() {
     m_known->addItems({tr("the test's own scatter"), tr("with earlier tests' scatter"),
                        tr("scatter taken as known")});
     m_known->setAccessibleName(tr("What the interval is made with"));
-    auto* row = new QHBoxLayout;
-    auto* second = new QHBoxLayout; // the window may be narrow
-    const auto add = [](QHBoxLayout* to, const QString& text, QWidget* field) {
+    auto* strip = new QWidget; // goes on in the next line where the window is narrow
+    auto* row = new WrapRow(strip);
+    const auto add = [row](const QString& text, QWidget* field) {
         auto* label = new QLabel(text);
         label->setBuddy(field);
-        to->addWidget(label);
-        to->addWidget(field);
+        row->addField(label, field);
     };
-    add(row, tr("S&teps"), m_steps);
-    add(row, tr("Reps a set"), m_reps);
-    add(row, tr("Heavie&st, of 1RM"), m_heaviest);
-    add(second, tr("Intervals &by"), m_known);
-    row->addStretch(1);
-    second->addStretch(1);
-    for (QLabel* label : {m_sentence, m_settled}) {
-        label->setWordWrap(true);
-        label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    }
+    add(tr("S&teps"), m_steps);
+    add(tr("Reps a set"), m_reps);
+    add(tr("Heavie&st, of 1RM"), m_heaviest);
+    add(tr("Intervals &by"), m_known);
+    m_settled->setWordWrap(true);
+    m_settled->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     m_sentence->setAccessibleDescription(tr("Which ladder to test with"));
     m_settled->setObjectName(u"canShow"_s);
     m_settled->setAccessibleDescription(
@@ -77,12 +74,11 @@ void NextTestPane::build() {
     m_chart->setMinimumHeight(230);
     auto* inside = new QWidget;
     auto* layout = new QVBoxLayout(inside);
-    layout->addLayout(row);
-    layout->addLayout(second);
+    layout->addWidget(strip);
     layout->addWidget(m_sentence);
-    layout->addWidget(m_table);
-    layout->addWidget(m_settled); // before the chart, or it would lie below the window
     layout->addWidget(m_chart, 1);
+    layout->addWidget(m_table);
+    layout->addWidget(m_settled);
     auto* scroll = new QScrollArea;
     scroll->setAccessibleName(tr("Next test"));
     scroll->setWidget(inside);
@@ -136,10 +132,16 @@ void NextTestPane::ask(const Question& q) {
     m_model->setNextTest(*next, q.unit);
     showWhole(m_table);
     m_chart->setData({.curve = next->curve, .byOneRm = next->byOneRm, .unit = q.unit});
-    m_sentence->setText(said(answers::nextTestWords(*next), q.unit).join(QLatin1Char(' ')) +
-                        repsNote);
+    QStringList told = said(answers::nextTestWords(*next), q.unit);
+    // The answer first: what to put on the bar.
+    const QString loads = m_model->index(0, PlanLadderModel::Loads).data().toString();
+    m_sentence->setText(
+        tr("Test with %1 %2. %3")
+            .arg(loads, unitName(q.unit), told.isEmpty() ? QString() : told.takeFirst()));
     m_chart->setSpokenText(m_sentence->text());
     QStringList settled;
+    if (const QString rest = (told.join(QLatin1Char(' ')) + repsNote).trimmed(); !rest.isEmpty())
+        settled << rest;
     if (const Words shows = answers::canShowWords(next->ladders.front(), next->byOneRm);
         !shows.empty())
         settled << said(asSentence(shows), q.unit);

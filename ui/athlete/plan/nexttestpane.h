@@ -16,6 +16,8 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class NextTestPane : public QWidget {
     Q_OBJECT
 public:
@@ -49,7 +51,7 @@ private:
     QSpinBox* m_reps;
     QSpinBox* m_heaviest;
     QComboBox* m_known;
-    QLabel* m_sentence;
+    Sentence* m_sentence;
     QLabel* m_settled;
     QTableView* m_table;
     PlanLadderModel* m_model;

@@ -28,13 +28,23 @@ void PlanModel::setPlan(std::optional<answers::Plan> plan, LoadUnit unit,
                                   planwords::loadText(load.built.exact, unit),
                                   planwords::putOnText(load.built, m_plan->settings.equipment),
                                   planwords::percentText(load), planwords::speedText(load),
-                                  planwords::stopText(load)},
+                                  stopBeforeFailure(load)},
                         .strong = strong,
+                        .quiet = load.percent.value_or(0) > 100 // nobody has lifted it yet
+                                     ? QList<int>{Load, PerSide, Percent, Speed, Stop}
+                                     : QList<int>{},
                         .explanation = said(answers::drawnOnWords(load))});
         if (!related.empty())
             rows.back().cells << planwords::relatedText(related[i]);
     }
     setTable(headings, std::move(rows), QList<int>{Load, Stop});
+}
+
+/// A speed under the one that a maximum goes up with stops nobody in time.
+QString PlanModel::stopBeforeFailure(const answers::PlannedLoad& load) const {
+    const auto& mvt = m_plan->profile.mvt;
+    return load.stop && mvt && *load.stop < mvt->value ? tr("under the MVT")
+                                                       : planwords::stopText(load);
 }
 
 bool PlanModel::chosen(int row) const {

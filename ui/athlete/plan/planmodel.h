@@ -24,6 +24,7 @@ public:
 
 private:
     bool chosen(int row) const;
+    QString stopBeforeFailure(const answers::PlannedLoad& load) const;
 
     std::optional<answers::Plan> m_plan;
 };

@@ -8,6 +8,8 @@
 #include "core/model/errors.h"
 #include "ui/athlete/plan/nexttestpane.h"
 #include "ui/athlete/plan/relationpane.h"
+#include "ui/parts/sentence.h"
+#include "ui/parts/wayon.h"
 #include "ui/records/equipmentdialog.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
@@ -59,7 +61,7 @@ void PlanPage::atTheEdge(const Work& work) {
 
 PlanPage::PlanPage(Logbook& logbook, QWidget* parent, Clock clock)
     : TaskPage(parent), m_logbook(logbook), m_clock(std::move(clock)), m_form(new PlanForm),
-      m_tabs(new QTabWidget), m_age(new QLabel), m_sentence(new QLabel), m_table(new QTableView),
+      m_tabs(new QTabWidget), m_age(new QLabel), m_sentence(new Sentence), m_table(new QTableView),
       m_model(new PlanModel(this)), m_cautions(new QLabel), m_borrowed(new QLabel),
       m_next(new NextTestPane), m_relations(new RelationPane) {
     build();
@@ -70,13 +72,11 @@ PlanPage::PlanPage(Logbook& logbook, QWidget* parent, Clock clock)
 void PlanPage::build() {
     m_form->setUnit(m_logbook.loadUnit());
     m_next->setUnit(m_logbook.loadUnit());
-    for (QLabel* label : {m_age, m_sentence, m_cautions, m_borrowed}) {
+    for (QLabel* label : {m_age, m_cautions, m_borrowed}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
-    QFont strong = m_sentence->font();
-    strong.setBold(true);
-    m_sentence->setFont(strong);
+    m_sentence->setObjectName(u"sentence"_s);
     m_cautions->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_age->setAccessibleDescription(tr("The line that is planned from"));
     m_age->setObjectName(u"lineAge"_s);
@@ -100,8 +100,9 @@ void PlanPage::build() {
     split->setStretchFactor(1, 2);
     auto* loads = new QWidget;
     auto* column = new QVBoxLayout(loads);
-    column->addWidget(m_age);
     column->addWidget(m_sentence);
+    column->addWidget(m_way = new WayOn(*this, Place::Session));
+    column->addWidget(m_age);
     column->addWidget(m_borrowed);
     column->addWidget(split, 1);
     m_tabs->addTab(loads, tr("Loa&ds"));
@@ -194,11 +195,13 @@ void PlanPage::showAge() {
 
 void PlanPage::ask() {
     m_profile.reset();
+    m_way->hide();
     showAge();
     atTheEdge([this] {
         m_choice = m_form->choice();
         if (!m_about)
             return showReason(tr("Choose an athlete and a lift."));
+        m_way->setVisible(!m_choice.session);
         if (!m_choice.session)
             return showReason(tr("No session of this lift yet: test first, then plan."));
         const auto session = questions::sessionOf(m_about->sessions, *m_choice.session);

@@ -19,6 +19,9 @@ class QTabWidget;
 
 namespace slopebook::ui {
 
+class Sentence;
+class WayOn;
+
 class NextTestPane;
 class RelationPane;
 
@@ -75,7 +78,8 @@ private:
     PlanForm* m_form;
     QTabWidget* m_tabs;
     QLabel* m_age; ///< of the line
-    QLabel* m_sentence;
+    Sentence* m_sentence;
+    WayOn* m_way; ///< where the test that is missing is typed
     QTableView* m_table;
     PlanModel* m_model;
     QLabel* m_cautions;

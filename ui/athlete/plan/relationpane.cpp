@@ -2,6 +2,7 @@
 #include "ui/athlete/plan/relationpane.h"
 
 #include "core/answers/plansummary.h"
+#include "ui/parts/sentence.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -14,10 +15,9 @@
 namespace slopebook::ui {
 
 RelationPane::RelationPane(QWidget* parent)
-    : QWidget(parent), m_use(new QComboBox), m_sentence(new QLabel),
+    : QWidget(parent), m_use(new QComboBox), m_sentence(new Sentence),
       m_chart(new charts::RelationChart) {
     m_use->addItems({tr("not used"), tr("the squad's own"), tr("the published equation")});
-    m_sentence->setWordWrap(true);
     auto* label = new QLabel(tr("Use in &the table of loads"));
     label->setBuddy(m_use);
     auto* row = new QHBoxLayout;

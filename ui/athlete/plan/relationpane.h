@@ -13,6 +13,8 @@ class QLabel;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class RelationPane : public QWidget {
     Q_OBJECT
 public:
@@ -36,7 +38,7 @@ private:
     enum Use { Nobody, Squad, Published };
 
     QComboBox* m_use;
-    QLabel* m_sentence;
+    Sentence* m_sentence;
     charts::RelationChart* m_chart;
     std::optional<answers::SquadRelation> m_squad;
     std::optional<answers::PublishedRelation> m_published;

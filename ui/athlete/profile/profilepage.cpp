@@ -3,9 +3,11 @@
 
 #include "core/questions/liftcontext.h"
 #include "ui/parts/figurespanel.h"
+#include "ui/parts/fold.h"
 #include "ui/parts/givesway.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/wayon.h"
 #include "ui/words/format.h"
 #include "ui/words/planwords.h"
 #include "ui/words/said.h"
@@ -61,12 +63,14 @@ void ProfilePage::build() {
     m_borrowedText->setTextInteractionFlags(Qt::TextSelectableByMouse |
                                             Qt::TextSelectableByKeyboard);
     auto* borrowed = new QHBoxLayout;
+    borrowed->addWidget(m_wellFits);
     borrowed->addWidget(m_drawBorrowed);
     borrowed->addWidget(m_borrowedText, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(8, 8, 8, 8);
     layout->addWidget(m_empty);
     layout->addWidget(m_figures->headline()); // the sentence of the page
+    layout->addWidget(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(split, 1);
     layout->addLayout(borrowed);
     layout->addWidget(new GivesWay(m_figures));
@@ -102,8 +106,12 @@ QWidget* ProfilePage::buildTables() {
     auto* split = new QSplitter(Qt::Horizontal);
     split->setChildrenCollapsible(false);
     split->addWidget(column(title, m_lineTable));
-    split->addWidget(column(m_pointTitle, m_pointTable));
+    auto* points = column(m_pointTitle, m_pointTable);
+    split->addWidget(points);
     split->setSizes({640, 580});
+    m_wellFits = new FoldButton(tr("How well each point fits"), {points});
+    m_wellFits->setToolTip(tr("Residual, leverage and influence of every point (Ctrl+D)"));
+    m_wellFits->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_D));
     return split;
 }
 
@@ -182,6 +190,9 @@ void ProfilePage::showNothing(const QString& why) {
     m_figures->clear();
     m_empty->setText(why);
     m_empty->show();
+    m_way->show();
+    m_chart->parentWidget()->hide();
+    m_wellFits->hide();
 }
 
 void ProfilePage::readRows() {
@@ -216,6 +227,9 @@ void ProfilePage::readRows() {
     if (!any)
         return;
     m_empty->hide();
+    m_way->hide();
+    m_wellFits->show();
+    m_chart->parentWidget()->show();
     for (int column = LinesModel::OneRm; column < LinesModel::ColumnCount; ++column)
         m_lineTable->resizeColumnToContents(column);
     m_lineTable->selectRow(current >= 0 && current < m_lines->rowCount() ? current : 0);

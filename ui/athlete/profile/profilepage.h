@@ -16,6 +16,8 @@ class QTableView;
 namespace slopebook::ui {
 
 class FiguresPanel;
+class FoldButton;
+class WayOn;
 
 class ProfilePage final : public TaskPage {
     Q_OBJECT
@@ -62,7 +64,9 @@ private:
     QTableView* m_lineTable;
     QTableView* m_pointTable;
     QLabel* m_pointTitle;
+    FoldButton* m_wellFits; ///< diagnostics: on demand
     QLabel* m_empty;
+    WayOn* m_way; ///< where the first set is typed
     QCheckBox* m_drawBorrowed;
     QLabel* m_borrowedText;
     std::optional<Answer<answers::History>> m_history; ///< about the session of the current row

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the season's page is put together from.
 #include "ui/athlete/season/seasonpage.h"
+#include "ui/parts/fold.h"
 #include "ui/parts/givesway.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/parts/sidekey.h"
+#include "ui/parts/wayon.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -96,14 +99,15 @@ void SeasonPage::build() {
     m_view = rowTable(m_table, tr("Sessions, the load and the estimated 1RM"));
     m_view->setObjectName(QStringLiteral("season"));
     m_view->setWordWrap(false);
-    m_told = new QLabel;
+    m_told = new Sentence;
+    m_told->setObjectName(QStringLiteral("sentence"));
     m_notes = new QLabel;
     m_told->setAccessibleDescription(tr("What the season says"));
     m_notes->setAccessibleDescription(tr("Where the figures come from"));
     m_settling = new QLabel;
     m_settling->setObjectName(QStringLiteral("settling"));
     m_settling->setAccessibleDescription(tr("What the selected row says"));
-    for (QLabel* label : {m_told, m_settling, m_notes}) {
+    for (QLabel* label : {m_settling, m_notes}) {
         label->setWordWrap(true);
         label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
@@ -117,9 +121,12 @@ void SeasonPage::build() {
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(buildChoices());
     layout->addWidget(m_told);
+    layout->addWidget(m_way = new WayOn(*this, Place::Session));
     layout->addWidget(split, 1);
+    layout->addStretch();
     layout->addWidget(m_settling);
-    layout->addWidget(new GivesWay(m_notes, 2));
+    layout->addWidget(m_sources = new SourcesFold(new GivesWay(m_notes, 2),
+                                                  tr("To beware of, and where this comes from")));
     layout->addLayout(buildButtons());
 }
 

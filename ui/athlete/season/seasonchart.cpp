@@ -38,6 +38,7 @@ QStringList sessionFigures(const SeasonData& data, const SeasonPoint& p) {
 } // namespace
 
 void SeasonChart::setData(SeasonData data) {
+    leaveKeys(); // they go along the season
     if (data == m_data)
         return;
     m_data = std::move(data);

@@ -63,7 +63,7 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
     const look::Ground g = ground;
     const QColor ink = look::changeColour(g);
     std::vector<charts::KeyEntry> key{
-        {SeasonWords::tr("from the line, with its %1 interval").arg(levelText(data.level)),
+        {SeasonWords::tr("from the line, %1").arg(levelText(data.level)),
          [g, ink](QPainter& p, const QRectF& box) {
              p.setPen(look::readingPen(g));
              p.drawLine(QPointF(box.center().x(), box.top()),
@@ -72,11 +72,10 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
          }}};
     const auto any = [&](auto is) { return std::ranges::any_of(data.points, is); };
     if (std::ranges::any_of(data.means, [](const auto& mean) { return mean.has_value(); }))
-        key.push_back(
-            {SeasonWords::tr("mean of a block, with its %1 interval").arg(levelText(data.level)),
-             [g](QPainter& p, const QRectF& box) {
-                 paintMean(p, box.adjusted(2, 2, -2, -2), box.center().y(), false, g);
-             }});
+        key.push_back({SeasonWords::tr("mean of a block, %1").arg(levelText(data.level)),
+                       [g](QPainter& p, const QRectF& box) {
+                           paintMean(p, box.adjusted(2, 2, -2, -2), box.center().y(), false, g);
+                       }});
     for (const bool tried : {true, false})
         if (std::ranges::any_of(data.marks,
                                 [&](const SeasonMark& mark) { return mark.tried == tried; }))
@@ -90,16 +89,16 @@ std::vector<charts::KeyEntry> seasonKey(const SeasonData& data, const look::Grou
                        paintTick(p, box.center(), box.height() / 4, g.ink);
                    }});
     if (any([](const SeasonPoint& p) { return p.hollow || p.far; }))
-        key.push_back({SeasonWords::tr("beyond the loads lifted; 1RM: reach below 0.80"),
+        key.push_back({SeasonWords::tr("extrapolated; 1RM: reach below 0.80"),
                        [g, ink](QPainter& p, const QRectF& box) {
                            paintDot(p, box.center(), box.height() / 5, ink, g.paper);
                        }});
     if (data.detectable)
-        key.push_back({SeasonWords::tr("smallest detectable change (±%1 m/s) around the baseline")
-                           .arg(number(*data.detectable, 3)),
-                       [g](QPainter& p, const QRectF& box) {
-                           p.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(g));
-                       }});
+        key.push_back(
+            {SeasonWords::tr("too small to detect, ±%1 m/s").arg(number(*data.detectable, 3)),
+             [g](QPainter& p, const QRectF& box) {
+                 p.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(g));
+             }});
     const auto line = [&](const QString& words, const QPen& pen) {
         key.push_back({words, [pen](QPainter& p, const QRectF& box) {
                            p.setPen(pen);

@@ -6,9 +6,12 @@
 #include "ui/athlete/season/seasonchoices.h"
 #include "ui/athlete/season/seasonprint.h"
 #include "ui/athlete/season/seasonrows.h"
+#include "ui/parts/fold.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/parts/sidekey.h"
+#include "ui/parts/wayon.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
@@ -212,7 +215,9 @@ void SeasonPage::showSeason(const answers::FollowedSeason& season) {
                      : questions::Baseline(follow.sessions[follow.baseline].session.session))));
     selectItem(kept ? *kept : SeasonItem{SeasonItem::Kind::Session, follow.sessions.size() - 1});
     m_notes->setText(notesText(season));
-    m_notes->setVisible(!m_notes->text().isEmpty());
+    m_sources->setVisible(!m_notes->text().isEmpty());
+    m_way->hide();
+    m_chart->parentWidget()->show();
     QStringList told{said(answers::followSentence(season), unit)};
     if (m_ofTheSeason->isChecked())
         told << said(answers::trendWords(follow, level));
@@ -249,7 +254,9 @@ void SeasonPage::showNothing(const QString& why) {
     m_season.reset();
     m_chart->setData({});
     m_table->setTable(seasonHeadings(m_logbook.loadUnit()), {}, 3, 8);
-    m_notes->hide();
+    m_sources->hide();
+    m_way->show();
+    m_chart->parentWidget()->hide();
     m_settlingTexts.clear();
     m_told->setText(why);
     m_chart->setSpokenText(why);

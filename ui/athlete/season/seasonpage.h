@@ -19,6 +19,10 @@ class QToolButton;
 
 namespace slopebook::ui {
 
+class Sentence;
+class SourcesFold;
+class WayOn;
+
 class SeasonPage final : public PaperTask {
     Q_OBJECT
 public:
@@ -89,10 +93,12 @@ private:
     SeasonChart* m_chart;
     TextTable* m_table;
     QTableView* m_view;
-    QLabel* m_told;
+    Sentence* m_told;
     QLabel* m_settling;          ///< of the selected row
     QStringList m_settlingTexts; ///< by row
+    WayOn* m_way;                ///< where the first set is typed
     QLabel* m_notes;
+    SourcesFold* m_sources; ///< the notes, on demand
 };
 
 } // namespace slopebook::ui

@@ -22,6 +22,7 @@ namespace {
 using page::Cell;
 using page::Column;
 using page::Flow;
+using page::headlineFont;
 using page::pageFont;
 
 struct SeasonPages {
@@ -99,7 +100,7 @@ void addNotes(Flow& flow, const SeasonPaper& paper) {
 
 void fill(Flow& flow, const SeasonPaper& paper) {
     const answers::Follow& follow = paper.season.follow;
-    flow.text(SeasonPages::tr("Season: %1, %2").arg(paper.athlete, paper.lift), pageFont(13, true));
+    flow.text(SeasonPages::tr("Season: %1, %2").arg(paper.athlete, paper.lift), pageFont(10, true));
     flow.text(SeasonPages::tr("At %1, %2 to %3")
                   .arg(loadWithUnit(kilograms(follow.load), paper.chart.unit),
                        dateText(follow.sessions.front().session.date),
@@ -107,7 +108,7 @@ void fill(Flow& flow, const SeasonPaper& paper) {
               pageFont(9), 1);
     const Words sentence = answers::followSentence(paper.season);
     const Words latest = answers::latestWords(paper.season);
-    flow.text(said(sentence, paper.chart.unit), pageFont(10, true), 4);
+    flow.text(said(sentence, paper.chart.unit), headlineFont(12), 4);
     if (latest != sentence)
         flow.text(said(latest, paper.chart.unit), pageFont(9), 1);
     flow.text(said(answers::trendWords(follow, paper.level)), pageFont(9), 1);

@@ -96,8 +96,10 @@ EntryLine::EntryLine(Take take, LoadUnit unit, QWidget* parent)
       m_answer(new QLabel) {
     m_edit->setObjectName(QStringLiteral("setLine"));
     m_edit->setAccessibleName(tr("Set: load, then the reps' speeds"));
-    m_edit->setPlaceholderText(unit == LoadUnit::Pounds ? QStringLiteral("135 0.92 0.90 0.88")
-                                                        : QStringLiteral("60 0.92 0.90 0.88"));
+    m_edit->setPlaceholderText(tr("for example %1")
+                                   .arg(unit == LoadUnit::Pounds
+                                            ? QStringLiteral("135 0.92 0.90 0.88")
+                                            : QStringLiteral("60 0.92 0.90 0.88")));
     m_edit->setMaxLength(longestLine);
     m_edit->setClearButtonEnabled(true);
     m_edit->setMinimumHeight(42);

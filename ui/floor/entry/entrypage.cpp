@@ -17,6 +17,7 @@
 #include "ui/parts/givesway.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/records/sessiondialog.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -93,9 +94,7 @@ void EntryPage::build(const Clock& clock) {
     m_next->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_next->setMinimumWidth(200);
     m_next->setMargin(6);
-    QFont large = m_next->font();
-    large.setPointSizeF(large.pointSizeF() * 1.5);
-    m_next->setFont(large);
+    m_next->setFont(sentenceFont(m_next->font(), 1.5));
 
     auto* typing = new QHBoxLayout;
     typing->addWidget(m_line, 1);
@@ -112,7 +111,7 @@ void EntryPage::build(const Clock& clock) {
     split->addWidget(buildPicture());
     split->setStretchFactor(0, 45);
     split->setStretchFactor(1, 55);
-    split->setSizes({500, 560});
+    split->setSizes({530, 530});
     auto* layout = new QVBoxLayout(this);
     layout->setSpacing(6);
     layout->setContentsMargins(8, 8, 8, 8);
@@ -183,7 +182,7 @@ QWidget* EntryPage::buildTables() {
     tables->setChildrenCollapsible(false);
     tables->addWidget(column(m_setTitle, m_setTable, buttons));
     tables->addWidget(column(m_ladderTitle, m_ladderTable, nullptr));
-    tables->setSizes({385, 135});
+    tables->setSizes({395, 135});
     tables->setStretchFactor(0, 3);
     tables->setStretchFactor(1, 1);
     return tables;

@@ -5,6 +5,7 @@
 #include "ui/parts/fingers.h"
 #include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/parts/shortcombo.h"
 
 #include <QCheckBox>
@@ -24,9 +25,7 @@ constexpr int scrollBarWidth = 24; // px, and the frame
 constexpr int longestLine = 400;   // letters
 
 QLabel* scaled(QLabel* label, double by) {
-    QFont font = label->font();
-    font.setPointSizeF(font.pointSizeF() * by);
-    label->setFont(font);
+    label->setFont(sentenceFont(label->font(), by));
     return label;
 }
 } // namespace

@@ -55,6 +55,8 @@ public:
     void focusLine();
     void chooseStation(StationId station);
     std::optional<StationId> station() const;
+    /// What stands in the box: its name and what is done there.
+    QString stationTitle() const;
     /// Whose turn it is, as it is marked; nothing: nobody is here.
     std::optional<AthleteId> turn() const;
     /// Goes to that athlete; false where they are not at the station shown.
@@ -78,6 +80,10 @@ public:
     const RosterModel& roster() const { return *m_roster; }
     const TextTable& done() const { return *m_done; }
     const charts::LineChart& chart() const { return *m_chart; }
+
+Q_SIGNALS:
+    /// Another station is shown, or it is called otherwise.
+    void stationShown();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -25,6 +25,10 @@ void StationPage::reload() {
     });
 }
 
+QString StationPage::stationTitle() const {
+    return m_stations->currentText();
+}
+
 void StationPage::fillStations() {
     const auto kept = station();
     const QSignalBlocker quiet(m_stations);
@@ -56,6 +60,7 @@ void StationPage::readAll() {
         m_day = m_clock.today();
     }
     m_work = id ? std::optional(questions::stationWork(m_logbook.log(), *id)) : std::nullopt;
+    Q_EMIT stationShown();
     if (!m_work) {
         showNothing();
         return;

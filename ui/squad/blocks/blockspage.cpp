@@ -3,6 +3,7 @@
 
 #include "core/answers/story.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/records/blocksdialog.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -48,7 +49,8 @@ void BlocksPage::build() {
     };
     m_blockRows->setTable(blockColumns(), {}, 3, 6);
     m_sessionRows->setTable(sessionColumns(), {}, 9, 9);
-    m_blockTable->setMinimumHeight(182); // two rows of wrapped words under the heading
+    m_blockTable->setMinimumHeight(206); // two rows of wrapped words under the heading
+    m_sessionTable->setMinimumHeight(100);
     share(m_blockTable, {6, 7, 8});
     share(m_sessionTable, {1, 2});
     m_title = new QLabel;
@@ -72,12 +74,17 @@ void BlocksPage::build() {
         new QLabel(tr("Filled mark: session. Hollow: something was not possible. Lid on a "
                       "block: a load ceiling."));
     legend->setForegroundRole(QPalette::PlaceholderText);
-    head->addWidget(legend, 1);
     head->addWidget(m_keep);
+    head->addStretch(1);
+    m_sentence = new Sentence;
+    m_sentence->setObjectName(QStringLiteral("sentence"));
+    m_sentence->setAccessibleDescription(tr("What the selected block was"));
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(head);
     layout->addWidget(m_problem);
+    layout->addWidget(m_sentence);
     layout->addWidget(m_timeline);
+    layout->addWidget(legend);
     layout->addWidget(split, 1);
 }
 
@@ -222,13 +229,27 @@ void BlocksPage::showBlocks() {
     showSessions();
 }
 
+/// Its name and days, then what was done in it.
+QString BlocksPage::blockText(const Block& block) const {
+    const QString named =
+        tr("%1, %2 to %3").arg(text(block.name), dateText(block.first), dateText(block.last));
+    const QString story = said(answers::storyWords(block), m_logbook.loadUnit());
+    return story.isEmpty() ? named + u'.' : tr("%1: %2.").arg(named, story);
+}
+
 void BlocksPage::selectBlock(int row) {
     m_blockTable->selectRow(row);
 }
 
 void BlocksPage::showSessions() {
     const int row = m_blockTable->currentIndex().row();
-    m_timeline->setCurrent(row < static_cast<int>(m_blocks.size()) ? row : -1);
+    const bool ofBlock = row >= 0 && row < static_cast<int>(m_blocks.size());
+    m_timeline->setCurrent(ofBlock ? row : -1);
+    m_sentence->setText(ofBlock ? blockText(m_blocks[static_cast<std::size_t>(row)].value)
+                        : m_blocks.empty()
+                            ? tr("No training blocks yet. A block is a stretch of days with one "
+                                 "plan: readings are made from one to the next.")
+                            : tr("Sessions outside any block."));
     std::vector<TextTable::Row> rows;
     m_shown.clear();
     for (const questions::BlockSession& session : m_season) {

@@ -17,6 +17,8 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class BlocksPage final : public TaskPage {
     Q_OBJECT
 public:
@@ -41,6 +43,7 @@ private:
     void showBlocks();
     void showSessions();
     bool within(const questions::BlockSession& session, int row) const;
+    QString blockText(const Block& block) const;
     QString whatWas(const questions::BlockSession& session) const;
     QString whatWasMissing(const questions::BlockSession& session) const;
     QString liftName(LiftId id) const;
@@ -60,6 +63,7 @@ private:
     TextTable* m_sessionRows;
     QTableView* m_blockTable;
     QTableView* m_sessionTable;
+    Sentence* m_sentence;
     QLabel* m_title;
     QLabel* m_problem;
     QPushButton* m_keep;

@@ -4,6 +4,7 @@
 #include "core/answers/story.h"
 #include "ui/charts/chartmenu.h"
 #include "ui/charts/look.h"
+#include "ui/parts/deskstyle.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
@@ -178,7 +179,7 @@ void Timeline::paintBar(QPainter& painter, int block) const {
     const QFontMetricsF metrics(font());
     const Block& shown = m_blocks[static_cast<std::size_t>(block)];
     const QRectF bar = barOf(block);
-    painter.setPen(QPen(block == m_current ? palette().color(QPalette::Highlight) : ground.quiet,
+    painter.setPen(QPen(block == m_current ? deskTones(palette()).chosen : ground.quiet,
                         block == m_current ? 2.5 : 1.2));
     painter.setBrush(ground.grid);
     painter.drawRect(bar);

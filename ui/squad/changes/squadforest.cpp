@@ -75,8 +75,7 @@ charts::Scale scaleOf(std::vector<SquadForestRow> rows, const std::optional<Squa
 
 std::vector<charts::KeyEntry> keyOf(const SquadForest& data, const look::Ground& g) {
     std::vector<charts::KeyEntry> key{
-        {SquadForestWords::tr("change (later − earlier), %1 interval with day-to-day noise")
-             .arg(levelText(data.level)),
+        {SquadForestWords::tr("later − earlier, %1").arg(levelText(data.level)),
          [g](QPainter& p, const QRectF& box) {
              p.setPen(look::readingPen(g));
              p.drawLine(QPointF(box.left(), box.center().y()),
@@ -94,10 +93,10 @@ std::vector<charts::KeyEntry> keyOf(const SquadForest& data, const look::Ground&
                            paintDiamond(p, box.center(), box.height() / 3, g, true);
                        }});
     if (std::ranges::any_of(data.rows, [](const auto& r) { return r.change && r.smallest; }))
-        key.push_back({SquadForestWords::tr("below the smallest change that matters"),
-                       [g](QPainter& p, const QRectF& box) {
-                           p.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(g));
-                       }});
+        key.push_back(
+            {SquadForestWords::tr("too small to matter"), [g](QPainter& p, const QRectF& box) {
+                 p.fillRect(box.adjusted(0, 2, 0, -2), look::smallestBrush(g));
+             }});
     if (std::ranges::any_of(data.rows, [](const auto& r) { return r.change && r.hollow; }))
         key.push_back({SquadForestWords::tr("extrapolated"), [g](QPainter& p, const QRectF& box) {
                            p.setPen(look::readingPen(g));

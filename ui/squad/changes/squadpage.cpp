@@ -6,6 +6,9 @@
 #include "core/log/snapshot.h"
 #include "core/model/phrases/questions.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
+#include "ui/parts/wayon.h"
+#include "ui/parts/wraprow.h"
 #include "ui/squad/changes/periodchooser.h"
 #include "ui/squad/changes/squaddefaults.h"
 #include "ui/squad/changes/squadprint.h"
@@ -72,19 +75,20 @@ QWidget* SquadPage::buildChoices() {
     auto* label = new QLabel(tr("Sho&wn"));
     label->setBuddy(m_part);
     auto* box = new QWidget;
-    auto* column = new QVBoxLayout(box);
-    column->setContentsMargins(0, 0, 0, 0);
-    auto* periods = new QHBoxLayout;
-    m_strip = periods;
-    periods->addWidget(m_from);
-    periods->addWidget(m_to);
-    periods->addStretch(1);
-    column->addLayout(periods);
-    auto* shown = new QHBoxLayout;
-    shown->addWidget(label);
-    shown->addWidget(m_part);
-    shown->addWidget(m_counts, 1);
-    column->addLayout(shown);
+    auto* line = new QHBoxLayout(box);
+    m_strip = line;
+    line->setContentsMargins(0, 0, 0, 0);
+    auto* rest = new QWidget; // goes on in the next line where dates are typed
+    auto* wrap = new WrapRow(rest);
+    wrap->addWidget(m_from);
+    wrap->addWidget(m_to);
+    auto* shown = new QWidget;
+    auto* pair = new QHBoxLayout(shown);
+    pair->setContentsMargins(0, 0, 0, 0);
+    pair->addWidget(label);
+    pair->addWidget(m_part);
+    wrap->addWidget(shown);
+    line->addWidget(rest, 1, Qt::AlignVCenter);
     return box;
 }
 
@@ -99,17 +103,14 @@ void SquadPage::build() {
     m_view = rowTable(m_table, tr("Athletes and their changes"),
                       {.lastTakesRest = true, .growing = true}); // an unclear reading is long
     m_view->setObjectName(u"squad"_s);
-    m_sentence = new QLabel;
+    m_sentence = new Sentence;
     m_sentence->setObjectName(u"sentence"_s);
-    QFont large = m_sentence->font();
-    large.setPointSizeF(large.pointSizeF() * 1.35);
-    m_sentence->setFont(large);
     m_sentence->setAccessibleDescription(tr("What the squad did"));
     m_counts = new QLabel;
     m_counts->setAccessibleDescription(tr("Readings counted"));
     m_notes = new QLabel;
     m_notes->setAccessibleDescription(tr("Notes"));
-    for (QLabel* each : {m_sentence, m_counts, m_notes}) {
+    for (QLabel* each : {m_counts, m_notes}) {
         each->setWordWrap(true);
         each->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     }
@@ -145,6 +146,8 @@ void SquadPage::build() {
     layout->addWidget(buildChoices());
     layout->addWidget(m_work);
     layout->addWidget(m_sentence);
+    layout->addWidget(m_way = new WayOn(*this, Place::Session));
+    layout->addWidget(m_counts);
     layout->addWidget(split, 1);
     layout->addWidget(m_notes);
     layout->addLayout(buttons);
@@ -222,6 +225,7 @@ void SquadPage::reload() {
 void SquadPage::chooseDefaults() {
     const auto blocks = m_logbook.log().blocks();
     const auto& days = m_logbook.context(*m_lift).days;
+    m_way->setVisible(days.empty());
     if (days.empty())
         return;
     if (const auto two = lastTwoBlocks(blocks, days)) {
@@ -327,8 +331,9 @@ void SquadPage::showNothing(const QString& why) {
     m_part->setEnabled(false);
     m_table->setTable({}, {}, 0, 0);
     m_chart->setData({});
-    m_sentence->hide();
-    m_counts->setText(why);
+    m_sentence->setText(why);
+    m_sentence->show();
+    m_counts->clear();
     m_chart->setSpokenText(why);
     m_notes->hide();
     for (QPushButton* button : {m_preview, m_print, m_pdf, m_open, m_compare})

@@ -22,6 +22,9 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class Sentence;
+class WayOn;
+
 class PeriodChooser;
 
 class SquadPage final : public PaperTask {
@@ -81,7 +84,8 @@ private:
     QPushButton* m_pdf;
     QPushButton* m_compare;
     QPushButton* m_open;
-    QLabel* m_sentence;
+    Sentence* m_sentence;
+    WayOn* m_way; ///< where tests that are missing are typed
     QLabel* m_counts;
     QLabel* m_notes;
     SquadForestChart* m_chart;

@@ -20,6 +20,7 @@ namespace slopebook::ui {
 namespace {
 
 using page::Flow;
+using page::headlineFont;
 using page::pageFont;
 
 struct SquadPaper {
@@ -68,14 +69,14 @@ void addTable(Flow& flow, const answers::SquadPart& part, double level, LoadUnit
 }
 
 void fill(Flow& flow, const answers::Squad& squad, const QString& lift, LoadUnit unit) {
-    flow.text(SquadPaper::tr("Squad: %1").arg(lift), pageFont(13, true));
+    flow.text(SquadPaper::tr("Squad: %1").arg(lift), pageFont(10, true));
     flow.text(
         SquadPaper::tr("Change from %1 to %2").arg(periodText(squad.from), periodText(squad.to)),
         pageFont(9), 1);
     for (const answers::SquadPart& part : squad.parts) {
         flow.heading(partName(part, unit));
         if (answers::squadMean(part, squad.level))
-            flow.text(squadSentence(part, squad.level, unit), pageFont(10, true), 0, true);
+            flow.text(squadSentence(part, squad.level, unit), headlineFont(12), 0, true);
         flow.text(said(answers::countWords(part), unit), pageFont(8.5), 0, true);
         const SquadForest forest = squadForest(part, squad.level, unit);
         for (std::size_t i = 0; i < forest.rows.size(); i += rowsOfAChart)

@@ -4,6 +4,7 @@
 #include "core/answers/squadsummary.h"
 #include "core/questions/liftcontext.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/squad/devices/noiserows.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -35,11 +36,9 @@ void AgreementView::build() {
     m_which = new QComboBox;
     m_which->setAccessibleName(tr("Devices compared"));
     m_which->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_sentence = new QLabel;
-    m_sentence->setWordWrap(true);
+    m_sentence = new Sentence;
     m_sentence->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_sentence->setAccessibleDescription(tr("What the devices differ by"));
-    m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     m_chart = new AgreementChart;
     m_figures = new TextTable(this);
     m_sets = new TextTable(this);

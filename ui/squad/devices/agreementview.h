@@ -18,6 +18,8 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class AgreementView final : public QWidget {
     Q_OBJECT
 public:
@@ -41,7 +43,7 @@ private:
     std::vector<std::pair<DeviceId, DeviceId>> m_pairs;
     std::vector<Stored<DeviceId, Device>> m_devices;
     QComboBox* m_which;
-    QLabel* m_sentence;
+    Sentence* m_sentence;
     AgreementChart* m_chart;
     TextTable* m_figures;
     TextTable* m_sets;

@@ -2,12 +2,17 @@
 #include "ui/squad/devices/noiseview.h"
 
 #include "core/answers/squadsummary.h"
+#include "ui/parts/fold.h"
+#include "ui/parts/roomfor.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
+#include "ui/squad/devices/noisechart.h"
 #include "ui/squad/devices/noiserows.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
 
 #include <QCheckBox>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QSplitter>
 #include <QTableView>
@@ -44,14 +49,9 @@ NoiseView::NoiseView(Logbook& logbook, QWidget* parent) : QWidget(parent), m_log
 
 void NoiseView::build() {
     m_every = new QCheckBox(tr("Ever&y lift"));
-    m_inUse = new QLabel;
-    m_inUse->setWordWrap(true);
+    m_inUse = new Sentence;
     m_inUse->setObjectName(QStringLiteral("inUse"));
     m_inUse->setAccessibleDescription(tr("The noise in use"));
-    m_inUse->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    QFont strong = m_inUse->font();
-    strong.setBold(true);
-    m_inUse->setFont(strong);
     m_told = new QLabel;
     m_told->setWordWrap(true);
     m_told->setAccessibleDescription(tr("Notes"));
@@ -59,23 +59,26 @@ void NoiseView::build() {
     m_repeats = new TextTable(this);
     m_noiseView = textRowTable(m_noise, tr("Noise by lift, device and load"));
     m_repeatView = textRowTable(m_repeats, tr("Repeat tests used"));
-    auto* under = new QWidget;
-    auto* column = new QVBoxLayout(under);
-    column->setContentsMargins(0, 0, 0, 0);
-    auto* title = new QLabel(tr("Repeat &tests used"));
-    title->setBuddy(m_repeatView);
-    column->addWidget(title);
-    column->addWidget(m_repeatView, 1);
     auto* split = new QSplitter(Qt::Vertical);
     split->setChildrenCollapsible(false);
+    split->addWidget(m_chart = new NoiseChart);
     split->addWidget(m_noiseView);
-    split->addWidget(under);
-    split->setSizes({340, 160});
+    split->addWidget(m_repeatView);
+    split->setSizes({260, 150, 90});
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_inUse);
-    layout->addWidget(m_every);
     layout->addWidget(split, 1);
+    auto* more = new QHBoxLayout;
+    more->addWidget(m_every);
+    more->addWidget(new FoldButton(tr("Repeat &tests used"), {m_repeatView}));
+    more->addStretch(1);
+    layout->addLayout(more);
     layout->addWidget(m_told);
+}
+
+void NoiseView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    m_chart->setMinimumHeight(pictureHeight(*this));
 }
 
 void NoiseView::setAthleteAndLift(std::optional<AthleteId> athlete, std::optional<LiftId> lift) {
@@ -95,6 +98,9 @@ void NoiseView::reload() {
         const auto names = namesIn(m_logbook.log(), groups);
         m_inUse->setText(inUseText(groups));
         m_inUse->setVisible(!groups.empty() && !m_every->isChecked()); // else the table alone
+        m_chart->setVisible(!groups.empty() && !m_every->isChecked());
+        m_chart->setData(noiseData(groups, m_logbook.loadUnit()));
+        m_chart->setSpokenText(m_inUse->text());
         m_noise->setTable(noiseHeadings(m_logbook.loadUnit()),
                           noiseRows(groups, m_logbook.loadUnit()), 4, 10);
         m_repeats->setTable(repeatHeadings(), repeatRows(groups, names), 5, 6);

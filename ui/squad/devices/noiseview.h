@@ -16,6 +16,9 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class NoiseChart;
+class Sentence;
+
 class NoiseView final : public QWidget {
     Q_OBJECT
 public:
@@ -25,6 +28,9 @@ public:
     const TextTable& noise() const { return *m_noise; }
     const TextTable& repeats() const { return *m_repeats; }
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void build();
     void reload();
@@ -33,7 +39,8 @@ private:
     std::optional<AthleteId> m_athlete;
     std::optional<LiftId> m_lift;
     QCheckBox* m_every;
-    QLabel* m_inUse; ///< what readings are made with, before all tables
+    Sentence* m_inUse;
+    NoiseChart* m_chart; ///< what readings are made with, before all tables
     QLabel* m_told;
     TextTable* m_noise;
     TextTable* m_repeats;

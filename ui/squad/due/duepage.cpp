@@ -3,6 +3,7 @@
 
 #include "core/questions/duequestions.h"
 #include "ui/parts/rowtable.h"
+#include "ui/parts/sentence.h"
 #include "ui/squad/due/dueprint.h"
 #include "ui/words/format.h"
 #include "ui/words/said.h"
@@ -23,7 +24,7 @@ namespace slopebook::ui {
 
 DuePage::DuePage(Logbook& logbook, Clock clock, QWidget* parent)
     : PaperTask(parent), m_logbook(logbook), m_clock(std::move(clock)), m_weeks(new QSpinBox),
-      m_sentence(new QLabel), m_notes(new QLabel), m_rows(new TextTable(this)),
+      m_sentence(new Sentence), m_notes(new QLabel), m_rows(new TextTable(this)),
       m_view(rowTable(m_rows, tr("Who is due for what"), {.lastTakesRest = true, .growing = true})),
       m_open(new QPushButton(tr("&Open the athlete's overview"))),
       m_stations(new QPushButton(tr("Put it on the floo&r"))),
@@ -47,16 +48,12 @@ void DuePage::build() {
     strip->addWidget(m_weeks);
     strip->addStretch(1);
     m_sentence->setObjectName(u"sentence"_s);
-    QFont large = m_sentence->font();
-    large.setPointSizeF(large.pointSizeF() * 1.35);
-    m_sentence->setFont(large);
     m_sentence->setAccessibleDescription(tr("What is due"));
     m_notes->setAccessibleDescription(tr("Notes"));
-    for (QLabel* each : {m_sentence, m_notes}) {
-        each->setWordWrap(true);
+    m_notes->setWordWrap(true);
+    m_notes->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    for (QLabel* each : std::initializer_list<QLabel*>{m_sentence, m_notes})
         each->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
-        each->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    }
     m_view->setObjectName(u"due"_s);
     m_view->setToolTip(tr("A double click or Enter opens the athlete's overview"));
     m_stations->setToolTip(tr("The stations, where it can be tested"));
@@ -121,6 +118,7 @@ void DuePage::reload() {
             break;
         }
     m_open->setEnabled(current().has_value());
+    m_stations->setEnabled(m_rows->rowCount() > 0); // where nothing is due, nothing goes there
     for (QPushButton* button : {m_preview, m_print, m_pdf})
         button->setEnabled(canPrint());
 }

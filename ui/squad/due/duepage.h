@@ -15,6 +15,8 @@ class QTableView;
 
 namespace slopebook::ui {
 
+class Sentence;
+
 class DuePage final : public PaperTask {
     Q_OBJECT
 public:
@@ -44,7 +46,7 @@ private:
     std::optional<answers::SquadDue> m_due;
     QBoxLayout* m_strip = nullptr;
     QSpinBox* m_weeks;
-    QLabel* m_sentence;
+    Sentence* m_sentence;
     QLabel* m_notes;
     TextTable* m_rows;
     QTableView* m_view;

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squad/devices/noisechart.h"
+
+#include "ui/charts/plotframe.h"
+#include "ui/words/format.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace slopebook::ui {
+
+namespace {
+
+constexpr double tallest = 2.5; // of the largest error: longer intervals run on beyond the scale
+
+struct NoiseChartWords {
+    Q_DECLARE_TR_FUNCTIONS(NoiseChartWords)
+};
+
+charts::PlotFrame noiseFrame(const QRectF& target, const NoiseData& data,
+                             const look::Ground& ground, double textSize) {
+    charts::PlotFrame f{.ground = ground, .textSize = textSize};
+    f.area = QRectF(QPointF(target.left() + charts::yAxisRoom(textSize) + 0.4 * textSize,
+                            target.top() + 0.8 * textSize),
+                    QPointF(target.right() - 7 * textSize,
+                            target.bottom() - charts::xAxisRoom(textSize, true)));
+    const double least = inUnit(data.loads.front().load, data.unit);
+    const double most = inUnit(data.loads.back().load, data.unit);
+    const double edge = std::max(1.0, 0.06 * (most - least));
+    f.from = least - edge;
+    f.to = most + edge;
+    double largest = data.inUse.value_or(0), longest = 0;
+    for (const NoiseData::At& at : data.loads) {
+        largest = std::max(largest, at.error);
+        longest = std::max(longest, at.interval.high);
+    }
+    f.y = charts::niceScale(0, std::min(longest, tallest * largest), 5);
+    return f;
+}
+
+} // namespace
+
+NoiseData noiseData(std::span<const questions::NoiseGroup> groups, LoadUnit unit) {
+    const questions::NoiseGroup* best = nullptr;
+    for (const questions::NoiseGroup& group : groups)
+        if (group.noise && group.athlete.empty() &&
+            (!best || group.noise->used.size() > best->noise->used.size()))
+            best = &group;
+    NoiseData data{.unit = unit};
+    if (!best)
+        return data;
+    for (const answers::NoiseAtLoad& at : best->noise->atLoads)
+        if (answers::spreads(at.error, 4))
+            data.loads.push_back({.load = kilograms(at.load),
+                                  .error = at.error.value,
+                                  .interval = at.error.interval,
+                                  .pairs = static_cast<int>(at.error.df) + 1});
+    std::ranges::sort(data.loads, {}, &NoiseData::At::load);
+    if (best->inUse.origin != answers::DayNoise::Origin::None)
+        data.inUse = std::sqrt(best->inUse.variance.value);
+    data.whose = text(best->lift.name);
+    if (!best->deviceName.empty())
+        data.whose += QStringLiteral(", ") + text(best->deviceName);
+    return data;
+}
+
+void NoiseChart::setData(NoiseData data) {
+    if (data == m_data)
+        return;
+    m_data = std::move(data);
+    describe();
+    update();
+}
+
+charts::FigureTable NoiseChart::figures() const {
+    charts::FigureTable table{
+        .headings = {NoiseChartWords::tr("Load, %1").arg(unitName(m_data.unit)),
+                     NoiseChartWords::tr("Typical error, m/s"),
+                     NoiseChartWords::tr("95 % interval"), NoiseChartWords::tr("Repeat tests")}};
+    for (const NoiseData::At& at : m_data.loads)
+        table.rows.push_back({loadNumber(at.load, m_data.unit), number(at.error, 3),
+                              rangeText(at.interval, 3), QString::number(at.pairs)});
+    return table;
+}
+
+void NoiseChart::paintChart(QPainter& painter, const QRectF& target, const look::Ground& ground,
+                            double textSize, bool /*onScreen*/) const {
+    painter.setFont(charts::chartFont(textSize));
+    if (m_data.loads.empty()) {
+        painter.setPen(ground.quiet);
+        painter.drawText(target, Qt::AlignCenter | Qt::TextWordWrap,
+                         NoiseChartWords::tr("No load was lifted in two repeat tests yet"));
+        return;
+    }
+    const charts::PlotFrame f = noiseFrame(target, m_data, ground, textSize);
+    f.paintXAxis(painter, NoiseChartWords::tr("Load (%1)").arg(unitName(m_data.unit)),
+                 charts::niceStep(f.to - f.from, 8));
+    f.paintYAxis(painter, NoiseChartWords::tr("Typical error (m/s)"),
+                 NoiseChartWords::tr("Error (m/s)"));
+    if (m_data.inUse) {
+        const double y = f.yOf(*m_data.inUse);
+        painter.setPen(look::thresholdPen(ground));
+        painter.drawLine(QPointF(f.area.left(), y), QPointF(f.area.right(), y));
+        painter.setFont(charts::chartFont(textSize, 0.9));
+        const QFontMetricsF metrics(painter.font());
+        painter.setPen(ground.ink);
+        const double left = f.area.right() + 0.4 * textSize;
+        painter.drawText(QPointF(left, y - metrics.descent()), NoiseChartWords::tr("in use, all"));
+        painter.drawText(QPointF(left, y + metrics.ascent()), number(*m_data.inUse, 3));
+    }
+    for (const NoiseData::At& at : m_data.loads) {
+        const double load = inUnit(at.load, m_data.unit);
+        painter.setPen(QPen(ground.ink, 0.1 * textSize));
+        f.paintWhisker(painter, load, at.interval.low, at.interval.high);
+        if (at.interval.high > f.y.to) { // it runs on
+            const QPointF tip = f.at(load, f.y.to);
+            const double half = 0.3 * textSize;
+            painter.drawPolyline(
+                QPolygonF({tip + QPointF(-half, half), tip, tip + QPointF(half, half)}));
+        }
+        painter.setPen(QPen(ground.paper, 0.8));
+        painter.setBrush(ground.ink);
+        painter.drawEllipse(f.at(load, at.error), 0.3 * textSize, 0.3 * textSize);
+        painter.setBrush(Qt::NoBrush);
+    }
+    f.paintOutline(painter);
+}
+
+} // namespace slopebook::ui
