@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/shapedimport.h"
 
+#include "core/exchange/asread.h"
 #include "core/exchange/importnames.h"
 #include "core/exchange/merge.h"
 #include "core/exchange/shaperows.h"
@@ -11,8 +12,6 @@
 namespace slopebook::exchange {
 
 namespace {
-
-struct TakeBack {}; // a transaction that is not to stand
 
 // Keeps what is refused, under the table's own names of its columns.
 class Refusals {
@@ -101,42 +100,86 @@ void merge(log::Log& log, const Staging& staging, const ImportSettings& settings
             Merge merging(log, settings, report.report);
             merging.refused = [&](const BadInput& bad) { refusals.add(bad); };
             merging.rows(staging);
-            merging.gaps(staging);
+            merging.finishRows(staging);
+            merging.gaps();
             merging.thresholds();
             report.intoLog = true;
             if (settings.dryRun || !report.refused.empty())
-                throw TakeBack{};
+                throw DryRunDone{};
         });
-    } catch (const TakeBack&) {     // NOLINT(bugprone-empty-catch): that is what it is for
+    } catch (const DryRunDone&) {   // NOLINT(bugprone-empty-catch): that is what it is for
     } catch (const BadInput& bad) { // what hides everything after it: a lift of another kind
         refusals.add(bad);
     }
 }
 
-} // namespace
-
-ShapedReport importShaped(log::Log& log, const Source& source, const Shape& shape,
-                          const std::vector<std::string>& headings,
-                          const ImportSettings& settings) {
-    ShapedReport report;
-    ShapeRows rows(shape, headings, source.name());
-    Refusals refusals(report, rows);
-    Staging staging;
-    tellNames(log, staging);
-    staging.who = settings.who;
-    ImportSettings merging = settings;
-    merging.progress = partOf(settings.progress, 300, 1000);
-    stage(staging, rows, source, shape, report, refusals, partOf(settings.progress, 0, 300));
+void tellRead(const std::vector<std::string>& ofLog, const Source& source, const Staging& staging,
+              const ImportSettings& settings, ShapedReport& report) {
     report.report.rows = staging.rows;
     if (report.rowsRead == 0)
         report.report.withoutRows.push_back(source.file.filename().string());
-    report.report.filesRead = 1;
     report.report.flagged = staging.flagged;
     report.report.flaggedMore = staging.flaggedMore;
-    report.report.columnsNotUsed = notUsed(shape, headings);
-    report.report.nearly = nearlyKnown(log, staging.athletes.names(), {}, settings.who);
+    report.report.nearly = nearlyKnown(ofLog, staging.athletes.names(), {}, settings.who);
     if (!settings.dryRun && report.refused.empty() && !report.report.nearly.empty())
         throw Undecided(report.report.nearly);
+}
+
+bool mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeRows rows,
+                 Staging staging, const ImportSettings& settings, ShapedReport& report) {
+    if (settings.setsHeld == 0)
+        return false;
+    const std::vector<std::string> ofLog = athleteNames(log);
+    const Table table(source.name(), ShapeRows::header(), tidyColumns, tidyRequired, ColumnMap{});
+    const std::function<void(const CsvRow&)> takeTidy = [&](const CsvRow& tidy) {
+        staging.take(Cells(table, tidy));
+    };
+    return asRead(log, report, [&](ShapedReport& made) {
+        Merge merge(log, settings, made.report);
+        staging.setsHeld = settings.setsHeld;
+        staging.quietRows = 2 * static_cast<long>(settings.setsHeld);
+        staging.handOver = [&] { merge.rows(staging); };
+        staging.begin(source.name());
+        readRows(
+            source, shape,
+            [&](const CsvRow& row) {
+                ++made.rowsRead;
+                rows.take(row, takeTidy);
+            },
+            partOf(settings.progress, 0, 900));
+        staging.finish();
+        tellRead(ofLog, source, staging, settings, made);
+        merge.rows(staging);
+        merge.finishRows(staging);
+        merge.gaps();
+        merge.thresholds();
+        made.intoLog = true;
+        if (settings.dryRun)
+            throw DryRunDone{};
+    });
+}
+
+} // namespace
+
+ShapedReport importShaped(log::Log& log, const Source& source, const Shape& shape,
+                          const std::vector<std::string>& headings, const ImportSettings& given) {
+    const Progress progress = onward(given.progress);
+    ImportSettings settings = given;
+    settings.progress = progress;
+    ShapedReport report;
+    report.report.filesRead = 1;
+    report.report.columnsNotUsed = notUsed(shape, headings);
+    ShapeRows rows(shape, headings, source.name());
+    Staging staging;
+    tellNames(log, staging);
+    staging.who = settings.who;
+    if (mergeAsRead(log, source, shape, ShapeRows(rows), staging, settings, report))
+        return report;
+    Refusals refusals(report, rows);
+    ImportSettings merging = settings;
+    merging.progress = partOf(settings.progress, 300, 1000);
+    stage(staging, rows, source, shape, report, refusals, partOf(settings.progress, 0, 300));
+    tellRead(athleteNames(log), source, staging, settings, report);
     if (report.refused.empty())
         merge(log, staging, merging, report, refusals);
     std::ranges::stable_sort(report.refused, {},

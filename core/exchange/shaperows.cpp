@@ -300,17 +300,15 @@ void ShapeRows::take(const CsvRow& row, const std::function<void(const CsvRow&)>
         visit(m_tidy);
         return;
     }
-    Numbers& numbers = numbersOf();
     if (m_shape.rowIsSet)
-        takeSet(row, numbers, visit);
+        takeSet(row, visit);
     else
-        takeRep(row, numbers, visit);
+        takeRep(row, visit);
 }
 
-void ShapeRows::takeSet(const CsvRow& row, Numbers& numbers,
-                        const std::function<void(const CsvRow&)>& visit) {
+void ShapeRows::takeSet(const CsvRow& row, const std::function<void(const CsvRow&)>& visit) {
     if (m_tidy.fields[TidySet].empty())
-        m_tidy.fields[TidySet] = std::to_string(++numbers.set);
+        m_tidy.fields[TidySet] = std::to_string(++numbersOf().set);
     int rep = 0;
     std::vector<std::string> speeds;
     for (const ColumnUse& use : m_shape.columns[TidyVelocity])
@@ -327,13 +325,13 @@ void ShapeRows::takeSet(const CsvRow& row, Numbers& numbers,
     }
 }
 
-void ShapeRows::takeRep(const CsvRow& row, Numbers& numbers,
-                        const std::function<void(const CsvRow&)>& visit) {
+void ShapeRows::takeRep(const CsvRow& row, const std::function<void(const CsvRow&)>& visit) {
     std::string& set = m_tidy.fields[TidySet];
     std::string& rep = m_tidy.fields[TidyRep];
     std::string speed = speedText(row, m_shape.columns[TidyVelocity].at(0));
     const int said = rep.empty() ? 0 : readCount(rep).value_or(0);
     if (set.empty()) {
+        Numbers& numbers = numbersOf();
         const bool begins = numbers.set == 0 || numbers.load != m_tidy.fields[TidyLoad] ||
                             (said > 0 && said <= numbers.rep);
         if (begins) {
@@ -345,7 +343,7 @@ void ShapeRows::takeRep(const CsvRow& row, Numbers& numbers,
         set = std::to_string(numbers.set);
         rep = std::to_string(numbers.rep);
     } else if (said == 0) {
-        rep = std::to_string(++numbers.repsOf[readCount(set).value_or(0)]);
+        rep = std::to_string(++numbersOf().repsOf[readCount(set).value_or(0)]);
     }
     if (speed.empty())
         rep.clear();

@@ -49,10 +49,8 @@ private:
     void checkFixed() const;
     void requireWidth(const CsvRow& row) const;
     void requireValues(const CsvRow& row) const;
-    void takeSet(const CsvRow& row, Numbers& numbers,
-                 const std::function<void(const CsvRow&)>& visit);
-    void takeRep(const CsvRow& row, Numbers& numbers,
-                 const std::function<void(const CsvRow&)>& visit);
+    void takeSet(const CsvRow& row, const std::function<void(const CsvRow&)>& visit);
+    void takeRep(const CsvRow& row, const std::function<void(const CsvRow&)>& visit);
     Numbers& numbersOf();
     Words headingOf(std::size_t at) const;
     [[noreturn]] void refuse(const CsvRow& row, const Words& column, std::string_view cell,
