@@ -3,6 +3,7 @@
 
 #include "core/exchange/asread.h"
 #include "core/exchange/importnames.h"
+#include "core/exchange/laidrows.h"
 #include "core/exchange/merge.h"
 #include "core/exchange/shaperows.h"
 #include "core/exchange/staging.h"
@@ -36,22 +37,54 @@ private:
     long m_lastLine = -1;
 };
 
-// Goes through the rows of a table below its header.
-void readRows(const Source& source, const Shape& shape,
+// Rows in order of the moments in one of their columns; one without any follows the one above.
+class InOrderOfTime {
+public:
+    InOrderOfTime(const Shape& shape) : m_shape(shape) {}
+
+    void take(const CsvRow& row) {
+        const auto& dates = m_shape.columns[TidyDate];
+        const DateOrder order = m_shape.dates.value_or(DateOrder::YearMonthDay);
+        if (!dates.empty() && dates[0].at < row.fields.size())
+            m_last = momentOf(row.fields[dates[0].at], order).value_or(m_last);
+        m_rows.emplace_back(m_last, row);
+    }
+    void visit(const std::function<void(const CsvRow&)>& visit) {
+        std::ranges::stable_sort(m_rows, {}, &std::pair<double, CsvRow>::first);
+        for (const auto& [moment, row] : m_rows)
+            visit(row);
+    }
+
+private:
+    const Shape& m_shape;
+    double m_last = 0;
+    std::vector<std::pair<double, CsvRow>> m_rows;
+};
+
+// Goes through the rows of a table below its header; gives how many were left out.
+long readRows(const Source& source, const Shape& shape,
               const std::function<void(const CsvRow&)>& visit, const Progress& progress) {
-    long toPass = shape.layout.skip + (shape.layout.header ? 1 : 0);
     Source table = source;
     table.sheet = shape.layout.sheet;
+    InOrderOfTime inOrder(shape);
+    long leftOut = 0;
+    LaidRows laid(shape.layout, {.leftOut = [&](const CsvRow&, const std::string&) { ++leftOut; },
+                                 .row =
+                                     [&](const CsvRow& row) {
+                                         if (std::ranges::all_of(row.fields, [](const auto& cell) {
+                                                 return cell.empty();
+                                             }))
+                                             return;
+                                         if (shape.layout.byTime)
+                                             inOrder.take(row);
+                                         else
+                                             visit(row);
+                                     }});
     readCsv(
         table, shape.layout.encoding, shape.layout.delimiter,
-        [&](const CsvRow& row) {
-            if (toPass > 0)
-                --toPass;
-            else if (std::ranges::any_of(row.fields,
-                                         [](const auto& cell) { return !cell.empty(); }))
-                visit(row);
-        },
-        progress);
+        [&](const CsvRow& row) { laid.take(row); }, progress);
+    inOrder.visit(visit);
+    return leftOut;
 }
 
 void stage(Staging& staging, ShapeRows& rows, const Source& source, const Shape& shape,
@@ -62,7 +95,7 @@ void stage(Staging& staging, ShapeRows& rows, const Source& source, const Shape&
         staging.take(Cells(table, tidy));
     };
     try {
-        readRows(
+        report.report.rowsLeftOut = readRows(
             source, shape,
             [&](const CsvRow& row) {
                 ++report.rowsRead;
@@ -140,7 +173,7 @@ bool mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeR
         staging.quietRows = 2 * static_cast<long>(settings.setsHeld);
         staging.handOver = [&] { merge.rows(staging); };
         staging.begin(source.name());
-        readRows(
+        made.report.rowsLeftOut = readRows(
             source, shape,
             [&](const CsvRow& row) {
                 ++made.rowsRead;

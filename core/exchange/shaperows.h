@@ -43,7 +43,8 @@ private:
     std::string value(const CsvRow& row, Tidy role, std::string_view cell) const;
     std::string dayText(const CsvRow& row, std::string_view cell) const;
     std::string massText(const CsvRow& row, Tidy role, std::string_view cell) const;
-    std::string speedText(const CsvRow& row, const ColumnUse& use) const;
+    static std::string_view speedCell(const CsvRow& row, const ColumnUse& use);
+    std::string speedText(const CsvRow& row, const ColumnUse& use, std::string_view text) const;
     std::string yesOrNo(const CsvRow& row, std::string_view cell) const;
     std::string kindText(const CsvRow& row, std::string_view cell) const;
     void checkFixed() const;

@@ -39,6 +39,7 @@ struct ImportSettings {
 
 struct ImportReport {
     int rows = 0;
+    long rowsLeftOut = 0; ///< of totals (TextLayout::leftOut)
     std::size_t filesRead = 0;
     std::vector<std::string> withoutRows; ///< files that hold nothing below their header
     /// New athletes who may be somebody else's slip: to be told before anything is written.
