@@ -121,11 +121,7 @@ std::string textOf(const std::filesystem::path& file) {
 }
 
 exchange::FileFacts factsUnder(const exchange::Source& table, const exchange::TextLayout& layout) {
-    return exchange::lookAt(table, {.encoding = layout.encoding,
-                                    .delimiter = layout.delimiter,
-                                    .skip = layout.skip,
-                                    .header = layout.header,
-                                    .sheet = layout.sheet});
+    return exchange::lookAt(table, exchange::toldOf(layout));
 }
 
 std::string asked(const exchange::Question& question, const exchange::FileFacts& facts) {
@@ -134,6 +130,10 @@ std::string asked(const exchange::Question& question, const exchange::FileFacts&
         question.column ? "\"" + english(facts.columnName(*question.column)) + "\"" : std::string();
     switch (question.about) {
     case About::DateOrder:
+        if (question.column && facts.columns[*question.column].isSerialDays())
+            return "from where days are counted in " + column + ", such as " +
+                   english(exchange::found(question.sample)) +
+                   " (dates: days from 1900, or days from 1904)";
         return "the order of day and month in " + column + ", such as " +
                english(exchange::found(question.sample)) + " (dates: ...)";
     case About::Decimal:
@@ -166,6 +166,8 @@ int propose(const ImportOptions& options) {
         for (const exchange::SheetName& sheet : facts.sheets)
             text += "# a sheet of it" + std::string(sheet.hidden ? " (hidden): " : ": ") +
                     sheet.name + "\n";
+        for (const Words& laid : exchange::layoutWords(facts))
+            text += "# " + english(laid) + "\n";
         text += exchange::shapeText(shape, facts.headings());
         for (const auto& question : exchange::openQuestions(shape, facts))
             text += "# to be said: " + asked(question, facts) + "\n";
@@ -289,8 +291,13 @@ void addImport(CLI::App& app, int& exit) {
     command->add_option("--columns", options->columns,
                         "The file's names for columns: load_kg=Gewicht,velocity=v");
     command
-        ->add_option("--map", options->map,
-                     "How any other table is read: a file as --propose prints it")
+        ->add_option(
+            "--map", options->map,
+            "How any other table is read: a file as --propose prints it, a fact a line "
+            "(sheet, delimiter, encoding, rows passed over, header, units row, rows left "
+            "out: Total, loads are columns, rows in order: by time, a row is: a set, blank "
+            "is as above, dates: day month year or days from 1900, column velocity, "
+            "several in a cell: ..., all athlete: ...)")
         ->check(CLI::ExistingFile);
     auto* propose = command->add_flag("--propose", options->propose,
                                       "Prints how FILE would be read, for --map; writes nothing");

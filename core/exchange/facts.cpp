@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/facts.h"
 
+#include "core/exchange/headings.h"
+#include "core/exchange/laidrows.h"
 #include "core/exchange/sheetguess.h"
 #include "core/model/phrases/exchange.h"
 
@@ -84,15 +86,69 @@ bool isValue(const std::string& cell) {
            std::ranges::any_of(orders, [&](DateOrder o) { return readDate(cell, o).has_value(); });
 }
 
-// Titles above a table are narrower than its rows.
+// How many cells most rows fill.
+std::size_t commonlySaid(const std::vector<CsvRow>& rows) {
+    std::map<std::size_t, int> counts;
+    for (const CsvRow& row : rows)
+        ++counts[saidIn(row)];
+    const auto most = std::ranges::max_element(
+        counts, {}, [](const auto& entry) { return std::pair(entry.second, entry.first); });
+    return most == counts.end() ? 0 : most->first;
+}
+
+// Titles above a table are narrower than its rows, and so is what is said of all of it, a name and
+// a value a row: the table begins with the first row of names that is as wide as most are.
 long findSkip(const std::vector<CsvRow>& rows) {
     const std::size_t width = commonWidth(rows);
     if (width < 2)
         return 0;
-    std::size_t skip = 0;
-    while (skip < rows.size() && saidIn(rows[skip]) < std::min<std::size_t>(2, width))
-        ++skip;
+    const auto firstWith = [&](std::size_t enough) {
+        std::size_t skip = 0;
+        while (skip < rows.size() && saidIn(rows[skip]) < enough)
+            ++skip;
+        return skip;
+    };
+    const std::size_t said = commonlySaid(rows);
+    if (said >= 4)
+        if (const std::size_t skip = firstWith(said - said / 4);
+            skip < rows.size() && std::ranges::all_of(rows[skip].fields, [](const auto& cell) {
+                return !isValue(cell) || loadOfHeading(cell);
+            }))
+            return static_cast<long>(skip);
+    const std::size_t skip = firstWith(std::min<std::size_t>(2, width));
     return skip == rows.size() ? 0 : static_cast<long>(skip);
+}
+
+// Columns that are named by their loads, over what may be speeds, where no column is named either.
+bool findLoadColumns(std::span<const CsvRow> rows) {
+    if (rows.size() < 2)
+        return false;
+    std::map<std::string, long> loads;
+    long speeds = 0, others = 0, precise = 0;
+    for (std::size_t i = 0; i < rows[0].fields.size(); ++i) {
+        const auto load = loadOfHeading(rows[0].fields[i]);
+        if (!load) {
+            const auto role = roleOfHeading(rows[0].fields[i]);
+            if (role == TidyLoad || role == TidyVelocity)
+                return false;
+            continue;
+        }
+        if (++loads[load->number] > 1)
+            return false;
+        for (const CsvRow& row : rows.subspan(1))
+            if (i < row.fields.size() && !row.fields[i].empty() && !isUnitsRow(row))
+                for (const std::string_view part : listParts(row.fields[i])) {
+                    auto number = readMarked(splitUnit(part).number, Decimal::Point);
+                    const bool point = number.has_value();
+                    if (!number)
+                        number = readMarked(splitUnit(part).number, Decimal::Comma);
+                    const bool speed = number && *number > 0 && *number < 1000;
+                    (speed ? speeds : others) += 1;
+                    precise += speed && (*number >= 20 || !point ||
+                                         part.find('.') != std::string_view::npos);
+                }
+    }
+    return loads.size() >= 2 && speeds > 9 * others && precise > 0;
 }
 
 // A row of names over columns of values; without values anywhere, a first row is taken for one.
@@ -117,29 +173,19 @@ bool findHeader(std::span<const CsvRow> rows) {
 
 class Looker {
 public:
-    explicit Looker(FileFacts& facts) : m_facts(facts) {}
+    /// everyTotal: rows of totals are looked for, not told.
+    Looker(FileFacts& facts, bool everyTotal)
+        : m_facts(facts),
+          m_laid(
+              facts.layout,
+              {.above = [this](const CsvRow& row) { keep(m_facts.above, row); },
+               .header = [this](const CsvRow& row) { header(row); },
+               .units = [this](const CsvRow& row) { units(row); },
+               .leftOut = [this](const CsvRow& row, const std::string& word) { total(row, word); },
+               .row = [this](const CsvRow& row) { plain(row); }},
+              everyTotal) {}
 
-    void take(const CsvRow& row) {
-        if (m_passed < m_facts.layout.skip) {
-            ++m_passed;
-            return;
-        }
-        widen(row);
-        if (m_facts.layout.header && !std::exchange(m_headerRead, true)) {
-            for (std::size_t i = 0; i < row.fields.size(); ++i)
-                m_facts.columns[i].heading = row.fields[i];
-            m_named = row.fields.size();
-            return;
-        }
-        if (saidIn(row) == 0)
-            return;
-        ++m_facts.rows;
-        if (m_facts.first.size() < firstShown)
-            m_facts.first.push_back(row);
-        for (std::size_t i = 0; i < row.fields.size(); ++i)
-            if (!row.fields[i].empty())
-                cell(m_facts.columns[i], row.fields[i]);
-    }
+    void take(const CsvRow& row) { m_laid.take(row); }
 
     /// A few cells too many are no column, but rows that do not fit the table.
     void finish() {
@@ -150,6 +196,44 @@ public:
     }
 
 private:
+    static void keep(std::vector<CsvRow>& rows, const CsvRow& row) {
+        if (rows.size() < firstShown)
+            rows.push_back(row);
+    }
+
+    void header(const CsvRow& row) {
+        widen(row);
+        for (std::size_t i = 0; i < row.fields.size(); ++i)
+            m_facts.columns[i].heading = row.fields[i];
+        m_named = row.fields.size();
+    }
+
+    void units(const CsvRow& row) {
+        widen(row);
+        for (std::size_t i = 0; i < row.fields.size(); ++i)
+            if (massUnitOf(row.fields[i]) || speedUnitOf(row.fields[i]))
+                m_facts.columns[i].unit = row.fields[i];
+    }
+
+    void total(const CsvRow& row, const std::string& word) {
+        keep(m_facts.totals, row);
+        ++m_facts.totalsRows;
+        auto& words = m_facts.layout.leftOut;
+        if (std::ranges::none_of(words, [&](const auto& each) { return sameTotals(each, word); }))
+            words.push_back(word);
+    }
+
+    void plain(const CsvRow& row) {
+        widen(row);
+        if (saidIn(row) == 0)
+            return;
+        ++m_facts.rows;
+        keep(m_facts.first, row);
+        for (std::size_t i = 0; i < row.fields.size(); ++i)
+            if (!row.fields[i].empty())
+                cell(m_facts.columns[i], row.fields[i]);
+    }
+
     void widen(const CsvRow& row) {
         if (row.fields.size() > mostColumns)
             throw BadInput({.file = {}, .line = row.line, .column = {}},
@@ -171,18 +255,29 @@ private:
 
     static void number(ColumnFacts& column, const std::string& cell) {
         const WithUnit parts = splitUnit(cell);
-        const auto point = readMarked(parts.number, Decimal::Point);
-        const auto comma = readMarked(parts.number, Decimal::Comma);
-        if ((point || comma) && column.unit.empty())
+        const bool one = count(column, cell, parts.number);
+        if (one && column.unit.empty())
             column.unit = parts.unit;
+        column.serials += one && mayCountDays(cell);
+        const auto list = listParts(parts.number);
+        column.lists += list.size() > 1;
+        column.numbersAndLists += one || list.size() > 1;
+        for (const std::string_view part : list)
+            count(column.parts, part, part);
+    }
+
+    // Whether it is a number under one mark or the other.
+    static bool count(NumbersSeen& seen, std::string_view cell, std::string_view number) {
+        const auto point = readMarked(number, Decimal::Point);
+        const auto comma = readMarked(number, Decimal::Comma);
         const bool twofold = point && comma && *point != *comma;
-        if (twofold && column.twofold++ == 0)
-            column.twofoldSample = cell;
+        if (twofold && seen.twofold++ == 0)
+            seen.twofoldSample = cell;
         for (const Decimal mark : {Decimal::Point, Decimal::Comma})
             if ((mark == Decimal::Point ? point : comma).has_value() && !(point && comma) &&
-                column.only[at(mark)].empty())
-                column.only[at(mark)] = cell;
-        const auto count = [twofold](NumberFacts& facts, const std::optional<double>& value) {
+                seen.only[at(mark)].empty())
+                seen.only[at(mark)] = cell;
+        const auto add = [twofold](NumberFacts& facts, const std::optional<double>& value) {
             if (!value)
                 return;
             ++facts.read;
@@ -191,8 +286,9 @@ private:
             if (twofold)
                 facts.highOfTwofold = std::max(facts.highOfTwofold, *value);
         };
-        count(column.numbers[at(Decimal::Point)], point);
-        count(column.numbers[at(Decimal::Comma)], comma);
+        add(seen.numbers[at(Decimal::Point)], point);
+        add(seen.numbers[at(Decimal::Comma)], comma);
+        return point || comma;
     }
 
     static void date(ColumnFacts& column, const std::string& cell) {
@@ -202,14 +298,24 @@ private:
                 ++column.dates[static_cast<std::size_t>(order)];
                 if (first && *first != *day && column.dateSample.empty())
                     column.dateSample = cell;
+                if (!first)
+                    moment(column, cell, order);
                 first = day;
             }
     }
 
+    static void moment(ColumnFacts& column, const std::string& cell, DateOrder order) {
+        const auto moment = momentOf(cell, order);
+        if (!moment)
+            return;
+        column.rises = column.rises && (column.moments == 0 || *moment >= column.lastMoment);
+        ++column.moments;
+        column.lastMoment = *moment;
+    }
+
     FileFacts& m_facts;
-    long m_passed = 0;
+    LaidRows m_laid;
     std::size_t m_named = 0;
-    bool m_headerRead = false;
 };
 
 } // namespace
@@ -241,16 +347,35 @@ void layRows(FileFacts& facts, const std::vector<CsvRow>& rows, const LayoutTold
     TextLayout& layout = facts.layout;
     layout.skip = told.skip ? *told.skip : findSkip(rows);
     const auto passed = std::min(rows.size(), static_cast<std::size_t>(layout.skip));
-    layout.header = told.header ? *told.header : findHeader(std::span(rows).subspan(passed));
+    const auto table = std::span(rows).subspan(passed);
+    layout.header = told.header ? *told.header : findHeader(table);
+    layout.unitsRow = layout.header &&
+                      (told.unitsRow ? *told.unitsRow : table.size() > 1 && isUnitsRow(table[1]));
+    layout.loadsAsColumns =
+        layout.header && (told.loadsAsColumns ? *told.loadsAsColumns : findLoadColumns(table));
+    layout.leftOut = told.leftOut.value_or(std::vector<std::string>{});
+    layout.byTime = told.byTime.value_or(false);
 }
 
 } // namespace
+
+LayoutTold toldOf(const TextLayout& layout) {
+    return {.encoding = layout.encoding,
+            .delimiter = layout.delimiter,
+            .skip = layout.skip,
+            .header = layout.header,
+            .sheet = layout.sheet,
+            .unitsRow = layout.unitsRow,
+            .leftOut = layout.leftOut,
+            .loadsAsColumns = layout.loadsAsColumns,
+            .byTime = layout.byTime};
+}
 
 FileFacts factsOfBeginning(const RowReader& read) {
     FileFacts facts;
     const auto rows = firstRows(read, beginning);
     layRows(facts, rows, {});
-    Looker looker(facts);
+    Looker looker(facts, true);
     for (const CsvRow& row : rows)
         looker.take(row);
     looker.finish();
@@ -274,7 +399,7 @@ FileFacts lookAt(const Source& given, const LayoutTold& told, const Progress& pr
             firstRows(source, layout.encoding, layout.delimiter,
                       beginning + static_cast<std::size_t>(told.skip.value_or(0))),
             told);
-    Looker looker(facts);
+    Looker looker(facts, !told.leftOut);
     readCsv(
         source, layout.encoding, layout.delimiter, [&](const CsvRow& row) { looker.take(row); },
         partOf(progress, 200, 1000));

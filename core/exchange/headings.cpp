@@ -52,36 +52,54 @@ const std::vector<RoleWords>& roleWords() {
     static const std::vector<RoleWords> list{
         {TidyBodyMass,
          {"bodymass", "bodyweight", "body mass", "body weight", "body_mass", "body_weight",
-          "körpergewicht", "körpermasse", "koerpergewicht", "koerpermasse"},
+          "körpergewicht", "körpermasse", "koerpergewicht", "koerpermasse", "poids du corps",
+          "poids de corps", "poids corporel", "masse corporelle", "peso corporal", "masa corporal"},
          {"bw"}},
         {TidySetExcluded, {"set_excluded"}, {}},
-        {TidyExcluded, {"excluded", "ausgeschlossen"}, {}},
+        {TidyExcluded, {"excluded", "ausgeschlossen", "exclu", "excluid"}, {}},
         {TidySessionNote, {"session_note", "session note"}, {}},
         {TidyNote,
-         {"notiz", "bemerkung", "anmerkung", "comment", "kommentar", "remark"},
+         {"notiz", "bemerkung", "anmerkung", "comment", "kommentar", "remark", "remarque",
+          "observaci", "comentario"},
          {"note", "notes"}},
         {TidyRpe, {}, {"rpe"}},
         {TidySurface, {"surface", "untergrund"}, {}},
         {TidyFootwear, {"footwear", "schuh"}, {"shoes"}},
         {TidyKind, {"velocity_kind", "velocity kind", "geschwindigkeitsart"}, {}},
         {TidyMaximum, {}, {"maximum"}},
-        {TidyDevice, {"device", "gerät", "geraet", "sensor", "encoder"}, {}},
+        {TidyDevice,
+         {"device", "gerät", "geraet", "sensor", "encoder", "appareil", "capteur", "dispositivo",
+          "codificador"},
+         {}},
         {TidyVelocity,
-         {"velocity", "speed", "geschwindigkeit"},
-         {"v", "mv", "mpv", "pv", "vel", "vmean", "vmax", "m/s", "cm/s"}},
-        {TidyDate, {"date", "datum"}, {"day", "tag"}},
-        {TidyLift, {"exercise", "übung", "uebung", "movement"}, {"lift"}},
+         {"velocity", "speed", "geschwindigkeit", "vitesse", "velocidad"},
+         {"v", "mv", "mpv", "pv", "vel", "vmean", "vmax", "vmp", "vm", "vmed", "vmoy", "m/s",
+          "cm/s"}},
+        {TidyDate,
+         {"date", "datum", "fecha", "timestamp", "zeitstempel", "horodat"},
+         {"day", "tag", "jour", "día", "dia"}},
+        {TidyLift,
+         {"exercise", "übung", "uebung", "movement", "exercice", "ejercicio", "mouvement",
+          "movimiento"},
+         {"lift"}},
         {TidyAthlete,
-         {"athlet", "sportler", "spieler", "player", "proband", "ruderer"},
-         {"name", "person", "rower", "lifter"}},
+         {"athlet", "sportler", "spieler", "player", "proband", "ruderer", "athlète", "sportif",
+          "sportive", "joueur", "atleta", "deportista", "jugador"},
+         {"name", "person", "rower", "lifter", "user", "benutzer", "nutzer", "utilisateur",
+          "usuario", "sujet", "sujeto", "subject"}},
         {TidyLoad,
          {"gewicht", "weight", "load"},
-         {"last", "kg", "mass", "masse", "lb", "lbs", "hantel", "bar"}},
-        {TidySet, {"satznummer", "set number"}, {"set", "satz", "serie", "series"}},
-        {TidyRep, {"wiederholung", "repetition"}, {"rep", "reps", "wdh"}},
-        {TidySession, {}, {"session", "einheit"}},
-        {TidySite, {}, {"place", "ort", "room", "raum", "site", "location"}},
-        {TidyBlock, {"trainingsblock"}, {"block", "phase"}},
+         {"last", "kg", "mass", "masse", "lb", "lbs", "hantel", "bar", "charge", "poids", "carga",
+          "peso", "masa"}},
+        {TidySet,
+         {"satznummer", "set number"},
+         {"set", "satz", "serie", "series", "série", "séries"}},
+        {TidyRep,
+         {"wiederholung", "repetition", "répétition", "repetici"},
+         {"rep", "reps", "wdh", "rép", "réps"}},
+        {TidySession, {}, {"session", "einheit", "séance", "sesión", "sesion"}},
+        {TidySite, {}, {"place", "ort", "room", "raum", "site", "location", "lieu", "lugar"}},
+        {TidyBlock, {"trainingsblock"}, {"block", "phase", "bloc", "bloque", "fase"}},
     };
     return list;
 }
@@ -94,9 +112,11 @@ constexpr std::array<std::string_view, 11> familyNames{
     "familyname", "nachname", "familienname", "zuname",  "apellido"};
 
 // Figures that are made from others, or of something else: never a load or a speed that was lifted.
-constexpr std::array<std::string_view, 14> madeFigures{
-    "%",  "loss",   "verlust", "1rm",     "e1rm",    "std",   "sd",
-    "cv", "target", "ziel",    "percent", "prozent", "power", "predicted"};
+constexpr std::array<std::string_view, 26> madeFigures{
+    "%",        "loss",       "verlust",     "1rm",     "e1rm",     "std",       "sd",
+    "cv",       "target",     "ziel",        "percent", "prozent",  "power",     "predicted",
+    "perte",    "pérdida",    "perdida",     "cible",   "objetivo", "puissance", "potencia",
+    "leistung", "porcentaje", "pourcentage", "prédite", "estimada"};
 
 bool isWord(std::span<const std::string> words, std::string_view wanted) {
     return std::ranges::find(words, wanted) != words.end();
@@ -183,13 +203,16 @@ std::optional<VelocityKind> kindOfHeading(std::string_view text) {
     const auto has = [&](std::string_view part) {
         return heading.all.find(part) != std::string::npos;
     };
-    if (has("propuls") || isWord(heading.words, "mpv"))
+    if (has("propuls") || isWord(heading.words, "mpv") || isWord(heading.words, "vmp"))
         return VelocityKind::Propulsive;
     if (has("peak") || has("spitze") || has("maximalgeschw") || isWord(heading.words, "pv") ||
-        isWord(heading.words, "vmax") || isWord(heading.words, "max"))
+        isWord(heading.words, "vmax") || isWord(heading.words, "max") || has("maxim") ||
+        has("m\u00E1xim") || isWord(heading.words, "pic") || isWord(heading.words, "pico"))
         return VelocityKind::Peak;
-    if (has("mean") || has("average") || has("mittl") || has("durchschnitt") ||
-        isWord(heading.words, "mv") || isWord(heading.words, "avg"))
+    if (has("mean") || has("average") || has("mittl") || has("durchschnitt") || has("moyen") ||
+        has("promedio") || isWord(heading.words, "media") || isWord(heading.words, "mv") ||
+        isWord(heading.words, "avg") || isWord(heading.words, "vm") ||
+        isWord(heading.words, "vmed") || isWord(heading.words, "vmoy"))
         return VelocityKind::Mean;
     return {};
 }

@@ -14,14 +14,20 @@ void tellNames(const log::Log& log, Staging& staging) {
         staging.liftNames.known(stored.value.name);
 }
 
-std::vector<NearName> nearlyKnown(const log::Log& log, const std::vector<std::string>& spelled,
+std::vector<std::string> athleteNames(const log::Log& log) {
+    std::vector<std::string> names;
+    for (const auto& stored : log.athletes())
+        names.push_back(stored.value.name);
+    return names;
+}
+
+std::vector<NearName> nearlyKnown(const std::vector<std::string>& ofLog,
+                                  const std::vector<std::string>& spelled,
                                   const std::set<std::string>& listed, const WhoIsWho& who) {
-    std::vector<std::string> ofLog, fresh;
+    std::vector<std::string> fresh;
     std::unordered_set<std::string> keys;
-    for (const auto& stored : log.athletes()) {
-        ofLog.push_back(stored.value.name);
-        keys.insert(nameKey(ofLog.back()));
-    }
+    for (const std::string& name : ofLog)
+        keys.insert(nameKey(name));
     for (const std::string& each : spelled)
         if (const std::string& name = who.named(each); keys.insert(nameKey(name)).second)
             fresh.push_back(newName(name));

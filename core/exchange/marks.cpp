@@ -3,6 +3,7 @@
 
 #include "core/model/names.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -80,18 +81,20 @@ bool takeExponent(std::string_view& text, int& shift) {
     return true;
 }
 
-constexpr std::array<std::array<std::string_view, 3>, 12> months{{{"jan", "jän", ""},
-                                                                  {"feb", "", ""},
-                                                                  {"mar", "mär", "mae"},
-                                                                  {"apr", "", ""},
-                                                                  {"may", "mai", ""},
-                                                                  {"jun", "", ""},
-                                                                  {"jul", "", ""},
-                                                                  {"aug", "", ""},
-                                                                  {"sep", "", ""},
-                                                                  {"oct", "okt", ""},
-                                                                  {"nov", "", ""},
-                                                                  {"dec", "dez", ""}}};
+// English, German, French, Spanish.
+constexpr std::array<std::array<std::string_view, 5>, 12> months{
+    {{"jan", "j\u00E4n", "ene", "", ""},
+     {"feb", "f\u00E9v", "fev", "", ""},
+     {"mar", "m\u00E4r", "mae", "", ""},
+     {"apr", "avr", "abr", "", ""},
+     {"may", "mai", "", "", ""},
+     {"jun", "juin", "", "", ""},
+     {"jul", "juil", "", "", ""},
+     {"aug", "ao\u00FB", "aou", "ago", ""},
+     {"sep", "set", "", "", ""},
+     {"oct", "okt", "", "", ""},
+     {"nov", "", "", "", ""},
+     {"dec", "dez", "d\u00E9c", "dic", ""}}};
 
 unsigned monthNamed(std::string_view word) {
     const std::string folded = foldCase(word);
@@ -222,8 +225,56 @@ WithUnit splitUnit(std::string_view cell) {
     return {cell.substr(0, last + 1), trimmed(cell.substr(last + 1))};
 }
 
+namespace {
+std::optional<double> daysOf(std::string_view cell) {
+    auto days = readMarked(cell, Decimal::Point);
+    if (!days)
+        days = readMarked(cell, Decimal::Comma);
+    constexpr double first = 20'000, last = 80'000; // 1954-10-03 to 2119-01-10
+    const bool grouped = trimmed(cell).find(' ') != std::string_view::npos;
+    return days && *days >= first && *days < last && !grouped ? days : std::nullopt;
+}
+} // namespace
+
+bool mayCountDays(std::string_view cell) {
+    return daysOf(cell).has_value();
+}
+
+std::vector<std::string_view> listParts(std::string_view cell) {
+    const std::string_view whole = trimmed(cell);
+    std::vector<std::string_view> parts;
+    std::string_view rest = whole;
+    while (!rest.empty()) {
+        std::size_t end = 0;
+        const auto isComma = [&](std::size_t at) {
+            return rest[at] == ',' && at + 1 < rest.size() && rest[at + 1] == ' ';
+        };
+        while (end < rest.size() &&
+               std::string_view(" \t;/|\n").find(rest[end]) == std::string_view::npos &&
+               !isComma(end))
+            ++end;
+        if (end > 0)
+            parts.push_back(rest.substr(0, end));
+        rest.remove_prefix(std::min(rest.size(), end + 1));
+    }
+    const bool all = std::ranges::all_of(parts, [](std::string_view part) {
+        return readMarked(part, Decimal::Point) || readMarked(part, Decimal::Comma);
+    });
+    return parts.size() > 1 && all ? parts : std::vector<std::string_view>{whole};
+}
+
 std::optional<Date> readDate(std::string_view cell, DateOrder order) {
     const std::string_view text = trimmed(cell);
+    if (order == DateOrder::DaysFrom1900 || order == DateOrder::DaysFrom1904) {
+        const auto days = daysOf(text);
+        if (!days)
+            return {};
+        const std::chrono::sys_days zero =
+            order == DateOrder::DaysFrom1904
+                ? std::chrono::sys_days(std::chrono::year(1904) / 1 / 1)
+                : std::chrono::sys_days(std::chrono::year(1899) / 12 / 30);
+        return Date(zero + std::chrono::days(static_cast<int>(*days)));
+    }
     if (order == DateOrder::YearMonthDay && text.size() >= 8 && digitsAt(text, 0) == 8 &&
         isTimeOrNothing(text.substr(8)))
         return dayOf({text.substr(0, 4), true}, {text.substr(4, 2), true},
@@ -239,6 +290,9 @@ std::optional<Date> readDate(std::string_view cell, DateOrder order) {
         return dayOf(c, b, a, true);
     case DateOrder::MonthDayYear:
         return found.divider == '.' && a.number ? std::nullopt : dayOf(c, a, b, true);
+    case DateOrder::DaysFrom1900:
+    case DateOrder::DaysFrom1904:
+        break;
     }
     return {};
 }

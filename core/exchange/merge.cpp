@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <numeric>
 #include <tuple>
+#include <utility>
 
 namespace slopebook::exchange {
 
@@ -36,36 +37,58 @@ Merge::Merge(log::Log& log, const ImportSettings& settings, ImportReport& report
     : m_log(log), m_settings(settings), m_report(report), m_athletes(log.athletes()),
       m_lifts(log.lifts()), m_devices(log.devices()), m_blocks(log.blocks()) {}
 
-void Merge::rows(const Staging& staging) {
-    m_report.rows = staging.rows;
-    for (const std::string& name : staging.athletes.names()) {
+void Merge::names(const Staging& staging) {
+    const auto& athletes = staging.athletes.names();
+    for (std::size_t i = m_athleteIds.size(); i < athletes.size(); ++i) {
         tell(m_settings.progress, 0, 1);
-        m_athleteIds.push_back(athleteFor(name));
+        m_athleteIds.push_back(athleteFor(athletes[i]));
     }
-    for (const StagedLift& staged : staging.lifts) {
+    for (std::size_t i = 0; i < staging.lifts.size(); ++i) {
+        const StagedLift& staged = staging.lifts[i];
+        if (i < m_liftIds.size() && (m_liftKindSaid[i] || !staged.kind))
+            continue;
         tell(m_settings.progress, 0, 1);
-        m_liftIds.emplace_back();
-        orRefuse([&] { m_liftIds.back() = liftFor(staged, staging); });
+        m_liftIds.resize(std::max(m_liftIds.size(), i + 1));
+        m_liftKindSaid.resize(m_liftIds.size());
+        m_liftKindSaid[i] = staged.kind.has_value();
+        orRefuse([&] { m_liftIds[i] = liftFor(staged, staging); });
     }
-    blocksOf(staging);
-    sessions(staging);
-    orRefuse([&] { repeats(staging); });
-    conditions(staging);
-    sets(staging);
 }
 
-void Merge::sessions(const Staging& staging) {
-    m_sessionIds.resize(staging.sessions.size());
-    m_sessionWasThere.resize(staging.sessions.size());
+void Merge::rows(const Staging& staging) {
+    m_report.rows = staging.rows;
+    names(staging);
+    blocksOf(staging);
+    m_sessionIds.assign(staging.sessions.size(), {});
+    m_sessionIsNew.assign(staging.sessions.size(), 0);
+    m_newConditions.clear();
+    m_repeatsToCome.clear();
     const auto byDay = ordered(staging.sessions, [](const StagedSession& s) {
         return std::tuple(s.athlete, s.date, s.ordinal);
     });
     for (const std::size_t i : byDay) {
         tell(m_settings.progress, 0, 1);
-        const int before = m_report.sessionsAdded;
-        orRefuse([&] { m_sessionIds[i] = sessionFor(staging, staging.sessions[i]); });
-        m_sessionWasThere[i] = m_report.sessionsAdded == before;
+        orRefuse([&] {
+            const auto known = knownSession(staging, staging.sessions[i]);
+            m_sessionIsNew[i] = !known;
+            m_sessionIds[i] = known.value_or(SessionId{});
+        });
     }
+    conditions(staging);
+    sets(staging, byDay);
+    for (const std::size_t i : byDay)
+        if (staging.sessions[i].repeatOf && m_sessionIds[i] != SessionId{} &&
+            (!m_sessionIsNew[i] || m_repeatsToCome.contains(i)))
+            m_repeats.emplace_back(staging.sessions[i], m_sessionIds[i]);
+    takeGaps(staging);
+}
+
+// After all sessions are there: a repeat may stand before what it repeats.
+void Merge::finishRows(const Staging& staging) {
+    orRefuse([&] {
+        for (const auto& [staged, id] : m_repeats)
+            repeat(staging, staged, id);
+    });
 }
 
 auto Merge::sessionsOf(AthleteId athlete) -> std::map<SessionKey, Stored<SessionId, SessionHead>>& {
@@ -76,26 +99,30 @@ auto Merge::sessionsOf(AthleteId athlete) -> std::map<SessionKey, Stored<Session
     return it->second;
 }
 
-SessionId Merge::sessionFor(const Staging& staging, const StagedSession& staged) {
+/// The session where the log had it before; NotInOrder where it came with these rows.
+std::optional<SessionId> Merge::knownSession(const Staging& staging, const StagedSession& staged) {
     const AthleteId athlete = m_athleteIds[static_cast<std::size_t>(staged.athlete)];
-    auto& held = sessionsOf(athlete);
     const SessionKey key{staged.date, staged.ordinal};
-    if (const auto it = held.find(key); it != held.end()) {
-        fillHead(staging, staged, it->second);
-        return it->second.id;
-    }
-    SessionHead head;
-    head.athlete = athlete;
-    head.date = staged.date;
-    head.ordinal = staged.ordinal;
-    if (staged.bodyMass)
-        head.bodyMass = staged.bodyMass->value;
-    if (staged.note)
-        head.note = staged.note->value;
-    const SessionId id = m_log.add(head);
-    held.emplace(key, Stored<SessionId, SessionHead>{id, head});
-    ++m_report.sessionsAdded;
-    return id;
+    if (m_added.contains({athlete, key}))
+        throw NotInOrder{};
+    auto& held = sessionsOf(athlete);
+    const auto it = held.find(key);
+    if (it == held.end())
+        return std::nullopt;
+    fillHead(staging, staged, it->second);
+    return it->second.id;
+}
+
+std::optional<SessionId> Merge::sessionOn(AthleteId athlete, const SessionKey& key) {
+    if (const auto added = m_added.find({athlete, key}); added != m_added.end())
+        return added->second;
+    const auto& held = sessionsOf(athlete);
+    const auto it = held.find(key);
+    return it == held.end() ? std::nullopt : std::optional(it->second.id);
+}
+
+std::size_t Merge::OnDaySpread::operator()(const OnDay& day) const noexcept {
+    return Spread{}(StagedDay{static_cast<int>(raw(day.athlete)), day.key.first, day.key.second});
 }
 
 Words Merge::about(const Staging& staging, const StagedSession& session) const {
@@ -129,59 +156,137 @@ void Merge::fillHead(const Staging& staging, const StagedSession& staged,
     m_report.filledIn.push_back(english(about(staging, staged)) + ": body mass or note");
 }
 
-// After all sessions are there: a repeat may stand before what it repeats.
-void Merge::repeats(const Staging& staging) {
-    for (std::size_t i = 0; i < staging.sessions.size(); ++i) {
-        const StagedSession& staged = staging.sessions[i];
-        if (!staged.repeatOf)
-            continue;
-        const auto refuse = [&](Phrase expected) {
-            staging.contradict(staged.repeatOf->place, "repeat_of", found(staged.repeatOf->value),
-                               say(expected));
-        };
-        const std::string& key = staged.repeatOf->value;
-        const auto hash = key.find('#');
-        const auto date = parseIsoDate(std::string_view(key).substr(0, hash));
-        const auto ordinal = hash == std::string::npos
-                                 ? std::optional(1)
-                                 : readCount(std::string_view(key).substr(hash + 1));
-        if (!date || !ordinal)
-            refuse("the day of a session, such as 2026-03-14, or 2026-03-14#2");
-        auto& ofAthlete = sessionsOf(m_athleteIds[static_cast<std::size_t>(staged.athlete)]);
-        const auto target = ofAthlete.find({*date, *ordinal});
-        if (target == ofAthlete.end() || target->second.id == m_sessionIds[i])
-            refuse("another session of the same athlete, in the files or in the log");
-        auto& held = ofAthlete.find({staged.date, staged.ordinal})->second;
-        if (held.value.repeatOf == target->second.id)
-            continue;
-        if (held.value.repeatOf)
-            refuse("the session that it repeats in the log");
-        held.value.repeatOf = target->second.id;
-        m_log.change(held.id, held.value);
-        if (m_sessionWasThere[i])
-            m_report.filledIn.push_back(english(about(staging, staged)) + ": repeats " + key);
-    }
+/// "2026-03-14#2".
+std::optional<Merge::SessionKey> Merge::repeatedDay(const std::string& key) {
+    const auto hash = key.find('#');
+    const auto date = parseIsoDate(std::string_view(key).substr(0, hash));
+    const auto ordinal = hash == std::string::npos
+                             ? std::optional(1)
+                             : readCount(std::string_view(key).substr(hash + 1));
+    return date && ordinal ? std::optional(SessionKey{*date, *ordinal}) : std::nullopt;
 }
 
-void Merge::sets(const Staging& staging) {
-    const auto inOrder = ordered(
-        staging.sets, [](const StagedSet& s) { return std::tuple(s.session, s.lift, s.number); });
-    int ofSession = -1;
-    std::vector<log::PlacedSet> held;
-    std::int64_t done = 0;
-    for (const std::size_t i : inOrder) {
-        if (done++ % 256 == 0)
-            tell(m_settings.progress, done, static_cast<std::int64_t>(inOrder.size()));
+void Merge::repeat(const Staging& staging, const StagedSession& staged, SessionId id) {
+    const auto refuse = [&](Phrase expected) {
+        staging.contradict(staged.repeatOf->place, "repeat_of", found(staged.repeatOf->value),
+                           say(expected));
+    };
+    const AthleteId athlete = m_athleteIds[static_cast<std::size_t>(staged.athlete)];
+    const auto day = repeatedDay(staged.repeatOf->value);
+    if (!day)
+        refuse("the day of a session, such as 2026-03-14, or 2026-03-14#2");
+    const auto target = sessionOn(athlete, *day);
+    if (!target || target == id)
+        refuse("another session of the same athlete, in the files or in the log");
+    const SessionKey key{staged.date, staged.ordinal};
+    if (m_added.contains({athlete, key})) {
+        SessionHead head = m_log.session(id).head.value;
+        head.repeatOf = target;
+        m_log.change(id, head);
+        return;
+    }
+    auto& held = sessionsOf(athlete).find(key)->second;
+    if (held.value.repeatOf == target)
+        return;
+    if (held.value.repeatOf)
+        refuse("the session that it repeats in the log");
+    held.value.repeatOf = target;
+    m_log.change(held.id, held.value);
+    m_report.filledIn.push_back(english(about(staging, staged)) + ": repeats " +
+                                staged.repeatOf->value);
+}
+
+// By session, the sessions in the given order.
+void Merge::sets(const Staging& staging, const std::vector<std::size_t>& sessionsInOrder) {
+    std::vector<std::size_t> rank(staging.sessions.size());
+    for (std::size_t i = 0; i < sessionsInOrder.size(); ++i)
+        rank[sessionsInOrder[i]] = i;
+    const auto inOrder = ordered(staging.sets, [&](const StagedSet& s) {
+        return std::tuple(rank[static_cast<std::size_t>(s.session)], s.lift, s.number);
+    });
+    std::size_t from = 0;
+    for (const std::size_t at : sessionsInOrder) {
+        std::size_t to = from;
+        while (to < inOrder.size() &&
+               static_cast<std::size_t>(staging.sets[inOrder[to]].session) == at)
+            ++to;
+        const auto itsSets = std::span(inOrder).subspan(from, to - from);
+        from = to;
+        told(itsSets.size(), inOrder.size());
+        if (m_sessionIsNew[at])
+            newSession(staging, at, itsSets);
+        else if (m_sessionIds[at] != SessionId{}) // else it was refused itself
+            knownSets(staging, at, itsSets);
+    }
+    writeNew(staging);
+}
+
+void Merge::told(std::size_t sets, std::size_t ofSets) {
+    const std::int64_t before = m_setsDone / 256;
+    m_setsDone += static_cast<std::int64_t>(sets);
+    if (m_setsDone / 256 != before)
+        tell(m_settings.progress, m_setsDone,
+             std::max(m_setsDone, static_cast<std::int64_t>(ofSets)));
+}
+
+void Merge::newSession(const Staging& staging, std::size_t at,
+                       std::span<const std::size_t> itsSets) {
+    constexpr std::size_t together = 2048; // sets
+    const StagedSession& staged = staging.sessions[at];
+    log::NewSession made;
+    made.head.athlete = m_athleteIds[static_cast<std::size_t>(staged.athlete)];
+    made.head.date = staged.date;
+    made.head.ordinal = staged.ordinal;
+    if (staged.bodyMass)
+        made.head.bodyMass = staged.bodyMass->value;
+    if (staged.note)
+        made.head.note = staged.note->value;
+    if (const auto day = staged.repeatOf ? repeatedDay(staged.repeatOf->value) : std::nullopt)
+        made.head.repeatOf = sessionOn(made.head.athlete, *day);
+    if (staged.repeatOf && !made.head.repeatOf)
+        m_repeatsToCome.insert(at);
+    if (const auto conditions = m_newConditions.find(at); conditions != m_newConditions.end())
+        made.conditions = std::move(conditions->second);
+    for (const std::size_t i : itsSets) {
+        const StagedSet& set = staging.sets[i];
+        const LiftId lift = m_liftIds[static_cast<std::size_t>(set.lift)];
+        if (lift == LiftId{})
+            continue; // the lift itself was refused
+        made.sets.push_back({.lift = lift, .ordinal = set.number, .set = asSet(staging, set)});
+        ++m_report.setsAdded;
+        m_report.repsAdded += static_cast<int>(set.reps.size());
+    }
+    ++m_report.sessionsAdded;
+    m_newSets += made.sets.size();
+    m_new.push_back(std::move(made));
+    m_newAt.push_back(at);
+    if (m_newSets >= together)
+        writeNew(staging);
+}
+
+void Merge::writeNew(const Staging& staging) {
+    const auto ids = log::addSessions(m_log, std::exchange(m_new, {}));
+    for (std::size_t i = 0; i < ids.size(); ++i) {
+        const StagedSession& staged = staging.sessions[m_newAt[i]];
+        m_sessionIds[m_newAt[i]] = ids[i];
+        m_added.emplace(OnDay{m_athleteIds[static_cast<std::size_t>(staged.athlete)],
+                              SessionKey{staged.date, staged.ordinal}},
+                        ids[i]);
+    }
+    m_newAt.clear();
+    m_newSets = 0;
+}
+
+void Merge::knownSets(const Staging& staging, std::size_t at,
+                      std::span<const std::size_t> itsSets) {
+    if (itsSets.empty())
+        return;
+    const std::vector<log::PlacedSet> held = m_log.session(m_sessionIds[at]).sets;
+    for (const std::size_t i : itsSets) {
         const StagedSet& staged = staging.sets[i];
-        const auto at = static_cast<std::size_t>(staged.session);
         const LiftId lift = m_liftIds[static_cast<std::size_t>(staged.lift)];
-        if (m_sessionIds[at] == SessionId{} || lift == LiftId{})
-            continue; // the session or the lift itself was refused
-        if (staged.session != ofSession) {
-            ofSession = staged.session;
-            held = m_sessionWasThere[at] ? m_log.session(m_sessionIds[at]).sets
-                                         : std::vector<log::PlacedSet>{};
-        }
+        if (lift == LiftId{})
+            continue; // the lift itself was refused
         const auto known = std::ranges::find_if(held, [&](const log::PlacedSet& placed) {
             return placed.lift == lift && placed.ordinal == staged.number;
         });

@@ -7,14 +7,22 @@
 #include "core/exchange/staging.h"
 #include "core/exchange/tables.h"
 #include "core/exchange/tidyimport.h"
+#include "core/log/newsessions.h"
 
 #include <functional>
 #include <map>
+#include <optional>
+#include <set>
+#include <span>
 #include <string>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
 namespace slopebook::exchange {
+
+/// A session stands in rows that were handed over apart (Staging::handOver).
+struct NotInOrder {};
 
 class Merge {
 public:
@@ -22,16 +30,21 @@ public:
 
     // In this order: rows refer to what the tables name.
     void tables(const Tables& tables);
+    /// Once for all rows, or for one part of them after the other (Staging::handOver): throws
+    /// NotInOrder where a session of this one is among those that an earlier one brought.
     void rows(const Staging& staging);
+    /// Once all are there.
+    void finishRows(const Staging& staging);
     /// --mvt; the lifts of the files and of the log are known by then.
     void thresholds();
     void checkLoads(const Tables& tables);
 
     /// What a table of sessions says of a whole session goes to each lift and test that it holds,
-    /// once those are there; to the session's note where it holds none.
+    /// once those are there; to the session's note where it holds none. Only where rows() was
+    /// called once.
     void sessionConditions(const Staging& staging);
     /// Lifts and loads that were not possible, once the other tables are there.
-    void gaps(const Staging& staging);
+    void gaps();
     /// Where set: what of a row contradicts the log is handed to it, and the work goes on, for the
     /// caller to take the transaction back; else it is thrown.
     std::function<void(const BadInput&)> refused;
@@ -77,14 +90,21 @@ private:
     void extendBlock(const StagedBlock& staged);
 
     void sessions(const Staging& staging);
-    SessionId sessionFor(const Staging& staging, const StagedSession& staged);
+    void names(const Staging& staging);
+    std::optional<SessionId> knownSession(const Staging& staging, const StagedSession& staged);
+    void newSession(const Staging& staging, std::size_t at, std::span<const std::size_t> itsSets);
+    void writeNew(const Staging& staging);
+    void takeGaps(const Staging& staging);
+    std::optional<SessionId> sessionOn(AthleteId athlete, const SessionKey& key);
+    static std::optional<SessionKey> repeatedDay(const std::string& key);
+    void repeat(const Staging& staging, const StagedSession& staged, SessionId id);
     void fillHead(const Staging& staging, const StagedSession& staged,
                   Stored<SessionId, SessionHead>& held);
-    void repeats(const Staging& staging);
     void conditions(const Staging& staging);
     void conditionsOf(const Staging& staging, const StagedConditions& staged);
     void spread(const Staging& staging, const StagedSession& staged, SessionId session);
-    void sets(const Staging& staging);
+    void sets(const Staging& staging, const std::vector<std::size_t>& sessionsInOrder);
+    void knownSets(const Staging& staging, std::size_t at, std::span<const std::size_t> itsSets);
     void flag(const Words& what) {
         if (m_report.flagged.size() < flagsKept)
             m_report.flagged.push_back(what);
@@ -92,6 +112,7 @@ private:
             ++m_report.flaggedMore;
     }
     void newSet(const Staging& staging, const StagedSet& staged);
+    void told(std::size_t sets, std::size_t ofSets);
     void knownSet(const Staging& staging, const StagedSet& staged, const log::PlacedSet& held);
     std::map<SessionKey, Stored<SessionId, SessionHead>>& sessionsOf(AthleteId athlete);
     Words about(const Staging& staging, const StagedSession& session) const;
@@ -106,8 +127,28 @@ private:
     std::map<AthleteId, std::map<SessionKey, Stored<SessionId, SessionHead>>> m_sessions;
     std::vector<AthleteId> m_athleteIds; // by the index of Staging
     std::vector<LiftId> m_liftIds;       // likewise
-    std::vector<SessionId> m_sessionIds; // likewise
-    std::vector<char> m_sessionWasThere; // likewise
+    std::vector<char> m_liftKindSaid;    // likewise
+    // Of the sessions of the staging that rows() is at, or was last.
+    std::vector<SessionId> m_sessionIds;
+    std::vector<char> m_sessionIsNew;
+    std::map<std::size_t, std::vector<LiftConditions>> m_newConditions;
+    std::set<std::size_t> m_repeatsToCome; ///< new ones, whose repeated session was not there yet
+    std::vector<log::NewSession> m_new;    // gathered, to be written together
+    std::vector<std::size_t> m_newAt;
+    std::size_t m_newSets = 0;
+    std::int64_t m_setsDone = 0;
+    // Of all that were added.
+    struct OnDay {
+        AthleteId athlete{};
+        SessionKey key{};
+        friend bool operator==(const OnDay&, const OnDay&) = default;
+    };
+    struct OnDaySpread {
+        std::size_t operator()(const OnDay& day) const noexcept;
+    };
+    std::unordered_map<OnDay, SessionId, OnDaySpread> m_added;
+    std::vector<std::pair<StagedSession, SessionId>> m_repeats;
+    std::map<SessionId, std::vector<Gap>> m_gaps;
 };
 
 } // namespace slopebook::exchange

@@ -20,7 +20,7 @@ void Merge::conditionsOf(const Staging& staging, const StagedConditions& staged)
     const auto at = static_cast<std::size_t>(staged.session);
     const SessionId session = m_sessionIds[at];
     const LiftId lift = m_liftIds[static_cast<std::size_t>(staged.lift)];
-    if (session == SessionId{} || lift == LiftId{})
+    if ((session == SessionId{} && !m_sessionIsNew[at]) || lift == LiftId{})
         return; // refused itself
     const StagedSession& day = staging.sessions[at];
     const auto inLog = [&](const Words& kept) {
@@ -28,8 +28,7 @@ void Merge::conditionsOf(const Staging& staging, const StagedConditions& staged)
                    say("%1 of %2", staging.lifts[static_cast<std::size_t>(staged.lift)].name,
                        about(staging, day)));
     };
-    const Conditions before =
-        m_sessionWasThere[at] ? m_log.conditions(session, lift) : Conditions{};
+    const Conditions before = m_sessionIsNew[at] ? Conditions{} : m_log.conditions(session, lift);
     Conditions now = before;
     if (staged.device) {
         const DeviceId device = deviceFor(staged.device->value);
@@ -53,9 +52,12 @@ void Merge::conditionsOf(const Staging& staging, const StagedConditions& staged)
     fill(now.notComparable, staged.notComparable, "not_comparable");
     if (now == before)
         return;
+    if (m_sessionIsNew[at]) {
+        m_newConditions[at].push_back({.lift = lift, .conditions = now});
+        return;
+    }
     m_log.setConditions(session, lift, now);
-    if (m_sessionWasThere[at])
-        m_report.filledIn.push_back(english(about(staging, day)) + ": conditions");
+    m_report.filledIn.push_back(english(about(staging, day)) + ": conditions");
 }
 
 void Merge::sessionConditions(const Staging& staging) {
@@ -66,17 +68,18 @@ void Merge::sessionConditions(const Staging& staging) {
     }
 }
 
-// After the attempts, which may name the same gaps in their order.
-void Merge::gaps(const Staging& staging) {
-    std::map<SessionId, std::vector<Gap>> ofSessions;
+void Merge::takeGaps(const Staging& staging) {
     for (const StagedGap& staged : staging.gaps) {
         const SessionId session = m_sessionIds[static_cast<std::size_t>(staged.session)];
         const LiftId lift = m_liftIds[static_cast<std::size_t>(staged.lift)];
         if (session != SessionId{} && lift != LiftId{})
-            ofSessions[session].push_back(
-                {.lift = lift, .load = staged.load, .reason = staged.reason});
+            m_gaps[session].push_back({.lift = lift, .load = staged.load, .reason = staged.reason});
     }
-    for (const auto& [session, gaps] : ofSessions) {
+}
+
+// After the attempts, which may name the same gaps in their order.
+void Merge::gaps() {
+    for (const auto& [session, gaps] : m_gaps) {
         Battery battery = m_log.battery(session);
         const Battery before = battery;
         for (const Gap& gap : gaps)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/proposal.h"
 
+#include "core/exchange/cells.h"
 #include "core/exchange/headings.h"
 #include "core/model/phrases/exchange.h"
 #include "core/model/session.h"
@@ -70,7 +71,8 @@ std::optional<SpeedUnit> certainSpeed(const Shape& shape, const FileFacts& facts
     std::optional<SpeedUnit> said;
     bool slow = true;
     for (const ColumnUse& use : shape.columns[TidyVelocity]) {
-        const ColumnFacts& column = facts.columns[use.at];
+        const ColumnFacts& column =
+            shape.lists ? facts.columns[use.at].asLists() : facts.columns[use.at];
         if (!said)
             said = speedUnitOf(column.unit);
         if (!said)
@@ -99,8 +101,14 @@ std::vector<Candidate> candidatesOf(const FileFacts& facts) {
         const auto number = numberOfHeading(column.heading);
         if (!role && number && column.isNumbers() && column.heading == std::to_string(*number))
             found.push_back({i, TidyVelocity, number}); // "1", "2", "3": speeds side by side
-        if (!role || column.said == 0 || (isMeasure(*role) && !column.isNumbers()) ||
-            (*role == TidyDate && !column.isDates()))
+        const bool lists = role == TidyVelocity && column.isLists();
+        const bool listOfReps = role == TidyRep && column.isLists() && !column.isNumbers();
+        if (listOfReps) { // "reps: 1.12 1.10 1.08"
+            found.push_back({i, TidyVelocity, {}});
+            continue;
+        }
+        if (!role || column.said == 0 || (isMeasure(*role) && !column.isNumbers() && !lists) ||
+            (*role == TidyDate && !column.isDates() && !column.isSerialDays()))
             continue;
         found.push_back({i, *role, number});
     }
@@ -233,6 +241,63 @@ void proposeUnits(Shape& shape, const FileFacts& facts) {
         shape.fixed[TidyKind] = std::string(word(*kind));
 }
 
+// What is said of all rows above the table: "Athlete: Ann" in a cell, or in two side by side.
+void takeSaid(Shape& shape, std::string_view key, const std::string& value) {
+    const bool colon = key.ends_with(':');
+    if (colon)
+        key.remove_suffix(1);
+    const bool oneWord = key.find_first_of(" \t") == std::string_view::npos;
+    const auto role = key.size() <= 40 && (colon || oneWord) ? roleOfHeading(key) : std::nullopt;
+    if (!role || value.empty() || shape.has(*role) || namePartOf(key))
+        return;
+    if (role == TidyAthlete || role == TidyLift || role == TidyDevice || role == TidySite) {
+        shape.fixed[*role] = value;
+    } else if (role == TidyDate) {
+        std::set<Date> days;
+        for (const DateOrder order : dayOrders)
+            if (const auto day = readDate(value, order))
+                days.insert(*day);
+        if (days.size() == 1) // else it is asked
+            shape.fixed[TidyDate] = isoDate(*days.begin());
+    } else if (role == TidyBodyMass) {
+        const WithUnit parts = splitUnit(value);
+        const auto point = readMarked(parts.number, Decimal::Point);
+        const auto comma = readMarked(parts.number, Decimal::Comma);
+        const auto unit = massUnitOf(parts.unit);
+        const auto number = point && comma && *point != *comma ? std::nullopt
+                            : point                            ? point
+                                                               : comma;
+        if (number && unit)
+            shape.fixed[TidyBodyMass] = writeKilograms(
+                *unit == MassUnit::Pound ? massFromPounds(*number) : massFromKilograms(*number));
+    }
+}
+
+void proposeAbove(Shape& shape, const FileFacts& facts) {
+    for (const CsvRow& row : facts.above) {
+        std::vector<std::string> said;
+        for (const std::string& cell : row.fields)
+            if (!cell.empty())
+                said.push_back(cell);
+        for (std::size_t i = 0; i < said.size(); ++i) {
+            const auto colon = said[i].find(": ");
+            if (colon != std::string::npos)
+                takeSaid(shape, std::string_view(said[i]).substr(0, colon + 1),
+                         said[i].substr(colon + 2));
+            else if (i + 1 < said.size())
+                takeSaid(shape, said[i], said[i + 1]);
+        }
+    }
+}
+
+// Sets without a number stand in the order of time, where a table tells it and is in another.
+void proposeOrder(Shape& shape, const FileFacts& facts) {
+    if (shape.columns[TidyDate].empty() || !shape.columns[TidySet].empty())
+        return;
+    const ColumnFacts& column = facts.columns[shape.columns[TidyDate][0].at];
+    shape.layout.byTime = 2 * column.moments >= column.said && column.moments > 0 && !column.rises;
+}
+
 } // namespace
 
 Shape propose(const FileFacts& facts) {
@@ -256,7 +321,15 @@ Shape propose(const FileFacts& facts) {
     } else {
         proposeByValues(shape, facts);
     }
+    shape.lists = std::ranges::any_of(shape.columns[TidyVelocity], [&](const ColumnUse& use) {
+        return facts.columns[use.at].isLists();
+    });
+    shape.rowIsSet = shape.rowIsSet || shape.lists || facts.layout.loadsAsColumns;
+    if (shape.rowIsSet)
+        shape.columns[TidyRep].clear(); // how many there are, or what they are called
+    proposeAbove(shape, facts);
     proposeUnits(shape, facts);
+    proposeOrder(shape, facts);
     settle(shape, facts);
     return shape;
 }
@@ -284,13 +357,17 @@ void settle(Shape& shape, const FileFacts& facts) {
     for (const Tidy role : {TidyLoad, TidyVelocity, TidyBodyMass})
         for (ColumnUse& use : shape.columns[role])
             if (!use.decimal)
-                use.decimal = certainDecimal(facts.columns[use.at], limitOf(role, shape));
+                use.decimal = certainDecimal(role == TidyVelocity && shape.lists
+                                                 ? facts.columns[use.at].asLists()
+                                                 : facts.columns[use.at],
+                                             limitOf(role, shape));
 }
 
 Shape fitted(const std::string& kept, const FileFacts& facts) {
     const Shape before = parseShape(kept, facts.headings(), "what was remembered");
     Shape shape = before;
     shape.layout = facts.layout;
+    proposeOrder(shape, facts);
     if (facts.sheetIsGuess)
         shape.layout.sheet.clear(); // to be said
     shape.dates.reset();
@@ -335,7 +412,10 @@ std::vector<Question> openQuestions(const Shape& shape, const FileFacts& facts) 
     for (const Tidy role : {TidyLoad, TidyVelocity, TidyBodyMass})
         for (const ColumnUse& use : shape.columns[role])
             if (!use.decimal)
-                open.push_back({About::Decimal, role, use.at, facts.columns[use.at].twofoldSample});
+                open.push_back({About::Decimal, role, use.at,
+                                role == TidyVelocity && shape.lists
+                                    ? facts.columns[use.at].parts.twofoldSample
+                                    : facts.columns[use.at].twofoldSample});
     if (!shape.columns[TidyVelocity].empty() && !shape.speed) {
         const ColumnFacts& column = facts.columns[shape.columns[TidyVelocity][0].at];
         open.push_back({About::SpeedUnit, TidyVelocity, shape.columns[TidyVelocity][0].at,

@@ -51,6 +51,9 @@ std::vector<Question> openQuestions(const Shape& shape, const FileFacts& facts);
 Words questionWords(const Question& question, const FileFacts& facts);
 /// Which sheets of a workbook are hidden; empty where none is.
 Words sheetWords(const FileFacts& facts);
+/// How the table is laid out where that is more than rows of cells under their names: a row of
+/// units, loads as columns, totals left out; empty where it is not.
+std::vector<Words> layoutWords(const FileFacts& facts);
 /// Where letters were not UTF-8: that they were read as something else, and what to look at; empty
 /// where they were.
 Words letterCaution(const FileFacts& facts);

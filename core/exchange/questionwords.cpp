@@ -30,6 +30,12 @@ Words questionWords(const Question& question, const FileFacts& facts) {
     const Words column = question.column ? facts.columnName(*question.column) : Words();
     switch (question.about) {
     case Question::About::DateOrder:
+        if (question.column && facts.columns[*question.column].isSerialDays())
+            return say("In \"%1\", is %2 a day that a spreadsheet counts from 1900 (%3) or from "
+                       "1904 (%4)?",
+                       column, question.sample,
+                       readDate(question.sample, DateOrder::DaysFrom1900).value_or(Date{}),
+                       readDate(question.sample, DateOrder::DaysFrom1904).value_or(Date{}));
         return say("In \"%1\", does %2 begin with the day, the month or the year?", column,
                    question.sample);
     case Question::About::Decimal:
@@ -54,6 +60,19 @@ Words sheetWords(const FileFacts& facts) {
     if (hidden.empty())
         return {};
     return say("Hidden sheets are not looked at by themselves: %1.", few(hidden));
+}
+
+std::vector<Words> layoutWords(const FileFacts& facts) {
+    std::vector<Words> told;
+    const TextLayout& layout = facts.layout;
+    if (layout.unitsRow)
+        told.push_back(say("The row under the names is read as their units."));
+    if (layout.loadsAsColumns)
+        told.push_back(say("Columns that are named by a load are read as a set each."));
+    if (facts.totalsRows > 0)
+        told.push_back(
+            say("Left out as totals, %1 rows: %2.", facts.totalsRows, few(layout.leftOut)));
+    return told;
 }
 
 Words letterCaution(const FileFacts& facts) {

@@ -30,8 +30,16 @@ struct TextLayout {
     std::string sheet{}; ///< of a workbook, whose rows have no encoding and no delimiter
     Encoding encoding = Encoding::Utf8;
     char delimiter = ',';
-    long skip = 0;      ///< rows passed over at the beginning
-    bool header = true; ///< the first row after them names the columns
+    long skip = 0;         ///< rows passed over at the beginning
+    bool header = true;    ///< the first row after them names the columns
+    bool unitsRow = false; ///< the next one says their units
+    /// Words of totals: rows that begin with one, hold no day and leave cells blank are no sets.
+    std::vector<std::string> leftOut{};
+    /// A row holds a set under each column that is named by its load ("40 kg"): read as one row a
+    /// load, with the columns "load" and "velocity" behind the others.
+    bool loadsAsColumns = false;
+    /// Rows follow one another by the time of day behind their date, not as they stand.
+    bool byTime = false;
     friend bool operator==(const TextLayout&, const TextLayout&) = default;
 };
 
@@ -39,6 +47,8 @@ struct Shape {
     TextLayout layout{};
     /// One row holds a set, its velocities side by side; else one row holds one rep.
     bool rowIsSet = false;
+    /// A cell of velocities may hold several, one a rep: "1.12 1.10 1.08". Then a row is a set.
+    bool lists = false;
     /// A blank date, athlete, lift or load is the one of the row above.
     bool blankAsAbove = false;
     std::optional<DateOrder> dates{};

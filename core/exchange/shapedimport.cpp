@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/shapedimport.h"
 
+#include "core/exchange/asread.h"
 #include "core/exchange/importnames.h"
+#include "core/exchange/laidrows.h"
 #include "core/exchange/merge.h"
 #include "core/exchange/shaperows.h"
 #include "core/exchange/staging.h"
@@ -11,8 +13,6 @@
 namespace slopebook::exchange {
 
 namespace {
-
-struct TakeBack {}; // a transaction that is not to stand
 
 // Keeps what is refused, under the table's own names of its columns.
 class Refusals {
@@ -37,22 +37,54 @@ private:
     long m_lastLine = -1;
 };
 
-// Goes through the rows of a table below its header.
-void readRows(const Source& source, const Shape& shape,
+// Rows in order of the moments in one of their columns; one without any follows the one above.
+class InOrderOfTime {
+public:
+    InOrderOfTime(const Shape& shape) : m_shape(shape) {}
+
+    void take(const CsvRow& row) {
+        const auto& dates = m_shape.columns[TidyDate];
+        const DateOrder order = m_shape.dates.value_or(DateOrder::YearMonthDay);
+        if (!dates.empty() && dates[0].at < row.fields.size())
+            m_last = momentOf(row.fields[dates[0].at], order).value_or(m_last);
+        m_rows.emplace_back(m_last, row);
+    }
+    void visit(const std::function<void(const CsvRow&)>& visit) {
+        std::ranges::stable_sort(m_rows, {}, &std::pair<double, CsvRow>::first);
+        for (const auto& [moment, row] : m_rows)
+            visit(row);
+    }
+
+private:
+    const Shape& m_shape;
+    double m_last = 0;
+    std::vector<std::pair<double, CsvRow>> m_rows;
+};
+
+// Goes through the rows of a table below its header; gives how many were left out.
+long readRows(const Source& source, const Shape& shape,
               const std::function<void(const CsvRow&)>& visit, const Progress& progress) {
-    long toPass = shape.layout.skip + (shape.layout.header ? 1 : 0);
     Source table = source;
     table.sheet = shape.layout.sheet;
+    InOrderOfTime inOrder(shape);
+    long leftOut = 0;
+    LaidRows laid(shape.layout, {.leftOut = [&](const CsvRow&, const std::string&) { ++leftOut; },
+                                 .row =
+                                     [&](const CsvRow& row) {
+                                         if (std::ranges::all_of(row.fields, [](const auto& cell) {
+                                                 return cell.empty();
+                                             }))
+                                             return;
+                                         if (shape.layout.byTime)
+                                             inOrder.take(row);
+                                         else
+                                             visit(row);
+                                     }});
     readCsv(
         table, shape.layout.encoding, shape.layout.delimiter,
-        [&](const CsvRow& row) {
-            if (toPass > 0)
-                --toPass;
-            else if (std::ranges::any_of(row.fields,
-                                         [](const auto& cell) { return !cell.empty(); }))
-                visit(row);
-        },
-        progress);
+        [&](const CsvRow& row) { laid.take(row); }, progress);
+    inOrder.visit(visit);
+    return leftOut;
 }
 
 void stage(Staging& staging, ShapeRows& rows, const Source& source, const Shape& shape,
@@ -63,7 +95,7 @@ void stage(Staging& staging, ShapeRows& rows, const Source& source, const Shape&
         staging.take(Cells(table, tidy));
     };
     try {
-        readRows(
+        report.report.rowsLeftOut = readRows(
             source, shape,
             [&](const CsvRow& row) {
                 ++report.rowsRead;
@@ -101,42 +133,86 @@ void merge(log::Log& log, const Staging& staging, const ImportSettings& settings
             Merge merging(log, settings, report.report);
             merging.refused = [&](const BadInput& bad) { refusals.add(bad); };
             merging.rows(staging);
-            merging.gaps(staging);
+            merging.finishRows(staging);
+            merging.gaps();
             merging.thresholds();
             report.intoLog = true;
             if (settings.dryRun || !report.refused.empty())
-                throw TakeBack{};
+                throw DryRunDone{};
         });
-    } catch (const TakeBack&) {     // NOLINT(bugprone-empty-catch): that is what it is for
+    } catch (const DryRunDone&) {   // NOLINT(bugprone-empty-catch): that is what it is for
     } catch (const BadInput& bad) { // what hides everything after it: a lift of another kind
         refusals.add(bad);
     }
 }
 
-} // namespace
-
-ShapedReport importShaped(log::Log& log, const Source& source, const Shape& shape,
-                          const std::vector<std::string>& headings,
-                          const ImportSettings& settings) {
-    ShapedReport report;
-    ShapeRows rows(shape, headings, source.name());
-    Refusals refusals(report, rows);
-    Staging staging;
-    tellNames(log, staging);
-    staging.who = settings.who;
-    ImportSettings merging = settings;
-    merging.progress = partOf(settings.progress, 300, 1000);
-    stage(staging, rows, source, shape, report, refusals, partOf(settings.progress, 0, 300));
+void tellRead(const std::vector<std::string>& ofLog, const Source& source, const Staging& staging,
+              const ImportSettings& settings, ShapedReport& report) {
     report.report.rows = staging.rows;
     if (report.rowsRead == 0)
         report.report.withoutRows.push_back(source.file.filename().string());
-    report.report.filesRead = 1;
     report.report.flagged = staging.flagged;
     report.report.flaggedMore = staging.flaggedMore;
-    report.report.columnsNotUsed = notUsed(shape, headings);
-    report.report.nearly = nearlyKnown(log, staging.athletes.names(), {}, settings.who);
+    report.report.nearly = nearlyKnown(ofLog, staging.athletes.names(), {}, settings.who);
     if (!settings.dryRun && report.refused.empty() && !report.report.nearly.empty())
         throw Undecided(report.report.nearly);
+}
+
+bool mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeRows rows,
+                 Staging staging, const ImportSettings& settings, ShapedReport& report) {
+    if (settings.setsHeld == 0)
+        return false;
+    const std::vector<std::string> ofLog = athleteNames(log);
+    const Table table(source.name(), ShapeRows::header(), tidyColumns, tidyRequired, ColumnMap{});
+    const std::function<void(const CsvRow&)> takeTidy = [&](const CsvRow& tidy) {
+        staging.take(Cells(table, tidy));
+    };
+    return asRead(log, report, [&](ShapedReport& made) {
+        Merge merge(log, settings, made.report);
+        staging.setsHeld = settings.setsHeld;
+        staging.quietRows = 2 * static_cast<long>(settings.setsHeld);
+        staging.handOver = [&] { merge.rows(staging); };
+        staging.begin(source.name());
+        made.report.rowsLeftOut = readRows(
+            source, shape,
+            [&](const CsvRow& row) {
+                ++made.rowsRead;
+                rows.take(row, takeTidy);
+            },
+            partOf(settings.progress, 0, 900));
+        staging.finish();
+        tellRead(ofLog, source, staging, settings, made);
+        merge.rows(staging);
+        merge.finishRows(staging);
+        merge.gaps();
+        merge.thresholds();
+        made.intoLog = true;
+        if (settings.dryRun)
+            throw DryRunDone{};
+    });
+}
+
+} // namespace
+
+ShapedReport importShaped(log::Log& log, const Source& source, const Shape& shape,
+                          const std::vector<std::string>& headings, const ImportSettings& given) {
+    const Progress progress = onward(given.progress);
+    ImportSettings settings = given;
+    settings.progress = progress;
+    ShapedReport report;
+    report.report.filesRead = 1;
+    report.report.columnsNotUsed = notUsed(shape, headings);
+    ShapeRows rows(shape, headings, source.name());
+    Staging staging;
+    tellNames(log, staging);
+    staging.who = settings.who;
+    if (mergeAsRead(log, source, shape, ShapeRows(rows), staging, settings, report))
+        return report;
+    Refusals refusals(report, rows);
+    ImportSettings merging = settings;
+    merging.progress = partOf(settings.progress, 300, 1000);
+    stage(staging, rows, source, shape, report, refusals, partOf(settings.progress, 0, 300));
+    tellRead(athleteNames(log), source, staging, settings, report);
     if (report.refused.empty())
         merge(log, staging, merging, report, refusals);
     std::ranges::stable_sort(report.refused, {},

@@ -47,6 +47,9 @@ Words dateText(std::optional<DateOrder> order) {
         return say("a date written day, month, year, such as 14.3.2026");
     case DateOrder::MonthDayYear:
         return say("a date written month, day, year, such as 3/14/2026");
+    case DateOrder::DaysFrom1900:
+    case DateOrder::DaysFrom1904:
+        return say("a day as a spreadsheet counts it, such as 46095");
     case DateOrder::YearMonthDay:
         break;
     }
@@ -217,9 +220,12 @@ std::string ShapeRows::massText(const CsvRow& row, Tidy role, std::string_view t
     return writeKilograms(mass);
 }
 
-std::string ShapeRows::speedText(const CsvRow& row, const ColumnUse& use) const {
-    const std::string_view text =
-        use.at < row.fields.size() ? std::string_view(row.fields[use.at]) : std::string_view{};
+std::string_view ShapeRows::speedCell(const CsvRow& row, const ColumnUse& use) {
+    return use.at < row.fields.size() ? std::string_view(row.fields[use.at]) : std::string_view{};
+}
+
+std::string ShapeRows::speedText(const CsvRow& row, const ColumnUse& use,
+                                 std::string_view text) const {
     if (text.find_first_not_of(" \t") == std::string_view::npos)
         return {};
     const bool centimetres = m_shape.speed == SpeedUnit::CentimetresPerSecond;
@@ -300,22 +306,29 @@ void ShapeRows::take(const CsvRow& row, const std::function<void(const CsvRow&)>
         visit(m_tidy);
         return;
     }
-    Numbers& numbers = numbersOf();
     if (m_shape.rowIsSet)
-        takeSet(row, numbers, visit);
+        takeSet(row, visit);
     else
-        takeRep(row, numbers, visit);
+        takeRep(row, visit);
 }
 
-void ShapeRows::takeSet(const CsvRow& row, Numbers& numbers,
-                        const std::function<void(const CsvRow&)>& visit) {
+void ShapeRows::takeSet(const CsvRow& row, const std::function<void(const CsvRow&)>& visit) {
     if (m_tidy.fields[TidySet].empty())
-        m_tidy.fields[TidySet] = std::to_string(++numbers.set);
+        m_tidy.fields[TidySet] = std::to_string(++numbersOf().set);
     int rep = 0;
     std::vector<std::string> speeds;
-    for (const ColumnUse& use : m_shape.columns[TidyVelocity])
-        if (std::string speed = speedText(row, use); !speed.empty())
+    const auto take = [&](const ColumnUse& use, std::string_view text) {
+        if (std::string speed = speedText(row, use, text); !speed.empty())
             speeds.push_back(std::move(speed));
+    };
+    for (const ColumnUse& use : m_shape.columns[TidyVelocity]) {
+        const std::string_view text = speedCell(row, use);
+        if (m_shape.lists)
+            for (const std::string_view part : listParts(text))
+                take(use, part);
+        else
+            take(use, text);
+    }
     m_tidy.fields[TidyRep].clear();
     m_tidy.fields[TidyVelocity].clear();
     if (speeds.empty())
@@ -327,13 +340,14 @@ void ShapeRows::takeSet(const CsvRow& row, Numbers& numbers,
     }
 }
 
-void ShapeRows::takeRep(const CsvRow& row, Numbers& numbers,
-                        const std::function<void(const CsvRow&)>& visit) {
+void ShapeRows::takeRep(const CsvRow& row, const std::function<void(const CsvRow&)>& visit) {
     std::string& set = m_tidy.fields[TidySet];
     std::string& rep = m_tidy.fields[TidyRep];
-    std::string speed = speedText(row, m_shape.columns[TidyVelocity].at(0));
+    const ColumnUse& use = m_shape.columns[TidyVelocity].at(0);
+    std::string speed = speedText(row, use, speedCell(row, use));
     const int said = rep.empty() ? 0 : readCount(rep).value_or(0);
     if (set.empty()) {
+        Numbers& numbers = numbersOf();
         const bool begins = numbers.set == 0 || numbers.load != m_tidy.fields[TidyLoad] ||
                             (said > 0 && said <= numbers.rep);
         if (begins) {
@@ -345,7 +359,7 @@ void ShapeRows::takeRep(const CsvRow& row, Numbers& numbers,
         set = std::to_string(numbers.set);
         rep = std::to_string(numbers.rep);
     } else if (said == 0) {
-        rep = std::to_string(++numbers.repsOf[readCount(set).value_or(0)]);
+        rep = std::to_string(++numbersOf().repsOf[readCount(set).value_or(0)]);
     }
     if (speed.empty())
         rep.clear();

@@ -43,16 +43,15 @@ private:
     std::string value(const CsvRow& row, Tidy role, std::string_view cell) const;
     std::string dayText(const CsvRow& row, std::string_view cell) const;
     std::string massText(const CsvRow& row, Tidy role, std::string_view cell) const;
-    std::string speedText(const CsvRow& row, const ColumnUse& use) const;
+    static std::string_view speedCell(const CsvRow& row, const ColumnUse& use);
+    std::string speedText(const CsvRow& row, const ColumnUse& use, std::string_view text) const;
     std::string yesOrNo(const CsvRow& row, std::string_view cell) const;
     std::string kindText(const CsvRow& row, std::string_view cell) const;
     void checkFixed() const;
     void requireWidth(const CsvRow& row) const;
     void requireValues(const CsvRow& row) const;
-    void takeSet(const CsvRow& row, Numbers& numbers,
-                 const std::function<void(const CsvRow&)>& visit);
-    void takeRep(const CsvRow& row, Numbers& numbers,
-                 const std::function<void(const CsvRow&)>& visit);
+    void takeSet(const CsvRow& row, const std::function<void(const CsvRow&)>& visit);
+    void takeRep(const CsvRow& row, const std::function<void(const CsvRow&)>& visit);
     Numbers& numbersOf();
     Words headingOf(std::size_t at) const;
     [[noreturn]] void refuse(const CsvRow& row, const Words& column, std::string_view cell,

@@ -15,10 +15,12 @@ namespace {
 
 constexpr std::array<std::pair<char, std::string_view>, 3> delimiters{
     {{',', "comma"}, {';', "semicolon"}, {'\t', "tab"}}};
-constexpr std::array<std::pair<DateOrder, std::string_view>, 3> dateOrders{
+constexpr std::array<std::pair<DateOrder, std::string_view>, 5> dateOrders{
     {{DateOrder::YearMonthDay, "year month day"},
      {DateOrder::DayMonthYear, "day month year"},
-     {DateOrder::MonthDayYear, "month day year"}}};
+     {DateOrder::MonthDayYear, "month day year"},
+     {DateOrder::DaysFrom1900, "days from 1900"},
+     {DateOrder::DaysFrom1904, "days from 1904"}}};
 
 template <class List, class Key>
 std::string_view wordOf(const List& list, const Key& key) {
@@ -93,6 +95,20 @@ private:
     long m_line = 0;
 };
 
+constexpr std::array<std::pair<bool, std::string_view>, 2> rowOrders{
+    {{false, "as they stand"}, {true, "by time"}}};
+
+std::vector<std::string> wordsOf(const std::string& value) {
+    std::vector<std::string> words;
+    for (std::size_t begin = 0; begin <= value.size();) {
+        const std::size_t end = std::min(value.find(", ", begin), value.size());
+        if (end > begin && value != "none")
+            words.push_back(value.substr(begin, end - begin));
+        begin = end + 2;
+    }
+    return words;
+}
+
 bool takeLayout(const Facts& facts, std::string_view key, const std::string& value,
                 TextLayout& layout) {
     if (key == "sheet") {
@@ -110,6 +126,14 @@ bool takeLayout(const Facts& facts, std::string_view key, const std::string& val
             facts.refuse(found(value), say("a number of rows from 0 on"));
     } else if (key == "header") {
         layout.header = facts.yesOrNo(value);
+    } else if (key == "units row") {
+        layout.unitsRow = facts.yesOrNo(value);
+    } else if (key == "rows left out") {
+        layout.leftOut = wordsOf(value);
+    } else if (key == "loads are columns") {
+        layout.loadsAsColumns = facts.yesOrNo(value);
+    } else if (key == "rows in order") {
+        layout.byTime = facts.oneOf(rowOrders, value);
     } else {
         return false;
     }
@@ -139,7 +163,9 @@ void takeColumn(const Facts& facts, std::string_view what, ColumnUse use, Shape&
     while (!what.empty()) {
         const std::string_view part = next();
         const auto unit = massUnitFromWord(part);
-        if (part == "decimal comma" || part == "decimal point")
+        if (role == TidyVelocity && part == "several in a cell")
+            shape.lists = shape.rowIsSet = true;
+        else if (part == "decimal comma" || part == "decimal point")
             use.decimal = part == "decimal comma" ? Decimal::Comma : Decimal::Point;
         else if (role == TidyVelocity && (part == "m/s" || part == "cm/s"))
             shape.speed =
@@ -147,7 +173,9 @@ void takeColumn(const Facts& facts, std::string_view what, ColumnUse use, Shape&
         else if (unit && (role == TidyLoad || role == TidyBodyMass))
             (role == TidyLoad ? shape.load : shape.bodyMass) = *unit;
         else
-            facts.refuse(found(part), say("decimal comma, decimal point, kg, lb, m/s or cm/s"));
+            facts.refuse(
+                found(part),
+                say("decimal comma, decimal point, kg, lb, m/s, cm/s or several in a cell"));
     }
     const std::size_t most = role == TidyAthlete ? 2 : 1; // the halves of a name
     if (role != TidyVelocity && shape.columns[role].size() >= most)
@@ -170,6 +198,18 @@ std::string shapeText(const Shape& shape, const std::vector<std::string>& headin
     line("encoding", word(shape.layout.encoding));
     line("rows passed over", std::to_string(shape.layout.skip));
     line("header", shape.layout.header ? "yes" : "no");
+    if (shape.layout.unitsRow)
+        line("units row", "yes");
+    if (!shape.layout.leftOut.empty()) {
+        std::string words;
+        for (const std::string& word : shape.layout.leftOut)
+            words += (words.empty() ? "" : ", ") + word;
+        line("rows left out", words);
+    }
+    if (shape.layout.loadsAsColumns)
+        line("loads are columns", "yes");
+    if (shape.layout.byTime)
+        line("rows in order", "by time");
     line("a row is", shape.rowIsSet ? "a set" : "a rep");
     line("blank is as above", shape.blankAsAbove ? "yes" : "no");
     if (shape.dates)
@@ -180,6 +220,8 @@ std::string shapeText(const Shape& shape, const std::vector<std::string>& headin
             std::string key = "column " + std::string(roleName(i));
             if (isMeasure(role) && use.decimal)
                 key += use.decimal == Decimal::Comma ? ", decimal comma" : ", decimal point";
+            if (role == TidyVelocity && shape.lists)
+                key += ", several in a cell";
             if (role == TidyVelocity && shape.speed)
                 key += shape.speed == SpeedUnit::MetresPerSecond ? ", m/s" : ", cm/s";
             if (role == TidyLoad || role == TidyBodyMass)
@@ -221,11 +263,13 @@ Shape parseShape(const std::string& text, const std::vector<std::string>& headin
         else if (key.starts_with("all "))
             shape.fixed[facts.role(key.substr(4))] = value;
         else
-            facts.refuse(found(key),
-                         say("sheet, delimiter, encoding, rows passed over, header, a row is, "
-                             "blank is as above, dates, column ... or all ..."));
+            facts.refuse(
+                found(key),
+                say("sheet, delimiter, encoding, rows passed over, header, units row, rows left "
+                    "out, loads are columns, rows in order, a row is, blank is as above, "
+                    "dates, column ... or all ..."));
     });
-    if (shape.columns[TidyVelocity].size() > 1 && !shape.rowIsSet)
+    if ((shape.columns[TidyVelocity].size() > 1 || shape.lists) && !shape.rowIsSet)
         facts.refuse(say("several columns of velocities in a row that is a rep"),
                      say("a row is: a set"));
     return shape;

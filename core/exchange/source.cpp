@@ -13,7 +13,7 @@ namespace slopebook::exchange {
 
 namespace {
 
-constexpr std::size_t pieceSize = 1 << 16;
+constexpr std::size_t sourcePiece = 1 << 16;
 
 constexpr std::array<std::pair<Encoding, std::string_view>, 4> words{
     {{Encoding::Utf8, "utf-8"},
@@ -57,7 +57,7 @@ void rawPieces(const Source& source, const std::function<void(std::string_view)>
     std::error_code ignored;
     const auto total = static_cast<std::int64_t>(std::filesystem::file_size(source.file, ignored));
     std::ifstream in(source.file, std::ios::binary);
-    std::string bytes(pieceSize, '\0');
+    std::string bytes(sourcePiece, '\0');
     std::int64_t done = 0;
     while (in) {
         in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));

@@ -106,6 +106,8 @@ std::vector<std::string> Staging::readSessions(const std::filesystem::path& file
 
 void Staging::takeRow(const Cells& cells) {
     ++rows;
+    if (handOver && sets.size() >= std::max(m_handOverAt, setsHeld))
+        handOverQuiet();
     try {
         const int sessionAt = session(cells);
         takeHead(cells, sessionAt);
@@ -180,6 +182,11 @@ int Staging::athlete(const Cells& cells) {
 }
 
 int Staging::session(const Cells& cells) {
+    if (m_run.session >= 0 && cells.raw(TidyDate) == m_run.date &&
+        cells.raw(TidyAthlete) == m_run.athlete && cells.raw(TidySession) == m_run.ordinal) {
+        sessions[static_cast<std::size_t>(m_run.session)].lastRow = rows;
+        return m_run.session;
+    }
     const Date date = need(cells, TidyDate, cells.date(TidyDate), isoDayExpected);
     const int athleteAt = athlete(cells);
     const int ordinal = cells.count(TidySession).value_or(1);
@@ -194,11 +201,16 @@ int Staging::session(const Cells& cells) {
                             .site = {},
                             .repeatOf = {},
                             .note = {},
-                            .bodyMass = {}});
+                            .bodyMass = {},
+                            .lastRow = 0});
         if (date.year() < std::chrono::year{1950} || date.year() > std::chrono::year{2100})
             flag(here(cells), say("the date is %1", date));
     }
-    return it->second;
+    sessions[static_cast<std::size_t>(it->second)].lastRow = rows;
+    m_run.date = cells.raw(TidyDate);
+    m_run.athlete = cells.raw(TidyAthlete);
+    m_run.ordinal = cells.raw(TidySession);
+    return m_run.session = it->second;
 }
 
 void Staging::takeHead(const Cells& cells, int sessionAt) {
@@ -216,6 +228,16 @@ void Staging::takeHead(const Cells& cells, int sessionAt) {
 }
 
 int Staging::lift(const Cells& cells) {
+    if (m_run.liftAt >= 0 && cells.raw(TidyLift) == m_run.lift && cells.raw(TidyKind) == m_run.kind)
+        return m_run.liftAt;
+    m_run.liftAt = -1;
+    const int at = newRunOfLift(cells);
+    m_run.lift = cells.raw(TidyLift);
+    m_run.kind = cells.raw(TidyKind);
+    return m_run.liftAt = at;
+}
+
+int Staging::newRunOfLift(const Cells& cells) {
     const auto known = liftNames.index(cells.name(TidyLift));
     if (!known)
         cells.refuse(TidyLift, "a name that one lift of the log has, spelled as there");

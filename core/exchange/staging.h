@@ -68,6 +68,7 @@ struct StagedSession {
     MaybeWithPlace<std::string> device, site;
     MaybeWithPlace<std::string> repeatOf, note;
     MaybeWithPlace<Mass> bodyMass;
+    long lastRow = 0; ///< that spoke of it, as Staging counts rows
 };
 
 /// Under what a lift of a session was measured.
@@ -144,6 +145,12 @@ public:
     WhoIsWho who{};
     /// Orders the reps of each set; refuses one that is there twice.
     void finish();
+    /// Where set: called as soon as so many sets are held, while a row is taken, with those
+    /// sessions alone in the lists above, finished, of which the last quietRows rows said nothing.
+    /// They are forgotten then, what is not of one session too (blocks).
+    std::function<void()> handOver;
+    std::size_t setsHeld = 8192;
+    long quietRows = 16384;
 
     /// "line 7", with the file's name where there are several.
     Words lineOf(const Place& place) const;
@@ -159,6 +166,7 @@ private:
     void takeHead(const Cells& cells, int session);
     void takeConditions(const Cells& cells, int session, int lift);
     int lift(const Cells& cells);
+    int newRunOfLift(const Cells& cells);
     int session(const Cells& cells);
     StagedSet& set(const Cells& cells, int session, int lift);
     void takeRep(const Cells& cells, StagedSet& set);
@@ -167,6 +175,8 @@ private:
     void requireNotPossible(const Cells& cells) const;
     void takeOutcome(const Cells& cells, StagedSet& set);
     void finishSet(StagedSet& set);
+    void handOverQuiet();
+    void findAgain();
     void takeBlock(const Cells& cells, Date date);
     int text(const std::string& text);
     void flag(const Place& place, const Words& what);
@@ -183,8 +193,15 @@ private:
     std::unordered_map<StagedPlace, int, Spread> m_conditionsAt; // number 0
     std::unordered_map<StagedDay, int, Spread> m_sessionAt;
     std::map<std::string, std::map<Date, bool>> m_blockDays;
+    // Rows come in runs: what the one before said, as it is spelled, and what that was.
+    struct Run {
+        std::string date, athlete, ordinal, lift, kind;
+        int session = -1, liftAt = -1;
+    };
+    Run m_run;
     std::string m_lastBlock;
     Date m_lastBlockDay{};
+    std::size_t m_handOverAt = 0;
 };
 
 template <class T, class Show>

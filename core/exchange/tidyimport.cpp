@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/tidyimport.h"
 
+#include "core/exchange/asread.h"
 #include "core/exchange/byname.h"
 #include "core/exchange/equipmentcsv.h"
 #include "core/exchange/faults.h"
@@ -25,7 +26,6 @@ namespace slopebook::exchange {
 namespace {
 
 struct HeaderRead {}; // stops reading once the header is there
-struct DryRunDone {}; // takes a transaction back
 
 /// What stands in the header of a file decides who reads it.
 enum class ReadAs { Reps, Sessions, Table, Tests, Attempts, Equipment, Stations, Rosters, Derived };
@@ -152,7 +152,7 @@ void readSessions(FoundInFiles& found, const std::vector<ToRead>& files,
     found.staging.finish();
 }
 
-std::vector<NearName> nearlyOf(const log::Log& log, const FoundInFiles& found,
+std::vector<NearName> nearlyOf(const std::vector<std::string>& ofLog, const FoundInFiles& found,
                                const WhoIsWho& who) {
     std::vector<std::string> spelled;
     std::set<std::string> listed;
@@ -164,7 +164,34 @@ std::vector<NearName> nearlyOf(const log::Log& log, const FoundInFiles& found,
         spelled.push_back(name);
     for (const auto& session : found.battery.sessions)
         spelled.push_back(session.athlete);
-    return nearlyKnown(log, spelled, listed, who);
+    return nearlyKnown(ofLog, spelled, listed, who);
+}
+
+// What was read, as far as it is told of.
+void tellRead(const std::vector<std::string>& ofLog, const FoundInFiles& found,
+              const ImportSettings& settings, ImportReport& report) {
+    report.flagged = found.staging.flagged;
+    report.flaggedMore = found.staging.flaggedMore;
+    report.columnsNotUsed = found.notUsed;
+    report.nearly = nearlyOf(ofLog, found, settings.who);
+    if (!settings.dryRun && !report.nearly.empty())
+        throw Undecided(report.nearly);
+}
+
+// What comes after the rows.
+void mergeRest(log::Log& log, const FoundInFiles& found, const ImportSettings& settings,
+               ImportReport& report, Merge& merge, FaultList& faults) {
+    merge.finishRows(found.staging);
+    merge.thresholds();
+    merge.checkLoads(found.tables);
+    faults.collect([&] { report.equipmentMade = mergeEquipment(log, found.equipment); });
+    faults.collect([&] {
+        report.battery = mergeBattery(log, found.battery, settings.knownTest, settings.who);
+    });
+    merge.gaps();
+    faults.collect([&] {
+        mergeStations(log, found.stations, settings.who, report.stationsMade, report.rostersAdded);
+    });
 }
 
 void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& settings,
@@ -174,18 +201,45 @@ void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& se
     merge.refused = [&](const BadInput& bad) { faults.add(bad); };
     merge.tables(found.tables);
     merge.rows(found.staging);
-    merge.thresholds();
-    merge.checkLoads(found.tables);
-    faults.collect([&] { report.equipmentMade = mergeEquipment(log, found.equipment); });
-    faults.collect([&] {
-        report.battery = mergeBattery(log, found.battery, settings.knownTest, settings.who);
-    });
-    merge.gaps(found.staging);
-    faults.collect([&] {
-        mergeStations(log, found.stations, settings.who, report.stationsMade, report.rostersAdded);
-    });
+    mergeRest(log, found, settings, report, merge, faults);
     merge.sessionConditions(found.staging);
     faults.throwIfAny();
+}
+
+// found: the tables; its staging is still to be filled.
+bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& files,
+                 const ImportSettings& settings, ImportReport& report) {
+    if (settings.setsHeld == 0 ||
+        std::ranges::find(files, ReadAs::Sessions, &ToRead::as) != files.end())
+        return false;
+    const std::vector<std::string> ofLog = athleteNames(log);
+    const auto ofReps = std::ranges::count(files, ReadAs::Reps, &ToRead::as);
+    return asRead(log, report, [&](ImportReport& made) {
+        FaultList faults;
+        Merge merge(log, settings, made);
+        merge.tables(found.tables);
+        Staging& staging = found.staging;
+        staging.setsHeld = settings.setsHeld;
+        staging.quietRows = 2 * static_cast<long>(settings.setsHeld);
+        staging.handOver = [&] { merge.rows(staging); };
+        std::ptrdiff_t filesRead = 0;
+        for (const ToRead& what : files) {
+            if (what.as != ReadAs::Reps)
+                continue;
+            const Progress ofFile =
+                partOf(settings.progress, static_cast<int>(900 * filesRead / ofReps),
+                       static_cast<int>(900 * (filesRead + 1) / ofReps));
+            ++filesRead;
+            found.note(staging.readTidy(what.file, settings.columns, ofFile));
+        }
+        staging.finish();
+        tellRead(ofLog, found, settings, made);
+        merge.rows(staging);
+        mergeRest(log, found, settings, made, merge, faults);
+        faults.throwIfAny();
+        if (settings.dryRun)
+            throw DryRunDone{};
+    });
 }
 
 } // namespace
@@ -198,7 +252,10 @@ bool ImportReport::addedNothing() const {
 }
 
 ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>& files,
-                        const ImportSettings& settings) {
+                        const ImportSettings& given) {
+    const Progress progress = onward(given.progress);
+    ImportSettings settings = given;
+    settings.progress = progress;
     ImportReport report;
     FoundInFiles found;
     FaultList faults;
@@ -221,15 +278,12 @@ ImportReport importTidy(log::Log& log, const std::vector<std::filesystem::path>&
     tellNames(log, found.staging);
     tellListed(found.tables, found.staging);
     found.staging.who = settings.who;
+    report.filesRead = files.size() - report.derived.size();
+    if (faults.empty() && mergeAsRead(log, found, toRead, settings, report))
+        return report;
     readSessions(found, toRead, settings, faults);
     faults.throwIfAny();
-    report.filesRead = files.size() - report.derived.size();
-    report.flagged = found.staging.flagged;
-    report.flaggedMore = found.staging.flaggedMore;
-    report.columnsNotUsed = found.notUsed;
-    report.nearly = nearlyOf(log, found, settings.who);
-    if (!settings.dryRun && !report.nearly.empty())
-        throw Undecided(report.nearly);
+    tellRead(athleteNames(log), found, settings, report);
     ImportSettings merging = settings;
     merging.progress = partOf(settings.progress, 300, 1000);
     try {

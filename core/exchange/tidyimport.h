@@ -29,6 +29,9 @@ struct ImportSettings {
     KnownTest knownTest{};
     /// Who new athletes are whose names are nearly another's.
     WhoIsWho who{};
+    /// Rows go into the log as they are read, as soon as so many sets are held; 0: all are read
+    /// first. Of no consequence but for time and memory.
+    std::size_t setsHeld = 8192;
     bool dryRun = false; ///< read and check everything, write nothing
     /// May stop the import: Cancelled is thrown then, and nothing was written.
     Progress progress{};
@@ -36,6 +39,7 @@ struct ImportSettings {
 
 struct ImportReport {
     int rows = 0;
+    long rowsLeftOut = 0; ///< of totals (TextLayout::leftOut)
     std::size_t filesRead = 0;
     std::vector<std::string> withoutRows; ///< files that hold nothing below their header
     std::vector<std::string> derived;     ///< not read: worked out from the others (points.csv)

@@ -194,7 +194,7 @@ std::int64_t checksum(const Roster& roster) {
 
 std::int64_t checksum(const Stored<SessionId, SessionHead>& head,
                       const std::vector<LiftConditions>& conditions,
-                      const std::vector<StoredSet>& sets) {
+                      std::span<const StoredSet> sets) {
     const SessionHead& value = head.value;
     Checksum sum('S');
     sum.add(head.id).add(value.athlete).add(value.date).add(value.ordinal);
@@ -225,7 +225,7 @@ void LineChecksum::add(const LiftConditions& conditions) {
 
 std::int64_t lineChecksum(const Stored<SessionId, SessionHead>& head,
                           const std::vector<LiftConditions>& conditions,
-                          const std::vector<StoredSet>& sets) {
+                          std::span<const StoredSet> sets) {
     LineChecksum sum;
     sum.start(head.id, head.value);
     for (const LiftConditions& one : conditions)

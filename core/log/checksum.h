@@ -10,6 +10,7 @@
 #include <bit>
 #include <cstdint>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -68,7 +69,7 @@ std::int64_t checksum(SessionId session, const Battery& battery);
 /// ordinal.
 std::int64_t checksum(const Stored<SessionId, SessionHead>& head,
                       const std::vector<LiftConditions>& conditions,
-                      const std::vector<StoredSet>& sets);
+                      std::span<const StoredSet> sets);
 
 /// Of what a line is made from: the head without its text, the conditions of each lift, then each
 /// set without its texts.
@@ -93,7 +94,7 @@ private:
 };
 std::int64_t lineChecksum(const Stored<SessionId, SessionHead>& head,
                           const std::vector<LiftConditions>& conditions,
-                          const std::vector<StoredSet>& sets);
+                          std::span<const StoredSet> sets);
 
 /// Of an athlete's check loads, ordered by lift and load.
 std::int64_t checksum(AthleteId athlete, const std::vector<std::pair<LiftId, Mass>>& loads);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/log/connection.h"
 
+#include "core/log/comingrows.h"
 #include "core/log/failure.h"
 #include "core/log/layout.h"
 #include "core/log/ownfiles.h"
@@ -33,7 +34,8 @@ int waitWhileBusy(void*, int waits) {
 } // namespace
 
 Connection::Connection(std::filesystem::path file, Purpose purpose, int newestVersion)
-    : m_file(std::move(file)), m_files(std::make_unique<OwnFiles>()) {
+    : m_file(std::move(file)), m_files(std::make_unique<OwnFiles>()),
+      m_coming(std::make_unique<const ComingRows*>()) {
     openFile(purpose);
     try {
         harden();
@@ -147,7 +149,7 @@ void Connection::harden() const {
                                       {SQLITE_LIMIT_WORKER_THREADS, 0}})
         sqlite3_limit(db, limit, most);
     sqlite3_busy_handler(db, waitWhileBusy, nullptr);
-    if (!teachTally(db) || !teachMigrations(db))
+    if (!teachTally(db) || !teachMigrations(db) || !teachComing(db, m_coming.get()))
         throw LogError(Kind::Unavailable,
                        say("The SQLite library at hand refuses a safe setting."));
 }

@@ -17,6 +17,7 @@ class Statement;
 
 namespace slopebook::log {
 
+class ComingRows;
 class OwnFiles;
 
 /// What the first 100 bytes of a file say, read without any SQL.
@@ -46,6 +47,9 @@ public:
     bool inTransaction() const;
     SQLite::Database& database() const { return *m_database; }
 
+    /// What the table "coming" of the statement that runs next holds (comingrows.h).
+    void setComing(const ComingRows* rows) const { *m_coming = rows; }
+
     /// Runs SQL without results.
     void execute(const std::string& sql) const;
 
@@ -70,6 +74,7 @@ private:
     std::filesystem::path m_file;
     bool m_readOnly = false;
     std::unique_ptr<OwnFiles> m_files;
+    std::unique_ptr<const ComingRows*> m_coming; ///< what the table "coming" holds
     std::unique_ptr<SQLite::Database> m_database;
     std::unordered_map<std::string_view, std::unique_ptr<SQLite::Statement>> m_idle;
 };

@@ -101,6 +101,10 @@ struct Log::Impl {
             nextKey(kind, id ? std::optional(static_cast<std::int64_t>(*id)) : std::nullopt));
     }
     std::int64_t nextKey(const std::string& kind, std::optional<std::int64_t> given);
+    /// That many in a row; gives the first.
+    std::int64_t reserveKeys(const std::string& kind, std::int64_t count);
+    /// Throws unless it is of the same athlete: BadInput, Conflict where what it repeats is gone.
+    void requireRepeat(const SessionHead& session, std::optional<SessionId> id);
 
     /// Throws: what was read is not what was written.
     [[noreturn]] void damaged(const Words& what) const;

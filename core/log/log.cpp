@@ -160,6 +160,18 @@ std::int64_t Log::Impl::nextKey(const std::string& kind, std::optional<std::int6
     return given ? *given : last;
 }
 
+std::int64_t Log::Impl::reserveKeys(const std::string& kind, std::int64_t count) {
+    Query query(db, "UPDATE keys SET last = last + ?2, turned = ~(last + ?2) WHERE kind = ?1 "
+                    "RETURNING last");
+    query.bind(1, kind);
+    query.bind(2, count);
+    if (!query.next())
+        damaged(say("its table of keys lacks one"));
+    const std::int64_t last = query.integer(0);
+    query.run();
+    return last - count + 1;
+}
+
 void Log::Impl::note(const Words& sentence) {
     if (std::ranges::find(leftOut, sentence) == leftOut.end())
         leftOut.push_back(sentence);

@@ -25,14 +25,7 @@ constexpr Phrase goneSession = "That session is not in the log any more. Nothing
 void requireReferences(Log::Impl& impl, const SessionHead& session, std::optional<SessionId> id) {
     if (!Query(impl.db, "SELECT 1 FROM athletes WHERE id = ?", session.athlete).next())
         throw gone(goneAthlete);
-    if (!session.repeatOf)
-        return;
-    const SessionHead first = impl.head(*session.repeatOf).value;
-    if (first.athlete != session.athlete)
-        throw BadInput(say("a repeat of %1", impl.called(first)),
-                       say("a session of the same athlete"));
-    if (id && (session.repeatOf == id || first.repeatOf == id))
-        throw BadInput(say("a repeat of itself"), say("another session of the same athlete"));
+    impl.requireRepeat(session, id);
 }
 
 void requireFreeOrdinal(Log::Impl& impl, const SessionHead& session, std::optional<SessionId> id) {
@@ -76,6 +69,16 @@ void bindHead(Query& query, const SessionHead& session, SessionId id) {
     bind(id);
 }
 } // namespace
+
+void Log::Impl::requireRepeat(const SessionHead& session, std::optional<SessionId> id) {
+    if (!session.repeatOf)
+        return;
+    const SessionHead first = head(*session.repeatOf).value;
+    if (first.athlete != session.athlete)
+        throw BadInput(say("a repeat of %1", called(first)), say("a session of the same athlete"));
+    if (id && (session.repeatOf == id || first.repeatOf == id))
+        throw BadInput(say("a repeat of itself"), say("another session of the same athlete"));
+}
 
 Stored<SessionId, SessionHead> readHead(const Query& row) {
     return {row.id<SessionId>(3),

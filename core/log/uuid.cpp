@@ -7,6 +7,8 @@
 
 #include <algorithm>
 #include <nettle/sha2.h>
+#include <system_error>
+#include <unistd.h>
 
 namespace slopebook::log {
 
@@ -25,6 +27,21 @@ const Sixteen ofSlopebook{0x5B, 0xC1, 0x0E, 0x77, 0x2A, 0x9D, 0x4F, 0x36,
 Sixteen randomUuid() {
     thread_local boost::uuids::random_generator_pure generator;
     return bytesOf(generator());
+}
+
+std::vector<Sixteen> randomUuids(std::size_t count) {
+    constexpr std::size_t atOnce = 256 / sizeof(Sixteen); // what getentropy() gives at most
+    std::vector<Sixteen> uuids(count);
+    for (std::size_t at = 0; at < count; at += atOnce) {
+        const std::size_t asked = std::min(atOnce, count - at);
+        if (getentropy(uuids[at].data(), asked * sizeof(Sixteen)) != 0)
+            throw std::system_error(errno, std::generic_category(), "getentropy");
+    }
+    for (Sixteen& uuid : uuids) { // RFC 9562, 5.4: the version and the variant
+        uuid[6] = static_cast<unsigned char>((uuid[6] & 0x0FU) | 0x40U);
+        uuid[8] = static_cast<unsigned char>((uuid[8] & 0x3FU) | 0x80U);
+    }
+    return uuids;
 }
 
 Sixteen derivedUuid(const Sixteen& within, std::string_view name) {

@@ -4,8 +4,10 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace slopebook::log {
 
@@ -13,6 +15,8 @@ using Sixteen = std::array<unsigned char, 16>;
 
 /// A version 4 UUID, from the system's own source of randomness.
 Sixteen randomUuid();
+/// That many of them, asked for in few calls.
+std::vector<Sixteen> randomUuids(std::size_t count);
 /// The version 5 UUID of a name within another one.
 Sixteen derivedUuid(const Sixteen& within, std::string_view name);
 /// Within which those of a log's first things are derived.

@@ -56,6 +56,7 @@ struct Manner {
         case DateOrder::MonthDayYear:
             return month + "/" + day + "/" + year;
         case DateOrder::YearMonthDay:
+        default:
             break;
         }
         return iso;

@@ -1,13 +1,13 @@
 #!/bin/sh
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Fuzzes CSV, traces and log files: tests/fuzz/run.sh [SECONDS EACH]. A finding stays in build/fuzz.
+# Fuzzes CSV, traces, log files and workbooks: tests/fuzz/run.sh [SECONDS EACH]. A finding stays in build/fuzz.
 set -eu
 cd "$(dirname "$0")/../.."
 seconds=${1:-60}
 sh app/install.sh app/packages.txt tests/packages.txt
 cmake --preset fuzz >/dev/null
 cmake --build --preset fuzz
-for target in csv trace logfile; do
+for target in csv trace logfile sheets; do
     new=build/fuzz/corpus/$target
     mkdir -p "$new"
     echo "FUZZING $target for $seconds s"

@@ -88,7 +88,7 @@ ImportDialog::ImportDialog(Logbook& logbook, std::vector<std::filesystem::path> 
                            QWidget* parent)
     : QDialog(parent), m_logbook(logbook), m_files(std::move(files)), m_title(new QLabel),
       m_report(new QPlainTextEdit), m_near(new NearNamesPanel), m_progress(new QProgressBar) {
-    setWindowTitle(tr("Import CSV"));
+    setWindowTitle(tr("Import a table"));
     build();
     connect(&m_job, &Job::progressed, m_progress, &QProgressBar::setValue);
     connect(&m_job, &Job::finished, this, [this] {

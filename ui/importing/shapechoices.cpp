@@ -55,6 +55,8 @@ void ShapeChoices::setRole(std::size_t at, std::optional<Tidy> chosen) {
         m_shape.dates.reset(); // found again, or asked
     if (chosen == TidyVelocity && m_shape.columns[TidyVelocity].size() == 1)
         m_shape.speed.reset();
+    if (chosen == TidyVelocity && m_facts.columns[at].isLists())
+        m_shape.lists = m_shape.rowIsSet = true;
 }
 
 void ShapeChoices::giveBack(std::size_t column) {
@@ -89,8 +91,9 @@ void ShapeChoices::setUnit(std::size_t at, int choice) {
         (role == TidyLoad ? m_shape.load : m_shape.bodyMass) = static_cast<MassUnit>(choice);
 }
 
-void ShapeChoices::setRowIsSet(bool set) {
+void ShapeChoices::setRowIsSet(bool set, bool lists) {
     m_shape.rowIsSet = set;
+    m_shape.lists = lists;
     auto& speeds = m_shape.columns[TidyVelocity];
     if (!set && speeds.size() > 1)
         speeds.resize(1);

@@ -25,7 +25,8 @@ public:
     void setWritten(std::size_t column, int choice);
     /// A speed's or a load's unit: a SpeedUnit (or notSaid), a MassUnit.
     void setUnit(std::size_t column, int choice);
-    void setRowIsSet(bool set);
+    void setRowIsSet(bool set, bool lists);
+    void setByTime(bool byTime) { m_shape.layout.byTime = byTime; }
     void setBlankAsAbove(bool above) { m_shape.blankAsAbove = above; }
     /// What is the same in all rows, where no column says it.
     void setFixed(exchange::Tidy role, const std::string& said);

@@ -58,6 +58,7 @@ ShapeEditor::ShapeEditor(const QStringList& athletes, const QStringList& lifts,
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
     layout->addWidget(buildLayoutRow());
+    layout->addWidget(buildOddRow());
     layout->addWidget(buildRowsRow());
     buildColumns();
     layout->addWidget(m_columns, 1);
@@ -115,10 +116,73 @@ QWidget* ShapeEditor::buildLayoutRow() {
     return row;
 }
 
+QWidget* ShapeEditor::buildOddRow() {
+    const auto box = [this](const QString& words, const QString& object) {
+        auto* made = new QCheckBox(words);
+        made->setObjectName(object);
+        made->hide();
+        return made;
+    };
+    m_units = box(tr("The uni&ts stand under the names"), u"units"_s);
+    m_loads = box(tr("Columns are named by their l&oads"), u"loads"_s);
+    m_byTime = box(tr("Rows in order of ti&me"), u"byTime"_s);
+    m_totals = new QLineEdit;
+    m_totals->setObjectName(u"totals"_s);
+    m_totals->setAccessibleName(tr("Words of totals, whose rows are left out"));
+    m_totals->setPlaceholderText(tr("none: every row is read"));
+    m_totalsPart = new QWidget;
+    auto* totals = new QHBoxLayout(m_totalsPart);
+    totals->setContentsMargins(0, 0, 0, 0);
+    totals->addWidget(labelOf(tr("Totals left out, rows that be&gin with"), m_totals));
+    totals->addWidget(m_totals);
+    m_totalsPart->hide();
+    auto* row = new QWidget;
+    auto* line = new WrapRow(row);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_units, m_loads, m_byTime, m_totalsPart})
+        line->addWidget(part);
+    const auto touched = [this] {
+        if (!m_filling)
+            Q_EMIT layoutChanged();
+    };
+    for (const QCheckBox* each : {m_units, m_loads})
+        connect(each, &QCheckBox::toggled, this, touched);
+    connect(m_totals, &QLineEdit::editingFinished, this, [this, touched] {
+        if (m_totals->isModified())
+            touched();
+        m_totals->setModified(false);
+    });
+    connect(m_byTime, &QCheckBox::toggled, this, [this](bool on) {
+        if (m_filling)
+            return;
+        m_chosen.setByTime(on);
+        showAnew();
+    });
+    return row;
+}
+
+// Once shown they stay, so that what was taken away can be had again.
+void ShapeEditor::showOdd(const FileFacts& facts, const Shape& shape) {
+    const auto show = [](QCheckBox* box, bool on) {
+        box->setChecked(on);
+        if (on)
+            box->show();
+    };
+    show(m_units, facts.layout.unitsRow);
+    show(m_loads, facts.layout.loadsAsColumns);
+    show(m_byTime, shape.layout.byTime);
+    QStringList words;
+    for (const std::string& word : facts.layout.leftOut)
+        words << text(word);
+    m_totals->setText(words.join(u", "_s));
+    if (!words.isEmpty())
+        m_totalsPart->show();
+}
+
 QWidget* ShapeEditor::buildRowsRow() {
     m_rowIs = named(u"rowIs"_s, tr("What a row is"));
     m_rowIs->addItem(tr("one rep"), 0);
     m_rowIs->addItem(tr("one set, its velocities side by side"), 1);
+    m_rowIs->addItem(tr("one set, its velocities in one cell"), 2);
     m_above = new QCheckBox(tr("A blank date, athlete, lift or load is the one abo&ve"));
     m_above->setObjectName(u"above"_s);
     auto* row = new QWidget;
@@ -126,7 +190,8 @@ QWidget* ShapeEditor::buildRowsRow() {
     line->addField(labelOf(tr("A ro&w is"), m_rowIs), m_rowIs);
     line->addWidget(m_above);
     connect(m_rowIs, &QComboBox::activated, this, [this] {
-        m_chosen.setRowIsSet(m_rowIs->currentData().toInt() == 1);
+        m_chosen.setRowIsSet(m_rowIs->currentData().toInt() > 0,
+                             m_rowIs->currentData().toInt() == 2);
         showAnew();
     });
     connect(m_above, &QCheckBox::toggled, this, [this](bool on) {
@@ -198,6 +263,7 @@ void ShapeEditor::setTable(const FileFacts& facts, const Shape& shape) {
     choose(m_encoding, static_cast<int>(facts.layout.encoding));
     m_skip->setValue(static_cast<int>(facts.layout.skip));
     m_header->setChecked(facts.layout.header);
+    showOdd(facts, shape);
     m_above->setChecked(shape.blankAsAbove);
     m_kind->setCurrentIndex(std::max(0, m_kind->findData(text(shape.fixed[TidyKind]))));
     const auto put = [&](QComboBox* box, Tidy role) {
@@ -227,6 +293,22 @@ void ShapeEditor::fillSheets(const FileFacts& facts, const Shape& shape) {
     m_sheet->setCurrentIndex(std::max(0, m_sheet->findData(text(shape.layout.sheet))));
 }
 
+namespace {
+/// What the coach can see is told, the rest found.
+template <class Value>
+std::optional<Value> told(const QWidget* field, const Value& value) {
+    return field->isHidden() ? std::nullopt : std::optional<Value>(value);
+}
+
+std::vector<std::string> wordsOf(const QString& line) {
+    std::vector<std::string> words;
+    for (const QString& word : line.split(u',', Qt::SkipEmptyParts))
+        if (const QString one = word.trimmed(); !one.isEmpty())
+            words.push_back(utf8(one));
+    return words;
+}
+} // namespace
+
 LayoutTold ShapeEditor::layoutTold() const {
     const std::string sheet = utf8(m_sheet->currentData().toString());
     if (m_otherSheet)
@@ -235,7 +317,10 @@ LayoutTold ShapeEditor::layoutTold() const {
             .delimiter = static_cast<char>(m_delimiter->currentData().toInt()),
             .skip = m_skip->value(),
             .header = m_header->isChecked(),
-            .sheet = sheet};
+            .sheet = sheet,
+            .unitsRow = told(m_units, m_units->isChecked()),
+            .leftOut = told(m_totalsPart, wordsOf(m_totals->text())),
+            .loadsAsColumns = told(m_loads, m_loads->isChecked())};
 }
 
 void ShapeEditor::focusColumns() {
@@ -310,6 +395,14 @@ void ShapeEditor::fillRow(int row) {
         written->addItem(tr("year, month, day"), static_cast<int>(DateOrder::YearMonthDay));
         written->addItem(tr("day, month, year"), static_cast<int>(DateOrder::DayMonthYear));
         written->addItem(tr("month, day, year"), static_cast<int>(DateOrder::MonthDayYear));
+        if (m_chosen.facts().columns[at].isSerialDays()) {
+            written->clear();
+            written->addItem(tr("Choose\u2026"), notSaid);
+            written->addItem(tr("days counted from 1900"),
+                             static_cast<int>(DateOrder::DaysFrom1900));
+            written->addItem(tr("days counted from 1904"),
+                             static_cast<int>(DateOrder::DaysFrom1904));
+        }
         choose(written, shape.dates ? static_cast<int>(*shape.dates) : notSaid);
     } else if (role && isMeasure(*role)) {
         written->addItem(tr("Choose…"), notSaid);
@@ -335,7 +428,7 @@ void ShapeEditor::fillRow(int row) {
 
 void ShapeEditor::showChoices() {
     const Shape& shape = m_chosen.shape();
-    choose(m_rowIs, shape.rowIsSet ? 1 : 0);
+    choose(m_rowIs, shape.lists ? 2 : shape.rowIsSet ? 1 : 0);
     const auto enable = [&shape](QWidget* field, Tidy role) {
         field->setEnabled(shape.columns[role].empty());
         field->setToolTip(field->isEnabled() ? QString() : tr("A column says it."));

@@ -41,6 +41,8 @@ private:
     void buildColumns();
     QWidget* buildForAllRows(const QStringList& athletes, const QStringList& lifts,
                              const QStringList& devices);
+    QWidget* buildOddRow();
+    void showOdd(const exchange::FileFacts& facts, const exchange::Shape& shape);
     void fillSheets(const exchange::FileFacts& facts, const exchange::Shape& shape);
     void fillColumns();
     void fillRow(int row);
@@ -60,6 +62,12 @@ private:
     QComboBox* m_encoding;
     QSpinBox* m_skip;
     QCheckBox* m_header;
+    // What few tables have: shown once one has it.
+    QCheckBox* m_units;
+    QCheckBox* m_loads;
+    QCheckBox* m_byTime;
+    QWidget* m_totalsPart;
+    QLineEdit* m_totals;
     QComboBox* m_rowIs;
     QCheckBox* m_above;
     QTableWidget* m_columns;

@@ -190,6 +190,8 @@ void TableDialog::adopt(const exchange::FileFacts& facts) {
                     "stand below for all rows.");
     if (const Words caution = exchange::letterCaution(facts); !caution.empty())
         about << said(caution);
+    for (const Words& laid : exchange::layoutWords(facts))
+        about << said(laid);
     if (const Words hidden = exchange::sheetWords(facts); !hidden.empty())
         about << said(hidden);
     about << undoText(m_logbook);

@@ -34,7 +34,7 @@ void addLogMenu(QMenuBar& bar, Actions& a) {
     a.recent = menu.addMenu(Menu::tr("Open &recent"));
     a.openSample = add(menu, Menu::tr("Open the &sample"));
     menu.addSeparator();
-    a.importCsv = add(menu, Menu::tr("&Import CSV…"), QKeySequence(Qt::CTRL | Qt::Key_I));
+    a.importCsv = add(menu, Menu::tr("&Import a table…"), QKeySequence(Qt::CTRL | Qt::Key_I));
     a.importPasted = add(menu, Menu::tr("Import a copied &table…"),
                          QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I));
     a.exportAll = add(menu, Menu::tr("&Export everything…"));

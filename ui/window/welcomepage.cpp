@@ -105,7 +105,8 @@ QWidget* WelcomePage::buildButtons(bool hasSample) {
             &WelcomePage::sampleWanted);
     add(tr("&New log"), tr("One file, where you choose"), &WelcomePage::newWanted);
     add(tr("&Open a log"), tr("Or drop it on this window"), &WelcomePage::openWanted);
-    add(tr("&Import CSV"), tr("Date, athlete, lift, set, load, rep and velocity, one row a rep"),
+    add(tr("&Import a table"),
+        tr("CSV or a workbook (.xlsx, .ods): date, athlete, lift, load and velocity"),
         &WelcomePage::importWanted);
     layout->addStretch();
     return box;

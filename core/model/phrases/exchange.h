@@ -170,14 +170,21 @@ inline constexpr std::string_view exchange[]{
     translate("Phrases", "a number of rows from 0 on"),
     translate("Phrases", "the column %1"),
     translate("Phrases", "a column of the table"),
-    translate("Phrases", "decimal comma, decimal point, kg, lb, m/s or cm/s"),
+    translate("Phrases", "decimal comma, decimal point, kg, lb, m/s, cm/s or several in a cell"),
+    translate("Phrases", "columns of loads in kg and in lb side by side"),
+    translate("Phrases", "one unit"),
+    translate("Phrases", "a day as a spreadsheet counts it, such as 46095"),
+    translate("Phrases", "The row under the names is read as their units."),
+    translate("Phrases", "Columns that are named by a load are read as a set each."),
+    translate("Phrases", "Left out as totals, %1 rows: %2."),
     translate("Phrases", "a second column for %1"),
     translate("Phrases", "a third column for %1"),
     translate("Phrases", "two, the halves of a name"),
     translate("Phrases", "one"),
     translate("Phrases",
-              "sheet, delimiter, encoding, rows passed over, header, a row is, blank is as "
-              "above, dates, column ... or all ..."),
+              "sheet, delimiter, encoding, rows passed over, header, units row, rows left out, "
+              "loads are columns, rows in order, a row is, blank is as above, dates, column ... "
+              "or all ..."),
     translate("Phrases", "several columns of velocities in a row that is a rep"),
     translate("Phrases", "a row is: a set"),
     translate("Phrases", "\"%1\" cannot be read."),
@@ -272,6 +279,8 @@ inline constexpr std::string_view exchange[]{
     translate("Phrases", "Which column names the lift, or which lift is it in all rows?"),
     translate("Phrases", "Which column is the load?"),
     translate("Phrases", "Which column is the velocity (or which are, side by side)?"),
+    translate("Phrases", "In \"%1\", is %2 a day that a spreadsheet counts from 1900 (%3) or from "
+                         "1904 (%4)?"),
     translate("Phrases", "In \"%1\", does %2 begin with the day, the month or the year?"),
     translate("Phrases", "In \"%1\", is the mark in %2 a decimal mark or one of thousands?"),
     translate("Phrases", "In \"%1\", is %2 in cm/s (or in hundredths of m/s), or in m/s?"),

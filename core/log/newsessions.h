@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Many new sessions at once, as an import brings them: in a few statements, their checksums made
+// from what is at hand instead of from what is read back.
+#pragma once
+
+#include "core/log/log.h"
+
+#include <vector>
+
+namespace slopebook::log {
+
+struct NewSet {
+    LiftId lift{};
+    int ordinal = 1;
+    Set set{};
+};
+
+/// A session that is not in the log yet, with the conditions of its lifts and its sets, in any
+/// order.
+struct NewSession {
+    SessionHead head{};
+    std::vector<LiftConditions> conditions{};
+    std::vector<NewSet> sets{};
+};
+
+/// What Log::add() and Log::setConditions() would write of each, one after the other; gives their
+/// keys in order. Throws BadInput, LogError (Conflict: an athlete, a lift or a device is gone, or
+/// such a session is there already); nothing was written then.
+std::vector<SessionId> addSessions(const Log& log, std::vector<NewSession> sessions);
+
+/// While it lives, the log's cache holds at most that many pages of 4 kB: what a transaction has
+/// changed beyond them goes to the file before its commit, and from then on no other connection
+/// can read until it ends.
+class BoundedCache {
+public:
+    /// 32 MB: the most below which SQLite takes a number of pages for what it is (it reads the last
+    /// eight bits alone to tell whether to spill at all, and 8192 as not).
+    static constexpr int usual = 8191;
+    explicit BoundedCache(const Log& log, int pages = usual);
+    ~BoundedCache();
+    BoundedCache(const BoundedCache&) = delete;
+    BoundedCache& operator=(const BoundedCache&) = delete;
+
+private:
+    const Log& m_log;
+};
+
+} // namespace slopebook::log

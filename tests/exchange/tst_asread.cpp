@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Rows that go into the log as they are read, session by session, say the same as those that are
+// all read first: whatever their order, however few are held at a time.
+#include "core/exchange/proposal.h"
+#include "core/exchange/shapedimport.h"
+#include "core/log/newsessions.h"
+#include "tests/exchange/csvfiles.h"
+#include "tests/exchange/toldlog.h"
+
+#include <QTest>
+
+#include <algorithm>
+#include <random>
+
+using namespace slopebook;
+using namespace slopebook::exchange;
+using namespace slopebook::literals;
+using tests::CsvFiles;
+
+namespace {
+
+const std::string header = "date,athlete,lift,session,set,load_kg,rep,velocity,device,block,"
+                           "body_mass_kg,repeat_of,outcome,reason,velocity_kind,set_note\n";
+
+// Sessions of a squad, with all that a row may say; some repeat another, some lifts failed.
+std::vector<std::string> rowsOf(std::mt19937& dice) {
+    const auto below = [&](int most) { return static_cast<int>(dice() % unsigned(most)); };
+    std::vector<std::string> rows;
+    const int days = 2 + below(8);
+    for (int day = 0; day < days; ++day)
+        for (int athlete = 0; athlete < 3; ++athlete) {
+            const std::string date =
+                isoDate(Date{std::chrono::sys_days{std::chrono::year{2026} / 1 / 5} +
+                             std::chrono::days{7 * day}});
+            const std::string mass = below(2) ? std::to_string(70 + athlete) : "";
+            const std::string repeat = day > 0 && below(4) == 0 ? "2026-01-05" : "";
+            const int sets = 1 + below(4);
+            for (int set = 1; set <= sets; ++set)
+                for (int lift = 0; lift < 2; ++lift) {
+                    const std::string head = date + ",Lane " + std::to_string(athlete + 1) +
+                                             ",Lift " + std::to_string(lift) + ",1,";
+                    const std::string tail = ",Encoder,Winter," + mass + "," + repeat + ",";
+                    const std::string load = std::to_string(30 + 10 * set);
+                    if (below(12) == 0) {
+                        rows.push_back(head + std::to_string(set) + "," + load + ",," + tail +
+                                       "not lifted,grip,,");
+                        continue;
+                    }
+                    if (below(30) == 0) {
+                        rows.push_back(head + ",95,," + tail + "not possible,sore,,");
+                        continue;
+                    }
+                    const int reps = 1 + below(3);
+                    for (int rep = 1; rep <= reps; ++rep)
+                        rows.push_back(head + std::to_string(set) + "," + load + "," +
+                                       std::to_string(rep) + ",0." +
+                                       std::to_string(90 - 10 * set + rep) + tail + ",," +
+                                       (lift ? "mean" : "") + ",");
+                }
+        }
+    return rows;
+}
+
+std::string textOf(const std::vector<std::string>& rows) {
+    std::string text = header;
+    for (const std::string& row : rows)
+        text += row + "\n";
+    return text;
+}
+
+} // namespace
+
+class TestAsRead : public QObject {
+    Q_OBJECT
+
+    CsvFiles m_files;
+    int m_logs = 0;
+
+    struct Came {
+        std::string told;
+        ImportReport report;
+        std::string refused;
+    };
+
+    Came import(const std::string& text, std::size_t held, const std::string& before = {}) {
+        log::Log log = m_files.newLog(std::to_string(++m_logs) + ".slopebook");
+        if (!before.empty())
+            importTidy(log, {m_files.write("before.csv", before)}, {});
+        Came came;
+        try {
+            came.report = importTidy(log, {m_files.write("reps.csv", text)}, {.setsHeld = held});
+        } catch (const BadInput& bad) {
+            came.refused = bad.what();
+        }
+        std::ranges::sort(came.report.filledIn); // a block is told of again when it grows
+        came.told = tests::tell(log);
+        if (const auto wrong = log.check(); !wrong.empty())
+            came.told += "\nUNSOUND: " + english(wrong[0]);
+        return came;
+    }
+
+    void same(const std::string& text, const std::string& before = {}) {
+        const Came plain = import(text, 0, before);
+        QVERIFY(plain.told.find("UNSOUND") == std::string::npos);
+        for (const std::size_t held : {1, 5, 100'000}) {
+            const Came came = import(text, held, before);
+            QCOMPARE(came.told, plain.told);
+            QCOMPARE(came.refused, plain.refused);
+            QVERIFY(came.report == plain.report);
+        }
+    }
+
+private Q_SLOTS:
+    void inOrderAndOutOfIt() {
+        const unsigned seeds = qEnvironmentVariableIsSet("SLOPEBOOK_LONG") ? 60 : 1;
+        for (unsigned seed = 1; seed <= seeds; ++seed) {
+            std::mt19937 dice(seed);
+            std::vector<std::string> rows = rowsOf(dice);
+            same(textOf(rows));
+            std::vector<std::string> some(rows.begin(),
+                                          rows.begin() + std::ptrdiff_t(rows.size() / 2));
+            same(textOf(rows), textOf(some)); // half of it is there
+            std::ranges::shuffle(rows, dice);
+            same(textOf(rows));
+        }
+    }
+
+    // What is refused is told with its line, all of it, and nothing is written.
+    void refusedIsRefused() {
+        std::mt19937 dice(3);
+        std::vector<std::string> rows = rowsOf(dice);
+        rows.push_back("2026-02-30,Lane 1,Lift 0,1,1,40,1,0.9,,,,,,,,");
+        rows.push_back("2026-03-02,Lane 1,Lift 0,1,1,40,1,99,,,,,,,,");
+        same(textOf(rows));
+        const Came came = import(textOf(rows), 1);
+        QVERIFY(came.refused.find("2026-02-30") != std::string::npos);
+        QVERIFY(came.told.find("Lane") == std::string::npos);
+    }
+
+    // A repeat of what stands below it, and one of what is nowhere.
+    void repeatsOfLaterOnes() {
+        const std::string first = "2026-01-05,Lane 1,Lift 0,1,1,40,1,0.9,,,,2026-01-12,,,,\n";
+        const std::string later = "2026-01-12,Lane 1,Lift 0,1,1,40,1,0.9,,,,,,,,\n";
+        const std::string filler = "2026-01-06,Lane 2,Lift 0,1,1,40,1,0.9,,,,,,,,\n"
+                                   "2026-01-07,Lane 2,Lift 0,1,1,40,1,0.9,,,,,,,,\n"
+                                   "2026-01-08,Lane 2,Lift 0,1,1,40,1,0.9,,,,,,,,\n";
+        same(header + first + filler + later);
+        same(header + first + filler);
+    }
+
+    // The kind of a lift that is said long after its first row.
+    void aKindSaidLate() {
+        std::string text = header;
+        for (int i = 10; i < 30; ++i)
+            text += "2026-01-" + std::to_string(i) + ",Lane 1,Lift 0,1,1,40,1,0.9,,,,,,,,\n";
+        same(text + "2026-02-01,Lane 1,Lift 0,1,1,40,1,0.9,,,,,,,peak,\n");
+        same(text + "2026-02-01,Lane 1,Lift 0,1,1,40,1,0.9,,,,,,,mean,\n");
+    }
+
+    // Dry runs write nothing, and say what would be.
+    void dryRunsSayTheSame() {
+        std::mt19937 dice(5);
+        const std::string text = textOf(rowsOf(dice));
+        log::Log log = m_files.newLog(std::to_string(++m_logs) + ".slopebook");
+        const std::string before = tests::tell(log);
+        const auto file = m_files.write("dry.csv", text);
+        const auto held = importTidy(log, {file}, {.setsHeld = 1, .dryRun = true});
+        QVERIFY(held == importTidy(log, {file}, {.setsHeld = 0, .dryRun = true}));
+        QVERIFY(held.setsAdded > 0);
+        QCOMPARE(tests::tell(log), before);
+        QVERIFY(log.check().empty());
+    }
+
+    // A cache of a few pages: what is taken back leaves nothing, what is committed is whole.
+    void aCacheThatSpills() {
+        const auto file = m_files.path("spilled.slopebook");
+        log::Log log = log::Log::create(file);
+        const AthleteId athlete = log.add(Athlete{.name = "Lane 1", .note = {}});
+        Lift lift;
+        lift.name = "Row";
+        const LiftId row = log.add(lift);
+        const auto write = [&](int first) {
+            for (int batch = 0; batch < 20; ++batch) {
+                std::vector<log::NewSession> sessions;
+                for (int i = 0; i < 20; ++i) {
+                    log::NewSession& made = sessions.emplace_back();
+                    made.head.athlete = athlete;
+                    made.head.date = Date{std::chrono::sys_days{std::chrono::year{2000} / 1 / 1} +
+                                          std::chrono::days{first + 20 * batch + i}};
+                    for (int set = 1; set <= 5; ++set)
+                        made.sets.push_back(
+                            {.lift = row,
+                             .ordinal = set,
+                             .set = {.load = 40_kg,
+                                     .reps = {{.velocity = 1.0}, {.velocity = 0.9}}}});
+                }
+                log::addSessions(log, std::move(sessions));
+            }
+        };
+        const log::BoundedCache bounded(log, 20);
+        const std::string before = tests::tell(log);
+        struct Back {};
+        QVERIFY_THROWS_EXCEPTION(Back, log.together([&] {
+            write(0);
+            throw Back{};
+        }));
+        QCOMPARE(tests::tell(log), before);
+        QVERIFY(log.check().empty());
+        log.together([&] { write(500); });
+        QVERIFY(log.check().empty());
+        QCOMPARE(log.sessions(athlete).size(), std::size_t(400));
+        // A day that is there already is refused, and nothing of the others is written.
+        QVERIFY_THROWS_EXCEPTION(LogError, write(499));
+        QCOMPARE(log.sessions(athlete).size(), std::size_t(400));
+    }
+};
+
+QTEST_APPLESS_MAIN(TestAsRead)
+#include "tst_asread.moc"
