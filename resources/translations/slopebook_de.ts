@@ -574,10 +574,6 @@
         <translation>Eine &lt;b&gt;Prüflast&lt;/b&gt; ist eine feste submaximale Last, die durch die Saison verfolgt wird, mit einem Trend ab drei Einheiten und der kleinsten nachweisbaren Änderung um den Bezug [5].</translation>
     </message>
     <message>
-        <source>The numbers are those of the page Method.</source>
-        <translation>Die Nummern sind die der Seite Methode.</translation>
-    </message>
-    <message>
         <source>A speed far from the line at that load, a speed that rises with the load, or a load far from all others is asked about; Enter takes it as typed, Esc leaves it to be corrected.</source>
         <translation>Nach einer Geschwindigkeit weit weg von der Geraden bei dieser Last, einer Geschwindigkeit, die mit der Last steigt, oder einer Last weit weg von allen anderen wird gefragt; Enter übernimmt sie wie eingegeben, Esc lässt sie zum Berichtigen stehen.</translation>
     </message>
@@ -587,7 +583,7 @@
     </message>
     <message>
         <source>Up puts the next load there: the ladder of last time, above its top the same rise again, never above the block&apos;s ceiling, nor above the estimated 1RM unless last time it was a true maximum. Down steps back.</source>
-        <translation>Pfeil hoch setzt die nächste Last ein: die Leiter vom letzten Mal, über ihrem Ende noch einmal denselben Schritt, nie über der Lastgrenze des Blocks und nie über dem geschätzten 1RM, außer sie war beim letzten Mal ein echtes Maximum. Pfeil runter geht zurück.</translation>
+        <translation>Pfeil auf setzt die nächste Last ein: die Leiter vom letzten Mal, über ihrem Ende noch einmal denselben Schritt, nie über der Lastgrenze des Blocks und nie über dem geschätzten 1RM, außer sie war beim letzten Mal ein echtes Maximum. Pfeil ab geht zurück.</translation>
     </message>
     <message>
         <source>Undo and Redo go back and forth through every change that was made by hand since the log was opened or a file was last imported, each on disk at once.</source>
@@ -599,7 +595,7 @@
     </message>
     <message>
         <source>The plan turns a percentage, a speed or a window into loads that the plates at hand can make, under a ceiling, with the expected speed and the speed to stop at for a chosen velocity loss [7], and ranks ladders for the next test by how narrow they would make the interval, behind the others those with one great step or without the loads to show a bend. Loads end at the upper end of the estimated 1RM, under the block&apos;s ceiling, and a line that does not bound a maximum gives no plan. Light loads with restricted flow [8] carry their cautions. An athlete&apos;s short session may borrow from earlier ones by a mixed model; that line is shown beside the session&apos;s own, never instead.</source>
-        <translation>Der Plan macht aus einem Prozentsatz, einer Geschwindigkeit oder einem Bereich Lasten, die sich mit den vorhandenen Scheiben zusammenstellen lassen, unter einer Lastgrenze, mit der erwarteten Geschwindigkeit und der Geschwindigkeit, bei der für den gewählten Geschwindigkeitsverlust [7] Schluss ist; und er ordnet Lastreihen für den nächsten Test danach, wie eng sie das Intervall machen würden, hinter den anderen die mit einem großen Sprung oder ohne die Lasten, die eine Krümmung zeigen. Die Lasten enden am oberen Ende des geschätzten 1RM und unter der Lastgrenze des Blocks, und aus einer Geraden, die kein Maximum eingrenzt, wird nichts geplant. Leichte Lasten mit Blutflussrestriktion [8] stehen nie ohne ihre Vorsichtshinweise. Die kurze Einheit eines Athleten kann sich mit einem gemischten Modell auf frühere stützen; diese Gerade steht neben der eigenen der Einheit, nie an ihrer Stelle.</translation>
+        <translation>Der Plan macht aus einem Prozentsatz, einer Geschwindigkeit oder einem Bereich Lasten, die sich mit den vorhandenen Scheiben zusammenstellen lassen, unter einer Lastgrenze, mit der erwarteten Geschwindigkeit und der Geschwindigkeit, bei der für den gewählten Geschwindigkeitsverlust [7] Schluss ist; und er ordnet Leitern für den nächsten Test danach, wie eng sie das Intervall machen würden, hinter den anderen die mit einem großen Sprung oder ohne die Lasten, die eine Krümmung zeigen. Die Lasten enden am oberen Ende des geschätzten 1RM und unter der Lastgrenze des Blocks, und aus einer Geraden, die kein Maximum eingrenzt, wird nichts geplant. Leichte Lasten mit Blutflussrestriktion [8] stehen nie ohne ihre Vorsichtshinweise. Die kurze Einheit eines Athleten kann sich mit einem gemischten Modell auf frühere stützen; diese Gerade steht neben der eigenen der Einheit, nie an ihrer Stelle.</translation>
     </message>
     <message>
         <source>The estimated 1RM is the load at which the line meets the minimal-velocity threshold (MVT): the mean of the athlete&apos;s own true maxima where there are any, drawn towards the lift&apos;s figure while they are few, else the coach&apos;s figure, else a published one; it is always said which. Its interval is Fieller&apos;s [1]. A measured 1RM stands beside the estimate and never replaces it. A thrown or jumped lift has a line and no 1RM.</source>
@@ -615,7 +611,7 @@
     </message>
     <message>
         <source>Where two days differ in reps, the fastest of as many reps is compared. Where a session has no line to judge by, the change at a load lifted on both days is told from the typical error of a point. Of many sessions held against one baseline the newest is judged as one look, those before it more strictly.</source>
-        <translation>Wo zwei Tage verschieden viele Wiederholungen haben, wird die schnellste von gleich vielen verglichen. Wo eine Einheit keine Gerade zum Beurteilen hat, steht die Änderung bei einer an beiden Tagen gehobenen Last mit dem typischen Fehler eines Punktes. Von vielen Einheiten gegen eine Ausgangslage wird die neueste wie ein einziger Blick beurteilt, die davor strenger.</translation>
+        <translation>Wo zwei Tage verschieden viele Wiederholungen haben, wird die schnellste von gleich vielen verglichen. Wo eine Einheit keine Gerade zum Beurteilen hat, steht die Änderung bei einer an beiden Tagen gehobenen Last mit dem typischen Fehler eines Punktes. Von vielen Einheiten gegen einen Bezug wird die neueste wie ein einziger Blick beurteilt, die davor strenger.</translation>
     </message>
     <message>
         <source>Where lines bend</source>
@@ -631,15 +627,15 @@
     </message>
     <message>
         <source>&lt;b&gt;better&lt;/b&gt; or &lt;b&gt;worse&lt;/b&gt;: the interval leaves out zero. &lt;b&gt;held&lt;/b&gt;: the change surely lies within the smallest change that matters. &lt;b&gt;unclear&lt;/b&gt;: neither; its change, its interval and the smallest change that such tests show are said, and what would settle it. &lt;b&gt;no figure&lt;/b&gt;: and why.</source>
-        <translation>&lt;b&gt;besser&lt;/b&gt; oder &lt;b&gt;schlechter&lt;/b&gt;: das Intervall lässt null aus. &lt;b&gt;gehalten&lt;/b&gt;: die Änderung liegt sicher innerhalb der kleinsten Änderung, die zählt. &lt;b&gt;unklar&lt;/b&gt;: keines von beiden; ihre Änderung, ihr Intervall und die kleinste Änderung, die solche Tests zeigen, werden gesagt, und was es klären würde. &lt;b&gt;keine Zahl&lt;/b&gt;: und warum.</translation>
+        <translation>&lt;b&gt;besser&lt;/b&gt; oder &lt;b&gt;schlechter&lt;/b&gt;: das Intervall lässt null aus. &lt;b&gt;gehalten&lt;/b&gt;: die Änderung liegt sicher innerhalb der kleinsten bedeutsamen Änderung. &lt;b&gt;unklar&lt;/b&gt;: keines von beiden; ihre Änderung, ihr Intervall und die kleinste Änderung, die solche Tests zeigen, werden gesagt, und was es klären würde. &lt;b&gt;keine Zahl&lt;/b&gt;: und warum.</translation>
     </message>
     <message>
         <source>&lt;b&gt;leaning&lt;/b&gt;: an unclear change whose 80 % interval leaves out zero. It is no reading: of nothing, up to one in four such tests leans one way or the other.</source>
-        <translation>&lt;b&gt;eher&lt;/b&gt;: eine unklare Änderung, deren 80-%-Intervall null auslässt. Das ist kein Befund: ohne jede Änderung neigt bis zu einer von vier solchen Tests in eine Richtung.</translation>
+        <translation>&lt;b&gt;eher&lt;/b&gt;: eine unklare Änderung, deren 80-%-Intervall null auslässt. Das ist kein Befund: Ohne jede Änderung neigt bis zu ein Viertel solcher Tests in die eine oder andere Richtung.</translation>
     </message>
     <message>
         <source>The smallest change that matters is a fifth of the spread between athletes, by a measure that a few far-off ones do not move, where at least eight have the test [5], else the coach&apos;s figure, else a published one.</source>
-        <translation>Die kleinste Änderung, die zählt, ist ein Fünftel der Streuung zwischen den Athleten, nach einem Maß, das wenige weit entfernte nicht bewegen, wo mindestens acht den Test haben [5], sonst die Zahl des Trainers, sonst eine veröffentlichte.</translation>
+        <translation>Die kleinste bedeutsame Änderung, ist ein Fünftel der Streuung zwischen den Athleten, nach einem Maß, das wenige weit entfernte nicht bewegen, wo mindestens acht den Test haben [5], sonst die Zahl des Trainers, sonst eine veröffentlichte.</translation>
     </message>
     <message>
         <source>Two devices on the same lifts: bias and limits of agreement [6]. Sets of one athlete resemble each other: from three athletes on the intervals count athletes, else sessions. Sessions of different devices are compared with a warning, and with the bias taken off where the log holds such a study.</source>
@@ -655,7 +651,7 @@
     </message>
     <message>
         <source>&lt;code&gt;100 -&lt;/code&gt;: tried and not lifted, &lt;code&gt;100! -&lt;/code&gt; as a true maximum; what follows # says why.</source>
-        <translation>&lt;code&gt;100 -&lt;/code&gt;: versucht und nicht geschafft, &lt;code&gt;100! -&lt;/code&gt; als wahres Maximum; was nach # folgt, sagt warum.</translation>
+        <translation>&lt;code&gt;100 -&lt;/code&gt;: versucht und nicht geschafft, &lt;code&gt;100! -&lt;/code&gt; als echtes Maximum; was nach # folgt, sagt warum.</translation>
     </message>
     <message>
         <source>&lt;code&gt;100 / # plates gone&lt;/code&gt;: that load was not possible. &lt;code&gt;- # sore back&lt;/code&gt;: the lift was not; both with the reason.</source>
@@ -671,7 +667,7 @@
     </message>
     <message>
         <source>Ctrl+T shows the stations: a lift, or a few tests, with device, surface and ladder, and who is here today in the order of their turns.</source>
-        <translation>Strg+T zeigt die Stationen: eine Übung oder einige Tests, mit Gerät, Untergrund und Leiter, und wer heute da ist, in der Reihenfolge.</translation>
+        <translation>Strg+T zeigt die Stationen: eine Übung oder einige Tests, mit Messgerät, Untergrund und Leiter, und wer heute da ist, in der Reihenfolge.</translation>
     </message>
     <message>
         <source>Enter writes, and makes it the next one&apos;s turn who is due. Alt+Down passes, Alt+Up goes back, Up puts the load there that is due.</source>
@@ -708,6 +704,26 @@
     <message>
         <source>Ctrl+U shows &lt;b&gt;what is due&lt;/b&gt;: what somebody was not tested in since the running block began, for over so many weeks, or more than a week before most of the others.</source>
         <translation>Strg+U zeigt, &lt;b&gt;was ansteht&lt;/b&gt;: worin jemand seit Beginn des laufenden Blocks, seit über so vielen Wochen oder mehr als eine Woche vor den meisten anderen nicht getestet wurde.</translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation>Quellen</translation>
+    </message>
+    <message>
+        <source>Ten years on</source>
+        <translation>In zehn Jahren</translation>
+    </message>
+    <message>
+        <source>A log is one SQLite file, and all that was typed stands in its plain tables. Whatever reads SQLite reads it, with this program or without.</source>
+        <translation>Ein Protokoll ist eine SQLite-Datei, und alles Getippte steht in ihren schlichten Tabellen. Was SQLite liest, liest es, mit diesem Programm oder ohne.</translation>
+    </message>
+    <message>
+        <source>&lt;code&gt;slopebook schema&lt;/code&gt;, typed into a terminal, prints what every table and column holds, in which unit, and how the checksums are made. Keep its text beside your logs.</source>
+        <translation>&lt;code&gt;slopebook schema&lt;/code&gt;, in ein Terminal getippt, schreibt aus, was jede Tabelle und Spalte enthält, in welcher Einheit, und wie die Prüfsummen entstehen. Diesen Text neben den Protokollen aufheben.</translation>
+    </message>
+    <message>
+        <source>Log, Export everything writes the same as CSV tables and a workbook, for those who have no SQLite either.</source>
+        <translation>Protokoll, Alles exportieren schreibt dasselbe als CSV-Tabellen und als Arbeitsmappe, für alle, die auch kein SQLite haben.</translation>
     </message>
 </context>
 <context>
@@ -976,7 +992,7 @@
     </message>
     <message>
         <source>Bar: change against the chosen block with its %1 interval, thick the part that decides “held”, in units of what matters; right is better. Grey: too small to matter. Hatched: not comparable. Arrow: runs on beyond the scale.</source>
-        <translation>Balken: Veränderung gegen den gewählten Block mit ihrem Intervall zu %1, dick der Teil, der über „gehalten“ entscheidet, in Einheiten der kleinsten Veränderung, die zählt; rechts ist besser. Grau: zu klein, um zu zählen. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
+        <translation>Balken: Änderung gegen den gewählten Block mit ihrem Intervall zu %1, dick der Teil, der über „gehalten“ entscheidet, in Einheiten der kleinsten bedeutsamen Änderung; rechts ist besser. Grau: zu klein, um zu zählen. Schraffiert: nicht vergleichbar. Pfeil: geht über die Skala hinaus.</translation>
     </message>
 </context>
 <context>
@@ -996,10 +1012,6 @@
     <message>
         <source>Open the &amp;sample</source>
         <translation>Beispie&amp;l öffnen</translation>
-    </message>
-    <message>
-        <source>&amp;Import CSV…</source>
-        <translation>CSV &amp;importieren…</translation>
     </message>
     <message>
         <source>&amp;Back up…</source>
@@ -1220,6 +1232,61 @@
     <message>
         <source>D&amp;ark</source>
         <translation>D&amp;unkel</translation>
+    </message>
+    <message>
+        <source>&amp;Import a table…</source>
+        <translation>Tabelle &amp;importieren…</translation>
+    </message>
+    <message>
+        <source>T&amp;utorial</source>
+        <translation>An&amp;leitung</translation>
+    </message>
+    <message>
+        <source>The log&apos;s &amp;file</source>
+        <translation>Die &amp;Datei des Protokolls</translation>
+    </message>
+    <message>
+        <source>What is &amp;new</source>
+        <translation>&amp;Neues</translation>
+    </message>
+</context>
+<context>
+    <name>NoiseChartWords</name>
+    <message>
+        <source>Load, %1</source>
+        <translation>Last, %1</translation>
+    </message>
+    <message>
+        <source>Typical error, m/s</source>
+        <translation>Typischer Fehler, m/s</translation>
+    </message>
+    <message>
+        <source>95 % interval</source>
+        <translation>95-%-Intervall</translation>
+    </message>
+    <message>
+        <source>Repeat tests</source>
+        <translation>Wiederholungstests</translation>
+    </message>
+    <message>
+        <source>No load was lifted in two repeat tests yet</source>
+        <translation>Noch keine Last wurde in zwei Wiederholungstests gehoben</translation>
+    </message>
+    <message>
+        <source>Load (%1)</source>
+        <translation>Last (%1)</translation>
+    </message>
+    <message>
+        <source>Typical error (m/s)</source>
+        <translation>Typischer Fehler (m/s)</translation>
+    </message>
+    <message>
+        <source>Error (m/s)</source>
+        <translation>Fehler (m/s)</translation>
+    </message>
+    <message>
+        <source>in use, all</source>
+        <translation>gilt, alle</translation>
     </message>
 </context>
 <context>
@@ -1463,7 +1530,7 @@
     </message>
     <message>
         <source>Change</source>
-        <translation>Veränderung</translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>Reading, or why none</source>
@@ -1475,7 +1542,7 @@
     </message>
     <message>
         <source>%1 interval</source>
-        <translation>%1-Intervall</translation>
+        <translation>Intervall (%1)</translation>
     </message>
 </context>
 <context>
@@ -1582,7 +1649,7 @@
     </message>
     <message>
         <source>Ladder</source>
-        <translation>Lastreihe</translation>
+        <translation>Leiter</translation>
     </message>
     <message>
         <source>Note</source>
@@ -2407,10 +2474,6 @@
     <message>
         <source>a column of the table</source>
         <translation>eine Spalte der Tabelle</translation>
-    </message>
-    <message>
-        <source>decimal comma, decimal point, kg, lb, m/s or cm/s</source>
-        <translation>decimal comma, decimal point, kg, lb, m/s oder cm/s</translation>
     </message>
     <message>
         <source>a second column for %1</source>
@@ -3742,7 +3805,7 @@
     </message>
     <message>
         <source>%1 athletes have one name in different spellings (%2): if they are one, their sessions stand apart; if not, give each a name of their own.</source>
-        <translation>%1 Athleten haben einen Namen in verschiedenen Schreibweisen (%2): Sind sie einer, so stehen seine Einheiten getrennt; wenn nicht, geben Sie jedem einen eigenen Namen.</translation>
+        <translation>%1 Athleten haben einen Namen in verschiedenen Schreibweisen (%2): Sind sie einer, so stehen seine Einheiten getrennt; wenn nicht, jedem einen eigenen Namen geben.</translation>
     </message>
     <message>
         <source>%1 lifts have one name in different spellings (%2): their points stand on different lines.</source>
@@ -3750,7 +3813,7 @@
     </message>
     <message>
         <source>%1 devices have one name in different spellings (%2).</source>
-        <translation>%1 Geräte haben einen Namen in verschiedenen Schreibweisen (%2).</translation>
+        <translation>%1 Messgeräte haben einen Namen in verschiedenen Schreibweisen (%2).</translation>
     </message>
     <message>
         <source>%1 tests have one name in different spellings (%2).</source>
@@ -3898,11 +3961,11 @@
     </message>
     <message>
         <source>&apos;%1&apos;, the same name as &apos;%2&apos;</source>
-        <translation>»%1«, derselbe Name wie »%2«</translation>
+        <translation>„%1“, derselbe Name wie „%2“</translation>
     </message>
     <message>
         <source>&apos;%1&apos;, with blanks or signs in it that are not seen</source>
-        <translation>»%1« mit Leerraum oder Zeichen darin, die man nicht sieht</translation>
+        <translation>„%1“ mit Leerraum oder Zeichen darin, die man nicht sieht</translation>
     </message>
     <message>
         <source>the name without them</source>
@@ -3974,7 +4037,7 @@
     </message>
     <message>
         <source>the plate reads %1 N in flight, with nobody on it: zero it and jump again</source>
-        <translation>die Platte zeigt im Flug, wenn niemand auf ihr steht, %1 N: Nullen Sie sie und lassen Sie noch einmal springen</translation>
+        <translation>die Platte zeigt im Flug, wenn niemand auf ihr steht, %1 N: bitte nullen und noch einmal springen lassen</translation>
     </message>
     <message>
         <source>force in flight, taken off the weight</source>
@@ -4026,7 +4089,7 @@
     </message>
     <message>
         <source>the later session&apos;s device reads %1 m/s against the earlier one&apos;s: taken off its speeds, line and estimate here, and its uncertainty (SE %2) added to the readings</source>
-        <translation>Das Gerät der späteren Einheit zeigt %1 m/s gegenüber dem der früheren: hier von ihren Geschwindigkeiten, ihrer Geraden und Schätzung abgezogen, und die Unsicherheit davon (SE %2) ist in den Urteilen enthalten</translation>
+        <translation>Das Messgerät der späteren Einheit zeigt %1 m/s gegenüber dem der früheren: hier von ihren Geschwindigkeiten, ihrer Geraden und Schätzung abgezogen, und die Unsicherheit davon (SE %2) ist in den Befunden enthalten</translation>
     </message>
     <message>
         <source>the device of one session is not known: part of the change may be the device&apos;s</source>
@@ -4618,15 +4681,15 @@
     </message>
     <message>
         <source>estimated 1RM: a true change of %1 is seen with a chance of %2, none is called held with %3</source>
-        <translation>geschätztes 1RM: Eine wahre Änderung von %1 wird mit einer Chance von %2 erkannt, keine Änderung mit %3 als gehalten befunden</translation>
+        <translation>geschätztes 1RM: Eine wahre Änderung von %1 wird mit einer Wahrscheinlichkeit von %2 erkannt, keine Änderung mit %3 als gehalten befunden</translation>
     </message>
     <message>
         <source>%1: a true change of %2 m/s is seen with a chance of %3, none is called held with %4</source>
-        <translation>%1: Eine wahre Änderung von %2 m/s wird mit einer Chance von %3 erkannt, keine Änderung mit %4 als gehalten befunden</translation>
+        <translation>%1: Eine wahre Änderung von %2 m/s wird mit einer Wahrscheinlichkeit von %3 erkannt, keine Änderung mit %4 als gehalten befunden</translation>
     </message>
     <message>
         <source>the later ladder lifted %1 times on one day would settle it</source>
-        <translation>die spätere Lastreihe, %1-mal an einem Tag gehoben, würde es klären</translation>
+        <translation>die spätere Leiter, %1-mal an einem Tag gehoben, würde es klären</translation>
     </message>
     <message>
         <source>the mean of %1 later tests on separate days would settle it</source>
@@ -4850,7 +4913,7 @@
     </message>
     <message>
         <source>leaning is no reading: of nothing, up to one in four such tests leans one way or the other</source>
-        <translation>„eher“ ist kein Befund: Auch ohne jede Änderung neigt bis zu einer von vier solchen Tests in eine der beiden Richtungen</translation>
+        <translation>„eher“ ist kein Befund: Auch ohne jede Änderung neigt bis zu ein Viertel solcher Tests in eine der beiden Richtungen</translation>
     </message>
     <message>
         <source>the estimate lies under the %1 that were lifted that day: the line reads low</source>
@@ -4918,11 +4981,11 @@
     </message>
     <message>
         <source>%1 own full ladders narrow it</source>
-        <translation>%1 eigene volle Lastreihen engen es ein</translation>
+        <translation>%1 eigene volle Leitern engen es ein</translation>
     </message>
     <message>
         <source>both ladders reach alike: what lines may bend cancels in the change of the max</source>
-        <translation>beide Lastreihen reichen gleich weit: Was sich krümmen kann, hebt sich in der Änderung des Maximums auf</translation>
+        <translation>beide Leitern reichen gleich weit: Was sich krümmen kann, hebt sich in der Änderung des Maximums auf</translation>
     </message>
     <message>
         <source>lines bend a little: the change of the max may look up to %1 better or %2 worse than it is</source>
@@ -4946,7 +5009,7 @@
     </message>
     <message>
         <source>bend allowance: %1 to %2 times the published curve of the lift (%3), by %4 own full ladders</source>
-        <translation>Krümmungszuschlag: das %1- bis %2-Fache der veröffentlichten Kurve der Übung (%3), nach %4 eigenen vollen Lastreihen</translation>
+        <translation>Krümmungszuschlag: das %1- bis %2-Fache der veröffentlichten Kurve der Übung (%3), nach %4 eigenen vollen Leitern</translation>
     </message>
     <message>
         <source>bend allowance: none up to all of the published curve of the lift (%1)</source>
@@ -5002,7 +5065,7 @@
     </message>
     <message>
         <source>this test and one by the first ladder can show: %1; smaller changes will stay unclear, whatever the athlete did</source>
-        <translation>dieser Test und einer nach der ersten Lastreihe können zeigen: %1; kleinere Änderungen bleiben unklar, was der Athlet auch tat</translation>
+        <translation>dieser Test und einer nach der ersten Leiter können zeigen: %1; kleinere Änderungen bleiben unklar, was der Athlet auch tat</translation>
     </message>
     <message>
         <source>%1; shows from %2</source>
@@ -5026,11 +5089,11 @@
     </message>
     <message>
         <source>both devices measured these same sets, so the change is between the devices, not in the athlete; too little is known of how the devices agree besides these sessions, and a bias found in them would hide what they say: nothing is taken off</source>
-        <translation>Beide Geräte haben dieselben Sätze gemessen, die Änderung liegt also zwischen den Geräten, nicht beim Athleten; außer aus diesen Einheiten ist zu wenig über die Übereinstimmung der Geräte bekannt, und eine Abweichung aus ihnen würde verdecken, was sie sagen: Nichts wird abgezogen</translation>
+        <translation>Beide Messgeräte haben dieselben Sätze gemessen, die Änderung liegt also zwischen den Messgeräten, nicht beim Athleten; außer aus diesen Einheiten ist zu wenig über die Übereinstimmung der Messgeräte bekannt, und eine Abweichung aus ihnen würde verdecken, was sie sagen: Nichts wird abgezogen</translation>
     </message>
     <message>
         <source>too little is known of how the devices agree besides these sessions, and a bias found in them would hide what they say: nothing is taken off, and part of the change may be the devices&apos;</source>
-        <translation>Außer aus diesen Einheiten ist zu wenig über die Übereinstimmung der Geräte bekannt, und eine Abweichung aus ihnen würde verdecken, was sie sagen: Nichts wird abgezogen, und ein Teil der Änderung kann an den Geräten liegen</translation>
+        <translation>Außer aus diesen Einheiten ist zu wenig über die Übereinstimmung der Messgeräte bekannt, und eine Abweichung aus ihnen würde verdecken, was sie sagen: Nichts wird abgezogen, und ein Teil der Änderung kann an den Messgeräten liegen</translation>
     </message>
     <message>
         <source>the device&apos;s bias comes from %1 of %2 measured by both at once</source>
@@ -5158,15 +5221,15 @@
     </message>
     <message>
         <source>the device changed (%1, then %2): part of the change may be its doing</source>
-        <translation>das Gerät hat gewechselt (%1, dann %2): ein Teil der Veränderung kann daran liegen</translation>
+        <translation>das Messgerät hat gewechselt (%1, dann %2): ein Teil der Änderung kann daran liegen</translation>
     </message>
     <message>
         <source>the place changed (%1, then %2): part of the change may be its doing</source>
-        <translation>der Ort hat gewechselt (%1, dann %2): ein Teil der Veränderung kann daran liegen</translation>
+        <translation>der Ort hat gewechselt (%1, dann %2): ein Teil der Änderung kann daran liegen</translation>
     </message>
     <message>
         <source>the technique changed (%1, then %2): part of the change may be its doing</source>
-        <translation>die Technik hat gewechselt (%1, dann %2): ein Teil der Veränderung kann daran liegen</translation>
+        <translation>die Technik hat gewechselt (%1, dann %2): ein Teil der Änderung kann daran liegen</translation>
     </message>
     <message>
         <source>place: %1, then %2</source>
@@ -5178,7 +5241,7 @@
     </message>
     <message>
         <source>by another device</source>
-        <translation>mit anderem Gerät</translation>
+        <translation>mit anderem Messgerät</translation>
     </message>
     <message>
         <source>in other footwear</source>
@@ -5210,15 +5273,15 @@
     </message>
     <message>
         <source>measured by another device (%1, then %2), and no study says how the two differ</source>
-        <translation>mit einem anderen Gerät gemessen (%1, dann %2), und keine Studie sagt, wie sich die beiden unterscheiden</translation>
+        <translation>mit einem anderen Messgerät gemessen (%1, dann %2), und keine Studie sagt, wie sich die beiden unterscheiden</translation>
     </message>
     <message>
         <source>some sets measured by both devices at once, a study of the two, make such days comparable</source>
-        <translation>einige Sätze, von beiden Geräten zugleich gemessen, eine Studie der beiden, machen solche Tage vergleichbar</translation>
+        <translation>einige Sätze, von beiden Messgeräten zugleich gemessen, eine Studie der beiden, machen solche Tage vergleichbar</translation>
     </message>
     <message>
         <source>the estimate is not under the %1 that were not lifted that day: the line reads high, and plans keep under that load</source>
-        <translation>die Schätzung liegt nicht unter den %1, die an diesem Tag nicht geschafft wurden: die Linie liest hoch, und Pläne bleiben unter dieser Last</translation>
+        <translation>die Schätzung liegt nicht unter den %1, die an diesem Tag nicht geschafft wurden: Die Gerade zeigt zu viel, und Pläne bleiben unter dieser Last</translation>
     </message>
     <message>
         <source>%1 was lifted that day and %2 was not: the max lies between</source>
@@ -5234,7 +5297,7 @@
     </message>
     <message>
         <source>%1, as %2 says of the same lift: a lift has one device in a session (a column session, 1 or 2, tells two sessions of a day apart)</source>
-        <translation>%1, wie %2 über dieselbe Übung sagt: eine Übung hat in einer Einheit ein Gerät (eine Spalte session, 1 oder 2, unterscheidet zwei Einheiten eines Tages)</translation>
+        <translation>%1, wie %2 über dieselbe Übung sagt: eine Übung hat in einer Einheit ein Messgerät (eine Spalte session, 1 oder 2, unterscheidet zwei Einheiten eines Tages)</translation>
     </message>
     <message>
         <source>&quot;%1&quot;, as an earlier row of this test says</source>
@@ -5310,7 +5373,7 @@
     </message>
     <message>
         <source>That set of equipment is not in the log any more.</source>
-        <translation>Diese Ausrüstung ist nicht mehr im Logbuch.</translation>
+        <translation>Diese Ausrüstung ist nicht mehr im Protokoll.</translation>
     </message>
     <message>
         <source>set of equipment %1</source>
@@ -5318,11 +5381,11 @@
     </message>
     <message>
         <source>&apos;%1&apos; still has %2 stations in the log. Nothing was removed.</source>
-        <translation>„%1“ hat noch %2 Stationen im Logbuch. Nichts wurde entfernt.</translation>
+        <translation>„%1“ hat noch %2 Stationen im Protokoll. Nichts wurde entfernt.</translation>
     </message>
     <message>
         <source>&apos;%1&apos; still has 1 station in the log. Nothing was removed.</source>
-        <translation>„%1“ hat noch 1 Station im Logbuch. Nichts wurde entfernt.</translation>
+        <translation>„%1“ hat noch 1 Station im Protokoll. Nichts wurde entfernt.</translation>
     </message>
     <message>
         <source>&apos;%1&apos; still has conditions in %2 sessions. Nothing was removed.</source>
@@ -5346,15 +5409,15 @@
     </message>
     <message>
         <source>That station is in the log already. Nothing was changed.</source>
-        <translation>Diese Station ist schon im Logbuch. Nichts wurde geändert.</translation>
+        <translation>Diese Station ist schon im Protokoll. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>That station is not in the log any more.</source>
-        <translation>Diese Station ist nicht mehr im Logbuch.</translation>
+        <translation>Diese Station ist nicht mehr im Protokoll.</translation>
     </message>
     <message>
         <source>That station is not in the log any more. Nothing was changed.</source>
-        <translation>Diese Station ist nicht mehr im Logbuch. Nichts wurde geändert.</translation>
+        <translation>Diese Station ist nicht mehr im Protokoll. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>a name that no other station has</source>
@@ -5426,11 +5489,11 @@
     </message>
     <message>
         <source>%1 has no name among other logs.</source>
-        <translation>%1 hat keinen Namen unter anderen Logbüchern.</translation>
+        <translation>%1 hat keinen Namen unter anderen Protokollen.</translation>
     </message>
     <message>
         <source>Names among other logs: %1 are there of %2 things.</source>
-        <translation>Namen unter anderen Logbüchern: %1 sind da für %2 Dinge.</translation>
+        <translation>Namen unter anderen Protokollen: %1 sind da für %2 Dinge.</translation>
     </message>
     <message>
         <source>Rows of %1: %2 were written, %3 are there.</source>
@@ -5450,7 +5513,7 @@
     </message>
     <message>
         <source>The two sessions are not one day on two devices any more. Nothing was changed.</source>
-        <translation>Die beiden Einheiten sind nicht mehr ein Tag auf zwei Geräten. Nichts wurde geändert.</translation>
+        <translation>Die beiden Einheiten sind nicht mehr ein Tag auf zwei Messgeräten. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>a load of a lift that was not possible</source>
@@ -5650,7 +5713,7 @@
     </message>
     <message>
         <source>&lt; m: certain, but less than the smallest change that matters.</source>
-        <translation>&lt; m: sicher, aber weniger als die kleinste Änderung, die zählt.</translation>
+        <translation>&lt; m: sicher, aber weniger als die kleinste bedeutsame Änderung.</translation>
     </message>
     <message>
         <source>Not in the chart: %1.</source>
@@ -5746,27 +5809,27 @@
     </message>
     <message>
         <source>The best ladder can be expected to give a change to ± %1 m/s (this session&apos;s: ± %2).</source>
-        <translation>Von der besten Lastreihe ist zu erwarten, dass sie eine Änderung auf ± %1 m/s genau liefert (diese Einheit: ± %2).</translation>
+        <translation>Von der besten Leiter ist zu erwarten, dass sie eine Änderung auf ± %1 m/s genau liefert (diese Einheit: ± %2).</translation>
     </message>
     <message>
         <source>The best ladder can be expected to give a change to ± %1 m/s.</source>
-        <translation>Von der besten Lastreihe ist zu erwarten, dass sie eine Änderung auf ± %1 m/s genau liefert.</translation>
+        <translation>Von der besten Leiter ist zu erwarten, dass sie eine Änderung auf ± %1 m/s genau liefert.</translation>
     </message>
     <message>
         <source>No ladder of these loads can be expected to bound the estimated 1RM (this session&apos;s: ± %1).</source>
-        <translation>Von keiner Lastreihe aus diesen Lasten ist zu erwarten, dass sie das geschätzte 1RM eingrenzt (diese Einheit: ± %1).</translation>
+        <translation>Von keiner Leiter aus diesen Lasten ist zu erwarten, dass sie das geschätzte 1RM eingrenzt (diese Einheit: ± %1).</translation>
     </message>
     <message>
         <source>No ladder of these loads can be expected to bound the estimated 1RM.</source>
-        <translation>Von keiner Lastreihe aus diesen Lasten ist zu erwarten, dass sie das geschätzte 1RM eingrenzt.</translation>
+        <translation>Von keiner Leiter aus diesen Lasten ist zu erwarten, dass sie das geschätzte 1RM eingrenzt.</translation>
     </message>
     <message>
         <source>The best ladder can be expected to give the estimated 1RM to ± %1 (this session&apos;s: ± %2).</source>
-        <translation>Von der besten Lastreihe ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert (diese Einheit: ± %2).</translation>
+        <translation>Von der besten Leiter ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert (diese Einheit: ± %2).</translation>
     </message>
     <message>
         <source>The best ladder can be expected to give the estimated 1RM to ± %1.</source>
-        <translation>Von der besten Lastreihe ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert.</translation>
+        <translation>Von der besten Leiter ist zu erwarten, dass sie das geschätzte 1RM auf ± %1 genau liefert.</translation>
     </message>
     <message>
         <source>The line is of %1.</source>
@@ -5810,7 +5873,7 @@
     </message>
     <message>
         <source>Beware, its loads: %1. No ladder without that was found under these settings: more steps, a heavier load or plates between them may give one.</source>
-        <translation>Achtung, ihre Lasten: %1. Mit diesen Einstellungen wurde keine Lastreihe ohne das gefunden: mehr Stufen, eine schwerere Last oder Scheiben dazwischen können eine ergeben.</translation>
+        <translation>Achtung, ihre Lasten: %1. Mit diesen Einstellungen wurde keine Leiter ohne das gefunden: mehr Stufen, eine schwerere Last oder Scheiben dazwischen können eine ergeben.</translation>
     </message>
     <message>
         <source>Half the sets at the lightest and half at the heaviest load would give %1 times that, and could not show a bend.</source>
@@ -6038,7 +6101,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>Of %1 readings %2 are better or worse; had nothing changed, about %3 would be. All of them taken as one family (Holm), %4 would stand.</source>
-        <translation>Von %1 Aussagen sind %2 besser oder schlechter; hätte sich nichts geändert, wären es etwa %3. Alle als eine Familie genommen (Holm), blieben %4.</translation>
+        <translation>Von %1 Befunden sind %2 besser oder schlechter; hätte sich nichts geändert, wären es etwa %3. Alle als eine Familie genommen (Holm), blieben %4.</translation>
     </message>
     <message>
         <source>1 session lies in none of these blocks</source>
@@ -6047,14 +6110,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>%1 sessions lie in none of these blocks</source>
         <translation>%1 Einheiten liegen in keinem dieser Blöcke</translation>
-    </message>
-    <message>
-        <source>a measure&apos;s readings hold together over its blocks at %1 %, not over measures</source>
-        <translation>die Aussagen einer Messgröße gelten über ihre Blöcke zusammen zu %1 %, nicht über die Messgrößen</translation>
-    </message>
-    <message>
-        <source>the days of one block are taken as alike, 0.5 from one to the next; where they are more alike than that, of nothing up to 12 % instead of 5 are read as a change</source>
-        <translation>die Tage eines Blocks gelten als ähnlich, 0,5 von einem zum nächsten; ähneln sie sich mehr, werden von nichts bis zu 12 % statt 5 als Änderung gelesen</translation>
     </message>
     <message>
         <source>The blocks came in one order: what an earlier one did may show in a later one.</source>
@@ -6138,15 +6193,15 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>Over all that was asked %1 of %2 readings are better or worse; had nothing changed, about %3 would be.</source>
-        <translation>Über alles Gefragte sind %1 von %2 Aussagen besser oder schlechter; hätte sich nichts geändert, wären es etwa %3.</translation>
+        <translation>Über alles Gefragte sind %1 von %2 Befunden besser oder schlechter; hätte sich nichts geändert, wären es etwa %3.</translation>
     </message>
     <message>
         <source>Mean change of %1 athletes %2 (%3 to %4): %5. Beyond their own noise their changes differ by an SD of %6.</source>
-        <translation>Mittlere Änderung von %1 Athleten %2 (%3 bis %4): %5. Über ihr eigenes Rauschen hinaus unterscheiden sich ihre Änderungen mit einer SD von %6.</translation>
+        <translation>Mittlere Änderung von %1 Athleten %2 (%3 bis %4): %5. Über ihre eigene Streuung hinaus unterscheiden sich ihre Änderungen mit einer SD von %6.</translation>
     </message>
     <message>
         <source>Mean change of %1 athletes %2 (%3 to %4): %5. Their changes differ by no more than their own noise.</source>
-        <translation>Mittlere Änderung von %1 Athleten %2 (%3 bis %4): %5. Ihre Änderungen unterscheiden sich nicht mehr als durch ihr eigenes Rauschen.</translation>
+        <translation>Mittlere Änderung von %1 Athleten %2 (%3 bis %4): %5. Ihre Änderungen unterscheiden sich nicht mehr, als ihre eigene Streuung erklärt.</translation>
     </message>
     <message>
         <source>Which column is the date, or which day is it for all rows?</source>
@@ -6250,7 +6305,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>a change is of as many reps on both sides, and of what both blocks hold: it need not be the difference of the two figures</source>
-        <translation>eine Veränderung gilt für gleich viele Wiederholungen auf beiden Seiten und für das, was beide Blöcke enthalten: Sie muss nicht der Unterschied der beiden Zahlen sein</translation>
+        <translation>eine Änderung gilt für gleich viele Wiederholungen auf beiden Seiten und für das, was beide Blöcke enthalten: Sie muss nicht der Unterschied der beiden Zahlen sein</translation>
     </message>
     <message>
         <source>how far these blocks&apos; own days lie apart</source>
@@ -6314,11 +6369,11 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>then compare %1 with %2, of which all tests are made one</source>
-        <translation>dann vergleichen Sie %1 mit %2, dessen Tests alle zu einem gemittelt werden</translation>
+        <translation>dann %1 vergleichen mit %2, dessen Tests alle zu einem gemittelt werden</translation>
     </message>
     <message>
         <source>then compare %1 with the days from %2 to the last of them, which are made one</source>
-        <translation>dann vergleichen Sie %1 mit den Tagen von %2 bis zum letzten davon, die zu einem gemittelt werden</translation>
+        <translation>dann %1 vergleichen mit den Tagen von %2 bis zum letzten davon, die zu einem gemittelt werden</translation>
     </message>
     <message>
         <source>as if the line were straight, to see what a bend may add: %1 to %2</source>
@@ -6402,7 +6457,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>Of a block or a stretch of days all sessions are made one, of a date the nearest that makes a line stands. Readings hold day-to-day noise; rows go better, worse, held, unclear, and by size in each. Drawn to all: as much of an athlete&apos;s change as noise would not give, between it and the mean.</source>
-        <translation>Von einem Block oder einer Folge von Tagen werden alle Einheiten zu einer gemittelt, von einem Datum steht die nächste, die eine Linie ergibt. Die Urteile enthalten das Tagesrauschen; die Zeilen gehen besser, schlechter, gehalten, unklar, und darin nach Größe. Zu allen gezogen: so viel von der Änderung eines Athleten, wie Rauschen nicht ergäbe, zwischen ihr und dem Mittel.</translation>
+        <translation>Von einem Block oder einer Folge von Tagen werden alle Einheiten zu einer gemittelt, von einem Datum gilt die nächstgelegene Einheit, die eine Gerade ergibt. Die Befunde enthalten die Tag-zu-Tag-Streuung; die Zeilen gehen besser, schlechter, gehalten, unklar, und darin nach Größe. Zu allen gezogen: so viel von der Änderung eines Athleten, wie die Streuung allein nicht ergäbe, zwischen ihr und dem Mittel.</translation>
     </message>
     <message>
         <source>planned: %1</source>
@@ -6410,19 +6465,19 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>counted in the log: 1 session</source>
-        <translation>im Log gezählt: 1 Einheit</translation>
+        <translation>im Protokoll gezählt: 1 Einheit</translation>
     </message>
     <message>
         <source>counted in the log: %1 sessions</source>
-        <translation>im Log gezählt: %1 Einheiten</translation>
+        <translation>im Protokoll gezählt: %1 Einheiten</translation>
     </message>
     <message>
         <source>counted in the log: %1 a week (1 session in %2 weeks)</source>
-        <translation>im Log gezählt: %1 pro Woche (1 Einheit in %2 Wochen)</translation>
+        <translation>im Protokoll gezählt: %1 pro Woche (1 Einheit in %2 Wochen)</translation>
     </message>
     <message>
         <source>counted in the log: %1 a week (%2 sessions in %3 weeks)</source>
-        <translation>im Log gezählt: %1 pro Woche (%2 Einheiten in %3 Wochen)</translation>
+        <translation>im Protokoll gezählt: %1 pro Woche (%2 Einheiten in %3 Wochen)</translation>
     </message>
     <message>
         <source>up to %1</source>
@@ -6593,10 +6648,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>die meisten Einheiten pro Woche, nicht weniger als die wenigsten</translation>
     </message>
     <message>
-        <source>sheet, delimiter, encoding, rows passed over, header, a row is, blank is as above, dates, column ... or all ...</source>
-        <translation>sheet, delimiter, encoding, rows passed over, header, a row is, blank is as above, dates, column ... oder all ...</translation>
-    </message>
-    <message>
         <source>a text of what was trained that is no text</source>
         <translation>eine Angabe, was trainiert wurde, die kein Text ist</translation>
     </message>
@@ -6630,7 +6681,79 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>A session lies on both sides: choose days or blocks apart.</source>
-        <translation>Eine Einheit liegt auf beiden Seiten: Wählen Sie Tage oder Blöcke, die sich nicht überschneiden.</translation>
+        <translation>Eine Einheit liegt auf beiden Seiten: bitte Tage oder Blöcke wählen, die sich nicht überschneiden.</translation>
+    </message>
+    <message>
+        <source>from %1 up a loss of %2 % would end under the MVT of %3 m/s, by failure: no stop speed stands there</source>
+        <translation>ab %1 würde ein Geschwindigkeitsverlust von %2 % unter der MVT von %3 m/s enden, mit Versagen: Dort steht keine Stopp-Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>a measure&apos;s readings against the chosen block hold together at %1 %, those from block to block likewise; not the two at once, and not over measures</source>
+        <translation>die Aussagen einer Messgröße gegen den gewählten Block gelten zusammen zu %1 %, die von Block zu Block ebenso; nicht beide zugleich und nicht über die Messgrößen</translation>
+    </message>
+    <message>
+        <source>the days of one block are taken as alike, 0.5 from one to the next; where they are as alike as 0.7, of nothing up to 15 % instead of 5 are read as a change</source>
+        <translation>die Tage eines Blocks gelten als ähnlich, 0,5 von einem zum nächsten; wo sie sich zu 0,7 ähneln, werden von nichts bis zu 15 % statt 5 als Änderung gelesen</translation>
+    </message>
+    <message>
+        <source>decimal comma, decimal point, kg, lb, m/s, cm/s or several in a cell</source>
+        <translation>decimal comma, decimal point, kg, lb, m/s, cm/s oder several in a cell</translation>
+    </message>
+    <message>
+        <source>columns of loads in kg and in lb side by side</source>
+        <translation>Spalten mit Lasten in kg und in lb nebeneinander</translation>
+    </message>
+    <message>
+        <source>one unit</source>
+        <translation>eine Einheit</translation>
+    </message>
+    <message>
+        <source>a day as a spreadsheet counts it, such as 46095</source>
+        <translation>ein Tag, wie ihn eine Tabellenkalkulation zählt, etwa 46095</translation>
+    </message>
+    <message>
+        <source>The row under the names is read as their units.</source>
+        <translation>Die Zeile unter den Namen wird als deren Einheiten gelesen.</translation>
+    </message>
+    <message>
+        <source>Columns that are named by a load are read as a set each.</source>
+        <translation>Spalten, die nach einer Last heißen, werden als je ein Satz gelesen.</translation>
+    </message>
+    <message>
+        <source>Left out as totals, %1 rows: %2.</source>
+        <translation>Als Summen weggelassen, %1 Zeilen: %2.</translation>
+    </message>
+    <message>
+        <source>sheet, delimiter, encoding, rows passed over, header, units row, rows left out, loads are columns, rows in order, a row is, blank is as above, dates, column ... or all ...</source>
+        <translation>sheet, delimiter, encoding, rows passed over, header, units row, rows left out, loads are columns, rows in order, a row is, blank is as above, dates, column ... oder all ...</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;, in which attempts of that test are written down</source>
+        <translation>&quot;%1&quot;, worin Versuche dieses Tests aufgeschrieben werden</translation>
+    </message>
+    <message>
+        <source>figures that were worked out from other tables</source>
+        <translation>Werte, die aus anderen Tabellen berechnet wurden</translation>
+    </message>
+    <message>
+        <source>the command &quot;%1&quot;</source>
+        <translation>der Befehl &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>a command that prints JSON: %1</source>
+        <translation>ein Befehl, der JSON ausgibt: %1</translation>
+    </message>
+    <message>
+        <source>the tables that they come from, such as reps.csv</source>
+        <translation>die Tabellen, aus denen sie stammen, etwa reps.csv</translation>
+    </message>
+    <message>
+        <source>In &quot;%1&quot;, is %2 a day that a spreadsheet counts from 1900 (%3) or from 1904 (%4)?</source>
+        <translation>Ist %2 in „%1“ ein Tag, den eine Tabellenkalkulation ab 1900 zählt (%3) oder ab 1904 (%4)?</translation>
+    </message>
+    <message>
+        <source>a day, where other days may stand in for it</source>
+        <translation>ein Tag, wo andere Tage für ihn stehen dürfen</translation>
     </message>
 </context>
 <context>
@@ -6884,20 +7007,8 @@ liegt über dem geschätzten 1RM</translation>
 <context>
     <name>SeasonWords</name>
     <message>
-        <source>from the line, with its %1 interval</source>
-        <translation>von der Geraden, mit Intervall (%1)</translation>
-    </message>
-    <message>
         <source>seen at the load</source>
         <translation>bei der Last beobachtet</translation>
-    </message>
-    <message>
-        <source>beyond the loads lifted; 1RM: reach below 0.80</source>
-        <translation>jenseits der gehobenen Lasten; 1RM: Reichweite unter 0,80</translation>
-    </message>
-    <message>
-        <source>smallest detectable change (±%1 m/s) around the baseline</source>
-        <translation>kleinste nachweisbare Änderung (±%1 m/s) um den Bezug</translation>
     </message>
     <message>
         <source>trend</source>
@@ -6952,10 +7063,6 @@ liegt über dem geschätzten 1RM</translation>
         <translation>%1 bis %2, Mittel</translation>
     </message>
     <message>
-        <source>mean of a block, with its %1 interval</source>
-        <translation>Mittel eines Blocks mit seinem %1-Intervall</translation>
-    </message>
-    <message>
         <source>not lifted</source>
         <translation>nicht geschafft</translation>
     </message>
@@ -6966,6 +7073,22 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>trend within a block</source>
         <translation>Trend innerhalb eines Blocks</translation>
+    </message>
+    <message>
+        <source>from the line, %1</source>
+        <translation>von der Geraden, %1</translation>
+    </message>
+    <message>
+        <source>mean of a block, %1</source>
+        <translation>Mittel eines Blocks, %1</translation>
+    </message>
+    <message>
+        <source>extrapolated; 1RM: reach below 0.80</source>
+        <translation>extrapoliert; 1RM: Reichweite unter 0,80</translation>
+    </message>
+    <message>
+        <source>too small to detect, ±%1 m/s</source>
+        <translation>zu klein, um erkannt zu werden, ±%1 m/s</translation>
     </message>
 </context>
 <context>
@@ -7004,7 +7127,7 @@ liegt über dem geschätzten 1RM</translation>
     <name>SetWords</name>
     <message>
         <source>Found %1, expected a number such as 62.5 or 0,92: digits and one decimal mark.</source>
-        <translation>%1 gefunden, erwartet: eine Zahl wie 62.5 oder 0,92: Ziffern und ein Dezimalzeichen.</translation>
+        <translation>%1 gefunden, erwartet: eine Zahl wie 62,5 oder 0,92: Ziffern und ein Dezimalzeichen.</translation>
     </message>
     <message>
         <source>Found %1, expected one decimal mark: the comma is a decimal mark too, and there are no marks for thousands. Blanks go between numbers.</source>
@@ -7048,7 +7171,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>Expected a load in %2, then the reps&apos; speeds in m/s: 60 0.92 0.90 0.88.</source>
-        <translation>Erwartet: eine Last in %2, dann die Geschwindigkeiten der Wiederholungen in m/s: 60 0.92 0.90 0.88.</translation>
+        <translation>Erwartet: eine Last in %2, dann die Geschwindigkeiten der Wiederholungen in m/s: 60 0,92 0,90 0,88.</translation>
     </message>
     <message>
         <source>Found a load of %1, expected at most %2.</source>
@@ -7134,14 +7257,6 @@ liegt über dem geschätzten 1RM</translation>
 <context>
     <name>SquadForestWords</name>
     <message>
-        <source>change (later − earlier), %1 interval with day-to-day noise</source>
-        <translation>Änderung (später − früher), Intervall (%1) mit Tag-zu-Tag-Streuung</translation>
-    </message>
-    <message>
-        <source>below the smallest change that matters</source>
-        <translation>unter der kleinsten bedeutsamen Änderung</translation>
-    </message>
-    <message>
         <source>extrapolated</source>
         <translation>extrapoliert</translation>
     </message>
@@ -7188,6 +7303,14 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Drawn to all</source>
         <translation>Zu allen gezogen</translation>
+    </message>
+    <message>
+        <source>later − earlier, %1</source>
+        <translation>später − früher, %1</translation>
+    </message>
+    <message>
+        <source>too small to matter</source>
+        <translation>zu klein, um zu zählen</translation>
     </message>
 </context>
 <context>
@@ -7352,7 +7475,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>a true maximum</source>
-        <translation>ein wahres Maximum</translation>
+        <translation>ein echtes Maximum</translation>
     </message>
     <message>
         <source>not lifted</source>
@@ -7389,6 +7512,101 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Whose is it: %1? Type more of the name.</source>
         <translation>Wer ist gemeint: %1? Mehr vom Namen tippen.</translation>
+    </message>
+</context>
+<context>
+    <name>Tutorial</name>
+    <message>
+        <source>Open the sample</source>
+        <translation>Das Beispiel öffnen</translation>
+    </message>
+    <message>
+        <source>%1 opens an invented rowing squad. In winter a flood took the heavy plates of its weights room: for one block nobody could load more than what was left. What opens is a copy of your own; nothing that you try can spoil anything.</source>
+        <translation>%1 öffnet einen erfundenen Ruderkader. Im Winter nahm ein Hochwasser die schweren Scheiben seines Kraftraums mit: Einen Block lang konnte niemand mehr auflegen, als übrig war. Was sich öffnet, ist eine eigene Kopie; beim Ausprobieren kann nichts verloren gehen.</translation>
+    </message>
+    <message>
+        <source>One athlete at a glance</source>
+        <translation>Eine Athletin auf einen Blick</translation>
+    </message>
+    <message>
+        <source>At the left press %1. The sentence on top says what the last block changed in everything that she was tested in; the table below proves it, a line a test. &lt;i&gt;%2&lt;/i&gt; is no failure: beside it stands the change from which such tests would have shown one.</source>
+        <translation>Links %1 drücken. Der Satz oben sagt, was der letzte Block in allem verändert hat, worin sie getestet wurde; die Tabelle darunter belegt es, eine Zeile je Test. &lt;i&gt;%2&lt;/i&gt; ist kein Versagen: Daneben steht, ab welcher Änderung solche Tests eine gezeigt hätten.</translation>
+    </message>
+    <message>
+        <source>Two days, one sentence</source>
+        <translation>Zwei Tage, ein Satz</translation>
+    </message>
+    <message>
+        <source>Press %1 and choose %2, as %3 %4 and as %5 %6. One sentence says what changed, by load and in the 1RM. In the chart a bar that does not touch zero is a change; a grey band is what is too small to matter.</source>
+        <translation>%1 drücken und %2 wählen, als %3 %4 und als %5 %6. Ein Satz sagt, was sich geändert hat, je Last und im 1RM. Im Diagramm ist ein Balken, der die Null nicht berührt, eine Änderung; das graue Band ist, was zu klein ist, um zu zählen.</translation>
+    </message>
+    <message>
+        <source>Type a ladder</source>
+        <translation>Eine Leiter eintippen</translation>
+    </message>
+    <message>
+        <source>Press %1. A set is one line: the load, then the speed of every rep, and Enter. Type %2, %3, %4 and %5. Each point lands on today&apos;s line beside that of last time, &lt;i&gt;%6&lt;/i&gt; says what comes next, and the estimated 1RM grows an interval from the third load on.</source>
+        <translation>%1 drücken. Ein Satz ist eine Zeile: die Last, dann die Geschwindigkeit jeder Wiederholung, und Enter. Nacheinander tippen: %2, %3, %4 und %5. Jeder Punkt landet auf der Geraden von heute neben der vom letzten Mal, &lt;i&gt;%6&lt;/i&gt; sagt, was folgt, und das geschätzte 1RM hat ab der dritten Last ein Intervall.</translation>
+    </message>
+    <message>
+        <source>A slip is asked about</source>
+        <translation>Nach einem Vertipper wird gefragt</translation>
+    </message>
+    <message>
+        <source>Type %1, as happens between two sets. Whether &lt;i&gt;%2&lt;/i&gt; was meant is asked below the line, and nothing is written before you say so.</source>
+        <translation>%1 tippen, wie es zwischen zwei Sätzen vorkommt. Unter der Zeile wird gefragt, ob &lt;i&gt;%2&lt;/i&gt; gemeint war, und bis zur Antwort wird nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>Put right, take back</source>
+        <translation>Berichtigen, zurücknehmen</translation>
+    </message>
+    <message>
+        <source>&lt;kbd&gt;Esc&lt;/kbd&gt; says no, and the line is yours to mend: %1. What should not have been written is taken back by &lt;kbd&gt;%2&lt;/kbd&gt;, one step after the other: the set at 70 kg is gone again.</source>
+        <translation>&lt;kbd&gt;Esc&lt;/kbd&gt; heißt nein, und die Zeile lässt sich berichtigen: %1. Was nicht hätte geschrieben werden sollen, nimmt &lt;kbd&gt;%2&lt;/kbd&gt; zurück, Schritt für Schritt: Der Satz mit 70 kg ist wieder weg.</translation>
+    </message>
+    <message>
+        <source>How far to trust it</source>
+        <translation>Wie weit ihm zu trauen ist</translation>
+    </message>
+    <message>
+        <source>Press %1. Every session has its line, its estimated 1RM and the interval to plan with. &lt;i&gt;%2&lt;/i&gt; is the heaviest load lifted as a share of the estimate: the smaller it is, the further the line was drawn out.</source>
+        <translation>%1 drücken. Jede Einheit hat ihre Gerade, ihr geschätztes 1RM und das Intervall zum Planen. &lt;i&gt;%2&lt;/i&gt; ist die schwerste gehobene Last als Anteil der Schätzung: Je kleiner sie ist, desto weiter wurde die Gerade verlängert.</translation>
+    </message>
+    <message>
+        <source>Loads for the next block</source>
+        <translation>Lasten für den nächsten Block</translation>
+    </message>
+    <message>
+        <source>Press %1. An aim, 70 % of the estimated 1RM, becomes loads that the plates at hand can build, with the speed to expect and the speed to stop at. The tab %2 says which ladder would settle most of what is unclear.</source>
+        <translation>%1 drücken. Aus einem Ziel, 70 % des geschätzten 1RM, werden Lasten, die sich mit den vorhandenen Scheiben zusammenstellen lassen, mit der erwarteten Geschwindigkeit und der, bei der Schluss ist. Der Reiter %2 sagt, welche Leiter am meisten von dem klären würde, was unklar ist.</translation>
+    </message>
+    <message>
+        <source>The whole season</source>
+        <translation>Die ganze Saison</translation>
+    </message>
+    <message>
+        <source>Press %1: all that was measured, a column a training block, each read against the first and against the one before.</source>
+        <translation>%1 drücken: alles, was gemessen wurde, eine Spalte je Trainingsblock, jeder gegen den ersten und gegen den davor gelesen.</translation>
+    </message>
+    <message>
+        <source>The squad</source>
+        <translation>Der Kader</translation>
+    </message>
+    <message>
+        <source>Press %1: everybody&apos;s change of one lift on one axis, their mean, and how many readings chance alone would give.</source>
+        <translation>%1 drücken: die Änderung aller in einer Übung auf einer Achse, ihr Mittel, und wie viele Befunde allein der Zufall ergäbe.</translation>
+    </message>
+    <message>
+        <source>Your own</source>
+        <translation>Das eigene Protokoll</translation>
+    </message>
+    <message>
+        <source>%1 begins your own log, one file wherever you want it; %2 brings in the tables that you have. What a page shows goes to paper by %3 and %4, and everything comes out again by %5. Each set is on disk when it is typed; %6 makes a checked copy for a stick. How every figure is made, and from which paper, is told by %7.</source>
+        <translation>%1 beginnt ein eigenes Protokoll, eine Datei am gewünschten Ort; %2 holt vorhandene Tabellen herein. Was eine Seite zeigt, kommt mit %3 und %4 aufs Papier, und alles kommt mit %5 wieder heraus. Jeder Satz ist gespeichert, sobald er getippt ist; %6 legt eine geprüfte Kopie an, etwa für einen Stick. Wie jede Zahl entsteht und aus welcher Arbeit, sagt %7.</translation>
+    </message>
+    <message>
+        <source>Ten minutes with the sample log. Words in bold are there to press, in that order; the help stays open beside the window.</source>
+        <translation>Zehn Minuten mit dem Beispielprotokoll. Was fett steht, wird gedrückt, in dieser Reihenfolge; die Hilfe bleibt neben dem Fenster offen.</translation>
     </message>
 </context>
 <context>
@@ -7481,6 +7699,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Licence</source>
         <translation>Lizenz</translation>
+    </message>
+    <message>
+        <source>To cite it:</source>
+        <translation>So wird es zitiert:</translation>
     </message>
 </context>
 <context>
@@ -7741,7 +7963,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>The conditions of the tests are taken over from %1: change what differs.</source>
-        <translation>Die Bedingungen der Tests sind vom %1 übernommen: ändern Sie, was abweicht.</translation>
+        <translation>Die Bedingungen der Tests sind vom %1 übernommen: bitte ändern, was abweicht.</translation>
     </message>
     <message>
         <source>a reason, and this day is read against no other</source>
@@ -7754,6 +7976,22 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Not comparable, because</source>
         <translation>Nicht vergleichbar, weil</translation>
+    </message>
+    <message>
+        <source>No conditions yet</source>
+        <translation>Noch keine Bedingungen</translation>
+    </message>
+    <message>
+        <source>Conditions: %1</source>
+        <translation>Bedingungen: %1</translation>
+    </message>
+    <message>
+        <source>Conditions: %1, and %2 more</source>
+        <translation>Bedingungen: %1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>Conditions</source>
+        <translation>Bedingungen</translation>
     </message>
 </context>
 <context>
@@ -7819,7 +8057,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>Choose an athlete first: a trace is somebody&apos;s.</source>
-        <translation>Zuerst Athlet wählen: eine Messkurve gehört jemandem.</translation>
+        <translation>Zuerst Athlet wählen: Eine Messkurve gehört jemandem.</translation>
     </message>
 </context>
 <context>
@@ -7967,6 +8205,10 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Change of the difference (%1 interval)</source>
         <translation>Änderung des Unterschieds (Intervall %1)</translation>
+    </message>
+    <message>
+        <source>Type attempts</source>
+        <translation>Versuche eintippen</translation>
     </message>
 </context>
 <context>
@@ -8189,6 +8431,26 @@ liegt über dem geschätzten 1RM</translation>
         <source>Trained</source>
         <translation>Trainiert</translation>
     </message>
+    <message>
+        <source>What the selected block was</source>
+        <translation>Was der gewählte Block war</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <translation>%1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>No training blocks yet. A block is a stretch of days with one plan: readings are made from one to the next.</source>
+        <translation>Noch keine Trainingsblöcke. Ein Block sind Tage mit einem Plan: Befunde gehen von einem zum nächsten.</translation>
+    </message>
+    <message>
+        <source>Sessions outside any block.</source>
+        <translation>Einheiten außerhalb aller Blöcke.</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::BodyField</name>
@@ -8229,7 +8491,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>Found %1, expected loads in %2 with blanks between them, such as 40 60 72.5.</source>
-        <translation>%1 gefunden, erwartet: Lasten in %2 mit Leerzeichen dazwischen, etwa 40 60 72.5.</translation>
+        <translation>%1 gefunden, erwartet: Lasten in %2 mit Leerzeichen dazwischen, etwa 40 60 72,5.</translation>
     </message>
 </context>
 <context>
@@ -8241,14 +8503,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>Save P&amp;DF…</source>
         <translation>PD&amp;F speichern…</translation>
-    </message>
-    <message>
-        <source>Earlier session</source>
-        <translation>Frühere Einheit</translation>
-    </message>
-    <message>
-        <source>Later session</source>
-        <translation>Spätere Einheit</translation>
     </message>
     <message>
         <source>one scatter for both days</source>
@@ -8285,10 +8539,6 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>%1 points</source>
         <translation>%1 Punkte</translation>
-    </message>
-    <message>
-        <source>Choose an athlete and a lift to compare two of their sessions.</source>
-        <translation>Athlet und Übung wählen, um zwei ihrer Einheiten zu vergleichen.</translation>
     </message>
     <message>
         <source>Save the comparison as PDF</source>
@@ -8346,6 +8596,26 @@ liegt über dem geschätzten 1RM</translation>
     <message>
         <source>%1, two scatters</source>
         <translation>%1, zwei Streuungen</translation>
+    </message>
+    <message>
+        <source>Earlier session or block</source>
+        <translation>Frühere Einheit oder früherer Block</translation>
+    </message>
+    <message>
+        <source>Later session or block</source>
+        <translation>Spätere Einheit oder späterer Block</translation>
+    </message>
+    <message>
+        <source>1 session</source>
+        <translation>1 Einheit</translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation>%1 Einheiten</translation>
+    </message>
+    <message>
+        <source>Choose an athlete and a lift to compare two of their sessions or blocks.</source>
+        <translation>Athlet und Übung wählen, um zwei Einheiten oder Blöcke zu vergleichen.</translation>
     </message>
 </context>
 <context>
@@ -8416,7 +8686,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>%1 interval</source>
-        <translation>%1-Intervall</translation>
+        <translation>Intervall (%1)</translation>
     </message>
     <message>
         <source>Comparison</source>
@@ -8578,7 +8848,11 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>Load in %1, each rep&apos;s speed in m/s, Enter.  -: not lifted.  @8: effort.  Up: next load.  !: true maximum.  x: left out.  # note.</source>
-        <translation>Last in %1, Geschwindigkeit jeder Wiederholung in m/s, Enter.  -: nicht geschafft.  @8: Anstrengung.  Auf: nächste Last.  !: wahres Maximum.  x: ausgelassen.  # Notiz.</translation>
+        <translation>Last in %1, Geschwindigkeit jeder Wiederholung in m/s, Enter.  -: nicht geschafft.  @8: Anstrengung.  Auf: nächste Last.  !: echtes Maximum.  x: ausgelassen.  # Notiz.</translation>
+    </message>
+    <message>
+        <source>for example %1</source>
+        <translation>zum Beispiel %1</translation>
     </message>
 </context>
 <context>
@@ -8593,7 +8867,7 @@ liegt über dem geschätzten 1RM</translation>
     </message>
     <message>
         <source>The ladder of last time</source>
-        <translation>Die Lastreihe vom letzten Mal</translation>
+        <translation>Die Leiter vom letzten Mal</translation>
     </message>
     <message>
         <source>What counts of the selected set, and why not (Ctrl+Shift+E)</source>
@@ -8834,6 +9108,73 @@ ein Maximalversuch</translation>
     </message>
 </context>
 <context>
+    <name>slopebook::ui::EverythingModel</name>
+    <message>
+        <source>not comparable: %1</source>
+        <translation>nicht vergleichbar: %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1, 1 set</source>
+        <translation>%1, 1 Satz</translation>
+    </message>
+    <message>
+        <source>%1, %2 sets</source>
+        <translation>%1, %2 Sätze</translation>
+    </message>
+    <message>
+        <source>%1 not lifted</source>
+        <translation>%1 nicht geschafft</translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <translation>links %1</translation>
+    </message>
+    <message>
+        <source>right %1</source>
+        <translation>rechts %1</translation>
+    </message>
+    <message>
+        <source>, left</source>
+        <translation>, links</translation>
+    </message>
+    <message>
+        <source>, right</source>
+        <translation>, rechts</translation>
+    </message>
+    <message>
+        <source>not possible</source>
+        <translation>nicht möglich</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>Lift or test</source>
+        <translation>Übung oder Test</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>Conditions</source>
+        <translation>Bedingungen</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::FiguresPanel</name>
     <message>
         <source>Estimated 1RM</source>
@@ -8874,6 +9215,10 @@ ein Maximalversuch</translation>
     <message>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Where the figures come from</source>
+        <translation>Woher die Zahlen kommen</translation>
     </message>
 </context>
 <context>
@@ -8949,16 +9294,24 @@ ein Maximalversuch</translation>
         <translation>&amp;Methode</translation>
     </message>
     <message>
-        <source>&amp;Sources</source>
-        <translation>&amp;Quellen</translation>
-    </message>
-    <message>
         <source>C&amp;autions</source>
         <translation>&amp;Vorsichtshinweise</translation>
     </message>
     <message>
         <source>Letters typed into the index at the left find an athlete, the arrows go on to the next, Enter takes one. F9 folds the index away; Ctrl+F then opens it for one choice.</source>
         <translation>Buchstaben, in das Verzeichnis links getippt, suchen einen Athleten, die Pfeile gehen zum nächsten, Eingabe nimmt einen. F9 klappt das Verzeichnis weg; Strg+F öffnet es dann für eine Wahl.</translation>
+    </message>
+    <message>
+        <source>T&amp;utorial</source>
+        <translation>&amp;Anleitung</translation>
+    </message>
+    <message>
+        <source>The &amp;file</source>
+        <translation>Die &amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;New</source>
+        <translation>&amp;Neues</translation>
     </message>
 </context>
 <context>
@@ -9171,14 +9524,6 @@ ein Maximalversuch</translation>
         <translation>Geraden von %1 Einheiten; ihre Kennwerte stehen in der Tabelle.</translation>
     </message>
     <message>
-        <source>This athlete&apos;s</source>
-        <translation>Von diesem Athleten</translation>
-    </message>
-    <message>
-        <source>Everybody&apos;s</source>
-        <translation>Von allen</translation>
-    </message>
-    <message>
         <source>Whose sessions</source>
         <translation>Wessen Einheiten</translation>
     </message>
@@ -9199,16 +9544,60 @@ ein Maximalversuch</translation>
         <translation>Keine Einheit, in deren Datum, Block, Messgerät oder Notiz das vorkommt.</translation>
     </message>
     <message>
-        <source>date, block, device, note</source>
-        <translation>Datum, Block, Messgerät, Notiz</translation>
+        <source>One lift, this athlete&apos;s</source>
+        <translation>Eine Übung, dieses Athleten</translation>
+    </message>
+    <message>
+        <source>One lift, everybody&apos;s</source>
+        <translation>Eine Übung, von allen</translation>
+    </message>
+    <message>
+        <source>Every lift and test</source>
+        <translation>Jede Übung und jeder Test</translation>
+    </message>
+    <message>
+        <source>date, block, lift, device, note</source>
+        <translation>Datum, Block, Übung, Messgerät, Notiz</translation>
+    </message>
+    <message>
+        <source>Every lift and test of the athlete</source>
+        <translation>Jede Übung und jeder Test des Athleten</translation>
+    </message>
+    <message>
+        <source>Choose an athlete to see what they did.</source>
+        <translation>Wähle einen Athleten, um zu sehen, was er gemacht hat.</translation>
+    </message>
+    <message>
+        <source>Nothing with that in it.</source>
+        <translation>Nichts, worin das vorkommt.</translation>
+    </message>
+    <message>
+        <source>Nothing yet: type the first set or attempt under Floor, or import a table.</source>
+        <translation>Noch nichts: Tippe den ersten Satz oder Versuch unter Halle ein, oder importiere eine Tabelle.</translation>
+    </message>
+    <message>
+        <source>1 lift or test</source>
+        <translation>1 Übung oder Test</translation>
+    </message>
+    <message>
+        <source>%1 lifts and tests</source>
+        <translation>%1 Übungen und Tests</translation>
+    </message>
+    <message>
+        <source>%1 in 1 session.</source>
+        <translation>%1 in 1 Einheit.</translation>
+    </message>
+    <message>
+        <source>%1 in %2 sessions.</source>
+        <translation>%1 in %2 Einheiten.</translation>
+    </message>
+    <message>
+        <source>Enter opens the row where it was typed. A heading puts them in order.</source>
+        <translation>Enter öffnet die Zeile dort, wo sie eingetippt wurde. Ein Spaltenkopf ordnet sie.</translation>
     </message>
 </context>
 <context>
     <name>slopebook::ui::ImportDialog</name>
-    <message>
-        <source>Import CSV</source>
-        <translation>CSV importieren</translation>
-    </message>
     <message>
         <source>What the files hold</source>
         <translation>Was die Dateien enthalten</translation>
@@ -9252,6 +9641,10 @@ ein Maximalversuch</translation>
     <message>
         <source>%1 holds no rows below its header.</source>
         <translation>%1 hat keine Zeilen unter der Kopfzeile.</translation>
+    </message>
+    <message>
+        <source>Import a table</source>
+        <translation>Tabelle importieren</translation>
     </message>
 </context>
 <context>
@@ -9412,7 +9805,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Expected a change in %1, such as 2.5, or nothing.</source>
-        <translation>Erwartet: eine Änderung in %1, etwa 2.5, oder nichts.</translation>
+        <translation>Erwartet: eine Änderung in %1, etwa 2,5, oder nichts.</translation>
     </message>
     <message>
         <source>its load is what is added and the body&apos;s own mass</source>
@@ -9755,6 +10148,10 @@ ein Maximalversuch</translation>
         <source>A table goes into a log: open one, or make a new one, then drop it again.</source>
         <translation>Eine Tabelle kommt in ein Protokoll: eines öffnen oder neu anlegen, dann noch einmal hineinziehen.</translation>
     </message>
+    <message>
+        <source>%1 – %2 – Slopebook</source>
+        <translation>%1 – %2 – Slopebook</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::MatrixView</name>
@@ -9856,11 +10253,11 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Which ladder to test with</source>
-        <translation>Mit welcher Lastreihe testen</translation>
+        <translation>Mit welcher Leiter testen</translation>
     </message>
     <message>
         <source>Ladders for the next test, best first</source>
-        <translation>Lastreihen für den nächsten Test, beste zuerst</translation>
+        <translation>Leitern für den nächsten Test, beste zuerst</translation>
     </message>
     <message>
         <source>Next test</source>
@@ -9877,6 +10274,10 @@ ein Maximalversuch</translation>
     <message>
         <source>What two tests can show before they are done, and what would settle what is unclear</source>
         <translation>Was zwei Tests zeigen können, bevor sie gemacht sind, und was Unklares klären würde</translation>
+    </message>
+    <message>
+        <source>Test with %1 %2. %3</source>
+        <translation>Teste mit %1 %2. %3</translation>
     </message>
 </context>
 <context>
@@ -9918,7 +10319,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>The noise in use</source>
-        <translation>Das Rauschen in Gebrauch</translation>
+        <translation>Die verwendete Streuung</translation>
     </message>
     <message>
         <source>Repeat &amp;tests used</source>
@@ -9969,11 +10370,11 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>To beware of: 1 thing, told with the whole season.</source>
-        <translation>Zu beachten: 1 Punkt, steht bei der ganzen Saison.</translation>
+        <translation>Zu beachten: 1 Punkt; er steht bei der ganzen Saison.</translation>
     </message>
     <message>
         <source>To beware of: %1 things, told with the whole season.</source>
-        <translation>Zu beachten: %1 Punkte, stehen bei der ganzen Saison.</translation>
+        <translation>Zu beachten: %1 Punkte; sie stehen bei der ganzen Saison.</translation>
     </message>
     <message>
         <source>That measure is of no load: there is no season of it.</source>
@@ -10285,7 +10686,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Ladder</source>
-        <translation>Lastreihe</translation>
+        <translation>Leiter</translation>
     </message>
     <message>
         <source>Loads (%1)</source>
@@ -10337,6 +10738,10 @@ ein Maximalversuch</translation>
     <message>
         <source>Stop at</source>
         <translation>Stopp bei</translation>
+    </message>
+    <message>
+        <source>under the MVT</source>
+        <translation>unter der MVT</translation>
     </message>
 </context>
 <context>
@@ -10503,6 +10908,14 @@ ein Maximalversuch</translation>
     <message>
         <source>No sets of this lift yet: type the first under Floor.</source>
         <translation>Noch keine Sätze dieser Übung: den ersten unter Halle eingeben.</translation>
+    </message>
+    <message>
+        <source>How well each point fits</source>
+        <translation>Wie gut jeder Punkt passt</translation>
+    </message>
+    <message>
+        <source>Residual, leverage and influence of every point (Ctrl+D)</source>
+        <translation>Residuum, Hebelwert und Einfluss jedes Punkts (Strg+D)</translation>
     </message>
 </context>
 <context>
@@ -10806,6 +11219,10 @@ ein Maximalversuch</translation>
         <source>What the selected row says</source>
         <translation>Was die gewählte Zeile sagt</translation>
     </message>
+    <message>
+        <source>To beware of, and where this comes from</source>
+        <translation>Zu beachten, und woher das kommt</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SessionBar</name>
@@ -10851,7 +11268,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>%1, such as 74.5, or nothing</source>
-        <translation>%1, etwa 74.5, oder nichts</translation>
+        <translation>%1, etwa 74,5, oder nichts</translation>
     </message>
     <message>
         <source>Detail&amp;s…</source>
@@ -10871,7 +11288,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>A new day: the session is dated %1.</source>
-        <translation>Ein neuer Tag: die Einheit bekommt das Datum %1.</translation>
+        <translation>Ein neuer Tag: Die Einheit bekommt das Datum %1.</translation>
     </message>
     <message>
         <source>A new day: the session of %1 is shown.</source>
@@ -10879,11 +11296,11 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>A new day: the next set begins a session of %1. The session of %2 stands in the list.</source>
-        <translation>Ein neuer Tag: der nächste Satz beginnt eine Einheit vom %1. Die Einheit vom %2 steht in der Liste.</translation>
+        <translation>Ein neuer Tag: Der nächste Satz beginnt eine Einheit vom %1. Die Einheit vom %2 steht in der Liste.</translation>
     </message>
     <message>
         <source>Choose a lift first: device and place are written down with it.</source>
-        <translation>Wählen Sie zuerst eine Übung: Gerät und Ort werden mit ihr aufgeschrieben.</translation>
+        <translation>Zuerst eine Übung wählen: Messgerät und Ort werden mit ihr aufgeschrieben.</translation>
     </message>
 </context>
 <context>
@@ -10948,7 +11365,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Expected a body mass in %1, such as 74.5, or nothing.</source>
-        <translation>Erwartet: eine Körpermasse in %1, etwa 74.5, oder nichts.</translation>
+        <translation>Erwartet: eine Körpermasse in %1, etwa 74,5, oder nichts.</translation>
     </message>
     <message>
         <source>Da&amp;te</source>
@@ -11059,7 +11476,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>a true maximum (1RM) was tried</source>
-        <translation>ein wahres Maximum (1RM) wurde versucht</translation>
+        <translation>ein echtes Maximum (1RM) wurde versucht</translation>
     </message>
     <message>
         <source>Expected an effort from 1 to 10 in halves, such as 8 or 8.5.</source>
@@ -11303,6 +11720,49 @@ ein Maximalversuch</translation>
         <source>%1 (hidden)</source>
         <translation>%1 (ausgeblendet)</translation>
     </message>
+    <message>
+        <source>The uni&amp;ts stand under the names</source>
+        <translation>Unter den Namen stehen die Einheiten</translation>
+    </message>
+    <message>
+        <source>Columns are named by their l&amp;oads</source>
+        <translation>Spalten heißen nach ihren Lasten</translation>
+    </message>
+    <message>
+        <source>Rows in order of ti&amp;me</source>
+        <translation>Zeilen in zeitlicher Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Words of totals, whose rows are left out</source>
+        <translation>Summenwörter, deren Zeilen weggelassen werden</translation>
+    </message>
+    <message>
+        <source>none: every row is read</source>
+        <translation>keine: jede Zeile wird gelesen</translation>
+    </message>
+    <message>
+        <source>Totals left out, rows that be&amp;gin with</source>
+        <translation>Summen weggelassen, Zeilen beginnen mit</translation>
+    </message>
+    <message>
+        <source>one set, its velocities in one cell</source>
+        <translation>ein Satz, seine Geschwindigkeiten in einer Zelle</translation>
+    </message>
+    <message>
+        <source>days counted from 1900</source>
+        <translation>Tage gezählt ab 1900</translation>
+    </message>
+    <message>
+        <source>days counted from 1904</source>
+        <translation>Tage gezählt ab 1904</translation>
+    </message>
+</context>
+<context>
+    <name>slopebook::ui::SourcesFold</name>
+    <message>
+        <source>Where this comes from</source>
+        <translation>Woher das kommt</translation>
+    </message>
 </context>
 <context>
     <name>slopebook::ui::SplitOffer</name>
@@ -11316,7 +11776,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>One session, in which each lift and test keeps its device. Undo parts them again.</source>
-        <translation>Eine Einheit, in der jede Übung und jeder Test sein Gerät behält. Rückgängig trennt sie wieder.</translation>
+        <translation>Eine Einheit, in der jede Übung und jeder Test sein Messgerät behält. Rückgängig trennt sie wieder.</translation>
     </message>
     <message>
         <source>Leave them</source>
@@ -11328,11 +11788,11 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Two sessions of %1 differ only by their device: are they one?</source>
-        <translation>Zwei Einheiten vom %1 unterscheiden sich nur im Gerät: Sind sie eine?</translation>
+        <translation>Zwei Einheiten vom %1 unterscheiden sich nur im Messgerät: Sind sie eine?</translation>
     </message>
     <message>
         <source>One session now, each lift and test with its device. Undo parts them again.</source>
-        <translation>Jetzt eine Einheit, jede Übung und jeder Test mit seinem Gerät. Rückgängig trennt sie wieder.</translation>
+        <translation>Jetzt eine Einheit, jede Übung und jeder Test mit seinem Messgerät. Rückgängig trennt sie wieder.</translation>
     </message>
 </context>
 <context>
@@ -11478,7 +11938,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>&amp;Device</source>
-        <translation>&amp;Gerät</translation>
+        <translation>&amp;Messgerät</translation>
     </message>
     <message>
         <source>S&amp;urface</source>
@@ -11685,7 +12145,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>New… sets one up: a lift or a few tests, the device, the surface, the ladder. Athletes take turns at it.</source>
-        <translation>Neu… richtet eine ein: eine Übung oder einige Tests, das Gerät, den Untergrund, die Leiter. Die Athleten wechseln sich dort ab.</translation>
+        <translation>Neu… richtet eine ein: eine Übung oder einige Tests, das Messgerät, den Untergrund, die Leiter. Die Athleten wechseln sich dort ab.</translation>
     </message>
     <message>
         <source>Load in %1, the reps&apos; speeds, @ effort; or - not lifted. Up: the next load. A name in front: theirs.</source>
@@ -12337,6 +12797,25 @@ ein Maximalversuch</translation>
     </message>
 </context>
 <context>
+    <name>slopebook::ui::WayOn</name>
+    <message>
+        <source>To the overview</source>
+        <translation>Zum Überblick</translation>
+    </message>
+    <message>
+        <source>To the whole season</source>
+        <translation>Zur ganzen Saison</translation>
+    </message>
+    <message>
+        <source>To the Floor: type a set</source>
+        <translation>In die Halle: einen Satz eintippen</translation>
+    </message>
+    <message>
+        <source>To the stations</source>
+        <translation>Zu den Stationen</translation>
+    </message>
+</context>
+<context>
     <name>slopebook::ui::WelcomePage</name>
     <message>
         <source>&amp;Recent logs</source>
@@ -12348,7 +12827,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Type a ladder of loads and bar speeds, see its line and the estimated 1RM with an honest interval, compare it with last time&apos;s, print the page. Everything is kept in one file, your log; what you type is on disk at once.</source>
-        <translation>Eine Lastreihe mit Hantelgeschwindigkeiten eingeben, ihre Gerade und das geschätzte 1RM mit ehrlichem Intervall sehen, mit dem letzten Mal vergleichen, die Seite drucken. Alles liegt in einer Datei, dem Protokoll; was eingegeben ist, ist sofort gespeichert.</translation>
+        <translation>Eine Leiter mit Hantelgeschwindigkeiten eingeben, ihre Gerade und das geschätzte 1RM mit ehrlichem Intervall sehen, mit dem letzten Mal vergleichen, die Seite drucken. Alles liegt in einer Datei, dem Protokoll; was eingegeben ist, ist sofort gespeichert.</translation>
     </message>
     <message>
         <source>What went wrong</source>
@@ -12383,14 +12862,6 @@ ein Maximalversuch</translation>
         <translation>Oder auf dieses Fenster ziehen</translation>
     </message>
     <message>
-        <source>&amp;Import CSV</source>
-        <translation>CSV &amp;importieren</translation>
-    </message>
-    <message>
-        <source>Date, athlete, lift, set, load, rep and velocity, one row a rep</source>
-        <translation>Datum, Athlet, Übung, Satz, Last, Wiederholung und Geschwindigkeit, eine Zeile je Wiederholung</translation>
-    </message>
-    <message>
         <source>Go back to a &amp;backup…</source>
         <translation>Auf eine &amp;Sicherung zurückgehen…</translation>
     </message>
@@ -12405,6 +12876,14 @@ ein Maximalversuch</translation>
     <message>
         <source>not there any more: %1</source>
         <translation>nicht mehr da: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Import a table</source>
+        <translation>Tabelle &amp;importieren</translation>
+    </message>
+    <message>
+        <source>CSV or a workbook (.xlsx, .ods): date, athlete, lift, load and velocity</source>
+        <translation>CSV oder Arbeitsmappe (.xlsx, .ods): Datum, Athlet, Übung, Last und Geschwindigkeit</translation>
     </message>
 </context>
 <context>
@@ -12593,7 +13072,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>Best ladder, half-width in %1</source>
-        <translation>Beste Lastreihe, halbe Breite in %1</translation>
+        <translation>Beste Leiter, halbe Breite in %1</translation>
     </message>
     <message>
         <source>Even steps, half-width in %1</source>
@@ -12636,7 +13115,7 @@ ein Maximalversuch</translation>
     </message>
     <message>
         <source>best ladder</source>
-        <translation>beste Lastreihe</translation>
+        <translation>beste Leiter</translation>
     </message>
 </context>
 <context>
@@ -12658,40 +13137,36 @@ ein Maximalversuch</translation>
         <translation>langsamer</translation>
     </message>
     <message>
-        <source>change, later − earlier</source>
-        <translation>Änderung, später − früher</translation>
-    </message>
-    <message>
-        <source>%1, these two days only</source>
-        <translation>%1, nur diese zwei Tage</translation>
-    </message>
-    <message>
-        <source>%1, all loads at once</source>
-        <translation>%1, alle Lasten zugleich</translation>
-    </message>
-    <message>
-        <source>smallest that matters, ±%1</source>
-        <translation>kleinste bedeutsame, ±%1</translation>
-    </message>
-    <message>
-        <source>lines differ</source>
-        <translation>Geraden verschieden</translation>
-    </message>
-    <message>
-        <source>beyond the loads of both</source>
-        <translation>jenseits der Lasten beider</translation>
-    </message>
-    <message>
         <source>Nothing to compare yet</source>
         <translation>Noch nichts zu vergleichen</translation>
     </message>
     <message>
-        <source>%1 with noise and bend: the reading; thick %2: held</source>
-        <translation>%1 mit Streuung und Krümmung: der Befund; dick %2: gehalten</translation>
+        <source>later − earlier</source>
+        <translation>später − früher</translation>
     </message>
     <message>
-        <source>dashed: what bent lines may add</source>
-        <translation>gestrichelt: was Krümmung hinzufügen kann</translation>
+        <source>%1 of these two days</source>
+        <translation>%1 dieser zwei Tage</translation>
+    </message>
+    <message>
+        <source>%1 over all loads</source>
+        <translation>%1 über alle Lasten</translation>
+    </message>
+    <message>
+        <source>the reading: %1, thick %2</source>
+        <translation>der Befund: %1, dick %2</translation>
+    </message>
+    <message>
+        <source>dashed: bend</source>
+        <translation>gestrichelt: Krümmung</translation>
+    </message>
+    <message>
+        <source>too small to matter, ±%1</source>
+        <translation>zu klein, um zu zählen, ±%1</translation>
+    </message>
+    <message>
+        <source>not lifted on both days</source>
+        <translation>nicht an beiden Tagen gehoben</translation>
     </message>
 </context>
 <context>
@@ -12790,6 +13265,10 @@ ein Maximalversuch</translation>
     <message>
         <source>not comparable</source>
         <translation>nicht vergleichbar</translation>
+    </message>
+    <message>
+        <source>est. 1RM %1 %2 (line alone %3)</source>
+        <translation>gesch. 1RM %1 %2 (Gerade allein %3)</translation>
     </message>
 </context>
 <context>
