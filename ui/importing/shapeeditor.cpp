@@ -117,7 +117,7 @@ QWidget* ShapeEditor::buildLayoutRow() {
 }
 
 QWidget* ShapeEditor::buildOddRow() {
-    const auto box = [this](const QString& words, const QString& object) {
+    const auto box = [](const QString& words, const QString& object) {
         auto* made = new QCheckBox(words);
         made->setObjectName(object);
         made->hide();
