@@ -102,7 +102,7 @@ class TestAsRead : public QObject {
     void same(const std::string& text, const std::string& before = {}) {
         const Came plain = import(text, 0, before);
         QVERIFY(plain.told.find("UNSOUND") == std::string::npos);
-        for (const std::size_t held : {1, 5, 100'000}) {
+        for (const std::size_t held : {std::size_t{1}, std::size_t{5}, std::size_t{100'000}}) {
             const Came came = import(text, held, before);
             QCOMPARE(came.told, plain.told);
             QCOMPARE(came.refused, plain.refused);

@@ -4,6 +4,7 @@
 
 #include <boost/crc.hpp>
 
+#include <array>
 #include <random>
 
 using namespace slopebook;
@@ -51,11 +52,11 @@ void TestChecksum::everythingOfASetCounts() {
                                      PointRule::Fastest);
     QCOMPARE(base.point, 1.2);
     QCOMPARE(base.counting, 2);
-    std::vector<std::int64_t> sums{checksum(head, {}, {base})};
+    std::vector<std::int64_t> sums{checksum(head, {}, std::array{base})};
     const auto changed = [&](auto change) {
         StoredSet other = base;
         change(other);
-        const auto sum = checksum(head, {}, {other});
+        const auto sum = checksum(head, {}, std::array{other});
         QVERIFY(std::ranges::find(sums, sum) == sums.end());
         sums.push_back(sum);
     };
