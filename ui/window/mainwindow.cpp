@@ -34,11 +34,11 @@ namespace slopebook::ui {
 namespace {
 constexpr int mostRecent = 10;
 constexpr QSize firstSize{1240, 680};
-constexpr int title = 40, edge = 4; // px, that a desktop puts over and around it, at the most
+constexpr int titleBar = 40, edge = 4; // px, that a desktop puts over and around it, at the most
 
 /// As near to where it was as the screen has room for.
 QRect fittingOn(const QRect& screen, QRect window) {
-    const QRect room = screen.adjusted(edge, title, -edge, -edge);
+    const QRect room = screen.adjusted(edge, titleBar, -edge, -edge);
     window.setSize(window.size().boundedTo(room.size()));
     window.moveLeft(std::clamp(window.left(), room.left(),
                                std::max(room.left(), room.right() + 1 - window.width())));

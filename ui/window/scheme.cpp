@@ -17,7 +17,7 @@ namespace slopebook::ui {
 
 namespace {
 
-constexpr std::array words{u"desktop", u"light", u"dark"};
+constexpr std::array schemeKeys{u"desktop", u"light", u"dark"};
 constexpr std::array groups{QPalette::Active, QPalette::Inactive, QPalette::Disabled};
 
 double luminance(const QColor& colour) {
@@ -62,7 +62,7 @@ QPalette made(const Tones& of) {
 } // namespace
 
 QString wordOf(Scheme scheme) {
-    return QString::fromUtf16(words.at(static_cast<std::size_t>(scheme)));
+    return QString::fromUtf16(schemeKeys.at(static_cast<std::size_t>(scheme)));
 }
 
 Scheme schemeCalled(QStringView word) {
