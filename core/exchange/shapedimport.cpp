@@ -170,7 +170,7 @@ bool mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeR
     return asRead(log, report, [&](ShapedReport& made) {
         Merge merge(log, settings, made.report);
         staging.setsHeld = settings.setsHeld;
-        staging.quietRows = 2 * static_cast<long>(settings.setsHeld);
+        staging.quietRows = static_cast<long>(settings.setsHeld);
         staging.handOver = [&] { merge.rows(staging); };
         staging.begin(source.name());
         made.report.rowsLeftOut = readRows(

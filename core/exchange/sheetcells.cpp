@@ -129,7 +129,13 @@ std::optional<std::size_t> columnOfCell(std::string_view reference) {
     return letters == 0 || letters > 3 ? std::nullopt : std::optional(column - 1);
 }
 
+// What stands twice, or out of its order, would be lost or told of by a wrong number.
 void SheetRows::begin(long number) {
+    if (number <= m_cells.line || m_open)
+        throw BadInput({.file = m_file, .line = number, .column = {}},
+                       say("a row that is there already, or after a later one"),
+                       say("a whole one (open it where it was made and save it again)"));
+    m_open = true;
     m_cells.line = number;
     m_cells.fields.clear();
     m_cells.faults.clear();
@@ -144,6 +150,8 @@ void SheetRows::put(std::size_t column, std::string text) {
         refuse(column, say("a cell of more than 1,000,000 bytes"), say("shorter cells"));
     if (m_cells.fields.size() <= column)
         m_cells.fields.resize(column + 1);
+    if (!m_cells.fields[column].empty())
+        refuse(column, say("a second value of the same cell"), say("one"));
     m_cells.fields[column] = std::move(text);
 }
 
@@ -153,6 +161,7 @@ void SheetRows::putFault(std::size_t column, std::string text, const Words& foun
 }
 
 void SheetRows::end() {
+    m_open = false;
     if (blank())
         return;
     m_width = std::max(m_width, m_cells.fields.size());

@@ -40,9 +40,10 @@ public:
     SheetRows(std::string file, const std::function<void(const CsvRow&)>& visit)
         : m_file(std::move(file)), m_visit(visit) {}
 
-    /// number: the sheet's own, from 1.
+    /// number: the sheet's own, from 1. BadInput where it does not rise.
     void begin(long number);
-    /// column: from 0. BadInput beyond 500 columns, or a text above 1,000,000 bytes.
+    /// column: from 0. BadInput beyond 500 columns, for a text above 1,000,000 bytes, or a second
+    /// one of a cell.
     void put(std::size_t column, std::string text);
     /// A cell that cannot be read: refused where its column is used.
     void putFault(std::size_t column, std::string text, const Words& found);
@@ -56,6 +57,7 @@ private:
     const std::function<void(const CsvRow&)>& m_visit;
     CsvRow m_cells;
     std::size_t m_width = 0;
+    bool m_open = false; ///< a row that has begun
 };
 
 /// "A" for 0, "AB" for 27.

@@ -149,7 +149,7 @@ public:
     /// sessions alone in the lists above, finished, of which the last quietRows rows said nothing.
     /// They are forgotten then, what is not of one session too (blocks).
     std::function<void()> handOver;
-    std::size_t setsHeld = 8192;
+    std::size_t setsHeld = 16384;
     long quietRows = 16384;
 
     /// "line 7", with the file's name where there are several.

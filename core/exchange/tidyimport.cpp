@@ -220,7 +220,7 @@ bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& f
         merge.tables(found.tables);
         Staging& staging = found.staging;
         staging.setsHeld = settings.setsHeld;
-        staging.quietRows = 2 * static_cast<long>(settings.setsHeld);
+        staging.quietRows = static_cast<long>(settings.setsHeld);
         staging.handOver = [&] { merge.rows(staging); };
         std::ptrdiff_t filesRead = 0;
         for (const ToRead& what : files) {

@@ -31,7 +31,7 @@ struct ImportSettings {
     WhoIsWho who{};
     /// Rows go into the log as they are read, as soon as so many sets are held; 0: all are read
     /// first. Of no consequence but for time and memory.
-    std::size_t setsHeld = 8192;
+    std::size_t setsHeld = 16384;
     bool dryRun = false; ///< read and check everything, write nothing
     /// May stop the import: Cancelled is thrown then, and nothing was written.
     Progress progress{};

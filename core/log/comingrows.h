@@ -25,6 +25,7 @@ public:
     };
     explicit ComingRows(std::size_t columns) : m_columns(columns) {}
 
+    void reserve(std::size_t rows) { m_cells.reserve(rows * m_columns); }
     void null() { m_cells.push_back({}); }
     void integer(std::int64_t value) {
         m_cells.push_back({.kind = Cell::Kind::Integer, .integer = value});

@@ -109,19 +109,24 @@ public:
 private:
     // Nothing that rows point into may move any more.
     void count() {
-        std::size_t sets = 0, conditions = 0;
+        std::size_t sets = 0, conditions = 0, reps = 0;
         for (NewSession& session : m_sessions) {
             std::erase_if(session.conditions,
                           [](const LiftConditions& one) { return one.conditions == Conditions{}; });
             std::ranges::sort(session.conditions, {}, &LiftConditions::lift);
             std::ranges::sort(session.sets, {},
                               [](const NewSet& set) { return std::pair(set.lift, set.ordinal); });
+            for (const NewSet& set : session.sets)
+                reps += set.set.reps.size();
             sets += session.sets.size();
             conditions += session.conditions.size();
         }
         const std::size_t things = m_sessions.size() + sets + conditions;
         m_sets.reserve(sets);
         m_atoms.reserve(things);
+        m_atomRows.reserve(things);
+        m_setRows.reserve(sets);
+        m_repRows.reserve(reps);
         m_days.reserve(m_sessions.size());
         m_fresh = randomUuids(things);
         m_firstSession =

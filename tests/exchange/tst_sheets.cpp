@@ -301,6 +301,12 @@ private Q_SLOTS:
                               << "nested beyond reason";
         QTest::newRow("wide") << "wide"
                               << "a cell beyond the 500th column";
+        QTest::newRow("row twice") << "row"
+                                   << "a row that is there already, or after a later one";
+        QTest::newRow("row in a row") << "nested"
+                                      << "a row that is there already, or after a later one";
+        QTest::newRow("cell twice") << "cell"
+                                    << "a second value of the same cell";
         QTest::newRow("no shared text") << "text"
                                         << "a text that the workbook does not hold";
         QTest::newRow("no sheet") << "none"
@@ -327,6 +333,12 @@ private Q_SLOTS:
             writeZip(file, parts);
         } else if (what == u"bomb")
             bad.sheetData += "<!--" + std::string(60 << 20, ' ') + "-->";
+        else if (what == u"row")
+            bad.sheetData += "<row r=\"2\"><c><v>1</v></c></row>";
+        else if (what == u"nested")
+            bad.sheetData += "<row><c><v>1</v></c><row><c><v>2</v></c></row></row>";
+        else if (what == u"cell")
+            bad.sheetData += "<row><c r=\"A9\"><v>1</v></c><c r=\"A9\"><v>2</v></c></row>";
         else if (what == u"deep")
             for (int i = 0; i < 300; ++i)
                 bad.sheetData += "<a>";
@@ -339,7 +351,7 @@ private Q_SLOTS:
         else if (what == u"empty")
             m_files.write("a.xlsx", std::string("PK\x05\x06") + std::string(5, '\0'));
         if (what == u"bomb" || what == u"deep" || what == u"wide" || what == u"text" ||
-            what == u"none")
+            what == u"none" || what == u"row" || what == u"nested" || what == u"cell")
             xlsx(bad);
         QVERIFY2(QString::fromStdString(refusal(file)).contains(found), refusal(file).c_str());
     }

@@ -15,6 +15,8 @@ inline constexpr std::string_view exchange[]{
     translate("Phrases", "Which sheet of the workbook is it? \"%1\" is shown."),
     translate("Phrases", "\"%1\", which is no number"),
     translate("Phrases", "a cell beyond the 500th column"),
+    translate("Phrases", "a row that is there already, or after a later one"),
+    translate("Phrases", "a second value of the same cell"),
     translate("Phrases",
               "a formula whose value is not in the file (open and save it where it was made)"),
     translate("Phrases", "a package without a workbook that can be read"),
