@@ -6755,6 +6755,14 @@ liegt über dem geschätzten 1RM</translation>
         <source>a day, where other days may stand in for it</source>
         <translation>ein Tag, wo andere Tage für ihn stehen dürfen</translation>
     </message>
+    <message>
+        <source>a row that is there already, or after a later one</source>
+        <translation>eine Zeile, die schon da ist oder hinter einer späteren steht</translation>
+    </message>
+    <message>
+        <source>a second value of the same cell</source>
+        <translation>ein zweiter Wert derselben Zelle</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
