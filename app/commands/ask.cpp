@@ -68,14 +68,19 @@ Stored<BlockId, Block> blockNamed(const log::Log& log, const std::string& name,
                                   const std::optional<Date>& begins) {
     std::vector<Stored<BlockId, Block>> alike;
     std::string days;
+    bool isNamed = false;
     for (const auto& block : log.blocks())
-        if (nameKey(block.value.name) == nameKey(name) &&
-            (!begins || block.value.first == *begins)) {
-            alike.push_back(block);
+        if (nameKey(block.value.name) == nameKey(name)) {
+            isNamed = true;
             days += (days.empty() ? "" : ", ") + isoDate(block.value.first);
+            if (!begins || block.value.first == *begins)
+                alike.push_back(block);
         }
+    if (alike.empty() && begins && isNamed)
+        throw BadInput(asIs("the block \"" + name + "\" of " + isoDate(*begins)),
+                       asIs("one that begins on " + days));
     if (alike.empty())
-        return named(log.blocks(), begins ? name + "\" of " + isoDate(*begins) : name, "block");
+        return named(log.blocks(), name, "block");
     if (alike.size() > 1)
         throw BadInput(asIs("several blocks called \"" + name + "\""),
                        asIs("the first day of one of them by --begins: " + days));

@@ -60,7 +60,11 @@ int runEdit(const Editing& editing, const std::function<Edited(log::Log& log)>& 
     log::Log log = log::Log::open(editing.log);
     if (!editing.unsoundToo)
         log::writeOnlyWhenSound(log);
-    tellEdited(editing, work(log));
+    // Read and written as one: what another program wrote meanwhile is seen, and never written
+    // over.
+    Edited edited;
+    log.together([&] { edited = work(log); });
+    tellEdited(editing, edited);
     return exitDone;
 }
 

@@ -44,12 +44,25 @@ bool isSpeedUnit(std::string_view word) {
            word == "ms\u207B\u00B9" || word == "m\u00B7s\u207B\u00B9" || word == "m*s-1";
 }
 
-std::string firstWord(std::string_view cell) {
+/// The cell where it is one word, without the colon behind it. A name of two words begins like one
+/// of totals, too.
+std::string onlyWord(std::string_view cell) {
     const auto begin = cell.find_first_not_of(" \t");
     if (begin == std::string_view::npos)
         return {};
-    const auto end = std::min(cell.find_first_of(" \t:=", begin), cell.size());
-    return std::string(cell.substr(begin, end - begin));
+    const auto end = cell.find_last_not_of(" \t:=") + 1;
+    if (end <= begin)
+        return {};
+    const std::string_view word = cell.substr(begin, end - begin);
+    return word.find_first_of(" \t") == std::string_view::npos ? std::string(word) : std::string();
+}
+
+/// Beside its word a row of totals has figures alone: a name or a lift makes it a row like others.
+bool holdsWords(std::string_view cell) {
+    return std::ranges::any_of(cell, [](char c) {
+        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+               static_cast<unsigned char>(c) >= 0x80;
+    });
 }
 
 bool holdsDay(const std::string& cell) {
@@ -111,11 +124,12 @@ std::optional<std::string> totalsWord(const CsvRow& row, std::size_t width) {
         if (cell.empty())
             continue;
         if (said++ == 0) {
-            word = firstWord(cell);
+            word = onlyWord(cell);
             if (std::ranges::find(totalsWords, foldCase(word)) == totalsWords.end())
                 return {};
+            continue;
         }
-        if (holdsDay(cell))
+        if (holdsDay(cell) || holdsWords(cell))
             return {};
     }
     return said > 0 && said + 2 <= std::max(width, row.fields.size()) ? std::optional(word)

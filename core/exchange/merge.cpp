@@ -109,6 +109,8 @@ std::optional<SessionId> Merge::knownSession(const Staging& staging, const Stage
     const auto it = held.find(key);
     if (it == held.end())
         return std::nullopt;
+    if (!m_met.insert(it->second.id).second) // a part of it was handed over before
+        throw NotInOrder{};
     fillHead(staging, staged, it->second);
     return it->second.id;
 }

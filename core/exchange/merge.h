@@ -147,6 +147,7 @@ private:
         std::size_t operator()(const OnDay& day) const noexcept;
     };
     std::unordered_map<OnDay, SessionId, OnDaySpread> m_added;
+    std::set<SessionId> m_met; ///< of the log's own, those that rows were of
     std::vector<std::pair<StagedSession, SessionId>> m_repeats;
     std::map<SessionId, std::vector<Gap>> m_gaps;
 };

@@ -295,7 +295,8 @@ void proposeOrder(Shape& shape, const FileFacts& facts) {
     if (shape.columns[TidyDate].empty() || !shape.columns[TidySet].empty())
         return;
     const ColumnFacts& column = facts.columns[shape.columns[TidyDate][0].at];
-    shape.layout.byTime = 2 * column.moments >= column.said && column.moments > 0 && !column.rises;
+    shape.layout.byTime = 2 * column.moments >= column.said && column.moments > 0 &&
+                          !column.rises && !shape.blankAsAbove;
 }
 
 } // namespace

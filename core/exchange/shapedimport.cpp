@@ -66,6 +66,10 @@ long readRows(const Source& source, const Shape& shape,
               const std::function<void(const CsvRow&)>& visit, const Progress& progress) {
     Source table = source;
     table.sheet = shape.layout.sheet;
+    if (shape.layout.byTime && shape.blankAsAbove) // the row above would be another
+        throw BadInput({.file = source.name(), .line = {}, .column = {}},
+                       say("rows in order of time whose blank cells are as above"),
+                       say("one of the two: no blank cells, or rows in their order"));
     InOrderOfTime inOrder(shape);
     long leftOut = 0;
     LaidRows laid(shape.layout, {.leftOut = [&](const CsvRow&, const std::string&) { ++leftOut; },
@@ -151,8 +155,9 @@ void tellRead(const std::vector<std::string>& ofLog, const Source& source, const
     report.report.rows = staging.rows;
     if (report.rowsRead == 0)
         report.report.withoutRows.push_back(source.file.filename().string());
-    report.report.flagged = staging.flagged;
-    report.report.flaggedMore = staging.flaggedMore;
+    report.report.flagged.insert(report.report.flagged.begin(), staging.flagged.begin(),
+                                 staging.flagged.end());
+    report.report.flaggedMore += staging.flaggedMore;
     report.report.nearly = nearlyKnown(ofLog, staging.athletes.names(), {}, settings.who);
     if (!settings.dryRun && report.refused.empty() && !report.report.nearly.empty())
         throw Undecided(report.report.nearly);
@@ -160,7 +165,7 @@ void tellRead(const std::vector<std::string>& ofLog, const Source& source, const
 
 bool mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeRows rows,
                  Staging staging, const ImportSettings& settings, ShapedReport& report) {
-    if (settings.setsHeld == 0)
+    if (settings.setsHeld == 0 || settings.dryRun) // only looked at: others may write meanwhile
         return false;
     const std::vector<std::string> ofLog = athleteNames(log);
     const Table table(source.name(), ShapeRows::header(), tidyColumns, tidyRequired, ColumnMap{});

@@ -170,8 +170,9 @@ std::vector<NearName> nearlyOf(const std::vector<std::string>& ofLog, const Foun
 // What was read, as far as it is told of.
 void tellRead(const std::vector<std::string>& ofLog, const FoundInFiles& found,
               const ImportSettings& settings, ImportReport& report) {
-    report.flagged = found.staging.flagged;
-    report.flaggedMore = found.staging.flaggedMore;
+    report.flagged.insert(report.flagged.begin(), found.staging.flagged.begin(),
+                          found.staging.flagged.end());
+    report.flaggedMore += found.staging.flaggedMore;
     report.columnsNotUsed = found.notUsed;
     report.nearly = nearlyOf(ofLog, found, settings.who);
     if (!settings.dryRun && !report.nearly.empty())
@@ -209,7 +210,8 @@ void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& se
 // found: the tables; its staging is still to be filled.
 bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& files,
                  const ImportSettings& settings, ImportReport& report) {
-    if (settings.setsHeld == 0 ||
+    // Only looked at: others may write meanwhile.
+    if (settings.setsHeld == 0 || settings.dryRun ||
         std::ranges::find(files, ReadAs::Sessions, &ToRead::as) != files.end())
         return false;
     const std::vector<std::string> ofLog = athleteNames(log);

@@ -65,6 +65,7 @@ struct Log::Impl {
     private:
         Impl& m_impl;
         std::optional<WriteScope> m_scope;
+        std::size_t m_changesBefore = 0;
         bool m_committed = false;
     };
     void passHold();

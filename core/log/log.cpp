@@ -104,13 +104,14 @@ void Log::Impl::passHold() {
 
 Log::Impl::Part::Part(Impl& impl) : m_impl(impl), m_scope(std::in_place, impl.db, impl.depth) {
     impl.settled.emplace_back();
+    m_changesBefore = impl.changes.size();
 }
 
 Log::Impl::Part::~Part() {
     m_scope.reset(); // takes back what was not committed
     Marks mine = std::move(m_impl.settled.back());
     m_impl.settled.pop_back();
-    if (!m_committed && !mine.empty())
+    if (!m_committed && (!mine.empty() || m_impl.changes.size() > m_changesBefore))
         m_impl.changes.emplace_back();
     if (m_impl.depth == 0)
         m_impl.touched.clear();

@@ -231,8 +231,10 @@ private:
         insert(comingSql().sets, m_setRows);
         insert(comingSql().reps, m_repRows);
         insertAtoms();
-        for (const auto& [athlete, tally] : m_tallies)
+        for (const auto& [athlete, tally] : m_tallies) {
             m_impl.tally("session", raw(athlete), tally);
+            m_impl.changes.emplace_back(athlete);
+        }
         m_impl.tally("atom", 0, m_atomTally);
     }
 

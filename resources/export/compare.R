@@ -2,7 +2,8 @@
 # Reads the export and prints what the program says of the change: per load the change, its standard
 # error and its interval by the lines alone, then the scatter, its df, and the change of the 1RM.
 folder <- c(commandArgs(trailingOnly = TRUE), ".")[1]
-reps <- read.csv(file.path(folder, "reps.csv"), colClasses = c(excluded = "character", set_excluded = "character"))
+reps <- read.csv(file.path(folder, "reps.csv"), na.strings = character(0),
+                 colClasses = c(athlete = "character", lift = "character", excluded = "character", set_excluded = "character"))
 reps <- reps[reps$athlete == athlete & reps$lift == lift & reps$excluded == "" & reps$set_excluded == "" &
              !is.na(reps$velocity_m_s), ]
 reps$on_line <- reps$load_kg + if (moves_body) reps$body_mass_kg else 0

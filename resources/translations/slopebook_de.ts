@@ -6763,6 +6763,14 @@ liegt über dem geschätzten 1RM</translation>
         <source>a second value of the same cell</source>
         <translation>ein zweiter Wert derselben Zelle</translation>
     </message>
+    <message>
+        <source>rows in order of time whose blank cells are as above</source>
+        <translation>Zeilen nach der Zeit geordnet, deren leere Zellen wie darüber gelten</translation>
+    </message>
+    <message>
+        <source>one of the two: no blank cells, or rows in their order</source>
+        <translation>eines von beiden: keine leeren Zellen, oder die Zeilen in ihrer Reihenfolge</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>

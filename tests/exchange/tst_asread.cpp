@@ -4,6 +4,7 @@
 #include "core/exchange/proposal.h"
 #include "core/exchange/shapedimport.h"
 #include "core/log/newsessions.h"
+#include "core/questions/duequestions.h"
 #include "tests/exchange/csvfiles.h"
 #include "tests/exchange/toldlog.h"
 
@@ -135,6 +136,47 @@ private Q_SLOTS:
         const Came came = import(textOf(rows), 1);
         QVERIFY(came.refused.find("2026-02-30") != std::string::npos);
         QVERIFY(came.told.find("Lane") == std::string::npos);
+    }
+
+    // Of a session that the log has, a set of which stands in two places far apart, and a note that
+    // is not the log's: nothing is lost, and what stays is told.
+    void aKnownSessionInTwoPlaces() {
+        const auto row = [](const char* date, int lane, int set, int rep, const char* note) {
+            return std::string(date) + ",Lane " + std::to_string(lane) + ",Lift 0,1," +
+                   std::to_string(set) + ",40," + std::to_string(rep) + ",0.8,,,,,,,," + note +
+                   "\n";
+        };
+        const std::string before = header + row("2026-01-05", 1, 1, 1, "from the floor");
+        std::string filler;
+        for (int lane = 2; lane < 20; ++lane)
+            filler += row("2026-01-06", lane, 1, 1, "");
+        same(header + row("2026-01-05", 1, 9, 1, "") + filler + row("2026-01-05", 1, 9, 2, ""),
+             before);
+        same(header + row("2026-01-05", 1, 9, 1, "a") + filler + row("2026-01-05", 1, 8, 1, "b"),
+             before);
+        const std::string other = header + row("2026-01-05", 1, 1, 1, "another note") + filler;
+        same(other, before);
+        QVERIFY(!import(other, 1, before).report.flagged.empty());
+    }
+
+    // What is kept beside a log follows an import into it.
+    void whatIsKeptFollows() {
+        log::Log log = m_files.newLog("kept.slopebook");
+        const auto due = [](const log::Log& of) {
+            std::vector<std::pair<std::string, std::optional<Date>>> all;
+            for (const auto& row :
+                 questions::squadDueOn(of, Date{std::chrono::year{2026} / 3 / 10}, {}, 1).rows)
+                all.emplace_back(row.name + row.measure, row.last);
+            return all;
+        };
+        const std::string sessions[] = {"2026-01-05,Lane 1,Lift 0,1,1,40,1,0.9,,,,,,,,\n",
+                                        "2026-02-05,Lane 1,Lift 0,1,1,40,1,0.9,,,,,,,,\n",
+                                        "2026-03-05,Lane 2,Lift 0,1,1,40,1,0.9,,,,,,,,\n"};
+        for (const std::string& one : sessions) {
+            importTidy(log, {m_files.write("one.csv", header + one)}, {});
+            QVERIFY(due(log) == due(log::Log::open(log.file())));
+        }
+        QVERIFY(!due(log).empty());
     }
 
     // A repeat of what stands below it, and one of what is nowhere.

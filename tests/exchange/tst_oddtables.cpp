@@ -426,6 +426,13 @@ private Q_SLOTS:
         const auto facts = lookAt({.file = m_files.write("max.csv", header + rows), .text = {}});
         QCOMPARE(facts.rows, 2L);
         QCOMPARE(facts.totalsRows, 0L);
+        // Nor where the day stands above the table or is counted, or the lift comes first.
+        for (const char* table :
+             {"athlete,lift,load,1,2,3,4\nMax Muster,Squat,80,0.71,0.69,,\nMax,Squat,80,0.71,,,\n",
+              "athlete,date,lift,load,v,a,b\nMax,46095,Squat,80,0.9,,\nMean,46095,Squat,80,0.9,,\n",
+              "lift,date,load,v,a,b\nMax effort squat,,80,0.9,,\nMin height jump,,80,0.9,,\n"})
+            QCOMPARE(lookAt({.file = m_files.write("named.csv", table), .text = {}}).totalsRows,
+                     0L);
         const Source source{.file = m_files.write("total.csv", header + rows + "Total,,,90,,\n"),
                             .text = {}};
         LayoutTold all;

@@ -175,6 +175,8 @@ inline constexpr std::string_view exchange[]{
     translate("Phrases", "decimal comma, decimal point, kg, lb, m/s, cm/s or several in a cell"),
     translate("Phrases", "columns of loads in kg and in lb side by side"),
     translate("Phrases", "one unit"),
+    translate("Phrases", "rows in order of time whose blank cells are as above"),
+    translate("Phrases", "one of the two: no blank cells, or rows in their order"),
     translate("Phrases", "a day as a spreadsheet counts it, such as 46095"),
     translate("Phrases", "The row under the names is read as their units."),
     translate("Phrases", "Columns that are named by a load are read as a set each."),

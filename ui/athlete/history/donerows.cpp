@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What an athlete did, read from the log, in the words of a table.
 #include "core/answers/battery.h"
+#include "core/model/errors.h"
 #include "core/questions/questions.h"
 #include "ui/athlete/history/everything.h"
 #include "ui/words/format.h"
@@ -47,11 +48,15 @@ QString conditionsIn(const Conditions& under, const Known& known) {
 QString setsText(const std::vector<const Set*>& sets, const Known& known) {
     std::vector<double> lifted;
     std::optional<double> tried;
-    for (const Set* set : sets)
+    for (const Set* set : sets) {
+        const double load = kilograms(set->load);
+        if (!set->excluded.empty()) // told with its reason, as a note
+            continue;
         if (set->outcome == Outcome::Lifted)
-            lifted.push_back(kilograms(set->load));
+            lifted.push_back(load);
         else
-            tried = std::min(tried.value_or(kilograms(set->load)), kilograms(set->load));
+            tried = std::min(tried.value_or(load), load);
+    }
     QStringList all;
     if (!lifted.empty()) {
         const auto [least, most] = std::ranges::minmax(lifted);
@@ -185,10 +190,17 @@ std::vector<DoneRow> doneBy(const log::Log& log, AthleteId athlete, LoadUnit uni
                        .day = sessionText(head.value.date, head.value.ordinal)};
         if (const auto block = questions::blockOn(known.blocks, head.value.date))
             common.block = text(block->name);
-        const log::SessionRecord record = log.session(head.id);
         const std::size_t before = rows.size();
-        addLifts(rows, common, record, known);
-        addTests(rows, common, record, known);
+        try {
+            const log::SessionRecord record = log.session(head.id);
+            addLifts(rows, common, record, known);
+            addTests(rows, common, record, known);
+        } catch (const LogError& error) { // damage hides its own session, and none beside it
+            rows.resize(before, common);
+            DoneRow damaged = common;
+            damaged.note = said(error);
+            rows.push_back(std::move(damaged));
+        }
         if (rows.size() == before && !head.value.note.empty()) { // a note alone is something, too
             common.note = text(head.value.note);
             rows.push_back(std::move(common));

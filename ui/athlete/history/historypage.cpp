@@ -112,6 +112,7 @@ void HistoryPage::openDone(int row) {
 
 void HistoryPage::readEverything() {
     m_all->setFind(m_find->text().trimmed());
+    m_all->setRows({}); // where reading fails, nobody else's stay
     m_all->setRows(m_athlete ? doneBy(m_logbook.log(), *m_athlete, m_unit)
                              : std::vector<DoneRow>());
     const WidthsFirst widths(*m_allTable);
