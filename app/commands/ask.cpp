@@ -64,6 +64,15 @@ Stored<DeviceId, Device> deviceNamed(const log::Log& log, const std::string& nam
     return named(log.devices(), name, "device");
 }
 
+log::Filter filterNamed(const log::Log& log, const std::string& athlete, const std::string& lift) {
+    log::Filter filter;
+    if (!athlete.empty())
+        filter.athlete = athleteNamed(log, athlete).id;
+    if (!lift.empty())
+        filter.lift = liftNamed(log, lift).id;
+    return filter;
+}
+
 Stored<BlockId, Block> blockNamed(const log::Log& log, const std::string& name,
                                   const std::optional<Date>& begins) {
     std::vector<Stored<BlockId, Block>> alike;

@@ -26,6 +26,8 @@ struct About {
 Stored<AthleteId, Athlete> athleteNamed(const log::Log& log, const std::string& name);
 Stored<LiftId, Lift> liftNamed(const log::Log& log, const std::string& name);
 Stored<DeviceId, Device> deviceNamed(const log::Log& log, const std::string& name);
+/// Of that athlete and lift; an empty name: of all.
+log::Filter filterNamed(const log::Log& log, const std::string& athlete, const std::string& lift);
 /// The one of that name that begins on that day, where several bear it; BadInput lists those.
 Stored<BlockId, Block> blockNamed(const log::Log& log, const std::string& name,
                                   const std::optional<Date>& begins);

@@ -92,11 +92,7 @@ void addJson(Json& json, const Names& names, const questions::Background& about,
 int runList(const ListOptions& options) {
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
-    log::Filter filter;
-    if (!options.athlete.empty())
-        filter.athlete = athleteNamed(log, options.athlete).id;
-    if (!options.lift.empty())
-        filter.lift = liftNamed(log, options.lift).id;
+    const log::Filter filter = filterNamed(log, options.athlete, options.lift);
     const Names names{log.blocks(), log.devices()};
     using Align = TextTable::Align;
     TextTable table({{"Athlete", Align::Left},

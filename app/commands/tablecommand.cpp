@@ -122,11 +122,7 @@ int runTable(const TableOptions& options) {
     options.outputs.require(options.json);
     const log::Snapshot asked(options.log);
     const log::Log& log = asked.log();
-    log::Filter filter;
-    if (!options.athlete.empty())
-        filter.athlete = athleteNamed(log, options.athlete).id;
-    if (!options.lift.empty())
-        filter.lift = liftNamed(log, options.lift).id;
+    const log::Filter filter = filterNamed(log, options.athlete, options.lift);
     Interruptible interruptible;
     std::string csv = exchange::csvHeader(questions::estimatesTable) + "\n";
     TextTable table = emptyTable(options.level);

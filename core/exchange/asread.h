@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/exchange/merge.h"
+#include "core/exchange/staging.h"
 #include "core/log/newsessions.h"
 
 #include <algorithm>
@@ -14,6 +15,23 @@ namespace slopebook::exchange {
 
 struct DryRunDone {}; ///< takes a transaction back
 
+/// Whether rows may be written as they are read. Who only looks holds no lock meanwhile.
+inline bool writesAsRead(const ImportSettings& settings) {
+    return settings.setsHeld != 0 && !settings.dryRun;
+}
+
+/// What is staged goes on to the merge as soon as so many sets are held.
+inline void handOver(Staging& staging, Merge& merge, const ImportSettings& settings) {
+    staging.setsHeld = settings.setsHeld;
+    staging.handOver = [&staging, &merge] { merge.rows(staging); };
+}
+
+/// What the rows were flagged for, before what the merge has told already.
+inline void tellFlagged(const Staging& staging, ImportReport& report) {
+    report.flagged.insert(report.flagged.begin(), staging.flagged.begin(), staging.flagged.end());
+    report.flaggedMore += staging.flaggedMore;
+}
+
 /// Does the work in one transaction of a bounded cache, with a report that starts as the given one
 /// and takes its place. False, with nothing written and the report as it was, where something was
 /// refused or a session's rows stood far apart. Undecided, LogError and Cancelled are thrown on.
@@ -23,7 +41,6 @@ bool asRead(log::Log& log, Report& report, const Work& work) {
     try {
         const log::BoundedCache bounded(log);
         log.together([&] { work(made); });
-    } catch (const DryRunDone&) { // NOLINT(bugprone-empty-catch): that is what it is for
     } catch (const NotInOrder&) {
         return false;
     } catch (const Undecided&) {

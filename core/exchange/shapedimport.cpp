@@ -155,9 +155,7 @@ void tellRead(const std::vector<std::string>& ofLog, const Source& source, const
     report.report.rows = staging.rows;
     if (report.rowsRead == 0)
         report.report.withoutRows.push_back(source.file.filename().string());
-    report.report.flagged.insert(report.report.flagged.begin(), staging.flagged.begin(),
-                                 staging.flagged.end());
-    report.report.flaggedMore += staging.flaggedMore;
+    tellFlagged(staging, report.report);
     report.report.nearly = nearlyKnown(ofLog, staging.athletes.names(), {}, settings.who);
     if (!settings.dryRun && report.refused.empty() && !report.report.nearly.empty())
         throw Undecided(report.report.nearly);
@@ -165,7 +163,7 @@ void tellRead(const std::vector<std::string>& ofLog, const Source& source, const
 
 bool mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeRows rows,
                  Staging staging, const ImportSettings& settings, ShapedReport& report) {
-    if (settings.setsHeld == 0 || settings.dryRun) // only looked at: others may write meanwhile
+    if (!writesAsRead(settings))
         return false;
     const std::vector<std::string> ofLog = athleteNames(log);
     const Table table(source.name(), ShapeRows::header(), tidyColumns, tidyRequired, ColumnMap{});
@@ -174,9 +172,7 @@ bool mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeR
     };
     return asRead(log, report, [&](ShapedReport& made) {
         Merge merge(log, settings, made.report);
-        staging.setsHeld = settings.setsHeld;
-        staging.quietRows = static_cast<long>(settings.setsHeld);
-        staging.handOver = [&] { merge.rows(staging); };
+        handOver(staging, merge, settings);
         staging.begin(source.name());
         made.report.rowsLeftOut = readRows(
             source, shape,
@@ -192,8 +188,6 @@ bool mergeAsRead(log::Log& log, const Source& source, const Shape& shape, ShapeR
         merge.gaps();
         merge.thresholds();
         made.intoLog = true;
-        if (settings.dryRun)
-            throw DryRunDone{};
     });
 }
 

@@ -35,7 +35,7 @@ void Staging::handOverQuiet() {
     Split split;
     std::vector<StagedSession> staying, going;
     for (StagedSession& session : sessions) {
-        const bool stays = rows - session.lastRow < quietRows;
+        const bool stays = rows - session.lastRow < static_cast<long>(setsHeld);
         auto& into = stays ? staying : going;
         split.stays.push_back(stays);
         split.number.push_back(static_cast<int>(into.size()));

@@ -146,11 +146,10 @@ public:
     /// Orders the reps of each set; refuses one that is there twice.
     void finish();
     /// Where set: called as soon as so many sets are held, while a row is taken, with those
-    /// sessions alone in the lists above, finished, of which the last quietRows rows said nothing.
+    /// sessions alone in the lists above, finished, of which the last so many rows said nothing.
     /// They are forgotten then, what is not of one session too (blocks).
     std::function<void()> handOver;
     std::size_t setsHeld = 16384;
-    long quietRows = 16384;
 
     /// "line 7", with the file's name where there are several.
     Words lineOf(const Place& place) const;

@@ -170,9 +170,7 @@ std::vector<NearName> nearlyOf(const std::vector<std::string>& ofLog, const Foun
 // What was read, as far as it is told of.
 void tellRead(const std::vector<std::string>& ofLog, const FoundInFiles& found,
               const ImportSettings& settings, ImportReport& report) {
-    report.flagged.insert(report.flagged.begin(), found.staging.flagged.begin(),
-                          found.staging.flagged.end());
-    report.flaggedMore += found.staging.flaggedMore;
+    tellFlagged(found.staging, report);
     report.columnsNotUsed = found.notUsed;
     report.nearly = nearlyOf(ofLog, found, settings.who);
     if (!settings.dryRun && !report.nearly.empty())
@@ -210,8 +208,7 @@ void mergeAll(log::Log& log, const FoundInFiles& found, const ImportSettings& se
 // found: the tables; its staging is still to be filled.
 bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& files,
                  const ImportSettings& settings, ImportReport& report) {
-    // Only looked at: others may write meanwhile.
-    if (settings.setsHeld == 0 || settings.dryRun ||
+    if (!writesAsRead(settings) ||
         std::ranges::find(files, ReadAs::Sessions, &ToRead::as) != files.end())
         return false;
     const std::vector<std::string> ofLog = athleteNames(log);
@@ -221,9 +218,7 @@ bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& f
         Merge merge(log, settings, made);
         merge.tables(found.tables);
         Staging& staging = found.staging;
-        staging.setsHeld = settings.setsHeld;
-        staging.quietRows = static_cast<long>(settings.setsHeld);
-        staging.handOver = [&] { merge.rows(staging); };
+        handOver(staging, merge, settings);
         std::ptrdiff_t filesRead = 0;
         for (const ToRead& what : files) {
             if (what.as != ReadAs::Reps)
@@ -239,8 +234,6 @@ bool mergeAsRead(log::Log& log, FoundInFiles found, const std::vector<ToRead>& f
         merge.rows(staging);
         mergeRest(log, found, settings, made, merge, faults);
         faults.throwIfAny();
-        if (settings.dryRun)
-            throw DryRunDone{};
     });
 }
 

@@ -50,6 +50,13 @@ protected:
         head.repeatOf = earlierOf(by, head);
         by.change(session, head);
     }
+    static void makeNoRepeat(log::Log& by, SessionId session) {
+        SessionHead head = by.session(session).head.value;
+        head.repeatOf.reset();
+        by.change(session, head);
+    }
+    /// This window's log, or now and then the other's.
+    log::Log& anyWindow() { return upTo(3) == 0 ? m_other : m_log; }
     void removeASet(log::Log& by, SessionId session, LiftId lift) {
         if (const auto sets = by.sets(session, lift); !sets.empty())
             by.remove(any(sets).id);

@@ -134,7 +134,7 @@ public:
 
     /// One of all things that a coach does, in this window or in another.
     void act() {
-        log::Log& by = upTo(3) == 0 ? m_other : m_log;
+        log::Log& by = anyWindow();
         const SessionId session = any(m_sessions);
         const LiftId lift = any(m_lifts);
         switch (upTo(11)) {

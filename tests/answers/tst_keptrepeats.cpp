@@ -27,7 +27,7 @@ public:
 
     /// One of all things that a coach does to sessions, by this window or by another.
     void act() {
-        log::Log& by = upTo(3) == 0 ? m_other : m_log;
+        log::Log& by = anyWindow();
         const SessionId session = any(m_sessions);
         const LiftId lift = any(m_lifts);
         switch (upTo(8)) {
@@ -37,12 +37,9 @@ public:
         case 1:
             makeARepeat(by, session);
             break;
-        case 2: {
-            SessionHead head = by.session(session).head.value;
-            head.repeatOf.reset();
-            by.change(session, head);
+        case 2:
+            makeNoRepeat(by, session);
             break;
-        }
         case 3:
             by.setConditions(session, lift, {.device = any(m_devices)});
             break;

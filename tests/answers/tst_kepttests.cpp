@@ -80,7 +80,7 @@ public:
 
     /// One of all things that a coach does to tests, by this window or by another.
     void act() {
-        log::Log& by = upTo(3) == 0 ? m_other : m_log;
+        log::Log& by = anyWindow();
         const SessionId session = any(m_sessions);
         switch (upTo(8)) {
         case 0:
@@ -89,12 +89,9 @@ public:
         case 1:
             makeARepeat(by, session);
             break;
-        case 2: {
-            SessionHead head = by.session(session).head.value;
-            head.repeatOf.reset();
-            by.change(session, head);
+        case 2:
+            makeNoRepeat(by, session);
             break;
-        }
         case 3:
             by.setBattery(session, {});
             break;
