@@ -3,6 +3,7 @@
 
 #include "core/answers/batterycomparison.h"
 #include "ui/words/format.h"
+#include "ui/words/readable.h"
 #include "ui/words/said.h"
 #include "ui/words/wording.h"
 
@@ -57,7 +58,7 @@ TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
         remark = Attempts::tr("left out: %1").arg(text(attempt.excluded));
         row.quiet = {0, 1, 2, 3, 4, 5};
     }
-    row.cells = {text(kind.name),
+    row.cells = {testText(kind.name),
                  kind.twoSided && attempt.side == BodySide::Both ? Attempts::tr("both")
                                                                  : sideText(attempt.side),
                  QString::number(number),
@@ -70,7 +71,7 @@ TextTable::Row attemptRow(const TestKind& kind, const Attempt& attempt,
 std::optional<TextTable::Row> valueRow(const Stored<TestKindId, TestKind>& kind,
                                        const BatterySession& session) {
     TextTable::Row row;
-    row.cells = {text(kind.value.name), {}, {}, {}, {}, {}};
+    row.cells = {testText(kind.value.name), {}, {}, {}, {}, {}};
     bool any = false;
     QStringList counts;
     std::vector<double> values;
